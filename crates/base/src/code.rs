@@ -1,0 +1,139 @@
+//! The diagnostics table: the one place where codes, severities and titles stand.
+//! Each code has a page in `codes/CODE.md`, whose examples are run by the tests.
+
+use crate::Severity;
+
+/// One entry of the diagnostics table.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Code {
+    /// Stable kebab-case name, as `downlead explain` takes it.
+    pub id: &'static str,
+    /// Severity unless the finding says otherwise.
+    pub severity: Severity,
+    /// The rule in a few words.
+    pub title: &'static str,
+    /// The page in Markdown: what it means, an example that shows it, the example mended.
+    pub page: &'static str,
+}
+
+/// The entry of that name.
+#[must_use]
+pub fn code_named(id: &str) -> Option<&'static Code> {
+    CODES.iter().copied().find(|c| c.id == id)
+}
+
+macro_rules! codes {
+    ($($(#[$doc:meta])* $name:ident $severity:ident $id:literal $title:literal;)+) => {
+        $(#[doc = $title] pub static $name: Code = Code {
+            id: $id,
+            severity: Severity::$severity,
+            title: $title,
+            page: include_str!(concat!("../codes/", $id, ".md")),
+        };)+
+        /// All codes, in the order of the table.
+        pub static CODES: &[&Code] = &[$(&$name),+];
+    };
+}
+
+/// The codes by name.
+pub mod codes {
+    use super::{Code, Severity};
+
+    codes! {
+        // the text itself
+        INVALID_CHARACTER Error "invalid-character" "A character the language does not use";
+        UNCLOSED_STRING Error "unclosed-string" "A text in quotes does not end on its line";
+        UNCLOSED_BLOCK Error "unclosed-block" "A block is opened and not closed";
+        UNMATCHED_BRACE Error "unmatched-brace" "A closing brace has no opening one";
+        TOO_DEEP Error "too-deep" "Blocks or brackets are nested too deep";
+        NOT_UNDERSTOOD Error "not-understood" "A statement cannot be read";
+        MISPLACED_STATEMENT Error "misplaced-statement" "A statement stands where it has no meaning";
+        UNKNOWN_STATEMENT Error "unknown-statement" "A statement begins with a word that is no statement";
+        UNEXPECTED_WORD Error "unexpected-word" "A statement holds something it has no use for";
+        MISSING_VALUE Error "missing-value" "A statement lacks a figure it cannot do without";
+        // files and names
+        USE_NOT_FOUND Error "use-not-found" "A used file is not there or cannot be read";
+        USE_CYCLE Error "use-cycle" "Files use each other in a circle";
+        USE_OUTSIDE_ROOT Error "use-outside-root" "A used file lies outside the project's root";
+        DUPLICATE_NAME Error "duplicate-name" "One name is given to two things";
+        NAME_IS_KEYWORD Error "name-is-keyword" "A word of the language is used as a name";
+        UNKNOWN_NAME Error "unknown-name" "A named value is not defined";
+        UNKNOWN_CABLE Error "unknown-cable" "A cable is not in the catalogue or the files";
+        UNKNOWN_CONNECTOR Error "unknown-connector" "A connector is not in the catalogue or the files";
+        UNKNOWN_BAND Error "unknown-band" "A band is not defined";
+        UNKNOWN_PART Error "unknown-part" "A chain names a part the station does not have";
+        UNKNOWN_PLACE Error "unknown-place" "A place is not defined in the station";
+        UNKNOWN_INSTRUMENT Error "unknown-instrument" "An instrument is not defined";
+        // quantities
+        MISSING_UNIT Error "missing-unit" "A number has no unit";
+        UNKNOWN_UNIT Error "unknown-unit" "A unit is not known";
+        WRONG_UNIT Error "wrong-unit" "A unit does not fit the place";
+        LEVELS_ADDED Error "levels-added" "Two power levels in dBm are added";
+        POWER_TIMES_DECIBEL Error "power-times-decibel" "A power is multiplied by decibels";
+        NOT_A_NUMBER Error "not-a-number" "An expression has no finite value";
+        GAIN_WITHOUT_REFERENCE Error "gain-without-reference" "An antenna gain does not say dBi or dBd";
+        REFERENCE_ON_LOSS Error "reference-on-loss" "A loss is written with a reference";
+        NEGATIVE_LOSS Error "negative-loss" "A loss is negative";
+        SWR_BELOW_ONE Error "swr-below-one" "An SWR below 1 or a negative return loss";
+        IMPOSSIBLE_VALUE Error "impossible-value" "A value lies outside what can be";
+        HEIGHT_WITHOUT_DATUM Error "height-without-datum" "A height does not say above what";
+        LONGITUDE_WITHOUT_LETTER Error "longitude-without-letter" "Coordinates do not say north or south, east or west";
+        POWER_KIND_MISSING Error "power-kind-missing" "A power does not say carrier, pep or mean where a check needs it";
+        ACCURACY_KIND_MISSING Error "accuracy-kind-missing" "An accuracy does not say of reading or of full scale";
+        LOSS_RATE_IMPLAUSIBLE Warning "loss-rate-implausible" "A cable loses far less or more than its size can";
+        PERCENT_ADDED Warning "percent-added" "Losses in percent do not add along a chain";
+        TEMPERATURE_UNLIKELY Warning "temperature-unlikely" "A temperature is outside what stations see";
+        MIXED_LENGTH_UNITS Info "mixed-length-units" "Feet and metres stand in one chain";
+        MIXED_BASIS Warning "mixed-basis" "Typical and maximum figures stand in one chain";
+        // chains
+        CHAIN_WITHOUT_END Error "chain-without-end" "A chain ends in nothing";
+        CHAIN_WITHOUT_START Error "chain-without-start" "A chain has nothing to begin with";
+        PART_AFTER_END Error "part-after-end" "A chain goes on after its end";
+        CHAIN_LOOP Error "chain-loop" "A chain passes the same part twice";
+        PART_UNUSED Warning "part-unused" "A part is on no chain";
+        PORT_NEEDED Error "port-needed" "A part with several ports needs the port named";
+        UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
+        PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
+        SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";
+        TWO_PATHS Warning "two-paths" "A transmitter reaches an antenna by two paths";
+        CONNECTOR_GAP Error "connector-gap" "Two ends of different connector families meet";
+        OUTSIDE_PASS_BAND Error "outside-pass-band" "The frequency is outside a device's pass band";
+        LEGS_SWAPPED Error "legs-swapped" "The chain takes the wrong leg of a duplexer or diplexer";
+        RATING_EXCEEDED Error "rating-exceeded" "A part gets more power than its rating";
+        VOLTAGE_EXCEEDED Warning "voltage-exceeded" "The peak voltage is above a part's rating";
+        AMPLIFIER_BACKWARDS Error "amplifier-backwards" "An amplifier stands in a chain of the wrong direction";
+        NO_FIGURE_FOR_BAND Error "no-figure-for-band" "A part has no figure for the chain's band";
+        BAND_NOT_PAIRED Error "band-not-paired" "A chain's direction needs a frequency the band does not have";
+        IMPEDANCE_JUMP Warning "impedance-jump" "A cable of another impedance stands in the chain";
+        DUPLEXER_ACROSS_BANDS Warning "duplexer-across-bands" "A duplexer serves two bands";
+        DIPLEXER_FOR_PAIR Warning "diplexer-for-pair" "A diplexer parts two frequencies of one band";
+        ONE_LOSS_MANY_BANDS Warning "one-loss-many-bands" "One loss is given for frequencies far apart";
+        BEYOND_RANGE Warning "beyond-range" "A frequency lies outside a cable's known range";
+        SHEET_DOES_NOT_FIT Warning "sheet-does-not-fit" "A point of a loss table is out of line with the others";
+        NO_SOURCE Info "no-source" "A cable definition names no source";
+        UHF_CONNECTOR_HIGH Warning "uhf-connector-high" "UHF-series connectors far above their range";
+        CONNECTOR_LOSS_HIGH Info "connector-loss-high" "A connector's loss is far above the usual";
+        SWR_NOT_ADDED Info "swr-not-added" "Loss with SWR is not the sum of line loss and reflected power";
+        FOLDBACK Warning "foldback" "The transmitter sees an SWR at which it turns itself down";
+        LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";
+        // readings and limits
+        READING_INCOMPLETE Warning "reading-incomplete" "A reading names no instrument, date or person";
+        READING_CONTRADICTS Error "reading-contradicts" "A reading differs from what the chain says, beyond doubt";
+        READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have told";
+        READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
+        READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
+        INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
+        SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
+        EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";
+        LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded, beyond doubt";
+        LIMIT_CANNOT_TELL Warning "limit-cannot-tell" "A limit is nearer than the doubt";
+        LIMIT_WITHOUT_KIND Error "limit-without-kind" "A limit does not say erp, eirp or output";
+        LIMIT_WITHOUT_SOURCE Warning "limit-without-source" "A limit names no document";
+        LIMIT_CONVERTED Info "limit-converted" "A limit's quantity was converted for the comparison";
+        LOW_EDGE_USED Info "low-edge-used" "For an upper limit the lowest credible loss counts";
+        GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
+        DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
+    }
+}
+
+pub use codes::CODES;

@@ -1,0 +1,131 @@
+//! A diagnostic as a value: what is wrong, where, what was understood, what to write instead.
+
+use crate::{Code, Loc};
+
+/// How bad it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Severity {
+    /// Faint hint.
+    Hint,
+    /// Worth knowing.
+    Info,
+    /// The result stands but is probably wrong or cannot be defended.
+    Warning,
+    /// That result cannot be had.
+    Error,
+}
+
+impl Severity {
+    /// Lower-case name, as in JSON.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Severity::Hint => "hint",
+            Severity::Info => "information",
+            Severity::Warning => "warning",
+            Severity::Error => "error",
+        }
+    }
+}
+
+/// A place with a few words about it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Label {
+    /// Where.
+    pub loc: Loc,
+    /// What about it.
+    pub message: String,
+}
+
+/// Replacement of a range by a text.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Edit {
+    /// What is replaced (empty: insertion).
+    pub loc: Loc,
+    /// By what.
+    pub text: String,
+}
+
+/// A change that mends the matter.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fix {
+    /// What the user is offered: `write 1.5 dB`.
+    pub title: String,
+    /// The edits, non-overlapping.
+    pub edits: Vec<Edit>,
+    /// Whether it can be applied without asking (one clear answer).
+    pub preferred: bool,
+}
+
+/// One finding.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Diagnostic {
+    /// Entry of the diagnostics table.
+    pub code: &'static Code,
+    /// Usually the table's; kept here because a few findings are milder in some places.
+    pub severity: Severity,
+    /// One sentence: what is wrong, with the numbers it changes.
+    pub message: String,
+    /// Where, with what was understood there.
+    pub primary: Label,
+    /// Other places that matter.
+    pub related: Vec<Label>,
+    /// What to write instead, and other advice, one sentence each.
+    pub help: Vec<String>,
+    /// Offered changes.
+    pub fixes: Vec<Fix>,
+}
+
+impl Diagnostic {
+    /// A finding of `code` at `loc`.
+    #[must_use]
+    pub fn new(code: &'static Code, loc: Loc, message: impl Into<String>) -> Self {
+        Diagnostic {
+            code,
+            severity: code.severity,
+            message: message.into(),
+            primary: Label { loc, message: String::new() },
+            related: Vec::new(),
+            help: Vec::new(),
+            fixes: Vec::new(),
+        }
+    }
+
+    /// Words beside the primary place.
+    #[must_use]
+    pub fn at(mut self, words: impl Into<String>) -> Self {
+        self.primary.message = words.into();
+        self
+    }
+
+    /// Another place.
+    #[must_use]
+    pub fn also(mut self, loc: Loc, words: impl Into<String>) -> Self {
+        self.related.push(Label { loc, message: words.into() });
+        self
+    }
+
+    /// Advice.
+    #[must_use]
+    pub fn help(mut self, words: impl Into<String>) -> Self {
+        self.help.push(words.into());
+        self
+    }
+
+    /// A change of one range.
+    #[must_use]
+    pub fn fix(mut self, title: impl Into<String>, loc: Loc, text: impl Into<String>) -> Self {
+        let edits = vec![Edit { loc, text: text.into() }];
+        self.fixes.push(Fix { title: title.into(), edits, preferred: false });
+        self
+    }
+
+    /// Marks the last fix as the one clear answer.
+    #[must_use]
+    pub fn preferred(mut self) -> Self {
+        if let Some(f) = self.fixes.last_mut() {
+            f.preferred = true;
+        }
+        self
+    }
+}

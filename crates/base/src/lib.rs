@@ -1,0 +1,13 @@
+//! What every other crate speaks: byte spans, item locations, the line index, diagnostics.
+//!
+//! Positions are byte offsets everywhere. Lines and columns appear only at the edges
+//! (the command line and the language server), through [`LineIndex`].
+
+mod code;
+mod diagnostic;
+mod span;
+
+pub use code::{CODES, Code, code_named, codes};
+pub use diagnostic::{Diagnostic, Edit, Fix, Label, Severity};
+pub use line_index::{LineCol, LineIndex, TextSize, WideEncoding};
+pub use span::{ItemId, Loc, Span};

@@ -1,0 +1,241 @@
+//! The report as a value: the stable shape that `report --format json` prints.
+//!
+//! Numbers are in SI units or dB, the unit stands in the name. More fields may be added;
+//! none is renamed or removed within one `schema`.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// Name and version of the JSON shape.
+pub const SCHEMA: &str = "downlead-report/1";
+
+/// Everything computed from a set of files.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Report {
+    /// Always `downlead-report/1`.
+    pub schema: &'static str,
+    /// Stations in the order of the files; chains outside a station belong to one named "".
+    pub stations: Vec<StationReport>,
+    /// All findings, in order of place.
+    pub diagnostics: Vec<DiagnosticReport>,
+}
+
+/// One station.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct StationReport {
+    /// Its tag.
+    pub name: String,
+    /// Its title, if it has one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub title: Option<String>,
+    /// Its chains in the order of the text.
+    pub chains: Vec<ChainReport>,
+}
+
+/// One chain on all its bands.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ChainReport {
+    /// Its name.
+    pub name: String,
+    /// `transmit` or `receive`.
+    pub direction: &'static str,
+    /// File it stands in.
+    pub file: String,
+    /// Line of its head, from 1.
+    pub line: u32,
+    /// Results per band, or per frequency where the band is a range.
+    pub bands: Vec<BandReport>,
+}
+
+/// A chain at one frequency.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct BandReport {
+    /// Band name, or the frequency in words.
+    pub band: String,
+    /// `low`, `middle` or `high` where the band is a range.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub point: Option<&'static str>,
+    /// Frequency evaluated, Hz.
+    pub frequency_hz: f64,
+    /// Whether every part could be computed. If false the totals hold for the parts that could.
+    pub complete: bool,
+    /// `fixed-forward` (no tuner) or `tuner`.
+    pub power_mode: &'static str,
+    /// Parts, joins and branches in order.
+    pub nodes: Vec<NodeReport>,
+    /// Loss from the transmitter's stated power to the antenna (or antenna to receiver), dB.
+    pub total_loss_db: f64,
+    /// Net power into the antenna or load, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub antenna_w: Option<f64>,
+    /// Effective radiated power over a half-wave dipole, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub erp_w: Option<f64>,
+    /// Effective radiated power over isotropic, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub eirp_w: Option<f64>,
+    /// Expanded uncertainty (k = 2) of ERP and EIRP (of the antenna power where there is no gain; of the loss on receive), dB.
+    pub uncertainty_db: f64,
+    /// Largest and smallest total loss over all unknown phases of reflections, dB, where they differ.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub loss_worst_db: Option<[f64; 2]>,
+    /// Extra loss in wet weather, stated as `wet`, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub wet_extra_db: Option<f64>,
+    /// SWR the transmitter sees (nominal; rms over unknown phases).
+    pub transmitter_swr: f64,
+    /// Largest SWR the transmitter may see over unknown phases.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub transmitter_swr_worst: Option<f64>,
+    /// Receive: signal at the antenna that just meets the receiver's sensitivity, dBm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensitivity_dbm: Option<f64>,
+    /// Receive: noise figure of the system at the antenna, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub noise_figure_db: Option<f64>,
+    /// Mean power at the antenna after mode duty and key-down share, W, where both are known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub antenna_mean_w: Option<f64>,
+    /// Limits compared.
+    pub limits: Vec<LimitReport>,
+    /// Readings compared.
+    pub readings: Vec<ReadingReport>,
+    /// What the uncertainty consists of, largest first.
+    pub budget: Vec<BudgetReport>,
+    /// What was assumed because the text does not say it.
+    pub assumptions: Vec<String>,
+}
+
+/// One part at one frequency.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct NodeReport {
+    /// Tag, or the kind in words for a part without one.
+    pub part: String,
+    /// Keyword of the part: `run`, `duplexer`, `join`, …
+    pub kind: &'static str,
+    /// Port, where the chain names one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub port: Option<String>,
+    /// Branch path such as `DV1/upper`, where the part stands in a branch.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub branch: Option<String>,
+    /// Loss of net power in this part, dB (negative for an amplifier). On the transmitter: its mismatch loss.
+    pub loss_db: f64,
+    /// Loss so far, this part included, dB.
+    pub cumulative_loss_db: f64,
+    /// Net power after this part, W. Receive: the level here when the receiver just gets its sensitivity, or absent.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub power_w: Option<f64>,
+    /// The same in dBm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub power_dbm: Option<f64>,
+    /// Forward power after this part, W, where it differs from the net power.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub forward_w: Option<f64>,
+    /// Expanded uncertainty (k = 2) of the power after this part, dB.
+    pub uncertainty_db: f64,
+    /// SWR looking on from the node after this part.
+    pub swr: f64,
+    /// Heat in this part, W (mean over the cycle of the carrier as stated, not over duty).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub heat_w: Option<f64>,
+    /// `read`, `sheet`, `rated`, `displayed`, `guess`, `library`, `stated` or `computed`.
+    pub basis: &'static str,
+    /// Source in words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub source: Option<String>,
+    /// File and line of the part's definition.
+    pub file: String,
+    /// Line of the part's definition, from 1.
+    pub line: u32,
+    /// Line of the chain statement that uses it, from 1 (of the chain's file).
+    pub chain_line: u32,
+}
+
+/// A limit against its value.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct LimitReport {
+    /// `erp`, `eirp` or `output`.
+    pub quantity: &'static str,
+    /// The limit, W.
+    pub limit_w: f64,
+    /// The value compared, W.
+    pub value_w: f64,
+    /// Limit over value, dB; negative when over.
+    pub margin_db: f64,
+    /// Expanded uncertainty (k = 2) of the value, dB.
+    pub uncertainty_db: f64,
+    /// `met`, `not-met` or `cannot-tell`.
+    pub verdict: &'static str,
+    /// Transmitter setting that would just meet the limit with the doubt allowed for, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub safe_setting_w: Option<f64>,
+    /// Document and clause.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub source: Option<String>,
+    /// Line, from 1.
+    pub line: u32,
+}
+
+/// A reading against what the chain says.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ReadingReport {
+    /// `forward`, `reflected`, `net` or `swr`.
+    pub quantity: &'static str,
+    /// Reading, W (absent for an SWR).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub read_w: Option<f64>,
+    /// Expected, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub expected_w: Option<f64>,
+    /// SWR read.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub read_swr: Option<f64>,
+    /// SWR expected.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub expected_swr: Option<f64>,
+    /// Read over expected, dB (of power; for SWR the difference of return loss).
+    pub difference_db: f64,
+    /// Expanded uncertainty (k = 2) of the difference, dB.
+    pub uncertainty_db: f64,
+    /// `agrees`, `differs` or `cannot-tell`.
+    pub verdict: &'static str,
+    /// Date as written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub date: Option<String>,
+    /// Instrument.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub instrument: Option<String>,
+    /// Line, from 1.
+    pub line: u32,
+}
+
+/// A contributor to the uncertainty.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct BudgetReport {
+    /// The cause, in words.
+    pub cause: String,
+    /// Its standard uncertainty in the result, dB (k = 1, with sign dropped).
+    pub standard_db: f64,
+    /// Its share of the variance, 0 to 1.
+    pub share: f64,
+}
+
+/// A finding.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct DiagnosticReport {
+    /// Code of the diagnostics table.
+    pub code: &'static str,
+    /// `error`, `warning`, `information` or `hint`.
+    pub severity: &'static str,
+    /// What is wrong.
+    pub message: String,
+    /// Advice.
+    pub help: Vec<String>,
+    /// File.
+    pub file: String,
+    /// Line, from 1.
+    pub line: u32,
+    /// Column in characters, from 1.
+    pub column: u32,
+}
