@@ -46,7 +46,8 @@ const FT: f64 = 0.3048;
 macro_rules! units {
     ($($dim:ident { $($name:literal: $($sym:literal)|+ => $factor:expr $(, offset $off:expr)?;)+ })+) => {
         /// All units of the language.
-        pub static UNITS: &[Unit] = &[
+        pub static UNITS: &[Unit] = ALL;
+        const ALL: &[Unit] = &[
             $($(Unit {
                 symbols: &[$($sym),+],
                 name: $name,
@@ -131,26 +132,63 @@ impl UnitId {
     /// (`dB/100m` is `dB/100 m`); case does, because `mW` and `MW` differ.
     #[must_use]
     pub fn parse(text: &str) -> Option<UnitId> {
-        // fast path: the few short units that make up nearly all of a file
-        let quick = match text {
-            "dB" => Some("dB"),
-            "m" => Some("m"),
-            "W" => Some("W"),
-            "MHz" => Some("MHz"),
-            _ => None,
-        };
-        let same = |sym: &str| {
-            if quick.is_some() || !text.contains([' ', '\t']) && !sym.contains(' ') {
-                sym == text
-            } else {
-                sym.chars().filter(|c| !c.is_whitespace()).eq(text.chars().filter(|c| !c.is_whitespace()))
-            }
-        };
+        if let Some(id) = UnitId::exact(text) {
+            return Some(id);
+        }
+        // blanks can differ only where there are some, or in `dB/100m`
+        if !text.contains(['/', ' ', '\t']) {
+            return None;
+        }
+        let bare = |s: &'static str| s.chars().filter(|c| !c.is_whitespace());
         UNITS
             .iter()
-            .position(|u| u.symbols.iter().any(|s| same(s)))
+            .position(|u| u.symbols.iter().any(|s| bare(s).eq(text.chars().filter(|c| !c.is_whitespace()))))
             .map(|i| UnitId(u8::try_from(i).expect("fewer than 256 units")))
     }
+
+    /// Reads a unit spelt letter for letter as in the table.
+    fn exact(text: &str) -> Option<UnitId> {
+        let mut slot = slot_of(text.as_bytes());
+        loop {
+            let (unit, symbol) = SLOTS[slot];
+            let known = ALL.get(usize::from(unit))?;
+            if known.symbols[usize::from(symbol)] == text {
+                return Some(UnitId(unit));
+            }
+            slot = (slot + 1) % SLOTS.len();
+        }
+    }
+}
+
+/// Hash table over the spellings, filled while compiling: (unit, symbol), or (255, 0) for an empty slot.
+/// The lexer asks after every number, so a search through the table would be felt.
+static SLOTS: [(u8, u8); 512] = {
+    let mut slots = [(u8::MAX, 0); 512];
+    let mut unit = 0;
+    while unit < ALL.len() {
+        let mut symbol = 0;
+        while symbol < ALL[unit].symbols.len() {
+            let mut slot = slot_of(ALL[unit].symbols[symbol].as_bytes());
+            while slots[slot].0 != u8::MAX {
+                slot = (slot + 1) % slots.len();
+            }
+            slots[slot] = (unit as u8, symbol as u8);
+            symbol += 1;
+        }
+        unit += 1;
+    }
+    assert!(ALL.len() < 255, "a unit's index fits a byte, and 255 means none");
+    slots
+};
+
+const fn slot_of(bytes: &[u8]) -> usize {
+    let mut hash = bytes.len() as u32;
+    let mut i = 0;
+    while i < bytes.len() {
+        hash = (hash ^ bytes[i] as u32).wrapping_mul(0x0100_0193);
+        i += 1;
+    }
+    (hash ^ (hash >> 15)) as usize % 512
 }
 
 /// Units that look like a misspelt one (other case, look-alike, a letter off), best first.
