@@ -115,7 +115,7 @@ pub(crate) fn wire_ratio(diameter_m: f64, resistivity: f64, f_hz: f64) -> f64 {
     (cx::c(1.0, 1.0) * m.i0 / m.i1).re
 }
 
-/// Resistance of a copper-clad steel wire over the skin-effect law of its copper.
+/// Resistance of a copper-clad steel wire over the skin-effect law of annealed copper.
 ///
 /// In each layer E = A I0(γr) + B K0(γr) and H = (σ/γ)(A I1 − B K1); E/H is continuous at the
 /// boundary and finite on the axis.
@@ -132,5 +132,6 @@ pub(crate) fn wire_ratio_clad(wire: &CladWire, f_hz: f64) -> f64 {
     let rho = (mx.i0 - q * mx.i1) / (mx.k0 + q * mx.k1);
     let back = rho * cx::exp((x - y) * 2.0);
     let ratio = (my.i0 - back * my.k0) / (my.i1 + back * my.k1);
-    (cx::c(1.0, 1.0) * ratio).re
+    let to_annealed = libm::sqrt(wire.copper_resistivity / crate::RHO_COPPER);
+    (cx::c(1.0, 1.0) * ratio).re * to_annealed
 }

@@ -1,0 +1,2 @@
+//! Placeholder target, filled with the example chain.
+fn main() {}
