@@ -100,12 +100,12 @@ units! {
         "degree Celsius": "°C" | "degC" => 1.0;
         "degree Fahrenheit": "°F" | "degF" => 5.0 / 9.0, offset -32.0;
     }
-    Impedance { "ohm": "ohm" | "Ω" | "Ω" | "ohms" => 1.0; }
+    Impedance { "ohm": "ohm" | "Ω" | "\u{2126}" | "ohms" => 1.0; }
     Voltage { "volt": "V" => 1.0; "kilovolt": "kV" => 1e3; "microvolt": "µV" | "uV" | "μV" => 1e-6; }
     Current { "ampere": "A" => 1.0; }
     Time { "second": "s" => 1.0; "minute": "min" => 60.0; "hour": "h" => 3600.0; }
     CapacitancePerLength { "picofarad per metre": "pF/m" => 1e-12; "picofarad per foot": "pF/ft" => 1e-12 / FT; }
-    Resistivity { "ohm metre": "ohm-m" | "Ωm" => 1.0; }
+    Resistivity { "ohm metre": "ohm-m" | "Ωm" | "\u{2126}m" => 1.0; }
     RootCoefficient {
         "dB per 100 m per root megahertz": "dB/100 m/sqrt(MHz)" | "dB/100 m/√MHz" => 0.01;
         "dB per 100 ft per root megahertz": "dB/100 ft/sqrt(MHz)" | "dB/100 ft/√MHz" => 0.01 / FT;

@@ -1,0 +1,365 @@
+//! The words: what is wrong, what was understood, what to write.
+
+use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
+
+use crate::SyntaxKind as S;
+use crate::lex::Tok;
+
+/// Characters that are not accepted anywhere, not even in comments: controls, and line ends that
+/// only some programs take for one.
+pub(super) fn is_forbidden(c: char) -> bool {
+    (c.is_control() && c != '\t') || matches!(c, '\u{2028}' | '\u{2029}')
+}
+
+/// Words that other languages take for numbers.
+pub(super) fn is_infinite(word: &str) -> bool {
+    ["nan", "inf", "infinity"]
+        .iter()
+        .any(|w| word.eq_ignore_ascii_case(w))
+}
+
+/// The name of a character, and what to write for it.
+fn instead(c: char) -> (String, Option<&'static str>) {
+    let name = match c {
+        '\u{85}' => "the next-line control (U+0085)",
+        '\u{2028}' => "the line separator (U+2028)",
+        '\u{2029}' => "the paragraph separator (U+2029)",
+        '\u{0B}' => "the vertical tab (U+000B)",
+        '\u{0C}' => "the form feed (U+000C)",
+        '\r' => "a carriage return without a line feed (U+000D)",
+        '\u{A0}' => "the no-break space (U+00A0)",
+        '\u{FEFF}' => "a byte order mark inside the text (U+FEFF)",
+        _ if c.is_control() || c.is_whitespace() => return (format!("U+{:04X}", c as u32), None),
+        _ => return (format!("`{c}` (U+{:04X})", c as u32), replacement(c)),
+    };
+    (name.to_owned(), replacement(c))
+}
+
+fn replacement(c: char) -> Option<&'static str> {
+    Some(match c {
+        '\u{85}' | '\u{2028}' | '\u{2029}' | '\u{0B}' | '\u{0C}' | '\r' => "\n",
+        '\u{A0}' | '\u{2007}' | '\u{2009}' | '\u{202F}' => " ",
+        '\u{FEFF}' | '\u{200B}' => "",
+        '“' | '”' | '„' | '«' | '»' => "\"",
+        '‐' | '‑' | '—' => "-",
+        '×' | '·' => "*",
+        '÷' => "/",
+        'º' | '˚' => "°",
+        '\'' | '’' | '´' => "′",
+        '，' => ",",
+        '；' => ";",
+        '#' => "//",
+        ':' => "",
+        _ => return None,
+    })
+}
+
+/// A character the language does not use; `inside` a comment or text it breaks nothing else.
+pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
+    let mut chars = text.chars();
+    let first = chars.next().unwrap_or('\u{FFFD}');
+    let many = chars.next().is_some();
+    let (name, other) = instead(first);
+    let message = if inside {
+        format!("{name} is not allowed here: programs disagree about whether it ends the line.")
+    } else if first == '.' {
+        "This `.` belongs to no number and no name.".to_owned()
+    } else if many {
+        format!("These characters are not used by the language, beginning with {name}.")
+    } else {
+        format!("The language does not use {name}.")
+    };
+    let mut d = Diagnostic::new(&codes::INVALID_CHARACTER, loc, message)
+        .at("from here the line was not read");
+    if inside {
+        d.primary.message.clear();
+    }
+    match (first, other) {
+        ('.', _) => d.help("Write digits on both sides of a decimal point: 0.5; names join a port with it: DU1.high."),
+        ('\'', _) => d.help("Write minutes of arc with a prime: 49°20′00″. Texts stand in straight double quotes."),
+        (':', _) => d.help("Leave the colon out: a keyword is followed by its value directly."),
+        ('#', _) => d.help("A comment begins with `//`."),
+        (_, Some("\n")) => {
+            let title = if inside { "put a line feed" } else { "end the line there" };
+            d.help("Write a line feed (U+000A), alone or after a carriage return.").fix(title, loc, if inside { "\n// " } else { "\n" })
+        }
+        (_, Some("")) => d.help("Remove it.").fix("remove it", loc, "").preferred(),
+        (_, Some(" ")) if !many => d.help("Write a space.").fix("write a space", loc, " ").preferred(),
+        (_, Some(text)) if !many => {
+            d.help(format!("Write `{text}`.")).fix(format!("write `{text}`"), loc, text).preferred()
+        }
+        _ => d.help("Put it into a text in quotes or a comment, or write it in letters."),
+    }
+}
+
+pub(super) fn infinite(loc: Loc, text: &str) -> Diagnostic {
+    let d = if is_infinite(text) {
+        Diagnostic::new(&codes::NOT_A_NUMBER, loc, format!("`{text}` is not a number of this language."))
+            .help("Write a finite number, or leave the statement out; `nan` and `inf` are no names either.")
+    } else {
+        let shown: String = text.chars().take(20).collect();
+        let dots = if text.chars().count() > 20 { "…" } else { "" };
+        Diagnostic::new(
+            &codes::NOT_A_NUMBER,
+            loc,
+            format!("`{shown}{dots}` is too large to compute with."),
+        )
+        .help("Numbers reach up to about 1.8e308.")
+    };
+    d.at("from here the line was not read")
+}
+
+pub(super) fn unclosed_string(loc: Loc, text: &str) -> Diagnostic {
+    let end = Loc::new(
+        loc.item,
+        Span {
+            start: loc.span.end,
+            end: loc.span.end,
+        },
+    );
+    let words = text.trim_start_matches('"').trim_end();
+    let shown: String = words.chars().take(30).collect();
+    let d = Diagnostic::new(
+        &codes::UNCLOSED_STRING,
+        loc,
+        "This text in quotes does not end on its line.",
+    )
+    .at(format!("understood as the text `{shown}`"));
+    d.help("Close it with `\"` where the text ends; a text cannot hold a `\"` itself.")
+        .fix("close the text here", end, "\"")
+}
+
+pub(super) fn unclosed_block(brace: Loc, end: Loc) -> Diagnostic {
+    Diagnostic::new(&codes::UNCLOSED_BLOCK, brace, "This block is not closed.")
+        .at("opened here")
+        .also(end, "it was taken to end here")
+        .help("Write `}` on a line of its own after the block's last line; lines inside a block are indented, since a letter in column 0 begins a new top-level statement.")
+        .fix("close the block", end, "\n}")
+}
+
+pub(super) fn unmatched(brace: Loc) -> Diagnostic {
+    Diagnostic::new(&codes::UNMATCHED_BRACE, brace, "This `}` closes no block.")
+        .help("Remove it, or write the `{` that is missing at the end of the line that opens the block; lines inside a block are indented, since a letter in column 0 begins a new top-level statement.")
+        .fix("remove it", brace, "")
+}
+
+pub(super) fn lone_brace(brace: Loc, gap: Option<Loc>) -> Diagnostic {
+    let d = Diagnostic::new(&codes::NOT_UNDERSTOOD, brace, "This `{` stands alone.");
+    match gap {
+        Some(gap) => {
+            let d = d.at("taken as the block of the statement before it");
+            let d = d.help("Write `{` at the end of the line whose block it opens.");
+            if gap.span.is_empty() {
+                d
+            } else {
+                d.fix("join it to the line above", gap, " ").preferred()
+            }
+        }
+        None => d.help("Write before it, on the same line, the statement whose block it opens."),
+    }
+}
+
+pub(super) fn after_brace(loc: Loc) -> Diagnostic {
+    let before = Loc::new(
+        loc.item,
+        Span {
+            start: loc.span.start,
+            end: loc.span.start,
+        },
+    );
+    Diagnostic::new(
+        &codes::NOT_UNDERSTOOD,
+        loc,
+        "Nothing can follow the `}` of a block on its line.",
+    )
+    .at("read as a statement of its own")
+    .help("Begin a new line, or write `;` between the two.")
+    .fix("write `;`", before, "; ")
+}
+
+pub(super) fn misplaced(loc: Loc, blanks: Loc, word: bool) -> Diagnostic {
+    if !blanks.span.is_empty() && word {
+        return Diagnostic::new(
+            &codes::MISPLACED_STATEMENT,
+            loc,
+            "This line is indented but stands inside no block.",
+        )
+        .at("read as a top-level statement")
+        .help("Begin it in column 0, or check that the block above is still open here.")
+        .fix("remove the indentation", blanks, "");
+    }
+    Diagnostic::new(
+        &codes::MISPLACED_STATEMENT,
+        loc,
+        "This line stands inside no block.",
+    )
+    .at("a top-level statement begins with a word in column 0")
+    .help("Move it into the block it belongs to, and indent it.")
+}
+
+pub(super) fn too_deep(loc: Loc, brackets: bool) -> Diagnostic {
+    let message = if brackets {
+        "Brackets are nested more than 64 deep here."
+    } else {
+        "This expression has more than 64 operators."
+    };
+    Diagnostic::new(&codes::TOO_DEEP, loc, message)
+        .at("this line was not read")
+        .help("Give parts of it a name with `let` and write the names.")
+}
+
+pub(super) fn too_deep_block(loc: Loc) -> Diagnostic {
+    Diagnostic::new(&codes::TOO_DEEP, loc, "Blocks are nested more than 64 deep here.")
+        .at("what stands in this block was not read")
+        .help("No statement of the language needs more than a few levels; look for a `}` that is missing above.")
+}
+
+pub(super) fn bad_date(loc: Loc, text: &str) -> Option<Diagnostic> {
+    let number = |from: usize, to: usize| text.get(from..to).and_then(|s| s.parse::<u32>().ok());
+    let (year, month) = (number(0, 4)?, number(5, 7)?);
+    let leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+    let last = match month {
+        2 => 28 + u32::from(leap),
+        4 | 6 | 9 | 11 => 30,
+        _ => 31,
+    };
+    let message = match number(8, 10) {
+        _ if !(1..=12).contains(&month) => {
+            format!("There is no month {month:02}: dates are year-month-day.")
+        }
+        Some(day) if day == 0 || day > last => {
+            format!("There is no day {day:02} in {year}-{month:02}.")
+        }
+        _ => return None,
+    };
+    Some(
+        Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, message)
+            .help("Write the date as 2026-07-04, or the month as 2026-07."),
+    )
+}
+
+/// Why the line stops at `stop`.
+pub(super) fn not_understood(item: ItemId, text: &str, toks: &[Tok], stop: usize) -> Diagnostic {
+    let slice = |t: &Tok| &text[t.span().range()];
+    let before = stop.checked_sub(1).and_then(|i| toks.get(i));
+    let found = toks.get(stop);
+    let end = toks.last().map_or(0, |t| t.end);
+    let span = found.map_or(before.map_or(Span { start: end, end }, |t| t.span()), |t| {
+        t.span()
+    });
+    let loc = Loc::new(item, span);
+    let new = |message: String| Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, message);
+    let is_operator = |t: &Tok| {
+        matches!(
+            t.kind,
+            S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus
+        )
+    };
+    let understood = |d: Diagnostic| {
+        let first = toks.first().map_or(0, |t| t.start);
+        let read = text[first as usize..span.start as usize].trim_end();
+        let last: String = read
+            .chars()
+            .rev()
+            .take(40)
+            .collect::<Vec<_>>()
+            .into_iter()
+            .rev()
+            .collect();
+        let dots = if last.len() < read.len() { "…" } else { "" };
+        if read.is_empty() || found.is_none() {
+            d
+        } else {
+            d.at(format!("understood up to here: `{dots}{last}`"))
+        }
+    };
+
+    // decimal commas: `0,5 dB`
+    if let (Some(comma), Some(left), Some(right)) = (found.or(before), before, toks.get(stop + 1))
+        && comma.kind == S::Comma
+        && left.end == comma.start
+        && right.start == comma.end
+        && right.kind == S::Number
+    {
+        return understood(new("A comma stands inside a number.".to_owned()));
+    }
+    let d = match (before, found) {
+        (Some(last), None) => match last.kind {
+            S::Comma => new("Nothing follows the comma.".to_owned())
+                .help("Remove the comma, or write the qualifier it announces: `, typical`.")
+                .fix("remove the comma", loc, ""),
+            _ if is_operator(last) => new(format!("`{}` needs a value after it.", slice(last)))
+                .help(format!("Write a number with its unit after `{}`.", slice(last))),
+            S::LParen => new("Nothing follows the bracket.".to_owned()).help("Write the expression and `)` on the same line."),
+            _ => {
+                let open = unclosed_paren(toks);
+                let d = new("A bracket is not closed on its line.".to_owned());
+                let close = Loc::new(item, Span { start: end, end });
+                let d = match open {
+                    Some(open) => d.also(Loc::new(item, open.span()), "opened here"),
+                    None => d,
+                };
+                d.help("Write `)` where the expression ends; an expression does not go on in the next line.").fix("close the bracket", close, ")")
+            }
+        },
+        (_, Some(tok)) => match tok.kind {
+            S::Comma if before.is_none() => new("A statement cannot begin with a comma.".to_owned())
+                .help("Join this line to the one above: a statement does not go on in the next line."),
+            S::Comma if before.is_some_and(|b| b.kind == S::Comma) => {
+                new("Two commas stand together.".to_owned()).help("Remove one.").fix("remove one comma", loc, "").preferred()
+            }
+            S::Comma | S::Semicolon => new("A value is missing before this comma.".to_owned())
+                .help("Write the value, or remove what announces it."),
+            S::RParen if unclosed_paren(&toks[..stop]).is_none() => {
+                new("This `)` closes nothing.".to_owned()).help("Remove it, or write the `(` that is missing.").fix("remove it", loc, "")
+            }
+            S::RParen => new("A value is missing before this bracket.".to_owned())
+                .help("Write the value, or remove the operator before it."),
+            S::Unit => new(format!("The unit `{}` has no number before it.", slice(tok)))
+                .help(format!("Write the number first: `5 {}`.", slice(tok))),
+            S::Root => new(format!("`{}` stands only after a value and `per`.", slice(tok)))
+                .help("Write it so: `loss 0.05 dB per sqrt(GHz)`."),
+            _ if unclosed_paren(&toks[..stop]).is_some() && !before.is_some_and(is_operator) => {
+                new(format!("`{}` cannot stand here inside the brackets.", slice(tok)))
+                    .help("Inside brackets stand values with + - * / between them; write `)` before it if the expression ends there.")
+            }
+            _ if is_operator(tok) && before.is_some_and(is_operator) => {
+                new(format!("`{}` and `{}` stand together with no value between them.", before.map_or("", slice), slice(tok)))
+                    .help("Write the value between them, or remove one.")
+            }
+            S::PlusMinus => new("`±` stands where no value goes before it.".to_owned())
+                .help("Write the value first (`46 m ± 0.5 m`); an accuracy is written without it: `accuracy 5 %`."),
+            _ if is_operator(tok) => new(format!("`{}` has no value on its left.", slice(tok)))
+                .help("A sign stands directly before its digits; between two values write blanks on both sides of the operator."),
+            _ => new(format!("`{}` does not fit here.", shorten(slice(tok)))).help(match before {
+                Some(b) if is_operator(b) => "A value must follow the operator: a number with its unit, or a name.",
+                _ => "Write a word, a value, a date or a text in quotes.",
+            }),
+        },
+        (None, None) => new("This line cannot be read.".to_owned()),
+    };
+    understood(d)
+}
+
+fn shorten(text: &str) -> String {
+    let mut short: String = text.chars().take(30).collect();
+    if short.len() < text.len() {
+        short.push('…');
+    }
+    short
+}
+
+/// The last `(` that has no `)`.
+fn unclosed_paren(toks: &[Tok]) -> Option<&Tok> {
+    let mut open = Vec::new();
+    for tok in toks {
+        match tok.kind {
+            S::LParen => open.push(tok),
+            S::RParen => {
+                open.pop();
+            }
+            _ => {}
+        }
+    }
+    open.pop()
+}
