@@ -1,0 +1,185 @@
+//! The command line as types.
+
+use std::path::PathBuf;
+
+use clap::{Parser, Subcommand, ValueEnum};
+
+/// Check, report and explain a radio station's feed chain.
+#[derive(Debug, Parser)]
+#[command(
+    name = "downlead",
+    version,
+    about,
+    arg_required_else_help = true,
+    after_help = "Exit codes: 0 clean; 1 errors, a limit not met, a reading that contradicts (with --strict also \
+                  warnings and `cannot tell`); 2 usage or file trouble."
+)]
+pub(crate) struct Args {
+    /// Colour the output.
+    #[arg(long, global = true, value_enum, default_value_t = ColourChoice::Auto, value_name = "WHEN", visible_alias = "colour")]
+    pub(crate) color: ColourChoice,
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+/// When to use colour.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum ColourChoice {
+    /// On a terminal, unless NO_COLOR is set.
+    Auto,
+    Always,
+    Never,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// All findings, limits and readings of files or folders.
+    Check(CheckArgs),
+    /// Chain tables with power, uncertainty, limits, readings and assumptions.
+    Report(ReportArgs),
+    /// What a code means, or how the numbers on a line come about.
+    #[command(after_help = "Without an argument all codes are listed.")]
+    Explain(ExplainArgs),
+    /// Brings files into the usual layout.
+    Fmt(FmtArgs),
+    /// The built-in cables, connectors and devices.
+    Catalogue(CatalogueArgs),
+    /// Writes a first file to start from.
+    New(NewArgs),
+    /// Prints the completions for a shell.
+    Completions {
+        /// Which shell.
+        shell: clap_complete::Shell,
+    },
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct CheckArgs {
+    /// Files, or folders searched for `*.downlead`.
+    #[arg(default_value = ".", value_name = "PATH")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// Warnings and `cannot tell` fail too.
+    #[arg(long)]
+    pub(crate) strict: bool,
+    /// Also show what is merely worth knowing (always part of the other formats).
+    #[arg(long)]
+    pub(crate) notes: bool,
+    /// How to print the findings.
+    #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
+    pub(crate) format: CheckFormat,
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum CheckFormat {
+    /// Drawn for people.
+    Text,
+    Json,
+    /// SARIF 2.1.0.
+    Sarif,
+    /// Annotations of a hosted build.
+    Github,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct ReportArgs {
+    /// Files, or folders searched for `*.downlead`.
+    #[arg(value_name = "FILE", required_unless_present = "schema")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// How to print the report.
+    #[arg(long, value_enum, default_value_t = ReportFormat::Text)]
+    pub(crate) format: ReportFormat,
+    /// Which table to print as CSV.
+    #[arg(long, value_enum, default_value_t = Table::Nodes)]
+    pub(crate) table: Table,
+    /// Print the JSON Schema of `--format json` and end.
+    #[arg(long)]
+    pub(crate) schema: bool,
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum ReportFormat {
+    Text,
+    Json,
+    Csv,
+    Markdown,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Table {
+    /// One row a part.
+    Nodes,
+    /// One row a limit.
+    Limits,
+    /// One row a reading.
+    Readings,
+    /// One row a contribution to the uncertainty.
+    Budget,
+    /// One row a chain and band.
+    Chains,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct ExplainArgs {
+    /// A diagnostic's code, or FILE:LINE.
+    #[arg(value_name = "CODE|FILE:LINE")]
+    pub(crate) what: Option<String>,
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct FmtArgs {
+    /// Files, or folders searched for `*.downlead`; `-` formats standard input to standard output.
+    #[arg(required = true, value_name = "PATH")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// Change nothing; name the files that would change and exit with 1 if there are any.
+    #[arg(long)]
+    pub(crate) check: bool,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct CatalogueArgs {
+    /// Entry to show; without it the entries are listed.
+    pub(crate) name: Option<String>,
+    /// List only this kind.
+    #[arg(long, value_enum)]
+    pub(crate) kind: Option<Kind>,
+    /// Frequencies for the loss table, such as `145 MHz`; a bare number is MHz.
+    #[arg(long, num_args = 1.., value_name = "FREQ")]
+    pub(crate) at: Vec<String>,
+    /// Draw loss against frequency, both scales logarithmic.
+    #[arg(long, requires = "name")]
+    pub(crate) plot: bool,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Kind {
+    Cable,
+    Connector,
+    Device,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct NewArgs {
+    /// Folder to write into; made when missing.
+    #[arg(default_value = ".")]
+    pub(crate) dir: PathBuf,
+    /// What to start with.
+    #[arg(long, value_enum, default_value_t = Starter::Station)]
+    pub(crate) kind: Starter,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Starter {
+    /// A station with two chains, a reading and a limit.
+    Station,
+    /// One chain for a quick question.
+    Quick,
+}

@@ -1,0 +1,193 @@
+//! `downlead catalogue`: the built-in library, listed, shown and drawn.
+
+use std::fmt::Write as _;
+use std::io;
+
+use downlead_quantity::{Dim, UnitId, frequency, number, unit};
+
+use crate::args::{CatalogueArgs, Kind};
+use crate::model::catalogue::{self, CableFacts, CablePoint, Entry};
+use crate::plot::{Labels, Point, log_log};
+use crate::report::Columns;
+use crate::ui::{Outcome, Style, Ui};
+
+/// Frequencies people ask for, Hz; those within a cable's range make its table.
+const USUAL: [f64; 14] =
+    [1e6, 1.8e6, 3.5e6, 7e6, 10e6, 14e6, 28e6, 50e6, 100e6, 145e6, 435e6, 1e9, 1.3e9, 2.4e9];
+
+pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    let mut frequencies = Vec::new();
+    for text in &args.at {
+        match frequency_of(text) {
+            Some(hz) => frequencies.push(hz),
+            None => {
+                ui.complain(&format!("--at {text}: not a frequency; write it as `145 MHz`"));
+                return Ok(Outcome::Trouble);
+            }
+        }
+    }
+    let entries = catalogue::entries();
+    let Some(name) = args.name.as_deref() else {
+        if !frequencies.is_empty() {
+            ui.complain("--at needs the name of a cable");
+            return Ok(Outcome::Trouble);
+        }
+        let list = list(&entries, args.kind, ui.style);
+        ui.print(&list)?;
+        return Ok(Outcome::Clean);
+    };
+    let wanted = |e: &&Entry| e.name == name && args.kind.is_none_or(|k| word(k) == e.kind);
+    let Some(entry) = entries.iter().find(wanted) else {
+        ui.complain(&unknown(name, &entries));
+        return Ok(Outcome::Trouble);
+    };
+    if entry.kind != "cable" && (args.plot || !frequencies.is_empty()) {
+        ui.complain(&format!("{name} is a {}; --at and --plot are for cables", entry.kind));
+        return Ok(Outcome::Trouble);
+    }
+    let mut out = show(entry, ui.style);
+    if entry.kind == "cable" {
+        cable(name, &frequencies, args.plot, ui.style, &mut out);
+    }
+    ui.print(&out)?;
+    Ok(Outcome::Clean)
+}
+
+fn word(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Cable => "cable",
+        Kind::Connector => "connector",
+        Kind::Device => "device",
+    }
+}
+
+fn list(entries: &[Entry], kind: Option<Kind>, style: Style) -> String {
+    let mut table = Columns::default();
+    table.left("name").left("kind").left("what it is");
+    for e in entries.iter().filter(|e| kind.is_none_or(|k| word(k) == e.kind)) {
+        table.row(vec![e.name.clone(), e.kind.to_owned(), e.title.clone()]);
+    }
+    let mut out = String::new();
+    table.write(style, &mut out);
+    out
+}
+
+fn unknown(name: &str, entries: &[Entry]) -> String {
+    let mut near: Vec<(f64, &str)> = entries
+        .iter()
+        .map(|e| (strsim::jaro_winkler(name, &e.name), e.name.as_str()))
+        .filter(|(score, _)| *score > 0.8)
+        .collect();
+    near.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
+    let near: Vec<&str> = near.into_iter().take(3).map(|(_, n)| n).collect();
+    let near = if near.is_empty() { String::new() } else { format!("; near it: {}", near.join(", ")) };
+    format!("{name} is not in the catalogue{near} (downlead catalogue lists it)")
+}
+
+/// The entry as it is written in the library.
+fn show(entry: &Entry, style: Style) -> String {
+    let mut out = format!("{}\n\n", style.faint(&format!("built-in {}:{}", entry.file, entry.line)));
+    for line in entry.text.trim_end().lines() {
+        let _ = writeln!(out, "    {line}");
+    }
+    if entry.source.is_none() {
+        out.push_str("\n  source: none is given\n");
+    }
+    out
+}
+
+/// Facts, loss table and plot of a cable.
+fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
+    let Some((facts, _)) = catalogue::cable_points(name, &[]) else { return };
+    let inside = |f: f64| facts.valid_hz.is_none_or(|(low, high)| (low..=high).contains(&f));
+    let frequencies: Vec<f64> =
+        if at.is_empty() { USUAL.into_iter().filter(|f| inside(*f)).collect() } else { at.to_vec() };
+    let points = catalogue::cable_points(name, &frequencies).map(|(_, p)| p).unwrap_or_default();
+    out.push('\n');
+    out.push_str(&facts_line(&facts));
+    out.push('\n');
+    table(&points, style, out);
+    if plot {
+        out.push('\n');
+        out.push_str(&picture(name, &facts));
+    }
+}
+
+fn facts_line(facts: &CableFacts) -> String {
+    let mut out = format!("  {} ohm, velocity factor {}", number(facts.z0_ohm, 2), number(facts.velocity_factor, 3));
+    if let Some((low, high)) = facts.valid_hz {
+        let _ = write!(out, ", valid {} to {}", frequency(low), frequency(high));
+    }
+    if let Some((w, hz)) = facts.rating {
+        let _ = write!(out, ", {} mean at {}", downlead_quantity::power(w), frequency(hz));
+    }
+    out + "\n"
+}
+
+fn table(points: &[CablePoint], style: Style, out: &mut String) {
+    let mut table = Columns::default();
+    table.right("frequency").right("dB/100 m").right("± (k = 2)").right("dB/100 ft").left("");
+    for p in points {
+        let note = if p.inside { "" } else { "outside the valid range" };
+        table.row(vec![
+            frequency(p.frequency_hz),
+            downlead_quantity::sig(p.loss_db_per_100m, 3),
+            downlead_quantity::sig(p.u_db_per_100m, 2),
+            // 1 ft = 0.3048 m exactly
+            downlead_quantity::sig(p.loss_db_per_100m * 0.3048, 3),
+            note.to_owned(),
+        ]);
+    }
+    table.write(style, out);
+}
+
+/// Loss against frequency from half the lowest known frequency to twice the highest.
+fn picture(name: &str, facts: &CableFacts) -> String {
+    const STEPS: u32 = 256;
+    let (low, high) = facts.valid_hz.unwrap_or((1e6, 1e9));
+    let (from, to) = (low / 2.0, high * 2.0);
+    let step = libm::log(to / from) / f64::from(STEPS);
+    let frequencies: Vec<f64> = (0..=STEPS).map(|i| from * libm::exp(step * f64::from(i))).collect();
+    let points = catalogue::cable_points(name, &frequencies).map(|(_, p)| p).unwrap_or_default();
+    let points: Vec<Point> = points
+        .iter()
+        .map(|p| Point { x: p.frequency_hz, y: p.loss_db_per_100m, inside: p.inside })
+        .collect();
+    log_log(&points, Labels { y: "loss, dB/100 m", x: &frequency, range: "valid" })
+}
+
+/// `145 MHz`, `145MHz`, or a bare number of MHz.
+fn frequency_of(text: &str) -> Option<f64> {
+    let text = text.trim();
+    let split = text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
+    let (digits, spelling) = text.split_at(split);
+    let value: f64 = digits.parse().ok()?;
+    let hz = match spelling.trim() {
+        "" => value * 1e6,
+        spelling => {
+            let unit = unit(UnitId::parse(spelling)?);
+            if unit.dim != Dim::Frequency {
+                return None;
+            }
+            unit.to_base(value)
+        }
+    };
+    // from mains hum to light: beyond that no line is a line
+    (hz.is_finite() && (1.0..1e15).contains(&hz)).then_some(hz)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn frequencies_are_read_as_people_write_them() {
+        for (text, hz) in [("145 MHz", 145e6), ("145MHz", 145e6), ("145.5", 145.5e6), ("2.4 GHz", 2.4e9), ("500 kHz", 5e5)] {
+            let got = frequency_of(text).unwrap();
+            assert!((got / hz - 1.0).abs() < 1e-12, "{text}: {got}");
+        }
+        for text in ["", "MHz", "-5 MHz", "5 m", "1e9", "NaN", "inf", "0", "1.2.3 MHz"] {
+            assert_eq!(frequency_of(text), None, "{text}");
+        }
+    }
+}

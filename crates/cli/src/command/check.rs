@@ -1,0 +1,47 @@
+//! `downlead check`: all findings.
+
+use std::io;
+
+use downlead_base::Severity;
+
+use super::{counted, judged, load};
+use crate::args::{CheckArgs, CheckFormat};
+use crate::draw::draw;
+use crate::files::gather;
+use crate::findings::Findings;
+use crate::formats;
+use crate::ui::{Outcome, Ui};
+
+pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    let gathered = gather(&args.paths, args.root.as_deref());
+    let loaded = load(&gathered, ui);
+    let findings = &loaded.findings;
+    match args.format {
+        CheckFormat::Text => {
+            let style = ui.style;
+            ui.print(&draw(findings, style, |f| args.notes || f.severity >= Severity::Warning))?;
+        }
+        CheckFormat::Json => ui.print(&formats::json(findings)?)?,
+        CheckFormat::Sarif => ui.print(&formats::sarif(findings)?)?,
+        CheckFormat::Github => ui.print(&formats::github(findings))?,
+    }
+    if ui.watched {
+        let summary = summary(findings, loaded.files, args.notes || args.format != CheckFormat::Text);
+        ui.note(&summary);
+    }
+    Ok(loaded.outcome.max(judged(findings, args.strict)))
+}
+
+/// `3 files: no errors, 1 warning; --notes shows 4 notes`.
+fn summary(findings: &Findings, files: usize, notes_shown: bool) -> String {
+    let errors = findings.count(Severity::Error);
+    let warnings = findings.count(Severity::Warning);
+    let notes = findings.count(Severity::Info) + findings.count(Severity::Hint);
+    let word = |n: usize, what: &str| if n == 0 { format!("no {what}s") } else { counted(n, what) };
+    let mut line = format!("{}: {}, {}", counted(files, "file"), word(errors, "error"), word(warnings, "warning"));
+    if notes > 0 {
+        let lead = if notes_shown { "" } else { "; --notes shows" };
+        line += &format!("{}{} {}", if notes_shown { "," } else { "" }, lead, counted(notes, "note"));
+    }
+    line
+}

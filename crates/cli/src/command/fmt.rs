@@ -1,0 +1,158 @@
+//! `downlead fmt`: files brought into the usual layout, whole or not at all.
+
+use std::fs;
+use std::io::{self, Read, Write};
+use std::path::Path;
+
+use crate::args::FmtArgs;
+use crate::files::files_of;
+use crate::loader::{LARGEST, in_words, plain_io, read_regular};
+use crate::ui::{Outcome, Ui};
+
+pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.paths.iter().any(|p| p.as_os_str() == "-") {
+        if args.paths.len() > 1 {
+            ui.complain("- (standard input) stands alone");
+            return Ok(Outcome::Trouble);
+        }
+        return stream(args.check, ui);
+    }
+    let mut outcome = Outcome::Clean;
+    let mut trouble = Vec::new();
+    let mut seen = std::collections::HashSet::new();
+    for path in &args.paths {
+        for file in files_of(path, &mut trouble) {
+            if !seen.insert(file.clone()) {
+                continue;
+            }
+            let shown = shown(&file);
+            match one(&file, args.check) {
+                Ok(false) => {}
+                Ok(true) => {
+                    ui.print(&format!("{shown}\n"))?;
+                    if args.check {
+                        outcome = outcome.max(Outcome::Findings);
+                    }
+                }
+                Err(why) => {
+                    ui.complain(&format!("{shown}: {why}; the file is as it was"));
+                    outcome = Outcome::Trouble;
+                }
+            }
+        }
+    }
+    for line in trouble {
+        ui.complain(&line);
+        outcome = Outcome::Trouble;
+    }
+    Ok(outcome)
+}
+
+/// From standard input to standard output; with `check` nothing is printed.
+fn stream(check: bool, ui: &mut Ui) -> io::Result<Outcome> {
+    let mut bytes = Vec::new();
+    if let Err(e) = io::stdin().lock().take(LARGEST + 1).read_to_end(&mut bytes) {
+        ui.complain(&format!("standard input: {}", plain_io(&e)));
+        return Ok(Outcome::Trouble);
+    }
+    if bytes.len() as u64 > LARGEST {
+        ui.complain(&format!("standard input: it is larger than {} MiB", LARGEST >> 20));
+        return Ok(Outcome::Trouble);
+    }
+    let text = match text_of(bytes) {
+        Ok(text) => text,
+        Err(why) => {
+            ui.complain(&format!("standard input: {why}"));
+            return Ok(Outcome::Trouble);
+        }
+    };
+    match formatted(&text) {
+        Ok(new) if check => Ok(if new == text { Outcome::Clean } else { Outcome::Findings }),
+        Ok(new) => {
+            ui.print(&new)?;
+            Ok(Outcome::Clean)
+        }
+        Err(why) => {
+            ui.complain(&format!("standard input: {why}"));
+            Ok(Outcome::Trouble)
+        }
+    }
+}
+
+fn text_of(bytes: Vec<u8>) -> Result<String, String> {
+    String::from_utf8(bytes)
+        .map_err(|e| in_words(&crate::model::LoadError::NotUtf8 { offset: e.utf8_error().valid_up_to() }))
+}
+
+/// The text in its layout. What is not a blank must come out as it went in, else nothing is written.
+fn formatted(text: &str) -> Result<String, String> {
+    let new = crate::model::format_text(text);
+    // the formatter may also take away a `;` at which it begins a new line
+    let marks = |s: &str| s.chars().filter(|c| !c.is_whitespace() && *c != ';').collect::<String>();
+    if marks(&new) == marks(text) {
+        Ok(new)
+    } else {
+        Err("the formatter would change more than blanks, which is a mistake of this program; please report it".to_owned())
+    }
+}
+
+/// Formats one file, named by its real path. Whether it differed.
+fn one(path: &Path, check: bool) -> Result<bool, String> {
+    let before = fs::metadata(path).map_err(|e| plain_io(&e))?;
+    let text = text_of(read_regular(path).map_err(|e| in_words(&e))?)?;
+    let new = formatted(&text)?;
+    if new == text {
+        return Ok(false);
+    }
+    if check {
+        return Ok(true);
+    }
+    if before.permissions().readonly() {
+        return Err("it is marked read-only".to_owned());
+    }
+    replace(path, &new, &before).map_err(|e| match e.kind() {
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => "there is no space left to write the new text".to_owned(),
+        io::ErrorKind::FileTooLarge => "the system allows no file as large as the new text".to_owned(),
+        _ => format!("cannot write: {}", plain_io(&e)),
+    })?;
+    Ok(true)
+}
+
+/// Puts `text` in the place of the file at `path` in one step: a new file in the same folder,
+/// on the disk before it takes the name. A failure at any point leaves the old file.
+fn replace(path: &Path, text: &str, before: &fs::Metadata) -> io::Result<()> {
+    let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let mut new = tempfile::Builder::new().prefix(".downlead-").tempfile_in(folder)?;
+    new.write_all(text.as_bytes())?;
+    keep_owner(new.as_file(), before);
+    new.as_file().set_permissions(before.permissions())?;
+    new.as_file().sync_all()?;
+    let now = fs::metadata(path)?;
+    if now.len() != before.len() || now.modified().ok() != before.modified().ok() {
+        return Err(io::Error::other("it was changed by something else meanwhile"));
+    }
+    new.persist(path).map_err(|e| e.error)?;
+    // the new name is in the folder; a folder that cannot be synchronised loses nothing but time
+    #[cfg(unix)]
+    if let Ok(folder) = fs::File::open(folder) {
+        let _ = folder.sync_all();
+    }
+    Ok(())
+}
+
+/// Owner and group as before, as far as the system lets us.
+#[cfg(unix)]
+fn keep_owner(new: &fs::File, before: &fs::Metadata) {
+    use std::os::unix::fs::{MetadataExt, fchown};
+    let _ = fchown(new, Some(before.uid()), Some(before.gid())).or_else(|_| fchown(new, None, Some(before.gid())));
+}
+
+#[cfg(not(unix))]
+fn keep_owner(_: &fs::File, _: &fs::Metadata) {}
+
+/// The path as a person in the current folder writes it.
+fn shown(path: &Path) -> String {
+    let here = std::env::current_dir().and_then(fs::canonicalize).ok();
+    let relative = here.as_deref().and_then(|h| path.strip_prefix(h).ok());
+    relative.unwrap_or(path).display().to_string()
+}

@@ -1,0 +1,92 @@
+//! One module a command.
+
+mod catalogue;
+mod check;
+mod explain;
+mod fmt;
+mod new;
+mod report;
+
+use std::io;
+
+use clap::CommandFactory;
+
+use crate::args::{Args, Command};
+use crate::files::Gathered;
+use crate::findings::Findings;
+use crate::loader::{DiskLoader, in_words};
+use crate::model::Snapshot;
+use crate::ui::{Outcome, Ui};
+
+/// Runs the command. An error is one of writing to standard output.
+pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
+    match args.command {
+        Command::Check(args) => check::run(&args, ui),
+        Command::Report(args) => report::run(&args, ui),
+        Command::Explain(args) => explain::run(&args, ui),
+        Command::Fmt(args) => fmt::run(&args, ui),
+        Command::Catalogue(args) => catalogue::run(&args, ui),
+        Command::New(args) => new::run(&args, ui),
+        Command::Completions { shell } => {
+            let mut script = Vec::new();
+            clap_complete::generate(shell, &mut Args::command(), "downlead", &mut script);
+            ui.print(&String::from_utf8_lossy(&script))?;
+            Ok(Outcome::Clean)
+        }
+    }
+}
+
+/// Files loaded and evaluated, root by root.
+struct Loaded {
+    snapshots: Vec<Snapshot>,
+    findings: Findings,
+    /// Files named that could be read.
+    files: usize,
+    /// Trouble if a file could not be read.
+    outcome: Outcome,
+}
+
+/// Evaluates what was gathered; complains about what cannot be read.
+fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
+    let mut loaded =
+        Loaded { snapshots: Vec::new(), findings: Findings::default(), files: 0, outcome: Outcome::Clean };
+    for trouble in &gathered.trouble {
+        ui.complain(trouble);
+        loaded.outcome = Outcome::Trouble;
+    }
+    for group in &gathered.groups {
+        let loader = DiskLoader::new(group.root.clone());
+        let snapshot = Snapshot::load(&group.files, &loader);
+        for file in snapshot.files() {
+            let named = group.files.contains(&file.path);
+            match &file.error {
+                // a file that is only used has a finding where it is used
+                Some(error) if named => {
+                    ui.complain(&format!("{}{}: {}", group.prefix, file.path, in_words(error)));
+                    loaded.outcome = Outcome::Trouble;
+                }
+                Some(_) => {}
+                None => loaded.files += usize::from(named),
+            }
+        }
+        loaded.findings.add(group, &snapshot);
+        loaded.snapshots.push(snapshot);
+    }
+    loaded
+}
+
+/// Whether the findings fail the run.
+fn judged(findings: &Findings, strict: bool) -> Outcome {
+    use downlead_base::{Severity, codes};
+    let fails = |f: &crate::findings::Finding| match f.severity {
+        Severity::Error => true,
+        Severity::Warning => strict,
+        Severity::Info | Severity::Hint => strict && f.code.id == codes::READING_CANNOT_TELL.id,
+    };
+    if findings.list.iter().any(fails) { Outcome::Findings } else { Outcome::Clean }
+}
+
+/// `1 file`, `2 files`.
+fn counted(n: usize, what: &str) -> String {
+    if n == 1 { format!("1 {what}") } else { format!("{n} {what}s") }
+}

@@ -1,0 +1,282 @@
+//! Findings for other programs: JSON, SARIF 2.1.0, and the annotations of a hosted build.
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+use downlead_base::{Code, Severity};
+use serde_json::{Value, json};
+
+use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
+
+/// Name and version of the JSON shape of `check`.
+const SCHEMA: &str = "downlead-check/1";
+
+/// All findings with their offered changes. Lines and columns count from 1, columns in characters;
+/// `start_byte` and `end_byte` count from 0.
+pub(crate) fn json(findings: &Findings) -> Result<String, serde_json::Error> {
+    let files = &findings.files;
+    let list: Vec<Value> = findings
+        .list
+        .iter()
+        .map(|f| {
+            let mut one = json!({ "code": f.code.id, "severity": f.severity.name(), "message": f.message });
+            extend(&mut one, f.spot.as_ref().map(|s| place(s, files)));
+            extend(
+                &mut one,
+                Some(json!({
+                    "label": f.label,
+                    "help": f.help,
+                    "related": f.related.iter().map(|(spot, words)| {
+                        let mut related = json!({ "message": words });
+                        extend(&mut related, Some(place(spot, files)));
+                        related
+                    }).collect::<Vec<_>>(),
+                    "fixes": f.changes.iter().map(|c| json!({
+                        "title": c.title,
+                        "preferred": c.preferred,
+                        "edits": c.edits.iter().map(|(spot, text)| {
+                            let mut edit = json!({ "text": text });
+                            extend(&mut edit, Some(place(spot, files)));
+                            edit
+                        }).collect::<Vec<_>>(),
+                    })).collect::<Vec<_>>(),
+                })),
+            );
+            one
+        })
+        .collect();
+    let all = json!({
+        "schema": SCHEMA,
+        "errors": findings.count(Severity::Error),
+        "warnings": findings.count(Severity::Warning),
+        "diagnostics": list,
+    });
+    Ok(serde_json::to_string_pretty(&all)? + "\n")
+}
+
+fn extend(object: &mut Value, more: Option<Value>) {
+    if let (Value::Object(fields), Some(Value::Object(more))) = (object, more) {
+        fields.extend(more);
+    }
+}
+
+fn place(spot: &Spot, files: &[SourceFile]) -> Value {
+    json!({
+        "file": files[spot.file].path,
+        "line": spot.start.0,
+        "column": spot.start.1,
+        "end_line": spot.end.0,
+        "end_column": spot.end.1,
+        "start_byte": spot.bytes.start,
+        "end_byte": spot.bytes.end,
+    })
+}
+
+/// SARIF 2.1.0 (OASIS standard, 27 March 2020).
+pub(crate) fn sarif(findings: &Findings) -> Result<String, serde_json::Error> {
+    let mut rules: Vec<&'static Code> = Vec::new();
+    let mut index: BTreeMap<&str, usize> = BTreeMap::new();
+    let results: Vec<Value> = findings
+        .list
+        .iter()
+        .map(|f| {
+            let rule = *index.entry(f.code.id).or_insert_with(|| {
+                rules.push(f.code);
+                rules.len() - 1
+            });
+            sarif_result(f, rule, &findings.files)
+        })
+        .collect();
+    let rules: Vec<Value> = rules
+        .iter()
+        .map(|c| {
+            json!({
+                "id": c.id,
+                "shortDescription": { "text": c.title },
+                "help": { "text": c.page, "markdown": c.page },
+                "defaultConfiguration": { "level": level(c.severity) },
+            })
+        })
+        .collect();
+    let all = json!({
+        "$schema": "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
+        "version": "2.1.0",
+        "runs": [{
+            "tool": { "driver": { "name": "downlead", "version": env!("CARGO_PKG_VERSION"), "rules": rules } },
+            "columnKind": "unicodeCodePoints",
+            "originalUriBaseIds": { "SRCROOT": { "description": { "text": "The folder the paths are relative to." } } },
+            "results": results,
+        }],
+    });
+    Ok(serde_json::to_string_pretty(&all)? + "\n")
+}
+
+fn level(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Error => "error",
+        Severity::Warning => "warning",
+        Severity::Info | Severity::Hint => "note",
+    }
+}
+
+fn sarif_result(f: &Finding, rule: usize, files: &[SourceFile]) -> Value {
+    let mut text = f.message.clone();
+    for help in &f.help {
+        let _ = write!(text, "\n{help}");
+    }
+    let mut result = json!({
+        "ruleId": f.code.id,
+        "ruleIndex": rule,
+        "level": level(f.severity),
+        "message": { "text": text },
+    });
+    let more = f.spot.as_ref().map(|spot| json!({ "locations": [{ "physicalLocation": physical(spot, files) }] }));
+    extend(&mut result, more);
+    if !f.related.is_empty() {
+        let related: Vec<Value> = f
+            .related
+            .iter()
+            .map(|(spot, words)| json!({ "physicalLocation": physical(spot, files), "message": { "text": words } }))
+            .collect();
+        extend(&mut result, Some(json!({ "relatedLocations": related })));
+    }
+    if !f.changes.is_empty() {
+        let fixes: Vec<Value> = f.changes.iter().map(|c| sarif_fix(c, files)).collect();
+        extend(&mut result, Some(json!({ "fixes": fixes })));
+    }
+    result
+}
+
+/// One offered change; edits are grouped by file, as the standard asks.
+fn sarif_fix(change: &Change, files: &[SourceFile]) -> Value {
+    let mut by_file: BTreeMap<usize, Vec<Value>> = BTreeMap::new();
+    for (spot, text) in &change.edits {
+        by_file
+            .entry(spot.file)
+            .or_default()
+            .push(json!({ "deletedRegion": region(spot), "insertedContent": { "text": text } }));
+    }
+    let changes: Vec<Value> = by_file
+        .into_iter()
+        .map(|(file, replacements)| json!({ "artifactLocation": artifact(&files[file]), "replacements": replacements }))
+        .collect();
+    json!({ "description": { "text": change.title }, "artifactChanges": changes })
+}
+
+fn physical(spot: &Spot, files: &[SourceFile]) -> Value {
+    json!({ "artifactLocation": artifact(&files[spot.file]), "region": region(spot) })
+}
+
+fn artifact(file: &SourceFile) -> Value {
+    json!({ "uri": uri(&file.path), "uriBaseId": "SRCROOT" })
+}
+
+fn region(spot: &Spot) -> Value {
+    json!({
+        "startLine": spot.start.0,
+        "startColumn": spot.start.1,
+        "endLine": spot.end.0,
+        "endColumn": spot.end.1,
+    })
+}
+
+/// A relative path as a URI reference (RFC 3986).
+fn uri(path: &str) -> String {
+    let mut out = String::with_capacity(path.len());
+    for byte in path.bytes() {
+        match byte {
+            b'a'..=b'z' | b'A'..=b'Z' | b'0'..=b'9' | b'-' | b'.' | b'_' | b'~' | b'/' => out.push(byte as char),
+            _ => {
+                let _ = write!(out, "%{byte:02X}");
+            }
+        }
+    }
+    out
+}
+
+/// One workflow command a finding.
+pub(crate) fn github(findings: &Findings) -> String {
+    let mut out = String::new();
+    for f in &findings.list {
+        let level = match f.severity {
+            Severity::Error => "error",
+            Severity::Warning => "warning",
+            Severity::Info | Severity::Hint => "notice",
+        };
+        let mut fields = Vec::new();
+        if let Some(spot) = &f.spot {
+            fields.push(format!("file={}", property(&findings.files[spot.file].shown)));
+            fields.push(format!("line={}", spot.start.0));
+            fields.push(format!("endLine={}", spot.end.0));
+            // columns are only understood within one line
+            if spot.start.0 == spot.end.0 {
+                fields.push(format!("col={}", spot.start.1));
+                fields.push(format!("endColumn={}", spot.end.1));
+            }
+        }
+        fields.push(format!("title={}", property(f.code.id)));
+        let text = std::iter::once(&f.message).chain(&f.help).cloned().collect::<Vec<_>>().join("\n");
+        let _ = writeln!(out, "::{level} {}::{}", fields.join(","), data(&text));
+    }
+    out
+}
+
+fn data(text: &str) -> String {
+    text.replace('%', "%25").replace('\r', "%0D").replace('\n', "%0A")
+}
+
+fn property(text: &str) -> String {
+    data(text).replace(':', "%3A").replace(',', "%2C")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::findings::tests::made;
+    use downlead_base::codes;
+
+    fn found() -> Findings {
+        let text = "// µ\nisolator IS1 -0.55 dB\n";
+        let at = text.find("-0").unwrap();
+        let mut all = made(text, &[(&codes::NEGATIVE_LOSS, at..at + 8, "loss is 5 %, negative\nso")]);
+        let spot = all.list[0].spot.clone().unwrap();
+        all.list[0].related.push((spot.clone(), "also".to_owned()));
+        all.list[0].changes.push(Change {
+            title: "write 0.55 dB".to_owned(),
+            preferred: true,
+            edits: vec![(spot, "0.55 dB".to_owned())],
+        });
+        all.files[0].path = "a b/µ.downlead".to_owned();
+        all
+    }
+
+    #[test]
+    fn json_has_place_and_change() {
+        let value: Value = serde_json::from_str(&json(&found()).unwrap()).unwrap();
+        let d = &value["diagnostics"][0];
+        assert_eq!((&d["line"], &d["column"], &d["end_column"]), (&json!(2), &json!(14), &json!(22)));
+        assert_eq!(d["fixes"][0]["edits"][0]["text"], "0.55 dB");
+        assert_eq!(value["errors"], 1);
+    }
+
+    #[test]
+    fn sarif_names_the_rule_and_escapes_the_path() {
+        let value: Value = serde_json::from_str(&sarif(&found()).unwrap()).unwrap();
+        let run = &value["runs"][0];
+        let result = &run["results"][0];
+        let rule = result["ruleIndex"].as_u64().unwrap() as usize;
+        assert_eq!(run["tool"]["driver"]["rules"][rule]["id"], result["ruleId"]);
+        let place = &result["locations"][0]["physicalLocation"];
+        assert_eq!(place["artifactLocation"]["uri"], "a%20b/%C2%B5.downlead");
+        assert_eq!(place["region"]["startColumn"], 14);
+    }
+
+    #[test]
+    fn annotations_are_escaped() {
+        let line = github(&found());
+        assert_eq!(
+            line,
+            "::error file=a.downlead,line=2,endLine=2,col=14,endColumn=22,title=negative-loss::loss is 5 %25, negative%0Aso%0Asay which\n"
+        );
+    }
+}

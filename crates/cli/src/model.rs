@@ -1,0 +1,5 @@
+//! The names this crate takes from the evaluator, in one place.
+
+pub(crate) use crate::shim::catalogue;
+pub(crate) use crate::shim::report::*;
+pub(crate) use crate::shim::{Derivation, FileEntry, LoadError, Loader, Snapshot, format_text};

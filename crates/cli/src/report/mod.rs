@@ -1,0 +1,19 @@
+//! The report as text, Markdown, CSV and JSON. Each is a pure function of the report.
+
+mod csv;
+mod json;
+mod markdown;
+mod text;
+mod words;
+
+pub(crate) use csv::csv;
+pub(crate) use json::{json, schema};
+pub(crate) use markdown::markdown;
+pub(crate) use text::{Columns, text};
+
+/// Stands under every report a person reads.
+pub(crate) const CAUTION: &str = "This sets figures side by side; it certifies nothing. Whether a station complies, exposure to its \
+     fields included, is a matter of your local rules and those who apply them.";
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,205 @@
+//! The renderers against a report put together by hand.
+
+use super::*;
+use crate::args::Table;
+use crate::model::*;
+use crate::ui::Style;
+
+fn node(part: &str, kind: &'static str, loss_db: f64, cumulative_loss_db: f64, power_w: f64) -> NodeReport {
+    NodeReport {
+        part: part.to_owned(),
+        kind,
+        port: None,
+        branch: None,
+        loss_db,
+        cumulative_loss_db,
+        power_w: Some(power_w),
+        power_dbm: Some(downlead_quantity::w_to_dbm(power_w)),
+        forward_w: None,
+        uncertainty_db: 0.25,
+        swr: 1.3,
+        heat_w: None,
+        basis: "sheet",
+        source: Some("IS-2 p. 3".to_owned()),
+        file: "rev4.downlead".to_owned(),
+        line: 31,
+        chain_line: 62,
+    }
+}
+
+/// One chain on one band: a transmitter, two joins around a run, an antenna.
+pub(crate) fn made() -> Report {
+    let mut run = node("M1", "run", 0.76, 0.8, 26.6);
+    run.source = Some("with | bar, and a text much too long for any column of a table".to_owned());
+    let mut duplexer = node("DU1", "duplexer", 1.45, 2.25, 19.06);
+    duplexer.port = Some("high".to_owned());
+    let band = BandReport {
+        band: "2m".to_owned(),
+        point: None,
+        frequency_hz: 146_913_700.0,
+        complete: true,
+        power_mode: "fixed-forward",
+        nodes: vec![
+            node("TX1", "transmitter", 0.0, 0.0, 32.0),
+            node("join", "join", 0.02, 0.02, 31.9),
+            node("join", "join", 0.02, 0.04, 31.7),
+            run,
+            duplexer,
+            node("A1", "antenna", 0.0, 2.25, 19.06),
+        ],
+        total_loss_db: 2.25,
+        antenna_w: Some(19.06),
+        erp_w: Some(38.45),
+        eirp_w: Some(63.1),
+        uncertainty_db: 0.74,
+        loss_worst_db: Some([2.1, 2.4]),
+        wet_extra_db: None,
+        transmitter_swr: 1.2,
+        transmitter_swr_worst: Some(f64::INFINITY),
+        sensitivity_dbm: None,
+        noise_figure_db: None,
+        antenna_mean_w: None,
+        limits: vec![LimitReport {
+            quantity: "erp",
+            limit_w: 30.0,
+            value_w: 38.45,
+            margin_db: -1.08,
+            uncertainty_db: 0.74,
+            verdict: "not-met",
+            safe_setting_w: Some(21.1),
+            source: Some("TSO 14-0093 clause 4".to_owned()),
+            line: 70,
+        }],
+        readings: vec![ReadingReport {
+            quantity: "forward",
+            read_w: Some(16.2),
+            expected_w: Some(16.0),
+            read_swr: None,
+            expected_swr: None,
+            difference_db: 0.05,
+            uncertainty_db: 0.3,
+            verdict: "cannot-tell",
+            date: Some("2026-07-04".to_owned()),
+            instrument: Some("W1".to_owned()),
+            line: 66,
+        }],
+        budget: ["gain of A1", "TX1", "joins", "M1"]
+            .into_iter()
+            .map(|cause| BudgetReport { cause: cause.to_owned(), standard_db: 0.1, share: 0.25 })
+            .collect(),
+        assumptions: vec!["20 °C for M1".to_owned()],
+    };
+    let chain = ChainReport {
+        name: "talk-out-2m".to_owned(),
+        direction: "transmit",
+        file: "rev4.downlead".to_owned(),
+        line: 61,
+        bands: vec![band],
+    };
+    let station = StationReport {
+        name: "pellgarrow".to_owned(),
+        title: Some("Pellgarrow *hill*".to_owned()),
+        chains: vec![chain],
+    };
+    Report { schema: SCHEMA, stations: vec![station], diagnostics: Vec::new() }
+}
+
+fn plain(report: &Report) -> String {
+    text(report, Style { colour: false }, &|f| f.to_owned())
+}
+
+#[test]
+fn text_shows_every_part_and_the_verdict() {
+    insta::assert_snapshot!("text", plain(&made()));
+}
+
+#[test]
+fn markdown_escapes_what_would_be_markup() {
+    insta::assert_snapshot!("markdown", markdown(&made()));
+}
+
+#[test]
+fn columns_line_up_whatever_the_letters() {
+    let mut report = made();
+    report.stations[0].chains[0].bands[0].nodes[3].part = "Mast-Ω-塔".to_owned();
+    let out = plain(&report);
+    // display columns at which the last column begins
+    let starts: Vec<usize> = out
+        .lines()
+        .skip(2)
+        .take(5)
+        .map(|l| {
+            let at = l.find("sheet:").or_else(|| l.find("from")).unwrap();
+            unicode_width::UnicodeWidthStr::width(&l[..at])
+        })
+        .collect();
+    assert!(starts.windows(2).all(|w| w[0] == w[1]), "{starts:?}\n{out}");
+}
+
+#[test]
+fn losses_of_rows_add_up_to_the_column_beside() {
+    let report = made();
+    let band = &report.stations[0].chains[0].bands[0];
+    let mut sum = 0.0;
+    for row in words::rows(&band.nodes) {
+        sum += row.joins_db.unwrap_or(0.0) + row.node.loss_db;
+        assert!((sum - row.node.cumulative_loss_db).abs() < 1e-9, "{row:?}");
+    }
+}
+
+#[test]
+fn nothing_in_a_file_steers_the_terminal() {
+    let mut report = made();
+    let chain = &mut report.stations[0].chains[0];
+    chain.name = "a\u{1b}[2J".to_owned();
+    let band = &mut chain.bands[0];
+    band.limits[0].source = Some("\u{1b}]0;x\u{7}".to_owned());
+    band.assumptions[0] = "\u{9b}2J".to_owned();
+    band.budget[0].cause = "\u{1b}c".to_owned();
+    band.nodes[0].source = Some("\u{1b}c".to_owned());
+    for colour in [false, true] {
+        let out = text(&report, Style { colour }, &|f| f.to_owned());
+        let others = out.matches('\u{1b}').count() - out.matches("\u{1b}[").count();
+        assert_eq!(others, 0, "{out:?}");
+        assert!(!out.contains("[2J") || !out.contains("\u{1b}[2J"));
+        assert!(!out.contains(['\u{9b}', '\u{7}']));
+    }
+    assert!(!markdown(&report).contains('\u{1b}'));
+}
+
+#[test]
+fn csv_tables_have_the_columns_they_say() {
+    let report = made();
+    for (table, rows) in
+        [(Table::Nodes, 6), (Table::Limits, 1), (Table::Readings, 1), (Table::Budget, 4), (Table::Chains, 1)]
+    {
+        let text = csv(&report, table).unwrap();
+        // the reader refuses rows of unequal length
+        let mut reader = ::csv::Reader::from_reader(text.as_bytes());
+        let width = reader.headers().unwrap().len();
+        let read: Vec<_> = reader.records().collect::<Result<_, _>>().unwrap();
+        assert_eq!((read.len(), read[0].len()), (rows, width), "{table:?}");
+        assert_eq!(&read[0][0], "pellgarrow");
+    }
+    let nodes = csv(&report, Table::Nodes).unwrap();
+    assert!(nodes.starts_with("station,chain,direction,band,point,frequency_hz,position,part,kind,port,branch,loss_db,"));
+    assert!(nodes.contains("\"with | bar, and a text"));
+}
+
+#[test]
+fn json_is_the_contract() {
+    let value: serde_json::Value = serde_json::from_str(&json(&made()).unwrap()).unwrap();
+    let band = &value["stations"][0]["chains"][0]["bands"][0];
+    assert_eq!(value["schema"], "downlead-report/1");
+    assert_eq!(band["nodes"][3]["loss_db"], 0.76);
+    assert_eq!(band["limits"][0]["verdict"], "not-met");
+    assert!(band["transmitter_swr_worst"].is_null());
+    let schema: serde_json::Value = serde_json::from_str(&schema().unwrap()).unwrap();
+    assert_eq!(schema["$defs"]["NodeReport"]["properties"]["loss_db"]["type"], serde_json::json!(["number", "null"]));
+}
+
+#[test]
+fn an_empty_report_says_so() {
+    let empty = Report { schema: SCHEMA, stations: Vec::new(), diagnostics: Vec::new() };
+    assert!(plain(&empty).starts_with("No chain"));
+}

@@ -1,0 +1,241 @@
+//! The words and figures that text and Markdown share.
+
+use downlead_quantity::{db, frequency, from_db, number, percent, power, power_dbm};
+
+use crate::model::{BandReport, BudgetReport, ChainReport, LimitReport, NodeReport, ReadingReport};
+use crate::ui::{Style, printable};
+
+/// One line of a table: a part with the joins before it taken in.
+#[derive(Debug)]
+pub(crate) struct Row<'a> {
+    pub(crate) node: &'a NodeReport,
+    /// Loss of the joins between the part before and this one, dB.
+    pub(crate) joins_db: Option<f64>,
+}
+
+/// Parts with their joins, in order. Joins after the last part stand as rows of their own.
+pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
+    let mut rows = Vec::new();
+    let mut joins: Vec<&NodeReport> = Vec::new();
+    for node in nodes {
+        if joins.first().is_some_and(|j| j.branch != node.branch) {
+            rows.extend(joins.drain(..).map(|node| Row { node, joins_db: None }));
+        }
+        if node.kind == "join" {
+            joins.push(node);
+            continue;
+        }
+        let joins_db = (!joins.is_empty()).then(|| joins.drain(..).map(|j| j.loss_db).sum());
+        rows.push(Row { node, joins_db });
+    }
+    rows.extend(joins.into_iter().map(|node| Row { node, joins_db: None }));
+    rows
+}
+
+/// Number of joins and their loss in all, where there are any.
+pub(crate) fn all_joins(nodes: &[NodeReport]) -> Option<String> {
+    let joins: Vec<f64> = nodes.iter().filter(|n| n.kind == "join").map(|n| n.loss_db).collect();
+    let total: f64 = joins.iter().sum();
+    match joins.len() {
+        0 => None,
+        1 => Some(format!("1 join, {}", db(total))),
+        n => Some(format!("{n} joins, {} in all", db(total))),
+    }
+}
+
+/// `talk-out-2m, transmit on 2m, 146.9137 MHz`.
+pub(crate) fn heading(chain: &ChainReport, band: &BandReport) -> String {
+    let frequency = frequency(band.frequency_hz);
+    let mut out = format!("{}, {}", chain.name, chain.direction);
+    if band.band != frequency {
+        out += &format!(" on {}", band.band);
+    }
+    if let Some(point) = band.point {
+        out += match point {
+            "low" => ", low edge",
+            "high" => ", high edge",
+            other => return format!("{out}, {other}, {frequency}"),
+        };
+    }
+    format!("{out}, {frequency}")
+}
+
+/// `DU1.high`.
+pub(crate) fn part(node: &NodeReport) -> String {
+    match &node.port {
+        Some(port) => format!("{}.{port}", node.part),
+        None => node.part.clone(),
+    }
+}
+
+/// Where the part's figures come from: basis, and the source where it says more.
+pub(crate) fn source(node: &NodeReport) -> String {
+    match &node.source {
+        Some(source) if source.starts_with(node.basis) => source.clone(),
+        Some(source) => format!("{}: {source}", node.basis),
+        None => node.basis.to_owned(),
+    }
+}
+
+/// At most `width` characters, with a mark where something is left off.
+pub(crate) fn shorten(text: &str, width: usize) -> String {
+    if text.chars().count() <= width {
+        return text.to_owned();
+    }
+    let cut: String = text.chars().take(width - 1).collect();
+    format!("{}…", cut.trim_end())
+}
+
+/// Decibels in a column whose head names the unit. Never `-0.00`.
+pub(crate) fn db_cell(value: f64) -> String {
+    let cell = format!("{value:.2}");
+    if cell == "-0.00" { "0.00".to_owned() } else { cell }
+}
+
+/// SWR: two decimals, fewer where it is large.
+pub(crate) fn swr(value: f64) -> String {
+    if !value.is_finite() || value > 999.0 {
+        "> 999".to_owned()
+    } else if value >= 9.995 {
+        format!("{value:.1}")
+    } else {
+        format!("{value:.2}")
+    }
+}
+
+/// A power as somebody typed it: `30 W`.
+fn typed(watts: f64) -> String {
+    if (0.001..10_000.0).contains(&watts) { format!("{} W", number(watts, 3)) } else { power(watts) }
+}
+
+/// `± 0.74 dB (20.8 W to 29.3 W)`.
+fn with_span(watts: f64, u_db: f64) -> String {
+    let (low, high) = (watts * from_db(-u_db), watts * from_db(u_db));
+    format!("{} ± {} ({} to {})", power(watts), db(u_db), power(low), power(high))
+}
+
+/// The figures of a chain on a band, each with its name.
+pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static str, String)> {
+    let mut out = Vec::new();
+    let receive = chain.direction == "receive";
+    let worst = match band.loss_worst_db {
+        Some([low, high]) => format!("; {} to {} over all phases of reflections", db(low), db(high)),
+        None => String::new(),
+    };
+    let lost = percent(1.0 - from_db(-band.total_loss_db));
+    let doubt = if receive || (band.antenna_w.is_none() && band.erp_w.is_none()) {
+        format!(" ± {}", db(band.uncertainty_db))
+    } else {
+        String::new()
+    };
+    let share = if band.total_loss_db > 0.0 { format!(", {lost} of the power") } else { String::new() };
+    out.push(("loss", format!("{}{doubt}{share}{worst}", db(band.total_loss_db))));
+    if let Some(joins) = all_joins(&band.nodes) {
+        out.push(("joins", joins));
+    }
+    if let Some(w) = band.antenna_w {
+        let figure = if band.erp_w.is_none() { with_span(w, band.uncertainty_db) } else { power(w) };
+        out.push(("at the antenna", format!("{figure}, {}", power_dbm(w))));
+    }
+    if let Some(w) = band.antenna_mean_w {
+        out.push(("mean there", format!("{} after duty and key-down share", power(w))));
+    }
+    if let Some(w) = band.erp_w {
+        out.push(("ERP", format!("{}, over a half-wave dipole", with_span(w, band.uncertainty_db))));
+    }
+    if let Some(w) = band.eirp_w {
+        out.push(("EIRP", format!("{}, over isotropic", with_span(w, band.uncertainty_db))));
+    }
+    if let Some(wet) = band.wet_extra_db {
+        out.push(("in wet weather", format!("{} more loss", db(wet))));
+    }
+    if let Some(dbm) = band.sensitivity_dbm {
+        out.push(("sensitivity", format!("{dbm:.1} dBm at the antenna")));
+    }
+    if let Some(nf) = band.noise_figure_db {
+        out.push(("noise figure", format!("{} at the antenna", db(nf))));
+    }
+    if !receive {
+        let worst = band.transmitter_swr_worst.map_or(String::new(), |w| format!(", {} at most", swr(w)));
+        let mode = match band.power_mode {
+            "tuner" => "a tuner makes the net power the rated one",
+            _ => "no tuner: the mismatch there is a loss",
+        };
+        out.push(("transmitter sees", format!("SWR {}{worst}; {mode}", swr(band.transmitter_swr))));
+    }
+    out
+}
+
+/// A verdict with a sign that reads without colour.
+pub(crate) fn verdict(word: &str, style: Style) -> String {
+    match word {
+        "met" | "agrees" => style.good(&format!("✓ {word}")),
+        "not-met" => style.bad("✗ not met"),
+        "differs" => style.bad("✗ differs"),
+        "cannot-tell" => style.doubtful("? cannot tell"),
+        other => other.to_owned(),
+    }
+}
+
+/// `0.85 dB under`.
+fn beside(margin_db: f64) -> String {
+    let side = if margin_db < 0.0 { "over" } else { "under" };
+    format!("{} {side}", db(margin_db.abs()))
+}
+
+/// A limit in one line.
+pub(crate) fn limit(l: &LimitReport, style: Style) -> String {
+    let quantity = match l.quantity {
+        "erp" => "ERP",
+        "eirp" => "EIRP",
+        other => other,
+    };
+    let setting = match l.safe_setting_w {
+        Some(w) if l.verdict != "met" => format!("; {} would meet it beyond doubt", power(w)),
+        _ => String::new(),
+    };
+    let source = l.source.as_ref().map_or(String::new(), |s| format!("; {}", printable(s)));
+    format!(
+        "{} {quantity}: {}, {} is {}, doubt {}{setting}{source}",
+        typed(l.limit_w),
+        verdict(l.verdict, style),
+        power(l.value_w),
+        beside(l.margin_db),
+        db(l.uncertainty_db),
+    )
+}
+
+/// A reading in one line.
+pub(crate) fn reading(r: &ReadingReport, style: Style) -> String {
+    let side = |less, more| if r.difference_db < 0.0 { less } else { more };
+    let off = db(r.difference_db.abs());
+    let (what, off) = match (r.read_w, r.read_swr) {
+        (Some(w), _) => (
+            format!("{} {}", typed(w), r.quantity),
+            r.expected_w.map(|e| format!("{off} {} the expected {}", side("below", "above"), power(e))),
+        ),
+        (None, Some(s)) => (
+            format!("SWR {}", number(s, 2)),
+            r.expected_swr.map(|e| format!("return loss {off} {} that of the expected {}", side("below", "above"), swr(e))),
+        ),
+        (None, None) => (r.quantity.to_owned(), None),
+    };
+    let date = r.date.as_ref().map_or(String::new(), |d| format!(", {}", printable(d)));
+    let with = r.instrument.as_ref().map_or(String::new(), |i| format!(" with {}", printable(i)));
+    let off = off.map_or(String::new(), |o| format!(", {o}"));
+    format!("{what}{date}{with}: {}{off}, doubt {}", verdict(r.verdict, style), db(r.uncertainty_db))
+}
+
+/// The largest contributions to the doubt.
+pub(crate) fn budget(all: &[BudgetReport], most: usize) -> Vec<String> {
+    let mut out: Vec<String> = all
+        .iter()
+        .take(most)
+        .map(|b| format!("{} {} ({:.0} %)", printable(&b.cause), db(b.standard_db), b.share * 100.0))
+        .collect();
+    if all.len() > most {
+        let rest: f64 = all[most..].iter().map(|b| b.share).sum();
+        out.push(format!("{} more ({:.0} %)", all.len() - most, rest * 100.0));
+    }
+    out
+}

@@ -1,0 +1,93 @@
+//! TEMPORARY: stands in for station and eval until they land.
+#![allow(missing_docs, unreachable_pub, dead_code)]
+use downlead_base::{Diagnostic, Loc, Span};
+use std::sync::Arc;
+#[path = "../../eval/src/report.rs"]
+pub mod report;
+pub trait Loader {
+    fn read(&self, path: &str) -> Result<Arc<str>, LoadError>;
+}
+#[derive(Clone, Debug)]
+pub enum LoadError {
+    NotFound,
+    IsDirectory,
+    NotUtf8 { offset: usize },
+    TooLarge,
+    OutsideRoot,
+    Unreadable(String),
+}
+pub struct FileEntry {
+    pub path: String,
+    pub text: Arc<str>,
+    pub error: Option<LoadError>,
+}
+pub struct Snapshot(Vec<FileEntry>);
+impl Snapshot {
+    pub fn load(roots: &[String], loader: &dyn Loader) -> Snapshot {
+        Snapshot(
+            roots
+                .iter()
+                .map(|p| match loader.read(p) {
+                    Ok(text) => FileEntry { path: p.clone(), text, error: None },
+                    Err(e) => FileEntry { path: p.clone(), text: "".into(), error: Some(e) },
+                })
+                .collect(),
+        )
+    }
+    pub fn report(&self) -> report::Report {
+        report::Report { schema: report::SCHEMA, stations: vec![], diagnostics: vec![] }
+    }
+    pub fn diagnostics(&self) -> Vec<Diagnostic> {
+        vec![]
+    }
+    pub fn files(&self) -> &[FileEntry] {
+        &self.0
+    }
+    pub fn place(&self, _: Loc) -> Option<(usize, Span)> {
+        None
+    }
+    pub fn explain_line(&self, _: &str, _: u32) -> Vec<Derivation> {
+        vec![]
+    }
+}
+pub struct Derivation {
+    pub title: String,
+    pub value: String,
+    pub formula: String,
+    pub substituted: String,
+    pub source: Option<String>,
+    pub place: Option<Loc>,
+    pub steps: Vec<Derivation>,
+}
+pub fn format_text(s: &str) -> String {
+    s.lines().map(|l| l.trim_end().to_owned() + "\n").collect()
+}
+pub mod catalogue {
+    pub struct Entry {
+        pub name: String,
+        pub kind: &'static str,
+        pub title: String,
+        pub source: Option<String>,
+        pub file: String,
+        pub line: u32,
+        pub text: String,
+    }
+    pub fn entries() -> Vec<Entry> {
+        vec![]
+    }
+    pub struct CableFacts {
+        pub z0_ohm: f64,
+        pub velocity_factor: f64,
+        pub valid_hz: Option<(f64, f64)>,
+        pub rating: Option<(f64, f64)>,
+    }
+    pub fn cable_points(_: &str, _: &[f64]) -> Option<(CableFacts, Vec<CablePoint>)> {
+        None
+    }
+    pub struct CablePoint {
+        pub frequency_hz: f64,
+        pub loss_db_per_100m: f64,
+        pub u_db_per_100m: f64,
+        pub inside: bool,
+    }
+}
