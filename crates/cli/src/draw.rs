@@ -26,7 +26,10 @@ pub(crate) fn draw(findings: &Findings, style: Style, wanted: impl Fn(&Finding) 
         by_weight.sort_by_key(|(at, _)| *at);
         chosen = by_weight.into_iter().map(|(_, f)| f).collect();
     }
-    let mut sources = Sources { files: &findings.files, ready: Vec::new() };
+    let mut sources = Sources {
+        files: &findings.files,
+        ready: Vec::new(),
+    };
     let mut out = String::new();
     for finding in chosen {
         draw_one(finding, &mut sources, style, &mut out);
@@ -50,7 +53,8 @@ impl Sources<'_> {
             self.ready.resize_with(file + 1, || None);
         }
         let files = self.files;
-        self.ready[file].get_or_insert_with(|| Source::from(printable(&files[file].text).into_owned()))
+        self.ready[file]
+            .get_or_insert_with(|| Source::from(printable(&files[file].text).into_owned()))
     }
 
     /// A spot in characters from the start of the file, cut at the end of its first line; None
@@ -78,7 +82,9 @@ impl Cache<usize> for &mut Sources<'_> {
     }
 
     fn display<'a>(&self, id: &'a usize) -> Option<impl std::fmt::Display + 'a> {
-        self.files.get(*id).map(|f| printable(&f.shown).into_owned())
+        self.files
+            .get(*id)
+            .map(|f| printable(&f.shown).into_owned())
     }
 }
 
@@ -101,8 +107,18 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
         return;
     };
     let Some(range) = sources.characters(spot) else {
-        plain_head(finding, &message, Some((spot, &sources.files[spot.file])), out);
-        cut_line(spot, &sources.files[spot.file], &printable(&finding.label), out);
+        plain_head(
+            finding,
+            &message,
+            Some((spot, &sources.files[spot.file])),
+            out,
+        );
+        cut_line(
+            spot,
+            &sources.files[spot.file],
+            &printable(&finding.label),
+            out,
+        );
         plain_help(&help, out);
         return;
     };
@@ -163,10 +179,17 @@ fn without_styles(text: &str) -> String {
 
 /// Help lines, then the offered changes as what to write.
 fn advice(finding: &Finding, files: &[SourceFile]) -> Vec<String> {
-    let mut all: Vec<String> = finding.help.iter().map(|h| printable(h).into_owned()).collect();
+    let mut all: Vec<String> = finding
+        .help
+        .iter()
+        .map(|h| printable(h).into_owned())
+        .collect();
     for (i, change) in finding.changes.iter().enumerate() {
         let lead = if i == 0 { "write" } else { "or write" };
-        all.push(format!("{lead}: {}", printable(&rewritten(change, files).unwrap_or_else(|| change.title.clone()))));
+        all.push(format!(
+            "{lead}: {}",
+            printable(&rewritten(change, files).unwrap_or_else(|| change.title.clone()))
+        ));
     }
     all
 }
@@ -176,7 +199,9 @@ fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String> {
     let (first, _) = change.edits.first()?;
     let text = &files.get(first.file)?.text;
     let from = text[..first.bytes.start].rfind('\n').map_or(0, |n| n + 1);
-    let to = text[first.bytes.start..].find('\n').map_or(text.len(), |n| first.bytes.start + n);
+    let to = text[first.bytes.start..]
+        .find('\n')
+        .map_or(text.len(), |n| first.bytes.start + n);
     if to - from > LONG_LINE {
         return None;
     }
@@ -185,7 +210,11 @@ fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String> {
     let mut line = String::new();
     let mut at = from;
     for (spot, with) in edits {
-        if spot.file != first.file || spot.bytes.start < at || spot.bytes.end > to || with.contains('\n') {
+        if spot.file != first.file
+            || spot.bytes.start < at
+            || spot.bytes.end > to
+            || with.contains('\n')
+        {
             return None;
         }
         line.push_str(&text[at..spot.bytes.start]);
@@ -197,11 +226,26 @@ fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String> {
     (!line.is_empty()).then(|| line.to_owned())
 }
 
-fn plain_head(finding: &Finding, message: &str, place: Option<(&Spot, &SourceFile)>, out: &mut String) {
-    let word = if finding.severity == Severity::Info { "note" } else { finding.severity.name() };
+fn plain_head(
+    finding: &Finding,
+    message: &str,
+    place: Option<(&Spot, &SourceFile)>,
+    out: &mut String,
+) {
+    let word = if finding.severity == Severity::Info {
+        "note"
+    } else {
+        finding.severity.name()
+    };
     let _ = writeln!(out, "[{}] {word}: {message}", finding.code.id);
     if let Some((spot, file)) = place {
-        let _ = writeln!(out, "   ╭─[ {}:{}:{} ]", printable(&file.shown), spot.start.0, spot.start.1);
+        let _ = writeln!(
+            out,
+            "   ╭─[ {}:{}:{} ]",
+            printable(&file.shown),
+            spot.start.0,
+            spot.start.1
+        );
     }
 }
 
@@ -217,15 +261,35 @@ fn cut_line(spot: &Spot, file: &SourceFile, label: &str, out: &mut String) {
     const AROUND: usize = 40;
     let text = &file.text;
     let line_from = text[..spot.bytes.start].rfind('\n').map_or(0, |n| n + 1);
-    let back = |at: usize| text[line_from..at].char_indices().rev().nth(AROUND - 1).map_or(line_from, |(i, _)| line_from + i);
+    let back = |at: usize| {
+        text[line_from..at]
+            .char_indices()
+            .rev()
+            .nth(AROUND - 1)
+            .map_or(line_from, |(i, _)| line_from + i)
+    };
     let from = back(spot.bytes.start);
     let before: String = printable(&text[from..spot.bytes.start]).replace('\t', " ");
-    let after: String = text[spot.bytes.start..].chars().take_while(|c| *c != '\n').take(2 * AROUND).collect();
+    let after: String = text[spot.bytes.start..]
+        .chars()
+        .take_while(|c| *c != '\n')
+        .take(2 * AROUND)
+        .collect();
     let after = printable(&after).replace('\t', " ");
-    let marked = text[spot.bytes.clone()].chars().take(2 * AROUND).take_while(|c| *c != '\n').count().max(1);
+    let marked = text[spot.bytes.clone()]
+        .chars()
+        .take(2 * AROUND)
+        .take_while(|c| *c != '\n')
+        .count()
+        .max(1);
     let gap = unicode_width::UnicodeWidthStr::width(before.as_str());
     let _ = writeln!(out, "   │ …{before}{after}…");
-    let _ = writeln!(out, "   │  {}{} {label}", " ".repeat(gap), "^".repeat(marked.min(2 * AROUND)));
+    let _ = writeln!(
+        out,
+        "   │  {}{} {label}",
+        " ".repeat(gap),
+        "^".repeat(marked.min(2 * AROUND))
+    );
 }
 
 #[cfg(test)]
@@ -240,12 +304,27 @@ mod tests {
     fn a_place_beyond_letters_of_two_bytes_is_underlined_where_it_is() {
         let text = "// Ω µ Ω\nantenna A1 { impedance 50 Ω; gain 6 dB }\n";
         let at = text.find("6 dB").unwrap();
-        let drawn = draw(&made(text, &[(&codes::GAIN_WITHOUT_REFERENCE, at..at + 4, "Gain has no reference")]), PLAIN, |_| true);
+        let drawn = draw(
+            &made(
+                text,
+                &[(
+                    &codes::GAIN_WITHOUT_REFERENCE,
+                    at..at + 4,
+                    "Gain has no reference",
+                )],
+            ),
+            PLAIN,
+            |_| true,
+        );
         assert!(drawn.contains("a.downlead:2:35"), "{drawn}");
         let lines: Vec<&str> = drawn.lines().collect();
         let source = lines.iter().position(|l| l.contains("gain 6 dB")).unwrap();
         let column = |line: &str, what: &str| line[..line.find(what).unwrap()].chars().count();
-        assert_eq!(column(lines[source], "6 dB"), column(lines[source + 1], "─"), "{drawn}");
+        assert_eq!(
+            column(lines[source], "6 dB"),
+            column(lines[source + 1], "─"),
+            "{drawn}"
+        );
         assert!(drawn.contains("Help: say which"), "{drawn}");
     }
 
@@ -254,7 +333,11 @@ mod tests {
         let text = "Ω\r\n\t\u{1b}[31mµ\u{85}±\u{2028}x\ry{\n\n}é";
         for start in 0..=text.len() + 1 {
             for end in start..=text.len() + 2 {
-                let drawn = draw(&made(text, &[(&codes::NOT_UNDERSTOOD, start..end, "m\u{1b}[2J")]), PLAIN, |_| true);
+                let drawn = draw(
+                    &made(text, &[(&codes::NOT_UNDERSTOOD, start..end, "m\u{1b}[2J")]),
+                    PLAIN,
+                    |_| true,
+                );
                 assert!(!drawn.contains('\u{1b}'), "{start}..{end}: {drawn:?}");
                 assert!(drawn.contains("not-understood"));
             }
@@ -264,7 +347,11 @@ mod tests {
     #[test]
     fn a_long_line_is_cut() {
         let text = format!("station s {}", "{".repeat(100_000));
-        let drawn = draw(&made(&text, &[(&codes::TOO_DEEP, 5000..5001, "too deep")]), PLAIN, |_| true);
+        let drawn = draw(
+            &made(&text, &[(&codes::TOO_DEEP, 5000..5001, "too deep")]),
+            PLAIN,
+            |_| true,
+        );
         assert!(drawn.len() < 1000, "{}", drawn.len());
         assert!(drawn.contains("a.downlead:1:5001"), "{drawn}");
     }
@@ -272,11 +359,21 @@ mod tests {
     #[test]
     fn thousands_are_capped_and_errors_go_first() {
         let text = "run x\n".repeat(5000);
-        let mut at: Vec<_> = (0..4999).map(|i| (&codes::LOSSLESS_PART, i * 6..i * 6 + 3, "no loss")).collect();
-        at.push((&codes::UNKNOWN_CABLE, 4999 * 6..4999 * 6 + 3, "no such cable"));
+        let mut at: Vec<_> = (0..4999)
+            .map(|i| (&codes::LOSSLESS_PART, i * 6..i * 6 + 3, "no loss"))
+            .collect();
+        at.push((
+            &codes::UNKNOWN_CABLE,
+            4999 * 6..4999 * 6 + 3,
+            "no such cable",
+        ));
         let drawn = draw(&made(&text, &at), PLAIN, |_| true);
         assert!(drawn.contains("no such cable"));
-        assert!(drawn.contains("4800 more"), "{}", &drawn[drawn.len() - 100..]);
+        assert!(
+            drawn.contains("4800 more"),
+            "{}",
+            &drawn[drawn.len() - 100..]
+        );
     }
 
     #[test]

@@ -38,11 +38,13 @@ pub(crate) fn gather(paths: &[PathBuf], root: Option<&Path>) -> Gathered {
         None => None,
         Some((_, Ok(real))) if real.is_dir() => Some(real),
         Some((named, Ok(_))) => {
-            all.trouble.push(format!("--root {}: it is not a folder", named.display()));
+            all.trouble
+                .push(format!("--root {}: it is not a folder", named.display()));
             return all;
         }
         Some((named, Err(e))) => {
-            all.trouble.push(format!("--root {}: {}", named.display(), plain_io(&e)));
+            all.trouble
+                .push(format!("--root {}: {}", named.display(), plain_io(&e)));
             return all;
         }
     };
@@ -51,7 +53,11 @@ pub(crate) fn gather(paths: &[PathBuf], root: Option<&Path>) -> Gathered {
             let root = match &fixed {
                 Some(root) if real.starts_with(root) => root.clone(),
                 Some(root) => {
-                    all.trouble.push(format!("{}: it lies outside the root {}", path.display(), root.display()));
+                    all.trouble.push(format!(
+                        "{}: it lies outside the root {}",
+                        path.display(),
+                        root.display()
+                    ));
                     continue;
                 }
                 None => root_of(&real, here.as_deref()),
@@ -64,14 +70,19 @@ pub(crate) fn gather(paths: &[PathBuf], root: Option<&Path>) -> Gathered {
 
 fn add(all: &mut Gathered, root: &Path, real: &Path, here: Option<&Path>) {
     let Some(name) = real.strip_prefix(root).ok().and_then(slashed) else {
-        all.trouble.push(format!("{}: its name is not UTF-8", real.display()));
+        all.trouble
+            .push(format!("{}: its name is not UTF-8", real.display()));
         return;
     };
     let at = match all.groups.iter().position(|g| g.root == root) {
         Some(at) => at,
         None => {
             let prefix = prefix_to(root, here);
-            all.groups.push(Group { root: root.to_owned(), files: Vec::new(), prefix });
+            all.groups.push(Group {
+                root: root.to_owned(),
+                files: Vec::new(),
+                prefix,
+            });
             all.groups.len() - 1
         }
     };
@@ -94,12 +105,17 @@ fn slashed(path: &Path) -> Option<String> {
 
 /// How a path below `root` is begun so that a person in `here` can open it.
 fn prefix_to(root: &Path, here: Option<&Path>) -> String {
-    let Some(here) = here else { return format!("{}/", root.display()) };
+    let Some(here) = here else {
+        return format!("{}/", root.display());
+    };
     if root == here {
         return String::new();
     }
     match root.strip_prefix(here) {
-        Ok(below) => format!("{}/", slashed(below).unwrap_or_else(|| below.display().to_string())),
+        Ok(below) => format!(
+            "{}/",
+            slashed(below).unwrap_or_else(|| below.display().to_string())
+        ),
         Err(_) => format!("{}/", root.display().to_string().trim_end_matches('/')),
     }
 }
@@ -112,7 +128,11 @@ fn root_of(real: &Path, here: Option<&Path>) -> PathBuf {
         return here.to_owned();
     }
     let folder = real.parent().unwrap_or(real);
-    folder.ancestors().find(|a| a.join(".git").exists()).unwrap_or(folder).to_owned()
+    folder
+        .ancestors()
+        .find(|a| a.join(".git").exists())
+        .unwrap_or(folder)
+        .to_owned()
 }
 
 /// Canonical files of one path on the command line.
@@ -138,7 +158,10 @@ pub(crate) fn files_of(path: &Path, trouble: &mut Vec<String>) -> Vec<PathBuf> {
     let mut found = Vec::new();
     walk(&real, &mut found, trouble);
     if found.is_empty() {
-        trouble.push(format!("{}: no file here ends in .{EXTENSION}", path.display()));
+        trouble.push(format!(
+            "{}: no file here ends in .{EXTENSION}",
+            path.display()
+        ));
     }
     found
 }
@@ -161,7 +184,11 @@ fn walk(folder: &Path, found: &mut Vec<PathBuf>, trouble: &mut Vec<String>) {
             continue;
         }
         let mut inside: Vec<PathBuf> = match fs::read_dir(&path) {
-            Ok(entries) => entries.filter_map(|e| e.ok()).map(|e| e.path()).filter(|p| wanted(p)).collect(),
+            Ok(entries) => entries
+                .filter_map(|e| e.ok())
+                .map(|e| e.path())
+                .filter(|p| wanted(p))
+                .collect(),
             Err(e) => {
                 trouble.push(format!("{}: {}", path.display(), plain_io(&e)));
                 continue;
@@ -174,7 +201,9 @@ fn walk(folder: &Path, found: &mut Vec<PathBuf>, trouble: &mut Vec<String>) {
 
 /// Whether a search looks at this entry: unhidden, and a folder or of the right ending.
 fn wanted(path: &Path) -> bool {
-    let hidden = path.file_name().is_none_or(|n| n.as_encoded_bytes().starts_with(b"."));
+    let hidden = path
+        .file_name()
+        .is_none_or(|n| n.as_encoded_bytes().starts_with(b"."));
     !hidden && (path.extension().is_some_and(|e| e == EXTENSION) || path.is_dir())
 }
 
@@ -187,7 +216,13 @@ mod tests {
         let dir = tempfile::tempdir().unwrap();
         let at = |p: &str| dir.path().join(p);
         fs::create_dir_all(at("b/.hidden")).unwrap();
-        for f in ["z.downlead", "b/a.downlead", "b/note.txt", "b/.hidden/h.downlead", ".dot.downlead"] {
+        for f in [
+            "z.downlead",
+            "b/a.downlead",
+            "b/note.txt",
+            "b/.hidden/h.downlead",
+            ".dot.downlead",
+        ] {
             fs::write(at(f), "").unwrap();
         }
         let root = dir.path();
@@ -208,7 +243,11 @@ mod tests {
             fs::write(at(f), "").unwrap();
         }
         let got = gather(&[at("repo/deep/a.downlead"), at("plain/b.downlead")], None);
-        let roots: Vec<_> = got.groups.iter().map(|g| g.root.file_name().unwrap().to_owned()).collect();
+        let roots: Vec<_> = got
+            .groups
+            .iter()
+            .map(|g| g.root.file_name().unwrap().to_owned())
+            .collect();
         assert_eq!(roots, ["repo", "plain"]);
         assert_eq!(got.groups[0].files, ["deep/a.downlead"]);
     }
@@ -220,7 +259,9 @@ mod tests {
         fs::create_dir_all(at("empty")).unwrap();
         fs::create_dir_all(at("root")).unwrap();
         fs::write(at("f.downlead"), "").unwrap();
-        let said = |p: &str, root: Option<&str>| gather(&[at(p)], root.map(at).as_deref()).trouble.join("\n");
+        let said = |p: &str, root: Option<&str>| {
+            gather(&[at(p)], root.map(at).as_deref()).trouble.join("\n")
+        };
         assert!(said("none", None).contains("there is no such file"));
         assert!(said("empty", None).contains("no file here ends in .downlead"));
         assert!(said("f.downlead", Some("root")).contains("outside the root"));

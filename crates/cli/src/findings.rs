@@ -61,12 +61,18 @@ impl Findings {
     /// Adds what `snapshot` of `group` has found.
     pub(crate) fn add(&mut self, group: &Group, snapshot: &Snapshot) {
         let base = self.files.len();
-        self.files.extend(snapshot.files().iter().map(|f| SourceFile {
-            path: f.path.clone(),
-            shown: format!("{}{}", group.prefix, f.path),
-            text: f.text.clone(),
-        }));
-        let mut places = Places { snapshot, base, lines: Vec::new(), files: &self.files };
+        self.files
+            .extend(snapshot.files().iter().map(|f| SourceFile {
+                path: f.path.clone(),
+                shown: format!("{}{}", group.prefix, f.path),
+                text: f.text.clone(),
+            }));
+        let mut places = Places {
+            snapshot,
+            base,
+            lines: Vec::new(),
+            files: &self.files,
+        };
         for d in snapshot.diagnostics() {
             self.list.push(places.resolve(d));
         }
@@ -94,15 +100,26 @@ impl Places<'_> {
             message: d.message,
             spot: self.spot(d.primary.loc),
             label: d.primary.message,
-            related: d.related.into_iter().filter_map(|l| Some((self.spot(l.loc)?, l.message))).collect(),
+            related: d
+                .related
+                .into_iter()
+                .filter_map(|l| Some((self.spot(l.loc)?, l.message)))
+                .collect(),
             help: d.help,
             changes: d
                 .fixes
                 .into_iter()
                 .filter_map(|f| {
-                    let edits: Option<Vec<_>> =
-                        f.edits.into_iter().map(|e| Some((self.spot(e.loc)?, e.text))).collect();
-                    Some(Change { title: f.title, preferred: f.preferred, edits: edits? })
+                    let edits: Option<Vec<_>> = f
+                        .edits
+                        .into_iter()
+                        .map(|e| Some((self.spot(e.loc)?, e.text)))
+                        .collect();
+                    Some(Change {
+                        title: f.title,
+                        preferred: f.preferred,
+                        edits: edits?,
+                    })
                 })
                 .collect(),
         }
@@ -130,11 +147,18 @@ fn spot(file: usize, text: &str, lines: &LineIndex, bytes: Range<usize>) -> Spot
     while !text.is_char_boundary(end) {
         end += 1;
     }
-    Spot { file, bytes: start..end, start: line_column(lines, start), end: line_column(lines, end) }
+    Spot {
+        file,
+        bytes: start..end,
+        start: line_column(lines, start),
+        end: line_column(lines, end),
+    }
 }
 
 fn line_column(lines: &LineIndex, offset: usize) -> (u32, u32) {
-    let at = u32::try_from(offset).ok().and_then(|o| lines.try_line_col(TextSize::new(o)));
+    let at = u32::try_from(offset)
+        .ok()
+        .and_then(|o| lines.try_line_col(TextSize::new(o)));
     match at.and_then(|at| lines.to_wide(WideEncoding::Utf32, at)) {
         Some(wide) => (wide.line + 1, wide.col + 1),
         None => (1, 1),
@@ -161,8 +185,15 @@ pub(crate) mod tests {
                 changes: Vec::new(),
             })
             .collect();
-        let file = SourceFile { path: "a.downlead".to_owned(), shown: "a.downlead".to_owned(), text: text.into() };
-        Findings { files: vec![file], list }
+        let file = SourceFile {
+            path: "a.downlead".to_owned(),
+            shown: "a.downlead".to_owned(),
+            text: text.into(),
+        };
+        Findings {
+            files: vec![file],
+            list,
+        }
     }
 
     #[test]

@@ -19,7 +19,8 @@ pub(crate) fn json(findings: &Findings) -> Result<String, serde_json::Error> {
         .list
         .iter()
         .map(|f| {
-            let mut one = json!({ "code": f.code.id, "severity": f.severity.name(), "message": f.message });
+            let mut one =
+                json!({ "code": f.code.id, "severity": f.severity.name(), "message": f.message });
             extend(&mut one, f.spot.as_ref().map(|s| place(s, files)));
             extend(
                 &mut one,
@@ -130,7 +131,10 @@ fn sarif_result(f: &Finding, rule: usize, files: &[SourceFile]) -> Value {
         "level": level(f.severity),
         "message": { "text": text },
     });
-    let more = f.spot.as_ref().map(|spot| json!({ "locations": [{ "physicalLocation": physical(spot, files) }] }));
+    let more = f
+        .spot
+        .as_ref()
+        .map(|spot| json!({ "locations": [{ "physicalLocation": physical(spot, files) }] }));
     extend(&mut result, more);
     if !f.related.is_empty() {
         let related: Vec<Value> = f
@@ -185,7 +189,9 @@ fn uri(path: &str) -> String {
     let mut out = String::with_capacity(path.len());
     for byte in path.bytes() {
         match byte {
-            b'a'..=b'z' | b'A'..=b'Z' | b'0'..=b'9' | b'-' | b'.' | b'_' | b'~' | b'/' => out.push(byte as char),
+            b'a'..=b'z' | b'A'..=b'Z' | b'0'..=b'9' | b'-' | b'.' | b'_' | b'~' | b'/' => {
+                out.push(byte as char)
+            }
             _ => {
                 let _ = write!(out, "%{byte:02X}");
             }
@@ -205,7 +211,10 @@ pub(crate) fn github(findings: &Findings) -> String {
         };
         let mut fields = Vec::new();
         if let Some(spot) = &f.spot {
-            fields.push(format!("file={}", property(&findings.files[spot.file].shown)));
+            fields.push(format!(
+                "file={}",
+                property(&findings.files[spot.file].shown)
+            ));
             fields.push(format!("line={}", spot.start.0));
             fields.push(format!("endLine={}", spot.end.0));
             // columns are only understood within one line
@@ -215,14 +224,20 @@ pub(crate) fn github(findings: &Findings) -> String {
             }
         }
         fields.push(format!("title={}", property(f.code.id)));
-        let text = std::iter::once(&f.message).chain(&f.help).cloned().collect::<Vec<_>>().join("\n");
+        let text = std::iter::once(&f.message)
+            .chain(&f.help)
+            .cloned()
+            .collect::<Vec<_>>()
+            .join("\n");
         let _ = writeln!(out, "::{level} {}::{}", fields.join(","), data(&text));
     }
     out
 }
 
 fn data(text: &str) -> String {
-    text.replace('%', "%25").replace('\r', "%0D").replace('\n', "%0A")
+    text.replace('%', "%25")
+        .replace('\r', "%0D")
+        .replace('\n', "%0A")
 }
 
 fn property(text: &str) -> String {
@@ -238,7 +253,14 @@ mod tests {
     fn found() -> Findings {
         let text = "// µ\nisolator IS1 -0.55 dB\n";
         let at = text.find("-0").unwrap();
-        let mut all = made(text, &[(&codes::NEGATIVE_LOSS, at..at + 8, "loss is 5 %, negative\nso")]);
+        let mut all = made(
+            text,
+            &[(
+                &codes::NEGATIVE_LOSS,
+                at..at + 8,
+                "loss is 5 %, negative\nso",
+            )],
+        );
         let spot = all.list[0].spot.clone().unwrap();
         all.list[0].related.push((spot.clone(), "also".to_owned()));
         all.list[0].changes.push(Change {
@@ -254,7 +276,10 @@ mod tests {
     fn json_has_place_and_change() {
         let value: Value = serde_json::from_str(&json(&found()).unwrap()).unwrap();
         let d = &value["diagnostics"][0];
-        assert_eq!((&d["line"], &d["column"], &d["end_column"]), (&json!(2), &json!(14), &json!(22)));
+        assert_eq!(
+            (&d["line"], &d["column"], &d["end_column"]),
+            (&json!(2), &json!(14), &json!(22))
+        );
         assert_eq!(d["fixes"][0]["edits"][0]["text"], "0.55 dB");
         assert_eq!(value["errors"], 1);
     }

@@ -24,11 +24,18 @@ impl DiskLoader {
     fn locate(&self, path: &str) -> Result<PathBuf, LoadError> {
         let relative = Path::new(path);
         // the caller normalises; a path that still climbs is an escape whatever it leads to
-        if !relative.components().all(|c| matches!(c, Component::Normal(_) | Component::CurDir)) {
+        if !relative
+            .components()
+            .all(|c| matches!(c, Component::Normal(_) | Component::CurDir))
+        {
             return Err(LoadError::OutsideRoot);
         }
         let real = fs::canonicalize(self.root.join(relative)).map_err(|e| io_error(&e))?;
-        if real.starts_with(&self.root) { Ok(real) } else { Err(LoadError::OutsideRoot) }
+        if real.starts_with(&self.root) {
+            Ok(real)
+        } else {
+            Err(LoadError::OutsideRoot)
+        }
     }
 }
 
@@ -37,7 +44,9 @@ impl Loader for DiskLoader {
         let bytes = read_regular(&self.locate(path)?)?;
         match String::from_utf8(bytes) {
             Ok(text) => Ok(text.into()),
-            Err(e) => Err(LoadError::NotUtf8 { offset: e.utf8_error().valid_up_to() }),
+            Err(e) => Err(LoadError::NotUtf8 {
+                offset: e.utf8_error().valid_up_to(),
+            }),
         }
     }
 }
@@ -50,7 +59,9 @@ pub(crate) fn read_regular(path: &Path) -> Result<Vec<u8>, LoadError> {
         return Err(LoadError::IsDirectory);
     }
     if !facts.is_file() {
-        return Err(LoadError::Unreadable("it is a pipe, socket or device, not a file".to_owned()));
+        return Err(LoadError::Unreadable(
+            "it is a pipe, socket or device, not a file".to_owned(),
+        ));
     }
     if facts.len() > LARGEST {
         return Err(LoadError::TooLarge);
@@ -58,8 +69,14 @@ pub(crate) fn read_regular(path: &Path) -> Result<Vec<u8>, LoadError> {
     let file = fs::File::open(path).map_err(|e| io_error(&e))?;
     let mut bytes = Vec::with_capacity(facts.len() as usize + 1);
     // a file may grow, or say 0 as those made by the system do
-    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(|e| io_error(&e))?;
-    if bytes.len() as u64 > LARGEST { Err(LoadError::TooLarge) } else { Ok(bytes) }
+    file.take(LARGEST + 1)
+        .read_to_end(&mut bytes)
+        .map_err(|e| io_error(&e))?;
+    if bytes.len() as u64 > LARGEST {
+        Err(LoadError::TooLarge)
+    } else {
+        Ok(bytes)
+    }
 }
 
 fn io_error(e: &std::io::Error) -> LoadError {
@@ -84,10 +101,14 @@ pub(crate) fn in_words(e: &LoadError) -> String {
         LoadError::NotFound => "there is no such file".to_owned(),
         LoadError::IsDirectory => "it is a folder, not a file".to_owned(),
         LoadError::NotUtf8 { offset } => {
-            format!("it is not UTF-8 text: byte {offset} (counted from 0) begins no character; save the file as UTF-8")
+            format!(
+                "it is not UTF-8 text: byte {offset} (counted from 0) begins no character; save the file as UTF-8"
+            )
         }
         LoadError::TooLarge => format!("it is larger than {} MiB", LARGEST >> 20),
-        LoadError::OutsideRoot => "it lies outside the root folder; --root DIR names another root".to_owned(),
+        LoadError::OutsideRoot => {
+            "it lies outside the root folder; --root DIR names another root".to_owned()
+        }
         LoadError::Unreadable(why) => format!("it cannot be read: {why}"),
     }
 }
@@ -110,12 +131,24 @@ mod tests {
     fn reads_below_and_refuses_above() {
         let (_outer, loader) = root();
         assert_eq!(&*loader.read("sub/a.downlead").unwrap(), "let a = 1 m\n");
-        assert!(matches!(loader.read("../secret"), Err(LoadError::OutsideRoot)));
-        assert!(matches!(loader.read("sub/../../secret"), Err(LoadError::OutsideRoot)));
-        assert!(matches!(loader.read("/etc/hostname"), Err(LoadError::OutsideRoot)));
+        assert!(matches!(
+            loader.read("../secret"),
+            Err(LoadError::OutsideRoot)
+        ));
+        assert!(matches!(
+            loader.read("sub/../../secret"),
+            Err(LoadError::OutsideRoot)
+        ));
+        assert!(matches!(
+            loader.read("/etc/hostname"),
+            Err(LoadError::OutsideRoot)
+        ));
         assert!(matches!(loader.read("sub"), Err(LoadError::IsDirectory)));
         assert!(matches!(loader.read("sub/none"), Err(LoadError::NotFound)));
-        assert!(matches!(loader.read("sub/a.downlead/b"), Err(LoadError::Unreadable(_))));
+        assert!(matches!(
+            loader.read("sub/a.downlead/b"),
+            Err(LoadError::Unreadable(_))
+        ));
     }
 
     #[cfg(unix)]
@@ -129,9 +162,15 @@ mod tests {
         std::os::unix::fs::symlink("nowhere", root.join("dangling")).unwrap();
         std::os::unix::fs::symlink("circle", root.join("circle")).unwrap();
         assert!(matches!(loader.read("out"), Err(LoadError::OutsideRoot)));
-        assert!(matches!(loader.read("up/secret"), Err(LoadError::OutsideRoot)));
+        assert!(matches!(
+            loader.read("up/secret"),
+            Err(LoadError::OutsideRoot)
+        ));
         assert!(matches!(loader.read("dangling"), Err(LoadError::NotFound)));
-        assert!(matches!(loader.read("circle"), Err(LoadError::Unreadable(_))));
+        assert!(matches!(
+            loader.read("circle"),
+            Err(LoadError::Unreadable(_))
+        ));
         assert!(loader.read("in").is_ok());
     }
 
@@ -139,14 +178,20 @@ mod tests {
     fn bytes_that_are_no_text_are_located() {
         let (outer, loader) = root();
         fs::write(outer.path().join("root/latin"), b"let caf\xe9 = 1 m\n").unwrap();
-        assert!(matches!(loader.read("latin"), Err(LoadError::NotUtf8 { offset: 7 })));
+        assert!(matches!(
+            loader.read("latin"),
+            Err(LoadError::NotUtf8 { offset: 7 })
+        ));
     }
 
     #[test]
     fn too_large_is_refused_without_reading() {
         let (outer, loader) = root();
         // sparse: no such space is used
-        fs::File::create(outer.path().join("root/huge")).unwrap().set_len(LARGEST + 1).unwrap();
+        fs::File::create(outer.path().join("root/huge"))
+            .unwrap()
+            .set_len(LARGEST + 1)
+            .unwrap();
         assert!(matches!(loader.read("huge"), Err(LoadError::TooLarge)));
     }
 }

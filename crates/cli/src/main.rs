@@ -33,7 +33,10 @@ fn main() -> ExitCode {
         match result {
             Ok(outcome) => outcome as u8,
             Err(e) => {
-                ui.complain(&format!("cannot write the output: {}", loader::plain_io(&e)));
+                ui.complain(&format!(
+                    "cannot write the output: {}",
+                    loader::plain_io(&e)
+                ));
                 Outcome::Trouble as u8
             }
         }

@@ -43,7 +43,13 @@ impl Canvas {
     fn row(&self, row: usize) -> String {
         self.cells[row * COLUMNS..(row + 1) * COLUMNS]
             .iter()
-            .map(|bits| if *bits == 0 { ' ' } else { char::from_u32(0x2800 + u32::from(*bits)).unwrap_or(' ') })
+            .map(|bits| {
+                if *bits == 0 {
+                    ' '
+                } else {
+                    char::from_u32(0x2800 + u32::from(*bits)).unwrap_or(' ')
+                }
+            })
             .collect()
     }
 }
@@ -57,18 +63,25 @@ struct Scale {
 
 impl Scale {
     fn at(&self, value: f64) -> usize {
-        let share = (libm::log(value) - libm::log(self.low)) / (libm::log(self.high) - libm::log(self.low));
+        let share =
+            (libm::log(value) - libm::log(self.low)) / (libm::log(self.high) - libm::log(self.low));
         libm::round(share.clamp(0.0, 1.0) * self.last as f64) as usize
     }
 
     /// 1, 2 and 5 of each decade, or the decades alone where those are many.
     fn ticks(&self) -> Vec<f64> {
         let decades = libm::log10(self.high / self.low);
-        let steps: &[f64] = if decades > 3.0 { &[1.0] } else { &[1.0, 2.0, 5.0] };
+        let steps: &[f64] = if decades > 3.0 {
+            &[1.0]
+        } else {
+            &[1.0, 2.0, 5.0]
+        };
         let first = libm::floor(libm::log10(self.low)) as i32;
         let last = libm::ceil(libm::log10(self.high)) as i32;
-        let all = (first..=last).flat_map(|e| steps.iter().map(move |s| s * libm::pow(10.0, f64::from(e))));
-        all.filter(|t| *t >= self.low * 0.999 && *t <= self.high * 1.001).collect()
+        let all = (first..=last)
+            .flat_map(|e| steps.iter().map(move |s| s * libm::pow(10.0, f64::from(e))));
+        all.filter(|t| *t >= self.low * 0.999 && *t <= self.high * 1.001)
+            .collect()
     }
 }
 
@@ -76,24 +89,48 @@ impl Scale {
 pub(crate) fn log_log(points: &[Point], labels: Labels<'_>) -> String {
     let sound = |p: &&Point| p.x > 0.0 && p.y > 0.0 && p.x.is_finite() && p.y.is_finite();
     let points: Vec<&Point> = points.iter().filter(sound).collect();
-    let (Some(first), Some(last)) = (points.first(), points.last()) else { return String::new() };
+    let (Some(first), Some(last)) = (points.first(), points.last()) else {
+        return String::new();
+    };
     let low = points.iter().map(|p| p.y).fold(f64::INFINITY, f64::min);
     let high = points.iter().map(|p| p.y).fold(0.0, f64::max);
     if first.x >= last.x || low >= high {
         return String::new();
     }
-    let xs = Scale { low: first.x, high: last.x, last: COLUMNS * 2 - 1 };
-    let ys = Scale { low, high, last: ROWS * 4 - 1 };
-    let mut canvas = Canvas { cells: vec![0; COLUMNS * ROWS] };
+    let xs = Scale {
+        low: first.x,
+        high: last.x,
+        last: COLUMNS * 2 - 1,
+    };
+    let ys = Scale {
+        low,
+        high,
+        last: ROWS * 4 - 1,
+    };
+    let mut canvas = Canvas {
+        cells: vec![0; COLUMNS * ROWS],
+    };
     for pair in points.windows(2) {
         segment(&mut canvas, &xs, &ys, pair[0], pair[1]);
     }
     let mut out = format!("  {}\n", labels.y);
-    let y_ticks: Vec<(usize, f64)> = ys.ticks().iter().map(|t| (ROWS - 1 - ys.at(*t) / 4, *t)).collect();
+    let y_ticks: Vec<(usize, f64)> = ys
+        .ticks()
+        .iter()
+        .map(|t| (ROWS - 1 - ys.at(*t) / 4, *t))
+        .collect();
     for row in 0..ROWS {
-        let tick = y_ticks.iter().find(|(at, _)| *at == row).map(|(_, t)| downlead_quantity::number(*t, 4));
+        let tick = y_ticks
+            .iter()
+            .find(|(at, _)| *at == row)
+            .map(|(_, t)| downlead_quantity::number(*t, 4));
         let mark = if tick.is_some() { '┤' } else { '│' };
-        let _ = writeln!(out, "{:>8} {mark}{}", tick.unwrap_or_default(), canvas.row(row).trim_end());
+        let _ = writeln!(
+            out,
+            "{:>8} {mark}{}",
+            tick.unwrap_or_default(),
+            canvas.row(row).trim_end()
+        );
     }
     out + &axis(&xs, labels) + &range(&points, &xs, labels)
 }
@@ -104,7 +141,9 @@ fn segment(canvas: &mut Canvas, xs: &Scale, ys: &Scale, a: &Point, b: &Point) {
     let steps = x0.abs_diff(x1).max(y0.abs_diff(y1)).max(1);
     for step in 0..=steps {
         let share = step as f64 / steps as f64;
-        let mix = |from: usize, to: usize| libm::round(from as f64 + share * (to as f64 - from as f64)) as usize;
+        let mix = |from: usize, to: usize| {
+            libm::round(from as f64 + share * (to as f64 - from as f64)) as usize
+        };
         let x = mix(x0, x1);
         if (a.inside && b.inside) || x % 5 == 0 {
             canvas.dot(x, mix(y0, y1));
@@ -127,8 +166,14 @@ fn axis(xs: &Scale, labels: Labels<'_>) -> String {
         line[column] = '┬';
         let label = (labels.x)(tick);
         let width = unicode_width::UnicodeWidthStr::width(label.as_str());
-        let (from, to) = (column.saturating_sub(width / 2), column.saturating_sub(width / 2) + width);
-        if placed.iter().all(|(start, end, _)| to < *start || from > *end) {
+        let (from, to) = (
+            column.saturating_sub(width / 2),
+            column.saturating_sub(width / 2) + width,
+        );
+        if placed
+            .iter()
+            .all(|(start, end, _)| to < *start || from > *end)
+        {
             placed.push((from, to, label));
         }
     }
@@ -140,19 +185,34 @@ fn axis(xs: &Scale, labels: Labels<'_>) -> String {
         words += &label;
         at = to;
     }
-    format!("{:>9}└{}\n{:>10}{words}\n", "", line.into_iter().collect::<String>(), "")
+    format!(
+        "{:>9}└{}\n{:>10}{words}\n",
+        "",
+        line.into_iter().collect::<String>(),
+        ""
+    )
 }
 
 /// The known range, marked under the axis.
 fn range(points: &[&Point], xs: &Scale, labels: Labels<'_>) -> String {
-    let inside: Vec<usize> = points.iter().filter(|p| p.inside).map(|p| xs.at(p.x) / 2).collect();
-    let (Some(from), Some(to)) = (inside.first(), inside.last()) else { return String::new() };
+    let inside: Vec<usize> = points
+        .iter()
+        .filter(|p| p.inside)
+        .map(|p| xs.at(p.x) / 2)
+        .collect();
+    let (Some(from), Some(to)) = (inside.first(), inside.last()) else {
+        return String::new();
+    };
     let room = to - from;
     let label = format!(" {} ", labels.range);
     let width = unicode_width::UnicodeWidthStr::width(label.as_str());
     let bar = if room > width + 4 {
         let left = (room - 1 - width) / 2;
-        format!("├{}{label}{}┤", "─".repeat(left), "─".repeat(room - 1 - width - left))
+        format!(
+            "├{}{label}{}┤",
+            "─".repeat(left),
+            "─".repeat(room - 1 - width - left)
+        )
     } else if room > 1 {
         format!("├{}┤{label}", "─".repeat(room - 1))
     } else {
@@ -165,14 +225,22 @@ fn range(points: &[&Point], xs: &Scale, labels: Labels<'_>) -> String {
 mod tests {
     use super::*;
 
-    const LABELS: Labels<'static> = Labels { y: "dB/100 m", x: &|f| format!("{f:.0} MHz"), range: "valid" };
+    const LABELS: Labels<'static> = Labels {
+        y: "dB/100 m",
+        x: &|f| format!("{f:.0} MHz"),
+        range: "valid",
+    };
 
     /// y = x^power from 1 to 1000, known from 10 to 100.
     fn curve(power: f64) -> Vec<Point> {
         (0..=300)
             .map(|i| {
                 let x = libm::pow(10.0, f64::from(i) / 100.0);
-                Point { x, y: libm::pow(x, power), inside: (10.0..=100.0).contains(&x) }
+                Point {
+                    x,
+                    y: libm::pow(x, power),
+                    inside: (10.0..=100.0).contains(&x),
+                }
             })
             .collect()
     }
@@ -191,7 +259,10 @@ mod tests {
             .collect();
         assert_eq!(starts.len(), ROWS);
         let steps: Vec<usize> = starts.windows(2).map(|w| w[0].abs_diff(w[1])).collect();
-        assert!(steps.iter().all(|s| (3..=5).contains(s)), "{steps:?}\n{drawn}");
+        assert!(
+            steps.iter().all(|s| (3..=5).contains(s)),
+            "{steps:?}\n{drawn}"
+        );
         assert!(starts[0] > starts[ROWS - 1]);
     }
 
@@ -204,7 +275,18 @@ mod tests {
     fn nothing_to_draw_draws_nothing() {
         assert_eq!(log_log(&[], LABELS), "");
         assert_eq!(log_log(&curve(0.0), LABELS), "");
-        let odd = [Point { x: -1.0, y: 1.0, inside: true }, Point { x: 1.0, y: f64::NAN, inside: true }];
+        let odd = [
+            Point {
+                x: -1.0,
+                y: 1.0,
+                inside: true,
+            },
+            Point {
+                x: 1.0,
+                y: f64::NAN,
+                inside: true,
+            },
+        ];
         assert_eq!(log_log(&odd, LABELS), "");
     }
 }

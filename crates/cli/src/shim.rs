@@ -28,14 +28,26 @@ impl Snapshot {
             roots
                 .iter()
                 .map(|p| match loader.read(p) {
-                    Ok(text) => FileEntry { path: p.clone(), text, error: None },
-                    Err(e) => FileEntry { path: p.clone(), text: "".into(), error: Some(e) },
+                    Ok(text) => FileEntry {
+                        path: p.clone(),
+                        text,
+                        error: None,
+                    },
+                    Err(e) => FileEntry {
+                        path: p.clone(),
+                        text: "".into(),
+                        error: Some(e),
+                    },
                 })
                 .collect(),
         )
     }
     pub fn report(&self) -> report::Report {
-        report::Report { schema: report::SCHEMA, stations: vec![], diagnostics: vec![] }
+        report::Report {
+            schema: report::SCHEMA,
+            stations: vec![],
+            diagnostics: vec![],
+        }
     }
     pub fn diagnostics(&self) -> Vec<Diagnostic> {
         vec![]

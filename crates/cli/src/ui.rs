@@ -75,8 +75,12 @@ impl Ui {
         };
         let watched = io::stderr().is_terminal();
         Ui {
-            style: Style { colour: wanted(io::stdout().is_terminal()) },
-            error_style: Style { colour: wanted(watched) },
+            style: Style {
+                colour: wanted(io::stdout().is_terminal()),
+            },
+            error_style: Style {
+                colour: wanted(watched),
+            },
             out: BufWriter::with_capacity(1 << 16, io::stdout()),
             gone: false,
             watched,
@@ -135,9 +139,7 @@ impl Write for Ui {
 /// offsets stay true and nothing in a file can steer a terminal.
 pub(crate) fn printable(text: &str) -> std::borrow::Cow<'_, str> {
     let bytes = text.as_bytes();
-    let steering = |c: char| {
-        matches!(c, '\u{80}'..='\u{9f}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
-    };
+    let steering = |c: char| matches!(c, '\u{80}'..='\u{9f}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
     let bad = |i: usize, c: char| match c {
         '\n' | '\t' => false,
         '\r' => bytes.get(i + 1) != Some(&b'\n'),
@@ -170,7 +172,10 @@ mod tests {
         let tame = printable(wild);
         assert_eq!(tame.len(), wild.len());
         assert_eq!(tame, "a?[2Jb¿c\u{fffd}d?e\r\nf\u{fffd}");
-        assert!(matches!(printable("±, µΩ\t\r\n"), std::borrow::Cow::Borrowed(_)));
+        assert!(matches!(
+            printable("±, µΩ\t\r\n"),
+            std::borrow::Cow::Borrowed(_)
+        ));
     }
 
     #[test]

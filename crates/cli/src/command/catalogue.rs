@@ -12,8 +12,9 @@ use crate::report::Columns;
 use crate::ui::{Outcome, Style, Ui};
 
 /// Frequencies people ask for, Hz; those within a cable's range make its table.
-const USUAL: [f64; 14] =
-    [1e6, 1.8e6, 3.5e6, 7e6, 10e6, 14e6, 28e6, 50e6, 100e6, 145e6, 435e6, 1e9, 1.3e9, 2.4e9];
+const USUAL: [f64; 14] = [
+    1e6, 1.8e6, 3.5e6, 7e6, 10e6, 14e6, 28e6, 50e6, 100e6, 145e6, 435e6, 1e9, 1.3e9, 2.4e9,
+];
 
 pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let mut frequencies = Vec::new();
@@ -21,7 +22,9 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
         match frequency_of(text) {
             Some(hz) => frequencies.push(hz),
             None => {
-                ui.complain(&format!("--at {text}: not a frequency; write it as `145 MHz`"));
+                ui.complain(&format!(
+                    "--at {text}: not a frequency; write it as `145 MHz`"
+                ));
                 return Ok(Outcome::Trouble);
             }
         }
@@ -42,7 +45,10 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
         return Ok(Outcome::Trouble);
     };
     if entry.kind != "cable" && (args.plot || !frequencies.is_empty()) {
-        ui.complain(&format!("{name} is a {}; --at and --plot are for cables", entry.kind));
+        ui.complain(&format!(
+            "{name} is a {}; --at and --plot are for cables",
+            entry.kind
+        ));
         return Ok(Outcome::Trouble);
     }
     let mut out = show(entry, ui.style);
@@ -64,7 +70,10 @@ fn word(kind: Kind) -> &'static str {
 fn list(entries: &[Entry], kind: Option<Kind>, style: Style) -> String {
     let mut table = Columns::default();
     table.left("name").left("kind").left("what it is");
-    for e in entries.iter().filter(|e| kind.is_none_or(|k| word(k) == e.kind)) {
+    for e in entries
+        .iter()
+        .filter(|e| kind.is_none_or(|k| word(k) == e.kind))
+    {
         table.row(vec![e.name.clone(), e.kind.to_owned(), e.title.clone()]);
     }
     let mut out = String::new();
@@ -80,13 +89,20 @@ fn unknown(name: &str, entries: &[Entry]) -> String {
         .collect();
     near.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
     let near: Vec<&str> = near.into_iter().take(3).map(|(_, n)| n).collect();
-    let near = if near.is_empty() { String::new() } else { format!("; near it: {}", near.join(", ")) };
+    let near = if near.is_empty() {
+        String::new()
+    } else {
+        format!("; near it: {}", near.join(", "))
+    };
     format!("{name} is not in the catalogue{near} (downlead catalogue lists it)")
 }
 
 /// The entry as it is written in the library.
 fn show(entry: &Entry, style: Style) -> String {
-    let mut out = format!("{}\n\n", style.faint(&format!("built-in {}:{}", entry.file, entry.line)));
+    let mut out = format!(
+        "{}\n\n",
+        style.faint(&format!("built-in {}:{}", entry.file, entry.line))
+    );
     for line in entry.text.trim_end().lines() {
         let _ = writeln!(out, "    {line}");
     }
@@ -98,11 +114,22 @@ fn show(entry: &Entry, style: Style) -> String {
 
 /// Facts, loss table and plot of a cable.
 fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
-    let Some((facts, _)) = catalogue::cable_points(name, &[]) else { return };
-    let inside = |f: f64| facts.valid_hz.is_none_or(|(low, high)| (low..=high).contains(&f));
-    let frequencies: Vec<f64> =
-        if at.is_empty() { USUAL.into_iter().filter(|f| inside(*f)).collect() } else { at.to_vec() };
-    let points = catalogue::cable_points(name, &frequencies).map(|(_, p)| p).unwrap_or_default();
+    let Some((facts, _)) = catalogue::cable_points(name, &[]) else {
+        return;
+    };
+    let inside = |f: f64| {
+        facts
+            .valid_hz
+            .is_none_or(|(low, high)| (low..=high).contains(&f))
+    };
+    let frequencies: Vec<f64> = if at.is_empty() {
+        USUAL.into_iter().filter(|f| inside(*f)).collect()
+    } else {
+        at.to_vec()
+    };
+    let points = catalogue::cable_points(name, &frequencies)
+        .map(|(_, p)| p)
+        .unwrap_or_default();
     out.push('\n');
     out.push_str(&facts_line(&facts));
     out.push('\n');
@@ -114,21 +141,39 @@ fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
 }
 
 fn facts_line(facts: &CableFacts) -> String {
-    let mut out = format!("  {} ohm, velocity factor {}", number(facts.z0_ohm, 2), number(facts.velocity_factor, 3));
+    let mut out = format!(
+        "  {} ohm, velocity factor {}",
+        number(facts.z0_ohm, 2),
+        number(facts.velocity_factor, 3)
+    );
     if let Some((low, high)) = facts.valid_hz {
         let _ = write!(out, ", valid {} to {}", frequency(low), frequency(high));
     }
     if let Some((w, hz)) = facts.rating {
-        let _ = write!(out, ", {} mean at {}", downlead_quantity::power(w), frequency(hz));
+        let _ = write!(
+            out,
+            ", {} mean at {}",
+            downlead_quantity::power(w),
+            frequency(hz)
+        );
     }
     out + "\n"
 }
 
 fn table(points: &[CablePoint], style: Style, out: &mut String) {
     let mut table = Columns::default();
-    table.right("frequency").right("dB/100 m").right("± (k = 2)").right("dB/100 ft").left("");
+    table
+        .right("frequency")
+        .right("dB/100 m")
+        .right("± (k = 2)")
+        .right("dB/100 ft")
+        .left("");
     for p in points {
-        let note = if p.inside { "" } else { "outside the valid range" };
+        let note = if p.inside {
+            ""
+        } else {
+            "outside the valid range"
+        };
         table.row(vec![
             frequency(p.frequency_hz),
             downlead_quantity::sig(p.loss_db_per_100m, 3),
@@ -147,19 +192,36 @@ fn picture(name: &str, facts: &CableFacts) -> String {
     let (low, high) = facts.valid_hz.unwrap_or((1e6, 1e9));
     let (from, to) = (low / 2.0, high * 2.0);
     let step = libm::log(to / from) / f64::from(STEPS);
-    let frequencies: Vec<f64> = (0..=STEPS).map(|i| from * libm::exp(step * f64::from(i))).collect();
-    let points = catalogue::cable_points(name, &frequencies).map(|(_, p)| p).unwrap_or_default();
+    let frequencies: Vec<f64> = (0..=STEPS)
+        .map(|i| from * libm::exp(step * f64::from(i)))
+        .collect();
+    let points = catalogue::cable_points(name, &frequencies)
+        .map(|(_, p)| p)
+        .unwrap_or_default();
     let points: Vec<Point> = points
         .iter()
-        .map(|p| Point { x: p.frequency_hz, y: p.loss_db_per_100m, inside: p.inside })
+        .map(|p| Point {
+            x: p.frequency_hz,
+            y: p.loss_db_per_100m,
+            inside: p.inside,
+        })
         .collect();
-    log_log(&points, Labels { y: "loss, dB/100 m", x: &frequency, range: "valid" })
+    log_log(
+        &points,
+        Labels {
+            y: "loss, dB/100 m",
+            x: &frequency,
+            range: "valid",
+        },
+    )
 }
 
 /// `145 MHz`, `145MHz`, or a bare number of MHz.
 fn frequency_of(text: &str) -> Option<f64> {
     let text = text.trim();
-    let split = text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
+    let split = text
+        .find(|c: char| !c.is_ascii_digit() && c != '.')
+        .unwrap_or(text.len());
     let (digits, spelling) = text.split_at(split);
     let value: f64 = digits.parse().ok()?;
     let hz = match spelling.trim() {
@@ -182,11 +244,27 @@ mod tests {
 
     #[test]
     fn frequencies_are_read_as_people_write_them() {
-        for (text, hz) in [("145 MHz", 145e6), ("145MHz", 145e6), ("145.5", 145.5e6), ("2.4 GHz", 2.4e9), ("500 kHz", 5e5)] {
+        for (text, hz) in [
+            ("145 MHz", 145e6),
+            ("145MHz", 145e6),
+            ("145.5", 145.5e6),
+            ("2.4 GHz", 2.4e9),
+            ("500 kHz", 5e5),
+        ] {
             let got = frequency_of(text).unwrap();
             assert!((got / hz - 1.0).abs() < 1e-12, "{text}: {got}");
         }
-        for text in ["", "MHz", "-5 MHz", "5 m", "1e9", "NaN", "inf", "0", "1.2.3 MHz"] {
+        for text in [
+            "",
+            "MHz",
+            "-5 MHz",
+            "5 m",
+            "1e9",
+            "NaN",
+            "inf",
+            "0",
+            "1.2.3 MHz",
+        ] {
             assert_eq!(frequency_of(text), None, "{text}");
         }
     }

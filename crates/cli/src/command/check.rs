@@ -19,14 +19,20 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     match args.format {
         CheckFormat::Text => {
             let style = ui.style;
-            ui.print(&draw(findings, style, |f| args.notes || f.severity >= Severity::Warning))?;
+            ui.print(&draw(findings, style, |f| {
+                args.notes || f.severity >= Severity::Warning
+            }))?;
         }
         CheckFormat::Json => ui.print(&formats::json(findings)?)?,
         CheckFormat::Sarif => ui.print(&formats::sarif(findings)?)?,
         CheckFormat::Github => ui.print(&formats::github(findings))?,
     }
     if ui.watched {
-        let summary = summary(findings, loaded.files, args.notes || args.format != CheckFormat::Text);
+        let summary = summary(
+            findings,
+            loaded.files,
+            args.notes || args.format != CheckFormat::Text,
+        );
         ui.note(&summary);
     }
     Ok(loaded.outcome.max(judged(findings, args.strict)))
@@ -37,11 +43,27 @@ fn summary(findings: &Findings, files: usize, notes_shown: bool) -> String {
     let errors = findings.count(Severity::Error);
     let warnings = findings.count(Severity::Warning);
     let notes = findings.count(Severity::Info) + findings.count(Severity::Hint);
-    let word = |n: usize, what: &str| if n == 0 { format!("no {what}s") } else { counted(n, what) };
-    let mut line = format!("{}: {}, {}", counted(files, "file"), word(errors, "error"), word(warnings, "warning"));
+    let word = |n: usize, what: &str| {
+        if n == 0 {
+            format!("no {what}s")
+        } else {
+            counted(n, what)
+        }
+    };
+    let mut line = format!(
+        "{}: {}, {}",
+        counted(files, "file"),
+        word(errors, "error"),
+        word(warnings, "warning")
+    );
     if notes > 0 {
         let lead = if notes_shown { "" } else { "; --notes shows" };
-        line += &format!("{}{} {}", if notes_shown { "," } else { "" }, lead, counted(notes, "note"));
+        line += &format!(
+            "{}{} {}",
+            if notes_shown { "," } else { "" },
+            lead,
+            counted(notes, "note")
+        );
     }
     line
 }

@@ -39,14 +39,26 @@ pub(crate) fn run(args: &ExplainArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if loaded.outcome != Outcome::Clean {
         return Ok(loaded.outcome);
     }
-    let derivations = group.files.iter().flat_map(|f| snapshot.explain_line(f, line)).collect::<Vec<_>>();
+    let derivations = group
+        .files
+        .iter()
+        .flat_map(|f| snapshot.explain_line(f, line))
+        .collect::<Vec<_>>();
     if derivations.is_empty() {
-        ui.complain(&format!("{file}:{line}: no number is computed from this line"));
+        ui.complain(&format!(
+            "{file}:{line}: no number is computed from this line"
+        ));
         return Ok(Outcome::Findings);
     }
     let mut out = String::new();
     for derivation in &derivations {
-        show(derivation, 0, ui.style, &|d| place(d, snapshot, &group.prefix), &mut out);
+        show(
+            derivation,
+            0,
+            ui.style,
+            &|d| place(d, snapshot, &group.prefix),
+            &mut out,
+        );
         out.push('\n');
     }
     ui.print(&out)?;
@@ -80,7 +92,11 @@ fn list(style: Style) -> String {
     let mut table = Columns::default();
     table.left("code").left("weight").left("what it is about");
     for code in CODES {
-        table.row(vec![code.id.to_owned(), code.severity.name().to_owned(), code.title.to_owned()]);
+        table.row(vec![
+            code.id.to_owned(),
+            code.severity.name().to_owned(),
+            code.title.to_owned(),
+        ]);
     }
     let mut out = String::new();
     table.write(style, &mut out);
@@ -100,7 +116,11 @@ fn page(code: &downlead_base::Code, style: Style) -> String {
         } else if inside {
             let _ = writeln!(out, "    {line}");
         } else if let Some(heading) = line.strip_prefix('#') {
-            let _ = writeln!(out, "{}", style.bold(heading.trim_start_matches('#').trim()));
+            let _ = writeln!(
+                out,
+                "{}",
+                style.bold(heading.trim_start_matches('#').trim())
+            );
         } else {
             let _ = writeln!(out, "{line}");
         }
@@ -112,15 +132,32 @@ fn page(code: &downlead_base::Code, style: Style) -> String {
 fn place(d: &Derivation, snapshot: &Snapshot, prefix: &str) -> Option<String> {
     let (file, span) = snapshot.place(d.place?)?;
     let file = snapshot.files().get(file)?;
-    let line = file.text.as_bytes().get(..span.start as usize)?.iter().filter(|b| **b == b'\n').count() + 1;
+    let line = file
+        .text
+        .as_bytes()
+        .get(..span.start as usize)?
+        .iter()
+        .filter(|b| **b == b'\n')
+        .count()
+        + 1;
     Some(format!("{prefix}{}:{line}", file.path))
 }
 
 /// A derivation and, indented below it, those of its operands.
-fn show(d: &Derivation, depth: usize, style: Style, place: &dyn Fn(&Derivation) -> Option<String>, out: &mut String) {
+fn show(
+    d: &Derivation,
+    depth: usize,
+    style: Style,
+    place: &dyn Fn(&Derivation) -> Option<String>,
+    out: &mut String,
+) {
     let pad = "    ".repeat(depth);
     let title = printable(&d.title);
-    let title = if depth == 0 { style.bold(&title) } else { title.into_owned() };
+    let title = if depth == 0 {
+        style.bold(&title)
+    } else {
+        title.into_owned()
+    };
     let _ = writeln!(out, "{pad}{title}: {}", printable(&d.value));
     for (lead, words) in [("", &d.formula), ("= ", &d.substituted)] {
         if !words.is_empty() {
@@ -150,7 +187,10 @@ mod tests {
     fn a_place_is_told_from_a_code() {
         assert_eq!(file_and_line("a.downlead:31"), Some(("a.downlead", 31)));
         assert_eq!(file_and_line("a.downlead:31:7"), Some(("a.downlead", 31)));
-        assert_eq!(file_and_line("C:\\a.downlead:31"), Some(("C:\\a.downlead", 31)));
+        assert_eq!(
+            file_and_line("C:\\a.downlead:31"),
+            Some(("C:\\a.downlead", 31))
+        );
         assert_eq!(file_and_line(":31"), None);
         assert_eq!(file_and_line("limit-not-met"), None);
         assert_eq!(file_and_line("a:99999999999"), None);

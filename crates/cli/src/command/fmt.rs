@@ -56,7 +56,10 @@ fn stream(check: bool, ui: &mut Ui) -> io::Result<Outcome> {
         return Ok(Outcome::Trouble);
     }
     if bytes.len() as u64 > LARGEST {
-        ui.complain(&format!("standard input: it is larger than {} MiB", LARGEST >> 20));
+        ui.complain(&format!(
+            "standard input: it is larger than {} MiB",
+            LARGEST >> 20
+        ));
         return Ok(Outcome::Trouble);
     }
     let text = match text_of(bytes) {
@@ -67,7 +70,11 @@ fn stream(check: bool, ui: &mut Ui) -> io::Result<Outcome> {
         }
     };
     match formatted(&text) {
-        Ok(new) if check => Ok(if new == text { Outcome::Clean } else { Outcome::Findings }),
+        Ok(new) if check => Ok(if new == text {
+            Outcome::Clean
+        } else {
+            Outcome::Findings
+        }),
         Ok(new) => {
             ui.print(&new)?;
             Ok(Outcome::Clean)
@@ -80,15 +87,22 @@ fn stream(check: bool, ui: &mut Ui) -> io::Result<Outcome> {
 }
 
 fn text_of(bytes: Vec<u8>) -> Result<String, String> {
-    String::from_utf8(bytes)
-        .map_err(|e| in_words(&crate::model::LoadError::NotUtf8 { offset: e.utf8_error().valid_up_to() }))
+    String::from_utf8(bytes).map_err(|e| {
+        in_words(&crate::model::LoadError::NotUtf8 {
+            offset: e.utf8_error().valid_up_to(),
+        })
+    })
 }
 
 /// The text in its layout. What is not a blank must come out as it went in, else nothing is written.
 fn formatted(text: &str) -> Result<String, String> {
     let new = crate::model::format_text(text);
     // the formatter may also take away a `;` at which it begins a new line
-    let marks = |s: &str| s.chars().filter(|c| !c.is_whitespace() && *c != ';').collect::<String>();
+    let marks = |s: &str| {
+        s.chars()
+            .filter(|c| !c.is_whitespace() && *c != ';')
+            .collect::<String>()
+    };
     if marks(&new) == marks(text) {
         Ok(new)
     } else {
@@ -111,8 +125,12 @@ fn one(path: &Path, check: bool) -> Result<bool, String> {
         return Err("it is marked read-only".to_owned());
     }
     replace(path, &new, &before).map_err(|e| match e.kind() {
-        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => "there is no space left to write the new text".to_owned(),
-        io::ErrorKind::FileTooLarge => "the system allows no file as large as the new text".to_owned(),
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
+            "there is no space left to write the new text".to_owned()
+        }
+        io::ErrorKind::FileTooLarge => {
+            "the system allows no file as large as the new text".to_owned()
+        }
         _ => format!("cannot write: {}", plain_io(&e)),
     })?;
     Ok(true)
@@ -121,15 +139,22 @@ fn one(path: &Path, check: bool) -> Result<bool, String> {
 /// Puts `text` in the place of the file at `path` in one step: a new file in the same folder,
 /// on the disk before it takes the name. A failure at any point leaves the old file.
 fn replace(path: &Path, text: &str, before: &fs::Metadata) -> io::Result<()> {
-    let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut new = tempfile::Builder::new().prefix(".downlead-").tempfile_in(folder)?;
+    let folder = path
+        .parent()
+        .filter(|p| !p.as_os_str().is_empty())
+        .unwrap_or(Path::new("."));
+    let mut new = tempfile::Builder::new()
+        .prefix(".downlead-")
+        .tempfile_in(folder)?;
     new.write_all(text.as_bytes())?;
     keep_owner(new.as_file(), before);
     new.as_file().set_permissions(before.permissions())?;
     new.as_file().sync_all()?;
     let now = fs::metadata(path)?;
     if now.len() != before.len() || now.modified().ok() != before.modified().ok() {
-        return Err(io::Error::other("it was changed by something else meanwhile"));
+        return Err(io::Error::other(
+            "it was changed by something else meanwhile",
+        ));
     }
     new.persist(path).map_err(|e| e.error)?;
     // the new name is in the folder; a folder that cannot be synchronised loses nothing but time
@@ -144,7 +169,8 @@ fn replace(path: &Path, text: &str, before: &fs::Metadata) -> io::Result<()> {
 #[cfg(unix)]
 fn keep_owner(new: &fs::File, before: &fs::Metadata) {
     use std::os::unix::fs::{MetadataExt, fchown};
-    let _ = fchown(new, Some(before.uid()), Some(before.gid())).or_else(|_| fchown(new, None, Some(before.gid())));
+    let _ = fchown(new, Some(before.uid()), Some(before.gid()))
+        .or_else(|_| fchown(new, None, Some(before.gid())));
 }
 
 #[cfg(not(unix))]

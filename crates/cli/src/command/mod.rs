@@ -48,8 +48,12 @@ struct Loaded {
 
 /// Evaluates what was gathered; complains about what cannot be read.
 fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
-    let mut loaded =
-        Loaded { snapshots: Vec::new(), findings: Findings::default(), files: 0, outcome: Outcome::Clean };
+    let mut loaded = Loaded {
+        snapshots: Vec::new(),
+        findings: Findings::default(),
+        files: 0,
+        outcome: Outcome::Clean,
+    };
     for trouble in &gathered.trouble {
         ui.complain(trouble);
         loaded.outcome = Outcome::Trouble;
@@ -62,7 +66,12 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
             match &file.error {
                 // a file that is only used has a finding where it is used
                 Some(error) if named => {
-                    ui.complain(&format!("{}{}: {}", group.prefix, file.path, in_words(error)));
+                    ui.complain(&format!(
+                        "{}{}: {}",
+                        group.prefix,
+                        file.path,
+                        in_words(error)
+                    ));
                     loaded.outcome = Outcome::Trouble;
                 }
                 Some(_) => {}
@@ -83,10 +92,18 @@ fn judged(findings: &Findings, strict: bool) -> Outcome {
         Severity::Warning => strict,
         Severity::Info | Severity::Hint => strict && f.code.id == codes::READING_CANNOT_TELL.id,
     };
-    if findings.list.iter().any(fails) { Outcome::Findings } else { Outcome::Clean }
+    if findings.list.iter().any(fails) {
+        Outcome::Findings
+    } else {
+        Outcome::Clean
+    }
 }
 
 /// `1 file`, `2 files`.
 fn counted(n: usize, what: &str) -> String {
-    if n == 1 { format!("1 {what}") } else { format!("{n} {what}s") }
+    if n == 1 {
+        format!("1 {what}")
+    } else {
+        format!("{n} {what}s")
+    }
 }

@@ -18,7 +18,11 @@ pub(crate) fn run(args: &NewArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let path = args.dir.join(name);
     match write_new(&path, text) {
         Ok(()) => {
-            let shown = path.strip_prefix(".").unwrap_or(&path).display().to_string();
+            let shown = path
+                .strip_prefix(".")
+                .unwrap_or(&path)
+                .display()
+                .to_string();
             ui.print(&format!("{shown}\n"))?;
             if ui.watched {
                 ui.note(&format!("next: downlead report {shown}"));
@@ -26,7 +30,10 @@ pub(crate) fn run(args: &NewArgs, ui: &mut Ui) -> io::Result<Outcome> {
             Ok(Outcome::Clean)
         }
         Err(e) if e.kind() == io::ErrorKind::AlreadyExists => {
-            ui.complain(&format!("{}: it is there already and stays as it is", path.display()));
+            ui.complain(&format!(
+                "{}: it is there already and stays as it is",
+                path.display()
+            ));
             Ok(Outcome::Trouble)
         }
         Err(e) => {

@@ -23,7 +23,11 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     let gathered = gather(&args.paths, args.root.as_deref());
     let loaded = load(&gathered, ui);
-    let mut all = Report { schema: SCHEMA, stations: Vec::new(), diagnostics: Vec::new() };
+    let mut all = Report {
+        schema: SCHEMA,
+        stations: Vec::new(),
+        diagnostics: Vec::new(),
+    };
     let mut text = String::new();
     let style = ui.style;
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
@@ -32,7 +36,11 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         all.diagnostics.extend(one.diagnostics);
         if args.format == ReportFormat::Text {
             // names lead from here to the file; they differ from root to root
-            let part = Report { schema: SCHEMA, stations: std::mem::take(&mut all.stations), diagnostics: Vec::new() };
+            let part = Report {
+                schema: SCHEMA,
+                stations: std::mem::take(&mut all.stations),
+                diagnostics: Vec::new(),
+            };
             text += &report::text(&part, style, &|file| format!("{}{file}", group.prefix));
         }
     }

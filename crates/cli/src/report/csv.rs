@@ -28,11 +28,20 @@ pub(crate) fn csv(report: &Report, table: Table) -> Result<String, csv::Error> {
             }
         }
     }
-    let bytes = out.into_inner().map_err(|e| csv::Error::from(e.into_error()))?;
+    let bytes = out
+        .into_inner()
+        .map_err(|e| csv::Error::from(e.into_error()))?;
     Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
-const KEYS: [&str; 6] = ["station", "chain", "direction", "band", "point", "frequency_hz"];
+const KEYS: [&str; 6] = [
+    "station",
+    "chain",
+    "direction",
+    "band",
+    "point",
+    "frequency_hz",
+];
 
 const NODES: &[&str] = &[
     "position",
@@ -55,8 +64,17 @@ const NODES: &[&str] = &[
     "chain_line",
 ];
 
-const LIMITS: &[&str] =
-    &["quantity", "limit_w", "value_w", "margin_db", "uncertainty_db", "verdict", "safe_setting_w", "source", "line"];
+const LIMITS: &[&str] = &[
+    "quantity",
+    "limit_w",
+    "value_w",
+    "margin_db",
+    "uncertainty_db",
+    "verdict",
+    "safe_setting_w",
+    "source",
+    "line",
+];
 
 const READINGS: &[&str] = &[
     "quantity",
@@ -188,12 +206,21 @@ fn budget(band: &BandReport) -> Vec<Vec<String>> {
     band.budget
         .iter()
         .enumerate()
-        .map(|(i, b)| vec![(i + 1).to_string(), b.cause.clone(), number(b.standard_db), number(b.share)])
+        .map(|(i, b)| {
+            vec![
+                (i + 1).to_string(),
+                b.cause.clone(),
+                number(b.standard_db),
+                number(b.share),
+            ]
+        })
         .collect()
 }
 
 fn totals(chain: &ChainReport, b: &BandReport) -> Vec<String> {
-    let [low, high] = b.loss_worst_db.map_or([None, None], |[low, high]| [Some(low), Some(high)]);
+    let [low, high] = b
+        .loss_worst_db
+        .map_or([None, None], |[low, high]| [Some(low), Some(high)]);
     vec![
         b.complete.to_string(),
         b.power_mode.to_owned(),
@@ -217,7 +244,11 @@ fn totals(chain: &ChainReport, b: &BandReport) -> Vec<String> {
 
 /// The shortest digits that give back the same number; an empty cell where it is not finite.
 fn number(value: f64) -> String {
-    if value.is_finite() { value.to_string() } else { String::new() }
+    if value.is_finite() {
+        value.to_string()
+    } else {
+        String::new()
+    }
 }
 
 fn maybe(value: Option<f64>) -> String {

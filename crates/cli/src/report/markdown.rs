@@ -30,7 +30,15 @@ pub(crate) fn markdown(report: &Report) -> String {
     if !report.diagnostics.is_empty() {
         out.push_str("\n## Findings\n\n");
         for d in &report.diagnostics {
-            let _ = writeln!(out, "- {} `{}` {}:{}: {}", d.severity, d.code, inline(&d.file), d.line, inline(&d.message));
+            let _ = writeln!(
+                out,
+                "- {} `{}` {}:{}: {}",
+                d.severity,
+                d.code,
+                inline(&d.file),
+                d.line,
+                inline(&d.message)
+            );
         }
     }
     let _ = writeln!(out, "\n---\n\n{}", super::CAUTION);

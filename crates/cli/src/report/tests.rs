@@ -5,7 +5,13 @@ use crate::args::Table;
 use crate::model::*;
 use crate::ui::Style;
 
-fn node(part: &str, kind: &'static str, loss_db: f64, cumulative_loss_db: f64, power_w: f64) -> NodeReport {
+fn node(
+    part: &str,
+    kind: &'static str,
+    loss_db: f64,
+    cumulative_loss_db: f64,
+    power_w: f64,
+) -> NodeReport {
     NodeReport {
         part: part.to_owned(),
         kind,
@@ -85,7 +91,11 @@ pub(crate) fn made() -> Report {
         }],
         budget: ["gain of A1", "TX1", "joins", "M1"]
             .into_iter()
-            .map(|cause| BudgetReport { cause: cause.to_owned(), standard_db: 0.1, share: 0.25 })
+            .map(|cause| BudgetReport {
+                cause: cause.to_owned(),
+                standard_db: 0.1,
+                share: 0.25,
+            })
             .collect(),
         assumptions: vec!["20 °C for M1".to_owned()],
     };
@@ -101,7 +111,11 @@ pub(crate) fn made() -> Report {
         title: Some("Pellgarrow *hill*".to_owned()),
         chains: vec![chain],
     };
-    Report { schema: SCHEMA, stations: vec![station], diagnostics: Vec::new() }
+    Report {
+        schema: SCHEMA,
+        stations: vec![station],
+        diagnostics: Vec::new(),
+    }
 }
 
 fn plain(report: &Report) -> String {
@@ -170,9 +184,13 @@ fn nothing_in_a_file_steers_the_terminal() {
 #[test]
 fn csv_tables_have_the_columns_they_say() {
     let report = made();
-    for (table, rows) in
-        [(Table::Nodes, 6), (Table::Limits, 1), (Table::Readings, 1), (Table::Budget, 4), (Table::Chains, 1)]
-    {
+    for (table, rows) in [
+        (Table::Nodes, 6),
+        (Table::Limits, 1),
+        (Table::Readings, 1),
+        (Table::Budget, 4),
+        (Table::Chains, 1),
+    ] {
         let text = csv(&report, table).unwrap();
         // the reader refuses rows of unequal length
         let mut reader = ::csv::Reader::from_reader(text.as_bytes());
@@ -182,7 +200,9 @@ fn csv_tables_have_the_columns_they_say() {
         assert_eq!(&read[0][0], "pellgarrow");
     }
     let nodes = csv(&report, Table::Nodes).unwrap();
-    assert!(nodes.starts_with("station,chain,direction,band,point,frequency_hz,position,part,kind,port,branch,loss_db,"));
+    assert!(nodes.starts_with(
+        "station,chain,direction,band,point,frequency_hz,position,part,kind,port,branch,loss_db,"
+    ));
     assert!(nodes.contains("\"with | bar, and a text"));
 }
 
@@ -195,11 +215,18 @@ fn json_is_the_contract() {
     assert_eq!(band["limits"][0]["verdict"], "not-met");
     assert!(band["transmitter_swr_worst"].is_null());
     let schema: serde_json::Value = serde_json::from_str(&schema().unwrap()).unwrap();
-    assert_eq!(schema["$defs"]["NodeReport"]["properties"]["loss_db"]["type"], serde_json::json!(["number", "null"]));
+    assert_eq!(
+        schema["$defs"]["NodeReport"]["properties"]["loss_db"]["type"],
+        serde_json::json!(["number", "null"])
+    );
 }
 
 #[test]
 fn an_empty_report_says_so() {
-    let empty = Report { schema: SCHEMA, stations: Vec::new(), diagnostics: Vec::new() };
+    let empty = Report {
+        schema: SCHEMA,
+        stations: Vec::new(),
+        diagnostics: Vec::new(),
+    };
     assert!(plain(&empty).starts_with("No chain"));
 }

@@ -43,23 +43,57 @@ fn one(
         head = format!("{}: {head}", station.name);
     }
     let place = format!("{}:{}", name_of(&chain.file), chain.line);
-    let _ = writeln!(out, "{}  {}\n", style.bold(&printable(&head)), style.faint(&printable(&place)));
+    let _ = writeln!(
+        out,
+        "{}  {}\n",
+        style.bold(&printable(&head)),
+        style.faint(&printable(&place))
+    );
     nodes(band, style, out);
     if !band.complete {
-        let _ = writeln!(out, "  {}", style.doubtful("! some parts could not be computed; the totals hold for the others"));
+        let _ = writeln!(
+            out,
+            "  {}",
+            style.doubtful("! some parts could not be computed; the totals hold for the others")
+        );
     }
     out.push('\n');
     let mut lines: Vec<(&str, String)> = words::totals(chain, band);
-    lines.extend(band.limits.iter().map(|l| ("limit", words::limit(l, style))));
-    lines.extend(band.readings.iter().map(|r| ("read", words::reading(r, style))));
-    lines.extend(words::budget(&band.budget, 3).into_iter().map(|b| ("doubt from", b)));
-    lines.extend(band.assumptions.iter().map(|a| ("assumed", printable(a).into_owned())));
-    let width = lines.iter().map(|(name, _)| name.width()).max().unwrap_or(0);
+    lines.extend(
+        band.limits
+            .iter()
+            .map(|l| ("limit", words::limit(l, style))),
+    );
+    lines.extend(
+        band.readings
+            .iter()
+            .map(|r| ("read", words::reading(r, style))),
+    );
+    lines.extend(
+        words::budget(&band.budget, 3)
+            .into_iter()
+            .map(|b| ("doubt from", b)),
+    );
+    lines.extend(
+        band.assumptions
+            .iter()
+            .map(|a| ("assumed", printable(a).into_owned())),
+    );
+    let width = lines
+        .iter()
+        .map(|(name, _)| name.width())
+        .max()
+        .unwrap_or(0);
     let mut before = "";
     for (name, words) in &lines {
         // a name that repeats is printed once
         let shown = if *name == before { "" } else { name };
-        let _ = writeln!(out, "  {}{}  {words}", shown, " ".repeat(width - shown.width()));
+        let _ = writeln!(
+            out,
+            "  {}{}  {words}",
+            shown,
+            " ".repeat(width - shown.width())
+        );
         before = name;
     }
     out.push('\n');
@@ -89,7 +123,10 @@ fn nodes(band: &BandReport, style: Style, out: &mut String) {
             });
         }
         let indent = if branch.is_some() { "  " } else { "" };
-        let mut cells = vec![format!("{indent}{}", words::part(node)), node.kind.to_owned()];
+        let mut cells = vec![
+            format!("{indent}{}", words::part(node)),
+            node.kind.to_owned(),
+        ];
         if joins {
             cells.push(joins_db.map(words::db_cell).unwrap_or_default());
         }
@@ -139,7 +176,12 @@ impl Columns {
 
     /// A row; the cells are in the order of the columns.
     pub(crate) fn row(&mut self, cells: Vec<String>) {
-        self.rows.push(Line::Cells(cells.iter().map(|c| printable(c).replace(['\n', '\t'], " ")).collect()));
+        self.rows.push(Line::Cells(
+            cells
+                .iter()
+                .map(|c| printable(c).replace(['\n', '\t'], " "))
+                .collect(),
+        ));
     }
 
     fn title(&mut self, text: String) {
@@ -161,7 +203,11 @@ impl Columns {
             for ((cell, width), (_, right)) in cells.zip(&widths).zip(&self.heads) {
                 let gap = " ".repeat(width - cell.width());
                 line.push_str("  ");
-                line += &if *right { gap + cell } else { cell.to_owned() + &gap };
+                line += &if *right {
+                    gap + cell
+                } else {
+                    cell.to_owned() + &gap
+                };
             }
             line.trim_end().to_owned()
         };
@@ -169,7 +215,9 @@ impl Columns {
         let _ = writeln!(out, "{}", style.faint(&head));
         for row in &self.rows {
             let _ = match row {
-                Line::Cells(cells) => writeln!(out, "{}", line(&mut cells.iter().map(String::as_str))),
+                Line::Cells(cells) => {
+                    writeln!(out, "{}", line(&mut cells.iter().map(String::as_str)))
+                }
                 Line::Title(title) => writeln!(out, "  {title}"),
             };
         }

@@ -19,7 +19,10 @@ pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
     let mut joins: Vec<&NodeReport> = Vec::new();
     for node in nodes {
         if joins.first().is_some_and(|j| j.branch != node.branch) {
-            rows.extend(joins.drain(..).map(|node| Row { node, joins_db: None }));
+            rows.extend(joins.drain(..).map(|node| Row {
+                node,
+                joins_db: None,
+            }));
         }
         if node.kind == "join" {
             joins.push(node);
@@ -28,13 +31,20 @@ pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
         let joins_db = (!joins.is_empty()).then(|| joins.drain(..).map(|j| j.loss_db).sum());
         rows.push(Row { node, joins_db });
     }
-    rows.extend(joins.into_iter().map(|node| Row { node, joins_db: None }));
+    rows.extend(joins.into_iter().map(|node| Row {
+        node,
+        joins_db: None,
+    }));
     rows
 }
 
 /// Number of joins and their loss in all, where there are any.
 pub(crate) fn all_joins(nodes: &[NodeReport]) -> Option<String> {
-    let joins: Vec<f64> = nodes.iter().filter(|n| n.kind == "join").map(|n| n.loss_db).collect();
+    let joins: Vec<f64> = nodes
+        .iter()
+        .filter(|n| n.kind == "join")
+        .map(|n| n.loss_db)
+        .collect();
     let total: f64 = joins.iter().sum();
     match joins.len() {
         0 => None,
@@ -89,7 +99,11 @@ pub(crate) fn shorten(text: &str, width: usize) -> String {
 /// Decibels in a column whose head names the unit. Never `-0.00`.
 pub(crate) fn db_cell(value: f64) -> String {
     let cell = format!("{value:.2}");
-    if cell == "-0.00" { "0.00".to_owned() } else { cell }
+    if cell == "-0.00" {
+        "0.00".to_owned()
+    } else {
+        cell
+    }
 }
 
 /// SWR: two decimals, fewer where it is large.
@@ -105,13 +119,23 @@ pub(crate) fn swr(value: f64) -> String {
 
 /// A power as somebody typed it: `30 W`.
 fn typed(watts: f64) -> String {
-    if (0.001..10_000.0).contains(&watts) { format!("{} W", number(watts, 3)) } else { power(watts) }
+    if (0.001..10_000.0).contains(&watts) {
+        format!("{} W", number(watts, 3))
+    } else {
+        power(watts)
+    }
 }
 
 /// `± 0.74 dB (20.8 W to 29.3 W)`.
 fn with_span(watts: f64, u_db: f64) -> String {
     let (low, high) = (watts * from_db(-u_db), watts * from_db(u_db));
-    format!("{} ± {} ({} to {})", power(watts), db(u_db), power(low), power(high))
+    format!(
+        "{} ± {} ({} to {})",
+        power(watts),
+        db(u_db),
+        power(low),
+        power(high)
+    )
 }
 
 /// The figures of a chain on a band, each with its name.
@@ -119,7 +143,11 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
     let mut out = Vec::new();
     let receive = chain.direction == "receive";
     let worst = match band.loss_worst_db {
-        Some([low, high]) => format!("; {} to {} over all phases of reflections", db(low), db(high)),
+        Some([low, high]) => format!(
+            "; {} to {} over all phases of reflections",
+            db(low),
+            db(high)
+        ),
         None => String::new(),
     };
     let lost = percent(1.0 - from_db(-band.total_loss_db));
@@ -128,23 +156,46 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
     } else {
         String::new()
     };
-    let share = if band.total_loss_db > 0.0 { format!(", {lost} of the power") } else { String::new() };
-    out.push(("loss", format!("{}{doubt}{share}{worst}", db(band.total_loss_db))));
+    let share = if band.total_loss_db > 0.0 {
+        format!(", {lost} of the power")
+    } else {
+        String::new()
+    };
+    out.push((
+        "loss",
+        format!("{}{doubt}{share}{worst}", db(band.total_loss_db)),
+    ));
     if let Some(joins) = all_joins(&band.nodes) {
         out.push(("joins", joins));
     }
     if let Some(w) = band.antenna_w {
-        let figure = if band.erp_w.is_none() { with_span(w, band.uncertainty_db) } else { power(w) };
+        let figure = if band.erp_w.is_none() {
+            with_span(w, band.uncertainty_db)
+        } else {
+            power(w)
+        };
         out.push(("at the antenna", format!("{figure}, {}", power_dbm(w))));
     }
     if let Some(w) = band.antenna_mean_w {
-        out.push(("mean there", format!("{} after duty and key-down share", power(w))));
+        out.push((
+            "mean there",
+            format!("{} after duty and key-down share", power(w)),
+        ));
     }
     if let Some(w) = band.erp_w {
-        out.push(("ERP", format!("{}, over a half-wave dipole", with_span(w, band.uncertainty_db))));
+        out.push((
+            "ERP",
+            format!(
+                "{}, over a half-wave dipole",
+                with_span(w, band.uncertainty_db)
+            ),
+        ));
     }
     if let Some(w) = band.eirp_w {
-        out.push(("EIRP", format!("{}, over isotropic", with_span(w, band.uncertainty_db))));
+        out.push((
+            "EIRP",
+            format!("{}, over isotropic", with_span(w, band.uncertainty_db)),
+        ));
     }
     if let Some(wet) = band.wet_extra_db {
         out.push(("in wet weather", format!("{} more loss", db(wet))));
@@ -156,12 +207,17 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
         out.push(("noise figure", format!("{} at the antenna", db(nf))));
     }
     if !receive {
-        let worst = band.transmitter_swr_worst.map_or(String::new(), |w| format!(", {} at most", swr(w)));
+        let worst = band
+            .transmitter_swr_worst
+            .map_or(String::new(), |w| format!(", {} at most", swr(w)));
         let mode = match band.power_mode {
             "tuner" => "a tuner makes the net power the rated one",
             _ => "no tuner: the mismatch there is a loss",
         };
-        out.push(("transmitter sees", format!("SWR {}{worst}; {mode}", swr(band.transmitter_swr))));
+        out.push((
+            "transmitter sees",
+            format!("SWR {}{worst}; {mode}", swr(band.transmitter_swr)),
+        ));
     }
     out
 }
@@ -194,7 +250,10 @@ pub(crate) fn limit(l: &LimitReport, style: Style) -> String {
         Some(w) if l.verdict != "met" => format!("; {} would meet it beyond doubt", power(w)),
         _ => String::new(),
     };
-    let source = l.source.as_ref().map_or(String::new(), |s| format!("; {}", printable(s)));
+    let source = l
+        .source
+        .as_ref()
+        .map_or(String::new(), |s| format!("; {}", printable(s)));
     format!(
         "{} {quantity}: {}, {} is {}, doubt {}{setting}{source}",
         typed(l.limit_w),
@@ -212,18 +271,35 @@ pub(crate) fn reading(r: &ReadingReport, style: Style) -> String {
     let (what, off) = match (r.read_w, r.read_swr) {
         (Some(w), _) => (
             format!("{} {}", typed(w), r.quantity),
-            r.expected_w.map(|e| format!("{off} {} the expected {}", side("below", "above"), power(e))),
+            r.expected_w
+                .map(|e| format!("{off} {} the expected {}", side("below", "above"), power(e))),
         ),
         (None, Some(s)) => (
             format!("SWR {}", number(s, 2)),
-            r.expected_swr.map(|e| format!("return loss {off} {} that of the expected {}", side("below", "above"), swr(e))),
+            r.expected_swr.map(|e| {
+                format!(
+                    "return loss {off} {} that of the expected {}",
+                    side("below", "above"),
+                    swr(e)
+                )
+            }),
         ),
         (None, None) => (r.quantity.to_owned(), None),
     };
-    let date = r.date.as_ref().map_or(String::new(), |d| format!(", {}", printable(d)));
-    let with = r.instrument.as_ref().map_or(String::new(), |i| format!(" with {}", printable(i)));
+    let date = r
+        .date
+        .as_ref()
+        .map_or(String::new(), |d| format!(", {}", printable(d)));
+    let with = r
+        .instrument
+        .as_ref()
+        .map_or(String::new(), |i| format!(" with {}", printable(i)));
     let off = off.map_or(String::new(), |o| format!(", {o}"));
-    format!("{what}{date}{with}: {}{off}, doubt {}", verdict(r.verdict, style), db(r.uncertainty_db))
+    format!(
+        "{what}{date}{with}: {}{off}, doubt {}",
+        verdict(r.verdict, style),
+        db(r.uncertainty_db)
+    )
 }
 
 /// The largest contributions to the doubt.
@@ -231,7 +307,14 @@ pub(crate) fn budget(all: &[BudgetReport], most: usize) -> Vec<String> {
     let mut out: Vec<String> = all
         .iter()
         .take(most)
-        .map(|b| format!("{} {} ({:.0} %)", printable(&b.cause), db(b.standard_db), b.share * 100.0))
+        .map(|b| {
+            format!(
+                "{} {} ({:.0} %)",
+                printable(&b.cause),
+                db(b.standard_db),
+                b.share * 100.0
+            )
+        })
         .collect();
     if all.len() > most {
         let rest: f64 = all[most..].iter().map(|b| b.share).sum();

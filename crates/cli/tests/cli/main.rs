@@ -1,0 +1,81 @@
+//! The program from the outside: every command, its output and its exit code.
+
+mod bad_input;
+mod catalogue;
+mod check;
+mod explain;
+mod fmt;
+mod misc;
+mod report;
+
+use std::path::{Path, PathBuf};
+
+use assert_cmd::Command;
+
+/// The program, in `folder`, with nothing of the tester's surroundings.
+fn downlead(folder: &Path) -> Command {
+    let mut command = assert_cmd::cargo::cargo_bin_cmd!("downlead");
+    command
+        .current_dir(folder)
+        .env_remove("NO_COLOR")
+        .timeout(std::time::Duration::from_secs(120));
+    command
+}
+
+/// A run's end in one value.
+#[derive(Debug)]
+struct Run {
+    code: Option<i32>,
+    out: String,
+    err: String,
+}
+
+fn run(folder: &Path, args: &[&str]) -> Run {
+    let output = downlead(folder)
+        .args(args)
+        .output()
+        .expect("the program starts");
+    Run {
+        code: output.status.code(),
+        out: String::from_utf8(output.stdout).expect("UTF-8 out"),
+        err: String::from_utf8(output.stderr).expect("UTF-8 err"),
+    }
+}
+
+/// A folder with these files.
+fn folder(files: &[(&str, &str)]) -> tempfile::TempDir {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    for (name, text) in files {
+        let path = dir.path().join(name);
+        std::fs::create_dir_all(path.parent().expect("a parent")).expect("folders");
+        std::fs::write(path, text).expect("a file");
+    }
+    dir
+}
+
+/// The project's examples.
+fn examples() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .join("../../examples")
+        .canonicalize()
+        .expect("the examples")
+}
+
+/// A chain without fault.
+const GOOD: &str = "\
+chain what-if on 145.3 MHz {
+    transmitter 50 W carrier
+    run 28 m of half-inch-foam
+    connector 4 of n-pair
+    antenna 4.5 dBi
+}
+";
+
+/// A chain with one error, on line 3.
+const BAD: &str = "\
+chain what-if on 145.3 MHz {
+    transmitter 50 W carrier
+    run 28 m of no-such-cable
+    antenna 4.5 dBi
+}
+";

@@ -1,0 +1,144 @@
+//! `report`: every format on the examples, against snapshots and against itself.
+
+use serde_json::Value;
+
+use crate::{GOOD, examples, folder, run};
+
+#[test]
+fn text_of_the_quick_question() {
+    let dir = folder(&[("a.downlead", GOOD)]);
+    let r = run(dir.path(), &["report", "a.downlead"]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    insta::assert_snapshot!("quick-text", r.out);
+    let r = run(
+        dir.path(),
+        &["report", "a.downlead", "--format", "markdown"],
+    );
+    insta::assert_snapshot!("quick-markdown", r.out);
+}
+
+#[test]
+fn text_of_the_hill() {
+    for file in ["rev3", "rev4"] {
+        let r = run(
+            &examples(),
+            &["report", &format!("pellgarrow/{file}.downlead")],
+        );
+        assert_ne!(r.code, Some(2), "{}", r.err);
+        insta::assert_snapshot!(format!("{file}-text"), r.out);
+    }
+}
+
+#[test]
+fn json_and_tables_of_the_hill() {
+    let file = "pellgarrow/rev4.downlead";
+    insta::assert_snapshot!(
+        "rev4-json",
+        run(&examples(), &["report", file, "--format", "json"]).out
+    );
+    for table in ["nodes", "limits", "readings", "budget", "chains"] {
+        let r = run(
+            &examples(),
+            &["report", file, "--format", "csv", "--table", table],
+        );
+        insta::assert_snapshot!(format!("rev4-{table}"), r.out);
+    }
+}
+
+#[test]
+fn all_examples_fit_the_schema() {
+    let schema: Value =
+        serde_json::from_str(&run(&examples(), &["report", "--schema"]).out).unwrap();
+    let r = run(&examples(), &["report", ".", "--format", "json"]);
+    let report: Value = serde_json::from_str(&r.out).unwrap();
+    assert!(report["stations"].as_array().unwrap().len() > 3);
+    fits(&report, &schema, &schema, "report");
+}
+
+/// Whether `value` has the fields and types of `schema`: the part of JSON Schema our schema uses.
+fn fits(value: &Value, schema: &Value, whole: &Value, at: &str) {
+    if let Some(target) = schema["$ref"].as_str() {
+        let target = whole
+            .pointer(target.trim_start_matches('#'))
+            .unwrap_or_else(|| panic!("{at}: {target}"));
+        return fits(value, target, whole, at);
+    }
+    if let Some(any) = schema["anyOf"].as_array() {
+        let null = value.is_null() && any.iter().any(|s| s["type"] == "null");
+        if !null {
+            fits(value, &any[0], whole, at);
+        }
+        return;
+    }
+    let types: Vec<&str> = match &schema["type"] {
+        Value::String(one) => vec![one.as_str()],
+        Value::Array(all) => all.iter().filter_map(Value::as_str).collect(),
+        other => panic!("{at}: a schema without a type: {other}"),
+    };
+    let kind = match value {
+        Value::Null => "null",
+        Value::Bool(_) => "boolean",
+        Value::Number(n) if n.is_u64() && types.contains(&"integer") => "integer",
+        Value::Number(_) => "number",
+        Value::String(_) => "string",
+        Value::Array(_) => "array",
+        Value::Object(_) => "object",
+    };
+    assert!(types.contains(&kind), "{at}: {kind} where {types:?} is due");
+    if let Value::Object(fields) = value {
+        for required in schema["required"].as_array().into_iter().flatten() {
+            assert!(
+                fields.contains_key(required.as_str().unwrap()),
+                "{at}: no {required}"
+            );
+        }
+        for (name, field) in fields {
+            let known = &schema["properties"][name];
+            assert!(!known.is_null(), "{at}.{name}: not in the schema");
+            fits(field, known, whole, &format!("{at}.{name}"));
+        }
+    }
+    if let Value::Array(items) = value
+        && !schema["items"].is_null()
+    {
+        for (i, item) in items.iter().enumerate() {
+            fits(item, &schema["items"], whole, &format!("{at}[{i}]"));
+        }
+    }
+}
+
+#[test]
+fn the_same_file_gives_the_same_bytes() {
+    for format in ["text", "json", "csv", "markdown"] {
+        let one = run(
+            &examples(),
+            &["report", "pellgarrow/rev4.downlead", "--format", format],
+        );
+        let two = run(
+            &examples(),
+            &["report", "pellgarrow/rev4.downlead", "--format", format],
+        );
+        assert!(one.out == two.out && !one.out.is_empty(), "{format}");
+    }
+}
+
+#[test]
+fn a_broken_line_costs_that_line_only() {
+    let text = GOOD.replace(
+        "    connector 4 of n-pair",
+        "    connector 4 of of n-pair £",
+    );
+    let dir = folder(&[("a.downlead", &text)]);
+    let r = run(dir.path(), &["report", "a.downlead"]);
+    assert_eq!(r.code, Some(1));
+    assert!(r.out.contains("EIRP"), "{}", r.out);
+    assert!(r.err.contains("a.downlead:4:"), "{}", r.err);
+}
+
+#[test]
+fn a_file_without_chains_says_so() {
+    let dir = folder(&[("a.downlead", "let mast = 30 m\n")]);
+    let r = run(dir.path(), &["report", "a.downlead"]);
+    assert_eq!(r.code, Some(0));
+    assert!(r.out.starts_with("No chain"), "{}", r.out);
+}
