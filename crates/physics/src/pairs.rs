@@ -27,6 +27,11 @@ pub struct ChainLoss {
     pub worst_high_db: f64,
     /// Most the loss can lie below the sum, dB (≥ 0).
     pub worst_low_db: f64,
+    /// Like [`Self::worst_high_db`], with multiple reflections: no phases exceed it, some reach
+    /// it.
+    pub extreme_high_db: f64,
+    /// Like [`Self::worst_low_db`], with multiple reflections.
+    pub extreme_low_db: f64,
 }
 
 /// The pair rule: every reflector a backward wave meets (the source, each output port) with
@@ -34,8 +39,10 @@ pub struct ChainLoss {
 /// `x = r_i r_j · 10^(−A_between/10)` one sigma is `8.686 √(Σx²/2)`, the extremes are
 /// `−20 log10(1 − Σx)` above and `20 log10(1 + Σx)` below.
 ///
-/// First order in x; derived, and checked by simulation of random phases. `source` and `load` are
-/// |Γ|.
+/// The sigma and the two `worst` figures are first order in x; derived, and checked by simulation
+/// of random phases. The two `extreme` figures are exact: `|1 − Γ s|` lies between `1 ∓ |Γ||s|`,
+/// and the reflection looking back through a block is at most `s22 + t |Γ|/(1 − s11 |Γ|)`, both
+/// reached by the same phases. `source` and `load` are |Γ|.
 #[must_use]
 pub fn chain_loss(source: f64, blocks: &[Block], load: f64) -> ChainLoss {
     // A backward reflector's weight falls by each block's loss on its way to a forward one (the
@@ -43,26 +50,38 @@ pub fn chain_loss(source: f64, blocks: &[Block], load: f64) -> ChainLoss {
     // sums make the double loop over pairs a single one.
     let (mut near, mut near2) = (source, source * source);
     let (mut sum, mut sum2) = (0.0, 0.0);
+    let (mut most, mut least) = (source, source); // reflection looking back, all in phase
+    let (mut high, mut low) = (1.0, 1.0);
     let mut loss = 0.0;
     for block in blocks {
         sum += near * block.s11;
         sum2 += near2 * block.s11 * block.s11;
         let t = from_db(-block.loss_db);
+        let (shrunk, grown) = (1.0 - most * block.s11, 1.0 + least * block.s11);
+        high *= shrunk.max(0.0);
+        low *= grown;
+        most = block.s22 + t * most / shrunk;
+        least = block.s22 + t * least / grown;
         near = near * t + block.s22;
         near2 = near2 * t * t + block.s22 * block.s22;
         loss += block.loss_db;
     }
     sum += near * load;
     sum2 += near2 * load * load;
+    high *= (1.0 - most * load).max(0.0);
+    low *= 1.0 + least * load;
     ChainLoss {
         sum_db: loss + mismatch_loss(source) + mismatch_loss(load),
         sigma_db: DB_PER_NEPER * libm::sqrt(0.5 * sum2),
         worst_high_db: if sum < 1.0 {
-            -20.0 * libm::log10(1.0 - sum)
+            -20.0 * libm::log10(1.0 - sum) + 0.0
         } else {
             f64::INFINITY
         },
         worst_low_db: 20.0 * libm::log10(1.0 + sum),
+        // + 0.0 turns the −0 of a chain without reflections into 0
+        extreme_high_db: -20.0 * libm::log10(high) + 0.0,
+        extreme_low_db: 20.0 * libm::log10(low),
     }
 }
 
@@ -73,6 +92,8 @@ pub struct Seen {
     pub rms_gamma: f64,
     /// Sum of all |Γ|, at most 1.
     pub worst_gamma: f64,
+    /// Like [`Self::worst_gamma`], with multiple reflections: no phases exceed it.
+    pub extreme_gamma: f64,
 }
 
 impl Seen {
@@ -104,7 +125,16 @@ pub fn seen_by_source(blocks: &[Block], load: f64) -> Seen {
         loss += block.loss_db;
     }
     add(load, loss);
+    let extreme = blocks.iter().rev().fold(load, |g, block| {
+        let rest = 1.0 - block.s22 * g;
+        if rest > 0.0 {
+            (block.s11 + from_db(-block.loss_db) * g / rest).min(1.0)
+        } else {
+            1.0
+        }
+    });
     Seen {
+        extreme_gamma: extreme.min(1.0),
         rms_gamma: libm::sqrt(sum2).min(1.0),
         worst_gamma: sum.min(1.0),
     }
