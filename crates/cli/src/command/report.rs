@@ -28,24 +28,21 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         stations: Vec::new(),
         diagnostics: Vec::new(),
     };
-    let mut text = String::new();
-    let style = ui.style;
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let one = snapshot.report();
+        let mut one = snapshot.report();
+        if args.format == ReportFormat::Text {
+            // people get names that lead from here to the file, programs names below the root
+            let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
+            chains.for_each(|c| c.file.insert_str(0, &group.prefix));
+        }
         all.stations.extend(one.stations);
         all.diagnostics.extend(one.diagnostics);
-        if args.format == ReportFormat::Text {
-            // names lead from here to the file; they differ from root to root
-            let part = Report {
-                schema: SCHEMA,
-                stations: std::mem::take(&mut all.stations),
-                diagnostics: Vec::new(),
-            };
-            text += &report::text(&part, style, &|file| format!("{}{file}", group.prefix));
-        }
     }
     match args.format {
-        ReportFormat::Text => ui.print(&text)?,
+        ReportFormat::Text => {
+            let style = ui.style;
+            ui.print(&report::text(&all, style))?;
+        }
         ReportFormat::Json => ui.print(&report::json(&all)?)?,
         ReportFormat::Markdown => ui.print(&report::markdown(&all))?,
         ReportFormat::Csv => ui.print(&report::csv(&all, args.table).map_err(io::Error::other)?)?,

@@ -119,7 +119,7 @@ pub(crate) fn made() -> Report {
 }
 
 fn plain(report: &Report) -> String {
-    text(report, Style { colour: false }, &|f| f.to_owned())
+    text(report, Style { colour: false })
 }
 
 #[test]
@@ -172,7 +172,7 @@ fn nothing_in_a_file_steers_the_terminal() {
     band.budget[0].cause = "\u{1b}c".to_owned();
     band.nodes[0].source = Some("\u{1b}c".to_owned());
     for colour in [false, true] {
-        let out = text(&report, Style { colour }, &|f| f.to_owned());
+        let out = text(&report, Style { colour });
         let others = out.matches('\u{1b}').count() - out.matches("\u{1b}[").count();
         assert_eq!(others, 0, "{out:?}");
         assert!(!out.contains("[2J") || !out.contains("\u{1b}[2J"));

@@ -12,13 +12,13 @@ use crate::ui::{Style, printable};
 /// Widest source in the table; all of it is in the other formats.
 const SOURCE_WIDTH: usize = 44;
 
-/// The whole report. `name_of` gives the name under which a person can open a file.
-pub(crate) fn text(report: &Report, style: Style, name_of: &dyn Fn(&str) -> String) -> String {
+/// The whole report.
+pub(crate) fn text(report: &Report, style: Style) -> String {
     let mut out = String::new();
     for station in &report.stations {
         for chain in &station.chains {
             for band in &chain.bands {
-                one(station, chain, band, style, name_of, &mut out);
+                one(station, chain, band, style, &mut out);
             }
         }
     }
@@ -35,14 +35,13 @@ fn one(
     chain: &ChainReport,
     band: &BandReport,
     style: Style,
-    name_of: &dyn Fn(&str) -> String,
     out: &mut String,
 ) {
     let mut head = words::heading(chain, band);
     if !station.name.is_empty() {
         head = format!("{}: {head}", station.name);
     }
-    let place = format!("{}:{}", name_of(&chain.file), chain.line);
+    let place = format!("{}:{}", chain.file, chain.line);
     let _ = writeln!(
         out,
         "{}  {}\n",
