@@ -1,1 +1,13 @@
-//! Placeholder while the crate is being written.
+//! From the tree to the typed station: names, units and kinds checked, figures with their
+//! uncertainty and source. Nothing is computed here that physics has a say in.
+
+mod cx;
+pub mod keywords;
+mod lower;
+pub mod model;
+mod quals;
+mod scope;
+
+pub use cx::{Lets, Val, nearest};
+pub use lower::{Lowered, lower, lower_let};
+pub use scope::{Env, Library, LoadError, Loader, LowerCache, keyword_of, library, normalise};

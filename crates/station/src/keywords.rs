@@ -1,0 +1,200 @@
+//! The keyword table: every statement word, where it may stand, how it is written.
+//!
+//! The language reference, completion, signature help and the highlighters are generated from
+//! or tested against this table.
+
+/// Where a statement may stand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Context {
+    /// At the left margin.
+    Top,
+    /// In a band's block.
+    Band,
+    /// In a cable's block.
+    Cable,
+    /// In a cable's `construction` or `wires` block.
+    Construction,
+    /// In a connector's block.
+    Connector,
+    /// In an instrument's block.
+    Instrument,
+    /// In a station's block.
+    Station,
+    /// In a chain or branch.
+    Chain,
+    /// In a place's block.
+    Place,
+    /// In a device's block (also a device definition).
+    Device,
+    /// In a transmitter's block.
+    Transmitter,
+    /// In a receiver's block.
+    Receiver,
+    /// In an antenna's or load's block.
+    Antenna,
+    /// In a block of frequencies and losses.
+    Table,
+}
+
+impl Context {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Context::Top => "at the left margin",
+            Context::Band => "in a band",
+            Context::Cable => "in a cable",
+            Context::Construction => "in a cable's construction",
+            Context::Connector => "in a connector",
+            Context::Instrument => "in an instrument",
+            Context::Station => "in a station",
+            Context::Chain => "in a chain",
+            Context::Place => "in a place",
+            Context::Device => "in a device",
+            Context::Transmitter => "in a transmitter",
+            Context::Receiver => "in a receiver",
+            Context::Antenna => "in an antenna",
+            Context::Table => "in a table",
+        }
+    }
+}
+
+/// One keyword.
+#[derive(Debug)]
+pub struct Keyword {
+    /// The word.
+    pub word: &'static str,
+    /// Where it begins a statement.
+    pub contexts: &'static [Context],
+    /// How it is written.
+    pub signature: &'static str,
+    /// What it says, in one sentence.
+    pub doc: &'static str,
+}
+
+use Context::{Antenna, Band, Cable, Chain, Connector, Construction, Device, Instrument, Place, Receiver, Station, Top, Transmitter};
+
+macro_rules! keywords {
+    ($($word:literal [$($cx:ident),+] $sig:literal $doc:literal;)+) => {
+        /// All statement keywords.
+        pub static KEYWORDS: &[Keyword] = &[
+            $(Keyword { word: $word, contexts: &[$($cx),+], signature: $sig, doc: $doc }),+
+        ];
+    };
+}
+
+keywords! {
+    "use" [Top] "use \"PATH\"" "Brings in the definitions of another file, which must lie below the root.";
+    "band" [Top, Instrument] "band NAME FREQUENCY | band NAME LOW to HIGH | band NAME { transmit F; receive F }" "Names a frequency, a range, or a transmit and receive pair; in an instrument, where it may be used.";
+    "let" [Top] "let NAME = VALUE" "Names a value; arithmetic keeps its kind.";
+    "cable" [Top] "cable NAME \"title\" { … }" "Defines a cable by coefficients, data-sheet table or construction.";
+    "connector" [Top, Station, Chain] "connector NAME { … } | connector [COUNT of] NAME" "Defines a mated pair, or puts pairs into a chain.";
+    "adapter" [Station, Chain] "adapter [TAG] NAME" "An adapter between two connector families.";
+    "device" [Top] "device NAME \"title\" { kind KIND … }" "Defines a device that parts can be examples `of`.";
+    "instrument" [Top] "instrument NAME \"title\" { accuracy … }" "Defines a measuring instrument.";
+    "station" [Top] "station TAG \"title\" { … }" "A station: places, parts and chains.";
+    "chain" [Top, Station] "chain NAME on BAND[, BAND] [transmit | receive] { … }" "The walk along the cable, one part a line.";
+    "position" [Station] "position LATITUDE LONGITUDE, DATUM" "Where the station is.";
+    "ground" [Station] "ground 612 m amsl" "Height of the ground above mean sea level.";
+    "place" [Station] "place NAME { temperature T }" "A place with its temperature.";
+    "joins" [Station, Connector, Chain] "joins CONNECTOR | joins FAMILY to FAMILY" "The join between two neighbours with no connector between; in a connector, the two families it joins.";
+    "transmitter" [Station, Chain] "transmitter [TAG] POWER [carrier | pep | mean], MODE …" "A transmitter and its power into its design impedance.";
+    "receiver" [Station, Chain] "receiver [TAG] LEVEL for CRITERION, noise figure NF" "A receiver, the end of a receive chain.";
+    "run" [Station, Chain] "run [TAG] LENGTH of CABLE, PLACE …" "A main run of cable.";
+    "jumper" [Station, Chain] "jumper [TAG] LENGTH of CABLE, PLACE …" "A short cable between devices.";
+    "tail" [Station, Chain] "tail [TAG] LENGTH of CABLE, PLACE …" "A flexible cable at the end of a run.";
+    "pad" [Station, Chain] "pad [TAG] LOSS" "An attenuator.";
+    "filter" [Station, Chain] "filter [TAG] LOSS, passes LOW to HIGH" "A filter.";
+    "isolator" [Station, Chain] "isolator [TAG] LOSS" "An isolator with its load.";
+    "circulator" [Station, Chain] "circulator [TAG] LOSS" "A circulator.";
+    "protector" [Station, Chain] "protector [TAG] LOSS" "A surge protector.";
+    "switch" [Station, Chain] "switch [TAG] LOSS | switch TAG { port NAME LOSS }" "A switch or relay.";
+    "coupler" [Station, Chain] "coupler [TAG] 20 dB coupled" "A directional coupler in the main line.";
+    "meter" [Station, Chain] "meter [TAG] LOSS" "A through-line meter left in the line.";
+    "balun" [Station, Chain] "balun [TAG] LOSS" "A balun or choke.";
+    "tuner" [Station, Chain] "tuner [TAG] LOSS" "A tuner: the net power into the line becomes the rated one.";
+    "duplexer" [Station, Chain] "duplexer TAG { high LOSS; low LOSS; isolation I }" "Parts transmit and receive of one band.";
+    "diplexer" [Station, Chain] "diplexer TAG { high LOSS; low LOSS }" "Joins two bands on one line.";
+    "combiner" [Station, Chain] "combiner TAG { port NAME LOSS }" "Joins several transmitters.";
+    "divider" [Station, Chain] "divider [TAG] 2 way, excess LOSS" "Divides the power among branches.";
+    "branch" [Chain] "branch [NAME] { … }" "One branch behind a divider.";
+    "branches" [Chain] "branches in phase | branches apart" "How the fields of the branches add.";
+    "amplifier" [Station, Chain] "amplifier [TAG] GAIN gain" "An amplifier.";
+    "preamplifier" [Station, Chain] "preamplifier [TAG] GAIN gain, noise figure NF" "A receive amplifier.";
+    "load" [Station, Chain] "load [TAG], rating POWER" "A dummy load; ends a chain.";
+    "antenna" [Station, Chain] "antenna [TAG] GAIN" "An antenna with its gain over isotropic (dBi) or a dipole (dBd).";
+    "read" [Chain] "read POWER forward | reflected | net, DATE with INSTRUMENT by WHO" "What was read here.";
+    "expect" [Chain] "expect POWER | expect loss LOSS | expect swr SWR | expect erp POWER" "What the computed value here must be.";
+    "limit" [Chain, Connector] "limit POWER erp | eirp | output [pep | carrier | mean], \"document\" | limit FREQUENCY" "What must not be exceeded; of a connector, its highest frequency.";
+    "transmit" [Band] "transmit FREQUENCY" "The transmit frequency.";
+    "receive" [Band] "receive FREQUENCY" "The receive frequency.";
+    "temperature" [Place] "temperature T | temperature T1 to T2" "The temperature there.";
+    "impedance" [Cable, Antenna] "impedance 50 ohm | impedance R ohm with reactance X ohm" "Characteristic impedance; of an antenna, its feed-point impedance.";
+    "velocity" [Cable] "velocity 0.88 ± 0.01" "Velocity factor.";
+    "loss" [Cable, Connector, Device] "loss K1 + K2 | loss typical at 20 °C { FREQUENCY RATE } | loss LOSS on BAND" "Loss of the cable, connector or device.";
+    "construction" [Cable] "construction { inner D; outer D; permittivity E … }" "A coaxial cable by its dimensions.";
+    "wires" [Cable] "wires { diameter D; spacing S }" "A parallel-wire line by its dimensions.";
+    "valid" [Cable] "valid LOW to HIGH" "Frequencies the loss is good for.";
+    "accuracy" [Cable, Instrument] "accuracy 5 % k 1 [to FREQUENCY], shared NAME | accuracy 5 % of reading | of full scale" "How far the figures may be off.";
+    "rating" [Cable, Connector, Device, Antenna] "rating POWER [at FREQUENCY], ambient T, conductor T" "Mean power it may carry.";
+    "voltage" [Cable, Connector, Device] "voltage 1900 V" "Working voltage, rms.";
+    "size" [Cable] "size 10.3 mm" "Diameter over the jacket.";
+    "conductor" [Cable] "conductor clad" "A copper-clad steel centre conductor.";
+    "source" [Cable, Connector, Device, Instrument] "source \"document, page\"" "Where the figures come from.";
+    "inner" [Construction] "inner D" "Diameter over the inner conductor.";
+    "outer" [Construction] "outer D" "Inner diameter of the outer conductor.";
+    "permittivity" [Construction] "permittivity E" "Relative permittivity of the dielectric.";
+    "loss-tangent" [Construction] "loss-tangent T" "Loss tangent of the dielectric.";
+    "strand" [Construction] "strand 1.25" "Factor of a stranded inner conductor on its resistance (1 is solid).";
+    "braid" [Construction] "braid 1.9" "Factor of the outer conductor on its resistance (1 is a smooth tube).";
+    "resistivity" [Construction] "resistivity 1.7241e-8 ohm-m" "Resistivity of the conductors.";
+    "diameter" [Construction] "diameter 2 mm" "Diameter of each wire.";
+    "spacing" [Construction] "spacing 150 mm" "Distance between the wires' centres.";
+    "family" [Connector] "family n" "Connector family.";
+    "bump" [Connector] "bump 33.3 ohm 49.0 mm" "The pair as a short line of another impedance, by its electrical length.";
+    "calibrated" [Instrument] "calibrated 2026-01-10" "Date of the last calibration.";
+    "scale" [Instrument] "scale 100 W" "Full scale.";
+    "resolution" [Instrument] "resolution 0.1 W" "Smallest step that can be read.";
+    "kind" [Device] "kind KIND" "What kind of device it is.";
+    "high" [Device] "high LOSS, passes LOW to HIGH" "The leg for the higher frequency.";
+    "low" [Device] "low LOSS, passes LOW to HIGH" "The leg for the lower frequency.";
+    "port" [Device] "port NAME LOSS" "A port and its loss to the common one.";
+    "isolation" [Device] "isolation 85 dB" "Isolation between the ports.";
+    "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss of its ports.";
+    "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR of its ports.";
+    "passes" [Device] "passes LOW to HIGH" "Pass band.";
+    "gain" [Device, Antenna] "gain 5.2 dBi [realized] on BAND" "Gain: of an antenna in dBi or dBd, of an amplifier in dB.";
+    "noise" [Device, Receiver] "noise figure 6 dB" "Noise figure.";
+    "excess" [Device] "excess 0.3 dB" "Loss of a divider beyond the division.";
+    "ways" [Device] "ways 2" "Number of branches.";
+    "coupled" [Device] "coupled 20 dB" "Coupling of a coupler.";
+    "power" [Transmitter] "power 32 W carrier on BAND" "Power into the design impedance.";
+    "mode" [Transmitter] "mode fm | data | cw | ssb | ssb-processed | am" "Modulation.";
+    "duty" [Transmitter] "duty 35 %" "Mean over peak power while keyed.";
+    "keyed" [Transmitter] "keyed 50 %" "Share of the time it is keyed.";
+    "foldback" [Transmitter] "foldback swr 2" "SWR at which it turns itself down.";
+    "sensitivity" [Receiver] "sensitivity -119 dBm for 12 dB sinad" "Weakest usable signal.";
+    "directivity" [Antenna] "directivity 8 dBi" "Directivity; gain is this times efficiency.";
+    "efficiency" [Antenna] "efficiency 90 %" "Radiated over accepted power.";
+    "height" [Antenna] "height 26 m agl" "Height above ground.";
+}
+
+/// Words that begin a qualifier or stand inside a statement.
+pub static WORDS: &[&str] = &[
+    "of", "on", "at", "to", "with", "by", "for", "k", "since", "read", "sheet", "rated", "displayed", "guess",
+    "typical", "maximum", "nominal", "forward", "reflected", "net", "carrier", "pep", "mean", "erp", "eirp",
+    "output", "transmit", "receive", "agl", "amsl", "haat", "added", "wet", "ends", "shared", "passes", "realized",
+    "coupled", "way", "excess", "gain", "noise", "figure", "reactance", "reading", "full", "scale", "ambient",
+    "conductor", "per", "in", "phase", "apart", "fm", "data", "cw", "ssb", "ssb-processed", "am", "sinad", "wgs84", "nad83", "nad27", "etrs89", "duty", "keyed", "foldback", "swr", "loss", "rating", "rated", "clad", "reference",
+];
+
+/// Keywords that may begin a statement there.
+pub fn keywords_in(cx: Context) -> impl Iterator<Item = &'static Keyword> {
+    KEYWORDS.iter().filter(move |k| k.contexts.contains(&cx))
+}
+
+/// The table's entry of a word.
+#[must_use]
+pub fn keyword(word: &str) -> Option<&'static Keyword> {
+    KEYWORDS.iter().find(|k| k.word == word)
+}

@@ -1,0 +1,406 @@
+//! `cable NAME { … }`.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{Dim, Shape, Tolerance, frequency, number};
+use downlead_syntax::Stmt;
+
+use super::{declared, frequency_range, no_keyword, rating, unknown_statement};
+use crate::cx::{Cur, Cx};
+use crate::keywords::Context;
+use crate::model::{AccuracyStep, Basis, Cable, CableLoss, Construction, Meta, Wires};
+use crate::quals::{Quals, missing};
+
+/// Resistivity of annealed copper at 20 °C, ohm m (IEC 60028, 100 % IACS).
+const COPPER: f64 = 1.7241e-8;
+
+pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Cable> {
+    let name = declared(cx, cur, "a cable", "cable foam-10 { … }")?;
+    let title = cur.string(cx);
+    if !cur.done() {
+        cur.unexpected(cx, "a cable's head", &[]);
+    }
+    let head = cx.loc(stmt.head_span());
+    let mut c = Cable {
+        name,
+        title,
+        impedance: None,
+        velocity: None,
+        loss: None,
+        loss_loc: head,
+        reference_c: 20.0,
+        reference_stated: false,
+        meta: Meta::default(),
+        valid: None,
+        accuracy: Box::default(),
+        shared: None,
+        ratings: Box::default(),
+        voltage: None,
+        size: None,
+        clad: false,
+        built_in: cx.built_in,
+    };
+    let had = cx.diags.len();
+    let mut steps = Vec::new();
+    let mut ratings = Vec::new();
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        line(cx, s, &mut c, &mut steps, &mut ratings);
+    }
+    if c.built_in {
+        c.meta.basis = Basis::Library;
+    }
+    steps.sort_by(|a: &AccuracyStep, b| a.up_to_hz.total_cmp(&b.up_to_hz));
+    c.accuracy = steps.into();
+    c.ratings = ratings.into();
+    if c.loss.is_none() && cx.diags.len() == had && !stmt.is_broken() {
+        let d = Diagnostic::new(&codes::MISSING_VALUE, head, format!("Cable `{}` has no loss.", c.name.text))
+            .at("no loss")
+            .help("Give the sheet's table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.")
+            .help("Or two coefficients: `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
+            .help("Or its `construction { … }`.");
+        cx.push(d);
+    }
+    Some(c)
+}
+
+fn line<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    c: &mut Cable,
+    steps: &mut Vec<AccuracyStep>,
+    ratings: &mut Vec<crate::model::Rating>,
+) {
+    let mut cur = Cur::new(s, super::first_group(s));
+    cur.i = 1;
+    match s.keyword() {
+        Some("impedance") => {
+            if let Some(v) = cur.val(cx) {
+                c.impedance = cx.positive(&v, Dim::Impedance, "a cable's impedance", "50 ohm").map(|m| m.value);
+            } else {
+                missing(cx, &cur, "an impedance follows", "impedance 50 ohm");
+            }
+        }
+        Some("velocity") => {
+            if let Some(v) = cur.val(cx) {
+                let v = if v.q.dim == Dim::Percent {
+                    crate::cx::Val { q: downlead_quantity::Quantity::count(v.q.value), half: None, ..v }
+                } else {
+                    v
+                };
+                c.velocity = cx.measure(&v, Dim::Count, "a velocity factor", "0.66");
+                if let Some(m) = c.velocity.filter(|m| !(m.value > 0.1 && m.value <= 1.0)) {
+                    let d = Diagnostic::new(
+                        &codes::IMPOSSIBLE_VALUE,
+                        v.loc,
+                        format!("A velocity factor lies between 0.1 and 1; {} cannot be.", number(m.value, 3)),
+                    )
+                    .at("cannot be");
+                    cx.push(d);
+                    c.velocity = None;
+                }
+            }
+        }
+        Some("loss") => loss(cx, s, c),
+        Some("construction") => {
+            c.loss_loc = cx.loc(s.head_span());
+            c.loss = construction(cx, s).map(CableLoss::Construction);
+        }
+        Some("wires") => {
+            c.loss_loc = cx.loc(s.head_span());
+            c.loss = wires(cx, s).map(CableLoss::Wires);
+        }
+        Some("valid") => {
+            if let Some(v) = cur.val(cx) {
+                c.valid = frequency_range(cx, &v, "the valid range");
+            } else {
+                missing(cx, &cur, "a range follows", "valid 0.5 MHz to 3000 MHz");
+            }
+        }
+        Some("accuracy") => return accuracy(cx, s, c, steps),
+        Some("rating") => {
+            ratings.extend(rating(cx, s, 1));
+            return;
+        }
+        Some("voltage") => {
+            if let Some(v) = cur.val(cx) {
+                c.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "1900 V").map(|m| m.value);
+            }
+            // a second group may say where it is from
+            return;
+        }
+        Some("size") => {
+            if let Some(v) = cur.val(cx) {
+                c.size = cx.positive(&v, Dim::Length, "a cable's size", "10.3 mm").map(|m| m.value);
+            }
+        }
+        Some("conductor") => {
+            if cur.eat(cx, "clad") {
+                c.clad = true;
+            } else {
+                cur.unexpected(cx, "`conductor`", &["clad"]);
+            }
+        }
+        Some("source") => match cur.string(cx) {
+            Some(t) => c.meta.source = Some(t),
+            None => missing(cx, &cur, "the document follows in quotes", "source \"sheet 7, page 2\""),
+        },
+        Some(w) => return unknown_statement(cx, s, w, Context::Cable),
+        None => return no_keyword(cx, s, Context::Cable),
+    }
+    if !cur.done() && !matches!(s.keyword(), Some("loss" | "construction" | "wires")) {
+        cur.unexpected(cx, "a cable", &[]);
+    }
+}
+
+fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
+    c.loss_loc = cx.loc(s.head_span());
+    let mut q = Quals::default();
+    let mut terms = None;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = 1;
+        }
+        while !cur.done() {
+            if n == 0 && terms.is_none() && cur.at_value(cx) {
+                let atom = cur.peek().expect("at a value");
+                terms = cx.two_terms(s, atom);
+                cur.i += 1;
+            } else if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "a cable's loss", &["typical", "maximum", "at"]);
+                break;
+            }
+        }
+    }
+    if let Some(t) = q.at_temperature {
+        c.reference_c = t.value;
+        c.reference_stated = true;
+    }
+    let source = c.meta.source.take();
+    c.meta = q.meta;
+    c.meta.source = c.meta.source.take().or(source);
+    if let Some(block) = s.block() {
+        let mut points: Vec<(f64, f64, Loc)> = Vec::new();
+        for row in block.iter() {
+            let mut cur = Cur::new(row, row.atoms());
+            let (Some(f), Some(a)) = (cur.val(cx), cur.val(cx)) else {
+                if !row.is_broken() {
+                    missing(cx, &cur, "a row of a loss table is a frequency and a loss", "100 MHz 4.1 dB/100 m");
+                }
+                continue;
+            };
+            let (Some(hz), Some(m)) = (
+                cx.frequency(&f, "a table's frequency"),
+                cx.measure(&a, Dim::LossRate, "a cable's loss", "4.1 dB/100 m"),
+            ) else {
+                continue;
+            };
+            if !(m.value > 0.0) {
+                let d = Diagnostic::new(&codes::NEGATIVE_LOSS, a.loc, "A cable's loss is positive dB per length.").at("not positive");
+                cx.push(d);
+                continue;
+            }
+            if !cur.done() {
+                cur.unexpected(cx, "a loss table", &[]);
+            }
+            if let Some(other) = points.iter().find(|p| p.0 == hz) {
+                let d = Diagnostic::new(&codes::DUPLICATE_NAME, f.loc, format!("{} stands twice in this table.", frequency(hz)))
+                    .at("again")
+                    .also(other.2, "first here");
+                cx.push(d);
+                continue;
+            }
+            points.push((hz, m.value, cx.loc(row.head_span())));
+        }
+        points.sort_by(|a, b| a.0.total_cmp(&b.0));
+        if !points.is_empty() {
+            c.loss = Some(CableLoss::Table(points.into()));
+        }
+        return;
+    }
+    let Some(terms) = terms else {
+        if !s.is_broken() && cx.diags.iter().all(|d| d.primary.loc.span.end < s.span().start || d.primary.loc.span.start > s.span().end) {
+            let cur = Cur::new(s, s.atoms());
+            missing(cx, &cur, "a loss is two coefficients or a table", "loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz");
+        }
+        return;
+    };
+    let (mut k1, mut k2) = (None, None);
+    for (t, loc) in terms {
+        match t.dim {
+            Dim::RootCoefficient if k1.is_none() => k1 = Some(t.value),
+            Dim::LinearCoefficient if k2.is_none() => k2 = Some(t.value),
+            other => {
+                let d = Diagnostic::new(
+                    &codes::WRONG_UNIT,
+                    loc,
+                    format!("A coefficient of a cable's loss is needed here, not {}.", other.noun()),
+                )
+                .at("does not fit")
+                .help("Written for example `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
+                .help("A loss at one frequency goes into a table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.");
+                cx.push(d);
+                return;
+            }
+        }
+    }
+    let (k1, k2) = (k1.unwrap_or(0.0), k2.unwrap_or(0.0));
+    if k1 < 0.0 || k2 < 0.0 || k1 + k2 <= 0.0 {
+        let d = Diagnostic::new(&codes::NEGATIVE_LOSS, c.loss_loc, "The coefficients of a cable's loss are positive.").at("not positive");
+        cx.push(d);
+        return;
+    }
+    c.loss = Some(CableLoss::TwoTerm { k1, k2 });
+}
+
+fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<AccuracyStep>) {
+    let mut u = None;
+    let mut up_to = f64::INFINITY;
+    let mut q = Quals::default();
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = 1;
+            let Some(v) = cur.val(cx) else {
+                missing(cx, &cur, "the accuracy follows", "accuracy 5 % k 1");
+                return;
+            };
+            let plain = crate::cx::Val { upper: None, ..v };
+            let Some(m) = cx.measure(&plain, Dim::Percent, "a cable's accuracy", "5 % k 1") else { return };
+            let shape = v.coverage.filter(|k| *k > 0.0).map_or(Shape::Rectangular, Shape::Coverage);
+            // `5 % to 450 MHz` reads as one interval
+            if let Some(f) = v.upper.filter(|f| f.dim == Dim::Frequency) {
+                up_to = f.value;
+            }
+            u = Some(Tolerance { half_width: m.value.abs(), shape }.standard());
+            if let Some(f) = v.upper.filter(|f| f.dim != Dim::Frequency) {
+                cx.wrong_kind(&crate::cx::Val { q: f, upper: None, ..v }, &[Dim::Frequency], "the end of an accuracy's range", "450 MHz");
+            }
+            if cur.eat(cx, "to") {
+                if let Some(f) = cur.val(cx).and_then(|f| cx.frequency(&f, "the end of an accuracy's range")) {
+                    up_to = f;
+                }
+            }
+        }
+        while !cur.done() {
+            if cur.eat(cx, "shared") {
+                match cur.name(cx) {
+                    Some(n) => c.shared = Some(n),
+                    None => missing(cx, &cur, "`shared` is followed by the cause's name", "shared sheet-7"),
+                }
+            } else if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "an accuracy", &["shared", "to", "k"]);
+                break;
+            }
+        }
+    }
+    if let Some(u) = u {
+        steps.push(AccuracyStep { up_to_hz: up_to, u_relative: u });
+    }
+}
+
+fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
+    let mut k = Construction {
+        inner: 0.0,
+        outer: 0.0,
+        permittivity: 0.0,
+        loss_tangent: 0.0,
+        strand: 1.0,
+        braid: 1.0,
+        resistivity: COPPER,
+    };
+    let had = cx.diags.len();
+    dimensions(cx, s, |cx, word, v| {
+        match word {
+            "inner" => k.inner = cx.positive(v, Dim::Length, "the inner conductor's diameter", "2.7 mm")?.value,
+            "outer" => k.outer = cx.positive(v, Dim::Length, "the outer conductor's diameter", "7.2 mm")?.value,
+            "permittivity" => k.permittivity = cx.positive(v, Dim::Count, "the permittivity", "2.3")?.value,
+            "loss-tangent" => k.loss_tangent = cx.measure(v, Dim::Count, "the loss tangent", "0.0002")?.value.max(0.0),
+            "strand" => k.strand = cx.positive(v, Dim::Count, "the strand factor", "1.25")?.value,
+            "braid" => k.braid = cx.positive(v, Dim::Count, "the braid factor", "1.9")?.value,
+            "resistivity" => k.resistivity = cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?.value,
+            _ => return None,
+        }
+        Some(())
+    });
+    let loc = cx.loc(s.head_span());
+    if cx.diags.len() > had {
+        return None;
+    }
+    if k.inner <= 0.0 || k.outer <= 0.0 || k.permittivity <= 0.0 {
+        let d = Diagnostic::new(&codes::MISSING_VALUE, loc, "A construction needs `inner`, `outer` and `permittivity`.")
+            .at("incomplete")
+            .help("Written for example `construction { inner 0.92 mm; outer 2.98 mm; permittivity 2.07 }`.");
+        cx.push(d);
+        return None;
+    }
+    if k.inner >= k.outer || k.permittivity < 1.0 {
+        let d = Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            loc,
+            "The inner conductor is thinner than the outer one, and a permittivity is at least 1.",
+        )
+        .at("cannot be");
+        cx.push(d);
+        return None;
+    }
+    Some(k)
+}
+
+fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
+    let mut w = Wires { diameter: 0.0, spacing: 0.0, permittivity: 1.0, resistivity: COPPER };
+    let had = cx.diags.len();
+    dimensions(cx, s, |cx, word, v| {
+        match word {
+            "diameter" => w.diameter = cx.positive(v, Dim::Length, "a wire's diameter", "2 mm")?.value,
+            "spacing" => w.spacing = cx.positive(v, Dim::Length, "the wires' spacing", "150 mm")?.value,
+            "permittivity" => w.permittivity = cx.positive(v, Dim::Count, "the permittivity", "1.1")?.value,
+            "resistivity" => w.resistivity = cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?.value,
+            _ => return None,
+        }
+        Some(())
+    });
+    if cx.diags.len() > had {
+        return None;
+    }
+    let loc = cx.loc(s.head_span());
+    if w.diameter <= 0.0 || w.spacing <= w.diameter || w.permittivity < 1.0 {
+        let d = Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            loc,
+            "A parallel line needs `diameter` and a larger `spacing`, and a permittivity of at least 1.",
+        )
+        .at("cannot be")
+        .help("Written for example `wires { diameter 2 mm; spacing 150 mm }`.");
+        cx.push(d);
+        return None;
+    }
+    Some(w)
+}
+
+fn dimensions<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, mut put: impl FnMut(&mut Cx<'a>, &str, &crate::cx::Val) -> Option<()>) {
+    for row in s.block().into_iter().flat_map(|b| b.iter()) {
+        let mut cur = Cur::new(row, row.atoms());
+        cur.i = 1;
+        let Some(word) = row.keyword() else {
+            no_keyword(cx, row, Context::Construction);
+            continue;
+        };
+        let known = crate::keywords::keyword(word).is_some_and(|k| k.contexts.contains(&Context::Construction));
+        if !known {
+            unknown_statement(cx, row, word, Context::Construction);
+            continue;
+        }
+        match cur.val(cx) {
+            Some(v) => {
+                let had = cx.diags.len();
+                if put(cx, word, &v).is_none() && cx.diags.len() == had {
+                    unknown_statement(cx, row, word, Context::Cable);
+                }
+            }
+            None => missing(cx, &cur, &format!("`{word}` is followed by its value"), "inner 0.92 mm"),
+        }
+        if !cur.done() {
+            cur.unexpected(cx, "a construction", &[]);
+        }
+    }
+}

@@ -1,0 +1,167 @@
+//! `connector NAME { … }` at the left margin.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::{Dim, Quantity, Shape, Tolerance};
+use downlead_syntax::Stmt;
+
+use super::{declared, no_keyword, rating, unknown_statement};
+use crate::cx::{Cur, Cx};
+use crate::keywords::Context;
+use crate::model::{Basis, Connector, ConnectorLoss, Meta};
+use crate::quals::{Quals, missing};
+
+pub(super) fn connector<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Connector> {
+    let name = declared(cx, cur, "a connector", "connector n-pair { … }")?;
+    let mut c = Connector {
+        name,
+        title: cur.string(cx),
+        families: None,
+        loss: None,
+        u: (0.0, 0.0),
+        bump: None,
+        limit_hz: None,
+        rating: None,
+        voltage: None,
+        meta: Meta::default(),
+        built_in: cx.built_in,
+    };
+    if !cur.done() {
+        cur.unexpected(cx, "a connector's head", &[]);
+    }
+    if c.built_in {
+        c.meta.basis = Basis::Library;
+    }
+    let had = cx.diags.len();
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        line(cx, s, &mut c);
+    }
+    if c.loss.is_none() && c.bump.is_none() && cx.diags.len() == had && !stmt.is_broken() {
+        let loc = cx.loc(stmt.head_span());
+        let d = Diagnostic::new(&codes::MISSING_VALUE, loc, format!("Connector `{}` has neither a loss nor a bump.", c.name.text))
+            .at("no figures")
+            .help("Written for example `loss 0.05 dB ± 50 % at 1 GHz` (it grows with the root of frequency).");
+        cx.push(d);
+    }
+    Some(c)
+}
+
+fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
+    let mut cur = Cur::new(s, s.atoms());
+    cur.i = 1;
+    match s.keyword() {
+        Some("loss") => return loss(cx, s, c),
+        Some("family") => match cur.name(cx) {
+            Some(n) => c.families = Some((n.text.clone(), n.text)),
+            None => missing(cx, &cur, "the connector family follows", "family n"),
+        },
+        Some("joins") => {
+            let a = cur.name(cx);
+            cur.eat(cx, "to");
+            match (a, cur.name(cx)) {
+                (Some(a), Some(b)) => c.families = Some((a.text, b.text)),
+                _ => missing(cx, &cur, "an adapter joins two families", "joins n to uhf"),
+            }
+        }
+        Some("bump") => {
+            let (z, l) = (cur.val(cx), cur.val(cx));
+            if let (Some(z), Some(l)) = (z, l) {
+                let z = cx.positive(&z, Dim::Impedance, "a bump's impedance", "33.3 ohm");
+                let l = cx.positive(&l, Dim::Length, "a bump's electrical length", "49 mm");
+                if let (Some(z), Some(l)) = (z, l) {
+                    c.bump = Some((z.value, l.value));
+                }
+            } else {
+                missing(cx, &cur, "a bump is an impedance and an electrical length", "bump 33.3 ohm 49.0 mm");
+            }
+        }
+        Some("limit") => {
+            if let Some(v) = cur.val(cx) {
+                c.limit_hz = cx.frequency(&v, "a connector's highest frequency");
+            }
+        }
+        Some("voltage") => {
+            if let Some(v) = cur.val(cx) {
+                c.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
+            }
+        }
+        Some("rating") => {
+            c.rating = rating(cx, s, 1);
+            return;
+        }
+        Some("source") => match cur.string(cx) {
+            Some(t) => c.meta.source = Some(t),
+            None => missing(cx, &cur, "the document follows in quotes", "source \"IEC 61169-16\""),
+        },
+        Some(w) => return unknown_statement(cx, s, w, Context::Connector),
+        None => return no_keyword(cx, s, Context::Connector),
+    }
+    if !cur.done() {
+        cur.unexpected(cx, "a connector", &[]);
+    }
+}
+
+fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
+    let mut q = Quals::default();
+    let mut value = None;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = 1;
+            value = cur.val(cx);
+            if value.is_none() {
+                missing(cx, &cur, "a loss follows", "loss 0.05 dB ± 50 % at 1 GHz");
+                return;
+            }
+        }
+        while !cur.done() {
+            if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "a connector's loss", &["at", "typical", "maximum"]);
+                break;
+            }
+        }
+    }
+    let Some(v) = value else { return };
+    // the tolerance in percent stays relative, since the loss itself grows with frequency
+    let mut u = (0.0, 0.0);
+    let mut plain = v;
+    if let Some((h, shape)) = v.half {
+        match h.dim {
+            Dim::Percent => {
+                u.0 = Tolerance { half_width: h.value, shape }.standard();
+                plain.half = None;
+            }
+            Dim::Decibel => u.1 = Tolerance { half_width: h.value, shape }.standard(),
+            _ => {}
+        }
+    }
+    if let Some(up) = v.upper {
+        let (lo, hi) = (v.q.value, up.value);
+        let mid = 0.5 * (lo + hi);
+        if mid > 0.0 && up.dim == Dim::Decibel {
+            u.0 = Tolerance { half_width: 0.5 * (hi - lo).abs() / mid, shape: Shape::Rectangular }.standard();
+            plain.q = Quantity { value: mid, dim: v.q.dim };
+            plain.upper = None;
+        }
+    }
+    let Some((m, _)) = cx.loss(&plain, "a connector's loss") else { return };
+    c.u = u;
+    c.loss = Some(match q.at_frequency {
+        Some(f) => {
+            if u.1 > 0.0 && m.value > 0.0 {
+                // a tolerance in dB belongs to the stated frequency and grows with the loss
+                c.u = (u.1 / m.value, 0.0);
+            }
+            ConnectorLoss::Root(m.value / libm::sqrt(f / 1e9))
+        }
+        None => ConnectorLoss::Constant(m.value),
+    });
+    let source = c.meta.source.take();
+    let basis = c.meta.basis;
+    c.meta = q.meta;
+    if c.meta.basis == Basis::Stated {
+        c.meta.basis = basis;
+    }
+    if c.meta.source.is_none() {
+        c.meta.source = source;
+    }
+}

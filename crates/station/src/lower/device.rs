@@ -1,0 +1,317 @@
+//! Devices: everything between two connectors that is not a line. Also `device NAME { … }`
+//! definitions of a library.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::{Dim, Measure};
+use downlead_syntax::Stmt;
+
+use super::{declared, frequency_range, no_keyword, part_kind, rating, unknown_statement};
+use crate::cx::{Cur, Cx};
+use crate::keywords::Context;
+use crate::model::{Basis, Device, DeviceClass, Figure, Meta, Name, PartKind, Port, When};
+use crate::quals::{Quals, missing};
+
+/// Figures of a device while they are gathered.
+#[derive(Default)]
+pub(super) struct Draft {
+    pub(super) device: Device,
+    pub(super) loss: Vec<Figure>,
+    pub(super) passes: Vec<(f64, f64)>,
+    pub(super) ports: Vec<Port>,
+    pub(super) swr: Vec<Figure>,
+    pub(super) gain: Vec<Figure>,
+    pub(super) meta: Meta,
+}
+
+impl Draft {
+    /// The finished device. A plain path becomes a port without a name.
+    pub(super) fn finish(mut self, head: Name) -> Device {
+        if !self.loss.is_empty() || (self.ports.is_empty() && !self.passes.is_empty()) {
+            let name = Name { text: "".into(), loc: head.loc };
+            self.ports.insert(0, Port { name, loss: self.loss.into(), passes: self.passes.into() });
+        }
+        self.device.ports = self.ports.into();
+        self.device.swr = self.swr.into();
+        self.device.gain = self.gain.into();
+        self.device
+    }
+}
+
+/// A loss with what follows it in the same statement, beginning at the cursor of group 0.
+pub(super) fn loss_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, what: &str) -> Option<(Figure, Vec<(f64, f64)>)> {
+    let mut q = Quals::default();
+    let mut passes = Vec::new();
+    let mut value = None;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = skip;
+            match cur.val(cx) {
+                Some(v) => value = cx.loss(&v, what).map(|(m, p)| (m, p, v.loc)),
+                None => {
+                    missing(cx, &cur, &format!("{what} follows"), "0.55 dB ± 0.15 dB");
+                    return None;
+                }
+            }
+        }
+        while !cur.done() {
+            if cur.eat(cx, "passes") {
+                match cur.val(cx) {
+                    Some(v) => passes.extend(frequency_range(cx, &v, "a pass band")),
+                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
+                }
+            } else if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, what, &["on", "passes", "sheet", "read", "typical", "maximum", "guess"]);
+                break;
+            }
+        }
+    }
+    let (m, percent, loc) = value?;
+    Some((q.figure(m, loc, percent), passes))
+}
+
+/// A block of frequencies and losses: `loss { 145 MHz 0.5 dB; 435 MHz 0.6 dB }`.
+fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
+    let mut q = Quals::default();
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        cur.i = usize::from(n == 0);
+        while !cur.done() {
+            if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, what, &["typical", "maximum", "sheet"]);
+                break;
+            }
+        }
+    }
+    let mut out: Vec<Figure> = Vec::new();
+    for row in s.block().into_iter().flat_map(|b| b.iter()) {
+        let mut cur = Cur::new(row, row.atoms());
+        let (Some(f), Some(a)) = (cur.val(cx), cur.val(cx)) else {
+            missing(cx, &cur, "a row of the table is a frequency and a loss", "145 MHz 0.5 dB");
+            continue;
+        };
+        let (Some(hz), Some((m, percent))) = (cx.frequency(&f, "a table's frequency"), cx.loss(&a, what)) else { continue };
+        if !cur.done() {
+            cur.unexpected(cx, "a loss table", &[]);
+        }
+        if out.iter().any(|o| o.when == When::At(hz)) {
+            let d = Diagnostic::new(&codes::DUPLICATE_NAME, f.loc, "This frequency stands twice in the table.").at("again");
+            cx.push(d);
+            continue;
+        }
+        out.push(Figure { when: When::At(hz), value: m, meta: q.meta.clone(), loc: a.loc, percent });
+    }
+    out.sort_by(|a, b| match (&a.when, &b.when) {
+        (When::At(x), When::At(y)) => x.total_cmp(y),
+        _ => std::cmp::Ordering::Equal,
+    });
+    out
+}
+
+/// An SWR or return loss with its qualifiers; return loss becomes an SWR.
+pub(super) fn swr_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, return_loss: bool) -> Option<Figure> {
+    let mut q = Quals::default();
+    let mut value = None;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = skip;
+            let Some(v) = cur.val(cx) else {
+                missing(cx, &cur, "a figure follows", if return_loss { "return-loss 20 dB" } else { "swr 1.3" });
+                return None;
+            };
+            value = if return_loss { return_loss_to_swr(cx, &v) } else { cx.swr(&v) }.map(|m| (m, v.loc));
+        }
+        while !cur.done() {
+            if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "an SWR", &["on", "sheet", "read", "maximum"]);
+                break;
+            }
+        }
+    }
+    let (m, loc) = value?;
+    Some(q.figure(m, loc, false))
+}
+
+/// Return loss in dB to SWR.
+pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
+    let m = cx.measure(v, Dim::Decibel, "a return loss", "20 dB")?;
+    if !(m.value > 0.0) {
+        let d = Diagnostic::new(
+            &codes::SWR_BELOW_ONE,
+            v.loc,
+            "A return loss is positive: what comes back is weaker than what went out.",
+        )
+        .at("not positive");
+        cx.push(d);
+        return None;
+    }
+    let g = libm::exp(-m.value / 20.0 * core::f64::consts::LN_10);
+    let swr = (1.0 + g) / (1.0 - g);
+    // d(swr)/d(RL dB) = -swr-slope * g ln10/20
+    let u = 2.0 / ((1.0 - g) * (1.0 - g)) * g * core::f64::consts::LN_10 / 20.0 * m.u;
+    Some(Measure { value: swr, u })
+}
+
+/// One line of a device's block.
+pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind: Option<PartKind>) {
+    let mut cur = Cur::new(s, super::first_group(s));
+    cur.i = 1;
+    match s.keyword() {
+        Some("loss") if s.block().is_some() => d.loss.extend(loss_table(cx, s, "a device's loss")),
+        Some("loss") => {
+            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss") {
+                d.loss.push(f);
+                d.passes.extend(p);
+            }
+        }
+        Some(leg @ ("high" | "low")) => port(cx, s, d, cx.name_at(s.atoms()[0].span), 1, leg),
+        Some("port") => match cur.name(cx) {
+            Some(n) => port(cx, s, d, n, 2, "a port"),
+            None => missing(cx, &cur, "a port has a name and a loss", "port a 3.3 dB"),
+        },
+        Some("isolation") => {
+            if let Some(v) = cur.val(cx) {
+                d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+            } else {
+                missing(cx, &cur, "an isolation follows", "isolation 85 dB");
+            }
+        }
+        Some("return-loss") => d.swr.extend(swr_figure(cx, s, 1, true)),
+        Some("swr") => d.swr.extend(swr_figure(cx, s, 1, false)),
+        Some("rating") => d.device.rating = rating(cx, s, 1),
+        Some("voltage") => {
+            if let Some(v) = cur.val(cx) {
+                d.device.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
+            }
+        }
+        Some("passes") => match cur.val(cx) {
+            Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
+            None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
+        },
+        Some("gain") => d.gain.extend(gain_figure(cx, s, 1)),
+        Some("noise") => {
+            cur.eat(cx, "figure");
+            d.device.noise_figure = noise_figure(cx, &mut cur);
+        }
+        Some("excess") => d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| f.0),
+        Some("ways") => {
+            if let Some(v) = cur.val(cx) {
+                d.device.ways = ways(cx, &v);
+            }
+        }
+        Some("coupled") => {
+            if let Some(v) = cur.val(cx) {
+                d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
+            }
+        }
+        Some("source") => {
+            if let Some(t) = cur.string(cx) {
+                d.meta.source = Some(t);
+            }
+        }
+        Some(w) => unknown_statement(cx, s, w, Context::Device),
+        None => no_keyword(cx, s, Context::Device),
+    }
+    let _ = kind;
+}
+
+fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
+    let figures = if s.block().is_some() {
+        Some((loss_table(cx, s, "a port's loss"), Vec::new()))
+    } else {
+        loss_figure(cx, s, skip, if what == "a port" { "a port's loss" } else { "a leg's loss" }).map(|(f, p)| (vec![f], p))
+    };
+    let Some((figures, passes)) = figures else { return };
+    // one line a band: further lines of the same name add figures
+    if let Some(p) = d.ports.iter_mut().find(|p| p.name.text == name.text) {
+        let mut l = std::mem::take(&mut p.loss).into_vec();
+        l.extend(figures);
+        p.loss = l.into();
+        let mut b = std::mem::take(&mut p.passes).into_vec();
+        b.extend(passes);
+        p.passes = b.into();
+    } else {
+        d.ports.push(Port { name, loss: figures.into(), passes: passes.into() });
+    }
+}
+
+/// Gain of an amplifier in dB.
+pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<Figure> {
+    let mut q = Quals::default();
+    let mut value = None;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = skip;
+            let v = cur.val(cx)?;
+            value = cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB").map(|m| (m, v.loc));
+        }
+        while !cur.done() {
+            if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "a gain", &["on", "sheet"]);
+                break;
+            }
+        }
+    }
+    let (m, loc) = value?;
+    Some(q.figure(m, loc, false))
+}
+
+/// A noise figure in dB at the cursor.
+pub(super) fn noise_figure<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64> {
+    match cur.val(cx) {
+        Some(v) => cx.loss(&v, "a noise figure").map(|m| m.0.value),
+        None => {
+            missing(cx, cur, "a noise figure follows", "noise figure 6 dB");
+            None
+        }
+    }
+}
+
+/// Number of branches of a divider.
+pub(super) fn ways(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<u32> {
+    let m = cx.measure(v, Dim::Count, "a number of branches", "2 way")?;
+    if m.value.fract() == 0.0 && (2.0..=64.0).contains(&m.value) {
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "checked to be 2 to 64")]
+        return Some(m.value as u32);
+    }
+    let d = Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A divider has 2 to 64 branches.").at("cannot be");
+    cx.push(d);
+    None
+}
+
+/// `device NAME "title" { kind KIND … }`.
+pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<DeviceClass> {
+    let name = declared(cx, cur, "a device", "device protector-gas { kind protector; loss 0.1 dB to 0.2 dB }")?;
+    let title = cur.string(cx);
+    let mut kind = None;
+    let mut draft = Draft::default();
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        if s.keyword() == Some("kind") {
+            let mut c = Cur::new(s, s.atoms());
+            c.i = 1;
+            match c.name(cx) {
+                Some(n) => match part_kind(&n.text) {
+                    Some(k) => kind = Some(k),
+                    None => unknown_statement(cx, s, &n.text, Context::Station),
+                },
+                None => missing(cx, &c, "the kind of device follows", "kind isolator"),
+            }
+        } else {
+            device_line(cx, s, &mut draft, kind);
+        }
+    }
+    let Some(kind) = kind else {
+        if cx.diags.is_empty() {
+            missing(cx, cur, "a device says its kind", "kind isolator");
+        }
+        return None;
+    };
+    let mut meta = std::mem::take(&mut draft.meta);
+    if cx.built_in {
+        meta.basis = Basis::Library;
+    }
+    let device = draft.finish(name.clone());
+    Some(DeviceClass { name, title, kind, device, meta, built_in: cx.built_in })
+}

@@ -1,0 +1,389 @@
+//! What a chain begins and ends with: transmitters, receivers, antennas, loads.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::Dim;
+use downlead_syntax::Stmt;
+
+use super::device::{noise_figure, return_loss_to_swr, swr_figure};
+use super::{no_keyword, rating, share, unknown_statement};
+use crate::cx::{Cur, Cx};
+use crate::keywords::Context;
+use crate::model::{Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When};
+use crate::quals::{Quals, missing};
+
+/// The power kind at the cursor.
+pub(super) fn power_kind<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<PowerKind> {
+    for k in [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean] {
+        if cur.eat(cx, k.word()) {
+            return Some(k);
+        }
+    }
+    None
+}
+
+fn mode<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<Mode> {
+    for (w, m) in [
+        ("fm", Mode::Fm),
+        ("data", Mode::Data),
+        ("cw", Mode::Cw),
+        ("ssb", Mode::Ssb),
+        ("ssb-processed", Mode::SsbProcessed),
+        ("am", Mode::Am),
+    ] {
+        if cur.eat(cx, w) {
+            return Some(m);
+        }
+    }
+    None
+}
+
+const TRANSMITTER_WORDS: &[&str] = &[
+    "carrier", "pep", "mean", "fm", "data", "cw", "ssb", "ssb-processed", "am", "duty", "keyed", "foldback", "on",
+    "read", "rated", "displayed", "guess", "sheet", "power", "mode",
+];
+
+/// A qualifier that only transmitters have.
+fn transmitter_word<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, t: &mut Transmitter) -> bool {
+    if let Some(m) = mode(cx, cur) {
+        t.mode = Some(m);
+        return true;
+    }
+    if cur.eat(cx, "duty") {
+        match cur.val(cx) {
+            Some(v) => t.duty = share(cx, &v, "a duty").map(|m| m.value),
+            None => missing(cx, cur, "`duty` is followed by a percentage", "duty 35 %"),
+        }
+        return true;
+    }
+    if cur.eat(cx, "keyed") {
+        match cur.val(cx) {
+            Some(v) => t.keyed = share(cx, &v, "the share keyed").map(|m| m.value),
+            None => missing(cx, cur, "`keyed` is followed by a percentage", "keyed 50 %"),
+        }
+        return true;
+    }
+    if cur.eat(cx, "foldback") {
+        cur.eat(cx, "swr");
+        match cur.val(cx) {
+            Some(v) => t.foldback_swr = cx.swr(&v).map(|m| m.value),
+            None => missing(cx, cur, "`foldback` is followed by an SWR", "foldback swr 2"),
+        }
+        return true;
+    }
+    false
+}
+
+fn power_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, t: &mut Transmitter, powers: &mut Vec<(Figure, Option<PowerKind>)>) -> Meta {
+    let mut q = Quals::default();
+    let mut value = None;
+    let mut kind = None;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = skip;
+            if let Some(v) = cur.val(cx) {
+                value = cx.power(&v, "a transmitter's power", "32 W").map(|m| (m, v.loc));
+            }
+        }
+        while !cur.done() {
+            if let Some(k) = power_kind(cx, &mut cur) {
+                kind = Some(k);
+            } else if !transmitter_word(cx, &mut cur, t) && !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "a transmitter", TRANSMITTER_WORDS);
+                break;
+            }
+        }
+    }
+    let meta = q.meta.clone();
+    if let Some((m, loc)) = value {
+        powers.push((q.figure(m, loc, false), kind));
+    }
+    meta
+}
+
+/// A transmitter; `skip` atoms of the first group are read already.
+pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Transmitter, Meta) {
+    let mut t = Transmitter::default();
+    let mut powers = Vec::new();
+    let had = cx.diags.len();
+    let meta = power_line(cx, stmt, skip, &mut t, &mut powers);
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        let mut c = Cur::new(s, s.atoms());
+        match s.keyword() {
+            Some("power") => {
+                power_line(cx, s, 1, &mut t, &mut powers);
+            }
+            Some("mode") => {
+                c.i = 1;
+                if let Some(m) = mode(cx, &mut c) {
+                    t.mode = Some(m);
+                } else {
+                    c.unexpected(cx, "`mode`", &["fm", "data", "cw", "ssb", "ssb-processed", "am"]);
+                }
+            }
+            Some("duty" | "keyed" | "foldback") => {
+                transmitter_word(cx, &mut c, &mut t);
+            }
+            Some(w) => unknown_statement(cx, s, w, Context::Transmitter),
+            None => no_keyword(cx, s, Context::Transmitter),
+        }
+    }
+    if powers.is_empty() && cx.diags.len() == had && !stmt.is_broken() {
+        let cur = Cur::new(stmt, stmt.atoms());
+        missing(cx, &cur, "a transmitter needs its power", "transmitter TX1 32 W carrier, fm");
+    }
+    // a kind said once holds for all
+    if let Some(k) = powers.iter().find_map(|p| p.1) {
+        for p in &mut powers {
+            p.1 = p.1.or(Some(k));
+        }
+    }
+    t.power = powers.into();
+    (t, meta)
+}
+
+/// A receiver.
+pub(super) fn receiver<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Receiver, Meta) {
+    let mut r = Receiver::default();
+    let mut q = Quals::default();
+    receiver_groups(cx, stmt, skip, &mut r, &mut q);
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        match s.keyword() {
+            Some("sensitivity") => receiver_groups(cx, s, 1, &mut r, &mut q),
+            Some("noise") => receiver_groups(cx, s, 0, &mut r, &mut q),
+            Some(w) => unknown_statement(cx, s, w, Context::Receiver),
+            None => no_keyword(cx, s, Context::Receiver),
+        }
+    }
+    (r, q.meta)
+}
+
+fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiver, q: &mut Quals) {
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = skip;
+            if let Some(v) = cur.val(cx) {
+                r.sensitivity = sensitivity(cx, &v);
+            }
+        }
+        while !cur.done() {
+            if cur.eat(cx, "for") {
+                let start = cur.next_span();
+                let mut end = start;
+                while !cur.done() {
+                    end = cur.next_span();
+                    cur.i += 1;
+                }
+                r.criterion = Some(cx.text(start.join(end)).into());
+            } else if cur.eat(cx, "noise") {
+                cur.eat(cx, "figure");
+                r.noise_figure = noise_figure(cx, &mut cur);
+            } else if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "a receiver", &["for", "noise", "sheet", "read"]);
+                break;
+            }
+        }
+    }
+}
+
+fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<downlead_quantity::Measure> {
+    match v.q.dim {
+        Dim::Level => cx.measure(v, Dim::Level, "a sensitivity", "-119 dBm"),
+        // microvolts across 50 ohm (potential difference), the usual way sheets give it
+        Dim::Voltage if v.q.value > 0.0 => Some(downlead_quantity::Measure::exact(downlead_quantity::w_to_dbm(
+            v.q.value * v.q.value / 50.0,
+        ))),
+        Dim::Power => cx.power(v, "a sensitivity", "-119 dBm").map(|m| downlead_quantity::Measure {
+            value: downlead_quantity::w_to_dbm(m.value),
+            u: m.u,
+        }),
+        _ => {
+            cx.wrong_kind(v, &[Dim::Level, Dim::Voltage], "a sensitivity", "-119 dBm");
+            None
+        }
+    }
+}
+
+/// An antenna (or a load, which has no gain).
+pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bool) -> (Antenna, Meta) {
+    let mut a = Antenna::default();
+    let (mut gains, mut swrs, mut impedances) = (Vec::new(), Vec::new(), Vec::new());
+    let mut q = Quals::default();
+    let mut first_gain = None;
+    for (n, g) in stmt.groups().enumerate() {
+        let mut cur = Cur::new(stmt, g);
+        if n == 0 {
+            cur.i = skip;
+            if let Some(v) = cur.val(cx) {
+                if load {
+                    cx.wrong_kind(&v, &[Dim::Power], "nothing but qualifiers of a load", "load DL1, rating 300 W");
+                } else {
+                    first_gain = cx.gain(&v).map(|(m, dipole)| (m, dipole, v.loc, false));
+                }
+            }
+        }
+        while !cur.done() {
+            if cur.eat(cx, "realized") {
+                if let Some(f) = &mut first_gain {
+                    f.3 = true;
+                }
+            } else if cur.eat(cx, "swr") {
+                if let Some(v) = cur.val(cx) {
+                    if let Some(m) = cx.swr(&v) {
+                        swrs.push(Figure { when: When::Always, value: m, meta: Meta::default(), loc: v.loc, percent: false });
+                    }
+                }
+            } else if cur.eat(cx, "return-loss") {
+                if let Some(v) = cur.val(cx) {
+                    if let Some(m) = return_loss_to_swr(cx, &v) {
+                        swrs.push(Figure { when: When::Always, value: m, meta: Meta::default(), loc: v.loc, percent: false });
+                    }
+                }
+            } else if cur.eat(cx, "height") {
+                a.height_agl = height(cx, &mut cur);
+            } else if cur.eat(cx, "rating") {
+                if let Some(v) = cur.val(cx) {
+                    a.rating = cx.power(&v, "a rating", "300 W").map(|m| crate::model::Rating {
+                        watts: m.value,
+                        at_hz: None,
+                        ambient_c: 40.0,
+                        conductor_c: 80.0,
+                        temperatures_stated: false,
+                        loc: v.loc,
+                    });
+                }
+            } else if !q.take(cx, &mut cur) {
+                let words: &[&str] = if load {
+                    &["swr", "return-loss", "rating", "on"]
+                } else {
+                    &["realized", "swr", "return-loss", "height", "rating", "on", "sheet", "read"]
+                };
+                cur.unexpected(cx, if load { "a load" } else { "an antenna" }, words);
+                break;
+            }
+        }
+    }
+    let meta = q.meta.clone();
+    if let Some((m, dipole, loc, realized)) = first_gain {
+        gains.push(Gain { figure: q.figure(m, loc, false), dipole, realized, directivity: false });
+    }
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        let mut cur = Cur::new(s, super::first_group(s));
+        cur.i = 1;
+        match s.keyword() {
+            Some(w @ ("gain" | "directivity")) if !load => gains.extend(gain(cx, s, w == "directivity")),
+            Some("swr") => swrs.extend(swr_figure(cx, s, 1, false)),
+            Some("return-loss") => swrs.extend(swr_figure(cx, s, 1, true)),
+            Some("impedance") => impedances.extend(impedance(cx, s)),
+            Some("efficiency") if !load => {
+                if let Some(v) = cur.val(cx) {
+                    a.efficiency = share(cx, &v, "an efficiency");
+                }
+            }
+            Some("height") if !load => a.height_agl = height(cx, &mut cur),
+            Some("rating") => a.rating = rating(cx, s, 1),
+            Some(w) => unknown_statement(cx, s, w, Context::Antenna),
+            None => no_keyword(cx, s, Context::Antenna),
+        }
+    }
+    a.gain = gains.into();
+    a.swr = swrs.into();
+    a.impedance = impedances.into();
+    (a, meta)
+}
+
+fn gain<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, directivity: bool) -> Option<Gain> {
+    let mut q = Quals::default();
+    let mut value = None;
+    let mut realized = false;
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = 1;
+            let Some(v) = cur.val(cx) else {
+                missing(cx, &cur, "a gain follows", "gain 5.2 dBi on 2m");
+                return None;
+            };
+            value = cx.gain(&v).map(|(m, dipole)| (m, dipole, v.loc));
+        }
+        while !cur.done() {
+            if cur.eat(cx, "realized") {
+                realized = true;
+            } else if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "a gain", &["on", "realized", "sheet", "read", "guess"]);
+                break;
+            }
+        }
+    }
+    let (m, dipole, loc) = value?;
+    Some(Gain { figure: q.figure(m, loc, false), dipole, realized, directivity })
+}
+
+fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
+    let mut q = Quals::default();
+    let (mut r, mut x) = (None, 0.0);
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = 1;
+            let Some(v) = cur.val(cx) else {
+                missing(cx, &cur, "a resistance follows", "impedance 12 ohm with reactance -900 ohm on 80m");
+                return None;
+            };
+            r = cx.positive(&v, Dim::Impedance, "a feed-point resistance", "12 ohm").map(|m| (m, v.loc));
+        }
+        while !cur.done() {
+            let at = cur.i;
+            cur.eat(cx, "with");
+            if cur.eat(cx, "reactance") {
+                match cur.val(cx) {
+                    Some(v) => x = cx.measure(&v, Dim::Impedance, "a reactance", "-900 ohm")?.value,
+                    None => missing(cx, &cur, "`reactance` is followed by ohms", "with reactance -900 ohm"),
+                }
+                continue;
+            }
+            cur.i = at;
+            if !q.take(cx, &mut cur) {
+                cur.unexpected(cx, "an impedance", &["with", "reactance", "on", "read"]);
+                break;
+            }
+        }
+    }
+    let (m, loc) = r?;
+    Some(Impedance { resistance: q.figure(m, loc, false), reactance: x })
+}
+
+fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<downlead_quantity::Measure> {
+    let v = match cur.val(cx) {
+        Some(v) => v,
+        None => {
+            missing(cx, cur, "a height follows", "height 26 m agl");
+            return None;
+        }
+    };
+    let m = cx.measure(&v, Dim::Length, "a height", "26 m agl")?;
+    if cur.eat(cx, "agl") {
+        return Some(m);
+    }
+    let end = downlead_base::Loc::new(v.loc.item, downlead_base::Span::new(v.loc.span.end, v.loc.span.end));
+    let found = cur.word(cx).map(str::to_owned);
+    if matches!(found.as_deref(), Some("amsl" | "haat")) {
+        cur.i += 1;
+        let d = Diagnostic::new(
+            &codes::HEIGHT_WITHOUT_DATUM,
+            v.loc,
+            format!("An antenna's height is needed above ground (agl), not `{}`.", found.unwrap_or_default()),
+        )
+        .at("the wrong datum")
+        .help("The station's `ground 612 m amsl` gives the height of the ground above mean sea level.");
+        cx.push(d);
+        return None;
+    }
+    let d = Diagnostic::new(&codes::HEIGHT_WITHOUT_DATUM, v.loc, "A height above what? Above ground is `agl`.")
+        .at("no datum")
+        .fix("write `agl`", end, " agl")
+        .preferred();
+    cx.push(d);
+    None
+}

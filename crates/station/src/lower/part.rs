@@ -1,0 +1,392 @@
+//! Parts: in a station with a tag, or written straight into a chain.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{Dim, Measure};
+use downlead_syntax::{AtomKind, Stmt};
+
+use super::device::{Draft, device_line, noise_figure, ways};
+use super::{ends, frequency_range, part_kind};
+use crate::cx::{Cur, Cx, Val};
+use crate::model::{Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating, When};
+use crate::quals::{Quals, missing};
+
+/// Lowers a statement whose first word is a kind of part. `places` are the station's places.
+pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: &[Name]) -> Part {
+    let loc = cx.loc(stmt.head_span());
+    let group = super::first_group(stmt);
+    let mut cur = Cur::new(stmt, group);
+    cur.i = 1;
+    let tag = tag(cx, &mut cur, kind);
+    let mut part = Part { kind, tag, loc, ends: None, meta: crate::model::Meta::default(), data: PartData::Broken };
+    if stmt.is_broken() {
+        return part;
+    }
+    let skip = cur.i;
+    match kind {
+        PartKind::Transmitter => {
+            let (t, meta) = ends::transmitter(cx, stmt, skip);
+            part.meta = meta;
+            if !t.power.is_empty() {
+                part.data = PartData::Transmitter(Box::new(t));
+            }
+        }
+        PartKind::Receiver => {
+            let (r, meta) = ends::receiver(cx, stmt, skip);
+            part.meta = meta;
+            part.data = PartData::Receiver(Box::new(r));
+        }
+        PartKind::Antenna | PartKind::Load => {
+            let (a, meta) = ends::antenna(cx, stmt, skip, kind == PartKind::Load);
+            part.meta = meta;
+            part.data = PartData::Antenna(Box::new(a));
+        }
+        PartKind::Run | PartKind::Jumper | PartKind::Tail => {
+            if let Some(l) = line(cx, stmt, skip, kind, places, &mut part) {
+                part.data = PartData::Line(Box::new(l));
+            }
+        }
+        PartKind::Connector | PartKind::Adapter => connector(cx, &mut cur, kind, &mut part),
+        _ => {
+            if let Some(d) = device(cx, stmt, skip, kind, places, &mut part) {
+                part.data = PartData::Device(Box::new(d));
+            }
+        }
+    }
+    part
+}
+
+/// The tag: a word behind the keyword that is neither a value nor `of`.
+fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
+    let atom = cur.peek()?;
+    if !matches!(atom.kind, AtomKind::Word) {
+        return None;
+    }
+    let word = cx.text(atom.span);
+    if word == "of" || cx.lets.contains_key(word) {
+        return None;
+    }
+    // `connector n-pair` and `adapter n-to-uhf` name what they are; a tag needs a further word
+    if matches!(kind, PartKind::Connector | PartKind::Adapter) {
+        let next_is_name = cur.atoms.get(cur.i + 1).is_some();
+        if kind == PartKind::Connector || !next_is_name {
+            return None;
+        }
+    }
+    cur.i += 1;
+    if word.contains('.') {
+        let loc = cx.loc(atom.span);
+        cx.push(
+            Diagnostic::new(&codes::UNEXPECTED_WORD, loc, format!("A tag has no dot; `{word}` would name a port of a part."))
+                .at("not a tag"),
+        );
+        return None;
+    }
+    Some(cx.name_at(atom.span))
+}
+
+fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut Part) {
+    let mut count = 1;
+    if kind == PartKind::Connector && cur.at_value(cx) {
+        let Some(v) = cur.val(cx) else { return };
+        let Some(m) = cx.measure(&v, Dim::Count, "a number of connectors", "connector 4 of n-pair") else { return };
+        if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
+            cx.push(
+                Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A number of connectors is a whole number up to 1000.").at("cannot be"),
+            );
+            return;
+        }
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "checked to be 0 to 1000")]
+        {
+            count = m.value as u32;
+        }
+        if !cur.eat(cx, "of") {
+            missing(cx, cur, "`of` and the connector's name follow", "connector 4 of n-pair");
+            return;
+        }
+    } else {
+        cur.eat(cx, "of");
+    }
+    let Some(name) = cur.name(cx) else {
+        missing(cx, cur, "the connector's name follows", "connector 2 of n-pair");
+        return;
+    };
+    if !cur.done() {
+        cur.unexpected(cx, "a connector", &[]);
+    }
+    part.data = PartData::Connector(count, name);
+}
+
+const LINE_WORDS: &[&str] = &[
+    "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess", "typical", "maximum", "loss",
+];
+
+fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places: &[Name], part: &mut Part) -> Option<Line> {
+    let mut l = Line {
+        length: None,
+        length_loc: part.loc,
+        imperial: false,
+        cable: None,
+        loss: Box::default(),
+        place: None,
+        temperature: None,
+        added: Box::default(),
+        wet: Box::default(),
+    };
+    let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
+    let mut q = Quals::default();
+    let mut fixed: Option<(Measure, bool, Loc)> = None;
+    let had = cx.diags.len();
+    for (n, g) in stmt.groups().enumerate() {
+        let mut cur = Cur::new(stmt, g);
+        if n == 0 {
+            cur.i = skip;
+            if let Some(v) = cur.val(cx) {
+                if matches!(v.q.dim, Dim::Decibel | Dim::Percent | Dim::GainDipole | Dim::GainIsotropic) {
+                    let (m, p) = cx.loss(&v, &format!("the loss of a {}", kind.word()))?;
+                    fixed = Some((m, p, v.loc));
+                } else {
+                    l.length = length(cx, &v, kind);
+                    l.length_loc = v.loc;
+                    l.imperial = v.imperial;
+                    l.length?;
+                    if cur.eat(cx, "of") {
+                        l.cable = cur.name(cx);
+                    }
+                    if l.cable.is_none() {
+                        missing(cx, &cur, "`of` and the cable's name follow the length", &format!("{} 28 m of half-inch-foam", kind.word()));
+                        return None;
+                    }
+                }
+            } else if cx.diags.len() == had {
+                missing(
+                    cx,
+                    &cur,
+                    &format!("a {} needs a length and a cable, or a loss", kind.word()),
+                    &format!("{} M1 46 m of half-inch-foam", kind.word()),
+                );
+                return None;
+            } else {
+                return None;
+            }
+        }
+        while !cur.done() {
+            if cur.eat(cx, "added") {
+                added.extend(dated_loss(cx, &mut cur, "an added loss"));
+            } else if cur.eat(cx, "wet") {
+                wet.extend(dated_loss(cx, &mut cur, "a loss when wet"));
+            } else if cur.eat(cx, "ends") {
+                part.ends = family_ends(cx, &mut cur);
+            } else if let Some(p) = place(cx, &mut cur, places) {
+                l.place = Some(p);
+            } else if !q.take(cx, &mut cur) {
+                unknown_place(cx, &cur, places, kind.word(), LINE_WORDS);
+                break;
+            }
+        }
+    }
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        match s.keyword() {
+            Some("loss") => losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0)),
+            Some(w) => super::unknown_statement(cx, s, w, crate::keywords::Context::Device),
+            None => super::no_keyword(cx, s, crate::keywords::Context::Device),
+        }
+    }
+    l.temperature = q.at_temperature;
+    if let Some((m, percent, loc)) = fixed {
+        losses.push(Figure { when: q.when(), value: m, meta: q.meta.clone(), loc, percent });
+    }
+    part.meta = q.meta;
+    l.loss = losses.into();
+    l.added = added.into();
+    l.wet = wet.into();
+    Some(l)
+}
+
+/// `1.35 dB on 2m` inside a group.
+fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figure> {
+    let Some(v) = cur.val(cx) else {
+        missing(cx, cur, &format!("{what} follows"), "added 1.35 dB on 2m");
+        return None;
+    };
+    let (m, percent) = cx.loss(&v, what)?;
+    let mut q = Quals::default();
+    while !cur.done() && q.take(cx, cur) {}
+    Some(q.figure(m, v.loc, percent))
+}
+
+fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
+    let what = format!("a {}'s length", kind.word());
+    match v.q.dim {
+        Dim::Wavelengths => cx.positive(v, Dim::Wavelengths, &what, "0.25 wavelengths").map(LineLength::Wavelengths),
+        Dim::Angle => cx.positive(v, Dim::Angle, &what, "90°").map(|m| {
+            LineLength::Wavelengths(Measure { value: m.value / 360.0, u: m.u / 360.0 })
+        }),
+        Dim::Length => {
+            let m = cx.measure(v, Dim::Length, &what, "46 m")?;
+            if m.value < 0.0 {
+                let d = Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.").at("negative");
+                cx.push(d);
+                return None;
+            }
+            Some(LineLength::Metres(m))
+        }
+        _ => {
+            cx.wrong_kind(v, &[Dim::Length], &what, &format!("{} 46 m of half-inch-foam", kind.word()));
+            None
+        }
+    }
+}
+
+fn place<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Name> {
+    let w = cur.word(cx)?;
+    places.iter().find(|p| &*p.text == w)?;
+    cur.name(cx)
+}
+
+fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], what: &str, words: &[&str]) {
+    // a lone word in its own group is most likely a place
+    if cur.i == 0 && cur.atoms.len() == 1 && cur.word(cx).is_some_and(|w| crate::cx::nearest(w, words.iter().copied()).is_none()) {
+        let loc = cx.loc(cur.next_span());
+        let w = cx.text(loc.span);
+        let mut d = Diagnostic::new(&codes::UNKNOWN_PLACE, loc, format!("`{w}` is no place of this station.")).at("not defined");
+        d = match crate::cx::nearest(w, places.iter().map(|p| &*p.text)) {
+            Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), loc, n),
+            None => d.help(format!("Define it in the station: `place {w} {{ temperature 15 °C }}`.")),
+        };
+        cx.push(d);
+        return;
+    }
+    let mut all: Vec<&str> = words.to_vec();
+    all.extend(places.iter().map(|p| &*p.text));
+    cur.unexpected(cx, &format!("a {what}"), &all);
+}
+
+pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box<str>, Box<str>)> {
+    let Some(a) = cur.name(cx) else {
+        missing(cx, cur, "`ends` is followed by connector families", "ends n uhf");
+        return None;
+    };
+    let b = cur.name(cx).unwrap_or_else(|| a.clone());
+    Some((a.text, b.text))
+}
+
+const DEVICE_WORDS: &[&str] = &[
+    "on", "at", "ends", "passes", "swr", "return-loss", "rating", "read", "sheet", "rated", "guess", "typical",
+    "maximum", "since", "noise", "excess", "isolation",
+];
+
+fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places: &[Name], part: &mut Part) -> Option<Device> {
+    let mut d = Draft::default();
+    let mut q = Quals::default();
+    let had = cx.diags.len();
+    // what the first figure means depends on the kind
+    let mut figure: Option<(Measure, bool, Loc)> = None;
+    for (n, g) in stmt.groups().enumerate() {
+        let mut cur = Cur::new(stmt, g);
+        if n == 0 {
+            cur.i = skip;
+            if cur.eat(cx, "of") {
+                d.device.class = cur.name(cx);
+            }
+            if let Some(v) = cur.val(cx) {
+                match kind {
+                    PartKind::Divider if v.q.dim == Dim::Count => {
+                        d.device.ways = ways(cx, &v);
+                        if !cur.eat(cx, "way") {
+                            cur.eat(cx, "ways");
+                        }
+                    }
+                    PartKind::Amplifier | PartKind::Preamplifier => {
+                        let m = cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
+                        d.gain.push(Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false });
+                        cur.eat(cx, "gain");
+                    }
+                    PartKind::Coupler if cur.word(cx) == Some("coupled") => {
+                        cur.i += 1;
+                        d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
+                    }
+                    _ => {
+                        let (m, p) = cx.loss(&v, &format!("the loss of a {}", kind.word()))?;
+                        figure = Some((m, p, v.loc));
+                    }
+                }
+            } else if cx.diags.len() > had {
+                return None;
+            }
+        }
+        while !cur.done() {
+            if cur.eat(cx, "ends") {
+                part.ends = family_ends(cx, &mut cur);
+            } else if cur.eat(cx, "passes") {
+                match cur.val(cx) {
+                    Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
+                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
+                }
+            } else if cur.eat(cx, "swr") {
+                if let Some(v) = cur.val(cx) {
+                    let m = cx.swr(&v);
+                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false }));
+                }
+            } else if cur.eat(cx, "return-loss") {
+                if let Some(v) = cur.val(cx) {
+                    let m = super::device::return_loss_to_swr(cx, &v);
+                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false }));
+                }
+            } else if cur.eat(cx, "rating") {
+                if let Some(v) = cur.val(cx) {
+                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| Rating {
+                        watts: m.value,
+                        at_hz: None,
+                        ambient_c: 40.0,
+                        conductor_c: 80.0,
+                        temperatures_stated: false,
+                        loc: v.loc,
+                    });
+                }
+            } else if cur.eat(cx, "isolation") {
+                if let Some(v) = cur.val(cx) {
+                    d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+                }
+            } else if cur.eat(cx, "excess") {
+                d.device.excess = dated_loss(cx, &mut cur, "an excess loss");
+            } else if cur.eat(cx, "noise") {
+                cur.eat(cx, "figure");
+                d.device.noise_figure = noise_figure(cx, &mut cur);
+            } else if n > 0 && kind == PartKind::Coupler && cur.at_value(cx) {
+                if let Some(v) = cur.val(cx) {
+                    figure = cx.loss(&v, "a coupler's loss").map(|(m, p)| (m, p, v.loc));
+                }
+            } else if let Some(p) = place(cx, &mut cur, places) {
+                d.device.place = Some(p);
+            } else if !q.take(cx, &mut cur) {
+                unknown_place(cx, &cur, places, kind.word(), DEVICE_WORDS);
+                break;
+            }
+        }
+    }
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        // branch blocks belong to the chain, see `chain`
+        if s.keyword() != Some("branch") {
+            device_line(cx, s, &mut d, Some(kind));
+        }
+    }
+    d.device.temperature = q.at_temperature;
+    if let Some((m, percent, loc)) = figure {
+        d.loss.insert(0, Figure { when: q.when(), value: m, meta: q.meta.clone(), loc, percent });
+    } else if !q.on.is_empty() {
+        for f in &mut d.gain {
+            f.when = q.when();
+        }
+    }
+    part.meta = q.meta;
+    if d.meta.source.is_some() && part.meta.source.is_none() {
+        part.meta.source = d.meta.source.take();
+    }
+    let head = Name { text: kind.word().into(), loc: part.loc };
+    Some(d.finish(head))
+}
+
+/// The kind of part a statement is, if it is one.
+pub(super) fn kind_of(stmt: Stmt<'_>) -> Option<PartKind> {
+    stmt.keyword().and_then(part_kind)
+}

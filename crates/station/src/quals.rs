@@ -1,0 +1,163 @@
+//! Qualifiers: what follows a figure, joined by commas or plain words.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{Dim, Measure};
+use downlead_syntax::AtomKind;
+
+use crate::cx::{Cur, Cx};
+use crate::model::{Basis, Bound, Figure, Meta, Name, When};
+
+/// Common qualifiers as gathered from a statement.
+#[derive(Default)]
+pub(crate) struct Quals {
+    pub(crate) meta: Meta,
+    pub(crate) on: Vec<Name>,
+    pub(crate) at_temperature: Option<Measure>,
+    pub(crate) at_frequency: Option<f64>,
+}
+
+impl Quals {
+    /// Reads one qualifier at the cursor. False if there is none that every figure can have.
+    pub(crate) fn take<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
+        let Some(atom) = cur.peek() else { return false };
+        match atom.kind {
+            AtomKind::Str => {
+                self.meta.source = cur.string(cx);
+                true
+            }
+            AtomKind::Date => {
+                self.meta.date = cur.date(cx);
+                true
+            }
+            AtomKind::Word => match cx.text(atom.span) {
+                "on" => {
+                    cur.i += 1;
+                    let before = self.on.len();
+                    while let Some(n) = cur.name(cx) {
+                        self.on.push(n);
+                        // `on 2m 70cm`: further names follow directly
+                        if !cur.peek().is_some_and(|a| {
+                            matches!(a.kind, AtomKind::Value(_)) && !cx.text(a.span).contains(' ')
+                        }) {
+                            break;
+                        }
+                    }
+                    if self.on.len() == before {
+                        missing(cx, cur, "`on` is followed by a band", "on 2m");
+                    }
+                    true
+                }
+                "typical" | "nominal" => {
+                    let loc = cx.loc(atom.span);
+                    cur.i += 1;
+                    self.meta.bound = Some((Bound::Typical, Some(loc)));
+                    true
+                }
+                "maximum" => {
+                    let loc = cx.loc(atom.span);
+                    cur.i += 1;
+                    self.meta.bound = Some((Bound::Maximum, Some(loc)));
+                    true
+                }
+                "read" => {
+                    cur.i += 1;
+                    self.meta.basis = Basis::Read;
+                    if let Some(d) = cur.date(cx) {
+                        self.meta.date = Some(d);
+                    }
+                    true
+                }
+                "with" => {
+                    cur.i += 1;
+                    match cur.name(cx) {
+                        Some(n) => self.meta.instrument = Some(n),
+                        None => missing(cx, cur, "`with` is followed by the instrument", "with W1"),
+                    }
+                    true
+                }
+                "by" => {
+                    cur.i += 1;
+                    match cur.name(cx) {
+                        Some(n) => self.meta.person = Some(n.text),
+                        None => match cur.string(cx) {
+                            Some(s) => self.meta.person = Some(s),
+                            None => missing(cx, cur, "`by` is followed by who read it", "by QY2TEC"),
+                        },
+                    }
+                    true
+                }
+                "sheet" | "source" => {
+                    let sheet = cx.text(atom.span) == "sheet";
+                    cur.i += 1;
+                    if sheet {
+                        self.meta.basis = Basis::Sheet;
+                    }
+                    match cur.string(cx) {
+                        Some(s) => self.meta.source = Some(s),
+                        None => missing(cx, cur, "the document and page follow in quotes", "sheet \"AN-7 p. 2\""),
+                    }
+                    true
+                }
+                "rated" => self.basis(cur, Basis::Rated),
+                "displayed" => self.basis(cur, Basis::Displayed),
+                "guess" => self.basis(cur, Basis::Guess),
+                "since" => {
+                    cur.i += 1;
+                    match cur.date(cx) {
+                        Some(d) => self.meta.since = Some(d),
+                        None => missing(cx, cur, "`since` is followed by a date", "since 2026-06"),
+                    }
+                    true
+                }
+                "at" => {
+                    cur.i += 1;
+                    match cur.val(cx) {
+                        Some(v) if v.q.dim == Dim::Frequency => self.at_frequency = cx.frequency(&v, "a frequency"),
+                        Some(v) => self.at_temperature = cx.temperature(&v),
+                        None => missing(cx, cur, "`at` is followed by a temperature or frequency", "at 20 °C"),
+                    }
+                    true
+                }
+                _ => false,
+            },
+            _ => false,
+        }
+    }
+
+    fn basis(&mut self, cur: &mut Cur<'_>, b: Basis) -> bool {
+        cur.i += 1;
+        self.meta.basis = b;
+        true
+    }
+
+    /// Where the figure holds.
+    pub(crate) fn when(&self) -> When {
+        if let Some(f) = self.at_frequency {
+            When::At(f)
+        } else if self.on.is_empty() {
+            When::Always
+        } else {
+            When::Bands(self.on.clone().into())
+        }
+    }
+
+    /// A figure of this value.
+    pub(crate) fn figure(self, value: Measure, loc: Loc, percent: bool) -> Figure {
+        Figure { when: self.when(), value, meta: self.meta, loc, percent }
+    }
+}
+
+/// Says that a figure or name is missing at the cursor.
+pub(crate) fn missing(cx: &mut Cx<'_>, cur: &Cur<'_>, what: &str, example: &str) {
+    // a broken line has its own message already
+    if cur.stmt.is_broken() || cur.atoms.iter().any(|a| matches!(a.kind, AtomKind::Error)) {
+        return;
+    }
+    let loc = cx.loc(cur.next_span());
+    let loc = if loc.span.is_empty() && loc.span.start > 0 { cx.loc(cur.stmt.head_span()) } else { loc };
+    cx.push(
+        Diagnostic::new(&codes::MISSING_VALUE, loc, format!("{}.", crate::cx::capital(what)))
+            .at("something is missing")
+            .help(format!("Written for example `{example}`.")),
+    );
+}

@@ -1,0 +1,371 @@
+//! Files and names: what a file can see.
+
+use std::sync::{Arc, OnceLock};
+
+use downlead_base::{Diagnostic, ItemId, codes};
+use downlead_syntax::{File, Item};
+use rustc_hash::{FxHashMap, FxHasher};
+use std::hash::{Hash, Hasher};
+
+use crate::cx::Lets;
+use crate::lower::{Lowered, lower, lower_let};
+use crate::model::{Band, Cable, Connector, DeviceClass, Instrument, Meaning, Name};
+
+/// Why a file could not be had.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum LoadError {
+    /// There is none of that name.
+    NotFound,
+    /// It is a folder.
+    IsDirectory,
+    /// A byte that is not UTF-8.
+    NotUtf8 {
+        /// Where.
+        offset: usize,
+    },
+    /// More than the tools read.
+    TooLarge,
+    /// Outside the root.
+    OutsideRoot,
+    /// Anything else, in words.
+    Unreadable(String),
+}
+
+impl std::fmt::Display for LoadError {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            LoadError::NotFound => f.write_str("there is no such file"),
+            LoadError::IsDirectory => f.write_str("it is a folder"),
+            LoadError::NotUtf8 { offset } => write!(f, "it is not UTF-8 text (byte {offset})"),
+            LoadError::TooLarge => f.write_str("it is too large"),
+            LoadError::OutsideRoot => f.write_str("it lies outside the project's root"),
+            LoadError::Unreadable(why) => write!(f, "it cannot be read: {why}"),
+        }
+    }
+}
+
+/// Where texts come from: a folder, an editor's buffers, a test's table.
+pub trait Loader {
+    /// The text at a path relative to the root, `/`-separated, normalised.
+    ///
+    /// # Errors
+    /// [`LoadError`] when it cannot be had.
+    fn read(&self, path: &str) -> Result<Arc<str>, LoadError>;
+}
+
+/// The path that `relative` means when it stands in the file `base`; none if it climbs above
+/// the root.
+#[must_use]
+pub fn normalise(base: &str, relative: &str) -> Option<String> {
+    let mut parts: Vec<&str> = base.split('/').collect();
+    parts.pop();
+    if relative.starts_with('/') || relative.contains('\\') || relative.contains(':') {
+        return None;
+    }
+    for p in relative.split('/') {
+        match p {
+            "" | "." => {}
+            ".." => {
+                parts.pop()?;
+            }
+            p => parts.push(p),
+        }
+    }
+    Some(parts.join("/"))
+}
+
+/// The built-in library, parsed and lowered once.
+pub struct Library {
+    /// File name and parsed text.
+    pub files: Vec<(&'static str, File)>,
+    /// Lowered items with their file.
+    pub items: Vec<(usize, Arc<Item>, Lowered)>,
+    cables: FxHashMap<Box<str>, usize>,
+    connectors: FxHashMap<Box<str>, usize>,
+    devices: FxHashMap<Box<str>, usize>,
+}
+
+/// The built-in library.
+pub fn library() -> &'static Library {
+    static LIB: OnceLock<Library> = OnceLock::new();
+    LIB.get_or_init(|| {
+        let lets = Lets::default();
+        let mut lib = Library {
+            files: Vec::new(),
+            items: Vec::new(),
+            cables: FxHashMap::default(),
+            connectors: FxHashMap::default(),
+            devices: FxHashMap::default(),
+        };
+        for f in downlead_catalogue::FILES {
+            let file = File::parse(f.text);
+            for placed in file.items() {
+                let low = lower(&placed.item, &lets, true);
+                let at = lib.items.len();
+                match &low.meaning {
+                    Meaning::Cable(c) => {
+                        lib.cables.insert(c.name.text.clone(), at);
+                    }
+                    Meaning::Connector(c) => {
+                        lib.connectors.insert(c.name.text.clone(), at);
+                    }
+                    Meaning::Device(c) => {
+                        lib.devices.insert(c.name.text.clone(), at);
+                    }
+                    _ => continue,
+                }
+                lib.items.push((lib.files.len(), placed.item.clone(), low));
+            }
+            lib.files.push((f.name, file));
+        }
+        lib
+    })
+}
+
+impl Library {
+    /// A cable by name.
+    #[must_use]
+    pub fn cable(&self, name: &str) -> Option<&Cable> {
+        match &self.items[*self.cables.get(name)?].2.meaning {
+            Meaning::Cable(c) => Some(c),
+            _ => None,
+        }
+    }
+
+    /// A connector by name.
+    #[must_use]
+    pub fn connector(&self, name: &str) -> Option<&Connector> {
+        match &self.items[*self.connectors.get(name)?].2.meaning {
+            Meaning::Connector(c) => Some(c),
+            _ => None,
+        }
+    }
+
+    /// A device definition by name.
+    #[must_use]
+    pub fn device(&self, name: &str) -> Option<&DeviceClass> {
+        match &self.items[*self.devices.get(name)?].2.meaning {
+            Meaning::Device(c) => Some(c),
+            _ => None,
+        }
+    }
+
+    /// Names of all cables.
+    pub fn cable_names(&self) -> impl Iterator<Item = &str> {
+        self.cables.keys().map(AsRef::as_ref)
+    }
+
+    /// Names of all connectors and adapters.
+    pub fn connector_names(&self) -> impl Iterator<Item = &str> {
+        self.connectors.keys().map(AsRef::as_ref)
+    }
+
+    /// Names of all device definitions.
+    pub fn device_names(&self) -> impl Iterator<Item = &str> {
+        self.devices.keys().map(AsRef::as_ref)
+    }
+}
+
+/// Lowered items by identity, kept from one version of the text to the next.
+#[derive(Default)]
+pub struct LowerCache {
+    map: FxHashMap<(ItemId, u64), Arc<Lowered>>,
+}
+
+impl LowerCache {
+    /// The lowered item, from the cache or made now.
+    pub fn get(&mut self, item: &Item, lets: &Lets, lets_key: u64) -> Arc<Lowered> {
+        Arc::clone(
+            self.map.entry((item.id, lets_key)).or_insert_with(|| Arc::new(lower(item, lets, false))),
+        )
+    }
+
+    /// Forgets items that are no longer there, once they outnumber those that are.
+    pub fn sweep(&mut self, alive: &dyn Fn(ItemId) -> bool, count: usize) {
+        if self.map.len() > 2 * count + 64 {
+            self.map.retain(|k, _| alive(k.0));
+        }
+    }
+}
+
+/// What a file can see: its own definitions, those of the files it uses, and the library.
+#[derive(Default)]
+pub struct Env {
+    /// Named values.
+    pub lets: Lets,
+    /// Fingerprint of the named values: lowered items depend on it.
+    pub lets_key: u64,
+    /// Definitions by name.
+    pub bands: FxHashMap<Box<str>, Arc<Lowered>>,
+    /// Cables of the files.
+    pub cables: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Connectors of the files.
+    pub connectors: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Device definitions of the files.
+    pub devices: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Instruments.
+    pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    band_ids: FxHashMap<Box<str>, ItemId>,
+}
+
+impl Env {
+    /// Gathers the definitions of some files, in order; problems across items go to `out`.
+    pub fn gather(files: &[&File], cache: &mut LowerCache, out: &mut Vec<Diagnostic>) -> Env {
+        let mut env = Env::default();
+        let mut first: FxHashMap<(u8, Box<str>), Name> = FxHashMap::default();
+        let mut seen = |kind: u8, name: &Name, out: &mut Vec<Diagnostic>| -> bool {
+            if let Some(f) = first.get(&(kind, name.text.clone())) {
+                out.push(
+                    Diagnostic::new(&codes::DUPLICATE_NAME, name.loc, format!("`{}` is the name of two things.", name.text))
+                        .at("again here")
+                        .also(f.loc, "first here")
+                        .help("Rename one of them."),
+                );
+                return false;
+            }
+            first.insert((kind, name.text.clone()), name.clone());
+            true
+        };
+        // named values first, in the order of the text: later ones may use earlier ones
+        for file in files {
+            for p in file.items() {
+                if keyword_of(&p.item) == Some("let") {
+                    let (v, diags) = lower_let(&p.item, &env.lets);
+                    out.extend(diags);
+                    if let Some((name, v)) = v {
+                        if seen(0, &name, out) {
+                            env.lets.insert(name.text, v);
+                        }
+                    }
+                }
+            }
+        }
+        env.lets_key = fingerprint(&env.lets);
+        for file in files {
+            for p in file.items() {
+                let kind: u8 = match keyword_of(&p.item) {
+                    Some("band") => 1,
+                    Some("cable") => 2,
+                    Some("connector") => 3,
+                    Some("device") => 4,
+                    Some("instrument") => 5,
+                    _ => continue,
+                };
+                let low = cache.get(&p.item, &env.lets, env.lets_key);
+                let name = match &low.meaning {
+                    Meaning::Band(b) => &b.name,
+                    Meaning::Cable(c) => &c.name,
+                    Meaning::Connector(c) => &c.name,
+                    Meaning::Device(c) => &c.name,
+                    Meaning::Instrument(c) => &c.name,
+                    _ => continue,
+                };
+                if !seen(kind, name, out) {
+                    continue;
+                }
+                let text = name.text.clone();
+                let id = p.item.id;
+                match kind {
+                    1 => {
+                        env.band_ids.insert(text.clone(), id);
+                        env.bands.insert(text, low);
+                    }
+                    2 => drop(env.cables.insert(text, (id, low))),
+                    3 => drop(env.connectors.insert(text, (id, low))),
+                    4 => drop(env.devices.insert(text, (id, low))),
+                    _ => drop(env.instruments.insert(text, (id, low))),
+                }
+            }
+        }
+        env
+    }
+
+    /// A band by name.
+    #[must_use]
+    pub fn band(&self, name: &str) -> Option<&Band> {
+        match &self.bands.get(name)?.meaning {
+            Meaning::Band(b) => Some(b),
+            _ => None,
+        }
+    }
+
+    /// A cable by name, the files' own before the library's.
+    #[must_use]
+    pub fn cable(&self, name: &str) -> Option<&Cable> {
+        match self.cables.get(name) {
+            Some((_, low)) => match &low.meaning {
+                Meaning::Cable(c) => Some(c),
+                _ => None,
+            },
+            None => library().cable(name),
+        }
+    }
+
+    /// A connector by name, the files' own before the library's.
+    #[must_use]
+    pub fn connector(&self, name: &str) -> Option<&Connector> {
+        match self.connectors.get(name) {
+            Some((_, low)) => match &low.meaning {
+                Meaning::Connector(c) => Some(c),
+                _ => None,
+            },
+            None => library().connector(name),
+        }
+    }
+
+    /// A device definition by name, the files' own before the library's.
+    #[must_use]
+    pub fn device(&self, name: &str) -> Option<&DeviceClass> {
+        match self.devices.get(name) {
+            Some((_, low)) => match &low.meaning {
+                Meaning::Device(c) => Some(c),
+                _ => None,
+            },
+            None => library().device(name),
+        }
+    }
+
+    /// An instrument by name.
+    #[must_use]
+    pub fn instrument(&self, name: &str) -> Option<&Instrument> {
+        match &self.instruments.get(name)?.1.meaning {
+            Meaning::Instrument(i) => Some(i),
+            _ => None,
+        }
+    }
+
+    /// Identity of what a name of a kind (1 band, 2 cable, 3 connector, 4 device, 5 instrument)
+    /// stands for; 0 if it is the library's or nothing. Results keyed by it stay valid until
+    /// the name means something else.
+    #[must_use]
+    pub fn identity(&self, kind: u8, name: &str) -> u32 {
+        match kind {
+            1 => self.band_ids.get(name).map_or(0, |i| i.0),
+            2 => self.cables.get(name).map_or(0, |i| i.0.0),
+            3 => self.connectors.get(name).map_or(0, |i| i.0.0),
+            4 => self.devices.get(name).map_or(0, |i| i.0.0),
+            _ => self.instruments.get(name).map_or(0, |i| i.0.0),
+        }
+    }
+}
+
+/// First word of an item.
+#[must_use]
+pub fn keyword_of(item: &Item) -> Option<&str> {
+    item.statement()?.keyword()
+}
+
+fn fingerprint(lets: &Lets) -> u64 {
+    let mut names: Vec<&Box<str>> = lets.keys().collect();
+    names.sort();
+    let mut h = FxHasher::default();
+    for n in names {
+        n.hash(&mut h);
+        let v = &lets[n];
+        v.q.value.to_bits().hash(&mut h);
+        (v.q.dim as u8).hash(&mut h);
+        v.upper.map(|u| u.value.to_bits()).hash(&mut h);
+        v.half.map(|(q, _)| q.value.to_bits()).hash(&mut h);
+    }
+    h.finish()
+}
