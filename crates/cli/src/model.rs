@@ -2,4 +2,4 @@
 
 pub(crate) use crate::shim::catalogue;
 pub(crate) use crate::shim::report::*;
-pub(crate) use crate::shim::{Derivation, LoadError, Loader, Snapshot, format_text};
+pub(crate) use crate::shim::{Derivation, LoadError, Loader, Snapshot};

@@ -71,9 +71,6 @@ pub struct Derivation {
     pub place: Option<Loc>,
     pub steps: Vec<Derivation>,
 }
-pub fn format_text(s: &str) -> String {
-    s.lines().map(|l| l.trim_end().to_owned() + "\n").collect()
-}
 pub mod catalogue {
     pub struct Entry {
         pub name: String,

@@ -96,7 +96,7 @@ fn text_of(bytes: Vec<u8>) -> Result<String, String> {
 
 /// The text in its layout. What is not a blank must come out as it went in, else nothing is written.
 fn formatted(text: &str) -> Result<String, String> {
-    let new = crate::model::format_text(text);
+    let new = downlead_syntax::format(text);
     // the formatter may also take away a `;` at which it begins a new line
     let marks = |s: &str| {
         s.chars()
