@@ -22,10 +22,10 @@ pub struct ChainLoss {
     pub sum_db: f64,
     /// Standard deviation over random phases, dB.
     pub sigma_db: f64,
-    /// Most the loss can lie above the sum, dB (≥ 0; infinite when the reflections can cancel
-    /// the transmission altogether).
+    /// Most the loss can lie above the sum, dB (≥ 0), first order.
     pub worst_high_db: f64,
-    /// Most the loss can lie below the sum, dB (≥ 0).
+    /// Most the loss can lie below the sum, dB (≥ 0; infinite when the reflections could resonate
+    /// without limit), first order.
     pub worst_low_db: f64,
     /// Like [`Self::worst_high_db`], with multiple reflections: no phases exceed it, some reach
     /// it.
@@ -36,8 +36,8 @@ pub struct ChainLoss {
 
 /// The pair rule: every reflector a backward wave meets (the source, each output port) with
 /// every reflector a forward wave meets further on (each input port, the load). With
-/// `x = r_i r_j · 10^(−A_between/10)` one sigma is `8.686 √(Σx²/2)`, the extremes are
-/// `−20 log10(1 − Σx)` above and `20 log10(1 + Σx)` below.
+/// `x = r_i r_j · 10^(−A_between/10)` one sigma is `8.686 √(Σx²/2)`; the loss lies at most
+/// `20 log10(1 + Σx)` above and `−20 log10(1 − Σx)` below the sum.
 ///
 /// The sigma and the two `worst` figures are first order in x; derived, and checked by simulation
 /// of random phases. The two `extreme` figures are exact: `|1 − Γ s|` lies between `1 ∓ |Γ||s|`,
@@ -51,15 +51,15 @@ pub fn chain_loss(source: f64, blocks: &[Block], load: f64) -> ChainLoss {
     let (mut near, mut near2) = (source, source * source);
     let (mut sum, mut sum2) = (0.0, 0.0);
     let (mut most, mut least) = (source, source); // reflection looking back, all in phase
-    let (mut high, mut low) = (1.0, 1.0);
+    let (mut shrink, mut grow) = (1.0, 1.0);
     let mut loss = 0.0;
     for block in blocks {
         sum += near * block.s11;
         sum2 += near2 * block.s11 * block.s11;
         let t = from_db(-block.loss_db);
         let (shrunk, grown) = (1.0 - most * block.s11, 1.0 + least * block.s11);
-        high *= shrunk.max(0.0);
-        low *= grown;
+        shrink *= shrunk.max(0.0);
+        grow *= grown;
         most = block.s22 + t * most / shrunk;
         least = block.s22 + t * least / grown;
         near = near * t + block.s22;
@@ -68,20 +68,20 @@ pub fn chain_loss(source: f64, blocks: &[Block], load: f64) -> ChainLoss {
     }
     sum += near * load;
     sum2 += near2 * load * load;
-    high *= (1.0 - most * load).max(0.0);
-    low *= 1.0 + least * load;
+    shrink *= (1.0 - most * load).max(0.0);
+    grow *= 1.0 + least * load;
     ChainLoss {
         sum_db: loss + mismatch_loss(source) + mismatch_loss(load),
         sigma_db: DB_PER_NEPER * libm::sqrt(0.5 * sum2),
-        worst_high_db: if sum < 1.0 {
+        worst_high_db: 20.0 * libm::log10(1.0 + sum),
+        // + 0.0 turns the −0 of a chain without reflections into 0
+        worst_low_db: if sum < 1.0 {
             -20.0 * libm::log10(1.0 - sum) + 0.0
         } else {
             f64::INFINITY
         },
-        worst_low_db: 20.0 * libm::log10(1.0 + sum),
-        // + 0.0 turns the −0 of a chain without reflections into 0
-        extreme_high_db: -20.0 * libm::log10(high) + 0.0,
-        extreme_low_db: 20.0 * libm::log10(low),
+        extreme_high_db: 20.0 * libm::log10(grow),
+        extreme_low_db: -20.0 * libm::log10(shrink) + 0.0,
     }
 }
 
@@ -149,7 +149,7 @@ pub fn two_discontinuities(swr_a: f64, swr_b: f64) -> (f64, f64) {
 }
 
 /// Ripple of the loss in dB by two reflections with a matched attenuator between them: most
-/// above the mean, most below it (both ≥ 0).
+/// below the mean, `−20 log10(1 − x)`, and most above it, `20 log10(1 + x)` (both ≥ 0).
 #[must_use]
 pub fn ripple(gamma_a: f64, gamma_b: f64, between_db: f64) -> (f64, f64) {
     let x = gamma_a * gamma_b * from_db(-between_db);
