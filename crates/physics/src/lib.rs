@@ -15,6 +15,7 @@ pub mod connector;
 pub mod construction;
 pub mod cx;
 pub mod devices;
+mod lanes;
 pub mod line;
 pub mod mismatch;
 pub mod network;

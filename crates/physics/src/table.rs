@@ -1,6 +1,6 @@
 //! Attenuation from the points of a data sheet: interpolation and fits.
 
-use crate::TwoTerm;
+use crate::{LineParams, TwoTerm};
 
 /// Why a table of points cannot be used.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -60,6 +60,27 @@ impl TableLoss {
     #[must_use]
     pub fn db_per_m(&self) -> f64 {
         self.alpha_c_db_per_m + self.alpha_d_db_per_m
+    }
+
+    /// The same with the conductor part times `factor` (see
+    /// [`crate::line::conductor_temperature_ratio`]).
+    #[must_use]
+    pub fn with_conductor_factor(self, factor: f64) -> Self {
+        Self {
+            alpha_c_db_per_m: self.alpha_c_db_per_m * factor,
+            ..self
+        }
+    }
+
+    /// As a line of `r0_ohm` and `velocity_factor`, at the frequency it was read for.
+    #[must_use]
+    pub fn line(self, r0_ohm: f64, velocity_factor: f64) -> LineParams {
+        LineParams {
+            r0_ohm,
+            velocity_factor,
+            alpha_c_db_per_m: self.alpha_c_db_per_m,
+            alpha_d_db_per_m: self.alpha_d_db_per_m,
+        }
     }
 }
 
@@ -221,7 +242,6 @@ pub fn fit_two_term(points: &[(f64, f64)]) -> Result<Fit, TableError> {
             worst = (i, *r);
         }
     }
-    #[allow(clippy::cast_precision_loss)]
     let rms = libm::sqrt(sum / residuals.len() as f64);
     Ok(Fit {
         coefficients,

@@ -36,7 +36,6 @@ pub fn type_a(readings: &[f64]) -> f64 {
     if readings.len() < 2 {
         return f64::NAN;
     }
-    #[allow(clippy::cast_precision_loss)]
     let n = readings.len() as f64;
     let mean = readings.iter().sum::<f64>() / n;
     let squares: f64 = readings.iter().map(|x| (x - mean) * (x - mean)).sum();

@@ -323,6 +323,8 @@ fn tables_outside_and_bad() {
     assert_eq!(flat.method, Method::LogLog);
     near(flat.db_per_m(), 0.04 * 1.5_f64.sqrt(), 1e-12);
     assert!(flat.alpha_d_db_per_m == 0.0);
+    let line = flat.with_conductor_factor(1.1).line(50.0, 0.8);
+    near(line.matched_loss(10.0), 11.0 * flat.db_per_m(), 1e-12);
     assert_eq!(LossTable::new(&[]), Err(TableError::Empty));
     assert_eq!(
         LossTable::new(&[(1e6, -1.0)]),

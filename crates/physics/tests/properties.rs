@@ -151,6 +151,24 @@ proptest! {
     }
 
     #[test]
+    fn a_sweep_is_its_single_points(
+        elements in prop::collection::vec(any_element(), 0..12),
+        f in prop::collection::vec(1e5..3e9_f64, 1..80)
+    ) {
+        let mut out = vec![SMatrix::IDENTITY; f.len() + 1];
+        prop_assert_eq!(sweep::sweep(&elements, &f, 50.0, &mut out), f.len());
+        prop_assert_eq!(out.pop(), Some(SMatrix::IDENTITY));
+        for (f, s) in f.iter().zip(&out) {
+            let one = sweep::at(&elements, *f, 50.0);
+            // a few rounding errors of the phase, which reaches thousands of radians
+            let size = cx::abs(one.s21);
+            prop_assert!(cx::abs(s.s11 - one.s11) < 1e-10 && cx::abs(s.s22 - one.s22) < 1e-10);
+            prop_assert!(cx::abs(s.s21 - one.s21) <= 1e-10 * size + 1e-290, "{} {}", s.s21, one.s21);
+            prop_assert!(cx::abs(s.s12 - one.s12) <= 1e-10 * size + 1e-290);
+        }
+    }
+
+    #[test]
     fn another_reference_and_back(
         elements in prop::collection::vec(any_element(), 1..6), f in 1e6..1e9_f64, r in 10.0..500.0_f64
     ) {

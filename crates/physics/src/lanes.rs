@@ -1,0 +1,190 @@
+//! Exponential, sine and cosine of many numbers at once, and a block of chain matrices.
+//!
+//! The sweep spends its time in these three functions. Written without branches over arrays of
+//! fixed length so that the compiler uses vector instructions; only additions, multiplications
+//! and divisions in a fixed order, so the bits do not depend on the platform either.
+
+/// Frequencies done together.
+pub(crate) const LANES: usize = 32;
+
+/// One number for each of the frequencies of a block.
+pub(crate) type Lane = [f64; LANES];
+
+/// Phases above this (radians) are beyond the argument reduction here.
+pub(crate) const MAX_PHASE: f64 = 1e6;
+
+/// Adding and subtracting this rounds to a whole number (1.5 · 2⁵²).
+const ROUND: f64 = 6_755_399_441_055_744.0;
+
+/// Applies a function of one number to every lane.
+#[inline(always)]
+pub(crate) fn each(f: impl Fn(usize) -> f64) -> Lane {
+    let mut out = [0.0; LANES];
+    for (i, x) in out.iter_mut().enumerate() {
+        *x = f(i);
+    }
+    out
+}
+
+/// `e^x` for x ≤ 0; below −700 the value at −700. Taylor series after taking out powers of two.
+#[inline(always)]
+pub(crate) fn exp_negative(x: f64) -> f64 {
+    // ln 2 in two parts, the first exact in few bits (as in fdlibm's e_exp.c)
+    const LN2_HIGH: f64 = 6.931_471_803_691_238e-1;
+    const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10;
+    let x = if x < -700.0 { -700.0 } else { x };
+    let shifted = x * core::f64::consts::LOG2_E + ROUND;
+    let n = shifted - ROUND;
+    let r = (x - n * LN2_HIGH) - n * LN2_LOW;
+    let mut p = 1.0 / 6_227_020_800.0;
+    for k in [
+        479_001_600.0,
+        39_916_800.0,
+        3_628_800.0,
+        362_880.0,
+        40_320.0,
+        5_040.0,
+        720.0,
+        120.0,
+        24.0,
+        6.0,
+        2.0,
+    ] {
+        p = p * r + 1.0 / k;
+    }
+    let p = 1.0 + (r + r * r * p);
+    // the low bits of the shifted number are n: move them to the exponent of 1.0
+    let power = f64::from_bits(
+        shifted
+            .to_bits()
+            .wrapping_shl(52)
+            .wrapping_add(1.0_f64.to_bits()),
+    );
+    p * power
+}
+
+/// Sine and cosine of `x`, 0 ≤ x ≤ [`MAX_PHASE`]. Polynomials of fdlibm (`k_sin.c`, `k_cos.c`).
+#[inline(always)]
+pub(crate) fn sin_cos(x: f64) -> (f64, f64) {
+    // π/2 in three parts of 33 bits, so that n times the first two is exact
+    const PIO2_1: f64 = 1.570_796_326_734_125_6;
+    const PIO2_2: f64 = 6.077_100_506_303_966e-11;
+    const PIO2_3: f64 = 2.022_266_248_795_950_6e-21;
+    let shifted = x * core::f64::consts::FRAC_2_PI + ROUND;
+    let n = shifted - ROUND;
+    let r = ((x - n * PIO2_1) - n * PIO2_2) - n * PIO2_3;
+    let z = r * r;
+    let s = -2.505_076_025_340_686_3e-8 + z * 1.589_690_995_211_55e-10;
+    let s = 2.755_731_370_707_006_8e-6 + z * s;
+    let s = -1.984_126_982_985_795e-4 + z * s;
+    let s = 8.333_333_333_322_49e-3 + z * s;
+    let s = -1.666_666_666_666_663_2e-1 + z * s;
+    let sin = r + r * z * s;
+    let c = 2.087_572_321_298_175e-9 - z * 1.135_964_755_778_819_5e-11;
+    let c = -2.755_731_435_139_066_3e-7 + z * c;
+    let c = 2.480_158_728_947_673e-5 + z * c;
+    let c = -1.388_888_888_887_411e-3 + z * c;
+    let c = 4.166_666_666_666_66e-2 + z * c;
+    let cos = 1.0 - (0.5 * z - z * z * c);
+    // quadrant: swap in the odd ones; signs from the two low bits
+    let quadrant = shifted.to_bits();
+    let odd = 0_u64.wrapping_sub(quadrant & 1);
+    let (sin, cos) = (sin.to_bits(), cos.to_bits());
+    let swap = (sin ^ cos) & odd;
+    let sin_sign = (quadrant & 2) << 62;
+    let cos_sign = (quadrant.wrapping_add(1) & 2) << 62;
+    (
+        f64::from_bits((sin ^ swap) ^ sin_sign),
+        f64::from_bits((cos ^ swap) ^ cos_sign),
+    )
+}
+
+/// Complex numbers, one for each frequency of a block.
+#[derive(Clone, Copy)]
+pub(crate) struct Complexes {
+    pub(crate) re: Lane,
+    pub(crate) im: Lane,
+}
+
+impl Complexes {
+    pub(crate) const fn all(re: f64, im: f64) -> Self {
+        Self {
+            re: [re; LANES],
+            im: [im; LANES],
+        }
+    }
+}
+
+/// Chain matrices of a block, each over a positive real factor kept in nepers.
+pub(crate) struct Chains {
+    pub(crate) a: Complexes,
+    pub(crate) b: Complexes,
+    pub(crate) c: Complexes,
+    pub(crate) d: Complexes,
+    pub(crate) nepers: Lane,
+}
+
+impl Chains {
+    /// Through connections.
+    pub(crate) const fn through() -> Self {
+        Self {
+            a: Complexes::all(1.0, 0.0),
+            b: Complexes::all(0.0, 0.0),
+            c: Complexes::all(0.0, 0.0),
+            d: Complexes::all(1.0, 0.0),
+            nepers: [0.0; LANES],
+        }
+    }
+
+    /// Appends to lane `i` the two-port of chain matrix `[a b; c d]`, each (re, im).
+    #[inline(always)]
+    pub(crate) fn append(
+        &mut self,
+        i: usize,
+        a: (f64, f64),
+        b: (f64, f64),
+        c: (f64, f64),
+        d: (f64, f64),
+    ) {
+        let row = |p: (f64, f64), q: (f64, f64), u: (f64, f64), v: (f64, f64)| {
+            (
+                p.0 * u.0 - p.1 * u.1 + q.0 * v.0 - q.1 * v.1,
+                p.0 * u.1 + p.1 * u.0 + q.0 * v.1 + q.1 * v.0,
+            )
+        };
+        let (p, q) = ((self.a.re[i], self.a.im[i]), (self.b.re[i], self.b.im[i]));
+        (self.a.re[i], self.a.im[i]) = row(p, q, a, c);
+        (self.b.re[i], self.b.im[i]) = row(p, q, b, d);
+        let (p, q) = ((self.c.re[i], self.c.im[i]), (self.d.re[i], self.d.im[i]));
+        (self.c.re[i], self.c.im[i]) = row(p, q, a, c);
+        (self.d.re[i], self.d.im[i]) = row(p, q, b, d);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn functions_agree_with_libm() {
+        for i in 0..200_000_u32 {
+            let x = f64::from(i) * 0.003_517;
+            let (sin, cos) = sin_cos(x);
+            assert!((sin - libm::sin(x)).abs() < 3e-16, "sin {x}");
+            assert!((cos - libm::cos(x)).abs() < 3e-16, "cos {x}");
+            let y = -x;
+            let want = libm::exp(y);
+            assert!(
+                (exp_negative(y) - want).abs() <= 4e-16 * want || y < -700.0,
+                "exp {y}"
+            );
+        }
+        for x in [0.0, 1e5, 654_321.987, MAX_PHASE] {
+            let (sin, cos) = sin_cos(x);
+            assert!((sin - libm::sin(x)).abs() < 3e-16, "sin {x}");
+            assert!((cos - libm::cos(x)).abs() < 3e-16, "cos {x}");
+        }
+        assert!(exp_negative(0.0) == 1.0);
+        assert!(exp_negative(-1e9) < 1e-300);
+    }
+}
