@@ -2,4 +2,5 @@
 
 pub(crate) use crate::shim::catalogue;
 pub(crate) use crate::shim::report::*;
-pub(crate) use crate::shim::{Derivation, LoadError, Loader, Snapshot};
+pub(crate) use crate::shim::{Derivation, Snapshot};
+pub(crate) use downlead_station::{LoadError, Loader};

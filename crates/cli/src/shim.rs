@@ -4,18 +4,7 @@ use downlead_base::{Diagnostic, Loc, Span};
 use std::sync::Arc;
 #[path = "../../eval/src/report.rs"]
 pub mod report;
-pub trait Loader {
-    fn read(&self, path: &str) -> Result<Arc<str>, LoadError>;
-}
-#[derive(Clone, Debug)]
-pub enum LoadError {
-    NotFound,
-    IsDirectory,
-    NotUtf8 { offset: usize },
-    TooLarge,
-    OutsideRoot,
-    Unreadable(String),
-}
+use downlead_station::{LoadError, Loader};
 pub struct FileEntry {
     pub path: String,
     pub text: Arc<str>,

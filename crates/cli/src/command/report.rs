@@ -23,6 +23,9 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     let gathered = gather(&args.paths, args.root.as_deref());
     let loaded = load(&gathered, ui);
+    if loaded.files == 0 {
+        return Ok(loaded.outcome);
+    }
     let mut all = Report {
         schema: SCHEMA,
         stations: Vec::new(),
