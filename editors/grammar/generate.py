@@ -1,0 +1,64 @@
+#!/usr/bin/env python3
+"""Writes tables.json and every list of keywords and units under editors/ from the Rust sources.
+
+    generate.py            write what changed
+    generate.py --check    write nothing; fail when a file is stale
+"""
+
+import sys
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).resolve().parent))
+import queries  # noqa: E402
+import sections  # noqa: E402
+import textmate  # noqa: E402
+from tables import TableError, dump, tables  # noqa: E402
+
+EDITORS = Path(__file__).resolve().parents[1]
+
+
+def outputs(t):
+    """Path and text of every generated file."""
+    def part(path, *parts):
+        text = (EDITORS / path).read_text(encoding="utf-8")
+        for name, content in parts:
+            text = sections.replace(text, name, content, path)
+        return path, text
+
+    yield "grammar/tables.json", dump(t)
+    yield "vscode/syntaxes/downlead.tmLanguage.json", textmate.text(t)
+    yield part("tree-sitter/grammar.js", ("tables", sections.tree_sitter(t)))
+    yield "tree-sitter/queries/highlights.scm", queries.highlights(t, queries.OWN)
+    yield "neovim/queries/downlead/highlights.scm", queries.highlights(t, queries.NEOVIM)
+    yield "helix/queries/downlead/highlights.scm", queries.highlights(t, queries.HELIX)
+
+
+def main(args):
+    if args not in ([], ["--check"]):
+        print(__doc__, file=sys.stderr)
+        return 2
+    try:
+        files = list(outputs(tables()))
+    except TableError as e:
+        print(f"error: {e}", file=sys.stderr)
+        return 1
+    stale = []
+    for path, text in files:
+        file = EDITORS / path
+        if not file.exists() or file.read_text(encoding="utf-8") != text:
+            stale.append(path)
+            if not args:
+                file.parent.mkdir(parents=True, exist_ok=True)
+                file.write_text(text, encoding="utf-8")
+    if args:
+        for path in stale:
+            print(f"stale: editors/{path} (run editors/grammar/generate.py)")
+        return 1 if stale else 0
+    for path in stale:
+        print(f"wrote editors/{path}")
+    print(f"{len(files)} files, {len(stale)} written")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

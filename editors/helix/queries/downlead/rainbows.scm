@@ -1,0 +1,3 @@
+(block) @rainbow.scope
+
+["{" "}" "(" ")"] @rainbow.bracket

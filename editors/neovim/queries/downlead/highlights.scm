@@ -1,0 +1,70 @@
+; Written by editors/grammar/generate.py. Change queries.py there, not this file.
+
+; names, words, values
+(name) @variable
+(word) @keyword.operator
+(string) @string
+(comment) @comment
+
+(number) @number
+(date) @number
+(dms) @number
+(unit) @constant.builtin
+
+; a number glued to its unit
+(quantity) @number
+
+["{" "}" "(" ")"] @punctuation.bracket
+["," ";"] @punctuation.delimiter
+["=" "+" "-" "−" "–" "*" "/" "±" "+/-"] @operator
+(range "to" @keyword.operator)
+(coverage "k" @keyword.operator)
+(quantity "per" @keyword.operator)
+
+; lines inside a block
+(keyword) @property
+
+; parts of a station
+(keyword [
+    "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
+    "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
+    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+  ] @type.builtin)
+
+; statements of a chain
+(keyword [
+    "branch" "branches" "expect" "joins" "limit" "read"
+  ] @keyword)
+
+; definitions
+(keyword [
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "station" "use"
+  ] @keyword.type)
+
+; a tag in a chain
+(statement . (name) @constant)
+
+; the tag of a part
+(statement
+  . (keyword [
+    "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
+    "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
+    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+  ])
+  . (name) @constant)
+
+; what is defined
+(statement
+  . (keyword [
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "station" "use"
+  ])
+  . [(name) (word)] @type)
+
+; bands; their names may look like lengths
+(statement . (keyword "band") . (quantity) @type)
+((word) @_on . (quantity) @label (#eq? @_on "on") (#match? @label "^[0-9.]+[a-z]+$"))
+((word) @_on . (name) @label (#eq? @_on "on"))
+(statement . (keyword "chain") "," . (quantity) @label (#match? @label "^[0-9.]+[a-z]+$"))
+
+; what a part is an example of
+((word) @_of . (name) @type (#eq? @_of "of"))

@@ -1,0 +1,241 @@
+/**
+ * Tree-sitter grammar of .downlead files.
+ *
+ * The language is uniform: a statement is one line, `KEYWORD element element, element …`, with a block
+ * in braces if it has one. So the grammar knows no statement by itself; which words are keywords and
+ * which spellings are units comes from the program's own tables (see editors/grammar).
+ *
+ * Differences from the program's own parser, none of which shows in colours, folds or indentation:
+ * `{` must stand on the line of its head, and a word glued to a value is not looked into.
+ */
+
+// BEGIN generated: tables
+const KEYWORDS = [
+  "use", "band", "let", "cable", "connector", "adapter", "device", "instrument", "station", "chain",
+  "position", "ground", "place", "joins", "transmitter", "receiver", "run", "jumper", "tail", "pad", "filter",
+  "isolator", "circulator", "protector", "switch", "coupler", "meter", "balun", "tuner", "duplexer",
+  "diplexer", "combiner", "divider", "branch", "branches", "amplifier", "preamplifier", "load", "antenna",
+  "read", "expect", "limit", "transmit", "receive", "temperature", "impedance", "velocity", "loss",
+  "construction", "wires", "valid", "accuracy", "rating", "voltage", "size", "conductor", "source", "inner",
+  "outer", "permittivity", "loss-tangent", "strand", "braid", "resistivity", "diameter", "spacing", "family",
+  "bump", "calibrated", "scale", "resolution", "kind", "high", "low", "port", "isolation", "return-loss",
+  "swr", "passes", "gain", "noise", "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback",
+  "sensitivity", "directivity", "efficiency", "height",
+];
+
+const WORDS = [
+  "added", "agl", "am", "ambient", "amsl", "apart", "at", "by", "carrier", "clad", "cw", "data", "displayed",
+  "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "full", "guess", "haat", "in", "k",
+  "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on", "output", "pep", "per", "phase", "rated",
+  "reactance", "reading", "realized", "reference", "reflected", "shared", "sheet", "sinad", "since", "ssb",
+  "ssb-processed", "to", "typical", "way", "wet", "wgs84", "with",
+];
+
+const INNER_WORDS = [
+  "accuracy", "adapter", "added", "agl", "am", "ambient", "amplifier", "amsl", "antenna", "apart", "at",
+  "balun", "band", "braid", "branch", "branches", "bump", "by", "cable", "calibrated", "carrier", "chain",
+  "circulator", "clad", "combiner", "conductor", "connector", "construction", "coupled", "coupler", "cw",
+  "data", "device", "diameter", "diplexer", "directivity", "displayed", "divider", "duplexer", "duty",
+  "efficiency", "eirp", "ends", "erp", "etrs89", "excess", "expect", "family", "figure", "filter", "fm",
+  "foldback", "for", "forward", "full", "gain", "ground", "guess", "haat", "height", "high", "impedance",
+  "in", "inner", "instrument", "isolation", "isolator", "joins", "jumper", "k", "keyed", "kind", "let",
+  "limit", "load", "loss", "loss-tangent", "low", "maximum", "mean", "meter", "mode", "nad27", "nad83", "net",
+  "noise", "nominal", "of", "on", "outer", "output", "pad", "passes", "pep", "per", "permittivity", "phase",
+  "place", "port", "position", "power", "preamplifier", "protector", "rated", "rating", "reactance", "read",
+  "reading", "realized", "receive", "receiver", "reference", "reflected", "resistivity", "resolution",
+  "return-loss", "run", "scale", "sensitivity", "shared", "sheet", "sinad", "since", "size", "source",
+  "spacing", "ssb", "ssb-processed", "station", "strand", "switch", "swr", "tail", "temperature", "to",
+  "transmit", "transmitter", "tuner", "typical", "use", "valid", "velocity", "voltage", "way", "ways", "wet",
+  "wgs84", "wires", "with",
+];
+
+const UNITS = [
+  "dB/100 ft/sqrt(MHz)", "dB/100 m/sqrt(MHz)", "dB/100 ft/√MHz", "dB/100 ft/MHz", "dB/100 m/√MHz",
+  "dB/100 m/MHz", "wavelengths", "wavelength", "dB/100 ft", "dB/100 m", "dB/ft", "dB/km", "ohm-m", "pF/ft",
+  "dB/m", "degC", "degF", "ohms", "pF/m", "GHz", "MHz", "dBW", "dBd", "dBi", "dBm", "deg", "kHz", "min",
+  "ohm", "Hz", "cm", "dB", "ft", "in", "kV", "kW", "km", "mW", "mi", "mm", "uV", "uW", "yd", "°C", "°F", "µV",
+  "µW", "Ωm", "μV", "μW", "Ωm", "%", "A", "V", "W", "h", "m", "s", "°", "Ω", "λ", "Ω",
+];
+
+const GLUED_UNITS = [
+  "dB/100 ft/sqrt(MHz)", "dB/100 m/sqrt(MHz)", "dB/100 ft/√MHz", "dB/100 ft/MHz", "dB/100 m/√MHz",
+  "dB/100 m/MHz", "wavelengths", "wavelength", "dB/100 ft", "dB/100 m", "dB/ft", "dB/km", "ohm-m", "pF/ft",
+  "dB/m", "degC", "degF", "ohms", "pF/m", "GHz", "MHz", "dBW", "dBd", "dBi", "dBm", "deg", "kHz", "min",
+  "ohm", "Hz", "cm", "dB", "ft", "in", "kV", "kW", "km", "mW", "mi", "mm", "uV", "uW", "yd", "A", "V", "W",
+  "h", "m", "s",
+];
+// END generated: tables
+
+const LETTERS = /[A-Za-z_][A-Za-z0-9_]*(-[A-Za-z0-9_]+)*(\.[A-Za-z0-9_]+(-[A-Za-z0-9_]+)*)*/;
+// `7-16-pair`, `4.3-10-pair`, `2m-fm`: digits that go on with a letter or a dash
+const DIGIT_NAME = /[0-9]+(\.[0-9]+)*([A-Za-z_]|-[A-Za-z0-9_])[A-Za-z0-9_]*([.-][A-Za-z0-9_]+)*/;
+const NUMBER = /[+−–-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?/;
+
+/** @param {string[]} words */
+const any = (words) => choice(...words);
+
+/**
+ * Spellings of units. In `dB/100 m` blanks around the slash and after 100 are free.
+ * @param {string[]} symbols
+ */
+const spellings = (symbols) =>
+  choice(
+    ...symbols.map((symbol) => {
+      if (!symbol.includes("/")) return symbol;
+      const pattern = symbol
+        .replace(/[()]/g, "\\$&")
+        .replaceAll("/100 ", "/100[ \\t]*")
+        .replaceAll("/", "[ \\t]*\\/[ \\t]*");
+      return new RegExp(pattern);
+    }),
+  );
+
+module.exports = grammar({
+  name: "downlead",
+
+  // comments run to the line end and never hold it, so they may stand between any two tokens
+  extras: ($) => [/[ \t]/, $.comment],
+
+  word: ($) => $.name,
+
+  supertypes: ($) => [$._expression],
+
+  inline: ($) => [$._element, $._atom],
+
+  rules: {
+    source_file: ($) => seq(repeat($._line), optional($.statement)),
+
+    _line: ($) =>
+      choice(
+        seq($.statement, $._end),
+        alias($.block_statement, $.statement),
+        $._end,
+      ),
+
+    _end: ($) => choice(/\r?\n/, ";"),
+
+    statement: ($) => $._head,
+
+    block_statement: ($) => seq($._head, $.block),
+
+    block: ($) => seq("{", repeat($._line), optional($.statement), "}"),
+
+    // KEYWORD …, a tag, or a row of a table that begins with a value
+    _head: ($) =>
+      prec.right(
+        seq(
+          choice(
+            $.keyword,
+            alias($.only_word, $.name),
+            $._value,
+          ),
+          repeat($._element),
+        ),
+      ),
+
+    keyword: (_) => any(KEYWORDS),
+
+    // `of`, `on`, `carrier`: no keywords, but words with a meaning inside a statement
+    only_word: (_) => any(WORDS),
+
+    _element: ($) => choice(",", "=", $._atom),
+
+    _atom: ($) =>
+      choice(
+        $._value,
+        $.word,
+        $.string,
+        $.date,
+        $.dms,
+      ),
+
+    word: (_) => any(INNER_WORDS),
+
+    _value: ($) =>
+      choice(
+        $._expression,
+        $.range,
+        $.tolerance,
+      ),
+
+    // `0.10 dB to 0.20 dB`
+    range: ($) => prec.right(2, seq($._expression, "to", $._expression)),
+
+    // `46 m ± 0.5 m`, `5 % k 2`, `32 W ± 5 % k 1`
+    tolerance: ($) =>
+      prec.right(
+        2,
+        seq(
+          $._expression,
+          choice(
+            seq(
+              choice("±", "+/-"),
+              field("half_width", $._expression),
+              optional($.coverage),
+            ),
+            $.coverage,
+          ),
+        ),
+      ),
+
+    coverage: ($) => prec.right(2, seq("k", $.number)),
+
+    _expression: ($) =>
+      choice(
+        $.quantity,
+        $.number,
+        $.name,
+        alias($.digit_name, $.name),
+        $.parenthesized_expression,
+        $.negation,
+        $.binary_expression,
+      ),
+
+    parenthesized_expression: ($) => seq("(", $._expression, ")"),
+
+    negation: ($) => prec(5, seq(choice("-", "−", "–"), choice($.name, $.parenthesized_expression))),
+
+    binary_expression: ($) =>
+      prec.left(
+        4,
+        seq(
+          field("left", $._expression),
+          field("operator", choice("+", "-", "−", "–", "*", "/")),
+          field("right", $._expression),
+        ),
+      ),
+
+    // a number and its unit; glued together (`46m`) they are one token, since a band may be called so
+    quantity: ($) =>
+      prec.right(
+        3,
+        choice(
+          $._glued,
+          seq($.number, $.unit),
+          // `0.05 dB per sqrt(GHz)`
+          seq($.number, optional($.unit), "per", alias($.root, $.unit)),
+        ),
+      ),
+
+    // order matters from here on: of two tokens of equal length the first wins
+    _glued: (_) => token(seq(NUMBER, spellings(GLUED_UNITS))),
+
+    date: (_) => token(/[0-9]{4}-(0[1-9]|1[0-2])(-[0-9]{2})?/),
+
+    dms: (_) => token(/[0-9]+°[ ]?[0-9]+(\.[0-9]+)?′([ ]?[0-9]+(\.[0-9]+)?″)?/),
+
+    number: (_) => token(NUMBER),
+
+    unit: (_) => spellings(UNITS),
+
+    root: (_) => token(/sqrt\([A-Za-z]+\)|√[A-Za-z]+/),
+
+    digit_name: (_) => token(DIGIT_NAME),
+
+    name: (_) => token(LETTERS),
+
+    string: (_) => token(/"[^"\r\n]*"/),
+
+    comment: (_) => token(/\/\/[^\r\n]*/),
+  },
+});

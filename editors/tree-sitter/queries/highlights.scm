@@ -1,0 +1,70 @@
+; Written by editors/grammar/generate.py. Change queries.py there, not this file.
+
+; what a part is an example of
+((word) @_of . (name) @type (#eq? @_of "of"))
+
+; bands; their names may look like lengths
+(statement . (keyword "band") . (quantity) @type)
+((word) @_on . (quantity) @label (#eq? @_on "on") (#match? @label "^[0-9.]+[a-z]+$"))
+((word) @_on . (name) @label (#eq? @_on "on"))
+(statement . (keyword "chain") "," . (quantity) @label (#match? @label "^[0-9.]+[a-z]+$"))
+
+; what is defined
+(statement
+  . (keyword [
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "station" "use"
+  ])
+  . [(name) (word)] @type)
+
+; the tag of a part
+(statement
+  . (keyword [
+    "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
+    "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
+    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+  ])
+  . (name) @constant)
+
+; a tag in a chain
+(statement . (name) @constant)
+
+; definitions
+(keyword [
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "station" "use"
+  ] @keyword)
+
+; statements of a chain
+(keyword [
+    "branch" "branches" "expect" "joins" "limit" "read"
+  ] @keyword)
+
+; parts of a station
+(keyword [
+    "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
+    "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
+    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+  ] @type.builtin)
+
+; lines inside a block
+(keyword) @property
+
+["{" "}" "(" ")"] @punctuation.bracket
+["," ";"] @punctuation.delimiter
+["=" "+" "-" "−" "–" "*" "/" "±" "+/-"] @operator
+(range "to" @keyword.operator)
+(coverage "k" @keyword.operator)
+(quantity "per" @keyword.operator)
+
+; a number glued to its unit
+(quantity) @number
+
+(number) @number
+(date) @number
+(dms) @number
+(unit) @constant.builtin
+
+; names, words, values
+(name) @variable
+(word) @keyword.operator
+(string) @string
+(comment) @comment

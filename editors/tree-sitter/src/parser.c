@@ -1,0 +1,14470 @@
+#include "tree_sitter/parser.h"
+
+#if defined(__GNUC__) || defined(__clang__)
+#pragma GCC diagnostic ignored "-Wmissing-field-initializers"
+#endif
+
+#define LANGUAGE_VERSION 14
+#define STATE_COUNT 81
+#define LARGE_STATE_COUNT 44
+#define SYMBOL_COUNT 258
+#define ALIAS_COUNT 0
+#define TOKEN_COUNT 236
+#define EXTERNAL_TOKEN_COUNT 0
+#define FIELD_COUNT 4
+#define MAX_ALIAS_SEQUENCE_LENGTH 4
+#define PRODUCTION_ID_COUNT 3
+
+enum ts_symbol_identifiers {
+  sym_name = 1,
+  aux_sym__end_token1 = 2,
+  anon_sym_SEMI = 3,
+  anon_sym_LBRACE = 4,
+  anon_sym_RBRACE = 5,
+  anon_sym_use = 6,
+  anon_sym_band = 7,
+  anon_sym_let = 8,
+  anon_sym_cable = 9,
+  anon_sym_connector = 10,
+  anon_sym_adapter = 11,
+  anon_sym_device = 12,
+  anon_sym_instrument = 13,
+  anon_sym_station = 14,
+  anon_sym_chain = 15,
+  anon_sym_position = 16,
+  anon_sym_ground = 17,
+  anon_sym_place = 18,
+  anon_sym_joins = 19,
+  anon_sym_transmitter = 20,
+  anon_sym_receiver = 21,
+  anon_sym_run = 22,
+  anon_sym_jumper = 23,
+  anon_sym_tail = 24,
+  anon_sym_pad = 25,
+  anon_sym_filter = 26,
+  anon_sym_isolator = 27,
+  anon_sym_circulator = 28,
+  anon_sym_protector = 29,
+  anon_sym_switch = 30,
+  anon_sym_coupler = 31,
+  anon_sym_meter = 32,
+  anon_sym_balun = 33,
+  anon_sym_tuner = 34,
+  anon_sym_duplexer = 35,
+  anon_sym_diplexer = 36,
+  anon_sym_combiner = 37,
+  anon_sym_divider = 38,
+  anon_sym_branch = 39,
+  anon_sym_branches = 40,
+  anon_sym_amplifier = 41,
+  anon_sym_preamplifier = 42,
+  anon_sym_load = 43,
+  anon_sym_antenna = 44,
+  anon_sym_read = 45,
+  anon_sym_expect = 46,
+  anon_sym_limit = 47,
+  anon_sym_transmit = 48,
+  anon_sym_receive = 49,
+  anon_sym_temperature = 50,
+  anon_sym_impedance = 51,
+  anon_sym_velocity = 52,
+  anon_sym_loss = 53,
+  anon_sym_construction = 54,
+  anon_sym_wires = 55,
+  anon_sym_valid = 56,
+  anon_sym_accuracy = 57,
+  anon_sym_rating = 58,
+  anon_sym_voltage = 59,
+  anon_sym_size = 60,
+  anon_sym_conductor = 61,
+  anon_sym_source = 62,
+  anon_sym_inner = 63,
+  anon_sym_outer = 64,
+  anon_sym_permittivity = 65,
+  anon_sym_loss_DASHtangent = 66,
+  anon_sym_strand = 67,
+  anon_sym_braid = 68,
+  anon_sym_resistivity = 69,
+  anon_sym_diameter = 70,
+  anon_sym_spacing = 71,
+  anon_sym_family = 72,
+  anon_sym_bump = 73,
+  anon_sym_calibrated = 74,
+  anon_sym_scale = 75,
+  anon_sym_resolution = 76,
+  anon_sym_kind = 77,
+  anon_sym_high = 78,
+  anon_sym_low = 79,
+  anon_sym_port = 80,
+  anon_sym_isolation = 81,
+  anon_sym_return_DASHloss = 82,
+  anon_sym_swr = 83,
+  anon_sym_passes = 84,
+  anon_sym_gain = 85,
+  anon_sym_noise = 86,
+  anon_sym_excess = 87,
+  anon_sym_ways = 88,
+  anon_sym_coupled = 89,
+  anon_sym_power = 90,
+  anon_sym_mode = 91,
+  anon_sym_duty = 92,
+  anon_sym_keyed = 93,
+  anon_sym_foldback = 94,
+  anon_sym_sensitivity = 95,
+  anon_sym_directivity = 96,
+  anon_sym_efficiency = 97,
+  anon_sym_height = 98,
+  anon_sym_added = 99,
+  anon_sym_agl = 100,
+  anon_sym_am = 101,
+  anon_sym_ambient = 102,
+  anon_sym_amsl = 103,
+  anon_sym_apart = 104,
+  anon_sym_at = 105,
+  anon_sym_by = 106,
+  anon_sym_carrier = 107,
+  anon_sym_clad = 108,
+  anon_sym_cw = 109,
+  anon_sym_data = 110,
+  anon_sym_displayed = 111,
+  anon_sym_eirp = 112,
+  anon_sym_ends = 113,
+  anon_sym_erp = 114,
+  anon_sym_etrs89 = 115,
+  anon_sym_figure = 116,
+  anon_sym_fm = 117,
+  anon_sym_for = 118,
+  anon_sym_forward = 119,
+  anon_sym_full = 120,
+  anon_sym_guess = 121,
+  anon_sym_haat = 122,
+  anon_sym_in = 123,
+  anon_sym_k = 124,
+  anon_sym_maximum = 125,
+  anon_sym_mean = 126,
+  anon_sym_nad27 = 127,
+  anon_sym_nad83 = 128,
+  anon_sym_net = 129,
+  anon_sym_nominal = 130,
+  anon_sym_of = 131,
+  anon_sym_on = 132,
+  anon_sym_output = 133,
+  anon_sym_pep = 134,
+  anon_sym_per = 135,
+  anon_sym_phase = 136,
+  anon_sym_rated = 137,
+  anon_sym_reactance = 138,
+  anon_sym_reading = 139,
+  anon_sym_realized = 140,
+  anon_sym_reference = 141,
+  anon_sym_reflected = 142,
+  anon_sym_shared = 143,
+  anon_sym_sheet = 144,
+  anon_sym_sinad = 145,
+  anon_sym_since = 146,
+  anon_sym_ssb = 147,
+  anon_sym_ssb_DASHprocessed = 148,
+  anon_sym_to = 149,
+  anon_sym_typical = 150,
+  anon_sym_way = 151,
+  anon_sym_wet = 152,
+  anon_sym_wgs84 = 153,
+  anon_sym_with = 154,
+  anon_sym_COMMA = 155,
+  anon_sym_EQ = 156,
+  anon_sym_u00b1 = 157,
+  anon_sym_PLUS_SLASH_DASH = 158,
+  anon_sym_LPAREN = 159,
+  anon_sym_RPAREN = 160,
+  anon_sym_DASH = 161,
+  anon_sym_u2212 = 162,
+  anon_sym_u2013 = 163,
+  anon_sym_PLUS = 164,
+  anon_sym_STAR = 165,
+  anon_sym_SLASH = 166,
+  sym__glued = 167,
+  sym_date = 168,
+  sym_dms = 169,
+  sym_number = 170,
+  aux_sym_unit_token1 = 171,
+  aux_sym_unit_token2 = 172,
+  aux_sym_unit_token3 = 173,
+  aux_sym_unit_token4 = 174,
+  aux_sym_unit_token5 = 175,
+  aux_sym_unit_token6 = 176,
+  anon_sym_wavelengths = 177,
+  anon_sym_wavelength = 178,
+  aux_sym_unit_token7 = 179,
+  aux_sym_unit_token8 = 180,
+  aux_sym_unit_token9 = 181,
+  aux_sym_unit_token10 = 182,
+  anon_sym_ohm_DASHm = 183,
+  aux_sym_unit_token11 = 184,
+  aux_sym_unit_token12 = 185,
+  anon_sym_degC = 186,
+  anon_sym_degF = 187,
+  anon_sym_ohms = 188,
+  aux_sym_unit_token13 = 189,
+  anon_sym_GHz = 190,
+  anon_sym_MHz = 191,
+  anon_sym_dBW = 192,
+  anon_sym_dBd = 193,
+  anon_sym_dBi = 194,
+  anon_sym_dBm = 195,
+  anon_sym_deg = 196,
+  anon_sym_kHz = 197,
+  anon_sym_min = 198,
+  anon_sym_ohm = 199,
+  anon_sym_Hz = 200,
+  anon_sym_cm = 201,
+  anon_sym_dB = 202,
+  anon_sym_ft = 203,
+  anon_sym_kV = 204,
+  anon_sym_kW = 205,
+  anon_sym_km = 206,
+  anon_sym_mW = 207,
+  anon_sym_mi = 208,
+  anon_sym_mm = 209,
+  anon_sym_uV = 210,
+  anon_sym_uW = 211,
+  anon_sym_yd = 212,
+  anon_sym_u00b0C = 213,
+  anon_sym_u00b0F = 214,
+  anon_sym_u00b5V = 215,
+  anon_sym_u00b5W = 216,
+  anon_sym_u03a9m = 217,
+  anon_sym_u03bcV = 218,
+  anon_sym_u03bcW = 219,
+  anon_sym_u2126m = 220,
+  anon_sym_PERCENT = 221,
+  anon_sym_A = 222,
+  anon_sym_V = 223,
+  anon_sym_W = 224,
+  anon_sym_h = 225,
+  anon_sym_m = 226,
+  anon_sym_s = 227,
+  anon_sym_u00b0 = 228,
+  anon_sym_u03a9 = 229,
+  anon_sym_u03bb = 230,
+  anon_sym_u2126 = 231,
+  sym_root = 232,
+  sym_digit_name = 233,
+  sym_string = 234,
+  sym_comment = 235,
+  sym_source_file = 236,
+  sym__line = 237,
+  sym__end = 238,
+  sym_statement = 239,
+  sym_block_statement = 240,
+  sym_block = 241,
+  sym__head = 242,
+  sym_keyword = 243,
+  sym_only_word = 244,
+  sym_word = 245,
+  sym__value = 246,
+  sym_range = 247,
+  sym_tolerance = 248,
+  sym_coverage = 249,
+  sym__expression = 250,
+  sym_parenthesized_expression = 251,
+  sym_negation = 252,
+  sym_binary_expression = 253,
+  sym_quantity = 254,
+  sym_unit = 255,
+  aux_sym_source_file_repeat1 = 256,
+  aux_sym__head_repeat1 = 257,
+};
+
+static const char * const ts_symbol_names[] = {
+  [ts_builtin_sym_end] = "end",
+  [sym_name] = "name",
+  [aux_sym__end_token1] = "_end_token1",
+  [anon_sym_SEMI] = ";",
+  [anon_sym_LBRACE] = "{",
+  [anon_sym_RBRACE] = "}",
+  [anon_sym_use] = "use",
+  [anon_sym_band] = "band",
+  [anon_sym_let] = "let",
+  [anon_sym_cable] = "cable",
+  [anon_sym_connector] = "connector",
+  [anon_sym_adapter] = "adapter",
+  [anon_sym_device] = "device",
+  [anon_sym_instrument] = "instrument",
+  [anon_sym_station] = "station",
+  [anon_sym_chain] = "chain",
+  [anon_sym_position] = "position",
+  [anon_sym_ground] = "ground",
+  [anon_sym_place] = "place",
+  [anon_sym_joins] = "joins",
+  [anon_sym_transmitter] = "transmitter",
+  [anon_sym_receiver] = "receiver",
+  [anon_sym_run] = "run",
+  [anon_sym_jumper] = "jumper",
+  [anon_sym_tail] = "tail",
+  [anon_sym_pad] = "pad",
+  [anon_sym_filter] = "filter",
+  [anon_sym_isolator] = "isolator",
+  [anon_sym_circulator] = "circulator",
+  [anon_sym_protector] = "protector",
+  [anon_sym_switch] = "switch",
+  [anon_sym_coupler] = "coupler",
+  [anon_sym_meter] = "meter",
+  [anon_sym_balun] = "balun",
+  [anon_sym_tuner] = "tuner",
+  [anon_sym_duplexer] = "duplexer",
+  [anon_sym_diplexer] = "diplexer",
+  [anon_sym_combiner] = "combiner",
+  [anon_sym_divider] = "divider",
+  [anon_sym_branch] = "branch",
+  [anon_sym_branches] = "branches",
+  [anon_sym_amplifier] = "amplifier",
+  [anon_sym_preamplifier] = "preamplifier",
+  [anon_sym_load] = "load",
+  [anon_sym_antenna] = "antenna",
+  [anon_sym_read] = "read",
+  [anon_sym_expect] = "expect",
+  [anon_sym_limit] = "limit",
+  [anon_sym_transmit] = "transmit",
+  [anon_sym_receive] = "receive",
+  [anon_sym_temperature] = "temperature",
+  [anon_sym_impedance] = "impedance",
+  [anon_sym_velocity] = "velocity",
+  [anon_sym_loss] = "loss",
+  [anon_sym_construction] = "construction",
+  [anon_sym_wires] = "wires",
+  [anon_sym_valid] = "valid",
+  [anon_sym_accuracy] = "accuracy",
+  [anon_sym_rating] = "rating",
+  [anon_sym_voltage] = "voltage",
+  [anon_sym_size] = "size",
+  [anon_sym_conductor] = "conductor",
+  [anon_sym_source] = "source",
+  [anon_sym_inner] = "inner",
+  [anon_sym_outer] = "outer",
+  [anon_sym_permittivity] = "permittivity",
+  [anon_sym_loss_DASHtangent] = "loss-tangent",
+  [anon_sym_strand] = "strand",
+  [anon_sym_braid] = "braid",
+  [anon_sym_resistivity] = "resistivity",
+  [anon_sym_diameter] = "diameter",
+  [anon_sym_spacing] = "spacing",
+  [anon_sym_family] = "family",
+  [anon_sym_bump] = "bump",
+  [anon_sym_calibrated] = "calibrated",
+  [anon_sym_scale] = "scale",
+  [anon_sym_resolution] = "resolution",
+  [anon_sym_kind] = "kind",
+  [anon_sym_high] = "high",
+  [anon_sym_low] = "low",
+  [anon_sym_port] = "port",
+  [anon_sym_isolation] = "isolation",
+  [anon_sym_return_DASHloss] = "return-loss",
+  [anon_sym_swr] = "swr",
+  [anon_sym_passes] = "passes",
+  [anon_sym_gain] = "gain",
+  [anon_sym_noise] = "noise",
+  [anon_sym_excess] = "excess",
+  [anon_sym_ways] = "ways",
+  [anon_sym_coupled] = "coupled",
+  [anon_sym_power] = "power",
+  [anon_sym_mode] = "mode",
+  [anon_sym_duty] = "duty",
+  [anon_sym_keyed] = "keyed",
+  [anon_sym_foldback] = "foldback",
+  [anon_sym_sensitivity] = "sensitivity",
+  [anon_sym_directivity] = "directivity",
+  [anon_sym_efficiency] = "efficiency",
+  [anon_sym_height] = "height",
+  [anon_sym_added] = "added",
+  [anon_sym_agl] = "agl",
+  [anon_sym_am] = "am",
+  [anon_sym_ambient] = "ambient",
+  [anon_sym_amsl] = "amsl",
+  [anon_sym_apart] = "apart",
+  [anon_sym_at] = "at",
+  [anon_sym_by] = "by",
+  [anon_sym_carrier] = "carrier",
+  [anon_sym_clad] = "clad",
+  [anon_sym_cw] = "cw",
+  [anon_sym_data] = "data",
+  [anon_sym_displayed] = "displayed",
+  [anon_sym_eirp] = "eirp",
+  [anon_sym_ends] = "ends",
+  [anon_sym_erp] = "erp",
+  [anon_sym_etrs89] = "etrs89",
+  [anon_sym_figure] = "figure",
+  [anon_sym_fm] = "fm",
+  [anon_sym_for] = "for",
+  [anon_sym_forward] = "forward",
+  [anon_sym_full] = "full",
+  [anon_sym_guess] = "guess",
+  [anon_sym_haat] = "haat",
+  [anon_sym_in] = "in",
+  [anon_sym_k] = "k",
+  [anon_sym_maximum] = "maximum",
+  [anon_sym_mean] = "mean",
+  [anon_sym_nad27] = "nad27",
+  [anon_sym_nad83] = "nad83",
+  [anon_sym_net] = "net",
+  [anon_sym_nominal] = "nominal",
+  [anon_sym_of] = "of",
+  [anon_sym_on] = "on",
+  [anon_sym_output] = "output",
+  [anon_sym_pep] = "pep",
+  [anon_sym_per] = "per",
+  [anon_sym_phase] = "phase",
+  [anon_sym_rated] = "rated",
+  [anon_sym_reactance] = "reactance",
+  [anon_sym_reading] = "reading",
+  [anon_sym_realized] = "realized",
+  [anon_sym_reference] = "reference",
+  [anon_sym_reflected] = "reflected",
+  [anon_sym_shared] = "shared",
+  [anon_sym_sheet] = "sheet",
+  [anon_sym_sinad] = "sinad",
+  [anon_sym_since] = "since",
+  [anon_sym_ssb] = "ssb",
+  [anon_sym_ssb_DASHprocessed] = "ssb-processed",
+  [anon_sym_to] = "to",
+  [anon_sym_typical] = "typical",
+  [anon_sym_way] = "way",
+  [anon_sym_wet] = "wet",
+  [anon_sym_wgs84] = "wgs84",
+  [anon_sym_with] = "with",
+  [anon_sym_COMMA] = ",",
+  [anon_sym_EQ] = "=",
+  [anon_sym_u00b1] = "\u00b1",
+  [anon_sym_PLUS_SLASH_DASH] = "+/-",
+  [anon_sym_LPAREN] = "(",
+  [anon_sym_RPAREN] = ")",
+  [anon_sym_DASH] = "-",
+  [anon_sym_u2212] = "\u2212",
+  [anon_sym_u2013] = "\u2013",
+  [anon_sym_PLUS] = "+",
+  [anon_sym_STAR] = "*",
+  [anon_sym_SLASH] = "/",
+  [sym__glued] = "_glued",
+  [sym_date] = "date",
+  [sym_dms] = "dms",
+  [sym_number] = "number",
+  [aux_sym_unit_token1] = "unit_token1",
+  [aux_sym_unit_token2] = "unit_token2",
+  [aux_sym_unit_token3] = "unit_token3",
+  [aux_sym_unit_token4] = "unit_token4",
+  [aux_sym_unit_token5] = "unit_token5",
+  [aux_sym_unit_token6] = "unit_token6",
+  [anon_sym_wavelengths] = "wavelengths",
+  [anon_sym_wavelength] = "wavelength",
+  [aux_sym_unit_token7] = "unit_token7",
+  [aux_sym_unit_token8] = "unit_token8",
+  [aux_sym_unit_token9] = "unit_token9",
+  [aux_sym_unit_token10] = "unit_token10",
+  [anon_sym_ohm_DASHm] = "ohm-m",
+  [aux_sym_unit_token11] = "unit_token11",
+  [aux_sym_unit_token12] = "unit_token12",
+  [anon_sym_degC] = "degC",
+  [anon_sym_degF] = "degF",
+  [anon_sym_ohms] = "ohms",
+  [aux_sym_unit_token13] = "unit_token13",
+  [anon_sym_GHz] = "GHz",
+  [anon_sym_MHz] = "MHz",
+  [anon_sym_dBW] = "dBW",
+  [anon_sym_dBd] = "dBd",
+  [anon_sym_dBi] = "dBi",
+  [anon_sym_dBm] = "dBm",
+  [anon_sym_deg] = "deg",
+  [anon_sym_kHz] = "kHz",
+  [anon_sym_min] = "min",
+  [anon_sym_ohm] = "ohm",
+  [anon_sym_Hz] = "Hz",
+  [anon_sym_cm] = "cm",
+  [anon_sym_dB] = "dB",
+  [anon_sym_ft] = "ft",
+  [anon_sym_kV] = "kV",
+  [anon_sym_kW] = "kW",
+  [anon_sym_km] = "km",
+  [anon_sym_mW] = "mW",
+  [anon_sym_mi] = "mi",
+  [anon_sym_mm] = "mm",
+  [anon_sym_uV] = "uV",
+  [anon_sym_uW] = "uW",
+  [anon_sym_yd] = "yd",
+  [anon_sym_u00b0C] = "\u00b0C",
+  [anon_sym_u00b0F] = "\u00b0F",
+  [anon_sym_u00b5V] = "\u00b5V",
+  [anon_sym_u00b5W] = "\u00b5W",
+  [anon_sym_u03a9m] = "\u03a9m",
+  [anon_sym_u03bcV] = "\u03bcV",
+  [anon_sym_u03bcW] = "\u03bcW",
+  [anon_sym_u2126m] = "\u2126m",
+  [anon_sym_PERCENT] = "%",
+  [anon_sym_A] = "A",
+  [anon_sym_V] = "V",
+  [anon_sym_W] = "W",
+  [anon_sym_h] = "h",
+  [anon_sym_m] = "m",
+  [anon_sym_s] = "s",
+  [anon_sym_u00b0] = "\u00b0",
+  [anon_sym_u03a9] = "\u03a9",
+  [anon_sym_u03bb] = "\u03bb",
+  [anon_sym_u2126] = "\u2126",
+  [sym_root] = "unit",
+  [sym_digit_name] = "name",
+  [sym_string] = "string",
+  [sym_comment] = "comment",
+  [sym_source_file] = "source_file",
+  [sym__line] = "_line",
+  [sym__end] = "_end",
+  [sym_statement] = "statement",
+  [sym_block_statement] = "statement",
+  [sym_block] = "block",
+  [sym__head] = "_head",
+  [sym_keyword] = "keyword",
+  [sym_only_word] = "name",
+  [sym_word] = "word",
+  [sym__value] = "_value",
+  [sym_range] = "range",
+  [sym_tolerance] = "tolerance",
+  [sym_coverage] = "coverage",
+  [sym__expression] = "_expression",
+  [sym_parenthesized_expression] = "parenthesized_expression",
+  [sym_negation] = "negation",
+  [sym_binary_expression] = "binary_expression",
+  [sym_quantity] = "quantity",
+  [sym_unit] = "unit",
+  [aux_sym_source_file_repeat1] = "source_file_repeat1",
+  [aux_sym__head_repeat1] = "_head_repeat1",
+};
+
+static const TSSymbol ts_symbol_map[] = {
+  [ts_builtin_sym_end] = ts_builtin_sym_end,
+  [sym_name] = sym_name,
+  [aux_sym__end_token1] = aux_sym__end_token1,
+  [anon_sym_SEMI] = anon_sym_SEMI,
+  [anon_sym_LBRACE] = anon_sym_LBRACE,
+  [anon_sym_RBRACE] = anon_sym_RBRACE,
+  [anon_sym_use] = anon_sym_use,
+  [anon_sym_band] = anon_sym_band,
+  [anon_sym_let] = anon_sym_let,
+  [anon_sym_cable] = anon_sym_cable,
+  [anon_sym_connector] = anon_sym_connector,
+  [anon_sym_adapter] = anon_sym_adapter,
+  [anon_sym_device] = anon_sym_device,
+  [anon_sym_instrument] = anon_sym_instrument,
+  [anon_sym_station] = anon_sym_station,
+  [anon_sym_chain] = anon_sym_chain,
+  [anon_sym_position] = anon_sym_position,
+  [anon_sym_ground] = anon_sym_ground,
+  [anon_sym_place] = anon_sym_place,
+  [anon_sym_joins] = anon_sym_joins,
+  [anon_sym_transmitter] = anon_sym_transmitter,
+  [anon_sym_receiver] = anon_sym_receiver,
+  [anon_sym_run] = anon_sym_run,
+  [anon_sym_jumper] = anon_sym_jumper,
+  [anon_sym_tail] = anon_sym_tail,
+  [anon_sym_pad] = anon_sym_pad,
+  [anon_sym_filter] = anon_sym_filter,
+  [anon_sym_isolator] = anon_sym_isolator,
+  [anon_sym_circulator] = anon_sym_circulator,
+  [anon_sym_protector] = anon_sym_protector,
+  [anon_sym_switch] = anon_sym_switch,
+  [anon_sym_coupler] = anon_sym_coupler,
+  [anon_sym_meter] = anon_sym_meter,
+  [anon_sym_balun] = anon_sym_balun,
+  [anon_sym_tuner] = anon_sym_tuner,
+  [anon_sym_duplexer] = anon_sym_duplexer,
+  [anon_sym_diplexer] = anon_sym_diplexer,
+  [anon_sym_combiner] = anon_sym_combiner,
+  [anon_sym_divider] = anon_sym_divider,
+  [anon_sym_branch] = anon_sym_branch,
+  [anon_sym_branches] = anon_sym_branches,
+  [anon_sym_amplifier] = anon_sym_amplifier,
+  [anon_sym_preamplifier] = anon_sym_preamplifier,
+  [anon_sym_load] = anon_sym_load,
+  [anon_sym_antenna] = anon_sym_antenna,
+  [anon_sym_read] = anon_sym_read,
+  [anon_sym_expect] = anon_sym_expect,
+  [anon_sym_limit] = anon_sym_limit,
+  [anon_sym_transmit] = anon_sym_transmit,
+  [anon_sym_receive] = anon_sym_receive,
+  [anon_sym_temperature] = anon_sym_temperature,
+  [anon_sym_impedance] = anon_sym_impedance,
+  [anon_sym_velocity] = anon_sym_velocity,
+  [anon_sym_loss] = anon_sym_loss,
+  [anon_sym_construction] = anon_sym_construction,
+  [anon_sym_wires] = anon_sym_wires,
+  [anon_sym_valid] = anon_sym_valid,
+  [anon_sym_accuracy] = anon_sym_accuracy,
+  [anon_sym_rating] = anon_sym_rating,
+  [anon_sym_voltage] = anon_sym_voltage,
+  [anon_sym_size] = anon_sym_size,
+  [anon_sym_conductor] = anon_sym_conductor,
+  [anon_sym_source] = anon_sym_source,
+  [anon_sym_inner] = anon_sym_inner,
+  [anon_sym_outer] = anon_sym_outer,
+  [anon_sym_permittivity] = anon_sym_permittivity,
+  [anon_sym_loss_DASHtangent] = anon_sym_loss_DASHtangent,
+  [anon_sym_strand] = anon_sym_strand,
+  [anon_sym_braid] = anon_sym_braid,
+  [anon_sym_resistivity] = anon_sym_resistivity,
+  [anon_sym_diameter] = anon_sym_diameter,
+  [anon_sym_spacing] = anon_sym_spacing,
+  [anon_sym_family] = anon_sym_family,
+  [anon_sym_bump] = anon_sym_bump,
+  [anon_sym_calibrated] = anon_sym_calibrated,
+  [anon_sym_scale] = anon_sym_scale,
+  [anon_sym_resolution] = anon_sym_resolution,
+  [anon_sym_kind] = anon_sym_kind,
+  [anon_sym_high] = anon_sym_high,
+  [anon_sym_low] = anon_sym_low,
+  [anon_sym_port] = anon_sym_port,
+  [anon_sym_isolation] = anon_sym_isolation,
+  [anon_sym_return_DASHloss] = anon_sym_return_DASHloss,
+  [anon_sym_swr] = anon_sym_swr,
+  [anon_sym_passes] = anon_sym_passes,
+  [anon_sym_gain] = anon_sym_gain,
+  [anon_sym_noise] = anon_sym_noise,
+  [anon_sym_excess] = anon_sym_excess,
+  [anon_sym_ways] = anon_sym_ways,
+  [anon_sym_coupled] = anon_sym_coupled,
+  [anon_sym_power] = anon_sym_power,
+  [anon_sym_mode] = anon_sym_mode,
+  [anon_sym_duty] = anon_sym_duty,
+  [anon_sym_keyed] = anon_sym_keyed,
+  [anon_sym_foldback] = anon_sym_foldback,
+  [anon_sym_sensitivity] = anon_sym_sensitivity,
+  [anon_sym_directivity] = anon_sym_directivity,
+  [anon_sym_efficiency] = anon_sym_efficiency,
+  [anon_sym_height] = anon_sym_height,
+  [anon_sym_added] = anon_sym_added,
+  [anon_sym_agl] = anon_sym_agl,
+  [anon_sym_am] = anon_sym_am,
+  [anon_sym_ambient] = anon_sym_ambient,
+  [anon_sym_amsl] = anon_sym_amsl,
+  [anon_sym_apart] = anon_sym_apart,
+  [anon_sym_at] = anon_sym_at,
+  [anon_sym_by] = anon_sym_by,
+  [anon_sym_carrier] = anon_sym_carrier,
+  [anon_sym_clad] = anon_sym_clad,
+  [anon_sym_cw] = anon_sym_cw,
+  [anon_sym_data] = anon_sym_data,
+  [anon_sym_displayed] = anon_sym_displayed,
+  [anon_sym_eirp] = anon_sym_eirp,
+  [anon_sym_ends] = anon_sym_ends,
+  [anon_sym_erp] = anon_sym_erp,
+  [anon_sym_etrs89] = anon_sym_etrs89,
+  [anon_sym_figure] = anon_sym_figure,
+  [anon_sym_fm] = anon_sym_fm,
+  [anon_sym_for] = anon_sym_for,
+  [anon_sym_forward] = anon_sym_forward,
+  [anon_sym_full] = anon_sym_full,
+  [anon_sym_guess] = anon_sym_guess,
+  [anon_sym_haat] = anon_sym_haat,
+  [anon_sym_in] = anon_sym_in,
+  [anon_sym_k] = anon_sym_k,
+  [anon_sym_maximum] = anon_sym_maximum,
+  [anon_sym_mean] = anon_sym_mean,
+  [anon_sym_nad27] = anon_sym_nad27,
+  [anon_sym_nad83] = anon_sym_nad83,
+  [anon_sym_net] = anon_sym_net,
+  [anon_sym_nominal] = anon_sym_nominal,
+  [anon_sym_of] = anon_sym_of,
+  [anon_sym_on] = anon_sym_on,
+  [anon_sym_output] = anon_sym_output,
+  [anon_sym_pep] = anon_sym_pep,
+  [anon_sym_per] = anon_sym_per,
+  [anon_sym_phase] = anon_sym_phase,
+  [anon_sym_rated] = anon_sym_rated,
+  [anon_sym_reactance] = anon_sym_reactance,
+  [anon_sym_reading] = anon_sym_reading,
+  [anon_sym_realized] = anon_sym_realized,
+  [anon_sym_reference] = anon_sym_reference,
+  [anon_sym_reflected] = anon_sym_reflected,
+  [anon_sym_shared] = anon_sym_shared,
+  [anon_sym_sheet] = anon_sym_sheet,
+  [anon_sym_sinad] = anon_sym_sinad,
+  [anon_sym_since] = anon_sym_since,
+  [anon_sym_ssb] = anon_sym_ssb,
+  [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
+  [anon_sym_to] = anon_sym_to,
+  [anon_sym_typical] = anon_sym_typical,
+  [anon_sym_way] = anon_sym_way,
+  [anon_sym_wet] = anon_sym_wet,
+  [anon_sym_wgs84] = anon_sym_wgs84,
+  [anon_sym_with] = anon_sym_with,
+  [anon_sym_COMMA] = anon_sym_COMMA,
+  [anon_sym_EQ] = anon_sym_EQ,
+  [anon_sym_u00b1] = anon_sym_u00b1,
+  [anon_sym_PLUS_SLASH_DASH] = anon_sym_PLUS_SLASH_DASH,
+  [anon_sym_LPAREN] = anon_sym_LPAREN,
+  [anon_sym_RPAREN] = anon_sym_RPAREN,
+  [anon_sym_DASH] = anon_sym_DASH,
+  [anon_sym_u2212] = anon_sym_u2212,
+  [anon_sym_u2013] = anon_sym_u2013,
+  [anon_sym_PLUS] = anon_sym_PLUS,
+  [anon_sym_STAR] = anon_sym_STAR,
+  [anon_sym_SLASH] = anon_sym_SLASH,
+  [sym__glued] = sym__glued,
+  [sym_date] = sym_date,
+  [sym_dms] = sym_dms,
+  [sym_number] = sym_number,
+  [aux_sym_unit_token1] = aux_sym_unit_token1,
+  [aux_sym_unit_token2] = aux_sym_unit_token2,
+  [aux_sym_unit_token3] = aux_sym_unit_token3,
+  [aux_sym_unit_token4] = aux_sym_unit_token4,
+  [aux_sym_unit_token5] = aux_sym_unit_token5,
+  [aux_sym_unit_token6] = aux_sym_unit_token6,
+  [anon_sym_wavelengths] = anon_sym_wavelengths,
+  [anon_sym_wavelength] = anon_sym_wavelength,
+  [aux_sym_unit_token7] = aux_sym_unit_token7,
+  [aux_sym_unit_token8] = aux_sym_unit_token8,
+  [aux_sym_unit_token9] = aux_sym_unit_token9,
+  [aux_sym_unit_token10] = aux_sym_unit_token10,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
+  [aux_sym_unit_token11] = aux_sym_unit_token11,
+  [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [anon_sym_degC] = anon_sym_degC,
+  [anon_sym_degF] = anon_sym_degF,
+  [anon_sym_ohms] = anon_sym_ohms,
+  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [anon_sym_GHz] = anon_sym_GHz,
+  [anon_sym_MHz] = anon_sym_MHz,
+  [anon_sym_dBW] = anon_sym_dBW,
+  [anon_sym_dBd] = anon_sym_dBd,
+  [anon_sym_dBi] = anon_sym_dBi,
+  [anon_sym_dBm] = anon_sym_dBm,
+  [anon_sym_deg] = anon_sym_deg,
+  [anon_sym_kHz] = anon_sym_kHz,
+  [anon_sym_min] = anon_sym_min,
+  [anon_sym_ohm] = anon_sym_ohm,
+  [anon_sym_Hz] = anon_sym_Hz,
+  [anon_sym_cm] = anon_sym_cm,
+  [anon_sym_dB] = anon_sym_dB,
+  [anon_sym_ft] = anon_sym_ft,
+  [anon_sym_kV] = anon_sym_kV,
+  [anon_sym_kW] = anon_sym_kW,
+  [anon_sym_km] = anon_sym_km,
+  [anon_sym_mW] = anon_sym_mW,
+  [anon_sym_mi] = anon_sym_mi,
+  [anon_sym_mm] = anon_sym_mm,
+  [anon_sym_uV] = anon_sym_uV,
+  [anon_sym_uW] = anon_sym_uW,
+  [anon_sym_yd] = anon_sym_yd,
+  [anon_sym_u00b0C] = anon_sym_u00b0C,
+  [anon_sym_u00b0F] = anon_sym_u00b0F,
+  [anon_sym_u00b5V] = anon_sym_u00b5V,
+  [anon_sym_u00b5W] = anon_sym_u00b5W,
+  [anon_sym_u03a9m] = anon_sym_u03a9m,
+  [anon_sym_u03bcV] = anon_sym_u03bcV,
+  [anon_sym_u03bcW] = anon_sym_u03bcW,
+  [anon_sym_u2126m] = anon_sym_u2126m,
+  [anon_sym_PERCENT] = anon_sym_PERCENT,
+  [anon_sym_A] = anon_sym_A,
+  [anon_sym_V] = anon_sym_V,
+  [anon_sym_W] = anon_sym_W,
+  [anon_sym_h] = anon_sym_h,
+  [anon_sym_m] = anon_sym_m,
+  [anon_sym_s] = anon_sym_s,
+  [anon_sym_u00b0] = anon_sym_u00b0,
+  [anon_sym_u03a9] = anon_sym_u03a9,
+  [anon_sym_u03bb] = anon_sym_u03bb,
+  [anon_sym_u2126] = anon_sym_u2126,
+  [sym_root] = sym_unit,
+  [sym_digit_name] = sym_name,
+  [sym_string] = sym_string,
+  [sym_comment] = sym_comment,
+  [sym_source_file] = sym_source_file,
+  [sym__line] = sym__line,
+  [sym__end] = sym__end,
+  [sym_statement] = sym_statement,
+  [sym_block_statement] = sym_statement,
+  [sym_block] = sym_block,
+  [sym__head] = sym__head,
+  [sym_keyword] = sym_keyword,
+  [sym_only_word] = sym_name,
+  [sym_word] = sym_word,
+  [sym__value] = sym__value,
+  [sym_range] = sym_range,
+  [sym_tolerance] = sym_tolerance,
+  [sym_coverage] = sym_coverage,
+  [sym__expression] = sym__expression,
+  [sym_parenthesized_expression] = sym_parenthesized_expression,
+  [sym_negation] = sym_negation,
+  [sym_binary_expression] = sym_binary_expression,
+  [sym_quantity] = sym_quantity,
+  [sym_unit] = sym_unit,
+  [aux_sym_source_file_repeat1] = aux_sym_source_file_repeat1,
+  [aux_sym__head_repeat1] = aux_sym__head_repeat1,
+};
+
+static const TSSymbolMetadata ts_symbol_metadata[] = {
+  [ts_builtin_sym_end] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_name] = {
+    .visible = true,
+    .named = true,
+  },
+  [aux_sym__end_token1] = {
+    .visible = false,
+    .named = false,
+  },
+  [anon_sym_SEMI] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_LBRACE] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_RBRACE] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_use] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_band] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_let] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_cable] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_connector] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_adapter] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_device] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_instrument] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_station] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_chain] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_position] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ground] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_place] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_joins] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_transmitter] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receiver] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_run] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_jumper] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_tail] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_pad] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_filter] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_isolator] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_circulator] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_protector] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_switch] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_coupler] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_meter] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_balun] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_tuner] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_duplexer] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_diplexer] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_combiner] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_divider] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_branch] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_branches] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_amplifier] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_preamplifier] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_load] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_antenna] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_read] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_expect] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_limit] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_transmit] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_temperature] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_impedance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_velocity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_loss] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_construction] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_wires] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_valid] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_accuracy] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rating] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_voltage] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_size] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_conductor] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_source] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_inner] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_outer] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_permittivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_loss_DASHtangent] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_strand] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_braid] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_resistivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_diameter] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_spacing] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_family] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_bump] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_calibrated] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_scale] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_resolution] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kind] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_high] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_low] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_port] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_isolation] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_return_DASHloss] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_swr] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_passes] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_gain] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_noise] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_excess] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ways] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_coupled] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_power] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mode] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_duty] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_keyed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_foldback] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_sensitivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_directivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_efficiency] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_height] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_added] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_agl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_am] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ambient] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_amsl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_apart] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_at] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_by] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_carrier] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_clad] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_cw] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_data] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_displayed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_eirp] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ends] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_erp] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_etrs89] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_figure] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_fm] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_for] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_forward] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_full] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_guess] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_haat] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_in] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_k] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_maximum] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mean] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_nad27] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_nad83] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_net] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_nominal] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_of] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_on] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_output] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_pep] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_per] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_phase] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rated] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_reactance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_reading] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_realized] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_reference] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_reflected] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_shared] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_sheet] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_sinad] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_since] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ssb] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ssb_DASHprocessed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_to] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_typical] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_way] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_wet] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_wgs84] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_with] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_COMMA] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_EQ] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u00b1] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_PLUS_SLASH_DASH] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_LPAREN] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_RPAREN] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_DASH] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u2212] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u2013] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_PLUS] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_STAR] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_SLASH] = {
+    .visible = true,
+    .named = false,
+  },
+  [sym__glued] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_date] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_dms] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_number] = {
+    .visible = true,
+    .named = true,
+  },
+  [aux_sym_unit_token1] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token2] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token3] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token4] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token5] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token6] = {
+    .visible = false,
+    .named = false,
+  },
+  [anon_sym_wavelengths] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_wavelength] = {
+    .visible = true,
+    .named = false,
+  },
+  [aux_sym_unit_token7] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token8] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token9] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token10] = {
+    .visible = false,
+    .named = false,
+  },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
+    .named = false,
+  },
+  [aux_sym_unit_token11] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token12] = {
+    .visible = false,
+    .named = false,
+  },
+  [anon_sym_degC] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_degF] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ohms] = {
+    .visible = true,
+    .named = false,
+  },
+  [aux_sym_unit_token13] = {
+    .visible = false,
+    .named = false,
+  },
+  [anon_sym_GHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_MHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBd] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBi] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBm] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_deg] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_min] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ohm] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_Hz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_cm] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dB] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ft] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kV] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_km] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mi] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mm] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_uV] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_uW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_yd] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u00b0C] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u00b0F] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u00b5V] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u00b5W] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u03a9m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u03bcV] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u03bcW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u2126m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_PERCENT] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_A] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_V] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_W] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_h] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_s] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u00b0] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u03a9] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u03bb] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u2126] = {
+    .visible = true,
+    .named = false,
+  },
+  [sym_root] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_digit_name] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_string] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_comment] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_source_file] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym__line] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__end] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_statement] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_block_statement] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_block] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym__head] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_keyword] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_only_word] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_word] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym__value] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_range] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_tolerance] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_coverage] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym__expression] = {
+    .visible = false,
+    .named = true,
+    .supertype = true,
+  },
+  [sym_parenthesized_expression] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_negation] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_binary_expression] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_quantity] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_unit] = {
+    .visible = true,
+    .named = true,
+  },
+  [aux_sym_source_file_repeat1] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym__head_repeat1] = {
+    .visible = false,
+    .named = false,
+  },
+};
+
+enum ts_field_identifiers {
+  field_half_width = 1,
+  field_left = 2,
+  field_operator = 3,
+  field_right = 4,
+};
+
+static const char * const ts_field_names[] = {
+  [0] = NULL,
+  [field_half_width] = "half_width",
+  [field_left] = "left",
+  [field_operator] = "operator",
+  [field_right] = "right",
+};
+
+static const TSFieldMapSlice ts_field_map_slices[PRODUCTION_ID_COUNT] = {
+  [1] = {.index = 0, .length = 1},
+  [2] = {.index = 1, .length = 3},
+};
+
+static const TSFieldMapEntry ts_field_map_entries[] = {
+  [0] =
+    {field_half_width, 2},
+  [1] =
+    {field_left, 0},
+    {field_operator, 1},
+    {field_right, 2},
+};
+
+static const TSSymbol ts_alias_sequences[PRODUCTION_ID_COUNT][MAX_ALIAS_SEQUENCE_LENGTH] = {
+  [0] = {0},
+};
+
+static const uint16_t ts_non_terminal_alias_map[] = {
+  0,
+};
+
+static const TSStateId ts_primary_state_ids[STATE_COUNT] = {
+  [0] = 0,
+  [1] = 1,
+  [2] = 2,
+  [3] = 2,
+  [4] = 4,
+  [5] = 5,
+  [6] = 6,
+  [7] = 7,
+  [8] = 8,
+  [9] = 9,
+  [10] = 10,
+  [11] = 11,
+  [12] = 12,
+  [13] = 13,
+  [14] = 14,
+  [15] = 15,
+  [16] = 16,
+  [17] = 17,
+  [18] = 18,
+  [19] = 19,
+  [20] = 20,
+  [21] = 21,
+  [22] = 22,
+  [23] = 19,
+  [24] = 18,
+  [25] = 12,
+  [26] = 14,
+  [27] = 17,
+  [28] = 13,
+  [29] = 16,
+  [30] = 15,
+  [31] = 20,
+  [32] = 32,
+  [33] = 33,
+  [34] = 34,
+  [35] = 35,
+  [36] = 36,
+  [37] = 37,
+  [38] = 38,
+  [39] = 39,
+  [40] = 40,
+  [41] = 41,
+  [42] = 42,
+  [43] = 2,
+  [44] = 44,
+  [45] = 45,
+  [46] = 46,
+  [47] = 47,
+  [48] = 47,
+  [49] = 44,
+  [50] = 44,
+  [51] = 47,
+  [52] = 16,
+  [53] = 15,
+  [54] = 54,
+  [55] = 12,
+  [56] = 18,
+  [57] = 17,
+  [58] = 19,
+  [59] = 20,
+  [60] = 54,
+  [61] = 13,
+  [62] = 14,
+  [63] = 54,
+  [64] = 64,
+  [65] = 65,
+  [66] = 66,
+  [67] = 67,
+  [68] = 68,
+  [69] = 69,
+  [70] = 70,
+  [71] = 70,
+  [72] = 70,
+  [73] = 73,
+  [74] = 74,
+  [75] = 75,
+  [76] = 74,
+  [77] = 75,
+  [78] = 74,
+  [79] = 75,
+  [80] = 80,
+};
+
+static bool ts_lex(TSLexer *lexer, TSStateId state) {
+  START_LEXER();
+  eof = lexer->eof(lexer);
+  switch (state) {
+    case 0:
+      if (eof) ADVANCE(129);
+      ADVANCE_MAP(
+        '\n', 130,
+        '\r', 1,
+        '"', 3,
+        '%', 206,
+        '(', 138,
+        ')', 139,
+        '*', 149,
+        '+', 147,
+        ',', 134,
+        '-', 141,
+        '/', 150,
+        ';', 131,
+        '=', 135,
+        'd', 242,
+        'p', 243,
+        '{', 132,
+        '}', 133,
+        0xb0, 207,
+        0xb1, 136,
+        0xb5, 54,
+        0x3a9, 208,
+        0x3bb, 209,
+        0x3bc, 55,
+        0x2013, 145,
+        0x2126, 210,
+        0x2212, 143,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(0);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 1:
+      if (lookahead == '\n') ADVANCE(130);
+      END_STATE();
+    case 2:
+      if (lookahead == ' ') ADVANCE(109);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 3:
+      if (lookahead == '"') ADVANCE(245);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(3);
+      END_STATE();
+    case 4:
+      ADVANCE_MAP(
+        '%', 206,
+        ')', 139,
+        '*', 149,
+        '+', 146,
+        '-', 140,
+        '/', 150,
+        'd', 242,
+        'p', 243,
+        0xb0, 207,
+        0xb5, 54,
+        0x3a9, 208,
+        0x3bb, 209,
+        0x3bc, 55,
+        0x2013, 144,
+        0x2126, 210,
+        0x2212, 142,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(4);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 5:
+      if (lookahead == '(') ADVANCE(122);
+      END_STATE();
+    case 6:
+      if (lookahead == '(') ADVANCE(51);
+      END_STATE();
+    case 7:
+      if (lookahead == '(') ADVANCE(52);
+      END_STATE();
+    case 8:
+      if (lookahead == '(') ADVANCE(53);
+      END_STATE();
+    case 9:
+      if (lookahead == ')') ADVANCE(139);
+      if (lookahead == '*') ADVANCE(149);
+      if (lookahead == '+') ADVANCE(146);
+      if (lookahead == '-') ADVANCE(140);
+      if (lookahead == '/') ADVANCE(150);
+      if (lookahead == 0x2013) ADVANCE(144);
+      if (lookahead == 0x2212) ADVANCE(142);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(9);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 10:
+      if (lookahead == ')') ADVANCE(151);
+      END_STATE();
+    case 11:
+      if (lookahead == ')') ADVANCE(185);
+      END_STATE();
+    case 12:
+      if (lookahead == ')') ADVANCE(184);
+      END_STATE();
+    case 13:
+      if (lookahead == ')') ADVANCE(211);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+      END_STATE();
+    case 14:
+      if (lookahead == '-') ADVANCE(137);
+      END_STATE();
+    case 15:
+      if (lookahead == '-') ADVANCE(124);
+      if (lookahead == '.') ADVANCE(113);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 16:
+      if (lookahead == '.') ADVANCE(114);
+      if (lookahead == 0x2032) ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 17:
+      if (lookahead == '.') ADVANCE(116);
+      if (lookahead == 0x2033) ADVANCE(168);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 18:
+      if (lookahead == '/') ADVANCE(246);
+      END_STATE();
+    case 19:
+      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(19);
+      END_STATE();
+    case 20:
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      END_STATE();
+    case 21:
+      if (lookahead == '/') ADVANCE(47);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(21);
+      END_STATE();
+    case 22:
+      if (lookahead == '/') ADVANCE(18);
+      if (lookahead == 's') ADVANCE(76);
+      if (lookahead == 0x221a) ADVANCE(121);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(22);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(118);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      END_STATE();
+    case 23:
+      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      END_STATE();
+    case 24:
+      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
+      END_STATE();
+    case 25:
+      if (lookahead == '/') ADVANCE(46);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 26:
+      if (lookahead == '/') ADVANCE(48);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(26);
+      END_STATE();
+    case 27:
+      if (lookahead == '0') ADVANCE(238);
+      if (lookahead == '1') ADVANCE(237);
+      if (('2' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 28:
+      if (lookahead == '0') ADVANCE(29);
+      END_STATE();
+    case 29:
+      if (lookahead == '0') ADVANCE(62);
+      END_STATE();
+    case 30:
+      if (lookahead == '0') ADVANCE(63);
+      END_STATE();
+    case 31:
+      if (lookahead == '0') ADVANCE(30);
+      END_STATE();
+    case 32:
+      if (lookahead == '1') ADVANCE(28);
+      if (lookahead == 'f') ADVANCE(84);
+      if (lookahead == 'k') ADVANCE(72);
+      if (lookahead == 'm') ADVANCE(195);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      END_STATE();
+    case 33:
+      if (lookahead == '1') ADVANCE(31);
+      if (lookahead == 'f') ADVANCE(83);
+      if (lookahead == 'k') ADVANCE(70);
+      if (lookahead == 'm') ADVANCE(151);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 34:
+      if (lookahead == 'B') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(64);
+      END_STATE();
+    case 35:
+      if (lookahead == 'F') ADVANCE(24);
+      END_STATE();
+    case 36:
+      if (lookahead == 'H') ADVANCE(94);
+      END_STATE();
+    case 37:
+      if (lookahead == 'H') ADVANCE(94);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(151);
+      END_STATE();
+    case 38:
+      if (lookahead == 'H') ADVANCE(95);
+      END_STATE();
+    case 39:
+      if (lookahead == 'H') ADVANCE(96);
+      END_STATE();
+    case 40:
+      if (lookahead == 'H') ADVANCE(97);
+      END_STATE();
+    case 41:
+      if (lookahead == 'H') ADVANCE(98);
+      END_STATE();
+    case 42:
+      if (lookahead == 'H') ADVANCE(99);
+      END_STATE();
+    case 43:
+      if (lookahead == 'H') ADVANCE(100);
+      END_STATE();
+    case 44:
+      if (lookahead == 'H') ADVANCE(101);
+      END_STATE();
+    case 45:
+      if (lookahead == 'M') ADVANCE(36);
+      END_STATE();
+    case 46:
+      if (lookahead == 'M') ADVANCE(36);
+      if (lookahead == 's') ADVANCE(78);
+      if (lookahead == 0x221a) ADVANCE(45);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(46);
+      END_STATE();
+    case 47:
+      if (lookahead == 'M') ADVANCE(38);
+      if (lookahead == 's') ADVANCE(75);
+      if (lookahead == 0x221a) ADVANCE(49);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(47);
+      END_STATE();
+    case 48:
+      if (lookahead == 'M') ADVANCE(39);
+      if (lookahead == 's') ADVANCE(77);
+      if (lookahead == 0x221a) ADVANCE(50);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(48);
+      END_STATE();
+    case 49:
+      if (lookahead == 'M') ADVANCE(40);
+      END_STATE();
+    case 50:
+      if (lookahead == 'M') ADVANCE(41);
+      END_STATE();
+    case 51:
+      if (lookahead == 'M') ADVANCE(42);
+      END_STATE();
+    case 52:
+      if (lookahead == 'M') ADVANCE(43);
+      END_STATE();
+    case 53:
+      if (lookahead == 'M') ADVANCE(44);
+      END_STATE();
+    case 54:
+      if (lookahead == 'V') ADVANCE(200);
+      if (lookahead == 'W') ADVANCE(201);
+      END_STATE();
+    case 55:
+      if (lookahead == 'V') ADVANCE(203);
+      if (lookahead == 'W') ADVANCE(204);
+      END_STATE();
+    case 56:
+      if (lookahead == 'a') ADVANCE(93);
+      END_STATE();
+    case 57:
+      if (lookahead == 'd') ADVANCE(151);
+      END_STATE();
+    case 58:
+      if (lookahead == 'e') ADVANCE(68);
+      END_STATE();
+    case 59:
+      if (lookahead == 'e') ADVANCE(74);
+      END_STATE();
+    case 60:
+      if (lookahead == 'f') ADVANCE(83);
+      if (lookahead == 'm') ADVANCE(151);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(60);
+      END_STATE();
+    case 61:
+      if (lookahead == 'f') ADVANCE(85);
+      if (lookahead == 'm') ADVANCE(196);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(61);
+      END_STATE();
+    case 62:
+      if (lookahead == 'f') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(191);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(62);
+      END_STATE();
+    case 63:
+      if (lookahead == 'f') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(156);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(63);
+      END_STATE();
+    case 64:
+      if (lookahead == 'g') ADVANCE(164);
+      END_STATE();
+    case 65:
+      if (lookahead == 'g') ADVANCE(89);
+      END_STATE();
+    case 66:
+      if (lookahead == 'h') ADVANCE(162);
+      END_STATE();
+    case 67:
+      if (lookahead == 'h') ADVANCE(71);
+      END_STATE();
+    case 68:
+      if (lookahead == 'l') ADVANCE(59);
+      END_STATE();
+    case 69:
+      if (lookahead == 'm') ADVANCE(165);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 70:
+      if (lookahead == 'm') ADVANCE(151);
+      END_STATE();
+    case 71:
+      if (lookahead == 'm') ADVANCE(152);
+      END_STATE();
+    case 72:
+      if (lookahead == 'm') ADVANCE(193);
+      END_STATE();
+    case 73:
+      if (lookahead == 'n') ADVANCE(151);
+      END_STATE();
+    case 74:
+      if (lookahead == 'n') ADVANCE(65);
+      END_STATE();
+    case 75:
+      if (lookahead == 'q') ADVANCE(79);
+      END_STATE();
+    case 76:
+      if (lookahead == 'q') ADVANCE(80);
+      END_STATE();
+    case 77:
+      if (lookahead == 'q') ADVANCE(81);
+      END_STATE();
+    case 78:
+      if (lookahead == 'q') ADVANCE(82);
+      END_STATE();
+    case 79:
+      if (lookahead == 'r') ADVANCE(88);
+      END_STATE();
+    case 80:
+      if (lookahead == 'r') ADVANCE(90);
+      END_STATE();
+    case 81:
+      if (lookahead == 'r') ADVANCE(91);
+      END_STATE();
+    case 82:
+      if (lookahead == 'r') ADVANCE(92);
+      END_STATE();
+    case 83:
+      if (lookahead == 't') ADVANCE(151);
+      END_STATE();
+    case 84:
+      if (lookahead == 't') ADVANCE(192);
+      END_STATE();
+    case 85:
+      if (lookahead == 't') ADVANCE(194);
+      END_STATE();
+    case 86:
+      if (lookahead == 't') ADVANCE(190);
+      END_STATE();
+    case 87:
+      if (lookahead == 't') ADVANCE(156);
+      END_STATE();
+    case 88:
+      if (lookahead == 't') ADVANCE(6);
+      END_STATE();
+    case 89:
+      if (lookahead == 't') ADVANCE(66);
+      END_STATE();
+    case 90:
+      if (lookahead == 't') ADVANCE(5);
+      END_STATE();
+    case 91:
+      if (lookahead == 't') ADVANCE(7);
+      END_STATE();
+    case 92:
+      if (lookahead == 't') ADVANCE(8);
+      END_STATE();
+    case 93:
+      if (lookahead == 'v') ADVANCE(58);
+      END_STATE();
+    case 94:
+      if (lookahead == 'z') ADVANCE(151);
+      END_STATE();
+    case 95:
+      if (lookahead == 'z') ADVANCE(189);
+      END_STATE();
+    case 96:
+      if (lookahead == 'z') ADVANCE(187);
+      END_STATE();
+    case 97:
+      if (lookahead == 'z') ADVANCE(188);
+      END_STATE();
+    case 98:
+      if (lookahead == 'z') ADVANCE(186);
+      END_STATE();
+    case 99:
+      if (lookahead == 'z') ADVANCE(11);
+      END_STATE();
+    case 100:
+      if (lookahead == 'z') ADVANCE(12);
+      END_STATE();
+    case 101:
+      if (lookahead == 'z') ADVANCE(10);
+      END_STATE();
+    case 102:
+      if (lookahead == 0x2032) ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(102);
+      END_STATE();
+    case 103:
+      if (lookahead == 0x2033) ADVANCE(168);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      END_STATE();
+    case 104:
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(112);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      END_STATE();
+    case 105:
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(120);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      END_STATE();
+    case 106:
+      if (lookahead == 'V' ||
+          lookahead == 'W') ADVANCE(151);
+      END_STATE();
+    case 107:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 108:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      END_STATE();
+    case 109:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 110:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 111:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      END_STATE();
+    case 112:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      END_STATE();
+    case 113:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      END_STATE();
+    case 114:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(102);
+      END_STATE();
+    case 115:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 116:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      END_STATE();
+    case 117:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(239);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 118:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      END_STATE();
+    case 119:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      END_STATE();
+    case 120:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      END_STATE();
+    case 121:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(212);
+      END_STATE();
+    case 122:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+      END_STATE();
+    case 123:
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 124:
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 125:
+      if (eof) ADVANCE(129);
+      ADVANCE_MAP(
+        '\n', 130,
+        '\r', 1,
+        '"', 3,
+        '%', 206,
+        '(', 138,
+        '*', 149,
+        '+', 148,
+        ',', 134,
+        '-', 141,
+        '/', 150,
+        ';', 131,
+        '=', 135,
+        'd', 242,
+        'p', 243,
+        '{', 132,
+        '}', 133,
+        0xb0, 207,
+        0xb5, 54,
+        0x3a9, 208,
+        0x3bb, 209,
+        0x3bc, 55,
+        0x2013, 145,
+        0x2126, 210,
+        0x2212, 143,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 126:
+      if (eof) ADVANCE(129);
+      ADVANCE_MAP(
+        '\n', 130,
+        '\r', 1,
+        '"', 3,
+        '(', 138,
+        '*', 149,
+        '+', 147,
+        ',', 134,
+        '-', 141,
+        '/', 150,
+        ';', 131,
+        '=', 135,
+        '{', 132,
+        '}', 133,
+        0xb1, 136,
+        0x2013, 145,
+        0x2212, 143,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(126);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 127:
+      if (eof) ADVANCE(129);
+      ADVANCE_MAP(
+        '\n', 130,
+        '\r', 1,
+        '"', 3,
+        '(', 138,
+        '*', 149,
+        '+', 148,
+        ',', 134,
+        '-', 141,
+        '/', 150,
+        ';', 131,
+        '=', 135,
+        '{', 132,
+        '}', 133,
+        0x2013, 145,
+        0x2212, 143,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(127);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 128:
+      if (eof) ADVANCE(129);
+      ADVANCE_MAP(
+        '\n', 130,
+        '\r', 1,
+        '(', 138,
+        '+', 107,
+        '-', 141,
+        '/', 18,
+        ';', 131,
+        '}', 133,
+        0x2013, 145,
+        0x2212, 143,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(128);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 129:
+      ACCEPT_TOKEN(ts_builtin_sym_end);
+      END_STATE();
+    case 130:
+      ACCEPT_TOKEN(aux_sym__end_token1);
+      END_STATE();
+    case 131:
+      ACCEPT_TOKEN(anon_sym_SEMI);
+      END_STATE();
+    case 132:
+      ACCEPT_TOKEN(anon_sym_LBRACE);
+      END_STATE();
+    case 133:
+      ACCEPT_TOKEN(anon_sym_RBRACE);
+      END_STATE();
+    case 134:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 135:
+      ACCEPT_TOKEN(anon_sym_EQ);
+      END_STATE();
+    case 136:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 137:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 138:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 139:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 140:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 141:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 142:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 143:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 144:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 145:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 146:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 147:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 148:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 149:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 150:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(246);
+      END_STATE();
+    case 151:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 152:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == 's') ADVANCE(151);
+      END_STATE();
+    case 153:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(69);
+      if (lookahead == '.') ADVANCE(124);
+      if (lookahead == 's') ADVANCE(165);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 154:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 33,
+        '\t', 23,
+        ' ', 23,
+        '-', 124,
+        '.', 124,
+        'W', 165,
+        'd', 165,
+        'i', 165,
+        'm', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      if (lookahead == 'W' ||
+          lookahead == 'd' ||
+          lookahead == 'i' ||
+          lookahead == 'm') ADVANCE(151);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(46);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'i') ADVANCE(159);
+      if (lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 158:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'i') ADVANCE(160);
+      if (lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(151);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(151);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(151);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 164:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(151);
+      END_STATE();
+    case 165:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(117);
+      if (lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(115);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 27,
+        '.', 108,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        0xb0, 2,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 124,
+        '.', 108,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        0xb0, 2,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(170);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 124,
+        '.', 108,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        0xb0, 2,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 124,
+        '.', 108,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        0xb0, 2,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(172);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 124,
+        '.', 108,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        0xb0, 2,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 124,
+        '.', 108,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 124,
+        '.', 113,
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        'E', 213,
+        'e', 213,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 111,
+        'G', 36,
+        'H', 94,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 83,
+        'i', 73,
+        'k', 37,
+        'm', 158,
+        'o', 67,
+        'p', 35,
+        'u', 106,
+        'w', 56,
+        'y', 57,
+        'E', 104,
+        'e', 104,
+        'A', 151,
+        'V', 151,
+        'W', 151,
+        'h', 151,
+        's', 151,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      END_STATE();
+    case 178:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(119);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(105);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'G', 218,
+        'H', 235,
+        'M', 218,
+        'c', 228,
+        'd', 215,
+        'f', 232,
+        'i', 230,
+        'k', 217,
+        'm', 157,
+        'o', 226,
+        'p', 216,
+        'u', 236,
+        'w', 219,
+        'y', 220,
+        '-', 124,
+        '.', 124,
+        'A', 165,
+        'V', 165,
+        'W', 165,
+        'h', 165,
+        's', 165,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'G', 36,
+        'H', 94,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 83,
+        'i', 73,
+        'k', 37,
+        'm', 158,
+        'o', 67,
+        'p', 35,
+        'u', 106,
+        'w', 56,
+        'y', 57,
+        'E', 104,
+        'e', 104,
+        'A', 151,
+        'V', 151,
+        'W', 151,
+        'h', 151,
+        's', 151,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'G', 36,
+        'H', 94,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 83,
+        'i', 73,
+        'k', 37,
+        'm', 158,
+        'o', 67,
+        'p', 35,
+        'u', 106,
+        'w', 56,
+        'y', 57,
+        'A', 151,
+        'V', 151,
+        'W', 151,
+        'h', 151,
+        's', 151,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      END_STATE();
+    case 182:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(105);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 188:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 189:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 190:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(48);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(26);
+      END_STATE();
+    case 191:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(47);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(21);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(anon_sym_dB);
+      if (lookahead == '-') ADVANCE(123);
+      if (lookahead == '.') ADVANCE(123);
+      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(19);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 200:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 201:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(198);
+      if (lookahead == 'F') ADVANCE(199);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(202);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(205);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(212);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(112);
+      if (lookahead == '-') ADVANCE(110);
+      if (lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(154);
+      if (lookahead == 'e') ADVANCE(223);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(214);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(235);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(165);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(235);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(234);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(227);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(163);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(233);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(161);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(229);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(222);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(153);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(224);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(225);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(221);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(240);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (lookahead == 'V' ||
+          lookahead == 'W') ADVANCE(165);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(166);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(166);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(123);
+      if (lookahead == '.') ADVANCE(123);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(123);
+      if (lookahead == '.') ADVANCE(123);
+      if (lookahead == 'B') ADVANCE(197);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(123);
+      if (lookahead == '.') ADVANCE(123);
+      if (lookahead == 'F') ADVANCE(241);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(123);
+      if (lookahead == '.') ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(sym_comment);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(246);
+      END_STATE();
+    default:
+      return false;
+  }
+}
+
+static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
+  START_LEXER();
+  eof = lexer->eof(lexer);
+  switch (state) {
+    case 0:
+      ADVANCE_MAP(
+        'A', 1,
+        'G', 2,
+        'H', 3,
+        'M', 4,
+        'V', 5,
+        'W', 6,
+        'a', 7,
+        'b', 8,
+        'c', 9,
+        'd', 10,
+        'e', 11,
+        'f', 12,
+        'g', 13,
+        'h', 14,
+        'i', 15,
+        'j', 16,
+        'k', 17,
+        'l', 18,
+        'm', 19,
+        'n', 20,
+        'o', 21,
+        'p', 22,
+        'r', 23,
+        's', 24,
+        't', 25,
+        'u', 26,
+        'v', 27,
+        'w', 28,
+        'y', 29,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(0);
+      END_STATE();
+    case 1:
+      ACCEPT_TOKEN(anon_sym_A);
+      END_STATE();
+    case 2:
+      if (lookahead == 'H') ADVANCE(30);
+      END_STATE();
+    case 3:
+      if (lookahead == 'z') ADVANCE(31);
+      END_STATE();
+    case 4:
+      if (lookahead == 'H') ADVANCE(32);
+      END_STATE();
+    case 5:
+      ACCEPT_TOKEN(anon_sym_V);
+      END_STATE();
+    case 6:
+      ACCEPT_TOKEN(anon_sym_W);
+      END_STATE();
+    case 7:
+      if (lookahead == 'c') ADVANCE(33);
+      if (lookahead == 'd') ADVANCE(34);
+      if (lookahead == 'g') ADVANCE(35);
+      if (lookahead == 'm') ADVANCE(36);
+      if (lookahead == 'n') ADVANCE(37);
+      if (lookahead == 'p') ADVANCE(38);
+      if (lookahead == 't') ADVANCE(39);
+      END_STATE();
+    case 8:
+      if (lookahead == 'a') ADVANCE(40);
+      if (lookahead == 'r') ADVANCE(41);
+      if (lookahead == 'u') ADVANCE(42);
+      if (lookahead == 'y') ADVANCE(43);
+      END_STATE();
+    case 9:
+      if (lookahead == 'a') ADVANCE(44);
+      if (lookahead == 'h') ADVANCE(45);
+      if (lookahead == 'i') ADVANCE(46);
+      if (lookahead == 'l') ADVANCE(47);
+      if (lookahead == 'm') ADVANCE(48);
+      if (lookahead == 'o') ADVANCE(49);
+      if (lookahead == 'w') ADVANCE(50);
+      END_STATE();
+    case 10:
+      if (lookahead == 'B') ADVANCE(51);
+      if (lookahead == 'a') ADVANCE(52);
+      if (lookahead == 'e') ADVANCE(53);
+      if (lookahead == 'i') ADVANCE(54);
+      if (lookahead == 'u') ADVANCE(55);
+      END_STATE();
+    case 11:
+      if (lookahead == 'f') ADVANCE(56);
+      if (lookahead == 'i') ADVANCE(57);
+      if (lookahead == 'n') ADVANCE(58);
+      if (lookahead == 'r') ADVANCE(59);
+      if (lookahead == 't') ADVANCE(60);
+      if (lookahead == 'x') ADVANCE(61);
+      END_STATE();
+    case 12:
+      if (lookahead == 'a') ADVANCE(62);
+      if (lookahead == 'i') ADVANCE(63);
+      if (lookahead == 'm') ADVANCE(64);
+      if (lookahead == 'o') ADVANCE(65);
+      if (lookahead == 't') ADVANCE(66);
+      if (lookahead == 'u') ADVANCE(67);
+      END_STATE();
+    case 13:
+      if (lookahead == 'a') ADVANCE(68);
+      if (lookahead == 'r') ADVANCE(69);
+      if (lookahead == 'u') ADVANCE(70);
+      END_STATE();
+    case 14:
+      ACCEPT_TOKEN(anon_sym_h);
+      if (lookahead == 'a') ADVANCE(71);
+      if (lookahead == 'e') ADVANCE(72);
+      if (lookahead == 'i') ADVANCE(73);
+      END_STATE();
+    case 15:
+      if (lookahead == 'm') ADVANCE(74);
+      if (lookahead == 'n') ADVANCE(75);
+      if (lookahead == 's') ADVANCE(76);
+      END_STATE();
+    case 16:
+      if (lookahead == 'o') ADVANCE(77);
+      if (lookahead == 'u') ADVANCE(78);
+      END_STATE();
+    case 17:
+      ACCEPT_TOKEN(anon_sym_k);
+      if (lookahead == 'H') ADVANCE(79);
+      if (lookahead == 'V') ADVANCE(80);
+      if (lookahead == 'W') ADVANCE(81);
+      if (lookahead == 'e') ADVANCE(82);
+      if (lookahead == 'i') ADVANCE(83);
+      if (lookahead == 'm') ADVANCE(84);
+      END_STATE();
+    case 18:
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'i') ADVANCE(86);
+      if (lookahead == 'o') ADVANCE(87);
+      END_STATE();
+    case 19:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == 'W') ADVANCE(88);
+      if (lookahead == 'a') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(90);
+      if (lookahead == 'i') ADVANCE(91);
+      if (lookahead == 'm') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(93);
+      END_STATE();
+    case 20:
+      if (lookahead == 'a') ADVANCE(94);
+      if (lookahead == 'e') ADVANCE(95);
+      if (lookahead == 'o') ADVANCE(96);
+      END_STATE();
+    case 21:
+      if (lookahead == 'f') ADVANCE(97);
+      if (lookahead == 'h') ADVANCE(98);
+      if (lookahead == 'n') ADVANCE(99);
+      if (lookahead == 'u') ADVANCE(100);
+      END_STATE();
+    case 22:
+      if (lookahead == 'a') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(102);
+      if (lookahead == 'h') ADVANCE(103);
+      if (lookahead == 'l') ADVANCE(104);
+      if (lookahead == 'o') ADVANCE(105);
+      if (lookahead == 'r') ADVANCE(106);
+      END_STATE();
+    case 23:
+      if (lookahead == 'a') ADVANCE(107);
+      if (lookahead == 'e') ADVANCE(108);
+      if (lookahead == 'u') ADVANCE(109);
+      END_STATE();
+    case 24:
+      ACCEPT_TOKEN(anon_sym_s);
+      ADVANCE_MAP(
+        'c', 110,
+        'e', 111,
+        'h', 112,
+        'i', 113,
+        'o', 114,
+        'p', 115,
+        's', 116,
+        't', 117,
+        'w', 118,
+      );
+      END_STATE();
+    case 25:
+      if (lookahead == 'a') ADVANCE(119);
+      if (lookahead == 'e') ADVANCE(120);
+      if (lookahead == 'o') ADVANCE(121);
+      if (lookahead == 'r') ADVANCE(122);
+      if (lookahead == 'u') ADVANCE(123);
+      if (lookahead == 'y') ADVANCE(124);
+      END_STATE();
+    case 26:
+      if (lookahead == 'V') ADVANCE(125);
+      if (lookahead == 'W') ADVANCE(126);
+      if (lookahead == 's') ADVANCE(127);
+      END_STATE();
+    case 27:
+      if (lookahead == 'a') ADVANCE(128);
+      if (lookahead == 'e') ADVANCE(129);
+      if (lookahead == 'o') ADVANCE(130);
+      END_STATE();
+    case 28:
+      if (lookahead == 'a') ADVANCE(131);
+      if (lookahead == 'e') ADVANCE(132);
+      if (lookahead == 'g') ADVANCE(133);
+      if (lookahead == 'i') ADVANCE(134);
+      END_STATE();
+    case 29:
+      if (lookahead == 'd') ADVANCE(135);
+      END_STATE();
+    case 30:
+      if (lookahead == 'z') ADVANCE(136);
+      END_STATE();
+    case 31:
+      ACCEPT_TOKEN(anon_sym_Hz);
+      END_STATE();
+    case 32:
+      if (lookahead == 'z') ADVANCE(137);
+      END_STATE();
+    case 33:
+      if (lookahead == 'c') ADVANCE(138);
+      END_STATE();
+    case 34:
+      if (lookahead == 'a') ADVANCE(139);
+      if (lookahead == 'd') ADVANCE(140);
+      END_STATE();
+    case 35:
+      if (lookahead == 'l') ADVANCE(141);
+      END_STATE();
+    case 36:
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(142);
+      if (lookahead == 'p') ADVANCE(143);
+      if (lookahead == 's') ADVANCE(144);
+      END_STATE();
+    case 37:
+      if (lookahead == 't') ADVANCE(145);
+      END_STATE();
+    case 38:
+      if (lookahead == 'a') ADVANCE(146);
+      END_STATE();
+    case 39:
+      ACCEPT_TOKEN(anon_sym_at);
+      END_STATE();
+    case 40:
+      if (lookahead == 'l') ADVANCE(147);
+      if (lookahead == 'n') ADVANCE(148);
+      END_STATE();
+    case 41:
+      if (lookahead == 'a') ADVANCE(149);
+      END_STATE();
+    case 42:
+      if (lookahead == 'm') ADVANCE(150);
+      END_STATE();
+    case 43:
+      ACCEPT_TOKEN(anon_sym_by);
+      END_STATE();
+    case 44:
+      if (lookahead == 'b') ADVANCE(151);
+      if (lookahead == 'l') ADVANCE(152);
+      if (lookahead == 'r') ADVANCE(153);
+      END_STATE();
+    case 45:
+      if (lookahead == 'a') ADVANCE(154);
+      END_STATE();
+    case 46:
+      if (lookahead == 'r') ADVANCE(155);
+      END_STATE();
+    case 47:
+      if (lookahead == 'a') ADVANCE(156);
+      END_STATE();
+    case 48:
+      ACCEPT_TOKEN(anon_sym_cm);
+      END_STATE();
+    case 49:
+      if (lookahead == 'm') ADVANCE(157);
+      if (lookahead == 'n') ADVANCE(158);
+      if (lookahead == 'u') ADVANCE(159);
+      END_STATE();
+    case 50:
+      ACCEPT_TOKEN(anon_sym_cw);
+      END_STATE();
+    case 51:
+      if (lookahead == 'W') ADVANCE(160);
+      if (lookahead == 'd') ADVANCE(161);
+      if (lookahead == 'i') ADVANCE(162);
+      if (lookahead == 'm') ADVANCE(163);
+      END_STATE();
+    case 52:
+      if (lookahead == 't') ADVANCE(164);
+      END_STATE();
+    case 53:
+      if (lookahead == 'g') ADVANCE(165);
+      if (lookahead == 'v') ADVANCE(166);
+      END_STATE();
+    case 54:
+      if (lookahead == 'a') ADVANCE(167);
+      if (lookahead == 'p') ADVANCE(168);
+      if (lookahead == 'r') ADVANCE(169);
+      if (lookahead == 's') ADVANCE(170);
+      if (lookahead == 'v') ADVANCE(171);
+      END_STATE();
+    case 55:
+      if (lookahead == 'p') ADVANCE(172);
+      if (lookahead == 't') ADVANCE(173);
+      END_STATE();
+    case 56:
+      if (lookahead == 'f') ADVANCE(174);
+      END_STATE();
+    case 57:
+      if (lookahead == 'r') ADVANCE(175);
+      END_STATE();
+    case 58:
+      if (lookahead == 'd') ADVANCE(176);
+      END_STATE();
+    case 59:
+      if (lookahead == 'p') ADVANCE(177);
+      END_STATE();
+    case 60:
+      if (lookahead == 'r') ADVANCE(178);
+      END_STATE();
+    case 61:
+      if (lookahead == 'c') ADVANCE(179);
+      if (lookahead == 'p') ADVANCE(180);
+      END_STATE();
+    case 62:
+      if (lookahead == 'm') ADVANCE(181);
+      END_STATE();
+    case 63:
+      if (lookahead == 'g') ADVANCE(182);
+      if (lookahead == 'l') ADVANCE(183);
+      END_STATE();
+    case 64:
+      ACCEPT_TOKEN(anon_sym_fm);
+      END_STATE();
+    case 65:
+      if (lookahead == 'l') ADVANCE(184);
+      if (lookahead == 'r') ADVANCE(185);
+      END_STATE();
+    case 66:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 67:
+      if (lookahead == 'l') ADVANCE(186);
+      END_STATE();
+    case 68:
+      if (lookahead == 'i') ADVANCE(187);
+      END_STATE();
+    case 69:
+      if (lookahead == 'o') ADVANCE(188);
+      END_STATE();
+    case 70:
+      if (lookahead == 'e') ADVANCE(189);
+      END_STATE();
+    case 71:
+      if (lookahead == 'a') ADVANCE(190);
+      END_STATE();
+    case 72:
+      if (lookahead == 'i') ADVANCE(191);
+      END_STATE();
+    case 73:
+      if (lookahead == 'g') ADVANCE(192);
+      END_STATE();
+    case 74:
+      if (lookahead == 'p') ADVANCE(193);
+      END_STATE();
+    case 75:
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == 's') ADVANCE(195);
+      END_STATE();
+    case 76:
+      if (lookahead == 'o') ADVANCE(196);
+      END_STATE();
+    case 77:
+      if (lookahead == 'i') ADVANCE(197);
+      END_STATE();
+    case 78:
+      if (lookahead == 'm') ADVANCE(198);
+      END_STATE();
+    case 79:
+      if (lookahead == 'z') ADVANCE(199);
+      END_STATE();
+    case 80:
+      ACCEPT_TOKEN(anon_sym_kV);
+      END_STATE();
+    case 81:
+      ACCEPT_TOKEN(anon_sym_kW);
+      END_STATE();
+    case 82:
+      if (lookahead == 'y') ADVANCE(200);
+      END_STATE();
+    case 83:
+      if (lookahead == 'n') ADVANCE(201);
+      END_STATE();
+    case 84:
+      ACCEPT_TOKEN(anon_sym_km);
+      END_STATE();
+    case 85:
+      if (lookahead == 't') ADVANCE(202);
+      END_STATE();
+    case 86:
+      if (lookahead == 'm') ADVANCE(203);
+      END_STATE();
+    case 87:
+      if (lookahead == 'a') ADVANCE(204);
+      if (lookahead == 's') ADVANCE(205);
+      if (lookahead == 'w') ADVANCE(206);
+      END_STATE();
+    case 88:
+      ACCEPT_TOKEN(anon_sym_mW);
+      END_STATE();
+    case 89:
+      if (lookahead == 'x') ADVANCE(207);
+      END_STATE();
+    case 90:
+      if (lookahead == 'a') ADVANCE(208);
+      if (lookahead == 't') ADVANCE(209);
+      END_STATE();
+    case 91:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(210);
+      END_STATE();
+    case 92:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 93:
+      if (lookahead == 'd') ADVANCE(211);
+      END_STATE();
+    case 94:
+      if (lookahead == 'd') ADVANCE(212);
+      END_STATE();
+    case 95:
+      if (lookahead == 't') ADVANCE(213);
+      END_STATE();
+    case 96:
+      if (lookahead == 'i') ADVANCE(214);
+      if (lookahead == 'm') ADVANCE(215);
+      END_STATE();
+    case 97:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
+    case 98:
+      if (lookahead == 'm') ADVANCE(216);
+      END_STATE();
+    case 99:
+      ACCEPT_TOKEN(anon_sym_on);
+      END_STATE();
+    case 100:
+      if (lookahead == 't') ADVANCE(217);
+      END_STATE();
+    case 101:
+      if (lookahead == 'd') ADVANCE(218);
+      if (lookahead == 's') ADVANCE(219);
+      END_STATE();
+    case 102:
+      if (lookahead == 'p') ADVANCE(220);
+      if (lookahead == 'r') ADVANCE(221);
+      END_STATE();
+    case 103:
+      if (lookahead == 'a') ADVANCE(222);
+      END_STATE();
+    case 104:
+      if (lookahead == 'a') ADVANCE(223);
+      END_STATE();
+    case 105:
+      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 's') ADVANCE(225);
+      if (lookahead == 'w') ADVANCE(226);
+      END_STATE();
+    case 106:
+      if (lookahead == 'e') ADVANCE(227);
+      if (lookahead == 'o') ADVANCE(228);
+      END_STATE();
+    case 107:
+      if (lookahead == 't') ADVANCE(229);
+      END_STATE();
+    case 108:
+      if (lookahead == 'a') ADVANCE(230);
+      if (lookahead == 'c') ADVANCE(231);
+      if (lookahead == 'f') ADVANCE(232);
+      if (lookahead == 's') ADVANCE(233);
+      if (lookahead == 't') ADVANCE(234);
+      END_STATE();
+    case 109:
+      if (lookahead == 'n') ADVANCE(235);
+      END_STATE();
+    case 110:
+      if (lookahead == 'a') ADVANCE(236);
+      END_STATE();
+    case 111:
+      if (lookahead == 'n') ADVANCE(237);
+      END_STATE();
+    case 112:
+      if (lookahead == 'a') ADVANCE(238);
+      if (lookahead == 'e') ADVANCE(239);
+      END_STATE();
+    case 113:
+      if (lookahead == 'n') ADVANCE(240);
+      if (lookahead == 'z') ADVANCE(241);
+      END_STATE();
+    case 114:
+      if (lookahead == 'u') ADVANCE(242);
+      END_STATE();
+    case 115:
+      if (lookahead == 'a') ADVANCE(243);
+      END_STATE();
+    case 116:
+      if (lookahead == 'b') ADVANCE(244);
+      END_STATE();
+    case 117:
+      if (lookahead == 'a') ADVANCE(245);
+      if (lookahead == 'r') ADVANCE(246);
+      END_STATE();
+    case 118:
+      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'r') ADVANCE(248);
+      END_STATE();
+    case 119:
+      if (lookahead == 'i') ADVANCE(249);
+      END_STATE();
+    case 120:
+      if (lookahead == 'm') ADVANCE(250);
+      END_STATE();
+    case 121:
+      ACCEPT_TOKEN(anon_sym_to);
+      END_STATE();
+    case 122:
+      if (lookahead == 'a') ADVANCE(251);
+      END_STATE();
+    case 123:
+      if (lookahead == 'n') ADVANCE(252);
+      END_STATE();
+    case 124:
+      if (lookahead == 'p') ADVANCE(253);
+      END_STATE();
+    case 125:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 126:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
+    case 127:
+      if (lookahead == 'e') ADVANCE(254);
+      END_STATE();
+    case 128:
+      if (lookahead == 'l') ADVANCE(255);
+      END_STATE();
+    case 129:
+      if (lookahead == 'l') ADVANCE(256);
+      END_STATE();
+    case 130:
+      if (lookahead == 'l') ADVANCE(257);
+      END_STATE();
+    case 131:
+      if (lookahead == 'v') ADVANCE(258);
+      if (lookahead == 'y') ADVANCE(259);
+      END_STATE();
+    case 132:
+      if (lookahead == 't') ADVANCE(260);
+      END_STATE();
+    case 133:
+      if (lookahead == 's') ADVANCE(261);
+      END_STATE();
+    case 134:
+      if (lookahead == 'r') ADVANCE(262);
+      if (lookahead == 't') ADVANCE(263);
+      END_STATE();
+    case 135:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
+    case 136:
+      ACCEPT_TOKEN(anon_sym_GHz);
+      END_STATE();
+    case 137:
+      ACCEPT_TOKEN(anon_sym_MHz);
+      END_STATE();
+    case 138:
+      if (lookahead == 'u') ADVANCE(264);
+      END_STATE();
+    case 139:
+      if (lookahead == 'p') ADVANCE(265);
+      END_STATE();
+    case 140:
+      if (lookahead == 'e') ADVANCE(266);
+      END_STATE();
+    case 141:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 142:
+      if (lookahead == 'i') ADVANCE(267);
+      END_STATE();
+    case 143:
+      if (lookahead == 'l') ADVANCE(268);
+      END_STATE();
+    case 144:
+      if (lookahead == 'l') ADVANCE(269);
+      END_STATE();
+    case 145:
+      if (lookahead == 'e') ADVANCE(270);
+      END_STATE();
+    case 146:
+      if (lookahead == 'r') ADVANCE(271);
+      END_STATE();
+    case 147:
+      if (lookahead == 'u') ADVANCE(272);
+      END_STATE();
+    case 148:
+      if (lookahead == 'd') ADVANCE(273);
+      END_STATE();
+    case 149:
+      if (lookahead == 'i') ADVANCE(274);
+      if (lookahead == 'n') ADVANCE(275);
+      END_STATE();
+    case 150:
+      if (lookahead == 'p') ADVANCE(276);
+      END_STATE();
+    case 151:
+      if (lookahead == 'l') ADVANCE(277);
+      END_STATE();
+    case 152:
+      if (lookahead == 'i') ADVANCE(278);
+      END_STATE();
+    case 153:
+      if (lookahead == 'r') ADVANCE(279);
+      END_STATE();
+    case 154:
+      if (lookahead == 'i') ADVANCE(280);
+      END_STATE();
+    case 155:
+      if (lookahead == 'c') ADVANCE(281);
+      END_STATE();
+    case 156:
+      if (lookahead == 'd') ADVANCE(282);
+      END_STATE();
+    case 157:
+      if (lookahead == 'b') ADVANCE(283);
+      END_STATE();
+    case 158:
+      if (lookahead == 'd') ADVANCE(284);
+      if (lookahead == 'n') ADVANCE(285);
+      if (lookahead == 's') ADVANCE(286);
+      END_STATE();
+    case 159:
+      if (lookahead == 'p') ADVANCE(287);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(anon_sym_dBd);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(anon_sym_dBi);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(anon_sym_dBm);
+      END_STATE();
+    case 164:
+      if (lookahead == 'a') ADVANCE(288);
+      END_STATE();
+    case 165:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(289);
+      if (lookahead == 'F') ADVANCE(290);
+      END_STATE();
+    case 166:
+      if (lookahead == 'i') ADVANCE(291);
+      END_STATE();
+    case 167:
+      if (lookahead == 'm') ADVANCE(292);
+      END_STATE();
+    case 168:
+      if (lookahead == 'l') ADVANCE(293);
+      END_STATE();
+    case 169:
+      if (lookahead == 'e') ADVANCE(294);
+      END_STATE();
+    case 170:
+      if (lookahead == 'p') ADVANCE(295);
+      END_STATE();
+    case 171:
+      if (lookahead == 'i') ADVANCE(296);
+      END_STATE();
+    case 172:
+      if (lookahead == 'l') ADVANCE(297);
+      END_STATE();
+    case 173:
+      if (lookahead == 'y') ADVANCE(298);
+      END_STATE();
+    case 174:
+      if (lookahead == 'i') ADVANCE(299);
+      END_STATE();
+    case 175:
+      if (lookahead == 'p') ADVANCE(300);
+      END_STATE();
+    case 176:
+      if (lookahead == 's') ADVANCE(301);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
+    case 178:
+      if (lookahead == 's') ADVANCE(302);
+      END_STATE();
+    case 179:
+      if (lookahead == 'e') ADVANCE(303);
+      END_STATE();
+    case 180:
+      if (lookahead == 'e') ADVANCE(304);
+      END_STATE();
+    case 181:
+      if (lookahead == 'i') ADVANCE(305);
+      END_STATE();
+    case 182:
+      if (lookahead == 'u') ADVANCE(306);
+      END_STATE();
+    case 183:
+      if (lookahead == 't') ADVANCE(307);
+      END_STATE();
+    case 184:
+      if (lookahead == 'd') ADVANCE(308);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(309);
+      END_STATE();
+    case 186:
+      if (lookahead == 'l') ADVANCE(310);
+      END_STATE();
+    case 187:
+      if (lookahead == 'n') ADVANCE(311);
+      END_STATE();
+    case 188:
+      if (lookahead == 'u') ADVANCE(312);
+      END_STATE();
+    case 189:
+      if (lookahead == 's') ADVANCE(313);
+      END_STATE();
+    case 190:
+      if (lookahead == 't') ADVANCE(314);
+      END_STATE();
+    case 191:
+      if (lookahead == 'g') ADVANCE(315);
+      END_STATE();
+    case 192:
+      if (lookahead == 'h') ADVANCE(316);
+      END_STATE();
+    case 193:
+      if (lookahead == 'e') ADVANCE(317);
+      END_STATE();
+    case 194:
+      if (lookahead == 'e') ADVANCE(318);
+      END_STATE();
+    case 195:
+      if (lookahead == 't') ADVANCE(319);
+      END_STATE();
+    case 196:
+      if (lookahead == 'l') ADVANCE(320);
+      END_STATE();
+    case 197:
+      if (lookahead == 'n') ADVANCE(321);
+      END_STATE();
+    case 198:
+      if (lookahead == 'p') ADVANCE(322);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 200:
+      if (lookahead == 'e') ADVANCE(323);
+      END_STATE();
+    case 201:
+      if (lookahead == 'd') ADVANCE(324);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 203:
+      if (lookahead == 'i') ADVANCE(325);
+      END_STATE();
+    case 204:
+      if (lookahead == 'd') ADVANCE(326);
+      END_STATE();
+    case 205:
+      if (lookahead == 's') ADVANCE(327);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 207:
+      if (lookahead == 'i') ADVANCE(328);
+      END_STATE();
+    case 208:
+      if (lookahead == 'n') ADVANCE(329);
+      END_STATE();
+    case 209:
+      if (lookahead == 'e') ADVANCE(330);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 211:
+      if (lookahead == 'e') ADVANCE(331);
+      END_STATE();
+    case 212:
+      if (lookahead == '2') ADVANCE(332);
+      if (lookahead == '8') ADVANCE(333);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 214:
+      if (lookahead == 's') ADVANCE(334);
+      END_STATE();
+    case 215:
+      if (lookahead == 'i') ADVANCE(335);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(336);
+      if (lookahead == 's') ADVANCE(337);
+      END_STATE();
+    case 217:
+      if (lookahead == 'e') ADVANCE(338);
+      if (lookahead == 'p') ADVANCE(339);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
+    case 219:
+      if (lookahead == 's') ADVANCE(340);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(341);
+      END_STATE();
+    case 222:
+      if (lookahead == 's') ADVANCE(342);
+      END_STATE();
+    case 223:
+      if (lookahead == 'c') ADVANCE(343);
+      END_STATE();
+    case 224:
+      if (lookahead == 't') ADVANCE(344);
+      END_STATE();
+    case 225:
+      if (lookahead == 'i') ADVANCE(345);
+      END_STATE();
+    case 226:
+      if (lookahead == 'e') ADVANCE(346);
+      END_STATE();
+    case 227:
+      if (lookahead == 'a') ADVANCE(347);
+      END_STATE();
+    case 228:
+      if (lookahead == 't') ADVANCE(348);
+      END_STATE();
+    case 229:
+      if (lookahead == 'e') ADVANCE(349);
+      if (lookahead == 'i') ADVANCE(350);
+      END_STATE();
+    case 230:
+      if (lookahead == 'c') ADVANCE(351);
+      if (lookahead == 'd') ADVANCE(352);
+      if (lookahead == 'l') ADVANCE(353);
+      END_STATE();
+    case 231:
+      if (lookahead == 'e') ADVANCE(354);
+      END_STATE();
+    case 232:
+      if (lookahead == 'e') ADVANCE(355);
+      if (lookahead == 'l') ADVANCE(356);
+      END_STATE();
+    case 233:
+      if (lookahead == 'i') ADVANCE(357);
+      if (lookahead == 'o') ADVANCE(358);
+      END_STATE();
+    case 234:
+      if (lookahead == 'u') ADVANCE(359);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(anon_sym_run);
+      END_STATE();
+    case 236:
+      if (lookahead == 'l') ADVANCE(360);
+      END_STATE();
+    case 237:
+      if (lookahead == 's') ADVANCE(361);
+      END_STATE();
+    case 238:
+      if (lookahead == 'r') ADVANCE(362);
+      END_STATE();
+    case 239:
+      if (lookahead == 'e') ADVANCE(363);
+      END_STATE();
+    case 240:
+      if (lookahead == 'a') ADVANCE(364);
+      if (lookahead == 'c') ADVANCE(365);
+      END_STATE();
+    case 241:
+      if (lookahead == 'e') ADVANCE(366);
+      END_STATE();
+    case 242:
+      if (lookahead == 'r') ADVANCE(367);
+      END_STATE();
+    case 243:
+      if (lookahead == 'c') ADVANCE(368);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(369);
+      END_STATE();
+    case 245:
+      if (lookahead == 't') ADVANCE(370);
+      END_STATE();
+    case 246:
+      if (lookahead == 'a') ADVANCE(371);
+      END_STATE();
+    case 247:
+      if (lookahead == 't') ADVANCE(372);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 249:
+      if (lookahead == 'l') ADVANCE(373);
+      END_STATE();
+    case 250:
+      if (lookahead == 'p') ADVANCE(374);
+      END_STATE();
+    case 251:
+      if (lookahead == 'n') ADVANCE(375);
+      END_STATE();
+    case 252:
+      if (lookahead == 'e') ADVANCE(376);
+      END_STATE();
+    case 253:
+      if (lookahead == 'i') ADVANCE(377);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
+    case 255:
+      if (lookahead == 'i') ADVANCE(378);
+      END_STATE();
+    case 256:
+      if (lookahead == 'o') ADVANCE(379);
+      END_STATE();
+    case 257:
+      if (lookahead == 't') ADVANCE(380);
+      END_STATE();
+    case 258:
+      if (lookahead == 'e') ADVANCE(381);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(382);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 261:
+      if (lookahead == '8') ADVANCE(383);
+      END_STATE();
+    case 262:
+      if (lookahead == 'e') ADVANCE(384);
+      END_STATE();
+    case 263:
+      if (lookahead == 'h') ADVANCE(385);
+      END_STATE();
+    case 264:
+      if (lookahead == 'r') ADVANCE(386);
+      END_STATE();
+    case 265:
+      if (lookahead == 't') ADVANCE(387);
+      END_STATE();
+    case 266:
+      if (lookahead == 'd') ADVANCE(388);
+      END_STATE();
+    case 267:
+      if (lookahead == 'e') ADVANCE(389);
+      END_STATE();
+    case 268:
+      if (lookahead == 'i') ADVANCE(390);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(anon_sym_amsl);
+      END_STATE();
+    case 270:
+      if (lookahead == 'n') ADVANCE(391);
+      END_STATE();
+    case 271:
+      if (lookahead == 't') ADVANCE(392);
+      END_STATE();
+    case 272:
+      if (lookahead == 'n') ADVANCE(393);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(anon_sym_band);
+      END_STATE();
+    case 274:
+      if (lookahead == 'd') ADVANCE(394);
+      END_STATE();
+    case 275:
+      if (lookahead == 'c') ADVANCE(395);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(anon_sym_bump);
+      END_STATE();
+    case 277:
+      if (lookahead == 'e') ADVANCE(396);
+      END_STATE();
+    case 278:
+      if (lookahead == 'b') ADVANCE(397);
+      END_STATE();
+    case 279:
+      if (lookahead == 'i') ADVANCE(398);
+      END_STATE();
+    case 280:
+      if (lookahead == 'n') ADVANCE(399);
+      END_STATE();
+    case 281:
+      if (lookahead == 'u') ADVANCE(400);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 283:
+      if (lookahead == 'i') ADVANCE(401);
+      END_STATE();
+    case 284:
+      if (lookahead == 'u') ADVANCE(402);
+      END_STATE();
+    case 285:
+      if (lookahead == 'e') ADVANCE(403);
+      END_STATE();
+    case 286:
+      if (lookahead == 't') ADVANCE(404);
+      END_STATE();
+    case 287:
+      if (lookahead == 'l') ADVANCE(405);
+      END_STATE();
+    case 288:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 289:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 291:
+      if (lookahead == 'c') ADVANCE(406);
+      END_STATE();
+    case 292:
+      if (lookahead == 'e') ADVANCE(407);
+      END_STATE();
+    case 293:
+      if (lookahead == 'e') ADVANCE(408);
+      END_STATE();
+    case 294:
+      if (lookahead == 'c') ADVANCE(409);
+      END_STATE();
+    case 295:
+      if (lookahead == 'l') ADVANCE(410);
+      END_STATE();
+    case 296:
+      if (lookahead == 'd') ADVANCE(411);
+      END_STATE();
+    case 297:
+      if (lookahead == 'e') ADVANCE(412);
+      END_STATE();
+    case 298:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 299:
+      if (lookahead == 'c') ADVANCE(413);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 301:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 302:
+      if (lookahead == '8') ADVANCE(414);
+      END_STATE();
+    case 303:
+      if (lookahead == 's') ADVANCE(415);
+      END_STATE();
+    case 304:
+      if (lookahead == 'c') ADVANCE(416);
+      END_STATE();
+    case 305:
+      if (lookahead == 'l') ADVANCE(417);
+      END_STATE();
+    case 306:
+      if (lookahead == 'r') ADVANCE(418);
+      END_STATE();
+    case 307:
+      if (lookahead == 'e') ADVANCE(419);
+      END_STATE();
+    case 308:
+      if (lookahead == 'b') ADVANCE(420);
+      END_STATE();
+    case 309:
+      if (lookahead == 'a') ADVANCE(421);
+      END_STATE();
+    case 310:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 311:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 312:
+      if (lookahead == 'n') ADVANCE(422);
+      END_STATE();
+    case 313:
+      if (lookahead == 's') ADVANCE(423);
+      END_STATE();
+    case 314:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 315:
+      if (lookahead == 'h') ADVANCE(424);
+      END_STATE();
+    case 316:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 317:
+      if (lookahead == 'd') ADVANCE(425);
+      END_STATE();
+    case 318:
+      if (lookahead == 'r') ADVANCE(426);
+      END_STATE();
+    case 319:
+      if (lookahead == 'r') ADVANCE(427);
+      END_STATE();
+    case 320:
+      if (lookahead == 'a') ADVANCE(428);
+      END_STATE();
+    case 321:
+      if (lookahead == 's') ADVANCE(429);
+      END_STATE();
+    case 322:
+      if (lookahead == 'e') ADVANCE(430);
+      END_STATE();
+    case 323:
+      if (lookahead == 'd') ADVANCE(431);
+      END_STATE();
+    case 324:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 325:
+      if (lookahead == 't') ADVANCE(432);
+      END_STATE();
+    case 326:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 327:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(433);
+      END_STATE();
+    case 328:
+      if (lookahead == 'm') ADVANCE(434);
+      END_STATE();
+    case 329:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 330:
+      if (lookahead == 'r') ADVANCE(435);
+      END_STATE();
+    case 331:
+      ACCEPT_TOKEN(anon_sym_mode);
+      END_STATE();
+    case 332:
+      if (lookahead == '7') ADVANCE(436);
+      END_STATE();
+    case 333:
+      if (lookahead == '3') ADVANCE(437);
+      END_STATE();
+    case 334:
+      if (lookahead == 'e') ADVANCE(438);
+      END_STATE();
+    case 335:
+      if (lookahead == 'n') ADVANCE(439);
+      END_STATE();
+    case 336:
+      if (lookahead == 'm') ADVANCE(440);
+      END_STATE();
+    case 337:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 338:
+      if (lookahead == 'r') ADVANCE(441);
+      END_STATE();
+    case 339:
+      if (lookahead == 'u') ADVANCE(442);
+      END_STATE();
+    case 340:
+      if (lookahead == 'e') ADVANCE(443);
+      END_STATE();
+    case 341:
+      if (lookahead == 'i') ADVANCE(444);
+      END_STATE();
+    case 342:
+      if (lookahead == 'e') ADVANCE(445);
+      END_STATE();
+    case 343:
+      if (lookahead == 'e') ADVANCE(446);
+      END_STATE();
+    case 344:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 345:
+      if (lookahead == 't') ADVANCE(447);
+      END_STATE();
+    case 346:
+      if (lookahead == 'r') ADVANCE(448);
+      END_STATE();
+    case 347:
+      if (lookahead == 'm') ADVANCE(449);
+      END_STATE();
+    case 348:
+      if (lookahead == 'e') ADVANCE(450);
+      END_STATE();
+    case 349:
+      if (lookahead == 'd') ADVANCE(451);
+      END_STATE();
+    case 350:
+      if (lookahead == 'n') ADVANCE(452);
+      END_STATE();
+    case 351:
+      if (lookahead == 't') ADVANCE(453);
+      END_STATE();
+    case 352:
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(454);
+      END_STATE();
+    case 353:
+      if (lookahead == 'i') ADVANCE(455);
+      END_STATE();
+    case 354:
+      if (lookahead == 'i') ADVANCE(456);
+      END_STATE();
+    case 355:
+      if (lookahead == 'r') ADVANCE(457);
+      END_STATE();
+    case 356:
+      if (lookahead == 'e') ADVANCE(458);
+      END_STATE();
+    case 357:
+      if (lookahead == 's') ADVANCE(459);
+      END_STATE();
+    case 358:
+      if (lookahead == 'l') ADVANCE(460);
+      END_STATE();
+    case 359:
+      if (lookahead == 'r') ADVANCE(461);
+      END_STATE();
+    case 360:
+      if (lookahead == 'e') ADVANCE(462);
+      END_STATE();
+    case 361:
+      if (lookahead == 'i') ADVANCE(463);
+      END_STATE();
+    case 362:
+      if (lookahead == 'e') ADVANCE(464);
+      END_STATE();
+    case 363:
+      if (lookahead == 't') ADVANCE(465);
+      END_STATE();
+    case 364:
+      if (lookahead == 'd') ADVANCE(466);
+      END_STATE();
+    case 365:
+      if (lookahead == 'e') ADVANCE(467);
+      END_STATE();
+    case 366:
+      ACCEPT_TOKEN(anon_sym_size);
+      END_STATE();
+    case 367:
+      if (lookahead == 'c') ADVANCE(468);
+      END_STATE();
+    case 368:
+      if (lookahead == 'i') ADVANCE(469);
+      END_STATE();
+    case 369:
+      if (lookahead == 'p') ADVANCE(470);
+      END_STATE();
+    case 370:
+      if (lookahead == 'i') ADVANCE(471);
+      END_STATE();
+    case 371:
+      if (lookahead == 'n') ADVANCE(472);
+      END_STATE();
+    case 372:
+      if (lookahead == 'c') ADVANCE(473);
+      END_STATE();
+    case 373:
+      ACCEPT_TOKEN(anon_sym_tail);
+      END_STATE();
+    case 374:
+      if (lookahead == 'e') ADVANCE(474);
+      END_STATE();
+    case 375:
+      if (lookahead == 's') ADVANCE(475);
+      END_STATE();
+    case 376:
+      if (lookahead == 'r') ADVANCE(476);
+      END_STATE();
+    case 377:
+      if (lookahead == 'c') ADVANCE(477);
+      END_STATE();
+    case 378:
+      if (lookahead == 'd') ADVANCE(478);
+      END_STATE();
+    case 379:
+      if (lookahead == 'c') ADVANCE(479);
+      END_STATE();
+    case 380:
+      if (lookahead == 'a') ADVANCE(480);
+      END_STATE();
+    case 381:
+      if (lookahead == 'l') ADVANCE(481);
+      END_STATE();
+    case 382:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 383:
+      if (lookahead == '4') ADVANCE(482);
+      END_STATE();
+    case 384:
+      if (lookahead == 's') ADVANCE(483);
+      END_STATE();
+    case 385:
+      ACCEPT_TOKEN(anon_sym_with);
+      END_STATE();
+    case 386:
+      if (lookahead == 'a') ADVANCE(484);
+      END_STATE();
+    case 387:
+      if (lookahead == 'e') ADVANCE(485);
+      END_STATE();
+    case 388:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 389:
+      if (lookahead == 'n') ADVANCE(486);
+      END_STATE();
+    case 390:
+      if (lookahead == 'f') ADVANCE(487);
+      END_STATE();
+    case 391:
+      if (lookahead == 'n') ADVANCE(488);
+      END_STATE();
+    case 392:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 393:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 394:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 395:
+      if (lookahead == 'h') ADVANCE(489);
+      END_STATE();
+    case 396:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
+    case 397:
+      if (lookahead == 'r') ADVANCE(490);
+      END_STATE();
+    case 398:
+      if (lookahead == 'e') ADVANCE(491);
+      END_STATE();
+    case 399:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
+    case 400:
+      if (lookahead == 'l') ADVANCE(492);
+      END_STATE();
+    case 401:
+      if (lookahead == 'n') ADVANCE(493);
+      END_STATE();
+    case 402:
+      if (lookahead == 'c') ADVANCE(494);
+      END_STATE();
+    case 403:
+      if (lookahead == 'c') ADVANCE(495);
+      END_STATE();
+    case 404:
+      if (lookahead == 'r') ADVANCE(496);
+      END_STATE();
+    case 405:
+      if (lookahead == 'e') ADVANCE(497);
+      END_STATE();
+    case 406:
+      if (lookahead == 'e') ADVANCE(498);
+      END_STATE();
+    case 407:
+      if (lookahead == 't') ADVANCE(499);
+      END_STATE();
+    case 408:
+      if (lookahead == 'x') ADVANCE(500);
+      END_STATE();
+    case 409:
+      if (lookahead == 't') ADVANCE(501);
+      END_STATE();
+    case 410:
+      if (lookahead == 'a') ADVANCE(502);
+      END_STATE();
+    case 411:
+      if (lookahead == 'e') ADVANCE(503);
+      END_STATE();
+    case 412:
+      if (lookahead == 'x') ADVANCE(504);
+      END_STATE();
+    case 413:
+      if (lookahead == 'i') ADVANCE(505);
+      END_STATE();
+    case 414:
+      if (lookahead == '9') ADVANCE(506);
+      END_STATE();
+    case 415:
+      if (lookahead == 's') ADVANCE(507);
+      END_STATE();
+    case 416:
+      if (lookahead == 't') ADVANCE(508);
+      END_STATE();
+    case 417:
+      if (lookahead == 'y') ADVANCE(509);
+      END_STATE();
+    case 418:
+      if (lookahead == 'e') ADVANCE(510);
+      END_STATE();
+    case 419:
+      if (lookahead == 'r') ADVANCE(511);
+      END_STATE();
+    case 420:
+      if (lookahead == 'a') ADVANCE(512);
+      END_STATE();
+    case 421:
+      if (lookahead == 'r') ADVANCE(513);
+      END_STATE();
+    case 422:
+      if (lookahead == 'd') ADVANCE(514);
+      END_STATE();
+    case 423:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
+    case 424:
+      if (lookahead == 't') ADVANCE(515);
+      END_STATE();
+    case 425:
+      if (lookahead == 'a') ADVANCE(516);
+      END_STATE();
+    case 426:
+      ACCEPT_TOKEN(anon_sym_inner);
+      END_STATE();
+    case 427:
+      if (lookahead == 'u') ADVANCE(517);
+      END_STATE();
+    case 428:
+      if (lookahead == 't') ADVANCE(518);
+      END_STATE();
+    case 429:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 430:
+      if (lookahead == 'r') ADVANCE(519);
+      END_STATE();
+    case 431:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 432:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
+    case 433:
+      if (lookahead == 't') ADVANCE(520);
+      END_STATE();
+    case 434:
+      if (lookahead == 'u') ADVANCE(521);
+      END_STATE();
+    case 435:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 436:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 437:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 438:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 439:
+      if (lookahead == 'a') ADVANCE(522);
+      END_STATE();
+    case 440:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 441:
+      ACCEPT_TOKEN(anon_sym_outer);
+      END_STATE();
+    case 442:
+      if (lookahead == 't') ADVANCE(523);
+      END_STATE();
+    case 443:
+      if (lookahead == 's') ADVANCE(524);
+      END_STATE();
+    case 444:
+      if (lookahead == 't') ADVANCE(525);
+      END_STATE();
+    case 445:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(anon_sym_place);
+      END_STATE();
+    case 447:
+      if (lookahead == 'i') ADVANCE(526);
+      END_STATE();
+    case 448:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 449:
+      if (lookahead == 'p') ADVANCE(527);
+      END_STATE();
+    case 450:
+      if (lookahead == 'c') ADVANCE(528);
+      END_STATE();
+    case 451:
+      ACCEPT_TOKEN(anon_sym_rated);
+      END_STATE();
+    case 452:
+      if (lookahead == 'g') ADVANCE(529);
+      END_STATE();
+    case 453:
+      if (lookahead == 'a') ADVANCE(530);
+      END_STATE();
+    case 454:
+      if (lookahead == 'n') ADVANCE(531);
+      END_STATE();
+    case 455:
+      if (lookahead == 'z') ADVANCE(532);
+      END_STATE();
+    case 456:
+      if (lookahead == 'v') ADVANCE(533);
+      END_STATE();
+    case 457:
+      if (lookahead == 'e') ADVANCE(534);
+      END_STATE();
+    case 458:
+      if (lookahead == 'c') ADVANCE(535);
+      END_STATE();
+    case 459:
+      if (lookahead == 't') ADVANCE(536);
+      END_STATE();
+    case 460:
+      if (lookahead == 'u') ADVANCE(537);
+      END_STATE();
+    case 461:
+      if (lookahead == 'n') ADVANCE(538);
+      END_STATE();
+    case 462:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 463:
+      if (lookahead == 't') ADVANCE(539);
+      END_STATE();
+    case 464:
+      if (lookahead == 'd') ADVANCE(540);
+      END_STATE();
+    case 465:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
+    case 466:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 467:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 468:
+      if (lookahead == 'e') ADVANCE(541);
+      END_STATE();
+    case 469:
+      if (lookahead == 'n') ADVANCE(542);
+      END_STATE();
+    case 470:
+      if (lookahead == 'r') ADVANCE(543);
+      END_STATE();
+    case 471:
+      if (lookahead == 'o') ADVANCE(544);
+      END_STATE();
+    case 472:
+      if (lookahead == 'd') ADVANCE(545);
+      END_STATE();
+    case 473:
+      if (lookahead == 'h') ADVANCE(546);
+      END_STATE();
+    case 474:
+      if (lookahead == 'r') ADVANCE(547);
+      END_STATE();
+    case 475:
+      if (lookahead == 'm') ADVANCE(548);
+      END_STATE();
+    case 476:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 477:
+      if (lookahead == 'a') ADVANCE(549);
+      END_STATE();
+    case 478:
+      ACCEPT_TOKEN(anon_sym_valid);
+      END_STATE();
+    case 479:
+      if (lookahead == 'i') ADVANCE(550);
+      END_STATE();
+    case 480:
+      if (lookahead == 'g') ADVANCE(551);
+      END_STATE();
+    case 481:
+      if (lookahead == 'e') ADVANCE(552);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 483:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 484:
+      if (lookahead == 'c') ADVANCE(553);
+      END_STATE();
+    case 485:
+      if (lookahead == 'r') ADVANCE(554);
+      END_STATE();
+    case 486:
+      if (lookahead == 't') ADVANCE(555);
+      END_STATE();
+    case 487:
+      if (lookahead == 'i') ADVANCE(556);
+      END_STATE();
+    case 488:
+      if (lookahead == 'a') ADVANCE(557);
+      END_STATE();
+    case 489:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(558);
+      END_STATE();
+    case 490:
+      if (lookahead == 'a') ADVANCE(559);
+      END_STATE();
+    case 491:
+      if (lookahead == 'r') ADVANCE(560);
+      END_STATE();
+    case 492:
+      if (lookahead == 'a') ADVANCE(561);
+      END_STATE();
+    case 493:
+      if (lookahead == 'e') ADVANCE(562);
+      END_STATE();
+    case 494:
+      if (lookahead == 't') ADVANCE(563);
+      END_STATE();
+    case 495:
+      if (lookahead == 't') ADVANCE(564);
+      END_STATE();
+    case 496:
+      if (lookahead == 'u') ADVANCE(565);
+      END_STATE();
+    case 497:
+      if (lookahead == 'd') ADVANCE(566);
+      if (lookahead == 'r') ADVANCE(567);
+      END_STATE();
+    case 498:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 499:
+      if (lookahead == 'e') ADVANCE(568);
+      END_STATE();
+    case 500:
+      if (lookahead == 'e') ADVANCE(569);
+      END_STATE();
+    case 501:
+      if (lookahead == 'i') ADVANCE(570);
+      END_STATE();
+    case 502:
+      if (lookahead == 'y') ADVANCE(571);
+      END_STATE();
+    case 503:
+      if (lookahead == 'r') ADVANCE(572);
+      END_STATE();
+    case 504:
+      if (lookahead == 'e') ADVANCE(573);
+      END_STATE();
+    case 505:
+      if (lookahead == 'e') ADVANCE(574);
+      END_STATE();
+    case 506:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 507:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 508:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 509:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 510:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 511:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
+    case 512:
+      if (lookahead == 'c') ADVANCE(575);
+      END_STATE();
+    case 513:
+      if (lookahead == 'd') ADVANCE(576);
+      END_STATE();
+    case 514:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 515:
+      ACCEPT_TOKEN(anon_sym_height);
+      END_STATE();
+    case 516:
+      if (lookahead == 'n') ADVANCE(577);
+      END_STATE();
+    case 517:
+      if (lookahead == 'm') ADVANCE(578);
+      END_STATE();
+    case 518:
+      if (lookahead == 'i') ADVANCE(579);
+      if (lookahead == 'o') ADVANCE(580);
+      END_STATE();
+    case 519:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
+    case 520:
+      if (lookahead == 'a') ADVANCE(581);
+      END_STATE();
+    case 521:
+      if (lookahead == 'm') ADVANCE(582);
+      END_STATE();
+    case 522:
+      if (lookahead == 'l') ADVANCE(583);
+      END_STATE();
+    case 523:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 524:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 525:
+      if (lookahead == 't') ADVANCE(584);
+      END_STATE();
+    case 526:
+      if (lookahead == 'o') ADVANCE(585);
+      END_STATE();
+    case 527:
+      if (lookahead == 'l') ADVANCE(586);
+      END_STATE();
+    case 528:
+      if (lookahead == 't') ADVANCE(587);
+      END_STATE();
+    case 529:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 530:
+      if (lookahead == 'n') ADVANCE(588);
+      END_STATE();
+    case 531:
+      if (lookahead == 'g') ADVANCE(589);
+      END_STATE();
+    case 532:
+      if (lookahead == 'e') ADVANCE(590);
+      END_STATE();
+    case 533:
+      if (lookahead == 'e') ADVANCE(591);
+      END_STATE();
+    case 534:
+      if (lookahead == 'n') ADVANCE(592);
+      END_STATE();
+    case 535:
+      if (lookahead == 't') ADVANCE(593);
+      END_STATE();
+    case 536:
+      if (lookahead == 'i') ADVANCE(594);
+      END_STATE();
+    case 537:
+      if (lookahead == 't') ADVANCE(595);
+      END_STATE();
+    case 538:
+      if (lookahead == '-') ADVANCE(596);
+      END_STATE();
+    case 539:
+      if (lookahead == 'i') ADVANCE(597);
+      END_STATE();
+    case 540:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 541:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 542:
+      if (lookahead == 'g') ADVANCE(598);
+      END_STATE();
+    case 543:
+      if (lookahead == 'o') ADVANCE(599);
+      END_STATE();
+    case 544:
+      if (lookahead == 'n') ADVANCE(600);
+      END_STATE();
+    case 545:
+      ACCEPT_TOKEN(anon_sym_strand);
+      END_STATE();
+    case 546:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
+    case 547:
+      if (lookahead == 'a') ADVANCE(601);
+      END_STATE();
+    case 548:
+      if (lookahead == 'i') ADVANCE(602);
+      END_STATE();
+    case 549:
+      if (lookahead == 'l') ADVANCE(603);
+      END_STATE();
+    case 550:
+      if (lookahead == 't') ADVANCE(604);
+      END_STATE();
+    case 551:
+      if (lookahead == 'e') ADVANCE(605);
+      END_STATE();
+    case 552:
+      if (lookahead == 'n') ADVANCE(606);
+      END_STATE();
+    case 553:
+      if (lookahead == 'y') ADVANCE(607);
+      END_STATE();
+    case 554:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 555:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 556:
+      if (lookahead == 'e') ADVANCE(608);
+      END_STATE();
+    case 557:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 558:
+      if (lookahead == 's') ADVANCE(609);
+      END_STATE();
+    case 559:
+      if (lookahead == 't') ADVANCE(610);
+      END_STATE();
+    case 560:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
+    case 561:
+      if (lookahead == 't') ADVANCE(611);
+      END_STATE();
+    case 562:
+      if (lookahead == 'r') ADVANCE(612);
+      END_STATE();
+    case 563:
+      if (lookahead == 'o') ADVANCE(613);
+      END_STATE();
+    case 564:
+      if (lookahead == 'o') ADVANCE(614);
+      END_STATE();
+    case 565:
+      if (lookahead == 'c') ADVANCE(615);
+      END_STATE();
+    case 566:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 567:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 568:
+      if (lookahead == 'r') ADVANCE(616);
+      END_STATE();
+    case 569:
+      if (lookahead == 'r') ADVANCE(617);
+      END_STATE();
+    case 570:
+      if (lookahead == 'v') ADVANCE(618);
+      END_STATE();
+    case 571:
+      if (lookahead == 'e') ADVANCE(619);
+      END_STATE();
+    case 572:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 573:
+      if (lookahead == 'r') ADVANCE(620);
+      END_STATE();
+    case 574:
+      if (lookahead == 'n') ADVANCE(621);
+      END_STATE();
+    case 575:
+      if (lookahead == 'k') ADVANCE(622);
+      END_STATE();
+    case 576:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
+    case 577:
+      if (lookahead == 'c') ADVANCE(623);
+      END_STATE();
+    case 578:
+      if (lookahead == 'e') ADVANCE(624);
+      END_STATE();
+    case 579:
+      if (lookahead == 'o') ADVANCE(625);
+      END_STATE();
+    case 580:
+      if (lookahead == 'r') ADVANCE(626);
+      END_STATE();
+    case 581:
+      if (lookahead == 'n') ADVANCE(627);
+      END_STATE();
+    case 582:
+      ACCEPT_TOKEN(anon_sym_maximum);
+      END_STATE();
+    case 583:
+      ACCEPT_TOKEN(anon_sym_nominal);
+      END_STATE();
+    case 584:
+      if (lookahead == 'i') ADVANCE(628);
+      END_STATE();
+    case 585:
+      if (lookahead == 'n') ADVANCE(629);
+      END_STATE();
+    case 586:
+      if (lookahead == 'i') ADVANCE(630);
+      END_STATE();
+    case 587:
+      if (lookahead == 'o') ADVANCE(631);
+      END_STATE();
+    case 588:
+      if (lookahead == 'c') ADVANCE(632);
+      END_STATE();
+    case 589:
+      ACCEPT_TOKEN(anon_sym_reading);
+      END_STATE();
+    case 590:
+      if (lookahead == 'd') ADVANCE(633);
+      END_STATE();
+    case 591:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(634);
+      END_STATE();
+    case 592:
+      if (lookahead == 'c') ADVANCE(635);
+      END_STATE();
+    case 593:
+      if (lookahead == 'e') ADVANCE(636);
+      END_STATE();
+    case 594:
+      if (lookahead == 'v') ADVANCE(637);
+      END_STATE();
+    case 595:
+      if (lookahead == 'i') ADVANCE(638);
+      END_STATE();
+    case 596:
+      if (lookahead == 'l') ADVANCE(639);
+      END_STATE();
+    case 597:
+      if (lookahead == 'v') ADVANCE(640);
+      END_STATE();
+    case 598:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 599:
+      if (lookahead == 'c') ADVANCE(641);
+      END_STATE();
+    case 600:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 601:
+      if (lookahead == 't') ADVANCE(642);
+      END_STATE();
+    case 602:
+      if (lookahead == 't') ADVANCE(643);
+      END_STATE();
+    case 603:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 604:
+      if (lookahead == 'y') ADVANCE(644);
+      END_STATE();
+    case 605:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 606:
+      if (lookahead == 'g') ADVANCE(645);
+      END_STATE();
+    case 607:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 608:
+      if (lookahead == 'r') ADVANCE(646);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 610:
+      if (lookahead == 'e') ADVANCE(647);
+      END_STATE();
+    case 611:
+      if (lookahead == 'o') ADVANCE(648);
+      END_STATE();
+    case 612:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 613:
+      if (lookahead == 'r') ADVANCE(649);
+      END_STATE();
+    case 614:
+      if (lookahead == 'r') ADVANCE(650);
+      END_STATE();
+    case 615:
+      if (lookahead == 't') ADVANCE(651);
+      END_STATE();
+    case 616:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 617:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 618:
+      if (lookahead == 'i') ADVANCE(652);
+      END_STATE();
+    case 619:
+      if (lookahead == 'd') ADVANCE(653);
+      END_STATE();
+    case 620:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 621:
+      if (lookahead == 'c') ADVANCE(654);
+      END_STATE();
+    case 622:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 623:
+      if (lookahead == 'e') ADVANCE(655);
+      END_STATE();
+    case 624:
+      if (lookahead == 'n') ADVANCE(656);
+      END_STATE();
+    case 625:
+      if (lookahead == 'n') ADVANCE(657);
+      END_STATE();
+    case 626:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 627:
+      if (lookahead == 'g') ADVANCE(658);
+      END_STATE();
+    case 628:
+      if (lookahead == 'v') ADVANCE(659);
+      END_STATE();
+    case 629:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 630:
+      if (lookahead == 'f') ADVANCE(660);
+      END_STATE();
+    case 631:
+      if (lookahead == 'r') ADVANCE(661);
+      END_STATE();
+    case 632:
+      if (lookahead == 'e') ADVANCE(662);
+      END_STATE();
+    case 633:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 634:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 635:
+      if (lookahead == 'e') ADVANCE(663);
+      END_STATE();
+    case 636:
+      if (lookahead == 'd') ADVANCE(664);
+      END_STATE();
+    case 637:
+      if (lookahead == 'i') ADVANCE(665);
+      END_STATE();
+    case 638:
+      if (lookahead == 'o') ADVANCE(666);
+      END_STATE();
+    case 639:
+      if (lookahead == 'o') ADVANCE(667);
+      END_STATE();
+    case 640:
+      if (lookahead == 'i') ADVANCE(668);
+      END_STATE();
+    case 641:
+      if (lookahead == 'e') ADVANCE(669);
+      END_STATE();
+    case 642:
+      if (lookahead == 'u') ADVANCE(670);
+      END_STATE();
+    case 643:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(671);
+      END_STATE();
+    case 644:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 645:
+      if (lookahead == 't') ADVANCE(672);
+      END_STATE();
+    case 646:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 647:
+      if (lookahead == 'd') ADVANCE(673);
+      END_STATE();
+    case 648:
+      if (lookahead == 'r') ADVANCE(674);
+      END_STATE();
+    case 649:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 650:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 651:
+      if (lookahead == 'i') ADVANCE(675);
+      END_STATE();
+    case 652:
+      if (lookahead == 't') ADVANCE(676);
+      END_STATE();
+    case 653:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 654:
+      if (lookahead == 'y') ADVANCE(677);
+      END_STATE();
+    case 655:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 656:
+      if (lookahead == 't') ADVANCE(678);
+      END_STATE();
+    case 657:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 658:
+      if (lookahead == 'e') ADVANCE(679);
+      END_STATE();
+    case 659:
+      if (lookahead == 'i') ADVANCE(680);
+      END_STATE();
+    case 660:
+      if (lookahead == 'i') ADVANCE(681);
+      END_STATE();
+    case 661:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 662:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 663:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 664:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 665:
+      if (lookahead == 't') ADVANCE(682);
+      END_STATE();
+    case 666:
+      if (lookahead == 'n') ADVANCE(683);
+      END_STATE();
+    case 667:
+      if (lookahead == 's') ADVANCE(684);
+      END_STATE();
+    case 668:
+      if (lookahead == 't') ADVANCE(685);
+      END_STATE();
+    case 669:
+      if (lookahead == 's') ADVANCE(686);
+      END_STATE();
+    case 670:
+      if (lookahead == 'r') ADVANCE(687);
+      END_STATE();
+    case 671:
+      if (lookahead == 'e') ADVANCE(688);
+      END_STATE();
+    case 672:
+      if (lookahead == 'h') ADVANCE(689);
+      END_STATE();
+    case 673:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 674:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 675:
+      if (lookahead == 'o') ADVANCE(690);
+      END_STATE();
+    case 676:
+      if (lookahead == 'y') ADVANCE(691);
+      END_STATE();
+    case 677:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 678:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 679:
+      if (lookahead == 'n') ADVANCE(692);
+      END_STATE();
+    case 680:
+      if (lookahead == 't') ADVANCE(693);
+      END_STATE();
+    case 681:
+      if (lookahead == 'e') ADVANCE(694);
+      END_STATE();
+    case 682:
+      if (lookahead == 'y') ADVANCE(695);
+      END_STATE();
+    case 683:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 684:
+      if (lookahead == 's') ADVANCE(696);
+      END_STATE();
+    case 685:
+      if (lookahead == 'y') ADVANCE(697);
+      END_STATE();
+    case 686:
+      if (lookahead == 's') ADVANCE(698);
+      END_STATE();
+    case 687:
+      if (lookahead == 'e') ADVANCE(699);
+      END_STATE();
+    case 688:
+      if (lookahead == 'r') ADVANCE(700);
+      END_STATE();
+    case 689:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(701);
+      END_STATE();
+    case 690:
+      if (lookahead == 'n') ADVANCE(702);
+      END_STATE();
+    case 691:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 692:
+      if (lookahead == 't') ADVANCE(703);
+      END_STATE();
+    case 693:
+      if (lookahead == 'y') ADVANCE(704);
+      END_STATE();
+    case 694:
+      if (lookahead == 'r') ADVANCE(705);
+      END_STATE();
+    case 695:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 696:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 697:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 698:
+      if (lookahead == 'e') ADVANCE(706);
+      END_STATE();
+    case 699:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 700:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 703:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 704:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 706:
+      if (lookahead == 'd') ADVANCE(707);
+      END_STATE();
+    case 707:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    default:
+      return false;
+  }
+}
+
+static const TSLexMode ts_lex_modes[STATE_COUNT] = {
+  [0] = {.lex_state = 0},
+  [1] = {.lex_state = 128},
+  [2] = {.lex_state = 0},
+  [3] = {.lex_state = 125},
+  [4] = {.lex_state = 126},
+  [5] = {.lex_state = 126},
+  [6] = {.lex_state = 126},
+  [7] = {.lex_state = 128},
+  [8] = {.lex_state = 128},
+  [9] = {.lex_state = 128},
+  [10] = {.lex_state = 128},
+  [11] = {.lex_state = 126},
+  [12] = {.lex_state = 126},
+  [13] = {.lex_state = 126},
+  [14] = {.lex_state = 126},
+  [15] = {.lex_state = 126},
+  [16] = {.lex_state = 126},
+  [17] = {.lex_state = 126},
+  [18] = {.lex_state = 126},
+  [19] = {.lex_state = 126},
+  [20] = {.lex_state = 126},
+  [21] = {.lex_state = 127},
+  [22] = {.lex_state = 127},
+  [23] = {.lex_state = 127},
+  [24] = {.lex_state = 127},
+  [25] = {.lex_state = 127},
+  [26] = {.lex_state = 127},
+  [27] = {.lex_state = 127},
+  [28] = {.lex_state = 127},
+  [29] = {.lex_state = 127},
+  [30] = {.lex_state = 127},
+  [31] = {.lex_state = 127},
+  [32] = {.lex_state = 126},
+  [33] = {.lex_state = 126},
+  [34] = {.lex_state = 126},
+  [35] = {.lex_state = 126},
+  [36] = {.lex_state = 126},
+  [37] = {.lex_state = 126},
+  [38] = {.lex_state = 128},
+  [39] = {.lex_state = 128},
+  [40] = {.lex_state = 128},
+  [41] = {.lex_state = 128},
+  [42] = {.lex_state = 128},
+  [43] = {.lex_state = 4},
+  [44] = {.lex_state = 128},
+  [45] = {.lex_state = 128},
+  [46] = {.lex_state = 128},
+  [47] = {.lex_state = 128},
+  [48] = {.lex_state = 128},
+  [49] = {.lex_state = 128},
+  [50] = {.lex_state = 128},
+  [51] = {.lex_state = 128},
+  [52] = {.lex_state = 9},
+  [53] = {.lex_state = 9},
+  [54] = {.lex_state = 4},
+  [55] = {.lex_state = 4},
+  [56] = {.lex_state = 4},
+  [57] = {.lex_state = 4},
+  [58] = {.lex_state = 4},
+  [59] = {.lex_state = 4},
+  [60] = {.lex_state = 4},
+  [61] = {.lex_state = 4},
+  [62] = {.lex_state = 4},
+  [63] = {.lex_state = 4},
+  [64] = {.lex_state = 0},
+  [65] = {.lex_state = 0},
+  [66] = {.lex_state = 0},
+  [67] = {.lex_state = 0},
+  [68] = {.lex_state = 0},
+  [69] = {.lex_state = 0},
+  [70] = {.lex_state = 128},
+  [71] = {.lex_state = 128},
+  [72] = {.lex_state = 128},
+  [73] = {.lex_state = 22},
+  [74] = {.lex_state = 22},
+  [75] = {.lex_state = 22},
+  [76] = {.lex_state = 22},
+  [77] = {.lex_state = 22},
+  [78] = {.lex_state = 22},
+  [79] = {.lex_state = 22},
+  [80] = {.lex_state = 0},
+};
+
+static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
+  [0] = {
+    [ts_builtin_sym_end] = ACTIONS(1),
+    [sym_name] = ACTIONS(1),
+    [aux_sym__end_token1] = ACTIONS(1),
+    [anon_sym_SEMI] = ACTIONS(1),
+    [anon_sym_LBRACE] = ACTIONS(1),
+    [anon_sym_RBRACE] = ACTIONS(1),
+    [anon_sym_use] = ACTIONS(1),
+    [anon_sym_band] = ACTIONS(1),
+    [anon_sym_let] = ACTIONS(1),
+    [anon_sym_cable] = ACTIONS(1),
+    [anon_sym_connector] = ACTIONS(1),
+    [anon_sym_adapter] = ACTIONS(1),
+    [anon_sym_device] = ACTIONS(1),
+    [anon_sym_instrument] = ACTIONS(1),
+    [anon_sym_station] = ACTIONS(1),
+    [anon_sym_chain] = ACTIONS(1),
+    [anon_sym_position] = ACTIONS(1),
+    [anon_sym_ground] = ACTIONS(1),
+    [anon_sym_place] = ACTIONS(1),
+    [anon_sym_joins] = ACTIONS(1),
+    [anon_sym_transmitter] = ACTIONS(1),
+    [anon_sym_receiver] = ACTIONS(1),
+    [anon_sym_run] = ACTIONS(1),
+    [anon_sym_jumper] = ACTIONS(1),
+    [anon_sym_tail] = ACTIONS(1),
+    [anon_sym_pad] = ACTIONS(1),
+    [anon_sym_filter] = ACTIONS(1),
+    [anon_sym_isolator] = ACTIONS(1),
+    [anon_sym_circulator] = ACTIONS(1),
+    [anon_sym_protector] = ACTIONS(1),
+    [anon_sym_switch] = ACTIONS(1),
+    [anon_sym_coupler] = ACTIONS(1),
+    [anon_sym_meter] = ACTIONS(1),
+    [anon_sym_balun] = ACTIONS(1),
+    [anon_sym_tuner] = ACTIONS(1),
+    [anon_sym_duplexer] = ACTIONS(1),
+    [anon_sym_diplexer] = ACTIONS(1),
+    [anon_sym_combiner] = ACTIONS(1),
+    [anon_sym_divider] = ACTIONS(1),
+    [anon_sym_branch] = ACTIONS(1),
+    [anon_sym_branches] = ACTIONS(1),
+    [anon_sym_amplifier] = ACTIONS(1),
+    [anon_sym_preamplifier] = ACTIONS(1),
+    [anon_sym_load] = ACTIONS(1),
+    [anon_sym_antenna] = ACTIONS(1),
+    [anon_sym_read] = ACTIONS(1),
+    [anon_sym_expect] = ACTIONS(1),
+    [anon_sym_limit] = ACTIONS(1),
+    [anon_sym_transmit] = ACTIONS(1),
+    [anon_sym_receive] = ACTIONS(1),
+    [anon_sym_temperature] = ACTIONS(1),
+    [anon_sym_impedance] = ACTIONS(1),
+    [anon_sym_velocity] = ACTIONS(1),
+    [anon_sym_loss] = ACTIONS(1),
+    [anon_sym_construction] = ACTIONS(1),
+    [anon_sym_wires] = ACTIONS(1),
+    [anon_sym_valid] = ACTIONS(1),
+    [anon_sym_accuracy] = ACTIONS(1),
+    [anon_sym_rating] = ACTIONS(1),
+    [anon_sym_voltage] = ACTIONS(1),
+    [anon_sym_size] = ACTIONS(1),
+    [anon_sym_conductor] = ACTIONS(1),
+    [anon_sym_source] = ACTIONS(1),
+    [anon_sym_inner] = ACTIONS(1),
+    [anon_sym_outer] = ACTIONS(1),
+    [anon_sym_permittivity] = ACTIONS(1),
+    [anon_sym_loss_DASHtangent] = ACTIONS(1),
+    [anon_sym_strand] = ACTIONS(1),
+    [anon_sym_braid] = ACTIONS(1),
+    [anon_sym_resistivity] = ACTIONS(1),
+    [anon_sym_diameter] = ACTIONS(1),
+    [anon_sym_spacing] = ACTIONS(1),
+    [anon_sym_family] = ACTIONS(1),
+    [anon_sym_bump] = ACTIONS(1),
+    [anon_sym_calibrated] = ACTIONS(1),
+    [anon_sym_scale] = ACTIONS(1),
+    [anon_sym_resolution] = ACTIONS(1),
+    [anon_sym_kind] = ACTIONS(1),
+    [anon_sym_high] = ACTIONS(1),
+    [anon_sym_low] = ACTIONS(1),
+    [anon_sym_port] = ACTIONS(1),
+    [anon_sym_isolation] = ACTIONS(1),
+    [anon_sym_return_DASHloss] = ACTIONS(1),
+    [anon_sym_swr] = ACTIONS(1),
+    [anon_sym_passes] = ACTIONS(1),
+    [anon_sym_gain] = ACTIONS(1),
+    [anon_sym_noise] = ACTIONS(1),
+    [anon_sym_excess] = ACTIONS(1),
+    [anon_sym_ways] = ACTIONS(1),
+    [anon_sym_coupled] = ACTIONS(1),
+    [anon_sym_power] = ACTIONS(1),
+    [anon_sym_mode] = ACTIONS(1),
+    [anon_sym_duty] = ACTIONS(1),
+    [anon_sym_keyed] = ACTIONS(1),
+    [anon_sym_foldback] = ACTIONS(1),
+    [anon_sym_sensitivity] = ACTIONS(1),
+    [anon_sym_directivity] = ACTIONS(1),
+    [anon_sym_efficiency] = ACTIONS(1),
+    [anon_sym_height] = ACTIONS(1),
+    [anon_sym_added] = ACTIONS(1),
+    [anon_sym_agl] = ACTIONS(1),
+    [anon_sym_am] = ACTIONS(1),
+    [anon_sym_ambient] = ACTIONS(1),
+    [anon_sym_amsl] = ACTIONS(1),
+    [anon_sym_apart] = ACTIONS(1),
+    [anon_sym_at] = ACTIONS(1),
+    [anon_sym_by] = ACTIONS(1),
+    [anon_sym_carrier] = ACTIONS(1),
+    [anon_sym_clad] = ACTIONS(1),
+    [anon_sym_cw] = ACTIONS(1),
+    [anon_sym_data] = ACTIONS(1),
+    [anon_sym_displayed] = ACTIONS(1),
+    [anon_sym_eirp] = ACTIONS(1),
+    [anon_sym_ends] = ACTIONS(1),
+    [anon_sym_erp] = ACTIONS(1),
+    [anon_sym_etrs89] = ACTIONS(1),
+    [anon_sym_figure] = ACTIONS(1),
+    [anon_sym_fm] = ACTIONS(1),
+    [anon_sym_for] = ACTIONS(1),
+    [anon_sym_forward] = ACTIONS(1),
+    [anon_sym_full] = ACTIONS(1),
+    [anon_sym_guess] = ACTIONS(1),
+    [anon_sym_haat] = ACTIONS(1),
+    [anon_sym_in] = ACTIONS(1),
+    [anon_sym_k] = ACTIONS(1),
+    [anon_sym_maximum] = ACTIONS(1),
+    [anon_sym_mean] = ACTIONS(1),
+    [anon_sym_nad27] = ACTIONS(1),
+    [anon_sym_nad83] = ACTIONS(1),
+    [anon_sym_net] = ACTIONS(1),
+    [anon_sym_nominal] = ACTIONS(1),
+    [anon_sym_of] = ACTIONS(1),
+    [anon_sym_on] = ACTIONS(1),
+    [anon_sym_output] = ACTIONS(1),
+    [anon_sym_pep] = ACTIONS(1),
+    [anon_sym_per] = ACTIONS(1),
+    [anon_sym_phase] = ACTIONS(1),
+    [anon_sym_rated] = ACTIONS(1),
+    [anon_sym_reactance] = ACTIONS(1),
+    [anon_sym_reading] = ACTIONS(1),
+    [anon_sym_realized] = ACTIONS(1),
+    [anon_sym_reference] = ACTIONS(1),
+    [anon_sym_reflected] = ACTIONS(1),
+    [anon_sym_shared] = ACTIONS(1),
+    [anon_sym_sheet] = ACTIONS(1),
+    [anon_sym_sinad] = ACTIONS(1),
+    [anon_sym_since] = ACTIONS(1),
+    [anon_sym_ssb] = ACTIONS(1),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
+    [anon_sym_to] = ACTIONS(1),
+    [anon_sym_typical] = ACTIONS(1),
+    [anon_sym_way] = ACTIONS(1),
+    [anon_sym_wet] = ACTIONS(1),
+    [anon_sym_wgs84] = ACTIONS(1),
+    [anon_sym_with] = ACTIONS(1),
+    [anon_sym_COMMA] = ACTIONS(1),
+    [anon_sym_EQ] = ACTIONS(1),
+    [anon_sym_u00b1] = ACTIONS(1),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(1),
+    [anon_sym_LPAREN] = ACTIONS(1),
+    [anon_sym_RPAREN] = ACTIONS(1),
+    [anon_sym_DASH] = ACTIONS(1),
+    [anon_sym_u2212] = ACTIONS(1),
+    [anon_sym_u2013] = ACTIONS(1),
+    [anon_sym_PLUS] = ACTIONS(1),
+    [anon_sym_STAR] = ACTIONS(1),
+    [anon_sym_SLASH] = ACTIONS(1),
+    [sym__glued] = ACTIONS(1),
+    [sym_date] = ACTIONS(1),
+    [sym_dms] = ACTIONS(1),
+    [sym_number] = ACTIONS(1),
+    [aux_sym_unit_token1] = ACTIONS(1),
+    [aux_sym_unit_token2] = ACTIONS(1),
+    [aux_sym_unit_token3] = ACTIONS(1),
+    [aux_sym_unit_token4] = ACTIONS(1),
+    [aux_sym_unit_token5] = ACTIONS(1),
+    [aux_sym_unit_token6] = ACTIONS(1),
+    [anon_sym_wavelengths] = ACTIONS(1),
+    [anon_sym_wavelength] = ACTIONS(1),
+    [aux_sym_unit_token7] = ACTIONS(1),
+    [aux_sym_unit_token8] = ACTIONS(1),
+    [aux_sym_unit_token9] = ACTIONS(1),
+    [aux_sym_unit_token10] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
+    [aux_sym_unit_token11] = ACTIONS(1),
+    [aux_sym_unit_token12] = ACTIONS(1),
+    [anon_sym_degC] = ACTIONS(1),
+    [anon_sym_degF] = ACTIONS(1),
+    [anon_sym_ohms] = ACTIONS(1),
+    [aux_sym_unit_token13] = ACTIONS(1),
+    [anon_sym_GHz] = ACTIONS(1),
+    [anon_sym_MHz] = ACTIONS(1),
+    [anon_sym_dBW] = ACTIONS(1),
+    [anon_sym_dBd] = ACTIONS(1),
+    [anon_sym_dBi] = ACTIONS(1),
+    [anon_sym_dBm] = ACTIONS(1),
+    [anon_sym_deg] = ACTIONS(1),
+    [anon_sym_kHz] = ACTIONS(1),
+    [anon_sym_min] = ACTIONS(1),
+    [anon_sym_ohm] = ACTIONS(1),
+    [anon_sym_Hz] = ACTIONS(1),
+    [anon_sym_cm] = ACTIONS(1),
+    [anon_sym_dB] = ACTIONS(1),
+    [anon_sym_ft] = ACTIONS(1),
+    [anon_sym_kV] = ACTIONS(1),
+    [anon_sym_kW] = ACTIONS(1),
+    [anon_sym_km] = ACTIONS(1),
+    [anon_sym_mW] = ACTIONS(1),
+    [anon_sym_mi] = ACTIONS(1),
+    [anon_sym_mm] = ACTIONS(1),
+    [anon_sym_uV] = ACTIONS(1),
+    [anon_sym_uW] = ACTIONS(1),
+    [anon_sym_yd] = ACTIONS(1),
+    [anon_sym_u00b0C] = ACTIONS(1),
+    [anon_sym_u00b0F] = ACTIONS(1),
+    [anon_sym_u00b5V] = ACTIONS(1),
+    [anon_sym_u00b5W] = ACTIONS(1),
+    [anon_sym_u03a9m] = ACTIONS(1),
+    [anon_sym_u03bcV] = ACTIONS(1),
+    [anon_sym_u03bcW] = ACTIONS(1),
+    [anon_sym_u2126m] = ACTIONS(1),
+    [anon_sym_PERCENT] = ACTIONS(1),
+    [anon_sym_A] = ACTIONS(1),
+    [anon_sym_V] = ACTIONS(1),
+    [anon_sym_W] = ACTIONS(1),
+    [anon_sym_h] = ACTIONS(1),
+    [anon_sym_m] = ACTIONS(1),
+    [anon_sym_s] = ACTIONS(1),
+    [anon_sym_u00b0] = ACTIONS(1),
+    [anon_sym_u03a9] = ACTIONS(1),
+    [anon_sym_u03bb] = ACTIONS(1),
+    [anon_sym_u2126] = ACTIONS(1),
+    [sym_digit_name] = ACTIONS(1),
+    [sym_string] = ACTIONS(1),
+    [sym_comment] = ACTIONS(3),
+  },
+  [1] = {
+    [sym_source_file] = STATE(80),
+    [sym__line] = STATE(8),
+    [sym__end] = STATE(8),
+    [sym_statement] = STATE(68),
+    [sym_block_statement] = STATE(8),
+    [sym__head] = STATE(64),
+    [sym_keyword] = STATE(4),
+    [sym_only_word] = STATE(4),
+    [sym__value] = STATE(4),
+    [sym_range] = STATE(4),
+    [sym_tolerance] = STATE(4),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym_source_file_repeat1] = STATE(8),
+    [ts_builtin_sym_end] = ACTIONS(5),
+    [sym_name] = ACTIONS(7),
+    [aux_sym__end_token1] = ACTIONS(9),
+    [anon_sym_SEMI] = ACTIONS(9),
+    [anon_sym_use] = ACTIONS(11),
+    [anon_sym_band] = ACTIONS(11),
+    [anon_sym_let] = ACTIONS(11),
+    [anon_sym_cable] = ACTIONS(11),
+    [anon_sym_connector] = ACTIONS(11),
+    [anon_sym_adapter] = ACTIONS(11),
+    [anon_sym_device] = ACTIONS(11),
+    [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_station] = ACTIONS(11),
+    [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_position] = ACTIONS(11),
+    [anon_sym_ground] = ACTIONS(11),
+    [anon_sym_place] = ACTIONS(11),
+    [anon_sym_joins] = ACTIONS(11),
+    [anon_sym_transmitter] = ACTIONS(11),
+    [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_run] = ACTIONS(11),
+    [anon_sym_jumper] = ACTIONS(11),
+    [anon_sym_tail] = ACTIONS(11),
+    [anon_sym_pad] = ACTIONS(11),
+    [anon_sym_filter] = ACTIONS(11),
+    [anon_sym_isolator] = ACTIONS(11),
+    [anon_sym_circulator] = ACTIONS(11),
+    [anon_sym_protector] = ACTIONS(11),
+    [anon_sym_switch] = ACTIONS(11),
+    [anon_sym_coupler] = ACTIONS(11),
+    [anon_sym_meter] = ACTIONS(11),
+    [anon_sym_balun] = ACTIONS(11),
+    [anon_sym_tuner] = ACTIONS(11),
+    [anon_sym_duplexer] = ACTIONS(11),
+    [anon_sym_diplexer] = ACTIONS(11),
+    [anon_sym_combiner] = ACTIONS(11),
+    [anon_sym_divider] = ACTIONS(11),
+    [anon_sym_branch] = ACTIONS(11),
+    [anon_sym_branches] = ACTIONS(11),
+    [anon_sym_amplifier] = ACTIONS(11),
+    [anon_sym_preamplifier] = ACTIONS(11),
+    [anon_sym_load] = ACTIONS(11),
+    [anon_sym_antenna] = ACTIONS(11),
+    [anon_sym_read] = ACTIONS(11),
+    [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_limit] = ACTIONS(11),
+    [anon_sym_transmit] = ACTIONS(11),
+    [anon_sym_receive] = ACTIONS(11),
+    [anon_sym_temperature] = ACTIONS(11),
+    [anon_sym_impedance] = ACTIONS(11),
+    [anon_sym_velocity] = ACTIONS(11),
+    [anon_sym_loss] = ACTIONS(11),
+    [anon_sym_construction] = ACTIONS(11),
+    [anon_sym_wires] = ACTIONS(11),
+    [anon_sym_valid] = ACTIONS(11),
+    [anon_sym_accuracy] = ACTIONS(11),
+    [anon_sym_rating] = ACTIONS(11),
+    [anon_sym_voltage] = ACTIONS(11),
+    [anon_sym_size] = ACTIONS(11),
+    [anon_sym_conductor] = ACTIONS(11),
+    [anon_sym_source] = ACTIONS(11),
+    [anon_sym_inner] = ACTIONS(11),
+    [anon_sym_outer] = ACTIONS(11),
+    [anon_sym_permittivity] = ACTIONS(11),
+    [anon_sym_loss_DASHtangent] = ACTIONS(11),
+    [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_braid] = ACTIONS(11),
+    [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_diameter] = ACTIONS(11),
+    [anon_sym_spacing] = ACTIONS(11),
+    [anon_sym_family] = ACTIONS(11),
+    [anon_sym_bump] = ACTIONS(11),
+    [anon_sym_calibrated] = ACTIONS(11),
+    [anon_sym_scale] = ACTIONS(11),
+    [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_kind] = ACTIONS(11),
+    [anon_sym_high] = ACTIONS(11),
+    [anon_sym_low] = ACTIONS(11),
+    [anon_sym_port] = ACTIONS(11),
+    [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_return_DASHloss] = ACTIONS(11),
+    [anon_sym_swr] = ACTIONS(11),
+    [anon_sym_passes] = ACTIONS(11),
+    [anon_sym_gain] = ACTIONS(11),
+    [anon_sym_noise] = ACTIONS(11),
+    [anon_sym_excess] = ACTIONS(11),
+    [anon_sym_ways] = ACTIONS(11),
+    [anon_sym_coupled] = ACTIONS(11),
+    [anon_sym_power] = ACTIONS(11),
+    [anon_sym_mode] = ACTIONS(11),
+    [anon_sym_duty] = ACTIONS(11),
+    [anon_sym_keyed] = ACTIONS(11),
+    [anon_sym_foldback] = ACTIONS(11),
+    [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_efficiency] = ACTIONS(11),
+    [anon_sym_height] = ACTIONS(11),
+    [anon_sym_added] = ACTIONS(13),
+    [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_am] = ACTIONS(13),
+    [anon_sym_ambient] = ACTIONS(13),
+    [anon_sym_amsl] = ACTIONS(13),
+    [anon_sym_apart] = ACTIONS(13),
+    [anon_sym_at] = ACTIONS(13),
+    [anon_sym_by] = ACTIONS(13),
+    [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_data] = ACTIONS(13),
+    [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_ends] = ACTIONS(13),
+    [anon_sym_erp] = ACTIONS(13),
+    [anon_sym_etrs89] = ACTIONS(13),
+    [anon_sym_figure] = ACTIONS(13),
+    [anon_sym_fm] = ACTIONS(13),
+    [anon_sym_for] = ACTIONS(13),
+    [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_full] = ACTIONS(13),
+    [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_in] = ACTIONS(13),
+    [anon_sym_k] = ACTIONS(13),
+    [anon_sym_maximum] = ACTIONS(13),
+    [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_nad27] = ACTIONS(13),
+    [anon_sym_nad83] = ACTIONS(13),
+    [anon_sym_net] = ACTIONS(13),
+    [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_of] = ACTIONS(13),
+    [anon_sym_on] = ACTIONS(13),
+    [anon_sym_output] = ACTIONS(13),
+    [anon_sym_pep] = ACTIONS(13),
+    [anon_sym_per] = ACTIONS(13),
+    [anon_sym_phase] = ACTIONS(13),
+    [anon_sym_rated] = ACTIONS(13),
+    [anon_sym_reactance] = ACTIONS(13),
+    [anon_sym_reading] = ACTIONS(13),
+    [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_reference] = ACTIONS(13),
+    [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_shared] = ACTIONS(13),
+    [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_sinad] = ACTIONS(13),
+    [anon_sym_since] = ACTIONS(13),
+    [anon_sym_ssb] = ACTIONS(13),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_to] = ACTIONS(13),
+    [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_way] = ACTIONS(13),
+    [anon_sym_wet] = ACTIONS(13),
+    [anon_sym_wgs84] = ACTIONS(13),
+    [anon_sym_with] = ACTIONS(13),
+    [anon_sym_LPAREN] = ACTIONS(15),
+    [anon_sym_DASH] = ACTIONS(17),
+    [anon_sym_u2212] = ACTIONS(17),
+    [anon_sym_u2013] = ACTIONS(17),
+    [sym__glued] = ACTIONS(19),
+    [sym_number] = ACTIONS(21),
+    [sym_digit_name] = ACTIONS(7),
+    [sym_comment] = ACTIONS(3),
+  },
+  [2] = {
+    [sym_unit] = STATE(16),
+    [ts_builtin_sym_end] = ACTIONS(23),
+    [sym_name] = ACTIONS(25),
+    [aux_sym__end_token1] = ACTIONS(23),
+    [anon_sym_SEMI] = ACTIONS(23),
+    [anon_sym_LBRACE] = ACTIONS(23),
+    [anon_sym_RBRACE] = ACTIONS(23),
+    [anon_sym_use] = ACTIONS(25),
+    [anon_sym_band] = ACTIONS(25),
+    [anon_sym_let] = ACTIONS(25),
+    [anon_sym_cable] = ACTIONS(25),
+    [anon_sym_connector] = ACTIONS(25),
+    [anon_sym_adapter] = ACTIONS(25),
+    [anon_sym_device] = ACTIONS(25),
+    [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_station] = ACTIONS(25),
+    [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_position] = ACTIONS(25),
+    [anon_sym_ground] = ACTIONS(25),
+    [anon_sym_place] = ACTIONS(25),
+    [anon_sym_joins] = ACTIONS(25),
+    [anon_sym_transmitter] = ACTIONS(25),
+    [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_run] = ACTIONS(25),
+    [anon_sym_jumper] = ACTIONS(25),
+    [anon_sym_tail] = ACTIONS(25),
+    [anon_sym_pad] = ACTIONS(25),
+    [anon_sym_filter] = ACTIONS(25),
+    [anon_sym_isolator] = ACTIONS(25),
+    [anon_sym_circulator] = ACTIONS(25),
+    [anon_sym_protector] = ACTIONS(25),
+    [anon_sym_switch] = ACTIONS(25),
+    [anon_sym_coupler] = ACTIONS(25),
+    [anon_sym_meter] = ACTIONS(25),
+    [anon_sym_balun] = ACTIONS(25),
+    [anon_sym_tuner] = ACTIONS(25),
+    [anon_sym_duplexer] = ACTIONS(25),
+    [anon_sym_diplexer] = ACTIONS(25),
+    [anon_sym_combiner] = ACTIONS(25),
+    [anon_sym_divider] = ACTIONS(25),
+    [anon_sym_branch] = ACTIONS(25),
+    [anon_sym_branches] = ACTIONS(25),
+    [anon_sym_amplifier] = ACTIONS(25),
+    [anon_sym_preamplifier] = ACTIONS(25),
+    [anon_sym_load] = ACTIONS(25),
+    [anon_sym_antenna] = ACTIONS(25),
+    [anon_sym_read] = ACTIONS(25),
+    [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_limit] = ACTIONS(25),
+    [anon_sym_transmit] = ACTIONS(25),
+    [anon_sym_receive] = ACTIONS(25),
+    [anon_sym_temperature] = ACTIONS(25),
+    [anon_sym_impedance] = ACTIONS(25),
+    [anon_sym_velocity] = ACTIONS(25),
+    [anon_sym_loss] = ACTIONS(25),
+    [anon_sym_construction] = ACTIONS(25),
+    [anon_sym_wires] = ACTIONS(25),
+    [anon_sym_valid] = ACTIONS(25),
+    [anon_sym_accuracy] = ACTIONS(25),
+    [anon_sym_rating] = ACTIONS(25),
+    [anon_sym_voltage] = ACTIONS(25),
+    [anon_sym_size] = ACTIONS(25),
+    [anon_sym_conductor] = ACTIONS(25),
+    [anon_sym_source] = ACTIONS(25),
+    [anon_sym_inner] = ACTIONS(25),
+    [anon_sym_outer] = ACTIONS(25),
+    [anon_sym_permittivity] = ACTIONS(25),
+    [anon_sym_loss_DASHtangent] = ACTIONS(25),
+    [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_braid] = ACTIONS(25),
+    [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_diameter] = ACTIONS(25),
+    [anon_sym_spacing] = ACTIONS(25),
+    [anon_sym_family] = ACTIONS(25),
+    [anon_sym_bump] = ACTIONS(25),
+    [anon_sym_calibrated] = ACTIONS(25),
+    [anon_sym_scale] = ACTIONS(25),
+    [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_kind] = ACTIONS(25),
+    [anon_sym_high] = ACTIONS(25),
+    [anon_sym_low] = ACTIONS(25),
+    [anon_sym_port] = ACTIONS(25),
+    [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_return_DASHloss] = ACTIONS(25),
+    [anon_sym_swr] = ACTIONS(25),
+    [anon_sym_passes] = ACTIONS(25),
+    [anon_sym_gain] = ACTIONS(25),
+    [anon_sym_noise] = ACTIONS(25),
+    [anon_sym_excess] = ACTIONS(25),
+    [anon_sym_ways] = ACTIONS(25),
+    [anon_sym_coupled] = ACTIONS(25),
+    [anon_sym_power] = ACTIONS(25),
+    [anon_sym_mode] = ACTIONS(25),
+    [anon_sym_duty] = ACTIONS(25),
+    [anon_sym_keyed] = ACTIONS(25),
+    [anon_sym_foldback] = ACTIONS(25),
+    [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_efficiency] = ACTIONS(25),
+    [anon_sym_height] = ACTIONS(25),
+    [anon_sym_added] = ACTIONS(25),
+    [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_am] = ACTIONS(25),
+    [anon_sym_ambient] = ACTIONS(25),
+    [anon_sym_amsl] = ACTIONS(25),
+    [anon_sym_apart] = ACTIONS(25),
+    [anon_sym_at] = ACTIONS(25),
+    [anon_sym_by] = ACTIONS(25),
+    [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_data] = ACTIONS(25),
+    [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_ends] = ACTIONS(25),
+    [anon_sym_erp] = ACTIONS(25),
+    [anon_sym_etrs89] = ACTIONS(25),
+    [anon_sym_figure] = ACTIONS(25),
+    [anon_sym_fm] = ACTIONS(25),
+    [anon_sym_for] = ACTIONS(25),
+    [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_full] = ACTIONS(25),
+    [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_in] = ACTIONS(27),
+    [anon_sym_k] = ACTIONS(25),
+    [anon_sym_maximum] = ACTIONS(25),
+    [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_nad27] = ACTIONS(25),
+    [anon_sym_nad83] = ACTIONS(25),
+    [anon_sym_net] = ACTIONS(25),
+    [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_of] = ACTIONS(25),
+    [anon_sym_on] = ACTIONS(25),
+    [anon_sym_output] = ACTIONS(25),
+    [anon_sym_pep] = ACTIONS(25),
+    [anon_sym_per] = ACTIONS(29),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_rated] = ACTIONS(25),
+    [anon_sym_reactance] = ACTIONS(25),
+    [anon_sym_reading] = ACTIONS(25),
+    [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_reference] = ACTIONS(25),
+    [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_shared] = ACTIONS(25),
+    [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_sinad] = ACTIONS(25),
+    [anon_sym_since] = ACTIONS(25),
+    [anon_sym_ssb] = ACTIONS(25),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_to] = ACTIONS(25),
+    [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_way] = ACTIONS(25),
+    [anon_sym_wet] = ACTIONS(25),
+    [anon_sym_wgs84] = ACTIONS(25),
+    [anon_sym_with] = ACTIONS(25),
+    [anon_sym_COMMA] = ACTIONS(23),
+    [anon_sym_EQ] = ACTIONS(23),
+    [anon_sym_u00b1] = ACTIONS(23),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(23),
+    [anon_sym_LPAREN] = ACTIONS(23),
+    [anon_sym_DASH] = ACTIONS(25),
+    [anon_sym_u2212] = ACTIONS(25),
+    [anon_sym_u2013] = ACTIONS(25),
+    [anon_sym_PLUS] = ACTIONS(25),
+    [anon_sym_STAR] = ACTIONS(23),
+    [anon_sym_SLASH] = ACTIONS(25),
+    [sym__glued] = ACTIONS(25),
+    [sym_date] = ACTIONS(25),
+    [sym_dms] = ACTIONS(23),
+    [sym_number] = ACTIONS(25),
+    [aux_sym_unit_token1] = ACTIONS(31),
+    [aux_sym_unit_token2] = ACTIONS(31),
+    [aux_sym_unit_token3] = ACTIONS(31),
+    [aux_sym_unit_token4] = ACTIONS(31),
+    [aux_sym_unit_token5] = ACTIONS(31),
+    [aux_sym_unit_token6] = ACTIONS(31),
+    [anon_sym_wavelengths] = ACTIONS(27),
+    [anon_sym_wavelength] = ACTIONS(27),
+    [aux_sym_unit_token7] = ACTIONS(27),
+    [aux_sym_unit_token8] = ACTIONS(27),
+    [aux_sym_unit_token9] = ACTIONS(31),
+    [aux_sym_unit_token10] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
+    [aux_sym_unit_token11] = ACTIONS(31),
+    [aux_sym_unit_token12] = ACTIONS(31),
+    [anon_sym_degC] = ACTIONS(27),
+    [anon_sym_degF] = ACTIONS(27),
+    [anon_sym_ohms] = ACTIONS(27),
+    [aux_sym_unit_token13] = ACTIONS(31),
+    [anon_sym_GHz] = ACTIONS(27),
+    [anon_sym_MHz] = ACTIONS(27),
+    [anon_sym_dBW] = ACTIONS(27),
+    [anon_sym_dBd] = ACTIONS(27),
+    [anon_sym_dBi] = ACTIONS(27),
+    [anon_sym_dBm] = ACTIONS(27),
+    [anon_sym_deg] = ACTIONS(27),
+    [anon_sym_kHz] = ACTIONS(27),
+    [anon_sym_min] = ACTIONS(27),
+    [anon_sym_ohm] = ACTIONS(27),
+    [anon_sym_Hz] = ACTIONS(27),
+    [anon_sym_cm] = ACTIONS(27),
+    [anon_sym_dB] = ACTIONS(27),
+    [anon_sym_ft] = ACTIONS(27),
+    [anon_sym_kV] = ACTIONS(27),
+    [anon_sym_kW] = ACTIONS(27),
+    [anon_sym_km] = ACTIONS(27),
+    [anon_sym_mW] = ACTIONS(27),
+    [anon_sym_mi] = ACTIONS(27),
+    [anon_sym_mm] = ACTIONS(27),
+    [anon_sym_uV] = ACTIONS(27),
+    [anon_sym_uW] = ACTIONS(27),
+    [anon_sym_yd] = ACTIONS(27),
+    [anon_sym_u00b0C] = ACTIONS(31),
+    [anon_sym_u00b0F] = ACTIONS(31),
+    [anon_sym_u00b5V] = ACTIONS(31),
+    [anon_sym_u00b5W] = ACTIONS(31),
+    [anon_sym_u03a9m] = ACTIONS(31),
+    [anon_sym_u03bcV] = ACTIONS(31),
+    [anon_sym_u03bcW] = ACTIONS(31),
+    [anon_sym_u2126m] = ACTIONS(31),
+    [anon_sym_PERCENT] = ACTIONS(31),
+    [anon_sym_A] = ACTIONS(27),
+    [anon_sym_V] = ACTIONS(27),
+    [anon_sym_W] = ACTIONS(27),
+    [anon_sym_h] = ACTIONS(27),
+    [anon_sym_m] = ACTIONS(27),
+    [anon_sym_s] = ACTIONS(27),
+    [anon_sym_u00b0] = ACTIONS(27),
+    [anon_sym_u03a9] = ACTIONS(27),
+    [anon_sym_u03bb] = ACTIONS(31),
+    [anon_sym_u2126] = ACTIONS(27),
+    [sym_digit_name] = ACTIONS(25),
+    [sym_string] = ACTIONS(23),
+    [sym_comment] = ACTIONS(3),
+  },
+  [3] = {
+    [sym_unit] = STATE(29),
+    [ts_builtin_sym_end] = ACTIONS(23),
+    [sym_name] = ACTIONS(25),
+    [aux_sym__end_token1] = ACTIONS(23),
+    [anon_sym_SEMI] = ACTIONS(23),
+    [anon_sym_LBRACE] = ACTIONS(23),
+    [anon_sym_RBRACE] = ACTIONS(23),
+    [anon_sym_use] = ACTIONS(25),
+    [anon_sym_band] = ACTIONS(25),
+    [anon_sym_let] = ACTIONS(25),
+    [anon_sym_cable] = ACTIONS(25),
+    [anon_sym_connector] = ACTIONS(25),
+    [anon_sym_adapter] = ACTIONS(25),
+    [anon_sym_device] = ACTIONS(25),
+    [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_station] = ACTIONS(25),
+    [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_position] = ACTIONS(25),
+    [anon_sym_ground] = ACTIONS(25),
+    [anon_sym_place] = ACTIONS(25),
+    [anon_sym_joins] = ACTIONS(25),
+    [anon_sym_transmitter] = ACTIONS(25),
+    [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_run] = ACTIONS(25),
+    [anon_sym_jumper] = ACTIONS(25),
+    [anon_sym_tail] = ACTIONS(25),
+    [anon_sym_pad] = ACTIONS(25),
+    [anon_sym_filter] = ACTIONS(25),
+    [anon_sym_isolator] = ACTIONS(25),
+    [anon_sym_circulator] = ACTIONS(25),
+    [anon_sym_protector] = ACTIONS(25),
+    [anon_sym_switch] = ACTIONS(25),
+    [anon_sym_coupler] = ACTIONS(25),
+    [anon_sym_meter] = ACTIONS(25),
+    [anon_sym_balun] = ACTIONS(25),
+    [anon_sym_tuner] = ACTIONS(25),
+    [anon_sym_duplexer] = ACTIONS(25),
+    [anon_sym_diplexer] = ACTIONS(25),
+    [anon_sym_combiner] = ACTIONS(25),
+    [anon_sym_divider] = ACTIONS(25),
+    [anon_sym_branch] = ACTIONS(25),
+    [anon_sym_branches] = ACTIONS(25),
+    [anon_sym_amplifier] = ACTIONS(25),
+    [anon_sym_preamplifier] = ACTIONS(25),
+    [anon_sym_load] = ACTIONS(25),
+    [anon_sym_antenna] = ACTIONS(25),
+    [anon_sym_read] = ACTIONS(25),
+    [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_limit] = ACTIONS(25),
+    [anon_sym_transmit] = ACTIONS(25),
+    [anon_sym_receive] = ACTIONS(25),
+    [anon_sym_temperature] = ACTIONS(25),
+    [anon_sym_impedance] = ACTIONS(25),
+    [anon_sym_velocity] = ACTIONS(25),
+    [anon_sym_loss] = ACTIONS(25),
+    [anon_sym_construction] = ACTIONS(25),
+    [anon_sym_wires] = ACTIONS(25),
+    [anon_sym_valid] = ACTIONS(25),
+    [anon_sym_accuracy] = ACTIONS(25),
+    [anon_sym_rating] = ACTIONS(25),
+    [anon_sym_voltage] = ACTIONS(25),
+    [anon_sym_size] = ACTIONS(25),
+    [anon_sym_conductor] = ACTIONS(25),
+    [anon_sym_source] = ACTIONS(25),
+    [anon_sym_inner] = ACTIONS(25),
+    [anon_sym_outer] = ACTIONS(25),
+    [anon_sym_permittivity] = ACTIONS(25),
+    [anon_sym_loss_DASHtangent] = ACTIONS(25),
+    [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_braid] = ACTIONS(25),
+    [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_diameter] = ACTIONS(25),
+    [anon_sym_spacing] = ACTIONS(25),
+    [anon_sym_family] = ACTIONS(25),
+    [anon_sym_bump] = ACTIONS(25),
+    [anon_sym_calibrated] = ACTIONS(25),
+    [anon_sym_scale] = ACTIONS(25),
+    [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_kind] = ACTIONS(25),
+    [anon_sym_high] = ACTIONS(25),
+    [anon_sym_low] = ACTIONS(25),
+    [anon_sym_port] = ACTIONS(25),
+    [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_return_DASHloss] = ACTIONS(25),
+    [anon_sym_swr] = ACTIONS(25),
+    [anon_sym_passes] = ACTIONS(25),
+    [anon_sym_gain] = ACTIONS(25),
+    [anon_sym_noise] = ACTIONS(25),
+    [anon_sym_excess] = ACTIONS(25),
+    [anon_sym_ways] = ACTIONS(25),
+    [anon_sym_coupled] = ACTIONS(25),
+    [anon_sym_power] = ACTIONS(25),
+    [anon_sym_mode] = ACTIONS(25),
+    [anon_sym_duty] = ACTIONS(25),
+    [anon_sym_keyed] = ACTIONS(25),
+    [anon_sym_foldback] = ACTIONS(25),
+    [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_efficiency] = ACTIONS(25),
+    [anon_sym_height] = ACTIONS(25),
+    [anon_sym_added] = ACTIONS(25),
+    [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_am] = ACTIONS(25),
+    [anon_sym_ambient] = ACTIONS(25),
+    [anon_sym_amsl] = ACTIONS(25),
+    [anon_sym_apart] = ACTIONS(25),
+    [anon_sym_at] = ACTIONS(25),
+    [anon_sym_by] = ACTIONS(25),
+    [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_data] = ACTIONS(25),
+    [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_ends] = ACTIONS(25),
+    [anon_sym_erp] = ACTIONS(25),
+    [anon_sym_etrs89] = ACTIONS(25),
+    [anon_sym_figure] = ACTIONS(25),
+    [anon_sym_fm] = ACTIONS(25),
+    [anon_sym_for] = ACTIONS(25),
+    [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_full] = ACTIONS(25),
+    [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_in] = ACTIONS(33),
+    [anon_sym_k] = ACTIONS(25),
+    [anon_sym_maximum] = ACTIONS(25),
+    [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_nad27] = ACTIONS(25),
+    [anon_sym_nad83] = ACTIONS(25),
+    [anon_sym_net] = ACTIONS(25),
+    [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_of] = ACTIONS(25),
+    [anon_sym_on] = ACTIONS(25),
+    [anon_sym_output] = ACTIONS(25),
+    [anon_sym_pep] = ACTIONS(25),
+    [anon_sym_per] = ACTIONS(35),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_rated] = ACTIONS(25),
+    [anon_sym_reactance] = ACTIONS(25),
+    [anon_sym_reading] = ACTIONS(25),
+    [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_reference] = ACTIONS(25),
+    [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_shared] = ACTIONS(25),
+    [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_sinad] = ACTIONS(25),
+    [anon_sym_since] = ACTIONS(25),
+    [anon_sym_ssb] = ACTIONS(25),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_to] = ACTIONS(25),
+    [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_way] = ACTIONS(25),
+    [anon_sym_wet] = ACTIONS(25),
+    [anon_sym_wgs84] = ACTIONS(25),
+    [anon_sym_with] = ACTIONS(25),
+    [anon_sym_COMMA] = ACTIONS(23),
+    [anon_sym_EQ] = ACTIONS(23),
+    [anon_sym_LPAREN] = ACTIONS(23),
+    [anon_sym_DASH] = ACTIONS(25),
+    [anon_sym_u2212] = ACTIONS(25),
+    [anon_sym_u2013] = ACTIONS(25),
+    [anon_sym_PLUS] = ACTIONS(25),
+    [anon_sym_STAR] = ACTIONS(23),
+    [anon_sym_SLASH] = ACTIONS(25),
+    [sym__glued] = ACTIONS(25),
+    [sym_date] = ACTIONS(25),
+    [sym_dms] = ACTIONS(23),
+    [sym_number] = ACTIONS(25),
+    [aux_sym_unit_token1] = ACTIONS(37),
+    [aux_sym_unit_token2] = ACTIONS(37),
+    [aux_sym_unit_token3] = ACTIONS(37),
+    [aux_sym_unit_token4] = ACTIONS(37),
+    [aux_sym_unit_token5] = ACTIONS(37),
+    [aux_sym_unit_token6] = ACTIONS(37),
+    [anon_sym_wavelengths] = ACTIONS(33),
+    [anon_sym_wavelength] = ACTIONS(33),
+    [aux_sym_unit_token7] = ACTIONS(33),
+    [aux_sym_unit_token8] = ACTIONS(33),
+    [aux_sym_unit_token9] = ACTIONS(37),
+    [aux_sym_unit_token10] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
+    [aux_sym_unit_token11] = ACTIONS(37),
+    [aux_sym_unit_token12] = ACTIONS(37),
+    [anon_sym_degC] = ACTIONS(33),
+    [anon_sym_degF] = ACTIONS(33),
+    [anon_sym_ohms] = ACTIONS(33),
+    [aux_sym_unit_token13] = ACTIONS(37),
+    [anon_sym_GHz] = ACTIONS(33),
+    [anon_sym_MHz] = ACTIONS(33),
+    [anon_sym_dBW] = ACTIONS(33),
+    [anon_sym_dBd] = ACTIONS(33),
+    [anon_sym_dBi] = ACTIONS(33),
+    [anon_sym_dBm] = ACTIONS(33),
+    [anon_sym_deg] = ACTIONS(33),
+    [anon_sym_kHz] = ACTIONS(33),
+    [anon_sym_min] = ACTIONS(33),
+    [anon_sym_ohm] = ACTIONS(33),
+    [anon_sym_Hz] = ACTIONS(33),
+    [anon_sym_cm] = ACTIONS(33),
+    [anon_sym_dB] = ACTIONS(33),
+    [anon_sym_ft] = ACTIONS(33),
+    [anon_sym_kV] = ACTIONS(33),
+    [anon_sym_kW] = ACTIONS(33),
+    [anon_sym_km] = ACTIONS(33),
+    [anon_sym_mW] = ACTIONS(33),
+    [anon_sym_mi] = ACTIONS(33),
+    [anon_sym_mm] = ACTIONS(33),
+    [anon_sym_uV] = ACTIONS(33),
+    [anon_sym_uW] = ACTIONS(33),
+    [anon_sym_yd] = ACTIONS(33),
+    [anon_sym_u00b0C] = ACTIONS(37),
+    [anon_sym_u00b0F] = ACTIONS(37),
+    [anon_sym_u00b5V] = ACTIONS(37),
+    [anon_sym_u00b5W] = ACTIONS(37),
+    [anon_sym_u03a9m] = ACTIONS(37),
+    [anon_sym_u03bcV] = ACTIONS(37),
+    [anon_sym_u03bcW] = ACTIONS(37),
+    [anon_sym_u2126m] = ACTIONS(37),
+    [anon_sym_PERCENT] = ACTIONS(37),
+    [anon_sym_A] = ACTIONS(33),
+    [anon_sym_V] = ACTIONS(33),
+    [anon_sym_W] = ACTIONS(33),
+    [anon_sym_h] = ACTIONS(33),
+    [anon_sym_m] = ACTIONS(33),
+    [anon_sym_s] = ACTIONS(33),
+    [anon_sym_u00b0] = ACTIONS(33),
+    [anon_sym_u03a9] = ACTIONS(33),
+    [anon_sym_u03bb] = ACTIONS(37),
+    [anon_sym_u2126] = ACTIONS(33),
+    [sym_digit_name] = ACTIONS(25),
+    [sym_string] = ACTIONS(23),
+    [sym_comment] = ACTIONS(3),
+  },
+  [4] = {
+    [sym_word] = STATE(5),
+    [sym__value] = STATE(5),
+    [sym_range] = STATE(5),
+    [sym_tolerance] = STATE(5),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym__head_repeat1] = STATE(5),
+    [ts_builtin_sym_end] = ACTIONS(39),
+    [sym_name] = ACTIONS(7),
+    [aux_sym__end_token1] = ACTIONS(39),
+    [anon_sym_SEMI] = ACTIONS(39),
+    [anon_sym_LBRACE] = ACTIONS(39),
+    [anon_sym_RBRACE] = ACTIONS(39),
+    [anon_sym_use] = ACTIONS(41),
+    [anon_sym_band] = ACTIONS(41),
+    [anon_sym_let] = ACTIONS(41),
+    [anon_sym_cable] = ACTIONS(41),
+    [anon_sym_connector] = ACTIONS(41),
+    [anon_sym_adapter] = ACTIONS(41),
+    [anon_sym_device] = ACTIONS(41),
+    [anon_sym_instrument] = ACTIONS(41),
+    [anon_sym_station] = ACTIONS(41),
+    [anon_sym_chain] = ACTIONS(41),
+    [anon_sym_position] = ACTIONS(41),
+    [anon_sym_ground] = ACTIONS(41),
+    [anon_sym_place] = ACTIONS(41),
+    [anon_sym_joins] = ACTIONS(41),
+    [anon_sym_transmitter] = ACTIONS(41),
+    [anon_sym_receiver] = ACTIONS(41),
+    [anon_sym_run] = ACTIONS(41),
+    [anon_sym_jumper] = ACTIONS(41),
+    [anon_sym_tail] = ACTIONS(41),
+    [anon_sym_pad] = ACTIONS(41),
+    [anon_sym_filter] = ACTIONS(41),
+    [anon_sym_isolator] = ACTIONS(41),
+    [anon_sym_circulator] = ACTIONS(41),
+    [anon_sym_protector] = ACTIONS(41),
+    [anon_sym_switch] = ACTIONS(41),
+    [anon_sym_coupler] = ACTIONS(41),
+    [anon_sym_meter] = ACTIONS(41),
+    [anon_sym_balun] = ACTIONS(41),
+    [anon_sym_tuner] = ACTIONS(41),
+    [anon_sym_duplexer] = ACTIONS(41),
+    [anon_sym_diplexer] = ACTIONS(41),
+    [anon_sym_combiner] = ACTIONS(41),
+    [anon_sym_divider] = ACTIONS(41),
+    [anon_sym_branch] = ACTIONS(41),
+    [anon_sym_branches] = ACTIONS(41),
+    [anon_sym_amplifier] = ACTIONS(41),
+    [anon_sym_preamplifier] = ACTIONS(41),
+    [anon_sym_load] = ACTIONS(41),
+    [anon_sym_antenna] = ACTIONS(41),
+    [anon_sym_read] = ACTIONS(41),
+    [anon_sym_expect] = ACTIONS(41),
+    [anon_sym_limit] = ACTIONS(41),
+    [anon_sym_transmit] = ACTIONS(41),
+    [anon_sym_receive] = ACTIONS(41),
+    [anon_sym_temperature] = ACTIONS(41),
+    [anon_sym_impedance] = ACTIONS(41),
+    [anon_sym_velocity] = ACTIONS(41),
+    [anon_sym_loss] = ACTIONS(41),
+    [anon_sym_construction] = ACTIONS(41),
+    [anon_sym_wires] = ACTIONS(41),
+    [anon_sym_valid] = ACTIONS(41),
+    [anon_sym_accuracy] = ACTIONS(41),
+    [anon_sym_rating] = ACTIONS(41),
+    [anon_sym_voltage] = ACTIONS(41),
+    [anon_sym_size] = ACTIONS(41),
+    [anon_sym_conductor] = ACTIONS(41),
+    [anon_sym_source] = ACTIONS(41),
+    [anon_sym_inner] = ACTIONS(41),
+    [anon_sym_outer] = ACTIONS(41),
+    [anon_sym_permittivity] = ACTIONS(41),
+    [anon_sym_loss_DASHtangent] = ACTIONS(41),
+    [anon_sym_strand] = ACTIONS(41),
+    [anon_sym_braid] = ACTIONS(41),
+    [anon_sym_resistivity] = ACTIONS(41),
+    [anon_sym_diameter] = ACTIONS(41),
+    [anon_sym_spacing] = ACTIONS(41),
+    [anon_sym_family] = ACTIONS(41),
+    [anon_sym_bump] = ACTIONS(41),
+    [anon_sym_calibrated] = ACTIONS(41),
+    [anon_sym_scale] = ACTIONS(41),
+    [anon_sym_resolution] = ACTIONS(41),
+    [anon_sym_kind] = ACTIONS(41),
+    [anon_sym_high] = ACTIONS(41),
+    [anon_sym_low] = ACTIONS(41),
+    [anon_sym_port] = ACTIONS(41),
+    [anon_sym_isolation] = ACTIONS(41),
+    [anon_sym_return_DASHloss] = ACTIONS(41),
+    [anon_sym_swr] = ACTIONS(41),
+    [anon_sym_passes] = ACTIONS(41),
+    [anon_sym_gain] = ACTIONS(41),
+    [anon_sym_noise] = ACTIONS(41),
+    [anon_sym_excess] = ACTIONS(41),
+    [anon_sym_ways] = ACTIONS(41),
+    [anon_sym_coupled] = ACTIONS(41),
+    [anon_sym_power] = ACTIONS(41),
+    [anon_sym_mode] = ACTIONS(41),
+    [anon_sym_duty] = ACTIONS(41),
+    [anon_sym_keyed] = ACTIONS(41),
+    [anon_sym_foldback] = ACTIONS(41),
+    [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_efficiency] = ACTIONS(41),
+    [anon_sym_height] = ACTIONS(41),
+    [anon_sym_added] = ACTIONS(41),
+    [anon_sym_agl] = ACTIONS(41),
+    [anon_sym_am] = ACTIONS(41),
+    [anon_sym_ambient] = ACTIONS(41),
+    [anon_sym_amsl] = ACTIONS(41),
+    [anon_sym_apart] = ACTIONS(41),
+    [anon_sym_at] = ACTIONS(41),
+    [anon_sym_by] = ACTIONS(41),
+    [anon_sym_carrier] = ACTIONS(41),
+    [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_data] = ACTIONS(41),
+    [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_ends] = ACTIONS(41),
+    [anon_sym_erp] = ACTIONS(41),
+    [anon_sym_etrs89] = ACTIONS(41),
+    [anon_sym_figure] = ACTIONS(41),
+    [anon_sym_fm] = ACTIONS(41),
+    [anon_sym_for] = ACTIONS(41),
+    [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_full] = ACTIONS(41),
+    [anon_sym_guess] = ACTIONS(41),
+    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_in] = ACTIONS(41),
+    [anon_sym_k] = ACTIONS(41),
+    [anon_sym_maximum] = ACTIONS(41),
+    [anon_sym_mean] = ACTIONS(41),
+    [anon_sym_nad27] = ACTIONS(41),
+    [anon_sym_nad83] = ACTIONS(41),
+    [anon_sym_net] = ACTIONS(41),
+    [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_of] = ACTIONS(41),
+    [anon_sym_on] = ACTIONS(41),
+    [anon_sym_output] = ACTIONS(41),
+    [anon_sym_pep] = ACTIONS(41),
+    [anon_sym_per] = ACTIONS(41),
+    [anon_sym_phase] = ACTIONS(41),
+    [anon_sym_rated] = ACTIONS(41),
+    [anon_sym_reactance] = ACTIONS(41),
+    [anon_sym_reading] = ACTIONS(41),
+    [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_reference] = ACTIONS(41),
+    [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_shared] = ACTIONS(41),
+    [anon_sym_sheet] = ACTIONS(41),
+    [anon_sym_sinad] = ACTIONS(41),
+    [anon_sym_since] = ACTIONS(41),
+    [anon_sym_ssb] = ACTIONS(41),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
+    [anon_sym_to] = ACTIONS(41),
+    [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_way] = ACTIONS(41),
+    [anon_sym_wet] = ACTIONS(41),
+    [anon_sym_wgs84] = ACTIONS(41),
+    [anon_sym_with] = ACTIONS(41),
+    [anon_sym_COMMA] = ACTIONS(43),
+    [anon_sym_EQ] = ACTIONS(43),
+    [anon_sym_LPAREN] = ACTIONS(15),
+    [anon_sym_DASH] = ACTIONS(17),
+    [anon_sym_u2212] = ACTIONS(17),
+    [anon_sym_u2013] = ACTIONS(17),
+    [sym__glued] = ACTIONS(19),
+    [sym_date] = ACTIONS(45),
+    [sym_dms] = ACTIONS(43),
+    [sym_number] = ACTIONS(21),
+    [sym_digit_name] = ACTIONS(7),
+    [sym_string] = ACTIONS(43),
+    [sym_comment] = ACTIONS(3),
+  },
+  [5] = {
+    [sym_word] = STATE(6),
+    [sym__value] = STATE(6),
+    [sym_range] = STATE(6),
+    [sym_tolerance] = STATE(6),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym__head_repeat1] = STATE(6),
+    [ts_builtin_sym_end] = ACTIONS(47),
+    [sym_name] = ACTIONS(7),
+    [aux_sym__end_token1] = ACTIONS(47),
+    [anon_sym_SEMI] = ACTIONS(47),
+    [anon_sym_LBRACE] = ACTIONS(47),
+    [anon_sym_RBRACE] = ACTIONS(47),
+    [anon_sym_use] = ACTIONS(41),
+    [anon_sym_band] = ACTIONS(41),
+    [anon_sym_let] = ACTIONS(41),
+    [anon_sym_cable] = ACTIONS(41),
+    [anon_sym_connector] = ACTIONS(41),
+    [anon_sym_adapter] = ACTIONS(41),
+    [anon_sym_device] = ACTIONS(41),
+    [anon_sym_instrument] = ACTIONS(41),
+    [anon_sym_station] = ACTIONS(41),
+    [anon_sym_chain] = ACTIONS(41),
+    [anon_sym_position] = ACTIONS(41),
+    [anon_sym_ground] = ACTIONS(41),
+    [anon_sym_place] = ACTIONS(41),
+    [anon_sym_joins] = ACTIONS(41),
+    [anon_sym_transmitter] = ACTIONS(41),
+    [anon_sym_receiver] = ACTIONS(41),
+    [anon_sym_run] = ACTIONS(41),
+    [anon_sym_jumper] = ACTIONS(41),
+    [anon_sym_tail] = ACTIONS(41),
+    [anon_sym_pad] = ACTIONS(41),
+    [anon_sym_filter] = ACTIONS(41),
+    [anon_sym_isolator] = ACTIONS(41),
+    [anon_sym_circulator] = ACTIONS(41),
+    [anon_sym_protector] = ACTIONS(41),
+    [anon_sym_switch] = ACTIONS(41),
+    [anon_sym_coupler] = ACTIONS(41),
+    [anon_sym_meter] = ACTIONS(41),
+    [anon_sym_balun] = ACTIONS(41),
+    [anon_sym_tuner] = ACTIONS(41),
+    [anon_sym_duplexer] = ACTIONS(41),
+    [anon_sym_diplexer] = ACTIONS(41),
+    [anon_sym_combiner] = ACTIONS(41),
+    [anon_sym_divider] = ACTIONS(41),
+    [anon_sym_branch] = ACTIONS(41),
+    [anon_sym_branches] = ACTIONS(41),
+    [anon_sym_amplifier] = ACTIONS(41),
+    [anon_sym_preamplifier] = ACTIONS(41),
+    [anon_sym_load] = ACTIONS(41),
+    [anon_sym_antenna] = ACTIONS(41),
+    [anon_sym_read] = ACTIONS(41),
+    [anon_sym_expect] = ACTIONS(41),
+    [anon_sym_limit] = ACTIONS(41),
+    [anon_sym_transmit] = ACTIONS(41),
+    [anon_sym_receive] = ACTIONS(41),
+    [anon_sym_temperature] = ACTIONS(41),
+    [anon_sym_impedance] = ACTIONS(41),
+    [anon_sym_velocity] = ACTIONS(41),
+    [anon_sym_loss] = ACTIONS(41),
+    [anon_sym_construction] = ACTIONS(41),
+    [anon_sym_wires] = ACTIONS(41),
+    [anon_sym_valid] = ACTIONS(41),
+    [anon_sym_accuracy] = ACTIONS(41),
+    [anon_sym_rating] = ACTIONS(41),
+    [anon_sym_voltage] = ACTIONS(41),
+    [anon_sym_size] = ACTIONS(41),
+    [anon_sym_conductor] = ACTIONS(41),
+    [anon_sym_source] = ACTIONS(41),
+    [anon_sym_inner] = ACTIONS(41),
+    [anon_sym_outer] = ACTIONS(41),
+    [anon_sym_permittivity] = ACTIONS(41),
+    [anon_sym_loss_DASHtangent] = ACTIONS(41),
+    [anon_sym_strand] = ACTIONS(41),
+    [anon_sym_braid] = ACTIONS(41),
+    [anon_sym_resistivity] = ACTIONS(41),
+    [anon_sym_diameter] = ACTIONS(41),
+    [anon_sym_spacing] = ACTIONS(41),
+    [anon_sym_family] = ACTIONS(41),
+    [anon_sym_bump] = ACTIONS(41),
+    [anon_sym_calibrated] = ACTIONS(41),
+    [anon_sym_scale] = ACTIONS(41),
+    [anon_sym_resolution] = ACTIONS(41),
+    [anon_sym_kind] = ACTIONS(41),
+    [anon_sym_high] = ACTIONS(41),
+    [anon_sym_low] = ACTIONS(41),
+    [anon_sym_port] = ACTIONS(41),
+    [anon_sym_isolation] = ACTIONS(41),
+    [anon_sym_return_DASHloss] = ACTIONS(41),
+    [anon_sym_swr] = ACTIONS(41),
+    [anon_sym_passes] = ACTIONS(41),
+    [anon_sym_gain] = ACTIONS(41),
+    [anon_sym_noise] = ACTIONS(41),
+    [anon_sym_excess] = ACTIONS(41),
+    [anon_sym_ways] = ACTIONS(41),
+    [anon_sym_coupled] = ACTIONS(41),
+    [anon_sym_power] = ACTIONS(41),
+    [anon_sym_mode] = ACTIONS(41),
+    [anon_sym_duty] = ACTIONS(41),
+    [anon_sym_keyed] = ACTIONS(41),
+    [anon_sym_foldback] = ACTIONS(41),
+    [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_efficiency] = ACTIONS(41),
+    [anon_sym_height] = ACTIONS(41),
+    [anon_sym_added] = ACTIONS(41),
+    [anon_sym_agl] = ACTIONS(41),
+    [anon_sym_am] = ACTIONS(41),
+    [anon_sym_ambient] = ACTIONS(41),
+    [anon_sym_amsl] = ACTIONS(41),
+    [anon_sym_apart] = ACTIONS(41),
+    [anon_sym_at] = ACTIONS(41),
+    [anon_sym_by] = ACTIONS(41),
+    [anon_sym_carrier] = ACTIONS(41),
+    [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_data] = ACTIONS(41),
+    [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_ends] = ACTIONS(41),
+    [anon_sym_erp] = ACTIONS(41),
+    [anon_sym_etrs89] = ACTIONS(41),
+    [anon_sym_figure] = ACTIONS(41),
+    [anon_sym_fm] = ACTIONS(41),
+    [anon_sym_for] = ACTIONS(41),
+    [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_full] = ACTIONS(41),
+    [anon_sym_guess] = ACTIONS(41),
+    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_in] = ACTIONS(41),
+    [anon_sym_k] = ACTIONS(41),
+    [anon_sym_maximum] = ACTIONS(41),
+    [anon_sym_mean] = ACTIONS(41),
+    [anon_sym_nad27] = ACTIONS(41),
+    [anon_sym_nad83] = ACTIONS(41),
+    [anon_sym_net] = ACTIONS(41),
+    [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_of] = ACTIONS(41),
+    [anon_sym_on] = ACTIONS(41),
+    [anon_sym_output] = ACTIONS(41),
+    [anon_sym_pep] = ACTIONS(41),
+    [anon_sym_per] = ACTIONS(41),
+    [anon_sym_phase] = ACTIONS(41),
+    [anon_sym_rated] = ACTIONS(41),
+    [anon_sym_reactance] = ACTIONS(41),
+    [anon_sym_reading] = ACTIONS(41),
+    [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_reference] = ACTIONS(41),
+    [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_shared] = ACTIONS(41),
+    [anon_sym_sheet] = ACTIONS(41),
+    [anon_sym_sinad] = ACTIONS(41),
+    [anon_sym_since] = ACTIONS(41),
+    [anon_sym_ssb] = ACTIONS(41),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
+    [anon_sym_to] = ACTIONS(41),
+    [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_way] = ACTIONS(41),
+    [anon_sym_wet] = ACTIONS(41),
+    [anon_sym_wgs84] = ACTIONS(41),
+    [anon_sym_with] = ACTIONS(41),
+    [anon_sym_COMMA] = ACTIONS(49),
+    [anon_sym_EQ] = ACTIONS(49),
+    [anon_sym_LPAREN] = ACTIONS(15),
+    [anon_sym_DASH] = ACTIONS(17),
+    [anon_sym_u2212] = ACTIONS(17),
+    [anon_sym_u2013] = ACTIONS(17),
+    [sym__glued] = ACTIONS(19),
+    [sym_date] = ACTIONS(51),
+    [sym_dms] = ACTIONS(49),
+    [sym_number] = ACTIONS(21),
+    [sym_digit_name] = ACTIONS(7),
+    [sym_string] = ACTIONS(49),
+    [sym_comment] = ACTIONS(3),
+  },
+  [6] = {
+    [sym_word] = STATE(6),
+    [sym__value] = STATE(6),
+    [sym_range] = STATE(6),
+    [sym_tolerance] = STATE(6),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym__head_repeat1] = STATE(6),
+    [ts_builtin_sym_end] = ACTIONS(53),
+    [sym_name] = ACTIONS(55),
+    [aux_sym__end_token1] = ACTIONS(53),
+    [anon_sym_SEMI] = ACTIONS(53),
+    [anon_sym_LBRACE] = ACTIONS(53),
+    [anon_sym_RBRACE] = ACTIONS(53),
+    [anon_sym_use] = ACTIONS(58),
+    [anon_sym_band] = ACTIONS(58),
+    [anon_sym_let] = ACTIONS(58),
+    [anon_sym_cable] = ACTIONS(58),
+    [anon_sym_connector] = ACTIONS(58),
+    [anon_sym_adapter] = ACTIONS(58),
+    [anon_sym_device] = ACTIONS(58),
+    [anon_sym_instrument] = ACTIONS(58),
+    [anon_sym_station] = ACTIONS(58),
+    [anon_sym_chain] = ACTIONS(58),
+    [anon_sym_position] = ACTIONS(58),
+    [anon_sym_ground] = ACTIONS(58),
+    [anon_sym_place] = ACTIONS(58),
+    [anon_sym_joins] = ACTIONS(58),
+    [anon_sym_transmitter] = ACTIONS(58),
+    [anon_sym_receiver] = ACTIONS(58),
+    [anon_sym_run] = ACTIONS(58),
+    [anon_sym_jumper] = ACTIONS(58),
+    [anon_sym_tail] = ACTIONS(58),
+    [anon_sym_pad] = ACTIONS(58),
+    [anon_sym_filter] = ACTIONS(58),
+    [anon_sym_isolator] = ACTIONS(58),
+    [anon_sym_circulator] = ACTIONS(58),
+    [anon_sym_protector] = ACTIONS(58),
+    [anon_sym_switch] = ACTIONS(58),
+    [anon_sym_coupler] = ACTIONS(58),
+    [anon_sym_meter] = ACTIONS(58),
+    [anon_sym_balun] = ACTIONS(58),
+    [anon_sym_tuner] = ACTIONS(58),
+    [anon_sym_duplexer] = ACTIONS(58),
+    [anon_sym_diplexer] = ACTIONS(58),
+    [anon_sym_combiner] = ACTIONS(58),
+    [anon_sym_divider] = ACTIONS(58),
+    [anon_sym_branch] = ACTIONS(58),
+    [anon_sym_branches] = ACTIONS(58),
+    [anon_sym_amplifier] = ACTIONS(58),
+    [anon_sym_preamplifier] = ACTIONS(58),
+    [anon_sym_load] = ACTIONS(58),
+    [anon_sym_antenna] = ACTIONS(58),
+    [anon_sym_read] = ACTIONS(58),
+    [anon_sym_expect] = ACTIONS(58),
+    [anon_sym_limit] = ACTIONS(58),
+    [anon_sym_transmit] = ACTIONS(58),
+    [anon_sym_receive] = ACTIONS(58),
+    [anon_sym_temperature] = ACTIONS(58),
+    [anon_sym_impedance] = ACTIONS(58),
+    [anon_sym_velocity] = ACTIONS(58),
+    [anon_sym_loss] = ACTIONS(58),
+    [anon_sym_construction] = ACTIONS(58),
+    [anon_sym_wires] = ACTIONS(58),
+    [anon_sym_valid] = ACTIONS(58),
+    [anon_sym_accuracy] = ACTIONS(58),
+    [anon_sym_rating] = ACTIONS(58),
+    [anon_sym_voltage] = ACTIONS(58),
+    [anon_sym_size] = ACTIONS(58),
+    [anon_sym_conductor] = ACTIONS(58),
+    [anon_sym_source] = ACTIONS(58),
+    [anon_sym_inner] = ACTIONS(58),
+    [anon_sym_outer] = ACTIONS(58),
+    [anon_sym_permittivity] = ACTIONS(58),
+    [anon_sym_loss_DASHtangent] = ACTIONS(58),
+    [anon_sym_strand] = ACTIONS(58),
+    [anon_sym_braid] = ACTIONS(58),
+    [anon_sym_resistivity] = ACTIONS(58),
+    [anon_sym_diameter] = ACTIONS(58),
+    [anon_sym_spacing] = ACTIONS(58),
+    [anon_sym_family] = ACTIONS(58),
+    [anon_sym_bump] = ACTIONS(58),
+    [anon_sym_calibrated] = ACTIONS(58),
+    [anon_sym_scale] = ACTIONS(58),
+    [anon_sym_resolution] = ACTIONS(58),
+    [anon_sym_kind] = ACTIONS(58),
+    [anon_sym_high] = ACTIONS(58),
+    [anon_sym_low] = ACTIONS(58),
+    [anon_sym_port] = ACTIONS(58),
+    [anon_sym_isolation] = ACTIONS(58),
+    [anon_sym_return_DASHloss] = ACTIONS(58),
+    [anon_sym_swr] = ACTIONS(58),
+    [anon_sym_passes] = ACTIONS(58),
+    [anon_sym_gain] = ACTIONS(58),
+    [anon_sym_noise] = ACTIONS(58),
+    [anon_sym_excess] = ACTIONS(58),
+    [anon_sym_ways] = ACTIONS(58),
+    [anon_sym_coupled] = ACTIONS(58),
+    [anon_sym_power] = ACTIONS(58),
+    [anon_sym_mode] = ACTIONS(58),
+    [anon_sym_duty] = ACTIONS(58),
+    [anon_sym_keyed] = ACTIONS(58),
+    [anon_sym_foldback] = ACTIONS(58),
+    [anon_sym_sensitivity] = ACTIONS(58),
+    [anon_sym_directivity] = ACTIONS(58),
+    [anon_sym_efficiency] = ACTIONS(58),
+    [anon_sym_height] = ACTIONS(58),
+    [anon_sym_added] = ACTIONS(58),
+    [anon_sym_agl] = ACTIONS(58),
+    [anon_sym_am] = ACTIONS(58),
+    [anon_sym_ambient] = ACTIONS(58),
+    [anon_sym_amsl] = ACTIONS(58),
+    [anon_sym_apart] = ACTIONS(58),
+    [anon_sym_at] = ACTIONS(58),
+    [anon_sym_by] = ACTIONS(58),
+    [anon_sym_carrier] = ACTIONS(58),
+    [anon_sym_clad] = ACTIONS(58),
+    [anon_sym_cw] = ACTIONS(58),
+    [anon_sym_data] = ACTIONS(58),
+    [anon_sym_displayed] = ACTIONS(58),
+    [anon_sym_eirp] = ACTIONS(58),
+    [anon_sym_ends] = ACTIONS(58),
+    [anon_sym_erp] = ACTIONS(58),
+    [anon_sym_etrs89] = ACTIONS(58),
+    [anon_sym_figure] = ACTIONS(58),
+    [anon_sym_fm] = ACTIONS(58),
+    [anon_sym_for] = ACTIONS(58),
+    [anon_sym_forward] = ACTIONS(58),
+    [anon_sym_full] = ACTIONS(58),
+    [anon_sym_guess] = ACTIONS(58),
+    [anon_sym_haat] = ACTIONS(58),
+    [anon_sym_in] = ACTIONS(58),
+    [anon_sym_k] = ACTIONS(58),
+    [anon_sym_maximum] = ACTIONS(58),
+    [anon_sym_mean] = ACTIONS(58),
+    [anon_sym_nad27] = ACTIONS(58),
+    [anon_sym_nad83] = ACTIONS(58),
+    [anon_sym_net] = ACTIONS(58),
+    [anon_sym_nominal] = ACTIONS(58),
+    [anon_sym_of] = ACTIONS(58),
+    [anon_sym_on] = ACTIONS(58),
+    [anon_sym_output] = ACTIONS(58),
+    [anon_sym_pep] = ACTIONS(58),
+    [anon_sym_per] = ACTIONS(58),
+    [anon_sym_phase] = ACTIONS(58),
+    [anon_sym_rated] = ACTIONS(58),
+    [anon_sym_reactance] = ACTIONS(58),
+    [anon_sym_reading] = ACTIONS(58),
+    [anon_sym_realized] = ACTIONS(58),
+    [anon_sym_reference] = ACTIONS(58),
+    [anon_sym_reflected] = ACTIONS(58),
+    [anon_sym_shared] = ACTIONS(58),
+    [anon_sym_sheet] = ACTIONS(58),
+    [anon_sym_sinad] = ACTIONS(58),
+    [anon_sym_since] = ACTIONS(58),
+    [anon_sym_ssb] = ACTIONS(58),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
+    [anon_sym_to] = ACTIONS(58),
+    [anon_sym_typical] = ACTIONS(58),
+    [anon_sym_way] = ACTIONS(58),
+    [anon_sym_wet] = ACTIONS(58),
+    [anon_sym_wgs84] = ACTIONS(58),
+    [anon_sym_with] = ACTIONS(58),
+    [anon_sym_COMMA] = ACTIONS(61),
+    [anon_sym_EQ] = ACTIONS(61),
+    [anon_sym_LPAREN] = ACTIONS(64),
+    [anon_sym_DASH] = ACTIONS(67),
+    [anon_sym_u2212] = ACTIONS(67),
+    [anon_sym_u2013] = ACTIONS(67),
+    [sym__glued] = ACTIONS(70),
+    [sym_date] = ACTIONS(73),
+    [sym_dms] = ACTIONS(61),
+    [sym_number] = ACTIONS(76),
+    [sym_digit_name] = ACTIONS(55),
+    [sym_string] = ACTIONS(61),
+    [sym_comment] = ACTIONS(3),
+  },
+  [7] = {
+    [sym__line] = STATE(7),
+    [sym__end] = STATE(7),
+    [sym_statement] = STATE(69),
+    [sym_block_statement] = STATE(7),
+    [sym__head] = STATE(64),
+    [sym_keyword] = STATE(4),
+    [sym_only_word] = STATE(4),
+    [sym__value] = STATE(4),
+    [sym_range] = STATE(4),
+    [sym_tolerance] = STATE(4),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym_source_file_repeat1] = STATE(7),
+    [ts_builtin_sym_end] = ACTIONS(79),
+    [sym_name] = ACTIONS(81),
+    [aux_sym__end_token1] = ACTIONS(84),
+    [anon_sym_SEMI] = ACTIONS(84),
+    [anon_sym_RBRACE] = ACTIONS(79),
+    [anon_sym_use] = ACTIONS(87),
+    [anon_sym_band] = ACTIONS(87),
+    [anon_sym_let] = ACTIONS(87),
+    [anon_sym_cable] = ACTIONS(87),
+    [anon_sym_connector] = ACTIONS(87),
+    [anon_sym_adapter] = ACTIONS(87),
+    [anon_sym_device] = ACTIONS(87),
+    [anon_sym_instrument] = ACTIONS(87),
+    [anon_sym_station] = ACTIONS(87),
+    [anon_sym_chain] = ACTIONS(87),
+    [anon_sym_position] = ACTIONS(87),
+    [anon_sym_ground] = ACTIONS(87),
+    [anon_sym_place] = ACTIONS(87),
+    [anon_sym_joins] = ACTIONS(87),
+    [anon_sym_transmitter] = ACTIONS(87),
+    [anon_sym_receiver] = ACTIONS(87),
+    [anon_sym_run] = ACTIONS(87),
+    [anon_sym_jumper] = ACTIONS(87),
+    [anon_sym_tail] = ACTIONS(87),
+    [anon_sym_pad] = ACTIONS(87),
+    [anon_sym_filter] = ACTIONS(87),
+    [anon_sym_isolator] = ACTIONS(87),
+    [anon_sym_circulator] = ACTIONS(87),
+    [anon_sym_protector] = ACTIONS(87),
+    [anon_sym_switch] = ACTIONS(87),
+    [anon_sym_coupler] = ACTIONS(87),
+    [anon_sym_meter] = ACTIONS(87),
+    [anon_sym_balun] = ACTIONS(87),
+    [anon_sym_tuner] = ACTIONS(87),
+    [anon_sym_duplexer] = ACTIONS(87),
+    [anon_sym_diplexer] = ACTIONS(87),
+    [anon_sym_combiner] = ACTIONS(87),
+    [anon_sym_divider] = ACTIONS(87),
+    [anon_sym_branch] = ACTIONS(87),
+    [anon_sym_branches] = ACTIONS(87),
+    [anon_sym_amplifier] = ACTIONS(87),
+    [anon_sym_preamplifier] = ACTIONS(87),
+    [anon_sym_load] = ACTIONS(87),
+    [anon_sym_antenna] = ACTIONS(87),
+    [anon_sym_read] = ACTIONS(87),
+    [anon_sym_expect] = ACTIONS(87),
+    [anon_sym_limit] = ACTIONS(87),
+    [anon_sym_transmit] = ACTIONS(87),
+    [anon_sym_receive] = ACTIONS(87),
+    [anon_sym_temperature] = ACTIONS(87),
+    [anon_sym_impedance] = ACTIONS(87),
+    [anon_sym_velocity] = ACTIONS(87),
+    [anon_sym_loss] = ACTIONS(87),
+    [anon_sym_construction] = ACTIONS(87),
+    [anon_sym_wires] = ACTIONS(87),
+    [anon_sym_valid] = ACTIONS(87),
+    [anon_sym_accuracy] = ACTIONS(87),
+    [anon_sym_rating] = ACTIONS(87),
+    [anon_sym_voltage] = ACTIONS(87),
+    [anon_sym_size] = ACTIONS(87),
+    [anon_sym_conductor] = ACTIONS(87),
+    [anon_sym_source] = ACTIONS(87),
+    [anon_sym_inner] = ACTIONS(87),
+    [anon_sym_outer] = ACTIONS(87),
+    [anon_sym_permittivity] = ACTIONS(87),
+    [anon_sym_loss_DASHtangent] = ACTIONS(87),
+    [anon_sym_strand] = ACTIONS(87),
+    [anon_sym_braid] = ACTIONS(87),
+    [anon_sym_resistivity] = ACTIONS(87),
+    [anon_sym_diameter] = ACTIONS(87),
+    [anon_sym_spacing] = ACTIONS(87),
+    [anon_sym_family] = ACTIONS(87),
+    [anon_sym_bump] = ACTIONS(87),
+    [anon_sym_calibrated] = ACTIONS(87),
+    [anon_sym_scale] = ACTIONS(87),
+    [anon_sym_resolution] = ACTIONS(87),
+    [anon_sym_kind] = ACTIONS(87),
+    [anon_sym_high] = ACTIONS(87),
+    [anon_sym_low] = ACTIONS(87),
+    [anon_sym_port] = ACTIONS(87),
+    [anon_sym_isolation] = ACTIONS(87),
+    [anon_sym_return_DASHloss] = ACTIONS(87),
+    [anon_sym_swr] = ACTIONS(87),
+    [anon_sym_passes] = ACTIONS(87),
+    [anon_sym_gain] = ACTIONS(87),
+    [anon_sym_noise] = ACTIONS(87),
+    [anon_sym_excess] = ACTIONS(87),
+    [anon_sym_ways] = ACTIONS(87),
+    [anon_sym_coupled] = ACTIONS(87),
+    [anon_sym_power] = ACTIONS(87),
+    [anon_sym_mode] = ACTIONS(87),
+    [anon_sym_duty] = ACTIONS(87),
+    [anon_sym_keyed] = ACTIONS(87),
+    [anon_sym_foldback] = ACTIONS(87),
+    [anon_sym_sensitivity] = ACTIONS(87),
+    [anon_sym_directivity] = ACTIONS(87),
+    [anon_sym_efficiency] = ACTIONS(87),
+    [anon_sym_height] = ACTIONS(87),
+    [anon_sym_added] = ACTIONS(90),
+    [anon_sym_agl] = ACTIONS(90),
+    [anon_sym_am] = ACTIONS(90),
+    [anon_sym_ambient] = ACTIONS(90),
+    [anon_sym_amsl] = ACTIONS(90),
+    [anon_sym_apart] = ACTIONS(90),
+    [anon_sym_at] = ACTIONS(90),
+    [anon_sym_by] = ACTIONS(90),
+    [anon_sym_carrier] = ACTIONS(90),
+    [anon_sym_clad] = ACTIONS(90),
+    [anon_sym_cw] = ACTIONS(90),
+    [anon_sym_data] = ACTIONS(90),
+    [anon_sym_displayed] = ACTIONS(90),
+    [anon_sym_eirp] = ACTIONS(90),
+    [anon_sym_ends] = ACTIONS(90),
+    [anon_sym_erp] = ACTIONS(90),
+    [anon_sym_etrs89] = ACTIONS(90),
+    [anon_sym_figure] = ACTIONS(90),
+    [anon_sym_fm] = ACTIONS(90),
+    [anon_sym_for] = ACTIONS(90),
+    [anon_sym_forward] = ACTIONS(90),
+    [anon_sym_full] = ACTIONS(90),
+    [anon_sym_guess] = ACTIONS(90),
+    [anon_sym_haat] = ACTIONS(90),
+    [anon_sym_in] = ACTIONS(90),
+    [anon_sym_k] = ACTIONS(90),
+    [anon_sym_maximum] = ACTIONS(90),
+    [anon_sym_mean] = ACTIONS(90),
+    [anon_sym_nad27] = ACTIONS(90),
+    [anon_sym_nad83] = ACTIONS(90),
+    [anon_sym_net] = ACTIONS(90),
+    [anon_sym_nominal] = ACTIONS(90),
+    [anon_sym_of] = ACTIONS(90),
+    [anon_sym_on] = ACTIONS(90),
+    [anon_sym_output] = ACTIONS(90),
+    [anon_sym_pep] = ACTIONS(90),
+    [anon_sym_per] = ACTIONS(90),
+    [anon_sym_phase] = ACTIONS(90),
+    [anon_sym_rated] = ACTIONS(90),
+    [anon_sym_reactance] = ACTIONS(90),
+    [anon_sym_reading] = ACTIONS(90),
+    [anon_sym_realized] = ACTIONS(90),
+    [anon_sym_reference] = ACTIONS(90),
+    [anon_sym_reflected] = ACTIONS(90),
+    [anon_sym_shared] = ACTIONS(90),
+    [anon_sym_sheet] = ACTIONS(90),
+    [anon_sym_sinad] = ACTIONS(90),
+    [anon_sym_since] = ACTIONS(90),
+    [anon_sym_ssb] = ACTIONS(90),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
+    [anon_sym_to] = ACTIONS(90),
+    [anon_sym_typical] = ACTIONS(90),
+    [anon_sym_way] = ACTIONS(90),
+    [anon_sym_wet] = ACTIONS(90),
+    [anon_sym_wgs84] = ACTIONS(90),
+    [anon_sym_with] = ACTIONS(90),
+    [anon_sym_LPAREN] = ACTIONS(93),
+    [anon_sym_DASH] = ACTIONS(96),
+    [anon_sym_u2212] = ACTIONS(96),
+    [anon_sym_u2013] = ACTIONS(96),
+    [sym__glued] = ACTIONS(99),
+    [sym_number] = ACTIONS(102),
+    [sym_digit_name] = ACTIONS(81),
+    [sym_comment] = ACTIONS(3),
+  },
+  [8] = {
+    [sym__line] = STATE(7),
+    [sym__end] = STATE(7),
+    [sym_statement] = STATE(66),
+    [sym_block_statement] = STATE(7),
+    [sym__head] = STATE(64),
+    [sym_keyword] = STATE(4),
+    [sym_only_word] = STATE(4),
+    [sym__value] = STATE(4),
+    [sym_range] = STATE(4),
+    [sym_tolerance] = STATE(4),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym_source_file_repeat1] = STATE(7),
+    [ts_builtin_sym_end] = ACTIONS(105),
+    [sym_name] = ACTIONS(7),
+    [aux_sym__end_token1] = ACTIONS(107),
+    [anon_sym_SEMI] = ACTIONS(107),
+    [anon_sym_use] = ACTIONS(11),
+    [anon_sym_band] = ACTIONS(11),
+    [anon_sym_let] = ACTIONS(11),
+    [anon_sym_cable] = ACTIONS(11),
+    [anon_sym_connector] = ACTIONS(11),
+    [anon_sym_adapter] = ACTIONS(11),
+    [anon_sym_device] = ACTIONS(11),
+    [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_station] = ACTIONS(11),
+    [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_position] = ACTIONS(11),
+    [anon_sym_ground] = ACTIONS(11),
+    [anon_sym_place] = ACTIONS(11),
+    [anon_sym_joins] = ACTIONS(11),
+    [anon_sym_transmitter] = ACTIONS(11),
+    [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_run] = ACTIONS(11),
+    [anon_sym_jumper] = ACTIONS(11),
+    [anon_sym_tail] = ACTIONS(11),
+    [anon_sym_pad] = ACTIONS(11),
+    [anon_sym_filter] = ACTIONS(11),
+    [anon_sym_isolator] = ACTIONS(11),
+    [anon_sym_circulator] = ACTIONS(11),
+    [anon_sym_protector] = ACTIONS(11),
+    [anon_sym_switch] = ACTIONS(11),
+    [anon_sym_coupler] = ACTIONS(11),
+    [anon_sym_meter] = ACTIONS(11),
+    [anon_sym_balun] = ACTIONS(11),
+    [anon_sym_tuner] = ACTIONS(11),
+    [anon_sym_duplexer] = ACTIONS(11),
+    [anon_sym_diplexer] = ACTIONS(11),
+    [anon_sym_combiner] = ACTIONS(11),
+    [anon_sym_divider] = ACTIONS(11),
+    [anon_sym_branch] = ACTIONS(11),
+    [anon_sym_branches] = ACTIONS(11),
+    [anon_sym_amplifier] = ACTIONS(11),
+    [anon_sym_preamplifier] = ACTIONS(11),
+    [anon_sym_load] = ACTIONS(11),
+    [anon_sym_antenna] = ACTIONS(11),
+    [anon_sym_read] = ACTIONS(11),
+    [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_limit] = ACTIONS(11),
+    [anon_sym_transmit] = ACTIONS(11),
+    [anon_sym_receive] = ACTIONS(11),
+    [anon_sym_temperature] = ACTIONS(11),
+    [anon_sym_impedance] = ACTIONS(11),
+    [anon_sym_velocity] = ACTIONS(11),
+    [anon_sym_loss] = ACTIONS(11),
+    [anon_sym_construction] = ACTIONS(11),
+    [anon_sym_wires] = ACTIONS(11),
+    [anon_sym_valid] = ACTIONS(11),
+    [anon_sym_accuracy] = ACTIONS(11),
+    [anon_sym_rating] = ACTIONS(11),
+    [anon_sym_voltage] = ACTIONS(11),
+    [anon_sym_size] = ACTIONS(11),
+    [anon_sym_conductor] = ACTIONS(11),
+    [anon_sym_source] = ACTIONS(11),
+    [anon_sym_inner] = ACTIONS(11),
+    [anon_sym_outer] = ACTIONS(11),
+    [anon_sym_permittivity] = ACTIONS(11),
+    [anon_sym_loss_DASHtangent] = ACTIONS(11),
+    [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_braid] = ACTIONS(11),
+    [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_diameter] = ACTIONS(11),
+    [anon_sym_spacing] = ACTIONS(11),
+    [anon_sym_family] = ACTIONS(11),
+    [anon_sym_bump] = ACTIONS(11),
+    [anon_sym_calibrated] = ACTIONS(11),
+    [anon_sym_scale] = ACTIONS(11),
+    [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_kind] = ACTIONS(11),
+    [anon_sym_high] = ACTIONS(11),
+    [anon_sym_low] = ACTIONS(11),
+    [anon_sym_port] = ACTIONS(11),
+    [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_return_DASHloss] = ACTIONS(11),
+    [anon_sym_swr] = ACTIONS(11),
+    [anon_sym_passes] = ACTIONS(11),
+    [anon_sym_gain] = ACTIONS(11),
+    [anon_sym_noise] = ACTIONS(11),
+    [anon_sym_excess] = ACTIONS(11),
+    [anon_sym_ways] = ACTIONS(11),
+    [anon_sym_coupled] = ACTIONS(11),
+    [anon_sym_power] = ACTIONS(11),
+    [anon_sym_mode] = ACTIONS(11),
+    [anon_sym_duty] = ACTIONS(11),
+    [anon_sym_keyed] = ACTIONS(11),
+    [anon_sym_foldback] = ACTIONS(11),
+    [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_efficiency] = ACTIONS(11),
+    [anon_sym_height] = ACTIONS(11),
+    [anon_sym_added] = ACTIONS(13),
+    [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_am] = ACTIONS(13),
+    [anon_sym_ambient] = ACTIONS(13),
+    [anon_sym_amsl] = ACTIONS(13),
+    [anon_sym_apart] = ACTIONS(13),
+    [anon_sym_at] = ACTIONS(13),
+    [anon_sym_by] = ACTIONS(13),
+    [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_data] = ACTIONS(13),
+    [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_ends] = ACTIONS(13),
+    [anon_sym_erp] = ACTIONS(13),
+    [anon_sym_etrs89] = ACTIONS(13),
+    [anon_sym_figure] = ACTIONS(13),
+    [anon_sym_fm] = ACTIONS(13),
+    [anon_sym_for] = ACTIONS(13),
+    [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_full] = ACTIONS(13),
+    [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_in] = ACTIONS(13),
+    [anon_sym_k] = ACTIONS(13),
+    [anon_sym_maximum] = ACTIONS(13),
+    [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_nad27] = ACTIONS(13),
+    [anon_sym_nad83] = ACTIONS(13),
+    [anon_sym_net] = ACTIONS(13),
+    [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_of] = ACTIONS(13),
+    [anon_sym_on] = ACTIONS(13),
+    [anon_sym_output] = ACTIONS(13),
+    [anon_sym_pep] = ACTIONS(13),
+    [anon_sym_per] = ACTIONS(13),
+    [anon_sym_phase] = ACTIONS(13),
+    [anon_sym_rated] = ACTIONS(13),
+    [anon_sym_reactance] = ACTIONS(13),
+    [anon_sym_reading] = ACTIONS(13),
+    [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_reference] = ACTIONS(13),
+    [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_shared] = ACTIONS(13),
+    [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_sinad] = ACTIONS(13),
+    [anon_sym_since] = ACTIONS(13),
+    [anon_sym_ssb] = ACTIONS(13),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_to] = ACTIONS(13),
+    [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_way] = ACTIONS(13),
+    [anon_sym_wet] = ACTIONS(13),
+    [anon_sym_wgs84] = ACTIONS(13),
+    [anon_sym_with] = ACTIONS(13),
+    [anon_sym_LPAREN] = ACTIONS(15),
+    [anon_sym_DASH] = ACTIONS(17),
+    [anon_sym_u2212] = ACTIONS(17),
+    [anon_sym_u2013] = ACTIONS(17),
+    [sym__glued] = ACTIONS(19),
+    [sym_number] = ACTIONS(21),
+    [sym_digit_name] = ACTIONS(7),
+    [sym_comment] = ACTIONS(3),
+  },
+  [9] = {
+    [sym__line] = STATE(10),
+    [sym__end] = STATE(10),
+    [sym_statement] = STATE(67),
+    [sym_block_statement] = STATE(10),
+    [sym__head] = STATE(64),
+    [sym_keyword] = STATE(4),
+    [sym_only_word] = STATE(4),
+    [sym__value] = STATE(4),
+    [sym_range] = STATE(4),
+    [sym_tolerance] = STATE(4),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym_source_file_repeat1] = STATE(10),
+    [sym_name] = ACTIONS(7),
+    [aux_sym__end_token1] = ACTIONS(109),
+    [anon_sym_SEMI] = ACTIONS(109),
+    [anon_sym_RBRACE] = ACTIONS(111),
+    [anon_sym_use] = ACTIONS(11),
+    [anon_sym_band] = ACTIONS(11),
+    [anon_sym_let] = ACTIONS(11),
+    [anon_sym_cable] = ACTIONS(11),
+    [anon_sym_connector] = ACTIONS(11),
+    [anon_sym_adapter] = ACTIONS(11),
+    [anon_sym_device] = ACTIONS(11),
+    [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_station] = ACTIONS(11),
+    [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_position] = ACTIONS(11),
+    [anon_sym_ground] = ACTIONS(11),
+    [anon_sym_place] = ACTIONS(11),
+    [anon_sym_joins] = ACTIONS(11),
+    [anon_sym_transmitter] = ACTIONS(11),
+    [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_run] = ACTIONS(11),
+    [anon_sym_jumper] = ACTIONS(11),
+    [anon_sym_tail] = ACTIONS(11),
+    [anon_sym_pad] = ACTIONS(11),
+    [anon_sym_filter] = ACTIONS(11),
+    [anon_sym_isolator] = ACTIONS(11),
+    [anon_sym_circulator] = ACTIONS(11),
+    [anon_sym_protector] = ACTIONS(11),
+    [anon_sym_switch] = ACTIONS(11),
+    [anon_sym_coupler] = ACTIONS(11),
+    [anon_sym_meter] = ACTIONS(11),
+    [anon_sym_balun] = ACTIONS(11),
+    [anon_sym_tuner] = ACTIONS(11),
+    [anon_sym_duplexer] = ACTIONS(11),
+    [anon_sym_diplexer] = ACTIONS(11),
+    [anon_sym_combiner] = ACTIONS(11),
+    [anon_sym_divider] = ACTIONS(11),
+    [anon_sym_branch] = ACTIONS(11),
+    [anon_sym_branches] = ACTIONS(11),
+    [anon_sym_amplifier] = ACTIONS(11),
+    [anon_sym_preamplifier] = ACTIONS(11),
+    [anon_sym_load] = ACTIONS(11),
+    [anon_sym_antenna] = ACTIONS(11),
+    [anon_sym_read] = ACTIONS(11),
+    [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_limit] = ACTIONS(11),
+    [anon_sym_transmit] = ACTIONS(11),
+    [anon_sym_receive] = ACTIONS(11),
+    [anon_sym_temperature] = ACTIONS(11),
+    [anon_sym_impedance] = ACTIONS(11),
+    [anon_sym_velocity] = ACTIONS(11),
+    [anon_sym_loss] = ACTIONS(11),
+    [anon_sym_construction] = ACTIONS(11),
+    [anon_sym_wires] = ACTIONS(11),
+    [anon_sym_valid] = ACTIONS(11),
+    [anon_sym_accuracy] = ACTIONS(11),
+    [anon_sym_rating] = ACTIONS(11),
+    [anon_sym_voltage] = ACTIONS(11),
+    [anon_sym_size] = ACTIONS(11),
+    [anon_sym_conductor] = ACTIONS(11),
+    [anon_sym_source] = ACTIONS(11),
+    [anon_sym_inner] = ACTIONS(11),
+    [anon_sym_outer] = ACTIONS(11),
+    [anon_sym_permittivity] = ACTIONS(11),
+    [anon_sym_loss_DASHtangent] = ACTIONS(11),
+    [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_braid] = ACTIONS(11),
+    [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_diameter] = ACTIONS(11),
+    [anon_sym_spacing] = ACTIONS(11),
+    [anon_sym_family] = ACTIONS(11),
+    [anon_sym_bump] = ACTIONS(11),
+    [anon_sym_calibrated] = ACTIONS(11),
+    [anon_sym_scale] = ACTIONS(11),
+    [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_kind] = ACTIONS(11),
+    [anon_sym_high] = ACTIONS(11),
+    [anon_sym_low] = ACTIONS(11),
+    [anon_sym_port] = ACTIONS(11),
+    [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_return_DASHloss] = ACTIONS(11),
+    [anon_sym_swr] = ACTIONS(11),
+    [anon_sym_passes] = ACTIONS(11),
+    [anon_sym_gain] = ACTIONS(11),
+    [anon_sym_noise] = ACTIONS(11),
+    [anon_sym_excess] = ACTIONS(11),
+    [anon_sym_ways] = ACTIONS(11),
+    [anon_sym_coupled] = ACTIONS(11),
+    [anon_sym_power] = ACTIONS(11),
+    [anon_sym_mode] = ACTIONS(11),
+    [anon_sym_duty] = ACTIONS(11),
+    [anon_sym_keyed] = ACTIONS(11),
+    [anon_sym_foldback] = ACTIONS(11),
+    [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_efficiency] = ACTIONS(11),
+    [anon_sym_height] = ACTIONS(11),
+    [anon_sym_added] = ACTIONS(13),
+    [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_am] = ACTIONS(13),
+    [anon_sym_ambient] = ACTIONS(13),
+    [anon_sym_amsl] = ACTIONS(13),
+    [anon_sym_apart] = ACTIONS(13),
+    [anon_sym_at] = ACTIONS(13),
+    [anon_sym_by] = ACTIONS(13),
+    [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_data] = ACTIONS(13),
+    [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_ends] = ACTIONS(13),
+    [anon_sym_erp] = ACTIONS(13),
+    [anon_sym_etrs89] = ACTIONS(13),
+    [anon_sym_figure] = ACTIONS(13),
+    [anon_sym_fm] = ACTIONS(13),
+    [anon_sym_for] = ACTIONS(13),
+    [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_full] = ACTIONS(13),
+    [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_in] = ACTIONS(13),
+    [anon_sym_k] = ACTIONS(13),
+    [anon_sym_maximum] = ACTIONS(13),
+    [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_nad27] = ACTIONS(13),
+    [anon_sym_nad83] = ACTIONS(13),
+    [anon_sym_net] = ACTIONS(13),
+    [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_of] = ACTIONS(13),
+    [anon_sym_on] = ACTIONS(13),
+    [anon_sym_output] = ACTIONS(13),
+    [anon_sym_pep] = ACTIONS(13),
+    [anon_sym_per] = ACTIONS(13),
+    [anon_sym_phase] = ACTIONS(13),
+    [anon_sym_rated] = ACTIONS(13),
+    [anon_sym_reactance] = ACTIONS(13),
+    [anon_sym_reading] = ACTIONS(13),
+    [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_reference] = ACTIONS(13),
+    [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_shared] = ACTIONS(13),
+    [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_sinad] = ACTIONS(13),
+    [anon_sym_since] = ACTIONS(13),
+    [anon_sym_ssb] = ACTIONS(13),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_to] = ACTIONS(13),
+    [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_way] = ACTIONS(13),
+    [anon_sym_wet] = ACTIONS(13),
+    [anon_sym_wgs84] = ACTIONS(13),
+    [anon_sym_with] = ACTIONS(13),
+    [anon_sym_LPAREN] = ACTIONS(15),
+    [anon_sym_DASH] = ACTIONS(17),
+    [anon_sym_u2212] = ACTIONS(17),
+    [anon_sym_u2013] = ACTIONS(17),
+    [sym__glued] = ACTIONS(19),
+    [sym_number] = ACTIONS(21),
+    [sym_digit_name] = ACTIONS(7),
+    [sym_comment] = ACTIONS(3),
+  },
+  [10] = {
+    [sym__line] = STATE(7),
+    [sym__end] = STATE(7),
+    [sym_statement] = STATE(65),
+    [sym_block_statement] = STATE(7),
+    [sym__head] = STATE(64),
+    [sym_keyword] = STATE(4),
+    [sym_only_word] = STATE(4),
+    [sym__value] = STATE(4),
+    [sym_range] = STATE(4),
+    [sym_tolerance] = STATE(4),
+    [sym__expression] = STATE(11),
+    [sym_parenthesized_expression] = STATE(13),
+    [sym_negation] = STATE(13),
+    [sym_binary_expression] = STATE(13),
+    [sym_quantity] = STATE(13),
+    [aux_sym_source_file_repeat1] = STATE(7),
+    [sym_name] = ACTIONS(7),
+    [aux_sym__end_token1] = ACTIONS(107),
+    [anon_sym_SEMI] = ACTIONS(107),
+    [anon_sym_RBRACE] = ACTIONS(113),
+    [anon_sym_use] = ACTIONS(11),
+    [anon_sym_band] = ACTIONS(11),
+    [anon_sym_let] = ACTIONS(11),
+    [anon_sym_cable] = ACTIONS(11),
+    [anon_sym_connector] = ACTIONS(11),
+    [anon_sym_adapter] = ACTIONS(11),
+    [anon_sym_device] = ACTIONS(11),
+    [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_station] = ACTIONS(11),
+    [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_position] = ACTIONS(11),
+    [anon_sym_ground] = ACTIONS(11),
+    [anon_sym_place] = ACTIONS(11),
+    [anon_sym_joins] = ACTIONS(11),
+    [anon_sym_transmitter] = ACTIONS(11),
+    [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_run] = ACTIONS(11),
+    [anon_sym_jumper] = ACTIONS(11),
+    [anon_sym_tail] = ACTIONS(11),
+    [anon_sym_pad] = ACTIONS(11),
+    [anon_sym_filter] = ACTIONS(11),
+    [anon_sym_isolator] = ACTIONS(11),
+    [anon_sym_circulator] = ACTIONS(11),
+    [anon_sym_protector] = ACTIONS(11),
+    [anon_sym_switch] = ACTIONS(11),
+    [anon_sym_coupler] = ACTIONS(11),
+    [anon_sym_meter] = ACTIONS(11),
+    [anon_sym_balun] = ACTIONS(11),
+    [anon_sym_tuner] = ACTIONS(11),
+    [anon_sym_duplexer] = ACTIONS(11),
+    [anon_sym_diplexer] = ACTIONS(11),
+    [anon_sym_combiner] = ACTIONS(11),
+    [anon_sym_divider] = ACTIONS(11),
+    [anon_sym_branch] = ACTIONS(11),
+    [anon_sym_branches] = ACTIONS(11),
+    [anon_sym_amplifier] = ACTIONS(11),
+    [anon_sym_preamplifier] = ACTIONS(11),
+    [anon_sym_load] = ACTIONS(11),
+    [anon_sym_antenna] = ACTIONS(11),
+    [anon_sym_read] = ACTIONS(11),
+    [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_limit] = ACTIONS(11),
+    [anon_sym_transmit] = ACTIONS(11),
+    [anon_sym_receive] = ACTIONS(11),
+    [anon_sym_temperature] = ACTIONS(11),
+    [anon_sym_impedance] = ACTIONS(11),
+    [anon_sym_velocity] = ACTIONS(11),
+    [anon_sym_loss] = ACTIONS(11),
+    [anon_sym_construction] = ACTIONS(11),
+    [anon_sym_wires] = ACTIONS(11),
+    [anon_sym_valid] = ACTIONS(11),
+    [anon_sym_accuracy] = ACTIONS(11),
+    [anon_sym_rating] = ACTIONS(11),
+    [anon_sym_voltage] = ACTIONS(11),
+    [anon_sym_size] = ACTIONS(11),
+    [anon_sym_conductor] = ACTIONS(11),
+    [anon_sym_source] = ACTIONS(11),
+    [anon_sym_inner] = ACTIONS(11),
+    [anon_sym_outer] = ACTIONS(11),
+    [anon_sym_permittivity] = ACTIONS(11),
+    [anon_sym_loss_DASHtangent] = ACTIONS(11),
+    [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_braid] = ACTIONS(11),
+    [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_diameter] = ACTIONS(11),
+    [anon_sym_spacing] = ACTIONS(11),
+    [anon_sym_family] = ACTIONS(11),
+    [anon_sym_bump] = ACTIONS(11),
+    [anon_sym_calibrated] = ACTIONS(11),
+    [anon_sym_scale] = ACTIONS(11),
+    [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_kind] = ACTIONS(11),
+    [anon_sym_high] = ACTIONS(11),
+    [anon_sym_low] = ACTIONS(11),
+    [anon_sym_port] = ACTIONS(11),
+    [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_return_DASHloss] = ACTIONS(11),
+    [anon_sym_swr] = ACTIONS(11),
+    [anon_sym_passes] = ACTIONS(11),
+    [anon_sym_gain] = ACTIONS(11),
+    [anon_sym_noise] = ACTIONS(11),
+    [anon_sym_excess] = ACTIONS(11),
+    [anon_sym_ways] = ACTIONS(11),
+    [anon_sym_coupled] = ACTIONS(11),
+    [anon_sym_power] = ACTIONS(11),
+    [anon_sym_mode] = ACTIONS(11),
+    [anon_sym_duty] = ACTIONS(11),
+    [anon_sym_keyed] = ACTIONS(11),
+    [anon_sym_foldback] = ACTIONS(11),
+    [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_efficiency] = ACTIONS(11),
+    [anon_sym_height] = ACTIONS(11),
+    [anon_sym_added] = ACTIONS(13),
+    [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_am] = ACTIONS(13),
+    [anon_sym_ambient] = ACTIONS(13),
+    [anon_sym_amsl] = ACTIONS(13),
+    [anon_sym_apart] = ACTIONS(13),
+    [anon_sym_at] = ACTIONS(13),
+    [anon_sym_by] = ACTIONS(13),
+    [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_data] = ACTIONS(13),
+    [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_ends] = ACTIONS(13),
+    [anon_sym_erp] = ACTIONS(13),
+    [anon_sym_etrs89] = ACTIONS(13),
+    [anon_sym_figure] = ACTIONS(13),
+    [anon_sym_fm] = ACTIONS(13),
+    [anon_sym_for] = ACTIONS(13),
+    [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_full] = ACTIONS(13),
+    [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_in] = ACTIONS(13),
+    [anon_sym_k] = ACTIONS(13),
+    [anon_sym_maximum] = ACTIONS(13),
+    [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_nad27] = ACTIONS(13),
+    [anon_sym_nad83] = ACTIONS(13),
+    [anon_sym_net] = ACTIONS(13),
+    [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_of] = ACTIONS(13),
+    [anon_sym_on] = ACTIONS(13),
+    [anon_sym_output] = ACTIONS(13),
+    [anon_sym_pep] = ACTIONS(13),
+    [anon_sym_per] = ACTIONS(13),
+    [anon_sym_phase] = ACTIONS(13),
+    [anon_sym_rated] = ACTIONS(13),
+    [anon_sym_reactance] = ACTIONS(13),
+    [anon_sym_reading] = ACTIONS(13),
+    [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_reference] = ACTIONS(13),
+    [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_shared] = ACTIONS(13),
+    [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_sinad] = ACTIONS(13),
+    [anon_sym_since] = ACTIONS(13),
+    [anon_sym_ssb] = ACTIONS(13),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_to] = ACTIONS(13),
+    [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_way] = ACTIONS(13),
+    [anon_sym_wet] = ACTIONS(13),
+    [anon_sym_wgs84] = ACTIONS(13),
+    [anon_sym_with] = ACTIONS(13),
+    [anon_sym_LPAREN] = ACTIONS(15),
+    [anon_sym_DASH] = ACTIONS(17),
+    [anon_sym_u2212] = ACTIONS(17),
+    [anon_sym_u2013] = ACTIONS(17),
+    [sym__glued] = ACTIONS(19),
+    [sym_number] = ACTIONS(21),
+    [sym_digit_name] = ACTIONS(7),
+    [sym_comment] = ACTIONS(3),
+  },
+  [11] = {
+    [sym_coverage] = STATE(35),
+    [ts_builtin_sym_end] = ACTIONS(115),
+    [sym_name] = ACTIONS(117),
+    [aux_sym__end_token1] = ACTIONS(115),
+    [anon_sym_SEMI] = ACTIONS(115),
+    [anon_sym_LBRACE] = ACTIONS(115),
+    [anon_sym_RBRACE] = ACTIONS(115),
+    [anon_sym_use] = ACTIONS(117),
+    [anon_sym_band] = ACTIONS(117),
+    [anon_sym_let] = ACTIONS(117),
+    [anon_sym_cable] = ACTIONS(117),
+    [anon_sym_connector] = ACTIONS(117),
+    [anon_sym_adapter] = ACTIONS(117),
+    [anon_sym_device] = ACTIONS(117),
+    [anon_sym_instrument] = ACTIONS(117),
+    [anon_sym_station] = ACTIONS(117),
+    [anon_sym_chain] = ACTIONS(117),
+    [anon_sym_position] = ACTIONS(117),
+    [anon_sym_ground] = ACTIONS(117),
+    [anon_sym_place] = ACTIONS(117),
+    [anon_sym_joins] = ACTIONS(117),
+    [anon_sym_transmitter] = ACTIONS(117),
+    [anon_sym_receiver] = ACTIONS(117),
+    [anon_sym_run] = ACTIONS(117),
+    [anon_sym_jumper] = ACTIONS(117),
+    [anon_sym_tail] = ACTIONS(117),
+    [anon_sym_pad] = ACTIONS(117),
+    [anon_sym_filter] = ACTIONS(117),
+    [anon_sym_isolator] = ACTIONS(117),
+    [anon_sym_circulator] = ACTIONS(117),
+    [anon_sym_protector] = ACTIONS(117),
+    [anon_sym_switch] = ACTIONS(117),
+    [anon_sym_coupler] = ACTIONS(117),
+    [anon_sym_meter] = ACTIONS(117),
+    [anon_sym_balun] = ACTIONS(117),
+    [anon_sym_tuner] = ACTIONS(117),
+    [anon_sym_duplexer] = ACTIONS(117),
+    [anon_sym_diplexer] = ACTIONS(117),
+    [anon_sym_combiner] = ACTIONS(117),
+    [anon_sym_divider] = ACTIONS(117),
+    [anon_sym_branch] = ACTIONS(117),
+    [anon_sym_branches] = ACTIONS(117),
+    [anon_sym_amplifier] = ACTIONS(117),
+    [anon_sym_preamplifier] = ACTIONS(117),
+    [anon_sym_load] = ACTIONS(117),
+    [anon_sym_antenna] = ACTIONS(117),
+    [anon_sym_read] = ACTIONS(117),
+    [anon_sym_expect] = ACTIONS(117),
+    [anon_sym_limit] = ACTIONS(117),
+    [anon_sym_transmit] = ACTIONS(117),
+    [anon_sym_receive] = ACTIONS(117),
+    [anon_sym_temperature] = ACTIONS(117),
+    [anon_sym_impedance] = ACTIONS(117),
+    [anon_sym_velocity] = ACTIONS(117),
+    [anon_sym_loss] = ACTIONS(117),
+    [anon_sym_construction] = ACTIONS(117),
+    [anon_sym_wires] = ACTIONS(117),
+    [anon_sym_valid] = ACTIONS(117),
+    [anon_sym_accuracy] = ACTIONS(117),
+    [anon_sym_rating] = ACTIONS(117),
+    [anon_sym_voltage] = ACTIONS(117),
+    [anon_sym_size] = ACTIONS(117),
+    [anon_sym_conductor] = ACTIONS(117),
+    [anon_sym_source] = ACTIONS(117),
+    [anon_sym_inner] = ACTIONS(117),
+    [anon_sym_outer] = ACTIONS(117),
+    [anon_sym_permittivity] = ACTIONS(117),
+    [anon_sym_loss_DASHtangent] = ACTIONS(117),
+    [anon_sym_strand] = ACTIONS(117),
+    [anon_sym_braid] = ACTIONS(117),
+    [anon_sym_resistivity] = ACTIONS(117),
+    [anon_sym_diameter] = ACTIONS(117),
+    [anon_sym_spacing] = ACTIONS(117),
+    [anon_sym_family] = ACTIONS(117),
+    [anon_sym_bump] = ACTIONS(117),
+    [anon_sym_calibrated] = ACTIONS(117),
+    [anon_sym_scale] = ACTIONS(117),
+    [anon_sym_resolution] = ACTIONS(117),
+    [anon_sym_kind] = ACTIONS(117),
+    [anon_sym_high] = ACTIONS(117),
+    [anon_sym_low] = ACTIONS(117),
+    [anon_sym_port] = ACTIONS(117),
+    [anon_sym_isolation] = ACTIONS(117),
+    [anon_sym_return_DASHloss] = ACTIONS(117),
+    [anon_sym_swr] = ACTIONS(117),
+    [anon_sym_passes] = ACTIONS(117),
+    [anon_sym_gain] = ACTIONS(117),
+    [anon_sym_noise] = ACTIONS(117),
+    [anon_sym_excess] = ACTIONS(117),
+    [anon_sym_ways] = ACTIONS(117),
+    [anon_sym_coupled] = ACTIONS(117),
+    [anon_sym_power] = ACTIONS(117),
+    [anon_sym_mode] = ACTIONS(117),
+    [anon_sym_duty] = ACTIONS(117),
+    [anon_sym_keyed] = ACTIONS(117),
+    [anon_sym_foldback] = ACTIONS(117),
+    [anon_sym_sensitivity] = ACTIONS(117),
+    [anon_sym_directivity] = ACTIONS(117),
+    [anon_sym_efficiency] = ACTIONS(117),
+    [anon_sym_height] = ACTIONS(117),
+    [anon_sym_added] = ACTIONS(117),
+    [anon_sym_agl] = ACTIONS(117),
+    [anon_sym_am] = ACTIONS(117),
+    [anon_sym_ambient] = ACTIONS(117),
+    [anon_sym_amsl] = ACTIONS(117),
+    [anon_sym_apart] = ACTIONS(117),
+    [anon_sym_at] = ACTIONS(117),
+    [anon_sym_by] = ACTIONS(117),
+    [anon_sym_carrier] = ACTIONS(117),
+    [anon_sym_clad] = ACTIONS(117),
+    [anon_sym_cw] = ACTIONS(117),
+    [anon_sym_data] = ACTIONS(117),
+    [anon_sym_displayed] = ACTIONS(117),
+    [anon_sym_eirp] = ACTIONS(117),
+    [anon_sym_ends] = ACTIONS(117),
+    [anon_sym_erp] = ACTIONS(117),
+    [anon_sym_etrs89] = ACTIONS(117),
+    [anon_sym_figure] = ACTIONS(117),
+    [anon_sym_fm] = ACTIONS(117),
+    [anon_sym_for] = ACTIONS(117),
+    [anon_sym_forward] = ACTIONS(117),
+    [anon_sym_full] = ACTIONS(117),
+    [anon_sym_guess] = ACTIONS(117),
+    [anon_sym_haat] = ACTIONS(117),
+    [anon_sym_in] = ACTIONS(117),
+    [anon_sym_k] = ACTIONS(119),
+    [anon_sym_maximum] = ACTIONS(117),
+    [anon_sym_mean] = ACTIONS(117),
+    [anon_sym_nad27] = ACTIONS(117),
+    [anon_sym_nad83] = ACTIONS(117),
+    [anon_sym_net] = ACTIONS(117),
+    [anon_sym_nominal] = ACTIONS(117),
+    [anon_sym_of] = ACTIONS(117),
+    [anon_sym_on] = ACTIONS(117),
+    [anon_sym_output] = ACTIONS(117),
+    [anon_sym_pep] = ACTIONS(117),
+    [anon_sym_per] = ACTIONS(117),
+    [anon_sym_phase] = ACTIONS(117),
+    [anon_sym_rated] = ACTIONS(117),
+    [anon_sym_reactance] = ACTIONS(117),
+    [anon_sym_reading] = ACTIONS(117),
+    [anon_sym_realized] = ACTIONS(117),
+    [anon_sym_reference] = ACTIONS(117),
+    [anon_sym_reflected] = ACTIONS(117),
+    [anon_sym_shared] = ACTIONS(117),
+    [anon_sym_sheet] = ACTIONS(117),
+    [anon_sym_sinad] = ACTIONS(117),
+    [anon_sym_since] = ACTIONS(117),
+    [anon_sym_ssb] = ACTIONS(117),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
+    [anon_sym_to] = ACTIONS(121),
+    [anon_sym_typical] = ACTIONS(117),
+    [anon_sym_way] = ACTIONS(117),
+    [anon_sym_wet] = ACTIONS(117),
+    [anon_sym_wgs84] = ACTIONS(117),
+    [anon_sym_with] = ACTIONS(117),
+    [anon_sym_COMMA] = ACTIONS(115),
+    [anon_sym_EQ] = ACTIONS(115),
+    [anon_sym_u00b1] = ACTIONS(123),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(123),
+    [anon_sym_LPAREN] = ACTIONS(115),
+    [anon_sym_DASH] = ACTIONS(125),
+    [anon_sym_u2212] = ACTIONS(125),
+    [anon_sym_u2013] = ACTIONS(125),
+    [anon_sym_PLUS] = ACTIONS(125),
+    [anon_sym_STAR] = ACTIONS(127),
+    [anon_sym_SLASH] = ACTIONS(125),
+    [sym__glued] = ACTIONS(117),
+    [sym_date] = ACTIONS(117),
+    [sym_dms] = ACTIONS(115),
+    [sym_number] = ACTIONS(117),
+    [sym_digit_name] = ACTIONS(117),
+    [sym_string] = ACTIONS(115),
+    [sym_comment] = ACTIONS(3),
+  },
+  [12] = {
+    [ts_builtin_sym_end] = ACTIONS(129),
+    [sym_name] = ACTIONS(131),
+    [aux_sym__end_token1] = ACTIONS(129),
+    [anon_sym_SEMI] = ACTIONS(129),
+    [anon_sym_LBRACE] = ACTIONS(129),
+    [anon_sym_RBRACE] = ACTIONS(129),
+    [anon_sym_use] = ACTIONS(131),
+    [anon_sym_band] = ACTIONS(131),
+    [anon_sym_let] = ACTIONS(131),
+    [anon_sym_cable] = ACTIONS(131),
+    [anon_sym_connector] = ACTIONS(131),
+    [anon_sym_adapter] = ACTIONS(131),
+    [anon_sym_device] = ACTIONS(131),
+    [anon_sym_instrument] = ACTIONS(131),
+    [anon_sym_station] = ACTIONS(131),
+    [anon_sym_chain] = ACTIONS(131),
+    [anon_sym_position] = ACTIONS(131),
+    [anon_sym_ground] = ACTIONS(131),
+    [anon_sym_place] = ACTIONS(131),
+    [anon_sym_joins] = ACTIONS(131),
+    [anon_sym_transmitter] = ACTIONS(131),
+    [anon_sym_receiver] = ACTIONS(131),
+    [anon_sym_run] = ACTIONS(131),
+    [anon_sym_jumper] = ACTIONS(131),
+    [anon_sym_tail] = ACTIONS(131),
+    [anon_sym_pad] = ACTIONS(131),
+    [anon_sym_filter] = ACTIONS(131),
+    [anon_sym_isolator] = ACTIONS(131),
+    [anon_sym_circulator] = ACTIONS(131),
+    [anon_sym_protector] = ACTIONS(131),
+    [anon_sym_switch] = ACTIONS(131),
+    [anon_sym_coupler] = ACTIONS(131),
+    [anon_sym_meter] = ACTIONS(131),
+    [anon_sym_balun] = ACTIONS(131),
+    [anon_sym_tuner] = ACTIONS(131),
+    [anon_sym_duplexer] = ACTIONS(131),
+    [anon_sym_diplexer] = ACTIONS(131),
+    [anon_sym_combiner] = ACTIONS(131),
+    [anon_sym_divider] = ACTIONS(131),
+    [anon_sym_branch] = ACTIONS(131),
+    [anon_sym_branches] = ACTIONS(131),
+    [anon_sym_amplifier] = ACTIONS(131),
+    [anon_sym_preamplifier] = ACTIONS(131),
+    [anon_sym_load] = ACTIONS(131),
+    [anon_sym_antenna] = ACTIONS(131),
+    [anon_sym_read] = ACTIONS(131),
+    [anon_sym_expect] = ACTIONS(131),
+    [anon_sym_limit] = ACTIONS(131),
+    [anon_sym_transmit] = ACTIONS(131),
+    [anon_sym_receive] = ACTIONS(131),
+    [anon_sym_temperature] = ACTIONS(131),
+    [anon_sym_impedance] = ACTIONS(131),
+    [anon_sym_velocity] = ACTIONS(131),
+    [anon_sym_loss] = ACTIONS(131),
+    [anon_sym_construction] = ACTIONS(131),
+    [anon_sym_wires] = ACTIONS(131),
+    [anon_sym_valid] = ACTIONS(131),
+    [anon_sym_accuracy] = ACTIONS(131),
+    [anon_sym_rating] = ACTIONS(131),
+    [anon_sym_voltage] = ACTIONS(131),
+    [anon_sym_size] = ACTIONS(131),
+    [anon_sym_conductor] = ACTIONS(131),
+    [anon_sym_source] = ACTIONS(131),
+    [anon_sym_inner] = ACTIONS(131),
+    [anon_sym_outer] = ACTIONS(131),
+    [anon_sym_permittivity] = ACTIONS(131),
+    [anon_sym_loss_DASHtangent] = ACTIONS(131),
+    [anon_sym_strand] = ACTIONS(131),
+    [anon_sym_braid] = ACTIONS(131),
+    [anon_sym_resistivity] = ACTIONS(131),
+    [anon_sym_diameter] = ACTIONS(131),
+    [anon_sym_spacing] = ACTIONS(131),
+    [anon_sym_family] = ACTIONS(131),
+    [anon_sym_bump] = ACTIONS(131),
+    [anon_sym_calibrated] = ACTIONS(131),
+    [anon_sym_scale] = ACTIONS(131),
+    [anon_sym_resolution] = ACTIONS(131),
+    [anon_sym_kind] = ACTIONS(131),
+    [anon_sym_high] = ACTIONS(131),
+    [anon_sym_low] = ACTIONS(131),
+    [anon_sym_port] = ACTIONS(131),
+    [anon_sym_isolation] = ACTIONS(131),
+    [anon_sym_return_DASHloss] = ACTIONS(131),
+    [anon_sym_swr] = ACTIONS(131),
+    [anon_sym_passes] = ACTIONS(131),
+    [anon_sym_gain] = ACTIONS(131),
+    [anon_sym_noise] = ACTIONS(131),
+    [anon_sym_excess] = ACTIONS(131),
+    [anon_sym_ways] = ACTIONS(131),
+    [anon_sym_coupled] = ACTIONS(131),
+    [anon_sym_power] = ACTIONS(131),
+    [anon_sym_mode] = ACTIONS(131),
+    [anon_sym_duty] = ACTIONS(131),
+    [anon_sym_keyed] = ACTIONS(131),
+    [anon_sym_foldback] = ACTIONS(131),
+    [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_efficiency] = ACTIONS(131),
+    [anon_sym_height] = ACTIONS(131),
+    [anon_sym_added] = ACTIONS(131),
+    [anon_sym_agl] = ACTIONS(131),
+    [anon_sym_am] = ACTIONS(131),
+    [anon_sym_ambient] = ACTIONS(131),
+    [anon_sym_amsl] = ACTIONS(131),
+    [anon_sym_apart] = ACTIONS(131),
+    [anon_sym_at] = ACTIONS(131),
+    [anon_sym_by] = ACTIONS(131),
+    [anon_sym_carrier] = ACTIONS(131),
+    [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_data] = ACTIONS(131),
+    [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_ends] = ACTIONS(131),
+    [anon_sym_erp] = ACTIONS(131),
+    [anon_sym_etrs89] = ACTIONS(131),
+    [anon_sym_figure] = ACTIONS(131),
+    [anon_sym_fm] = ACTIONS(131),
+    [anon_sym_for] = ACTIONS(131),
+    [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_full] = ACTIONS(131),
+    [anon_sym_guess] = ACTIONS(131),
+    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_in] = ACTIONS(131),
+    [anon_sym_k] = ACTIONS(131),
+    [anon_sym_maximum] = ACTIONS(131),
+    [anon_sym_mean] = ACTIONS(131),
+    [anon_sym_nad27] = ACTIONS(131),
+    [anon_sym_nad83] = ACTIONS(131),
+    [anon_sym_net] = ACTIONS(131),
+    [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_of] = ACTIONS(131),
+    [anon_sym_on] = ACTIONS(131),
+    [anon_sym_output] = ACTIONS(131),
+    [anon_sym_pep] = ACTIONS(131),
+    [anon_sym_per] = ACTIONS(131),
+    [anon_sym_phase] = ACTIONS(131),
+    [anon_sym_rated] = ACTIONS(131),
+    [anon_sym_reactance] = ACTIONS(131),
+    [anon_sym_reading] = ACTIONS(131),
+    [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_reference] = ACTIONS(131),
+    [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_shared] = ACTIONS(131),
+    [anon_sym_sheet] = ACTIONS(131),
+    [anon_sym_sinad] = ACTIONS(131),
+    [anon_sym_since] = ACTIONS(131),
+    [anon_sym_ssb] = ACTIONS(131),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
+    [anon_sym_to] = ACTIONS(131),
+    [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_way] = ACTIONS(131),
+    [anon_sym_wet] = ACTIONS(131),
+    [anon_sym_wgs84] = ACTIONS(131),
+    [anon_sym_with] = ACTIONS(131),
+    [anon_sym_COMMA] = ACTIONS(129),
+    [anon_sym_EQ] = ACTIONS(129),
+    [anon_sym_u00b1] = ACTIONS(129),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(129),
+    [anon_sym_LPAREN] = ACTIONS(129),
+    [anon_sym_DASH] = ACTIONS(131),
+    [anon_sym_u2212] = ACTIONS(131),
+    [anon_sym_u2013] = ACTIONS(131),
+    [anon_sym_PLUS] = ACTIONS(131),
+    [anon_sym_STAR] = ACTIONS(129),
+    [anon_sym_SLASH] = ACTIONS(131),
+    [sym__glued] = ACTIONS(131),
+    [sym_date] = ACTIONS(131),
+    [sym_dms] = ACTIONS(129),
+    [sym_number] = ACTIONS(131),
+    [sym_digit_name] = ACTIONS(131),
+    [sym_string] = ACTIONS(129),
+    [sym_comment] = ACTIONS(3),
+  },
+  [13] = {
+    [ts_builtin_sym_end] = ACTIONS(23),
+    [sym_name] = ACTIONS(25),
+    [aux_sym__end_token1] = ACTIONS(23),
+    [anon_sym_SEMI] = ACTIONS(23),
+    [anon_sym_LBRACE] = ACTIONS(23),
+    [anon_sym_RBRACE] = ACTIONS(23),
+    [anon_sym_use] = ACTIONS(25),
+    [anon_sym_band] = ACTIONS(25),
+    [anon_sym_let] = ACTIONS(25),
+    [anon_sym_cable] = ACTIONS(25),
+    [anon_sym_connector] = ACTIONS(25),
+    [anon_sym_adapter] = ACTIONS(25),
+    [anon_sym_device] = ACTIONS(25),
+    [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_station] = ACTIONS(25),
+    [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_position] = ACTIONS(25),
+    [anon_sym_ground] = ACTIONS(25),
+    [anon_sym_place] = ACTIONS(25),
+    [anon_sym_joins] = ACTIONS(25),
+    [anon_sym_transmitter] = ACTIONS(25),
+    [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_run] = ACTIONS(25),
+    [anon_sym_jumper] = ACTIONS(25),
+    [anon_sym_tail] = ACTIONS(25),
+    [anon_sym_pad] = ACTIONS(25),
+    [anon_sym_filter] = ACTIONS(25),
+    [anon_sym_isolator] = ACTIONS(25),
+    [anon_sym_circulator] = ACTIONS(25),
+    [anon_sym_protector] = ACTIONS(25),
+    [anon_sym_switch] = ACTIONS(25),
+    [anon_sym_coupler] = ACTIONS(25),
+    [anon_sym_meter] = ACTIONS(25),
+    [anon_sym_balun] = ACTIONS(25),
+    [anon_sym_tuner] = ACTIONS(25),
+    [anon_sym_duplexer] = ACTIONS(25),
+    [anon_sym_diplexer] = ACTIONS(25),
+    [anon_sym_combiner] = ACTIONS(25),
+    [anon_sym_divider] = ACTIONS(25),
+    [anon_sym_branch] = ACTIONS(25),
+    [anon_sym_branches] = ACTIONS(25),
+    [anon_sym_amplifier] = ACTIONS(25),
+    [anon_sym_preamplifier] = ACTIONS(25),
+    [anon_sym_load] = ACTIONS(25),
+    [anon_sym_antenna] = ACTIONS(25),
+    [anon_sym_read] = ACTIONS(25),
+    [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_limit] = ACTIONS(25),
+    [anon_sym_transmit] = ACTIONS(25),
+    [anon_sym_receive] = ACTIONS(25),
+    [anon_sym_temperature] = ACTIONS(25),
+    [anon_sym_impedance] = ACTIONS(25),
+    [anon_sym_velocity] = ACTIONS(25),
+    [anon_sym_loss] = ACTIONS(25),
+    [anon_sym_construction] = ACTIONS(25),
+    [anon_sym_wires] = ACTIONS(25),
+    [anon_sym_valid] = ACTIONS(25),
+    [anon_sym_accuracy] = ACTIONS(25),
+    [anon_sym_rating] = ACTIONS(25),
+    [anon_sym_voltage] = ACTIONS(25),
+    [anon_sym_size] = ACTIONS(25),
+    [anon_sym_conductor] = ACTIONS(25),
+    [anon_sym_source] = ACTIONS(25),
+    [anon_sym_inner] = ACTIONS(25),
+    [anon_sym_outer] = ACTIONS(25),
+    [anon_sym_permittivity] = ACTIONS(25),
+    [anon_sym_loss_DASHtangent] = ACTIONS(25),
+    [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_braid] = ACTIONS(25),
+    [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_diameter] = ACTIONS(25),
+    [anon_sym_spacing] = ACTIONS(25),
+    [anon_sym_family] = ACTIONS(25),
+    [anon_sym_bump] = ACTIONS(25),
+    [anon_sym_calibrated] = ACTIONS(25),
+    [anon_sym_scale] = ACTIONS(25),
+    [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_kind] = ACTIONS(25),
+    [anon_sym_high] = ACTIONS(25),
+    [anon_sym_low] = ACTIONS(25),
+    [anon_sym_port] = ACTIONS(25),
+    [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_return_DASHloss] = ACTIONS(25),
+    [anon_sym_swr] = ACTIONS(25),
+    [anon_sym_passes] = ACTIONS(25),
+    [anon_sym_gain] = ACTIONS(25),
+    [anon_sym_noise] = ACTIONS(25),
+    [anon_sym_excess] = ACTIONS(25),
+    [anon_sym_ways] = ACTIONS(25),
+    [anon_sym_coupled] = ACTIONS(25),
+    [anon_sym_power] = ACTIONS(25),
+    [anon_sym_mode] = ACTIONS(25),
+    [anon_sym_duty] = ACTIONS(25),
+    [anon_sym_keyed] = ACTIONS(25),
+    [anon_sym_foldback] = ACTIONS(25),
+    [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_efficiency] = ACTIONS(25),
+    [anon_sym_height] = ACTIONS(25),
+    [anon_sym_added] = ACTIONS(25),
+    [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_am] = ACTIONS(25),
+    [anon_sym_ambient] = ACTIONS(25),
+    [anon_sym_amsl] = ACTIONS(25),
+    [anon_sym_apart] = ACTIONS(25),
+    [anon_sym_at] = ACTIONS(25),
+    [anon_sym_by] = ACTIONS(25),
+    [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_data] = ACTIONS(25),
+    [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_ends] = ACTIONS(25),
+    [anon_sym_erp] = ACTIONS(25),
+    [anon_sym_etrs89] = ACTIONS(25),
+    [anon_sym_figure] = ACTIONS(25),
+    [anon_sym_fm] = ACTIONS(25),
+    [anon_sym_for] = ACTIONS(25),
+    [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_full] = ACTIONS(25),
+    [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_in] = ACTIONS(25),
+    [anon_sym_k] = ACTIONS(25),
+    [anon_sym_maximum] = ACTIONS(25),
+    [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_nad27] = ACTIONS(25),
+    [anon_sym_nad83] = ACTIONS(25),
+    [anon_sym_net] = ACTIONS(25),
+    [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_of] = ACTIONS(25),
+    [anon_sym_on] = ACTIONS(25),
+    [anon_sym_output] = ACTIONS(25),
+    [anon_sym_pep] = ACTIONS(25),
+    [anon_sym_per] = ACTIONS(25),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_rated] = ACTIONS(25),
+    [anon_sym_reactance] = ACTIONS(25),
+    [anon_sym_reading] = ACTIONS(25),
+    [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_reference] = ACTIONS(25),
+    [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_shared] = ACTIONS(25),
+    [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_sinad] = ACTIONS(25),
+    [anon_sym_since] = ACTIONS(25),
+    [anon_sym_ssb] = ACTIONS(25),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_to] = ACTIONS(25),
+    [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_way] = ACTIONS(25),
+    [anon_sym_wet] = ACTIONS(25),
+    [anon_sym_wgs84] = ACTIONS(25),
+    [anon_sym_with] = ACTIONS(25),
+    [anon_sym_COMMA] = ACTIONS(23),
+    [anon_sym_EQ] = ACTIONS(23),
+    [anon_sym_u00b1] = ACTIONS(23),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(23),
+    [anon_sym_LPAREN] = ACTIONS(23),
+    [anon_sym_DASH] = ACTIONS(25),
+    [anon_sym_u2212] = ACTIONS(25),
+    [anon_sym_u2013] = ACTIONS(25),
+    [anon_sym_PLUS] = ACTIONS(25),
+    [anon_sym_STAR] = ACTIONS(23),
+    [anon_sym_SLASH] = ACTIONS(25),
+    [sym__glued] = ACTIONS(25),
+    [sym_date] = ACTIONS(25),
+    [sym_dms] = ACTIONS(23),
+    [sym_number] = ACTIONS(25),
+    [sym_digit_name] = ACTIONS(25),
+    [sym_string] = ACTIONS(23),
+    [sym_comment] = ACTIONS(3),
+  },
+  [14] = {
+    [ts_builtin_sym_end] = ACTIONS(133),
+    [sym_name] = ACTIONS(135),
+    [aux_sym__end_token1] = ACTIONS(133),
+    [anon_sym_SEMI] = ACTIONS(133),
+    [anon_sym_LBRACE] = ACTIONS(133),
+    [anon_sym_RBRACE] = ACTIONS(133),
+    [anon_sym_use] = ACTIONS(135),
+    [anon_sym_band] = ACTIONS(135),
+    [anon_sym_let] = ACTIONS(135),
+    [anon_sym_cable] = ACTIONS(135),
+    [anon_sym_connector] = ACTIONS(135),
+    [anon_sym_adapter] = ACTIONS(135),
+    [anon_sym_device] = ACTIONS(135),
+    [anon_sym_instrument] = ACTIONS(135),
+    [anon_sym_station] = ACTIONS(135),
+    [anon_sym_chain] = ACTIONS(135),
+    [anon_sym_position] = ACTIONS(135),
+    [anon_sym_ground] = ACTIONS(135),
+    [anon_sym_place] = ACTIONS(135),
+    [anon_sym_joins] = ACTIONS(135),
+    [anon_sym_transmitter] = ACTIONS(135),
+    [anon_sym_receiver] = ACTIONS(135),
+    [anon_sym_run] = ACTIONS(135),
+    [anon_sym_jumper] = ACTIONS(135),
+    [anon_sym_tail] = ACTIONS(135),
+    [anon_sym_pad] = ACTIONS(135),
+    [anon_sym_filter] = ACTIONS(135),
+    [anon_sym_isolator] = ACTIONS(135),
+    [anon_sym_circulator] = ACTIONS(135),
+    [anon_sym_protector] = ACTIONS(135),
+    [anon_sym_switch] = ACTIONS(135),
+    [anon_sym_coupler] = ACTIONS(135),
+    [anon_sym_meter] = ACTIONS(135),
+    [anon_sym_balun] = ACTIONS(135),
+    [anon_sym_tuner] = ACTIONS(135),
+    [anon_sym_duplexer] = ACTIONS(135),
+    [anon_sym_diplexer] = ACTIONS(135),
+    [anon_sym_combiner] = ACTIONS(135),
+    [anon_sym_divider] = ACTIONS(135),
+    [anon_sym_branch] = ACTIONS(135),
+    [anon_sym_branches] = ACTIONS(135),
+    [anon_sym_amplifier] = ACTIONS(135),
+    [anon_sym_preamplifier] = ACTIONS(135),
+    [anon_sym_load] = ACTIONS(135),
+    [anon_sym_antenna] = ACTIONS(135),
+    [anon_sym_read] = ACTIONS(135),
+    [anon_sym_expect] = ACTIONS(135),
+    [anon_sym_limit] = ACTIONS(135),
+    [anon_sym_transmit] = ACTIONS(135),
+    [anon_sym_receive] = ACTIONS(135),
+    [anon_sym_temperature] = ACTIONS(135),
+    [anon_sym_impedance] = ACTIONS(135),
+    [anon_sym_velocity] = ACTIONS(135),
+    [anon_sym_loss] = ACTIONS(135),
+    [anon_sym_construction] = ACTIONS(135),
+    [anon_sym_wires] = ACTIONS(135),
+    [anon_sym_valid] = ACTIONS(135),
+    [anon_sym_accuracy] = ACTIONS(135),
+    [anon_sym_rating] = ACTIONS(135),
+    [anon_sym_voltage] = ACTIONS(135),
+    [anon_sym_size] = ACTIONS(135),
+    [anon_sym_conductor] = ACTIONS(135),
+    [anon_sym_source] = ACTIONS(135),
+    [anon_sym_inner] = ACTIONS(135),
+    [anon_sym_outer] = ACTIONS(135),
+    [anon_sym_permittivity] = ACTIONS(135),
+    [anon_sym_loss_DASHtangent] = ACTIONS(135),
+    [anon_sym_strand] = ACTIONS(135),
+    [anon_sym_braid] = ACTIONS(135),
+    [anon_sym_resistivity] = ACTIONS(135),
+    [anon_sym_diameter] = ACTIONS(135),
+    [anon_sym_spacing] = ACTIONS(135),
+    [anon_sym_family] = ACTIONS(135),
+    [anon_sym_bump] = ACTIONS(135),
+    [anon_sym_calibrated] = ACTIONS(135),
+    [anon_sym_scale] = ACTIONS(135),
+    [anon_sym_resolution] = ACTIONS(135),
+    [anon_sym_kind] = ACTIONS(135),
+    [anon_sym_high] = ACTIONS(135),
+    [anon_sym_low] = ACTIONS(135),
+    [anon_sym_port] = ACTIONS(135),
+    [anon_sym_isolation] = ACTIONS(135),
+    [anon_sym_return_DASHloss] = ACTIONS(135),
+    [anon_sym_swr] = ACTIONS(135),
+    [anon_sym_passes] = ACTIONS(135),
+    [anon_sym_gain] = ACTIONS(135),
+    [anon_sym_noise] = ACTIONS(135),
+    [anon_sym_excess] = ACTIONS(135),
+    [anon_sym_ways] = ACTIONS(135),
+    [anon_sym_coupled] = ACTIONS(135),
+    [anon_sym_power] = ACTIONS(135),
+    [anon_sym_mode] = ACTIONS(135),
+    [anon_sym_duty] = ACTIONS(135),
+    [anon_sym_keyed] = ACTIONS(135),
+    [anon_sym_foldback] = ACTIONS(135),
+    [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_efficiency] = ACTIONS(135),
+    [anon_sym_height] = ACTIONS(135),
+    [anon_sym_added] = ACTIONS(135),
+    [anon_sym_agl] = ACTIONS(135),
+    [anon_sym_am] = ACTIONS(135),
+    [anon_sym_ambient] = ACTIONS(135),
+    [anon_sym_amsl] = ACTIONS(135),
+    [anon_sym_apart] = ACTIONS(135),
+    [anon_sym_at] = ACTIONS(135),
+    [anon_sym_by] = ACTIONS(135),
+    [anon_sym_carrier] = ACTIONS(135),
+    [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_data] = ACTIONS(135),
+    [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_ends] = ACTIONS(135),
+    [anon_sym_erp] = ACTIONS(135),
+    [anon_sym_etrs89] = ACTIONS(135),
+    [anon_sym_figure] = ACTIONS(135),
+    [anon_sym_fm] = ACTIONS(135),
+    [anon_sym_for] = ACTIONS(135),
+    [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_full] = ACTIONS(135),
+    [anon_sym_guess] = ACTIONS(135),
+    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_in] = ACTIONS(135),
+    [anon_sym_k] = ACTIONS(135),
+    [anon_sym_maximum] = ACTIONS(135),
+    [anon_sym_mean] = ACTIONS(135),
+    [anon_sym_nad27] = ACTIONS(135),
+    [anon_sym_nad83] = ACTIONS(135),
+    [anon_sym_net] = ACTIONS(135),
+    [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_of] = ACTIONS(135),
+    [anon_sym_on] = ACTIONS(135),
+    [anon_sym_output] = ACTIONS(135),
+    [anon_sym_pep] = ACTIONS(135),
+    [anon_sym_per] = ACTIONS(135),
+    [anon_sym_phase] = ACTIONS(135),
+    [anon_sym_rated] = ACTIONS(135),
+    [anon_sym_reactance] = ACTIONS(135),
+    [anon_sym_reading] = ACTIONS(135),
+    [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_reference] = ACTIONS(135),
+    [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_shared] = ACTIONS(135),
+    [anon_sym_sheet] = ACTIONS(135),
+    [anon_sym_sinad] = ACTIONS(135),
+    [anon_sym_since] = ACTIONS(135),
+    [anon_sym_ssb] = ACTIONS(135),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
+    [anon_sym_to] = ACTIONS(135),
+    [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_way] = ACTIONS(135),
+    [anon_sym_wet] = ACTIONS(135),
+    [anon_sym_wgs84] = ACTIONS(135),
+    [anon_sym_with] = ACTIONS(135),
+    [anon_sym_COMMA] = ACTIONS(133),
+    [anon_sym_EQ] = ACTIONS(133),
+    [anon_sym_u00b1] = ACTIONS(133),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(133),
+    [anon_sym_LPAREN] = ACTIONS(133),
+    [anon_sym_DASH] = ACTIONS(135),
+    [anon_sym_u2212] = ACTIONS(135),
+    [anon_sym_u2013] = ACTIONS(135),
+    [anon_sym_PLUS] = ACTIONS(135),
+    [anon_sym_STAR] = ACTIONS(133),
+    [anon_sym_SLASH] = ACTIONS(135),
+    [sym__glued] = ACTIONS(135),
+    [sym_date] = ACTIONS(135),
+    [sym_dms] = ACTIONS(133),
+    [sym_number] = ACTIONS(135),
+    [sym_digit_name] = ACTIONS(135),
+    [sym_string] = ACTIONS(133),
+    [sym_comment] = ACTIONS(3),
+  },
+  [15] = {
+    [ts_builtin_sym_end] = ACTIONS(137),
+    [sym_name] = ACTIONS(139),
+    [aux_sym__end_token1] = ACTIONS(137),
+    [anon_sym_SEMI] = ACTIONS(137),
+    [anon_sym_LBRACE] = ACTIONS(137),
+    [anon_sym_RBRACE] = ACTIONS(137),
+    [anon_sym_use] = ACTIONS(139),
+    [anon_sym_band] = ACTIONS(139),
+    [anon_sym_let] = ACTIONS(139),
+    [anon_sym_cable] = ACTIONS(139),
+    [anon_sym_connector] = ACTIONS(139),
+    [anon_sym_adapter] = ACTIONS(139),
+    [anon_sym_device] = ACTIONS(139),
+    [anon_sym_instrument] = ACTIONS(139),
+    [anon_sym_station] = ACTIONS(139),
+    [anon_sym_chain] = ACTIONS(139),
+    [anon_sym_position] = ACTIONS(139),
+    [anon_sym_ground] = ACTIONS(139),
+    [anon_sym_place] = ACTIONS(139),
+    [anon_sym_joins] = ACTIONS(139),
+    [anon_sym_transmitter] = ACTIONS(139),
+    [anon_sym_receiver] = ACTIONS(139),
+    [anon_sym_run] = ACTIONS(139),
+    [anon_sym_jumper] = ACTIONS(139),
+    [anon_sym_tail] = ACTIONS(139),
+    [anon_sym_pad] = ACTIONS(139),
+    [anon_sym_filter] = ACTIONS(139),
+    [anon_sym_isolator] = ACTIONS(139),
+    [anon_sym_circulator] = ACTIONS(139),
+    [anon_sym_protector] = ACTIONS(139),
+    [anon_sym_switch] = ACTIONS(139),
+    [anon_sym_coupler] = ACTIONS(139),
+    [anon_sym_meter] = ACTIONS(139),
+    [anon_sym_balun] = ACTIONS(139),
+    [anon_sym_tuner] = ACTIONS(139),
+    [anon_sym_duplexer] = ACTIONS(139),
+    [anon_sym_diplexer] = ACTIONS(139),
+    [anon_sym_combiner] = ACTIONS(139),
+    [anon_sym_divider] = ACTIONS(139),
+    [anon_sym_branch] = ACTIONS(139),
+    [anon_sym_branches] = ACTIONS(139),
+    [anon_sym_amplifier] = ACTIONS(139),
+    [anon_sym_preamplifier] = ACTIONS(139),
+    [anon_sym_load] = ACTIONS(139),
+    [anon_sym_antenna] = ACTIONS(139),
+    [anon_sym_read] = ACTIONS(139),
+    [anon_sym_expect] = ACTIONS(139),
+    [anon_sym_limit] = ACTIONS(139),
+    [anon_sym_transmit] = ACTIONS(139),
+    [anon_sym_receive] = ACTIONS(139),
+    [anon_sym_temperature] = ACTIONS(139),
+    [anon_sym_impedance] = ACTIONS(139),
+    [anon_sym_velocity] = ACTIONS(139),
+    [anon_sym_loss] = ACTIONS(139),
+    [anon_sym_construction] = ACTIONS(139),
+    [anon_sym_wires] = ACTIONS(139),
+    [anon_sym_valid] = ACTIONS(139),
+    [anon_sym_accuracy] = ACTIONS(139),
+    [anon_sym_rating] = ACTIONS(139),
+    [anon_sym_voltage] = ACTIONS(139),
+    [anon_sym_size] = ACTIONS(139),
+    [anon_sym_conductor] = ACTIONS(139),
+    [anon_sym_source] = ACTIONS(139),
+    [anon_sym_inner] = ACTIONS(139),
+    [anon_sym_outer] = ACTIONS(139),
+    [anon_sym_permittivity] = ACTIONS(139),
+    [anon_sym_loss_DASHtangent] = ACTIONS(139),
+    [anon_sym_strand] = ACTIONS(139),
+    [anon_sym_braid] = ACTIONS(139),
+    [anon_sym_resistivity] = ACTIONS(139),
+    [anon_sym_diameter] = ACTIONS(139),
+    [anon_sym_spacing] = ACTIONS(139),
+    [anon_sym_family] = ACTIONS(139),
+    [anon_sym_bump] = ACTIONS(139),
+    [anon_sym_calibrated] = ACTIONS(139),
+    [anon_sym_scale] = ACTIONS(139),
+    [anon_sym_resolution] = ACTIONS(139),
+    [anon_sym_kind] = ACTIONS(139),
+    [anon_sym_high] = ACTIONS(139),
+    [anon_sym_low] = ACTIONS(139),
+    [anon_sym_port] = ACTIONS(139),
+    [anon_sym_isolation] = ACTIONS(139),
+    [anon_sym_return_DASHloss] = ACTIONS(139),
+    [anon_sym_swr] = ACTIONS(139),
+    [anon_sym_passes] = ACTIONS(139),
+    [anon_sym_gain] = ACTIONS(139),
+    [anon_sym_noise] = ACTIONS(139),
+    [anon_sym_excess] = ACTIONS(139),
+    [anon_sym_ways] = ACTIONS(139),
+    [anon_sym_coupled] = ACTIONS(139),
+    [anon_sym_power] = ACTIONS(139),
+    [anon_sym_mode] = ACTIONS(139),
+    [anon_sym_duty] = ACTIONS(139),
+    [anon_sym_keyed] = ACTIONS(139),
+    [anon_sym_foldback] = ACTIONS(139),
+    [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_efficiency] = ACTIONS(139),
+    [anon_sym_height] = ACTIONS(139),
+    [anon_sym_added] = ACTIONS(139),
+    [anon_sym_agl] = ACTIONS(139),
+    [anon_sym_am] = ACTIONS(139),
+    [anon_sym_ambient] = ACTIONS(139),
+    [anon_sym_amsl] = ACTIONS(139),
+    [anon_sym_apart] = ACTIONS(139),
+    [anon_sym_at] = ACTIONS(139),
+    [anon_sym_by] = ACTIONS(139),
+    [anon_sym_carrier] = ACTIONS(139),
+    [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_data] = ACTIONS(139),
+    [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_ends] = ACTIONS(139),
+    [anon_sym_erp] = ACTIONS(139),
+    [anon_sym_etrs89] = ACTIONS(139),
+    [anon_sym_figure] = ACTIONS(139),
+    [anon_sym_fm] = ACTIONS(139),
+    [anon_sym_for] = ACTIONS(139),
+    [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_full] = ACTIONS(139),
+    [anon_sym_guess] = ACTIONS(139),
+    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_in] = ACTIONS(139),
+    [anon_sym_k] = ACTIONS(139),
+    [anon_sym_maximum] = ACTIONS(139),
+    [anon_sym_mean] = ACTIONS(139),
+    [anon_sym_nad27] = ACTIONS(139),
+    [anon_sym_nad83] = ACTIONS(139),
+    [anon_sym_net] = ACTIONS(139),
+    [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_of] = ACTIONS(139),
+    [anon_sym_on] = ACTIONS(139),
+    [anon_sym_output] = ACTIONS(139),
+    [anon_sym_pep] = ACTIONS(139),
+    [anon_sym_per] = ACTIONS(139),
+    [anon_sym_phase] = ACTIONS(139),
+    [anon_sym_rated] = ACTIONS(139),
+    [anon_sym_reactance] = ACTIONS(139),
+    [anon_sym_reading] = ACTIONS(139),
+    [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_reference] = ACTIONS(139),
+    [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_shared] = ACTIONS(139),
+    [anon_sym_sheet] = ACTIONS(139),
+    [anon_sym_sinad] = ACTIONS(139),
+    [anon_sym_since] = ACTIONS(139),
+    [anon_sym_ssb] = ACTIONS(139),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
+    [anon_sym_to] = ACTIONS(139),
+    [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_way] = ACTIONS(139),
+    [anon_sym_wet] = ACTIONS(139),
+    [anon_sym_wgs84] = ACTIONS(139),
+    [anon_sym_with] = ACTIONS(139),
+    [anon_sym_COMMA] = ACTIONS(137),
+    [anon_sym_EQ] = ACTIONS(137),
+    [anon_sym_u00b1] = ACTIONS(137),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(137),
+    [anon_sym_LPAREN] = ACTIONS(137),
+    [anon_sym_DASH] = ACTIONS(139),
+    [anon_sym_u2212] = ACTIONS(139),
+    [anon_sym_u2013] = ACTIONS(139),
+    [anon_sym_PLUS] = ACTIONS(139),
+    [anon_sym_STAR] = ACTIONS(137),
+    [anon_sym_SLASH] = ACTIONS(139),
+    [sym__glued] = ACTIONS(139),
+    [sym_date] = ACTIONS(139),
+    [sym_dms] = ACTIONS(137),
+    [sym_number] = ACTIONS(139),
+    [sym_digit_name] = ACTIONS(139),
+    [sym_string] = ACTIONS(137),
+    [sym_comment] = ACTIONS(3),
+  },
+  [16] = {
+    [ts_builtin_sym_end] = ACTIONS(141),
+    [sym_name] = ACTIONS(143),
+    [aux_sym__end_token1] = ACTIONS(141),
+    [anon_sym_SEMI] = ACTIONS(141),
+    [anon_sym_LBRACE] = ACTIONS(141),
+    [anon_sym_RBRACE] = ACTIONS(141),
+    [anon_sym_use] = ACTIONS(143),
+    [anon_sym_band] = ACTIONS(143),
+    [anon_sym_let] = ACTIONS(143),
+    [anon_sym_cable] = ACTIONS(143),
+    [anon_sym_connector] = ACTIONS(143),
+    [anon_sym_adapter] = ACTIONS(143),
+    [anon_sym_device] = ACTIONS(143),
+    [anon_sym_instrument] = ACTIONS(143),
+    [anon_sym_station] = ACTIONS(143),
+    [anon_sym_chain] = ACTIONS(143),
+    [anon_sym_position] = ACTIONS(143),
+    [anon_sym_ground] = ACTIONS(143),
+    [anon_sym_place] = ACTIONS(143),
+    [anon_sym_joins] = ACTIONS(143),
+    [anon_sym_transmitter] = ACTIONS(143),
+    [anon_sym_receiver] = ACTIONS(143),
+    [anon_sym_run] = ACTIONS(143),
+    [anon_sym_jumper] = ACTIONS(143),
+    [anon_sym_tail] = ACTIONS(143),
+    [anon_sym_pad] = ACTIONS(143),
+    [anon_sym_filter] = ACTIONS(143),
+    [anon_sym_isolator] = ACTIONS(143),
+    [anon_sym_circulator] = ACTIONS(143),
+    [anon_sym_protector] = ACTIONS(143),
+    [anon_sym_switch] = ACTIONS(143),
+    [anon_sym_coupler] = ACTIONS(143),
+    [anon_sym_meter] = ACTIONS(143),
+    [anon_sym_balun] = ACTIONS(143),
+    [anon_sym_tuner] = ACTIONS(143),
+    [anon_sym_duplexer] = ACTIONS(143),
+    [anon_sym_diplexer] = ACTIONS(143),
+    [anon_sym_combiner] = ACTIONS(143),
+    [anon_sym_divider] = ACTIONS(143),
+    [anon_sym_branch] = ACTIONS(143),
+    [anon_sym_branches] = ACTIONS(143),
+    [anon_sym_amplifier] = ACTIONS(143),
+    [anon_sym_preamplifier] = ACTIONS(143),
+    [anon_sym_load] = ACTIONS(143),
+    [anon_sym_antenna] = ACTIONS(143),
+    [anon_sym_read] = ACTIONS(143),
+    [anon_sym_expect] = ACTIONS(143),
+    [anon_sym_limit] = ACTIONS(143),
+    [anon_sym_transmit] = ACTIONS(143),
+    [anon_sym_receive] = ACTIONS(143),
+    [anon_sym_temperature] = ACTIONS(143),
+    [anon_sym_impedance] = ACTIONS(143),
+    [anon_sym_velocity] = ACTIONS(143),
+    [anon_sym_loss] = ACTIONS(143),
+    [anon_sym_construction] = ACTIONS(143),
+    [anon_sym_wires] = ACTIONS(143),
+    [anon_sym_valid] = ACTIONS(143),
+    [anon_sym_accuracy] = ACTIONS(143),
+    [anon_sym_rating] = ACTIONS(143),
+    [anon_sym_voltage] = ACTIONS(143),
+    [anon_sym_size] = ACTIONS(143),
+    [anon_sym_conductor] = ACTIONS(143),
+    [anon_sym_source] = ACTIONS(143),
+    [anon_sym_inner] = ACTIONS(143),
+    [anon_sym_outer] = ACTIONS(143),
+    [anon_sym_permittivity] = ACTIONS(143),
+    [anon_sym_loss_DASHtangent] = ACTIONS(143),
+    [anon_sym_strand] = ACTIONS(143),
+    [anon_sym_braid] = ACTIONS(143),
+    [anon_sym_resistivity] = ACTIONS(143),
+    [anon_sym_diameter] = ACTIONS(143),
+    [anon_sym_spacing] = ACTIONS(143),
+    [anon_sym_family] = ACTIONS(143),
+    [anon_sym_bump] = ACTIONS(143),
+    [anon_sym_calibrated] = ACTIONS(143),
+    [anon_sym_scale] = ACTIONS(143),
+    [anon_sym_resolution] = ACTIONS(143),
+    [anon_sym_kind] = ACTIONS(143),
+    [anon_sym_high] = ACTIONS(143),
+    [anon_sym_low] = ACTIONS(143),
+    [anon_sym_port] = ACTIONS(143),
+    [anon_sym_isolation] = ACTIONS(143),
+    [anon_sym_return_DASHloss] = ACTIONS(143),
+    [anon_sym_swr] = ACTIONS(143),
+    [anon_sym_passes] = ACTIONS(143),
+    [anon_sym_gain] = ACTIONS(143),
+    [anon_sym_noise] = ACTIONS(143),
+    [anon_sym_excess] = ACTIONS(143),
+    [anon_sym_ways] = ACTIONS(143),
+    [anon_sym_coupled] = ACTIONS(143),
+    [anon_sym_power] = ACTIONS(143),
+    [anon_sym_mode] = ACTIONS(143),
+    [anon_sym_duty] = ACTIONS(143),
+    [anon_sym_keyed] = ACTIONS(143),
+    [anon_sym_foldback] = ACTIONS(143),
+    [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_efficiency] = ACTIONS(143),
+    [anon_sym_height] = ACTIONS(143),
+    [anon_sym_added] = ACTIONS(143),
+    [anon_sym_agl] = ACTIONS(143),
+    [anon_sym_am] = ACTIONS(143),
+    [anon_sym_ambient] = ACTIONS(143),
+    [anon_sym_amsl] = ACTIONS(143),
+    [anon_sym_apart] = ACTIONS(143),
+    [anon_sym_at] = ACTIONS(143),
+    [anon_sym_by] = ACTIONS(143),
+    [anon_sym_carrier] = ACTIONS(143),
+    [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_data] = ACTIONS(143),
+    [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_ends] = ACTIONS(143),
+    [anon_sym_erp] = ACTIONS(143),
+    [anon_sym_etrs89] = ACTIONS(143),
+    [anon_sym_figure] = ACTIONS(143),
+    [anon_sym_fm] = ACTIONS(143),
+    [anon_sym_for] = ACTIONS(143),
+    [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_full] = ACTIONS(143),
+    [anon_sym_guess] = ACTIONS(143),
+    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_in] = ACTIONS(143),
+    [anon_sym_k] = ACTIONS(143),
+    [anon_sym_maximum] = ACTIONS(143),
+    [anon_sym_mean] = ACTIONS(143),
+    [anon_sym_nad27] = ACTIONS(143),
+    [anon_sym_nad83] = ACTIONS(143),
+    [anon_sym_net] = ACTIONS(143),
+    [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_of] = ACTIONS(143),
+    [anon_sym_on] = ACTIONS(143),
+    [anon_sym_output] = ACTIONS(143),
+    [anon_sym_pep] = ACTIONS(143),
+    [anon_sym_per] = ACTIONS(145),
+    [anon_sym_phase] = ACTIONS(143),
+    [anon_sym_rated] = ACTIONS(143),
+    [anon_sym_reactance] = ACTIONS(143),
+    [anon_sym_reading] = ACTIONS(143),
+    [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_reference] = ACTIONS(143),
+    [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_shared] = ACTIONS(143),
+    [anon_sym_sheet] = ACTIONS(143),
+    [anon_sym_sinad] = ACTIONS(143),
+    [anon_sym_since] = ACTIONS(143),
+    [anon_sym_ssb] = ACTIONS(143),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
+    [anon_sym_to] = ACTIONS(143),
+    [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_way] = ACTIONS(143),
+    [anon_sym_wet] = ACTIONS(143),
+    [anon_sym_wgs84] = ACTIONS(143),
+    [anon_sym_with] = ACTIONS(143),
+    [anon_sym_COMMA] = ACTIONS(141),
+    [anon_sym_EQ] = ACTIONS(141),
+    [anon_sym_u00b1] = ACTIONS(141),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(141),
+    [anon_sym_LPAREN] = ACTIONS(141),
+    [anon_sym_DASH] = ACTIONS(143),
+    [anon_sym_u2212] = ACTIONS(143),
+    [anon_sym_u2013] = ACTIONS(143),
+    [anon_sym_PLUS] = ACTIONS(143),
+    [anon_sym_STAR] = ACTIONS(141),
+    [anon_sym_SLASH] = ACTIONS(143),
+    [sym__glued] = ACTIONS(143),
+    [sym_date] = ACTIONS(143),
+    [sym_dms] = ACTIONS(141),
+    [sym_number] = ACTIONS(143),
+    [sym_digit_name] = ACTIONS(143),
+    [sym_string] = ACTIONS(141),
+    [sym_comment] = ACTIONS(3),
+  },
+  [17] = {
+    [ts_builtin_sym_end] = ACTIONS(147),
+    [sym_name] = ACTIONS(149),
+    [aux_sym__end_token1] = ACTIONS(147),
+    [anon_sym_SEMI] = ACTIONS(147),
+    [anon_sym_LBRACE] = ACTIONS(147),
+    [anon_sym_RBRACE] = ACTIONS(147),
+    [anon_sym_use] = ACTIONS(149),
+    [anon_sym_band] = ACTIONS(149),
+    [anon_sym_let] = ACTIONS(149),
+    [anon_sym_cable] = ACTIONS(149),
+    [anon_sym_connector] = ACTIONS(149),
+    [anon_sym_adapter] = ACTIONS(149),
+    [anon_sym_device] = ACTIONS(149),
+    [anon_sym_instrument] = ACTIONS(149),
+    [anon_sym_station] = ACTIONS(149),
+    [anon_sym_chain] = ACTIONS(149),
+    [anon_sym_position] = ACTIONS(149),
+    [anon_sym_ground] = ACTIONS(149),
+    [anon_sym_place] = ACTIONS(149),
+    [anon_sym_joins] = ACTIONS(149),
+    [anon_sym_transmitter] = ACTIONS(149),
+    [anon_sym_receiver] = ACTIONS(149),
+    [anon_sym_run] = ACTIONS(149),
+    [anon_sym_jumper] = ACTIONS(149),
+    [anon_sym_tail] = ACTIONS(149),
+    [anon_sym_pad] = ACTIONS(149),
+    [anon_sym_filter] = ACTIONS(149),
+    [anon_sym_isolator] = ACTIONS(149),
+    [anon_sym_circulator] = ACTIONS(149),
+    [anon_sym_protector] = ACTIONS(149),
+    [anon_sym_switch] = ACTIONS(149),
+    [anon_sym_coupler] = ACTIONS(149),
+    [anon_sym_meter] = ACTIONS(149),
+    [anon_sym_balun] = ACTIONS(149),
+    [anon_sym_tuner] = ACTIONS(149),
+    [anon_sym_duplexer] = ACTIONS(149),
+    [anon_sym_diplexer] = ACTIONS(149),
+    [anon_sym_combiner] = ACTIONS(149),
+    [anon_sym_divider] = ACTIONS(149),
+    [anon_sym_branch] = ACTIONS(149),
+    [anon_sym_branches] = ACTIONS(149),
+    [anon_sym_amplifier] = ACTIONS(149),
+    [anon_sym_preamplifier] = ACTIONS(149),
+    [anon_sym_load] = ACTIONS(149),
+    [anon_sym_antenna] = ACTIONS(149),
+    [anon_sym_read] = ACTIONS(149),
+    [anon_sym_expect] = ACTIONS(149),
+    [anon_sym_limit] = ACTIONS(149),
+    [anon_sym_transmit] = ACTIONS(149),
+    [anon_sym_receive] = ACTIONS(149),
+    [anon_sym_temperature] = ACTIONS(149),
+    [anon_sym_impedance] = ACTIONS(149),
+    [anon_sym_velocity] = ACTIONS(149),
+    [anon_sym_loss] = ACTIONS(149),
+    [anon_sym_construction] = ACTIONS(149),
+    [anon_sym_wires] = ACTIONS(149),
+    [anon_sym_valid] = ACTIONS(149),
+    [anon_sym_accuracy] = ACTIONS(149),
+    [anon_sym_rating] = ACTIONS(149),
+    [anon_sym_voltage] = ACTIONS(149),
+    [anon_sym_size] = ACTIONS(149),
+    [anon_sym_conductor] = ACTIONS(149),
+    [anon_sym_source] = ACTIONS(149),
+    [anon_sym_inner] = ACTIONS(149),
+    [anon_sym_outer] = ACTIONS(149),
+    [anon_sym_permittivity] = ACTIONS(149),
+    [anon_sym_loss_DASHtangent] = ACTIONS(149),
+    [anon_sym_strand] = ACTIONS(149),
+    [anon_sym_braid] = ACTIONS(149),
+    [anon_sym_resistivity] = ACTIONS(149),
+    [anon_sym_diameter] = ACTIONS(149),
+    [anon_sym_spacing] = ACTIONS(149),
+    [anon_sym_family] = ACTIONS(149),
+    [anon_sym_bump] = ACTIONS(149),
+    [anon_sym_calibrated] = ACTIONS(149),
+    [anon_sym_scale] = ACTIONS(149),
+    [anon_sym_resolution] = ACTIONS(149),
+    [anon_sym_kind] = ACTIONS(149),
+    [anon_sym_high] = ACTIONS(149),
+    [anon_sym_low] = ACTIONS(149),
+    [anon_sym_port] = ACTIONS(149),
+    [anon_sym_isolation] = ACTIONS(149),
+    [anon_sym_return_DASHloss] = ACTIONS(149),
+    [anon_sym_swr] = ACTIONS(149),
+    [anon_sym_passes] = ACTIONS(149),
+    [anon_sym_gain] = ACTIONS(149),
+    [anon_sym_noise] = ACTIONS(149),
+    [anon_sym_excess] = ACTIONS(149),
+    [anon_sym_ways] = ACTIONS(149),
+    [anon_sym_coupled] = ACTIONS(149),
+    [anon_sym_power] = ACTIONS(149),
+    [anon_sym_mode] = ACTIONS(149),
+    [anon_sym_duty] = ACTIONS(149),
+    [anon_sym_keyed] = ACTIONS(149),
+    [anon_sym_foldback] = ACTIONS(149),
+    [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_efficiency] = ACTIONS(149),
+    [anon_sym_height] = ACTIONS(149),
+    [anon_sym_added] = ACTIONS(149),
+    [anon_sym_agl] = ACTIONS(149),
+    [anon_sym_am] = ACTIONS(149),
+    [anon_sym_ambient] = ACTIONS(149),
+    [anon_sym_amsl] = ACTIONS(149),
+    [anon_sym_apart] = ACTIONS(149),
+    [anon_sym_at] = ACTIONS(149),
+    [anon_sym_by] = ACTIONS(149),
+    [anon_sym_carrier] = ACTIONS(149),
+    [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_data] = ACTIONS(149),
+    [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_ends] = ACTIONS(149),
+    [anon_sym_erp] = ACTIONS(149),
+    [anon_sym_etrs89] = ACTIONS(149),
+    [anon_sym_figure] = ACTIONS(149),
+    [anon_sym_fm] = ACTIONS(149),
+    [anon_sym_for] = ACTIONS(149),
+    [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_full] = ACTIONS(149),
+    [anon_sym_guess] = ACTIONS(149),
+    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_in] = ACTIONS(149),
+    [anon_sym_k] = ACTIONS(149),
+    [anon_sym_maximum] = ACTIONS(149),
+    [anon_sym_mean] = ACTIONS(149),
+    [anon_sym_nad27] = ACTIONS(149),
+    [anon_sym_nad83] = ACTIONS(149),
+    [anon_sym_net] = ACTIONS(149),
+    [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_of] = ACTIONS(149),
+    [anon_sym_on] = ACTIONS(149),
+    [anon_sym_output] = ACTIONS(149),
+    [anon_sym_pep] = ACTIONS(149),
+    [anon_sym_per] = ACTIONS(149),
+    [anon_sym_phase] = ACTIONS(149),
+    [anon_sym_rated] = ACTIONS(149),
+    [anon_sym_reactance] = ACTIONS(149),
+    [anon_sym_reading] = ACTIONS(149),
+    [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_reference] = ACTIONS(149),
+    [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_shared] = ACTIONS(149),
+    [anon_sym_sheet] = ACTIONS(149),
+    [anon_sym_sinad] = ACTIONS(149),
+    [anon_sym_since] = ACTIONS(149),
+    [anon_sym_ssb] = ACTIONS(149),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
+    [anon_sym_to] = ACTIONS(149),
+    [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_way] = ACTIONS(149),
+    [anon_sym_wet] = ACTIONS(149),
+    [anon_sym_wgs84] = ACTIONS(149),
+    [anon_sym_with] = ACTIONS(149),
+    [anon_sym_COMMA] = ACTIONS(147),
+    [anon_sym_EQ] = ACTIONS(147),
+    [anon_sym_u00b1] = ACTIONS(147),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(147),
+    [anon_sym_LPAREN] = ACTIONS(147),
+    [anon_sym_DASH] = ACTIONS(149),
+    [anon_sym_u2212] = ACTIONS(149),
+    [anon_sym_u2013] = ACTIONS(149),
+    [anon_sym_PLUS] = ACTIONS(149),
+    [anon_sym_STAR] = ACTIONS(147),
+    [anon_sym_SLASH] = ACTIONS(149),
+    [sym__glued] = ACTIONS(149),
+    [sym_date] = ACTIONS(149),
+    [sym_dms] = ACTIONS(147),
+    [sym_number] = ACTIONS(149),
+    [sym_digit_name] = ACTIONS(149),
+    [sym_string] = ACTIONS(147),
+    [sym_comment] = ACTIONS(3),
+  },
+  [18] = {
+    [ts_builtin_sym_end] = ACTIONS(151),
+    [sym_name] = ACTIONS(153),
+    [aux_sym__end_token1] = ACTIONS(151),
+    [anon_sym_SEMI] = ACTIONS(151),
+    [anon_sym_LBRACE] = ACTIONS(151),
+    [anon_sym_RBRACE] = ACTIONS(151),
+    [anon_sym_use] = ACTIONS(153),
+    [anon_sym_band] = ACTIONS(153),
+    [anon_sym_let] = ACTIONS(153),
+    [anon_sym_cable] = ACTIONS(153),
+    [anon_sym_connector] = ACTIONS(153),
+    [anon_sym_adapter] = ACTIONS(153),
+    [anon_sym_device] = ACTIONS(153),
+    [anon_sym_instrument] = ACTIONS(153),
+    [anon_sym_station] = ACTIONS(153),
+    [anon_sym_chain] = ACTIONS(153),
+    [anon_sym_position] = ACTIONS(153),
+    [anon_sym_ground] = ACTIONS(153),
+    [anon_sym_place] = ACTIONS(153),
+    [anon_sym_joins] = ACTIONS(153),
+    [anon_sym_transmitter] = ACTIONS(153),
+    [anon_sym_receiver] = ACTIONS(153),
+    [anon_sym_run] = ACTIONS(153),
+    [anon_sym_jumper] = ACTIONS(153),
+    [anon_sym_tail] = ACTIONS(153),
+    [anon_sym_pad] = ACTIONS(153),
+    [anon_sym_filter] = ACTIONS(153),
+    [anon_sym_isolator] = ACTIONS(153),
+    [anon_sym_circulator] = ACTIONS(153),
+    [anon_sym_protector] = ACTIONS(153),
+    [anon_sym_switch] = ACTIONS(153),
+    [anon_sym_coupler] = ACTIONS(153),
+    [anon_sym_meter] = ACTIONS(153),
+    [anon_sym_balun] = ACTIONS(153),
+    [anon_sym_tuner] = ACTIONS(153),
+    [anon_sym_duplexer] = ACTIONS(153),
+    [anon_sym_diplexer] = ACTIONS(153),
+    [anon_sym_combiner] = ACTIONS(153),
+    [anon_sym_divider] = ACTIONS(153),
+    [anon_sym_branch] = ACTIONS(153),
+    [anon_sym_branches] = ACTIONS(153),
+    [anon_sym_amplifier] = ACTIONS(153),
+    [anon_sym_preamplifier] = ACTIONS(153),
+    [anon_sym_load] = ACTIONS(153),
+    [anon_sym_antenna] = ACTIONS(153),
+    [anon_sym_read] = ACTIONS(153),
+    [anon_sym_expect] = ACTIONS(153),
+    [anon_sym_limit] = ACTIONS(153),
+    [anon_sym_transmit] = ACTIONS(153),
+    [anon_sym_receive] = ACTIONS(153),
+    [anon_sym_temperature] = ACTIONS(153),
+    [anon_sym_impedance] = ACTIONS(153),
+    [anon_sym_velocity] = ACTIONS(153),
+    [anon_sym_loss] = ACTIONS(153),
+    [anon_sym_construction] = ACTIONS(153),
+    [anon_sym_wires] = ACTIONS(153),
+    [anon_sym_valid] = ACTIONS(153),
+    [anon_sym_accuracy] = ACTIONS(153),
+    [anon_sym_rating] = ACTIONS(153),
+    [anon_sym_voltage] = ACTIONS(153),
+    [anon_sym_size] = ACTIONS(153),
+    [anon_sym_conductor] = ACTIONS(153),
+    [anon_sym_source] = ACTIONS(153),
+    [anon_sym_inner] = ACTIONS(153),
+    [anon_sym_outer] = ACTIONS(153),
+    [anon_sym_permittivity] = ACTIONS(153),
+    [anon_sym_loss_DASHtangent] = ACTIONS(153),
+    [anon_sym_strand] = ACTIONS(153),
+    [anon_sym_braid] = ACTIONS(153),
+    [anon_sym_resistivity] = ACTIONS(153),
+    [anon_sym_diameter] = ACTIONS(153),
+    [anon_sym_spacing] = ACTIONS(153),
+    [anon_sym_family] = ACTIONS(153),
+    [anon_sym_bump] = ACTIONS(153),
+    [anon_sym_calibrated] = ACTIONS(153),
+    [anon_sym_scale] = ACTIONS(153),
+    [anon_sym_resolution] = ACTIONS(153),
+    [anon_sym_kind] = ACTIONS(153),
+    [anon_sym_high] = ACTIONS(153),
+    [anon_sym_low] = ACTIONS(153),
+    [anon_sym_port] = ACTIONS(153),
+    [anon_sym_isolation] = ACTIONS(153),
+    [anon_sym_return_DASHloss] = ACTIONS(153),
+    [anon_sym_swr] = ACTIONS(153),
+    [anon_sym_passes] = ACTIONS(153),
+    [anon_sym_gain] = ACTIONS(153),
+    [anon_sym_noise] = ACTIONS(153),
+    [anon_sym_excess] = ACTIONS(153),
+    [anon_sym_ways] = ACTIONS(153),
+    [anon_sym_coupled] = ACTIONS(153),
+    [anon_sym_power] = ACTIONS(153),
+    [anon_sym_mode] = ACTIONS(153),
+    [anon_sym_duty] = ACTIONS(153),
+    [anon_sym_keyed] = ACTIONS(153),
+    [anon_sym_foldback] = ACTIONS(153),
+    [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_efficiency] = ACTIONS(153),
+    [anon_sym_height] = ACTIONS(153),
+    [anon_sym_added] = ACTIONS(153),
+    [anon_sym_agl] = ACTIONS(153),
+    [anon_sym_am] = ACTIONS(153),
+    [anon_sym_ambient] = ACTIONS(153),
+    [anon_sym_amsl] = ACTIONS(153),
+    [anon_sym_apart] = ACTIONS(153),
+    [anon_sym_at] = ACTIONS(153),
+    [anon_sym_by] = ACTIONS(153),
+    [anon_sym_carrier] = ACTIONS(153),
+    [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_data] = ACTIONS(153),
+    [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_ends] = ACTIONS(153),
+    [anon_sym_erp] = ACTIONS(153),
+    [anon_sym_etrs89] = ACTIONS(153),
+    [anon_sym_figure] = ACTIONS(153),
+    [anon_sym_fm] = ACTIONS(153),
+    [anon_sym_for] = ACTIONS(153),
+    [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_full] = ACTIONS(153),
+    [anon_sym_guess] = ACTIONS(153),
+    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_in] = ACTIONS(153),
+    [anon_sym_k] = ACTIONS(153),
+    [anon_sym_maximum] = ACTIONS(153),
+    [anon_sym_mean] = ACTIONS(153),
+    [anon_sym_nad27] = ACTIONS(153),
+    [anon_sym_nad83] = ACTIONS(153),
+    [anon_sym_net] = ACTIONS(153),
+    [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_of] = ACTIONS(153),
+    [anon_sym_on] = ACTIONS(153),
+    [anon_sym_output] = ACTIONS(153),
+    [anon_sym_pep] = ACTIONS(153),
+    [anon_sym_per] = ACTIONS(153),
+    [anon_sym_phase] = ACTIONS(153),
+    [anon_sym_rated] = ACTIONS(153),
+    [anon_sym_reactance] = ACTIONS(153),
+    [anon_sym_reading] = ACTIONS(153),
+    [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_reference] = ACTIONS(153),
+    [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_shared] = ACTIONS(153),
+    [anon_sym_sheet] = ACTIONS(153),
+    [anon_sym_sinad] = ACTIONS(153),
+    [anon_sym_since] = ACTIONS(153),
+    [anon_sym_ssb] = ACTIONS(153),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
+    [anon_sym_to] = ACTIONS(153),
+    [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_way] = ACTIONS(153),
+    [anon_sym_wet] = ACTIONS(153),
+    [anon_sym_wgs84] = ACTIONS(153),
+    [anon_sym_with] = ACTIONS(153),
+    [anon_sym_COMMA] = ACTIONS(151),
+    [anon_sym_EQ] = ACTIONS(151),
+    [anon_sym_u00b1] = ACTIONS(151),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(151),
+    [anon_sym_LPAREN] = ACTIONS(151),
+    [anon_sym_DASH] = ACTIONS(153),
+    [anon_sym_u2212] = ACTIONS(153),
+    [anon_sym_u2013] = ACTIONS(153),
+    [anon_sym_PLUS] = ACTIONS(153),
+    [anon_sym_STAR] = ACTIONS(151),
+    [anon_sym_SLASH] = ACTIONS(153),
+    [sym__glued] = ACTIONS(153),
+    [sym_date] = ACTIONS(153),
+    [sym_dms] = ACTIONS(151),
+    [sym_number] = ACTIONS(153),
+    [sym_digit_name] = ACTIONS(153),
+    [sym_string] = ACTIONS(151),
+    [sym_comment] = ACTIONS(3),
+  },
+  [19] = {
+    [ts_builtin_sym_end] = ACTIONS(155),
+    [sym_name] = ACTIONS(157),
+    [aux_sym__end_token1] = ACTIONS(155),
+    [anon_sym_SEMI] = ACTIONS(155),
+    [anon_sym_LBRACE] = ACTIONS(155),
+    [anon_sym_RBRACE] = ACTIONS(155),
+    [anon_sym_use] = ACTIONS(157),
+    [anon_sym_band] = ACTIONS(157),
+    [anon_sym_let] = ACTIONS(157),
+    [anon_sym_cable] = ACTIONS(157),
+    [anon_sym_connector] = ACTIONS(157),
+    [anon_sym_adapter] = ACTIONS(157),
+    [anon_sym_device] = ACTIONS(157),
+    [anon_sym_instrument] = ACTIONS(157),
+    [anon_sym_station] = ACTIONS(157),
+    [anon_sym_chain] = ACTIONS(157),
+    [anon_sym_position] = ACTIONS(157),
+    [anon_sym_ground] = ACTIONS(157),
+    [anon_sym_place] = ACTIONS(157),
+    [anon_sym_joins] = ACTIONS(157),
+    [anon_sym_transmitter] = ACTIONS(157),
+    [anon_sym_receiver] = ACTIONS(157),
+    [anon_sym_run] = ACTIONS(157),
+    [anon_sym_jumper] = ACTIONS(157),
+    [anon_sym_tail] = ACTIONS(157),
+    [anon_sym_pad] = ACTIONS(157),
+    [anon_sym_filter] = ACTIONS(157),
+    [anon_sym_isolator] = ACTIONS(157),
+    [anon_sym_circulator] = ACTIONS(157),
+    [anon_sym_protector] = ACTIONS(157),
+    [anon_sym_switch] = ACTIONS(157),
+    [anon_sym_coupler] = ACTIONS(157),
+    [anon_sym_meter] = ACTIONS(157),
+    [anon_sym_balun] = ACTIONS(157),
+    [anon_sym_tuner] = ACTIONS(157),
+    [anon_sym_duplexer] = ACTIONS(157),
+    [anon_sym_diplexer] = ACTIONS(157),
+    [anon_sym_combiner] = ACTIONS(157),
+    [anon_sym_divider] = ACTIONS(157),
+    [anon_sym_branch] = ACTIONS(157),
+    [anon_sym_branches] = ACTIONS(157),
+    [anon_sym_amplifier] = ACTIONS(157),
+    [anon_sym_preamplifier] = ACTIONS(157),
+    [anon_sym_load] = ACTIONS(157),
+    [anon_sym_antenna] = ACTIONS(157),
+    [anon_sym_read] = ACTIONS(157),
+    [anon_sym_expect] = ACTIONS(157),
+    [anon_sym_limit] = ACTIONS(157),
+    [anon_sym_transmit] = ACTIONS(157),
+    [anon_sym_receive] = ACTIONS(157),
+    [anon_sym_temperature] = ACTIONS(157),
+    [anon_sym_impedance] = ACTIONS(157),
+    [anon_sym_velocity] = ACTIONS(157),
+    [anon_sym_loss] = ACTIONS(157),
+    [anon_sym_construction] = ACTIONS(157),
+    [anon_sym_wires] = ACTIONS(157),
+    [anon_sym_valid] = ACTIONS(157),
+    [anon_sym_accuracy] = ACTIONS(157),
+    [anon_sym_rating] = ACTIONS(157),
+    [anon_sym_voltage] = ACTIONS(157),
+    [anon_sym_size] = ACTIONS(157),
+    [anon_sym_conductor] = ACTIONS(157),
+    [anon_sym_source] = ACTIONS(157),
+    [anon_sym_inner] = ACTIONS(157),
+    [anon_sym_outer] = ACTIONS(157),
+    [anon_sym_permittivity] = ACTIONS(157),
+    [anon_sym_loss_DASHtangent] = ACTIONS(157),
+    [anon_sym_strand] = ACTIONS(157),
+    [anon_sym_braid] = ACTIONS(157),
+    [anon_sym_resistivity] = ACTIONS(157),
+    [anon_sym_diameter] = ACTIONS(157),
+    [anon_sym_spacing] = ACTIONS(157),
+    [anon_sym_family] = ACTIONS(157),
+    [anon_sym_bump] = ACTIONS(157),
+    [anon_sym_calibrated] = ACTIONS(157),
+    [anon_sym_scale] = ACTIONS(157),
+    [anon_sym_resolution] = ACTIONS(157),
+    [anon_sym_kind] = ACTIONS(157),
+    [anon_sym_high] = ACTIONS(157),
+    [anon_sym_low] = ACTIONS(157),
+    [anon_sym_port] = ACTIONS(157),
+    [anon_sym_isolation] = ACTIONS(157),
+    [anon_sym_return_DASHloss] = ACTIONS(157),
+    [anon_sym_swr] = ACTIONS(157),
+    [anon_sym_passes] = ACTIONS(157),
+    [anon_sym_gain] = ACTIONS(157),
+    [anon_sym_noise] = ACTIONS(157),
+    [anon_sym_excess] = ACTIONS(157),
+    [anon_sym_ways] = ACTIONS(157),
+    [anon_sym_coupled] = ACTIONS(157),
+    [anon_sym_power] = ACTIONS(157),
+    [anon_sym_mode] = ACTIONS(157),
+    [anon_sym_duty] = ACTIONS(157),
+    [anon_sym_keyed] = ACTIONS(157),
+    [anon_sym_foldback] = ACTIONS(157),
+    [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_efficiency] = ACTIONS(157),
+    [anon_sym_height] = ACTIONS(157),
+    [anon_sym_added] = ACTIONS(157),
+    [anon_sym_agl] = ACTIONS(157),
+    [anon_sym_am] = ACTIONS(157),
+    [anon_sym_ambient] = ACTIONS(157),
+    [anon_sym_amsl] = ACTIONS(157),
+    [anon_sym_apart] = ACTIONS(157),
+    [anon_sym_at] = ACTIONS(157),
+    [anon_sym_by] = ACTIONS(157),
+    [anon_sym_carrier] = ACTIONS(157),
+    [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_data] = ACTIONS(157),
+    [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_ends] = ACTIONS(157),
+    [anon_sym_erp] = ACTIONS(157),
+    [anon_sym_etrs89] = ACTIONS(157),
+    [anon_sym_figure] = ACTIONS(157),
+    [anon_sym_fm] = ACTIONS(157),
+    [anon_sym_for] = ACTIONS(157),
+    [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_full] = ACTIONS(157),
+    [anon_sym_guess] = ACTIONS(157),
+    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_in] = ACTIONS(157),
+    [anon_sym_k] = ACTIONS(157),
+    [anon_sym_maximum] = ACTIONS(157),
+    [anon_sym_mean] = ACTIONS(157),
+    [anon_sym_nad27] = ACTIONS(157),
+    [anon_sym_nad83] = ACTIONS(157),
+    [anon_sym_net] = ACTIONS(157),
+    [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_of] = ACTIONS(157),
+    [anon_sym_on] = ACTIONS(157),
+    [anon_sym_output] = ACTIONS(157),
+    [anon_sym_pep] = ACTIONS(157),
+    [anon_sym_per] = ACTIONS(157),
+    [anon_sym_phase] = ACTIONS(157),
+    [anon_sym_rated] = ACTIONS(157),
+    [anon_sym_reactance] = ACTIONS(157),
+    [anon_sym_reading] = ACTIONS(157),
+    [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_reference] = ACTIONS(157),
+    [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_shared] = ACTIONS(157),
+    [anon_sym_sheet] = ACTIONS(157),
+    [anon_sym_sinad] = ACTIONS(157),
+    [anon_sym_since] = ACTIONS(157),
+    [anon_sym_ssb] = ACTIONS(157),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
+    [anon_sym_to] = ACTIONS(157),
+    [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_way] = ACTIONS(157),
+    [anon_sym_wet] = ACTIONS(157),
+    [anon_sym_wgs84] = ACTIONS(157),
+    [anon_sym_with] = ACTIONS(157),
+    [anon_sym_COMMA] = ACTIONS(155),
+    [anon_sym_EQ] = ACTIONS(155),
+    [anon_sym_u00b1] = ACTIONS(155),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(155),
+    [anon_sym_LPAREN] = ACTIONS(155),
+    [anon_sym_DASH] = ACTIONS(157),
+    [anon_sym_u2212] = ACTIONS(157),
+    [anon_sym_u2013] = ACTIONS(157),
+    [anon_sym_PLUS] = ACTIONS(157),
+    [anon_sym_STAR] = ACTIONS(155),
+    [anon_sym_SLASH] = ACTIONS(157),
+    [sym__glued] = ACTIONS(157),
+    [sym_date] = ACTIONS(157),
+    [sym_dms] = ACTIONS(155),
+    [sym_number] = ACTIONS(157),
+    [sym_digit_name] = ACTIONS(157),
+    [sym_string] = ACTIONS(155),
+    [sym_comment] = ACTIONS(3),
+  },
+  [20] = {
+    [ts_builtin_sym_end] = ACTIONS(159),
+    [sym_name] = ACTIONS(161),
+    [aux_sym__end_token1] = ACTIONS(159),
+    [anon_sym_SEMI] = ACTIONS(159),
+    [anon_sym_LBRACE] = ACTIONS(159),
+    [anon_sym_RBRACE] = ACTIONS(159),
+    [anon_sym_use] = ACTIONS(161),
+    [anon_sym_band] = ACTIONS(161),
+    [anon_sym_let] = ACTIONS(161),
+    [anon_sym_cable] = ACTIONS(161),
+    [anon_sym_connector] = ACTIONS(161),
+    [anon_sym_adapter] = ACTIONS(161),
+    [anon_sym_device] = ACTIONS(161),
+    [anon_sym_instrument] = ACTIONS(161),
+    [anon_sym_station] = ACTIONS(161),
+    [anon_sym_chain] = ACTIONS(161),
+    [anon_sym_position] = ACTIONS(161),
+    [anon_sym_ground] = ACTIONS(161),
+    [anon_sym_place] = ACTIONS(161),
+    [anon_sym_joins] = ACTIONS(161),
+    [anon_sym_transmitter] = ACTIONS(161),
+    [anon_sym_receiver] = ACTIONS(161),
+    [anon_sym_run] = ACTIONS(161),
+    [anon_sym_jumper] = ACTIONS(161),
+    [anon_sym_tail] = ACTIONS(161),
+    [anon_sym_pad] = ACTIONS(161),
+    [anon_sym_filter] = ACTIONS(161),
+    [anon_sym_isolator] = ACTIONS(161),
+    [anon_sym_circulator] = ACTIONS(161),
+    [anon_sym_protector] = ACTIONS(161),
+    [anon_sym_switch] = ACTIONS(161),
+    [anon_sym_coupler] = ACTIONS(161),
+    [anon_sym_meter] = ACTIONS(161),
+    [anon_sym_balun] = ACTIONS(161),
+    [anon_sym_tuner] = ACTIONS(161),
+    [anon_sym_duplexer] = ACTIONS(161),
+    [anon_sym_diplexer] = ACTIONS(161),
+    [anon_sym_combiner] = ACTIONS(161),
+    [anon_sym_divider] = ACTIONS(161),
+    [anon_sym_branch] = ACTIONS(161),
+    [anon_sym_branches] = ACTIONS(161),
+    [anon_sym_amplifier] = ACTIONS(161),
+    [anon_sym_preamplifier] = ACTIONS(161),
+    [anon_sym_load] = ACTIONS(161),
+    [anon_sym_antenna] = ACTIONS(161),
+    [anon_sym_read] = ACTIONS(161),
+    [anon_sym_expect] = ACTIONS(161),
+    [anon_sym_limit] = ACTIONS(161),
+    [anon_sym_transmit] = ACTIONS(161),
+    [anon_sym_receive] = ACTIONS(161),
+    [anon_sym_temperature] = ACTIONS(161),
+    [anon_sym_impedance] = ACTIONS(161),
+    [anon_sym_velocity] = ACTIONS(161),
+    [anon_sym_loss] = ACTIONS(161),
+    [anon_sym_construction] = ACTIONS(161),
+    [anon_sym_wires] = ACTIONS(161),
+    [anon_sym_valid] = ACTIONS(161),
+    [anon_sym_accuracy] = ACTIONS(161),
+    [anon_sym_rating] = ACTIONS(161),
+    [anon_sym_voltage] = ACTIONS(161),
+    [anon_sym_size] = ACTIONS(161),
+    [anon_sym_conductor] = ACTIONS(161),
+    [anon_sym_source] = ACTIONS(161),
+    [anon_sym_inner] = ACTIONS(161),
+    [anon_sym_outer] = ACTIONS(161),
+    [anon_sym_permittivity] = ACTIONS(161),
+    [anon_sym_loss_DASHtangent] = ACTIONS(161),
+    [anon_sym_strand] = ACTIONS(161),
+    [anon_sym_braid] = ACTIONS(161),
+    [anon_sym_resistivity] = ACTIONS(161),
+    [anon_sym_diameter] = ACTIONS(161),
+    [anon_sym_spacing] = ACTIONS(161),
+    [anon_sym_family] = ACTIONS(161),
+    [anon_sym_bump] = ACTIONS(161),
+    [anon_sym_calibrated] = ACTIONS(161),
+    [anon_sym_scale] = ACTIONS(161),
+    [anon_sym_resolution] = ACTIONS(161),
+    [anon_sym_kind] = ACTIONS(161),
+    [anon_sym_high] = ACTIONS(161),
+    [anon_sym_low] = ACTIONS(161),
+    [anon_sym_port] = ACTIONS(161),
+    [anon_sym_isolation] = ACTIONS(161),
+    [anon_sym_return_DASHloss] = ACTIONS(161),
+    [anon_sym_swr] = ACTIONS(161),
+    [anon_sym_passes] = ACTIONS(161),
+    [anon_sym_gain] = ACTIONS(161),
+    [anon_sym_noise] = ACTIONS(161),
+    [anon_sym_excess] = ACTIONS(161),
+    [anon_sym_ways] = ACTIONS(161),
+    [anon_sym_coupled] = ACTIONS(161),
+    [anon_sym_power] = ACTIONS(161),
+    [anon_sym_mode] = ACTIONS(161),
+    [anon_sym_duty] = ACTIONS(161),
+    [anon_sym_keyed] = ACTIONS(161),
+    [anon_sym_foldback] = ACTIONS(161),
+    [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_efficiency] = ACTIONS(161),
+    [anon_sym_height] = ACTIONS(161),
+    [anon_sym_added] = ACTIONS(161),
+    [anon_sym_agl] = ACTIONS(161),
+    [anon_sym_am] = ACTIONS(161),
+    [anon_sym_ambient] = ACTIONS(161),
+    [anon_sym_amsl] = ACTIONS(161),
+    [anon_sym_apart] = ACTIONS(161),
+    [anon_sym_at] = ACTIONS(161),
+    [anon_sym_by] = ACTIONS(161),
+    [anon_sym_carrier] = ACTIONS(161),
+    [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_data] = ACTIONS(161),
+    [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_ends] = ACTIONS(161),
+    [anon_sym_erp] = ACTIONS(161),
+    [anon_sym_etrs89] = ACTIONS(161),
+    [anon_sym_figure] = ACTIONS(161),
+    [anon_sym_fm] = ACTIONS(161),
+    [anon_sym_for] = ACTIONS(161),
+    [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_full] = ACTIONS(161),
+    [anon_sym_guess] = ACTIONS(161),
+    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_in] = ACTIONS(161),
+    [anon_sym_k] = ACTIONS(161),
+    [anon_sym_maximum] = ACTIONS(161),
+    [anon_sym_mean] = ACTIONS(161),
+    [anon_sym_nad27] = ACTIONS(161),
+    [anon_sym_nad83] = ACTIONS(161),
+    [anon_sym_net] = ACTIONS(161),
+    [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_of] = ACTIONS(161),
+    [anon_sym_on] = ACTIONS(161),
+    [anon_sym_output] = ACTIONS(161),
+    [anon_sym_pep] = ACTIONS(161),
+    [anon_sym_per] = ACTIONS(161),
+    [anon_sym_phase] = ACTIONS(161),
+    [anon_sym_rated] = ACTIONS(161),
+    [anon_sym_reactance] = ACTIONS(161),
+    [anon_sym_reading] = ACTIONS(161),
+    [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_reference] = ACTIONS(161),
+    [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_shared] = ACTIONS(161),
+    [anon_sym_sheet] = ACTIONS(161),
+    [anon_sym_sinad] = ACTIONS(161),
+    [anon_sym_since] = ACTIONS(161),
+    [anon_sym_ssb] = ACTIONS(161),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
+    [anon_sym_to] = ACTIONS(161),
+    [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_way] = ACTIONS(161),
+    [anon_sym_wet] = ACTIONS(161),
+    [anon_sym_wgs84] = ACTIONS(161),
+    [anon_sym_with] = ACTIONS(161),
+    [anon_sym_COMMA] = ACTIONS(159),
+    [anon_sym_EQ] = ACTIONS(159),
+    [anon_sym_u00b1] = ACTIONS(159),
+    [anon_sym_PLUS_SLASH_DASH] = ACTIONS(159),
+    [anon_sym_LPAREN] = ACTIONS(159),
+    [anon_sym_DASH] = ACTIONS(161),
+    [anon_sym_u2212] = ACTIONS(161),
+    [anon_sym_u2013] = ACTIONS(161),
+    [anon_sym_PLUS] = ACTIONS(161),
+    [anon_sym_STAR] = ACTIONS(159),
+    [anon_sym_SLASH] = ACTIONS(161),
+    [sym__glued] = ACTIONS(161),
+    [sym_date] = ACTIONS(161),
+    [sym_dms] = ACTIONS(159),
+    [sym_number] = ACTIONS(161),
+    [sym_digit_name] = ACTIONS(161),
+    [sym_string] = ACTIONS(159),
+    [sym_comment] = ACTIONS(3),
+  },
+  [21] = {
+    [sym_coverage] = STATE(32),
+    [ts_builtin_sym_end] = ACTIONS(163),
+    [sym_name] = ACTIONS(165),
+    [aux_sym__end_token1] = ACTIONS(163),
+    [anon_sym_SEMI] = ACTIONS(163),
+    [anon_sym_LBRACE] = ACTIONS(163),
+    [anon_sym_RBRACE] = ACTIONS(163),
+    [anon_sym_use] = ACTIONS(165),
+    [anon_sym_band] = ACTIONS(165),
+    [anon_sym_let] = ACTIONS(165),
+    [anon_sym_cable] = ACTIONS(165),
+    [anon_sym_connector] = ACTIONS(165),
+    [anon_sym_adapter] = ACTIONS(165),
+    [anon_sym_device] = ACTIONS(165),
+    [anon_sym_instrument] = ACTIONS(165),
+    [anon_sym_station] = ACTIONS(165),
+    [anon_sym_chain] = ACTIONS(165),
+    [anon_sym_position] = ACTIONS(165),
+    [anon_sym_ground] = ACTIONS(165),
+    [anon_sym_place] = ACTIONS(165),
+    [anon_sym_joins] = ACTIONS(165),
+    [anon_sym_transmitter] = ACTIONS(165),
+    [anon_sym_receiver] = ACTIONS(165),
+    [anon_sym_run] = ACTIONS(165),
+    [anon_sym_jumper] = ACTIONS(165),
+    [anon_sym_tail] = ACTIONS(165),
+    [anon_sym_pad] = ACTIONS(165),
+    [anon_sym_filter] = ACTIONS(165),
+    [anon_sym_isolator] = ACTIONS(165),
+    [anon_sym_circulator] = ACTIONS(165),
+    [anon_sym_protector] = ACTIONS(165),
+    [anon_sym_switch] = ACTIONS(165),
+    [anon_sym_coupler] = ACTIONS(165),
+    [anon_sym_meter] = ACTIONS(165),
+    [anon_sym_balun] = ACTIONS(165),
+    [anon_sym_tuner] = ACTIONS(165),
+    [anon_sym_duplexer] = ACTIONS(165),
+    [anon_sym_diplexer] = ACTIONS(165),
+    [anon_sym_combiner] = ACTIONS(165),
+    [anon_sym_divider] = ACTIONS(165),
+    [anon_sym_branch] = ACTIONS(165),
+    [anon_sym_branches] = ACTIONS(165),
+    [anon_sym_amplifier] = ACTIONS(165),
+    [anon_sym_preamplifier] = ACTIONS(165),
+    [anon_sym_load] = ACTIONS(165),
+    [anon_sym_antenna] = ACTIONS(165),
+    [anon_sym_read] = ACTIONS(165),
+    [anon_sym_expect] = ACTIONS(165),
+    [anon_sym_limit] = ACTIONS(165),
+    [anon_sym_transmit] = ACTIONS(165),
+    [anon_sym_receive] = ACTIONS(165),
+    [anon_sym_temperature] = ACTIONS(165),
+    [anon_sym_impedance] = ACTIONS(165),
+    [anon_sym_velocity] = ACTIONS(165),
+    [anon_sym_loss] = ACTIONS(165),
+    [anon_sym_construction] = ACTIONS(165),
+    [anon_sym_wires] = ACTIONS(165),
+    [anon_sym_valid] = ACTIONS(165),
+    [anon_sym_accuracy] = ACTIONS(165),
+    [anon_sym_rating] = ACTIONS(165),
+    [anon_sym_voltage] = ACTIONS(165),
+    [anon_sym_size] = ACTIONS(165),
+    [anon_sym_conductor] = ACTIONS(165),
+    [anon_sym_source] = ACTIONS(165),
+    [anon_sym_inner] = ACTIONS(165),
+    [anon_sym_outer] = ACTIONS(165),
+    [anon_sym_permittivity] = ACTIONS(165),
+    [anon_sym_loss_DASHtangent] = ACTIONS(165),
+    [anon_sym_strand] = ACTIONS(165),
+    [anon_sym_braid] = ACTIONS(165),
+    [anon_sym_resistivity] = ACTIONS(165),
+    [anon_sym_diameter] = ACTIONS(165),
+    [anon_sym_spacing] = ACTIONS(165),
+    [anon_sym_family] = ACTIONS(165),
+    [anon_sym_bump] = ACTIONS(165),
+    [anon_sym_calibrated] = ACTIONS(165),
+    [anon_sym_scale] = ACTIONS(165),
+    [anon_sym_resolution] = ACTIONS(165),
+    [anon_sym_kind] = ACTIONS(165),
+    [anon_sym_high] = ACTIONS(165),
+    [anon_sym_low] = ACTIONS(165),
+    [anon_sym_port] = ACTIONS(165),
+    [anon_sym_isolation] = ACTIONS(165),
+    [anon_sym_return_DASHloss] = ACTIONS(165),
+    [anon_sym_swr] = ACTIONS(165),
+    [anon_sym_passes] = ACTIONS(165),
+    [anon_sym_gain] = ACTIONS(165),
+    [anon_sym_noise] = ACTIONS(165),
+    [anon_sym_excess] = ACTIONS(165),
+    [anon_sym_ways] = ACTIONS(165),
+    [anon_sym_coupled] = ACTIONS(165),
+    [anon_sym_power] = ACTIONS(165),
+    [anon_sym_mode] = ACTIONS(165),
+    [anon_sym_duty] = ACTIONS(165),
+    [anon_sym_keyed] = ACTIONS(165),
+    [anon_sym_foldback] = ACTIONS(165),
+    [anon_sym_sensitivity] = ACTIONS(165),
+    [anon_sym_directivity] = ACTIONS(165),
+    [anon_sym_efficiency] = ACTIONS(165),
+    [anon_sym_height] = ACTIONS(165),
+    [anon_sym_added] = ACTIONS(165),
+    [anon_sym_agl] = ACTIONS(165),
+    [anon_sym_am] = ACTIONS(165),
+    [anon_sym_ambient] = ACTIONS(165),
+    [anon_sym_amsl] = ACTIONS(165),
+    [anon_sym_apart] = ACTIONS(165),
+    [anon_sym_at] = ACTIONS(165),
+    [anon_sym_by] = ACTIONS(165),
+    [anon_sym_carrier] = ACTIONS(165),
+    [anon_sym_clad] = ACTIONS(165),
+    [anon_sym_cw] = ACTIONS(165),
+    [anon_sym_data] = ACTIONS(165),
+    [anon_sym_displayed] = ACTIONS(165),
+    [anon_sym_eirp] = ACTIONS(165),
+    [anon_sym_ends] = ACTIONS(165),
+    [anon_sym_erp] = ACTIONS(165),
+    [anon_sym_etrs89] = ACTIONS(165),
+    [anon_sym_figure] = ACTIONS(165),
+    [anon_sym_fm] = ACTIONS(165),
+    [anon_sym_for] = ACTIONS(165),
+    [anon_sym_forward] = ACTIONS(165),
+    [anon_sym_full] = ACTIONS(165),
+    [anon_sym_guess] = ACTIONS(165),
+    [anon_sym_haat] = ACTIONS(165),
+    [anon_sym_in] = ACTIONS(165),
+    [anon_sym_k] = ACTIONS(119),
+    [anon_sym_maximum] = ACTIONS(165),
+    [anon_sym_mean] = ACTIONS(165),
+    [anon_sym_nad27] = ACTIONS(165),
+    [anon_sym_nad83] = ACTIONS(165),
+    [anon_sym_net] = ACTIONS(165),
+    [anon_sym_nominal] = ACTIONS(165),
+    [anon_sym_of] = ACTIONS(165),
+    [anon_sym_on] = ACTIONS(165),
+    [anon_sym_output] = ACTIONS(165),
+    [anon_sym_pep] = ACTIONS(165),
+    [anon_sym_per] = ACTIONS(165),
+    [anon_sym_phase] = ACTIONS(165),
+    [anon_sym_rated] = ACTIONS(165),
+    [anon_sym_reactance] = ACTIONS(165),
+    [anon_sym_reading] = ACTIONS(165),
+    [anon_sym_realized] = ACTIONS(165),
+    [anon_sym_reference] = ACTIONS(165),
+    [anon_sym_reflected] = ACTIONS(165),
+    [anon_sym_shared] = ACTIONS(165),
+    [anon_sym_sheet] = ACTIONS(165),
+    [anon_sym_sinad] = ACTIONS(165),
+    [anon_sym_since] = ACTIONS(165),
+    [anon_sym_ssb] = ACTIONS(165),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
+    [anon_sym_to] = ACTIONS(165),
+    [anon_sym_typical] = ACTIONS(165),
+    [anon_sym_way] = ACTIONS(165),
+    [anon_sym_wet] = ACTIONS(165),
+    [anon_sym_wgs84] = ACTIONS(165),
+    [anon_sym_with] = ACTIONS(165),
+    [anon_sym_COMMA] = ACTIONS(163),
+    [anon_sym_EQ] = ACTIONS(163),
+    [anon_sym_LPAREN] = ACTIONS(163),
+    [anon_sym_DASH] = ACTIONS(167),
+    [anon_sym_u2212] = ACTIONS(167),
+    [anon_sym_u2013] = ACTIONS(167),
+    [anon_sym_PLUS] = ACTIONS(167),
+    [anon_sym_STAR] = ACTIONS(169),
+    [anon_sym_SLASH] = ACTIONS(167),
+    [sym__glued] = ACTIONS(165),
+    [sym_date] = ACTIONS(165),
+    [sym_dms] = ACTIONS(163),
+    [sym_number] = ACTIONS(165),
+    [sym_digit_name] = ACTIONS(165),
+    [sym_string] = ACTIONS(163),
+    [sym_comment] = ACTIONS(3),
+  },
+  [22] = {
+    [ts_builtin_sym_end] = ACTIONS(171),
+    [sym_name] = ACTIONS(173),
+    [aux_sym__end_token1] = ACTIONS(171),
+    [anon_sym_SEMI] = ACTIONS(171),
+    [anon_sym_LBRACE] = ACTIONS(171),
+    [anon_sym_RBRACE] = ACTIONS(171),
+    [anon_sym_use] = ACTIONS(173),
+    [anon_sym_band] = ACTIONS(173),
+    [anon_sym_let] = ACTIONS(173),
+    [anon_sym_cable] = ACTIONS(173),
+    [anon_sym_connector] = ACTIONS(173),
+    [anon_sym_adapter] = ACTIONS(173),
+    [anon_sym_device] = ACTIONS(173),
+    [anon_sym_instrument] = ACTIONS(173),
+    [anon_sym_station] = ACTIONS(173),
+    [anon_sym_chain] = ACTIONS(173),
+    [anon_sym_position] = ACTIONS(173),
+    [anon_sym_ground] = ACTIONS(173),
+    [anon_sym_place] = ACTIONS(173),
+    [anon_sym_joins] = ACTIONS(173),
+    [anon_sym_transmitter] = ACTIONS(173),
+    [anon_sym_receiver] = ACTIONS(173),
+    [anon_sym_run] = ACTIONS(173),
+    [anon_sym_jumper] = ACTIONS(173),
+    [anon_sym_tail] = ACTIONS(173),
+    [anon_sym_pad] = ACTIONS(173),
+    [anon_sym_filter] = ACTIONS(173),
+    [anon_sym_isolator] = ACTIONS(173),
+    [anon_sym_circulator] = ACTIONS(173),
+    [anon_sym_protector] = ACTIONS(173),
+    [anon_sym_switch] = ACTIONS(173),
+    [anon_sym_coupler] = ACTIONS(173),
+    [anon_sym_meter] = ACTIONS(173),
+    [anon_sym_balun] = ACTIONS(173),
+    [anon_sym_tuner] = ACTIONS(173),
+    [anon_sym_duplexer] = ACTIONS(173),
+    [anon_sym_diplexer] = ACTIONS(173),
+    [anon_sym_combiner] = ACTIONS(173),
+    [anon_sym_divider] = ACTIONS(173),
+    [anon_sym_branch] = ACTIONS(173),
+    [anon_sym_branches] = ACTIONS(173),
+    [anon_sym_amplifier] = ACTIONS(173),
+    [anon_sym_preamplifier] = ACTIONS(173),
+    [anon_sym_load] = ACTIONS(173),
+    [anon_sym_antenna] = ACTIONS(173),
+    [anon_sym_read] = ACTIONS(173),
+    [anon_sym_expect] = ACTIONS(173),
+    [anon_sym_limit] = ACTIONS(173),
+    [anon_sym_transmit] = ACTIONS(173),
+    [anon_sym_receive] = ACTIONS(173),
+    [anon_sym_temperature] = ACTIONS(173),
+    [anon_sym_impedance] = ACTIONS(173),
+    [anon_sym_velocity] = ACTIONS(173),
+    [anon_sym_loss] = ACTIONS(173),
+    [anon_sym_construction] = ACTIONS(173),
+    [anon_sym_wires] = ACTIONS(173),
+    [anon_sym_valid] = ACTIONS(173),
+    [anon_sym_accuracy] = ACTIONS(173),
+    [anon_sym_rating] = ACTIONS(173),
+    [anon_sym_voltage] = ACTIONS(173),
+    [anon_sym_size] = ACTIONS(173),
+    [anon_sym_conductor] = ACTIONS(173),
+    [anon_sym_source] = ACTIONS(173),
+    [anon_sym_inner] = ACTIONS(173),
+    [anon_sym_outer] = ACTIONS(173),
+    [anon_sym_permittivity] = ACTIONS(173),
+    [anon_sym_loss_DASHtangent] = ACTIONS(173),
+    [anon_sym_strand] = ACTIONS(173),
+    [anon_sym_braid] = ACTIONS(173),
+    [anon_sym_resistivity] = ACTIONS(173),
+    [anon_sym_diameter] = ACTIONS(173),
+    [anon_sym_spacing] = ACTIONS(173),
+    [anon_sym_family] = ACTIONS(173),
+    [anon_sym_bump] = ACTIONS(173),
+    [anon_sym_calibrated] = ACTIONS(173),
+    [anon_sym_scale] = ACTIONS(173),
+    [anon_sym_resolution] = ACTIONS(173),
+    [anon_sym_kind] = ACTIONS(173),
+    [anon_sym_high] = ACTIONS(173),
+    [anon_sym_low] = ACTIONS(173),
+    [anon_sym_port] = ACTIONS(173),
+    [anon_sym_isolation] = ACTIONS(173),
+    [anon_sym_return_DASHloss] = ACTIONS(173),
+    [anon_sym_swr] = ACTIONS(173),
+    [anon_sym_passes] = ACTIONS(173),
+    [anon_sym_gain] = ACTIONS(173),
+    [anon_sym_noise] = ACTIONS(173),
+    [anon_sym_excess] = ACTIONS(173),
+    [anon_sym_ways] = ACTIONS(173),
+    [anon_sym_coupled] = ACTIONS(173),
+    [anon_sym_power] = ACTIONS(173),
+    [anon_sym_mode] = ACTIONS(173),
+    [anon_sym_duty] = ACTIONS(173),
+    [anon_sym_keyed] = ACTIONS(173),
+    [anon_sym_foldback] = ACTIONS(173),
+    [anon_sym_sensitivity] = ACTIONS(173),
+    [anon_sym_directivity] = ACTIONS(173),
+    [anon_sym_efficiency] = ACTIONS(173),
+    [anon_sym_height] = ACTIONS(173),
+    [anon_sym_added] = ACTIONS(173),
+    [anon_sym_agl] = ACTIONS(173),
+    [anon_sym_am] = ACTIONS(173),
+    [anon_sym_ambient] = ACTIONS(173),
+    [anon_sym_amsl] = ACTIONS(173),
+    [anon_sym_apart] = ACTIONS(173),
+    [anon_sym_at] = ACTIONS(173),
+    [anon_sym_by] = ACTIONS(173),
+    [anon_sym_carrier] = ACTIONS(173),
+    [anon_sym_clad] = ACTIONS(173),
+    [anon_sym_cw] = ACTIONS(173),
+    [anon_sym_data] = ACTIONS(173),
+    [anon_sym_displayed] = ACTIONS(173),
+    [anon_sym_eirp] = ACTIONS(173),
+    [anon_sym_ends] = ACTIONS(173),
+    [anon_sym_erp] = ACTIONS(173),
+    [anon_sym_etrs89] = ACTIONS(173),
+    [anon_sym_figure] = ACTIONS(173),
+    [anon_sym_fm] = ACTIONS(173),
+    [anon_sym_for] = ACTIONS(173),
+    [anon_sym_forward] = ACTIONS(173),
+    [anon_sym_full] = ACTIONS(173),
+    [anon_sym_guess] = ACTIONS(173),
+    [anon_sym_haat] = ACTIONS(173),
+    [anon_sym_in] = ACTIONS(173),
+    [anon_sym_k] = ACTIONS(173),
+    [anon_sym_maximum] = ACTIONS(173),
+    [anon_sym_mean] = ACTIONS(173),
+    [anon_sym_nad27] = ACTIONS(173),
+    [anon_sym_nad83] = ACTIONS(173),
+    [anon_sym_net] = ACTIONS(173),
+    [anon_sym_nominal] = ACTIONS(173),
+    [anon_sym_of] = ACTIONS(173),
+    [anon_sym_on] = ACTIONS(173),
+    [anon_sym_output] = ACTIONS(173),
+    [anon_sym_pep] = ACTIONS(173),
+    [anon_sym_per] = ACTIONS(173),
+    [anon_sym_phase] = ACTIONS(173),
+    [anon_sym_rated] = ACTIONS(173),
+    [anon_sym_reactance] = ACTIONS(173),
+    [anon_sym_reading] = ACTIONS(173),
+    [anon_sym_realized] = ACTIONS(173),
+    [anon_sym_reference] = ACTIONS(173),
+    [anon_sym_reflected] = ACTIONS(173),
+    [anon_sym_shared] = ACTIONS(173),
+    [anon_sym_sheet] = ACTIONS(173),
+    [anon_sym_sinad] = ACTIONS(173),
+    [anon_sym_since] = ACTIONS(173),
+    [anon_sym_ssb] = ACTIONS(173),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
+    [anon_sym_to] = ACTIONS(173),
+    [anon_sym_typical] = ACTIONS(173),
+    [anon_sym_way] = ACTIONS(173),
+    [anon_sym_wet] = ACTIONS(173),
+    [anon_sym_wgs84] = ACTIONS(173),
+    [anon_sym_with] = ACTIONS(173),
+    [anon_sym_COMMA] = ACTIONS(171),
+    [anon_sym_EQ] = ACTIONS(171),
+    [anon_sym_LPAREN] = ACTIONS(171),
+    [anon_sym_DASH] = ACTIONS(167),
+    [anon_sym_u2212] = ACTIONS(167),
+    [anon_sym_u2013] = ACTIONS(167),
+    [anon_sym_PLUS] = ACTIONS(167),
+    [anon_sym_STAR] = ACTIONS(169),
+    [anon_sym_SLASH] = ACTIONS(167),
+    [sym__glued] = ACTIONS(173),
+    [sym_date] = ACTIONS(173),
+    [sym_dms] = ACTIONS(171),
+    [sym_number] = ACTIONS(173),
+    [sym_digit_name] = ACTIONS(173),
+    [sym_string] = ACTIONS(171),
+    [sym_comment] = ACTIONS(3),
+  },
+  [23] = {
+    [ts_builtin_sym_end] = ACTIONS(155),
+    [sym_name] = ACTIONS(157),
+    [aux_sym__end_token1] = ACTIONS(155),
+    [anon_sym_SEMI] = ACTIONS(155),
+    [anon_sym_LBRACE] = ACTIONS(155),
+    [anon_sym_RBRACE] = ACTIONS(155),
+    [anon_sym_use] = ACTIONS(157),
+    [anon_sym_band] = ACTIONS(157),
+    [anon_sym_let] = ACTIONS(157),
+    [anon_sym_cable] = ACTIONS(157),
+    [anon_sym_connector] = ACTIONS(157),
+    [anon_sym_adapter] = ACTIONS(157),
+    [anon_sym_device] = ACTIONS(157),
+    [anon_sym_instrument] = ACTIONS(157),
+    [anon_sym_station] = ACTIONS(157),
+    [anon_sym_chain] = ACTIONS(157),
+    [anon_sym_position] = ACTIONS(157),
+    [anon_sym_ground] = ACTIONS(157),
+    [anon_sym_place] = ACTIONS(157),
+    [anon_sym_joins] = ACTIONS(157),
+    [anon_sym_transmitter] = ACTIONS(157),
+    [anon_sym_receiver] = ACTIONS(157),
+    [anon_sym_run] = ACTIONS(157),
+    [anon_sym_jumper] = ACTIONS(157),
+    [anon_sym_tail] = ACTIONS(157),
+    [anon_sym_pad] = ACTIONS(157),
+    [anon_sym_filter] = ACTIONS(157),
+    [anon_sym_isolator] = ACTIONS(157),
+    [anon_sym_circulator] = ACTIONS(157),
+    [anon_sym_protector] = ACTIONS(157),
+    [anon_sym_switch] = ACTIONS(157),
+    [anon_sym_coupler] = ACTIONS(157),
+    [anon_sym_meter] = ACTIONS(157),
+    [anon_sym_balun] = ACTIONS(157),
+    [anon_sym_tuner] = ACTIONS(157),
+    [anon_sym_duplexer] = ACTIONS(157),
+    [anon_sym_diplexer] = ACTIONS(157),
+    [anon_sym_combiner] = ACTIONS(157),
+    [anon_sym_divider] = ACTIONS(157),
+    [anon_sym_branch] = ACTIONS(157),
+    [anon_sym_branches] = ACTIONS(157),
+    [anon_sym_amplifier] = ACTIONS(157),
+    [anon_sym_preamplifier] = ACTIONS(157),
+    [anon_sym_load] = ACTIONS(157),
+    [anon_sym_antenna] = ACTIONS(157),
+    [anon_sym_read] = ACTIONS(157),
+    [anon_sym_expect] = ACTIONS(157),
+    [anon_sym_limit] = ACTIONS(157),
+    [anon_sym_transmit] = ACTIONS(157),
+    [anon_sym_receive] = ACTIONS(157),
+    [anon_sym_temperature] = ACTIONS(157),
+    [anon_sym_impedance] = ACTIONS(157),
+    [anon_sym_velocity] = ACTIONS(157),
+    [anon_sym_loss] = ACTIONS(157),
+    [anon_sym_construction] = ACTIONS(157),
+    [anon_sym_wires] = ACTIONS(157),
+    [anon_sym_valid] = ACTIONS(157),
+    [anon_sym_accuracy] = ACTIONS(157),
+    [anon_sym_rating] = ACTIONS(157),
+    [anon_sym_voltage] = ACTIONS(157),
+    [anon_sym_size] = ACTIONS(157),
+    [anon_sym_conductor] = ACTIONS(157),
+    [anon_sym_source] = ACTIONS(157),
+    [anon_sym_inner] = ACTIONS(157),
+    [anon_sym_outer] = ACTIONS(157),
+    [anon_sym_permittivity] = ACTIONS(157),
+    [anon_sym_loss_DASHtangent] = ACTIONS(157),
+    [anon_sym_strand] = ACTIONS(157),
+    [anon_sym_braid] = ACTIONS(157),
+    [anon_sym_resistivity] = ACTIONS(157),
+    [anon_sym_diameter] = ACTIONS(157),
+    [anon_sym_spacing] = ACTIONS(157),
+    [anon_sym_family] = ACTIONS(157),
+    [anon_sym_bump] = ACTIONS(157),
+    [anon_sym_calibrated] = ACTIONS(157),
+    [anon_sym_scale] = ACTIONS(157),
+    [anon_sym_resolution] = ACTIONS(157),
+    [anon_sym_kind] = ACTIONS(157),
+    [anon_sym_high] = ACTIONS(157),
+    [anon_sym_low] = ACTIONS(157),
+    [anon_sym_port] = ACTIONS(157),
+    [anon_sym_isolation] = ACTIONS(157),
+    [anon_sym_return_DASHloss] = ACTIONS(157),
+    [anon_sym_swr] = ACTIONS(157),
+    [anon_sym_passes] = ACTIONS(157),
+    [anon_sym_gain] = ACTIONS(157),
+    [anon_sym_noise] = ACTIONS(157),
+    [anon_sym_excess] = ACTIONS(157),
+    [anon_sym_ways] = ACTIONS(157),
+    [anon_sym_coupled] = ACTIONS(157),
+    [anon_sym_power] = ACTIONS(157),
+    [anon_sym_mode] = ACTIONS(157),
+    [anon_sym_duty] = ACTIONS(157),
+    [anon_sym_keyed] = ACTIONS(157),
+    [anon_sym_foldback] = ACTIONS(157),
+    [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_efficiency] = ACTIONS(157),
+    [anon_sym_height] = ACTIONS(157),
+    [anon_sym_added] = ACTIONS(157),
+    [anon_sym_agl] = ACTIONS(157),
+    [anon_sym_am] = ACTIONS(157),
+    [anon_sym_ambient] = ACTIONS(157),
+    [anon_sym_amsl] = ACTIONS(157),
+    [anon_sym_apart] = ACTIONS(157),
+    [anon_sym_at] = ACTIONS(157),
+    [anon_sym_by] = ACTIONS(157),
+    [anon_sym_carrier] = ACTIONS(157),
+    [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_data] = ACTIONS(157),
+    [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_ends] = ACTIONS(157),
+    [anon_sym_erp] = ACTIONS(157),
+    [anon_sym_etrs89] = ACTIONS(157),
+    [anon_sym_figure] = ACTIONS(157),
+    [anon_sym_fm] = ACTIONS(157),
+    [anon_sym_for] = ACTIONS(157),
+    [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_full] = ACTIONS(157),
+    [anon_sym_guess] = ACTIONS(157),
+    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_in] = ACTIONS(157),
+    [anon_sym_k] = ACTIONS(157),
+    [anon_sym_maximum] = ACTIONS(157),
+    [anon_sym_mean] = ACTIONS(157),
+    [anon_sym_nad27] = ACTIONS(157),
+    [anon_sym_nad83] = ACTIONS(157),
+    [anon_sym_net] = ACTIONS(157),
+    [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_of] = ACTIONS(157),
+    [anon_sym_on] = ACTIONS(157),
+    [anon_sym_output] = ACTIONS(157),
+    [anon_sym_pep] = ACTIONS(157),
+    [anon_sym_per] = ACTIONS(157),
+    [anon_sym_phase] = ACTIONS(157),
+    [anon_sym_rated] = ACTIONS(157),
+    [anon_sym_reactance] = ACTIONS(157),
+    [anon_sym_reading] = ACTIONS(157),
+    [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_reference] = ACTIONS(157),
+    [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_shared] = ACTIONS(157),
+    [anon_sym_sheet] = ACTIONS(157),
+    [anon_sym_sinad] = ACTIONS(157),
+    [anon_sym_since] = ACTIONS(157),
+    [anon_sym_ssb] = ACTIONS(157),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
+    [anon_sym_to] = ACTIONS(157),
+    [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_way] = ACTIONS(157),
+    [anon_sym_wet] = ACTIONS(157),
+    [anon_sym_wgs84] = ACTIONS(157),
+    [anon_sym_with] = ACTIONS(157),
+    [anon_sym_COMMA] = ACTIONS(155),
+    [anon_sym_EQ] = ACTIONS(155),
+    [anon_sym_LPAREN] = ACTIONS(155),
+    [anon_sym_DASH] = ACTIONS(157),
+    [anon_sym_u2212] = ACTIONS(157),
+    [anon_sym_u2013] = ACTIONS(157),
+    [anon_sym_PLUS] = ACTIONS(157),
+    [anon_sym_STAR] = ACTIONS(155),
+    [anon_sym_SLASH] = ACTIONS(157),
+    [sym__glued] = ACTIONS(157),
+    [sym_date] = ACTIONS(157),
+    [sym_dms] = ACTIONS(155),
+    [sym_number] = ACTIONS(157),
+    [sym_digit_name] = ACTIONS(157),
+    [sym_string] = ACTIONS(155),
+    [sym_comment] = ACTIONS(3),
+  },
+  [24] = {
+    [ts_builtin_sym_end] = ACTIONS(151),
+    [sym_name] = ACTIONS(153),
+    [aux_sym__end_token1] = ACTIONS(151),
+    [anon_sym_SEMI] = ACTIONS(151),
+    [anon_sym_LBRACE] = ACTIONS(151),
+    [anon_sym_RBRACE] = ACTIONS(151),
+    [anon_sym_use] = ACTIONS(153),
+    [anon_sym_band] = ACTIONS(153),
+    [anon_sym_let] = ACTIONS(153),
+    [anon_sym_cable] = ACTIONS(153),
+    [anon_sym_connector] = ACTIONS(153),
+    [anon_sym_adapter] = ACTIONS(153),
+    [anon_sym_device] = ACTIONS(153),
+    [anon_sym_instrument] = ACTIONS(153),
+    [anon_sym_station] = ACTIONS(153),
+    [anon_sym_chain] = ACTIONS(153),
+    [anon_sym_position] = ACTIONS(153),
+    [anon_sym_ground] = ACTIONS(153),
+    [anon_sym_place] = ACTIONS(153),
+    [anon_sym_joins] = ACTIONS(153),
+    [anon_sym_transmitter] = ACTIONS(153),
+    [anon_sym_receiver] = ACTIONS(153),
+    [anon_sym_run] = ACTIONS(153),
+    [anon_sym_jumper] = ACTIONS(153),
+    [anon_sym_tail] = ACTIONS(153),
+    [anon_sym_pad] = ACTIONS(153),
+    [anon_sym_filter] = ACTIONS(153),
+    [anon_sym_isolator] = ACTIONS(153),
+    [anon_sym_circulator] = ACTIONS(153),
+    [anon_sym_protector] = ACTIONS(153),
+    [anon_sym_switch] = ACTIONS(153),
+    [anon_sym_coupler] = ACTIONS(153),
+    [anon_sym_meter] = ACTIONS(153),
+    [anon_sym_balun] = ACTIONS(153),
+    [anon_sym_tuner] = ACTIONS(153),
+    [anon_sym_duplexer] = ACTIONS(153),
+    [anon_sym_diplexer] = ACTIONS(153),
+    [anon_sym_combiner] = ACTIONS(153),
+    [anon_sym_divider] = ACTIONS(153),
+    [anon_sym_branch] = ACTIONS(153),
+    [anon_sym_branches] = ACTIONS(153),
+    [anon_sym_amplifier] = ACTIONS(153),
+    [anon_sym_preamplifier] = ACTIONS(153),
+    [anon_sym_load] = ACTIONS(153),
+    [anon_sym_antenna] = ACTIONS(153),
+    [anon_sym_read] = ACTIONS(153),
+    [anon_sym_expect] = ACTIONS(153),
+    [anon_sym_limit] = ACTIONS(153),
+    [anon_sym_transmit] = ACTIONS(153),
+    [anon_sym_receive] = ACTIONS(153),
+    [anon_sym_temperature] = ACTIONS(153),
+    [anon_sym_impedance] = ACTIONS(153),
+    [anon_sym_velocity] = ACTIONS(153),
+    [anon_sym_loss] = ACTIONS(153),
+    [anon_sym_construction] = ACTIONS(153),
+    [anon_sym_wires] = ACTIONS(153),
+    [anon_sym_valid] = ACTIONS(153),
+    [anon_sym_accuracy] = ACTIONS(153),
+    [anon_sym_rating] = ACTIONS(153),
+    [anon_sym_voltage] = ACTIONS(153),
+    [anon_sym_size] = ACTIONS(153),
+    [anon_sym_conductor] = ACTIONS(153),
+    [anon_sym_source] = ACTIONS(153),
+    [anon_sym_inner] = ACTIONS(153),
+    [anon_sym_outer] = ACTIONS(153),
+    [anon_sym_permittivity] = ACTIONS(153),
+    [anon_sym_loss_DASHtangent] = ACTIONS(153),
+    [anon_sym_strand] = ACTIONS(153),
+    [anon_sym_braid] = ACTIONS(153),
+    [anon_sym_resistivity] = ACTIONS(153),
+    [anon_sym_diameter] = ACTIONS(153),
+    [anon_sym_spacing] = ACTIONS(153),
+    [anon_sym_family] = ACTIONS(153),
+    [anon_sym_bump] = ACTIONS(153),
+    [anon_sym_calibrated] = ACTIONS(153),
+    [anon_sym_scale] = ACTIONS(153),
+    [anon_sym_resolution] = ACTIONS(153),
+    [anon_sym_kind] = ACTIONS(153),
+    [anon_sym_high] = ACTIONS(153),
+    [anon_sym_low] = ACTIONS(153),
+    [anon_sym_port] = ACTIONS(153),
+    [anon_sym_isolation] = ACTIONS(153),
+    [anon_sym_return_DASHloss] = ACTIONS(153),
+    [anon_sym_swr] = ACTIONS(153),
+    [anon_sym_passes] = ACTIONS(153),
+    [anon_sym_gain] = ACTIONS(153),
+    [anon_sym_noise] = ACTIONS(153),
+    [anon_sym_excess] = ACTIONS(153),
+    [anon_sym_ways] = ACTIONS(153),
+    [anon_sym_coupled] = ACTIONS(153),
+    [anon_sym_power] = ACTIONS(153),
+    [anon_sym_mode] = ACTIONS(153),
+    [anon_sym_duty] = ACTIONS(153),
+    [anon_sym_keyed] = ACTIONS(153),
+    [anon_sym_foldback] = ACTIONS(153),
+    [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_efficiency] = ACTIONS(153),
+    [anon_sym_height] = ACTIONS(153),
+    [anon_sym_added] = ACTIONS(153),
+    [anon_sym_agl] = ACTIONS(153),
+    [anon_sym_am] = ACTIONS(153),
+    [anon_sym_ambient] = ACTIONS(153),
+    [anon_sym_amsl] = ACTIONS(153),
+    [anon_sym_apart] = ACTIONS(153),
+    [anon_sym_at] = ACTIONS(153),
+    [anon_sym_by] = ACTIONS(153),
+    [anon_sym_carrier] = ACTIONS(153),
+    [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_data] = ACTIONS(153),
+    [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_ends] = ACTIONS(153),
+    [anon_sym_erp] = ACTIONS(153),
+    [anon_sym_etrs89] = ACTIONS(153),
+    [anon_sym_figure] = ACTIONS(153),
+    [anon_sym_fm] = ACTIONS(153),
+    [anon_sym_for] = ACTIONS(153),
+    [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_full] = ACTIONS(153),
+    [anon_sym_guess] = ACTIONS(153),
+    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_in] = ACTIONS(153),
+    [anon_sym_k] = ACTIONS(153),
+    [anon_sym_maximum] = ACTIONS(153),
+    [anon_sym_mean] = ACTIONS(153),
+    [anon_sym_nad27] = ACTIONS(153),
+    [anon_sym_nad83] = ACTIONS(153),
+    [anon_sym_net] = ACTIONS(153),
+    [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_of] = ACTIONS(153),
+    [anon_sym_on] = ACTIONS(153),
+    [anon_sym_output] = ACTIONS(153),
+    [anon_sym_pep] = ACTIONS(153),
+    [anon_sym_per] = ACTIONS(153),
+    [anon_sym_phase] = ACTIONS(153),
+    [anon_sym_rated] = ACTIONS(153),
+    [anon_sym_reactance] = ACTIONS(153),
+    [anon_sym_reading] = ACTIONS(153),
+    [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_reference] = ACTIONS(153),
+    [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_shared] = ACTIONS(153),
+    [anon_sym_sheet] = ACTIONS(153),
+    [anon_sym_sinad] = ACTIONS(153),
+    [anon_sym_since] = ACTIONS(153),
+    [anon_sym_ssb] = ACTIONS(153),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
+    [anon_sym_to] = ACTIONS(153),
+    [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_way] = ACTIONS(153),
+    [anon_sym_wet] = ACTIONS(153),
+    [anon_sym_wgs84] = ACTIONS(153),
+    [anon_sym_with] = ACTIONS(153),
+    [anon_sym_COMMA] = ACTIONS(151),
+    [anon_sym_EQ] = ACTIONS(151),
+    [anon_sym_LPAREN] = ACTIONS(151),
+    [anon_sym_DASH] = ACTIONS(153),
+    [anon_sym_u2212] = ACTIONS(153),
+    [anon_sym_u2013] = ACTIONS(153),
+    [anon_sym_PLUS] = ACTIONS(153),
+    [anon_sym_STAR] = ACTIONS(151),
+    [anon_sym_SLASH] = ACTIONS(153),
+    [sym__glued] = ACTIONS(153),
+    [sym_date] = ACTIONS(153),
+    [sym_dms] = ACTIONS(151),
+    [sym_number] = ACTIONS(153),
+    [sym_digit_name] = ACTIONS(153),
+    [sym_string] = ACTIONS(151),
+    [sym_comment] = ACTIONS(3),
+  },
+  [25] = {
+    [ts_builtin_sym_end] = ACTIONS(129),
+    [sym_name] = ACTIONS(131),
+    [aux_sym__end_token1] = ACTIONS(129),
+    [anon_sym_SEMI] = ACTIONS(129),
+    [anon_sym_LBRACE] = ACTIONS(129),
+    [anon_sym_RBRACE] = ACTIONS(129),
+    [anon_sym_use] = ACTIONS(131),
+    [anon_sym_band] = ACTIONS(131),
+    [anon_sym_let] = ACTIONS(131),
+    [anon_sym_cable] = ACTIONS(131),
+    [anon_sym_connector] = ACTIONS(131),
+    [anon_sym_adapter] = ACTIONS(131),
+    [anon_sym_device] = ACTIONS(131),
+    [anon_sym_instrument] = ACTIONS(131),
+    [anon_sym_station] = ACTIONS(131),
+    [anon_sym_chain] = ACTIONS(131),
+    [anon_sym_position] = ACTIONS(131),
+    [anon_sym_ground] = ACTIONS(131),
+    [anon_sym_place] = ACTIONS(131),
+    [anon_sym_joins] = ACTIONS(131),
+    [anon_sym_transmitter] = ACTIONS(131),
+    [anon_sym_receiver] = ACTIONS(131),
+    [anon_sym_run] = ACTIONS(131),
+    [anon_sym_jumper] = ACTIONS(131),
+    [anon_sym_tail] = ACTIONS(131),
+    [anon_sym_pad] = ACTIONS(131),
+    [anon_sym_filter] = ACTIONS(131),
+    [anon_sym_isolator] = ACTIONS(131),
+    [anon_sym_circulator] = ACTIONS(131),
+    [anon_sym_protector] = ACTIONS(131),
+    [anon_sym_switch] = ACTIONS(131),
+    [anon_sym_coupler] = ACTIONS(131),
+    [anon_sym_meter] = ACTIONS(131),
+    [anon_sym_balun] = ACTIONS(131),
+    [anon_sym_tuner] = ACTIONS(131),
+    [anon_sym_duplexer] = ACTIONS(131),
+    [anon_sym_diplexer] = ACTIONS(131),
+    [anon_sym_combiner] = ACTIONS(131),
+    [anon_sym_divider] = ACTIONS(131),
+    [anon_sym_branch] = ACTIONS(131),
+    [anon_sym_branches] = ACTIONS(131),
+    [anon_sym_amplifier] = ACTIONS(131),
+    [anon_sym_preamplifier] = ACTIONS(131),
+    [anon_sym_load] = ACTIONS(131),
+    [anon_sym_antenna] = ACTIONS(131),
+    [anon_sym_read] = ACTIONS(131),
+    [anon_sym_expect] = ACTIONS(131),
+    [anon_sym_limit] = ACTIONS(131),
+    [anon_sym_transmit] = ACTIONS(131),
+    [anon_sym_receive] = ACTIONS(131),
+    [anon_sym_temperature] = ACTIONS(131),
+    [anon_sym_impedance] = ACTIONS(131),
+    [anon_sym_velocity] = ACTIONS(131),
+    [anon_sym_loss] = ACTIONS(131),
+    [anon_sym_construction] = ACTIONS(131),
+    [anon_sym_wires] = ACTIONS(131),
+    [anon_sym_valid] = ACTIONS(131),
+    [anon_sym_accuracy] = ACTIONS(131),
+    [anon_sym_rating] = ACTIONS(131),
+    [anon_sym_voltage] = ACTIONS(131),
+    [anon_sym_size] = ACTIONS(131),
+    [anon_sym_conductor] = ACTIONS(131),
+    [anon_sym_source] = ACTIONS(131),
+    [anon_sym_inner] = ACTIONS(131),
+    [anon_sym_outer] = ACTIONS(131),
+    [anon_sym_permittivity] = ACTIONS(131),
+    [anon_sym_loss_DASHtangent] = ACTIONS(131),
+    [anon_sym_strand] = ACTIONS(131),
+    [anon_sym_braid] = ACTIONS(131),
+    [anon_sym_resistivity] = ACTIONS(131),
+    [anon_sym_diameter] = ACTIONS(131),
+    [anon_sym_spacing] = ACTIONS(131),
+    [anon_sym_family] = ACTIONS(131),
+    [anon_sym_bump] = ACTIONS(131),
+    [anon_sym_calibrated] = ACTIONS(131),
+    [anon_sym_scale] = ACTIONS(131),
+    [anon_sym_resolution] = ACTIONS(131),
+    [anon_sym_kind] = ACTIONS(131),
+    [anon_sym_high] = ACTIONS(131),
+    [anon_sym_low] = ACTIONS(131),
+    [anon_sym_port] = ACTIONS(131),
+    [anon_sym_isolation] = ACTIONS(131),
+    [anon_sym_return_DASHloss] = ACTIONS(131),
+    [anon_sym_swr] = ACTIONS(131),
+    [anon_sym_passes] = ACTIONS(131),
+    [anon_sym_gain] = ACTIONS(131),
+    [anon_sym_noise] = ACTIONS(131),
+    [anon_sym_excess] = ACTIONS(131),
+    [anon_sym_ways] = ACTIONS(131),
+    [anon_sym_coupled] = ACTIONS(131),
+    [anon_sym_power] = ACTIONS(131),
+    [anon_sym_mode] = ACTIONS(131),
+    [anon_sym_duty] = ACTIONS(131),
+    [anon_sym_keyed] = ACTIONS(131),
+    [anon_sym_foldback] = ACTIONS(131),
+    [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_efficiency] = ACTIONS(131),
+    [anon_sym_height] = ACTIONS(131),
+    [anon_sym_added] = ACTIONS(131),
+    [anon_sym_agl] = ACTIONS(131),
+    [anon_sym_am] = ACTIONS(131),
+    [anon_sym_ambient] = ACTIONS(131),
+    [anon_sym_amsl] = ACTIONS(131),
+    [anon_sym_apart] = ACTIONS(131),
+    [anon_sym_at] = ACTIONS(131),
+    [anon_sym_by] = ACTIONS(131),
+    [anon_sym_carrier] = ACTIONS(131),
+    [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_data] = ACTIONS(131),
+    [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_ends] = ACTIONS(131),
+    [anon_sym_erp] = ACTIONS(131),
+    [anon_sym_etrs89] = ACTIONS(131),
+    [anon_sym_figure] = ACTIONS(131),
+    [anon_sym_fm] = ACTIONS(131),
+    [anon_sym_for] = ACTIONS(131),
+    [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_full] = ACTIONS(131),
+    [anon_sym_guess] = ACTIONS(131),
+    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_in] = ACTIONS(131),
+    [anon_sym_k] = ACTIONS(131),
+    [anon_sym_maximum] = ACTIONS(131),
+    [anon_sym_mean] = ACTIONS(131),
+    [anon_sym_nad27] = ACTIONS(131),
+    [anon_sym_nad83] = ACTIONS(131),
+    [anon_sym_net] = ACTIONS(131),
+    [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_of] = ACTIONS(131),
+    [anon_sym_on] = ACTIONS(131),
+    [anon_sym_output] = ACTIONS(131),
+    [anon_sym_pep] = ACTIONS(131),
+    [anon_sym_per] = ACTIONS(131),
+    [anon_sym_phase] = ACTIONS(131),
+    [anon_sym_rated] = ACTIONS(131),
+    [anon_sym_reactance] = ACTIONS(131),
+    [anon_sym_reading] = ACTIONS(131),
+    [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_reference] = ACTIONS(131),
+    [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_shared] = ACTIONS(131),
+    [anon_sym_sheet] = ACTIONS(131),
+    [anon_sym_sinad] = ACTIONS(131),
+    [anon_sym_since] = ACTIONS(131),
+    [anon_sym_ssb] = ACTIONS(131),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
+    [anon_sym_to] = ACTIONS(131),
+    [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_way] = ACTIONS(131),
+    [anon_sym_wet] = ACTIONS(131),
+    [anon_sym_wgs84] = ACTIONS(131),
+    [anon_sym_with] = ACTIONS(131),
+    [anon_sym_COMMA] = ACTIONS(129),
+    [anon_sym_EQ] = ACTIONS(129),
+    [anon_sym_LPAREN] = ACTIONS(129),
+    [anon_sym_DASH] = ACTIONS(131),
+    [anon_sym_u2212] = ACTIONS(131),
+    [anon_sym_u2013] = ACTIONS(131),
+    [anon_sym_PLUS] = ACTIONS(131),
+    [anon_sym_STAR] = ACTIONS(129),
+    [anon_sym_SLASH] = ACTIONS(131),
+    [sym__glued] = ACTIONS(131),
+    [sym_date] = ACTIONS(131),
+    [sym_dms] = ACTIONS(129),
+    [sym_number] = ACTIONS(131),
+    [sym_digit_name] = ACTIONS(131),
+    [sym_string] = ACTIONS(129),
+    [sym_comment] = ACTIONS(3),
+  },
+  [26] = {
+    [ts_builtin_sym_end] = ACTIONS(133),
+    [sym_name] = ACTIONS(135),
+    [aux_sym__end_token1] = ACTIONS(133),
+    [anon_sym_SEMI] = ACTIONS(133),
+    [anon_sym_LBRACE] = ACTIONS(133),
+    [anon_sym_RBRACE] = ACTIONS(133),
+    [anon_sym_use] = ACTIONS(135),
+    [anon_sym_band] = ACTIONS(135),
+    [anon_sym_let] = ACTIONS(135),
+    [anon_sym_cable] = ACTIONS(135),
+    [anon_sym_connector] = ACTIONS(135),
+    [anon_sym_adapter] = ACTIONS(135),
+    [anon_sym_device] = ACTIONS(135),
+    [anon_sym_instrument] = ACTIONS(135),
+    [anon_sym_station] = ACTIONS(135),
+    [anon_sym_chain] = ACTIONS(135),
+    [anon_sym_position] = ACTIONS(135),
+    [anon_sym_ground] = ACTIONS(135),
+    [anon_sym_place] = ACTIONS(135),
+    [anon_sym_joins] = ACTIONS(135),
+    [anon_sym_transmitter] = ACTIONS(135),
+    [anon_sym_receiver] = ACTIONS(135),
+    [anon_sym_run] = ACTIONS(135),
+    [anon_sym_jumper] = ACTIONS(135),
+    [anon_sym_tail] = ACTIONS(135),
+    [anon_sym_pad] = ACTIONS(135),
+    [anon_sym_filter] = ACTIONS(135),
+    [anon_sym_isolator] = ACTIONS(135),
+    [anon_sym_circulator] = ACTIONS(135),
+    [anon_sym_protector] = ACTIONS(135),
+    [anon_sym_switch] = ACTIONS(135),
+    [anon_sym_coupler] = ACTIONS(135),
+    [anon_sym_meter] = ACTIONS(135),
+    [anon_sym_balun] = ACTIONS(135),
+    [anon_sym_tuner] = ACTIONS(135),
+    [anon_sym_duplexer] = ACTIONS(135),
+    [anon_sym_diplexer] = ACTIONS(135),
+    [anon_sym_combiner] = ACTIONS(135),
+    [anon_sym_divider] = ACTIONS(135),
+    [anon_sym_branch] = ACTIONS(135),
+    [anon_sym_branches] = ACTIONS(135),
+    [anon_sym_amplifier] = ACTIONS(135),
+    [anon_sym_preamplifier] = ACTIONS(135),
+    [anon_sym_load] = ACTIONS(135),
+    [anon_sym_antenna] = ACTIONS(135),
+    [anon_sym_read] = ACTIONS(135),
+    [anon_sym_expect] = ACTIONS(135),
+    [anon_sym_limit] = ACTIONS(135),
+    [anon_sym_transmit] = ACTIONS(135),
+    [anon_sym_receive] = ACTIONS(135),
+    [anon_sym_temperature] = ACTIONS(135),
+    [anon_sym_impedance] = ACTIONS(135),
+    [anon_sym_velocity] = ACTIONS(135),
+    [anon_sym_loss] = ACTIONS(135),
+    [anon_sym_construction] = ACTIONS(135),
+    [anon_sym_wires] = ACTIONS(135),
+    [anon_sym_valid] = ACTIONS(135),
+    [anon_sym_accuracy] = ACTIONS(135),
+    [anon_sym_rating] = ACTIONS(135),
+    [anon_sym_voltage] = ACTIONS(135),
+    [anon_sym_size] = ACTIONS(135),
+    [anon_sym_conductor] = ACTIONS(135),
+    [anon_sym_source] = ACTIONS(135),
+    [anon_sym_inner] = ACTIONS(135),
+    [anon_sym_outer] = ACTIONS(135),
+    [anon_sym_permittivity] = ACTIONS(135),
+    [anon_sym_loss_DASHtangent] = ACTIONS(135),
+    [anon_sym_strand] = ACTIONS(135),
+    [anon_sym_braid] = ACTIONS(135),
+    [anon_sym_resistivity] = ACTIONS(135),
+    [anon_sym_diameter] = ACTIONS(135),
+    [anon_sym_spacing] = ACTIONS(135),
+    [anon_sym_family] = ACTIONS(135),
+    [anon_sym_bump] = ACTIONS(135),
+    [anon_sym_calibrated] = ACTIONS(135),
+    [anon_sym_scale] = ACTIONS(135),
+    [anon_sym_resolution] = ACTIONS(135),
+    [anon_sym_kind] = ACTIONS(135),
+    [anon_sym_high] = ACTIONS(135),
+    [anon_sym_low] = ACTIONS(135),
+    [anon_sym_port] = ACTIONS(135),
+    [anon_sym_isolation] = ACTIONS(135),
+    [anon_sym_return_DASHloss] = ACTIONS(135),
+    [anon_sym_swr] = ACTIONS(135),
+    [anon_sym_passes] = ACTIONS(135),
+    [anon_sym_gain] = ACTIONS(135),
+    [anon_sym_noise] = ACTIONS(135),
+    [anon_sym_excess] = ACTIONS(135),
+    [anon_sym_ways] = ACTIONS(135),
+    [anon_sym_coupled] = ACTIONS(135),
+    [anon_sym_power] = ACTIONS(135),
+    [anon_sym_mode] = ACTIONS(135),
+    [anon_sym_duty] = ACTIONS(135),
+    [anon_sym_keyed] = ACTIONS(135),
+    [anon_sym_foldback] = ACTIONS(135),
+    [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_efficiency] = ACTIONS(135),
+    [anon_sym_height] = ACTIONS(135),
+    [anon_sym_added] = ACTIONS(135),
+    [anon_sym_agl] = ACTIONS(135),
+    [anon_sym_am] = ACTIONS(135),
+    [anon_sym_ambient] = ACTIONS(135),
+    [anon_sym_amsl] = ACTIONS(135),
+    [anon_sym_apart] = ACTIONS(135),
+    [anon_sym_at] = ACTIONS(135),
+    [anon_sym_by] = ACTIONS(135),
+    [anon_sym_carrier] = ACTIONS(135),
+    [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_data] = ACTIONS(135),
+    [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_ends] = ACTIONS(135),
+    [anon_sym_erp] = ACTIONS(135),
+    [anon_sym_etrs89] = ACTIONS(135),
+    [anon_sym_figure] = ACTIONS(135),
+    [anon_sym_fm] = ACTIONS(135),
+    [anon_sym_for] = ACTIONS(135),
+    [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_full] = ACTIONS(135),
+    [anon_sym_guess] = ACTIONS(135),
+    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_in] = ACTIONS(135),
+    [anon_sym_k] = ACTIONS(135),
+    [anon_sym_maximum] = ACTIONS(135),
+    [anon_sym_mean] = ACTIONS(135),
+    [anon_sym_nad27] = ACTIONS(135),
+    [anon_sym_nad83] = ACTIONS(135),
+    [anon_sym_net] = ACTIONS(135),
+    [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_of] = ACTIONS(135),
+    [anon_sym_on] = ACTIONS(135),
+    [anon_sym_output] = ACTIONS(135),
+    [anon_sym_pep] = ACTIONS(135),
+    [anon_sym_per] = ACTIONS(135),
+    [anon_sym_phase] = ACTIONS(135),
+    [anon_sym_rated] = ACTIONS(135),
+    [anon_sym_reactance] = ACTIONS(135),
+    [anon_sym_reading] = ACTIONS(135),
+    [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_reference] = ACTIONS(135),
+    [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_shared] = ACTIONS(135),
+    [anon_sym_sheet] = ACTIONS(135),
+    [anon_sym_sinad] = ACTIONS(135),
+    [anon_sym_since] = ACTIONS(135),
+    [anon_sym_ssb] = ACTIONS(135),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
+    [anon_sym_to] = ACTIONS(135),
+    [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_way] = ACTIONS(135),
+    [anon_sym_wet] = ACTIONS(135),
+    [anon_sym_wgs84] = ACTIONS(135),
+    [anon_sym_with] = ACTIONS(135),
+    [anon_sym_COMMA] = ACTIONS(133),
+    [anon_sym_EQ] = ACTIONS(133),
+    [anon_sym_LPAREN] = ACTIONS(133),
+    [anon_sym_DASH] = ACTIONS(135),
+    [anon_sym_u2212] = ACTIONS(135),
+    [anon_sym_u2013] = ACTIONS(135),
+    [anon_sym_PLUS] = ACTIONS(135),
+    [anon_sym_STAR] = ACTIONS(133),
+    [anon_sym_SLASH] = ACTIONS(135),
+    [sym__glued] = ACTIONS(135),
+    [sym_date] = ACTIONS(135),
+    [sym_dms] = ACTIONS(133),
+    [sym_number] = ACTIONS(135),
+    [sym_digit_name] = ACTIONS(135),
+    [sym_string] = ACTIONS(133),
+    [sym_comment] = ACTIONS(3),
+  },
+  [27] = {
+    [ts_builtin_sym_end] = ACTIONS(147),
+    [sym_name] = ACTIONS(149),
+    [aux_sym__end_token1] = ACTIONS(147),
+    [anon_sym_SEMI] = ACTIONS(147),
+    [anon_sym_LBRACE] = ACTIONS(147),
+    [anon_sym_RBRACE] = ACTIONS(147),
+    [anon_sym_use] = ACTIONS(149),
+    [anon_sym_band] = ACTIONS(149),
+    [anon_sym_let] = ACTIONS(149),
+    [anon_sym_cable] = ACTIONS(149),
+    [anon_sym_connector] = ACTIONS(149),
+    [anon_sym_adapter] = ACTIONS(149),
+    [anon_sym_device] = ACTIONS(149),
+    [anon_sym_instrument] = ACTIONS(149),
+    [anon_sym_station] = ACTIONS(149),
+    [anon_sym_chain] = ACTIONS(149),
+    [anon_sym_position] = ACTIONS(149),
+    [anon_sym_ground] = ACTIONS(149),
+    [anon_sym_place] = ACTIONS(149),
+    [anon_sym_joins] = ACTIONS(149),
+    [anon_sym_transmitter] = ACTIONS(149),
+    [anon_sym_receiver] = ACTIONS(149),
+    [anon_sym_run] = ACTIONS(149),
+    [anon_sym_jumper] = ACTIONS(149),
+    [anon_sym_tail] = ACTIONS(149),
+    [anon_sym_pad] = ACTIONS(149),
+    [anon_sym_filter] = ACTIONS(149),
+    [anon_sym_isolator] = ACTIONS(149),
+    [anon_sym_circulator] = ACTIONS(149),
+    [anon_sym_protector] = ACTIONS(149),
+    [anon_sym_switch] = ACTIONS(149),
+    [anon_sym_coupler] = ACTIONS(149),
+    [anon_sym_meter] = ACTIONS(149),
+    [anon_sym_balun] = ACTIONS(149),
+    [anon_sym_tuner] = ACTIONS(149),
+    [anon_sym_duplexer] = ACTIONS(149),
+    [anon_sym_diplexer] = ACTIONS(149),
+    [anon_sym_combiner] = ACTIONS(149),
+    [anon_sym_divider] = ACTIONS(149),
+    [anon_sym_branch] = ACTIONS(149),
+    [anon_sym_branches] = ACTIONS(149),
+    [anon_sym_amplifier] = ACTIONS(149),
+    [anon_sym_preamplifier] = ACTIONS(149),
+    [anon_sym_load] = ACTIONS(149),
+    [anon_sym_antenna] = ACTIONS(149),
+    [anon_sym_read] = ACTIONS(149),
+    [anon_sym_expect] = ACTIONS(149),
+    [anon_sym_limit] = ACTIONS(149),
+    [anon_sym_transmit] = ACTIONS(149),
+    [anon_sym_receive] = ACTIONS(149),
+    [anon_sym_temperature] = ACTIONS(149),
+    [anon_sym_impedance] = ACTIONS(149),
+    [anon_sym_velocity] = ACTIONS(149),
+    [anon_sym_loss] = ACTIONS(149),
+    [anon_sym_construction] = ACTIONS(149),
+    [anon_sym_wires] = ACTIONS(149),
+    [anon_sym_valid] = ACTIONS(149),
+    [anon_sym_accuracy] = ACTIONS(149),
+    [anon_sym_rating] = ACTIONS(149),
+    [anon_sym_voltage] = ACTIONS(149),
+    [anon_sym_size] = ACTIONS(149),
+    [anon_sym_conductor] = ACTIONS(149),
+    [anon_sym_source] = ACTIONS(149),
+    [anon_sym_inner] = ACTIONS(149),
+    [anon_sym_outer] = ACTIONS(149),
+    [anon_sym_permittivity] = ACTIONS(149),
+    [anon_sym_loss_DASHtangent] = ACTIONS(149),
+    [anon_sym_strand] = ACTIONS(149),
+    [anon_sym_braid] = ACTIONS(149),
+    [anon_sym_resistivity] = ACTIONS(149),
+    [anon_sym_diameter] = ACTIONS(149),
+    [anon_sym_spacing] = ACTIONS(149),
+    [anon_sym_family] = ACTIONS(149),
+    [anon_sym_bump] = ACTIONS(149),
+    [anon_sym_calibrated] = ACTIONS(149),
+    [anon_sym_scale] = ACTIONS(149),
+    [anon_sym_resolution] = ACTIONS(149),
+    [anon_sym_kind] = ACTIONS(149),
+    [anon_sym_high] = ACTIONS(149),
+    [anon_sym_low] = ACTIONS(149),
+    [anon_sym_port] = ACTIONS(149),
+    [anon_sym_isolation] = ACTIONS(149),
+    [anon_sym_return_DASHloss] = ACTIONS(149),
+    [anon_sym_swr] = ACTIONS(149),
+    [anon_sym_passes] = ACTIONS(149),
+    [anon_sym_gain] = ACTIONS(149),
+    [anon_sym_noise] = ACTIONS(149),
+    [anon_sym_excess] = ACTIONS(149),
+    [anon_sym_ways] = ACTIONS(149),
+    [anon_sym_coupled] = ACTIONS(149),
+    [anon_sym_power] = ACTIONS(149),
+    [anon_sym_mode] = ACTIONS(149),
+    [anon_sym_duty] = ACTIONS(149),
+    [anon_sym_keyed] = ACTIONS(149),
+    [anon_sym_foldback] = ACTIONS(149),
+    [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_efficiency] = ACTIONS(149),
+    [anon_sym_height] = ACTIONS(149),
+    [anon_sym_added] = ACTIONS(149),
+    [anon_sym_agl] = ACTIONS(149),
+    [anon_sym_am] = ACTIONS(149),
+    [anon_sym_ambient] = ACTIONS(149),
+    [anon_sym_amsl] = ACTIONS(149),
+    [anon_sym_apart] = ACTIONS(149),
+    [anon_sym_at] = ACTIONS(149),
+    [anon_sym_by] = ACTIONS(149),
+    [anon_sym_carrier] = ACTIONS(149),
+    [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_data] = ACTIONS(149),
+    [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_ends] = ACTIONS(149),
+    [anon_sym_erp] = ACTIONS(149),
+    [anon_sym_etrs89] = ACTIONS(149),
+    [anon_sym_figure] = ACTIONS(149),
+    [anon_sym_fm] = ACTIONS(149),
+    [anon_sym_for] = ACTIONS(149),
+    [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_full] = ACTIONS(149),
+    [anon_sym_guess] = ACTIONS(149),
+    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_in] = ACTIONS(149),
+    [anon_sym_k] = ACTIONS(149),
+    [anon_sym_maximum] = ACTIONS(149),
+    [anon_sym_mean] = ACTIONS(149),
+    [anon_sym_nad27] = ACTIONS(149),
+    [anon_sym_nad83] = ACTIONS(149),
+    [anon_sym_net] = ACTIONS(149),
+    [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_of] = ACTIONS(149),
+    [anon_sym_on] = ACTIONS(149),
+    [anon_sym_output] = ACTIONS(149),
+    [anon_sym_pep] = ACTIONS(149),
+    [anon_sym_per] = ACTIONS(149),
+    [anon_sym_phase] = ACTIONS(149),
+    [anon_sym_rated] = ACTIONS(149),
+    [anon_sym_reactance] = ACTIONS(149),
+    [anon_sym_reading] = ACTIONS(149),
+    [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_reference] = ACTIONS(149),
+    [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_shared] = ACTIONS(149),
+    [anon_sym_sheet] = ACTIONS(149),
+    [anon_sym_sinad] = ACTIONS(149),
+    [anon_sym_since] = ACTIONS(149),
+    [anon_sym_ssb] = ACTIONS(149),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
+    [anon_sym_to] = ACTIONS(149),
+    [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_way] = ACTIONS(149),
+    [anon_sym_wet] = ACTIONS(149),
+    [anon_sym_wgs84] = ACTIONS(149),
+    [anon_sym_with] = ACTIONS(149),
+    [anon_sym_COMMA] = ACTIONS(147),
+    [anon_sym_EQ] = ACTIONS(147),
+    [anon_sym_LPAREN] = ACTIONS(147),
+    [anon_sym_DASH] = ACTIONS(149),
+    [anon_sym_u2212] = ACTIONS(149),
+    [anon_sym_u2013] = ACTIONS(149),
+    [anon_sym_PLUS] = ACTIONS(149),
+    [anon_sym_STAR] = ACTIONS(147),
+    [anon_sym_SLASH] = ACTIONS(149),
+    [sym__glued] = ACTIONS(149),
+    [sym_date] = ACTIONS(149),
+    [sym_dms] = ACTIONS(147),
+    [sym_number] = ACTIONS(149),
+    [sym_digit_name] = ACTIONS(149),
+    [sym_string] = ACTIONS(147),
+    [sym_comment] = ACTIONS(3),
+  },
+  [28] = {
+    [ts_builtin_sym_end] = ACTIONS(23),
+    [sym_name] = ACTIONS(25),
+    [aux_sym__end_token1] = ACTIONS(23),
+    [anon_sym_SEMI] = ACTIONS(23),
+    [anon_sym_LBRACE] = ACTIONS(23),
+    [anon_sym_RBRACE] = ACTIONS(23),
+    [anon_sym_use] = ACTIONS(25),
+    [anon_sym_band] = ACTIONS(25),
+    [anon_sym_let] = ACTIONS(25),
+    [anon_sym_cable] = ACTIONS(25),
+    [anon_sym_connector] = ACTIONS(25),
+    [anon_sym_adapter] = ACTIONS(25),
+    [anon_sym_device] = ACTIONS(25),
+    [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_station] = ACTIONS(25),
+    [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_position] = ACTIONS(25),
+    [anon_sym_ground] = ACTIONS(25),
+    [anon_sym_place] = ACTIONS(25),
+    [anon_sym_joins] = ACTIONS(25),
+    [anon_sym_transmitter] = ACTIONS(25),
+    [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_run] = ACTIONS(25),
+    [anon_sym_jumper] = ACTIONS(25),
+    [anon_sym_tail] = ACTIONS(25),
+    [anon_sym_pad] = ACTIONS(25),
+    [anon_sym_filter] = ACTIONS(25),
+    [anon_sym_isolator] = ACTIONS(25),
+    [anon_sym_circulator] = ACTIONS(25),
+    [anon_sym_protector] = ACTIONS(25),
+    [anon_sym_switch] = ACTIONS(25),
+    [anon_sym_coupler] = ACTIONS(25),
+    [anon_sym_meter] = ACTIONS(25),
+    [anon_sym_balun] = ACTIONS(25),
+    [anon_sym_tuner] = ACTIONS(25),
+    [anon_sym_duplexer] = ACTIONS(25),
+    [anon_sym_diplexer] = ACTIONS(25),
+    [anon_sym_combiner] = ACTIONS(25),
+    [anon_sym_divider] = ACTIONS(25),
+    [anon_sym_branch] = ACTIONS(25),
+    [anon_sym_branches] = ACTIONS(25),
+    [anon_sym_amplifier] = ACTIONS(25),
+    [anon_sym_preamplifier] = ACTIONS(25),
+    [anon_sym_load] = ACTIONS(25),
+    [anon_sym_antenna] = ACTIONS(25),
+    [anon_sym_read] = ACTIONS(25),
+    [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_limit] = ACTIONS(25),
+    [anon_sym_transmit] = ACTIONS(25),
+    [anon_sym_receive] = ACTIONS(25),
+    [anon_sym_temperature] = ACTIONS(25),
+    [anon_sym_impedance] = ACTIONS(25),
+    [anon_sym_velocity] = ACTIONS(25),
+    [anon_sym_loss] = ACTIONS(25),
+    [anon_sym_construction] = ACTIONS(25),
+    [anon_sym_wires] = ACTIONS(25),
+    [anon_sym_valid] = ACTIONS(25),
+    [anon_sym_accuracy] = ACTIONS(25),
+    [anon_sym_rating] = ACTIONS(25),
+    [anon_sym_voltage] = ACTIONS(25),
+    [anon_sym_size] = ACTIONS(25),
+    [anon_sym_conductor] = ACTIONS(25),
+    [anon_sym_source] = ACTIONS(25),
+    [anon_sym_inner] = ACTIONS(25),
+    [anon_sym_outer] = ACTIONS(25),
+    [anon_sym_permittivity] = ACTIONS(25),
+    [anon_sym_loss_DASHtangent] = ACTIONS(25),
+    [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_braid] = ACTIONS(25),
+    [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_diameter] = ACTIONS(25),
+    [anon_sym_spacing] = ACTIONS(25),
+    [anon_sym_family] = ACTIONS(25),
+    [anon_sym_bump] = ACTIONS(25),
+    [anon_sym_calibrated] = ACTIONS(25),
+    [anon_sym_scale] = ACTIONS(25),
+    [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_kind] = ACTIONS(25),
+    [anon_sym_high] = ACTIONS(25),
+    [anon_sym_low] = ACTIONS(25),
+    [anon_sym_port] = ACTIONS(25),
+    [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_return_DASHloss] = ACTIONS(25),
+    [anon_sym_swr] = ACTIONS(25),
+    [anon_sym_passes] = ACTIONS(25),
+    [anon_sym_gain] = ACTIONS(25),
+    [anon_sym_noise] = ACTIONS(25),
+    [anon_sym_excess] = ACTIONS(25),
+    [anon_sym_ways] = ACTIONS(25),
+    [anon_sym_coupled] = ACTIONS(25),
+    [anon_sym_power] = ACTIONS(25),
+    [anon_sym_mode] = ACTIONS(25),
+    [anon_sym_duty] = ACTIONS(25),
+    [anon_sym_keyed] = ACTIONS(25),
+    [anon_sym_foldback] = ACTIONS(25),
+    [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_efficiency] = ACTIONS(25),
+    [anon_sym_height] = ACTIONS(25),
+    [anon_sym_added] = ACTIONS(25),
+    [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_am] = ACTIONS(25),
+    [anon_sym_ambient] = ACTIONS(25),
+    [anon_sym_amsl] = ACTIONS(25),
+    [anon_sym_apart] = ACTIONS(25),
+    [anon_sym_at] = ACTIONS(25),
+    [anon_sym_by] = ACTIONS(25),
+    [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_data] = ACTIONS(25),
+    [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_ends] = ACTIONS(25),
+    [anon_sym_erp] = ACTIONS(25),
+    [anon_sym_etrs89] = ACTIONS(25),
+    [anon_sym_figure] = ACTIONS(25),
+    [anon_sym_fm] = ACTIONS(25),
+    [anon_sym_for] = ACTIONS(25),
+    [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_full] = ACTIONS(25),
+    [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_in] = ACTIONS(25),
+    [anon_sym_k] = ACTIONS(25),
+    [anon_sym_maximum] = ACTIONS(25),
+    [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_nad27] = ACTIONS(25),
+    [anon_sym_nad83] = ACTIONS(25),
+    [anon_sym_net] = ACTIONS(25),
+    [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_of] = ACTIONS(25),
+    [anon_sym_on] = ACTIONS(25),
+    [anon_sym_output] = ACTIONS(25),
+    [anon_sym_pep] = ACTIONS(25),
+    [anon_sym_per] = ACTIONS(25),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_rated] = ACTIONS(25),
+    [anon_sym_reactance] = ACTIONS(25),
+    [anon_sym_reading] = ACTIONS(25),
+    [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_reference] = ACTIONS(25),
+    [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_shared] = ACTIONS(25),
+    [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_sinad] = ACTIONS(25),
+    [anon_sym_since] = ACTIONS(25),
+    [anon_sym_ssb] = ACTIONS(25),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_to] = ACTIONS(25),
+    [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_way] = ACTIONS(25),
+    [anon_sym_wet] = ACTIONS(25),
+    [anon_sym_wgs84] = ACTIONS(25),
+    [anon_sym_with] = ACTIONS(25),
+    [anon_sym_COMMA] = ACTIONS(23),
+    [anon_sym_EQ] = ACTIONS(23),
+    [anon_sym_LPAREN] = ACTIONS(23),
+    [anon_sym_DASH] = ACTIONS(25),
+    [anon_sym_u2212] = ACTIONS(25),
+    [anon_sym_u2013] = ACTIONS(25),
+    [anon_sym_PLUS] = ACTIONS(25),
+    [anon_sym_STAR] = ACTIONS(23),
+    [anon_sym_SLASH] = ACTIONS(25),
+    [sym__glued] = ACTIONS(25),
+    [sym_date] = ACTIONS(25),
+    [sym_dms] = ACTIONS(23),
+    [sym_number] = ACTIONS(25),
+    [sym_digit_name] = ACTIONS(25),
+    [sym_string] = ACTIONS(23),
+    [sym_comment] = ACTIONS(3),
+  },
+  [29] = {
+    [ts_builtin_sym_end] = ACTIONS(141),
+    [sym_name] = ACTIONS(143),
+    [aux_sym__end_token1] = ACTIONS(141),
+    [anon_sym_SEMI] = ACTIONS(141),
+    [anon_sym_LBRACE] = ACTIONS(141),
+    [anon_sym_RBRACE] = ACTIONS(141),
+    [anon_sym_use] = ACTIONS(143),
+    [anon_sym_band] = ACTIONS(143),
+    [anon_sym_let] = ACTIONS(143),
+    [anon_sym_cable] = ACTIONS(143),
+    [anon_sym_connector] = ACTIONS(143),
+    [anon_sym_adapter] = ACTIONS(143),
+    [anon_sym_device] = ACTIONS(143),
+    [anon_sym_instrument] = ACTIONS(143),
+    [anon_sym_station] = ACTIONS(143),
+    [anon_sym_chain] = ACTIONS(143),
+    [anon_sym_position] = ACTIONS(143),
+    [anon_sym_ground] = ACTIONS(143),
+    [anon_sym_place] = ACTIONS(143),
+    [anon_sym_joins] = ACTIONS(143),
+    [anon_sym_transmitter] = ACTIONS(143),
+    [anon_sym_receiver] = ACTIONS(143),
+    [anon_sym_run] = ACTIONS(143),
+    [anon_sym_jumper] = ACTIONS(143),
+    [anon_sym_tail] = ACTIONS(143),
+    [anon_sym_pad] = ACTIONS(143),
+    [anon_sym_filter] = ACTIONS(143),
+    [anon_sym_isolator] = ACTIONS(143),
+    [anon_sym_circulator] = ACTIONS(143),
+    [anon_sym_protector] = ACTIONS(143),
+    [anon_sym_switch] = ACTIONS(143),
+    [anon_sym_coupler] = ACTIONS(143),
+    [anon_sym_meter] = ACTIONS(143),
+    [anon_sym_balun] = ACTIONS(143),
+    [anon_sym_tuner] = ACTIONS(143),
+    [anon_sym_duplexer] = ACTIONS(143),
+    [anon_sym_diplexer] = ACTIONS(143),
+    [anon_sym_combiner] = ACTIONS(143),
+    [anon_sym_divider] = ACTIONS(143),
+    [anon_sym_branch] = ACTIONS(143),
+    [anon_sym_branches] = ACTIONS(143),
+    [anon_sym_amplifier] = ACTIONS(143),
+    [anon_sym_preamplifier] = ACTIONS(143),
+    [anon_sym_load] = ACTIONS(143),
+    [anon_sym_antenna] = ACTIONS(143),
+    [anon_sym_read] = ACTIONS(143),
+    [anon_sym_expect] = ACTIONS(143),
+    [anon_sym_limit] = ACTIONS(143),
+    [anon_sym_transmit] = ACTIONS(143),
+    [anon_sym_receive] = ACTIONS(143),
+    [anon_sym_temperature] = ACTIONS(143),
+    [anon_sym_impedance] = ACTIONS(143),
+    [anon_sym_velocity] = ACTIONS(143),
+    [anon_sym_loss] = ACTIONS(143),
+    [anon_sym_construction] = ACTIONS(143),
+    [anon_sym_wires] = ACTIONS(143),
+    [anon_sym_valid] = ACTIONS(143),
+    [anon_sym_accuracy] = ACTIONS(143),
+    [anon_sym_rating] = ACTIONS(143),
+    [anon_sym_voltage] = ACTIONS(143),
+    [anon_sym_size] = ACTIONS(143),
+    [anon_sym_conductor] = ACTIONS(143),
+    [anon_sym_source] = ACTIONS(143),
+    [anon_sym_inner] = ACTIONS(143),
+    [anon_sym_outer] = ACTIONS(143),
+    [anon_sym_permittivity] = ACTIONS(143),
+    [anon_sym_loss_DASHtangent] = ACTIONS(143),
+    [anon_sym_strand] = ACTIONS(143),
+    [anon_sym_braid] = ACTIONS(143),
+    [anon_sym_resistivity] = ACTIONS(143),
+    [anon_sym_diameter] = ACTIONS(143),
+    [anon_sym_spacing] = ACTIONS(143),
+    [anon_sym_family] = ACTIONS(143),
+    [anon_sym_bump] = ACTIONS(143),
+    [anon_sym_calibrated] = ACTIONS(143),
+    [anon_sym_scale] = ACTIONS(143),
+    [anon_sym_resolution] = ACTIONS(143),
+    [anon_sym_kind] = ACTIONS(143),
+    [anon_sym_high] = ACTIONS(143),
+    [anon_sym_low] = ACTIONS(143),
+    [anon_sym_port] = ACTIONS(143),
+    [anon_sym_isolation] = ACTIONS(143),
+    [anon_sym_return_DASHloss] = ACTIONS(143),
+    [anon_sym_swr] = ACTIONS(143),
+    [anon_sym_passes] = ACTIONS(143),
+    [anon_sym_gain] = ACTIONS(143),
+    [anon_sym_noise] = ACTIONS(143),
+    [anon_sym_excess] = ACTIONS(143),
+    [anon_sym_ways] = ACTIONS(143),
+    [anon_sym_coupled] = ACTIONS(143),
+    [anon_sym_power] = ACTIONS(143),
+    [anon_sym_mode] = ACTIONS(143),
+    [anon_sym_duty] = ACTIONS(143),
+    [anon_sym_keyed] = ACTIONS(143),
+    [anon_sym_foldback] = ACTIONS(143),
+    [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_efficiency] = ACTIONS(143),
+    [anon_sym_height] = ACTIONS(143),
+    [anon_sym_added] = ACTIONS(143),
+    [anon_sym_agl] = ACTIONS(143),
+    [anon_sym_am] = ACTIONS(143),
+    [anon_sym_ambient] = ACTIONS(143),
+    [anon_sym_amsl] = ACTIONS(143),
+    [anon_sym_apart] = ACTIONS(143),
+    [anon_sym_at] = ACTIONS(143),
+    [anon_sym_by] = ACTIONS(143),
+    [anon_sym_carrier] = ACTIONS(143),
+    [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_data] = ACTIONS(143),
+    [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_ends] = ACTIONS(143),
+    [anon_sym_erp] = ACTIONS(143),
+    [anon_sym_etrs89] = ACTIONS(143),
+    [anon_sym_figure] = ACTIONS(143),
+    [anon_sym_fm] = ACTIONS(143),
+    [anon_sym_for] = ACTIONS(143),
+    [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_full] = ACTIONS(143),
+    [anon_sym_guess] = ACTIONS(143),
+    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_in] = ACTIONS(143),
+    [anon_sym_k] = ACTIONS(143),
+    [anon_sym_maximum] = ACTIONS(143),
+    [anon_sym_mean] = ACTIONS(143),
+    [anon_sym_nad27] = ACTIONS(143),
+    [anon_sym_nad83] = ACTIONS(143),
+    [anon_sym_net] = ACTIONS(143),
+    [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_of] = ACTIONS(143),
+    [anon_sym_on] = ACTIONS(143),
+    [anon_sym_output] = ACTIONS(143),
+    [anon_sym_pep] = ACTIONS(143),
+    [anon_sym_per] = ACTIONS(175),
+    [anon_sym_phase] = ACTIONS(143),
+    [anon_sym_rated] = ACTIONS(143),
+    [anon_sym_reactance] = ACTIONS(143),
+    [anon_sym_reading] = ACTIONS(143),
+    [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_reference] = ACTIONS(143),
+    [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_shared] = ACTIONS(143),
+    [anon_sym_sheet] = ACTIONS(143),
+    [anon_sym_sinad] = ACTIONS(143),
+    [anon_sym_since] = ACTIONS(143),
+    [anon_sym_ssb] = ACTIONS(143),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
+    [anon_sym_to] = ACTIONS(143),
+    [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_way] = ACTIONS(143),
+    [anon_sym_wet] = ACTIONS(143),
+    [anon_sym_wgs84] = ACTIONS(143),
+    [anon_sym_with] = ACTIONS(143),
+    [anon_sym_COMMA] = ACTIONS(141),
+    [anon_sym_EQ] = ACTIONS(141),
+    [anon_sym_LPAREN] = ACTIONS(141),
+    [anon_sym_DASH] = ACTIONS(143),
+    [anon_sym_u2212] = ACTIONS(143),
+    [anon_sym_u2013] = ACTIONS(143),
+    [anon_sym_PLUS] = ACTIONS(143),
+    [anon_sym_STAR] = ACTIONS(141),
+    [anon_sym_SLASH] = ACTIONS(143),
+    [sym__glued] = ACTIONS(143),
+    [sym_date] = ACTIONS(143),
+    [sym_dms] = ACTIONS(141),
+    [sym_number] = ACTIONS(143),
+    [sym_digit_name] = ACTIONS(143),
+    [sym_string] = ACTIONS(141),
+    [sym_comment] = ACTIONS(3),
+  },
+  [30] = {
+    [ts_builtin_sym_end] = ACTIONS(137),
+    [sym_name] = ACTIONS(139),
+    [aux_sym__end_token1] = ACTIONS(137),
+    [anon_sym_SEMI] = ACTIONS(137),
+    [anon_sym_LBRACE] = ACTIONS(137),
+    [anon_sym_RBRACE] = ACTIONS(137),
+    [anon_sym_use] = ACTIONS(139),
+    [anon_sym_band] = ACTIONS(139),
+    [anon_sym_let] = ACTIONS(139),
+    [anon_sym_cable] = ACTIONS(139),
+    [anon_sym_connector] = ACTIONS(139),
+    [anon_sym_adapter] = ACTIONS(139),
+    [anon_sym_device] = ACTIONS(139),
+    [anon_sym_instrument] = ACTIONS(139),
+    [anon_sym_station] = ACTIONS(139),
+    [anon_sym_chain] = ACTIONS(139),
+    [anon_sym_position] = ACTIONS(139),
+    [anon_sym_ground] = ACTIONS(139),
+    [anon_sym_place] = ACTIONS(139),
+    [anon_sym_joins] = ACTIONS(139),
+    [anon_sym_transmitter] = ACTIONS(139),
+    [anon_sym_receiver] = ACTIONS(139),
+    [anon_sym_run] = ACTIONS(139),
+    [anon_sym_jumper] = ACTIONS(139),
+    [anon_sym_tail] = ACTIONS(139),
+    [anon_sym_pad] = ACTIONS(139),
+    [anon_sym_filter] = ACTIONS(139),
+    [anon_sym_isolator] = ACTIONS(139),
+    [anon_sym_circulator] = ACTIONS(139),
+    [anon_sym_protector] = ACTIONS(139),
+    [anon_sym_switch] = ACTIONS(139),
+    [anon_sym_coupler] = ACTIONS(139),
+    [anon_sym_meter] = ACTIONS(139),
+    [anon_sym_balun] = ACTIONS(139),
+    [anon_sym_tuner] = ACTIONS(139),
+    [anon_sym_duplexer] = ACTIONS(139),
+    [anon_sym_diplexer] = ACTIONS(139),
+    [anon_sym_combiner] = ACTIONS(139),
+    [anon_sym_divider] = ACTIONS(139),
+    [anon_sym_branch] = ACTIONS(139),
+    [anon_sym_branches] = ACTIONS(139),
+    [anon_sym_amplifier] = ACTIONS(139),
+    [anon_sym_preamplifier] = ACTIONS(139),
+    [anon_sym_load] = ACTIONS(139),
+    [anon_sym_antenna] = ACTIONS(139),
+    [anon_sym_read] = ACTIONS(139),
+    [anon_sym_expect] = ACTIONS(139),
+    [anon_sym_limit] = ACTIONS(139),
+    [anon_sym_transmit] = ACTIONS(139),
+    [anon_sym_receive] = ACTIONS(139),
+    [anon_sym_temperature] = ACTIONS(139),
+    [anon_sym_impedance] = ACTIONS(139),
+    [anon_sym_velocity] = ACTIONS(139),
+    [anon_sym_loss] = ACTIONS(139),
+    [anon_sym_construction] = ACTIONS(139),
+    [anon_sym_wires] = ACTIONS(139),
+    [anon_sym_valid] = ACTIONS(139),
+    [anon_sym_accuracy] = ACTIONS(139),
+    [anon_sym_rating] = ACTIONS(139),
+    [anon_sym_voltage] = ACTIONS(139),
+    [anon_sym_size] = ACTIONS(139),
+    [anon_sym_conductor] = ACTIONS(139),
+    [anon_sym_source] = ACTIONS(139),
+    [anon_sym_inner] = ACTIONS(139),
+    [anon_sym_outer] = ACTIONS(139),
+    [anon_sym_permittivity] = ACTIONS(139),
+    [anon_sym_loss_DASHtangent] = ACTIONS(139),
+    [anon_sym_strand] = ACTIONS(139),
+    [anon_sym_braid] = ACTIONS(139),
+    [anon_sym_resistivity] = ACTIONS(139),
+    [anon_sym_diameter] = ACTIONS(139),
+    [anon_sym_spacing] = ACTIONS(139),
+    [anon_sym_family] = ACTIONS(139),
+    [anon_sym_bump] = ACTIONS(139),
+    [anon_sym_calibrated] = ACTIONS(139),
+    [anon_sym_scale] = ACTIONS(139),
+    [anon_sym_resolution] = ACTIONS(139),
+    [anon_sym_kind] = ACTIONS(139),
+    [anon_sym_high] = ACTIONS(139),
+    [anon_sym_low] = ACTIONS(139),
+    [anon_sym_port] = ACTIONS(139),
+    [anon_sym_isolation] = ACTIONS(139),
+    [anon_sym_return_DASHloss] = ACTIONS(139),
+    [anon_sym_swr] = ACTIONS(139),
+    [anon_sym_passes] = ACTIONS(139),
+    [anon_sym_gain] = ACTIONS(139),
+    [anon_sym_noise] = ACTIONS(139),
+    [anon_sym_excess] = ACTIONS(139),
+    [anon_sym_ways] = ACTIONS(139),
+    [anon_sym_coupled] = ACTIONS(139),
+    [anon_sym_power] = ACTIONS(139),
+    [anon_sym_mode] = ACTIONS(139),
+    [anon_sym_duty] = ACTIONS(139),
+    [anon_sym_keyed] = ACTIONS(139),
+    [anon_sym_foldback] = ACTIONS(139),
+    [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_efficiency] = ACTIONS(139),
+    [anon_sym_height] = ACTIONS(139),
+    [anon_sym_added] = ACTIONS(139),
+    [anon_sym_agl] = ACTIONS(139),
+    [anon_sym_am] = ACTIONS(139),
+    [anon_sym_ambient] = ACTIONS(139),
+    [anon_sym_amsl] = ACTIONS(139),
+    [anon_sym_apart] = ACTIONS(139),
+    [anon_sym_at] = ACTIONS(139),
+    [anon_sym_by] = ACTIONS(139),
+    [anon_sym_carrier] = ACTIONS(139),
+    [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_data] = ACTIONS(139),
+    [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_ends] = ACTIONS(139),
+    [anon_sym_erp] = ACTIONS(139),
+    [anon_sym_etrs89] = ACTIONS(139),
+    [anon_sym_figure] = ACTIONS(139),
+    [anon_sym_fm] = ACTIONS(139),
+    [anon_sym_for] = ACTIONS(139),
+    [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_full] = ACTIONS(139),
+    [anon_sym_guess] = ACTIONS(139),
+    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_in] = ACTIONS(139),
+    [anon_sym_k] = ACTIONS(139),
+    [anon_sym_maximum] = ACTIONS(139),
+    [anon_sym_mean] = ACTIONS(139),
+    [anon_sym_nad27] = ACTIONS(139),
+    [anon_sym_nad83] = ACTIONS(139),
+    [anon_sym_net] = ACTIONS(139),
+    [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_of] = ACTIONS(139),
+    [anon_sym_on] = ACTIONS(139),
+    [anon_sym_output] = ACTIONS(139),
+    [anon_sym_pep] = ACTIONS(139),
+    [anon_sym_per] = ACTIONS(139),
+    [anon_sym_phase] = ACTIONS(139),
+    [anon_sym_rated] = ACTIONS(139),
+    [anon_sym_reactance] = ACTIONS(139),
+    [anon_sym_reading] = ACTIONS(139),
+    [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_reference] = ACTIONS(139),
+    [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_shared] = ACTIONS(139),
+    [anon_sym_sheet] = ACTIONS(139),
+    [anon_sym_sinad] = ACTIONS(139),
+    [anon_sym_since] = ACTIONS(139),
+    [anon_sym_ssb] = ACTIONS(139),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
+    [anon_sym_to] = ACTIONS(139),
+    [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_way] = ACTIONS(139),
+    [anon_sym_wet] = ACTIONS(139),
+    [anon_sym_wgs84] = ACTIONS(139),
+    [anon_sym_with] = ACTIONS(139),
+    [anon_sym_COMMA] = ACTIONS(137),
+    [anon_sym_EQ] = ACTIONS(137),
+    [anon_sym_LPAREN] = ACTIONS(137),
+    [anon_sym_DASH] = ACTIONS(139),
+    [anon_sym_u2212] = ACTIONS(139),
+    [anon_sym_u2013] = ACTIONS(139),
+    [anon_sym_PLUS] = ACTIONS(139),
+    [anon_sym_STAR] = ACTIONS(137),
+    [anon_sym_SLASH] = ACTIONS(139),
+    [sym__glued] = ACTIONS(139),
+    [sym_date] = ACTIONS(139),
+    [sym_dms] = ACTIONS(137),
+    [sym_number] = ACTIONS(139),
+    [sym_digit_name] = ACTIONS(139),
+    [sym_string] = ACTIONS(137),
+    [sym_comment] = ACTIONS(3),
+  },
+  [31] = {
+    [ts_builtin_sym_end] = ACTIONS(159),
+    [sym_name] = ACTIONS(161),
+    [aux_sym__end_token1] = ACTIONS(159),
+    [anon_sym_SEMI] = ACTIONS(159),
+    [anon_sym_LBRACE] = ACTIONS(159),
+    [anon_sym_RBRACE] = ACTIONS(159),
+    [anon_sym_use] = ACTIONS(161),
+    [anon_sym_band] = ACTIONS(161),
+    [anon_sym_let] = ACTIONS(161),
+    [anon_sym_cable] = ACTIONS(161),
+    [anon_sym_connector] = ACTIONS(161),
+    [anon_sym_adapter] = ACTIONS(161),
+    [anon_sym_device] = ACTIONS(161),
+    [anon_sym_instrument] = ACTIONS(161),
+    [anon_sym_station] = ACTIONS(161),
+    [anon_sym_chain] = ACTIONS(161),
+    [anon_sym_position] = ACTIONS(161),
+    [anon_sym_ground] = ACTIONS(161),
+    [anon_sym_place] = ACTIONS(161),
+    [anon_sym_joins] = ACTIONS(161),
+    [anon_sym_transmitter] = ACTIONS(161),
+    [anon_sym_receiver] = ACTIONS(161),
+    [anon_sym_run] = ACTIONS(161),
+    [anon_sym_jumper] = ACTIONS(161),
+    [anon_sym_tail] = ACTIONS(161),
+    [anon_sym_pad] = ACTIONS(161),
+    [anon_sym_filter] = ACTIONS(161),
+    [anon_sym_isolator] = ACTIONS(161),
+    [anon_sym_circulator] = ACTIONS(161),
+    [anon_sym_protector] = ACTIONS(161),
+    [anon_sym_switch] = ACTIONS(161),
+    [anon_sym_coupler] = ACTIONS(161),
+    [anon_sym_meter] = ACTIONS(161),
+    [anon_sym_balun] = ACTIONS(161),
+    [anon_sym_tuner] = ACTIONS(161),
+    [anon_sym_duplexer] = ACTIONS(161),
+    [anon_sym_diplexer] = ACTIONS(161),
+    [anon_sym_combiner] = ACTIONS(161),
+    [anon_sym_divider] = ACTIONS(161),
+    [anon_sym_branch] = ACTIONS(161),
+    [anon_sym_branches] = ACTIONS(161),
+    [anon_sym_amplifier] = ACTIONS(161),
+    [anon_sym_preamplifier] = ACTIONS(161),
+    [anon_sym_load] = ACTIONS(161),
+    [anon_sym_antenna] = ACTIONS(161),
+    [anon_sym_read] = ACTIONS(161),
+    [anon_sym_expect] = ACTIONS(161),
+    [anon_sym_limit] = ACTIONS(161),
+    [anon_sym_transmit] = ACTIONS(161),
+    [anon_sym_receive] = ACTIONS(161),
+    [anon_sym_temperature] = ACTIONS(161),
+    [anon_sym_impedance] = ACTIONS(161),
+    [anon_sym_velocity] = ACTIONS(161),
+    [anon_sym_loss] = ACTIONS(161),
+    [anon_sym_construction] = ACTIONS(161),
+    [anon_sym_wires] = ACTIONS(161),
+    [anon_sym_valid] = ACTIONS(161),
+    [anon_sym_accuracy] = ACTIONS(161),
+    [anon_sym_rating] = ACTIONS(161),
+    [anon_sym_voltage] = ACTIONS(161),
+    [anon_sym_size] = ACTIONS(161),
+    [anon_sym_conductor] = ACTIONS(161),
+    [anon_sym_source] = ACTIONS(161),
+    [anon_sym_inner] = ACTIONS(161),
+    [anon_sym_outer] = ACTIONS(161),
+    [anon_sym_permittivity] = ACTIONS(161),
+    [anon_sym_loss_DASHtangent] = ACTIONS(161),
+    [anon_sym_strand] = ACTIONS(161),
+    [anon_sym_braid] = ACTIONS(161),
+    [anon_sym_resistivity] = ACTIONS(161),
+    [anon_sym_diameter] = ACTIONS(161),
+    [anon_sym_spacing] = ACTIONS(161),
+    [anon_sym_family] = ACTIONS(161),
+    [anon_sym_bump] = ACTIONS(161),
+    [anon_sym_calibrated] = ACTIONS(161),
+    [anon_sym_scale] = ACTIONS(161),
+    [anon_sym_resolution] = ACTIONS(161),
+    [anon_sym_kind] = ACTIONS(161),
+    [anon_sym_high] = ACTIONS(161),
+    [anon_sym_low] = ACTIONS(161),
+    [anon_sym_port] = ACTIONS(161),
+    [anon_sym_isolation] = ACTIONS(161),
+    [anon_sym_return_DASHloss] = ACTIONS(161),
+    [anon_sym_swr] = ACTIONS(161),
+    [anon_sym_passes] = ACTIONS(161),
+    [anon_sym_gain] = ACTIONS(161),
+    [anon_sym_noise] = ACTIONS(161),
+    [anon_sym_excess] = ACTIONS(161),
+    [anon_sym_ways] = ACTIONS(161),
+    [anon_sym_coupled] = ACTIONS(161),
+    [anon_sym_power] = ACTIONS(161),
+    [anon_sym_mode] = ACTIONS(161),
+    [anon_sym_duty] = ACTIONS(161),
+    [anon_sym_keyed] = ACTIONS(161),
+    [anon_sym_foldback] = ACTIONS(161),
+    [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_efficiency] = ACTIONS(161),
+    [anon_sym_height] = ACTIONS(161),
+    [anon_sym_added] = ACTIONS(161),
+    [anon_sym_agl] = ACTIONS(161),
+    [anon_sym_am] = ACTIONS(161),
+    [anon_sym_ambient] = ACTIONS(161),
+    [anon_sym_amsl] = ACTIONS(161),
+    [anon_sym_apart] = ACTIONS(161),
+    [anon_sym_at] = ACTIONS(161),
+    [anon_sym_by] = ACTIONS(161),
+    [anon_sym_carrier] = ACTIONS(161),
+    [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_data] = ACTIONS(161),
+    [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_ends] = ACTIONS(161),
+    [anon_sym_erp] = ACTIONS(161),
+    [anon_sym_etrs89] = ACTIONS(161),
+    [anon_sym_figure] = ACTIONS(161),
+    [anon_sym_fm] = ACTIONS(161),
+    [anon_sym_for] = ACTIONS(161),
+    [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_full] = ACTIONS(161),
+    [anon_sym_guess] = ACTIONS(161),
+    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_in] = ACTIONS(161),
+    [anon_sym_k] = ACTIONS(161),
+    [anon_sym_maximum] = ACTIONS(161),
+    [anon_sym_mean] = ACTIONS(161),
+    [anon_sym_nad27] = ACTIONS(161),
+    [anon_sym_nad83] = ACTIONS(161),
+    [anon_sym_net] = ACTIONS(161),
+    [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_of] = ACTIONS(161),
+    [anon_sym_on] = ACTIONS(161),
+    [anon_sym_output] = ACTIONS(161),
+    [anon_sym_pep] = ACTIONS(161),
+    [anon_sym_per] = ACTIONS(161),
+    [anon_sym_phase] = ACTIONS(161),
+    [anon_sym_rated] = ACTIONS(161),
+    [anon_sym_reactance] = ACTIONS(161),
+    [anon_sym_reading] = ACTIONS(161),
+    [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_reference] = ACTIONS(161),
+    [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_shared] = ACTIONS(161),
+    [anon_sym_sheet] = ACTIONS(161),
+    [anon_sym_sinad] = ACTIONS(161),
+    [anon_sym_since] = ACTIONS(161),
+    [anon_sym_ssb] = ACTIONS(161),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
+    [anon_sym_to] = ACTIONS(161),
+    [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_way] = ACTIONS(161),
+    [anon_sym_wet] = ACTIONS(161),
+    [anon_sym_wgs84] = ACTIONS(161),
+    [anon_sym_with] = ACTIONS(161),
+    [anon_sym_COMMA] = ACTIONS(159),
+    [anon_sym_EQ] = ACTIONS(159),
+    [anon_sym_LPAREN] = ACTIONS(159),
+    [anon_sym_DASH] = ACTIONS(161),
+    [anon_sym_u2212] = ACTIONS(161),
+    [anon_sym_u2013] = ACTIONS(161),
+    [anon_sym_PLUS] = ACTIONS(161),
+    [anon_sym_STAR] = ACTIONS(159),
+    [anon_sym_SLASH] = ACTIONS(161),
+    [sym__glued] = ACTIONS(161),
+    [sym_date] = ACTIONS(161),
+    [sym_dms] = ACTIONS(159),
+    [sym_number] = ACTIONS(161),
+    [sym_digit_name] = ACTIONS(161),
+    [sym_string] = ACTIONS(159),
+    [sym_comment] = ACTIONS(3),
+  },
+  [32] = {
+    [ts_builtin_sym_end] = ACTIONS(177),
+    [sym_name] = ACTIONS(179),
+    [aux_sym__end_token1] = ACTIONS(177),
+    [anon_sym_SEMI] = ACTIONS(177),
+    [anon_sym_LBRACE] = ACTIONS(177),
+    [anon_sym_RBRACE] = ACTIONS(177),
+    [anon_sym_use] = ACTIONS(179),
+    [anon_sym_band] = ACTIONS(179),
+    [anon_sym_let] = ACTIONS(179),
+    [anon_sym_cable] = ACTIONS(179),
+    [anon_sym_connector] = ACTIONS(179),
+    [anon_sym_adapter] = ACTIONS(179),
+    [anon_sym_device] = ACTIONS(179),
+    [anon_sym_instrument] = ACTIONS(179),
+    [anon_sym_station] = ACTIONS(179),
+    [anon_sym_chain] = ACTIONS(179),
+    [anon_sym_position] = ACTIONS(179),
+    [anon_sym_ground] = ACTIONS(179),
+    [anon_sym_place] = ACTIONS(179),
+    [anon_sym_joins] = ACTIONS(179),
+    [anon_sym_transmitter] = ACTIONS(179),
+    [anon_sym_receiver] = ACTIONS(179),
+    [anon_sym_run] = ACTIONS(179),
+    [anon_sym_jumper] = ACTIONS(179),
+    [anon_sym_tail] = ACTIONS(179),
+    [anon_sym_pad] = ACTIONS(179),
+    [anon_sym_filter] = ACTIONS(179),
+    [anon_sym_isolator] = ACTIONS(179),
+    [anon_sym_circulator] = ACTIONS(179),
+    [anon_sym_protector] = ACTIONS(179),
+    [anon_sym_switch] = ACTIONS(179),
+    [anon_sym_coupler] = ACTIONS(179),
+    [anon_sym_meter] = ACTIONS(179),
+    [anon_sym_balun] = ACTIONS(179),
+    [anon_sym_tuner] = ACTIONS(179),
+    [anon_sym_duplexer] = ACTIONS(179),
+    [anon_sym_diplexer] = ACTIONS(179),
+    [anon_sym_combiner] = ACTIONS(179),
+    [anon_sym_divider] = ACTIONS(179),
+    [anon_sym_branch] = ACTIONS(179),
+    [anon_sym_branches] = ACTIONS(179),
+    [anon_sym_amplifier] = ACTIONS(179),
+    [anon_sym_preamplifier] = ACTIONS(179),
+    [anon_sym_load] = ACTIONS(179),
+    [anon_sym_antenna] = ACTIONS(179),
+    [anon_sym_read] = ACTIONS(179),
+    [anon_sym_expect] = ACTIONS(179),
+    [anon_sym_limit] = ACTIONS(179),
+    [anon_sym_transmit] = ACTIONS(179),
+    [anon_sym_receive] = ACTIONS(179),
+    [anon_sym_temperature] = ACTIONS(179),
+    [anon_sym_impedance] = ACTIONS(179),
+    [anon_sym_velocity] = ACTIONS(179),
+    [anon_sym_loss] = ACTIONS(179),
+    [anon_sym_construction] = ACTIONS(179),
+    [anon_sym_wires] = ACTIONS(179),
+    [anon_sym_valid] = ACTIONS(179),
+    [anon_sym_accuracy] = ACTIONS(179),
+    [anon_sym_rating] = ACTIONS(179),
+    [anon_sym_voltage] = ACTIONS(179),
+    [anon_sym_size] = ACTIONS(179),
+    [anon_sym_conductor] = ACTIONS(179),
+    [anon_sym_source] = ACTIONS(179),
+    [anon_sym_inner] = ACTIONS(179),
+    [anon_sym_outer] = ACTIONS(179),
+    [anon_sym_permittivity] = ACTIONS(179),
+    [anon_sym_loss_DASHtangent] = ACTIONS(179),
+    [anon_sym_strand] = ACTIONS(179),
+    [anon_sym_braid] = ACTIONS(179),
+    [anon_sym_resistivity] = ACTIONS(179),
+    [anon_sym_diameter] = ACTIONS(179),
+    [anon_sym_spacing] = ACTIONS(179),
+    [anon_sym_family] = ACTIONS(179),
+    [anon_sym_bump] = ACTIONS(179),
+    [anon_sym_calibrated] = ACTIONS(179),
+    [anon_sym_scale] = ACTIONS(179),
+    [anon_sym_resolution] = ACTIONS(179),
+    [anon_sym_kind] = ACTIONS(179),
+    [anon_sym_high] = ACTIONS(179),
+    [anon_sym_low] = ACTIONS(179),
+    [anon_sym_port] = ACTIONS(179),
+    [anon_sym_isolation] = ACTIONS(179),
+    [anon_sym_return_DASHloss] = ACTIONS(179),
+    [anon_sym_swr] = ACTIONS(179),
+    [anon_sym_passes] = ACTIONS(179),
+    [anon_sym_gain] = ACTIONS(179),
+    [anon_sym_noise] = ACTIONS(179),
+    [anon_sym_excess] = ACTIONS(179),
+    [anon_sym_ways] = ACTIONS(179),
+    [anon_sym_coupled] = ACTIONS(179),
+    [anon_sym_power] = ACTIONS(179),
+    [anon_sym_mode] = ACTIONS(179),
+    [anon_sym_duty] = ACTIONS(179),
+    [anon_sym_keyed] = ACTIONS(179),
+    [anon_sym_foldback] = ACTIONS(179),
+    [anon_sym_sensitivity] = ACTIONS(179),
+    [anon_sym_directivity] = ACTIONS(179),
+    [anon_sym_efficiency] = ACTIONS(179),
+    [anon_sym_height] = ACTIONS(179),
+    [anon_sym_added] = ACTIONS(179),
+    [anon_sym_agl] = ACTIONS(179),
+    [anon_sym_am] = ACTIONS(179),
+    [anon_sym_ambient] = ACTIONS(179),
+    [anon_sym_amsl] = ACTIONS(179),
+    [anon_sym_apart] = ACTIONS(179),
+    [anon_sym_at] = ACTIONS(179),
+    [anon_sym_by] = ACTIONS(179),
+    [anon_sym_carrier] = ACTIONS(179),
+    [anon_sym_clad] = ACTIONS(179),
+    [anon_sym_cw] = ACTIONS(179),
+    [anon_sym_data] = ACTIONS(179),
+    [anon_sym_displayed] = ACTIONS(179),
+    [anon_sym_eirp] = ACTIONS(179),
+    [anon_sym_ends] = ACTIONS(179),
+    [anon_sym_erp] = ACTIONS(179),
+    [anon_sym_etrs89] = ACTIONS(179),
+    [anon_sym_figure] = ACTIONS(179),
+    [anon_sym_fm] = ACTIONS(179),
+    [anon_sym_for] = ACTIONS(179),
+    [anon_sym_forward] = ACTIONS(179),
+    [anon_sym_full] = ACTIONS(179),
+    [anon_sym_guess] = ACTIONS(179),
+    [anon_sym_haat] = ACTIONS(179),
+    [anon_sym_in] = ACTIONS(179),
+    [anon_sym_k] = ACTIONS(179),
+    [anon_sym_maximum] = ACTIONS(179),
+    [anon_sym_mean] = ACTIONS(179),
+    [anon_sym_nad27] = ACTIONS(179),
+    [anon_sym_nad83] = ACTIONS(179),
+    [anon_sym_net] = ACTIONS(179),
+    [anon_sym_nominal] = ACTIONS(179),
+    [anon_sym_of] = ACTIONS(179),
+    [anon_sym_on] = ACTIONS(179),
+    [anon_sym_output] = ACTIONS(179),
+    [anon_sym_pep] = ACTIONS(179),
+    [anon_sym_per] = ACTIONS(179),
+    [anon_sym_phase] = ACTIONS(179),
+    [anon_sym_rated] = ACTIONS(179),
+    [anon_sym_reactance] = ACTIONS(179),
+    [anon_sym_reading] = ACTIONS(179),
+    [anon_sym_realized] = ACTIONS(179),
+    [anon_sym_reference] = ACTIONS(179),
+    [anon_sym_reflected] = ACTIONS(179),
+    [anon_sym_shared] = ACTIONS(179),
+    [anon_sym_sheet] = ACTIONS(179),
+    [anon_sym_sinad] = ACTIONS(179),
+    [anon_sym_since] = ACTIONS(179),
+    [anon_sym_ssb] = ACTIONS(179),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
+    [anon_sym_to] = ACTIONS(179),
+    [anon_sym_typical] = ACTIONS(179),
+    [anon_sym_way] = ACTIONS(179),
+    [anon_sym_wet] = ACTIONS(179),
+    [anon_sym_wgs84] = ACTIONS(179),
+    [anon_sym_with] = ACTIONS(179),
+    [anon_sym_COMMA] = ACTIONS(177),
+    [anon_sym_EQ] = ACTIONS(177),
+    [anon_sym_LPAREN] = ACTIONS(177),
+    [anon_sym_DASH] = ACTIONS(179),
+    [anon_sym_u2212] = ACTIONS(179),
+    [anon_sym_u2013] = ACTIONS(179),
+    [sym__glued] = ACTIONS(179),
+    [sym_date] = ACTIONS(179),
+    [sym_dms] = ACTIONS(177),
+    [sym_number] = ACTIONS(179),
+    [sym_digit_name] = ACTIONS(179),
+    [sym_string] = ACTIONS(177),
+    [sym_comment] = ACTIONS(3),
+  },
+  [33] = {
+    [ts_builtin_sym_end] = ACTIONS(181),
+    [sym_name] = ACTIONS(183),
+    [aux_sym__end_token1] = ACTIONS(181),
+    [anon_sym_SEMI] = ACTIONS(181),
+    [anon_sym_LBRACE] = ACTIONS(181),
+    [anon_sym_RBRACE] = ACTIONS(181),
+    [anon_sym_use] = ACTIONS(183),
+    [anon_sym_band] = ACTIONS(183),
+    [anon_sym_let] = ACTIONS(183),
+    [anon_sym_cable] = ACTIONS(183),
+    [anon_sym_connector] = ACTIONS(183),
+    [anon_sym_adapter] = ACTIONS(183),
+    [anon_sym_device] = ACTIONS(183),
+    [anon_sym_instrument] = ACTIONS(183),
+    [anon_sym_station] = ACTIONS(183),
+    [anon_sym_chain] = ACTIONS(183),
+    [anon_sym_position] = ACTIONS(183),
+    [anon_sym_ground] = ACTIONS(183),
+    [anon_sym_place] = ACTIONS(183),
+    [anon_sym_joins] = ACTIONS(183),
+    [anon_sym_transmitter] = ACTIONS(183),
+    [anon_sym_receiver] = ACTIONS(183),
+    [anon_sym_run] = ACTIONS(183),
+    [anon_sym_jumper] = ACTIONS(183),
+    [anon_sym_tail] = ACTIONS(183),
+    [anon_sym_pad] = ACTIONS(183),
+    [anon_sym_filter] = ACTIONS(183),
+    [anon_sym_isolator] = ACTIONS(183),
+    [anon_sym_circulator] = ACTIONS(183),
+    [anon_sym_protector] = ACTIONS(183),
+    [anon_sym_switch] = ACTIONS(183),
+    [anon_sym_coupler] = ACTIONS(183),
+    [anon_sym_meter] = ACTIONS(183),
+    [anon_sym_balun] = ACTIONS(183),
+    [anon_sym_tuner] = ACTIONS(183),
+    [anon_sym_duplexer] = ACTIONS(183),
+    [anon_sym_diplexer] = ACTIONS(183),
+    [anon_sym_combiner] = ACTIONS(183),
+    [anon_sym_divider] = ACTIONS(183),
+    [anon_sym_branch] = ACTIONS(183),
+    [anon_sym_branches] = ACTIONS(183),
+    [anon_sym_amplifier] = ACTIONS(183),
+    [anon_sym_preamplifier] = ACTIONS(183),
+    [anon_sym_load] = ACTIONS(183),
+    [anon_sym_antenna] = ACTIONS(183),
+    [anon_sym_read] = ACTIONS(183),
+    [anon_sym_expect] = ACTIONS(183),
+    [anon_sym_limit] = ACTIONS(183),
+    [anon_sym_transmit] = ACTIONS(183),
+    [anon_sym_receive] = ACTIONS(183),
+    [anon_sym_temperature] = ACTIONS(183),
+    [anon_sym_impedance] = ACTIONS(183),
+    [anon_sym_velocity] = ACTIONS(183),
+    [anon_sym_loss] = ACTIONS(183),
+    [anon_sym_construction] = ACTIONS(183),
+    [anon_sym_wires] = ACTIONS(183),
+    [anon_sym_valid] = ACTIONS(183),
+    [anon_sym_accuracy] = ACTIONS(183),
+    [anon_sym_rating] = ACTIONS(183),
+    [anon_sym_voltage] = ACTIONS(183),
+    [anon_sym_size] = ACTIONS(183),
+    [anon_sym_conductor] = ACTIONS(183),
+    [anon_sym_source] = ACTIONS(183),
+    [anon_sym_inner] = ACTIONS(183),
+    [anon_sym_outer] = ACTIONS(183),
+    [anon_sym_permittivity] = ACTIONS(183),
+    [anon_sym_loss_DASHtangent] = ACTIONS(183),
+    [anon_sym_strand] = ACTIONS(183),
+    [anon_sym_braid] = ACTIONS(183),
+    [anon_sym_resistivity] = ACTIONS(183),
+    [anon_sym_diameter] = ACTIONS(183),
+    [anon_sym_spacing] = ACTIONS(183),
+    [anon_sym_family] = ACTIONS(183),
+    [anon_sym_bump] = ACTIONS(183),
+    [anon_sym_calibrated] = ACTIONS(183),
+    [anon_sym_scale] = ACTIONS(183),
+    [anon_sym_resolution] = ACTIONS(183),
+    [anon_sym_kind] = ACTIONS(183),
+    [anon_sym_high] = ACTIONS(183),
+    [anon_sym_low] = ACTIONS(183),
+    [anon_sym_port] = ACTIONS(183),
+    [anon_sym_isolation] = ACTIONS(183),
+    [anon_sym_return_DASHloss] = ACTIONS(183),
+    [anon_sym_swr] = ACTIONS(183),
+    [anon_sym_passes] = ACTIONS(183),
+    [anon_sym_gain] = ACTIONS(183),
+    [anon_sym_noise] = ACTIONS(183),
+    [anon_sym_excess] = ACTIONS(183),
+    [anon_sym_ways] = ACTIONS(183),
+    [anon_sym_coupled] = ACTIONS(183),
+    [anon_sym_power] = ACTIONS(183),
+    [anon_sym_mode] = ACTIONS(183),
+    [anon_sym_duty] = ACTIONS(183),
+    [anon_sym_keyed] = ACTIONS(183),
+    [anon_sym_foldback] = ACTIONS(183),
+    [anon_sym_sensitivity] = ACTIONS(183),
+    [anon_sym_directivity] = ACTIONS(183),
+    [anon_sym_efficiency] = ACTIONS(183),
+    [anon_sym_height] = ACTIONS(183),
+    [anon_sym_added] = ACTIONS(183),
+    [anon_sym_agl] = ACTIONS(183),
+    [anon_sym_am] = ACTIONS(183),
+    [anon_sym_ambient] = ACTIONS(183),
+    [anon_sym_amsl] = ACTIONS(183),
+    [anon_sym_apart] = ACTIONS(183),
+    [anon_sym_at] = ACTIONS(183),
+    [anon_sym_by] = ACTIONS(183),
+    [anon_sym_carrier] = ACTIONS(183),
+    [anon_sym_clad] = ACTIONS(183),
+    [anon_sym_cw] = ACTIONS(183),
+    [anon_sym_data] = ACTIONS(183),
+    [anon_sym_displayed] = ACTIONS(183),
+    [anon_sym_eirp] = ACTIONS(183),
+    [anon_sym_ends] = ACTIONS(183),
+    [anon_sym_erp] = ACTIONS(183),
+    [anon_sym_etrs89] = ACTIONS(183),
+    [anon_sym_figure] = ACTIONS(183),
+    [anon_sym_fm] = ACTIONS(183),
+    [anon_sym_for] = ACTIONS(183),
+    [anon_sym_forward] = ACTIONS(183),
+    [anon_sym_full] = ACTIONS(183),
+    [anon_sym_guess] = ACTIONS(183),
+    [anon_sym_haat] = ACTIONS(183),
+    [anon_sym_in] = ACTIONS(183),
+    [anon_sym_k] = ACTIONS(183),
+    [anon_sym_maximum] = ACTIONS(183),
+    [anon_sym_mean] = ACTIONS(183),
+    [anon_sym_nad27] = ACTIONS(183),
+    [anon_sym_nad83] = ACTIONS(183),
+    [anon_sym_net] = ACTIONS(183),
+    [anon_sym_nominal] = ACTIONS(183),
+    [anon_sym_of] = ACTIONS(183),
+    [anon_sym_on] = ACTIONS(183),
+    [anon_sym_output] = ACTIONS(183),
+    [anon_sym_pep] = ACTIONS(183),
+    [anon_sym_per] = ACTIONS(183),
+    [anon_sym_phase] = ACTIONS(183),
+    [anon_sym_rated] = ACTIONS(183),
+    [anon_sym_reactance] = ACTIONS(183),
+    [anon_sym_reading] = ACTIONS(183),
+    [anon_sym_realized] = ACTIONS(183),
+    [anon_sym_reference] = ACTIONS(183),
+    [anon_sym_reflected] = ACTIONS(183),
+    [anon_sym_shared] = ACTIONS(183),
+    [anon_sym_sheet] = ACTIONS(183),
+    [anon_sym_sinad] = ACTIONS(183),
+    [anon_sym_since] = ACTIONS(183),
+    [anon_sym_ssb] = ACTIONS(183),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
+    [anon_sym_to] = ACTIONS(183),
+    [anon_sym_typical] = ACTIONS(183),
+    [anon_sym_way] = ACTIONS(183),
+    [anon_sym_wet] = ACTIONS(183),
+    [anon_sym_wgs84] = ACTIONS(183),
+    [anon_sym_with] = ACTIONS(183),
+    [anon_sym_COMMA] = ACTIONS(181),
+    [anon_sym_EQ] = ACTIONS(181),
+    [anon_sym_LPAREN] = ACTIONS(181),
+    [anon_sym_DASH] = ACTIONS(183),
+    [anon_sym_u2212] = ACTIONS(183),
+    [anon_sym_u2013] = ACTIONS(183),
+    [sym__glued] = ACTIONS(183),
+    [sym_date] = ACTIONS(183),
+    [sym_dms] = ACTIONS(181),
+    [sym_number] = ACTIONS(183),
+    [sym_digit_name] = ACTIONS(183),
+    [sym_string] = ACTIONS(181),
+    [sym_comment] = ACTIONS(3),
+  },
+  [34] = {
+    [ts_builtin_sym_end] = ACTIONS(185),
+    [sym_name] = ACTIONS(187),
+    [aux_sym__end_token1] = ACTIONS(185),
+    [anon_sym_SEMI] = ACTIONS(185),
+    [anon_sym_LBRACE] = ACTIONS(185),
+    [anon_sym_RBRACE] = ACTIONS(185),
+    [anon_sym_use] = ACTIONS(187),
+    [anon_sym_band] = ACTIONS(187),
+    [anon_sym_let] = ACTIONS(187),
+    [anon_sym_cable] = ACTIONS(187),
+    [anon_sym_connector] = ACTIONS(187),
+    [anon_sym_adapter] = ACTIONS(187),
+    [anon_sym_device] = ACTIONS(187),
+    [anon_sym_instrument] = ACTIONS(187),
+    [anon_sym_station] = ACTIONS(187),
+    [anon_sym_chain] = ACTIONS(187),
+    [anon_sym_position] = ACTIONS(187),
+    [anon_sym_ground] = ACTIONS(187),
+    [anon_sym_place] = ACTIONS(187),
+    [anon_sym_joins] = ACTIONS(187),
+    [anon_sym_transmitter] = ACTIONS(187),
+    [anon_sym_receiver] = ACTIONS(187),
+    [anon_sym_run] = ACTIONS(187),
+    [anon_sym_jumper] = ACTIONS(187),
+    [anon_sym_tail] = ACTIONS(187),
+    [anon_sym_pad] = ACTIONS(187),
+    [anon_sym_filter] = ACTIONS(187),
+    [anon_sym_isolator] = ACTIONS(187),
+    [anon_sym_circulator] = ACTIONS(187),
+    [anon_sym_protector] = ACTIONS(187),
+    [anon_sym_switch] = ACTIONS(187),
+    [anon_sym_coupler] = ACTIONS(187),
+    [anon_sym_meter] = ACTIONS(187),
+    [anon_sym_balun] = ACTIONS(187),
+    [anon_sym_tuner] = ACTIONS(187),
+    [anon_sym_duplexer] = ACTIONS(187),
+    [anon_sym_diplexer] = ACTIONS(187),
+    [anon_sym_combiner] = ACTIONS(187),
+    [anon_sym_divider] = ACTIONS(187),
+    [anon_sym_branch] = ACTIONS(187),
+    [anon_sym_branches] = ACTIONS(187),
+    [anon_sym_amplifier] = ACTIONS(187),
+    [anon_sym_preamplifier] = ACTIONS(187),
+    [anon_sym_load] = ACTIONS(187),
+    [anon_sym_antenna] = ACTIONS(187),
+    [anon_sym_read] = ACTIONS(187),
+    [anon_sym_expect] = ACTIONS(187),
+    [anon_sym_limit] = ACTIONS(187),
+    [anon_sym_transmit] = ACTIONS(187),
+    [anon_sym_receive] = ACTIONS(187),
+    [anon_sym_temperature] = ACTIONS(187),
+    [anon_sym_impedance] = ACTIONS(187),
+    [anon_sym_velocity] = ACTIONS(187),
+    [anon_sym_loss] = ACTIONS(187),
+    [anon_sym_construction] = ACTIONS(187),
+    [anon_sym_wires] = ACTIONS(187),
+    [anon_sym_valid] = ACTIONS(187),
+    [anon_sym_accuracy] = ACTIONS(187),
+    [anon_sym_rating] = ACTIONS(187),
+    [anon_sym_voltage] = ACTIONS(187),
+    [anon_sym_size] = ACTIONS(187),
+    [anon_sym_conductor] = ACTIONS(187),
+    [anon_sym_source] = ACTIONS(187),
+    [anon_sym_inner] = ACTIONS(187),
+    [anon_sym_outer] = ACTIONS(187),
+    [anon_sym_permittivity] = ACTIONS(187),
+    [anon_sym_loss_DASHtangent] = ACTIONS(187),
+    [anon_sym_strand] = ACTIONS(187),
+    [anon_sym_braid] = ACTIONS(187),
+    [anon_sym_resistivity] = ACTIONS(187),
+    [anon_sym_diameter] = ACTIONS(187),
+    [anon_sym_spacing] = ACTIONS(187),
+    [anon_sym_family] = ACTIONS(187),
+    [anon_sym_bump] = ACTIONS(187),
+    [anon_sym_calibrated] = ACTIONS(187),
+    [anon_sym_scale] = ACTIONS(187),
+    [anon_sym_resolution] = ACTIONS(187),
+    [anon_sym_kind] = ACTIONS(187),
+    [anon_sym_high] = ACTIONS(187),
+    [anon_sym_low] = ACTIONS(187),
+    [anon_sym_port] = ACTIONS(187),
+    [anon_sym_isolation] = ACTIONS(187),
+    [anon_sym_return_DASHloss] = ACTIONS(187),
+    [anon_sym_swr] = ACTIONS(187),
+    [anon_sym_passes] = ACTIONS(187),
+    [anon_sym_gain] = ACTIONS(187),
+    [anon_sym_noise] = ACTIONS(187),
+    [anon_sym_excess] = ACTIONS(187),
+    [anon_sym_ways] = ACTIONS(187),
+    [anon_sym_coupled] = ACTIONS(187),
+    [anon_sym_power] = ACTIONS(187),
+    [anon_sym_mode] = ACTIONS(187),
+    [anon_sym_duty] = ACTIONS(187),
+    [anon_sym_keyed] = ACTIONS(187),
+    [anon_sym_foldback] = ACTIONS(187),
+    [anon_sym_sensitivity] = ACTIONS(187),
+    [anon_sym_directivity] = ACTIONS(187),
+    [anon_sym_efficiency] = ACTIONS(187),
+    [anon_sym_height] = ACTIONS(187),
+    [anon_sym_added] = ACTIONS(187),
+    [anon_sym_agl] = ACTIONS(187),
+    [anon_sym_am] = ACTIONS(187),
+    [anon_sym_ambient] = ACTIONS(187),
+    [anon_sym_amsl] = ACTIONS(187),
+    [anon_sym_apart] = ACTIONS(187),
+    [anon_sym_at] = ACTIONS(187),
+    [anon_sym_by] = ACTIONS(187),
+    [anon_sym_carrier] = ACTIONS(187),
+    [anon_sym_clad] = ACTIONS(187),
+    [anon_sym_cw] = ACTIONS(187),
+    [anon_sym_data] = ACTIONS(187),
+    [anon_sym_displayed] = ACTIONS(187),
+    [anon_sym_eirp] = ACTIONS(187),
+    [anon_sym_ends] = ACTIONS(187),
+    [anon_sym_erp] = ACTIONS(187),
+    [anon_sym_etrs89] = ACTIONS(187),
+    [anon_sym_figure] = ACTIONS(187),
+    [anon_sym_fm] = ACTIONS(187),
+    [anon_sym_for] = ACTIONS(187),
+    [anon_sym_forward] = ACTIONS(187),
+    [anon_sym_full] = ACTIONS(187),
+    [anon_sym_guess] = ACTIONS(187),
+    [anon_sym_haat] = ACTIONS(187),
+    [anon_sym_in] = ACTIONS(187),
+    [anon_sym_k] = ACTIONS(187),
+    [anon_sym_maximum] = ACTIONS(187),
+    [anon_sym_mean] = ACTIONS(187),
+    [anon_sym_nad27] = ACTIONS(187),
+    [anon_sym_nad83] = ACTIONS(187),
+    [anon_sym_net] = ACTIONS(187),
+    [anon_sym_nominal] = ACTIONS(187),
+    [anon_sym_of] = ACTIONS(187),
+    [anon_sym_on] = ACTIONS(187),
+    [anon_sym_output] = ACTIONS(187),
+    [anon_sym_pep] = ACTIONS(187),
+    [anon_sym_per] = ACTIONS(187),
+    [anon_sym_phase] = ACTIONS(187),
+    [anon_sym_rated] = ACTIONS(187),
+    [anon_sym_reactance] = ACTIONS(187),
+    [anon_sym_reading] = ACTIONS(187),
+    [anon_sym_realized] = ACTIONS(187),
+    [anon_sym_reference] = ACTIONS(187),
+    [anon_sym_reflected] = ACTIONS(187),
+    [anon_sym_shared] = ACTIONS(187),
+    [anon_sym_sheet] = ACTIONS(187),
+    [anon_sym_sinad] = ACTIONS(187),
+    [anon_sym_since] = ACTIONS(187),
+    [anon_sym_ssb] = ACTIONS(187),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
+    [anon_sym_to] = ACTIONS(187),
+    [anon_sym_typical] = ACTIONS(187),
+    [anon_sym_way] = ACTIONS(187),
+    [anon_sym_wet] = ACTIONS(187),
+    [anon_sym_wgs84] = ACTIONS(187),
+    [anon_sym_with] = ACTIONS(187),
+    [anon_sym_COMMA] = ACTIONS(185),
+    [anon_sym_EQ] = ACTIONS(185),
+    [anon_sym_LPAREN] = ACTIONS(185),
+    [anon_sym_DASH] = ACTIONS(187),
+    [anon_sym_u2212] = ACTIONS(187),
+    [anon_sym_u2013] = ACTIONS(187),
+    [sym__glued] = ACTIONS(187),
+    [sym_date] = ACTIONS(187),
+    [sym_dms] = ACTIONS(185),
+    [sym_number] = ACTIONS(187),
+    [sym_digit_name] = ACTIONS(187),
+    [sym_string] = ACTIONS(185),
+    [sym_comment] = ACTIONS(3),
+  },
+  [35] = {
+    [ts_builtin_sym_end] = ACTIONS(189),
+    [sym_name] = ACTIONS(191),
+    [aux_sym__end_token1] = ACTIONS(189),
+    [anon_sym_SEMI] = ACTIONS(189),
+    [anon_sym_LBRACE] = ACTIONS(189),
+    [anon_sym_RBRACE] = ACTIONS(189),
+    [anon_sym_use] = ACTIONS(191),
+    [anon_sym_band] = ACTIONS(191),
+    [anon_sym_let] = ACTIONS(191),
+    [anon_sym_cable] = ACTIONS(191),
+    [anon_sym_connector] = ACTIONS(191),
+    [anon_sym_adapter] = ACTIONS(191),
+    [anon_sym_device] = ACTIONS(191),
+    [anon_sym_instrument] = ACTIONS(191),
+    [anon_sym_station] = ACTIONS(191),
+    [anon_sym_chain] = ACTIONS(191),
+    [anon_sym_position] = ACTIONS(191),
+    [anon_sym_ground] = ACTIONS(191),
+    [anon_sym_place] = ACTIONS(191),
+    [anon_sym_joins] = ACTIONS(191),
+    [anon_sym_transmitter] = ACTIONS(191),
+    [anon_sym_receiver] = ACTIONS(191),
+    [anon_sym_run] = ACTIONS(191),
+    [anon_sym_jumper] = ACTIONS(191),
+    [anon_sym_tail] = ACTIONS(191),
+    [anon_sym_pad] = ACTIONS(191),
+    [anon_sym_filter] = ACTIONS(191),
+    [anon_sym_isolator] = ACTIONS(191),
+    [anon_sym_circulator] = ACTIONS(191),
+    [anon_sym_protector] = ACTIONS(191),
+    [anon_sym_switch] = ACTIONS(191),
+    [anon_sym_coupler] = ACTIONS(191),
+    [anon_sym_meter] = ACTIONS(191),
+    [anon_sym_balun] = ACTIONS(191),
+    [anon_sym_tuner] = ACTIONS(191),
+    [anon_sym_duplexer] = ACTIONS(191),
+    [anon_sym_diplexer] = ACTIONS(191),
+    [anon_sym_combiner] = ACTIONS(191),
+    [anon_sym_divider] = ACTIONS(191),
+    [anon_sym_branch] = ACTIONS(191),
+    [anon_sym_branches] = ACTIONS(191),
+    [anon_sym_amplifier] = ACTIONS(191),
+    [anon_sym_preamplifier] = ACTIONS(191),
+    [anon_sym_load] = ACTIONS(191),
+    [anon_sym_antenna] = ACTIONS(191),
+    [anon_sym_read] = ACTIONS(191),
+    [anon_sym_expect] = ACTIONS(191),
+    [anon_sym_limit] = ACTIONS(191),
+    [anon_sym_transmit] = ACTIONS(191),
+    [anon_sym_receive] = ACTIONS(191),
+    [anon_sym_temperature] = ACTIONS(191),
+    [anon_sym_impedance] = ACTIONS(191),
+    [anon_sym_velocity] = ACTIONS(191),
+    [anon_sym_loss] = ACTIONS(191),
+    [anon_sym_construction] = ACTIONS(191),
+    [anon_sym_wires] = ACTIONS(191),
+    [anon_sym_valid] = ACTIONS(191),
+    [anon_sym_accuracy] = ACTIONS(191),
+    [anon_sym_rating] = ACTIONS(191),
+    [anon_sym_voltage] = ACTIONS(191),
+    [anon_sym_size] = ACTIONS(191),
+    [anon_sym_conductor] = ACTIONS(191),
+    [anon_sym_source] = ACTIONS(191),
+    [anon_sym_inner] = ACTIONS(191),
+    [anon_sym_outer] = ACTIONS(191),
+    [anon_sym_permittivity] = ACTIONS(191),
+    [anon_sym_loss_DASHtangent] = ACTIONS(191),
+    [anon_sym_strand] = ACTIONS(191),
+    [anon_sym_braid] = ACTIONS(191),
+    [anon_sym_resistivity] = ACTIONS(191),
+    [anon_sym_diameter] = ACTIONS(191),
+    [anon_sym_spacing] = ACTIONS(191),
+    [anon_sym_family] = ACTIONS(191),
+    [anon_sym_bump] = ACTIONS(191),
+    [anon_sym_calibrated] = ACTIONS(191),
+    [anon_sym_scale] = ACTIONS(191),
+    [anon_sym_resolution] = ACTIONS(191),
+    [anon_sym_kind] = ACTIONS(191),
+    [anon_sym_high] = ACTIONS(191),
+    [anon_sym_low] = ACTIONS(191),
+    [anon_sym_port] = ACTIONS(191),
+    [anon_sym_isolation] = ACTIONS(191),
+    [anon_sym_return_DASHloss] = ACTIONS(191),
+    [anon_sym_swr] = ACTIONS(191),
+    [anon_sym_passes] = ACTIONS(191),
+    [anon_sym_gain] = ACTIONS(191),
+    [anon_sym_noise] = ACTIONS(191),
+    [anon_sym_excess] = ACTIONS(191),
+    [anon_sym_ways] = ACTIONS(191),
+    [anon_sym_coupled] = ACTIONS(191),
+    [anon_sym_power] = ACTIONS(191),
+    [anon_sym_mode] = ACTIONS(191),
+    [anon_sym_duty] = ACTIONS(191),
+    [anon_sym_keyed] = ACTIONS(191),
+    [anon_sym_foldback] = ACTIONS(191),
+    [anon_sym_sensitivity] = ACTIONS(191),
+    [anon_sym_directivity] = ACTIONS(191),
+    [anon_sym_efficiency] = ACTIONS(191),
+    [anon_sym_height] = ACTIONS(191),
+    [anon_sym_added] = ACTIONS(191),
+    [anon_sym_agl] = ACTIONS(191),
+    [anon_sym_am] = ACTIONS(191),
+    [anon_sym_ambient] = ACTIONS(191),
+    [anon_sym_amsl] = ACTIONS(191),
+    [anon_sym_apart] = ACTIONS(191),
+    [anon_sym_at] = ACTIONS(191),
+    [anon_sym_by] = ACTIONS(191),
+    [anon_sym_carrier] = ACTIONS(191),
+    [anon_sym_clad] = ACTIONS(191),
+    [anon_sym_cw] = ACTIONS(191),
+    [anon_sym_data] = ACTIONS(191),
+    [anon_sym_displayed] = ACTIONS(191),
+    [anon_sym_eirp] = ACTIONS(191),
+    [anon_sym_ends] = ACTIONS(191),
+    [anon_sym_erp] = ACTIONS(191),
+    [anon_sym_etrs89] = ACTIONS(191),
+    [anon_sym_figure] = ACTIONS(191),
+    [anon_sym_fm] = ACTIONS(191),
+    [anon_sym_for] = ACTIONS(191),
+    [anon_sym_forward] = ACTIONS(191),
+    [anon_sym_full] = ACTIONS(191),
+    [anon_sym_guess] = ACTIONS(191),
+    [anon_sym_haat] = ACTIONS(191),
+    [anon_sym_in] = ACTIONS(191),
+    [anon_sym_k] = ACTIONS(191),
+    [anon_sym_maximum] = ACTIONS(191),
+    [anon_sym_mean] = ACTIONS(191),
+    [anon_sym_nad27] = ACTIONS(191),
+    [anon_sym_nad83] = ACTIONS(191),
+    [anon_sym_net] = ACTIONS(191),
+    [anon_sym_nominal] = ACTIONS(191),
+    [anon_sym_of] = ACTIONS(191),
+    [anon_sym_on] = ACTIONS(191),
+    [anon_sym_output] = ACTIONS(191),
+    [anon_sym_pep] = ACTIONS(191),
+    [anon_sym_per] = ACTIONS(191),
+    [anon_sym_phase] = ACTIONS(191),
+    [anon_sym_rated] = ACTIONS(191),
+    [anon_sym_reactance] = ACTIONS(191),
+    [anon_sym_reading] = ACTIONS(191),
+    [anon_sym_realized] = ACTIONS(191),
+    [anon_sym_reference] = ACTIONS(191),
+    [anon_sym_reflected] = ACTIONS(191),
+    [anon_sym_shared] = ACTIONS(191),
+    [anon_sym_sheet] = ACTIONS(191),
+    [anon_sym_sinad] = ACTIONS(191),
+    [anon_sym_since] = ACTIONS(191),
+    [anon_sym_ssb] = ACTIONS(191),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
+    [anon_sym_to] = ACTIONS(191),
+    [anon_sym_typical] = ACTIONS(191),
+    [anon_sym_way] = ACTIONS(191),
+    [anon_sym_wet] = ACTIONS(191),
+    [anon_sym_wgs84] = ACTIONS(191),
+    [anon_sym_with] = ACTIONS(191),
+    [anon_sym_COMMA] = ACTIONS(189),
+    [anon_sym_EQ] = ACTIONS(189),
+    [anon_sym_LPAREN] = ACTIONS(189),
+    [anon_sym_DASH] = ACTIONS(191),
+    [anon_sym_u2212] = ACTIONS(191),
+    [anon_sym_u2013] = ACTIONS(191),
+    [sym__glued] = ACTIONS(191),
+    [sym_date] = ACTIONS(191),
+    [sym_dms] = ACTIONS(189),
+    [sym_number] = ACTIONS(191),
+    [sym_digit_name] = ACTIONS(191),
+    [sym_string] = ACTIONS(189),
+    [sym_comment] = ACTIONS(3),
+  },
+  [36] = {
+    [ts_builtin_sym_end] = ACTIONS(193),
+    [sym_name] = ACTIONS(195),
+    [aux_sym__end_token1] = ACTIONS(193),
+    [anon_sym_SEMI] = ACTIONS(193),
+    [anon_sym_LBRACE] = ACTIONS(193),
+    [anon_sym_RBRACE] = ACTIONS(193),
+    [anon_sym_use] = ACTIONS(195),
+    [anon_sym_band] = ACTIONS(195),
+    [anon_sym_let] = ACTIONS(195),
+    [anon_sym_cable] = ACTIONS(195),
+    [anon_sym_connector] = ACTIONS(195),
+    [anon_sym_adapter] = ACTIONS(195),
+    [anon_sym_device] = ACTIONS(195),
+    [anon_sym_instrument] = ACTIONS(195),
+    [anon_sym_station] = ACTIONS(195),
+    [anon_sym_chain] = ACTIONS(195),
+    [anon_sym_position] = ACTIONS(195),
+    [anon_sym_ground] = ACTIONS(195),
+    [anon_sym_place] = ACTIONS(195),
+    [anon_sym_joins] = ACTIONS(195),
+    [anon_sym_transmitter] = ACTIONS(195),
+    [anon_sym_receiver] = ACTIONS(195),
+    [anon_sym_run] = ACTIONS(195),
+    [anon_sym_jumper] = ACTIONS(195),
+    [anon_sym_tail] = ACTIONS(195),
+    [anon_sym_pad] = ACTIONS(195),
+    [anon_sym_filter] = ACTIONS(195),
+    [anon_sym_isolator] = ACTIONS(195),
+    [anon_sym_circulator] = ACTIONS(195),
+    [anon_sym_protector] = ACTIONS(195),
+    [anon_sym_switch] = ACTIONS(195),
+    [anon_sym_coupler] = ACTIONS(195),
+    [anon_sym_meter] = ACTIONS(195),
+    [anon_sym_balun] = ACTIONS(195),
+    [anon_sym_tuner] = ACTIONS(195),
+    [anon_sym_duplexer] = ACTIONS(195),
+    [anon_sym_diplexer] = ACTIONS(195),
+    [anon_sym_combiner] = ACTIONS(195),
+    [anon_sym_divider] = ACTIONS(195),
+    [anon_sym_branch] = ACTIONS(195),
+    [anon_sym_branches] = ACTIONS(195),
+    [anon_sym_amplifier] = ACTIONS(195),
+    [anon_sym_preamplifier] = ACTIONS(195),
+    [anon_sym_load] = ACTIONS(195),
+    [anon_sym_antenna] = ACTIONS(195),
+    [anon_sym_read] = ACTIONS(195),
+    [anon_sym_expect] = ACTIONS(195),
+    [anon_sym_limit] = ACTIONS(195),
+    [anon_sym_transmit] = ACTIONS(195),
+    [anon_sym_receive] = ACTIONS(195),
+    [anon_sym_temperature] = ACTIONS(195),
+    [anon_sym_impedance] = ACTIONS(195),
+    [anon_sym_velocity] = ACTIONS(195),
+    [anon_sym_loss] = ACTIONS(195),
+    [anon_sym_construction] = ACTIONS(195),
+    [anon_sym_wires] = ACTIONS(195),
+    [anon_sym_valid] = ACTIONS(195),
+    [anon_sym_accuracy] = ACTIONS(195),
+    [anon_sym_rating] = ACTIONS(195),
+    [anon_sym_voltage] = ACTIONS(195),
+    [anon_sym_size] = ACTIONS(195),
+    [anon_sym_conductor] = ACTIONS(195),
+    [anon_sym_source] = ACTIONS(195),
+    [anon_sym_inner] = ACTIONS(195),
+    [anon_sym_outer] = ACTIONS(195),
+    [anon_sym_permittivity] = ACTIONS(195),
+    [anon_sym_loss_DASHtangent] = ACTIONS(195),
+    [anon_sym_strand] = ACTIONS(195),
+    [anon_sym_braid] = ACTIONS(195),
+    [anon_sym_resistivity] = ACTIONS(195),
+    [anon_sym_diameter] = ACTIONS(195),
+    [anon_sym_spacing] = ACTIONS(195),
+    [anon_sym_family] = ACTIONS(195),
+    [anon_sym_bump] = ACTIONS(195),
+    [anon_sym_calibrated] = ACTIONS(195),
+    [anon_sym_scale] = ACTIONS(195),
+    [anon_sym_resolution] = ACTIONS(195),
+    [anon_sym_kind] = ACTIONS(195),
+    [anon_sym_high] = ACTIONS(195),
+    [anon_sym_low] = ACTIONS(195),
+    [anon_sym_port] = ACTIONS(195),
+    [anon_sym_isolation] = ACTIONS(195),
+    [anon_sym_return_DASHloss] = ACTIONS(195),
+    [anon_sym_swr] = ACTIONS(195),
+    [anon_sym_passes] = ACTIONS(195),
+    [anon_sym_gain] = ACTIONS(195),
+    [anon_sym_noise] = ACTIONS(195),
+    [anon_sym_excess] = ACTIONS(195),
+    [anon_sym_ways] = ACTIONS(195),
+    [anon_sym_coupled] = ACTIONS(195),
+    [anon_sym_power] = ACTIONS(195),
+    [anon_sym_mode] = ACTIONS(195),
+    [anon_sym_duty] = ACTIONS(195),
+    [anon_sym_keyed] = ACTIONS(195),
+    [anon_sym_foldback] = ACTIONS(195),
+    [anon_sym_sensitivity] = ACTIONS(195),
+    [anon_sym_directivity] = ACTIONS(195),
+    [anon_sym_efficiency] = ACTIONS(195),
+    [anon_sym_height] = ACTIONS(195),
+    [anon_sym_added] = ACTIONS(195),
+    [anon_sym_agl] = ACTIONS(195),
+    [anon_sym_am] = ACTIONS(195),
+    [anon_sym_ambient] = ACTIONS(195),
+    [anon_sym_amsl] = ACTIONS(195),
+    [anon_sym_apart] = ACTIONS(195),
+    [anon_sym_at] = ACTIONS(195),
+    [anon_sym_by] = ACTIONS(195),
+    [anon_sym_carrier] = ACTIONS(195),
+    [anon_sym_clad] = ACTIONS(195),
+    [anon_sym_cw] = ACTIONS(195),
+    [anon_sym_data] = ACTIONS(195),
+    [anon_sym_displayed] = ACTIONS(195),
+    [anon_sym_eirp] = ACTIONS(195),
+    [anon_sym_ends] = ACTIONS(195),
+    [anon_sym_erp] = ACTIONS(195),
+    [anon_sym_etrs89] = ACTIONS(195),
+    [anon_sym_figure] = ACTIONS(195),
+    [anon_sym_fm] = ACTIONS(195),
+    [anon_sym_for] = ACTIONS(195),
+    [anon_sym_forward] = ACTIONS(195),
+    [anon_sym_full] = ACTIONS(195),
+    [anon_sym_guess] = ACTIONS(195),
+    [anon_sym_haat] = ACTIONS(195),
+    [anon_sym_in] = ACTIONS(195),
+    [anon_sym_k] = ACTIONS(195),
+    [anon_sym_maximum] = ACTIONS(195),
+    [anon_sym_mean] = ACTIONS(195),
+    [anon_sym_nad27] = ACTIONS(195),
+    [anon_sym_nad83] = ACTIONS(195),
+    [anon_sym_net] = ACTIONS(195),
+    [anon_sym_nominal] = ACTIONS(195),
+    [anon_sym_of] = ACTIONS(195),
+    [anon_sym_on] = ACTIONS(195),
+    [anon_sym_output] = ACTIONS(195),
+    [anon_sym_pep] = ACTIONS(195),
+    [anon_sym_per] = ACTIONS(195),
+    [anon_sym_phase] = ACTIONS(195),
+    [anon_sym_rated] = ACTIONS(195),
+    [anon_sym_reactance] = ACTIONS(195),
+    [anon_sym_reading] = ACTIONS(195),
+    [anon_sym_realized] = ACTIONS(195),
+    [anon_sym_reference] = ACTIONS(195),
+    [anon_sym_reflected] = ACTIONS(195),
+    [anon_sym_shared] = ACTIONS(195),
+    [anon_sym_sheet] = ACTIONS(195),
+    [anon_sym_sinad] = ACTIONS(195),
+    [anon_sym_since] = ACTIONS(195),
+    [anon_sym_ssb] = ACTIONS(195),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
+    [anon_sym_to] = ACTIONS(195),
+    [anon_sym_typical] = ACTIONS(195),
+    [anon_sym_way] = ACTIONS(195),
+    [anon_sym_wet] = ACTIONS(195),
+    [anon_sym_wgs84] = ACTIONS(195),
+    [anon_sym_with] = ACTIONS(195),
+    [anon_sym_COMMA] = ACTIONS(193),
+    [anon_sym_EQ] = ACTIONS(193),
+    [anon_sym_LPAREN] = ACTIONS(193),
+    [anon_sym_DASH] = ACTIONS(195),
+    [anon_sym_u2212] = ACTIONS(195),
+    [anon_sym_u2013] = ACTIONS(195),
+    [sym__glued] = ACTIONS(195),
+    [sym_date] = ACTIONS(195),
+    [sym_dms] = ACTIONS(193),
+    [sym_number] = ACTIONS(195),
+    [sym_digit_name] = ACTIONS(195),
+    [sym_string] = ACTIONS(193),
+    [sym_comment] = ACTIONS(3),
+  },
+  [37] = {
+    [ts_builtin_sym_end] = ACTIONS(197),
+    [sym_name] = ACTIONS(199),
+    [aux_sym__end_token1] = ACTIONS(197),
+    [anon_sym_SEMI] = ACTIONS(197),
+    [anon_sym_LBRACE] = ACTIONS(197),
+    [anon_sym_RBRACE] = ACTIONS(197),
+    [anon_sym_use] = ACTIONS(199),
+    [anon_sym_band] = ACTIONS(199),
+    [anon_sym_let] = ACTIONS(199),
+    [anon_sym_cable] = ACTIONS(199),
+    [anon_sym_connector] = ACTIONS(199),
+    [anon_sym_adapter] = ACTIONS(199),
+    [anon_sym_device] = ACTIONS(199),
+    [anon_sym_instrument] = ACTIONS(199),
+    [anon_sym_station] = ACTIONS(199),
+    [anon_sym_chain] = ACTIONS(199),
+    [anon_sym_position] = ACTIONS(199),
+    [anon_sym_ground] = ACTIONS(199),
+    [anon_sym_place] = ACTIONS(199),
+    [anon_sym_joins] = ACTIONS(199),
+    [anon_sym_transmitter] = ACTIONS(199),
+    [anon_sym_receiver] = ACTIONS(199),
+    [anon_sym_run] = ACTIONS(199),
+    [anon_sym_jumper] = ACTIONS(199),
+    [anon_sym_tail] = ACTIONS(199),
+    [anon_sym_pad] = ACTIONS(199),
+    [anon_sym_filter] = ACTIONS(199),
+    [anon_sym_isolator] = ACTIONS(199),
+    [anon_sym_circulator] = ACTIONS(199),
+    [anon_sym_protector] = ACTIONS(199),
+    [anon_sym_switch] = ACTIONS(199),
+    [anon_sym_coupler] = ACTIONS(199),
+    [anon_sym_meter] = ACTIONS(199),
+    [anon_sym_balun] = ACTIONS(199),
+    [anon_sym_tuner] = ACTIONS(199),
+    [anon_sym_duplexer] = ACTIONS(199),
+    [anon_sym_diplexer] = ACTIONS(199),
+    [anon_sym_combiner] = ACTIONS(199),
+    [anon_sym_divider] = ACTIONS(199),
+    [anon_sym_branch] = ACTIONS(199),
+    [anon_sym_branches] = ACTIONS(199),
+    [anon_sym_amplifier] = ACTIONS(199),
+    [anon_sym_preamplifier] = ACTIONS(199),
+    [anon_sym_load] = ACTIONS(199),
+    [anon_sym_antenna] = ACTIONS(199),
+    [anon_sym_read] = ACTIONS(199),
+    [anon_sym_expect] = ACTIONS(199),
+    [anon_sym_limit] = ACTIONS(199),
+    [anon_sym_transmit] = ACTIONS(199),
+    [anon_sym_receive] = ACTIONS(199),
+    [anon_sym_temperature] = ACTIONS(199),
+    [anon_sym_impedance] = ACTIONS(199),
+    [anon_sym_velocity] = ACTIONS(199),
+    [anon_sym_loss] = ACTIONS(199),
+    [anon_sym_construction] = ACTIONS(199),
+    [anon_sym_wires] = ACTIONS(199),
+    [anon_sym_valid] = ACTIONS(199),
+    [anon_sym_accuracy] = ACTIONS(199),
+    [anon_sym_rating] = ACTIONS(199),
+    [anon_sym_voltage] = ACTIONS(199),
+    [anon_sym_size] = ACTIONS(199),
+    [anon_sym_conductor] = ACTIONS(199),
+    [anon_sym_source] = ACTIONS(199),
+    [anon_sym_inner] = ACTIONS(199),
+    [anon_sym_outer] = ACTIONS(199),
+    [anon_sym_permittivity] = ACTIONS(199),
+    [anon_sym_loss_DASHtangent] = ACTIONS(199),
+    [anon_sym_strand] = ACTIONS(199),
+    [anon_sym_braid] = ACTIONS(199),
+    [anon_sym_resistivity] = ACTIONS(199),
+    [anon_sym_diameter] = ACTIONS(199),
+    [anon_sym_spacing] = ACTIONS(199),
+    [anon_sym_family] = ACTIONS(199),
+    [anon_sym_bump] = ACTIONS(199),
+    [anon_sym_calibrated] = ACTIONS(199),
+    [anon_sym_scale] = ACTIONS(199),
+    [anon_sym_resolution] = ACTIONS(199),
+    [anon_sym_kind] = ACTIONS(199),
+    [anon_sym_high] = ACTIONS(199),
+    [anon_sym_low] = ACTIONS(199),
+    [anon_sym_port] = ACTIONS(199),
+    [anon_sym_isolation] = ACTIONS(199),
+    [anon_sym_return_DASHloss] = ACTIONS(199),
+    [anon_sym_swr] = ACTIONS(199),
+    [anon_sym_passes] = ACTIONS(199),
+    [anon_sym_gain] = ACTIONS(199),
+    [anon_sym_noise] = ACTIONS(199),
+    [anon_sym_excess] = ACTIONS(199),
+    [anon_sym_ways] = ACTIONS(199),
+    [anon_sym_coupled] = ACTIONS(199),
+    [anon_sym_power] = ACTIONS(199),
+    [anon_sym_mode] = ACTIONS(199),
+    [anon_sym_duty] = ACTIONS(199),
+    [anon_sym_keyed] = ACTIONS(199),
+    [anon_sym_foldback] = ACTIONS(199),
+    [anon_sym_sensitivity] = ACTIONS(199),
+    [anon_sym_directivity] = ACTIONS(199),
+    [anon_sym_efficiency] = ACTIONS(199),
+    [anon_sym_height] = ACTIONS(199),
+    [anon_sym_added] = ACTIONS(199),
+    [anon_sym_agl] = ACTIONS(199),
+    [anon_sym_am] = ACTIONS(199),
+    [anon_sym_ambient] = ACTIONS(199),
+    [anon_sym_amsl] = ACTIONS(199),
+    [anon_sym_apart] = ACTIONS(199),
+    [anon_sym_at] = ACTIONS(199),
+    [anon_sym_by] = ACTIONS(199),
+    [anon_sym_carrier] = ACTIONS(199),
+    [anon_sym_clad] = ACTIONS(199),
+    [anon_sym_cw] = ACTIONS(199),
+    [anon_sym_data] = ACTIONS(199),
+    [anon_sym_displayed] = ACTIONS(199),
+    [anon_sym_eirp] = ACTIONS(199),
+    [anon_sym_ends] = ACTIONS(199),
+    [anon_sym_erp] = ACTIONS(199),
+    [anon_sym_etrs89] = ACTIONS(199),
+    [anon_sym_figure] = ACTIONS(199),
+    [anon_sym_fm] = ACTIONS(199),
+    [anon_sym_for] = ACTIONS(199),
+    [anon_sym_forward] = ACTIONS(199),
+    [anon_sym_full] = ACTIONS(199),
+    [anon_sym_guess] = ACTIONS(199),
+    [anon_sym_haat] = ACTIONS(199),
+    [anon_sym_in] = ACTIONS(199),
+    [anon_sym_k] = ACTIONS(199),
+    [anon_sym_maximum] = ACTIONS(199),
+    [anon_sym_mean] = ACTIONS(199),
+    [anon_sym_nad27] = ACTIONS(199),
+    [anon_sym_nad83] = ACTIONS(199),
+    [anon_sym_net] = ACTIONS(199),
+    [anon_sym_nominal] = ACTIONS(199),
+    [anon_sym_of] = ACTIONS(199),
+    [anon_sym_on] = ACTIONS(199),
+    [anon_sym_output] = ACTIONS(199),
+    [anon_sym_pep] = ACTIONS(199),
+    [anon_sym_per] = ACTIONS(199),
+    [anon_sym_phase] = ACTIONS(199),
+    [anon_sym_rated] = ACTIONS(199),
+    [anon_sym_reactance] = ACTIONS(199),
+    [anon_sym_reading] = ACTIONS(199),
+    [anon_sym_realized] = ACTIONS(199),
+    [anon_sym_reference] = ACTIONS(199),
+    [anon_sym_reflected] = ACTIONS(199),
+    [anon_sym_shared] = ACTIONS(199),
+    [anon_sym_sheet] = ACTIONS(199),
+    [anon_sym_sinad] = ACTIONS(199),
+    [anon_sym_since] = ACTIONS(199),
+    [anon_sym_ssb] = ACTIONS(199),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
+    [anon_sym_to] = ACTIONS(199),
+    [anon_sym_typical] = ACTIONS(199),
+    [anon_sym_way] = ACTIONS(199),
+    [anon_sym_wet] = ACTIONS(199),
+    [anon_sym_wgs84] = ACTIONS(199),
+    [anon_sym_with] = ACTIONS(199),
+    [anon_sym_COMMA] = ACTIONS(197),
+    [anon_sym_EQ] = ACTIONS(197),
+    [anon_sym_LPAREN] = ACTIONS(197),
+    [anon_sym_DASH] = ACTIONS(199),
+    [anon_sym_u2212] = ACTIONS(199),
+    [anon_sym_u2013] = ACTIONS(199),
+    [sym__glued] = ACTIONS(199),
+    [sym_date] = ACTIONS(199),
+    [sym_dms] = ACTIONS(197),
+    [sym_number] = ACTIONS(199),
+    [sym_digit_name] = ACTIONS(199),
+    [sym_string] = ACTIONS(197),
+    [sym_comment] = ACTIONS(3),
+  },
+  [38] = {
+    [ts_builtin_sym_end] = ACTIONS(201),
+    [sym_name] = ACTIONS(203),
+    [aux_sym__end_token1] = ACTIONS(201),
+    [anon_sym_SEMI] = ACTIONS(201),
+    [anon_sym_RBRACE] = ACTIONS(201),
+    [anon_sym_use] = ACTIONS(203),
+    [anon_sym_band] = ACTIONS(203),
+    [anon_sym_let] = ACTIONS(203),
+    [anon_sym_cable] = ACTIONS(203),
+    [anon_sym_connector] = ACTIONS(203),
+    [anon_sym_adapter] = ACTIONS(203),
+    [anon_sym_device] = ACTIONS(203),
+    [anon_sym_instrument] = ACTIONS(203),
+    [anon_sym_station] = ACTIONS(203),
+    [anon_sym_chain] = ACTIONS(203),
+    [anon_sym_position] = ACTIONS(203),
+    [anon_sym_ground] = ACTIONS(203),
+    [anon_sym_place] = ACTIONS(203),
+    [anon_sym_joins] = ACTIONS(203),
+    [anon_sym_transmitter] = ACTIONS(203),
+    [anon_sym_receiver] = ACTIONS(203),
+    [anon_sym_run] = ACTIONS(203),
+    [anon_sym_jumper] = ACTIONS(203),
+    [anon_sym_tail] = ACTIONS(203),
+    [anon_sym_pad] = ACTIONS(203),
+    [anon_sym_filter] = ACTIONS(203),
+    [anon_sym_isolator] = ACTIONS(203),
+    [anon_sym_circulator] = ACTIONS(203),
+    [anon_sym_protector] = ACTIONS(203),
+    [anon_sym_switch] = ACTIONS(203),
+    [anon_sym_coupler] = ACTIONS(203),
+    [anon_sym_meter] = ACTIONS(203),
+    [anon_sym_balun] = ACTIONS(203),
+    [anon_sym_tuner] = ACTIONS(203),
+    [anon_sym_duplexer] = ACTIONS(203),
+    [anon_sym_diplexer] = ACTIONS(203),
+    [anon_sym_combiner] = ACTIONS(203),
+    [anon_sym_divider] = ACTIONS(203),
+    [anon_sym_branch] = ACTIONS(203),
+    [anon_sym_branches] = ACTIONS(203),
+    [anon_sym_amplifier] = ACTIONS(203),
+    [anon_sym_preamplifier] = ACTIONS(203),
+    [anon_sym_load] = ACTIONS(203),
+    [anon_sym_antenna] = ACTIONS(203),
+    [anon_sym_read] = ACTIONS(203),
+    [anon_sym_expect] = ACTIONS(203),
+    [anon_sym_limit] = ACTIONS(203),
+    [anon_sym_transmit] = ACTIONS(203),
+    [anon_sym_receive] = ACTIONS(203),
+    [anon_sym_temperature] = ACTIONS(203),
+    [anon_sym_impedance] = ACTIONS(203),
+    [anon_sym_velocity] = ACTIONS(203),
+    [anon_sym_loss] = ACTIONS(203),
+    [anon_sym_construction] = ACTIONS(203),
+    [anon_sym_wires] = ACTIONS(203),
+    [anon_sym_valid] = ACTIONS(203),
+    [anon_sym_accuracy] = ACTIONS(203),
+    [anon_sym_rating] = ACTIONS(203),
+    [anon_sym_voltage] = ACTIONS(203),
+    [anon_sym_size] = ACTIONS(203),
+    [anon_sym_conductor] = ACTIONS(203),
+    [anon_sym_source] = ACTIONS(203),
+    [anon_sym_inner] = ACTIONS(203),
+    [anon_sym_outer] = ACTIONS(203),
+    [anon_sym_permittivity] = ACTIONS(203),
+    [anon_sym_loss_DASHtangent] = ACTIONS(203),
+    [anon_sym_strand] = ACTIONS(203),
+    [anon_sym_braid] = ACTIONS(203),
+    [anon_sym_resistivity] = ACTIONS(203),
+    [anon_sym_diameter] = ACTIONS(203),
+    [anon_sym_spacing] = ACTIONS(203),
+    [anon_sym_family] = ACTIONS(203),
+    [anon_sym_bump] = ACTIONS(203),
+    [anon_sym_calibrated] = ACTIONS(203),
+    [anon_sym_scale] = ACTIONS(203),
+    [anon_sym_resolution] = ACTIONS(203),
+    [anon_sym_kind] = ACTIONS(203),
+    [anon_sym_high] = ACTIONS(203),
+    [anon_sym_low] = ACTIONS(203),
+    [anon_sym_port] = ACTIONS(203),
+    [anon_sym_isolation] = ACTIONS(203),
+    [anon_sym_return_DASHloss] = ACTIONS(203),
+    [anon_sym_swr] = ACTIONS(203),
+    [anon_sym_passes] = ACTIONS(203),
+    [anon_sym_gain] = ACTIONS(203),
+    [anon_sym_noise] = ACTIONS(203),
+    [anon_sym_excess] = ACTIONS(203),
+    [anon_sym_ways] = ACTIONS(203),
+    [anon_sym_coupled] = ACTIONS(203),
+    [anon_sym_power] = ACTIONS(203),
+    [anon_sym_mode] = ACTIONS(203),
+    [anon_sym_duty] = ACTIONS(203),
+    [anon_sym_keyed] = ACTIONS(203),
+    [anon_sym_foldback] = ACTIONS(203),
+    [anon_sym_sensitivity] = ACTIONS(203),
+    [anon_sym_directivity] = ACTIONS(203),
+    [anon_sym_efficiency] = ACTIONS(203),
+    [anon_sym_height] = ACTIONS(203),
+    [anon_sym_added] = ACTIONS(203),
+    [anon_sym_agl] = ACTIONS(203),
+    [anon_sym_am] = ACTIONS(203),
+    [anon_sym_ambient] = ACTIONS(203),
+    [anon_sym_amsl] = ACTIONS(203),
+    [anon_sym_apart] = ACTIONS(203),
+    [anon_sym_at] = ACTIONS(203),
+    [anon_sym_by] = ACTIONS(203),
+    [anon_sym_carrier] = ACTIONS(203),
+    [anon_sym_clad] = ACTIONS(203),
+    [anon_sym_cw] = ACTIONS(203),
+    [anon_sym_data] = ACTIONS(203),
+    [anon_sym_displayed] = ACTIONS(203),
+    [anon_sym_eirp] = ACTIONS(203),
+    [anon_sym_ends] = ACTIONS(203),
+    [anon_sym_erp] = ACTIONS(203),
+    [anon_sym_etrs89] = ACTIONS(203),
+    [anon_sym_figure] = ACTIONS(203),
+    [anon_sym_fm] = ACTIONS(203),
+    [anon_sym_for] = ACTIONS(203),
+    [anon_sym_forward] = ACTIONS(203),
+    [anon_sym_full] = ACTIONS(203),
+    [anon_sym_guess] = ACTIONS(203),
+    [anon_sym_haat] = ACTIONS(203),
+    [anon_sym_in] = ACTIONS(203),
+    [anon_sym_k] = ACTIONS(203),
+    [anon_sym_maximum] = ACTIONS(203),
+    [anon_sym_mean] = ACTIONS(203),
+    [anon_sym_nad27] = ACTIONS(203),
+    [anon_sym_nad83] = ACTIONS(203),
+    [anon_sym_net] = ACTIONS(203),
+    [anon_sym_nominal] = ACTIONS(203),
+    [anon_sym_of] = ACTIONS(203),
+    [anon_sym_on] = ACTIONS(203),
+    [anon_sym_output] = ACTIONS(203),
+    [anon_sym_pep] = ACTIONS(203),
+    [anon_sym_per] = ACTIONS(203),
+    [anon_sym_phase] = ACTIONS(203),
+    [anon_sym_rated] = ACTIONS(203),
+    [anon_sym_reactance] = ACTIONS(203),
+    [anon_sym_reading] = ACTIONS(203),
+    [anon_sym_realized] = ACTIONS(203),
+    [anon_sym_reference] = ACTIONS(203),
+    [anon_sym_reflected] = ACTIONS(203),
+    [anon_sym_shared] = ACTIONS(203),
+    [anon_sym_sheet] = ACTIONS(203),
+    [anon_sym_sinad] = ACTIONS(203),
+    [anon_sym_since] = ACTIONS(203),
+    [anon_sym_ssb] = ACTIONS(203),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
+    [anon_sym_to] = ACTIONS(203),
+    [anon_sym_typical] = ACTIONS(203),
+    [anon_sym_way] = ACTIONS(203),
+    [anon_sym_wet] = ACTIONS(203),
+    [anon_sym_wgs84] = ACTIONS(203),
+    [anon_sym_with] = ACTIONS(203),
+    [anon_sym_LPAREN] = ACTIONS(201),
+    [anon_sym_DASH] = ACTIONS(203),
+    [anon_sym_u2212] = ACTIONS(203),
+    [anon_sym_u2013] = ACTIONS(203),
+    [sym__glued] = ACTIONS(203),
+    [sym_number] = ACTIONS(203),
+    [sym_digit_name] = ACTIONS(203),
+    [sym_comment] = ACTIONS(3),
+  },
+  [39] = {
+    [ts_builtin_sym_end] = ACTIONS(205),
+    [sym_name] = ACTIONS(207),
+    [aux_sym__end_token1] = ACTIONS(205),
+    [anon_sym_SEMI] = ACTIONS(205),
+    [anon_sym_RBRACE] = ACTIONS(205),
+    [anon_sym_use] = ACTIONS(207),
+    [anon_sym_band] = ACTIONS(207),
+    [anon_sym_let] = ACTIONS(207),
+    [anon_sym_cable] = ACTIONS(207),
+    [anon_sym_connector] = ACTIONS(207),
+    [anon_sym_adapter] = ACTIONS(207),
+    [anon_sym_device] = ACTIONS(207),
+    [anon_sym_instrument] = ACTIONS(207),
+    [anon_sym_station] = ACTIONS(207),
+    [anon_sym_chain] = ACTIONS(207),
+    [anon_sym_position] = ACTIONS(207),
+    [anon_sym_ground] = ACTIONS(207),
+    [anon_sym_place] = ACTIONS(207),
+    [anon_sym_joins] = ACTIONS(207),
+    [anon_sym_transmitter] = ACTIONS(207),
+    [anon_sym_receiver] = ACTIONS(207),
+    [anon_sym_run] = ACTIONS(207),
+    [anon_sym_jumper] = ACTIONS(207),
+    [anon_sym_tail] = ACTIONS(207),
+    [anon_sym_pad] = ACTIONS(207),
+    [anon_sym_filter] = ACTIONS(207),
+    [anon_sym_isolator] = ACTIONS(207),
+    [anon_sym_circulator] = ACTIONS(207),
+    [anon_sym_protector] = ACTIONS(207),
+    [anon_sym_switch] = ACTIONS(207),
+    [anon_sym_coupler] = ACTIONS(207),
+    [anon_sym_meter] = ACTIONS(207),
+    [anon_sym_balun] = ACTIONS(207),
+    [anon_sym_tuner] = ACTIONS(207),
+    [anon_sym_duplexer] = ACTIONS(207),
+    [anon_sym_diplexer] = ACTIONS(207),
+    [anon_sym_combiner] = ACTIONS(207),
+    [anon_sym_divider] = ACTIONS(207),
+    [anon_sym_branch] = ACTIONS(207),
+    [anon_sym_branches] = ACTIONS(207),
+    [anon_sym_amplifier] = ACTIONS(207),
+    [anon_sym_preamplifier] = ACTIONS(207),
+    [anon_sym_load] = ACTIONS(207),
+    [anon_sym_antenna] = ACTIONS(207),
+    [anon_sym_read] = ACTIONS(207),
+    [anon_sym_expect] = ACTIONS(207),
+    [anon_sym_limit] = ACTIONS(207),
+    [anon_sym_transmit] = ACTIONS(207),
+    [anon_sym_receive] = ACTIONS(207),
+    [anon_sym_temperature] = ACTIONS(207),
+    [anon_sym_impedance] = ACTIONS(207),
+    [anon_sym_velocity] = ACTIONS(207),
+    [anon_sym_loss] = ACTIONS(207),
+    [anon_sym_construction] = ACTIONS(207),
+    [anon_sym_wires] = ACTIONS(207),
+    [anon_sym_valid] = ACTIONS(207),
+    [anon_sym_accuracy] = ACTIONS(207),
+    [anon_sym_rating] = ACTIONS(207),
+    [anon_sym_voltage] = ACTIONS(207),
+    [anon_sym_size] = ACTIONS(207),
+    [anon_sym_conductor] = ACTIONS(207),
+    [anon_sym_source] = ACTIONS(207),
+    [anon_sym_inner] = ACTIONS(207),
+    [anon_sym_outer] = ACTIONS(207),
+    [anon_sym_permittivity] = ACTIONS(207),
+    [anon_sym_loss_DASHtangent] = ACTIONS(207),
+    [anon_sym_strand] = ACTIONS(207),
+    [anon_sym_braid] = ACTIONS(207),
+    [anon_sym_resistivity] = ACTIONS(207),
+    [anon_sym_diameter] = ACTIONS(207),
+    [anon_sym_spacing] = ACTIONS(207),
+    [anon_sym_family] = ACTIONS(207),
+    [anon_sym_bump] = ACTIONS(207),
+    [anon_sym_calibrated] = ACTIONS(207),
+    [anon_sym_scale] = ACTIONS(207),
+    [anon_sym_resolution] = ACTIONS(207),
+    [anon_sym_kind] = ACTIONS(207),
+    [anon_sym_high] = ACTIONS(207),
+    [anon_sym_low] = ACTIONS(207),
+    [anon_sym_port] = ACTIONS(207),
+    [anon_sym_isolation] = ACTIONS(207),
+    [anon_sym_return_DASHloss] = ACTIONS(207),
+    [anon_sym_swr] = ACTIONS(207),
+    [anon_sym_passes] = ACTIONS(207),
+    [anon_sym_gain] = ACTIONS(207),
+    [anon_sym_noise] = ACTIONS(207),
+    [anon_sym_excess] = ACTIONS(207),
+    [anon_sym_ways] = ACTIONS(207),
+    [anon_sym_coupled] = ACTIONS(207),
+    [anon_sym_power] = ACTIONS(207),
+    [anon_sym_mode] = ACTIONS(207),
+    [anon_sym_duty] = ACTIONS(207),
+    [anon_sym_keyed] = ACTIONS(207),
+    [anon_sym_foldback] = ACTIONS(207),
+    [anon_sym_sensitivity] = ACTIONS(207),
+    [anon_sym_directivity] = ACTIONS(207),
+    [anon_sym_efficiency] = ACTIONS(207),
+    [anon_sym_height] = ACTIONS(207),
+    [anon_sym_added] = ACTIONS(207),
+    [anon_sym_agl] = ACTIONS(207),
+    [anon_sym_am] = ACTIONS(207),
+    [anon_sym_ambient] = ACTIONS(207),
+    [anon_sym_amsl] = ACTIONS(207),
+    [anon_sym_apart] = ACTIONS(207),
+    [anon_sym_at] = ACTIONS(207),
+    [anon_sym_by] = ACTIONS(207),
+    [anon_sym_carrier] = ACTIONS(207),
+    [anon_sym_clad] = ACTIONS(207),
+    [anon_sym_cw] = ACTIONS(207),
+    [anon_sym_data] = ACTIONS(207),
+    [anon_sym_displayed] = ACTIONS(207),
+    [anon_sym_eirp] = ACTIONS(207),
+    [anon_sym_ends] = ACTIONS(207),
+    [anon_sym_erp] = ACTIONS(207),
+    [anon_sym_etrs89] = ACTIONS(207),
+    [anon_sym_figure] = ACTIONS(207),
+    [anon_sym_fm] = ACTIONS(207),
+    [anon_sym_for] = ACTIONS(207),
+    [anon_sym_forward] = ACTIONS(207),
+    [anon_sym_full] = ACTIONS(207),
+    [anon_sym_guess] = ACTIONS(207),
+    [anon_sym_haat] = ACTIONS(207),
+    [anon_sym_in] = ACTIONS(207),
+    [anon_sym_k] = ACTIONS(207),
+    [anon_sym_maximum] = ACTIONS(207),
+    [anon_sym_mean] = ACTIONS(207),
+    [anon_sym_nad27] = ACTIONS(207),
+    [anon_sym_nad83] = ACTIONS(207),
+    [anon_sym_net] = ACTIONS(207),
+    [anon_sym_nominal] = ACTIONS(207),
+    [anon_sym_of] = ACTIONS(207),
+    [anon_sym_on] = ACTIONS(207),
+    [anon_sym_output] = ACTIONS(207),
+    [anon_sym_pep] = ACTIONS(207),
+    [anon_sym_per] = ACTIONS(207),
+    [anon_sym_phase] = ACTIONS(207),
+    [anon_sym_rated] = ACTIONS(207),
+    [anon_sym_reactance] = ACTIONS(207),
+    [anon_sym_reading] = ACTIONS(207),
+    [anon_sym_realized] = ACTIONS(207),
+    [anon_sym_reference] = ACTIONS(207),
+    [anon_sym_reflected] = ACTIONS(207),
+    [anon_sym_shared] = ACTIONS(207),
+    [anon_sym_sheet] = ACTIONS(207),
+    [anon_sym_sinad] = ACTIONS(207),
+    [anon_sym_since] = ACTIONS(207),
+    [anon_sym_ssb] = ACTIONS(207),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
+    [anon_sym_to] = ACTIONS(207),
+    [anon_sym_typical] = ACTIONS(207),
+    [anon_sym_way] = ACTIONS(207),
+    [anon_sym_wet] = ACTIONS(207),
+    [anon_sym_wgs84] = ACTIONS(207),
+    [anon_sym_with] = ACTIONS(207),
+    [anon_sym_LPAREN] = ACTIONS(205),
+    [anon_sym_DASH] = ACTIONS(207),
+    [anon_sym_u2212] = ACTIONS(207),
+    [anon_sym_u2013] = ACTIONS(207),
+    [sym__glued] = ACTIONS(207),
+    [sym_number] = ACTIONS(207),
+    [sym_digit_name] = ACTIONS(207),
+    [sym_comment] = ACTIONS(3),
+  },
+  [40] = {
+    [ts_builtin_sym_end] = ACTIONS(209),
+    [sym_name] = ACTIONS(211),
+    [aux_sym__end_token1] = ACTIONS(209),
+    [anon_sym_SEMI] = ACTIONS(209),
+    [anon_sym_RBRACE] = ACTIONS(209),
+    [anon_sym_use] = ACTIONS(211),
+    [anon_sym_band] = ACTIONS(211),
+    [anon_sym_let] = ACTIONS(211),
+    [anon_sym_cable] = ACTIONS(211),
+    [anon_sym_connector] = ACTIONS(211),
+    [anon_sym_adapter] = ACTIONS(211),
+    [anon_sym_device] = ACTIONS(211),
+    [anon_sym_instrument] = ACTIONS(211),
+    [anon_sym_station] = ACTIONS(211),
+    [anon_sym_chain] = ACTIONS(211),
+    [anon_sym_position] = ACTIONS(211),
+    [anon_sym_ground] = ACTIONS(211),
+    [anon_sym_place] = ACTIONS(211),
+    [anon_sym_joins] = ACTIONS(211),
+    [anon_sym_transmitter] = ACTIONS(211),
+    [anon_sym_receiver] = ACTIONS(211),
+    [anon_sym_run] = ACTIONS(211),
+    [anon_sym_jumper] = ACTIONS(211),
+    [anon_sym_tail] = ACTIONS(211),
+    [anon_sym_pad] = ACTIONS(211),
+    [anon_sym_filter] = ACTIONS(211),
+    [anon_sym_isolator] = ACTIONS(211),
+    [anon_sym_circulator] = ACTIONS(211),
+    [anon_sym_protector] = ACTIONS(211),
+    [anon_sym_switch] = ACTIONS(211),
+    [anon_sym_coupler] = ACTIONS(211),
+    [anon_sym_meter] = ACTIONS(211),
+    [anon_sym_balun] = ACTIONS(211),
+    [anon_sym_tuner] = ACTIONS(211),
+    [anon_sym_duplexer] = ACTIONS(211),
+    [anon_sym_diplexer] = ACTIONS(211),
+    [anon_sym_combiner] = ACTIONS(211),
+    [anon_sym_divider] = ACTIONS(211),
+    [anon_sym_branch] = ACTIONS(211),
+    [anon_sym_branches] = ACTIONS(211),
+    [anon_sym_amplifier] = ACTIONS(211),
+    [anon_sym_preamplifier] = ACTIONS(211),
+    [anon_sym_load] = ACTIONS(211),
+    [anon_sym_antenna] = ACTIONS(211),
+    [anon_sym_read] = ACTIONS(211),
+    [anon_sym_expect] = ACTIONS(211),
+    [anon_sym_limit] = ACTIONS(211),
+    [anon_sym_transmit] = ACTIONS(211),
+    [anon_sym_receive] = ACTIONS(211),
+    [anon_sym_temperature] = ACTIONS(211),
+    [anon_sym_impedance] = ACTIONS(211),
+    [anon_sym_velocity] = ACTIONS(211),
+    [anon_sym_loss] = ACTIONS(211),
+    [anon_sym_construction] = ACTIONS(211),
+    [anon_sym_wires] = ACTIONS(211),
+    [anon_sym_valid] = ACTIONS(211),
+    [anon_sym_accuracy] = ACTIONS(211),
+    [anon_sym_rating] = ACTIONS(211),
+    [anon_sym_voltage] = ACTIONS(211),
+    [anon_sym_size] = ACTIONS(211),
+    [anon_sym_conductor] = ACTIONS(211),
+    [anon_sym_source] = ACTIONS(211),
+    [anon_sym_inner] = ACTIONS(211),
+    [anon_sym_outer] = ACTIONS(211),
+    [anon_sym_permittivity] = ACTIONS(211),
+    [anon_sym_loss_DASHtangent] = ACTIONS(211),
+    [anon_sym_strand] = ACTIONS(211),
+    [anon_sym_braid] = ACTIONS(211),
+    [anon_sym_resistivity] = ACTIONS(211),
+    [anon_sym_diameter] = ACTIONS(211),
+    [anon_sym_spacing] = ACTIONS(211),
+    [anon_sym_family] = ACTIONS(211),
+    [anon_sym_bump] = ACTIONS(211),
+    [anon_sym_calibrated] = ACTIONS(211),
+    [anon_sym_scale] = ACTIONS(211),
+    [anon_sym_resolution] = ACTIONS(211),
+    [anon_sym_kind] = ACTIONS(211),
+    [anon_sym_high] = ACTIONS(211),
+    [anon_sym_low] = ACTIONS(211),
+    [anon_sym_port] = ACTIONS(211),
+    [anon_sym_isolation] = ACTIONS(211),
+    [anon_sym_return_DASHloss] = ACTIONS(211),
+    [anon_sym_swr] = ACTIONS(211),
+    [anon_sym_passes] = ACTIONS(211),
+    [anon_sym_gain] = ACTIONS(211),
+    [anon_sym_noise] = ACTIONS(211),
+    [anon_sym_excess] = ACTIONS(211),
+    [anon_sym_ways] = ACTIONS(211),
+    [anon_sym_coupled] = ACTIONS(211),
+    [anon_sym_power] = ACTIONS(211),
+    [anon_sym_mode] = ACTIONS(211),
+    [anon_sym_duty] = ACTIONS(211),
+    [anon_sym_keyed] = ACTIONS(211),
+    [anon_sym_foldback] = ACTIONS(211),
+    [anon_sym_sensitivity] = ACTIONS(211),
+    [anon_sym_directivity] = ACTIONS(211),
+    [anon_sym_efficiency] = ACTIONS(211),
+    [anon_sym_height] = ACTIONS(211),
+    [anon_sym_added] = ACTIONS(211),
+    [anon_sym_agl] = ACTIONS(211),
+    [anon_sym_am] = ACTIONS(211),
+    [anon_sym_ambient] = ACTIONS(211),
+    [anon_sym_amsl] = ACTIONS(211),
+    [anon_sym_apart] = ACTIONS(211),
+    [anon_sym_at] = ACTIONS(211),
+    [anon_sym_by] = ACTIONS(211),
+    [anon_sym_carrier] = ACTIONS(211),
+    [anon_sym_clad] = ACTIONS(211),
+    [anon_sym_cw] = ACTIONS(211),
+    [anon_sym_data] = ACTIONS(211),
+    [anon_sym_displayed] = ACTIONS(211),
+    [anon_sym_eirp] = ACTIONS(211),
+    [anon_sym_ends] = ACTIONS(211),
+    [anon_sym_erp] = ACTIONS(211),
+    [anon_sym_etrs89] = ACTIONS(211),
+    [anon_sym_figure] = ACTIONS(211),
+    [anon_sym_fm] = ACTIONS(211),
+    [anon_sym_for] = ACTIONS(211),
+    [anon_sym_forward] = ACTIONS(211),
+    [anon_sym_full] = ACTIONS(211),
+    [anon_sym_guess] = ACTIONS(211),
+    [anon_sym_haat] = ACTIONS(211),
+    [anon_sym_in] = ACTIONS(211),
+    [anon_sym_k] = ACTIONS(211),
+    [anon_sym_maximum] = ACTIONS(211),
+    [anon_sym_mean] = ACTIONS(211),
+    [anon_sym_nad27] = ACTIONS(211),
+    [anon_sym_nad83] = ACTIONS(211),
+    [anon_sym_net] = ACTIONS(211),
+    [anon_sym_nominal] = ACTIONS(211),
+    [anon_sym_of] = ACTIONS(211),
+    [anon_sym_on] = ACTIONS(211),
+    [anon_sym_output] = ACTIONS(211),
+    [anon_sym_pep] = ACTIONS(211),
+    [anon_sym_per] = ACTIONS(211),
+    [anon_sym_phase] = ACTIONS(211),
+    [anon_sym_rated] = ACTIONS(211),
+    [anon_sym_reactance] = ACTIONS(211),
+    [anon_sym_reading] = ACTIONS(211),
+    [anon_sym_realized] = ACTIONS(211),
+    [anon_sym_reference] = ACTIONS(211),
+    [anon_sym_reflected] = ACTIONS(211),
+    [anon_sym_shared] = ACTIONS(211),
+    [anon_sym_sheet] = ACTIONS(211),
+    [anon_sym_sinad] = ACTIONS(211),
+    [anon_sym_since] = ACTIONS(211),
+    [anon_sym_ssb] = ACTIONS(211),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
+    [anon_sym_to] = ACTIONS(211),
+    [anon_sym_typical] = ACTIONS(211),
+    [anon_sym_way] = ACTIONS(211),
+    [anon_sym_wet] = ACTIONS(211),
+    [anon_sym_wgs84] = ACTIONS(211),
+    [anon_sym_with] = ACTIONS(211),
+    [anon_sym_LPAREN] = ACTIONS(209),
+    [anon_sym_DASH] = ACTIONS(211),
+    [anon_sym_u2212] = ACTIONS(211),
+    [anon_sym_u2013] = ACTIONS(211),
+    [sym__glued] = ACTIONS(211),
+    [sym_number] = ACTIONS(211),
+    [sym_digit_name] = ACTIONS(211),
+    [sym_comment] = ACTIONS(3),
+  },
+  [41] = {
+    [ts_builtin_sym_end] = ACTIONS(213),
+    [sym_name] = ACTIONS(215),
+    [aux_sym__end_token1] = ACTIONS(213),
+    [anon_sym_SEMI] = ACTIONS(213),
+    [anon_sym_RBRACE] = ACTIONS(213),
+    [anon_sym_use] = ACTIONS(215),
+    [anon_sym_band] = ACTIONS(215),
+    [anon_sym_let] = ACTIONS(215),
+    [anon_sym_cable] = ACTIONS(215),
+    [anon_sym_connector] = ACTIONS(215),
+    [anon_sym_adapter] = ACTIONS(215),
+    [anon_sym_device] = ACTIONS(215),
+    [anon_sym_instrument] = ACTIONS(215),
+    [anon_sym_station] = ACTIONS(215),
+    [anon_sym_chain] = ACTIONS(215),
+    [anon_sym_position] = ACTIONS(215),
+    [anon_sym_ground] = ACTIONS(215),
+    [anon_sym_place] = ACTIONS(215),
+    [anon_sym_joins] = ACTIONS(215),
+    [anon_sym_transmitter] = ACTIONS(215),
+    [anon_sym_receiver] = ACTIONS(215),
+    [anon_sym_run] = ACTIONS(215),
+    [anon_sym_jumper] = ACTIONS(215),
+    [anon_sym_tail] = ACTIONS(215),
+    [anon_sym_pad] = ACTIONS(215),
+    [anon_sym_filter] = ACTIONS(215),
+    [anon_sym_isolator] = ACTIONS(215),
+    [anon_sym_circulator] = ACTIONS(215),
+    [anon_sym_protector] = ACTIONS(215),
+    [anon_sym_switch] = ACTIONS(215),
+    [anon_sym_coupler] = ACTIONS(215),
+    [anon_sym_meter] = ACTIONS(215),
+    [anon_sym_balun] = ACTIONS(215),
+    [anon_sym_tuner] = ACTIONS(215),
+    [anon_sym_duplexer] = ACTIONS(215),
+    [anon_sym_diplexer] = ACTIONS(215),
+    [anon_sym_combiner] = ACTIONS(215),
+    [anon_sym_divider] = ACTIONS(215),
+    [anon_sym_branch] = ACTIONS(215),
+    [anon_sym_branches] = ACTIONS(215),
+    [anon_sym_amplifier] = ACTIONS(215),
+    [anon_sym_preamplifier] = ACTIONS(215),
+    [anon_sym_load] = ACTIONS(215),
+    [anon_sym_antenna] = ACTIONS(215),
+    [anon_sym_read] = ACTIONS(215),
+    [anon_sym_expect] = ACTIONS(215),
+    [anon_sym_limit] = ACTIONS(215),
+    [anon_sym_transmit] = ACTIONS(215),
+    [anon_sym_receive] = ACTIONS(215),
+    [anon_sym_temperature] = ACTIONS(215),
+    [anon_sym_impedance] = ACTIONS(215),
+    [anon_sym_velocity] = ACTIONS(215),
+    [anon_sym_loss] = ACTIONS(215),
+    [anon_sym_construction] = ACTIONS(215),
+    [anon_sym_wires] = ACTIONS(215),
+    [anon_sym_valid] = ACTIONS(215),
+    [anon_sym_accuracy] = ACTIONS(215),
+    [anon_sym_rating] = ACTIONS(215),
+    [anon_sym_voltage] = ACTIONS(215),
+    [anon_sym_size] = ACTIONS(215),
+    [anon_sym_conductor] = ACTIONS(215),
+    [anon_sym_source] = ACTIONS(215),
+    [anon_sym_inner] = ACTIONS(215),
+    [anon_sym_outer] = ACTIONS(215),
+    [anon_sym_permittivity] = ACTIONS(215),
+    [anon_sym_loss_DASHtangent] = ACTIONS(215),
+    [anon_sym_strand] = ACTIONS(215),
+    [anon_sym_braid] = ACTIONS(215),
+    [anon_sym_resistivity] = ACTIONS(215),
+    [anon_sym_diameter] = ACTIONS(215),
+    [anon_sym_spacing] = ACTIONS(215),
+    [anon_sym_family] = ACTIONS(215),
+    [anon_sym_bump] = ACTIONS(215),
+    [anon_sym_calibrated] = ACTIONS(215),
+    [anon_sym_scale] = ACTIONS(215),
+    [anon_sym_resolution] = ACTIONS(215),
+    [anon_sym_kind] = ACTIONS(215),
+    [anon_sym_high] = ACTIONS(215),
+    [anon_sym_low] = ACTIONS(215),
+    [anon_sym_port] = ACTIONS(215),
+    [anon_sym_isolation] = ACTIONS(215),
+    [anon_sym_return_DASHloss] = ACTIONS(215),
+    [anon_sym_swr] = ACTIONS(215),
+    [anon_sym_passes] = ACTIONS(215),
+    [anon_sym_gain] = ACTIONS(215),
+    [anon_sym_noise] = ACTIONS(215),
+    [anon_sym_excess] = ACTIONS(215),
+    [anon_sym_ways] = ACTIONS(215),
+    [anon_sym_coupled] = ACTIONS(215),
+    [anon_sym_power] = ACTIONS(215),
+    [anon_sym_mode] = ACTIONS(215),
+    [anon_sym_duty] = ACTIONS(215),
+    [anon_sym_keyed] = ACTIONS(215),
+    [anon_sym_foldback] = ACTIONS(215),
+    [anon_sym_sensitivity] = ACTIONS(215),
+    [anon_sym_directivity] = ACTIONS(215),
+    [anon_sym_efficiency] = ACTIONS(215),
+    [anon_sym_height] = ACTIONS(215),
+    [anon_sym_added] = ACTIONS(215),
+    [anon_sym_agl] = ACTIONS(215),
+    [anon_sym_am] = ACTIONS(215),
+    [anon_sym_ambient] = ACTIONS(215),
+    [anon_sym_amsl] = ACTIONS(215),
+    [anon_sym_apart] = ACTIONS(215),
+    [anon_sym_at] = ACTIONS(215),
+    [anon_sym_by] = ACTIONS(215),
+    [anon_sym_carrier] = ACTIONS(215),
+    [anon_sym_clad] = ACTIONS(215),
+    [anon_sym_cw] = ACTIONS(215),
+    [anon_sym_data] = ACTIONS(215),
+    [anon_sym_displayed] = ACTIONS(215),
+    [anon_sym_eirp] = ACTIONS(215),
+    [anon_sym_ends] = ACTIONS(215),
+    [anon_sym_erp] = ACTIONS(215),
+    [anon_sym_etrs89] = ACTIONS(215),
+    [anon_sym_figure] = ACTIONS(215),
+    [anon_sym_fm] = ACTIONS(215),
+    [anon_sym_for] = ACTIONS(215),
+    [anon_sym_forward] = ACTIONS(215),
+    [anon_sym_full] = ACTIONS(215),
+    [anon_sym_guess] = ACTIONS(215),
+    [anon_sym_haat] = ACTIONS(215),
+    [anon_sym_in] = ACTIONS(215),
+    [anon_sym_k] = ACTIONS(215),
+    [anon_sym_maximum] = ACTIONS(215),
+    [anon_sym_mean] = ACTIONS(215),
+    [anon_sym_nad27] = ACTIONS(215),
+    [anon_sym_nad83] = ACTIONS(215),
+    [anon_sym_net] = ACTIONS(215),
+    [anon_sym_nominal] = ACTIONS(215),
+    [anon_sym_of] = ACTIONS(215),
+    [anon_sym_on] = ACTIONS(215),
+    [anon_sym_output] = ACTIONS(215),
+    [anon_sym_pep] = ACTIONS(215),
+    [anon_sym_per] = ACTIONS(215),
+    [anon_sym_phase] = ACTIONS(215),
+    [anon_sym_rated] = ACTIONS(215),
+    [anon_sym_reactance] = ACTIONS(215),
+    [anon_sym_reading] = ACTIONS(215),
+    [anon_sym_realized] = ACTIONS(215),
+    [anon_sym_reference] = ACTIONS(215),
+    [anon_sym_reflected] = ACTIONS(215),
+    [anon_sym_shared] = ACTIONS(215),
+    [anon_sym_sheet] = ACTIONS(215),
+    [anon_sym_sinad] = ACTIONS(215),
+    [anon_sym_since] = ACTIONS(215),
+    [anon_sym_ssb] = ACTIONS(215),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
+    [anon_sym_to] = ACTIONS(215),
+    [anon_sym_typical] = ACTIONS(215),
+    [anon_sym_way] = ACTIONS(215),
+    [anon_sym_wet] = ACTIONS(215),
+    [anon_sym_wgs84] = ACTIONS(215),
+    [anon_sym_with] = ACTIONS(215),
+    [anon_sym_LPAREN] = ACTIONS(213),
+    [anon_sym_DASH] = ACTIONS(215),
+    [anon_sym_u2212] = ACTIONS(215),
+    [anon_sym_u2013] = ACTIONS(215),
+    [sym__glued] = ACTIONS(215),
+    [sym_number] = ACTIONS(215),
+    [sym_digit_name] = ACTIONS(215),
+    [sym_comment] = ACTIONS(3),
+  },
+  [42] = {
+    [ts_builtin_sym_end] = ACTIONS(217),
+    [sym_name] = ACTIONS(219),
+    [aux_sym__end_token1] = ACTIONS(217),
+    [anon_sym_SEMI] = ACTIONS(217),
+    [anon_sym_RBRACE] = ACTIONS(217),
+    [anon_sym_use] = ACTIONS(219),
+    [anon_sym_band] = ACTIONS(219),
+    [anon_sym_let] = ACTIONS(219),
+    [anon_sym_cable] = ACTIONS(219),
+    [anon_sym_connector] = ACTIONS(219),
+    [anon_sym_adapter] = ACTIONS(219),
+    [anon_sym_device] = ACTIONS(219),
+    [anon_sym_instrument] = ACTIONS(219),
+    [anon_sym_station] = ACTIONS(219),
+    [anon_sym_chain] = ACTIONS(219),
+    [anon_sym_position] = ACTIONS(219),
+    [anon_sym_ground] = ACTIONS(219),
+    [anon_sym_place] = ACTIONS(219),
+    [anon_sym_joins] = ACTIONS(219),
+    [anon_sym_transmitter] = ACTIONS(219),
+    [anon_sym_receiver] = ACTIONS(219),
+    [anon_sym_run] = ACTIONS(219),
+    [anon_sym_jumper] = ACTIONS(219),
+    [anon_sym_tail] = ACTIONS(219),
+    [anon_sym_pad] = ACTIONS(219),
+    [anon_sym_filter] = ACTIONS(219),
+    [anon_sym_isolator] = ACTIONS(219),
+    [anon_sym_circulator] = ACTIONS(219),
+    [anon_sym_protector] = ACTIONS(219),
+    [anon_sym_switch] = ACTIONS(219),
+    [anon_sym_coupler] = ACTIONS(219),
+    [anon_sym_meter] = ACTIONS(219),
+    [anon_sym_balun] = ACTIONS(219),
+    [anon_sym_tuner] = ACTIONS(219),
+    [anon_sym_duplexer] = ACTIONS(219),
+    [anon_sym_diplexer] = ACTIONS(219),
+    [anon_sym_combiner] = ACTIONS(219),
+    [anon_sym_divider] = ACTIONS(219),
+    [anon_sym_branch] = ACTIONS(219),
+    [anon_sym_branches] = ACTIONS(219),
+    [anon_sym_amplifier] = ACTIONS(219),
+    [anon_sym_preamplifier] = ACTIONS(219),
+    [anon_sym_load] = ACTIONS(219),
+    [anon_sym_antenna] = ACTIONS(219),
+    [anon_sym_read] = ACTIONS(219),
+    [anon_sym_expect] = ACTIONS(219),
+    [anon_sym_limit] = ACTIONS(219),
+    [anon_sym_transmit] = ACTIONS(219),
+    [anon_sym_receive] = ACTIONS(219),
+    [anon_sym_temperature] = ACTIONS(219),
+    [anon_sym_impedance] = ACTIONS(219),
+    [anon_sym_velocity] = ACTIONS(219),
+    [anon_sym_loss] = ACTIONS(219),
+    [anon_sym_construction] = ACTIONS(219),
+    [anon_sym_wires] = ACTIONS(219),
+    [anon_sym_valid] = ACTIONS(219),
+    [anon_sym_accuracy] = ACTIONS(219),
+    [anon_sym_rating] = ACTIONS(219),
+    [anon_sym_voltage] = ACTIONS(219),
+    [anon_sym_size] = ACTIONS(219),
+    [anon_sym_conductor] = ACTIONS(219),
+    [anon_sym_source] = ACTIONS(219),
+    [anon_sym_inner] = ACTIONS(219),
+    [anon_sym_outer] = ACTIONS(219),
+    [anon_sym_permittivity] = ACTIONS(219),
+    [anon_sym_loss_DASHtangent] = ACTIONS(219),
+    [anon_sym_strand] = ACTIONS(219),
+    [anon_sym_braid] = ACTIONS(219),
+    [anon_sym_resistivity] = ACTIONS(219),
+    [anon_sym_diameter] = ACTIONS(219),
+    [anon_sym_spacing] = ACTIONS(219),
+    [anon_sym_family] = ACTIONS(219),
+    [anon_sym_bump] = ACTIONS(219),
+    [anon_sym_calibrated] = ACTIONS(219),
+    [anon_sym_scale] = ACTIONS(219),
+    [anon_sym_resolution] = ACTIONS(219),
+    [anon_sym_kind] = ACTIONS(219),
+    [anon_sym_high] = ACTIONS(219),
+    [anon_sym_low] = ACTIONS(219),
+    [anon_sym_port] = ACTIONS(219),
+    [anon_sym_isolation] = ACTIONS(219),
+    [anon_sym_return_DASHloss] = ACTIONS(219),
+    [anon_sym_swr] = ACTIONS(219),
+    [anon_sym_passes] = ACTIONS(219),
+    [anon_sym_gain] = ACTIONS(219),
+    [anon_sym_noise] = ACTIONS(219),
+    [anon_sym_excess] = ACTIONS(219),
+    [anon_sym_ways] = ACTIONS(219),
+    [anon_sym_coupled] = ACTIONS(219),
+    [anon_sym_power] = ACTIONS(219),
+    [anon_sym_mode] = ACTIONS(219),
+    [anon_sym_duty] = ACTIONS(219),
+    [anon_sym_keyed] = ACTIONS(219),
+    [anon_sym_foldback] = ACTIONS(219),
+    [anon_sym_sensitivity] = ACTIONS(219),
+    [anon_sym_directivity] = ACTIONS(219),
+    [anon_sym_efficiency] = ACTIONS(219),
+    [anon_sym_height] = ACTIONS(219),
+    [anon_sym_added] = ACTIONS(219),
+    [anon_sym_agl] = ACTIONS(219),
+    [anon_sym_am] = ACTIONS(219),
+    [anon_sym_ambient] = ACTIONS(219),
+    [anon_sym_amsl] = ACTIONS(219),
+    [anon_sym_apart] = ACTIONS(219),
+    [anon_sym_at] = ACTIONS(219),
+    [anon_sym_by] = ACTIONS(219),
+    [anon_sym_carrier] = ACTIONS(219),
+    [anon_sym_clad] = ACTIONS(219),
+    [anon_sym_cw] = ACTIONS(219),
+    [anon_sym_data] = ACTIONS(219),
+    [anon_sym_displayed] = ACTIONS(219),
+    [anon_sym_eirp] = ACTIONS(219),
+    [anon_sym_ends] = ACTIONS(219),
+    [anon_sym_erp] = ACTIONS(219),
+    [anon_sym_etrs89] = ACTIONS(219),
+    [anon_sym_figure] = ACTIONS(219),
+    [anon_sym_fm] = ACTIONS(219),
+    [anon_sym_for] = ACTIONS(219),
+    [anon_sym_forward] = ACTIONS(219),
+    [anon_sym_full] = ACTIONS(219),
+    [anon_sym_guess] = ACTIONS(219),
+    [anon_sym_haat] = ACTIONS(219),
+    [anon_sym_in] = ACTIONS(219),
+    [anon_sym_k] = ACTIONS(219),
+    [anon_sym_maximum] = ACTIONS(219),
+    [anon_sym_mean] = ACTIONS(219),
+    [anon_sym_nad27] = ACTIONS(219),
+    [anon_sym_nad83] = ACTIONS(219),
+    [anon_sym_net] = ACTIONS(219),
+    [anon_sym_nominal] = ACTIONS(219),
+    [anon_sym_of] = ACTIONS(219),
+    [anon_sym_on] = ACTIONS(219),
+    [anon_sym_output] = ACTIONS(219),
+    [anon_sym_pep] = ACTIONS(219),
+    [anon_sym_per] = ACTIONS(219),
+    [anon_sym_phase] = ACTIONS(219),
+    [anon_sym_rated] = ACTIONS(219),
+    [anon_sym_reactance] = ACTIONS(219),
+    [anon_sym_reading] = ACTIONS(219),
+    [anon_sym_realized] = ACTIONS(219),
+    [anon_sym_reference] = ACTIONS(219),
+    [anon_sym_reflected] = ACTIONS(219),
+    [anon_sym_shared] = ACTIONS(219),
+    [anon_sym_sheet] = ACTIONS(219),
+    [anon_sym_sinad] = ACTIONS(219),
+    [anon_sym_since] = ACTIONS(219),
+    [anon_sym_ssb] = ACTIONS(219),
+    [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
+    [anon_sym_to] = ACTIONS(219),
+    [anon_sym_typical] = ACTIONS(219),
+    [anon_sym_way] = ACTIONS(219),
+    [anon_sym_wet] = ACTIONS(219),
+    [anon_sym_wgs84] = ACTIONS(219),
+    [anon_sym_with] = ACTIONS(219),
+    [anon_sym_LPAREN] = ACTIONS(217),
+    [anon_sym_DASH] = ACTIONS(219),
+    [anon_sym_u2212] = ACTIONS(219),
+    [anon_sym_u2013] = ACTIONS(219),
+    [sym__glued] = ACTIONS(219),
+    [sym_number] = ACTIONS(219),
+    [sym_digit_name] = ACTIONS(219),
+    [sym_comment] = ACTIONS(3),
+  },
+  [43] = {
+    [sym_unit] = STATE(52),
+    [anon_sym_in] = ACTIONS(221),
+    [anon_sym_per] = ACTIONS(223),
+    [anon_sym_RPAREN] = ACTIONS(23),
+    [anon_sym_DASH] = ACTIONS(23),
+    [anon_sym_u2212] = ACTIONS(23),
+    [anon_sym_u2013] = ACTIONS(23),
+    [anon_sym_PLUS] = ACTIONS(23),
+    [anon_sym_STAR] = ACTIONS(23),
+    [anon_sym_SLASH] = ACTIONS(25),
+    [aux_sym_unit_token1] = ACTIONS(221),
+    [aux_sym_unit_token2] = ACTIONS(221),
+    [aux_sym_unit_token3] = ACTIONS(221),
+    [aux_sym_unit_token4] = ACTIONS(221),
+    [aux_sym_unit_token5] = ACTIONS(221),
+    [aux_sym_unit_token6] = ACTIONS(221),
+    [anon_sym_wavelengths] = ACTIONS(221),
+    [anon_sym_wavelength] = ACTIONS(225),
+    [aux_sym_unit_token7] = ACTIONS(225),
+    [aux_sym_unit_token8] = ACTIONS(225),
+    [aux_sym_unit_token9] = ACTIONS(221),
+    [aux_sym_unit_token10] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
+    [aux_sym_unit_token11] = ACTIONS(221),
+    [aux_sym_unit_token12] = ACTIONS(221),
+    [anon_sym_degC] = ACTIONS(221),
+    [anon_sym_degF] = ACTIONS(221),
+    [anon_sym_ohms] = ACTIONS(221),
+    [aux_sym_unit_token13] = ACTIONS(221),
+    [anon_sym_GHz] = ACTIONS(221),
+    [anon_sym_MHz] = ACTIONS(221),
+    [anon_sym_dBW] = ACTIONS(221),
+    [anon_sym_dBd] = ACTIONS(221),
+    [anon_sym_dBi] = ACTIONS(221),
+    [anon_sym_dBm] = ACTIONS(221),
+    [anon_sym_deg] = ACTIONS(225),
+    [anon_sym_kHz] = ACTIONS(221),
+    [anon_sym_min] = ACTIONS(221),
+    [anon_sym_ohm] = ACTIONS(225),
+    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_cm] = ACTIONS(221),
+    [anon_sym_dB] = ACTIONS(225),
+    [anon_sym_ft] = ACTIONS(221),
+    [anon_sym_kV] = ACTIONS(221),
+    [anon_sym_kW] = ACTIONS(221),
+    [anon_sym_km] = ACTIONS(221),
+    [anon_sym_mW] = ACTIONS(221),
+    [anon_sym_mi] = ACTIONS(225),
+    [anon_sym_mm] = ACTIONS(221),
+    [anon_sym_uV] = ACTIONS(221),
+    [anon_sym_uW] = ACTIONS(221),
+    [anon_sym_yd] = ACTIONS(221),
+    [anon_sym_u00b0C] = ACTIONS(221),
+    [anon_sym_u00b0F] = ACTIONS(221),
+    [anon_sym_u00b5V] = ACTIONS(221),
+    [anon_sym_u00b5W] = ACTIONS(221),
+    [anon_sym_u03a9m] = ACTIONS(221),
+    [anon_sym_u03bcV] = ACTIONS(221),
+    [anon_sym_u03bcW] = ACTIONS(221),
+    [anon_sym_u2126m] = ACTIONS(221),
+    [anon_sym_PERCENT] = ACTIONS(221),
+    [anon_sym_A] = ACTIONS(221),
+    [anon_sym_V] = ACTIONS(221),
+    [anon_sym_W] = ACTIONS(221),
+    [anon_sym_h] = ACTIONS(221),
+    [anon_sym_m] = ACTIONS(225),
+    [anon_sym_s] = ACTIONS(221),
+    [anon_sym_u00b0] = ACTIONS(225),
+    [anon_sym_u03a9] = ACTIONS(225),
+    [anon_sym_u03bb] = ACTIONS(221),
+    [anon_sym_u2126] = ACTIONS(225),
+    [sym_comment] = ACTIONS(3),
+  },
+};
+
+static const uint16_t ts_small_parse_table[] = {
+  [0] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(7), 1,
+      sym_digit_name,
+    ACTIONS(15), 1,
+      anon_sym_LPAREN,
+    ACTIONS(19), 1,
+      sym__glued,
+    ACTIONS(21), 1,
+      sym_number,
+    ACTIONS(227), 1,
+      sym_name,
+    STATE(19), 1,
+      sym__expression,
+    ACTIONS(17), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(13), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [33] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(229), 1,
+      sym_name,
+    ACTIONS(231), 1,
+      anon_sym_LPAREN,
+    ACTIONS(235), 1,
+      sym__glued,
+    ACTIONS(237), 1,
+      sym_number,
+    ACTIONS(239), 1,
+      sym_digit_name,
+    STATE(21), 1,
+      sym__expression,
+    ACTIONS(233), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(28), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [66] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(229), 1,
+      sym_name,
+    ACTIONS(231), 1,
+      anon_sym_LPAREN,
+    ACTIONS(235), 1,
+      sym__glued,
+    ACTIONS(237), 1,
+      sym_number,
+    ACTIONS(239), 1,
+      sym_digit_name,
+    STATE(22), 1,
+      sym__expression,
+    ACTIONS(233), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(28), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [99] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(241), 1,
+      sym_name,
+    ACTIONS(243), 1,
+      anon_sym_LPAREN,
+    ACTIONS(247), 1,
+      sym__glued,
+    ACTIONS(249), 1,
+      sym_number,
+    ACTIONS(251), 1,
+      sym_digit_name,
+    STATE(60), 1,
+      sym__expression,
+    ACTIONS(245), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(61), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [132] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(241), 1,
+      sym_name,
+    ACTIONS(243), 1,
+      anon_sym_LPAREN,
+    ACTIONS(247), 1,
+      sym__glued,
+    ACTIONS(249), 1,
+      sym_number,
+    ACTIONS(251), 1,
+      sym_digit_name,
+    STATE(63), 1,
+      sym__expression,
+    ACTIONS(245), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(61), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [165] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(229), 1,
+      sym_name,
+    ACTIONS(231), 1,
+      anon_sym_LPAREN,
+    ACTIONS(235), 1,
+      sym__glued,
+    ACTIONS(237), 1,
+      sym_number,
+    ACTIONS(239), 1,
+      sym_digit_name,
+    STATE(23), 1,
+      sym__expression,
+    ACTIONS(233), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(28), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [198] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(241), 1,
+      sym_name,
+    ACTIONS(243), 1,
+      anon_sym_LPAREN,
+    ACTIONS(247), 1,
+      sym__glued,
+    ACTIONS(249), 1,
+      sym_number,
+    ACTIONS(251), 1,
+      sym_digit_name,
+    STATE(58), 1,
+      sym__expression,
+    ACTIONS(245), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(61), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [231] = 9,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(241), 1,
+      sym_name,
+    ACTIONS(243), 1,
+      anon_sym_LPAREN,
+    ACTIONS(247), 1,
+      sym__glued,
+    ACTIONS(249), 1,
+      sym_number,
+    ACTIONS(251), 1,
+      sym_digit_name,
+    STATE(54), 1,
+      sym__expression,
+    ACTIONS(245), 3,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+    STATE(61), 4,
+      sym_parenthesized_expression,
+      sym_negation,
+      sym_binary_expression,
+      sym_quantity,
+  [264] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(143), 1,
+      anon_sym_SLASH,
+    ACTIONS(253), 1,
+      anon_sym_per,
+    ACTIONS(141), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [282] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(139), 1,
+      anon_sym_SLASH,
+    ACTIONS(137), 7,
+      anon_sym_per,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [298] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(255), 1,
+      anon_sym_RPAREN,
+    ACTIONS(259), 1,
+      anon_sym_SLASH,
+    ACTIONS(257), 5,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [315] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(131), 1,
+      anon_sym_SLASH,
+    ACTIONS(129), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [330] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(153), 1,
+      anon_sym_SLASH,
+    ACTIONS(151), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [345] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(149), 1,
+      anon_sym_SLASH,
+    ACTIONS(147), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [360] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(157), 1,
+      anon_sym_SLASH,
+    ACTIONS(155), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [375] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(161), 1,
+      anon_sym_SLASH,
+    ACTIONS(159), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [390] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(259), 1,
+      anon_sym_SLASH,
+    ACTIONS(261), 1,
+      anon_sym_RPAREN,
+    ACTIONS(257), 5,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [407] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(25), 1,
+      anon_sym_SLASH,
+    ACTIONS(23), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [422] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(135), 1,
+      anon_sym_SLASH,
+    ACTIONS(133), 6,
+      anon_sym_RPAREN,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [437] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(259), 1,
+      anon_sym_SLASH,
+    ACTIONS(263), 1,
+      anon_sym_RPAREN,
+    ACTIONS(257), 5,
+      anon_sym_DASH,
+      anon_sym_u2212,
+      anon_sym_u2013,
+      anon_sym_PLUS,
+      anon_sym_STAR,
+  [454] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(267), 1,
+      anon_sym_LBRACE,
+    STATE(42), 1,
+      sym_block,
+    ACTIONS(265), 4,
+      ts_builtin_sym_end,
+      aux_sym__end_token1,
+      anon_sym_SEMI,
+      anon_sym_RBRACE,
+  [470] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(271), 1,
+      anon_sym_RBRACE,
+    STATE(39), 1,
+      sym__end,
+    ACTIONS(269), 2,
+      aux_sym__end_token1,
+      anon_sym_SEMI,
+  [484] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(273), 1,
+      ts_builtin_sym_end,
+    STATE(39), 1,
+      sym__end,
+    ACTIONS(269), 2,
+      aux_sym__end_token1,
+      anon_sym_SEMI,
+  [498] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(113), 1,
+      anon_sym_RBRACE,
+    STATE(39), 1,
+      sym__end,
+    ACTIONS(269), 2,
+      aux_sym__end_token1,
+      anon_sym_SEMI,
+  [512] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(105), 1,
+      ts_builtin_sym_end,
+    STATE(39), 1,
+      sym__end,
+    ACTIONS(269), 2,
+      aux_sym__end_token1,
+      anon_sym_SEMI,
+  [526] = 3,
+    ACTIONS(3), 1,
+      sym_comment,
+    STATE(39), 1,
+      sym__end,
+    ACTIONS(269), 2,
+      aux_sym__end_token1,
+      anon_sym_SEMI,
+  [537] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(15), 1,
+      anon_sym_LPAREN,
+    ACTIONS(275), 1,
+      sym_name,
+    STATE(14), 1,
+      sym_parenthesized_expression,
+  [550] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(243), 1,
+      anon_sym_LPAREN,
+    ACTIONS(277), 1,
+      sym_name,
+    STATE(62), 1,
+      sym_parenthesized_expression,
+  [563] = 4,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(231), 1,
+      anon_sym_LPAREN,
+    ACTIONS(279), 1,
+      sym_name,
+    STATE(26), 1,
+      sym_parenthesized_expression,
+  [576] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(281), 1,
+      sym_number,
+  [583] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(283), 1,
+      sym_root,
+  [590] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(285), 1,
+      sym_root,
+  [597] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(287), 1,
+      sym_root,
+  [604] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(289), 1,
+      sym_root,
+  [611] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(291), 1,
+      sym_root,
+  [618] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(293), 1,
+      sym_root,
+  [625] = 2,
+    ACTIONS(3), 1,
+      sym_comment,
+    ACTIONS(295), 1,
+      ts_builtin_sym_end,
+};
+
+static const uint32_t ts_small_parse_table_map[] = {
+  [SMALL_STATE(44)] = 0,
+  [SMALL_STATE(45)] = 33,
+  [SMALL_STATE(46)] = 66,
+  [SMALL_STATE(47)] = 99,
+  [SMALL_STATE(48)] = 132,
+  [SMALL_STATE(49)] = 165,
+  [SMALL_STATE(50)] = 198,
+  [SMALL_STATE(51)] = 231,
+  [SMALL_STATE(52)] = 264,
+  [SMALL_STATE(53)] = 282,
+  [SMALL_STATE(54)] = 298,
+  [SMALL_STATE(55)] = 315,
+  [SMALL_STATE(56)] = 330,
+  [SMALL_STATE(57)] = 345,
+  [SMALL_STATE(58)] = 360,
+  [SMALL_STATE(59)] = 375,
+  [SMALL_STATE(60)] = 390,
+  [SMALL_STATE(61)] = 407,
+  [SMALL_STATE(62)] = 422,
+  [SMALL_STATE(63)] = 437,
+  [SMALL_STATE(64)] = 454,
+  [SMALL_STATE(65)] = 470,
+  [SMALL_STATE(66)] = 484,
+  [SMALL_STATE(67)] = 498,
+  [SMALL_STATE(68)] = 512,
+  [SMALL_STATE(69)] = 526,
+  [SMALL_STATE(70)] = 537,
+  [SMALL_STATE(71)] = 550,
+  [SMALL_STATE(72)] = 563,
+  [SMALL_STATE(73)] = 576,
+  [SMALL_STATE(74)] = 583,
+  [SMALL_STATE(75)] = 590,
+  [SMALL_STATE(76)] = 597,
+  [SMALL_STATE(77)] = 604,
+  [SMALL_STATE(78)] = 611,
+  [SMALL_STATE(79)] = 618,
+  [SMALL_STATE(80)] = 625,
+};
+
+static const TSParseActionEntry ts_parse_actions[] = {
+  [0] = {.entry = {.count = 0, .reusable = false}},
+  [1] = {.entry = {.count = 1, .reusable = false}}, RECOVER(),
+  [3] = {.entry = {.count = 1, .reusable = true}}, SHIFT_EXTRA(),
+  [5] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_source_file, 0, 0, 0),
+  [7] = {.entry = {.count = 1, .reusable = false}}, SHIFT(13),
+  [9] = {.entry = {.count = 1, .reusable = true}}, SHIFT(8),
+  [11] = {.entry = {.count = 1, .reusable = false}}, SHIFT(36),
+  [13] = {.entry = {.count = 1, .reusable = false}}, SHIFT(33),
+  [15] = {.entry = {.count = 1, .reusable = true}}, SHIFT(47),
+  [17] = {.entry = {.count = 1, .reusable = false}}, SHIFT(70),
+  [19] = {.entry = {.count = 1, .reusable = false}}, SHIFT(12),
+  [21] = {.entry = {.count = 1, .reusable = false}}, SHIFT(2),
+  [23] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym__expression, 1, 0, 0),
+  [25] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym__expression, 1, 0, 0),
+  [27] = {.entry = {.count = 1, .reusable = false}}, SHIFT(15),
+  [29] = {.entry = {.count = 1, .reusable = false}}, SHIFT(79),
+  [31] = {.entry = {.count = 1, .reusable = true}}, SHIFT(15),
+  [33] = {.entry = {.count = 1, .reusable = false}}, SHIFT(30),
+  [35] = {.entry = {.count = 1, .reusable = false}}, SHIFT(77),
+  [37] = {.entry = {.count = 1, .reusable = true}}, SHIFT(30),
+  [39] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym__head, 1, 0, 0),
+  [41] = {.entry = {.count = 1, .reusable = false}}, SHIFT(37),
+  [43] = {.entry = {.count = 1, .reusable = true}}, SHIFT(5),
+  [45] = {.entry = {.count = 1, .reusable = false}}, SHIFT(5),
+  [47] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym__head, 2, 0, 0),
+  [49] = {.entry = {.count = 1, .reusable = true}}, SHIFT(6),
+  [51] = {.entry = {.count = 1, .reusable = false}}, SHIFT(6),
+  [53] = {.entry = {.count = 1, .reusable = true}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0),
+  [55] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(13),
+  [58] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(37),
+  [61] = {.entry = {.count = 2, .reusable = true}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(6),
+  [64] = {.entry = {.count = 2, .reusable = true}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(47),
+  [67] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(70),
+  [70] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(12),
+  [73] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(6),
+  [76] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym__head_repeat1, 2, 0, 0), SHIFT_REPEAT(2),
+  [79] = {.entry = {.count = 1, .reusable = true}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0),
+  [81] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(13),
+  [84] = {.entry = {.count = 2, .reusable = true}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(7),
+  [87] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(36),
+  [90] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(33),
+  [93] = {.entry = {.count = 2, .reusable = true}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(47),
+  [96] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(70),
+  [99] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(12),
+  [102] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_source_file_repeat1, 2, 0, 0), SHIFT_REPEAT(2),
+  [105] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_source_file, 1, 0, 0),
+  [107] = {.entry = {.count = 1, .reusable = true}}, SHIFT(7),
+  [109] = {.entry = {.count = 1, .reusable = true}}, SHIFT(10),
+  [111] = {.entry = {.count = 1, .reusable = true}}, SHIFT(38),
+  [113] = {.entry = {.count = 1, .reusable = true}}, SHIFT(40),
+  [115] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym__value, 1, 0, 0),
+  [117] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym__value, 1, 0, 0),
+  [119] = {.entry = {.count = 1, .reusable = false}}, SHIFT(73),
+  [121] = {.entry = {.count = 1, .reusable = false}}, SHIFT(46),
+  [123] = {.entry = {.count = 1, .reusable = true}}, SHIFT(45),
+  [125] = {.entry = {.count = 1, .reusable = false}}, SHIFT(44),
+  [127] = {.entry = {.count = 1, .reusable = true}}, SHIFT(44),
+  [129] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_quantity, 1, 0, 0),
+  [131] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_quantity, 1, 0, 0),
+  [133] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_negation, 2, 0, 0),
+  [135] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_negation, 2, 0, 0),
+  [137] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_unit, 1, 0, 0),
+  [139] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_unit, 1, 0, 0),
+  [141] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_quantity, 2, 0, 0),
+  [143] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_quantity, 2, 0, 0),
+  [145] = {.entry = {.count = 1, .reusable = false}}, SHIFT(74),
+  [147] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_quantity, 3, 0, 0),
+  [149] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_quantity, 3, 0, 0),
+  [151] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_parenthesized_expression, 3, 0, 0),
+  [153] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_parenthesized_expression, 3, 0, 0),
+  [155] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_binary_expression, 3, 0, 2),
+  [157] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_binary_expression, 3, 0, 2),
+  [159] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_quantity, 4, 0, 0),
+  [161] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_quantity, 4, 0, 0),
+  [163] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_tolerance, 3, 0, 1),
+  [165] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_tolerance, 3, 0, 1),
+  [167] = {.entry = {.count = 1, .reusable = false}}, SHIFT(49),
+  [169] = {.entry = {.count = 1, .reusable = true}}, SHIFT(49),
+  [171] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_range, 3, 0, 0),
+  [173] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_range, 3, 0, 0),
+  [175] = {.entry = {.count = 1, .reusable = false}}, SHIFT(78),
+  [177] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_tolerance, 4, 0, 1),
+  [179] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_tolerance, 4, 0, 1),
+  [181] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_only_word, 1, 0, 0),
+  [183] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_only_word, 1, 0, 0),
+  [185] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_coverage, 2, 0, 0),
+  [187] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_coverage, 2, 0, 0),
+  [189] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_tolerance, 2, 0, 0),
+  [191] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_tolerance, 2, 0, 0),
+  [193] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_keyword, 1, 0, 0),
+  [195] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_keyword, 1, 0, 0),
+  [197] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_word, 1, 0, 0),
+  [199] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_word, 1, 0, 0),
+  [201] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block, 2, 0, 0),
+  [203] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block, 2, 0, 0),
+  [205] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym__line, 2, 0, 0),
+  [207] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym__line, 2, 0, 0),
+  [209] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block, 3, 0, 0),
+  [211] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block, 3, 0, 0),
+  [213] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block, 4, 0, 0),
+  [215] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block, 4, 0, 0),
+  [217] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block_statement, 2, 0, 0),
+  [219] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block_statement, 2, 0, 0),
+  [221] = {.entry = {.count = 1, .reusable = true}}, SHIFT(53),
+  [223] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
+  [225] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [227] = {.entry = {.count = 1, .reusable = true}}, SHIFT(13),
+  [229] = {.entry = {.count = 1, .reusable = true}}, SHIFT(28),
+  [231] = {.entry = {.count = 1, .reusable = true}}, SHIFT(48),
+  [233] = {.entry = {.count = 1, .reusable = false}}, SHIFT(72),
+  [235] = {.entry = {.count = 1, .reusable = false}}, SHIFT(25),
+  [237] = {.entry = {.count = 1, .reusable = false}}, SHIFT(3),
+  [239] = {.entry = {.count = 1, .reusable = false}}, SHIFT(28),
+  [241] = {.entry = {.count = 1, .reusable = true}}, SHIFT(61),
+  [243] = {.entry = {.count = 1, .reusable = true}}, SHIFT(51),
+  [245] = {.entry = {.count = 1, .reusable = false}}, SHIFT(71),
+  [247] = {.entry = {.count = 1, .reusable = false}}, SHIFT(55),
+  [249] = {.entry = {.count = 1, .reusable = false}}, SHIFT(43),
+  [251] = {.entry = {.count = 1, .reusable = false}}, SHIFT(61),
+  [253] = {.entry = {.count = 1, .reusable = true}}, SHIFT(76),
+  [255] = {.entry = {.count = 1, .reusable = true}}, SHIFT(56),
+  [257] = {.entry = {.count = 1, .reusable = true}}, SHIFT(50),
+  [259] = {.entry = {.count = 1, .reusable = false}}, SHIFT(50),
+  [261] = {.entry = {.count = 1, .reusable = true}}, SHIFT(18),
+  [263] = {.entry = {.count = 1, .reusable = true}}, SHIFT(24),
+  [265] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_statement, 1, 0, 0),
+  [267] = {.entry = {.count = 1, .reusable = true}}, SHIFT(9),
+  [269] = {.entry = {.count = 1, .reusable = true}}, SHIFT(39),
+  [271] = {.entry = {.count = 1, .reusable = true}}, SHIFT(41),
+  [273] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_source_file, 2, 0, 0),
+  [275] = {.entry = {.count = 1, .reusable = true}}, SHIFT(14),
+  [277] = {.entry = {.count = 1, .reusable = true}}, SHIFT(62),
+  [279] = {.entry = {.count = 1, .reusable = true}}, SHIFT(26),
+  [281] = {.entry = {.count = 1, .reusable = true}}, SHIFT(34),
+  [283] = {.entry = {.count = 1, .reusable = true}}, SHIFT(20),
+  [285] = {.entry = {.count = 1, .reusable = true}}, SHIFT(57),
+  [287] = {.entry = {.count = 1, .reusable = true}}, SHIFT(59),
+  [289] = {.entry = {.count = 1, .reusable = true}}, SHIFT(27),
+  [291] = {.entry = {.count = 1, .reusable = true}}, SHIFT(31),
+  [293] = {.entry = {.count = 1, .reusable = true}}, SHIFT(17),
+  [295] = {.entry = {.count = 1, .reusable = true}},  ACCEPT_INPUT(),
+};
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+#ifdef TREE_SITTER_HIDE_SYMBOLS
+#define TS_PUBLIC
+#elif defined(_WIN32)
+#define TS_PUBLIC __declspec(dllexport)
+#else
+#define TS_PUBLIC __attribute__((visibility("default")))
+#endif
+
+TS_PUBLIC const TSLanguage *tree_sitter_downlead(void) {
+  static const TSLanguage language = {
+    .version = LANGUAGE_VERSION,
+    .symbol_count = SYMBOL_COUNT,
+    .alias_count = ALIAS_COUNT,
+    .token_count = TOKEN_COUNT,
+    .external_token_count = EXTERNAL_TOKEN_COUNT,
+    .state_count = STATE_COUNT,
+    .large_state_count = LARGE_STATE_COUNT,
+    .production_id_count = PRODUCTION_ID_COUNT,
+    .field_count = FIELD_COUNT,
+    .max_alias_sequence_length = MAX_ALIAS_SEQUENCE_LENGTH,
+    .parse_table = &ts_parse_table[0][0],
+    .small_parse_table = ts_small_parse_table,
+    .small_parse_table_map = ts_small_parse_table_map,
+    .parse_actions = ts_parse_actions,
+    .symbol_names = ts_symbol_names,
+    .field_names = ts_field_names,
+    .field_map_slices = ts_field_map_slices,
+    .field_map_entries = ts_field_map_entries,
+    .symbol_metadata = ts_symbol_metadata,
+    .public_symbol_map = ts_symbol_map,
+    .alias_map = ts_non_terminal_alias_map,
+    .alias_sequences = &ts_alias_sequences[0][0],
+    .lex_modes = ts_lex_modes,
+    .lex_fn = ts_lex,
+    .keyword_lex_fn = ts_lex_keywords,
+    .keyword_capture_token = sym_name,
+    .primary_state_ids = ts_primary_state_ids,
+  };
+  return &language;
+}
+#ifdef __cplusplus
+}
+#endif
