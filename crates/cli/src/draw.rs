@@ -103,7 +103,7 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
     let help = advice(finding, sources.files);
     let Some(spot) = &finding.spot else {
         plain_head(finding, &message, None, out);
-        plain_help(&help, out);
+        plain_help(&help, 3, style, out);
         return;
     };
     let Some(range) = sources.characters(spot) else {
@@ -119,7 +119,7 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
             &printable(&finding.label),
             out,
         );
-        plain_help(&help, out);
+        plain_help(&help, 3, style, out);
         return;
     };
     let (kind, colour) = kind(finding.severity);
@@ -134,22 +134,28 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
         .with_config(config)
         .with_code(finding.code.id)
         .with_message(message);
-    report.with_helps(help);
     let mut labels = vec![(spot, range, finding.label.as_str(), colour)];
     for (spot, words) in &finding.related {
         if let Some(range) = sources.characters(spot) {
-            labels.push((spot, range, words.as_str(), Color::Cyan));
+            let words = if words.is_empty() { "and here" } else { words };
+            labels.push((spot, range, words, Color::Cyan));
         }
     }
     // ariadne opens a new frame whenever it has to go back up a file
     let own = spot.file;
     labels.sort_by_key(|(spot, range, ..)| (spot.file != own, spot.file, range.start));
     for (spot, range, words, colour) in labels {
-        let mut label = Label::new((spot.file, range)).with_color(colour);
-        if !words.is_empty() {
-            label = label.with_message(printable(words));
-        }
-        report = report.with_label(label);
+        // without words nothing would be underlined
+        let words = if words.is_empty() {
+            "here".into()
+        } else {
+            printable(words)
+        };
+        report = report.with_label(
+            Label::new((spot.file, range))
+                .with_color(colour)
+                .with_message(words),
+        );
     }
     let mut bytes = Vec::new();
     // writing into memory does not fail
@@ -158,10 +164,18 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
     if !style.colour {
         drawn = without_styles(&drawn);
     }
-    for line in drawn.lines() {
-        out.push_str(line.trim_end());
+    let lines: Vec<&str> = drawn.lines().map(str::trim_end).collect();
+    let (last, body) = lines.split_last().unwrap_or((&"", &[]));
+    for line in body {
+        out.push_str(line);
         out.push('\n');
     }
+    // our own help lines before the closing corner: ariadne numbers them and sets them apart
+    let margin = without_styles(last)
+        .chars()
+        .take_while(|c| *c == '─')
+        .count();
+    plain_help(&help, margin, style, out);
 }
 
 /// The text without style sequences: a report kind of one's own keeps its colour whatever the
@@ -185,11 +199,11 @@ fn advice(finding: &Finding, files: &[SourceFile]) -> Vec<String> {
         .map(|h| printable(h).into_owned())
         .collect();
     for (i, change) in finding.changes.iter().enumerate() {
-        let lead = if i == 0 { "write" } else { "or write" };
-        all.push(format!(
-            "{lead}: {}",
-            printable(&rewritten(change, files).unwrap_or_else(|| change.title.clone()))
-        ));
+        let or = if i == 0 { "" } else { "or " };
+        all.push(match rewritten(change, files) {
+            Some(line) => format!("{or}write: {}", printable(&line)),
+            None => format!("{or}{}", printable(&change.title)),
+        });
     }
     all
 }
@@ -249,11 +263,16 @@ fn plain_head(
     }
 }
 
-fn plain_help(help: &[String], out: &mut String) {
-    for line in help {
-        let _ = writeln!(out, "   │ Help: {line}");
+/// Help lines inside the frame, and its closing corner.
+fn plain_help(help: &[String], margin: usize, style: Style, out: &mut String) {
+    let gap = " ".repeat(margin);
+    for (i, line) in help.iter().enumerate() {
+        if i == 0 && !out.trim_end().ends_with('│') {
+            let _ = writeln!(out, "{gap}{}", style.faint("│"));
+        }
+        let _ = writeln!(out, "{gap}{} {line}", style.faint("│"));
     }
-    out.push_str("───╯\n");
+    let _ = writeln!(out, "{}", style.faint(&("─".repeat(margin) + "╯")));
 }
 
 /// The part of an overlong line about the place, underlined.
@@ -325,7 +344,7 @@ mod tests {
             column(lines[source + 1], "─"),
             "{drawn}"
         );
-        assert!(drawn.contains("Help: say which"), "{drawn}");
+        assert!(drawn.contains("│ say which"), "{drawn}");
     }
 
     #[test]

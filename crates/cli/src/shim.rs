@@ -10,26 +10,29 @@ pub struct FileEntry {
     pub text: Arc<str>,
     pub error: Option<LoadError>,
 }
-pub struct Snapshot(Vec<FileEntry>);
+pub struct Snapshot(Vec<FileEntry>, Vec<downlead_syntax::File>);
 impl Snapshot {
     pub fn load(roots: &[String], loader: &dyn Loader) -> Snapshot {
-        Snapshot(
-            roots
-                .iter()
-                .map(|p| match loader.read(p) {
-                    Ok(text) => FileEntry {
-                        path: p.clone(),
-                        text,
-                        error: None,
-                    },
-                    Err(e) => FileEntry {
-                        path: p.clone(),
-                        text: "".into(),
-                        error: Some(e),
-                    },
-                })
-                .collect(),
-        )
+        let files: Vec<FileEntry> = roots
+            .iter()
+            .map(|p| match loader.read(p) {
+                Ok(text) => FileEntry {
+                    path: p.clone(),
+                    text,
+                    error: None,
+                },
+                Err(e) => FileEntry {
+                    path: p.clone(),
+                    text: "".into(),
+                    error: Some(e),
+                },
+            })
+            .collect();
+        let parsed = files
+            .iter()
+            .map(|f| downlead_syntax::File::parse(f.text.clone()))
+            .collect();
+        Snapshot(files, parsed)
     }
     pub fn report(&self) -> report::Report {
         report::Report {
@@ -39,13 +42,22 @@ impl Snapshot {
         }
     }
     pub fn diagnostics(&self) -> Vec<Diagnostic> {
-        vec![]
+        self.1.iter().flat_map(|f| f.diagnostics()).collect()
     }
     pub fn files(&self) -> &[FileEntry] {
         &self.0
     }
-    pub fn place(&self, _: Loc) -> Option<(usize, Span)> {
-        None
+    pub fn place(&self, loc: Loc) -> Option<(usize, Span)> {
+        self.1.iter().enumerate().find_map(|(i, f)| {
+            // ids grow with place in a freshly parsed file
+            let at = f
+                .items()
+                .binary_search_by_key(&loc.item, |p| {
+                    p.item.statement().map_or(loc.item, |s| s.item_id())
+                })
+                .ok()?;
+            Some((i, loc.span.shift(f.items()[at].span().start)))
+        })
     }
     pub fn explain_line(&self, _: &str, _: u32) -> Vec<Derivation> {
         vec![]
