@@ -38,6 +38,9 @@ impl Placed {
     }
 }
 
+/// Length of U+FEFF.
+const BYTE_ORDER_MARK: u32 = 3;
+
 impl File {
     /// Parses a text. There is always a tree; what is wrong is in [`File::diagnostics`].
     ///
@@ -106,7 +109,13 @@ impl File {
         // whether an item starts somewhere depends on the byte before and the byte there, so items
         // that end or start at the range's edges are touched too
         let first = self.items.partition_point(|p| p.span().end < start);
-        let last = self.items.partition_point(|p| p.start <= end);
+        // and a byte order mark at the start of the file decides about the item after it
+        let mark = if start <= BYTE_ORDER_MARK {
+            BYTE_ORDER_MARK
+        } else {
+            0
+        };
+        let last = self.items.partition_point(|p| p.start <= end.max(mark));
         let touched = &self.items[first.min(last)..last];
         let from = touched.first().map_or(0, |p| p.start);
         let mut text = String::new();

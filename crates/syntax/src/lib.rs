@@ -8,12 +8,14 @@
 
 mod dump;
 mod file;
+mod format;
 mod kind;
 mod lex;
 mod parse;
 mod tree;
 
 pub use file::{File, Placed};
+pub use format::format;
 pub use kind::SyntaxKind;
 pub use lex::tokens;
 pub use tree::{

@@ -25,9 +25,9 @@ enum Raw {
     Digits,
     #[regex(r"[0-9]+°[ ]?[0-9]+(\.[0-9]+)?′([ ]?[0-9]+(\.[0-9]+)?″)?")]
     Dms,
-    #[regex(r#""[^"\n]*""#)]
+    #[regex(r#""[^"\r\n]*""#)]
     Text,
-    #[regex(r#""[^"\n]*"#)]
+    #[regex(r#""[^"\r\n]*"#)]
     OpenText,
     #[token("{")]
     LBrace,
@@ -187,15 +187,7 @@ impl<'t> Lexer<'t> {
                 Tok::new(S::Comment, start, end - cut)
             }
             Ok(Raw::Text) => tok(S::Text),
-            Ok(Raw::OpenText) => {
-                let cut = usize::from(
-                    self.text.as_bytes()[..end].ends_with(b"\r") && self.line_ends(end),
-                );
-                if cut > 0 {
-                    self.jump(end - cut);
-                }
-                Tok::new(S::OpenText, start, end - cut)
-            }
+            Ok(Raw::OpenText) => tok(S::OpenText),
             Ok(Raw::LBrace) => tok(S::LBrace),
             Ok(Raw::RBrace) => tok(S::RBrace),
             Ok(Raw::LParen) => tok(S::LParen),

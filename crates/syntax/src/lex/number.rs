@@ -6,7 +6,7 @@ use super::units::unit_at;
 pub(super) enum Run {
     /// A number up to `end`; the rest is lexed anew. `long`: it may exceed an `f64`.
     Number { end: usize, long: bool },
-    /// A name such as `7-16-pair` or `2m-fm`.
+    /// A name such as `7-16`, `7-16-pair` or `2m-fm`.
     Word,
     /// `2026-07-04` or `2026-07`.
     Date,
@@ -31,13 +31,15 @@ pub(super) fn classify(text: &str, start: usize, end: usize) -> Run {
             Some((unit_end, _)) if unit_end >= end => number,
             _ => Run::Word,
         },
+        // a glued dash belongs to a name, also in `7-16`; a subtraction has blanks around it
+        Some(b'-') => Run::Word,
         _ if bytes[stop..end]
             .iter()
             .any(|b| b.is_ascii_alphabetic() || *b == b'_') =>
         {
             Run::Word
         }
-        // `7-16` is a subtraction
+        // `1.2.3`: the second dot is an error of its own
         _ => number,
     }
 }

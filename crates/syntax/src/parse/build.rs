@@ -257,14 +257,13 @@ where
         }
         if self.arena.open_text {
             broken = true;
-            let span = Span {
-                start: toks[toks.len() - 1].start,
-                end: head_end,
-            };
-            self.errors.push(message::unclosed_string(
-                self.loc(span),
-                &self.text[span.range()],
-            ));
+            if let Some(text) = toks.iter().find(|t| t.kind == S::OpenText) {
+                let span = text.span();
+                self.errors.push(message::unclosed_string(
+                    self.loc(span),
+                    &self.text[span.range()],
+                ));
+            }
         }
         self.date_faults(first_atom as usize);
         let next = (self.arena.stmts.len() as u32 + 1) << 1 | u32::from(broken);
