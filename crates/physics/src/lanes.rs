@@ -159,6 +159,18 @@ impl Chains {
         (self.c.re[i], self.c.im[i]) = row(p, q, a, c);
         (self.d.re[i], self.d.im[i]) = row(p, q, b, d);
     }
+
+    /// Appends to lane `i` a matched attenuator: the real chain matrix `[same cross; cross same]`.
+    #[inline(always)]
+    pub(crate) fn attenuate(&mut self, i: usize, same: f64, cross: f64) {
+        let mix = |p: &mut f64, q: &mut f64| {
+            (*p, *q) = (*p * same + *q * cross, *p * cross + *q * same);
+        };
+        mix(&mut self.a.re[i], &mut self.b.re[i]);
+        mix(&mut self.a.im[i], &mut self.b.im[i]);
+        mix(&mut self.c.re[i], &mut self.d.re[i]);
+        mix(&mut self.c.im[i], &mut self.d.im[i]);
+    }
 }
 
 #[cfg(test)]

@@ -249,9 +249,8 @@ fn block(elements: &[Element], f_hz: &[f64], r0_ohm: f64, out: &mut [SMatrix]) {
             }
             Element::Attenuator { loss_db } => {
                 let t = from_db(-loss_db);
-                let (same, cross) = ((0.5 + 0.5 * t, 0.0), (0.5 - 0.5 * t, 0.0));
                 for i in 0..LANES {
-                    m.append(i, same, cross, cross, same);
+                    m.attenuate(i, 0.5 + 0.5 * t, 0.5 - 0.5 * t);
                     m.nepers[i] += loss_db / DB_PER_NEPER;
                 }
             }
@@ -261,8 +260,7 @@ fn block(elements: &[Element], f_hz: &[f64], r0_ohm: f64, out: &mut [SMatrix]) {
                 for i in 0..LANES {
                     let al = k * root[i];
                     let t = exp_negative(-2.0 * al);
-                    let (same, cross) = ((0.5 + 0.5 * t, 0.0), (0.5 - 0.5 * t, 0.0));
-                    m.append(i, same, cross, cross, same);
+                    m.attenuate(i, 0.5 + 0.5 * t, 0.5 - 0.5 * t);
                     m.nepers[i] += al;
                 }
             }
