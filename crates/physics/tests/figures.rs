@@ -194,7 +194,7 @@ fn couplers_and_dividers() {
 
 #[test]
 fn receiver_noise() {
-    // −133.03 dBm: kTB in 15 kHz (−132.22), 5 dB noise figure less 6 dB … each part by itself
+    // kTB by hand: −228.599 dB + 10 log10(290) + 30 = −173.975 dBm/Hz
     near(noise::thermal_noise(1.0, 290.0), -173.975, 1e-3);
     let rejection = noise::needed_noise_rejection(44.0, -95.0, 10e3, 7.0, -6.0);
     near(rejection, 44.0 - 95.0 + 133.975 - 7.0 + 6.0, 1e-3);
