@@ -10,6 +10,8 @@ END = r"(?![A-Za-z0-9_µμΩΩλ°]|-[A-Za-z0-9_]|\.[A-Za-z0-9_])"
 BEFORE = r"(?<![A-Za-z0-9_µμΩΩλ°.]|[A-Za-z0-9_]-)"
 NAME = r"[A-Za-z_][A-Za-z0-9_]*(?:-[A-Za-z0-9_]+)*(?:\.[A-Za-z0-9_]+(?:-[A-Za-z0-9_]+)*)*"
 DIGIT_NAME = r"[0-9][A-Za-z0-9_]*(?:\.[A-Za-z0-9_]+)*(?:-[A-Za-z0-9_]+(?:\.[A-Za-z0-9_]+)*)*"
+# of these, the ones that cannot be a number: `7-16-pair`, but not `2`
+DIGITS_AND_MORE = r"[0-9]+(?:\.[0-9]+)*[A-Za-z_-][A-Za-z0-9_]*(?:[.-][A-Za-z0-9_]+)*"
 NUMBER = r"[0-9]+(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?"
 # `a -b` has a sign, `a - b` a minus, `a-b` is a name
 SIGN = r"(?:(?<=[\s,=({;+*/±])|^)[-+−–](?=[0-9])"
@@ -63,8 +65,7 @@ def grammar(t):
             # what is defined has a name, a part has a tag: both are shown as such
             rule("", rf"{start}(band)[ \t]+([0-9]+(?:\.[0-9]+)?{lengths}|{NAME}){END}",
                  _1="storage.type", _2="entity.name.type.band"),
-            rule("", rf"{start}({alternatives(w for w in t['groups']['definition'] if w not in ('band', 'use'))})[ \t]+({NAME}|{DIGIT_NAME}){END}"
-                     rf"(?<![ \t][0-9])(?<![ \t][0-9][0-9])",
+            rule("", rf"{start}({alternatives(w for w in t['groups']['definition'] if w not in ('band', 'use'))})[ \t]+({NAME}|{DIGITS_AND_MORE}){END}",
                  _1="storage.type", _2="entity.name.type"),
             rule("", rf"{start}({alternatives(t['groups']['part'])})[ \t]+(?!{alternatives(t['inner_words'])}{END})({NAME}){END}",
                  _1="support.class.part", _2="entity.name.tag"),
