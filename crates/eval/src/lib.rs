@@ -1,1 +1,25 @@
-//! Placeholder while the crate is being written.
+//! Node powers, budgets, both directions, limits, readings: everything computed from a set of
+//! files, with a derivation for every number. No input or output, no clock: texts come through a
+//! [`Loader`](downlead_station::Loader).
+
+mod assume;
+mod build;
+mod cable;
+mod cascade;
+pub mod catalogue;
+mod cause;
+mod chain;
+mod checks;
+mod element;
+mod explain;
+mod point;
+mod rating;
+pub mod report;
+pub mod result;
+mod snapshot;
+mod verdict;
+mod walk;
+
+pub use cable::{CableAt, at as cable_at};
+pub use explain::Derivation;
+pub use snapshot::{FileEntry, Snapshot};

@@ -1,0 +1,133 @@
+//! A cable's figures at one frequency and temperature.
+
+use downlead_physics::construction::{Coax, open_wire_k1, open_wire_z0, velocity_factor};
+use downlead_physics::line::{TwoTerm, conductor_temperature_ratio};
+use downlead_physics::table::LossTable;
+use downlead_station::model::{Cable, CableLoss};
+
+/// Relative standard uncertainty of a cable whose text states none (see the language
+/// reference, "What is assumed").
+pub(crate) const VELOCITY_ASSUMED: f64 = 0.66;
+
+/// What a cable is at one frequency.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CableAt {
+    /// Characteristic impedance, ohm.
+    pub z0: f64,
+    /// Velocity factor.
+    pub velocity: f64,
+    /// Standard uncertainty of the velocity factor.
+    pub u_velocity: f64,
+    /// Whether the impedance had to be assumed.
+    pub z0_assumed: bool,
+    /// Whether the velocity factor had to be assumed.
+    pub velocity_assumed: bool,
+    /// Conductor loss, dB/m, at the temperature.
+    pub alpha_c: f64,
+    /// Dielectric loss, dB/m.
+    pub alpha_d: f64,
+    /// Relative standard uncertainty of the loss; doubled outside the table.
+    pub u_relative: f64,
+    /// Ratio of the frequency to the nearest end of the known range, 1 inside.
+    pub outside: f64,
+    /// Temperature factor on the conductor loss.
+    pub temperature_factor: f64,
+    /// The two coefficients at the reference temperature, if the loss is given that way.
+    pub two_term: Option<(f64, f64)>,
+}
+
+impl CableAt {
+    /// Matched loss, dB/m.
+    #[must_use]
+    pub fn loss(&self) -> f64 {
+        self.alpha_c + self.alpha_d
+    }
+}
+
+/// The cable at `hz` and a conductor temperature of `celsius`. None without a usable loss.
+#[must_use]
+pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
+    let stated_velocity = cable.velocity;
+    let (mut z0, mut z0_assumed) = match cable.impedance {
+        Some(z) => (z, false),
+        None => (50.0, true),
+    };
+    let (mut velocity, mut velocity_assumed) = match stated_velocity {
+        Some(v) => (v.value, false),
+        None => (VELOCITY_ASSUMED, true),
+    };
+    let factor = conductor_temperature_ratio(cable.reference_c, celsius);
+    let mut outside: f64 = 1.0;
+    let mut two_term = None;
+    let (c, d) = match cable.loss.as_ref()? {
+        CableLoss::TwoTerm { k1, k2 } => {
+            two_term = Some((*k1, *k2));
+            TwoTerm { k1: *k1, k2: *k2 }.split(hz)
+        }
+        CableLoss::Table(points) => {
+            let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+            let t = LossTable::new(&plain).ok()?.at(hz);
+            outside = t.outside;
+            (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
+        }
+        CableLoss::Construction(k) => {
+            let coax = Coax {
+                inner_m: k.inner,
+                outer_m: k.outer,
+                permittivity: k.permittivity,
+                loss_tangent: k.loss_tangent,
+                strand: k.strand,
+                braid: k.braid,
+                resistivity: k.resistivity,
+            };
+            if z0_assumed {
+                z0 = coax.z0();
+                z0_assumed = false;
+            }
+            if velocity_assumed {
+                velocity = coax.velocity_factor();
+                velocity_assumed = false;
+            }
+            let t = coax.loss(z0);
+            two_term = Some((t.k1, t.k2));
+            t.split(hz)
+        }
+        CableLoss::Wires(w) => {
+            if z0_assumed {
+                z0 = open_wire_z0(w.diameter, w.spacing, w.permittivity);
+                z0_assumed = false;
+            }
+            if velocity_assumed {
+                velocity = velocity_factor(w.permittivity);
+                velocity_assumed = false;
+            }
+            let k1 = open_wire_k1(z0, w.diameter, w.resistivity);
+            two_term = Some((k1, 0.0));
+            TwoTerm { k1, k2: 0.0 }.split(hz)
+        }
+    };
+    if let Some((lo, hi)) = cable.valid {
+        outside = outside.max(lo / hz).max(hz / hi);
+    }
+    if !(c.is_finite() && d.is_finite() && factor.is_finite()) {
+        return None;
+    }
+    let step = cable.accuracy.iter().find(|a| hz <= a.up_to_hz).or(cable.accuracy.last());
+    let mut u_relative = step.map_or(0.0, |a| a.u_relative);
+    if outside > 1.0 {
+        u_relative *= 2.0;
+    }
+    Some(CableAt {
+        z0,
+        velocity,
+        u_velocity: stated_velocity.map_or(0.0, |v| v.u),
+        z0_assumed,
+        velocity_assumed,
+        alpha_c: c * factor,
+        alpha_d: d,
+        u_relative,
+        outside,
+        temperature_factor: factor,
+        two_term,
+    })
+}

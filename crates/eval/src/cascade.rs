@@ -1,0 +1,363 @@
+//! Power through a chain of pieces: exact where phases are known, the pair rule where not.
+//!
+//! A piece whose phase is known is a complex two-port; neighbours of that kind are multiplied
+//! out. A piece whose electrical length is not known has only a loss and two reflections. Between
+//! such blocks the phases are unknown: the sum in dB is the mean, and the pair rule gives the
+//! spread and the worst case (physics, `pairs`). All scattering parameters are in 50 ohm.
+
+use downlead_physics::mismatch::mismatch_loss;
+use downlead_physics::network::SMatrix;
+use downlead_physics::pairs::{Block, chain_loss, seen_by_source};
+use downlead_quantity::to_db;
+use num_complex::Complex64;
+
+/// Reference impedance of all scattering parameters, ohm.
+pub(crate) const R0: f64 = 50.0;
+
+/// What a piece does to the waves besides losing some.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Way {
+    /// Passive and reciprocal.
+    Both,
+    /// Nothing passes back (isolator, circulator, amplifier).
+    Forward,
+    /// Takes the reflected power up: the net power beyond is what it gets, less its loss.
+    Tuner,
+}
+
+/// A piece of the chain.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Piece {
+    /// Scattering parameters; of a piece of unknown phase only the magnitudes mean something.
+    pub(crate) s: SMatrix,
+    /// Whether the phases mean something.
+    pub(crate) phase_known: bool,
+    /// Insertion loss in a matched system, dB.
+    pub(crate) loss_db: f64,
+    /// Magnitude of S11.
+    pub(crate) s11: f64,
+    /// Magnitude of S22.
+    pub(crate) s22: f64,
+    /// Direction.
+    pub(crate) way: Way,
+    /// Index of the element it belongs to.
+    pub(crate) element: usize,
+}
+
+impl Piece {
+    /// A complex two-port of known phase.
+    pub(crate) fn known(s: SMatrix, element: usize) -> Self {
+        Piece {
+            s,
+            phase_known: true,
+            loss_db: -to_db(s.gain()),
+            s11: s.s11.norm(),
+            s22: s.s22.norm(),
+            way: Way::Both,
+            element,
+        }
+    }
+
+    /// A loss without length or reflection.
+    pub(crate) fn point_loss(db: f64, element: usize) -> Self {
+        Piece { loss_db: db, ..Piece::known(SMatrix::attenuator(db), element) }
+    }
+
+    /// A piece of unknown electrical length.
+    pub(crate) fn unknown(loss_db: f64, s11: f64, s22: f64, way: Way, element: usize) -> Self {
+        Piece { s: SMatrix::attenuator(loss_db), phase_known: false, loss_db, s11, s22, way, element }
+    }
+}
+
+/// What the chain ends in, in 50 ohm.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum End {
+    /// A reflection of known phase.
+    Known(Complex64),
+    /// Only its magnitude.
+    Magnitude(f64),
+}
+
+impl End {
+    fn magnitude(self) -> f64 {
+        match self {
+            End::Known(g) => g.norm(),
+            End::Magnitude(g) => g,
+        }
+    }
+}
+
+/// The chain solved.
+#[derive(Clone, Debug)]
+pub(crate) struct Solved {
+    /// Loss of net power in each piece, dB.
+    pub(crate) net_loss: Vec<f64>,
+    /// Magnitude of the reflection looking on from behind each piece (nominal).
+    pub(crate) gamma_after: Vec<f64>,
+    /// Magnitude of the reflection the source sees (nominal).
+    pub(crate) gamma_in: f64,
+    /// Largest such magnitude over unknown phases.
+    pub(crate) gamma_in_worst: f64,
+    /// Standard deviation of the loss over unknown phases, dB.
+    pub(crate) sigma_db: f64,
+    /// How much larger the loss can be over unknown phases, dB.
+    pub(crate) worst_high_db: f64,
+    /// How much smaller, dB.
+    pub(crate) worst_low_db: f64,
+}
+
+/// Solves a chain. The source is matched; its mismatch loss is `mismatch_loss(gamma_in)`.
+pub(crate) fn solve(pieces: &[Piece], end: End) -> Solved {
+    let n = pieces.len();
+    let mut net = vec![0.0; n];
+    let mut after = vec![0.0; n];
+    let mut t = n;
+    let mut gamma = end.magnitude();
+    if let End::Known(g) = end {
+        let mut g = g;
+        while t > 0 && pieces[t - 1].phase_known && pieces[t - 1].way == Way::Both {
+            let p = &pieces[t - 1];
+            after[t - 1] = g.norm();
+            net[t - 1] = -to_db(p.s.operating_gain(g));
+            g = p.s.gamma_in(g);
+            t -= 1;
+        }
+        gamma = g.norm();
+    }
+    let mut solved = Solved {
+        net_loss: net,
+        gamma_after: after,
+        gamma_in: gamma,
+        gamma_in_worst: gamma,
+        sigma_db: 0.0,
+        worst_high_db: 0.0,
+        worst_low_db: 0.0,
+    };
+    if t == 0 {
+        return solved;
+    }
+    let blocks = clusters(&pieces[..t]);
+    backward(&pieces[..t], &blocks, gamma, &mut solved);
+    spread(&pieces[..t], &blocks, gamma, t == n && matches!(end, End::Magnitude(_)), &mut solved);
+    solved
+}
+
+/// A run of pieces taken as one block.
+struct Cluster {
+    from: usize,
+    to: usize,
+    block: Block,
+    s: Option<SMatrix>,
+    way: Way,
+}
+
+fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
+    let mut out: Vec<Cluster> = Vec::new();
+    for (i, p) in pieces.iter().enumerate() {
+        if p.phase_known && p.way == Way::Both {
+            if let Some(c) = out.last_mut() {
+                if let Some(s) = c.s {
+                    let s = s.then(&p.s);
+                    c.s = Some(s);
+                    c.block = Block { loss_db: -to_db(s.gain()), s11: s.s11.norm(), s22: s.s22.norm() };
+                    c.to = i + 1;
+                    continue;
+                }
+            }
+            let block = Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 };
+            out.push(Cluster { from: i, to: i + 1, block, s: Some(p.s), way: Way::Both });
+        } else {
+            let block = Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 };
+            out.push(Cluster { from: i, to: i + 1, block, s: None, way: p.way });
+        }
+    }
+    out
+}
+
+/// Reflection looking into a piece behind which `r` is seen, rms over unknown phases.
+fn looking_in(p: &Block, way: Way, r: f64) -> f64 {
+    match way {
+        Way::Both => {
+            let through = r * downlead_quantity::from_db(-p.loss_db);
+            libm::sqrt(p.s11 * p.s11 + through * through)
+        }
+        Way::Forward => p.s11,
+        Way::Tuner => 0.0,
+    }
+}
+
+fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
+    let mut r = end;
+    for c in blocks.iter().rev() {
+        let r_in = looking_in(&c.block, c.way, r);
+        let net = match c.way {
+            Way::Tuner => c.block.loss_db,
+            _ => c.block.loss_db + mismatch_loss(r) - mismatch_loss(r_in),
+        };
+        if c.to - c.from == 1 {
+            out.net_loss[c.from] = net;
+            out.gamma_after[c.from] = r;
+        } else {
+            // within a multiplied-out block: shares by what each piece takes when the block is
+            // terminated; the remainder follows them, so that the sum is exact
+            let mut g = Complex64::new(0.0, 0.0);
+            let mut sum = 0.0;
+            let mut rms = r;
+            for i in (c.from..c.to).rev() {
+                let p = &pieces[i];
+                let op = -to_db(p.s.operating_gain(g));
+                g = p.s.gamma_in(g);
+                out.net_loss[i] = op;
+                sum += op;
+                out.gamma_after[i] = rms;
+                rms = looking_in(&Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 }, Way::Both, rms);
+            }
+            let rest = net - sum;
+            #[allow(clippy::cast_precision_loss, reason = "a chain has few pieces")]
+            let even = rest / (c.to - c.from) as f64;
+            for i in c.from..c.to {
+                out.net_loss[i] += if sum.abs() > 1e-12 { rest * out.net_loss[i] / sum } else { even };
+            }
+        }
+        r = r_in;
+    }
+    out.gamma_in = r;
+    out.gamma_in_worst = r;
+}
+
+fn spread(pieces: &[Piece], blocks: &[Cluster], end: f64, load_phase_only: bool, out: &mut Solved) {
+    // the part behind the last piece that lets nothing back, where it is all of known phase but
+    // for the load: the load's phase is gone through
+    let start = blocks.iter().rposition(|c| c.way != Way::Both).map_or(0, |i| i + 1);
+    let tuner = start > 0 && blocks[start - 1].way == Way::Tuner;
+    let (mut variance, mut high, mut low) = (0.0, 0.0, 0.0);
+    let mut from = 0;
+    let mut source = 0.0;
+    let mut first = true;
+    while from <= blocks.len() {
+        let to = blocks[from..].iter().position(|c| c.way != Way::Both).map_or(blocks.len(), |i| from + i);
+        let seg: Vec<Block> = blocks[from..to].iter().map(|c| c.block).collect();
+        let last = to == blocks.len();
+        let load = if last { end } else { blocks[to].block.s11 };
+        if last && load_phase_only && seg.len() == 1 && source == 0.0 && end > 0.0 {
+            let s = blocks[from].s.unwrap_or(SMatrix::device(seg[0].loss_db, seg[0].s11, seg[0].s22));
+            if blocks[from].s.is_some() {
+                let (v, h, l, worst) = scan(&s, end, tuner);
+                variance += v;
+                high += h;
+                low += l;
+                if first {
+                    out.gamma_in_worst = worst;
+                }
+                break;
+            }
+        }
+        let c = chain_loss(source, &seg, load);
+        variance += c.sigma_db * c.sigma_db;
+        high += c.worst_high_db;
+        low += c.worst_low_db;
+        if first {
+            out.gamma_in_worst = seen_by_source(&seg, load).worst_gamma.max(out.gamma_in);
+        }
+        if last && tuner {
+            // the tuner takes the reflected power up again, or finds none: both ends move
+            let seen = seen_by_source(&seg, load);
+            high += mismatch_loss(seen.rms_gamma);
+            low += (mismatch_loss(seen.worst_gamma) - mismatch_loss(seen.rms_gamma)).max(0.0);
+            variance += 0.25 * mismatch_loss(seen.rms_gamma) * mismatch_loss(seen.rms_gamma) / 3.0;
+        }
+        if last {
+            break;
+        }
+        source = blocks[to].block.s22;
+        from = to + 1;
+        first = false;
+    }
+    let _ = pieces;
+    out.sigma_db = libm::sqrt(variance);
+    out.worst_high_db = high;
+    out.worst_low_db = low;
+}
+
+/// Loss over all phases of a load of magnitude `r` behind `s`: variance, how much above and
+/// below the nominal, and the largest reflection at the input. With a tuner the net loss counts.
+fn scan(s: &SMatrix, r: f64, tuner: bool) -> (f64, f64, f64, f64) {
+    const STEPS: u32 = 120;
+    let il = -to_db(s.gain());
+    let rms_in = looking_in(&Block { loss_db: il, s11: s.s11.norm(), s22: s.s22.norm() }, Way::Both, r);
+    let nominal = il + mismatch_loss(r) - if tuner { mismatch_loss(rms_in) } else { 0.0 };
+    let (mut sum2, mut hi, mut lo, mut worst) = (0.0, f64::NEG_INFINITY, f64::INFINITY, 0.0f64);
+    for k in 0..STEPS {
+        let phi = core::f64::consts::TAU * f64::from(k) / f64::from(STEPS);
+        let g = Complex64::new(r * libm::cos(phi), r * libm::sin(phi));
+        let loss = -to_db(if tuner { s.operating_gain(g) } else { s.transducer_gain(Complex64::new(0.0, 0.0), g) });
+        let d = loss - nominal;
+        sum2 += d * d;
+        hi = hi.max(d);
+        lo = lo.min(d);
+        worst = worst.max(s.gamma_in(g).norm());
+    }
+    (sum2 / f64::from(STEPS), hi.max(0.0), (-lo).max(0.0), worst)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use downlead_physics::line::{LineParams, TwoTerm};
+    use downlead_physics::mismatch::{gamma_from_swr, reflection, total_loss};
+
+    const F: f64 = 14.2e6;
+    fn rg213() -> LineParams {
+        // feedline-checks M01: k1 = 0.19, k2 = 0.00139 dB/100 ft
+        LineParams::two_term(50.0, 0.659, TwoTerm { k1: 0.19 / 30.48, k2: 0.00139 / 30.48 }, F)
+    }
+
+    #[test]
+    fn known_load_is_exact() {
+        let line = rg213();
+        let z = Complex64::new(150.0, 0.0);
+        let p = [Piece::known(SMatrix::line(&line, F, 30.0, R0), 0)];
+        let s = solve(&p, End::Known(reflection(z, Complex64::new(50.0, 0.0))));
+        assert!((s.net_loss[0] - total_loss(&line, F, 30.0, z)).abs() < 1e-9);
+        assert!((s.net_loss[0] - 1.09203).abs() < 1e-4, "feedline-checks M01b");
+        assert_eq!(s.sigma_db, 0.0);
+    }
+
+    #[test]
+    fn fixed_forward_is_line_plus_mismatch() {
+        // feedline-checks M19 and M11: 1 dB, SWR 3: 2.249 dB fixed forward, 1.504 dB net
+        let p = [Piece::unknown(1.0, 0.0, 0.0, Way::Both, 0)];
+        let s = solve(&p, End::Magnitude(gamma_from_swr(3.0)));
+        assert!((s.net_loss[0] - 1.50385).abs() < 1e-3);
+        assert!((s.net_loss[0] + mismatch_loss(s.gamma_in) - 2.24939).abs() < 1e-3);
+    }
+
+    #[test]
+    fn a_zero_piece_changes_nothing() {
+        let line = rg213();
+        let l = Piece::known(SMatrix::line(&line, F, 30.0, R0), 0);
+        let z = Piece::point_loss(0.0, 1);
+        let g = End::Magnitude(0.4);
+        let a = solve(&[l], g);
+        let b = solve(&[l, z], g);
+        let sum = |s: &Solved| s.net_loss.iter().sum::<f64>();
+        assert!((sum(&a) - sum(&b)).abs() < 1e-12);
+        assert!((a.worst_high_db - b.worst_high_db).abs() < 1e-12);
+    }
+
+    #[test]
+    fn pair_rule_of_the_worked_chain() {
+        // feedline-checks K05, K06 without the source's own reflection are covered in physics;
+        // here: an isolator parts the chain into two independent segments
+        let p = [
+            Piece::unknown(0.3, 0.1, 0.1, Way::Both, 0),
+            Piece::unknown(0.5, 0.05, 0.05, Way::Forward, 1),
+            Piece::unknown(2.0, 0.1, 0.1, Way::Both, 2),
+        ];
+        let s = solve(&p, End::Magnitude(0.2));
+        let a = chain_loss(0.0, &[Block { loss_db: 0.3, s11: 0.1, s22: 0.1 }], 0.05);
+        let b = chain_loss(0.05, &[Block { loss_db: 2.0, s11: 0.1, s22: 0.1 }], 0.2);
+        let want = libm::sqrt(a.sigma_db * a.sigma_db + b.sigma_db * b.sigma_db);
+        assert!((s.sigma_db - want).abs() < 1e-12);
+    }
+}

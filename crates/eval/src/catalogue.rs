@@ -1,0 +1,117 @@
+//! Questions about the built-in library.
+
+use downlead_base::LineIndex;
+use downlead_station::library;
+use downlead_station::model::{CableLoss, Meaning};
+
+/// An entry of the library.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Entry {
+    /// Name.
+    pub name: String,
+    /// `cable`, `connector` or `device`.
+    pub kind: &'static str,
+    /// Title, or the name.
+    pub title: String,
+    /// Source in words.
+    pub source: Option<String>,
+    /// Built-in file.
+    pub file: String,
+    /// Line in it, from 1.
+    pub line: u32,
+    /// The definition's text.
+    pub text: String,
+}
+
+/// All entries, by file and place.
+#[must_use]
+pub fn entries() -> Vec<Entry> {
+    let lib = library();
+    let lines: Vec<LineIndex> = lib.files.iter().map(|(_, f)| LineIndex::new(f.text())).collect();
+    let mut out = Vec::new();
+    for (file, item, low) in &lib.items {
+        let (name, kind, title, source) = match &low.meaning {
+            Meaning::Cable(c) => (&c.name, "cable", &c.title, c.meta.source.clone()),
+            Meaning::Connector(c) => (&c.name, "connector", &c.title, c.meta.source.clone()),
+            Meaning::Device(d) => (&d.name, "device", &d.title, d.meta.source.clone()),
+            _ => continue,
+        };
+        let start = lib.files[*file].1.items().iter().find(|p| p.item.id == item.id).map_or(0, |p| p.start);
+        let statement = item.statement().map_or(item.text(), |s| s.slice(s.span()));
+        let at = start + item.statement().map_or(0, |s| s.span().start);
+        out.push(Entry {
+            name: name.text.to_string(),
+            kind,
+            title: title.as_ref().map_or_else(|| name.text.to_string(), ToString::to_string),
+            source: source.map(|s| s.to_string()),
+            file: lib.files[*file].0.to_owned(),
+            line: lines[*file].try_line_col(at.into()).map_or(0, |l| l.line + 1),
+            text: statement.to_owned(),
+        });
+    }
+    out
+}
+
+/// What does not depend on frequency.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CableFacts {
+    /// Impedance, ohm.
+    pub z0: f64,
+    /// Velocity factor.
+    pub velocity_factor: f64,
+    /// Valid frequencies, Hz.
+    pub valid: Option<(f64, f64)>,
+    /// Mean power ratings: W and Hz.
+    pub ratings: Vec<(f64, Option<f64>)>,
+    /// Working voltage, V rms.
+    pub voltage: Option<f64>,
+    /// Diameter over the jacket, m.
+    pub size: Option<f64>,
+    /// The two coefficients in dB/100 m, if the loss is given that way.
+    pub two_term: Option<(f64, f64)>,
+    /// Whether the loss is a table.
+    pub table: bool,
+}
+
+/// Loss at one frequency.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CablePoint {
+    /// Frequency, Hz.
+    pub frequency_hz: f64,
+    /// Matched loss at 20 °C, dB/100 m.
+    pub loss_db_per_100m: f64,
+    /// Expanded uncertainty (k = 2), dB/100 m.
+    pub u_db_per_100m: f64,
+    /// Whether the frequency is within the valid range.
+    pub inside: bool,
+}
+
+/// A cable of the library at some frequencies (Hz).
+#[must_use]
+pub fn cable_points(name: &str, frequencies_hz: &[f64]) -> Option<(CableFacts, Vec<CablePoint>)> {
+    let c = library().cable(name)?;
+    let any = crate::cable::at(c, c.valid.map_or(100e6, |v| libm::sqrt(v.0 * v.1)), 20.0)?;
+    let facts = CableFacts {
+        z0: any.z0,
+        velocity_factor: any.velocity,
+        valid: c.valid,
+        ratings: c.ratings.iter().map(|r| (r.watts, r.at_hz)).collect(),
+        voltage: c.voltage,
+        size: c.size,
+        two_term: any.two_term.map(|t| (t.0 * 100.0, t.1 * 100.0)),
+        table: matches!(c.loss, Some(CableLoss::Table(_))),
+    };
+    let points = frequencies_hz
+        .iter()
+        .filter_map(|f| {
+            let a = crate::cable::at(c, *f, 20.0)?;
+            Some(CablePoint {
+                frequency_hz: *f,
+                loss_db_per_100m: a.loss() * 100.0,
+                u_db_per_100m: 2.0 * a.u_relative * a.loss() * 100.0,
+                inside: a.outside <= 1.000_001,
+            })
+        })
+        .collect();
+    Some((facts, points))
+}

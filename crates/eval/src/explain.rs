@@ -1,0 +1,372 @@
+//! Derivations: every number of a line back to the lines and sources it came from, in steps
+//! that a pocket calculator can follow.
+
+use downlead_base::Loc;
+use downlead_quantity::{db, frequency, number, power};
+use downlead_station::Env;
+use downlead_station::model::{ConnectorLoss, LineLength, Meaning, Part, PartData, Station};
+
+use crate::build::{Places, parts_of, source};
+use crate::chain::{db_words, dbm_words};
+use crate::point::{Point, pick};
+use crate::result::{BandResult, ChainResult, NodeResult};
+use crate::snapshot::Snapshot;
+
+/// A number with the way it was come by.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Derivation {
+    /// What it is: `loss of M1 on talk-out-2m, 146.9137 MHz`.
+    pub title: String,
+    /// Its value in words.
+    pub value: String,
+    /// Formula in symbols.
+    pub formula: String,
+    /// Formula with the numbers put in.
+    pub substituted: String,
+    /// Source.
+    pub source: Option<String>,
+    /// Where it stands.
+    pub place: Option<Loc>,
+    /// Operands.
+    pub steps: Vec<Derivation>,
+}
+
+impl Derivation {
+    fn leaf(title: impl Into<String>, value: impl Into<String>, source: Option<String>, place: Option<Loc>) -> Self {
+        Derivation {
+            title: title.into(),
+            value: value.into(),
+            formula: String::new(),
+            substituted: String::new(),
+            source,
+            place,
+            steps: Vec::new(),
+        }
+    }
+
+    fn by(mut self, formula: impl Into<String>, substituted: impl Into<String>) -> Self {
+        self.formula = formula.into();
+        self.substituted = substituted.into();
+        self
+    }
+
+    fn with(mut self, step: Derivation) -> Self {
+        self.steps.push(step);
+        self
+    }
+}
+
+impl Snapshot {
+    /// Derivations of the numbers on a line (from 1) of a file: of a part, all chains and bands
+    /// it takes part in; of a chain's line, that chain; of a chain's head, its totals.
+    #[must_use]
+    pub fn explain_line(&self, path: &str, line: u32) -> Vec<Derivation> {
+        let places = Places::new(self);
+        let mut out = Vec::new();
+        for scope in &self.scopes {
+            for (_, low, result) in &scope.items {
+                let parts = parts_of(&low.meaning);
+                let station = match &low.meaning {
+                    Meaning::Station(s) => Some(&**s),
+                    _ => None,
+                };
+                for c in &result.chains {
+                    let (file, _, head) = places.at(c.loc);
+                    let here = file == path;
+                    for b in &c.bands {
+                        let cx = Cx { places: &places, env: &scope.env, station, chain: c, band: b };
+                        if here && head == line {
+                            out.push(cx.totals());
+                        }
+                        for (i, n) in b.nodes.iter().enumerate() {
+                            let (def_file, _, def_line) = places.at(n.def);
+                            let on_part = def_file == path && (def_line == line || cx.in_block(n, path, line)) && n.kind != "join";
+                            let on_chain = here && places.line(n.chain) == line && n.kind != "join";
+                            if on_part || on_chain {
+                                out.push(cx.node(i, n, parts.get(&n.def).copied()));
+                            }
+                        }
+                        for l in &b.limits {
+                            if here && places.line(l.loc) == line {
+                                out.push(cx.limit(l));
+                            }
+                        }
+                        for r in &b.readings {
+                            if here && places.line(r.loc) == line {
+                                out.push(cx.reading(r));
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        out
+    }
+}
+
+struct Cx<'a> {
+    places: &'a Places<'a>,
+    env: &'a Env,
+    station: Option<&'a Station>,
+    chain: &'a ChainResult,
+    band: &'a BandResult,
+}
+
+impl Cx<'_> {
+    fn title(&self, what: &str) -> String {
+        format!("{what} on {}, {}", self.places.text(self.chain.name), frequency(self.band.hz))
+    }
+
+    fn point(&self) -> Point {
+        Point {
+            band: self.band.band.clone(),
+            part: self.band.point,
+            hz: self.band.hz,
+            named: self.env.band(&self.band.band).is_some(),
+        }
+    }
+
+    /// Whether a line lies in the block of a part's definition.
+    fn in_block(&self, n: &NodeResult, path: &str, line: u32) -> bool {
+        let (file, span, first) = self.places.at(n.def);
+        if file != path || line < first {
+            return false;
+        }
+        // a part's figures have places inside its block; the head is one line
+        let _ = span;
+        false
+    }
+
+    fn name(&self, n: &NodeResult) -> String {
+        n.tag.map_or_else(|| n.kind.to_owned(), |t| self.places.text(t).to_owned())
+    }
+
+    fn node(&self, i: usize, n: &NodeResult, part: Option<&Part>) -> Derivation {
+        let name = self.name(n);
+        let src = source(self.places, self.env, part, n, self.band);
+        if n.kind == "transmitter" {
+            let d = Derivation::leaf(
+                self.title(&format!("power of {name}")),
+                format!("{} ({})", power(n.forward_w), dbm_words(n.forward_w)),
+                src,
+                Some(n.def),
+            );
+            return if n.loss_db > 5e-4 {
+                d.with(
+                    Derivation::leaf("mismatch at the transmitter", db(n.loss_db), None, None)
+                        .by("ML = -10 log10(1 - |Γ|²), |Γ| = (SWR - 1)/(SWR + 1)", format!("SWR {}", number(n.swr, 3))),
+                )
+            } else {
+                d
+            };
+        }
+        if n.kind == "antenna" {
+            return self.radiated(n, &name, src);
+        }
+        let loss = self.loss(n, part, &name, src);
+        if !n.power_w.is_finite() {
+            return loss;
+        }
+        let before = i.checked_sub(1).and_then(|k| self.band.nodes.get(k));
+        let Some(before) = before.filter(|b| b.power_w.is_finite()) else { return loss };
+        let receive = self.chain.direction == downlead_station::model::Direction::Receive;
+        if receive {
+            return loss;
+        }
+        Derivation::leaf(
+            self.title(&format!("power after {name}")),
+            format!("{} ({}) ± {}", power(n.power_w), dbm_words(n.power_w), db(n.uncertainty_db)),
+            None,
+            Some(n.chain),
+        )
+        .by(
+            "P = P before × 10^(-loss/10)",
+            format!("{} × 10^(-{}/10)", power(before.power_w), number(n.loss_db, 4)),
+        )
+        .with(Derivation::leaf(
+            format!("power before {name}"),
+            power(before.power_w),
+            Some(format!("after {}", self.name(before))),
+            Some(before.chain),
+        ))
+        .with(loss)
+    }
+
+    fn loss(&self, n: &NodeResult, part: Option<&Part>, name: &str, src: Option<String>) -> Derivation {
+        let title = self.title(&format!("loss of {name}"));
+        let extra = n.loss_db - n.matched_db;
+        let matched = match part.map(|p| &p.data) {
+            Some(PartData::Line(l)) if l.cable.is_some() => self.line(l, name, &title),
+            Some(PartData::Connector(count, c)) => self.connector(*count, &c.text, &title, n),
+            _ => Derivation::leaf(title.clone(), db_words(n.matched_db), src, Some(n.def)).by(n.basis.word(), String::new()),
+        };
+        if extra.abs() < 5e-5 {
+            return matched;
+        }
+        Derivation::leaf(title, db_words(n.loss_db), None, Some(n.chain))
+            .by("loss = matched loss + what the standing wave adds or the mismatch takes", format!("{} + {}", number(n.matched_db, 4), number(extra, 4)))
+            .with(matched)
+            .with(
+                Derivation::leaf("difference by reflections", db_words(extra), None, None).by(
+                    "exact power ratio of the line (complex Zc), or mean over unknown phases",
+                    format!("SWR {} beyond it", number(n.swr, 3)),
+                ),
+            )
+    }
+
+    fn line(&self, l: &downlead_station::model::Line, name: &str, title: &str) -> Derivation {
+        let Some(cable_name) = &l.cable else { return Derivation::leaf(title, "", None, None) };
+        let Some(c) = self.env.cable(&cable_name.text) else { return Derivation::leaf(title, "", None, None) };
+        let place = l
+            .place
+            .as_ref()
+            .and_then(|p| self.station?.places.iter().find(|q| q.name.text == p.text))
+            .and_then(|p| Some((p.temperature?, p.name.loc, p.name.text.clone())));
+        let (t, t_src, t_loc) = match (l.temperature, place) {
+            (Some(t), _) => (t.value, "stated at the part".to_owned(), None),
+            (None, Some((t, loc, n))) => (t.value, format!("place {n}"), Some(loc)),
+            (None, None) => (20.0, "assumed: none is stated".to_owned(), None),
+        };
+        let Some(at) = crate::cable::at(c, self.band.hz, t) else { return Derivation::leaf(title, "", None, None) };
+        let length = match l.length {
+            Some(LineLength::Metres(m)) => m.value,
+            Some(LineLength::Wavelengths(w)) => w.value * downlead_physics::line::wavelength(self.band.hz, at.velocity),
+            None => 0.0,
+        };
+        let per100 = at.loss() * 100.0;
+        let mhz = self.band.hz / 1e6;
+        let src = c.meta.words().or_else(|| Some("no source is stated".to_owned()));
+        let rate = Derivation::leaf(
+            format!("loss of {} at {}, {} °C", cable_name.text, frequency(self.band.hz), number(t, 1)),
+            format!("{} dB/100 m", number(per100, 4)),
+            src,
+            Some(c.loss_loc),
+        );
+        let rate = match at.two_term {
+            Some((k1, k2)) => rate
+                .by(
+                    "a = k1 √f × F(T) + k2 f, f in MHz, F = √((1 + 0.00393 (T - 20)) / (1 + 0.00393 (T0 - 20)))",
+                    format!(
+                        "{} × √{} × {} + {} × {}",
+                        number(k1 * 100.0, 6),
+                        number(mhz, 6),
+                        number(at.temperature_factor, 5),
+                        number(k2 * 100.0, 7),
+                        number(mhz, 6)
+                    ),
+                ),
+            None => rate.by(
+                "between the neighbouring rows of the table by a = k1 √f + k2 f, conductor part × F(T)",
+                format!(
+                    "conductor {} dB/100 m (F = {}), dielectric {} dB/100 m",
+                    number(at.alpha_c * 100.0, 4),
+                    number(at.temperature_factor, 5),
+                    number(at.alpha_d * 100.0, 4)
+                ),
+            ),
+        };
+        let rate = rate.with(Derivation::leaf("temperature", format!("{} °C", number(t, 1)), Some(t_src), t_loc));
+        let matched = at.loss() * length;
+        let added = pick(&l.added, &self.point(), self.env);
+        let total = matched + added.as_ref().map_or(0.0, |a| a.value.value);
+        let mut d = Derivation::leaf(title, db_words(total), None, None)
+            .by(
+                if added.is_some() { "loss = a × length / 100 m + added loss" } else { "loss = a × length / 100 m" },
+                match &added {
+                    Some(a) => format!("{} × {} / 100 + {}", number(per100, 4), number(length, 4), number(a.value.value, 4)),
+                    None => format!("{} × {} / 100 = {}", number(per100, 4), number(length, 4), db_words(matched)),
+                },
+            )
+            .with(rate)
+            .with(Derivation::leaf(format!("length of {name}"), format!("{} m", number(length, 4)), None, Some(l.length_loc)));
+        if let Some(a) = added {
+            d = d.with(Derivation::leaf("added loss", db_words(a.value.value), a.figure.meta.words(), Some(a.figure.loc)));
+        }
+        d
+    }
+
+    fn connector(&self, count: u32, name: &str, title: &str, n: &NodeResult) -> Derivation {
+        let Some(c) = self.env.connector(name) else { return Derivation::leaf(title, "", None, None) };
+        let ghz = self.band.hz / 1e9;
+        let d = Derivation::leaf(title, db_words(n.matched_db), c.meta.words(), Some(c.name.loc));
+        match c.loss {
+            Some(ConnectorLoss::Root(k)) => d.by(
+                "loss = pairs × k √f, f in GHz",
+                format!("{count} × {} × √{}", number(k, 4), number(ghz, 6)),
+            ),
+            Some(ConnectorLoss::Constant(l)) => d.by("loss = pairs × loss of one", format!("{count} × {}", number(l, 4))),
+            None => d.by("reflection of a short line of another impedance", format!("{count} pairs")),
+        }
+    }
+
+    fn radiated(&self, n: &NodeResult, name: &str, src: Option<String>) -> Derivation {
+        let b = self.band;
+        let Some((eirp, erp)) = b.eirp_w.zip(b.erp_w()) else {
+            return Derivation::leaf(
+                self.title(&format!("power at {name}")),
+                format!("{} ± {}", power(n.power_w), db(n.uncertainty_db)),
+                src,
+                Some(n.chain),
+            );
+        };
+        let gain = b.gain_dbi.unwrap_or(0.0);
+        Derivation::leaf(
+            self.title(&format!("ERP of {name}")),
+            format!("{} ± {} (EIRP {})", power(erp), db(b.uncertainty_db), power(eirp)),
+            None,
+            Some(n.chain),
+        )
+        .by(
+            "ERP = P × 10^((G - 2.15)/10), EIRP = P × 10^(G/10)",
+            format!("{} × 10^(({} - 2.15)/10)", power(n.power_w), number(gain, 3)),
+        )
+        .with(Derivation::leaf(format!("power at {name}"), power(n.power_w), Some(format!("{} less {}", "transmitter power", db(b.total_db))), None))
+        .with(Derivation::leaf("gain", format!("{} dBi", number(gain, 3)), src, Some(n.def)))
+        .with(self.doubt())
+    }
+
+    fn doubt(&self) -> Derivation {
+        let terms: Vec<String> = self.band.budget.iter().map(|t| format!("{}²", number(t.standard_db, 4))).collect();
+        Derivation::leaf("doubt (k = 2)", db(self.band.uncertainty_db), Some("GUM, JCGM 100:2008, 5.1.2 and 5.2.2".to_owned()), None)
+            .by("U = 2 √(Σ u²); what has one cause is added before it is squared", format!("2 × √({})", terms.join(" + ")))
+    }
+
+    fn totals(&self) -> Derivation {
+        let b = self.band;
+        let mut d = Derivation::leaf(self.title("total loss"), db(b.total_db), None, Some(self.chain.loc)).by(
+            "sum of the losses of net power",
+            b.nodes.iter().filter(|n| n.loss_db != 0.0).map(|n| number(n.loss_db, 4)).collect::<Vec<_>>().join(" + "),
+        );
+        for n in &b.nodes {
+            if n.loss_db != 0.0 {
+                d.steps.push(Derivation::leaf(self.name(n), db_words(n.loss_db), None, Some(n.chain)));
+            }
+        }
+        d.with(self.doubt())
+    }
+
+    fn limit(&self, l: &crate::result::LimitResult) -> Derivation {
+        Derivation::leaf(
+            self.title(&format!("margin to the {} limit", l.quantity.word())),
+            format!("{} ({})", db(l.margin_db), l.verdict.limit_word()),
+            None,
+            Some(l.loc),
+        )
+        .by(
+            "margin = 10 log10(limit / value); met only if the margin is larger than U",
+            format!("10 log10({} / {}) against U = {}", power(l.limit_w), power(l.value_w), db(l.uncertainty_db)),
+        )
+        .with(self.doubt())
+    }
+
+    fn reading(&self, r: &crate::result::ReadingResult) -> Derivation {
+        let (a, b) = if r.power.is_some() { (power(r.read), power(r.expected)) } else { (number(r.read, 3), number(r.expected, 3)) };
+        Derivation::leaf(
+            self.title("reading"),
+            format!("{} ({})", db(r.difference_db), r.verdict.reading_word()),
+            None,
+            Some(r.loc),
+        )
+        .by("difference = 10 log10(read / expected)", format!("10 log10({a} / {b}) against U = {}", db(r.uncertainty_db)))
+    }
+}

@@ -1,0 +1,137 @@
+//! The frequencies a chain is evaluated at, and the choice of a figure for one of them.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::Measure;
+use downlead_station::model::{BandKind, BandRef, Chain, Direction, Figure, When};
+use downlead_station::{Env, nearest};
+
+/// One frequency a chain is evaluated at.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Point {
+    /// Band name, or the frequency as written.
+    pub(crate) band: Box<str>,
+    /// `low`, `middle`, `high` of a range.
+    pub(crate) part: Option<&'static str>,
+    /// Hz.
+    pub(crate) hz: f64,
+    /// Whether `band` is the name of a band.
+    pub(crate) named: bool,
+}
+
+/// The points of a chain, with what is wrong with its bands.
+pub(crate) fn points(chain: &Chain, direction: Direction, env: &Env, out: &mut Vec<Diagnostic>) -> Vec<Point> {
+    let mut points = Vec::new();
+    for b in &chain.bands {
+        match b {
+            BandRef::Frequency(hz, name) => {
+                points.push(Point { band: name.text.clone(), part: None, hz: *hz, named: false });
+            }
+            BandRef::Named(name) => {
+                let Some(band) = env.band(&name.text) else {
+                    let mut d = Diagnostic::new(&codes::UNKNOWN_BAND, name.loc, format!("Band `{}` is not defined.", name.text))
+                        .at("not defined");
+                    d = match nearest(&name.text, env.bands.keys().map(AsRef::as_ref)) {
+                        Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),
+                        None => d
+                            .help(format!("Define it at the left margin: `band {} 145.3 MHz`.", name.text))
+                            .help("Or write the frequency itself: `on 145.3 MHz`."),
+                    };
+                    out.push(d);
+                    continue;
+                };
+                let at = |hz: f64, part| Point { band: name.text.clone(), part, hz, named: true };
+                match band.kind {
+                    BandKind::Single(hz) => points.push(at(hz, None)),
+                    BandKind::Range(lo, hi) => {
+                        points.push(at(lo, Some("low")));
+                        points.push(at(0.5 * (lo + hi), Some("middle")));
+                        points.push(at(hi, Some("high")));
+                    }
+                    BandKind::Pair { transmit, receive } => {
+                        let f = if direction == Direction::Transmit { transmit } else { receive };
+                        match f {
+                            Some(hz) => points.push(at(hz, None)),
+                            None => out.push(
+                                Diagnostic::new(
+                                    &codes::BAND_NOT_PAIRED,
+                                    name.loc,
+                                    format!("Band `{}` has no {} frequency.", name.text, direction.word()),
+                                )
+                                .at(format!("the chain is a {} chain", direction.word()))
+                                .also(band.name.loc, "the band")
+                                .help(format!("Add `{} …` to the band.", direction.word())),
+                            ),
+                        }
+                    }
+                }
+            }
+        }
+    }
+    points
+}
+
+/// Whether a figure's band is the one of the point.
+pub(crate) fn band_matches(name: &str, point: &Point, env: &Env) -> bool {
+    if point.named && *name == *point.band {
+        return true;
+    }
+    let near = |f: f64| (f / point.hz - 1.0).abs() < 1e-9;
+    match env.band(name).map(|b| &b.kind) {
+        Some(BandKind::Range(lo, hi)) => (*lo..=*hi).contains(&point.hz),
+        Some(BandKind::Single(f)) => near(*f),
+        Some(BandKind::Pair { transmit, receive }) => transmit.is_some_and(near) || receive.is_some_and(near),
+        None => false,
+    }
+}
+
+/// A figure chosen for a point.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Picked<'m> {
+    /// Value and uncertainty.
+    pub(crate) value: Measure,
+    /// The figure (of a table, the nearest row).
+    pub(crate) figure: &'m Figure,
+    /// Ratio of the frequency to the nearest end of a table, 1 inside.
+    pub(crate) outside: f64,
+}
+
+/// The figure that holds at a point: one for its band before a table before one for always.
+pub(crate) fn pick<'m>(figures: &'m [Figure], point: &Point, env: &Env) -> Option<Picked<'m>> {
+    let one = |f: &'m Figure| Picked { value: f.value, figure: f, outside: 1.0 };
+    if let Some(f) = figures
+        .iter()
+        .find(|f| matches!(&f.when, When::Bands(b) if b.iter().any(|n| band_matches(&n.text, point, env))))
+    {
+        return Some(one(f));
+    }
+    let (mut below, mut above): (Option<(f64, &Figure)>, Option<(f64, &Figure)>) = (None, None);
+    for f in figures {
+        if let When::At(hz) = f.when {
+            if hz <= point.hz && below.is_none_or(|b| hz > b.0) {
+                below = Some((hz, f));
+            }
+            if hz >= point.hz && above.is_none_or(|a| hz < a.0) {
+                above = Some((hz, f));
+            }
+        }
+    }
+    match (below, above) {
+        (Some((f1, a)), Some((f2, b))) => {
+            if f1 == f2 {
+                return Some(one(a));
+            }
+            // straight line in dB over the logarithm of frequency: device tables have few points
+            // and no law of their own
+            let t = libm::log(point.hz / f1) / libm::log(f2 / f1);
+            let value = Measure {
+                value: a.value.value + t * (b.value.value - a.value.value),
+                u: a.value.u.max(b.value.u),
+            };
+            return Some(Picked { value, figure: if t < 0.5 { a } else { b }, outside: 1.0 });
+        }
+        (Some((f, a)), None) => return Some(Picked { outside: point.hz / f, ..one(a) }),
+        (None, Some((f, a))) => return Some(Picked { outside: f / point.hz, ..one(a) }),
+        (None, None) => {}
+    }
+    figures.iter().find(|f| f.when == When::Always).map(one)
+}

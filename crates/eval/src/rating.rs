@@ -1,0 +1,152 @@
+//! Mean power against ratings, peak voltage against working voltage.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::mismatch::max_voltage_rms;
+use downlead_physics::power::{ambient_factor, rating_by_attenuation, rating_by_sqrt, swr_factor};
+use downlead_quantity::{number, power};
+use downlead_station::model::{PartData, Rating};
+
+use crate::assume::Assumed;
+use crate::cascade::R0;
+use crate::cable;
+use crate::chain::{Ending, Feed, Run, Stretch};
+use crate::element::Element;
+use crate::verdict::{mean_factor, pep_factor};
+
+/// Checks the elements of a stretch against the nodes computed for it (trunk only: behind a
+/// divider there is less of everything).
+pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
+    let Some(mean) = mean_factor(f).or(Some(1.0)) else { return };
+    let pep = pep_factor(f).unwrap_or(1.0);
+    let mut found = Vec::new();
+    let mut notes = Vec::new();
+    let trunk: Vec<(f64, f64)> = run.nodes.iter().filter(|n| n.branch == 0).map(|n| (n.power_w, n.swr)).collect();
+    for (i, e) in s.elements.iter().enumerate() {
+        // power and SWR at the element's input: those behind the one before
+        let Some((net, swr)) = trunk.get(i).copied() else { break };
+        if !net.is_finite() {
+            break;
+        }
+        let z0 = e.line.map_or(R0, |l| l.at.z0);
+        if let Some((limit, loc, stated)) = rating(run.point.hz, e) {
+            if !stated {
+                notes.push((Assumed::RatingTemperatures, e.who));
+            }
+            let derated = limit * if e.line.is_some() { swr_factor(swr, if run.point.hz > 30e6 { 1.0 } else { 0.0 }) } else { 1.0 };
+            if net * mean > derated {
+                found.push(
+                    Diagnostic::new(
+                        &codes::RATING_EXCEEDED,
+                        e.chain,
+                        format!(
+                            "{} gets {} mean power on {} and is good for {} there{}.",
+                            name(e),
+                            power(net * mean),
+                            run.point.band,
+                            power(derated),
+                            if swr > 1.05 && e.line.is_some() { format!(" at SWR {}", number(swr, 2)) } else { String::new() },
+                        ),
+                    )
+                    .at(format!("{} too much", power(net * mean - derated)))
+                    .also(loc, "the rating"),
+                );
+            }
+        }
+        if let Some((volts, loc)) = voltage(e) {
+            let v = max_voltage_rms(net * pep, z0, swr);
+            if v > volts {
+                found.push(
+                    Diagnostic::new(
+                        &codes::VOLTAGE_EXCEEDED,
+                        e.chain,
+                        format!(
+                            "{} sees up to {} V rms at the peak of the envelope on {} (SWR {}) and is good for {} V.",
+                            name(e),
+                            number(v, 0),
+                            run.point.band,
+                            number(swr, 2),
+                            number(volts, 0)
+                        ),
+                    )
+                    .at("peak voltage")
+                    .also(loc, "the rating"),
+                );
+            }
+        }
+    }
+    if let Ending::Antenna(part, a, loc) = &s.end {
+        if let (Some(r), Some((net, _))) = (a.rating, trunk.last()) {
+            if net * mean > r.watts {
+                found.push(
+                    Diagnostic::new(
+                        &codes::RATING_EXCEEDED,
+                        *loc,
+                        format!(
+                            "The {} gets {} mean power on {} and is good for {}.",
+                            part.kind.word(),
+                            power(net * mean),
+                            run.point.band,
+                            power(r.watts)
+                        ),
+                    )
+                    .at("too much")
+                    .also(r.loc, "the rating"),
+                );
+            }
+        }
+    }
+    run.diags.append(&mut found);
+    for (a, l) in notes {
+        run.assumed.add(a, l);
+    }
+}
+
+fn name(e: &Element<'_>) -> String {
+    match e.part.and_then(|p| p.tag.as_ref()) {
+        Some(t) => t.text.to_string(),
+        None => format!("This {}", e.kind),
+    }
+}
+
+/// Rating at the frequency and temperature of the element, where it stands, and whether its
+/// temperatures were stated (or do not matter).
+fn rating(hz: f64, e: &Element<'_>) -> Option<(f64, Loc, bool)> {
+    if let Some(l) = &e.line {
+        let r = l.cable.ratings.iter().min_by(|a, b| {
+            let d = |r: &Rating| r.at_hz.map_or(0.0, |f| libm::fabs(libm::log(f / hz)));
+            d(a).total_cmp(&d(b))
+        })?;
+        let mut w = r.watts;
+        if let Some(f) = r.at_hz {
+            let there = cable::at(l.cable, f, l.cable.reference_c)?.loss();
+            let here = cable::at(l.cable, hz, l.cable.reference_c)?.loss();
+            w = rating_by_attenuation(w, there, here);
+        }
+        // a cooler place is not credited: the sun may shine on the cable
+        let ambient = l.temperature.value.max(r.ambient_c);
+        w *= ambient_factor(r.conductor_c, r.ambient_c, ambient);
+        return Some((w.max(0.0), r.loc, r.temperatures_stated || l.cable.built_in));
+    }
+    if let Some((c, _)) = e.connector {
+        let r = c.rating?;
+        let w = r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz));
+        return Some((w, r.loc, true));
+    }
+    match &e.part?.data {
+        PartData::Device(d) => d.rating.map(|r| (r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)), r.loc, true)),
+        _ => None,
+    }
+}
+
+fn voltage(e: &Element<'_>) -> Option<(f64, Loc)> {
+    if let Some(l) = &e.line {
+        return l.cable.voltage.map(|v| (v, l.cable.name.loc));
+    }
+    if let Some((c, _)) = e.connector {
+        return c.voltage.map(|v| (v, c.name.loc));
+    }
+    match &e.part?.data {
+        PartData::Device(d) => d.voltage.map(|v| (v, e.def)),
+        _ => None,
+    }
+}

@@ -1,0 +1,219 @@
+//! Results as kept between edits: numbers and places, no text.
+
+use downlead_base::{Diagnostic, Loc};
+use downlead_station::model::{Basis, Direction, LimitQuantity, ReadPower};
+
+use crate::assume::Assumed;
+
+/// Three-way verdict.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    /// Met, or agrees, beyond the doubt.
+    Yes,
+    /// Not met, or differs, beyond the doubt.
+    No,
+    /// The doubt is larger than the difference.
+    CannotTell,
+}
+
+impl Verdict {
+    /// Word for a limit.
+    #[must_use]
+    pub fn limit_word(self) -> &'static str {
+        match self {
+            Verdict::Yes => "met",
+            Verdict::No => "not-met",
+            Verdict::CannotTell => "cannot-tell",
+        }
+    }
+
+    /// Word for a reading.
+    #[must_use]
+    pub fn reading_word(self) -> &'static str {
+        match self {
+            Verdict::Yes => "agrees",
+            Verdict::No => "differs",
+            Verdict::CannotTell => "cannot-tell",
+        }
+    }
+}
+
+/// One element of a chain at one frequency.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NodeResult {
+    /// Place of the definition.
+    pub def: Loc,
+    /// Line of the chain.
+    pub chain: Loc,
+    /// Tag, if it has one.
+    pub tag: Option<Loc>,
+    /// Port, if one is named.
+    pub port: Option<Loc>,
+    /// Keyword, or `join`.
+    pub kind: &'static str,
+    /// Index into the band's branch names, plus one; 0 for the trunk.
+    pub branch: u16,
+    /// Basis of its figure.
+    pub basis: Basis,
+    /// Loss of net power, dB.
+    pub loss_db: f64,
+    /// Matched loss, dB.
+    pub matched_db: f64,
+    /// So far, dB.
+    pub cumulative_db: f64,
+    /// Net power behind it, W (receive: level that just suffices; not a number without one).
+    pub power_w: f64,
+    /// Forward power behind it, W.
+    pub forward_w: f64,
+    /// Expanded uncertainty of the power behind it, dB.
+    pub uncertainty_db: f64,
+    /// SWR looking on.
+    pub swr: f64,
+    /// Heat, W.
+    pub heat_w: f64,
+}
+
+/// A limit compared.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LimitResult {
+    /// Its statement.
+    pub loc: Loc,
+    /// What is limited.
+    pub quantity: LimitQuantity,
+    /// Limit, W.
+    pub limit_w: f64,
+    /// Value, W.
+    pub value_w: f64,
+    /// Margin, dB.
+    pub margin_db: f64,
+    /// Expanded uncertainty, dB.
+    pub uncertainty_db: f64,
+    /// Verdict.
+    pub verdict: Verdict,
+    /// Transmitter setting that meets it with the doubt allowed for, W.
+    pub safe_w: Option<f64>,
+}
+
+/// A reading compared.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ReadingResult {
+    /// Its statement.
+    pub loc: Loc,
+    /// Which power; none for an SWR.
+    pub power: Option<ReadPower>,
+    /// Read: W or SWR.
+    pub read: f64,
+    /// Expected: W or SWR.
+    pub expected: f64,
+    /// Difference, dB.
+    pub difference_db: f64,
+    /// Expanded uncertainty of the difference, dB.
+    pub uncertainty_db: f64,
+    /// Verdict.
+    pub verdict: Verdict,
+}
+
+/// A contributor to the doubt.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BudgetItem {
+    /// Cause, in words with `{}` for the text at `loc`.
+    pub cause: &'static str,
+    /// Place whose text names it, or a name.
+    pub name: CauseName,
+    /// Standard uncertainty, dB.
+    pub standard_db: f64,
+}
+
+/// How a cause is named.
+#[derive(Clone, Debug, PartialEq)]
+pub enum CauseName {
+    /// By the part at a place.
+    At(Loc),
+    /// By a name.
+    Named(Box<str>),
+    /// Needs none.
+    None,
+}
+
+/// A chain at one frequency.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BandResult {
+    /// Band name or frequency as written.
+    pub band: Box<str>,
+    /// `low`, `middle`, `high` of a range.
+    pub point: Option<&'static str>,
+    /// Hz.
+    pub hz: f64,
+    /// Whether all parts could be computed.
+    pub complete: bool,
+    /// Whether there is a tuner.
+    pub tuner: bool,
+    /// Elements in order.
+    pub nodes: Box<[NodeResult]>,
+    /// Names of branches, `DV1/1`.
+    pub branches: Box<[Box<str>]>,
+    /// Total loss, dB.
+    pub total_db: f64,
+    /// Power into the antenna, W.
+    pub antenna_w: Option<f64>,
+    /// EIRP, W.
+    pub eirp_w: Option<f64>,
+    /// Antenna gain used, dBi (the effective one of several branches).
+    pub gain_dbi: Option<f64>,
+    /// Expanded uncertainty of the result, dB.
+    pub uncertainty_db: f64,
+    /// Loss over all phases, dB.
+    pub worst_db: Option<[f64; 2]>,
+    /// Extra when wet, dB.
+    pub wet_db: Option<f64>,
+    /// SWR at the transmitter.
+    pub swr: f64,
+    /// Its largest value over phases.
+    pub swr_worst: Option<f64>,
+    /// Receive: sensitivity at the antenna, dBm.
+    pub sensitivity_dbm: Option<f64>,
+    /// Receive: system noise figure, dB.
+    pub noise_figure_db: Option<f64>,
+    /// Mean power at the antenna, W.
+    pub mean_w: Option<f64>,
+    /// Limits.
+    pub limits: Box<[LimitResult]>,
+    /// Readings.
+    pub readings: Box<[ReadingResult]>,
+    /// Budget, largest first.
+    pub budget: Box<[BudgetItem]>,
+    /// Assumptions.
+    pub(crate) assumptions: Box<[(Assumed, Loc)]>,
+}
+
+impl BandResult {
+    /// ERP, W: EIRP over 1.64 (2.15 dB).
+    #[must_use]
+    pub fn erp_w(&self) -> Option<f64> {
+        self.eirp_w.map(|e| downlead_physics::radiated::DipoleConvention::Itu215.erp(e))
+    }
+}
+
+/// A chain on all its bands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ChainResult {
+    /// Its name.
+    pub name: Loc,
+    /// Its head.
+    pub loc: Loc,
+    /// Direction.
+    pub direction: Direction,
+    /// Per frequency.
+    pub bands: Box<[BandResult]>,
+}
+
+/// Everything computed from one item.
+#[derive(Clone, Debug, Default)]
+pub struct ItemResult {
+    /// Chains in the order of the text.
+    pub chains: Vec<ChainResult>,
+    /// Findings.
+    pub diagnostics: Vec<Diagnostic>,
+    /// Names it depends on: kind and name and what that was.
+    pub(crate) depends: Vec<(u8, Box<str>, u32)>,
+}

@@ -1,0 +1,499 @@
+//! A set of files with everything computed from them, and how an edit changes it.
+
+use std::sync::Arc;
+
+use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
+use downlead_station::model::{Direction, Meaning, Station};
+use downlead_station::{Env, LoadError, Loader, LowerCache, Lowered, keyword_of, normalise};
+use downlead_syntax::{File, Item};
+use rustc_hash::{FxHashMap, FxHashSet};
+
+use crate::chain::{self, Cx};
+use crate::checks;
+use crate::point::points;
+use crate::result::{ChainResult, ItemResult};
+use crate::walk;
+
+/// A file of the set.
+pub struct FileEntry {
+    /// Path relative to the root.
+    pub path: String,
+    /// Text and tree; empty if it could not be read.
+    pub tree: File,
+    /// Why it could not be read.
+    pub error: Option<LoadError>,
+    /// Whether it was named, rather than used by another.
+    pub root: bool,
+    /// Files it uses, by index, with the place of the statement.
+    pub(crate) uses: Vec<(usize, Loc)>,
+}
+
+impl FileEntry {
+    /// Its text.
+    #[must_use]
+    pub fn text(&self) -> &str {
+        self.tree.text()
+    }
+}
+
+/// One scope: a named file and all it uses.
+pub(crate) struct Scope {
+    pub(crate) file: usize,
+    pub(crate) env: Arc<Env>,
+    pub(crate) items: Vec<(Arc<Item>, Arc<Lowered>, Arc<ItemResult>)>,
+    pub(crate) diagnostics: Vec<Diagnostic>,
+}
+
+/// Results kept from one version to the next.
+#[derive(Default)]
+pub(crate) struct Cache {
+    lower: LowerCache,
+    results: FxHashMap<(ItemId, usize), Arc<ItemResult>>,
+}
+
+/// A set of files with everything computed from them.
+pub struct Snapshot {
+    pub(crate) files: Vec<FileEntry>,
+    pub(crate) scopes: Vec<Scope>,
+    pub(crate) load_diagnostics: Vec<Diagnostic>,
+    cache: Cache,
+}
+
+/// Files nested deeper than this by `use` are refused.
+const MAX_USE_DEPTH: usize = 64;
+
+impl Snapshot {
+    /// Loads the named files and all they use, and computes everything.
+    pub fn load(roots: &[String], loader: &dyn Loader) -> Snapshot {
+        let mut s = Snapshot { files: Vec::new(), scopes: Vec::new(), load_diagnostics: Vec::new(), cache: Cache::default() };
+        for r in roots {
+            let path = normalise("", r).unwrap_or_else(|| r.clone());
+            if let Some(i) = s.files.iter().position(|f| f.path == path) {
+                s.files[i].root = true;
+                continue;
+            }
+            s.open(&path, loader, true, 0);
+        }
+        s.cycles();
+        s.compute();
+        s
+    }
+
+    fn open(&mut self, path: &str, loader: &dyn Loader, root: bool, depth: usize) -> usize {
+        let (tree, error) = match loader.read(path) {
+            Ok(text) => (File::parse(text), None),
+            Err(e) => (File::parse(""), Some(e)),
+        };
+        let at = self.files.len();
+        self.files.push(FileEntry { path: path.to_owned(), tree, error, root, uses: Vec::new() });
+        self.follow(at, loader, depth);
+        at
+    }
+
+    /// Opens what a file uses.
+    fn follow(&mut self, at: usize, loader: &dyn Loader, depth: usize) {
+        let items: Vec<Arc<Item>> = self.files[at]
+            .tree
+            .items()
+            .iter()
+            .filter(|p| keyword_of(&p.item) == Some("use"))
+            .map(|p| Arc::clone(&p.item))
+            .collect();
+        for item in items {
+            let low = self.cache.lower.get(&item, &downlead_station::Lets::default(), 0);
+            let Meaning::Use(name) = &low.meaning else { continue };
+            let base = self.files[at].path.clone();
+            let Some(path) = normalise(&base, &name.text) else {
+                self.load_diagnostics.push(
+                    Diagnostic::new(&codes::USE_OUTSIDE_ROOT, name.loc, format!("`{}` lies outside the project's root.", name.text))
+                        .at("climbs out")
+                        .help("A file may use only what lies below the root: a path with `/`, relative to this file."),
+                );
+                continue;
+            };
+            if let Some(i) = self.files.iter().position(|f| f.path == path) {
+                self.files[at].uses.push((i, name.loc));
+                continue;
+            }
+            if depth >= MAX_USE_DEPTH {
+                self.load_diagnostics.push(
+                    Diagnostic::new(&codes::USE_CYCLE, name.loc, format!("More than {MAX_USE_DEPTH} files use each other in a row."))
+                        .at("too deep"),
+                );
+                continue;
+            }
+            match loader.read(&path) {
+                Err(LoadError::OutsideRoot) => self.load_diagnostics.push(
+                    Diagnostic::new(&codes::USE_OUTSIDE_ROOT, name.loc, format!("`{}` lies outside the project's root.", name.text))
+                        .at("leads out"),
+                ),
+                Err(e) => {
+                    let mut d = Diagnostic::new(&codes::USE_NOT_FOUND, name.loc, format!("`{}` cannot be used: {e}.", name.text))
+                        .at("not read");
+                    if e == LoadError::NotFound {
+                        d = d.help(format!("Looked for `{path}` below the root. The path is relative to this file."));
+                    }
+                    self.load_diagnostics.push(d);
+                }
+                Ok(_) => {
+                    let i = self.open(&path, loader, false, depth + 1);
+                    self.files[at].uses.push((i, name.loc));
+                }
+            }
+        }
+    }
+
+    /// Reports circles of `use`.
+    fn cycles(&mut self) {
+        let n = self.files.len();
+        let mut state = vec![0u8; n];
+        let mut found = Vec::new();
+        for start in 0..n {
+            if state[start] == 0 {
+                self.visit(start, &mut state, &mut Vec::new(), &mut found);
+            }
+        }
+        self.load_diagnostics.extend(found);
+    }
+
+    fn visit(&self, at: usize, state: &mut [u8], path: &mut Vec<usize>, out: &mut Vec<Diagnostic>) {
+        state[at] = 1;
+        path.push(at);
+        for (next, loc) in &self.files[at].uses {
+            match state[*next] {
+                0 => self.visit(*next, state, path, out),
+                1 => {
+                    let from = path.iter().position(|p| p == next).unwrap_or(0);
+                    let ring: Vec<&str> = path[from..].iter().chain([next]).map(|i| self.files[*i].path.as_str()).collect();
+                    out.push(
+                        Diagnostic::new(&codes::USE_CYCLE, *loc, format!("These files use each other in a circle: {}.", ring.join(" → ")))
+                            .at("closes the circle")
+                            .help("Move what both need into a third file."),
+                    );
+                }
+                _ => {}
+            }
+        }
+        path.pop();
+        state[at] = 2;
+    }
+
+    /// Replaces a range of a file's text. Only what the edit touches is computed anew.
+    /// `loader` is asked for files that are used for the first time.
+    pub fn edit(&mut self, file: usize, range: Span, text: &str, loader: &dyn Loader) {
+        let Some(entry) = self.files.get_mut(file) else { return };
+        let before: Vec<ItemId> = uses_of(&entry.tree);
+        entry.tree = entry.tree.edit(range, text);
+        entry.error = None;
+        if uses_of(&entry.tree) != before {
+            self.reload(loader);
+        } else {
+            self.compute();
+        }
+    }
+
+    /// Follows all `use` statements anew.
+    fn reload(&mut self, loader: &dyn Loader) {
+        self.load_diagnostics.clear();
+        let old = std::mem::take(&mut self.files);
+        let known: FxHashMap<String, File> = old.iter().map(|f| (f.path.clone(), f.tree.clone())).collect();
+        let over = Overlay { known: &known, below: loader };
+        for f in old.iter().filter(|f| f.root) {
+            let at = self.files.len();
+            if self.files.iter().any(|g| g.path == f.path) {
+                continue;
+            }
+            self.files.push(FileEntry { path: f.path.clone(), tree: f.tree.clone(), error: f.error.clone(), root: true, uses: Vec::new() });
+            self.follow(at, &over, 0);
+        }
+        // keep the trees that are still there: identities of items must not change
+        for f in &mut self.files {
+            if let Some(t) = known.get(&f.path) {
+                f.tree = t.clone();
+            }
+        }
+        self.cycles();
+        self.compute();
+    }
+
+    /// The files a file sees, itself last, each once.
+    fn visible(&self, file: usize) -> Vec<usize> {
+        let mut order = Vec::new();
+        let mut seen = FxHashSet::default();
+        self.collect(file, &mut seen, &mut order);
+        order
+    }
+
+    fn collect(&self, at: usize, seen: &mut FxHashSet<usize>, order: &mut Vec<usize>) {
+        if !seen.insert(at) {
+            return;
+        }
+        for (u, _) in &self.files[at].uses {
+            self.collect(*u, seen, order);
+        }
+        order.push(at);
+    }
+
+    fn compute(&mut self) {
+        let mut scopes = Vec::new();
+        let mut alive: FxHashSet<(ItemId, usize)> = FxHashSet::default();
+        for file in 0..self.files.len() {
+            if !self.files[file].root {
+                continue;
+            }
+            let visible = self.visible(file);
+            let trees: Vec<&File> = visible.iter().map(|i| &self.files[*i].tree).collect();
+            let mut diagnostics = Vec::new();
+            let env = Env::gather(&trees, &mut self.cache.lower, &mut diagnostics);
+            let mut items = Vec::new();
+            let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
+            for p in self.files[file].tree.items() {
+                if p.item.statement().is_none() {
+                    continue;
+                }
+                let low = self.cache.lower.get(&p.item, &env.lets, env.lets_key);
+                let name = match &low.meaning {
+                    Meaning::Station(s) => Some(&s.name),
+                    Meaning::Chain(c) => Some(&c.name),
+                    _ => None,
+                };
+                if let Some(n) = name {
+                    if let Some(first) = names.insert(n.text.clone(), n.loc) {
+                        diagnostics.push(
+                            Diagnostic::new(&codes::DUPLICATE_NAME, n.loc, format!("`{}` is the name of two things.", n.text))
+                                .at("again here")
+                                .also(first, "first here"),
+                        );
+                    }
+                }
+                let key = (p.item.id, file);
+                alive.insert(key);
+                let valid = self.cache.results.get(&key).filter(|r| {
+                    r.depends.iter().all(|(k, n, id)| env.identity(*k, n) == *id)
+                });
+                let result = match valid {
+                    Some(r) => Arc::clone(r),
+                    None => {
+                        let r = Arc::new(evaluate_item(&low, &env));
+                        self.cache.results.insert(key, Arc::clone(&r));
+                        r
+                    }
+                };
+                items.push((Arc::clone(&p.item), low, result));
+            }
+            checks::definitions(&items, &env, &mut diagnostics);
+            scopes.push(Scope { file, env: Arc::new(env), items, diagnostics });
+        }
+        if self.cache.results.len() > 2 * alive.len() + 64 {
+            self.cache.results.retain(|k, _| alive.contains(k));
+        }
+        let ids: FxHashSet<ItemId> = self.files.iter().flat_map(|f| f.tree.items().iter().map(|p| p.item.id)).collect();
+        self.cache.lower.sweep(&|id| ids.contains(&id), ids.len());
+        self.scopes = scopes;
+    }
+
+    /// The files.
+    #[must_use]
+    pub fn files(&self) -> &[FileEntry] {
+        &self.files
+    }
+
+    /// Where a place is: index of the file and range in it. None for the built-in library.
+    #[must_use]
+    pub fn place(&self, loc: Loc) -> Option<(usize, Span)> {
+        self.files.iter().enumerate().find_map(|(i, f)| {
+            let p = f.tree.items().iter().find(|p| p.item.id == loc.item)?;
+            Some((i, loc.span.shift(p.start)))
+        })
+    }
+
+    /// All findings, in order of file and place.
+    #[must_use]
+    pub fn diagnostics(&self) -> Vec<Diagnostic> {
+        let index = self.index();
+        let mut out: Vec<Diagnostic> = self.load_diagnostics.clone();
+        for f in &self.files {
+            out.extend(f.tree.diagnostics());
+        }
+        let mut definitions: FxHashSet<ItemId> = FxHashSet::default();
+        for s in &self.scopes {
+            out.extend(s.diagnostics.iter().cloned());
+            for (item, low, r) in &s.items {
+                if definitions.insert(item.id) {
+                    out.extend(low.diagnostics.iter().cloned());
+                }
+                out.extend(r.diagnostics.iter().cloned());
+            }
+            // files that are only used have no scope of their own: their definitions' findings
+            for f in self.visible(s.file) {
+                if self.files[f].root {
+                    continue;
+                }
+                for p in self.files[f].tree.items() {
+                    if p.item.statement().is_some() && definitions.insert(p.item.id) {
+                        let low = downlead_station::lower(&p.item, &s.env.lets, false);
+                        out.extend(low.diagnostics);
+                    }
+                }
+            }
+        }
+        let key = |d: &Diagnostic| {
+            let at = index.get(&d.primary.loc.item).copied().unwrap_or((usize::MAX, 0));
+            (at.0, at.1 + d.primary.loc.span.start, d.primary.loc.span.end, d.code.id)
+        };
+        out.sort_by_cached_key(key);
+        out.dedup_by(|a, b| a.code.id == b.code.id && a.primary.loc == b.primary.loc && a.message == b.message);
+        out
+    }
+
+    /// File and offset of every item.
+    pub(crate) fn index(&self) -> FxHashMap<ItemId, (usize, u32)> {
+        let mut m = FxHashMap::default();
+        for (i, f) in self.files.iter().enumerate() {
+            for p in f.tree.items() {
+                m.insert(p.item.id, (i, p.start));
+            }
+        }
+        m
+    }
+}
+
+fn uses_of(tree: &File) -> Vec<ItemId> {
+    tree.items().iter().filter(|p| keyword_of(&p.item) == Some("use")).map(|p| p.item.id).collect()
+}
+
+struct Overlay<'a> {
+    known: &'a FxHashMap<String, File>,
+    below: &'a dyn Loader,
+}
+
+impl Loader for Overlay<'_> {
+    fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
+        match self.known.get(path) {
+            Some(f) => Ok(Arc::from(f.text())),
+            None => self.below.read(path),
+        }
+    }
+}
+
+/// Computes the chains of one item.
+fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
+    let mut r = ItemResult::default();
+    match &low.meaning {
+        Meaning::Station(st) => {
+            for c in &st.chains {
+                r.chains.push(chain_of(Some(st), c, env, &mut r.diagnostics));
+            }
+            checks::station(st, env, &mut r.diagnostics);
+            depends(Some(st), &st.chains, env, &mut r);
+        }
+        Meaning::Chain(c) => {
+            r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
+            depends(None, std::slice::from_ref(c), env, &mut r);
+        }
+        _ => {}
+    }
+    dedup(&mut r.diagnostics);
+    r
+}
+
+/// One finding for several bands is one finding.
+fn dedup(d: &mut Vec<Diagnostic>) {
+    let mut seen = FxHashSet::default();
+    d.retain(|d| seen.insert((d.code.id, d.primary.loc, d.message.clone())));
+}
+
+fn chain_of(station: Option<&Station>, c: &downlead_station::model::Chain, env: &Env, out: &mut Vec<Diagnostic>) -> ChainResult {
+    let stops = walk::walk(&c.steps, station, out);
+    let direction: Direction = walk::direction(c, &stops);
+    walk::shape(c, &stops, direction, out);
+    let cx = Cx { station, chain: c, env, direction };
+    let points = points(c, direction, env, out);
+    checks::chain(&cx, &stops, &points, out);
+    let bands = points.iter().map(|p| chain::evaluate(&cx, &stops, p, out)).collect();
+    ChainResult { name: c.name.loc, loc: c.loc, direction, bands }
+}
+
+/// Notes every name of a definition that took part.
+fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain], env: &Env, r: &mut ItemResult) {
+    use downlead_station::model::{BandRef, Figure, Name, PartData, Step, When};
+    let mut names: FxHashSet<(u8, Box<str>)> = FxHashSet::default();
+    let mut add = |k: u8, n: &Name| {
+        names.insert((k, n.text.clone()));
+    };
+    fn figures(f: &[Figure], add: &mut dyn FnMut(u8, &Name)) {
+        for f in f {
+            if let When::Bands(b) = &f.when {
+                b.iter().for_each(|n| add(1, n));
+            }
+            if let Some(i) = &f.meta.instrument {
+                add(5, i);
+            }
+        }
+    }
+    fn part(p: &downlead_station::model::Part, add: &mut dyn FnMut(u8, &Name)) {
+        match &p.data {
+            PartData::Line(l) => {
+                l.cable.iter().for_each(|n| add(2, n));
+                for f in [&l.loss, &l.added, &l.wet] {
+                    figures(f, add);
+                }
+            }
+            PartData::Connector(_, n) => add(3, n),
+            PartData::Device(d) => {
+                d.class.iter().for_each(|n| add(4, n));
+                d.ports.iter().for_each(|q| figures(&q.loss, add));
+                figures(&d.swr, add);
+                figures(&d.gain, add);
+            }
+            PartData::Antenna(a) => {
+                a.gain.iter().for_each(|g| figures(std::slice::from_ref(&g.figure), add));
+                figures(&a.swr, add);
+                a.impedance.iter().for_each(|z| figures(std::slice::from_ref(&z.resistance), add));
+            }
+            PartData::Transmitter(t) => t.power.iter().for_each(|x| figures(std::slice::from_ref(&x.0), add)),
+            PartData::Receiver(_) | PartData::Broken => {}
+        }
+    }
+    fn steps(s: &[Step], add: &mut dyn FnMut(u8, &Name)) {
+        use downlead_station::model::Node;
+        for s in s {
+            match s {
+                Step::Part { part: p, branches } => {
+                    part(p, add);
+                    branches.iter().for_each(|b| steps(&b.steps, add));
+                }
+                Step::Use { branches, .. } => branches.iter().for_each(|b| steps(&b.steps, add)),
+                Step::Node(n, _) => {
+                    let on = match &**n {
+                        Node::Read { on, meta, .. } => {
+                            meta.instrument.iter().for_each(|i| add(5, i));
+                            on
+                        }
+                        Node::Expect { on, .. } | Node::Limit { on, .. } => on,
+                    };
+                    on.iter().for_each(|b| add(1, b));
+                }
+                Step::Broken(_) => {}
+            }
+        }
+    }
+    if let Some(st) = station {
+        st.joins.iter().for_each(|n| add(3, n));
+        st.parts.iter().for_each(|p| part(p, &mut add));
+    }
+    for c in chains {
+        for b in &c.bands {
+            if let BandRef::Named(n) = b {
+                add(1, n);
+            }
+        }
+        steps(&c.steps, &mut add);
+    }
+    let mut list: Vec<_> = names.into_iter().map(|(k, n)| {
+        let id = env.identity(k, &n);
+        (k, n, id)
+    }).collect();
+    list.sort();
+    r.depends = list;
+}

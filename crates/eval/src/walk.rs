@@ -1,0 +1,262 @@
+//! A chain with its tags resolved: the walk along the cable, and what is wrong with its shape.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_station::model::{Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step};
+use downlead_station::nearest;
+
+/// One line of a walk.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Stop<'m> {
+    /// A part.
+    Part {
+        /// The part.
+        part: &'m Part,
+        /// Port.
+        port: Option<&'m Name>,
+        /// The chain's line.
+        loc: Loc,
+        /// Branches of a divider.
+        branches: &'m [Branch],
+    },
+    /// A statement at the node.
+    Node(&'m Node, Loc),
+    /// A line that could not be understood or resolved.
+    Gap(Loc),
+}
+
+/// Resolves the steps of a chain or branch.
+pub(crate) fn walk<'m>(steps: &'m [Step], station: Option<&'m Station>, out: &mut Vec<Diagnostic>) -> Vec<Stop<'m>> {
+    let mut stops = Vec::with_capacity(steps.len());
+    for s in steps {
+        stops.push(match s {
+            Step::Node(n, loc) => Stop::Node(n, *loc),
+            Step::Broken(loc) => Stop::Gap(*loc),
+            Step::Part { part, branches } => Stop::Part { part, port: None, loc: part.loc, branches },
+            Step::Use { tag, port, loc, branches } => match find(station, &tag.text) {
+                Some(part) => Stop::Part { part, port: port.as_ref(), loc: *loc, branches },
+                None => {
+                    unknown(tag, station, out);
+                    Stop::Gap(*loc)
+                }
+            },
+        });
+    }
+    stops
+}
+
+fn find<'m>(station: Option<&'m Station>, tag: &str) -> Option<&'m Part> {
+    station?.parts.iter().find(|p| p.tag.as_ref().is_some_and(|t| &*t.text == tag))
+}
+
+fn unknown(tag: &Name, station: Option<&Station>, out: &mut Vec<Diagnostic>) {
+    let d = match station {
+        None => Diagnostic::new(
+            &codes::UNKNOWN_PART,
+            tag.loc,
+            format!("`{}` is no part: a chain outside a station has its parts written into it.", tag.text),
+        )
+        .at("neither a kind of part nor a tag")
+        .help("Written for example `run 28 m of half-inch-foam`."),
+        Some(st) => {
+            let mut d = Diagnostic::new(&codes::UNKNOWN_PART, tag.loc, format!("Station `{}` has no part `{}`.", st.name.text, tag.text))
+                .at("not defined");
+            let kinds = PartKind::ALL.iter().map(|k| k.word());
+            let tags = st.parts.iter().filter_map(|p| p.tag.as_ref()).map(|t| &*t.text);
+            if let Some(n) = nearest(&tag.text, tags.chain(kinds)) {
+                d = d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), tag.loc, n);
+            } else {
+                d = d.help(format!("Define it in the station, for example `jumper {} 1.4 m of rg-213`.", tag.text));
+            }
+            d
+        }
+    };
+    out.push(d);
+}
+
+/// Direction of a chain: as stated, or from what it begins with.
+pub(crate) fn direction(chain: &Chain, stops: &[Stop<'_>]) -> Direction {
+    if let Some(d) = chain.direction {
+        return d;
+    }
+    let first = stops.iter().find_map(|s| match s {
+        Stop::Part { part, .. } => Some(part.kind),
+        _ => None,
+    });
+    let last = stops.iter().rev().find_map(|s| match s {
+        Stop::Part { part, .. } => Some(part.kind),
+        _ => None,
+    });
+    match (first, last) {
+        (Some(PartKind::Antenna), _) | (_, Some(PartKind::Receiver)) => Direction::Receive,
+        _ => Direction::Transmit,
+    }
+}
+
+/// Checks the shape of a chain that does not depend on frequency.
+pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, out: &mut Vec<Diagnostic>) {
+    let parts: Vec<(&Part, Loc, bool, Option<&Name>)> = stops
+        .iter()
+        .filter_map(|s| match s {
+            Stop::Part { part, loc, branches, port } => Some((*part, *loc, !branches.is_empty(), *port)),
+            _ => None,
+        })
+        .collect();
+    let gaps = stops.iter().any(|s| matches!(s, Stop::Gap(_)));
+    begin_and_end(chain, &parts, direction, gaps, out);
+    loops(&parts, out);
+    ports(&parts, out);
+    families(stops, out);
+    for (p, loc, ..) in &parts {
+        let bad = match (p.kind, direction) {
+            (PartKind::Preamplifier, Direction::Transmit) => {
+                Some("A preamplifier in a transmit chain would get the transmitter's whole power.")
+            }
+            (PartKind::Amplifier, Direction::Receive) => Some("A power amplifier does not work backwards in a receive chain."),
+            _ => None,
+        };
+        if let Some(why) = bad {
+            out.push(
+                Diagnostic::new(&codes::AMPLIFIER_BACKWARDS, *loc, why)
+                    .at(format!("in a {} chain", direction.word()))
+                    .help("Put a relay (`switch`) around it and leave it out of this chain, or make it another chain."),
+            );
+        }
+    }
+}
+
+type Row<'a, 'm> = (&'m Part, Loc, bool, Option<&'m Name>);
+
+fn begin_and_end(chain: &Chain, parts: &[Row<'_, '_>], direction: Direction, gaps: bool, out: &mut Vec<Diagnostic>) {
+    let (begin, end): (fn(PartKind) -> bool, fn(PartKind) -> bool) = match direction {
+        Direction::Transmit => (|k| k == PartKind::Transmitter, PartKind::ends_transmit),
+        Direction::Receive => (|k| k == PartKind::Antenna, |k| k == PartKind::Receiver || k == PartKind::Load),
+    };
+    let (first_words, last_words, example) = match direction {
+        Direction::Transmit => ("a transmitter", "an antenna or a load", "antenna 4.5 dBi"),
+        Direction::Receive => ("an antenna", "a receiver", "receiver RX1"),
+    };
+    let starts = parts.first().is_some_and(|p| begin(p.0.kind));
+    if !starts && !(gaps && parts.is_empty()) {
+        let loc = parts.first().map_or(chain.loc, |p| p.1);
+        let first_is_gap = gaps && parts.first().is_none_or(|p| !begin(p.0.kind));
+        if !(first_is_gap && parts.iter().all(|p| !begin(p.0.kind))) || !gaps {
+            out.push(
+                Diagnostic::new(
+                    &codes::CHAIN_WITHOUT_START,
+                    loc,
+                    format!("Chain `{}` begins with no {}; no power can be computed.", chain.name.text, &first_words[2..].trim()),
+                )
+                .at(format!("a {} chain begins with {first_words}", direction.word()))
+                .help("The lines of a chain stand in the order the power flows."),
+            );
+        }
+    }
+    let ended = parts.iter().position(|p| end(p.0.kind) || p.2);
+    match ended {
+        None if !gaps => {
+            let loc = parts.last().map_or(chain.loc, |p| p.1);
+            out.push(
+                Diagnostic::new(&codes::CHAIN_WITHOUT_END, loc, format!("Chain `{}` ends in nothing.", chain.name.text))
+                    .at(format!("{last_words} belongs behind this"))
+                    .help(format!("Add the last line, for example `{example}`.")),
+            );
+        }
+        Some(i) if i + 1 < parts.len() => {
+            out.push(
+                Diagnostic::new(&codes::PART_AFTER_END, parts[i + 1].1, format!("Nothing follows {}.", if parts[i].2 { "a divider with branches" } else { last_words }))
+                    .at("behind the end")
+                    .also(parts[i].1, "the chain ends here"),
+            );
+        }
+        _ => {}
+    }
+    for p in parts.iter().skip(1) {
+        if begin(p.0.kind) && direction == Direction::Transmit {
+            out.push(
+                Diagnostic::new(&codes::PART_AFTER_END, p.1, "A transmitter stands only at the beginning of a chain.")
+                    .at("a second beginning")
+                    .help("Several transmitters on one line have a chain each, through the ports of a combiner."),
+            );
+        }
+    }
+}
+
+fn loops(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
+    for (i, p) in parts.iter().enumerate() {
+        let Some(tag) = &p.0.tag else { continue };
+        if let Some(first) = parts[..i].iter().find(|q| std::ptr::eq(q.0, p.0)) {
+            out.push(
+                Diagnostic::new(&codes::CHAIN_LOOP, p.1, format!("The chain passes `{}` twice.", tag.text))
+                    .at("again here")
+                    .also(first.1, "first here")
+                    .help("Two pieces of one kind are two parts with two tags."),
+            );
+        }
+    }
+}
+
+fn ports(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
+    for (p, loc, _, port) in parts {
+        let PartData::Device(d) = &p.data else { continue };
+        if d.class.is_some() && d.ports.is_empty() {
+            continue;
+        }
+        let named: Vec<&str> = d.ports.iter().map(|q| &*q.name.text).filter(|n| !n.is_empty()).collect();
+        let tag = p.tag.as_ref().map_or(p.kind.word(), |t| &t.text);
+        match port {
+            Some(n) if !d.ports.iter().any(|q| q.name.text == n.text) => {
+                let mut diag = Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` has no port `{}`.", n.text)).at("not defined");
+                diag = match nearest(&n.text, named.iter().copied()) {
+                    Some(near) => diag.fix(format!("write `{near}`"), n.loc, near),
+                    None => diag,
+                };
+                if !named.is_empty() {
+                    diag = diag.help(format!("Its ports: {}.", named.join(", ")));
+                }
+                out.push(diag.also(p.loc, "the part"));
+            }
+            None if named.len() > 1 => {
+                let mut diag = Diagnostic::new(
+                    &codes::PORT_NEEDED,
+                    *loc,
+                    format!("`{tag}` has the ports {}; which one does this chain take?", named.join(" and ")),
+                )
+                .at("no port named")
+                .also(p.loc, "the part");
+                let end = Loc::new(loc.item, downlead_base::Span::new(loc.span.end, loc.span.end));
+                for n in named.iter().take(4) {
+                    diag = diag.fix(format!("write `{tag}.{n}`"), end, format!(".{n}"));
+                }
+                out.push(diag);
+            }
+            _ => {}
+        }
+    }
+}
+
+fn families(stops: &[Stop<'_>], out: &mut Vec<Diagnostic>) {
+    let mut before: Option<(&str, Loc)> = None;
+    for s in stops {
+        let Stop::Part { part, loc, .. } = s else { continue };
+        if matches!(part.kind, PartKind::Connector | PartKind::Adapter) {
+            // what stands there is what joins the two
+            before = None;
+            continue;
+        }
+        if let (Some((family, first)), Some(ends)) = (before, &part.ends) {
+            if family != &*ends.0 {
+                out.push(
+                    Diagnostic::new(
+                        &codes::CONNECTOR_GAP,
+                        *loc,
+                        format!("An end of family `{family}` meets one of family `{}`; nothing joins them.", ends.0),
+                    )
+                    .at(format!("begins in `{}`", ends.0))
+                    .also(first, format!("ends in `{family}`"))
+                    .help(format!("Put an adapter between: `adapter {family}-to-{}`.", ends.0)),
+                );
+            }
+        }
+        before = part.ends.as_ref().map(|e| (&*e.1, *loc));
+    }
+}
