@@ -5,10 +5,12 @@
     generate.py --check    write nothing; fail when a file is stale
 """
 
+import json
 import sys
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent))
+import lists  # noqa: E402
 import queries  # noqa: E402
 import sections  # noqa: E402
 import textmate  # noqa: E402
@@ -28,9 +30,25 @@ def outputs(t):
     yield "grammar/tables.json", dump(t)
     yield "vscode/syntaxes/downlead.tmLanguage.json", textmate.text(t)
     yield part("tree-sitter/grammar.js", ("tables", sections.tree_sitter(t)))
+    yield part("neovim/syntax/downlead.vim", ("lists", lists.vim(t)))
     yield "tree-sitter/queries/highlights.scm", queries.highlights(t, queries.OWN)
     yield "neovim/queries/downlead/highlights.scm", queries.highlights(t, queries.NEOVIM)
     yield "helix/queries/downlead/highlights.scm", queries.highlights(t, queries.HELIX)
+
+
+def parser_is_stale(t):
+    """Whether the committed parser was made from other lists than today's. Seen without the tree-sitter command."""
+    rules = json.loads((EDITORS / "tree-sitter/src/grammar.json").read_text(encoding="utf-8"))["rules"]
+
+    def values(rule):
+        return {m["value"] for m in rules[rule]["members"] if m["type"] == "STRING"}
+
+    return (
+        values("keyword") != {k["word"] for k in t["keywords"]}
+        or values("word") != set(t["inner_words"])
+        or values("unit") != {s for s in t["unit_symbols"] if "/" not in s}
+        or len(rules["unit"]["members"]) != len(t["unit_symbols"])
+    )
 
 
 def main(args):
@@ -38,7 +56,8 @@ def main(args):
         print(__doc__, file=sys.stderr)
         return 2
     try:
-        files = list(outputs(tables()))
+        data = tables()
+        files = list(outputs(data))
     except TableError as e:
         print(f"error: {e}", file=sys.stderr)
         return 1
@@ -53,10 +72,15 @@ def main(args):
     if args:
         for path in stale:
             print(f"stale: editors/{path} (run editors/grammar/generate.py)")
+        if parser_is_stale(data):
+            stale.append("tree-sitter/src")
+            print("stale: editors/tree-sitter/src (run editors/tree-sitter/generate.sh)")
         return 1 if stale else 0
     for path in stale:
         print(f"wrote editors/{path}")
     print(f"{len(files)} files, {len(stale)} written")
+    if parser_is_stale(data):
+        print("the tree-sitter parser is stale: run editors/tree-sitter/generate.sh")
     return 0
 
 

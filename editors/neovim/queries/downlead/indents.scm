@@ -1,0 +1,3 @@
+; What is inside braces is indented one step, the closing brace is not.
+(block) @indent.begin
+(block "}" @indent.branch @indent.end)

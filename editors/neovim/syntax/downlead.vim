@@ -1,0 +1,44 @@
+" Colours without tree-sitter, for Neovim and for plain Vim.
+if exists("b:current_syntax")
+  finish
+endif
+
+syntax case match
+syntax iskeyword @,48-57,_,-,.,181,956,937,8486,176,955
+
+" Of two matches at one place the later one wins.
+syntax match downleadOperator "±\|+/-\|[-=+*]"
+" a name at the start of a statement is a tag
+syntax match downleadTag "\%(\%(^\|[{};]\)\s*\)\@<=\k\+"
+syntax match downleadNumber "\<-\=\d\+\%(\.\d\+\)\=\%([eE][-+]\=\d\+\)\=\>"
+" BEGIN generated: lists
+syntax match downleadWord "\<\%(ssb-processed\|construction\|loss-tangent\|permittivity\|preamplifier\|directivity\|resistivity\|return-loss\|sensitivity\|temperature\|transmitter\|calibrated\|circulator\|efficiency\|instrument\|resolution\|amplifier\|conductor\|connector\|displayed\|impedance\|isolation\|protector\|reactance\|reference\|reflected\|accuracy\|branches\|combiner\|diameter\|diplexer\|duplexer\|foldback\|isolator\|position\|realized\|receiver\|transmit\|velocity\|adapter\|ambient\|antenna\|carrier\|coupled\|coupler\|divider\|forward\|maximum\|nominal\|reading\|receive\|spacing\|station\|typical\|voltage\|branch\|device\|etrs89\|excess\|expect\|family\|figure\|filter\|ground\|height\|jumper\|output\|passes\|rating\|shared\|source\|strand\|switch\|added\|apart\|balun\|braid\|cable\|chain\|guess\|inner\|joins\|keyed\|limit\|meter\|nad27\|nad83\|noise\|outer\|phase\|place\|power\|rated\|scale\|sheet\|sinad\|since\|tuner\|valid\|wgs84\|wires\|amsl\|band\|bump\|clad\|data\|duty\|eirp\|ends\|full\|gain\|haat\|high\|kind\|load\|loss\|mean\|mode\|port\|read\|size\|tail\|ways\|with\|agl\|erp\|for\|let\|low\|net\|pad\|pep\|per\|run\|ssb\|swr\|use\|way\|wet\|am\|at\|by\|cw\|fm\|in\|of\|on\|to\|k\)\>"
+syntax match downleadDefinition "\%(\%(^\|[{};]\)\s*\)\@<=\%(instrument\|connector\|station\|device\|cable\|chain\|band\|let\|use\)\>"
+syntax match downleadPart "\%(\%(^\|[{};]\)\s*\)\@<=\%(preamplifier\|transmitter\|circulator\|amplifier\|protector\|combiner\|diplexer\|duplexer\|isolator\|receiver\|adapter\|antenna\|coupler\|divider\|filter\|jumper\|switch\|balun\|meter\|tuner\|load\|tail\|pad\|run\)\>"
+syntax match downleadStatement "\%(\%(^\|[{};]\)\s*\)\@<=\%(branches\|branch\|expect\|joins\|limit\|read\)\>"
+syntax match downleadProperty "\%(\%(^\|[{};]\)\s*\)\@<=\%(construction\|loss-tangent\|permittivity\|directivity\|resistivity\|return-loss\|sensitivity\|temperature\|calibrated\|efficiency\|resolution\|conductor\|impedance\|isolation\|accuracy\|diameter\|foldback\|position\|transmit\|velocity\|coupled\|receive\|spacing\|voltage\|excess\|family\|ground\|height\|passes\|rating\|source\|strand\|braid\|inner\|keyed\|noise\|outer\|place\|power\|scale\|valid\|wires\|bump\|duty\|gain\|high\|kind\|loss\|mode\|port\|size\|ways\|low\|swr\)\>"
+syntax match downleadNumber "\<-\=\d\+\%(\.\d\+\)\=\%([eE][-+]\=\d\+\)\=\ze\s*\%(\%(dB\s*/\s*100\s*ft\s*/\s*sqrt(MHz)\|dB\s*/\s*100\s*m\s*/\s*sqrt(MHz)\|dB\s*/\s*100\s*ft\s*/\s*√MHz\|dB\s*/\s*100\s*ft\s*/\s*MHz\|dB\s*/\s*100\s*m\s*/\s*√MHz\|dB\s*/\s*100\s*m\s*/\s*MHz\|wavelengths\|wavelength\|dB\s*/\s*100\s*ft\|dB\s*/\s*100\s*m\|dB\s*/\s*ft\|dB\s*/\s*km\|ohm-m\|pF\s*/\s*ft\|dB\s*/\s*m\|degC\|degF\|ohms\|pF\s*/\s*m\|GHz\|MHz\|dBW\|dBd\|dBi\|dBm\|deg\|kHz\|min\|ohm\|Hz\|cm\|dB\|ft\|in\|kV\|kW\|km\|mW\|mi\|mm\|uV\|uW\|yd\|°C\|°F\|µV\|µW\|Ωm\|μV\|μW\|Ωm\|A\|V\|W\|h\|m\|s\|°\|Ω\|λ\|Ω\)\k\@!\|%\)" nextgroup=downleadUnit skipwhite
+syntax match downleadUnit "\%(dB\s*/\s*100\s*ft\s*/\s*sqrt(MHz)\|dB\s*/\s*100\s*m\s*/\s*sqrt(MHz)\|dB\s*/\s*100\s*ft\s*/\s*√MHz\|dB\s*/\s*100\s*ft\s*/\s*MHz\|dB\s*/\s*100\s*m\s*/\s*√MHz\|dB\s*/\s*100\s*m\s*/\s*MHz\|wavelengths\|wavelength\|dB\s*/\s*100\s*ft\|dB\s*/\s*100\s*m\|dB\s*/\s*ft\|dB\s*/\s*km\|ohm-m\|pF\s*/\s*ft\|dB\s*/\s*m\|degC\|degF\|ohms\|pF\s*/\s*m\|GHz\|MHz\|dBW\|dBd\|dBi\|dBm\|deg\|kHz\|min\|ohm\|Hz\|cm\|dB\|ft\|in\|kV\|kW\|km\|mW\|mi\|mm\|uV\|uW\|yd\|°C\|°F\|µV\|µW\|Ωm\|μV\|μW\|Ωm\|A\|V\|W\|h\|m\|s\|°\|Ω\|λ\|Ω\)\k\@!\|%" contained
+" END generated: lists
+syntax match downleadDate "\<\d\{4}-\d\d\%(-\d\d\)\=\>"
+syntax match downleadAngle "\<\d\+°[ ]\=\d\+\%(\.\d\+\)\=′\%([ ]\=\d\+\%(\.\d\+\)\=″\)\="
+syntax match downleadRoot "\<sqrt([A-Za-z]\+)\|√[A-Za-z]\+"
+syntax region downleadText start=+"+ end=+"+ oneline
+syntax match downleadComment "//.*" contains=@Spell
+
+highlight default link downleadDefinition Keyword
+highlight default link downleadPart Type
+highlight default link downleadStatement Statement
+highlight default link downleadProperty Identifier
+highlight default link downleadWord Special
+highlight default link downleadTag Constant
+highlight default link downleadNumber Number
+highlight default link downleadDate Number
+highlight default link downleadAngle Number
+highlight default link downleadUnit PreProc
+highlight default link downleadRoot PreProc
+highlight default link downleadOperator Operator
+highlight default link downleadText String
+highlight default link downleadComment Comment
+
+let b:current_syntax = "downlead"
