@@ -14,8 +14,8 @@ use crate::report::{
 use crate::result::{BandResult, CauseName, ChainResult, NodeResult};
 use crate::snapshot::{Scope, Snapshot};
 
-/// Lines and texts of places.
-pub(crate) struct Places<'s> {
+/// Lines and texts of places, for those who put results into words.
+pub struct Places<'s> {
     snapshot: &'s Snapshot,
     index: FxHashMap<ItemId, (usize, u32)>,
     library: FxHashMap<ItemId, (usize, u32)>,
@@ -24,7 +24,9 @@ pub(crate) struct Places<'s> {
 }
 
 impl<'s> Places<'s> {
-    pub(crate) fn new(snapshot: &'s Snapshot) -> Self {
+    /// Of a snapshot.
+    #[must_use]
+    pub fn new(snapshot: &'s Snapshot) -> Self {
         let lib = downlead_station::library();
         let mut library = FxHashMap::default();
         for (i, (_, f)) in lib.files.iter().enumerate() {
@@ -42,7 +44,8 @@ impl<'s> Places<'s> {
     }
 
     /// File (path; of the library `library/NAME`), byte range and line from 1.
-    pub(crate) fn at(&self, loc: Loc) -> (String, Span, u32) {
+    #[must_use]
+    pub fn at(&self, loc: Loc) -> (String, Span, u32) {
         if let Some((f, start)) = self.index.get(&loc.item) {
             let span = loc.span.shift(*start);
             return (self.snapshot.files()[*f].path.clone(), span, line_of(&self.lines[*f], span.start));
@@ -55,14 +58,18 @@ impl<'s> Places<'s> {
         (String::new(), loc.span, 0)
     }
 
-    pub(crate) fn line(&self, loc: Loc) -> u32 {
+    /// Line from 1.
+    #[must_use]
+    pub fn line(&self, loc: Loc) -> u32 {
         match self.index.get(&loc.item) {
             Some((f, start)) => line_of(&self.lines[*f], loc.span.start + start),
             None => self.at(loc).2,
         }
     }
 
-    pub(crate) fn text(&self, loc: Loc) -> &str {
+    /// The source text there.
+    #[must_use]
+    pub fn text(&self, loc: Loc) -> &str {
         if let Some((f, start)) = self.index.get(&loc.item) {
             return self.snapshot.files()[*f].text().get(loc.span.shift(*start).range()).unwrap_or("");
         }
@@ -160,6 +167,14 @@ fn finite(v: f64) -> Option<f64> {
 /// JSON has no infinity; a number that is none is left out or set to zero.
 fn number(v: f64) -> f64 {
     if v.is_finite() { v } else { 0.0 }
+}
+
+impl BandResult {
+    /// What was assumed, in sentences.
+    #[must_use]
+    pub fn assumptions(&self, places: &Places<'_>) -> Vec<String> {
+        assumptions(places, &self.assumptions)
+    }
 }
 
 impl Snapshot {

@@ -8,7 +8,7 @@
 use downlead_physics::mismatch::mismatch_loss;
 use downlead_physics::network::SMatrix;
 use downlead_physics::pairs::{Block, chain_loss, seen_by_source};
-use downlead_quantity::to_db;
+
 use num_complex::Complex64;
 
 /// Reference impedance of all scattering parameters, ohm.
@@ -50,7 +50,7 @@ impl Piece {
         Piece {
             s,
             phase_known: true,
-            loss_db: -to_db(s.gain()),
+            loss_db: -s.gain(),
             s11: s.s11.norm(),
             s22: s.s22.norm(),
             way: Way::Both,
@@ -118,7 +118,7 @@ pub(crate) fn solve(pieces: &[Piece], end: End) -> Solved {
         while t > 0 && pieces[t - 1].phase_known && pieces[t - 1].way == Way::Both {
             let p = &pieces[t - 1];
             after[t - 1] = g.norm();
-            net[t - 1] = -to_db(p.s.operating_gain(g));
+            net[t - 1] = -p.s.operating_gain(g);
             g = p.s.gamma_in(g);
             t -= 1;
         }
@@ -159,7 +159,7 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
                 if let Some(s) = c.s {
                     let s = s.then(&p.s);
                     c.s = Some(s);
-                    c.block = Block { loss_db: -to_db(s.gain()), s11: s.s11.norm(), s22: s.s22.norm() };
+                    c.block = Block { loss_db: -s.gain(), s11: s.s11.norm(), s22: s.s22.norm() };
                     c.to = i + 1;
                     continue;
                 }
@@ -205,7 +205,7 @@ fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
             let mut rms = r;
             for i in (c.from..c.to).rev() {
                 let p = &pieces[i];
-                let op = -to_db(p.s.operating_gain(g));
+                let op = -p.s.operating_gain(g);
                 g = p.s.gamma_in(g);
                 out.net_loss[i] = op;
                 sum += op;
@@ -260,11 +260,13 @@ fn spread(pieces: &[Piece], blocks: &[Cluster], end: f64, load_phase_only: bool,
             out.gamma_in_worst = seen_by_source(&seg, load).worst_gamma.max(out.gamma_in);
         }
         if last && tuner {
-            // the tuner takes the reflected power up again, or finds none: both ends move
-            let seen = seen_by_source(&seg, load);
-            high += mismatch_loss(seen.rms_gamma);
-            low += (mismatch_loss(seen.worst_gamma) - mismatch_loss(seen.rms_gamma)).max(0.0);
-            variance += 0.25 * mismatch_loss(seen.rms_gamma) * mismatch_loss(seen.rms_gamma) / 3.0;
+            // the tuner takes the reflected power up again; how much there is depends on how
+            // the reflections meet at its output
+            let (best, rms, worst) = meeting(&seg, load);
+            high += mismatch_loss(rms) - mismatch_loss(best);
+            low += mismatch_loss(worst) - mismatch_loss(rms);
+            let width = mismatch_loss(worst) - mismatch_loss(best);
+            variance += width * width / 12.0;
         }
         if last {
             break;
@@ -279,18 +281,34 @@ fn spread(pieces: &[Piece], blocks: &[Cluster], end: f64, load_phase_only: bool,
     out.worst_low_db = low;
 }
 
+/// Smallest, rms and largest magnitude that the reflections of a segment can add up to at its
+/// input.
+fn meeting(blocks: &[Block], load: f64) -> (f64, f64, f64) {
+    let (mut before, mut sum, mut squares, mut largest) = (0.0, 0.0, 0.0, 0.0f64);
+    let each = blocks.iter().map(|b| (b.s11, b.loss_db)).chain([(load, 0.0)]);
+    for (r, loss) in each {
+        let here = r * downlead_quantity::from_db(-before);
+        sum += here;
+        squares += here * here;
+        largest = largest.max(here);
+        before += loss;
+    }
+    let cap = 0.999_999;
+    ((2.0 * largest - sum).max(0.0).min(cap), libm::sqrt(squares).min(cap), sum.min(cap))
+}
+
 /// Loss over all phases of a load of magnitude `r` behind `s`: variance, how much above and
 /// below the nominal, and the largest reflection at the input. With a tuner the net loss counts.
 fn scan(s: &SMatrix, r: f64, tuner: bool) -> (f64, f64, f64, f64) {
     const STEPS: u32 = 120;
-    let il = -to_db(s.gain());
+    let il = -s.gain();
     let rms_in = looking_in(&Block { loss_db: il, s11: s.s11.norm(), s22: s.s22.norm() }, Way::Both, r);
     let nominal = il + mismatch_loss(r) - if tuner { mismatch_loss(rms_in) } else { 0.0 };
     let (mut sum2, mut hi, mut lo, mut worst) = (0.0, f64::NEG_INFINITY, f64::INFINITY, 0.0f64);
     for k in 0..STEPS {
         let phi = core::f64::consts::TAU * f64::from(k) / f64::from(STEPS);
         let g = Complex64::new(r * libm::cos(phi), r * libm::sin(phi));
-        let loss = -to_db(if tuner { s.operating_gain(g) } else { s.transducer_gain(Complex64::new(0.0, 0.0), g) });
+        let loss = -(if tuner { s.operating_gain(g) } else { s.transducer_gain(Complex64::new(0.0, 0.0), g) });
         let d = loss - nominal;
         sum2 += d * d;
         hi = hi.max(d);

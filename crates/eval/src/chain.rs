@@ -414,31 +414,23 @@ impl<'m> Run<'m, '_> {
         let mut piece = 0;
         let mut gamma = solved.gamma_in;
         let mut wet = 0.0;
-        // in a chain with a tuner a dB of line counts for more than a dB: it also spoils the
-        // match the tuner would have taken up
-        let mut sensitivity = 1.0;
+        let sensitivity = sensitivities(s, solved, self.point.hz);
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
                 self.state(*loc, n, net, gamma, cumulative, &budget, solved);
             }
             let mut loss = 0.0;
-            let mut is_tuner = false;
             while piece < s.pieces.len() && s.pieces[piece].element == i {
                 loss += solved.net_loss[piece];
                 gamma = solved.gamma_after[piece];
-                is_tuner |= s.pieces[piece].way == Way::Tuner;
                 piece += 1;
-            }
-            if is_tuner {
-                let q = gamma * gamma;
-                sensitivity = 1.0 + 2.0 * q / (1.0 - q).max(1e-6);
             }
             let before = net;
             net *= from_db(-loss);
             cumulative += loss;
             wet += e.wet_db;
             for (c, u) in &e.causes {
-                budget.add(c.clone(), u * sensitivity);
+                budget.add(c.clone(), u * sensitivity.as_ref().map_or(1.0, |x| x[i]));
             }
             let active = e.loss_db < 0.0;
             self.nodes.push(NodeResult {
@@ -766,6 +758,48 @@ impl<'m> Run<'m, '_> {
         let Some(f) = feed else { return };
         crate::rating::check(self, s, f);
     }
+}
+
+/// By how many dB the whole loss changes for one dB more in each element (GUM, JCGM 100:2008,
+/// 5.1.3, by differences). None where everything is matched and each dB counts as one: only
+/// standing waves make a dB of line count for more or less.
+fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> {
+    const STEP_DB: f64 = 0.01;
+    let reflects = |g: f64| g > 0.02;
+    if !solved.gamma_after.iter().any(|g| reflects(*g)) && !reflects(solved.gamma_in) {
+        return None;
+    }
+    let total = |r: &Solved| r.net_loss.iter().sum::<f64>() + mismatch_loss(r.gamma_in);
+    let base = total(solved);
+    let mut out = vec![1.0; s.elements.len()];
+    for (i, e) in s.elements.iter().enumerate() {
+        if e.causes.iter().all(|c| c.1 == 0.0) {
+            continue;
+        }
+        let mut pieces = s.pieces.clone();
+        let Some(p) = pieces.iter_mut().find(|p| p.element == i) else { continue };
+        match &e.line {
+            Some(l) if p.phase_known && l.length_m > 0.0 => {
+                let matched = l.at.loss() * l.length_m;
+                let scale = 1.0 + STEP_DB / matched.max(1e-9);
+                let params = downlead_physics::line::LineParams {
+                    r0_ohm: l.at.z0,
+                    velocity_factor: l.at.velocity,
+                    alpha_c_db_per_m: l.at.alpha_c * scale,
+                    alpha_d_db_per_m: l.at.alpha_d * scale,
+                };
+                *p = Piece::known(downlead_physics::network::SMatrix::line(&params, hz, l.length_m, R0), i);
+            }
+            _ => {
+                p.loss_db += STEP_DB;
+                let f = from_db(-0.5 * STEP_DB);
+                p.s.s21 *= f;
+                p.s.s12 *= f;
+            }
+        }
+        out[i] = (total(&solve(&pieces, s.end_wave)) - base) / STEP_DB;
+    }
+    Some(out)
 }
 
 /// Forward power of a net power where a reflection `gamma` is seen.

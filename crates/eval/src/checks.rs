@@ -1,21 +1,17 @@
 //! Checks of chains, stations and definitions that are not results: shape, plausibility, habits
 //! that lead astray.
 
-use std::sync::Arc;
-
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::table::fit_two_term;
 use downlead_quantity::{db, frequency, number};
 use downlead_station::model::{
     BandKind, Bound, Cable, CableLoss, Chain, ConnectorLoss, Direction, Figure, Meaning, Part, PartData, PartKind, Station, When,
 };
-use downlead_station::{Env, Lowered};
-use downlead_syntax::Item;
+use downlead_station::Env;
 use rustc_hash::FxHashMap;
 
 use crate::chain::Cx;
 use crate::point::Point;
-use crate::result::ItemResult;
 use crate::walk::{Stop, direction, walk};
 
 /// Checks of one chain over all its frequencies.
@@ -514,7 +510,7 @@ fn devices_and_bands(c: &Chain, stops: &[Stop<'_>], env: &Env, out: &mut Vec<Dia
 }
 
 /// Checks of definitions: cables above all.
-pub(crate) fn definitions(items: &[(Arc<Item>, Arc<Lowered>, Arc<ItemResult>)], _env: &Env, out: &mut Vec<Diagnostic>) {
+pub(crate) fn definitions(items: &[crate::snapshot::Evaluated], _env: &Env, out: &mut Vec<Diagnostic>) {
     for (_, low, _) in items {
         if let Meaning::Cable(c) = &low.meaning {
             cable(c, out);

@@ -6,7 +6,7 @@ use downlead_physics::devices::{coupler_main_loss, divider_loss};
 use downlead_physics::line::LineParams;
 use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::network::SMatrix;
-use downlead_quantity::{DB_PER_RELATIVE, Measure, frequency};
+use downlead_quantity::{Measure, frequency};
 use downlead_station::model::{
     Basis, Bound, Cable, Connector, ConnectorLoss, Device, Figure, Line, LineLength, Meta, Name, Part, PartData,
     PartKind, Station,
@@ -29,7 +29,6 @@ pub(crate) struct LineAt<'m> {
     pub(crate) at: CableAt,
     pub(crate) length_m: f64,
     pub(crate) temperature: Measure,
-    pub(crate) added_db: f64,
 }
 
 /// A part at one frequency.
@@ -273,7 +272,7 @@ impl<'m> Build<'m, '_> {
         if added > 0.0 {
             self.pieces.push(Piece::point_loss(added, index));
         }
-        e.line = Some(LineAt { cable, at, length_m: length.value, temperature: t, added_db: added });
+        e.line = Some(LineAt { cable, at, length_m: length.value, temperature: t });
     }
 
     fn unknown_cable(&mut self, name: &'m Name) {
@@ -374,7 +373,7 @@ impl<'m> Build<'m, '_> {
             // several pairs lie at unknown distances from each other
             Some((z_ohm, electrical_m)) => {
                 let s = Bump { z_ohm, electrical_m }.network(self.point.hz, R0);
-                let reflective = -downlead_quantity::to_db(s.gain());
+                let reflective = -s.gain();
                 e.loss_db += f64::from(count) * reflective;
                 for i in 0..count {
                     if i == 0 {
@@ -503,10 +502,4 @@ impl<'m> Build<'m, '_> {
             Piece::unknown(loss, gamma, gamma, way, index)
         });
     }
-}
-
-/// Standard uncertainty in dB of a relative one.
-#[must_use]
-pub(crate) fn relative_db(u: f64) -> f64 {
-    DB_PER_RELATIVE * u
 }

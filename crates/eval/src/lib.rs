@@ -22,4 +22,5 @@ mod walk;
 
 pub use cable::{CableAt, at as cable_at};
 pub use explain::Derivation;
-pub use snapshot::{FileEntry, Snapshot};
+pub use build::Places;
+pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

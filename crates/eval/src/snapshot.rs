@@ -37,11 +37,34 @@ impl FileEntry {
 }
 
 /// One scope: a named file and all it uses.
-pub(crate) struct Scope {
+pub struct Scope {
     pub(crate) file: usize,
     pub(crate) env: Arc<Env>,
-    pub(crate) items: Vec<(Arc<Item>, Arc<Lowered>, Arc<ItemResult>)>,
+    pub(crate) items: Vec<Evaluated>,
     pub(crate) diagnostics: Vec<Diagnostic>,
+}
+
+/// An item with its meaning and what was computed from it.
+pub type Evaluated = (Arc<Item>, Arc<Lowered>, Arc<ItemResult>);
+
+impl Scope {
+    /// Index of the named file.
+    #[must_use]
+    pub fn file(&self) -> usize {
+        self.file
+    }
+
+    /// What the file can see.
+    #[must_use]
+    pub fn env(&self) -> &Env {
+        &self.env
+    }
+
+    /// Its items in the order of the text.
+    #[must_use]
+    pub fn items(&self) -> &[Evaluated] {
+        &self.items
+    }
 }
 
 /// Results kept from one version to the next.
@@ -296,6 +319,18 @@ impl Snapshot {
     #[must_use]
     pub fn files(&self) -> &[FileEntry] {
         &self.files
+    }
+
+    /// One scope for each named file.
+    #[must_use]
+    pub fn scopes(&self) -> &[Scope] {
+        &self.scopes
+    }
+
+    /// Indices of the files a file uses directly, each with the place of the path.
+    #[must_use]
+    pub fn uses(&self, file: usize) -> &[(usize, Loc)] {
+        &self.files[file].uses
     }
 
     /// Where a place is: index of the file and range in it. None for the built-in library.
