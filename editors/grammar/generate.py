@@ -30,9 +30,14 @@ def outputs(t):
     yield "grammar/tables.json", dump(t)
     yield "vscode/syntaxes/downlead.tmLanguage.json", textmate.text(t)
     yield part("tree-sitter/grammar.js", ("tables", sections.tree_sitter(t)))
+    yield part("emacs/downlead-mode.el", ("lists", lists.emacs(t)))
     yield part("neovim/syntax/downlead.vim", ("lists", lists.vim(t)))
     yield "tree-sitter/queries/highlights.scm", queries.highlights(t, queries.OWN)
     yield "neovim/queries/downlead/highlights.scm", queries.highlights(t, queries.NEOVIM)
+    for editor, names in (("neovim", ("folds", "indents", "injections", "locals")), ("helix", ("injections",))):
+        for name in names:
+            copied = (EDITORS / f"tree-sitter/queries/{name}.scm").read_text(encoding="utf-8")
+            yield f"{editor}/queries/downlead/{name}.scm", copied
     yield "helix/queries/downlead/highlights.scm", queries.highlights(t, queries.HELIX)
 
 

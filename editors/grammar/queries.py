@@ -52,10 +52,10 @@ def patterns(t):
         ("what is defined", f"(statement\n  . (keyword {words('definition', 'place')})\n  . [(name) (word)] @@defined)"),
         ("bands; their names may look like lengths",
          '(statement . (keyword "band") . (quantity) @@defined)\n'
-         '((word) @_on . (quantity) @@band (#eq? @_on "on") (#match? @@band "^[0-9.]+[a-z]+$"))\n'
-         '((word) @_on . (name) @@band (#eq? @_on "on"))\n'
+         '((word) @@word . (quantity) @@band (#eq? @@word "on") (#match? @@band "^[0-9.]+[a-z]+$"))\n'
+         '((word) @@word . (name) @@band (#eq? @@word "on"))\n'
          '(statement . (keyword "chain") "," . (quantity) @@band (#match? @@band "^[0-9.]+[a-z]+$"))'),
-        ("what a part is an example of", '((word) @_of . (name) @@defined (#eq? @_of "of"))'),
+        ("what a part is an example of", '((word) @@word . (name) @@defined (#eq? @@word "of"))'),
     ]
 
 

@@ -1,12 +1,12 @@
 ; Written by editors/grammar/generate.py. Change queries.py there, not this file.
 
 ; what a part is an example of
-((word) @_of . (name) @type (#eq? @_of "of"))
+((word) @keyword.operator . (name) @type (#eq? @keyword.operator "of"))
 
 ; bands; their names may look like lengths
 (statement . (keyword "band") . (quantity) @type)
-((word) @_on . (quantity) @label (#eq? @_on "on") (#match? @label "^[0-9.]+[a-z]+$"))
-((word) @_on . (name) @label (#eq? @_on "on"))
+((word) @keyword.operator . (quantity) @label (#eq? @keyword.operator "on") (#match? @label "^[0-9.]+[a-z]+$"))
+((word) @keyword.operator . (name) @label (#eq? @keyword.operator "on"))
 (statement . (keyword "chain") "," . (quantity) @label (#match? @label "^[0-9.]+[a-z]+$"))
 
 ; what is defined

@@ -3,11 +3,11 @@
 
 const KINDS = ["loss", "power", "radiated", "limits", "readings", "cables"];
 
-/** The settings as the server reads them, from anything with `get(name, default)`. */
+/** The settings as every editor hands them to the server, from anything with `get(name, default)`. */
 function serverSettings(config) {
   const hints = { bands: config.get("hints.bands", []) };
   for (const kind of KINDS) hints[kind] = config.get(`hints.${kind}`, true);
-  return { hints };
+  return { downlead: { hints } };
 }
 
 /** Program and arguments. `~` is the home folder, `${workspaceFolder}` the first folder. */

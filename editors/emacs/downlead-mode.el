@@ -1,0 +1,233 @@
+;;; downlead-mode.el --- Major mode for .downlead files  -*- lexical-binding: t; -*-
+
+;; Version: 0.1.0
+;; Package-Requires: ((emacs "27.1"))
+;; Keywords: languages
+;; SPDX-License-Identifier: MIT OR Apache-2.0
+
+;;; Commentary:
+
+;; Colours, indentation and an index for .downlead files, and the entry that lets Eglot (or
+;; lsp-mode) start `downlead lsp'.  The lists of words come from the program's own tables.
+
+;;; Code:
+
+(eval-when-compile (require 'cl-lib))
+(require 'url-util)
+
+(defgroup downlead nil
+  "Feed lines, powers and limits of a station."
+  :group 'languages
+  :prefix "downlead-")
+
+(defcustom downlead-indent-offset 4
+  "Columns of one step of indentation."
+  :type 'integer
+  :safe #'integerp)
+
+(defcustom downlead-server-command '("downlead" "lsp")
+  "Program and arguments of the language server."
+  :type '(repeat string)
+  :risky t)
+
+(defcustom downlead-hints
+  '(:loss t :power t :radiated t :limits t :readings t :cables t :bands [])
+  "Which hints the server shows beside the lines.
+Each kind is t or :json-false; `:bands' is a vector of band names,
+empty for all bands."
+  :type 'plist)
+
+;; BEGIN generated: lists
+(defconst downlead--definition-keywords
+  '(
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "station" "use")
+  "Statement keywords: definition.")
+
+(defconst downlead--part-keywords
+  '(
+    "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer"
+    "divider" "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier"
+    "protector" "receiver" "run" "switch" "tail" "transmitter" "tuner")
+  "Statement keywords: part.")
+
+(defconst downlead--chain-keywords
+  '(
+    "branch" "branches" "expect" "joins" "limit" "read")
+  "Statement keywords: chain.")
+
+(defconst downlead--property-keywords
+  '(
+    "accuracy" "braid" "bump" "calibrated" "conductor" "construction" "coupled" "diameter"
+    "directivity" "duty" "efficiency" "excess" "family" "foldback" "gain" "ground"
+    "height" "high" "impedance" "inner" "isolation" "keyed" "kind" "loss" "loss-tangent"
+    "low" "mode" "noise" "outer" "passes" "permittivity" "place" "port" "position" "power"
+    "rating" "receive" "resistivity" "resolution" "return-loss" "scale" "sensitivity"
+    "size" "source" "spacing" "strand" "swr" "temperature" "transmit" "valid" "velocity"
+    "voltage" "ways" "wires")
+  "Statement keywords: property.")
+
+(defconst downlead--words
+  '(
+    "accuracy" "adapter" "added" "agl" "am" "ambient" "amplifier" "amsl" "antenna" "apart"
+    "at" "balun" "band" "braid" "branch" "branches" "bump" "by" "cable" "calibrated"
+    "carrier" "chain" "circulator" "clad" "combiner" "conductor" "connector"
+    "construction" "coupled" "coupler" "cw" "data" "device" "diameter" "diplexer"
+    "directivity" "displayed" "divider" "duplexer" "duty" "efficiency" "eirp" "ends" "erp"
+    "etrs89" "excess" "expect" "family" "figure" "filter" "fm" "foldback" "for" "forward"
+    "full" "gain" "ground" "guess" "haat" "height" "high" "impedance" "in" "inner"
+    "instrument" "isolation" "isolator" "joins" "jumper" "k" "keyed" "kind" "let" "limit"
+    "load" "loss" "loss-tangent" "low" "maximum" "mean" "meter" "mode" "nad27" "nad83"
+    "net" "noise" "nominal" "of" "on" "outer" "output" "pad" "passes" "pep" "per"
+    "permittivity" "phase" "place" "port" "position" "power" "preamplifier" "protector"
+    "rated" "rating" "reactance" "read" "reading" "realized" "receive" "receiver"
+    "reference" "reflected" "resistivity" "resolution" "return-loss" "run" "scale"
+    "sensitivity" "shared" "sheet" "sinad" "since" "size" "source" "spacing" "ssb"
+    "ssb-processed" "station" "strand" "switch" "swr" "tail" "temperature" "to" "transmit"
+    "transmitter" "tuner" "typical" "use" "valid" "velocity" "voltage" "way" "ways" "wet"
+    "wgs84" "wires" "with")
+  "Words with a meaning inside a statement.")
+
+(defconst downlead--units
+  '(
+    "dB/100 ft/sqrt(MHz)" "dB/100 m/sqrt(MHz)" "dB/100 ft/√MHz" "dB/100 ft/MHz"
+    "dB/100 m/√MHz" "dB/100 m/MHz" "wavelengths" "wavelength" "dB/100 ft" "dB/100 m"
+    "dB/ft" "dB/km" "ohm-m" "pF/ft" "dB/m" "degC" "degF" "ohms" "pF/m" "GHz" "MHz" "dBW"
+    "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB" "ft" "in" "kV" "kW" "km" "mW"
+    "mi" "mm" "uV" "uW" "yd" "°C" "°F" "µV" "µW" "Ωm" "μV" "μW" "Ωm" "%" "A" "V" "W" "h"
+    "m" "s" "°" "Ω" "λ" "Ω")
+  "Spellings of units.")
+;; END generated: lists
+
+(defvar downlead-mode-syntax-table
+  (let ((table (make-syntax-table)))
+    (modify-syntax-entry ?/ ". 12" table)
+    (modify-syntax-entry ?\n ">" table)
+    (modify-syntax-entry ?\" "\"" table)
+    (modify-syntax-entry ?\\ "." table)
+    (modify-syntax-entry ?' "." table)
+    (dolist (char '(?- ?. ?_ ?° ?µ ?μ ?Ω ?\u2126 ?λ))
+      (modify-syntax-entry char "_" table))
+    (dolist (char '(?+ ?* ?= ?% ?, ?\; ?±))
+      (modify-syntax-entry char "." table))
+    table)
+  "Syntax table of `downlead-mode'.")
+
+(defconst downlead--number "-?[0-9]+\\(?:\\.[0-9]+\\)?\\(?:[eE][+-]?[0-9]+\\)?")
+
+(defun downlead--unit-regexp ()
+  "A pattern of all units, with free blanks around a slash."
+  (let (words)
+    (dolist (unit downlead--units)
+      (unless (equal unit "%")
+        (push (concat (replace-regexp-in-string
+                       "/\\(100 \\)?"
+                       (lambda (part) (if (equal part "/") "[ \t]*/[ \t]*" "[ \t]*/[ \t]*100[ \t]*"))
+                       (regexp-quote unit) t t)
+                      ;; `\_>' finds no end after a parenthesis
+                      (if (string-suffix-p ")" unit) "" "\\_>"))
+              words)))
+    (concat "\\(?:" (mapconcat #'identity (nreverse words) "\\|") "\\|%\\)")))
+
+(defvar downlead-font-lock-keywords
+  (let ((start "\\(?:^\\|[{};]\\)[ \t]*")
+        (unit (downlead--unit-regexp)))
+    (cl-flet ((statement (words face)
+                (list (concat start (regexp-opt words "\\(") "\\_>") 1 face)))
+      (list
+       (statement downlead--definition-keywords ''font-lock-keyword-face)
+       (statement downlead--part-keywords ''font-lock-type-face)
+       (statement downlead--chain-keywords ''font-lock-keyword-face)
+       (statement downlead--property-keywords ''font-lock-variable-name-face)
+       ;; a name at the start of a statement is a tag
+       (list (concat start "\\_<\\(\\(?:\\w\\|\\s_\\)+\\)\\_>") 1 ''font-lock-constant-face)
+       (list "\\_<[0-9]\\{4\\}-[0-9][0-9]\\(?:-[0-9][0-9]\\)?\\_>" 0 ''font-lock-constant-face)
+       (list "\\_<[0-9]+° ?[0-9]+\\(?:\\.[0-9]+\\)?′\\(?: ?[0-9]+\\(?:\\.[0-9]+\\)?″\\)?" 0 ''font-lock-constant-face)
+       (list (concat "\\_<\\(" downlead--number "\\)[ \t]*\\(" unit "\\)")
+             '(1 'font-lock-constant-face) '(2 'font-lock-builtin-face))
+       (list (concat "\\_<" downlead--number "\\_>") 0 ''font-lock-constant-face)
+       (list "\\_<per\\_>[ \t]+\\(sqrt([A-Za-z]+)\\|√[A-Za-z]+\\)" 1 ''font-lock-builtin-face)
+       (list (regexp-opt downlead--words 'symbols) 0 ''font-lock-preprocessor-face))))
+  "What `downlead-mode' colours.")
+
+(defun downlead-indent-line ()
+  "Indent the line by the braces open before it."
+  (interactive)
+  (let* ((closing (save-excursion (back-to-indentation) (eq (char-after) ?})))
+         (open (save-excursion (nth 0 (syntax-ppss (line-beginning-position)))))
+         (depth (if closing (1- open) open))
+         (column (* downlead-indent-offset (max 0 depth))))
+    (if (<= (current-column) (current-indentation))
+        (indent-line-to column)
+      (save-excursion (indent-line-to column)))))
+
+(defvar downlead-imenu-expression
+  `(("Chains" "^[ \t]+chain[ \t]+\\(\\(?:\\w\\|\\s_\\)+\\)" 1)
+    (nil ,(concat "^" (regexp-opt (remove "use" downlead--definition-keywords))
+                  "[ \t]+\\(\\(?:\\w\\|\\s_\\)+\\)") 1))
+  "Index of a file for `imenu'.")
+
+;;;###autoload
+(define-derived-mode downlead-mode prog-mode "Downlead"
+  "Major mode for .downlead files: stations and their feed lines."
+  (setq-local comment-start "// ")
+  (setq-local comment-end "")
+  (setq-local comment-start-skip "//+[ \t]*")
+  (setq-local indent-tabs-mode nil)
+  (setq-local indent-line-function #'downlead-indent-line)
+  (setq-local electric-indent-chars (append '(?}) electric-indent-chars))
+  (setq-local imenu-generic-expression downlead-imenu-expression)
+  (setq-local font-lock-defaults '(downlead-font-lock-keywords)))
+
+;;;###autoload
+(add-to-list 'auto-mode-alist '("\\.downlead\\'" . downlead-mode))
+
+(defun downlead--contact (&rest _)
+  "Command of the server, for Eglot."
+  downlead-server-command)
+
+(defvar eglot-server-programs)
+(defvar eglot-workspace-configuration)
+
+(with-eval-after-load 'eglot
+  (add-to-list 'eglot-server-programs '(downlead-mode . downlead--contact))
+  (add-hook 'downlead-mode-hook #'downlead--configure-eglot))
+
+(defun downlead--configure-eglot ()
+  "Hand `downlead-hints' to the server."
+  (setq-local eglot-workspace-configuration `(:downlead (:hints ,downlead-hints))))
+
+(declare-function eglot-current-server "eglot")
+(declare-function jsonrpc-request "jsonrpc")
+
+(defun downlead-report ()
+  "Show the report of the current file beside it."
+  (interactive)
+  (let* ((server (or (and (fboundp 'eglot-current-server) (eglot-current-server))
+                     (user-error "No server: start it with M-x eglot")))
+         (uri (concat "file://" (mapconcat #'url-hexify-string (split-string (buffer-file-name) "/") "/")))
+         (answer (jsonrpc-request server :workspace/executeCommand
+                                  `(:command "downlead.report" :arguments [(:uri ,uri)]))))
+    (with-current-buffer (get-buffer-create "*downlead report*")
+      (let ((inhibit-read-only t))
+        (erase-buffer)
+        (insert (if (stringp answer) answer (or (plist-get answer :text) ""))))
+      (goto-char (point-min))
+      (special-mode)
+      (display-buffer (current-buffer)))))
+
+(declare-function lsp-register-client "lsp-mode")
+(declare-function make-lsp-client "lsp-mode")
+(declare-function lsp-stdio-connection "lsp-mode")
+(declare-function lsp-activate-on "lsp-mode")
+(defvar lsp-language-id-configuration)
+
+(with-eval-after-load 'lsp-mode
+  (add-to-list 'lsp-language-id-configuration '(downlead-mode . "downlead"))
+  (lsp-register-client
+   (make-lsp-client :new-connection (lsp-stdio-connection (lambda () downlead-server-command))
+                    :activation-fn (lsp-activate-on "downlead")
+                    :initialization-options (lambda () `(:downlead (:hints ,downlead-hints)))
+                    :server-id 'downlead)))
+
+(provide 'downlead-mode)
+;;; downlead-mode.el ends here

@@ -1,0 +1,25 @@
+;; emacs -Q --batch -l downlead-mode.el -l emacs_colours.el TOKENS.json : the face of each token, as JSON.
+;; TOKENS.json: [{text, tokens: [[line, column in characters, class]…]}…]
+(require 'json)
+(let* ((json-array-type 'list) (coding-system-for-read 'utf-8)
+       (cases (json-read-file (car command-line-args-left))) out)
+  (dolist (case cases)
+    (with-temp-buffer
+      (insert (alist-get 'text case))
+      (downlead-mode)
+      (font-lock-ensure)
+      (let (faces starts)
+        (goto-char (point-min))
+        (while (progn (push (point) starts) (and (zerop (forward-line 1)) (not (eobp)))))
+        (setq starts (vconcat (nreverse starts)))
+        (dolist (token (alist-get 'tokens case))
+          (push (format "%s" (or (get-text-property (+ (aref starts (nth 0 token)) (nth 1 token)) 'face) "")) faces))
+        (push (vconcat (nreverse faces)) out))
+      ;; indenting anew changes nothing in a file that is laid out already
+      (let ((before (buffer-string)))
+        (let ((inhibit-message t)) (indent-region (point-min) (point-max)))
+        (unless (equal before (buffer-string))
+          (message "indentation differs in:\n%s" (substring before 0 (min 200 (length before))))))))
+  (setq command-line-args-left nil)
+  (set-buffer-multibyte t)
+  (princ (json-encode (vconcat (nreverse out)))))
