@@ -30,6 +30,9 @@ def outputs(t):
     yield "grammar/tables.json", dump(t)
     yield "vscode/syntaxes/downlead.tmLanguage.json", textmate.text(t)
     yield part("tree-sitter/grammar.js", ("tables", sections.tree_sitter(t)))
+    yield part("kakoune/downlead.kak", ("lists", lists.kakoune(t)))
+    yield part("kate/downlead.xml", ("lists", lists.kate_lists(t)),
+               ("quantity", lists.kate_quantity(t)), ("units", lists.kate_units(t)))
     yield part("emacs/downlead-mode.el", ("lists", lists.emacs(t)))
     yield part("neovim/syntax/downlead.vim", ("lists", lists.vim(t)))
     yield "tree-sitter/queries/highlights.scm", queries.highlights(t, queries.OWN)

@@ -60,7 +60,8 @@ def kakoune(t):
                      f"'(?:^|[{{}};])\\h*({alternatives(t['groups'][name])})(?![\\w.-])' 1:{face}")
     lines.insert(0, f"    add-highlighter shared/downlead/code/word regex '(?<![\\w.-])({alternatives(t['inner_words'])})(?![\\w.-])' 1:operator")
     lines.append(f"    add-highlighter shared/downlead/code/quantity regex "
-                 f"'(?<![\\w.])([0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)\\h*((?:{'|'.join(u.replace('[ ' + chr(92) + 't]', chr(92) + 'h') for u in spelt if u != '%')})(?![\\w.°µ]|-\\w)|%)' 1:value 2:meta")
+                 f"'(?<![\\w.])(?<!\\w-)([0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)\\h*((?:{'|'.join(u.replace('[ ' + chr(92) + 't]', chr(92) + 'h') for u in spelt if u != '%')})(?![\\w.°µ])(?!-\\w)|%)' 1:value 2:meta")
+    lines.append(f"    declare-option -hidden str-list downlead_static_words {' '.join(t['inner_words'])}")
     return "\n".join(lines)
 
 
@@ -77,8 +78,17 @@ def kate_lists(t):
     return "\n".join(out)
 
 
-def kate_units(t):
-    """The rule for a unit after a number."""
+def kate_unit_pattern(t):
     spelt = units(t, lambda s: re.sub(r"([.*+?()\[\]{}|^$])", r"\\\1", s))
-    pattern = "(?:" + "|".join(u.replace("[ \\t]*", "\\s*") for u in spelt if u != "%") + r")(?![\w.°µ]|-\w)|%"
-    return f'        <RegExpr attribute="Unit" context="#pop" String="\\s*(?:{xml(pattern)})"/>'
+    words = "|".join(u.replace("[ \\t]*", "\\s*") for u in spelt if u != "%")
+    return f"(?:(?:{words})(?![\\w.°µ]|-\\w)|%)"
+
+
+def kate_quantity(t):
+    """A number that a unit follows."""
+    return f'        <RegExpr attribute="Number" context="Unit" String="&number;(?=\\s*{xml(kate_unit_pattern(t))})"/>'
+
+
+def kate_units(t):
+    """The unit after it."""
+    return f'        <RegExpr attribute="Unit" context="#pop" String="\\s*{xml(kate_unit_pattern(t))}"/>'

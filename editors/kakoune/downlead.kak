@@ -1,0 +1,67 @@
+# Colours, indentation and language server for .downlead files.
+
+hook global BufCreate .*[.]downlead %{
+    set-option buffer filetype downlead
+}
+
+# the delimiters below are unusual because braces inside do not balance
+hook global WinSetOption filetype=downlead %~
+    require-module downlead
+
+    set-option window static_words %opt{downlead_static_words}
+    hook window InsertChar \n -group downlead-indent downlead-indent-on-new-line
+    hook window InsertChar \} -group downlead-indent downlead-indent-on-closing-brace
+    hook -once -always window WinSetOption filetype=.* %{
+        remove-hooks window downlead-.+
+    }
+~
+
+hook -group downlead-highlight global WinSetOption filetype=downlead %{
+    add-highlighter window/downlead ref downlead
+    hook -once -always window WinSetOption filetype=.* %{
+        remove-highlighter window/downlead
+    }
+}
+
+hook global BufSetOption filetype=downlead %{
+    set-option buffer comment_line '//'
+    set-option buffer indentwidth 4
+    set-option buffer extra_word_chars '_' '-' '.'
+}
+
+provide-module downlead %§
+    add-highlighter shared/downlead regions
+    add-highlighter shared/downlead/code default-region group
+    add-highlighter shared/downlead/comment region '//' '$' fill comment
+    add-highlighter shared/downlead/text region '"' '"|$' fill string
+
+    add-highlighter shared/downlead/code/operator regex '±|\+/-|[=+*]' 0:operator
+    # a name at the start of a statement is a tag
+    add-highlighter shared/downlead/code/tag regex '(?:^|[{};])\h*([\w.-]+)' 1:variable
+    add-highlighter shared/downlead/code/number regex '(?<![\w.])(?<!\w-)[0-9]+(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?(?![\w.-])' 0:value
+    add-highlighter shared/downlead/code/date regex '(?<![\w.-])[0-9]{4}-[0-9]{2}(?:-[0-9]{2})?(?![\w.-])' 0:value
+    add-highlighter shared/downlead/code/angle regex '[0-9]+°[ ]?[0-9]+(?:\.[0-9]+)?′(?:[ ]?[0-9]+(?:\.[0-9]+)?″)?' 0:value
+    # BEGIN generated: lists
+    add-highlighter shared/downlead/code/word regex '(?<![\w.-])(ssb-processed|construction|loss-tangent|permittivity|preamplifier|directivity|resistivity|return-loss|sensitivity|temperature|transmitter|calibrated|circulator|efficiency|instrument|resolution|amplifier|conductor|connector|displayed|impedance|isolation|protector|reactance|reference|reflected|accuracy|branches|combiner|diameter|diplexer|duplexer|foldback|isolator|position|realized|receiver|transmit|velocity|adapter|ambient|antenna|carrier|coupled|coupler|divider|forward|maximum|nominal|reading|receive|spacing|station|typical|voltage|branch|device|etrs89|excess|expect|family|figure|filter|ground|height|jumper|output|passes|rating|shared|source|strand|switch|added|apart|balun|braid|cable|chain|guess|inner|joins|keyed|limit|meter|nad27|nad83|noise|outer|phase|place|power|rated|scale|sheet|sinad|since|tuner|valid|wgs84|wires|amsl|band|bump|clad|data|duty|eirp|ends|full|gain|haat|high|kind|load|loss|mean|mode|port|read|size|tail|ways|with|agl|erp|for|let|low|net|pad|pep|per|run|ssb|swr|use|way|wet|am|at|by|cw|fm|in|of|on|to|k)(?![\w.-])' 1:operator
+    add-highlighter shared/downlead/code/definition regex '(?:^|[{};])\h*(instrument|connector|station|device|cable|chain|band|let|use)(?![\w.-])' 1:keyword
+    add-highlighter shared/downlead/code/part regex '(?:^|[{};])\h*(preamplifier|transmitter|circulator|amplifier|protector|combiner|diplexer|duplexer|isolator|receiver|adapter|antenna|coupler|divider|filter|jumper|switch|balun|meter|tuner|load|tail|pad|run)(?![\w.-])' 1:type
+    add-highlighter shared/downlead/code/chain regex '(?:^|[{};])\h*(branches|branch|expect|joins|limit|read)(?![\w.-])' 1:keyword
+    add-highlighter shared/downlead/code/property regex '(?:^|[{};])\h*(construction|loss-tangent|permittivity|directivity|resistivity|return-loss|sensitivity|temperature|calibrated|efficiency|resolution|conductor|impedance|isolation|accuracy|diameter|foldback|position|transmit|velocity|coupled|receive|spacing|voltage|excess|family|ground|height|passes|rating|source|strand|braid|inner|keyed|noise|outer|place|power|scale|valid|wires|bump|duty|gain|high|kind|loss|mode|port|size|ways|low|swr)(?![\w.-])' 1:attribute
+    add-highlighter shared/downlead/code/quantity regex '(?<![\w.])(?<!\w-)([0-9]+(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)\h*((?:dB\h*/\h*100\h*ft\h*/\h*sqrt\(MHz\)|dB\h*/\h*100\h*m\h*/\h*sqrt\(MHz\)|dB\h*/\h*100\h*ft\h*/\h*√MHz|dB\h*/\h*100\h*ft\h*/\h*MHz|dB\h*/\h*100\h*m\h*/\h*√MHz|dB\h*/\h*100\h*m\h*/\h*MHz|wavelengths|wavelength|dB\h*/\h*100\h*ft|dB\h*/\h*100\h*m|dB\h*/\h*ft|dB\h*/\h*km|ohm-m|pF\h*/\h*ft|dB\h*/\h*m|degC|degF|ohms|pF\h*/\h*m|GHz|MHz|dBW|dBd|dBi|dBm|deg|kHz|min|ohm|Hz|cm|dB|ft|in|kV|kW|km|mW|mi|mm|uV|uW|yd|°C|°F|µV|µW|Ωm|μV|μW|Ωm|A|V|W|h|m|s|°|Ω|λ|Ω)(?![\w.°µ])(?!-\w)|%)' 1:value 2:meta
+    declare-option -hidden str-list downlead_static_words accuracy adapter added agl am ambient amplifier amsl antenna apart at balun band braid branch branches bump by cable calibrated carrier chain circulator clad combiner conductor connector construction coupled coupler cw data device diameter diplexer directivity displayed divider duplexer duty efficiency eirp ends erp etrs89 excess expect family figure filter fm foldback for forward full gain ground guess haat height high impedance in inner instrument isolation isolator joins jumper k keyed kind let limit load loss loss-tangent low maximum mean meter mode nad27 nad83 net noise nominal of on outer output pad passes pep per permittivity phase place port position power preamplifier protector rated rating reactance read reading realized receive receiver reference reflected resistivity resolution return-loss run scale sensitivity shared sheet sinad since size source spacing ssb ssb-processed station strand switch swr tail temperature to transmit transmitter tuner typical use valid velocity voltage way ways wet wgs84 wires with
+    # END generated: lists
+
+    define-command -hidden downlead-indent-on-new-line %~
+        evaluate-commands -draft -itersel %|
+            # as the line before
+            try %{ execute-keys -draft <semicolon>K<a-&> }
+            # one step more after an open brace
+            try %^ execute-keys -draft kx<a-k>\{\h*$<ret>j<a-gt> ^
+        |
+    ~
+
+    define-command -hidden downlead-indent-on-closing-brace %~
+        # under the line that opened it
+        try %^ execute-keys -itersel -draft <a-h><a-k>\A\h+\}\z<ret>hms\A|.\z<ret>1<a-&> ^
+    ~
+§
