@@ -1,10 +1,12 @@
 //! Derivations: every number of a line back to the lines and sources it came from, in steps
 //! that a pocket calculator can follow.
 
-use downlead_base::Loc;
+use downlead_base::{Loc, Span};
 use downlead_quantity::{db, frequency, number, power};
 use downlead_station::Env;
 use downlead_station::model::{ConnectorLoss, LineLength, Meaning, Part, PartData, Station};
+use downlead_syntax::Stmt;
+use rustc_hash::FxHashMap;
 
 use crate::build::{Places, parts_of, source};
 use crate::chain::{db_words, dbm_words};
@@ -56,6 +58,15 @@ impl Derivation {
     }
 }
 
+/// End of each statement with a block, by the place of its head.
+fn blocks_of(s: Stmt<'_>, out: &mut FxHashMap<Loc, Loc>) {
+    if let Some(block) = s.block() {
+        let end = s.span().end;
+        out.insert(Loc::new(s.item_id(), s.head_span()), Loc::new(s.item_id(), Span::new(end, end)));
+        block.iter().for_each(|inner| blocks_of(inner, out));
+    }
+}
+
 impl Snapshot {
     /// Derivations of the numbers on a line (from 1) of a file: of a part, all chains and bands
     /// it takes part in; of a chain's line, that chain; of a chain's head, its totals.
@@ -64,8 +75,10 @@ impl Snapshot {
         let places = Places::new(self);
         let mut out = Vec::new();
         for scope in &self.scopes {
-            for (_, low, result) in &scope.items {
+            for (item, low, result) in &scope.items {
                 let parts = parts_of(&low.meaning);
+                let mut blocks = FxHashMap::default();
+                item.statements().for_each(|s| blocks_of(s, &mut blocks));
                 let station = match &low.meaning {
                     Meaning::Station(s) => Some(&**s),
                     _ => None,
@@ -80,9 +93,14 @@ impl Snapshot {
                         }
                         for (i, n) in b.nodes.iter().enumerate() {
                             let (def_file, _, def_line) = places.at(n.def);
-                            let on_part = def_file == path && (def_line == line || cx.in_block(n, path, line)) && n.kind != "join";
+                            let last = blocks.get(&n.def).map_or(def_line, |end| places.line(*end));
+                            let on_part = def_file == path && (def_line..=last).contains(&line) && n.kind != "join";
+                            let on_cable = cx.cable_line(parts.get(&n.def).copied(), path, line);
                             let on_chain = here && places.line(n.chain) == line && n.kind != "join";
-                            if on_part || on_chain {
+                            if on_cable {
+                                let part = parts.get(&n.def).copied();
+                                out.push(cx.loss(n, part, &cx.name(n), None));
+                            } else if on_part || on_chain {
                                 out.push(cx.node(i, n, parts.get(&n.def).copied()));
                             }
                         }
@@ -126,15 +144,17 @@ impl Cx<'_> {
         }
     }
 
-    /// Whether a line lies in the block of a part's definition.
-    fn in_block(&self, n: &NodeResult, path: &str, line: u32) -> bool {
-        let (file, span, first) = self.places.at(n.def);
-        if file != path || line < first {
+    /// Whether a line lies in the definition of the cable a part is made of.
+    fn cable_line(&self, part: Option<&Part>, path: &str, line: u32) -> bool {
+        let Some(PartData::Line(l)) = part.map(|p| &p.data) else { return false };
+        let Some(c) = l.cable.as_ref().and_then(|n| self.env.cable(&n.text)) else { return false };
+        let (file, _, first) = self.places.at(c.name.loc);
+        if file != path {
             return false;
         }
-        // a part's figures have places inside its block; the head is one line
-        let _ = span;
-        false
+        // the loss is the last of a cable's lines that matter here
+        let last = self.places.line(c.loss_loc).max(first);
+        (first..=last).contains(&line)
     }
 
     fn name(&self, n: &NodeResult) -> String {
