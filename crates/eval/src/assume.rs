@@ -17,6 +17,7 @@ pub(crate) enum Assumed {
     GainExact,
     LossExact,
     PowerKind,
+    LimitPep,
     FullDuty,
     AlwaysKeyed,
     RatingTemperatures,
@@ -46,6 +47,7 @@ impl Assumed {
             Assumed::GainExact => format!("the gain of {who} is exact: no tolerance is stated"),
             Assumed::LossExact => format!("the loss of {who} is exact: no tolerance is stated"),
             Assumed::PowerKind => format!("the power of {who} is of the kind the limit counts: it does not say carrier, pep or mean"),
+            Assumed::LimitPep => format!("{who} counts peak envelope power: it does not say carrier, pep or mean"),
             Assumed::FullDuty => format!("full duty for {who}: no mode is stated"),
             Assumed::AlwaysKeyed => format!("{who} is keyed all the time: no share is stated"),
             Assumed::RatingTemperatures => {

@@ -125,7 +125,15 @@ pub(crate) fn judge<'m>(run: &mut Run<'m, '_>, result: &mut BandResult, feed: Op
 fn kind_factor<'m>(run: &mut Run<'m, '_>, f: &Feed<'m>, want: Option<PowerKind>, loc: Loc) -> Option<f64> {
     let Some(want) = want else {
         // a limit that says no kind counts what licences usually do: the peak envelope
-        return pep_factor(f).or(Some(1.0));
+        let factor = pep_factor(f);
+        let who = f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc);
+        if f.kind.is_none() {
+            run.assumed.add(Assumed::PowerKind, who);
+        }
+        if factor != Some(1.0) {
+            run.assumed.add(Assumed::LimitPep, loc);
+        }
+        return factor.or(Some(1.0));
     };
     if f.kind == Some(want) {
         return Some(1.0);
