@@ -6,8 +6,8 @@ import re
 from tables import longest_first, unit_regex
 
 # what may not follow a word: more of the word. A single dash is a sign (`a - b`).
-END = r"(?![A-Za-z0-9_µμΩΩλ°]|-[A-Za-z0-9_]|\.[A-Za-z0-9_])"
-BEFORE = r"(?<![A-Za-z0-9_µμΩΩλ°.]|[A-Za-z0-9_]-)"
+END = r"(?![A-Za-z0-9_µμΩ\x{2126}λ°]|-[A-Za-z0-9_]|\.[A-Za-z0-9_])"
+BEFORE = r"(?<![A-Za-z0-9_µμΩ\x{2126}λ°.]|[A-Za-z0-9_]-)"
 NAME = r"[A-Za-z_][A-Za-z0-9_]*(?:-[A-Za-z0-9_]+)*(?:\.[A-Za-z0-9_]+(?:-[A-Za-z0-9_]+)*)*"
 DIGIT_NAME = r"[0-9][A-Za-z0-9_]*(?:\.[A-Za-z0-9_]+)*(?:-[A-Za-z0-9_]+(?:\.[A-Za-z0-9_]+)*)*"
 # of these, the ones that cannot be a number: `7-16-pair`, but not `2`

@@ -56,12 +56,12 @@ provide-module downlead %§
             # as the line before
             try %{ execute-keys -draft <semicolon>K<a-&> }
             # one step more after an open brace
-            try %^ execute-keys -draft kx<a-k>\{\h*$<ret>j<a-gt> ^
+            try %! execute-keys -draft kx<a-k>\{\h*$<ret>j<a-gt> !
         |
     ~
 
     define-command -hidden downlead-indent-on-closing-brace %~
         # under the line that opened it
-        try %^ execute-keys -itersel -draft <a-h><a-k>\A\h+\}\z<ret>hms\A|.\z<ret>1<a-&> ^
+        try %! execute-keys -itersel -draft <a-h><a-k>^\h+\}$<ret>hms\A|.\z<ret>1<a-&> !
     ~
 §

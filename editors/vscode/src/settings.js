@@ -12,7 +12,7 @@ function serverSettings(config) {
 
 /** Program and arguments. `~` is the home folder, `${workspaceFolder}` the first folder. */
 function serverCommand(config, home, folder) {
-  let command = (config.get("server.path", "downlead") || "downlead").trim();
+  let command = config.get("server.path", "downlead").trim() || "downlead";
   if (command === "~" || /^~[\\/]/.test(command)) command = home + command.slice(1);
   if (folder) command = command.replaceAll("${workspaceFolder}", folder);
   return { command, args: config.get("server.arguments", ["lsp"]) };

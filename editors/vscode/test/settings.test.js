@@ -1,0 +1,52 @@
+"use strict";
+
+const assert = require("node:assert/strict");
+const fs = require("node:fs");
+const path = require("node:path");
+const test = require("node:test");
+const { KINDS, serverSettings, serverCommand, reportAddress } = require("../src/settings");
+
+const manifest = JSON.parse(fs.readFileSync(path.join(__dirname, "../package.json"), "utf8"));
+const declared = manifest.contributes.configuration.properties;
+
+/** A configuration that says what `values` say and else the default of package.json. */
+const config = (values = {}) => ({
+  get(name, otherwise) {
+    if (name in values) return values[name];
+    const property = declared[`downlead.${name}`];
+    assert.ok(property, `${name} is not declared in package.json`);
+    assert.deepEqual(property.default, otherwise, `default of ${name}`);
+    return property.default;
+  },
+});
+
+test("every hint of package.json reaches the server, and no other", () => {
+  const { hints } = serverSettings(config()).downlead;
+  const names = Object.keys(declared).filter((n) => n.startsWith("downlead.hints.")).map((n) => n.slice("downlead.hints.".length));
+  assert.deepEqual(Object.keys(hints).sort(), names.sort());
+  for (const kind of KINDS) assert.equal(hints[kind], true);
+  assert.deepEqual(hints.bands, []);
+  assert.equal(serverSettings(config({ "hints.loss": false })).downlead.hints.loss, false);
+});
+
+test("command of the server", () => {
+  assert.deepEqual(serverCommand(config(), "/home/x"), { command: "downlead", args: ["lsp"] });
+  assert.equal(serverCommand(config({ "server.path": "~/bin/downlead" }), "/home/x").command, "/home/x/bin/downlead");
+  assert.equal(serverCommand(config({ "server.path": "~odd/downlead" }), "/home/x").command, "~odd/downlead");
+  assert.equal(serverCommand(config({ "server.path": "${workspaceFolder}/d" }), "/home/x", "/w").command, "/w/d");
+  assert.equal(serverCommand(config({ "server.path": " " }), "/home/x").command, "downlead");
+});
+
+test("a report's address holds its source", () => {
+  const address = reportAddress("file:///a%20b/rev1.downlead");
+  assert.equal(address.scheme, "downlead-report");
+  assert.equal(address.path, "/rev1 report.txt");
+  assert.equal(address.query, "file:///a%20b/rev1.downlead");
+});
+
+test("every command is declared, and its icon or menu names an existing one", () => {
+  const source = fs.readFileSync(path.join(__dirname, "../src/extension.js"), "utf8");
+  const registered = [...source.matchAll(/registerCommand\("([^"]+)"/g)].map((m) => m[1]).sort();
+  assert.deepEqual(manifest.contributes.commands.map((c) => c.command).sort(), registered);
+  for (const menu of Object.values(manifest.contributes.menus).flat()) assert.ok(registered.includes(menu.command));
+});
