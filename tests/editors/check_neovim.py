@@ -60,7 +60,7 @@ def main():
         for what, allowed, more in (("syntax file", SYNTAX, []), ("tree-sitter", TREE, [parser])):
             run = subprocess.run([nvim, "--clean", "--headless", "-l", HERE / "neovim_colours.lua", listed, ROOT / "editors/neovim", *more],
                                  capture_output=True, text=True)
-            if run.returncode:
+            if run.returncode or run.stderr.strip():
                 print(f"Neovim, {what}: {run.stderr.strip()[-600:]}")
                 status = 1
                 continue

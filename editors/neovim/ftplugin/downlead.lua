@@ -13,8 +13,11 @@ vim.opt_local.iskeyword:append({ "-", "." })
 vim.b.undo_ftplugin = "setlocal commentstring< comments< expandtab< shiftwidth< softtabstop< iskeyword<"
 
 -- colours from the tree-sitter parser where it is installed, else from syntax/downlead.vim
-if pcall(vim.treesitter.language.add, "downlead") and vim.treesitter.query.get("downlead", "highlights") then
-  if pcall(vim.treesitter.start, 0, "downlead") then
-    vim.b.undo_ftplugin = vim.b.undo_ftplugin .. " | lua vim.treesitter.stop()"
-  end
+local function parser_is_there()
+  -- 0.10 raises an error where 0.11 answers nothing
+  local ok, added = pcall(vim.treesitter.language.add, "downlead")
+  return ok and (added or vim.fn.has("nvim-0.11") == 0)
+end
+if parser_is_there() and pcall(vim.treesitter.start, 0, "downlead") then
+  vim.b.undo_ftplugin = vim.b.undo_ftplugin .. " | lua vim.treesitter.stop()"
 end
