@@ -55,11 +55,9 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
             None => missing(cx, &cur, "the connector family follows", "family n"),
         },
         Some("joins") => {
-            let a = cur.name(cx);
-            cur.eat(cx, "to");
-            match (a, cur.name(cx)) {
-                (Some(a), Some(b)) => c.families = Some((a.text, b.text)),
-                _ => missing(cx, &cur, "an adapter joins two families", "joins n to uhf"),
+            match two_names(cx, s, &mut cur) {
+                Some(pair) => c.families = Some(pair),
+                None => missing(cx, &cur, "an adapter joins two families", "joins n to uhf"),
             }
         }
         Some("bump") => {
@@ -164,4 +162,17 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
     if c.meta.source.is_none() {
         c.meta.source = source;
     }
+}
+
+/// `n to uhf`: to the parser two words with `to` between them are a range of named values.
+fn two_names<'a>(cx: &Cx<'a>, s: Stmt<'a>, cur: &mut Cur<'a>) -> Option<(Box<str>, Box<str>)> {
+    let atom = cur.peek()?;
+    let value = s.value(*atom)?;
+    let (a, b) = (cx.text(value.expr().span()), cx.text(value.upper()?.span()));
+    let plain = |t: &str| !t.is_empty() && !t.contains(|c: char| c.is_whitespace() || "±()+*/".contains(c));
+    if !plain(a) || !plain(b) {
+        return None;
+    }
+    cur.i += 1;
+    Some((a.into(), b.into()))
 }
