@@ -1,0 +1,92 @@
+//! What several test programs share.
+#![allow(dead_code, unreachable_pub, reason = "each test program uses its part")]
+
+use downlead_base::{Diagnostic, Loc};
+use downlead_eval::Snapshot;
+use downlead_eval::report::{BandReport, Report};
+use downlead_station::Loader;
+use downlead_testkit::Files;
+use serde_json::Value;
+
+pub const MAIN: &str = "main.downlead";
+
+/// The snapshot of one text.
+pub fn load(text: &str) -> Snapshot {
+    load_from(&Files::default().with(MAIN, text))
+}
+
+/// The snapshot of `main.downlead` and what it uses.
+pub fn load_from(files: &dyn Loader) -> Snapshot {
+    Snapshot::load(&[MAIN.to_owned()], files)
+}
+
+/// The report on one text, which must be free of errors.
+pub fn report(text: &str) -> Report {
+    let r = load(text).report();
+    let errors: Vec<_> = r.diagnostics.iter().filter(|d| d.severity == "error").collect();
+    assert!(errors.is_empty(), "{errors:#?}\n{text}");
+    r
+}
+
+/// All bands of all chains, in order, with their chain.
+pub fn bands(r: &Report) -> Vec<(&str, &BandReport)> {
+    r.stations
+        .iter()
+        .flat_map(|s| &s.chains)
+        .flat_map(|c| c.bands.iter().map(|b| (c.name.as_str(), b)))
+        .collect()
+}
+
+/// The report without what depends on where the text stands: lines, columns and the messages that
+/// name a line.
+pub fn without_lines(r: &Report) -> Value {
+    fn strip(v: &mut Value) {
+        match v {
+            Value::Object(m) => {
+                for key in ["line", "chain_line", "column"] {
+                    m.remove(key);
+                }
+                m.values_mut().for_each(strip);
+            }
+            Value::Array(a) => a.iter_mut().for_each(strip),
+            Value::String(s) => {
+                // `the pad of line 12`
+                while let Some(i) = s.find(" of line ") {
+                    let digits = s[i + 9..].bytes().take_while(u8::is_ascii_digit).count();
+                    s.replace_range(i..i + 9 + digits, " of a line");
+                }
+            }
+            _ => {}
+        }
+    }
+    let mut v = serde_json::to_value(r).expect("JSON");
+    strip(&mut v);
+    v
+}
+
+/// Everything a snapshot says, as text: the report, and every finding with all its places.
+pub fn everything(s: &Snapshot) -> String {
+    let place = |l: Loc| match s.place(l) {
+        Some((file, span)) => format!("{}:{}..{}", s.files()[file].path, span.start, span.end),
+        None => "elsewhere".to_owned(),
+    };
+    let finding = |d: &Diagnostic| {
+        let mut out = format!("{} {:?} {} [{} {}]", d.code.id, d.severity, d.message, place(d.primary.loc), d.primary.message);
+        for l in &d.related {
+            out += &format!("\n  also {} {}", place(l.loc), l.message);
+        }
+        for h in &d.help {
+            out += &format!("\n  help {h}");
+        }
+        for f in &d.fixes {
+            out += &format!("\n  fix {} {}", f.title, f.preferred);
+            for e in &f.edits {
+                out += &format!(" {}={:?}", place(e.loc), e.text);
+            }
+        }
+        out
+    };
+    let findings: Vec<String> = s.diagnostics().iter().map(finding).collect();
+    let report = serde_json::to_string_pretty(&s.report()).expect("JSON");
+    format!("{}\n{report}", findings.join("\n"))
+}
