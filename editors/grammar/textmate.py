@@ -72,7 +72,7 @@ def grammar(t):
             statement("definition", "storage.type"),
             statement("part", "support.class.part"),
             statement("chain", "keyword.control"),
-            statement("property", "support.type.property-name"),
+            statement("property", "support.function.property"),
             rule("", rf"{start}({NAME}){END}", _1="entity.name.tag"),
         ]},
         "on": {"patterns": [

@@ -11,7 +11,7 @@ from oracle import every_word, texts, tokens, utf16
 HERE = Path(__file__).resolve().parent
 # class of a token -> beginnings of the scopes that say so
 SCOPES = {
-    "keyword": ("storage.type", "support.class.part", "keyword.control", "support.type.property-name"),
+    "keyword": ("storage.type", "support.class.part", "keyword.control", "support.function.property"),
     "word": ("keyword.operator.word",),
     "number": ("constant.numeric",),
     "unit": ("keyword.other.unit",),
