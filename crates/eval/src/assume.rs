@@ -4,7 +4,8 @@ use downlead_base::Loc;
 
 /// Kind of assumption; the parts it concerns are listed with it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(crate) enum Assumed {
+#[allow(missing_docs, reason = "each has its sentence below")]
+pub enum Assumed {
     Temperature20,
     Impedance50,
     Velocity,
@@ -33,7 +34,8 @@ pub(crate) enum Assumed {
 
 impl Assumed {
     /// The sentence; `who` lists the parts.
-    pub(crate) fn words(self, who: &str) -> String {
+    #[must_use]
+    pub fn words(self, who: &str) -> String {
         match self {
             Assumed::Temperature20 => format!("20 °C for {who}: no place or temperature is stated"),
             Assumed::Impedance50 => format!("50 ohm for the cable of {who}: no impedance is stated"),

@@ -175,6 +175,19 @@ impl BandResult {
     pub fn assumptions(&self, places: &Places<'_>) -> Vec<String> {
         assumptions(places, &self.assumptions)
     }
+
+    /// What was assumed, each with the place of the part it concerns.
+    #[must_use]
+    pub fn assumed(&self) -> &[(Assumed, Loc)] {
+        &self.assumptions
+    }
+
+    /// The causes of the doubt in words, largest first, each with its standard uncertainty in dB.
+    #[must_use]
+    pub fn causes(&self, places: &Places<'_>, meaning: &Meaning) -> Vec<(String, f64)> {
+        let parts = parts_of(meaning);
+        self.budget.iter().map(|i| (cause(places, &parts, i.cause, &i.name), i.standard_db)).collect()
+    }
 }
 
 impl Snapshot {

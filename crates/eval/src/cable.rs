@@ -131,3 +131,30 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
         two_term,
     })
 }
+
+/// The law `k1 √f + k2 f` laid through a cable's loss table.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TableFit {
+    /// dB/m per √MHz.
+    pub k1: f64,
+    /// dB/m per MHz.
+    pub k2: f64,
+    /// Root mean square of the relative deviations.
+    pub rms: f64,
+    /// Frequency (Hz) of the point furthest off, and its relative deviation.
+    pub worst: (f64, f64),
+}
+
+/// How well a table's points lie on one law. None for a cable without a table of two points or more.
+#[must_use]
+pub fn table_fit(cable: &Cable) -> Option<TableFit> {
+    let CableLoss::Table(points) = cable.loss.as_ref()? else { return None };
+    let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+    let fit = downlead_physics::table::fit_two_term(&plain).ok()?;
+    Some(TableFit {
+        k1: fit.coefficients.k1,
+        k2: fit.coefficients.k2,
+        rms: fit.rms,
+        worst: (plain.get(fit.worst.0)?.0, fit.worst.1),
+    })
+}

@@ -20,7 +20,8 @@ mod snapshot;
 mod verdict;
 mod walk;
 
-pub use cable::{CableAt, at as cable_at};
+pub use assume::Assumed;
+pub use cable::{CableAt, TableFit, at as cable_at, table_fit};
 pub use explain::Derivation;
 pub use build::Places;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

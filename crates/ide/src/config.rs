@@ -1,0 +1,58 @@
+//! What the reader wants to see.
+
+/// Kinds of inlay hints.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(clippy::struct_excessive_bools, reason = "one switch a kind")]
+pub struct HintKinds {
+    /// Master switch.
+    pub enabled: bool,
+    /// Loss of a part.
+    pub loss: bool,
+    /// Net power after a part.
+    pub power: bool,
+    /// ERP and EIRP at the antenna.
+    pub radiated: bool,
+    /// Verdict and margin of limits.
+    pub limits: bool,
+    /// What readings and expectations come to.
+    pub readings: bool,
+    /// Loss at a cable's definition.
+    pub cables: bool,
+}
+
+/// Settings of all features.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Config {
+    /// Hints shown.
+    pub hints: HintKinds,
+    /// Bands shown in hints and lenses, by name or frequency as written; empty: all.
+    pub bands: Vec<String>,
+    /// Code lenses.
+    pub lenses: bool,
+    /// Hover and documentation in Markdown rather than plain text.
+    pub markdown: bool,
+    /// Completions with places to fill in.
+    pub snippets: bool,
+    /// Findings shown of a file before "N more"; 0 for all.
+    pub max_diagnostics: usize,
+}
+
+impl Default for Config {
+    fn default() -> Self {
+        Config {
+            hints: HintKinds { enabled: true, loss: true, power: true, radiated: true, limits: true, readings: true, cables: true },
+            bands: Vec::new(),
+            lenses: true,
+            markdown: true,
+            snippets: true,
+            max_diagnostics: 0,
+        }
+    }
+}
+
+impl Config {
+    /// Whether a band is to be shown.
+    pub(crate) fn shows(&self, band: &str) -> bool {
+        self.bands.is_empty() || self.bands.iter().any(|b| b == band)
+    }
+}

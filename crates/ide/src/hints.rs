@@ -1,0 +1,511 @@
+//! Inlay hints: what each line comes to, at its end.
+//!
+//! One hint a line, so that positions never jump while values change; numbers are padded so that
+//! the width stays.
+
+use std::collections::BTreeMap;
+
+use downlead_base::{Loc, Span};
+use downlead_eval::Snapshot;
+use downlead_eval::result::{BandResult, ChainResult, LimitResult, NodeResult, ReadingResult, Verdict};
+use downlead_quantity::{db, decibel_signed, number, power, power_dbm};
+use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, Step};
+use rustc_hash::FxHashSet;
+
+use crate::cables;
+use crate::config::Config;
+use crate::view::{Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start, newline};
+use crate::words::{both, padded, plus_minus, under_or_over};
+
+/// A hint at the end of a line.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct InlayHint {
+    /// Where: the end of the line.
+    pub offset: u32,
+    /// Its text in pieces.
+    pub parts: Vec<LabelPart>,
+    /// More about it.
+    pub tooltip: String,
+    /// Edits that pin the shown value as an assertion; may be empty.
+    pub edits: Vec<TextEdit>,
+    /// Whether a blank stands before it.
+    pub pad_left: bool,
+}
+
+/// A piece of a hint.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LabelPart {
+    /// Text.
+    pub text: String,
+    /// More about it.
+    pub tooltip: Option<String>,
+    /// Where a click leads.
+    pub target: Option<Place>,
+}
+
+impl InlayHint {
+    /// The whole text.
+    #[must_use]
+    pub fn text(&self) -> String {
+        self.parts.iter().map(|p| p.text.as_str()).collect()
+    }
+}
+
+/// What gathers on one line.
+#[derive(Default)]
+struct Line {
+    parts: Vec<LabelPart>,
+    tooltip: Vec<String>,
+    pins: Vec<String>,
+}
+
+impl Line {
+    fn push(&mut self, text: impl Into<String>, tooltip: Option<String>, target: Option<Place>) {
+        self.parts.push(LabelPart { text: text.into(), tooltip, target });
+    }
+
+    fn word(&mut self, text: impl Into<String>) {
+        self.push(text, None, None);
+    }
+}
+
+/// The hints of a document whose line ends lie in `range`.
+#[must_use]
+pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<InlayHint> {
+    if !c.hints.enabled {
+        return Vec::new();
+    }
+    let view = View::new(s);
+    let mut h = Hints { view: &view, doc, text: doc_text(s, doc), range, c, lines: BTreeMap::new() };
+    if c.hints.cables {
+        for (offset, line) in cables::heads(&view, doc, range, c) {
+            h.at(offset).parts.extend(line);
+        }
+    }
+    if let Doc::File(file) = doc {
+        for scope in s.scopes().iter().filter(|x| x.file() == file) {
+            for (item, low, result) in scope.items() {
+                let Some(at) = view.place(Loc::new(item.id, Span::new(0, item.len))) else { continue };
+                if at.span.end < range.start || at.span.start > range.end {
+                    continue;
+                }
+                for chain in &result.chains {
+                    h.chain(chain, &low.meaning);
+                }
+                h.definitions(&result.chains);
+            }
+        }
+    }
+    h.finish()
+}
+
+struct Hints<'v, 's> {
+    view: &'v View<'s>,
+    doc: Doc,
+    text: &'s str,
+    range: Span,
+    c: &'v Config,
+    lines: BTreeMap<u32, Line>,
+}
+
+impl Hints<'_, '_> {
+    fn at(&mut self, offset: u32) -> &mut Line {
+        self.lines.entry(offset).or_default()
+    }
+
+    /// End of the line where a location ends; none outside the range.
+    fn end_of(&self, loc: Loc) -> Option<u32> {
+        let p = self.view.place(loc).filter(|p| p.doc == self.doc)?;
+        let end = line_end(self.text, p.span.end);
+        (self.range.start <= end && end <= self.range.end).then_some(end)
+    }
+
+    fn bands<'c>(&self, chain: &'c ChainResult) -> Vec<&'c BandResult> {
+        chain.bands.iter().filter(|b| self.c.shows(&b.band)).collect()
+    }
+
+    fn chain(&mut self, chain: &ChainResult, meaning: &Meaning) {
+        let bands = self.bands(chain);
+        if bands.is_empty() {
+            return;
+        }
+        self.head(chain, &bands);
+        // the first band has the lines; the others have the same ones
+        let mut seen = FxHashSet::default();
+        for b in &bands {
+            for n in b.nodes.iter().filter(|n| n.kind != "join") {
+                if seen.insert(n.chain) {
+                    self.part(chain, &bands, n.chain);
+                }
+            }
+        }
+        if self.c.hints.limits {
+            self.limits(&bands);
+        }
+        if self.c.hints.readings {
+            self.readings(&bands);
+            self.expectations(chain, &bands, meaning);
+        }
+    }
+
+    fn head(&mut self, chain: &ChainResult, bands: &[&BandResult]) {
+        if !self.c.hints.loss {
+            return;
+        }
+        let Some(end) = self.end_of(chain.loc) else { return };
+        let complete: Vec<&BandResult> = bands.iter().copied().filter(|b| b.complete).collect();
+        if complete.is_empty() {
+            self.at(end).word("incomplete");
+            return;
+        }
+        let many = chain.bands.len() > 1;
+        let line = self.at(end);
+        line.word("loss ");
+        for (i, b) in ends(&complete).into_iter().enumerate() {
+            line.word(separator(i, complete.len()));
+            line.push(format!("{}{}", label(b, many), db(b.total_db)), None, None);
+        }
+        for b in &complete {
+            let worst = b.worst_db.map_or_else(String::new, |w| format!(", {} to {} over all phases", db(w[0]), db(w[1])));
+            line.tooltip.push(format!("{}: loss {}{worst}", label(b, true).trim(), db(b.total_db)));
+        }
+    }
+
+    fn part(&mut self, chain: &ChainResult, bands: &[&BandResult], loc: Loc) {
+        let Some(end) = self.end_of(loc) else { return };
+        let rows: Vec<(&BandResult, &NodeResult)> = bands
+            .iter()
+            .filter_map(|b| Some((*b, b.nodes.iter().find(|n| n.chain == loc && n.kind != "join")?)))
+            .collect();
+        let Some((_, first)) = rows.first() else { return };
+        let many = chain.bands.len() > 1;
+        let receive = chain.direction == Direction::Receive;
+        let (kinds, view) = (self.c.hints, self.view);
+        let target = view.place(first.def).filter(|_| first.def != first.chain);
+        let indent = indent(self.text, line_start(self.text, end)).to_owned();
+        let fits = self.can_pin(loc, end);
+        let shown: Vec<(&BandResult, &NodeResult)> = ends(&rows);
+        let count = rows.len();
+        let line = self.at(end);
+        for (i, (b, n)) in shown.into_iter().enumerate() {
+            line.word(separator(i, count));
+            line.word(label(b, many));
+            let before = line.parts.len();
+            let source = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
+            if kinds.loss && (!source || n.loss_db.abs() >= 0.005) {
+                line.push(
+                    format!("{} dB", padded(&loss(n.loss_db), 5)),
+                    Some(format!("loss of this part; {} so far", db(n.cumulative_db))),
+                    target,
+                );
+            }
+            if kinds.power && n.power_w.is_finite() {
+                let value = if receive { power_dbm(n.power_w) } else { power(n.power_w) };
+                let arrow = if line.parts.len() > before { " → " } else { "→ " };
+                line.word(arrow);
+                line.push(
+                    padded(&value, 7),
+                    Some(if receive {
+                        "level here when the receiver just gets what it needs".to_owned()
+                    } else {
+                        format!("net power behind it: {}{}", both(n.power_w), plus_minus(n.uncertainty_db))
+                    }),
+                    None,
+                );
+            }
+            if kinds.radiated {
+                radiated(line, b, n, receive);
+            }
+        }
+        for (b, n) in &rows {
+            line.tooltip.push(row(b, n, receive));
+            if !receive && fits && n.power_w > 0.0 && b.complete {
+                // a frequency that is no band cannot be named behind `on`
+                let named = !many || is_name(&b.band);
+                if named && b.point.is_none() {
+                    let on = if many { format!(" on {}", b.band) } else { String::new() };
+                    line.pins.push(pin(&indent, b, n, &on));
+                }
+            }
+        }
+    }
+
+    /// Whether a statement may be put below a line: it has no block, and nothing pinned there yet.
+    fn can_pin(&self, loc: Loc, end: u32) -> bool {
+        let Some(p) = self.view.place(loc) else { return false };
+        let tail = self.text.get(p.span.end as usize..end as usize).unwrap_or("{");
+        let next = self.text.get(end as usize..).unwrap_or("").trim_start();
+        !tail.contains(['{', ';', '}']) && !next.starts_with("expect ")
+    }
+
+    fn limits(&mut self, bands: &[&BandResult]) {
+        let mut seen = FxHashSet::default();
+        let all: Vec<(&BandResult, &LimitResult)> = bands.iter().flat_map(|b| b.limits.iter().map(move |l| (*b, l))).collect();
+        for (_, l) in &all {
+            if !seen.insert(l.loc) {
+                continue;
+            }
+            let rows: Vec<_> = all.iter().filter(|r| r.1.loc == l.loc).collect();
+            let Some(end) = self.end_of(l.loc) else { continue };
+            let line = self.at(end);
+            // the worst one first: it decides
+            let mut shown = rows.clone();
+            shown.sort_by(|a, b| a.1.margin_db.total_cmp(&b.1.margin_db));
+            let many = rows.len() > 1;
+            for (i, (b, l)) in shown.iter().take(2).enumerate() {
+                if i > 0 {
+                    line.word(", ");
+                }
+                let verdict = match l.verdict {
+                    Verdict::Yes => "met",
+                    Verdict::No => "not met",
+                    Verdict::CannotTell => "cannot tell",
+                };
+                line.push(
+                    format!("{}{verdict}: {}{}", label(b, many), under_or_over(l.margin_db), plus_minus(l.uncertainty_db)),
+                    Some(format!("{} is {}, the limit {}", l.quantity.word().to_uppercase(), both(l.value_w), both(l.limit_w))),
+                    None,
+                );
+            }
+            for (b, l) in rows {
+                let mut t = format!(
+                    "{}: {} {} against {}: {}{}",
+                    label(b, true).trim(),
+                    l.quantity.word().to_uppercase(),
+                    both(l.value_w),
+                    power(l.limit_w),
+                    under_or_over(l.margin_db),
+                    plus_minus(l.uncertainty_db)
+                );
+                if let Some(w) = l.safe_w.filter(|_| l.verdict != Verdict::Yes) {
+                    t.push_str(&format!("; met beyond doubt at a transmitter power of {}", power(w)));
+                }
+                line.tooltip.push(t);
+            }
+        }
+    }
+
+    fn readings(&mut self, bands: &[&BandResult]) {
+        let all: Vec<(&BandResult, &ReadingResult)> = bands.iter().flat_map(|b| b.readings.iter().map(move |r| (*b, r))).collect();
+        let many = bands.len() > 1;
+        let mut count: BTreeMap<u32, usize> = BTreeMap::new();
+        for (b, r) in &all {
+            let Some(end) = self.end_of(r.loc) else { continue };
+            let nth = count.entry(end).or_default();
+            *nth += 1;
+            let line = self.at(end);
+            let (word, note) = match r.verdict {
+                Verdict::Yes => ("agrees", "the meter could have told a fault of 1 dB"),
+                Verdict::No => ("differs", "further off than the doubt of both"),
+                Verdict::CannotTell => ("cannot tell", "the doubt is too large for the meter to have told"),
+            };
+            let show = |x: f64| if r.power.is_some() { power(x) } else { format!("SWR {}", number(x, 2)) };
+            if *nth <= 2 {
+                if *nth > 1 {
+                    line.word(", ");
+                }
+                line.push(
+                    format!("{}{word}: expected {}, {}{}", label(b, many), show(r.expected), decibel_signed(r.difference_db), plus_minus(r.uncertainty_db)),
+                    Some(note.to_owned()),
+                    None,
+                );
+            }
+            line.tooltip.push(format!(
+                "{}: read {}, expected {}: {}{}; {note}",
+                label(b, true).trim(),
+                show(r.read),
+                show(r.expected),
+                decibel_signed(r.difference_db),
+                plus_minus(r.uncertainty_db)
+            ));
+        }
+    }
+
+    fn expectations(&mut self, chain: &ChainResult, bands: &[&BandResult], meaning: &Meaning) {
+        for (loc, expect) in expects(meaning, chain.loc) {
+            let Some(end) = self.end_of(loc) else { continue };
+            let many = bands.len() > 1;
+            let rows: Vec<String> = bands
+                .iter()
+                .filter_map(|b| {
+                    let n = b.nodes.iter().filter(|n| n.chain.span.start <= loc.span.start).max_by_key(|n| n.chain.span.start)?;
+                    let value = match expect {
+                        Expect::Power(..) => n.power_w.is_finite().then(|| power(n.power_w))?,
+                        Expect::Loss(..) => db(n.cumulative_db),
+                        Expect::Swr(..) => format!("SWR {}", number(n.swr, 2)),
+                        Expect::Radiated(LimitQuantity::Eirp, ..) => power(b.eirp_w?),
+                        Expect::Radiated(..) => power(b.erp_w()?),
+                    };
+                    Some(format!("{}{value}", label(b, many)))
+                })
+                .collect();
+            if rows.is_empty() || chain.direction == Direction::Receive {
+                continue;
+            }
+            let line = self.at(end);
+            line.word("is ");
+            line.word(ends(&rows.iter().collect::<Vec<_>>()).into_iter().map(String::as_str).collect::<Vec<_>>().join(", "));
+            line.tooltip.extend(rows);
+        }
+    }
+
+    /// At the definition of a piece of cable in a station: its loss on the bands it is used on.
+    fn definitions(&mut self, chains: &[ChainResult]) {
+        if !self.c.hints.loss {
+            return;
+        }
+        let mut rows: Vec<(Loc, String, f64)> = Vec::new();
+        for c in chains {
+            for b in c.bands.iter().filter(|b| self.c.shows(&b.band)) {
+                for n in b.nodes.iter().filter(|n| matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain) {
+                    let name = label(b, true).trim().to_owned();
+                    if !rows.iter().any(|r| r.0 == n.def && r.1 == name) {
+                        rows.push((n.def, name, n.matched_db));
+                    }
+                }
+            }
+        }
+        let mut seen = FxHashSet::default();
+        for (loc, ..) in &rows {
+            if !seen.insert(*loc) {
+                continue;
+            }
+            let Some(end) = self.end_of(*loc) else { continue };
+            let mine: Vec<&(Loc, String, f64)> = rows.iter().filter(|r| r.0 == *loc).collect();
+            let line = self.at(end);
+            for (i, r) in ends(&mine).into_iter().enumerate() {
+                line.word(separator(i, mine.len()));
+                line.word(format!("{} {} dB", r.1, padded(&loss(r.2), 5)));
+            }
+            for r in mine {
+                line.tooltip.push(format!("{}: matched loss {}", r.1, db(r.2)));
+            }
+        }
+    }
+
+    fn finish(self) -> Vec<InlayHint> {
+        let nl = newline(self.text);
+        self.lines
+            .into_iter()
+            .filter(|(_, l)| !l.parts.is_empty())
+            .map(|(offset, l)| {
+                let text: String = l.pins.iter().map(|p| format!("{nl}{p}")).collect();
+                let edits = if text.is_empty() {
+                    Vec::new()
+                } else {
+                    vec![TextEdit { doc: self.doc, span: Span::new(offset, offset), text }]
+                };
+                let gap = if self.c.markdown { "  \n" } else { "\n" };
+                InlayHint { offset, parts: l.parts, tooltip: l.tooltip.join(gap), edits, pad_left: true }
+            })
+            .collect()
+    }
+}
+
+fn loss(db: f64) -> String {
+    let s = format!("{db:.2}");
+    if s == "-0.00" { "0.00".to_owned() } else { s }
+}
+
+/// A band's name before its numbers, where there are several.
+fn label(b: &BandResult, many: bool) -> String {
+    if !many && b.point.is_none() {
+        return String::new();
+    }
+    match b.point {
+        Some(p) => format!("{} {p} ", b.band),
+        None => format!("{} ", b.band),
+    }
+}
+
+/// Two at most: all, or the first and the last.
+fn ends<T: Copy>(rows: &[T]) -> Vec<T> {
+    match rows {
+        [] | [_] | [_, _] => rows.to_vec(),
+        [first, .., last] => vec![*first, *last],
+    }
+}
+
+fn separator(index: usize, count: usize) -> &'static str {
+    match (index, count) {
+        (0, _) => "",
+        (_, 2) => " | ",
+        _ => " … ",
+    }
+}
+
+fn is_name(band: &str) -> bool {
+    !band.contains(' ') && !band.ends_with("Hz")
+}
+
+fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
+    if receive {
+        if n.kind == "receiver" {
+            if let Some(level) = b.sensitivity_dbm {
+                let nf = b.noise_figure_db.map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
+                line.word(format!(", at the antenna {level:.1} dBm{nf}"));
+            }
+        }
+        return;
+    }
+    if n.kind != "antenna" || !b.branches.is_empty() {
+        return;
+    }
+    if let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) {
+        let text = format!("ERP {}, EIRP {}{}", power(erp), power(eirp), plus_minus(b.uncertainty_db));
+        if !line.parts.is_empty() {
+            line.word(", ");
+        }
+        line.push(text, Some(format!("ERP {}, EIRP {}, gain {} dBi", both(erp), both(eirp), number(b.gain_dbi.unwrap_or(0.0), 2))), None);
+    }
+}
+
+/// A row of the tooltip.
+fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
+    let mut t = format!("{}: loss {}, {} so far", label(b, true).trim(), db(n.loss_db), db(n.cumulative_db));
+    if n.power_w.is_finite() {
+        t.push_str(&format!(", then {}", both(n.power_w)));
+    }
+    t.push_str(&plus_minus(n.uncertainty_db));
+    if !receive && n.swr > 1.005 {
+        t.push_str(&format!(", SWR {}", number(n.swr, 2)));
+    }
+    if n.kind == "antenna" {
+        if let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) {
+            t.push_str(&format!("; ERP {}, EIRP {}{}", both(erp), both(eirp), plus_minus(b.uncertainty_db)));
+        }
+    }
+    t
+}
+
+/// The assertion that holds what is shown.
+fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
+    match b.erp_w().filter(|_| n.kind == "antenna" && b.branches.is_empty()) {
+        Some(erp) => format!("{indent}expect erp {}{on}", power(erp)),
+        None => format!("{indent}expect {}{on}", power(n.power_w)),
+    }
+}
+
+/// The expectations of the chain whose head is at `head`.
+fn expects(meaning: &Meaning, head: Loc) -> Vec<(Loc, &Expect)> {
+    fn steps<'m>(s: &'m [Step], out: &mut Vec<(Loc, &'m Expect)>) {
+        for x in s {
+            match x {
+                Step::Node(n, loc) => {
+                    if let Node::Expect { expect, .. } = &**n {
+                        out.push((*loc, expect));
+                    }
+                }
+                Step::Part { branches, .. } | Step::Use { branches, .. } => branches.iter().for_each(|b| steps(&b.steps, out)),
+                Step::Broken(_) => {}
+            }
+        }
+    }
+    let mut out = Vec::new();
+    match meaning {
+        Meaning::Station(st) => st.chains.iter().filter(|c| c.loc == head).for_each(|c| steps(&c.steps, &mut out)),
+        Meaning::Chain(c) => steps(&c.steps, &mut out),
+        _ => {}
+    }
+    out
+}

@@ -1,0 +1,34 @@
+//! Numbers in words, for hints and hovers.
+
+use downlead_quantity::{db, number, power, w_to_dbm};
+
+/// A power in watts with its level: `28.2 W (44.5 dBm)`.
+pub(crate) fn both(watts: f64) -> String {
+    let level = format!("{:.1} dBm", w_to_dbm(watts));
+    let main = power(watts);
+    if main == level { main } else { format!("{main} ({level})") }
+}
+
+/// Padded on the left with figure spaces, so that a hint keeps its width while digits change.
+pub(crate) fn padded(text: &str, width: usize) -> String {
+    let have = text.chars().count();
+    let mut out = String::new();
+    out.extend(std::iter::repeat_n('\u{2007}', width.saturating_sub(have)));
+    out.push_str(text);
+    out
+}
+
+/// `± 0.74 dB`; nothing where no doubt is stated.
+pub(crate) fn plus_minus(u_db: f64) -> String {
+    if u_db.is_finite() && u_db >= 0.005 { format!(" ± {}", db(u_db)) } else { String::new() }
+}
+
+/// Loss per 100 m.
+pub(crate) fn per_100m(db_per_m: f64) -> String {
+    format!("{} dB/100 m", number(db_per_m * 100.0, 2))
+}
+
+/// How a margin reads: `0.85 dB under`.
+pub(crate) fn under_or_over(margin_db: f64) -> String {
+    format!("{} {}", db(margin_db.abs()), if margin_db >= 0.0 { "under" } else { "over" })
+}
