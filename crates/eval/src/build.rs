@@ -382,7 +382,7 @@ fn node(
         cumulative_loss_db: number(n.cumulative_db),
         power_w: finite(n.power_w),
         power_dbm: finite(n.power_w).map(w_to_dbm),
-        forward_w: finite(n.forward_w).filter(|f| (f / n.power_w - 1.0).abs() > 1e-6),
+        forward_w: finite(n.forward_w).filter(|f| (f / n.power_w - 1.0).abs() > 1e-3),
         uncertainty_db: number(n.uncertainty_db),
         swr: number(n.swr),
         heat_w: finite(n.heat_w).filter(|h| *h > 0.0),

@@ -276,6 +276,9 @@ impl<'m> Build<'m, '_> {
     }
 
     fn unknown_cable(&mut self, name: &'m Name) {
+        if self.env.is_broken(&name.text) {
+            return;
+        }
         let mut d = Diagnostic::new(&codes::UNKNOWN_CABLE, name.loc, format!("Cable `{}` is not defined.", name.text))
             .at("not in the library or the files");
         let own = self.env.cables.keys().map(AsRef::as_ref);
@@ -343,6 +346,10 @@ impl<'m> Build<'m, '_> {
 
     fn connector(&mut self, e: &mut Element<'m>, count: u32, name: &'m Name, index: usize) {
         let Some(c) = self.env.connector(&name.text) else {
+            if self.env.is_broken(&name.text) {
+                e.complete = false;
+                return;
+            }
             let own = self.env.connectors.keys().map(AsRef::as_ref);
             let near = nearest(&name.text, own.chain(downlead_station::library().connector_names()));
             let mut d = Diagnostic::new(&codes::UNKNOWN_CONNECTOR, name.loc, format!("Connector `{}` is not defined.", name.text))

@@ -28,6 +28,9 @@ pub(crate) fn points(chain: &Chain, direction: Direction, env: &Env, out: &mut V
             }
             BandRef::Named(name) => {
                 let Some(band) = env.band(&name.text) else {
+                    if env.is_broken(&name.text) {
+                        continue;
+                    }
                     let mut d = Diagnostic::new(&codes::UNKNOWN_BAND, name.loc, format!("Band `{}` is not defined.", name.text))
                         .at("not defined");
                     d = match nearest(&name.text, env.bands.keys().map(AsRef::as_ref)) {

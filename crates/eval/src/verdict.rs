@@ -314,6 +314,7 @@ fn reading<'m>(
     let instrument = match &meta.instrument {
         Some(n) => match env.instrument(&n.text) {
             Some(i) => Some(i),
+            None if env.is_broken(&n.text) => None,
             None => {
                 run.diags.push(unknown_instrument(n, env));
                 None

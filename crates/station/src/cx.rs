@@ -242,6 +242,9 @@ impl<'a> Cx<'a> {
     pub(crate) fn wrong_kind(&mut self, v: &Val, want: &[Dim], what: &str, example: &str) {
         let got = v.q.dim;
         if got == Dim::Count && v.unit.is_none() {
+            if self.misspelt_unit(v, want) {
+                return;
+            }
             let n = number(v.q.value, 6);
             let mut d = Diagnostic::new(&codes::MISSING_UNIT, v.loc, format!("{n} has no unit; {what} needs one."))
                 .at("no unit")
@@ -282,6 +285,30 @@ impl<'a> Cx<'a> {
             .at(format!("this is {}", got.noun()))
             .help(format!("Written for example `{example}`.")),
         );
+    }
+
+    /// A word right behind a bare number that nothing else explains is meant as its unit.
+    fn misspelt_unit(&mut self, v: &Val, want: &[Dim]) -> bool {
+        let end = v.unit_loc.span.end;
+        let rest = self.item.text().get(end as usize..).unwrap_or("");
+        let blanks = rest.len() - rest.trim_start_matches([' ', '\t']).len();
+        let word: &str = rest[blanks..].split(|c: char| !(c.is_alphanumeric() || "°µμΩ%/".contains(c))).next().unwrap_or("");
+        if word.is_empty() || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word) {
+            return false;
+        }
+        let start = end + u32::try_from(blanks).unwrap_or(0);
+        let loc = self.loc(Span::new(start, start + u32::try_from(word.len()).unwrap_or(0)));
+        let fitting: Vec<&str> =
+            want.iter().flat_map(|w| units_of(*w)).map(downlead_quantity::Unit::symbol).collect();
+        let near = similar_units(word);
+        let near = near.iter().find(|u| fitting.contains(u)).or(near.first()).copied();
+        let mut d = Diagnostic::new(&codes::UNKNOWN_UNIT, loc, format!("`{word}` is no unit.")).at("not known");
+        d = match near {
+            Some(u) => d.help(format!("Did you mean `{u}`?")).fix(format!("write `{u}`"), loc, u).preferred(),
+            None => d.help(format!("Units that fit here: {}.", fitting.join(", "))),
+        };
+        self.push(d);
+        true
     }
 
     fn gain_without_reference(&mut self, v: &Val) {
@@ -645,6 +672,10 @@ impl<'a> Cur<'a> {
             return;
         }
         let loc = cx.loc(a.span);
+        if cx.diags.iter().any(|d| d.primary.loc.span.touches(loc.span.start) && d.code.id == codes::UNKNOWN_UNIT.id) {
+            // said already, as the number's unit
+            return;
+        }
         let text = cx.text(a.span);
         // a number followed by a word that is nearly a unit is a misspelt unit
         if matches!(a.kind, AtomKind::Word) && self.i > 0 && matches!(self.atoms[self.i - 1].kind, AtomKind::Value(_)) {

@@ -206,6 +206,8 @@ pub struct Env {
     /// Instruments.
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     band_ids: FxHashMap<Box<str>, ItemId>,
+    /// Names whose definition could not be understood: that is said there, not at each use.
+    broken: FxHashMap<Box<str>, ItemId>,
 }
 
 impl Env {
@@ -258,7 +260,14 @@ impl Env {
                     Meaning::Connector(c) => &c.name,
                     Meaning::Device(c) => &c.name,
                     Meaning::Instrument(c) => &c.name,
-                    _ => continue,
+                    _ => {
+                        if let Some(s) = p.item.statement() {
+                            if let Some(a) = s.atoms().get(1) {
+                                env.broken.insert(s.text(*a).into(), p.item.id);
+                            }
+                        }
+                        continue;
+                    }
                 };
                 if !seen(kind, name, out) {
                     continue;
@@ -278,6 +287,12 @@ impl Env {
             }
         }
         env
+    }
+
+    /// Whether there is a definition of that name that could not be understood.
+    #[must_use]
+    pub fn is_broken(&self, name: &str) -> bool {
+        self.broken.contains_key(name)
     }
 
     /// A band by name.
@@ -339,6 +354,9 @@ impl Env {
     /// the name means something else.
     #[must_use]
     pub fn identity(&self, kind: u8, name: &str) -> u32 {
+        if let Some(id) = self.broken.get(name) {
+            return id.0;
+        }
         match kind {
             1 => self.band_ids.get(name).map_or(0, |i| i.0),
             2 => self.cables.get(name).map_or(0, |i| i.0.0),
