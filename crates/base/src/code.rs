@@ -60,10 +60,12 @@ pub mod codes {
         UNKNOWN_NAME Error "unknown-name" "A named value is not defined";
         UNKNOWN_CABLE Error "unknown-cable" "A cable is not in the catalogue or the files";
         UNKNOWN_CONNECTOR Error "unknown-connector" "A connector is not in the catalogue or the files";
+        UNKNOWN_DEVICE Error "unknown-device" "A device is not in the catalogue or the files";
         UNKNOWN_BAND Error "unknown-band" "A band is not defined";
         UNKNOWN_PART Error "unknown-part" "A chain names a part the station does not have";
         UNKNOWN_PLACE Error "unknown-place" "A place is not defined in the station";
         UNKNOWN_INSTRUMENT Error "unknown-instrument" "An instrument is not defined";
+        LIBRARY_REPLACED Info "library-replaced" "A definition takes the place of one in the library";
         // quantities
         MISSING_UNIT Error "missing-unit" "A number has no unit";
         UNKNOWN_UNIT Error "unknown-unit" "A unit is not known";
@@ -78,6 +80,8 @@ pub mod codes {
         IMPOSSIBLE_VALUE Error "impossible-value" "A value lies outside what can be";
         HEIGHT_WITHOUT_DATUM Error "height-without-datum" "A height does not say above what";
         LONGITUDE_WITHOUT_LETTER Error "longitude-without-letter" "Coordinates do not say north or south, east or west";
+        POSITION_WITHOUT_DATUM Warning "position-without-datum" "A position does not name its datum";
+        FIGURE_TWICE Warning "figure-twice" "One thing has two figures that differ";
         POWER_KIND_MISSING Error "power-kind-missing" "A power does not say carrier, pep or mean where a check needs it";
         ACCURACY_KIND_MISSING Error "accuracy-kind-missing" "An accuracy does not say of reading or of full scale";
         LOSS_RATE_IMPLAUSIBLE Warning "loss-rate-implausible" "A cable loses far less or more than its size can";
@@ -108,12 +112,13 @@ pub mod codes {
         DUPLEXER_ACROSS_BANDS Warning "duplexer-across-bands" "A duplexer serves two bands";
         DIPLEXER_FOR_PAIR Warning "diplexer-for-pair" "A diplexer parts two frequencies of one band";
         ONE_LOSS_MANY_BANDS Warning "one-loss-many-bands" "One loss is given for frequencies far apart";
-        BEYOND_RANGE Warning "beyond-range" "A frequency lies outside a cable's known range";
+        BEYOND_RANGE Warning "beyond-range" "A frequency lies outside what is known of a part";
         SHEET_DOES_NOT_FIT Warning "sheet-does-not-fit" "A point of a loss table is out of line with the others";
         NO_SOURCE Info "no-source" "A cable definition names no source";
         UHF_CONNECTOR_HIGH Warning "uhf-connector-high" "UHF-series connectors far above their range";
         CONNECTOR_LOSS_HIGH Info "connector-loss-high" "A connector's loss is far above the usual";
-        SWR_NOT_ADDED Info "swr-not-added" "Loss with SWR is not the sum of line loss and reflected power";
+        ADAPTERS_IN_SERIES Hint "adapters-in-series" "Three adapters or more follow each other";
+        SWR_NOT_ADDED Info "swr-not-added" "Reflected power is not simply lost";
         FOLDBACK Warning "foldback" "The transmitter sees an SWR at which it turns itself down";
         LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";
         // readings and limits
