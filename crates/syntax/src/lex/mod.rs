@@ -98,7 +98,10 @@ impl Tok {
     pub(crate) const PER: u8 = 16;
     /// A bracket nested deeper than the cap.
     pub(crate) const DEEP: u8 = 32;
+    /// An invalid token that has its diagnostic already.
+    pub(crate) const NOTED: u8 = 64;
 
+    #[inline(always)]
     fn new(kind: SyntaxKind, start: usize, end: usize) -> Tok {
         Tok {
             start: start as u32,
@@ -124,21 +127,46 @@ impl Tok {
 }
 
 /// The lexer over one text of at most `u32::MAX` bytes.
+///
+/// What a number adds to its token goes through `number` and not through a returned [`Tok`]: a token
+/// put together byte by byte in memory and copied as a whole stalls the processor, and that was two
+/// thirds of the lexer's time.
 pub(crate) struct Lexer<'t> {
     text: &'t str,
     raw: logos::Lexer<'t, Raw>,
-    pending: Option<Tok>,
+    number: Tail,
+    /// The token after a sign that turned out to be an operator.
+    pending: Option<SyntaxKind>,
     /// The last token that is no blank.
     before: SyntaxKind,
     /// A blank stands directly before the next token.
     blank: bool,
 }
 
+/// End of a token that begins with a digit or sign, and its inner lengths.
+struct Tail {
+    start: u32,
+    end: u32,
+    digits: u16,
+    unit_len: u8,
+    unit: u8,
+    flags: u8,
+}
+
 impl<'t> Lexer<'t> {
     pub(crate) fn new(text: &'t str) -> Self {
+        let number = Tail {
+            start: 0,
+            end: 0,
+            digits: 0,
+            unit_len: 0,
+            unit: NO_UNIT,
+            flags: 0,
+        };
         Lexer {
             text,
             raw: Raw::lexer(text),
+            number,
             pending: None,
             before: SyntaxKind::Newline,
             blank: false,
@@ -156,69 +184,134 @@ impl<'t> Lexer<'t> {
         }
     }
 
+    /// The next token that is no run of spaces and tabs.
+    #[inline(always)]
+    pub(crate) fn next_solid(&mut self) -> Option<Tok> {
+        if self.pending.is_none() {
+            let here = self.raw.span().end;
+            let end = units::skip_blanks(self.text.as_bytes(), here);
+            if end > here {
+                self.raw.bump(end - here);
+                self.blank = true;
+            }
+        }
+        self.token()
+    }
+
+    #[inline(always)]
     fn token(&mut self) -> Option<Tok> {
         use SyntaxKind as S;
-        let raw = self.raw.next()?;
-        let span = self.raw.span();
-        let (start, end) = (span.start, span.end);
-        let tok = |kind| Tok::new(kind, start, end);
-        Some(match raw {
-            Ok(Raw::Blank) => tok(S::Blank),
-            Ok(Raw::Newline) => tok(S::Newline),
-            Ok(Raw::Word) => {
-                let mut word = tok(S::Word);
-                match &self.text.as_bytes()[start..end] {
-                    b"to" => word.flags = Tok::TO,
-                    b"k" => word.flags = Tok::K,
-                    b"per" => word.flags = Tok::PER,
-                    _ => {}
-                }
-                word
+        let (kind, start, end) = match self.pending.take() {
+            Some(kind) => {
+                let tok = self.numeric(kind);
+                self.before = kind;
+                self.blank = false;
+                return Some(tok);
             }
-            Ok(Raw::Digits) => self.digits(start, start, end),
-            Ok(Raw::Comment) => {
-                // the carriage return belongs to the line end
-                let cut = usize::from(
-                    self.text.as_bytes()[..end].ends_with(b"\r") && self.line_ends(end),
-                );
-                if cut > 0 {
-                    self.jump(end - cut);
-                }
-                Tok::new(S::Comment, start, end - cut)
+            None => {
+                let raw = self.raw.next()?;
+                let span = self.raw.span();
+                let kind = match raw {
+                    Ok(Raw::Blank) => S::Blank,
+                    Ok(Raw::Newline) => S::Newline,
+                    Ok(Raw::Word) => S::Word,
+                    Ok(Raw::Digits) => {
+                        let kind = self.digits(span.start, span.start, span.end);
+                        self.before = kind;
+                        self.blank = false;
+                        return Some(self.numeric(kind));
+                    }
+                    Ok(Raw::Comment) => S::Comment,
+                    Ok(Raw::Text) => S::Text,
+                    Ok(Raw::OpenText) => S::OpenText,
+                    Ok(Raw::LBrace) => S::LBrace,
+                    Ok(Raw::RBrace) => S::RBrace,
+                    Ok(Raw::LParen) => S::LParen,
+                    Ok(Raw::RParen) => S::RParen,
+                    Ok(Raw::Comma) => S::Comma,
+                    Ok(Raw::Semicolon) => S::Semicolon,
+                    Ok(Raw::Equals) => S::Equals,
+                    Ok(Raw::Plus) => S::Plus,
+                    Ok(Raw::Minus) => S::Minus,
+                    Ok(Raw::Star) => S::Star,
+                    Ok(Raw::Slash) => S::Slash,
+                    Ok(Raw::PlusMinus) => S::PlusMinus,
+                    Ok(Raw::Root) => S::Root,
+                    Ok(Raw::Dms) => S::Dms,
+                    Ok(Raw::Sign) => S::Unit,
+                    Err(()) => S::Invalid,
+                };
+                (kind, span.start, span.end)
             }
-            Ok(Raw::Text) => tok(S::Text),
-            Ok(Raw::OpenText) => tok(S::OpenText),
-            Ok(Raw::LBrace) => tok(S::LBrace),
-            Ok(Raw::RBrace) => tok(S::RBrace),
-            Ok(Raw::LParen) => tok(S::LParen),
-            Ok(Raw::RParen) => tok(S::RParen),
-            Ok(Raw::Comma) => tok(S::Comma),
-            Ok(Raw::Semicolon) => tok(S::Semicolon),
-            Ok(Raw::Equals) => tok(S::Equals),
-            Ok(Raw::Plus) => self.sign(S::Plus, start, end),
-            Ok(Raw::Minus) => self.sign(S::Minus, start, end),
-            Ok(Raw::Star) => tok(S::Star),
-            Ok(Raw::Slash) => tok(S::Slash),
-            Ok(Raw::PlusMinus) => tok(S::PlusMinus),
-            Ok(Raw::Root) => tok(S::Root),
-            Ok(Raw::Dms) => tok(S::Dms),
-            Ok(Raw::Sign) => tok(S::Unit),
-            Err(()) => {
+        };
+        let mut tok = Tok::new(kind, start, end);
+        match kind {
+            S::Word => {
+                tok.flags = match &self.text.as_bytes()[start..end] {
+                    b"to" => Tok::TO,
+                    b"k" => Tok::K,
+                    b"per" => Tok::PER,
+                    _ => 0,
+                };
+            }
+            S::Plus | S::Minus if self.is_sign(end) => {
+                let digits = self.sign(start);
+                if digits == S::Number {
+                    tok = self.numeric(digits);
+                } else {
+                    self.pending = Some(digits);
+                }
+            }
+            // the carriage return belongs to the line end
+            S::Comment
+                if self.text.as_bytes()[..end + usize::from(end < self.text.len())]
+                    .ends_with(b"\r\n") =>
+            {
+                self.jump(end - 1);
+                tok.end -= 1;
+            }
+            S::Invalid => {
                 // one whole character at a time, whatever logos made of it
                 let len = self.text[start..].chars().next().map_or(1, char::len_utf8);
                 self.jump(start + len);
-                let mark = start == 0 && self.text.starts_with('\u{FEFF}');
-                Tok::new(if mark { S::Blank } else { S::Invalid }, start, start + len)
+                tok.end = (start + len) as u32;
+                if start == 0 && self.text.starts_with('\u{FEFF}') {
+                    tok.kind = S::Blank;
+                }
             }
-        })
+            _ => {}
+        }
+        self.blank = tok.kind == S::Blank;
+        if !self.blank {
+            self.before = tok.kind;
+        }
+        Some(tok)
     }
 
-    fn line_ends(&self, at: usize) -> bool {
-        self.text.as_bytes().get(at) == Some(&b'\n')
+    /// The token described by `number`.
+    #[inline(always)]
+    fn numeric(&self, kind: SyntaxKind) -> Tok {
+        let Tail {
+            start,
+            end,
+            digits,
+            unit_len,
+            unit,
+            flags,
+        } = self.number;
+        Tok {
+            start,
+            end,
+            digits,
+            unit_len,
+            unit,
+            kind,
+            flags,
+        }
     }
 
-    /// A `+` or `-` is a sign when a digit follows and no value can end before it.
-    fn sign(&mut self, kind: SyntaxKind, start: usize, end: usize) -> Tok {
+    /// A `+` or `-` that ends at `end` is a sign when a digit follows and no value can end before it.
+    fn is_sign(&self, end: usize) -> bool {
         use SyntaxKind as S;
         let opens = self.blank
             || matches!(
@@ -235,74 +328,80 @@ impl<'t> Lexer<'t> {
                 self.before,
                 S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus
             );
-        if !opens
-            || !self
+        opens
+            && self
                 .text
                 .as_bytes()
                 .get(end)
                 .is_some_and(u8::is_ascii_digit)
-        {
-            return Tok::new(kind, start, end);
-        }
+    }
+
+    /// Lexes what follows a sign into `number`; it is a number with the sign, or something without it.
+    fn sign(&mut self, start: usize) -> SyntaxKind {
         let next = self.raw.next();
         let span = self.raw.span();
-        let tok = match next {
-            Some(Ok(Raw::Digits)) => self.digits(start, span.start, span.end),
-            _ => Tok::new(S::Dms, span.start, span.end),
-        };
-        if tok.kind == S::Number {
-            return tok;
+        if next == Some(Ok(Raw::Digits)) {
+            return self.digits(start, span.start, span.end);
         }
-        self.pending = Some(tok);
-        Tok::new(kind, start, end)
+        self.number = Tail {
+            start: span.start as u32,
+            end: span.end as u32,
+            digits: 0,
+            unit_len: 0,
+            unit: NO_UNIT,
+            flags: 0,
+        };
+        SyntaxKind::Dms
     }
 
     /// Sorts out what begins with a digit: number, number with unit, date or name.
-    fn digits(&mut self, sign: usize, start: usize, run_end: usize) -> Tok {
+    fn digits(&mut self, sign: usize, start: usize, run_end: usize) -> SyntaxKind {
         use number::Run;
-        let (kind, end) = match number::classify(self.text, start, run_end) {
-            Run::Word => (SyntaxKind::Word, run_end),
-            Run::Date => (SyntaxKind::Date, run_end),
+        let mut tail = Tail {
+            start: start as u32,
+            end: run_end as u32,
+            digits: 0,
+            unit_len: 0,
+            unit: NO_UNIT,
+            flags: 0,
+        };
+        let kind = match number::classify(self.text, start, run_end) {
+            Run::Word => SyntaxKind::Word,
+            Run::Date => SyntaxKind::Date,
+            Run::Malformed => SyntaxKind::Invalid,
             Run::Number { end, long } => {
-                let mut tok = Tok::new(SyntaxKind::Number, sign, end);
+                tail.start = sign as u32;
+                tail.end = end as u32;
                 if long {
-                    tok.flags |= Tok::LONG;
+                    tail.flags = Tok::LONG;
                 }
-                let Ok(digits) = u16::try_from(end - sign) else {
-                    // far too large anyway: the whole token is digits
-                    self.jump(end);
-                    return tok;
-                };
-                tok.digits = digits;
-                let unit = units::skip_blanks(self.text.as_bytes(), end);
-                if let Some((stop, id)) = units::unit_at(self.text, unit)
-                    && let Ok(len) = u8::try_from(stop - unit)
-                {
-                    tok.unit = id.0;
-                    tok.unit_len = len;
-                    tok.end = stop as u32;
+                // a longer number is far too large anyway: the whole token is digits then
+                if let Ok(digits) = u16::try_from(end - sign) {
+                    tail.digits = digits;
+                    let unit = units::skip_blanks(self.text.as_bytes(), end);
+                    if let Some((stop, id)) = units::unit_at(self.text, unit)
+                        && let Ok(len) = u8::try_from(stop - unit)
+                    {
+                        tail.unit = id.0;
+                        tail.unit_len = len;
+                        tail.end = stop as u32;
+                    }
                 }
-                self.jump(tok.end as usize);
-                return tok;
+                self.jump(tail.end as usize);
+                SyntaxKind::Number
             }
         };
-        Tok::new(kind, start, end)
+        self.number = tail;
+        kind
     }
 }
 
 impl Iterator for Lexer<'_> {
     type Item = Tok;
 
+    #[inline]
     fn next(&mut self) -> Option<Tok> {
-        let tok = match self.pending.take() {
-            Some(tok) => tok,
-            None => self.token()?,
-        };
-        self.blank = tok.kind == SyntaxKind::Blank;
-        if !self.blank {
-            self.before = tok.kind;
-        }
-        Some(tok)
+        self.token()
     }
 }
 

@@ -4,12 +4,15 @@ use super::units::unit_at;
 
 /// The meaning of a run.
 pub(super) enum Run {
-    /// A number up to `end`; the rest is lexed anew. `long`: it may exceed an `f64`.
+    /// A number up to `end`, which may lie beyond the run (`1e+9`); a unit may follow.
+    /// `long`: it may exceed an `f64`.
     Number { end: usize, long: bool },
     /// A name such as `7-16`, `7-16-pair` or `2m-fm`.
     Word,
     /// `2026-07-04` or `2026-07`.
     Date,
+    /// `1.2.3`: neither number nor name.
+    Malformed,
 }
 
 /// Classifies `text[start..end]`, where `end` is the end of the run as logos sees it.
@@ -39,8 +42,7 @@ pub(super) fn classify(text: &str, start: usize, end: usize) -> Run {
         {
             Run::Word
         }
-        // `1.2.3`: the second dot is an error of its own
-        _ => number,
+        _ => Run::Malformed,
     }
 }
 

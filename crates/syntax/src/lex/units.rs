@@ -73,15 +73,12 @@ fn denominator_end(text: &str, pos: usize) -> Option<usize> {
     (end > at).then_some(end)
 }
 
-/// The end of the run of letters, digits and unit signs from `pos`. It does not begin with a digit.
+/// The end of the run of letters and unit signs from `pos`. A name with digits in it is no such run.
 fn segment_end(text: &str, pos: usize) -> usize {
     let bytes = text.as_bytes();
-    if bytes.get(pos).is_some_and(u8::is_ascii_digit) {
-        return pos;
-    }
     let mut at = pos;
     while let Some(&byte) = bytes.get(at) {
-        if byte.is_ascii_alphanumeric() || byte == b'_' {
+        if byte.is_ascii_alphabetic() {
             at += 1;
         } else if byte < 0x80 {
             break;
@@ -92,7 +89,12 @@ fn segment_end(text: &str, pos: usize) -> usize {
             }
         }
     }
-    at
+    let name = at > pos
+        && bytes[at - 1].is_ascii_alphabetic()
+        && bytes
+            .get(at)
+            .is_some_and(|b| b.is_ascii_digit() || *b == b'_');
+    if name { pos } else { at }
 }
 
 pub(crate) fn skip_blanks(bytes: &[u8], mut pos: usize) -> usize {

@@ -1,7 +1,7 @@
 //! Builds one item: its lines through the grammar, its blocks with an explicit stack.
 
 use chumsky::Parser;
-use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
+use downlead_base::{Diagnostic, ItemId, Loc, Span};
 
 use super::arena::Arena;
 use super::grammar::Stop;
@@ -20,6 +20,8 @@ pub(super) struct Faults {
     hidden: Vec<Span>,
     /// Words such as `nan` in the place of a number, and numbers without a finite value.
     infinite: Vec<Span>,
+    /// Numbers written with a decimal comma.
+    commas: Vec<Span>,
     /// Opening minus closing braces.
     balance: i64,
 }
@@ -29,7 +31,8 @@ pub(super) fn lex(text: &str, toks: &mut Vec<Tok>) -> Faults {
     let mut faults = Faults::default();
     let mut brackets = 0u32;
     let from = toks.len();
-    for mut tok in Lexer::new(text) {
+    let mut lexer = Lexer::new(text);
+    while let Some(mut tok) = lexer.next_solid() {
         let slice = || &text[tok.start as usize..tok.end as usize];
         match tok.kind {
             S::Blank => continue,
@@ -39,7 +42,8 @@ pub(super) fn lex(text: &str, toks: &mut Vec<Tok>) -> Faults {
             }
             S::Newline => {
                 brackets = 0;
-                if toks.len() > from && toks[toks.len() - 1].kind == S::Newline {
+                if let Some(last) = toks[from..].last_mut().filter(|t| t.kind == S::Newline) {
+                    last.end = tok.end;
                     continue;
                 }
             }
@@ -69,14 +73,17 @@ pub(super) fn lex(text: &str, toks: &mut Vec<Tok>) -> Faults {
                 if tok.digits == 0 || read_number(digits).is_none() {
                     faults.infinite.push(tok.span());
                     tok.kind = S::Invalid;
+                    tok.flags |= Tok::NOTED;
                 }
             }
+            S::Number => decimal_comma(&mut toks[from..], tok, &mut faults.commas),
             S::Word => {
                 if matches!(tok.end - tok.start, 3 | 8) && message::is_infinite(slice()) {
                     let first = toks[from..].last().is_none_or(|t| ends_line(t.kind));
                     if !first {
                         faults.infinite.push(tok.span());
                         tok.kind = S::Invalid;
+                        tok.flags |= Tok::NOTED;
                     }
                 } else if tok.flags != 0 {
                     join(&mut toks[from..]);
@@ -94,6 +101,24 @@ pub(super) fn lex(text: &str, toks: &mut Vec<Tok>) -> Faults {
 fn join(toks: &mut [Tok]) {
     if let Some(last) = toks.last_mut() {
         last.flags |= Tok::JOINED;
+    }
+}
+
+/// Notes `0,5`: a comma with a bare number directly before it and a number directly after.
+fn decimal_comma(toks: &mut [Tok], tok: Tok, out: &mut Vec<Span>) {
+    if let [.., left, comma] = toks
+        && comma.kind == S::Comma
+        && comma.end == tok.start
+        && left.kind == S::Number
+        && left.unit_len == 0
+        && left.end == comma.start
+    {
+        comma.kind = S::Invalid;
+        comma.flags |= Tok::NOTED;
+        out.push(Span {
+            start: left.start,
+            end: tok.start + u32::from(tok.digits),
+        });
     }
 }
 
@@ -125,6 +150,8 @@ fn ends_line(kind: S) -> bool {
 struct Open {
     stmt: usize,
     brace: Span,
+    /// Indentation of the line with the brace.
+    indent: u32,
 }
 
 /// Builds one item.
@@ -140,6 +167,10 @@ pub(super) struct Builder<'a, 'p, P> {
     beyond: u32,
     /// Braces do not balance: blocks are closed by indentation where that helps.
     unbalanced: bool,
+    /// Width of the blanks at the start of the current line.
+    indent: u32,
+    /// The diagnostic for nesting is given.
+    too_deep: bool,
 }
 
 impl<'a, 'p, P> Builder<'a, 'p, P>
@@ -166,6 +197,12 @@ where
         for span in faults.infinite {
             errors.push(message::infinite(Loc::new(id, span), &text[span.range()]));
         }
+        for span in faults.commas {
+            errors.push(message::decimal_comma(
+                Loc::new(id, span),
+                &text[span.range()],
+            ));
+        }
         let unbalanced = faults.balance > 0;
         Builder {
             id,
@@ -177,6 +214,8 @@ where
             open: Vec::new(),
             beyond: 0,
             unbalanced,
+            indent: toks.first().map_or(0, |t| t.start),
+            too_deep: false,
         }
     }
 
@@ -184,7 +223,11 @@ where
         let mut at = 0;
         while let Some(&tok) = self.toks.get(at) {
             match tok.kind {
-                S::Newline | S::Semicolon => at += 1,
+                S::Newline => {
+                    at += 1;
+                    self.indent = self.toks.get(at).map_or(0, |next| next.start - tok.end);
+                }
+                S::Semicolon => at += 1,
                 S::LBrace => {
                     self.lone_brace(tok);
                     at += 1;
@@ -257,7 +300,16 @@ where
         }
         if self.arena.open_text {
             broken = true;
-            if let Some(text) = toks.iter().find(|t| t.kind == S::OpenText) {
+            // a character that is not allowed cut it short: that is said already
+            let cut = |text: &Tok| {
+                toks.iter()
+                    .any(|t| t.kind == S::Invalid && t.start == text.end)
+            };
+            if let Some(text) = toks
+                .iter()
+                .find(|t| t.kind == S::OpenText)
+                .filter(|t| !cut(t))
+            {
                 let span = text.span();
                 self.errors.push(message::unclosed_string(
                     self.loc(span),
@@ -325,10 +377,10 @@ where
     /// One diagnostic for a line that could not be read, unless its cause has one already.
     fn explain(&mut self, toks: &[Tok], stop: usize) {
         if let Some(bad) = toks.get(stop).filter(|t| t.kind == S::Invalid) {
-            let mut span = bad.span();
-            if self.errors.iter().any(|e| e.primary.loc.span == span) {
+            if bad.has(Tok::NOTED) {
                 return;
             }
+            let mut span = bad.span();
             for next in toks[stop + 1..].iter().take_while(|t| t.kind == S::Invalid) {
                 if next.start != span.end {
                     break;
@@ -361,11 +413,8 @@ where
 
     fn open(&mut self, stmt: usize, brace: Tok) {
         if self.open.len() as u32 >= MAX_DEPTH {
-            if !self
-                .errors
-                .iter()
-                .any(|e| std::ptr::eq(e.code, &raw const codes::TOO_DEEP))
-            {
+            if !self.too_deep {
+                self.too_deep = true;
                 self.errors
                     .push(message::too_deep_block(self.loc(brace.span())));
             }
@@ -377,6 +426,7 @@ where
         self.open.push(Open {
             stmt,
             brace: brace.span(),
+            indent: self.indent,
         });
     }
 
@@ -432,26 +482,16 @@ where
     /// In an item that lacks closing braces, a `}` further left than the line of the innermost block
     /// closes the block it is aligned with; the ones between lack theirs.
     fn close_by_indentation(&mut self, brace: Tok) {
-        let column = self.indent(brace.start);
         let Some(fits) = self
             .open
             .iter()
-            .rposition(|open| self.indent(open.brace.start) == column)
+            .rposition(|open| open.indent == self.indent)
         else {
             return;
         };
         while self.open.len() > fits + 1 {
             self.leave_open(brace.start);
         }
-    }
-
-    /// Width of the blanks at the start of the line that holds `at`.
-    fn indent(&self, at: u32) -> usize {
-        let line = self.text[..at as usize].rfind('\n').map_or(0, |i| i + 1);
-        self.text[line..]
-            .bytes()
-            .take_while(|b| matches!(b, b' ' | b'\t'))
-            .count()
     }
 
     /// Ends the innermost block, which has no closing brace.

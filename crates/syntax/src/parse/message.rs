@@ -64,6 +64,8 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
         format!("{name} is not allowed here: programs disagree about whether it ends the line.")
     } else if first == '.' {
         "This `.` belongs to no number and no name.".to_owned()
+    } else if first.is_ascii_digit() {
+        format!("`{}` is neither a number nor a name.", shorten(text))
     } else if many {
         format!("These characters are not used by the language, beginning with {name}.")
     } else {
@@ -76,7 +78,8 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
     }
     match (first, other) {
         ('.', _) => d.help("Write digits on both sides of a decimal point: 0.5; names join a port with it: DU1.high."),
-        ('\'', _) => d.help("Write minutes of arc with a prime: 49°20′00″. Texts stand in straight double quotes."),
+        ('0'..='9', _) => d.help("A number has one decimal point at most; put other marks into a text in quotes."),
+        ('\'', _) => d.help("Write minutes of arc with a prime: 49°20′00″. Texts stand in straight double quotes.").fix("write `′`", loc, "′"),
         (':', _) => d.help("Leave the colon out: a keyword is followed by its value directly."),
         ('#', _) => d.help("A comment begins with `//`."),
         (_, Some("\n")) => {
@@ -107,6 +110,14 @@ pub(super) fn infinite(loc: Loc, text: &str) -> Diagnostic {
         .help("Numbers reach up to about 1.8e308.")
     };
     d.at("from here the line was not read")
+}
+
+pub(super) fn decimal_comma(loc: Loc, text: &str) -> Diagnostic {
+    let point = text.replace(',', ".");
+    Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, format!("A comma stands inside the number `{text}`."))
+        .at("a comma ends a group of the statement")
+        .help(format!("Write a decimal point: `{point}`; thousands are not separated at all. Where two groups are meant, write a blank after the comma."))
+        .fix(format!("write `{point}`"), loc, point)
 }
 
 pub(super) fn unclosed_string(loc: Loc, text: &str) -> Diagnostic {
@@ -274,15 +285,6 @@ pub(super) fn not_understood(item: ItemId, text: &str, toks: &[Tok], stop: usize
         }
     };
 
-    // decimal commas: `0,5 dB`
-    if let (Some(comma), Some(left), Some(right)) = (found.or(before), before, toks.get(stop + 1))
-        && comma.kind == S::Comma
-        && left.end == comma.start
-        && right.start == comma.end
-        && right.kind == S::Number
-    {
-        return understood(new("A comma stands inside a number.".to_owned()));
-    }
     let d = match (before, found) {
         (Some(last), None) => match last.kind {
             S::Comma => new("Nothing follows the comma.".to_owned())
