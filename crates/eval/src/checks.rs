@@ -509,16 +509,8 @@ fn devices_and_bands(c: &Chain, stops: &[Stop<'_>], env: &Env, out: &mut Vec<Dia
     }
 }
 
-/// Checks of definitions: cables above all.
-pub(crate) fn definitions(items: &[crate::snapshot::Evaluated], _env: &Env, out: &mut Vec<Diagnostic>) {
-    for (_, low, _) in items {
-        if let Meaning::Cable(c) = &low.meaning {
-            cable(c, out);
-        }
-    }
-}
-
-fn cable(c: &Cable, out: &mut Vec<Diagnostic>) {
+/// Checks of a cable's definition.
+pub(crate) fn cable(c: &Cable, out: &mut Vec<Diagnostic>) {
     if c.meta.source.is_none() && c.loss.is_some() {
         out.push(
             Diagnostic::new(&codes::NO_SOURCE, c.name.loc, format!("Cable `{}` names no source.", c.name.text))

@@ -215,5 +215,5 @@ pub struct ItemResult {
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Names it depends on: kind and name and what that was.
-    pub(crate) depends: Vec<(u8, Box<str>, u32)>,
+    pub(crate) depends: Vec<(u8, Box<str>, u64)>,
 }

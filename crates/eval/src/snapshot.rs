@@ -41,6 +41,8 @@ pub struct Scope {
     pub(crate) file: usize,
     pub(crate) env: Arc<Env>,
     pub(crate) items: Vec<Evaluated>,
+    /// Items of files that are only used and have no scope of their own.
+    used: Vec<Arc<Lowered>>,
     pub(crate) diagnostics: Vec<Diagnostic>,
 }
 
@@ -71,7 +73,8 @@ impl Scope {
 #[derive(Default)]
 pub(crate) struct Cache {
     lower: LowerCache,
-    results: FxHashMap<(ItemId, usize), Arc<ItemResult>>,
+    /// With the lowering they were computed from.
+    results: FxHashMap<(ItemId, usize), (u64, Arc<ItemResult>)>,
 }
 
 /// A set of files with everything computed from them.
@@ -79,6 +82,8 @@ pub struct Snapshot {
     pub(crate) files: Vec<FileEntry>,
     pub(crate) scopes: Vec<Scope>,
     pub(crate) load_diagnostics: Vec<Diagnostic>,
+    /// Trees of the last version while files are followed anew.
+    known: FxHashMap<String, File>,
     cache: Cache,
 }
 
@@ -88,7 +93,7 @@ const MAX_USE_DEPTH: usize = 64;
 impl Snapshot {
     /// Loads the named files and all they use, and computes everything.
     pub fn load(roots: &[String], loader: &dyn Loader) -> Snapshot {
-        let mut s = Snapshot { files: Vec::new(), scopes: Vec::new(), load_diagnostics: Vec::new(), cache: Cache::default() };
+        let mut s = Snapshot { files: Vec::new(), scopes: Vec::new(), load_diagnostics: Vec::new(), known: FxHashMap::default(), cache: Cache::default() };
         for r in roots {
             let path = normalise("", r).unwrap_or_else(|| r.clone());
             if let Some(i) = s.files.iter().position(|f| f.path == path) {
@@ -107,6 +112,10 @@ impl Snapshot {
             Ok(text) => (File::parse(text), None),
             Err(e) => (File::parse(""), Some(e)),
         };
+        self.add(path, tree, error, root, loader, depth)
+    }
+
+    fn add(&mut self, path: &str, tree: File, error: Option<LoadError>, root: bool, loader: &dyn Loader, depth: usize) -> usize {
         let at = self.files.len();
         self.files.push(FileEntry { path: path.to_owned(), tree, error, root, uses: Vec::new() });
         self.follow(at, loader, depth);
@@ -145,6 +154,12 @@ impl Snapshot {
                 );
                 continue;
             }
+            if let Some(tree) = self.known.get(&path).cloned() {
+                // the same tree: identities of its items must not change
+                let i = self.add(&path, tree, None, false, loader, depth + 1);
+                self.files[at].uses.push((i, name.loc));
+                continue;
+            }
             match loader.read(&path) {
                 Err(LoadError::OutsideRoot) => self.load_diagnostics.push(
                     Diagnostic::new(&codes::USE_OUTSIDE_ROOT, name.loc, format!("`{}` lies outside the project's root.", name.text))
@@ -158,8 +173,8 @@ impl Snapshot {
                     }
                     self.load_diagnostics.push(d);
                 }
-                Ok(_) => {
-                    let i = self.open(&path, loader, false, depth + 1);
+                Ok(text) => {
+                    let i = self.add(&path, File::parse(text), None, false, loader, depth + 1);
                     self.files[at].uses.push((i, name.loc));
                 }
             }
@@ -219,22 +234,15 @@ impl Snapshot {
     fn reload(&mut self, loader: &dyn Loader) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);
-        let known: FxHashMap<String, File> = old.iter().map(|f| (f.path.clone(), f.tree.clone())).collect();
-        let over = Overlay { known: &known, below: loader };
+        self.known = old.iter().filter(|f| f.error.is_none()).map(|f| (f.path.clone(), f.tree.clone())).collect();
         for f in old.iter().filter(|f| f.root) {
-            let at = self.files.len();
-            if self.files.iter().any(|g| g.path == f.path) {
+            if let Some(i) = self.files.iter().position(|g| g.path == f.path) {
+                self.files[i].root = true;
                 continue;
             }
-            self.files.push(FileEntry { path: f.path.clone(), tree: f.tree.clone(), error: f.error.clone(), root: true, uses: Vec::new() });
-            self.follow(at, &over, 0);
+            self.add(&f.path, f.tree.clone(), f.error.clone(), true, loader, 0);
         }
-        // keep the trees that are still there: identities of items must not change
-        for f in &mut self.files {
-            if let Some(t) = known.get(&f.path) {
-                f.tree = t.clone();
-            }
-        }
+        self.known.clear();
         self.cycles();
         self.compute();
     }
@@ -291,21 +299,26 @@ impl Snapshot {
                 }
                 let key = (p.item.id, file);
                 alive.insert(key);
-                let valid = self.cache.results.get(&key).filter(|r| {
-                    r.depends.iter().all(|(k, n, id)| env.identity(*k, n) == *id)
+                let valid = self.cache.results.get(&key).filter(|(stamp, r)| {
+                    *stamp == low.stamp && r.depends.iter().all(|(k, n, id)| env.identity(*k, n) == *id)
                 });
                 let result = match valid {
-                    Some(r) => Arc::clone(r),
+                    Some((_, r)) => Arc::clone(r),
                     None => {
                         let r = Arc::new(evaluate_item(&low, &env));
-                        self.cache.results.insert(key, Arc::clone(&r));
+                        self.cache.results.insert(key, (low.stamp, Arc::clone(&r)));
                         r
                     }
                 };
                 items.push((Arc::clone(&p.item), low, result));
             }
-            checks::definitions(&items, &env, &mut diagnostics);
-            scopes.push(Scope { file, env: Arc::new(env), items, diagnostics });
+            let mut used = Vec::new();
+            for i in visible.into_iter().filter(|i| !self.files[*i].root) {
+                for p in self.files[i].tree.items().iter().filter(|p| p.item.statement().is_some()) {
+                    used.push(self.cache.lower.get(&p.item, &env.lets, env.lets_key));
+                }
+            }
+            scopes.push(Scope { file, env: Arc::new(env), items, used, diagnostics });
         }
         if self.cache.results.len() > 2 * alive.len() + 64 {
             self.cache.results.retain(|k, _| alive.contains(k));
@@ -359,17 +372,8 @@ impl Snapshot {
                 }
                 out.extend(r.diagnostics.iter().cloned());
             }
-            // files that are only used have no scope of their own: their definitions' findings
-            for f in self.visible(s.file) {
-                if self.files[f].root {
-                    continue;
-                }
-                for p in self.files[f].tree.items() {
-                    if p.item.statement().is_some() && definitions.insert(p.item.id) {
-                        let low = downlead_station::lower(&p.item, &s.env.lets, false);
-                        out.extend(low.diagnostics);
-                    }
-                }
+            for low in &s.used {
+                out.extend(low.diagnostics.iter().cloned());
             }
         }
         let key = |d: &Diagnostic| {
@@ -397,20 +401,6 @@ fn uses_of(tree: &File) -> Vec<ItemId> {
     tree.items().iter().filter(|p| keyword_of(&p.item) == Some("use")).map(|p| p.item.id).collect()
 }
 
-struct Overlay<'a> {
-    known: &'a FxHashMap<String, File>,
-    below: &'a dyn Loader,
-}
-
-impl Loader for Overlay<'_> {
-    fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
-        match self.known.get(path) {
-            Some(f) => Ok(Arc::from(f.text())),
-            None => self.below.read(path),
-        }
-    }
-}
-
 /// Computes the chains of one item.
 fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
     let mut r = ItemResult::default();
@@ -426,6 +416,7 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
             r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
             depends(None, std::slice::from_ref(c), env, &mut r);
         }
+        Meaning::Cable(c) => checks::cable(c, &mut r.diagnostics),
         _ => {}
     }
     dedup(&mut r.diagnostics);
@@ -466,6 +457,12 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
             }
         }
     }
+    fn device(d: &downlead_station::model::Device, add: &mut dyn FnMut(u8, &Name)) {
+        d.class.iter().for_each(|n| add(4, n));
+        d.ports.iter().for_each(|q| figures(&q.loss, add));
+        figures(&d.swr, add);
+        figures(&d.gain, add);
+    }
     fn part(p: &downlead_station::model::Part, add: &mut dyn FnMut(u8, &Name)) {
         match &p.data {
             PartData::Line(l) => {
@@ -475,12 +472,7 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
                 }
             }
             PartData::Connector(_, n) => add(3, n),
-            PartData::Device(d) => {
-                d.class.iter().for_each(|n| add(4, n));
-                d.ports.iter().for_each(|q| figures(&q.loss, add));
-                figures(&d.swr, add);
-                figures(&d.gain, add);
-            }
+            PartData::Device(d) => device(d, add),
             PartData::Antenna(a) => {
                 a.gain.iter().for_each(|g| figures(std::slice::from_ref(&g.figure), add));
                 figures(&a.swr, add);
@@ -524,6 +516,14 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
             }
         }
         steps(&c.steps, &mut add);
+    }
+    // the figures of a device definition name bands too
+    let classes: Vec<Box<str>> = names.iter().filter(|n| n.0 == 4).map(|n| n.1.clone()).collect();
+    for c in classes.iter().filter_map(|n| env.device(n)) {
+        let mut add = |k: u8, n: &Name| {
+            names.insert((k, n.text.clone()));
+        };
+        device(&c.device, &mut add);
     }
     let mut list: Vec<_> = names.into_iter().map(|(k, n)| {
         let id = env.identity(k, &n);

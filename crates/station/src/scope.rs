@@ -3,11 +3,12 @@
 use std::sync::{Arc, OnceLock};
 
 use downlead_base::{Diagnostic, ItemId, codes};
+use downlead_quantity::{Quantity, Shape};
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHasher};
 use std::hash::{Hash, Hasher};
 
-use crate::cx::Lets;
+use crate::cx::{Lets, Val};
 use crate::lower::{Lowered, lower, lower_let};
 use crate::model::{Band, Cable, Connector, DeviceClass, Instrument, Meaning, Name};
 
@@ -169,22 +170,92 @@ impl Library {
 /// Lowered items by identity, kept from one version of the text to the next.
 #[derive(Default)]
 pub struct LowerCache {
-    map: FxHashMap<(ItemId, u64), Arc<Lowered>>,
+    map: FxHashMap<ItemId, Vec<(u64, Arc<Lowered>)>>,
+    /// Fingerprints of the named values behind the keys seen of late, newest last.
+    prints: Vec<(u64, LetPrints)>,
+    /// Names whose values differ between two keys.
+    changed: FxHashMap<(u64, u64), Vec<Box<str>>>,
+    stamp: u64,
 }
+
+type LetPrints = FxHashMap<Box<str>, u64>;
+
+/// An item is seen by few scopes, each with its own named values.
+const SCOPES_KEPT: usize = 4;
 
 impl LowerCache {
     /// The lowered item, from the cache or made now.
+    ///
+    /// Named values reach an item through its text only, so an item without the names that
+    /// changed stays as it was.
     pub fn get(&mut self, item: &Item, lets: &Lets, lets_key: u64) -> Arc<Lowered> {
-        Arc::clone(
-            self.map.entry((item.id, lets_key)).or_insert_with(|| Arc::new(lower(item, lets, false))),
-        )
+        let kept = self.map.entry(item.id).or_default();
+        if let Some((_, low)) = kept.iter().find(|e| e.0 == lets_key) {
+            return Arc::clone(low);
+        }
+        let mut found = None;
+        for (i, (key, low)) in kept.iter().enumerate() {
+            let changed = self.changed.entry((*key, lets_key)).or_insert_with(|| {
+                let of = |k: u64| self.prints.iter().find(|p| p.0 == k).map(|p| &p.1);
+                match (of(*key), of(lets_key)) {
+                    (Some(a), Some(b)) => {
+                        a.keys().chain(b.keys()).filter(|n| a.get(*n) != b.get(*n)).cloned().collect()
+                    }
+                    // nothing is known of that version: the empty name is in every text
+                    _ => vec!["".into()],
+                }
+            });
+            // what was proposed for an unknown name depends on all names
+            let proposes = low.diagnostics.iter().any(|d| std::ptr::eq(d.code, &raw const codes::UNKNOWN_NAME));
+            if !proposes && !changed.iter().any(|n| item.text().contains(&**n)) {
+                found = Some(i);
+                break;
+            }
+        }
+        if let Some(i) = found {
+            kept[i].0 = lets_key;
+            return Arc::clone(&kept[i].1);
+        }
+        self.stamp += 1;
+        let low = Arc::new(Lowered { stamp: self.stamp, ..lower(item, lets, false) });
+        if kept.len() == SCOPES_KEPT {
+            kept.remove(0);
+        }
+        kept.push((lets_key, Arc::clone(&low)));
+        low
+    }
+
+    /// Notes the named values behind a key.
+    fn note(&mut self, lets_key: u64, prints: LetPrints) {
+        if let Some(i) = self.prints.iter().position(|p| p.0 == lets_key) {
+            let newest = self.prints.remove(i);
+            self.prints.push(newest);
+            return;
+        }
+        if self.prints.len() == 16 {
+            self.prints.remove(0);
+            self.changed.clear();
+        }
+        self.prints.push((lets_key, prints));
     }
 
     /// Forgets items that are no longer there, once they outnumber those that are.
     pub fn sweep(&mut self, alive: &dyn Fn(ItemId) -> bool, count: usize) {
         if self.map.len() > 2 * count + 64 {
-            self.map.retain(|k, _| alive(k.0));
+            self.map.retain(|k, _| alive(*k));
         }
+    }
+
+    /// How many items are kept.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.map.len()
+    }
+
+    /// Whether none is kept.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.map.is_empty()
     }
 }
 
@@ -205,7 +276,8 @@ pub struct Env {
     pub devices: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Instruments.
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
-    band_ids: FxHashMap<Box<str>, ItemId>,
+    /// Fingerprints of the names of each kind (1 band to 5 instrument).
+    names: [u64; 6],
     /// Names whose definition could not be understood: that is said there, not at each use.
     broken: FxHashMap<Box<str>, ItemId>,
 }
@@ -242,7 +314,9 @@ impl Env {
                 }
             }
         }
-        env.lets_key = fingerprint(&env.lets);
+        let prints: LetPrints = env.lets.iter().map(|(n, v)| (n.clone(), fingerprint(v))).collect();
+        env.lets_key = prints.iter().fold(0, |k, (n, p)| k ^ hash(&(&**n, *p)));
+        cache.note(env.lets_key, prints);
         for file in files {
             for p in file.items() {
                 let kind: u8 = match keyword_of(&p.item) {
@@ -274,11 +348,9 @@ impl Env {
                 }
                 let text = name.text.clone();
                 let id = p.item.id;
+                env.names[usize::from(kind)] ^= hash(&&*text);
                 match kind {
-                    1 => {
-                        env.band_ids.insert(text.clone(), id);
-                        env.bands.insert(text, low);
-                    }
+                    1 => drop(env.bands.insert(text, low)),
                     2 => drop(env.cables.insert(text, (id, low))),
                     3 => drop(env.connectors.insert(text, (id, low))),
                     4 => drop(env.devices.insert(text, (id, low))),
@@ -350,19 +422,26 @@ impl Env {
     }
 
     /// Identity of what a name of a kind (1 band, 2 cable, 3 connector, 4 device, 5 instrument)
-    /// stands for; 0 if it is the library's or nothing. Results keyed by it stay valid until
-    /// the name means something else.
+    /// stands for. Results that took it stay valid until it changes: when the name means
+    /// something else, when its definition says something else, and, for an unknown name, when
+    /// there are other names to propose instead.
     #[must_use]
-    pub fn identity(&self, kind: u8, name: &str) -> u32 {
-        if let Some(id) = self.broken.get(name) {
-            return id.0;
-        }
-        match kind {
-            1 => self.band_ids.get(name).map_or(0, |i| i.0),
-            2 => self.cables.get(name).map_or(0, |i| i.0.0),
-            3 => self.connectors.get(name).map_or(0, |i| i.0.0),
-            4 => self.devices.get(name).map_or(0, |i| i.0.0),
-            _ => self.instruments.get(name).map_or(0, |i| i.0.0),
+    pub fn identity(&self, kind: u8, name: &str) -> u64 {
+        let own = |m: &FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>| m.get(name).map(|x| x.1.stamp);
+        let (own, built_in) = match kind {
+            1 => (self.bands.get(name).map(|b| b.stamp), false),
+            2 => (own(&self.cables), library().cable(name).is_some()),
+            3 => (own(&self.connectors), library().connector(name).is_some()),
+            4 => (own(&self.devices), library().device(name).is_some()),
+            _ => (own(&self.instruments), false),
+        };
+        match own {
+            Some(stamp) => stamp << 1,
+            None if built_in => 0,
+            None => {
+                let broken = if self.is_broken(name) { hash(&"broken") } else { 0 };
+                (self.names[usize::from(kind.min(5))] ^ broken) | 1
+            }
         }
     }
 }
@@ -373,17 +452,21 @@ pub fn keyword_of(item: &Item) -> Option<&str> {
     item.statement()?.keyword()
 }
 
-fn fingerprint(lets: &Lets) -> u64 {
-    let mut names: Vec<&Box<str>> = lets.keys().collect();
-    names.sort();
+fn hash(of: &impl Hash) -> u64 {
     let mut h = FxHasher::default();
-    for n in names {
-        n.hash(&mut h);
-        let v = &lets[n];
-        v.q.value.to_bits().hash(&mut h);
-        (v.q.dim as u8).hash(&mut h);
-        v.upper.map(|u| u.value.to_bits()).hash(&mut h);
-        v.half.map(|(q, _)| q.value.to_bits()).hash(&mut h);
-    }
+    of.hash(&mut h);
     h.finish()
+}
+
+/// Of all that an item may take from a named value.
+fn fingerprint(v: &Val) -> u64 {
+    let quantity = |q: &Quantity| (q.value.to_bits(), q.dim as u8);
+    let half = v.half.as_ref().map(|(q, shape)| {
+        let k = match shape {
+            Shape::Rectangular => None,
+            Shape::Coverage(k) => Some(k.to_bits()),
+        };
+        (quantity(q), k)
+    });
+    hash(&(quantity(&v.q), half, v.upper.as_ref().map(quantity), v.imperial, v.per, v.coverage.map(f64::to_bits)))
 }

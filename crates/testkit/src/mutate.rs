@@ -133,7 +133,7 @@ pub fn change(r: &mut Rng, text: &str) -> Change {
             Change {
                 start: at,
                 end: at,
-                text: (*r.pick(PIECES)).to_owned(),
+                text: r.word(PIECES).to_owned(),
             }
         }
     }

@@ -219,7 +219,7 @@ pub fn plan(seed: u64) -> Plan {
         ),
     ];
     let station =
-        (!r.once_in(3)).then(|| (*r.pick(&["n-pair", "bnc-pair", "7-16-pair"])).to_owned());
+        (!r.once_in(3)).then(|| r.word(&["n-pair", "bnc-pair", "7-16-pair"]).to_owned());
     let chains = (0..1 + r.below(3))
         .map(|n| chain(&mut r, n, &bands, &cables))
         .collect();
@@ -248,7 +248,7 @@ fn bands(r: &mut Rng) -> Vec<BandPlan> {
         .map(|n| {
             let (name, mhz) = all[(first + n * (1 + first % 2)) % all.len()];
             let says = match r.below(4) {
-                0 => format!("{} MHz to {} MHz", mhz * 0.99, mhz * 1.01),
+                0 => format!("{:.3} MHz to {:.3} MHz", mhz * 0.99, mhz * 1.01),
                 1 => format!("{{ transmit {mhz} MHz; receive {} MHz }}", mhz - 0.6),
                 _ => format!("{mhz} MHz"),
             };
@@ -286,7 +286,7 @@ fn chain(r: &mut Rng, n: usize, bands: &[BandPlan], cables: &[CablePlan]) -> Cha
         let (low, wide) = (r.number(0.05, 1.5, 2), r.number(0.01, 0.2, 2));
         let part = match r.below(8) {
             0..=2 => PartPlan::Line {
-                word: *r.pick::<&'static str>(&["run", "jumper", "tail"]),
+                word: r.word(&["run", "jumper", "tail"]),
                 length: Length::Metres(r.number(0.3, 60.0, 1)),
                 cable: r.pick(cables).name.clone(),
                 celsius: (!r.once_in(3)).then(|| r.number(-20.0, 40.0, 0)),
@@ -305,7 +305,7 @@ fn chain(r: &mut Rng, n: usize, bands: &[BandPlan], cables: &[CablePlan]) -> Cha
                 ),
             ),
             _ => PartPlan::Device(
-                *r.pick(&["isolator", "pad", "tuner"]),
+                r.word(&["isolator", "pad", "tuner"]),
                 format!("{low} dB ± {wide} dB"),
             ),
         };

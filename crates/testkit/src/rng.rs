@@ -52,4 +52,12 @@ impl Rng {
     pub fn pick<'a, T>(&mut self, of: &'a [T]) -> &'a T {
         &of[self.below(of.len())]
     }
+
+    /// One of some words.
+    ///
+    /// # Panics
+    /// When there are none.
+    pub fn word<'a>(&mut self, of: &[&'a str]) -> &'a str {
+        of[self.below(of.len())]
+    }
 }

@@ -20,10 +20,10 @@ pub fn load_from(files: &dyn Loader) -> Snapshot {
     Snapshot::load(&[MAIN.to_owned()], files)
 }
 
-/// The report on one text, which must be free of errors.
+/// The report on one text, which must be free of errors (an exceeded limit or rating is a result).
 pub fn report(text: &str) -> Report {
     let r = load(text).report();
-    let errors: Vec<_> = r.diagnostics.iter().filter(|d| d.severity == "error").collect();
+    let errors: Vec<_> = r.diagnostics.iter().filter(|d| d.severity == "error" && !["limit-not-met", "rating-exceeded", "voltage-exceeded"].contains(&d.code)).collect();
     assert!(errors.is_empty(), "{errors:#?}\n{text}");
     r
 }

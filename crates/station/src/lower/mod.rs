@@ -24,6 +24,8 @@ pub struct Lowered {
     pub meaning: Meaning,
     /// What is wrong in it.
     pub diagnostics: Vec<Diagnostic>,
+    /// Number of this lowering in its cache; 0 outside one.
+    pub stamp: u64,
 }
 
 /// Lowers one item with the named values of its scope.
@@ -50,7 +52,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
             unknown_statement(&mut cx, s, word, Context::Top);
         }
     }
-    Lowered { meaning, diagnostics: cx.diags }
+    Lowered { meaning, diagnostics: cx.diags, stamp: 0 }
 }
 
 /// Evaluates a `let`. `None` if it is none or has no value.
