@@ -4,6 +4,7 @@ mod arena;
 mod build;
 mod grammar;
 mod message;
+mod prepare;
 
 use std::sync::Arc;
 
@@ -34,7 +35,7 @@ pub(crate) fn parse_items(text: &str, offset: usize, out: &mut Vec<Placed>) {
             let end = starts.peek().copied().unwrap_or(text.len());
             let piece = &text[start..end];
             let from = toks.len();
-            let faults = build::lex(piece, &mut toks);
+            let faults = prepare::lex(piece, &mut toks);
             batch.push(Lexed {
                 start: offset + start,
                 text: piece,
@@ -67,7 +68,7 @@ struct Lexed<'t> {
     start: usize,
     text: &'t str,
     toks: std::ops::Range<usize>,
-    faults: build::Faults,
+    faults: prepare::Faults,
 }
 
 /// Where items start: at the start of the text, and at each letter in column 0.
