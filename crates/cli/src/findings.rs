@@ -1,9 +1,10 @@
 //! Diagnostics with their places resolved to files, lines and columns.
 
+use std::collections::HashMap;
 use std::ops::Range;
 use std::sync::Arc;
 
-use downlead_base::{Code, Diagnostic, LineIndex, Loc, Severity, TextSize, WideEncoding};
+use downlead_base::{Code, Diagnostic, ItemId, LineIndex, Loc, Severity, TextSize, WideEncoding};
 
 use crate::files::Group;
 use crate::model::Snapshot;
@@ -61,14 +62,22 @@ impl Findings {
     /// Adds what `snapshot` of `group` has found.
     pub(crate) fn add(&mut self, group: &Group, snapshot: &Snapshot) {
         let base = self.files.len();
-        self.files
-            .extend(snapshot.files().iter().map(|f| SourceFile {
-                path: f.path.clone(),
-                shown: format!("{}{}", group.prefix, f.path),
-                text: f.text.clone(),
-            }));
+        let mut items = HashMap::new();
+        for (index, file) in snapshot.files().iter().enumerate() {
+            items.extend(
+                file.tree
+                    .items()
+                    .iter()
+                    .map(|p| (p.item.id, (index, p.start))),
+            );
+            self.files.push(SourceFile {
+                path: file.path.clone(),
+                shown: format!("{}{}", group.prefix, file.path),
+                text: file.text().into(),
+            });
+        }
         let mut places = Places {
-            snapshot,
+            items,
             base,
             lines: Vec::new(),
             files: &self.files,
@@ -85,7 +94,9 @@ impl Findings {
 }
 
 struct Places<'a> {
-    snapshot: &'a Snapshot,
+    /// File and first byte of every item: asking the snapshot for each place would go through
+    /// all items each time.
+    items: HashMap<ItemId, (usize, u32)>,
     base: usize,
     /// Line indexes, made when first needed.
     lines: Vec<Option<LineIndex>>,
@@ -126,7 +137,8 @@ impl Places<'_> {
     }
 
     fn spot(&mut self, loc: Loc) -> Option<Spot> {
-        let (index, span) = self.snapshot.place(loc)?;
+        let (index, start) = *self.items.get(&loc.item)?;
+        let span = loc.span.shift(start);
         let file = self.base + index;
         let text = &self.files.get(file)?.text;
         if self.lines.len() <= index {

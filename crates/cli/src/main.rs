@@ -10,7 +10,6 @@ mod loader;
 mod model;
 mod plot;
 mod report;
-mod shim;
 mod ui;
 
 use std::io::Write;

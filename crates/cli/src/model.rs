@@ -1,6 +1,6 @@
 //! The names this crate takes from the evaluator, in one place.
 
-pub(crate) use crate::shim::catalogue;
-pub(crate) use crate::shim::report::*;
-pub(crate) use crate::shim::{Derivation, Snapshot};
+pub(crate) use downlead_eval::catalogue;
+pub(crate) use downlead_eval::report::*;
+pub(crate) use downlead_eval::{Derivation, Snapshot};
 pub(crate) use downlead_station::{LoadError, Loader};

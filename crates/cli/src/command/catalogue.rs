@@ -119,7 +119,7 @@ fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
     };
     let inside = |f: f64| {
         facts
-            .valid_hz
+            .valid
             .is_none_or(|(low, high)| (low..=high).contains(&f))
     };
     let frequencies: Vec<f64> = if at.is_empty() {
@@ -143,19 +143,18 @@ fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
 fn facts_line(facts: &CableFacts) -> String {
     let mut out = format!(
         "  {} ohm, velocity factor {}",
-        number(facts.z0_ohm, 2),
+        number(facts.z0, 2),
         number(facts.velocity_factor, 3)
     );
-    if let Some((low, high)) = facts.valid_hz {
+    if let Some((low, high)) = facts.valid {
         let _ = write!(out, ", valid {} to {}", frequency(low), frequency(high));
     }
-    if let Some((w, hz)) = facts.rating {
-        let _ = write!(
-            out,
-            ", {} mean at {}",
-            downlead_quantity::power(w),
-            frequency(hz)
-        );
+    for (w, hz) in &facts.ratings {
+        let at = hz.map_or(String::new(), |hz| format!(" at {}", frequency(hz)));
+        let _ = write!(out, ", {} mean{at}", downlead_quantity::power(*w));
+    }
+    if let Some(v) = facts.voltage {
+        let _ = write!(out, ", {} V rms", number(v, 0));
     }
     out + "\n"
 }
@@ -189,7 +188,7 @@ fn table(points: &[CablePoint], style: Style, out: &mut String) {
 /// Loss against frequency from half the lowest known frequency to twice the highest.
 fn picture(name: &str, facts: &CableFacts) -> String {
     const STEPS: u32 = 256;
-    let (low, high) = facts.valid_hz.unwrap_or((1e6, 1e9));
+    let (low, high) = facts.valid.unwrap_or((1e6, 1e9));
     let (from, to) = (low / 2.0, high * 2.0);
     let step = libm::log(to / from) / f64::from(STEPS);
     let frequencies: Vec<f64> = (0..=STEPS)

@@ -133,7 +133,7 @@ fn place(d: &Derivation, snapshot: &Snapshot, prefix: &str) -> Option<String> {
     let (file, span) = snapshot.place(d.place?)?;
     let file = snapshot.files().get(file)?;
     let line = file
-        .text
+        .text()
         .as_bytes()
         .get(..span.start as usize)?
         .iter()

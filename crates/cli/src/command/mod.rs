@@ -62,10 +62,9 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
         let loader = DiskLoader::new(group.root.clone());
         let snapshot = Snapshot::load(&group.files, &loader);
         for file in snapshot.files() {
-            let named = group.files.contains(&file.path);
             match &file.error {
                 // a file that is only used has a finding where it is used
-                Some(error) if named => {
+                Some(error) if file.root => {
                     ui.complain(&format!(
                         "{}{}: {}",
                         group.prefix,
@@ -75,7 +74,7 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
                     loaded.outcome = Outcome::Trouble;
                 }
                 Some(_) => {}
-                None => loaded.files += usize::from(named),
+                None => loaded.files += usize::from(file.root),
             }
         }
         loaded.findings.add(group, &snapshot);

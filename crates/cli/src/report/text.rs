@@ -101,13 +101,20 @@ fn one(
 fn nodes(band: &BandReport, style: Style, out: &mut String) {
     let rows = words::rows(&band.nodes);
     let forward = rows.iter().any(|r| r.node.forward_w.is_some());
+    // below a microwatt, as in reception, the level alone says it
+    let watts = rows
+        .iter()
+        .any(|r| r.node.power_w.is_some_and(|w| w >= 1e-6));
     let joins = rows.iter().any(|r| r.joins_db.is_some());
     let mut table = Columns::default();
     table.left("part").left("kind");
     if joins {
         table.right("join dB");
     }
-    table.right("loss dB").right("so far dB").right("power");
+    table.right("loss dB").right("so far dB");
+    if watts {
+        table.right("power");
+    }
     if forward {
         table.right("forward");
     }
@@ -131,7 +138,9 @@ fn nodes(band: &BandReport, style: Style, out: &mut String) {
         }
         cells.push(words::db_cell(node.loss_db));
         cells.push(words::db_cell(node.cumulative_loss_db));
-        cells.push(node.power_w.map(power).unwrap_or_default());
+        if watts {
+            cells.push(node.power_w.map(power).unwrap_or_default());
+        }
         if forward {
             cells.push(node.forward_w.map(power).unwrap_or_default());
         }

@@ -81,7 +81,8 @@ pub(crate) fn part(node: &NodeReport) -> String {
 /// Where the part's figures come from: basis, and the source where it says more.
 pub(crate) fn source(node: &NodeReport) -> String {
     match &node.source {
-        Some(source) if source.starts_with(node.basis) => source.clone(),
+        // "stated" says nothing that a source does not say better
+        Some(source) if node.basis == "stated" || source.starts_with(node.basis) => source.clone(),
         Some(source) => format!("{}: {source}", node.basis),
         None => node.basis.to_owned(),
     }
@@ -176,7 +177,9 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
         };
         out.push(("at the antenna", format!("{figure}, {}", power_dbm(w))));
     }
-    if let Some(w) = band.antenna_mean_w {
+    // full duty changes nothing and needs no line
+    let same = |mean: f64| band.antenna_w.is_some_and(|w| (mean - w).abs() < 1e-6 * w);
+    if let Some(w) = band.antenna_mean_w.filter(|mean| !same(*mean)) {
         out.push((
             "mean there",
             format!("{} after duty and key-down share", power(w)),
