@@ -43,7 +43,9 @@ pub(crate) fn frequencies(s: &Snapshot, doc: Doc, c: &Config) -> Vec<(String, f6
         }
     }
     out.sort_by(|a, b| a.1.total_cmp(&b.1).then_with(|| a.0.cmp(&b.0)));
-    out.dedup_by(|a, b| a.1 == b.1);
+    // a pair's two frequencies are one band here
+    let mut seen = rustc_hash::FxHashSet::default();
+    out.retain(|x| seen.insert(x.0.clone()));
     out
 }
 

@@ -78,9 +78,8 @@ pub(crate) struct Piece {
     pub(crate) class: Class,
 }
 
-/// Context inside the block of a statement, given the statement's own.
-pub(crate) fn inner_context(stmt: Stmt<'_>, cx: Context) -> Option<Context> {
-    let word = stmt.keyword()?;
+/// Context inside the block of a statement that begins with `word`, given the statement's own.
+pub(crate) fn inner_context(word: &str, cx: Context) -> Option<Context> {
     Some(match (cx, word) {
         (Context::Top, "band") => Context::Band,
         (Context::Top, "cable") => Context::Cable,
@@ -137,7 +136,7 @@ impl<'a> Walk<'a> {
     fn statement(&mut self, s: Stmt<'a>, cx: Context) {
         self.head(s, cx);
         if let Some(b) = s.block() {
-            let inner = inner_context(s, cx);
+            let inner = s.keyword().and_then(|w| inner_context(w, cx));
             for x in b.iter() {
                 self.statement(x, inner.unwrap_or(Context::Table));
             }

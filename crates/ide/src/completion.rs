@@ -1,0 +1,452 @@
+//! Completion: what may stand at the cursor, also on lines that cannot be read yet.
+
+use std::collections::BTreeSet;
+
+use downlead_base::Span;
+use downlead_eval::Snapshot;
+use downlead_quantity::{Dim, units_of};
+use downlead_station::keywords::{Context, keywords_in};
+use downlead_station::model::PartKind;
+use downlead_station::{Env, library};
+use downlead_syntax::SyntaxKind;
+
+use crate::config::Config;
+use crate::names::{Class, NameKind};
+use crate::qualifiers::about;
+use crate::resolve::{local, pieces_of, ports, seen};
+use crate::situation::Situation;
+use crate::snippets::snippet;
+use crate::view::{Doc, doc_path, env_of, item_at, tree};
+
+/// Something that may stand at the cursor.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Completion {
+    /// What the user sees.
+    pub label: String,
+    /// What it is.
+    pub kind: CompletionKind,
+    /// A few words beside it.
+    pub detail: Option<String>,
+    /// More about it.
+    pub documentation: Option<String>,
+    /// What is replaced.
+    pub replace: Span,
+    /// By what.
+    pub insert: String,
+    /// Whether `insert` has places to fill in (`${1:…}`, `$0`).
+    pub snippet: bool,
+    /// Order.
+    pub sort: String,
+    /// The likeliest.
+    pub preselect: bool,
+}
+
+/// Kind of a completion.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs, reason = "the words speak for themselves")]
+pub enum CompletionKind {
+    Keyword,
+    Tag,
+    Port,
+    Band,
+    Cable,
+    Connector,
+    Device,
+    Instrument,
+    Unit,
+    Let,
+    Place,
+    Qualifier,
+    File,
+    Snippet,
+    Person,
+    Family,
+}
+
+/// What may stand at an offset, in order.
+#[must_use]
+pub fn completion(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Vec<Completion> {
+    let Some(at) = Situation::at(s, doc, offset) else { return Vec::new() };
+    if at.comment {
+        return Vec::new();
+    }
+    let mut list = List { s, doc, at: &at, c, env: env_of(s, doc), out: Vec::new() };
+    if at.quoted.is_some() {
+        list.path();
+    } else if at.head.is_empty() {
+        list.beginning();
+    } else {
+        list.inside();
+    }
+    let mut out = list.out;
+    out.sort_by(|a, b| a.sort.cmp(&b.sort).then_with(|| a.label.cmp(&b.label)));
+    let mut seen = BTreeSet::new();
+    out.retain(|x| seen.insert((x.label.clone(), x.insert.clone())));
+    if let Some(first) = out.first_mut() {
+        first.preselect = true;
+    }
+    out
+}
+
+struct List<'a> {
+    s: &'a Snapshot,
+    doc: Doc,
+    at: &'a Situation<'a>,
+    c: &'a Config,
+    env: Option<&'a Env>,
+    out: Vec<Completion>,
+}
+
+impl<'a> List<'a> {
+    fn add(&mut self, rank: u8, kind: CompletionKind, label: &str, detail: Option<String>) -> &mut Completion {
+        self.out.push(Completion {
+            label: label.to_owned(),
+            kind,
+            detail,
+            documentation: None,
+            replace: self.at.replace,
+            insert: label.to_owned(),
+            snippet: false,
+            sort: format!("{rank}{label}"),
+            preselect: false,
+        });
+        let last = self.out.len() - 1;
+        &mut self.out[last]
+    }
+
+    fn words(&mut self, rank: u8, words: &[&str]) {
+        for w in words {
+            let first = w.split(' ').next().unwrap_or(w);
+            let detail = about(first).map(str::to_owned);
+            self.add(rank, CompletionKind::Qualifier, w, detail);
+        }
+    }
+
+    /// At the beginning of a statement.
+    fn beginning(&mut self) {
+        let cx = self.at.cx;
+        if cx == Context::Chain {
+            if let Some((tag, typed)) = self.at.partial.split_once('.') {
+                self.ports(tag, typed);
+                return;
+            }
+            self.tags();
+        }
+        if cx == Context::Table {
+            return;
+        }
+        let rank = if cx == Context::Chain { 5 } else { 1 };
+        // a chain's divider written by its tag has branches only
+        let only_branches = cx == Context::Chain && self.at.frames.last().is_some_and(|f| f.cx == Context::Chain && !matches!(&*f.word, "branch" | "chain"));
+        for k in keywords_in(cx) {
+            if only_branches && k.word != "branch" {
+                continue;
+            }
+            let snippets = self.c.snippets;
+            let station = self.at.in_station() && cx == Context::Station;
+            let item = self.add(rank, CompletionKind::Keyword, k.word, Some(k.signature.to_owned()));
+            item.documentation = Some(k.doc.to_owned());
+            match snippet(cx, k.word, station).filter(|_| snippets) {
+                Some(body) => {
+                    item.insert = body.to_owned();
+                    item.snippet = true;
+                }
+                None => item.insert = format!("{} ", k.word),
+            }
+        }
+    }
+
+    fn tags(&mut self) {
+        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else { return };
+        let item = &placed.item;
+        let list = pieces_of(self.s, self.doc, item);
+        // what the chain has already comes last
+        let path = crate::view::path_at(item, self.at.replace.start.saturating_sub(placed.start));
+        let here = path.iter().rev().find(|x| x.keyword() == Some("chain")).map(|x| x.span());
+        let used: BTreeSet<&str> = list
+            .iter()
+            .filter(|p| p.class == Class::Name(NameKind::Tag, false) && here.is_some_and(|h| h.start <= p.span.start && p.span.end <= h.end))
+            .filter(|p| !p.span.shift(placed.start).touches(self.at.replace.end))
+            .map(|p| item.slice(p.span))
+            .collect();
+        for p in &list {
+            if p.class != Class::Name(NameKind::Tag, true) || here.is_some_and(|h| h.touches(p.span.start)) {
+                continue;
+            }
+            let name = item.slice(p.span);
+            let Some(d) = local(self.s, self.doc, placed, NameKind::Tag, name) else { continue };
+            let detail = d.stmt.slice(d.stmt.head_span()).trim().to_owned();
+            let rank = if used.contains(name) { 4 } else { 1 };
+            let list = ports(self.s, &d);
+            if list.is_empty() {
+                self.add(rank, CompletionKind::Tag, name, Some(detail));
+            } else {
+                for port in list {
+                    self.add(rank, CompletionKind::Port, &format!("{name}.{port}"), Some(detail.clone()));
+                }
+            }
+        }
+    }
+
+    fn ports(&mut self, tag: &str, _typed: &str) {
+        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else { return };
+        let Some(d) = local(self.s, self.doc, placed, NameKind::Tag, tag) else { return };
+        let from = self.at.replace.start + crate::view::to32(tag.len()) + 1;
+        for port in ports(self.s, &d) {
+            let item = self.add(1, CompletionKind::Port, port, Some(format!("port of {tag}")));
+            item.replace = Span::new(from, item.replace.end.max(from));
+        }
+    }
+
+    /// Names of a kind that are visible here, with their titles.
+    fn names(&mut self, rank: u8, kind: NameKind, as_kind: CompletionKind) {
+        let word = match kind {
+            NameKind::Cable => "cable",
+            NameKind::Connector => "connector",
+            NameKind::Device => "device",
+            NameKind::Instrument => "instrument",
+            NameKind::Band => "band",
+            _ => return,
+        };
+        let mut docs: Vec<(u8, Doc)> = seen(self.s, self.doc).into_iter().map(|f| (rank, Doc::File(f))).collect();
+        docs.extend((0..library().files.len()).map(|i| (rank + 1, Doc::Library(i))));
+        for (rank, doc) in docs {
+            let Some(t) = tree(self.s, doc) else { continue };
+            for p in t.items() {
+                let Some(stmt) = p.item.statement().filter(|x| x.keyword() == Some(word)) else { continue };
+                let Some(a) = stmt.atoms().get(1) else { continue };
+                let title = stmt.atoms().iter().find_map(|a| stmt.string(*a));
+                let detail = match (title, kind) {
+                    (Some(t), _) => Some(t.to_owned()),
+                    (None, NameKind::Band) => Some(stmt.slice(stmt.span()).split_whitespace().skip(2).collect::<Vec<_>>().join(" ")),
+                    (None, _) => None,
+                };
+                let source = match doc {
+                    Doc::Library(_) => "built-in library".to_owned(),
+                    Doc::File(_) => doc_path(self.s, doc),
+                };
+                self.add(rank, as_kind, stmt.text(*a), detail).documentation = Some(source);
+            }
+        }
+    }
+
+    fn places(&mut self, rank: u8) {
+        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else { return };
+        for p in crate::names::places_of(&placed.item) {
+            self.add(rank, CompletionKind::Place, p, Some("place".to_owned()));
+        }
+    }
+
+    fn lets(&mut self, rank: u8, kinds: &[Dim]) {
+        let Some(env) = self.env else { return };
+        let mut names: Vec<(&str, Dim)> = env.lets.iter().map(|(n, v)| (&**n, v.q.dim)).collect();
+        names.sort_unstable_by_key(|n| n.0);
+        for (n, dim) in names {
+            if kinds.is_empty() || kinds.contains(&dim) || dim == Dim::Count {
+                self.add(rank, CompletionKind::Let, n, Some(dim.noun().to_owned()));
+            }
+        }
+    }
+
+    /// Words already used in a role anywhere: people, families, shared causes.
+    fn heard(&mut self, kind: NameKind, as_kind: CompletionKind) {
+        let mut all = BTreeSet::new();
+        for f in 0..self.s.files().len() {
+            for p in self.s.files()[f].tree.items() {
+                for x in pieces_of(self.s, Doc::File(f), &p.item) {
+                    if matches!(x.class, Class::Name(k, _) if k == kind) && !x.span.shift(p.start).touches(self.at.replace.end) {
+                        all.insert(p.item.slice(x.span).to_owned());
+                    }
+                }
+            }
+        }
+        if kind == NameKind::Family {
+            for n in library().connector_names() {
+                if let Some((a, b)) = library().connector(n).and_then(|c| c.families.clone()) {
+                    all.insert(a.to_string());
+                    all.insert(b.to_string());
+                }
+            }
+        }
+        for n in all {
+            self.add(1, as_kind, &n, Some(kind.noun().to_owned()));
+        }
+    }
+
+    fn units(&mut self) {
+        let kinds = self.at.kinds();
+        for (i, d) in kinds.iter().enumerate() {
+            let mut symbols = BTreeSet::new();
+            for (j, u) in units_of(*d).enumerate() {
+                if symbols.insert(u.symbol()) {
+                    let rank = u8::try_from(i.min(8)).unwrap_or(8);
+                    let item = self.add(rank, CompletionKind::Unit, u.symbol(), Some(u.name.to_owned()));
+                    item.sort = format!("{rank}{j:02}");
+                    item.documentation = Some(d.noun().to_owned());
+                }
+            }
+        }
+    }
+
+    fn path(&mut self) {
+        if self.at.word() != "use" {
+            return;
+        }
+        let Some((_, start)) = self.at.quoted else { return };
+        let Doc::File(me) = self.doc else { return };
+        let own = &self.s.files()[me].path;
+        for (i, f) in self.s.files().iter().enumerate() {
+            if i == me || f.error.is_some() {
+                continue;
+            }
+            let item = self.add(1, CompletionKind::File, &relative(own, &f.path), None);
+            item.replace = Span::new(start, item.replace.end.max(start));
+        }
+    }
+
+    /// Behind the first word of a statement.
+    #[allow(clippy::too_many_lines, reason = "one table of places")]
+    fn inside(&mut self) {
+        let (cx, word) = (self.at.cx, self.at.word());
+        let Some(last) = self.at.last() else { return };
+        if last.kind == SyntaxKind::Number {
+            self.units();
+            if word == "divider" {
+                self.words(1, &["way"]);
+            }
+            if word == "connector" {
+                self.words(1, &["of"]);
+            }
+            return;
+        }
+        let kinds = self.at.kinds();
+        match last.text {
+            "of" if word == "accuracy" => return self.words(1, &["reading", "full scale"]),
+            "of" => {
+                return match word {
+                    "run" | "jumper" | "tail" => self.names(1, NameKind::Cable, CompletionKind::Cable),
+                    "connector" | "adapter" => self.names(1, NameKind::Connector, CompletionKind::Connector),
+                    _ => self.names(1, NameKind::Device, CompletionKind::Device),
+                };
+            }
+            "on" => return self.names(1, NameKind::Band, CompletionKind::Band),
+            "with" if word != "impedance" => return self.names(1, NameKind::Instrument, CompletionKind::Instrument),
+            "with" => return self.words(1, &["reactance"]),
+            "by" => return self.heard(NameKind::Person, CompletionKind::Person),
+            "shared" => return self.heard(NameKind::Shared, CompletionKind::Qualifier),
+            "ends" | "family" => return self.heard(NameKind::Family, CompletionKind::Family),
+            "joins" if cx == Context::Connector => return self.heard(NameKind::Family, CompletionKind::Family),
+            "joins" | "adapter" => return self.names(1, NameKind::Connector, CompletionKind::Connector),
+            "connector" if cx != Context::Top => return self.names(1, NameKind::Connector, CompletionKind::Connector),
+            "kind" if cx == Context::Device => {
+                let kinds: Vec<&str> = PartKind::ALL.iter().map(|k| k.word()).collect();
+                return self.words(1, &kinds);
+            }
+            "mode" => return self.words(1, MODES),
+            "noise" => return self.words(1, &["figure"]),
+            "full" => return self.words(1, &["scale"]),
+            "foldback" => return self.words(1, &["swr"]),
+            "branches" => return self.words(1, &["in phase", "apart"]),
+            "in" if word == "branches" => return self.words(1, &["phase"]),
+            "for" => return self.words(1, &["12 dB sinad", "10 dB sinad"]),
+            "sheet" | "source" | "use" if self.c.snippets => {
+                let item = self.add(1, CompletionKind::Snippet, "\"…\"", None);
+                item.insert = "\"${1}\"".to_owned();
+                item.snippet = true;
+                return;
+            }
+            "k" => return self.words(1, &["1", "2"]),
+            "since" | "calibrated" => return,
+            _ => {}
+        }
+        if word == "chain" {
+            if self.at.head.iter().any(|t| t.text == "on") {
+                if last.kind == SyntaxKind::Comma {
+                    self.names(1, NameKind::Band, CompletionKind::Band);
+                } else {
+                    self.words(2, &["transmit", "receive"]);
+                }
+            } else if self.at.head.len() > 1 {
+                self.words(1, &["on"]);
+            }
+            return;
+        }
+        self.qualifiers(cx, word, last.kind);
+        if !matches!(last.kind, SyntaxKind::Unit) {
+            self.lets(6, &kinds);
+        }
+    }
+
+    fn qualifiers(&mut self, cx: Context, word: &str, last: SyntaxKind) {
+        let common = ["read", "sheet", "rated", "displayed", "guess", "typical", "maximum", "on", "at", "since", "with", "by"];
+        let have: BTreeSet<&str> = self.at.head.iter().map(|t| t.text).collect();
+        let mut list: Vec<&str> = match (cx, word) {
+            (_, "run" | "jumper" | "tail") => vec!["of", "added", "wet", "ends"],
+            (_, "transmitter" | "power") => {
+                let mut v = vec!["carrier", "pep", "mean"];
+                v.extend(MODES);
+                v.extend(["duty", "keyed", "foldback swr"]);
+                v
+            }
+            (_, "receiver" | "sensitivity") => vec!["for", "noise figure"],
+            (_, "antenna") => vec!["realized", "swr", "return-loss", "height", "rating"],
+            (Context::Antenna, "gain") => vec!["realized"],
+            (_, "height") => vec!["agl", "amsl", "haat"],
+            (_, "ground") => vec!["amsl"],
+            (_, "load") => vec!["rating", "swr", "return-loss"],
+            (_, "read") => vec!["forward", "reflected", "net", "swr"],
+            (_, "expect") => vec!["loss", "swr", "erp", "eirp"],
+            (Context::Connector, "limit") => return,
+            (_, "limit") => vec!["erp", "eirp", "output", "carrier", "pep", "mean"],
+            (Context::Instrument, "accuracy") => vec!["of reading", "of full scale", "k"],
+            (_, "accuracy") => vec!["k", "to", "shared"],
+            (_, "rating") => vec!["at", "ambient", "conductor"],
+            (_, "position") => vec!["N", "S", "E", "W", "wgs84", "etrs89", "nad83", "nad27"],
+            (_, "impedance") => vec!["with reactance"],
+            (_, "coupler") => vec!["coupled", "swr", "return-loss", "rating"],
+            (_, "divider") => vec!["way", "excess"],
+            (_, "amplifier") => vec!["gain"],
+            (_, "preamplifier") => vec!["gain", "noise figure"],
+            (_, "connector" | "adapter" | "band" | "let" | "use" | "branch" | "branches") => {
+                if word == "band" {
+                    self.words(2, &["to"]);
+                }
+                return;
+            }
+            (Context::Device, "high" | "low" | "port") => vec!["passes"],
+            (Context::Station | Context::Chain, w) if PartKind::from_word(w).is_some() => {
+                vec!["of", "passes", "swr", "return-loss", "rating", "isolation", "excess", "ends"]
+            }
+            (Context::Top, _) => return,
+            _ => Vec::new(),
+        };
+        let own = list.len();
+        list.extend(common);
+        // `to` makes an interval of a value
+        if last == SyntaxKind::Unit {
+            list.push("to");
+        }
+        let keep: Vec<&str> = list.iter().take(own).copied().filter(|w| !have.contains(w)).collect();
+        let rest: Vec<&str> = list.iter().skip(own).copied().filter(|w| !have.contains(w)).collect();
+        self.words(2, &keep);
+        if matches!(last, SyntaxKind::Comma) && matches!(cx, Context::Station | Context::Chain) && PartKind::from_word(word).is_some() {
+            self.places(1);
+        }
+        if cx != Context::Top {
+            self.words(3, &rest);
+        }
+    }
+}
+
+const MODES: &[&str] = &["fm", "data", "cw", "ssb", "ssb-processed", "am"];
+
+/// The path of `to` as the file `from` writes it.
+pub(crate) fn relative(from: &str, to: &str) -> String {
+    let mut a: Vec<&str> = from.split('/').collect();
+    a.pop();
+    let b: Vec<&str> = to.split('/').collect();
+    let same = a.iter().zip(&b).take_while(|(x, y)| x == y).count().min(b.len() - 1);
+    let mut out = "../".repeat(a.len() - same);
+    out.push_str(&b[same..].join("/"));
+    out
+}
