@@ -204,6 +204,24 @@ def cascades(rng):
     return out
 
 
+def chain_element(rng):
+    """An element the language can say: a line, a pad, a connector's bump."""
+    element = random_element(rng)
+    while element["kind"] not in ("line", "pad", "bump"):
+        element = random_element(rng)
+    return element
+
+
+def chains(rng):
+    f = np.array([1.85, 7.1, 28.5, 145.0, 435.0]) * 1e6
+    out = []
+    for _ in range(12):
+        elements = [chain_element(rng) for _ in range(int(rng.integers(2, 9)))]
+        load = complex(10 ** rng.uniform(0.7, 2.5), rng.uniform(-150, 150))
+        out.append(cascade_case(elements, f, 50 + 0j, load))
+    return out
+
+
 def build():
     rng = np.random.default_rng(20260704)
     return dict(
@@ -211,6 +229,7 @@ def build():
         reference_ohm=REFERENCE,
         lines=lines(rng),
         cascades=cascades(rng),
+        chains=chains(rng),
     )
 
 

@@ -10,7 +10,13 @@ use proptest::prelude::*;
 use proptest::test_runner::{Config, RngSeed};
 
 fn config(cases: u32) -> Config {
-    Config { cases, rng_seed: RngSeed::Fixed(20_260_704), failure_persistence: None, max_shrink_iters: 40, ..Config::default() }
+    Config {
+        cases,
+        rng_seed: RngSeed::Fixed(20_260_704),
+        failure_persistence: None,
+        max_shrink_iters: 40,
+        ..Config::default()
+    }
 }
 
 /// Largest difference of the figures of two results, by name.
@@ -42,7 +48,12 @@ fn same(a: &Plan, b: &Plan, db: f64) {
     assert_eq!(ba.len(), bb.len());
     for ((chain, x), (_, y)) in ba.iter().zip(&bb) {
         let (what, d) = difference(x, y);
-        assert!(d.abs() <= db, "{chain} {} {:?}: {what} differs by {d:e}\n{ta}\n----\n{tb}", x.band, x.point);
+        assert!(
+            d.abs() <= db,
+            "{chain} {} {:?}: {what} differs by {d:e}\n{ta}\n----\n{tb}",
+            x.band,
+            x.point
+        );
     }
 }
 
@@ -51,19 +62,29 @@ fn matched(seed: u64) -> Plan {
     let mut p = plan(seed);
     p.cables.iter_mut().for_each(|c| c.ohm = 50.0);
     for c in &mut p.chains {
-        c.antenna = AntennaPlan { swr: None, ohm: None, ..c.antenna.clone() };
-        c.parts.retain(|p| !matches!(p, PartPlan::Device("protector", _)));
+        c.antenna = AntennaPlan {
+            swr: None,
+            ohm: None,
+            ..c.antenna.clone()
+        };
+        c.parts
+            .retain(|p| !matches!(p, PartPlan::Device("protector", _)));
     }
     p
 }
 
 fn lines(c: &mut ChainPlan) -> Vec<usize> {
-    (0..c.parts.len()).filter(|i| matches!(c.parts[*i], PartPlan::Line { .. })).collect()
+    (0..c.parts.len())
+        .filter(|i| matches!(c.parts[*i], PartPlan::Line { .. }))
+        .collect()
 }
 
 fn metres(p: &mut PartPlan) -> &mut f64 {
     match p {
-        PartPlan::Line { length: Length::Metres(m), .. } => m,
+        PartPlan::Line {
+            length: Length::Metres(m),
+            ..
+        } => m,
         _ => panic!("a line in metres"),
     }
 }

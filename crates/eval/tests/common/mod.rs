@@ -23,7 +23,14 @@ pub fn load_from(files: &dyn Loader) -> Snapshot {
 /// The report on one text, which must be free of errors (an exceeded limit or rating is a result).
 pub fn report(text: &str) -> Report {
     let r = load(text).report();
-    let errors: Vec<_> = r.diagnostics.iter().filter(|d| d.severity == "error" && !["limit-not-met", "rating-exceeded", "voltage-exceeded"].contains(&d.code)).collect();
+    let errors: Vec<_> = r
+        .diagnostics
+        .iter()
+        .filter(|d| {
+            d.severity == "error"
+                && !["limit-not-met", "rating-exceeded", "voltage-exceeded"].contains(&d.code)
+        })
+        .collect();
     assert!(errors.is_empty(), "{errors:#?}\n{text}");
     r
 }
@@ -71,7 +78,14 @@ pub fn everything(s: &Snapshot) -> String {
         None => "elsewhere".to_owned(),
     };
     let finding = |d: &Diagnostic| {
-        let mut out = format!("{} {:?} {} [{} {}]", d.code.id, d.severity, d.message, place(d.primary.loc), d.primary.message);
+        let mut out = format!(
+            "{} {:?} {} [{} {}]",
+            d.code.id,
+            d.severity,
+            d.message,
+            place(d.primary.loc),
+            d.primary.message
+        );
         for l in &d.related {
             out += &format!("\n  also {} {}", place(l.loc), l.message);
         }
