@@ -1,1 +1,149 @@
-//! The language server.
+//! The language server: protocol in, protocol out, over any two byte streams.
+//!
+//! How a message goes: `frames` drops what is none and finds the next; the library decodes it;
+//! `guard` begins every call in the order read and lets no panic pass; `backend` sends it as a job
+//! to `state`, the one thread that owns documents and snapshots; handlers ask `downlead_ide` and
+//! convert. What the server says unasked goes through `outbox`; nobody waits for the client.
+
+use std::io::{Read, Write};
+use std::process::ExitCode;
+use std::sync::{Arc, mpsc};
+use std::time::Duration;
+
+use tower_lsp::{LspService, Server};
+
+mod backend;
+mod capabilities;
+mod config;
+mod disk;
+mod docs;
+mod frames;
+mod guard;
+mod handlers;
+mod library;
+mod outbox;
+mod peer;
+mod positions;
+mod publish;
+mod space;
+mod state;
+mod uris;
+mod view;
+mod wire;
+
+use backend::Backend;
+use guard::{End, Guard};
+use outbox::Outbox;
+use peer::FirstWords;
+use space::Fault;
+use state::{Job, State};
+
+/// Requests under way at once. Far more than any client sends, so that a cancel never waits.
+const CONCURRENT: usize = 64;
+/// How long answers still under way are waited for after `exit`.
+const GRACE: Duration = Duration::from_millis(500);
+/// How often the editor's process is looked for.
+const PARENT: Duration = Duration::from_secs(5);
+/// Deep trees are walked with recursion of bounded depth; this holds it with a margin.
+const STACK: usize = 64 << 20;
+
+/// Faults to be injected: for tests of what then happens.
+#[derive(Clone, Debug, Default)]
+#[doc(hidden)]
+pub struct Faults {
+    /// The request `downlead/fail` panics.
+    pub requests: bool,
+    /// Evaluation of a text that holds this panics.
+    pub text: Option<String>,
+}
+
+/// Serves on standard input and output until `exit`, the end of input, or the end of the editor.
+/// Status 0 after `shutdown`, else 1.
+#[must_use]
+pub fn run_stdio() -> ExitCode {
+    ExitCode::from(serve(std::io::stdin(), std::io::stdout()))
+}
+
+/// Serves on two streams. The exit status the process should have: 0 after `shutdown`, else 1.
+#[must_use]
+pub fn serve(read: impl Read + Send + 'static, write: impl Write + Send + 'static) -> u8 {
+    serve_with(read, write, Faults::default())
+}
+
+/// [`serve`] with injected faults.
+#[doc(hidden)]
+#[must_use]
+pub fn serve_with(read: impl Read + Send + 'static, write: impl Write + Send + 'static, faults: Faults) -> u8 {
+    let end = Arc::new(End::default());
+    // each fails only when the system gives no thread, and then nothing can be served
+    let Ok(incoming) = wire::incoming(read) else { return 1 };
+    let Ok((outgoing, written)) = wire::outgoing(write, Arc::clone(&end)) else { return 1 };
+    let Ok(runtime) = tokio::runtime::Builder::new_current_thread().enable_time().build() else { return 1 };
+    let (out, courier) = Outbox::new();
+    let (jobs, queue) = mpsc::channel::<Job>();
+    let fault = Fault(faults.text);
+    let state = std::thread::Builder::new()
+        .name("state".to_owned())
+        .stack_size(STACK)
+        .spawn(move || State::new(out, fault).run(&queue));
+    let Ok(state) = state else { return 1 };
+
+    runtime.block_on(async {
+        let first = Arc::new(FirstWords::default());
+        let backend_first = Arc::clone(&first);
+        let parent_end = Arc::clone(&end);
+        let handle = tokio::runtime::Handle::current();
+        let watch_parent = Box::new(move |id| {
+            handle.spawn(follow_parent(id, Arc::clone(&parent_end)));
+        });
+        let (service, socket) = LspService::build(|client| {
+            tokio::spawn(courier.run(client));
+            Backend { jobs, first: backend_first, watch_parent, faulty: faults.requests }
+        })
+        .custom_method("downlead/virtualDocument", Backend::virtual_document)
+        .custom_method("workspace/textDocumentContent", Backend::content)
+        .custom_method("downlead/fail", Backend::fail)
+        .finish();
+        let guard = Guard::new(service, Arc::clone(&end), first);
+        let server = Server::new(incoming, outgoing, socket).concurrency_level(CONCURRENT).serve(guard);
+        tokio::pin!(server);
+        tokio::select! {
+            () = &mut server => {}
+            () = end.over.notified() => {
+                _ = tokio::time::timeout(GRACE, server).await;
+            }
+        }
+    });
+    // what is queued is written; a client that no longer reads is not waited for
+    runtime.shutdown_background();
+    _ = written.recv_timeout(GRACE);
+    wait_for(state);
+    end.status()
+}
+
+/// The state ends when all senders of jobs are gone; one that is stuck is left behind.
+fn wait_for(state: std::thread::JoinHandle<()>) {
+    let begun = std::time::Instant::now();
+    while !state.is_finished() && begun.elapsed() < GRACE {
+        std::thread::sleep(Duration::from_millis(1));
+    }
+    if state.is_finished() {
+        _ = state.join();
+    }
+}
+
+/// Ends the session when the editor's process is gone. A process that cannot be seen from here at
+/// the start (another machine's, another container's) is not followed.
+async fn follow_parent(id: u32, end: Arc<End>) {
+    let process = std::path::PathBuf::from(format!("/proc/{id}"));
+    if !process.exists() {
+        return;
+    }
+    loop {
+        tokio::time::sleep(PARENT).await;
+        if !process.exists() {
+            end.end();
+            return;
+        }
+    }
+}

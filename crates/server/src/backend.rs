@@ -1,0 +1,160 @@
+//! The protocol's methods: each sends one job to the state, in the order of the wire.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::Arc;
+use std::sync::mpsc::Sender;
+
+use ls_types::request::{
+    GotoDeclarationParams, GotoDeclarationResponse, GotoImplementationParams, GotoImplementationResponse, GotoTypeDefinitionParams,
+    GotoTypeDefinitionResponse,
+};
+use ls_types::*;
+use serde_json::Value;
+use tokio::sync::oneshot;
+use tower_lsp::LanguageServer;
+use tower_lsp::jsonrpc::{Error, Result};
+
+use crate::capabilities::offer;
+use crate::handlers::{actions, commands, edits, go, reading, structure, texts, tokens, workspace};
+use crate::peer::{FirstWords, Peer};
+use crate::state::{Job, State, Waiting};
+
+/// The methods.
+pub(crate) struct Backend {
+    pub(crate) jobs: Sender<Job>,
+    pub(crate) first: Arc<FirstWords>,
+    pub(crate) watch_parent: Box<dyn Fn(u32) + Send + Sync>,
+    /// Whether the request that panics is there: for tests.
+    pub(crate) faulty: bool,
+}
+
+impl Backend {
+    fn tell(&self, job: impl FnOnce(&mut State) + Send + 'static) {
+        // fails only when the session is over
+        _ = self.jobs.send(Box::new(job));
+    }
+
+    /// Runs `job` on the state. If whoever asked is gone before its turn, it is skipped.
+    async fn ask<T: Send + 'static>(&self, job: impl FnOnce(&mut State) -> Result<T> + Send + 'static) -> Result<T> {
+        let (answer, wait) = oneshot::channel();
+        let (_waiting, cancel) = Waiting::new();
+        self.tell(move |st| {
+            if cancel.is_set() {
+                return;
+            }
+            st.cancel = cancel;
+            let done = catch_unwind(AssertUnwindSafe(|| job(st)));
+            _ = answer.send(done.unwrap_or_else(|_| {
+                st.panicked();
+                Err(Error::internal_error())
+            }));
+        });
+        wait.await.unwrap_or_else(|_| Err(Error::internal_error()))
+    }
+
+    pub(crate) async fn virtual_document(&self, p: commands::Wanted) -> Result<String> {
+        self.ask(move |st| commands::virtual_document(st, p)).await
+    }
+
+    pub(crate) async fn content(&self, p: commands::Wanted) -> Result<Value> {
+        self.ask(move |st| commands::content(st, p)).await
+    }
+
+    /// Panics in the place asked for, if the session was made for that.
+    pub(crate) async fn fail(&self, place: Value) -> Result<Value> {
+        if !self.faulty {
+            return Err(Error::method_not_found());
+        }
+        assert!(place.get("in").and_then(Value::as_str) != Some("handler"), "injected");
+        self.ask(|_| panic!("injected")).await
+    }
+}
+
+macro_rules! asked {
+    ($($(#[$meta:meta])* $name:ident($params:ty) -> $result:ty = $handler:path;)*) => {
+        $($(#[$meta])* async fn $name(&self, p: $params) -> Result<$result> {
+            self.ask(move |st| $handler(st, p)).await
+        })*
+    };
+}
+
+macro_rules! told {
+    ($($name:ident($params:ty) = $handler:path;)*) => {
+        $(async fn $name(&self, p: $params) {
+            self.tell(move |st| $handler(st, p));
+        })*
+    };
+}
+
+impl LanguageServer for Backend {
+    // answered here and at once, so that what follows without waiting is not refused
+    async fn initialize(&self, _: InitializeParams) -> Result<InitializeResult> {
+        let peer = Peer::read(&self.first.take());
+        let answer = offer(&peer);
+        if let Some(id) = peer.process {
+            (self.watch_parent)(id);
+        }
+        self.tell(move |st| st.begin(peer));
+        Ok(answer)
+    }
+
+    async fn initialized(&self, _: InitializedParams) {
+        let jobs = self.jobs.clone();
+        self.tell(move |st| workspace::initialized(st, &jobs));
+    }
+
+    async fn shutdown(&self) -> Result<()> {
+        Ok(())
+    }
+
+    async fn did_change_configuration(&self, p: DidChangeConfigurationParams) {
+        let jobs = self.jobs.clone();
+        self.tell(move |st| workspace::configuration(st, p, &jobs));
+    }
+
+    told! {
+        did_open(DidOpenTextDocumentParams) = texts::opened;
+        did_change(DidChangeTextDocumentParams) = texts::changed;
+        did_save(DidSaveTextDocumentParams) = texts::saved;
+        did_close(DidCloseTextDocumentParams) = texts::closed;
+        did_change_workspace_folders(DidChangeWorkspaceFoldersParams) = workspace::folders;
+        did_change_watched_files(DidChangeWatchedFilesParams) = workspace::watched;
+    }
+
+    asked! {
+        hover(HoverParams) -> Option<Hover> = reading::hover;
+        inlay_hint(InlayHintParams) -> Option<Vec<InlayHint>> = reading::hints;
+        inlay_hint_resolve(InlayHint) -> InlayHint = reading::resolve_hint;
+        code_lens(CodeLensParams) -> Option<Vec<CodeLens>> = reading::lenses;
+        completion(CompletionParams) -> Option<CompletionResponse> = reading::completion;
+        signature_help(SignatureHelpParams) -> Option<SignatureHelp> = reading::signatures;
+        goto_definition(GotoDefinitionParams) -> Option<GotoDefinitionResponse> = go::definition;
+        goto_declaration(GotoDeclarationParams) -> Option<GotoDeclarationResponse> = go::declaration;
+        goto_type_definition(GotoTypeDefinitionParams) -> Option<GotoTypeDefinitionResponse> = go::type_definition;
+        goto_implementation(GotoImplementationParams) -> Option<GotoImplementationResponse> = go::implementation;
+        references(ReferenceParams) -> Option<Vec<Location>> = go::references;
+        document_highlight(DocumentHighlightParams) -> Option<Vec<DocumentHighlight>> = go::highlights;
+        linked_editing_range(LinkedEditingRangeParams) -> Option<LinkedEditingRanges> = go::linked;
+        prepare_call_hierarchy(CallHierarchyPrepareParams) -> Option<Vec<CallHierarchyItem>> = go::prepare_calls;
+        incoming_calls(CallHierarchyIncomingCallsParams) -> Option<Vec<CallHierarchyIncomingCall>> = go::incoming;
+        outgoing_calls(CallHierarchyOutgoingCallsParams) -> Option<Vec<CallHierarchyOutgoingCall>> = go::outgoing;
+        document_symbol(DocumentSymbolParams) -> Option<DocumentSymbolResponse> = structure::symbols;
+        symbol(WorkspaceSymbolParams) -> Option<WorkspaceSymbolResponse> = structure::workspace_symbols;
+        folding_range(FoldingRangeParams) -> Option<Vec<FoldingRange>> = structure::folds;
+        selection_range(SelectionRangeParams) -> Option<Vec<SelectionRange>> = structure::selections;
+        document_link(DocumentLinkParams) -> Option<Vec<DocumentLink>> = structure::document_links;
+        semantic_tokens_full(SemanticTokensParams) -> Option<SemanticTokensResult> = tokens::full;
+        semantic_tokens_full_delta(SemanticTokensDeltaParams) -> Option<SemanticTokensFullDeltaResult> = tokens::delta;
+        semantic_tokens_range(SemanticTokensRangeParams) -> Option<SemanticTokensRangeResult> = tokens::range;
+        code_action(CodeActionParams) -> Option<CodeActionResponse> = actions::actions;
+        code_action_resolve(CodeAction) -> CodeAction = actions::resolve;
+        formatting(DocumentFormattingParams) -> Option<Vec<TextEdit>> = edits::format;
+        range_formatting(DocumentRangeFormattingParams) -> Option<Vec<TextEdit>> = edits::format_range;
+        on_type_formatting(DocumentOnTypeFormattingParams) -> Option<Vec<TextEdit>> = edits::format_on_type;
+        prepare_rename(TextDocumentPositionParams) -> Option<PrepareRenameResponse> = edits::prepare_rename;
+        rename(RenameParams) -> Option<WorkspaceEdit> = edits::rename;
+        will_rename_files(RenameFilesParams) -> Option<WorkspaceEdit> = workspace::will_rename;
+        diagnostic(DocumentDiagnosticParams) -> DocumentDiagnosticReportResult = texts::diagnostic;
+        execute_command(ExecuteCommandParams) -> Option<LSPAny> = commands::execute;
+    }
+}

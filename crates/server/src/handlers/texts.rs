@@ -1,0 +1,76 @@
+//! Documents opened, changed, saved, closed; diagnostics for clients that pull.
+
+use std::hash::{Hash, Hasher};
+use std::time::Duration;
+
+use ls_types::*;
+use rustc_hash::FxHasher;
+use tower_lsp::jsonrpc::Result;
+
+use crate::docs::Home;
+use crate::outbox::Kind;
+use crate::publish::pulled;
+use crate::state::State;
+
+pub(crate) fn opened(st: &mut State, p: DidOpenTextDocumentParams) {
+    let d = p.text_document;
+    st.open(d.uri, d.version, d.text);
+}
+
+pub(crate) fn changed(st: &mut State, p: DidChangeTextDocumentParams) {
+    let encoding = st.peer.encoding;
+    let change = st.docs.tick();
+    let Some(doc) = st.docs.get_mut(&p.text_document.uri) else {
+        st.out.log(Kind::Warning, format!("A change of {}, which is not open.", p.text_document.uri.as_str()));
+        return;
+    };
+    doc.apply(p.content_changes, encoding);
+    doc.version = p.text_document.version;
+    doc.change = change;
+    let Home::Space { key, path } = doc.home.clone() else { return };
+    let mut cost = Duration::ZERO;
+    let mut seen_elsewhere = false;
+    if let Some(space) = st.spaces.get_mut(&key) {
+        space.changed();
+        cost = space.cost;
+        seen_elsewhere = space.snapshot().is_some_and(|s| is_used(s, &path));
+    }
+    st.due.publish_after(cost);
+    st.due.unsettle();
+    if seen_elsewhere {
+        st.due.refresh_soon();
+    }
+}
+
+/// Whether another file uses it, so that a change of it is seen there.
+fn is_used(s: &downlead_eval::Snapshot, path: &str) -> bool {
+    let Some(file) = s.files().iter().position(|f| f.path == path) else { return false };
+    (0..s.files().len()).any(|i| i != file && s.uses(i).iter().any(|(u, _)| *u == file))
+}
+
+pub(crate) fn saved(st: &mut State, _: DidSaveTextDocumentParams) {
+    st.look_at_disk();
+}
+
+pub(crate) fn closed(st: &mut State, p: DidCloseTextDocumentParams) {
+    st.close(&p.text_document.uri);
+}
+
+pub(crate) fn diagnostic(st: &mut State, p: DocumentDiagnosticParams) -> Result<DocumentDiagnosticReportResult> {
+    let items = st.view(&p.text_document.uri)?.map(|v| pulled(&v)).unwrap_or_default();
+    let mut hasher = FxHasher::default();
+    serde_json::to_string(&items).unwrap_or_default().hash(&mut hasher);
+    let id = format!("{:016x}", hasher.finish());
+    let report = if p.previous_result_id.as_deref() == Some(&*id) {
+        DocumentDiagnosticReport::Unchanged(RelatedUnchangedDocumentDiagnosticReport {
+            unchanged_document_diagnostic_report: UnchangedDocumentDiagnosticReport { result_id: id },
+            related_documents: None,
+        })
+    } else {
+        DocumentDiagnosticReport::Full(RelatedFullDocumentDiagnosticReport {
+            full_document_diagnostic_report: FullDocumentDiagnosticReport { result_id: Some(id), items },
+            related_documents: None,
+        })
+    };
+    Ok(DocumentDiagnosticReportResult::Report(report))
+}

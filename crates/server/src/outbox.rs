@@ -1,0 +1,173 @@
+//! What the server says unasked. Whoever says it does not wait: a task of its own hands it on.
+
+use std::collections::VecDeque;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
+use std::time::Duration;
+
+use serde_json::{Value, json};
+use tokio::sync::{Notify, mpsc};
+use tower_lsp::Client;
+use tower_lsp::jsonrpc::Request;
+use tower_service::Service;
+
+/// Work shorter than this shows no progress.
+const PATIENCE: Duration = Duration::from_millis(200);
+
+type Then = Box<dyn FnOnce(Option<Value>) + Send>;
+
+enum Out {
+    Publish { uri: String, params: Value },
+    Notify { method: &'static str, params: Value },
+    Ask { method: &'static str, params: Value, then: Then },
+    Progress { title: String, done: Arc<Notify> },
+}
+
+/// The sending side.
+#[derive(Clone)]
+pub(crate) struct Outbox {
+    send: mpsc::UnboundedSender<Out>,
+    refreshing: Arc<[AtomicBool; 5]>,
+}
+
+/// Requests that ask the client to ask again; at most one of each is under way.
+const REFRESH: [&str; 5] = [
+    "workspace/inlayHint/refresh",
+    "workspace/codeLens/refresh",
+    "workspace/semanticTokens/refresh",
+    "workspace/diagnostic/refresh",
+    "workspace/textDocumentContent/refresh",
+];
+
+/// A line of the client's log, or a message shown.
+#[derive(Clone, Copy)]
+pub(crate) enum Kind {
+    Error = 1,
+    Warning = 2,
+    Info = 3,
+    Log = 4,
+}
+
+impl Outbox {
+    pub(crate) fn new() -> (Outbox, Courier) {
+        let (send, queue) = mpsc::unbounded_channel();
+        (Outbox { send, refreshing: Arc::default() }, Courier { queue })
+    }
+
+    /// Diagnostics of a document; an older list not yet sent is dropped.
+    pub(crate) fn publish(&self, uri: &str, params: Value) {
+        _ = self.send.send(Out::Publish { uri: uri.to_owned(), params });
+    }
+
+    pub(crate) fn notify(&self, method: &'static str, params: Value) {
+        _ = self.send.send(Out::Notify { method, params });
+    }
+
+    pub(crate) fn log(&self, kind: Kind, message: impl Into<String>) {
+        self.notify("window/logMessage", json!({ "type": kind as u8, "message": message.into() }));
+    }
+
+    pub(crate) fn show(&self, kind: Kind, message: impl Into<String>) {
+        self.notify("window/showMessage", json!({ "type": kind as u8, "message": message.into() }));
+    }
+
+    /// Asks the client; `then` gets its answer, or nothing if it refuses. Nobody waits.
+    pub(crate) fn ask(&self, method: &'static str, params: Value, then: impl FnOnce(Option<Value>) + Send + 'static) {
+        _ = self.send.send(Out::Ask { method, params, then: Box::new(then) });
+    }
+
+    /// Asks the client to ask anew, unless it is being asked already.
+    pub(crate) fn refresh(&self, method: &'static str, params: Value) {
+        let Some(i) = REFRESH.iter().position(|m| *m == method) else { return };
+        if self.refreshing[i].swap(true, Ordering::SeqCst) {
+            return;
+        }
+        let flags = Arc::clone(&self.refreshing);
+        self.ask(method, params, move |_| flags[i].store(false, Ordering::SeqCst));
+    }
+
+    /// Shows progress until the guard is dropped, if that takes long.
+    pub(crate) fn progress(&self, title: impl Into<String>) -> Progress {
+        let done = Arc::new(Notify::new());
+        _ = self.send.send(Out::Progress { title: title.into(), done: Arc::clone(&done) });
+        Progress(done)
+    }
+}
+
+/// Work under way.
+pub(crate) struct Progress(Arc<Notify>);
+
+impl Drop for Progress {
+    fn drop(&mut self) {
+        self.0.notify_one();
+    }
+}
+
+/// The task that hands on what is said.
+pub(crate) struct Courier {
+    queue: mpsc::UnboundedReceiver<Out>,
+}
+
+impl Courier {
+    pub(crate) async fn run(mut self, client: Client) {
+        let mut bag: VecDeque<Out> = VecDeque::new();
+        loop {
+            if bag.is_empty() {
+                match self.queue.recv().await {
+                    Some(out) => bag.push_back(out),
+                    None => return,
+                }
+            }
+            while let Ok(out) = self.queue.try_recv() {
+                bag.push_back(out);
+            }
+            let Some(out) = bag.pop_front() else { continue };
+            match out {
+                Out::Publish { uri, params } => {
+                    let newer = bag.iter().any(|o| matches!(o, Out::Publish { uri: u, .. } if *u == uri));
+                    if !newer {
+                        tell(&client, "textDocument/publishDiagnostics", params).await;
+                    }
+                }
+                Out::Notify { method, params } => tell(&client, method, params).await,
+                Out::Ask { method, params, then } => {
+                    let client = client.clone();
+                    tokio::spawn(async move { then(ask(&client, method, params).await) });
+                }
+                Out::Progress { title, done } => {
+                    tokio::spawn(show_progress(client.clone(), title, done));
+                }
+            }
+        }
+    }
+}
+
+async fn tell(client: &Client, method: &'static str, params: Value) {
+    // fails only when the session is over
+    _ = client.clone().call(Request::build(method).params(params).finish()).await;
+}
+
+async fn ask(client: &Client, method: &'static str, params: Value) -> Option<Value> {
+    let mut request = Request::build(method).id(client.next_request_id());
+    if !params.is_null() {
+        request = request.params(params);
+    }
+    let answer = client.clone().call(request.finish()).await.ok()??;
+    answer.into_parts().1.ok()
+}
+
+async fn show_progress(client: Client, title: String, done: Arc<Notify>) {
+    static NEXT: AtomicU64 = AtomicU64::new(1);
+    tokio::select! {
+        () = done.notified() => return,
+        () = tokio::time::sleep(PATIENCE) => {}
+    }
+    let token = format!("downlead/{}", NEXT.fetch_add(1, Ordering::Relaxed));
+    if ask(&client, "window/workDoneProgress/create", json!({ "token": token })).await.is_none() {
+        return;
+    }
+    let begin = json!({ "kind": "begin", "title": title, "cancellable": false });
+    tell(&client, "$/progress", json!({ "token": token, "value": begin })).await;
+    done.notified().await;
+    tell(&client, "$/progress", json!({ "token": token, "value": { "kind": "end" } })).await;
+}

@@ -1,0 +1,103 @@
+//! The two byte streams, each on a thread of its own, so that neither side waits for the other.
+
+use std::io::{self, Read, Write};
+use std::pin::Pin;
+use std::sync::Arc;
+use std::sync::mpsc as std_mpsc;
+use std::task::{Context, Poll};
+
+use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
+use tokio::sync::mpsc;
+
+use crate::frames::Frames;
+use crate::guard::End;
+
+/// Messages read and not yet taken.
+const AHEAD: usize = 64;
+
+/// What comes in, in frames that the library takes.
+pub(crate) struct Incoming {
+    frames: mpsc::Receiver<Vec<u8>>,
+    now: Vec<u8>,
+    at: usize,
+}
+
+/// Starts reading. The thread ends with its input, or with the process.
+pub(crate) fn incoming(read: impl Read + Send + 'static) -> io::Result<Incoming> {
+    let (send, frames) = mpsc::channel(AHEAD);
+    std::thread::Builder::new().name("read".to_owned()).spawn(move || {
+        let mut source = Frames::new(read);
+        while let Some(body) = source.next() {
+            let mut frame = format!("Content-Length: {}\r\n\r\n", body.len()).into_bytes();
+            frame.extend_from_slice(&body);
+            if send.blocking_send(frame).is_err() {
+                break;
+            }
+        }
+    })?;
+    Ok(Incoming { frames, now: Vec::new(), at: 0 })
+}
+
+impl AsyncRead for Incoming {
+    fn poll_read(mut self: Pin<&mut Self>, cx: &mut Context<'_>, out: &mut ReadBuf<'_>) -> Poll<io::Result<()>> {
+        if self.at == self.now.len() {
+            match self.frames.poll_recv(cx) {
+                Poll::Pending => return Poll::Pending,
+                Poll::Ready(None) => return Poll::Ready(Ok(())),
+                Poll::Ready(Some(frame)) => {
+                    self.now = frame;
+                    self.at = 0;
+                }
+            }
+        }
+        let n = out.remaining().min(self.now.len() - self.at);
+        out.put_slice(&self.now[self.at..self.at + n]);
+        self.at += n;
+        Poll::Ready(Ok(()))
+    }
+}
+
+/// What goes out.
+pub(crate) struct Outgoing {
+    bytes: std_mpsc::Sender<Vec<u8>>,
+}
+
+/// Starts writing. The receiver hears when all is written and the writer has gone.
+pub(crate) fn outgoing(mut write: impl Write + Send + 'static, end: Arc<End>) -> io::Result<(Outgoing, std_mpsc::Receiver<()>)> {
+    let (bytes, queue) = std_mpsc::channel::<Vec<u8>>();
+    let (done, finished) = std_mpsc::channel();
+    std::thread::Builder::new().name("write".to_owned()).spawn(move || {
+        while let Ok(mut chunk) = queue.recv() {
+            while chunk.len() < 64 << 10 {
+                match queue.try_recv() {
+                    Ok(more) => chunk.extend_from_slice(&more),
+                    Err(_) => break,
+                }
+            }
+            if write.write_all(&chunk).and_then(|()| write.flush()).is_err() {
+                // nobody reads any more
+                end.end();
+                break;
+            }
+        }
+        drop(done);
+    })?;
+    Ok((Outgoing { bytes }, finished))
+}
+
+impl AsyncWrite for Outgoing {
+    fn poll_write(self: Pin<&mut Self>, _: &mut Context<'_>, chunk: &[u8]) -> Poll<io::Result<usize>> {
+        Poll::Ready(match self.bytes.send(chunk.to_vec()) {
+            Ok(()) => Ok(chunk.len()),
+            Err(_) => Err(io::ErrorKind::BrokenPipe.into()),
+        })
+    }
+
+    fn poll_flush(self: Pin<&mut Self>, _: &mut Context<'_>) -> Poll<io::Result<()>> {
+        Poll::Ready(Ok(()))
+    }
+
+    fn poll_shutdown(self: Pin<&mut Self>, _: &mut Context<'_>) -> Poll<io::Result<()>> {
+        Poll::Ready(Ok(()))
+    }
+}
