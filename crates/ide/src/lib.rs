@@ -3,28 +3,48 @@
 //! One snapshot, one file a feature, plain results in byte offsets. No protocol types, no files,
 //! no clock, no state: everything is a function of a [`Snapshot`](downlead_eval::Snapshot).
 
+mod actions;
 mod cables;
+mod calls;
 mod completion;
 mod config;
 mod diagnostics;
+mod documents;
 mod format;
+mod highlight;
 mod hints;
 mod hover;
 mod markdown;
 mod names;
+mod navigate;
 mod qualifiers;
+mod references;
+mod rename;
 mod resolve;
 mod signature;
 mod situation;
 mod snippets;
+mod structure;
+mod symbols;
+mod tokens;
 mod view;
 mod words;
 
+pub use actions::{code_actions, fix_all};
+pub use calls::{Call, CallItem, incoming_calls, outgoing_calls, prepare_calls};
 pub use completion::{Completion, CompletionKind, completion};
 pub use config::{Config, HintKinds};
 pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};
+pub use documents::{Lens, LensCommand, code_lenses, explain_markdown, report_markdown};
 pub use format::{format, format_on_type, format_range, minimal_edits};
+pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};
 pub use hints::{InlayHint, LabelPart, inlay_hints};
 pub use hover::{Hover, hover};
+pub use navigate::{DocumentLink, Link, declaration, definition, document_links, implementation, type_definition};
+pub use references::references;
+pub use rename::{prepare_rename, rename};
 pub use signature::{Parameter, Signature, SignatureHelp, signature_help};
+pub use structure::{Fold, FoldKind, folding_ranges, selection_ranges};
+pub use symbols::{Symbol, SymbolKind, WorkspaceSymbol, document_symbols, workspace_symbols};
+pub use tokens::{TOKEN_MODIFIERS, Token, TokenKind, semantic_tokens};
 pub use view::{Action, ActionKind, Doc, Place, TextEdit, doc_of_path, doc_path, doc_text};
