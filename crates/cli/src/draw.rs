@@ -4,6 +4,7 @@ use std::fmt::Write as _;
 
 use ariadne::{Cache, CharSet, Color, Config, IndexType, Label, Report, ReportKind, Source};
 use downlead_base::Severity;
+use unicode_width::UnicodeWidthStr;
 
 use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
 use crate::ui::{Style, printable};
@@ -198,12 +199,15 @@ fn advice(finding: &Finding, files: &[SourceFile]) -> Vec<String> {
         .iter()
         .map(|h| printable(h).into_owned())
         .collect();
-    for (i, change) in finding.changes.iter().enumerate() {
-        let or = if i == 0 { "" } else { "or " };
-        all.push(match rewritten(change, files) {
-            Some(line) => format!("{or}write: {}", printable(&line)),
-            None => format!("{or}{}", printable(&change.title)),
-        });
+    let mut or = "";
+    for change in &finding.changes {
+        match rewritten(change, files) {
+            Some(line) => all.push(format!("{or}write: {}", printable(&line))),
+            // what is no line to write is said by the help already
+            None if !finding.help.is_empty() => continue,
+            None => all.push(format!("{or}{}", printable(&change.title))),
+        }
+        or = "or ";
     }
     all
 }
@@ -237,7 +241,8 @@ fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String> {
     }
     line.push_str(&text[at..to]);
     let line = line.trim();
-    (!line.is_empty()).then(|| line.to_owned())
+    // a change of blanks alone does not show
+    (!line.is_empty() && line != text[from..to].trim()).then(|| line.to_owned())
 }
 
 fn plain_head(
@@ -270,9 +275,32 @@ fn plain_help(help: &[String], margin: usize, style: Style, out: &mut String) {
         if i == 0 && !out.trim_end().ends_with('│') {
             let _ = writeln!(out, "{gap}{}", style.faint("│"));
         }
-        let _ = writeln!(out, "{gap}{} {line}", style.faint("│"));
+        for part in wrapped(line) {
+            let _ = writeln!(out, "{gap}{} {part}", style.faint("│"));
+        }
     }
     let _ = writeln!(out, "{}", style.faint(&("─".repeat(margin) + "╯")));
+}
+
+/// Sentences broken at blanks to fit a page; a line to write stays one line.
+fn wrapped(text: &str) -> Vec<String> {
+    const WIDTH: usize = 96;
+    if text.starts_with("write: ") || text.starts_with("or write: ") {
+        return vec![text.to_owned()];
+    }
+    let mut lines = Vec::new();
+    let mut line = String::new();
+    for word in text.split(' ') {
+        if !line.is_empty() && line.width() + 1 + word.width() > WIDTH {
+            lines.push(std::mem::take(&mut line));
+        }
+        if !line.is_empty() {
+            line.push(' ');
+        }
+        line.push_str(word);
+    }
+    lines.push(line);
+    lines
 }
 
 /// The part of an overlong line about the place, underlined.
@@ -301,7 +329,7 @@ fn cut_line(spot: &Spot, file: &SourceFile, label: &str, out: &mut String) {
         .take_while(|c| *c != '\n')
         .count()
         .max(1);
-    let gap = unicode_width::UnicodeWidthStr::width(before.as_str());
+    let gap = before.width();
     let _ = writeln!(out, "   │ …{before}{after}…");
     let _ = writeln!(
         out,
@@ -393,6 +421,15 @@ mod tests {
             "{}",
             &drawn[drawn.len() - 100..]
         );
+    }
+
+    #[test]
+    fn long_advice_is_broken_at_blanks_and_loses_nothing() {
+        let advice = "eleven letters ".repeat(30);
+        let lines = wrapped(advice.trim());
+        assert!(lines.len() > 3 && lines.iter().all(|l| l.width() <= 96));
+        assert_eq!(lines.join(" "), advice.trim());
+        assert_eq!(wrapped(&"x".repeat(500)).len(), 1);
     }
 
     #[test]

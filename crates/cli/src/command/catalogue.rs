@@ -39,7 +39,9 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
         ui.print(&list)?;
         return Ok(Outcome::Clean);
     };
-    let wanted = |e: &&Entry| e.name == name && args.kind.is_none_or(|k| word(k) == e.kind);
+    let wanted = |e: &&Entry| {
+        e.name.eq_ignore_ascii_case(name) && args.kind.is_none_or(|k| word(k) == e.kind)
+    };
     let Some(entry) = entries.iter().find(wanted) else {
         ui.complain(&unknown(name, &entries));
         return Ok(Outcome::Trouble);
@@ -53,7 +55,7 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     let mut out = show(entry, ui.style);
     if entry.kind == "cable" {
-        cable(name, &frequencies, args.plot, ui.style, &mut out);
+        cable(&entry.name, &frequencies, args.plot, ui.style, &mut out);
     }
     ui.print(&out)?;
     Ok(Outcome::Clean)

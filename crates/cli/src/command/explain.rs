@@ -108,11 +108,8 @@ fn page(code: &downlead_base::Code, style: Style) -> String {
     let mut out = format!("{} ({})\n\n", style.bold(code.id), code.severity.name());
     let mut inside = false;
     for line in code.page.lines() {
-        if let Some(fence) = line.strip_prefix("```") {
+        if line.starts_with("```") {
             inside = !inside;
-            if inside && fence.contains("fixed") {
-                out += "mended:\n\n";
-            }
         } else if inside {
             let _ = writeln!(out, "    {line}");
         } else if let Some(heading) = line.strip_prefix('#') {
