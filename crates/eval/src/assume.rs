@@ -29,7 +29,6 @@ pub enum Assumed {
     SourceMatched,
     ReadingExact,
     IsolationComplete,
-    LineMatched,
 }
 
 impl Assumed {
@@ -66,9 +65,6 @@ impl Assumed {
             }
             Assumed::ReadingExact => format!("the reading with {who} is exact: no tolerance or accuracy is stated"),
             Assumed::IsolationComplete => format!("nothing reflected passes back through {who}"),
-            Assumed::LineMatched => {
-                format!("{who}: the phase of the reflections is unknown, so the loss with SWR is the mean over all phases")
-            }
         }
     }
 }

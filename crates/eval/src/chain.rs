@@ -71,7 +71,7 @@ fn stretch<'m>(
     let mut open = after_part;
     for stop in stops {
         match *stop {
-            Stop::Gap(_) => {
+            Stop::Gap => {
                 s.complete = false;
                 open = false;
             }
@@ -161,6 +161,7 @@ pub(crate) struct GainAt {
     pub(crate) dbi: f64,
     pub(crate) u: f64,
     pub(crate) realized: bool,
+    pub(crate) dipole: bool,
     pub(crate) loc: Loc,
     pub(crate) basis: Basis,
 }
@@ -174,7 +175,7 @@ pub(crate) fn gain_at(a: &Antenna, point: &Point, env: &Env) -> Option<GainAt> {
     if g.directivity {
         dbi += a.efficiency.map_or(0.0, |e| to_db(e.value));
     }
-    Some(GainAt { dbi, u: p.value.u, realized: g.realized, loc: g.figure.loc, basis: g.figure.meta.basis })
+    Some(GainAt { dbi, u: p.value.u, realized: g.realized, dipole: g.dipole, loc: g.figure.loc, basis: g.figure.meta.basis })
 }
 
 /// The mode as physics names it.
@@ -254,6 +255,12 @@ pub(crate) struct NodeState<'m> {
     pub(crate) loss_db: f64,
     /// SWR looking on.
     pub(crate) swr: f64,
+    /// By how much the reflection may be larger over phases not known.
+    pub(crate) gamma_spread: f64,
+    /// Matched loss between here and the end of the line, dB, one way.
+    pub(crate) ahead_db: f64,
+    /// Nodes before this one.
+    pub(crate) nodes: usize,
     /// Budget of the power there.
     pub(crate) budget: Budget<'m>,
 }
@@ -310,6 +317,8 @@ pub(crate) struct Reached<'m> {
     pub(crate) worst: [f64; 2],
     pub(crate) wet: f64,
     pub(crate) complete: bool,
+    /// Whether a gain was written in dBd.
+    pub(crate) dipole: bool,
 }
 
 impl<'m> Run<'m, '_> {
@@ -417,7 +426,7 @@ impl<'m> Run<'m, '_> {
         let sensitivity = sensitivities(s, solved, self.point.hz);
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
-                self.state(*loc, n, net, gamma, cumulative, &budget, solved);
+                self.state(*loc, n, net, gamma, cumulative, &budget, solved, ahead(s, i));
             }
             let mut loss = 0.0;
             while piece < s.pieces.len() && s.pieces[piece].element == i {
@@ -462,6 +471,7 @@ impl<'m> Run<'m, '_> {
             worst: [-solved.worst_low_db, solved.worst_high_db],
             wet,
             complete: s.complete,
+            dipole: false,
         };
         match &s.end {
             Ending::Antenna(part, a, loc) => self.antenna(part, a, *loc, s, net, gamma, cumulative, branch, &mut reached),
@@ -470,13 +480,23 @@ impl<'m> Run<'m, '_> {
         }
         for (_, n, loc) in statements {
             let b = reached.budget.clone();
-            self.state(*loc, n, net, gamma, cumulative, &b, solved);
+            self.state(*loc, n, net, gamma, cumulative, &b, solved, 0.0);
         }
         reached
     }
 
     #[allow(clippy::too_many_arguments, reason = "the state of one node")]
-    fn state(&mut self, loc: Loc, n: &'m Node, net: f64, gamma: f64, cumulative: f64, budget: &Budget<'m>, solved: &Solved) {
+    fn state(
+        &mut self,
+        loc: Loc,
+        n: &'m Node,
+        net: f64,
+        gamma: f64,
+        cumulative: f64,
+        budget: &Budget<'m>,
+        solved: &Solved,
+        ahead_db: f64,
+    ) {
         let mut budget = budget.clone();
         if solved.sigma_db > 0.0 && cumulative > 0.0 && !budget.terms.iter().any(|t| matches!(t.0, Cause::Phases(_))) {
             budget.add(Cause::Phases(u32::MAX), solved.sigma_db);
@@ -486,6 +506,9 @@ impl<'m> Run<'m, '_> {
             forward_w: forward_of(net, gamma),
             loss_db: cumulative,
             swr: swr_from_gamma(gamma),
+            gamma_spread: (solved.gamma_in_worst - solved.gamma_in).max(0.0),
+            ahead_db,
+            nodes: self.nodes.len(),
             budget,
         };
         self.states.push((loc, n, state));
@@ -511,6 +534,7 @@ impl<'m> Run<'m, '_> {
             match gain_at(a, self.point, self.cx.env) {
                 Some(g) => {
                     basis = g.basis;
+                    reached.dipole = g.dipole;
                     if g.u == 0.0 {
                         self.assumed.add(Assumed::GainExact, who);
                     }
@@ -572,6 +596,7 @@ impl<'m> Run<'m, '_> {
             let solved = solve(&b.pieces, b.end_wave);
             let arm = self.stretch(b, &solved, net, cumulative, base.clone(), at);
             reached.complete &= arm.complete;
+            reached.dipole |= arm.dipole;
             reached.wet = reached.wet.max(arm.wet);
             reached.worst = [reached.worst[0] + solved.worst_low_db.min(0.0), reached.worst[1].max(arm.worst[1])];
             arms.push(arm);
@@ -682,7 +707,11 @@ impl<'m> Run<'m, '_> {
             push(self, Some(p), None, loc, cumulative, cumulative, 0.0);
         }
         let mut wet = 0.0;
-        for e in &s.elements {
+        let mut statements = s.statements.iter().peekable();
+        for (i, e) in s.elements.iter().enumerate() {
+            while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
+                verdict::receive_statement(self, *loc, n, cumulative, s.complete);
+            }
             cumulative += e.loss_db;
             wet += e.wet_db;
             for (c, u) in &e.causes {
@@ -690,6 +719,9 @@ impl<'m> Run<'m, '_> {
             }
             let u = 2.0 * libm::hypot(budget.standard(), solved.sigma_db);
             push(self, e.part, Some(e), e.chain, e.loss_db, cumulative, u);
+        }
+        for (_, n, loc) in statements {
+            verdict::receive_statement(self, *loc, n, cumulative, s.complete);
         }
         if solved.sigma_db > 0.0 {
             budget.add(Cause::Phases(0), solved.sigma_db);
@@ -705,6 +737,7 @@ impl<'m> Run<'m, '_> {
             worst: [-solved.worst_low_db, solved.worst_high_db],
             wet,
             complete,
+            dipole: false,
         };
         let mut result = self.result(s, &solved, false, complete, &reached, total);
         result.sensitivity_dbm = sensitivity;
@@ -800,6 +833,12 @@ fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> 
         out[i] = (total(&solve(&pieces, s.end_wave)) - base) / STEP_DB;
     }
     Some(out)
+}
+
+/// Matched loss from an element to the end of its stretch. A divider gives back what its branches
+/// reflect alike, so its division is no loss to a reflection.
+fn ahead(s: &Stretch<'_>, from: usize) -> f64 {
+    s.elements[from..].iter().filter(|e| e.part.is_none_or(|p| p.kind != PartKind::Divider)).map(|e| e.loss_db).sum()
 }
 
 /// Forward power of a net power where a reflection `gamma` is seen.

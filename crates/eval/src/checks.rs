@@ -5,7 +5,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::table::fit_two_term;
 use downlead_quantity::{db, frequency, number};
 use downlead_station::model::{
-    BandKind, Bound, Cable, CableLoss, Chain, ConnectorLoss, Direction, Figure, Meaning, Part, PartData, PartKind, Station, When,
+    BandKind, Bound, Cable, CableLoss, Chain, ConnectorLoss, Direction, Figure, Part, PartData, PartKind, Station, When,
 };
 use downlead_station::Env;
 use rustc_hash::FxHashMap;
@@ -27,16 +27,168 @@ pub(crate) fn chain(cx: &Cx<'_>, stops: &[Stop<'_>], points: &[Point], out: &mut
     percents(&parts, out);
     bases(cx, &parts, out);
     many_bands(&parts, points, out);
-    for (part, port, loc) in &parts {
-        for p in points {
-            pass_band(cx.env, part, *port, *loc, p, out);
-            connectors(cx.env, part, *loc, p, out);
+    adapters(cx.env, stops, points, out);
+    let mut found = PerPoint::default();
+    for p in points {
+        let mut here = Vec::new();
+        for (part, port, loc) in &parts {
+            pass_band(cx.env, part, *port, *loc, p, &mut here);
+            connectors(cx.env, part, *loc, p, &mut here);
+        }
+        if let Some(name) = cx.station.and_then(|s| s.joins.as_ref()) {
+            connector_at(cx.env, &name.text, name.loc, p, &mut here);
+        }
+        found.add(p, here);
+    }
+    found.finish(out);
+}
+
+/// Findings of one chain over its frequencies: what is the same of one place on several is one
+/// finding. Verdicts stay apart: each is a result of its own.
+#[derive(Default)]
+pub(crate) struct PerPoint {
+    list: Vec<(Diagnostic, Vec<String>)>,
+}
+
+impl PerPoint {
+    pub(crate) fn add(&mut self, point: &Point, found: Vec<Diagnostic>) {
+        let merges = [
+            &codes::BEYOND_RANGE,
+            &codes::UHF_CONNECTOR_HIGH,
+            &codes::CONNECTOR_LOSS_HIGH,
+            &codes::OUTSIDE_PASS_BAND,
+            &codes::LEGS_SWAPPED,
+            &codes::NO_FIGURE_FOR_BAND,
+            &codes::RATING_EXCEEDED,
+            &codes::VOLTAGE_EXCEEDED,
+            &codes::FOLDBACK,
+        ];
+        let words = match point.part {
+            Some(p) => format!("{} ({p})", point.band),
+            None => point.band.to_string(),
+        };
+        for d in found {
+            let same = self.list.iter_mut().find(|(o, _)| {
+                o.code.id == d.code.id && o.primary.loc == d.primary.loc && (o.message == d.message || merges.contains(&o.code))
+            });
+            match same {
+                Some((o, _)) if o.message == d.message => {}
+                Some((o, also)) => {
+                    o.severity = o.severity.max(d.severity);
+                    if also.last() != Some(&words) {
+                        also.push(words.clone());
+                    }
+                }
+                None => self.list.push((d, Vec::new())),
+            }
         }
     }
-    if let Some(name) = cx.station.and_then(|s| s.joins.as_ref()) {
-        for p in points {
-            connector_at(cx.env, &name.text, name.loc, p, out);
+
+    pub(crate) fn finish(self, out: &mut Vec<Diagnostic>) {
+        out.extend(self.list.into_iter().map(|(d, also)| {
+            if also.is_empty() { d } else { d.help(format!("The same on {}.", also.join(", "))) }
+        }));
+    }
+}
+
+fn adapters(env: &Env, stops: &[Stop<'_>], points: &[Point], out: &mut Vec<Diagnostic>) {
+    let mut row: Vec<(&str, Loc)> = Vec::new();
+    let end = [None];
+    let kinds = stops.iter().filter(|s| !matches!(s, Stop::Node(..))).map(|s| match s {
+        Stop::Part { part, loc, .. } if part.kind == PartKind::Adapter => match &part.data {
+            PartData::Connector(_, n) => Some((&*n.text, *loc)),
+            _ => None,
+        },
+        _ => None,
+    });
+    for a in kinds.chain(end) {
+        if let Some(a) = a {
+            row.push(a);
+            continue;
         }
+        if row.len() >= 3 {
+            let hz = points.iter().map(|p| p.hz).fold(0.0, f64::max);
+            let loss: f64 = row
+                .iter()
+                .filter_map(|(n, _)| match env.connector(n)?.loss? {
+                    ConnectorLoss::Root(k) => Some(k * libm::sqrt(hz / 1e9)),
+                    ConnectorLoss::Constant(l) => Some(l),
+                })
+                .sum();
+            out.push(
+                Diagnostic::new(
+                    &codes::ADAPTERS_IN_SERIES,
+                    row[2].1,
+                    format!("{} adapters in a row lose {} at {}, and are {} pairs that can work loose.", row.len(), db(loss), frequency(hz), 2 * row.len()),
+                )
+                .at("one after the other")
+                .also(row[0].1, "the first")
+                .help("A short `jumper` or `tail` with the right ends does the same with two pairs."),
+            );
+        }
+        row.clear();
+    }
+}
+
+/// What an SWR costs, once a chain: with a tuner, without, and what a table would make of it.
+pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>) {
+    use downlead_physics::mismatch::{gamma_from_swr, mismatch_loss};
+    if c.direction != Direction::Transmit {
+        return;
+    }
+    let mut worst: Option<(f64, Diagnostic)> = None;
+    for b in c.bands.iter().filter(|b| b.complete && b.branches.is_empty()) {
+        let Some(end) = b.nodes.last().filter(|n| matches!(n.kind, "antenna" | "load") && n.swr >= 1.5) else { continue };
+        let matched: f64 = b.nodes.iter().map(|n| n.matched_db).sum();
+        let loss = |swr: f64| mismatch_loss(gamma_from_swr(swr));
+        let swr = number(end.swr, if end.swr < 10.0 { 2 } else { 0 });
+        let (difference, words) = if b.tuner {
+            let summed = matched + loss(end.swr);
+            (
+                summed - b.total_db,
+                format!(
+                    "With SWR {swr} at the {}, {} of matched line become {} on {}, not {}: the tuner sends out again what comes back.",
+                    end.kind,
+                    db(matched),
+                    db(b.total_db),
+                    b.band,
+                    db(summed)
+                ),
+            )
+        } else {
+            let tuned = b.total_db - loss(b.swr);
+            (
+                b.total_db - tuned,
+                format!(
+                    "With SWR {swr} at the {}, {} of matched line become {} on {}; with a tuner at the transmitter it would be {}.",
+                    end.kind,
+                    db(matched),
+                    db(b.total_db),
+                    b.band,
+                    db(tuned)
+                ),
+            )
+        };
+        if difference >= 0.05 && worst.as_ref().is_none_or(|w| difference > w.0) {
+            let d = Diagnostic::new(&codes::SWR_NOT_ADDED, end.chain, words).at(format!("SWR {swr}"));
+            worst = Some((difference, d));
+        }
+    }
+    out.extend(worst.map(|w| w.1));
+}
+
+/// A definition of one's own under a name of the library.
+pub(crate) fn replaced(kind: &str, name: &downlead_station::model::Name, in_library: bool, out: &mut Vec<Diagnostic>) {
+    if in_library {
+        out.push(
+            Diagnostic::new(
+                &codes::LIBRARY_REPLACED,
+                name.loc,
+                format!("This {kind} takes the place of `{}` in the library, here and in files that use this one.", name.text),
+            )
+            .at("also in the library")
+            .help("Give it a name of its own if that is not meant."),
+        );
     }
 }
 
@@ -135,6 +287,9 @@ fn many_bands(parts: &[(&Part, Option<&str>, Loc)], points: &[Point], out: &mut 
         return;
     }
     for (p, ..) in parts {
+        if let PartData::Device(d) = &p.data {
+            device_many_bands(p, d, lo, hi, out);
+        }
         let PartData::Line(l) = &p.data else { continue };
         if let Some(f) = l.loss.iter().find(|f| f.when == When::Always && f.value.value > 0.0) {
             out.push(
@@ -153,6 +308,32 @@ fn many_bands(parts: &[(&Part, Option<&str>, Loc)], points: &[Point], out: &mut 
                 .help("Give the cable and its length, or a loss `on` each band."),
             );
         }
+    }
+}
+
+/// A pad is flat by design, a pass band says where a figure holds, and a doubt can cover both.
+fn device_many_bands(p: &Part, d: &downlead_station::model::Device, lo: f64, hi: f64, out: &mut Vec<Diagnostic>) {
+    if matches!(p.kind, PartKind::Pad | PartKind::Divider | PartKind::Coupler) {
+        return;
+    }
+    let figures = d.ports.iter().filter(|q| q.passes.is_empty()).flat_map(|q| q.loss.iter());
+    for f in figures.filter(|f| f.when == When::Always && f.value.u == 0.0 && f.value.value >= 0.05) {
+        let tag = p.tag.as_ref().map_or(p.kind.word(), |t| &t.text);
+        let mut diag = Diagnostic::new(
+            &codes::ONE_LOSS_MANY_BANDS,
+            f.loc,
+            format!(
+                "`{tag}` is to lose {} on both {} and {}; the loss of a {} mostly grows with frequency.",
+                db(f.value.value),
+                frequency(lo),
+                frequency(hi),
+                p.kind.word()
+            ),
+        )
+        .at("one loss for all bands")
+        .help("Give a loss `on` each band, a table of frequencies, or a ± that covers all of them.");
+        diag.severity = downlead_base::Severity::Info;
+        out.push(diag);
     }
 }
 
@@ -207,7 +388,10 @@ fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point
                 )
                 .at("outside the pass band")
                 .also(part.loc, "the part")
-                .help("Retune it, or correct the frequency; the loss there is not known."),
+                .help(match [1e3, 1e-3, 1e6, 1e-6].iter().find(|k| inside(&chosen.passes, point.hz * **k)) {
+                    Some(_) => "The frequency is off by a power of 1000: is it kHz, MHz or GHz?",
+                    None => "Retune it, or correct the frequency; the loss there is not known.",
+                }),
             ),
         }
         return;
@@ -272,7 +456,7 @@ fn connector_at(env: &Env, name: &str, loc: Loc, point: &Point, out: &mut Vec<Di
     } else if let Some(limit) = c.limit_hz.filter(|l| point.hz > *l) {
         out.push(
             Diagnostic::new(
-                &codes::UHF_CONNECTOR_HIGH,
+                &codes::BEYOND_RANGE,
                 loc,
                 format!("`{name}` is made for up to {}; {} is above.", frequency(limit), frequency(point.hz)),
             )
@@ -319,7 +503,7 @@ pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
         let mut before: Option<(&Part, Option<&str>)> = None;
         for s in &stops {
             let Stop::Part { part, port, loc, .. } = s else {
-                if matches!(s, Stop::Gap(_)) {
+                if matches!(s, Stop::Gap) {
                     before = None;
                 }
                 continue;
@@ -341,7 +525,9 @@ pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
     }
     for p in &st.parts {
         if let Some(t) = &p.tag {
-            if !used.contains_key(&std::ptr::from_ref(p)) {
+            // the second of two parts of one name has its own finding
+            let first = st.parts.iter().find(|q| q.tag.as_ref().is_some_and(|x| x.text == t.text));
+            if !used.contains_key(&std::ptr::from_ref(p)) && first.is_some_and(|q| std::ptr::eq(q, p)) {
                 out.push(
                     Diagnostic::new(&codes::PART_UNUSED, t.loc, format!("`{}` is on no chain of station `{}`.", t.text, st.name.text))
                         .at("not used")
@@ -383,6 +569,10 @@ fn joints(edges: &[Edge<'_>], out: &mut Vec<Diagnostic>) {
     for (i, a) in edges.iter().enumerate() {
         for b in &edges[..i] {
             if !std::ptr::eq(a.mast, b.mast) || std::ptr::eq(a.radio, b.radio) || a.mast_port != b.mast_port {
+                continue;
+            }
+            // one chain that passes a part twice is a loop, said as such
+            if std::ptr::eq(a.chain, b.chain) {
                 continue;
             }
             // receive-only and transmit-only copies of the same pair are one finding

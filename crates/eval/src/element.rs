@@ -228,7 +228,12 @@ impl<'m> Build<'m, '_> {
         let wavelength = downlead_physics::line::wavelength(self.point.hz, at.velocity);
         let length = match length {
             LineLength::Metres(m) => m,
-            LineLength::Wavelengths(w) => Measure { value: w.value * wavelength, u: w.u * wavelength },
+            LineLength::Wavelengths(w) => {
+                if at.velocity_assumed {
+                    self.assumed.add(Assumed::Velocity, e.who);
+                }
+                Measure { value: w.value * wavelength, u: w.u * wavelength }
+            }
         };
         let matched = at.loss() * length.value;
         e.loss_db = matched + added;
@@ -400,15 +405,29 @@ impl<'m> Build<'m, '_> {
     fn device(&mut self, e: &mut Element<'m>, part: &'m Part, d: &'m Device, port: Option<&'m Name>, index: usize) {
         let class = match &d.class {
             Some(name) => match self.env.device(&name.text) {
+                Some(c) if c.kind != part.kind => {
+                    let (is, want) = (c.kind.word(), part.kind.word());
+                    self.diags.push(
+                        Diagnostic::new(&codes::UNKNOWN_DEVICE, name.loc, format!("`{}` is the definition of a {is}, and this is a {want}.", name.text))
+                            .at(format!("a {is}"))
+                            .help(format!("Write `{is}` in front, or name the definition of a {want}.")),
+                    );
+                    e.complete = false;
+                    return;
+                }
                 Some(c) => {
                     e.meta = Some(&c.meta);
                     e.basis = c.meta.basis;
                     Some(c)
                 }
+                None if self.env.is_broken(&name.text) => {
+                    e.complete = false;
+                    return;
+                }
                 None => {
                     let own = self.env.devices.keys().map(AsRef::as_ref);
                     let near = nearest(&name.text, own.chain(downlead_station::library().device_names()));
-                    let mut diag = Diagnostic::new(&codes::UNKNOWN_NAME, name.loc, format!("Device `{}` is not defined.", name.text))
+                    let mut diag = Diagnostic::new(&codes::UNKNOWN_DEVICE, name.loc, format!("Device `{}` is not defined.", name.text))
                         .at("not in the library or the files");
                     diag = match near {
                         Some(n) => diag.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),

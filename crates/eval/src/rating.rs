@@ -4,7 +4,8 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::max_voltage_rms;
 use downlead_physics::power::{ambient_factor, rating_by_attenuation, rating_by_sqrt, swr_factor};
 use downlead_quantity::{number, power};
-use downlead_station::model::{PartData, Rating};
+use downlead_station::Env;
+use downlead_station::model::{Device, PartData, Rating};
 
 use crate::assume::Assumed;
 use crate::cascade::R0;
@@ -16,7 +17,9 @@ use crate::verdict::{mean_factor, pep_factor};
 /// Checks the elements of a stretch against the nodes computed for it (trunk only: behind a
 /// divider there is less of everything).
 pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
-    let Some(mean) = mean_factor(f).or(Some(1.0)) else { return };
+    let stated = mean_factor(f);
+    let mean = stated.unwrap_or(1.0);
+    let mut compared = false;
     let pep = pep_factor(f).unwrap_or(1.0);
     let mut found = Vec::new();
     let mut notes = Vec::new();
@@ -28,8 +31,9 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
             break;
         }
         let z0 = e.line.map_or(R0, |l| l.at.z0);
-        if let Some((limit, loc, stated)) = rating(run.point.hz, e) {
-            if !stated {
+        if let Some((limit, loc, temperatures)) = rating(run.point.hz, e, run.cx.env) {
+            compared = true;
+            if !temperatures {
                 notes.push((Assumed::RatingTemperatures, e.who));
             }
             let derated = limit * if e.line.is_some() { swr_factor(swr, if run.point.hz > 30e6 { 1.0 } else { 0.0 }) } else { 1.0 };
@@ -52,7 +56,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                 );
             }
         }
-        if let Some((volts, loc)) = voltage(e) {
+        if let Some((volts, loc)) = voltage(e, run.cx.env) {
             let v = max_voltage_rms(net * pep, z0, swr);
             if v > volts {
                 found.push(
@@ -76,6 +80,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
     }
     if let Ending::Antenna(part, a, loc) = &s.end {
         if let (Some(r), Some((net, _))) = (a.rating, trunk.last()) {
+            compared = true;
             if net * mean > r.watts {
                 found.push(
                     Diagnostic::new(
@@ -95,6 +100,9 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
             }
         }
     }
+    if compared && stated.is_none() {
+        notes.push((Assumed::FullDuty, f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc)));
+    }
     run.diags.append(&mut found);
     for (a, l) in notes {
         run.assumed.add(a, l);
@@ -110,7 +118,7 @@ fn name(e: &Element<'_>) -> String {
 
 /// Rating at the frequency and temperature of the element, where it stands, and whether its
 /// temperatures were stated (or do not matter).
-fn rating(hz: f64, e: &Element<'_>) -> Option<(f64, Loc, bool)> {
+fn rating(hz: f64, e: &Element<'_>, env: &Env) -> Option<(f64, Loc, bool)> {
     if let Some(l) = &e.line {
         let r = l.cable.ratings.iter().min_by(|a, b| {
             let d = |r: &Rating| r.at_hz.map_or(0.0, |f| libm::fabs(libm::log(f / hz)));
@@ -133,12 +141,17 @@ fn rating(hz: f64, e: &Element<'_>) -> Option<(f64, Loc, bool)> {
         return Some((w, r.loc, true));
     }
     match &e.part?.data {
-        PartData::Device(d) => d.rating.map(|r| (r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)), r.loc, true)),
+        PartData::Device(d) => d.rating.or(class(d, env).and_then(|c| c.rating)).map(|r| (r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)), r.loc, true)),
         _ => None,
     }
 }
 
-fn voltage(e: &Element<'_>) -> Option<(f64, Loc)> {
+/// The definition a device is an example of.
+fn class<'m>(d: &Device, env: &'m Env) -> Option<&'m Device> {
+    d.class.as_ref().and_then(|n| env.device(&n.text)).map(|c| &c.device)
+}
+
+fn voltage(e: &Element<'_>, env: &Env) -> Option<(f64, Loc)> {
     if let Some(l) = &e.line {
         return l.cable.voltage.map(|v| (v, l.cable.name.loc));
     }
@@ -146,7 +159,7 @@ fn voltage(e: &Element<'_>) -> Option<(f64, Loc)> {
         return c.voltage.map(|v| (v, c.name.loc));
     }
     match &e.part?.data {
-        PartData::Device(d) => d.voltage.map(|v| (v, e.def)),
+        PartData::Device(d) => d.voltage.or(class(d, env).and_then(|c| c.voltage)).map(|v| (v, e.def)),
         _ => None,
     }
 }

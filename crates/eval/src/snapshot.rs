@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
 use downlead_station::model::{Direction, Meaning, Station};
-use downlead_station::{Env, LoadError, Loader, LowerCache, Lowered, keyword_of, normalise};
+use downlead_station::{Env, LoadError, Loader, LowerCache, Lowered, keyword_of, library, normalise};
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -361,7 +361,7 @@ impl Snapshot {
         let index = self.index();
         let mut out: Vec<Diagnostic> = self.load_diagnostics.clone();
         for f in &self.files {
-            out.extend(f.tree.diagnostics());
+            out.extend(quiet(f.tree.diagnostics().collect(), &f.tree));
         }
         let mut definitions: FxHashSet<ItemId> = FxHashSet::default();
         for s in &self.scopes {
@@ -397,6 +397,47 @@ impl Snapshot {
     }
 }
 
+/// One slip in the head of a block leaves all its lines inside no block: that is one finding, not
+/// one a line.
+fn quiet(found: Vec<Diagnostic>, tree: &File) -> Vec<Diagnostic> {
+    let mut out: Vec<Diagnostic> = Vec::with_capacity(found.len());
+    // items whose first line is broken, and where the finding about stray lines of an item is
+    let mut broken: FxHashSet<ItemId> = FxHashSet::default();
+    let mut stray: FxHashMap<ItemId, (usize, usize)> = FxHashMap::default();
+    if found.is_empty() {
+        return found;
+    }
+    let texts: FxHashMap<ItemId, &str> = tree.items().iter().map(|p| (p.item.id, p.item.text())).collect();
+    for d in &found {
+        let item = d.primary.loc.item;
+        let text = texts.get(&item).copied().unwrap_or("");
+        let head = text.find('\n').unwrap_or(text.len());
+        if (d.primary.loc.span.start as usize) < head && d.code.id != codes::MISPLACED_STATEMENT.id {
+            broken.insert(item);
+        }
+    }
+    for d in found {
+        let item = d.primary.loc.item;
+        let misplaced = d.code.id == codes::MISPLACED_STATEMENT.id;
+        if broken.contains(&item) && (misplaced || d.code.id == codes::UNMATCHED_BRACE.id) {
+            continue;
+        }
+        if misplaced {
+            if let Some((_, more)) = stray.get_mut(&item) {
+                *more += 1;
+                continue;
+            }
+            stray.insert(item, (out.len(), 0));
+        }
+        out.push(d);
+    }
+    for (at, more) in stray.into_values().filter(|s| s.1 > 0) {
+        let words = if more == 1 { "One more line".to_owned() } else { format!("{more} more lines") };
+        out[at].help.push(format!("{words} below it stand{} there too.", if more == 1 { "s" } else { "" }));
+    }
+    out
+}
+
 fn uses_of(tree: &File) -> Vec<ItemId> {
     tree.items().iter().filter(|p| keyword_of(&p.item) == Some("use")).map(|p| p.item.id).collect()
 }
@@ -416,7 +457,16 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
             r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
             depends(None, std::slice::from_ref(c), env, &mut r);
         }
-        Meaning::Cable(c) => checks::cable(c, &mut r.diagnostics),
+        Meaning::Cable(c) => {
+            checks::cable(c, &mut r.diagnostics);
+            checks::replaced("cable", &c.name, library().cable(&c.name.text).is_some(), &mut r.diagnostics);
+        }
+        Meaning::Connector(c) => {
+            checks::replaced("connector", &c.name, library().connector(&c.name.text).is_some(), &mut r.diagnostics);
+        }
+        Meaning::Device(c) => {
+            checks::replaced("device", &c.name, library().device(&c.name.text).is_some(), &mut r.diagnostics);
+        }
         _ => {}
     }
     dedup(&mut r.diagnostics);
@@ -432,12 +482,21 @@ fn dedup(d: &mut Vec<Diagnostic>) {
 fn chain_of(station: Option<&Station>, c: &downlead_station::model::Chain, env: &Env, out: &mut Vec<Diagnostic>) -> ChainResult {
     let stops = walk::walk(&c.steps, station, out);
     let direction: Direction = walk::direction(c, &stops);
-    walk::shape(c, &stops, direction, out);
+    walk::shape(c, &stops, direction, env, out);
     let cx = Cx { station, chain: c, env, direction };
     let points = points(c, direction, env, out);
     checks::chain(&cx, &stops, &points, out);
-    let bands = points.iter().map(|p| chain::evaluate(&cx, &stops, p, out)).collect();
-    ChainResult { name: c.name.loc, loc: c.loc, direction, bands }
+    let mut found = checks::PerPoint::default();
+    let mut bands = Vec::with_capacity(points.len());
+    for p in &points {
+        let mut here = Vec::new();
+        bands.push(chain::evaluate(&cx, &stops, p, &mut here));
+        found.add(p, here);
+    }
+    found.finish(out);
+    let result = ChainResult { name: c.name.loc, loc: c.loc, direction, bands: bands.into() };
+    checks::swr_cost(&result, out);
+    result
 }
 
 /// Notes every name of a definition that took part.

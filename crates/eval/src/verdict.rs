@@ -108,7 +108,7 @@ pub(crate) fn judge<'m>(run: &mut Run<'m, '_>, result: &mut BandResult, feed: Op
         }
         match node {
             Node::Limit { quantity, watts, kind, .. } => {
-                limits.extend(limit(run, result, feed, reached, *loc, *quantity, *watts, *kind));
+                limits.extend(limit(run, result, feed, reached, state, *loc, *quantity, *watts, *kind));
             }
             Node::Read { read, own_tolerance, meta, .. } if feed.is_some() => {
                 readings.extend(reading(run, *loc, read, *own_tolerance, meta, state));
@@ -159,6 +159,19 @@ fn kind_factor<'m>(run: &mut Run<'m, '_>, f: &Feed<'m>, want: Option<PowerKind>,
         }
     }
     let end = Loc::new(f.figure.loc.item, Span::new(f.figure.loc.span.end, f.figure.loc.span.end));
+    if let Some(have) = f.kind {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::POWER_KIND_MISSING,
+                f.figure.loc,
+                format!("The limit counts {} power; {} {} cannot be turned into it without the mode.", want.word(), power(f.watts), have.word()),
+            )
+            .at("which mode?")
+            .also(loc, "the limit")
+            .help("Add the mode, `fm`, `data`, `cw`, `ssb`, `ssb-processed` or `am`, or the share as `duty 35 %`."),
+        );
+        return None;
+    }
     run.diags.push(
         Diagnostic::new(
             &codes::POWER_KIND_MISSING,
@@ -181,6 +194,7 @@ fn limit<'m>(
     result: &BandResult,
     feed: Option<&Feed<'m>>,
     reached: &Reached<'m>,
+    state: &NodeState<'m>,
     loc: Loc,
     quantity: LimitQuantity,
     limit_w: f64,
@@ -188,15 +202,22 @@ fn limit<'m>(
 ) -> Option<LimitResult> {
     let feed = feed?;
     let factor = kind_factor(run, feed, want, loc)?;
-    let (value, u) = match quantity {
-        LimitQuantity::Erp => (result.erp_w()?, reached.budget.expanded()),
-        LimitQuantity::Eirp => (result.eirp_w?, reached.budget.expanded()),
-        LimitQuantity::Output => {
-            let first = result.nodes.first()?;
-            (feed.watts, first.uncertainty_db)
+    let radiated = match quantity {
+        LimitQuantity::Erp => result.erp_w(),
+        LimitQuantity::Eirp => result.eirp_w,
+        LimitQuantity::Output => None,
+    };
+    let (value, u) = match (quantity, radiated) {
+        // what a wattmeter there would read
+        (LimitQuantity::Output, _) => (state.forward_w, state.budget.expanded()),
+        _ if !result.complete => return None,
+        (_, Some(w)) => (w, reached.budget.expanded()),
+        (_, None) => {
+            no_gain(run, result, quantity, loc);
+            return None;
         }
     };
-    if !result.complete && quantity != LimitQuantity::Output {
+    if !value.is_finite() {
         return None;
     }
     let value = value * factor;
@@ -204,7 +225,7 @@ fn limit<'m>(
     let verdict = upper_limit(margin, u);
     let safe = feed.watts * from_db(margin - u);
     let what = quantity.word().to_uppercase();
-    let what = if quantity == LimitQuantity::Output { "The transmitter's output".to_owned() } else { what };
+    let what = if quantity == LimitQuantity::Output { "The power here".to_owned() } else { what };
     let band = &run.point.band;
     match verdict {
         Verdict::Yes => {}
@@ -254,7 +275,13 @@ fn limit<'m>(
             .also(loc, "the limit"),
         );
     }
-    let guessed: Vec<Loc> = result.nodes.iter().filter(|n| n.basis == Basis::Guess).map(|n| n.tag.unwrap_or(n.chain)).collect();
+    converted(run, feed, reached, quantity, want, factor, value, loc);
+    if quantity != LimitQuantity::Output {
+        low_edge(run, result, &what, value, margin, verdict, loc);
+    }
+    // behind the point of an output limit nothing matters to it
+    let until = if quantity == LimitQuantity::Output { state.nodes } else { usize::MAX };
+    let guessed: Vec<Loc> = result.nodes.iter().take(until).filter(|n| n.basis == Basis::Guess).map(|n| n.tag.unwrap_or(n.chain)).collect();
     if let Some(first) = guessed.first() {
         let mut d = Diagnostic::new(
             &codes::GUESS_IN_LIMIT,
@@ -278,6 +305,121 @@ fn limit<'m>(
         verdict,
         safe_w: safe.is_finite().then_some(safe),
     })
+}
+
+/// A limit or expectation on radiated power where nothing is known to radiate.
+fn no_gain(run: &mut Run<'_, '_>, result: &BandResult, quantity: LimitQuantity, loc: Loc) {
+    let Some(end) = result.nodes.last().filter(|n| matches!(n.kind, "antenna" | "load")) else { return };
+    let name = quantity.word().to_uppercase();
+    let d = if end.kind == "load" {
+        Diagnostic::new(&codes::MISSING_VALUE, loc, format!("The chain ends in a load, which radiates nothing; there is no {name} to compare."))
+            .help("Limit the `output` instead, or end the chain in the antenna.")
+    } else {
+        Diagnostic::new(&codes::MISSING_VALUE, loc, format!("The antenna has no gain, so there is no {name} to compare."))
+            .help("Give it one: `antenna A1 5.2 dBi`.")
+    };
+    run.diags.push(d.at("not compared").also(end.chain, format!("the {}", end.kind)));
+}
+
+/// Says what was converted: EIRP from a gain over a dipole, one kind of power from another.
+#[allow(clippy::too_many_arguments, reason = "one limit")]
+fn converted<'m>(
+    run: &mut Run<'m, '_>,
+    feed: &Feed<'m>,
+    reached: &Reached<'m>,
+    quantity: LimitQuantity,
+    want: Option<PowerKind>,
+    factor: f64,
+    value: f64,
+    loc: Loc,
+) {
+    if quantity == LimitQuantity::Eirp && reached.dipole {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_CONVERTED,
+                loc,
+                format!(
+                    "The limit is on EIRP and the gain is in dBd: ERP {} is EIRP {}, 2.15 dB more.",
+                    power(value * from_db(-downlead_quantity::DIPOLE_DBI)),
+                    power(value)
+                ),
+            )
+            .at("compared as EIRP"),
+        );
+    }
+    if (factor - 1.0).abs() > 1e-9 {
+        let counts = want.unwrap_or(PowerKind::Pep).word();
+        let has = feed.kind.map_or("", PowerKind::word);
+        run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_CONVERTED,
+                loc,
+                format!("The limit counts {counts} power: {} {has} is {} {counts}.", power(feed.watts), power(feed.watts * factor)),
+            )
+            .at(format!("compared as {counts} power"))
+            .also(feed.figure.loc, "the power"),
+        );
+    }
+}
+
+/// Losses that are maxima make a radiated power look smaller than it may be.
+fn low_edge(run: &mut Run<'_, '_>, result: &BandResult, what: &str, value: f64, margin: f64, verdict: Verdict, loc: Loc) {
+    let maxima: Vec<(Loc, f64)> = result
+        .nodes
+        .iter()
+        .filter(|n| run.assumed.list.contains(&(Assumed::MaximumTaken, n.tag.unwrap_or(n.def))))
+        .map(|n| (n.tag.unwrap_or(n.chain), n.loss_db))
+        .collect();
+    let sum: f64 = maxima.iter().map(|m| m.1).sum();
+    if !(sum > 0.0) {
+        return;
+    }
+    let mut d = Diagnostic::new(
+        &codes::LOW_EDGE_USED,
+        loc,
+        format!(
+            "{} {} in this limit check; if nothing were lost there, {what} on {} would be {} instead of {}.",
+            if maxima.len() == 1 { "A loss that is a maximum".to_owned() } else { format!("{} losses that are maxima", maxima.len()) },
+            if maxima.len() == 1 { format!("({}) takes part", db(sum)) } else { format!("({} together) take part", db(sum)) },
+            run.point.band,
+            power(value * from_db(sum)),
+            power(value)
+        ),
+    )
+    .at("the true loss may be lower")
+    .help("For an upper limit the lowest credible loss counts: write a typical loss with its ±, or measure it.");
+    if verdict == Verdict::Yes && sum > margin {
+        d.severity = downlead_base::Severity::Warning;
+    }
+    for (l, _) in maxima.iter().take(4) {
+        d = d.also(*l, "a maximum");
+    }
+    run.diags.push(d);
+}
+
+/// A statement at a node of a receive chain: there is no transmitter, so only the loss is known.
+pub(crate) fn receive_statement(run: &mut Run<'_, '_>, loc: Loc, node: &Node, loss_db: f64, complete: bool) {
+    let what = match node {
+        Node::Expect { expect: Expect::Loss(l, half), on } => {
+            if complete && holds(on, run.point, run.cx.env) && (loss_db - l).abs() > half + 1e-9 {
+                run.diags.push(missed(&run.point.band, loc, &db(loss_db), &format!("{} ± {}", db(*l), db(*half))));
+            }
+            return;
+        }
+        Node::Expect { .. } => "This expectation",
+        Node::Read { .. } => "A reading",
+        Node::Limit { .. } => "A limit",
+    };
+    run.diags.push(
+        Diagnostic::new(&codes::MISPLACED_STATEMENT, loc, format!("{what} needs a transmitter, and this is a receive chain."))
+            .at("not compared")
+            .help("In a receive chain only `expect loss` can be compared."),
+    );
+}
+
+fn missed(band: &str, loc: Loc, got: &str, want: &str) -> Diagnostic {
+    Diagnostic::new(&codes::EXPECTATION_MISSED, loc, format!("On {band}: {want} is expected here and {got} computed."))
+        .at(format!("computed: {got}"))
 }
 
 /// What to improve first.
@@ -359,6 +501,10 @@ fn reading<'m>(
             return None;
         }
     }
+    if meta.instrument.is_some() && instrument.is_none() && !own_tolerance {
+        // its doubt is not known, so it can neither agree nor differ
+        return None;
+    }
     match read {
         Read::Power(which, m) => {
             let (expected, reflected) = match which {
@@ -367,7 +513,7 @@ fn reading<'m>(
                 ReadPower::Reflected => (state.forward_w - state.net_w, true),
             };
             if reflected {
-                return impossible_reflection(run, loc, m.value, state);
+                return Some(reflected_reading(run, loc, m, expected, state));
             }
             if let Some(scale) = instrument.and_then(|i| i.scale_w) {
                 if m.value > scale {
@@ -409,7 +555,9 @@ fn reading<'m>(
                 Verdict::No => run.diags.push(
                     Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
                         .at("differs beyond doubt")
-                        .help(if d < 0.0 {
+                        .help(if (d.abs() - 30.0).abs() < 1.5 {
+                            "The two differ by a factor of 1000: is it mW, W or kW?"
+                        } else if d < 0.0 {
                             "Something before this point loses more than the text says, or the transmitter gives less."
                         } else {
                             "Something before this point loses less than the text says, or the transmitter gives more."
@@ -432,93 +580,128 @@ fn reading<'m>(
             })
         }
         Read::Swr(m) => {
-            let d = return_loss(gamma_from_swr(m.value)) - return_loss(gamma_from_swr(state.swr));
-            swr_reading(run, loc, m.value, m.u, state, d)
+            let g = gamma_from_swr(m.value);
+            // half-width of a rectangular ±, in the reflection
+            let u = gamma_from_swr(m.value + libm::sqrt(3.0) * m.u) - g;
+            if m.u == 0.0 {
+                run.assumed.add(Assumed::ReadingExact, loc);
+            }
+            let words = format!("SWR {} read, SWR {} expected", number(m.value, 2), number(state.swr, 2));
+            Some(reflection(run, loc, None, (m.value, state.swr), (g, u), &words, state))
         }
     }
 }
 
-fn impossible_reflection<'m>(run: &mut Run<'m, '_>, loc: Loc, read: f64, state: &NodeState<'m>) -> Option<ReadingResult> {
-    if read > state.forward_w {
+/// By how much a through-line meter may misread a reflection coefficient: a directivity of 25 dB
+/// (common practice for such meters).
+const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
+
+fn reflected_reading<'m>(run: &mut Run<'m, '_>, loc: Loc, m: &downlead_quantity::Measure, expected: f64, state: &NodeState<'m>) -> ReadingResult {
+    let most = state.forward_w * from_db(-2.0 * state.ahead_db.max(0.0));
+    if m.value > most * 1.001 {
         run.diags.push(
             Diagnostic::new(
                 &codes::READING_IMPOSSIBLE,
                 loc,
-                format!("{} reflected cannot be: only {} goes forward here.", power(read), power(state.forward_w)),
+                format!(
+                    "{} reflected cannot be: {} goes forward here and at most {} of it can come back through {} each way.",
+                    power(m.value),
+                    power(state.forward_w),
+                    power(most),
+                    db(state.ahead_db.max(0.0))
+                ),
             )
             .at("more than is there"),
         );
+        return undecided(loc, Some(ReadPower::Reflected), m.value, expected);
     }
-    let expected = state.forward_w - state.net_w;
-    let gamma = libm::sqrt((read / state.forward_w).clamp(0.0, 0.999_999));
-    let d = return_loss(gamma) - return_loss(gamma_from_swr(state.swr));
-    if expected > 0.0 {
-        // the SWR of the text is nominal: a reflected power only tells it apart roughly
-        return Some(ReadingResult {
-            loc,
-            power: Some(ReadPower::Reflected),
-            read,
-            expected,
-            difference_db: d,
-            uncertainty_db: f64::INFINITY.min(2.0 * DB_PER_RELATIVE),
-            verdict: agreement(d, 2.0 * DB_PER_RELATIVE, f64::INFINITY),
-        });
-    }
-    None
+    let g = libm::sqrt(m.value / state.forward_w);
+    // a power off by u dB is a reflection coefficient off by half of it
+    let u = g * (from_db(0.5 * libm::sqrt(3.0) * m.u) - 1.0);
+    let words = format!("{} reflected read, {} expected", power(m.value), power(expected));
+    reflection(run, loc, Some(ReadPower::Reflected), (m.value, expected), (g, u), &words, state)
 }
 
-fn swr_reading<'m>(run: &mut Run<'m, '_>, loc: Loc, read: f64, u: f64, state: &NodeState<'m>, d: f64) -> Option<ReadingResult> {
-    // loss still ahead hides the antenna's SWR: what is read here is better than what is there
-    let ahead = run.nodes.last().map_or(0.0, |n| n.cumulative_db) - state.loss_db;
-    let g = gamma_from_swr(read) * from_db(ahead);
-    if ahead > 1.0 {
-        if g < 1.0 {
-            let there = swr_from_gamma(g);
-            if there > 1.5 * read && there > 2.0 {
-                run.diags.push(
-                    Diagnostic::new(
-                        &codes::SWR_AT_SHACK,
-                        loc,
-                        format!("SWR {} read here through {} means about {} at the antenna.", number(read, 2), db(ahead), number(there, 1)),
-                    )
-                    .at("read at the radio's end"),
-                );
-            }
-        } else {
-            run.diags.push(
-                Diagnostic::new(
-                    &codes::READING_IMPOSSIBLE,
-                    loc,
-                    format!("SWR {} cannot be read through {}: even an open end would give less.", number(read, 2), db(ahead)),
-                )
-                .at("cannot be"),
-            );
-        }
+fn undecided(loc: Loc, power: Option<ReadPower>, read: f64, expected: f64) -> ReadingResult {
+    ReadingResult { loc, power, read, expected, difference_db: 0.0, uncertainty_db: 0.0, verdict: Verdict::CannotTell }
+}
+
+/// Compares a reflection read (`g` with its half-width) with that of the text.
+fn reflection<'m>(
+    run: &mut Run<'m, '_>,
+    loc: Loc,
+    power: Option<ReadPower>,
+    (read, expected): (f64, f64),
+    (g, u): (f64, f64),
+    words: &str,
+    state: &NodeState<'m>,
+) -> ReadingResult {
+    let there = gamma_from_swr(state.swr);
+    let ahead = state.ahead_db.max(0.0);
+    // even a full reflection comes back weakened by the loss both ways
+    let most = from_db(-ahead);
+    if g > most + METER_GAMMA {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::READING_IMPOSSIBLE,
+                loc,
+                format!(
+                    "SWR {} cannot be read through {}: even an open end would give no more than {}.",
+                    number(swr_from_gamma(g), 2),
+                    db(ahead),
+                    number(swr_from_gamma(most), 2)
+                ),
+            )
+            .at("cannot be"),
+        );
+        return undecided(loc, power, read, expected);
     }
-    // doubt of the reading's own tolerance; the text's SWR is nominal
-    let u_db = if u > 0.0 {
-        let step = return_loss(gamma_from_swr((read - u).max(1.000_1))) - return_loss(gamma_from_swr(read + u));
-        step.abs()
-    } else {
-        run.assumed.add(Assumed::ReadingExact, loc);
-        0.0
+    // the text knows no reflection here: nothing to compare with
+    let unknown = there < 1e-4;
+    let doubt = METER_GAMMA + u + state.gamma_spread;
+    let verdict = match (unknown, (g - there).abs() > doubt) {
+        (true, _) => Verdict::CannotTell,
+        (_, true) => Verdict::No,
+        _ => Verdict::Yes,
     };
-    let expected = state.swr;
-    if expected <= 1.000_1 || read <= 1.000_1 {
-        return Some(ReadingResult {
-            loc,
-            power: None,
-            read,
-            expected,
-            difference_db: 0.0,
-            uncertainty_db: u_db,
-            verdict: Verdict::CannotTell,
-        });
+    // loss still ahead hides the antenna's SWR: what is read here is better than what is there
+    let antenna = swr_from_gamma((g / most).min(0.99));
+    if verdict != Verdict::Yes && ahead > 1.0 && antenna > 1.5 * swr_from_gamma(g) && antenna > 2.0 {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::SWR_AT_SHACK,
+                loc,
+                format!("SWR {} read here through {} means about {} at the antenna.", number(swr_from_gamma(g), 2), db(ahead), number(antenna, 1)),
+            )
+            .at("what comes back goes through the loss twice"),
+        );
+    } else if verdict == Verdict::No {
+        let mut d = Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
+            .at("differs by more than a meter's directivity")
+            .help(if g < there {
+                "More loss than the text says, or a better antenna, makes a reflection look smaller."
+            } else {
+                "The antenna or something before it reflects more than the text says."
+            });
+        d.severity = downlead_base::Severity::Warning;
+        run.diags.push(d);
     }
-    Some(ReadingResult { loc, power: None, read, expected, difference_db: d, uncertainty_db: u_db, verdict: Verdict::CannotTell })
+    if unknown {
+        return undecided(loc, power, read, expected);
+    }
+    ReadingResult {
+        loc,
+        power,
+        read,
+        expected,
+        difference_db: return_loss(g.max(1e-3)) - return_loss(there),
+        uncertainty_db: return_loss(there) - return_loss((there + doubt).min(1.0)),
+        verdict,
+    }
 }
 
 fn expectation(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, e: &Expect, state: &NodeState<'_>) {
+    let mut other = None;
     let (ok, got, want) = match *e {
         Expect::Power(w, half) => {
             let d = to_db(state.net_w / w);
@@ -532,15 +715,26 @@ fn expectation(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, e: &Expect,
         ),
         Expect::Radiated(q, w, half) => {
             let v = if q == LimitQuantity::Eirp { result.eirp_w } else { result.erp_w() };
-            let Some(v) = v else { return };
+            let Some(v) = v else {
+                if result.complete {
+                    no_gain(run, result, q, loc);
+                }
+                return;
+            };
             let name = q.word().to_uppercase();
+            // 2.15 dB off: the other of the two was meant
+            let (wrong, right) = if q == LimitQuantity::Eirp { (result.erp_w(), "ERP") } else { (result.eirp_w, "EIRP") };
+            if wrong.is_some_and(|x| to_db(x / w).abs() < 0.05) {
+                other = Some(format!("{} is the {right}; {name} is {}.", power(w), power(v)));
+            }
             (to_db(v / w).abs() <= half + 1e-9, format!("{name} {}", power(v)), format!("{name} {} ± {}", power(w), db(half)))
         }
     };
     if !ok && result.complete {
-        run.diags.push(
-            Diagnostic::new(&codes::EXPECTATION_MISSED, loc, format!("On {}: {want} is expected here and {got} computed.", run.point.band))
-                .at(format!("computed: {got}")),
-        );
+        let mut d = missed(&run.point.band, loc, &got, &want);
+        if let Some(o) = other {
+            d = d.help(o);
+        }
+        run.diags.push(d);
     }
 }

@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_station::model::{Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step};
-use downlead_station::nearest;
+use downlead_station::{Env, nearest};
 
 /// One line of a walk.
 #[derive(Clone, Copy, Debug)]
@@ -21,7 +21,7 @@ pub(crate) enum Stop<'m> {
     /// A statement at the node.
     Node(&'m Node, Loc),
     /// A line that could not be understood or resolved.
-    Gap(Loc),
+    Gap,
 }
 
 /// Resolves the steps of a chain or branch.
@@ -30,13 +30,13 @@ pub(crate) fn walk<'m>(steps: &'m [Step], station: Option<&'m Station>, out: &mu
     for s in steps {
         stops.push(match s {
             Step::Node(n, loc) => Stop::Node(n, *loc),
-            Step::Broken(loc) => Stop::Gap(*loc),
+            Step::Broken(_) => Stop::Gap,
             Step::Part { part, branches } => Stop::Part { part, port: None, loc: part.loc, branches },
             Step::Use { tag, port, loc, branches } => match find(station, &tag.text) {
                 Some(part) => Stop::Part { part, port: port.as_ref(), loc: *loc, branches },
                 None => {
                     unknown(tag, station, out);
-                    Stop::Gap(*loc)
+                    Stop::Gap
                 }
             },
         });
@@ -93,7 +93,7 @@ pub(crate) fn direction(chain: &Chain, stops: &[Stop<'_>]) -> Direction {
 }
 
 /// Checks the shape of a chain that does not depend on frequency.
-pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, out: &mut Vec<Diagnostic>) {
+pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, env: &Env, out: &mut Vec<Diagnostic>) {
     let parts: Vec<(&Part, Loc, bool, Option<&Name>)> = stops
         .iter()
         .filter_map(|s| match s {
@@ -101,11 +101,11 @@ pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, out
             _ => None,
         })
         .collect();
-    let gaps = stops.iter().any(|s| matches!(s, Stop::Gap(_)));
+    let gaps = stops.iter().any(|s| matches!(s, Stop::Gap));
     begin_and_end(chain, &parts, direction, gaps, out);
     loops(&parts, out);
-    ports(&parts, out);
-    families(stops, out);
+    ports(&parts, env, out);
+    families(stops, env, out);
     for (p, loc, ..) in &parts {
         let bad = match (p.kind, direction) {
             (PartKind::Preamplifier, Direction::Transmit) => {
@@ -195,16 +195,34 @@ fn loops(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
     }
 }
 
-fn ports(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
+fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
     for (p, loc, _, port) in parts {
-        let PartData::Device(d) = &p.data else { continue };
-        if d.class.is_some() && d.ports.is_empty() {
-            continue;
-        }
-        let named: Vec<&str> = d.ports.iter().map(|q| &*q.name.text).filter(|n| !n.is_empty()).collect();
         let tag = p.tag.as_ref().map_or(p.kind.word(), |t| &t.text);
+        let d = match &p.data {
+            PartData::Device(d) => d,
+            PartData::Broken => continue,
+            _ => {
+                if let Some(n) = port {
+                    out.push(
+                        Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` is a {} and has no ports.", p.kind.word()))
+                            .at("not defined")
+                            .also(p.loc, "the part"),
+                    );
+                }
+                continue;
+            }
+        };
+        let list = match &d.class {
+            // a definition that is missing has been reported
+            Some(n) if d.ports.is_empty() => match env.device(&n.text) {
+                Some(c) => &c.device.ports,
+                None => continue,
+            },
+            _ => &d.ports,
+        };
+        let named: Vec<&str> = list.iter().map(|q| &*q.name.text).filter(|n| !n.is_empty()).collect();
         match port {
-            Some(n) if !d.ports.iter().any(|q| q.name.text == n.text) => {
+            Some(n) if !list.iter().any(|q| q.name.text == n.text) => {
                 let mut diag = Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` has no port `{}`.", n.text)).at("not defined");
                 diag = match nearest(&n.text, named.iter().copied()) {
                     Some(near) => diag.fix(format!("write `{near}`"), n.loc, near),
@@ -234,12 +252,28 @@ fn ports(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
     }
 }
 
-fn families(stops: &[Stop<'_>], out: &mut Vec<Diagnostic>) {
+fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
     let mut before: Option<(&str, Loc)> = None;
     for s in stops {
         let Stop::Part { part, loc, .. } = s else { continue };
-        if matches!(part.kind, PartKind::Connector | PartKind::Adapter) {
-            // what stands there is what joins the two
+        if let PartData::Connector(_, name) = &part.data {
+            // what stands there is what joins the two, if it fits the first; which of several
+            // connectors in a row comes first is not told by the text
+            let joins = env.connector(&name.text).and_then(|c| c.families.as_ref());
+            if let (Some((family, first)), Some((a, b))) = (before, joins) {
+                if family != &**a && family != &**b {
+                    out.push(
+                        Diagnostic::new(
+                            &codes::CONNECTOR_GAP,
+                            *loc,
+                            format!("An end of family `{family}` does not fit `{}`.", name.text),
+                        )
+                        .at(if a == b { format!("of family `{a}`") } else { format!("from `{a}` to `{b}`") })
+                        .also(first, format!("ends in `{family}`"))
+                        .help("Correct the connector, or the `ends` of the part."),
+                    );
+                }
+            }
             before = None;
             continue;
         }

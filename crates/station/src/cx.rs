@@ -3,8 +3,8 @@
 
 use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_quantity::{
-    ArithError, DB_PER_RELATIVE, Dim, Measure, Quantity, Shape, Tolerance, UnitId, number, similar_units, to_db,
-    unit, units_of,
+    ArithError, DB_PER_RELATIVE, Dim, Measure, Quantity, Shape, Tolerance, UnitId, dbm_to_w, from_db, number, power,
+    similar_units, to_db, unit, units_of, w_to_dbm,
 };
 use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Item, Stmt};
 use rustc_hash::FxHashMap;
@@ -102,7 +102,7 @@ impl<'a> Cx<'a> {
                 match r {
                     Ok(q) => Some(q),
                     Err(e) => {
-                        self.arith_error(e, op, loc);
+                        self.arith_error(e, op, (a, b), loc);
                         None
                     }
                 }
@@ -110,21 +110,38 @@ impl<'a> Cx<'a> {
         }
     }
 
-    fn arith_error(&mut self, e: ArithError, op: BinOp, loc: Loc) {
+    fn arith_error(&mut self, e: ArithError, op: BinOp, (a, b): (Quantity, Quantity), loc: Loc) {
         let d = match e {
             ArithError::AddLevels => Diagnostic::new(
                 &codes::LEVELS_ADDED,
                 loc,
-                "Two power levels in dBm do not add: 10 dBm and 10 dBm together are 13.01 dBm, not 20 dBm.",
+                format!(
+                    "Two power levels do not add: {} dBm and {} dBm together are {} dBm, not {} dBm.",
+                    number(a.value, 2),
+                    number(b.value, 2),
+                    number(w_to_dbm(dbm_to_w(a.value) + dbm_to_w(b.value)), 2),
+                    number(a.value + b.value, 2)
+                ),
             )
             .at("both are absolute powers")
             .help("Write the powers in watts and add those, or add a gain or loss in plain dB."),
-            ArithError::PowerTimesDecibel => Diagnostic::new(
-                &codes::POWER_TIMES_DECIBEL,
-                loc,
-                "A power cannot be multiplied by decibels: 5 dB is a factor of 3.16, not of 5.",
-            )
-            .at("W × dB has no meaning")
+            ArithError::PowerTimesDecibel => {
+                let (w, db) = if a.dim == Dim::Decibel { (b.value, a.value) } else { (a.value, b.value) };
+                let gain = if op == BinOp::Div { -db } else { db };
+                Diagnostic::new(
+                    &codes::POWER_TIMES_DECIBEL,
+                    loc,
+                    format!(
+                        "A power is not {} by decibels: {} dB is a factor of {}, which makes {} of {}.",
+                        participle(op),
+                        number(gain, 2),
+                        number(from_db(gain), 3),
+                        power(w * from_db(gain)),
+                        power(w)
+                    ),
+                )
+            }
+            .at("W and dB have no product")
             .help("Put the part into the chain with its loss or gain in dB, and let the chain do the sum."),
             ArithError::Mismatch(a, b) => Diagnostic::new(
                 &codes::WRONG_UNIT,

@@ -147,6 +147,34 @@ impl Quals {
     }
 }
 
+/// Points out figures of one thing that hold at once and differ: only the first is used.
+pub(crate) fn twice<'f>(cx: &mut Cx<'_>, what: &str, figures: impl IntoIterator<Item = &'f Figure>, show: fn(f64) -> String) {
+    let figures: Vec<&Figure> = figures.into_iter().collect();
+    for (i, f) in figures.iter().enumerate() {
+        let Some(first) = figures[..i].iter().find(|g| meet(&g.when, &f.when)) else { continue };
+        let (a, b) = (first.value.value, f.value.value);
+        // a rounded return loss and a rounded SWR that mean the same are no contradiction
+        if (a - b).abs() <= 0.02 * a.abs().max(b.abs()) {
+            continue;
+        }
+        cx.push(
+            Diagnostic::new(&codes::FIGURE_TWICE, f.loc, format!("{what} is given twice, {} and {}; the first is used.", show(a), show(b)))
+                .at("again here")
+                .also(first.loc, "first here")
+                .help("Remove one of them, or say with `on` on which band each holds."),
+        );
+    }
+}
+
+fn meet(a: &When, b: &When) -> bool {
+    match (a, b) {
+        (When::Always, When::Always) => true,
+        (When::Bands(x), When::Bands(y)) => x.iter().any(|n| y.iter().any(|m| n.text == m.text)),
+        (When::At(x), When::At(y)) => x == y,
+        _ => false,
+    }
+}
+
 /// Says that a figure or name is missing at the cursor.
 pub(crate) fn missing(cx: &mut Cx<'_>, cur: &Cur<'_>, what: &str, example: &str) {
     // a broken line has its own message already

@@ -355,7 +355,7 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         cx.push(d);
         return None;
     };
-    if q.meta.source.is_none() {
+    if q.meta.source.is_none() && !s.is_broken() {
         let d = Diagnostic::new(&codes::LIMIT_WITHOUT_SOURCE, loc, "This limit names no document or clause.")
             .at("where is it written?")
             .help("Add it in quotes: `limit 30 W erp, \"licence clause 4\"`.");

@@ -9,7 +9,7 @@ use super::{declared, frequency_range, no_keyword, part_kind, rating, unknown_st
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Basis, Device, DeviceClass, Figure, Meta, Name, PartKind, Port, When};
-use crate::quals::{Quals, missing};
+use crate::quals::{Quals, missing, twice};
 
 /// Figures of a device while they are gathered.
 #[derive(Default)]
@@ -151,6 +151,21 @@ pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<
     // d(swr)/d(RL dB) = -swr-slope * g ln10/20
     let u = 2.0 / ((1.0 - g) * (1.0 - g)) * g * core::f64::consts::LN_10 / 20.0 * m.u;
     Some(Measure { value: swr, u })
+}
+
+/// Figures of a device that contradict each other.
+pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
+    for p in &d.ports {
+        let port = if p.name.text.is_empty() { String::new() } else { format!(".{}", p.name.text) };
+        twice(cx, &format!("The loss of `{who}{port}`"), &p.loss, downlead_quantity::db);
+    }
+    twice(cx, &format!("The SWR of `{who}`"), &d.swr, swr_words);
+    twice(cx, &format!("The gain of `{who}`"), &d.gain, downlead_quantity::db);
+}
+
+/// An SWR in figures.
+pub(super) fn swr_words(swr: f64) -> String {
+    format!("{swr:.2}")
 }
 
 /// One line of a device's block.
@@ -313,5 +328,6 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         meta.basis = Basis::Library;
     }
     let device = draft.finish(name.clone());
+    contradictions(cx, &device, &name.text);
     Some(DeviceClass { name, title, kind, device, meta, built_in: cx.built_in })
 }

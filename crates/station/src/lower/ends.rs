@@ -4,12 +4,12 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
-use super::device::{noise_figure, return_loss_to_swr, swr_figure};
+use super::device::{noise_figure, return_loss_to_swr, swr_figure, swr_words};
 use super::{no_keyword, rating, share, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When};
-use crate::quals::{Quals, missing};
+use crate::quals::{Quals, missing, twice};
 
 /// The power kind at the cursor.
 pub(super) fn power_kind<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<PowerKind> {
@@ -138,6 +138,7 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
             p.1 = p.1.or(Some(k));
         }
     }
+    twice(cx, "The power of this transmitter", powers.iter().map(|p| &p.0), downlead_quantity::power);
     t.power = powers.into();
     (t, meta)
 }
@@ -217,7 +218,7 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
             cur.i = skip;
             if let Some(v) = cur.val(cx) {
                 if load {
-                    cx.wrong_kind(&v, &[Dim::Power], "nothing but qualifiers of a load", "load DL1, rating 300 W");
+                    load_value(cx, &v);
                 } else {
                     first_gain = cx.gain(&v).map(|(m, dipole)| (m, dipole, v.loc, false));
                 }
@@ -287,10 +288,26 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
             None => no_keyword(cx, s, Context::Antenna),
         }
     }
+    let dbi = |g: f64| format!("{} dBi", downlead_quantity::number(g, 2));
+    twice(cx, "The gain of this antenna", gains.iter().map(|g| &g.figure), dbi);
+    twice(cx, if load { "The SWR of this load" } else { "The SWR of this antenna" }, &swrs, swr_words);
     a.gain = gains.into();
     a.swr = swrs.into();
     a.impedance = impedances.into();
     (a, meta)
+}
+
+/// `load DL1 300 W`: a load has no figure of its own in front.
+fn load_value(cx: &mut Cx<'_>, v: &crate::cx::Val) {
+    let mut d = Diagnostic::new(&codes::WRONG_UNIT, v.loc, "A load has no power or gain of its own; what it may carry is its rating.")
+        .at("not here")
+        .help("Written for example `load DL1, return-loss 30 dB, rating 300 W`.");
+    if v.q.watts().is_some() {
+        let before = cx.text(downlead_base::Span::new(0, v.loc.span.start)).trim_end().len();
+        let gap = downlead_base::Span::new(u32::try_from(before).unwrap_or(v.loc.span.start), v.loc.span.start);
+        d = d.fix("make it the rating", cx.loc(gap), ", rating ").preferred();
+    }
+    cx.push(d);
 }
 
 fn gain<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, directivity: bool) -> Option<Gain> {

@@ -38,6 +38,10 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
         None => Meaning::Nothing,
     };
     for s in statements {
+        // a line of its own inside no block: the syntax has said so
+        if item.text()[..s.head_span().start as usize].trim_end_matches([' ', '\t']).ends_with(['\n', '\r']) {
+            continue;
+        }
         let Some(word) = s.keyword() else {
             no_keyword(&mut cx, s, Context::Top);
             continue;

@@ -4,11 +4,11 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::device::{Draft, device_line, noise_figure, ways};
+use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::{ends, frequency_range, part_kind};
 use crate::cx::{Cur, Cx, Val};
 use crate::model::{Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating, When};
-use crate::quals::{Quals, missing};
+use crate::quals::{Quals, missing, twice};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
 pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: &[Name]) -> Part {
@@ -196,6 +196,10 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
         losses.push(Figure { when: q.when(), value: m, meta: q.meta.clone(), loc, percent });
     }
     part.meta = q.meta;
+    let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text).to_owned();
+    for (what, figures) in [("loss", &losses), ("added loss", &added), ("loss when wet", &wet)] {
+        twice(cx, &format!("The {what} of `{who}`"), figures, downlead_quantity::db);
+    }
     l.loss = losses.into();
     l.added = added.into();
     l.wet = wet.into();
@@ -383,7 +387,9 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
         part.meta.source = d.meta.source.take();
     }
     let head = Name { text: kind.word().into(), loc: part.loc };
-    Some(d.finish(head))
+    let device = d.finish(head);
+    contradictions(cx, &device, part.tag.as_ref().map_or(kind.word(), |t| &t.text));
+    Some(device)
 }
 
 /// The kind of part a statement is, if it is one.

@@ -194,10 +194,12 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
         st.datum = c.name(cx).map(|n| n.text);
     }
     if st.datum.is_none() {
+        let end = downlead_base::Loc::new(loc.item, downlead_base::Span::new(loc.span.end, loc.span.end));
         cx.push(
-            Diagnostic::new(&codes::LONGITUDE_WITHOUT_LETTER, loc, "A position names its datum; two of them differ by up to 200 m.")
+            Diagnostic::new(&codes::POSITION_WITHOUT_DATUM, loc, "This position does not say in which datum; two of them put it up to 200 m apart.")
                 .at("no datum")
-                .help("Add for example `, wgs84`."),
+                .help("Add it behind a comma, for example `, wgs84` for what a satellite receiver shows.")
+                .fix("write `, wgs84`", end, ", wgs84"),
         );
     }
 }
