@@ -3,7 +3,7 @@
 use downlead_base::Loc;
 
 /// Kind of assumption; the parts it concerns are listed with it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[allow(missing_docs, reason = "each has its sentence below")]
 pub enum Assumed {
     Temperature20,

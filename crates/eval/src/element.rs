@@ -22,6 +22,9 @@ use crate::point::{Picked, Point, pick};
 /// Above this uncertainty of its electrical length (two ways) a line's phase counts as unknown.
 const PHASE_KNOWN_DEG: f64 = 20.0;
 
+/// Above this characteristic impedance a line is no coaxial cable.
+const PARALLEL_LINE_OHM: f64 = 150.0;
+
 /// A line as evaluated.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct LineAt<'m> {
@@ -329,7 +332,8 @@ impl<'m> Build<'m, '_> {
                 .also(cable.name.loc, "the cable"),
             );
         }
-        if (at.z0 - R0).abs() > 2.5 {
+        // nobody puts a parallel-wire line into a chain by accident
+        if (at.z0 - R0).abs() > 2.5 && at.z0 < PARALLEL_LINE_OHM {
             let swr = at.z0.max(R0) / at.z0.min(R0);
             self.diags.push(
                 Diagnostic::new(

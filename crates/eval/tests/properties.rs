@@ -270,3 +270,13 @@ fn tag_parts(text: &str) -> String {
     let head = head.strip_suffix("}\n").unwrap_or(&head).to_owned();
     format!("{head}{station}{chain}")
 }
+
+#[test]
+fn the_large_file_checks_without_error() {
+    let text = downlead_testkit::large_file(1_000);
+    let r = report(&text);
+    assert!(bands(&r).len() >= 40 && bands(&r).iter().all(|b| b.1.complete));
+    for line in [downlead_testkit::CABLE_LINE, downlead_testkit::RUN_LINE] {
+        assert_eq!(text.matches(line).count(), 1, "{line}");
+    }
+}

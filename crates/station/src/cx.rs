@@ -670,6 +670,16 @@ impl<'a> Cur<'a> {
         cx.value(self.stmt, a)
     }
 
+    /// The value a line cannot do without; says so if there is none.
+    pub(crate) fn need(&mut self, cx: &mut Cx<'a>, what: &str, example: &str) -> Option<Val> {
+        let had = cx.diags.len();
+        let v = self.val(cx);
+        if v.is_none() && cx.diags.len() == had {
+            crate::quals::missing(cx, self, what, example);
+        }
+        v
+    }
+
     pub(crate) fn string(&mut self, cx: &Cx<'a>) -> Option<Box<str>> {
         let a = self.peek().filter(|a| matches!(a.kind, AtomKind::Str))?;
         self.i += 1;

@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
-use downlead_syntax::AtomKind;
+use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx};
 use crate::model::{Basis, Bound, Figure, Meta, Name, When};
@@ -175,10 +175,33 @@ fn meet(a: &When, b: &When) -> bool {
     }
 }
 
+/// Says what is left over of a line behind its value; of qualifiers, those that every figure can
+/// have may stand there.
+pub(crate) fn rest<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &mut Cur<'a>, what: &str) {
+    let mut q = Quals::default();
+    let mut left = |cx: &mut Cx<'a>, cur: &mut Cur<'a>| {
+        while !cur.done() {
+            if !q.take(cx, cur) {
+                cur.unexpected(cx, what, &[]);
+                return;
+            }
+        }
+    };
+    left(cx, cur);
+    // a cursor over the whole line has seen the other groups
+    if cur.atoms.len() < s.atoms().len() {
+        for g in s.groups().skip(1) {
+            left(cx, &mut Cur::new(s, g));
+        }
+    }
+}
+
 /// Says that a figure or name is missing at the cursor.
 pub(crate) fn missing(cx: &mut Cx<'_>, cur: &Cur<'_>, what: &str, example: &str) {
-    // a broken line has its own message already
-    if cur.stmt.is_broken() || cur.atoms.iter().any(|a| matches!(a.kind, AtomKind::Error)) {
+    // a broken line has its own message already, and so has one whose value cannot be worked out
+    let line = cur.stmt.head_span();
+    let said = |d: &Diagnostic| line.start <= d.primary.loc.span.start && d.primary.loc.span.end <= line.end;
+    if cur.stmt.is_broken() || cur.atoms.iter().any(|a| matches!(a.kind, AtomKind::Error)) || cx.diags.iter().any(said) {
         return;
     }
     let loc = cx.loc(cur.next_span());

@@ -80,7 +80,7 @@ fn line<'a>(
             }
         }
         Some("velocity") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "a velocity factor follows", "velocity 0.66") {
                 let v = if v.q.dim == Dim::Percent {
                     crate::cx::Val { q: downlead_quantity::Quantity::count(v.q.value), half: None, ..v }
                 } else {
@@ -121,14 +121,14 @@ fn line<'a>(
             return;
         }
         Some("voltage") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 1900 V") {
                 c.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "1900 V").map(|m| m.value);
             }
             // a second group may say where it is from
             return;
         }
         Some("size") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "the diameter over the jacket follows", "size 10.3 mm") {
                 c.size = cx.positive(&v, Dim::Length, "a cable's size", "10.3 mm").map(|m| m.value);
             }
         }

@@ -10,7 +10,7 @@ use crate::keywords::{Context, keyword};
 use crate::model::{
     BandRef, Branch, Chain, Direction, Expect, LimitQuantity, Name, Node, PartKind, Phasing, Read, ReadPower, Step,
 };
-use crate::quals::{Quals, missing};
+use crate::quals::{Quals, missing, rest};
 
 pub(super) fn chain<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Chain> {
     let name = declared(cx, cur, "a chain", "chain talk-out on 2m transmit { … }")?;
@@ -103,7 +103,9 @@ fn steps<'a>(cx: &mut Cx<'a>, stmts: impl Iterator<Item = Stmt<'a>>, places: &[N
                     *phasing = Some(Phasing::Apart);
                 } else {
                     missing(cx, &c, "how the branches add follows", "branches in phase");
+                    continue;
                 }
+                rest(cx, s, &mut c, "`branches`");
             }
             _ => {
                 if let Some(k) = part::kind_of(s) {
@@ -175,6 +177,7 @@ fn branches<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, places: &[Name], phasing: &mut Opt
         let mut c = Cur::new(b, b.atoms());
         c.i = 1;
         let name = c.name(cx).map_or_else(|| (out.len() + 1).to_string().into(), |n| n.text);
+        rest(cx, b, &mut c, "`branch`");
         if !may {
             let d = Diagnostic::new(&codes::MISPLACED_STATEMENT, loc, "Only a divider has branches.").at("not here");
             cx.push(d);

@@ -73,12 +73,12 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
             }
         }
         Some("limit") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "the highest frequency follows", "limit 300 MHz") {
                 c.limit_hz = cx.frequency(&v, "a connector's highest frequency");
             }
         }
         Some("voltage") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
                 c.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
             }
         }

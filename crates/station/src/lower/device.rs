@@ -9,7 +9,7 @@ use super::{declared, frequency_range, no_keyword, part_kind, rating, unknown_st
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Basis, Device, DeviceClass, Figure, Meta, Name, PartKind, Port, When};
-use crate::quals::{Quals, missing, twice};
+use crate::quals::{Quals, missing, rest, twice};
 
 /// Figures of a device while they are gathered.
 #[derive(Default)]
@@ -196,7 +196,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         Some("swr") => d.swr.extend(swr_figure(cx, s, 1, false)),
         Some("rating") => d.device.rating = rating(cx, s, 1),
         Some("voltage") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
                 d.device.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
             }
         }
@@ -211,24 +211,26 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("excess") => d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| f.0),
         Some("ways") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
                 d.device.ways = ways(cx, &v);
             }
         }
         Some("coupled") => {
-            if let Some(v) = cur.val(cx) {
+            if let Some(v) = cur.need(cx, "a coupling follows", "coupled 20 dB") {
                 d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
             }
         }
-        Some("source") => {
-            if let Some(t) = cur.string(cx) {
-                d.meta.source = Some(t);
-            }
-        }
+        Some("source") => match cur.string(cx) {
+            Some(t) => d.meta.source = Some(t),
+            None => missing(cx, &cur, "the document follows in quotes", "source \"IS-2 p. 3\""),
+        },
         Some(w) => unknown_statement(cx, s, w, Context::Device),
         None => no_keyword(cx, s, Context::Device),
     }
     let _ = kind;
+    if matches!(s.keyword(), Some("isolation" | "voltage" | "passes" | "noise" | "ways" | "coupled" | "source")) {
+        rest(cx, s, &mut cur, "a device");
+    }
 }
 
 fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
@@ -259,7 +261,7 @@ pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Opti
         let mut cur = Cur::new(s, g);
         if n == 0 {
             cur.i = skip;
-            let v = cur.val(cx)?;
+            let v = cur.need(cx, "a gain follows", "gain 13 dB")?;
             value = cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB").map(|m| (m, v.loc));
         }
         while !cur.done() {

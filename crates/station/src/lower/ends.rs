@@ -9,7 +9,7 @@ use super::{no_keyword, rating, share, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When};
-use crate::quals::{Quals, missing, twice};
+use crate::quals::{Quals, missing, rest, twice};
 
 /// The power kind at the cursor.
 pub(super) fn power_kind<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<PowerKind> {
@@ -81,8 +81,10 @@ fn power_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, t: &mut Transmitter
         let mut cur = Cur::new(s, g);
         if n == 0 {
             cur.i = skip;
-            if let Some(v) = cur.val(cx) {
-                value = cx.power(&v, "a transmitter's power", "32 W").map(|m| (m, v.loc));
+            match cur.val(cx) {
+                Some(v) => value = cx.power(&v, "a transmitter's power", "32 W").map(|m| (m, v.loc)),
+                None if s.keyword() == Some("power") => missing(cx, &cur, "a power follows", "power 32 W carrier on 2m"),
+                None => {}
             }
         }
         while !cur.done() {
@@ -118,11 +120,17 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
                 if let Some(m) = mode(cx, &mut c) {
                     t.mode = Some(m);
                 } else {
+                    if c.done() {
+                        missing(cx, &c, "the mode follows", "mode fm");
+                    }
                     c.unexpected(cx, "`mode`", &["fm", "data", "cw", "ssb", "ssb-processed", "am"]);
+                    continue;
                 }
+                rest(cx, s, &mut c, "`mode`");
             }
             Some("duty" | "keyed" | "foldback") => {
                 transmitter_word(cx, &mut c, &mut t);
+                rest(cx, s, &mut c, "this line");
             }
             Some(w) => unknown_statement(cx, s, w, Context::Transmitter),
             None => no_keyword(cx, s, Context::Transmitter),
@@ -230,13 +238,13 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
                     f.3 = true;
                 }
             } else if cur.eat(cx, "swr") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     if let Some(m) = cx.swr(&v) {
                         swrs.push(Figure { when: When::Always, value: m, meta: Meta::default(), loc: v.loc, percent: false });
                     }
                 }
             } else if cur.eat(cx, "return-loss") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
                     if let Some(m) = return_loss_to_swr(cx, &v) {
                         swrs.push(Figure { when: When::Always, value: m, meta: Meta::default(), loc: v.loc, percent: false });
                     }
@@ -244,7 +252,7 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);
             } else if cur.eat(cx, "rating") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
                     a.rating = cx.power(&v, "a rating", "300 W").map(|m| crate::model::Rating {
                         watts: m.value,
                         at_hz: None,
@@ -278,11 +286,15 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
             Some("return-loss") => swrs.extend(swr_figure(cx, s, 1, true)),
             Some("impedance") => impedances.extend(impedance(cx, s)),
             Some("efficiency") if !load => {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "a share follows", "efficiency 90 %") {
                     a.efficiency = share(cx, &v, "an efficiency");
                 }
+                rest(cx, s, &mut cur, "an efficiency");
             }
-            Some("height") if !load => a.height_agl = height(cx, &mut cur),
+            Some("height") if !load => {
+                a.height_agl = height(cx, &mut cur);
+                rest(cx, s, &mut cur, "a height");
+            }
             Some("rating") => a.rating = rating(cx, s, 1),
             Some(w) => unknown_statement(cx, s, w, Context::Antenna),
             None => no_keyword(cx, s, Context::Antenna),

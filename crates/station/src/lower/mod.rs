@@ -315,23 +315,28 @@ fn instrument<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<
                 }
             }
             Some("scale") => {
-                if let Some(v) = c.val(cx) {
+                if let Some(v) = c.need(cx, "a power follows", "scale 100 W") {
                     ins.scale_w = cx.power(&v, "a full scale", "100 W").map(|m| m.value);
                 }
             }
             Some("resolution") => {
-                if let Some(v) = c.val(cx) {
+                if let Some(v) = c.need(cx, "a power follows", "resolution 0.1 W") {
                     ins.resolution_w = cx.power(&v, "a resolution", "0.1 W").map(|m| m.value);
                 }
             }
             Some("band") => {
-                if let Some(v) = c.val(cx) {
+                if let Some(v) = c.need(cx, "a range follows", "band 1.8 MHz to 500 MHz") {
                     ins.band = frequency_range(cx, &v, "an instrument's band");
                 }
             }
-            Some("calibrated") => ins.calibrated = c.date(cx),
+            Some("calibrated") => match c.date(cx) {
+                Some(d) => ins.calibrated = Some(d),
+                None => missing(cx, &c, "a date follows", "calibrated 2026-01-10"),
+            },
             Some("source") => {
-                c.string(cx);
+                if c.string(cx).is_none() {
+                    missing(cx, &c, "the document follows in quotes", "source \"certificate 4711\"");
+                }
             }
             Some(w) => {
                 unknown_statement(cx, s, w, Context::Instrument);

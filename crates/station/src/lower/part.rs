@@ -327,17 +327,17 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
                     None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
                 }
             } else if cur.eat(cx, "swr") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     let m = cx.swr(&v);
                     d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false }));
                 }
             } else if cur.eat(cx, "return-loss") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
                     let m = super::device::return_loss_to_swr(cx, &v);
                     d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false }));
                 }
             } else if cur.eat(cx, "rating") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
                     d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| Rating {
                         watts: m.value,
                         at_hz: None,
@@ -348,7 +348,7 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
                     });
                 }
             } else if cur.eat(cx, "isolation") {
-                if let Some(v) = cur.val(cx) {
+                if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                 }
             } else if cur.eat(cx, "excess") {
@@ -375,6 +375,9 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
         }
     }
     d.device.temperature = q.at_temperature;
+    if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
+        missing(cx, &Cur::new(stmt, super::first_group(stmt)), "a divider says into how many ways it divides", "divider DV1 2 way, excess 0.3 dB");
+    }
     if let Some((m, percent, loc)) = figure {
         d.loss.insert(0, Figure { when: q.when(), value: m, meta: q.meta.clone(), loc, percent });
     } else if !q.on.is_empty() {

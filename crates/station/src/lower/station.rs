@@ -9,7 +9,7 @@ use super::{declared, no_keyword, part, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Name, Place, Station};
-use crate::quals::missing;
+use crate::quals::{missing, rest};
 
 pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Station> {
     let name = declared(cx, cur, "a station", "station hill \"the hill\" { … }")?;
@@ -50,7 +50,10 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
         match s.keyword() {
             Some("place") => {}
             Some("position") => position(cx, s, &mut st),
-            Some("ground") => ground(cx, &mut c, &mut st),
+            Some("ground") => {
+                ground(cx, &mut c, &mut st);
+                rest(cx, s, &mut c, "the height of the ground");
+            }
             Some("joins") => match c.name(cx) {
                 Some(n) => {
                     st.joins = Some(n);
@@ -129,7 +132,10 @@ fn place<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Place> {
         r.i = 1;
         match row.keyword() {
             Some("temperature") => match r.val(cx) {
-                Some(v) => temperature = cx.temperature(&v),
+                Some(v) => {
+                    temperature = cx.temperature(&v);
+                    rest(cx, row, &mut r, "a temperature");
+                }
                 None => missing(cx, &r, "a temperature follows", "temperature 15 °C"),
             },
             Some(w) => unknown_statement(cx, row, w, Context::Place),
@@ -188,10 +194,17 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
         );
         return;
     }
+    if !c.done() {
+        c.unexpected(cx, "a position", &["wgs84"]);
+        return;
+    }
     st.position = Some((if south { -lat } else { lat }, if west { -lon } else { lon }));
     if let Some(g) = groups.next() {
         let mut c = Cur::new(s, g);
         st.datum = c.name(cx).map(|n| n.text);
+        if !c.done() {
+            c.unexpected(cx, "a position", &[]);
+        }
     }
     if st.datum.is_none() {
         let end = downlead_base::Loc::new(loc.item, downlead_base::Span::new(loc.span.end, loc.span.end));
