@@ -1,5 +1,10 @@
 //! Code actions: quick fixes of findings, then what can be done with the text at the cursor.
 
+mod assume;
+mod convert;
+mod inverse;
+mod parts;
+
 use downlead_base::Span;
 use downlead_eval::Snapshot;
 
@@ -23,6 +28,19 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
         .filter(|f| f.span.start <= range.end && range.start <= f.span.end)
         .flat_map(|f| f.fixes.iter().cloned())
         .collect();
+    inverse::questions(s, doc, range, &mut out);
+    // a quick fix from the findings and one from here may be the same
+    let mut seen: Vec<String> = Vec::new();
+    out.retain(|a| {
+        let new = !seen.contains(&a.title);
+        seen.push(a.title.clone());
+        new
+    });
+    convert::one(s, doc, range.start, &mut out);
+    convert::file(s, doc, range.start, &mut out);
+    parts::extract(s, doc, range.start, &mut out);
+    parts::inline(s, doc, range.start, &mut out);
+    assume::explicit(s, doc, range, &mut out);
     let fixes = fix_all(s, file, c);
     if !fixes.is_empty() {
         out.push(Action::new("Apply all clear fixes of this file", ActionKind::FixAll, fixes));

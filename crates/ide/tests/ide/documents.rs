@@ -1,0 +1,68 @@
+//! Lenses, reports, explanations, findings.
+
+use downlead_ide::{Config, code_lenses, explain_markdown, file_diagnostics, report_markdown};
+
+use crate::case::{Case, HILL};
+
+#[test]
+fn lenses() {
+    let c = Case::new(HILL);
+    let out: Vec<String> = code_lenses(&c.s, c.doc, &Config::default())
+        .into_iter()
+        .map(|l| format!("{}: {} ({:?})", &c.text()[l.span.range()], l.title, l.command))
+        .collect();
+    insta::assert_snapshot!(out.join("\n"));
+    assert_eq!(code_lenses(&c.s, c.doc, &Config { lenses: false, ..Config::default() }), []);
+}
+
+#[test]
+fn a_report_as_a_document() {
+    let c = Case::new(HILL);
+    let one = report_markdown(&c.s, 0, Some("hill/out")).unwrap();
+    insta::assert_snapshot!(one);
+    let all = report_markdown(&c.s, 0, None).unwrap();
+    assert!(all.starts_with(one.trim_end()) && all.contains("## in (receive)"));
+    assert_eq!(report_markdown(&c.s, 0, Some("hill")), Some(all));
+    assert_eq!(report_markdown(&c.s, 0, Some("nowhere")), None);
+    assert_eq!(report_markdown(&c.s, 7, None), None);
+}
+
+#[test]
+fn an_explanation() {
+    let c = Case::hill("    limit", "    $0limit");
+    let line = u32::try_from(c.text()[..c.cursor() as usize].matches('\n').count() + 1).unwrap();
+    insta::assert_snapshot!(explain_markdown(&c.s, 0, line).unwrap());
+    assert_eq!(explain_markdown(&c.s, 0, 2), None);
+}
+
+#[test]
+fn findings_say_what_to_write() {
+    let c = Case::hill("A1 5.20 dBi ± 0.5 dB", "A1 5.20 dB");
+    let list = file_diagnostics(&c.s, 0, &Config::default());
+    let out: Vec<String> = list
+        .iter()
+        .map(|f| {
+            let fixes: Vec<&str> = f.fixes.iter().map(|x| x.title.as_str()).collect();
+            let related: Vec<String> = f.related.iter().map(|r| format!("{} ({})", c.show(r.place), r.message)).collect();
+            format!("«{}» {:?} {}\n{}\nrelated: {}\nfixes: {}", &c.text()[f.span.range()], f.severity, f.code, f.message, related.join("; "), fixes.join(" | "))
+        })
+        .collect();
+    insta::assert_snapshot!(out.join("\n---\n"));
+}
+
+#[test]
+fn too_many_findings_are_cut_after_the_worst() {
+    let text = "band a\n".repeat(20);
+    let c = Case::new(&text);
+    let all = file_diagnostics(&c.s, 0, &Config::default());
+    let some = file_diagnostics(&c.s, 0, &Config { max_diagnostics: 5, ..Config::default() });
+    assert_eq!(some.len(), 5);
+    assert!(some.iter().any(|f| f.message.contains(&format!("({} more in this file)", all.len() - 5))));
+}
+
+#[test]
+fn unused_parts_are_marked() {
+    let c = Case::hill("    joins n-pair", "    pad P9 1 dB\n    joins n-pair");
+    let list = file_diagnostics(&c.s, 0, &Config::default());
+    assert!(list.iter().any(|f| f.unnecessary && f.code == "part-unused"));
+}

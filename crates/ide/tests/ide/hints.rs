@@ -1,0 +1,106 @@
+//! Hints beside each line.
+
+use downlead_base::Span;
+use downlead_ide::{Config, HintKinds, inlay_hints};
+
+use crate::case::{Case, applied, changes};
+
+const ALL: Span = Span { start: 0, end: u32::MAX };
+
+fn picture(c: &Case, config: &Config) -> String {
+    let mut out = String::new();
+    let mut at = 0;
+    for h in inlay_hints(&c.s, c.doc, ALL, config) {
+        out.push_str(&c.text()[at..h.offset as usize]);
+        out.push_str(&format!("   ⟦{}⟧", h.text().replace('\u{2007}', " ")));
+        at = h.offset as usize;
+    }
+    out.push_str(&c.text()[at..]);
+    out
+}
+
+#[test]
+fn along_a_station() {
+    let c = Case::hill("station hill", "station hill");
+    insta::assert_snapshot!(picture(&c, &Config::default()));
+}
+
+#[test]
+fn two_bands_and_many() {
+    let text = "band low 7.1 MHz\nchain two on 145 MHz, 435 MHz {\n    transmitter 50 W\n    run 28 m of half-inch-foam\n    antenna 4.5 dBi\n}\nchain many on low, 14.2 MHz, 28.6 MHz {\n    transmitter 100 W\n    run 24 m of rg-213\n    antenna 2.15 dBi\n}\n";
+    insta::assert_snapshot!(picture(&Case::new(text), &Config::default()));
+}
+
+#[test]
+fn verdicts_and_expectations() {
+    let text = "chain over on 145 MHz {\n    transmitter 50 W ± 5 % carrier\n    expect 50 W\n    pad 1 dB ± 0.2 dB\n    expect loss 1 dB\n    expect swr 1\n    antenna 5 dBi ± 0.5 dB\n    expect erp 70 W ± 1 dB\n    limit 30 W erp, \"clause 1\"\n    limit 77 W erp, \"clause 2\"\n    limit 51 W output, \"clause 3\"\n}\n";
+    insta::assert_snapshot!(picture(&Case::new(text), &Config::default()));
+}
+
+#[test]
+fn a_broken_line_leaves_the_others_theirs() {
+    let c = Case::hill("        M1\n        A1\n        limit", "        M1\n        pad {{{ 3 dB\n        A1\n        limit");
+    insta::assert_snapshot!(picture(&c, &Config::default()));
+}
+
+#[test]
+fn kinds_can_be_switched_off() {
+    let c = Case::hill("station hill", "station hill");
+    let none = HintKinds { enabled: true, loss: false, power: false, radiated: false, limits: false, readings: false, cables: false };
+    assert_eq!(inlay_hints(&c.s, c.doc, ALL, &Config { hints: none, ..Config::default() }), []);
+    let only = Config { hints: HintKinds { limits: true, ..none }, ..Config::default() };
+    let hints = inlay_hints(&c.s, c.doc, ALL, &only);
+    assert_eq!(hints.len(), 1);
+    assert!(hints[0].text().starts_with("met: "), "{}", hints[0].text());
+    let off = Config { hints: HintKinds { enabled: false, ..Config::default().hints }, ..Config::default() };
+    assert_eq!(inlay_hints(&c.s, c.doc, ALL, &off), []);
+}
+
+#[test]
+fn only_the_lines_asked_for() {
+    let c = Case::hill("        M1\n        A1\n        limit", "        $0M1\n$0        A1\n        limit");
+    let hints = inlay_hints(&c.s, c.doc, c.range(), &Config::default());
+    assert_eq!(hints.len(), 1);
+    assert_eq!(hints[0].parts.iter().filter(|p| p.target.is_some()).count(), 1);
+}
+
+#[test]
+fn a_table_shows_how_it_fits() {
+    let text = "cable sheet \"a sheet\" {\n    impedance 50 ohm\n    velocity 0.66\n    loss typical at 20 °C {\n        10 MHz 1.33 dB/100 m\n        100 MHz 4.50 dB/100 m\n        400 MHz 9.82 dB/100 m\n    }\n    source \"demo sheet\"\n}\nchain c on 100 MHz {\n    transmitter 25 W carrier\n    run 50 m of sheet\n    load, return-loss 40 dB\n}\n";
+    let c = Case::new(text);
+    let hints = inlay_hints(&c.s, c.doc, ALL, &Config::default());
+    insta::assert_snapshot!(hints[0].text(), @"4.50 dB/100 m at 100 MHz, fits within 0.3 %");
+}
+
+/// The pinned value is an assertion that holds: written down, nothing is missed.
+#[test]
+fn a_pinned_value_holds() {
+    let c = Case::hill("station hill", "station hill");
+    let hints = inlay_hints(&c.s, c.doc, ALL, &Config::default());
+    let edits: Vec<_> = hints.iter().flat_map(|h| h.edits.clone()).collect();
+    assert_eq!(edits.len(), 4, "TX1, DU1.high, M1, A1");
+    let after = applied(c.text(), &edits);
+    insta::assert_snapshot!(changes(c.text(), &after));
+    let again = Case::new(&format!("{after}// file: cables.downlead\n{}", c.s.files()[1].text()));
+    assert!(again.s.diagnostics().iter().all(|d| d.code.id != "expectation-missed"));
+    let hints = inlay_hints(&again.s, again.doc, ALL, &Config::default());
+    assert!(hints.iter().all(|h| h.edits.is_empty()), "what is pinned is not offered again");
+}
+
+#[test]
+fn one_hint_a_line_at_its_end_and_of_stable_width() {
+    let width = |m: &str| {
+        let c = Case::hill("46 m", m);
+        let h = inlay_hints(&c.s, c.doc, ALL, &Config::default());
+        let mut last = 0;
+        for x in &h {
+            assert!(x.offset > last);
+            assert!(c.text()[x.offset as usize..].starts_with('\n'));
+            last = x.offset;
+        }
+        h.iter().filter(|x| x.text().contains('→')).map(|x| x.text().chars().count()).collect::<Vec<_>>()
+    };
+    // antenna lines end in figures of their own length; the part lines keep theirs
+    let (a, b) = (width("46 m"), width("146 m"));
+    assert_eq!(a[..3], b[..3]);
+}

@@ -1,0 +1,15 @@
+//! Features as pictures: a text with a cursor `$0`, and what the feature gives, as a snapshot.
+//!
+//! Numbers in the pictures are the evaluation's; they are proved in crates `physics` and `eval`.
+//! Here it is proved that the right ones stand in the right places, and that edits do what they say.
+
+mod actions;
+mod case;
+mod completion;
+mod documents;
+mod format;
+mod hints;
+mod hover;
+mod names;
+mod robust;
+mod structure;
