@@ -10,8 +10,9 @@ use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::chain::{self, Cx};
 use crate::checks;
-use crate::point::points;
+use crate::point::{points, unknown_band};
 use crate::result::{ChainResult, ItemResult};
+use crate::verdict::unknown_instrument;
 use crate::walk;
 
 /// A file of the set.
@@ -376,6 +377,7 @@ impl Snapshot {
                 out.extend(low.diagnostics.iter().cloned());
             }
         }
+        below_open_blocks(&mut out);
         let key = |d: &Diagnostic| {
             let at = index.get(&d.primary.loc.item).copied().unwrap_or((usize::MAX, 0));
             (at.0, at.1 + d.primary.loc.span.start, d.primary.loc.span.end, d.code.id)
@@ -395,6 +397,47 @@ impl Snapshot {
         }
         m
     }
+}
+
+/// Where a brace is missing, the statements around it stand in the wrong block: what is said of
+/// their places follows from that one slip.
+fn below_open_blocks(found: &mut Vec<Diagnostic>) {
+    // from where on an item is in doubt; and whether the first finding about a place may be the slip
+    let mut doubtful: FxHashMap<ItemId, (u32, bool)> = FxHashMap::default();
+    for d in found.iter() {
+        if d.code.id == codes::UNCLOSED_BLOCK.id {
+            doubtful.insert(d.primary.loc.item, (d.primary.loc.span.start, false));
+        } else if d.code.id == codes::UNMATCHED_BRACE.id {
+            doubtful.insert(d.primary.loc.item, (0, true));
+        }
+    }
+    if doubtful.is_empty() {
+        return;
+    }
+    let of_place =
+        |d: &Diagnostic| [&codes::MISPLACED_STATEMENT, &codes::UNKNOWN_STATEMENT, &codes::MISSING_VALUE].contains(&d.code);
+    let of_shape = |d: &Diagnostic| {
+        [
+            &codes::UNKNOWN_PART,
+            &codes::PART_UNUSED,
+            &codes::CHAIN_WITHOUT_START,
+            &codes::CHAIN_WITHOUT_END,
+            &codes::PART_AFTER_END,
+        ]
+        .contains(&d.code)
+    };
+    let mut first: FxHashMap<ItemId, u32> = FxHashMap::default();
+    for d in found.iter().filter(|d| of_place(d)) {
+        let at = first.entry(d.primary.loc.item).or_insert(u32::MAX);
+        *at = (*at).min(d.primary.loc.span.start);
+    }
+    found.retain(|d| {
+        let (item, start) = (d.primary.loc.item, d.primary.loc.span.start);
+        match doubtful.get(&item) {
+            Some((from, slip)) if start >= *from => !of_shape(d) && (!of_place(d) || *slip && first.get(&item) == Some(&start)),
+            _ => true,
+        }
+    });
 }
 
 /// One slip in the head of a block leaves all its lines inside no block: that is one finding, not
@@ -503,7 +546,14 @@ fn chain_of(station: Option<&Station>, c: &downlead_station::model::Chain, env: 
 fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain], env: &Env, r: &mut ItemResult) {
     use downlead_station::model::{BandRef, Figure, Name, PartData, Step, When};
     let mut names: FxHashSet<(u8, Box<str>)> = FxHashSet::default();
+    // a figure on a band that is not defined would never hold, and nobody would see it
+    let mut unknown: Vec<Diagnostic> = Vec::new();
     let mut add = |k: u8, n: &Name| {
+        match k {
+            1 if env.band(&n.text).is_none() => unknown.extend(unknown_band(n, env)),
+            5 if env.instrument(&n.text).is_none() && !env.is_broken(&n.text) => unknown.push(unknown_instrument(n, env)),
+            _ => {}
+        }
         names.insert((k, n.text.clone()));
     };
     fn figures(f: &[Figure], add: &mut dyn FnMut(u8, &Name)) {
@@ -576,6 +626,7 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
         }
         steps(&c.steps, &mut add);
     }
+    r.diagnostics.append(&mut unknown);
     // the figures of a device definition name bands too
     let classes: Vec<Box<str>> = names.iter().filter(|n| n.0 == 4).map(|n| n.1.clone()).collect();
     for c in classes.iter().filter_map(|n| env.device(n)) {

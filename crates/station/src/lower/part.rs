@@ -252,7 +252,13 @@ fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], what: &str
     if cur.i == 0 && cur.atoms.len() == 1 && cur.word(cx).is_some_and(|w| crate::cx::nearest(w, words.iter().copied()).is_none()) {
         let loc = cx.loc(cur.next_span());
         let w = cx.text(loc.span);
-        let mut d = Diagnostic::new(&codes::UNKNOWN_PLACE, loc, format!("`{w}` is no place of this station.")).at("not defined");
+        let message = format!("`{w}` is no place of this station.");
+        // one missing place is one finding, however many parts are there
+        if let Some(d) = cx.diags.iter_mut().find(|d| d.code.id == codes::UNKNOWN_PLACE.id && d.message == message) {
+            d.related.push(downlead_base::Label { loc, message: "also here".to_owned() });
+            return;
+        }
+        let mut d = Diagnostic::new(&codes::UNKNOWN_PLACE, loc, message).at("not defined");
         d = match crate::cx::nearest(w, places.iter().map(|p| &*p.text)) {
             Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), loc, n),
             None => d.help(format!("Define it in the station: `place {w} {{ temperature 15 °C }}`.")),
