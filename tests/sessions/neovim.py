@@ -1,0 +1,104 @@
+#!/usr/bin/env python3
+"""The session in Neovim, with the settings of editors/neovim installed as its README says.
+
+usage: neovim.py FOLDER NVIM
+"""
+import os
+import shutil
+import subprocess
+import sys
+import time
+
+from screen import Screen, main, wait
+from story import ROOT, Story
+
+story = Story(sys.argv[1])
+NVIM = sys.argv[2]
+SOCKET = os.path.join(story.folder, "nvim.sock")
+
+
+def ask(expression):
+    out = subprocess.run([NVIM, "--server", SOCKET, "--remote-expr", expression], capture_output=True, text=True, encoding="utf-8", timeout=20)
+    return out.stdout
+
+
+def buffer():
+    return ask('join(getline(1, "$"), "\n")."\n"').rstrip("\n") + "\n"
+
+
+def line(number):
+    return ask(f"getline({number})").rstrip("\n")
+
+
+def session(check):
+    shutil.copytree(os.path.join(ROOT, "editors", "neovim"), os.path.join(story.home, ".local/share/nvim/site/pack/downlead/start/downlead"))
+    s = check.screen = Screen("neovim", [NVIM, "--listen", SOCKET, "-c", "set number noswapfile termguicolors", story.file], story.environment(), story.ws)
+
+    # hints
+    if not check(s.wait(r"transmitter TX1"), "the file is open"):
+        return
+    s.keys(f"={story.antenna}G", "=zz")
+    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp}")
+    check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB +→ +12\.8 W"), "hint at the run: its loss and the power behind it")
+    check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
+    check(int(ask("luaeval('#vim.diagnostic.get(0)')") or -1) == 0, "no message", s.text())
+    with open(os.path.join(story.folder, "pictures", "hints.ansi"), "w", encoding="utf-8") as f:
+        f.write(s.coloured())
+
+    # hover
+    s.keys(f"={story.use}G", "=^", "=K")
+    check(s.wait(r"46 m of demo-seven-eighths-foam"), "hover: the statement of the tag")
+    check(s.find(r"0\.7[0-9]* dB"), "hover: its loss")
+    s.keys("Escape", "=j")
+
+    # break a line, see the message
+    s.keys(f"={story.broken}G", "=0", "=/W1 by", "Enter", "=ea1", "Escape")
+    check(line(story.broken) == story.line(story.broken).replace("with W1 ", "with W11 "), "the line is broken", line(story.broken))
+    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0)')") not in ("", "0")), "a message has come")
+    s.keys("C-w", "=d")
+    check(s.wait(r"W11.* is not defined"), "the message names what is wrong")
+    check(s.wait(r"Did you mean `?W1`?"), "the message says what was meant")
+    s.keys("Escape", "=h", "=l")
+
+    # quick fix
+    s.keys("=gra")
+    choice = s.wait(r"^(\d+): .*`?W1`?\b(?!1)")
+    if check(choice, "a quick fix is offered"):
+        s.keys("=" + choice[1], "Enter")
+    check(wait(lambda: line(story.broken) == story.line(story.broken)), "the fix mends the line, columns right behind ±", line(story.broken))
+    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0)')") == "0"), "the message is gone")
+
+    # rename
+    s.keys("Escape", f"={story.use}G", "=^", "=grn")
+    check(s.wait(r"New Name: M1"), "rename asks, the tag is the old name")
+    s.keys("C-u", "=M9", "Enter")
+    check(wait(lambda: line(story.definition).startswith("    run M9 ")), "rename changes the definition")
+    check.same(buffer(), story.finished, "rename changes the five places and nothing else")
+    check(s.find(rf"^ *{story.use} +M9 .*0\.75 dB"), "the hint stands beside the new name")
+
+    # format
+    s.keys(f"={story.untidy}G", "=0", "=f6", "=i    ", "Escape")
+    check(line(story.untidy) != story.line(story.untidy), "the line is untidy")
+    s.keys("=gggqG")
+    check(wait(lambda: line(story.untidy) == story.line(story.untidy)), "gq formats", line(story.untidy))
+    check.same(buffer(), story.finished, "formatting changes nothing else")
+    s.keys(f"={story.untidy}G", "=0", "=f6", "=i    ", "Escape", "=:lua vim.lsp.buf.format()", "Enter")
+    check(wait(lambda: line(story.untidy) == story.line(story.untidy)), "the whole file is formatted")
+
+    # report beside the file
+    s.keys("=:DownleadReport", "Enter")
+    check(s.wait(rf"M9.*\n(.*\n)*.*{story.erp}"), "the report is beside the file, with the new name")
+
+    # definition into the built-in library, a text without a file
+    s.keys("=:only", "Enter", "=/n-pair", "Enter", "C-]")
+    check(s.wait(r"connector n-pair .*"), "definition of a built-in name opens its text")
+    s.keys("C-o")
+
+    s.keys("=:wqa!", "Enter")
+    check(s.wait_end(), "the editor ends")
+    check.same(story.on_disk(), story.finished, "what is on the disk")
+    check(wait(lambda: story.ended() is not None, 10), "the server ends with the editor")
+    time.sleep(0.1)
+
+
+main(session)

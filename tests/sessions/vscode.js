@@ -1,0 +1,159 @@
+// Drives the page of VS Code as a person would. usage: node vscode.js FOLDER PORT CHROMIUM (see vscode.sh)
+"use strict";
+const fs = require("node:fs");
+const path = require("node:path");
+const { chromium } = require("playwright-core");
+
+const [folder, port, browserPath] = process.argv.slice(2);
+const story = JSON.parse(fs.readFileSync(path.join(folder, "story.json"), "utf8"));
+const picture = (name) => path.join(folder, "pictures", `${name}.png`);
+let failed = 0;
+let page;
+
+async function check(what, condition) {
+  let ok = false;
+  let why = "";
+  try {
+    ok = (await condition()) !== false;
+  } catch (e) {
+    why = e.message.split("\n").slice(0, 3).join(" | ");
+  }
+  console.log(`${ok ? "ok  " : "FAIL"} ${what}`);
+  if (!ok) {
+    failed += 1;
+    if (why) console.log(`     ${why}`);
+    await page.screenshot({ path: picture(`fail-${failed}`) }).catch(() => {});
+  }
+  return ok;
+}
+
+const seen = (locator, timeout = 20000) => locator.first().waitFor({ timeout });
+const until = async (condition, timeout = 10000) => {
+  const end = Date.now() + timeout;
+  while (Date.now() < end) {
+    if (await condition()) return true;
+    await page.waitForTimeout(50);
+  }
+  return false;
+};
+
+// lines of the editor are drawn with blanks that do not break
+const line = (pattern) => page.locator(".editor-instance .view-line").filter({ hasText: pattern });
+const spaced = (text) => new RegExp(text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&").replace(/ +/g, "\\s+"));
+
+async function goto(number, column = 1) {
+  await page.keyboard.press("Control+1");
+  await page.keyboard.press("Control+g");
+  await seen(page.locator(".quick-input-widget input:visible"));
+  await page.keyboard.type(`:${number}:${column}`.slice(1));
+  await page.keyboard.press("Enter");
+  await page.locator(".quick-input-widget").waitFor({ state: "hidden" });
+}
+
+async function command(name) {
+  await page.keyboard.press("F1");
+  await seen(page.locator(".quick-input-widget input:visible"));
+  await page.keyboard.type(name);
+  await seen(page.locator(".quick-input-list .monaco-list-row", { hasText: name }));
+  await page.keyboard.press("Enter");
+}
+
+async function saved() {
+  await page.keyboard.press("Control+s");
+  await page.waitForTimeout(300);
+  return fs.readFileSync(story.file, "utf8");
+}
+
+const same = (what, text) => check(what, async () => {
+  if (await until(async () => (await saved()) === text, 5000)) return true;
+  const [got, wanted] = [fs.readFileSync(story.file, "utf8").split("\n"), text.split("\n")];
+  const at = got.findIndex((l, i) => l !== wanted[i]);
+  throw new Error(`line ${at + 1}: ${JSON.stringify(got[at])}, should be ${JSON.stringify(wanted[at])}`);
+});
+
+async function session() {
+  const place = `vscode-remote://127.0.0.1:${port}${story.file}`;
+  await page.goto(`http://127.0.0.1:${port}/?folder=${story.ws}&payload=${encodeURIComponent(JSON.stringify([["openFile", place]]))}`);
+  if (!(await check("the file is open", () => seen(line(spaced("Pellgarrow hill, Isle of Thrennock")), 60000)))) return;
+  await page.keyboard.press("Control+b").catch(() => {});
+
+  // hints
+  await goto(story.antenna, 9);
+  await check(`hint at the antenna: ERP ${story.erp}, EIRP ${story.eirp}`, () => seen(line(spaced(`ERP ${story.erp}, EIRP ${story.eirp}`)), 30000));
+  await check("hint at the run: its loss and the power behind it", () => seen(line(/M1\s+0\.75\s+dB\s+→\s+12\.8\s+W/)));
+  await check(`hint at the limit: met, ${story.margin}`, () => seen(line(spaced(`met: ${story.margin} under`))));
+  await check("no message", async () => (await page.locator(".squiggly-error").count()) === 0);
+  await check("a lens above the chain", () => seen(page.locator(".codelens-decoration", { hasText: story.margin })));
+  await page.screenshot({ path: picture("hints") });
+
+  // hover
+  await goto(story.use, 9);
+  await page.keyboard.press("Control+k");
+  await page.keyboard.press("Control+i");
+  const hover = page.locator(".monaco-hover:visible", { hasText: /46\s+m\s+of\s+demo-seven-eighths-foam/ });
+  await check("hover: the statement of the tag", () => seen(hover));
+  await check("hover: its loss", () => seen(hover.filter({ hasText: /0\.7[0-9]*\s+dB/ })));
+  await page.screenshot({ path: picture("hover") });
+  await page.keyboard.press("Escape");
+
+  // break a line, see the message
+  await goto(story.broken, story.column + 1);
+  await page.keyboard.type("1");
+  await check("the line is broken", () => seen(line(spaced("with W11 by"))));
+  await check("the place is underlined", () => seen(page.locator(".squiggly-error")));
+  await page.keyboard.press("Control+Shift+m");
+  const problem = page.locator(".markers-panel .monaco-list-row", { hasText: /W11.*is not defined/ });
+  await check("the message names what is wrong", () => seen(problem));
+  await page.screenshot({ path: picture("message") });
+  await page.keyboard.press("Control+Shift+m");
+
+  // quick fix
+  await goto(story.broken, story.column);
+  await page.keyboard.press("Control+.");
+  await check("a quick fix is offered", () => seen(page.locator(".action-widget:visible .monaco-list-row", { hasText: /W1(?!1)/ })));
+  await page.screenshot({ path: picture("fix") });
+  await page.keyboard.press("Enter");
+  await check("the fix mends the line", () => seen(line(spaced("with W1 by"))));
+  await check("the message is gone", () => page.locator(".squiggly-error").first().waitFor({ state: "detached", timeout: 10000 }));
+  await same("columns right behind ±, all else as it was", story.original);
+
+  // rename
+  await goto(story.use, 9);
+  await page.keyboard.press("F2");
+  const box = page.locator(".rename-box input:visible");
+  await check("rename asks, the tag is the old name", async () => {
+    await seen(box);
+    return (await box.inputValue()) === "M1";
+  });
+  await box.fill("M9");
+  await page.keyboard.press("Enter");
+  await check("the hint stands beside the new name", () => seen(line(/M9\s+0\.75\s+dB/)));
+  await same("rename changes the five places and nothing else", story.finished);
+
+  // format
+  await goto(story.untidy, story.untidy_text.indexOf("612") + 1);
+  await page.keyboard.type("    ");
+  await check("the line is untidy", () => seen(line(/ground\s{5}612/)));
+  await page.keyboard.press("Control+Shift+i");
+  await check("the file is formatted", () => seen(line(/ground\s612/)));
+  await same("formatting changes nothing else", story.finished);
+
+  // report
+  await command("Downlead: Show Report");
+  await check("the report is beside the file", () => seen(page.locator(".view-line").filter({ hasText: /A1\s/ }).filter({ hasNotText: "ERP" }).last()));
+  await check("with its ERP", () => seen(page.locator(".editor-instance").nth(1).locator(".view-line").filter({ hasText: spaced(story.erp) })));
+  await page.screenshot({ path: picture("report") });
+}
+
+(async () => {
+  const flags = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+  const browser = await chromium.launch({ executablePath: browserPath, args: flags });
+  page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  try {
+    await session();
+  } catch (e) {
+    await check(`the session broke off: ${e.message.split("\n").slice(0, 3).join(" | ")}`, () => false);
+  }
+  await browser.close();
+  process.exit(failed ? 1 : 0);
+})();

@@ -1,0 +1,46 @@
+#!/usr/bin/env bash
+# The session in VS Code: its server part with the packaged extension, its page in a headless browser.
+# usage: vscode.sh FOLDER CODE_SERVER VSIX CHROMIUM
+set -uo pipefail
+here="$(cd "$(dirname "$0")" && pwd)"
+folder="$(realpath "$1")" code="$2" vsix="$3" chromium="$4"
+modules="$(dirname "$(dirname "$code")")"
+export HOME="$folder/home" PATH="$folder/bin:$PATH"
+unset XDG_CONFIG_HOME XDG_DATA_HOME VSCODE_IPC_HOOK_CLI
+port="$(python3 -c 'import socket; s = socket.socket(); s.bind(("127.0.0.1", 0)); print(s.getsockname()[1])')"
+places=(--user-data-dir "$folder/user" --extensions-dir "$folder/extensions")
+
+mkdir -p "$folder/user/User"
+cat > "$folder/user/User/settings.json" << 'END'
+{
+  "workbench.startupEditor": "none", "security.workspace.trust.enabled": false, "telemetry.telemetryLevel": "off",
+  "editor.minimap.enabled": false, "editor.fontFamily": "DejaVu Sans Mono", "files.autoSave": "off", "workbench.tips.enabled": false,
+  "workbench.colorTheme": "Default Light Modern", "chat.commandCenter.enabled": false, "editor.accessibilitySupport": "off"
+}
+END
+if "$code" "${places[@]}" --install-extension "$vsix" > "$folder/install.txt" 2>&1; then echo "ok   the .vsix installs"; else
+    echo "FAIL the .vsix installs"
+    tail -n 5 "$folder/install.txt"
+    exit 1
+fi
+"$code" --bind-addr "127.0.0.1:$port" --auth none --disable-telemetry --disable-update-check --disable-workspace-trust "${places[@]}" \
+    > "$folder/server.txt" 2>&1 &
+server=$!
+trap 'kill "$server" 2> /dev/null; wait "$server" 2> /dev/null' EXIT
+for _ in $(seq 150); do
+    python3 -c "import urllib.request as u; u.urlopen('http://127.0.0.1:$port/healthz', timeout=1)" 2> /dev/null && break
+    sleep 0.2
+done
+NODE_PATH="$modules" node "$here/vscode.js" "$folder" "$port" "$chromium"
+status=$?
+# the server of the language ends with its editor
+kill "$server" && wait "$server" 2> /dev/null
+for _ in $(seq 50); do
+    grep -q '"end"' "$folder/protocol.jsonl" 2> /dev/null && break
+    sleep 0.2
+done
+if grep -q '"end"' "$folder/protocol.jsonl"; then echo "ok   the server ends with the editor"; else
+    echo "FAIL the server ends with the editor"
+    status=1
+fi
+exit $status
