@@ -42,10 +42,11 @@ pub(crate) fn frequencies(s: &Snapshot, doc: Doc, c: &Config) -> Vec<(String, f6
             }
         }
     }
-    out.sort_by(|a, b| a.1.total_cmp(&b.1).then_with(|| a.0.cmp(&b.0)));
-    // a pair's two frequencies are one band here
+    // a pair's two frequencies are one band here: the one met first, usually transmit
     let mut seen = rustc_hash::FxHashSet::default();
     out.retain(|x| seen.insert(x.0.clone()));
+    out.sort_by(|a, b| a.1.total_cmp(&b.1).then_with(|| a.0.cmp(&b.0)));
+    out.dedup_by(|a, b| a.1 == b.1);
     out
 }
 
@@ -110,12 +111,9 @@ pub(crate) fn heads(view: &View<'_>, doc: Doc, range: Span, c: &Config) -> Vec<(
             if end < range.start || end > range.end {
                 return None;
             }
-            let low = downlead_station::lower(&p.item, &downlead_station::Lets::default(), false);
-            let lets = scope_of(view.s, doc).map(|x| &x.env().lets);
-            let low = match lets {
-                Some(lets) if !lets.is_empty() => downlead_station::lower(&p.item, lets, false),
-                _ => low,
-            };
+            let none = downlead_station::Lets::default();
+            let lets = scope_of(view.s, doc).map_or(&none, |x| &x.env().lets);
+            let low = downlead_station::lower(&p.item, lets, false);
             let Meaning::Cable(cable) = &low.meaning else { return None };
             let parts = label(cable, &list);
             (!parts.is_empty()).then_some((end, parts))

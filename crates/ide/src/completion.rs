@@ -107,7 +107,7 @@ impl<'a> List<'a> {
             replace: self.at.replace,
             insert: label.to_owned(),
             snippet: false,
-            sort: format!("{rank}{label}"),
+            sort: format!("{rank}{:04}", self.out.len()),
             preselect: false,
         });
         let last = self.out.len() - 1;
@@ -281,7 +281,7 @@ impl<'a> List<'a> {
                 if symbols.insert(u.symbol()) {
                     let rank = u8::try_from(i.min(8)).unwrap_or(8);
                     let item = self.add(rank, CompletionKind::Unit, u.symbol(), Some(u.name.to_owned()));
-                    item.sort = format!("{rank}{j:02}");
+                    item.sort = format!("{rank}{j:04}");
                     item.documentation = Some(d.noun().to_owned());
                 }
             }

@@ -9,7 +9,7 @@ use downlead_base::{Loc, Span};
 use downlead_eval::Snapshot;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, NodeResult, ReadingResult, Verdict};
 use downlead_quantity::{db, decibel_signed, number, power, power_dbm};
-use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, Step};
+use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, PartData, Step};
 use rustc_hash::FxHashSet;
 
 use crate::cables;
@@ -65,7 +65,10 @@ impl Line {
     }
 
     fn word(&mut self, text: impl Into<String>) {
-        self.push(text, None, None);
+        let text = text.into();
+        if !text.is_empty() {
+            self.push(text, None, None);
+        }
     }
 }
 
@@ -131,9 +134,10 @@ impl Hints<'_, '_> {
         }
         self.head(chain, &bands);
         // the first band has the lines; the others have the same ones
+        let broken = broken(meaning);
         let mut seen = FxHashSet::default();
         for b in &bands {
-            for n in b.nodes.iter().filter(|n| n.kind != "join") {
+            for n in b.nodes.iter().filter(|n| n.kind != "join" && !broken.contains(&n.def)) {
                 if seen.insert(n.chain) {
                     self.part(chain, &bands, n.chain);
                 }
@@ -172,6 +176,9 @@ impl Hints<'_, '_> {
     }
 
     fn part(&mut self, chain: &ChainResult, bands: &[&BandResult], loc: Loc) {
+        if !(self.c.hints.loss || self.c.hints.power || self.c.hints.radiated) {
+            return;
+        }
         let Some(end) = self.end_of(loc) else { return };
         let rows: Vec<(&BandResult, &NodeResult)> = bands
             .iter()
@@ -387,7 +394,7 @@ impl Hints<'_, '_> {
         let nl = newline(self.text);
         self.lines
             .into_iter()
-            .filter(|(_, l)| !l.parts.is_empty())
+            .filter(|(_, l)| l.parts.iter().any(|p| !p.text.trim().is_empty()))
             .map(|(offset, l)| {
                 let text: String = l.pins.iter().map(|p| format!("{nl}{p}")).collect();
                 let edits = if text.is_empty() {
@@ -452,7 +459,8 @@ fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
         return;
     }
     if let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) {
-        let text = format!("ERP {}, EIRP {}{}", power(erp), power(eirp), plus_minus(b.uncertainty_db));
+        let rest = if b.complete { plus_minus(b.uncertainty_db) } else { ", without what is broken".to_owned() };
+        let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
         if !line.parts.is_empty() {
             line.word(", ");
         }
@@ -484,6 +492,32 @@ fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
         Some(erp) => format!("{indent}expect erp {}{on}", power(erp)),
         None => format!("{indent}expect {}{on}", power(n.power_w)),
     }
+}
+
+/// Parts whose statements could not be understood: nothing is known of them.
+fn broken(meaning: &Meaning) -> FxHashSet<Loc> {
+    fn steps(s: &[Step], out: &mut FxHashSet<Loc>) {
+        for x in s {
+            if let Step::Part { part, .. } = x {
+                if part.data == PartData::Broken {
+                    out.insert(part.loc);
+                }
+            }
+            if let Step::Part { branches, .. } | Step::Use { branches, .. } = x {
+                branches.iter().for_each(|b| steps(&b.steps, out));
+            }
+        }
+    }
+    let mut out = FxHashSet::default();
+    match meaning {
+        Meaning::Station(st) => {
+            out.extend(st.parts.iter().filter(|p| p.data == PartData::Broken).map(|p| p.loc));
+            st.chains.iter().for_each(|c| steps(&c.steps, &mut out));
+        }
+        Meaning::Chain(c) => steps(&c.steps, &mut out),
+        _ => {}
+    }
+    out
 }
 
 /// The expectations of the chain whose head is at `head`.

@@ -220,7 +220,7 @@ fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downl
         }
         NameKind::Device => {
             w.title(&n.text, &about);
-            w.code(d.stmt.slice(d.stmt.span()));
+            w.code(&dedented(s, &d));
         }
         NameKind::Band => {
             w.title(&n.text, "band");
@@ -245,7 +245,7 @@ fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downl
         }
         NameKind::Tag => {
             w.title(&n.text, d.stmt.keyword().unwrap_or("part"));
-            w.code(d.stmt.slice(d.stmt.span()));
+            w.code(&dedented(s, &d));
             if let Some(class) = class_of(s, &d) {
                 w.linked("of ", class.text(), class.focus());
             }
@@ -256,11 +256,11 @@ fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downl
         }
         NameKind::Port => {
             w.title(&n.text, "port");
-            w.code(d.stmt.slice(d.stmt.span()));
+            w.code(&dedented(s, &d));
         }
         NameKind::Place => {
             w.title(&n.text, "place");
-            w.code(d.stmt.slice(d.stmt.span()));
+            w.code(&dedented(s, &d));
         }
         NameKind::Chain => {
             w.title(&n.text, "chain");
@@ -271,6 +271,13 @@ fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downl
     if !n.def {
         w.linked("defined in ", &doc_path(s, d.doc), d.focus());
     }
+}
+
+/// A definition's text with the indentation of its first line taken off all.
+fn dedented(s: &Snapshot, d: &Def<'_>) -> String {
+    let pad = crate::view::indent(doc_text(s, d.doc), d.full().span.start);
+    let lines: Vec<&str> = d.stmt.slice(d.stmt.span()).lines().map(|l| l.strip_prefix(pad).unwrap_or(l)).collect();
+    lines.join("\n")
 }
 
 fn base_words(q: Quantity) -> String {

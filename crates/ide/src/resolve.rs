@@ -24,7 +24,6 @@ pub(crate) struct Named {
 /// What a name stands for.
 #[derive(Clone, Copy)]
 pub(crate) struct Def<'s> {
-    pub(crate) kind: NameKind,
     pub(crate) doc: Doc,
     pub(crate) item: &'s Item,
     /// Offset of the item in its document.
@@ -120,7 +119,7 @@ fn top<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) -> Option<Def<
         }
         let stmt = p.item.statement()?;
         let a = stmt.atoms().get(1)?;
-        (stmt.text(*a) == name).then_some(Def { kind, doc, item: &p.item, start: p.start, stmt, name: a.span })
+        (stmt.text(*a) == name).then_some(Def { doc, item: &p.item, start: p.start, stmt, name: a.span })
     })
 }
 
@@ -169,7 +168,7 @@ pub(crate) fn local<'s>(s: &Snapshot, doc: Doc, placed: &'s Placed, kind: NameKi
         if p.class != Class::Name(kind, true) || item.slice(p.span) != name {
             return None;
         }
-        Some(Def { kind, doc, item, start: placed.start, stmt: owner(item, p.span)?, name: p.span })
+        Some(Def { doc, item, start: placed.start, stmt: owner(item, p.span)?, name: p.span })
     })
 }
 
@@ -205,7 +204,7 @@ fn port_in<'s>(d: &Def<'s>, port: &str) -> Option<Def<'s>> {
         };
         let Some(a) = at else { continue };
         if x.text(*a) == port {
-            return Some(Def { kind: NameKind::Port, stmt: x, name: a.span, ..*d });
+            return Some(Def { stmt: x, name: a.span, ..*d });
         }
     }
     None
@@ -253,5 +252,5 @@ pub(crate) fn resolve<'s>(s: &'s Snapshot, doc: Doc, placed: &'s Placed, n: &Nam
 
 fn here<'s>(doc: Doc, placed: &'s Placed, n: &Named) -> Option<Def<'s>> {
     let item: &'s Item = &placed.item;
-    Some(Def { kind: n.kind, doc, item, start: placed.start, stmt: owner(item, n.local)?, name: n.local })
+    Some(Def { doc, item, start: placed.start, stmt: owner(item, n.local)?, name: n.local })
 }

@@ -58,31 +58,26 @@ pub fn signature_help(s: &Snapshot, doc: Doc, offset: u32) -> Option<SignatureHe
         };
         typed.push((piece, t.text));
     }
-    let signatures: Vec<Signature> = k
-        .signature
-        .split(" | ")
+    // ` | ` parts whole forms where the next one begins with the keyword again
+    let mut forms: Vec<String> = Vec::new();
+    for piece in k.signature.split(" | ") {
+        match forms.last_mut() {
+            Some(last) if !piece.starts_with(k.word) => last.push_str(&format!(" | {piece}")),
+            _ => forms.push(piece.to_owned()),
+        }
+    }
+    let signatures: Vec<Signature> = forms
+        .into_iter()
         .map(|form| {
-            // `a | b | c` of single words is one form
-            let elements = elements(form);
-            Signature { label: form.to_owned(), documentation: k.doc.to_owned(), active: active(&elements, &typed), parameters: parameters(&elements) }
+            let elements = elements(&form);
+            let (active, parameters) = (active(&elements, &typed), parameters(&elements));
+            Signature { documentation: k.doc.to_owned(), active, parameters, label: form }
         })
         .collect();
-    let signatures = if signatures.iter().skip(1).any(|x| !x.label.starts_with(k.word)) {
-        // the bars stand inside the form
-        let elements = elements(k.signature);
-        vec![Signature {
-            label: k.signature.to_owned(),
-            documentation: k.doc.to_owned(),
-            active: active(&elements, &typed),
-            parameters: parameters(&elements),
-        }]
-    } else {
-        signatures
-    };
     let best = signatures
         .iter()
         .enumerate()
-        .max_by_key(|(i, x)| (typed.iter().filter(|(p, t)| *p == Piece::Word && x.label.split([' ', ',']).any(|w| w == *t)).count(), std::cmp::Reverse(*i)))
+        .max_by_key(|(i, x)| (typed.iter().filter(|(p, t)| *p == Piece::Word && x.label.split([' ', ',']).any(|w| w == *t)).count(), x.active.is_some(), std::cmp::Reverse(*i)))
         .map_or(0, |(i, _)| i);
     Some(SignatureHelp { signatures, active: best })
 }

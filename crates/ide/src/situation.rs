@@ -22,7 +22,6 @@ pub(crate) struct Tok<'a> {
 #[derive(Clone, Debug)]
 pub(crate) struct Frame {
     pub(crate) word: String,
-    pub(crate) second: String,
     pub(crate) cx: Context,
 }
 
@@ -72,9 +71,8 @@ impl<'a> Situation<'a> {
                 SyntaxKind::Newline | SyntaxKind::Semicolon => head.clear(),
                 SyntaxKind::LBrace => {
                     let word = head.first().map_or("", |t| t.text).to_owned();
-                    let second = head.get(1).map_or("", |t| t.text).to_owned();
                     let inner = inner_context(&word, cx).unwrap_or(Context::Table);
-                    frames.push(Frame { word, second, cx });
+                    frames.push(Frame { word, cx });
                     cx = inner;
                     head.clear();
                 }

@@ -1,12 +1,11 @@
 //! Assumptions made explicit: the line that says what a result has assumed.
 
 use downlead_base::{Loc, Span};
-use downlead_eval::{Assumed, Scope, Snapshot};
+use downlead_eval::{Assumed, Snapshot};
 use downlead_station::model::{Meaning, Part, PartData, Step};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashSet;
 
-use crate::names::NameKind;
 use crate::resolve::{Def, class_of, owner};
 use crate::view::{Action, ActionKind, Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start, newline, tree};
 
@@ -29,7 +28,7 @@ pub(super) fn explicit(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Action
                         if !(head || on(*who) || line.is_some_and(on)) || !seen.insert((*what, *who)) {
                             continue;
                         }
-                        let at = At { view: &view, scope, meaning: &low.meaning, who: *who, chain: chain.loc };
+                        let at = At { view: &view, meaning: &low.meaning, who: *who, chain: chain.loc };
                         if let Some(a) = at.action(s, *what) {
                             if !out.contains(&a) {
                                 out.push(a);
@@ -44,7 +43,6 @@ pub(super) fn explicit(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Action
 
 struct At<'a, 's> {
     view: &'a View<'s>,
-    scope: &'a Scope,
     meaning: &'a Meaning,
     who: Loc,
     chain: Loc,
@@ -136,9 +134,8 @@ impl<'s> At<'_, 's> {
     fn cable_def(&self, s: &'s Snapshot) -> Option<Def<'s>> {
         let (place, stmt, start) = self.statement()?;
         let item = tree(s, place.doc)?.items().iter().find(|p| p.start == start)?;
-        let d = Def { kind: NameKind::Tag, doc: place.doc, item: &item.item, start, stmt, name: stmt.head_span() };
+        let d = Def { doc: place.doc, item: &item.item, start, stmt, name: stmt.head_span() };
         let cable = class_of(s, &d)?;
-        let _ = self.scope;
         matches!(cable.doc, Doc::File(_)).then_some(cable)
     }
 

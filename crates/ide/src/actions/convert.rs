@@ -20,7 +20,7 @@ struct Site {
 }
 
 /// Units a unit is converted to, the likeliest first. Other kinds only where `alone`.
-fn targets(id: UnitId, alone: bool) -> Vec<&'static str> {
+fn targets(id: UnitId, alone: bool, base: f64) -> Vec<&'static str> {
     let u = unit(id);
     match (u.dim, u.symbol()) {
         (Dim::Length, "m" | "km") => vec!["ft"],
@@ -28,7 +28,10 @@ fn targets(id: UnitId, alone: bool) -> Vec<&'static str> {
         (Dim::Length, "ft" | "yd" | "mi") => vec!["m"],
         (Dim::Length, "in") => vec!["mm"],
         (Dim::Power, _) if alone => vec!["dBm"],
-        (Dim::Level, _) if alone => vec!["W"],
+        // a sensitivity has no watts that people read
+        (Dim::Level, _) if alone && base >= 20.0 => vec!["W"],
+        (Dim::Level, _) if alone && base >= -10.0 => vec!["mW"],
+        (Dim::Level, _) if alone && base >= -40.0 => vec!["µW"],
         (Dim::GainIsotropic, _) if alone => vec!["dBd"],
         (Dim::GainDipole, _) if alone => vec!["dBi"],
         (Dim::LossRate, "dB/100 m") => vec!["dB/100 ft"],
@@ -65,7 +68,8 @@ fn decimals(digits: &str) -> usize {
     mantissa.split_once('.').map_or(0, |(_, d)| d.len())
 }
 
-/// The fewest digits in the new unit from which the old ones come back exactly.
+/// The fewest digits in the new unit from which the old ones come back exactly, and that move no
+/// result: 0.2 % of a power is less than 0.01 dB.
 fn converted(digits: &str, value: f64, from: UnitId, to: UnitId) -> Option<String> {
     let new = value_in(value, from, to)?;
     let shown = decimals(digits);
@@ -75,7 +79,8 @@ fn converted(digits: &str, value: f64, from: UnitId, to: UnitId) -> Option<Strin
     (0..12).map(|d| format!("{new:.d$}")).find(|t| {
         t.parse::<f64>().ok().and_then(|v| value_in(v, to, from)).is_some_and(|back| {
             let b = back_as(back);
-            b == want || (b == "-0" && want == "0")
+            let exact = matches!(unit(from).dim, Dim::Temperature) || (back - value).abs() <= 2e-3 * value.abs() || unit(from).dim == Dim::Level && (back - value).abs() < 0.01;
+            exact && (b == want || (b == "-0" && want == "0"))
         })
     })
 }
@@ -150,7 +155,7 @@ pub(super) fn one(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
         return;
     }
     let Some(id) = site.number.unit else { return };
-    for symbol in targets(id, site.alone) {
+    for symbol in targets(id, site.alone, unit(id).to_base(site.number.value)) {
         let Some(to) = UnitId::parse(symbol) else { continue };
         match edits(doc, &placed.item, placed.start, &site, to) {
             Ok(e) => {
@@ -194,6 +199,9 @@ pub(super) fn file(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
                 continue;
             }
             let Some((_, to)) = pairs.iter().find(|x| x.0.contains(&unit(u).symbol())) else { continue };
+            if dim == Dim::Level && unit(u).to_base(site.number.value) < 0.0 {
+                continue;
+            }
             if let Some(Ok(e)) = UnitId::parse(to).map(|to| edits(doc, &p.item, p.start, &site, to)) {
                 count += 1;
                 all.extend(e);
@@ -217,9 +225,11 @@ mod tests {
     #[test]
     fn digits_are_kept() {
         assert_eq!(to("46", "m", "ft"), "151");
-        assert_eq!(to("151", "ft", "m"), "46.0");
+        assert_eq!(to("151", "ft", "m"), "46");
         assert_eq!(to("1.4", "m", "ft"), "4.6");
-        assert_eq!(to("32", "W", "dBm"), "45.1");
+        // 10 log10(32000) = 45.0515
+        assert_eq!(to("32", "W", "dBm"), "45.05");
+        assert_eq!(to("32.0", "W", "dBm"), "45.05");
         assert_eq!(to("100", "W", "dBm"), "50");
         assert_eq!(to("0.5", "W", "dBm"), "27");
         assert_eq!(to("5.20", "dBi", "dBd"), "3.05");

@@ -228,14 +228,14 @@ fn lengths(ask: &Ask<'_, '_>, s: &Snapshot, scope: &Scope, meaning: &Meaning, ch
         let Some((edit, n)) = number_at(s, ask.view, l.length_loc) else { continue };
         let Some(id) = n.unit else { continue };
         let rate = node.loss_db / m.value;
-        if !(rate > 0.0) {
+        if rate.is_nan() || rate <= 0.0 {
             continue;
         }
         // one step from the loss per metre, checked and once corrected by the evaluation itself
         let mut metres = m.value + have / rate;
         let mut found = None;
         for _ in 0..3 {
-            if !(metres > 0.0) {
+            if metres.is_nan() || metres <= 0.0 {
                 break;
             }
             let u = unit(id);

@@ -7,7 +7,7 @@ use downlead_syntax::{Placed, Stmt};
 
 use crate::names::{Class, NameKind};
 use crate::references::occurrences;
-use crate::resolve::{Named, local, pieces_of, statements};
+use crate::resolve::{Named, local, pieces_of};
 use crate::view::{Action, ActionKind, Doc, TextEdit, doc_text, indent, item_at, line_end, line_start, newline, path_at, tidy};
 
 /// Letters of a kind's tags, as people write them.
@@ -189,5 +189,4 @@ pub(super) fn inline(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>)
         TextEdit { doc, span, text: body },
     ];
     out.push(Action::new(title, ActionKind::Inline, tidy(edits)));
-    let _ = statements;
 }

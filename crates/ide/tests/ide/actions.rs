@@ -50,7 +50,7 @@ fn fixes_of_findings_take_the_finding_away() {
         ("        M1\n        A1\n        limit", "        MM$01\n        A1\n        limit", "Write `M1`", "unknown-part"),
         ("of club-foam", "of club$0-fom", "Write `club-foam`", "unknown-cable"),
         ("DU1.high", "DU1.$0low", "Write `DU1.high`", "legs-swapped"),
-        ("on 2m transmit", "on 3$0m transmit", "Write `2m`", "unknown-band"),
+        ("on 2m transmit", "on 22$0m transmit", "Write `2m`", "unknown-band"),
     ] {
         let c = Case::hill(from, to);
         assert!(codes(&c).contains(&code), "{code}: {:?}", codes(&c));
@@ -65,8 +65,6 @@ fn fixes_of_findings_take_the_finding_away() {
 
 #[test]
 fn all_clear_fixes_at_once() {
-    let c = Case::hill("    ground", "    ground").s.files().len();
-    let _ = c;
     let c = Case::new("station s {\n    ground 612 m\n    chin c on 145 MHz {\n        transmitter 5 W\n        load\n    }\n}\n");
     let after = applied(c.text(), &fix_all(&c.s, 0, &Config::default()));
     insta::assert_snapshot!(changes(c.text(), &after), @r"
@@ -85,7 +83,7 @@ fn units_in_place() {
         ("32 W ±", "32 $0W ±", "Convert to"),
         ("5.20 dBi", "5.2$00 dBi", "Convert to"),
         ("temperature 10 °C", "temperature 1$00 °C", "Convert to"),
-        ("-119 dBm", "-11$09 dBm", "Convert to"),
+        ("-119 dBm", "3$03 dBm", "Convert to"),
         ("438.9 MHz", "438$0.9 MHz", "Convert to"),
     ] {
         let c = Case::hill(from, to);

@@ -149,9 +149,9 @@ fn what_stands_against_a_rename() {
         ("joins n-pair", "joins n-$0pair", "x"),
         ("DU1.high", "DU1.hi$0gh", "up"),
         ("    limit", "    li$0mit", "x"),
-        ("chain out", "chain ou$0t", "in"),
+        ("chain out", "chain ou$0t", "talk-in"),
     ] {
-        let c = Case::hill(from, to);
+        let c = Case::new(&crate::case::HILL.replacen(from, to, 1).replace("chain in ", "chain talk-in "));
         let why = rename(&c.s, c.doc, c.cursor(), new).map(|_| String::new()).unwrap_err();
         out.push_str(&format!("{to} → {new}: {why}\n"));
     }

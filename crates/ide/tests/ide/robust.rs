@@ -56,7 +56,7 @@ fn check(text: &str, step: usize) {
         for ch in ['\n', '}', ';'] {
             editable(&format_on_type(&s, doc, at, ch));
         }
-        if at % 7 == 0 {
+        if (at as usize / step).is_multiple_of(11) {
             for a in code_actions(&s, doc, Span::new(at, at.min(len)), &c) {
                 editable(&a.edits);
             }
