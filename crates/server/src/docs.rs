@@ -91,10 +91,6 @@ impl Documents {
         self.map.values()
     }
 
-    pub(crate) fn iter_mut(&mut self) -> impl Iterator<Item = &mut Document> {
-        self.map.values_mut()
-    }
-
     /// The open document of that path in that space.
     pub(crate) fn at<'a>(&'a self, key: &Key, path: &str) -> Option<&'a Document> {
         self.map.values().find(|d| matches!(&d.home, Home::Space { key: k, path: p } if k == key && p == path))

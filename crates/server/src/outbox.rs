@@ -45,7 +45,6 @@ pub(crate) enum Kind {
     Error = 1,
     Warning = 2,
     Info = 3,
-    Log = 4,
 }
 
 impl Outbox {

@@ -1,0 +1,251 @@
+//! A client for tests: speaks to a server in this process over two pipes, byte for byte as an
+//! editor does, answers what the server asks, and keeps every message.
+
+#![allow(dead_code, reason = "each test file uses its own part")]
+
+use std::collections::VecDeque;
+use std::io::{PipeReader, PipeWriter, Read, Write};
+use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::thread::JoinHandle;
+use std::time::{Duration, Instant};
+
+use downlead_server::{Faults, serve_with};
+use serde_json::{Value, json};
+
+/// Longer than any answer takes, however busy the machine.
+const PATIENCE: Duration = Duration::from_secs(60);
+
+pub struct Client {
+    pub input: Option<PipeWriter>,
+    messages: Receiver<Value>,
+    server: Option<JoinHandle<u8>>,
+    next: i64,
+    /// Messages read and not yet asked for.
+    pub inbox: VecDeque<Value>,
+    /// Everything said, for the check against the protocol's meta model.
+    log: Vec<Value>,
+    /// What the client answers to `workspace/configuration`.
+    pub settings: Value,
+    /// The answer to `initialize`.
+    pub offered: Value,
+}
+
+/// What a client says at the start.
+pub fn capabilities() -> Value {
+    serde_json::from_str(include_str!("../clients/neovim.json")).expect("a client's words")
+}
+
+impl Client {
+    /// A server, not yet greeted.
+    pub fn raw(faults: Faults) -> Client {
+        let (server_in, input) = std::io::pipe().expect("pipe");
+        let (output, server_out) = std::io::pipe().expect("pipe");
+        let server = std::thread::spawn(move || serve_with(server_in, server_out, faults));
+        let (send, messages) = channel();
+        std::thread::spawn(move || {
+            let mut output = output;
+            while let Some(message) = read(&mut output) {
+                if send.send(message).is_err() {
+                    break;
+                }
+            }
+        });
+        Client {
+            input: Some(input),
+            messages,
+            server: Some(server),
+            next: 0,
+            inbox: VecDeque::new(),
+            log: Vec::new(),
+            settings: Value::Null,
+            offered: Value::Null,
+        }
+    }
+
+    /// A session with these parameters of `initialize`.
+    pub fn with(params: &Value) -> Client {
+        Client::faulty(params, Faults::default())
+    }
+
+    pub fn faulty(params: &Value, faults: Faults) -> Client {
+        let mut c = Client::raw(faults);
+        c.offered = c.ask("initialize", params.clone());
+        c.tell("initialized", json!({}));
+        c
+    }
+
+    /// A session in UTF-8 with no folder.
+    pub fn start() -> Client {
+        let mut params = capabilities();
+        params["workspaceFolders"] = Value::Null;
+        params["rootUri"] = Value::Null;
+        params["rootPath"] = Value::Null;
+        Client::with(&params)
+    }
+
+    pub fn send_bytes(&mut self, bytes: &[u8]) {
+        if let Some(input) = &mut self.input {
+            // a server that has ended reads no more
+            _ = input.write_all(bytes);
+        }
+    }
+
+    pub fn send(&mut self, message: &Value) {
+        self.log.push(json!({ "d": ">", "m": message }));
+        let body = message.to_string();
+        self.send_bytes(format!("Content-Length: {}\r\n\r\n{body}", body.len()).as_bytes());
+    }
+
+    pub fn tell(&mut self, method: &str, params: Value) {
+        self.send(&json!({ "jsonrpc": "2.0", "method": method, "params": params }));
+    }
+
+    /// Asks and does not wait.
+    pub fn begin(&mut self, method: &str, params: Value) -> i64 {
+        self.next += 1;
+        let id = self.next;
+        self.send(&json!({ "jsonrpc": "2.0", "id": id, "method": method, "params": params }));
+        id
+    }
+
+    /// The whole answer.
+    pub fn answer(&mut self, id: i64) -> Value {
+        self.wait(|m| m["id"] == id && m.get("method").is_none())
+    }
+
+    /// The result; fails the test if it is an error.
+    pub fn ask(&mut self, method: &str, params: Value) -> Value {
+        let id = self.begin(method, params);
+        let mut answer = self.answer(id);
+        assert!(answer.get("error").is_none(), "{method}: {answer}");
+        answer["result"].take()
+    }
+
+    /// The error's code; fails the test if there is none.
+    pub fn fails(&mut self, method: &str, params: Value) -> i64 {
+        let id = self.begin(method, params);
+        let answer = self.answer(id);
+        answer["error"]["code"].as_i64().unwrap_or_else(|| panic!("{method}: {answer}"))
+    }
+
+    /// The first message, now or later, that fits. Others are kept.
+    pub fn wait(&mut self, fits: impl Fn(&Value) -> bool) -> Value {
+        self.within(PATIENCE, fits).expect("the server says it")
+    }
+
+    pub fn within(&mut self, time: Duration, fits: impl Fn(&Value) -> bool) -> Option<Value> {
+        if let Some(i) = self.inbox.iter().position(&fits) {
+            return self.inbox.remove(i);
+        }
+        let until = Instant::now() + time;
+        loop {
+            match self.messages.recv_timeout(until.saturating_duration_since(Instant::now())) {
+                Ok(message) => {
+                    self.log.push(json!({ "d": "<", "m": message }));
+                    self.oblige(&message);
+                    if fits(&message) {
+                        return Some(message);
+                    }
+                    self.inbox.push_back(message);
+                }
+                Err(RecvTimeoutError::Timeout) => return None,
+                Err(RecvTimeoutError::Disconnected) => return None,
+            }
+        }
+    }
+
+    /// Answers what the server asks.
+    fn oblige(&mut self, message: &Value) {
+        let (Some(id), Some(method)) = (message.get("id"), message.get("method").and_then(Value::as_str)) else { return };
+        let result = match method {
+            "workspace/configuration" => {
+                let n = message["params"]["items"].as_array().map_or(0, Vec::len);
+                json!(vec![self.settings.clone(); n])
+            }
+            "workspace/applyEdit" => json!({ "applied": true }),
+            "window/showDocument" => json!({ "success": true }),
+            _ => Value::Null,
+        };
+        let answer = json!({ "jsonrpc": "2.0", "id": id, "result": result });
+        self.send(&answer);
+    }
+
+    pub fn open(&mut self, uri: &str, text: &str) {
+        self.tell("textDocument/didOpen", json!({ "textDocument": { "uri": uri, "languageId": "downlead", "version": 1, "text": text } }));
+    }
+
+    pub fn change(&mut self, uri: &str, version: i64, changes: Value) {
+        self.tell("textDocument/didChange", json!({ "textDocument": { "uri": uri, "version": version }, "contentChanges": changes }));
+    }
+
+    /// Diagnostics of that version.
+    pub fn diagnostics(&mut self, uri: &str, version: i64) -> Vec<Value> {
+        let mut m = self.wait(|m| {
+            m["method"] == "textDocument/publishDiagnostics" && m["params"]["uri"] == uri && m["params"]["version"] == version
+        });
+        match m["params"]["diagnostics"].take() {
+            Value::Array(all) => all,
+            other => panic!("{other}"),
+        }
+    }
+
+    pub fn at(&self, uri: &str, line: u32, character: u32) -> Value {
+        json!({ "textDocument": { "uri": uri }, "position": { "line": line, "character": character } })
+    }
+
+    pub fn hints(&mut self, uri: &str) -> Value {
+        let range = json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 1_000_000, "character": 0 } });
+        self.ask("textDocument/inlayHint", json!({ "textDocument": { "uri": uri }, "range": range }))
+    }
+
+    /// Says good-bye; the exit status.
+    pub fn finish(mut self) -> u8 {
+        let end = self.ask("shutdown", Value::Null);
+        assert_eq!(end, Value::Null);
+        self.send(&json!({ "jsonrpc": "2.0", "method": "exit" }));
+        self.status()
+    }
+
+    /// Waits for the server's end, with its input left open.
+    pub fn status(&mut self) -> u8 {
+        let server = self.server.take().expect("still running");
+        let begun = Instant::now();
+        while !server.is_finished() {
+            assert!(begun.elapsed() < PATIENCE, "the server does not end");
+            std::thread::sleep(Duration::from_millis(2));
+        }
+        server.join().expect("no panic")
+    }
+
+    /// Closes the server's input, as an editor that is killed does.
+    pub fn vanish(&mut self) {
+        self.input = None;
+    }
+}
+
+impl Drop for Client {
+    /// With `DOWNLEAD_LSP_LOG` naming a folder, leaves the conversation there: `metamodel.py`
+    /// checks it.
+    fn drop(&mut self) {
+        let Some(folder) = std::env::var_os("DOWNLEAD_LSP_LOG") else { return };
+        let name = std::thread::current().name().unwrap_or("session").replace("::", "-");
+        let lines: Vec<String> = self.log.iter().map(Value::to_string).collect();
+        let file = std::path::Path::new(&folder).join(format!("{name}.{}.jsonl", self as *const _ as usize));
+        std::fs::write(file, lines.join("\n") + "\n").expect("the log can be written");
+    }
+}
+
+/// One message.
+fn read(from: &mut PipeReader) -> Option<Value> {
+    let mut head = Vec::new();
+    let mut byte = [0];
+    while !head.ends_with(b"\r\n\r\n") {
+        from.read_exact(&mut byte).ok()?;
+        head.push(byte[0]);
+    }
+    let head = String::from_utf8(head).expect("a header");
+    let length = head.lines().find_map(|l| l.strip_prefix("Content-Length: ")).expect("a length");
+    let mut body = vec![0; length.parse().expect("a number")];
+    from.read_exact(&mut body).ok()?;
+    Some(serde_json::from_slice(&body).expect("JSON"))
+}
