@@ -161,12 +161,13 @@ fn reading_meta(meaning: &Meaning, loc: Loc) -> Option<&Meta> {
 }
 
 fn finite(v: f64) -> Option<f64> {
-    v.is_finite().then_some(v)
+    v.is_finite().then_some(v + 0.0)
 }
 
-/// JSON has no infinity; a number that is none is left out or set to zero.
+/// JSON has no infinity; a number that is none is left out or set to zero. Adding zero turns −0,
+/// the sum of nothing, into 0.
 fn number(v: f64) -> f64 {
-    if v.is_finite() { v } else { 0.0 }
+    if v.is_finite() { v + 0.0 } else { 0.0 }
 }
 
 impl BandResult {
@@ -260,7 +261,7 @@ fn band(places: &Places<'_>, scope: &Scope, meaning: &Meaning, parts: &FxHashMap
         eirp_w: b.eirp_w.and_then(finite),
         uncertainty_db: number(b.uncertainty_db),
         loss_worst_db: b.worst_db.filter(|w| w.iter().all(|x| x.is_finite())),
-        wet_extra_db: b.wet_db,
+        wet_extra_db: b.wet_db.and_then(finite),
         transmitter_swr: number(b.swr),
         transmitter_swr_worst: b.swr_worst.and_then(finite),
         sensitivity_dbm: b.sensitivity_dbm.and_then(finite),
@@ -271,7 +272,7 @@ fn band(places: &Places<'_>, scope: &Scope, meaning: &Meaning, parts: &FxHashMap
             .iter()
             .map(|l| LimitReport {
                 quantity: l.quantity.word(),
-                limit_w: l.limit_w,
+                limit_w: number(l.limit_w),
                 value_w: number(l.value_w),
                 margin_db: number(l.margin_db),
                 uncertainty_db: number(l.uncertainty_db),
@@ -381,7 +382,7 @@ fn node(
         loss_db: number(n.loss_db),
         cumulative_loss_db: number(n.cumulative_db),
         power_w: finite(n.power_w),
-        power_dbm: finite(n.power_w).map(w_to_dbm),
+        power_dbm: finite(w_to_dbm(n.power_w)),
         forward_w: finite(n.forward_w).filter(|f| (f / n.power_w - 1.0).abs() > 1e-3),
         uncertainty_db: number(n.uncertainty_db),
         swr: number(n.swr),

@@ -174,6 +174,130 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
     out
 }
 
+/// The chain with one piece changed, without solving it anew: what comes before and behind the
+/// piece is kept multiplied out, so that each change costs the same however long the chain.
+pub(crate) struct Changes<'p> {
+    pieces: &'p [Piece],
+    /// First piece of the tail of known phase that an end of known phase begins.
+    tail: usize,
+    /// Reflection looking into piece `tail + i`; the end's last. Empty without a tail.
+    looking: Vec<Complex64>,
+    /// Net loss of the pieces from `tail + i` on.
+    behind_db: Vec<f64>,
+    /// The tail's pieces before `tail + i`.
+    before: Vec<Option<SMatrix>>,
+    clusters: Vec<Cluster>,
+    /// Cluster of each piece before the tail.
+    cluster_of: Vec<usize>,
+    /// The cluster's pieces before and behind each piece.
+    within: Vec<(Option<SMatrix>, Option<SMatrix>)>,
+    /// Reflection behind each cluster, and before the first.
+    behind: Vec<f64>,
+    /// For each cluster, and for the end: the tuner that sees its reflection, and how much of it.
+    tuner: Vec<Option<(usize, f64)>>,
+    gamma: f64,
+}
+
+fn joined(a: Option<SMatrix>, b: &SMatrix) -> SMatrix {
+    a.map_or(*b, |a| a.then(b))
+}
+
+impl<'p> Changes<'p> {
+    pub(crate) fn new(pieces: &'p [Piece], end: End, solved: &Solved) -> Self {
+        let n = pieces.len();
+        let mut tail = n;
+        let mut looking = Vec::new();
+        let mut behind_db = vec![0.0];
+        let mut before = Vec::new();
+        let mut gamma = end.magnitude();
+        if let End::Known(mut g) = end {
+            looking.push(g);
+            while tail > 0 && pieces[tail - 1].phase_known && pieces[tail - 1].way == Way::Both {
+                tail -= 1;
+                g = pieces[tail].s.gamma_in(g);
+                looking.push(g);
+                behind_db.push(behind_db[n - tail - 1] + solved.net_loss[tail]);
+            }
+            gamma = g.norm();
+            looking.reverse();
+            behind_db.reverse();
+            let mut so_far = None;
+            for p in &pieces[tail..] {
+                before.push(so_far);
+                so_far = Some(joined(so_far, &p.s));
+            }
+        }
+        let clusters = clusters(&pieces[..tail]);
+        let mut cluster_of = vec![0; tail];
+        let mut within = vec![(None, None); tail];
+        let mut behind = vec![gamma; clusters.len() + 1];
+        for (k, c) in clusters.iter().enumerate().rev() {
+            behind[k] = looking_in(&c.block, c.way, behind[k + 1]);
+            cluster_of[c.from..c.to].fill(k);
+            if c.to - c.from > 1 {
+                let mut so_far = None;
+                for i in c.from..c.to {
+                    within[i].0 = so_far;
+                    so_far = Some(joined(so_far, &pieces[i].s));
+                }
+                let mut rest: Option<SMatrix> = None;
+                for i in (c.from..c.to).rev() {
+                    within[i].1 = rest;
+                    rest = Some(rest.map_or(pieces[i].s, |r| pieces[i].s.then(&r)));
+                }
+            }
+        }
+        let mut tuner = Vec::with_capacity(clusters.len() + 1);
+        let mut seen: Option<(usize, f64)> = None;
+        for (k, c) in clusters.iter().enumerate() {
+            tuner.push(seen);
+            seen = match c.way {
+                Way::Both => seen.map(|(t, a)| (t, a * downlead_quantity::from_db(-c.block.loss_db))),
+                Way::Forward => None,
+                Way::Tuner => Some((k, 1.0)),
+            };
+        }
+        tuner.push(seen);
+        Changes { pieces, tail, looking, behind_db, before, clusters, cluster_of, within, behind, tuner, gamma }
+    }
+
+    /// How many dB the whole loss rises when piece `at` becomes `piece`.
+    pub(crate) fn total(&self, at: usize, piece: &Piece) -> f64 {
+        if at >= self.tail {
+            let i = at - self.tail;
+            let s = joined(self.before[i], &piece.s);
+            let net = -s.operating_gain(self.looking[i + 1]) + self.behind_db[i + 1];
+            let g = s.gamma_in(self.looking[i + 1]).norm();
+            let seen = self.seen(self.clusters.len(), g * g - self.gamma * self.gamma);
+            return net - self.behind_db[0] + mismatch_loss(g) - mismatch_loss(self.gamma) - seen;
+        }
+        let k = self.cluster_of[at];
+        let c = &self.clusters[k];
+        let block = if c.s.is_some() {
+            let (before, behind) = &self.within[at];
+            let mut s = joined(*before, &piece.s);
+            if let Some(b) = behind {
+                s = s.then(b);
+            }
+            Block { loss_db: -s.gain(), s11: s.s11.norm(), s22: s.s22.norm() }
+        } else {
+            Block { loss_db: piece.loss_db, s11: piece.s11, s22: piece.s22 }
+        };
+        let r = self.behind[k + 1];
+        let (old, new) = (looking_in(&c.block, c.way, r), looking_in(&block, c.way, r));
+        block.loss_db - c.block.loss_db - self.seen(k, new * new - old * old)
+    }
+
+    /// How much more the tuner takes up again when the square of the reflection looking into
+    /// cluster `k` (or the end) rises. The losses of the parts telescope: what is left of all
+    /// mismatch losses is the end's less that behind each tuner.
+    fn seen(&self, k: usize, rise: f64) -> f64 {
+        let Some((t, a)) = self.tuner[k] else { return 0.0 };
+        let r = self.behind[t + 1];
+        mismatch_loss(libm::sqrt((r * r + a * a * rise).max(0.0))) - mismatch_loss(r)
+    }
+}
+
 /// Reflection looking into a piece behind which `r` is seen, rms over unknown phases.
 fn looking_in(p: &Block, way: Way, r: f64) -> f64 {
     match way {
@@ -348,6 +472,49 @@ mod tests {
         let s = solve(&p, End::Magnitude(gamma_from_swr(3.0)));
         assert!((s.net_loss[0] - 1.50385).abs() < 1e-3);
         assert!((s.net_loss[0] + mismatch_loss(s.gamma_in) - 2.24939).abs() < 1e-3);
+    }
+
+    #[test]
+    fn a_change_is_what_solving_anew_gives() {
+        let line = |m: f64, z0: f64| {
+            Piece::known(SMatrix::line(&LineParams::two_term(z0, 0.66, TwoTerm { k1: 0.006, k2: 4e-5 }, F), F, m, R0), 0)
+        };
+        let all = [
+            line(7.0, 50.0),
+            Piece::unknown(0.7, 0.1, 0.12, Way::Both, 1),
+            line(3.0, 75.0),
+            line(4.0, 50.0),
+            Piece::unknown(0.5, 0.05, 0.08, Way::Forward, 2),
+            line(1.0, 75.0),
+            Piece::unknown(0.2, 0.0, 0.0, Way::Tuner, 3),
+            line(2.0, 300.0),
+            Piece::unknown(0.3, 0.07, 0.09, Way::Both, 4),
+            line(11.0, 75.0),
+            line(5.0, 50.0),
+        ];
+        let total = |p: &[Piece], e: End| {
+            let s = solve(p, e);
+            s.net_loss.iter().sum::<f64>() + mismatch_loss(s.gamma_in)
+        };
+        for from in 0..all.len() {
+            for to in from + 1..=all.len() {
+                for end in [End::Magnitude(0.3), End::Known(Complex64::new(0.2, -0.5))] {
+                    let p = &all[from..to];
+                    let solved = solve(p, end);
+                    let changes = Changes::new(p, end, &solved);
+                    for i in 0..p.len() {
+                        let mut q = p.to_vec();
+                        q[i].loss_db += 0.01;
+                        let f = downlead_quantity::from_db(-0.005);
+                        q[i].s.s21 *= f;
+                        q[i].s.s12 *= f;
+                        let want = total(&q, end) - total(p, end);
+                        let have = changes.total(i, &q[i]);
+                        assert!((want - have).abs() < 1e-9, "{from}..{to}, piece {i}: {have} for {want}");
+                    }
+                }
+            }
+        }
     }
 
     #[test]

@@ -12,10 +12,10 @@ use downlead_station::model::{
 use num_complex::Complex64;
 
 use crate::assume::{Assumed, Assumptions};
-use crate::cascade::{End, Piece, R0, Solved, Way, solve};
+use crate::cascade::{Changes, End, Piece, R0, Solved, Way, solve};
 use crate::cause::{Budget, Cause};
 use crate::element::{Build, Element};
-use crate::point::{Point, band_matches, pick};
+use crate::point::{Point, band_matches, pick, pick_by};
 use crate::result::{BandResult, BudgetItem, CauseName, NodeResult};
 use crate::verdict;
 use crate::walk::{Stop, walk};
@@ -168,8 +168,7 @@ pub(crate) struct GainAt {
 
 pub(crate) fn gain_at(a: &Antenna, point: &Point, env: &Env) -> Option<GainAt> {
     // gains are few; the choice rule is that of all figures
-    let figures: Vec<_> = a.gain.iter().map(|g| g.figure.clone()).collect();
-    let p = pick(&figures, point, env)?;
+    let p = pick_by(&a.gain, |g| &g.figure, point, env)?;
     let g = a.gain.iter().find(|g| g.figure.loc == p.figure.loc)?;
     let mut dbi = p.value.value;
     if g.directivity {
@@ -207,8 +206,7 @@ fn feed<'m>(stops: &[Stop<'m>], point: &Point, env: &'m Env, out: &mut Vec<Diagn
         return None;
     };
     let PartData::Transmitter(t) = &part.data else { return None };
-    let figures: Vec<_> = t.power.iter().map(|p| p.0.clone()).collect();
-    let chosen = pick(&figures, point, env).map(|p| p.figure.loc);
+    let chosen = pick_by(&t.power, |p| &p.0, point, env).map(|p| p.figure.loc);
     let Some((figure, kind)) = t.power.iter().find(|p| Some(p.0.loc) == chosen) else {
         out.push(
             Diagnostic::new(
@@ -802,17 +800,20 @@ fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> 
     if !solved.gamma_after.iter().any(|g| reflects(*g)) && !reflects(solved.gamma_in) {
         return None;
     }
-    let total = |r: &Solved| r.net_loss.iter().sum::<f64>() + mismatch_loss(r.gamma_in);
-    let base = total(solved);
+    let changes = Changes::new(&s.pieces, s.end_wave, solved);
     let mut out = vec![1.0; s.elements.len()];
+    let mut at = 0;
     for (i, e) in s.elements.iter().enumerate() {
+        // the pieces stand in the order of their elements
+        while s.pieces.get(at).is_some_and(|p| p.element < i) {
+            at += 1;
+        }
         if e.causes.iter().all(|c| c.1 == 0.0) {
             continue;
         }
-        let mut pieces = s.pieces.clone();
-        let Some(p) = pieces.iter_mut().find(|p| p.element == i) else { continue };
-        match &e.line {
-            Some(l) if p.phase_known && l.length_m > 0.0 => {
+        let Some(piece) = s.pieces.get(at).filter(|p| p.element == i) else { continue };
+        let changed = match &e.line {
+            Some(l) if piece.phase_known && l.length_m > 0.0 => {
                 let matched = l.at.loss() * l.length_m;
                 let scale = 1.0 + STEP_DB / matched.max(1e-9);
                 let params = downlead_physics::line::LineParams {
@@ -821,16 +822,18 @@ fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> 
                     alpha_c_db_per_m: l.at.alpha_c * scale,
                     alpha_d_db_per_m: l.at.alpha_d * scale,
                 };
-                *p = Piece::known(downlead_physics::network::SMatrix::line(&params, hz, l.length_m, R0), i);
+                Piece::known(downlead_physics::network::SMatrix::line(&params, hz, l.length_m, R0), i)
             }
             _ => {
+                let mut p = *piece;
                 p.loss_db += STEP_DB;
                 let f = from_db(-0.5 * STEP_DB);
                 p.s.s21 *= f;
                 p.s.s12 *= f;
+                p
             }
-        }
-        out[i] = (total(&solve(&pieces, s.end_wave)) - base) / STEP_DB;
+        };
+        out[i] = changes.total(at, &changed) / STEP_DB;
     }
     Some(out)
 }

@@ -103,15 +103,20 @@ pub(crate) struct Picked<'m> {
 
 /// The figure that holds at a point: one for its band before a table before one for always.
 pub(crate) fn pick<'m>(figures: &'m [Figure], point: &Point, env: &Env) -> Option<Picked<'m>> {
+    pick_by(figures, |f| f, point, env)
+}
+
+/// The same among things that hold a figure.
+pub(crate) fn pick_by<'m, T>(all: &'m [T], figure: impl Fn(&'m T) -> &'m Figure, point: &Point, env: &Env) -> Option<Picked<'m>> {
     let one = |f: &'m Figure| Picked { value: f.value, figure: f, outside: 1.0 };
-    if let Some(f) = figures
-        .iter()
+    let figures = || all.iter().map(&figure);
+    if let Some(f) = figures()
         .find(|f| matches!(&f.when, When::Bands(b) if b.iter().any(|n| band_matches(&n.text, point, env))))
     {
         return Some(one(f));
     }
     let (mut below, mut above): (Option<(f64, &Figure)>, Option<(f64, &Figure)>) = (None, None);
-    for f in figures {
+    for f in figures() {
         if let When::At(hz) = f.when {
             if hz <= point.hz && below.is_none_or(|b| hz > b.0) {
                 below = Some((hz, f));
@@ -139,5 +144,5 @@ pub(crate) fn pick<'m>(figures: &'m [Figure], point: &Point, env: &Env) -> Optio
         (None, Some((f, a))) => return Some(Picked { outside: f / point.hz, ..one(a) }),
         (None, None) => {}
     }
-    figures.iter().find(|f| f.when == When::Always).map(one)
+    figures().find(|f| f.when == When::Always).map(one)
 }

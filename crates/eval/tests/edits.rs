@@ -314,12 +314,9 @@ fn bad_input_ends() {
         let s = load(&text);
         let r = s.report();
         let json = serde_json::to_string(&r).expect("JSON");
-        eprintln!("{} bytes {:?}", text.len(), start.elapsed());
-        if let Some(i) = json.find("null") {
-            eprintln!("{}", &json[i.saturating_sub(600)..i + 20]);
-        }
+        assert!(!json.contains(":null"), "no number that is none");
         assert!(
-            start.elapsed().as_secs() < 30,
+            start.elapsed().as_secs() < 20,
             "{} bytes took {:?}",
             text.len(),
             start.elapsed()

@@ -80,7 +80,7 @@ fn station(out: &mut String, n: usize) {
     joins n-pair
 
     // the transmitters of both bands
-    transmitter TX1 {} W ± 5 % carrier, fm, keyed 100 %, read 2026-07-04 with W1 by QY2TEC
+    transmitter TX1 32 W ± 5 % carrier, fm, keyed 100 %, read 2026-07-04 with W1 by QY2TEC
     transmitter TX2 16 W ± 5 % carrier, fm, keyed 50 %
     receiver RX1 -119 dBm for 12 dB sinad, noise figure 6 dB
     receiver RX2 -119 dBm for 12 dB sinad, noise figure 6 dB
@@ -106,7 +106,7 @@ fn station(out: &mut String, n: usize) {
         return-loss 22 dB
     }}
     run M1 {} m ± 0.5 m of main-foam, mast, since 2026-06
-    tail T2 2.2 m of jumper-5mm, mast
+    tail T2 tower / 20 + {} * 0.1 m of jumper-5mm, mast
     antenna A1 {{
         gain 5.20 dBi ± 0.5 dB on 2m, sheet \"AN-7 p. 2\"
         gain 7.60 dBi ± 0.5 dB on 70cm, sheet \"AN-7 p. 2\"
@@ -133,7 +133,9 @@ fn station(out: &mut String, n: usize) {
         DU2.high
         DX1.high
         SP1
-        run tower + {} * 0.5 m of main-foam, mast
+        connector 3 of n-pair
+        M1
+        T2
         A1
         limit 20 W erp, \"club rule {n}\"
     }}
@@ -151,6 +153,7 @@ fn station(out: &mut String, n: usize) {
         A1
         T2
         M1
+        connector 3 of n-pair
         SP1
         DX1.high
         DU2.low
@@ -161,7 +164,6 @@ fn station(out: &mut String, n: usize) {
 ",
         n % 1000,
         400 + n % 300,
-        20 + n % 13,
         if n == 1 {
             46.5
         } else {
