@@ -60,12 +60,16 @@ impl Backend {
         self.ask(move |st| commands::content(st, p)).await
     }
 
-    /// Panics in the place asked for, if the session was made for that.
-    pub(crate) async fn fail(&self, place: Value) -> Result<Value> {
+    /// For tests, if the session was made for them: gives the text of a document as the server has
+    /// it, or panics in the place asked for.
+    pub(crate) async fn probe(&self, p: Value) -> Result<Value> {
         if !self.faulty {
             return Err(Error::method_not_found());
         }
-        assert!(place.get("in").and_then(Value::as_str) != Some("handler"), "injected");
+        if let Some(uri) = p.get("text").and_then(Value::as_str).and_then(|u| u.parse::<Uri>().ok()) {
+            return self.ask(move |st| Ok(st.docs.get(&uri).map_or(Value::Null, |d| Value::String(d.text.clone())))).await;
+        }
+        assert!(p.get("panic").and_then(Value::as_str) != Some("handler"), "injected");
         self.ask(|_| panic!("injected")).await
     }
 }

@@ -51,7 +51,7 @@ const STACK: usize = 64 << 20;
 #[derive(Clone, Debug, Default)]
 #[doc(hidden)]
 pub struct Faults {
-    /// The request `downlead/fail` panics.
+    /// The request `downlead/probe` is there, which can panic.
     pub requests: bool,
     /// Evaluation of a text that holds this panics.
     pub text: Option<String>,
@@ -102,7 +102,7 @@ pub fn serve_with(read: impl Read + Send + 'static, write: impl Write + Send + '
         })
         .custom_method("downlead/virtualDocument", Backend::virtual_document)
         .custom_method("workspace/textDocumentContent", Backend::content)
-        .custom_method("downlead/fail", Backend::fail)
+        .custom_method("downlead/probe", Backend::probe)
         .finish();
         let guard = Guard::new(service, Arc::clone(&end), first);
         let server = Server::new(incoming, outgoing, socket).concurrency_level(CONCURRENT).serve(guard);

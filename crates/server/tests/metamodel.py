@@ -51,6 +51,8 @@ def main(folder):
     for path in sorted(pathlib.Path(folder).glob("*.jsonl")):
         asked = {}
         for line in path.open(encoding="utf-8"):
+            if not line.strip():
+                continue
             entry = json.loads(line)
             way, m = entry["d"], entry["m"]
             if way == ">":

@@ -230,7 +230,9 @@ impl Drop for Client {
         let Some(folder) = std::env::var_os("DOWNLEAD_LSP_LOG") else { return };
         let name = std::thread::current().name().unwrap_or("session").replace("::", "-");
         let lines: Vec<String> = self.log.iter().map(Value::to_string).collect();
-        let file = std::path::Path::new(&folder).join(format!("{name}.{}.jsonl", self as *const _ as usize));
+        static NEXT: std::sync::atomic::AtomicU32 = std::sync::atomic::AtomicU32::new(1);
+        let n = NEXT.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
+        let file = std::path::Path::new(&folder).join(format!("{name}.{}.{n}.jsonl", std::process::id()));
         std::fs::write(file, lines.join("\n") + "\n").expect("the log can be written");
     }
 }
