@@ -98,9 +98,12 @@ impl Diagnostic {
         self
     }
 
-    /// Another place.
+    /// Another place; nothing if it is the primary one.
     #[must_use]
     pub fn also(mut self, loc: Loc, words: impl Into<String>) -> Self {
+        if loc == self.primary.loc {
+            return self;
+        }
         self.related.push(Label { loc, message: words.into() });
         self
     }

@@ -76,6 +76,8 @@ fn stretch<'m>(
                 open = false;
             }
             Stop::Node(n, loc) => s.statements.push((s.elements.len(), n, loc)),
+            // only statements follow a divider's branches; a part there has a finding
+            Stop::Part { .. } if matches!(s.end, Ending::Divider) => {}
             Stop::Part { part, port, loc, branches } => {
                 let connector = matches!(part.kind, PartKind::Connector | PartKind::Adapter);
                 if open && !connector {
@@ -111,7 +113,6 @@ fn stretch<'m>(
                         s.branches.push(branch(cx, b, part, br, out));
                     }
                     b.pieces = here;
-                    break;
                 }
             }
         }
@@ -471,14 +472,16 @@ impl<'m> Run<'m, '_> {
             complete: s.complete,
             dipole: false,
         };
+        // what is said in front of the antenna or behind it is about the power into it, which does
+        // not depend on its gain
+        let here = reached.budget.clone();
+        for (_, n, loc) in statements {
+            self.state(*loc, n, net, gamma, cumulative, &here, solved, 0.0);
+        }
         match &s.end {
             Ending::Antenna(part, a, loc) => self.antenna(part, a, *loc, s, net, gamma, cumulative, branch, &mut reached),
             Ending::Divider => self.divide(s, net, cumulative, &mut reached),
             Ending::Receiver(..) | Ending::Nothing => {}
-        }
-        for (_, n, loc) in statements {
-            let b = reached.budget.clone();
-            self.state(*loc, n, net, gamma, cumulative, &b, solved, 0.0);
         }
         reached
     }

@@ -239,10 +239,10 @@ fn percents(parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagnostic>) {
             number(sum * 100.0, 1)
         ),
     )
-    .at(format!("{} in dB", db(hits[1].value.value)))
-    .also(hits[0].loc, format!("{} in dB", db(hits[0].value.value)))
+    .at(db(hits[1].value.value))
     .help("Write the losses in dB; those add.");
     for f in &hits {
+        d = d.also(f.loc, db(f.value.value));
         d = d.fix(format!("write `{} dB`", number(f.value.value, 2)), f.loc, format!("{} dB", number(f.value.value, 2)));
     }
     out.push(d);
@@ -440,14 +440,15 @@ fn connector_at(env: &Env, name: &str, loc: Loc, point: &Point, out: &mut Vec<Di
                 &codes::UHF_CONNECTOR_HIGH,
                 loc,
                 format!(
-                    "A pair of `{name}` is a bump of {} ohm: at {} SWR {} and {} reflected.",
+                    "`{name}` is a piece of line of {} ohm: SWR {} and {} reflected at {}.",
                     number(z, 1),
-                    frequency(point.hz),
                     number(downlead_physics::mismatch::swr_from_gamma(g), 2),
-                    db(bump.loss(point.hz, 50.0))
+                    db(bump.loss(point.hz, 50.0)),
+                    frequency(point.hz)
                 ),
             )
-            .at(format!("above 150 MHz, on {}", point.band));
+            .at("above 150 MHz")
+            .help("Use N or another family of constant impedance.");
             if point.hz > 500e6 {
                 d.severity = downlead_base::Severity::Error;
             }
@@ -740,12 +741,12 @@ fn outlier(c: &Cable, points: &[(f64, f64, Loc)], plain: &[(f64, f64)], out: &mu
                 &codes::SHEET_DOES_NOT_FIT,
                 points[i].2,
                 format!(
-                    "At {} the table of `{}` is {} % {} what its other points say (k1 √f + k2 f fits those to {} %).",
+                    "At {} the table of `{}` is {} % {} what its other points say; those follow k1 √f + k2 f within {} %.",
                     frequency(plain[i].0),
                     c.name.text,
                     number(off.abs() * 100.0, 0),
                     if off > 0.0 { "above" } else { "below" },
-                    number(rms * 100.0, 1)
+                    number((rms * 100.0).max(0.1), 1)
                 ),
             )
             .at("out of line")

@@ -410,11 +410,11 @@ impl<'m> Build<'m, '_> {
         let class = match &d.class {
             Some(name) => match self.env.device(&name.text) {
                 Some(c) if c.kind != part.kind => {
-                    let (is, want) = (c.kind.word(), part.kind.word());
+                    let (is, want) = (c.kind.with_article(), part.kind.with_article());
                     self.diags.push(
-                        Diagnostic::new(&codes::UNKNOWN_DEVICE, name.loc, format!("`{}` is the definition of a {is}, and this is a {want}.", name.text))
-                            .at(format!("a {is}"))
-                            .help(format!("Write `{is}` in front, or name the definition of a {want}.")),
+                        Diagnostic::new(&codes::UNKNOWN_DEVICE, name.loc, format!("`{}` is the definition of {is}, and this is {want}.", name.text))
+                            .at(is.clone())
+                            .help(format!("Write `{}` in front, or name the definition of {want}.", c.kind.word())),
                     );
                     e.complete = false;
                     return;

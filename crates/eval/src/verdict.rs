@@ -565,7 +565,9 @@ fn reading<'m>(
                 ),
                 Verdict::CannotTell => run.diags.push(
                     Diagnostic::new(&codes::READING_CANNOT_TELL, loc, format!("On {}: {words}; the meter could not have told.", run.point.band))
-                        .at("cannot tell"),
+                        .at("cannot tell")
+                        .help(format!("The doubt would have to be below {}.", db(0.5 * state.loss_db.max(SMALLEST_FAULT_DB))))
+                        .help(largest(&b, run)),
                 ),
                 Verdict::Yes => {}
             }

@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_station::model::{Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step};
-use downlead_station::{Env, nearest};
+use downlead_station::{Env, library, nearest};
 
 /// One line of a walk.
 #[derive(Clone, Copy, Debug)]
@@ -204,7 +204,7 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
             _ => {
                 if let Some(n) = port {
                     out.push(
-                        Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` is a {} and has no ports.", p.kind.word()))
+                        Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` is {} and has no ports.", p.kind.with_article()))
                             .at("not defined")
                             .also(p.loc, "the part"),
                     );
@@ -252,6 +252,17 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
     }
 }
 
+/// The name of an adapter between two families, of the files or the library.
+fn adapter<'e>(a: &str, b: &str, env: &'e Env) -> Option<&'e str> {
+    let own = env.connectors.keys().map(AsRef::as_ref);
+    own.chain(library().connector_names())
+        .filter(|n| {
+            let joins = env.connector(n).and_then(|c| c.families.as_ref());
+            joins.is_some_and(|(x, y)| (&**x, &**y) == (a, b) || (&**x, &**y) == (b, a))
+        })
+        .min()
+}
+
 fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
     let mut before: Option<(&str, Loc)> = None;
     for s in stops {
@@ -287,7 +298,10 @@ fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
                     )
                     .at(format!("begins in `{}`", ends.0))
                     .also(first, format!("ends in `{family}`"))
-                    .help(format!("Put an adapter between: `adapter {family}-to-{}`.", ends.0)),
+                    .help(match adapter(family, &ends.0, env) {
+                        Some(a) => format!("Put an adapter between: `adapter {a}`."),
+                        None => format!("Put an adapter between; define it with `joins {family} to {}`.", ends.0),
+                    }),
                 );
             }
         }

@@ -500,10 +500,13 @@ impl<'a> Cx<'a> {
         }
         let m = self.measure(v, Dim::Count, "an SWR", "swr 1.3")?;
         if v.q.value < 1.0 || v.upper.is_some_and(|u| u.value < 1.0) {
-            self.push(
-                Diagnostic::new(&codes::SWR_BELOW_ONE, v.loc, format!("An SWR is never below 1; {} cannot be.", number(v.q.value, 3)))
-                    .at("below 1"),
-            );
+            let mut d = Diagnostic::new(&codes::SWR_BELOW_ONE, v.loc, format!("An SWR is never below 1; {} cannot be.", number(v.q.value, 3)))
+                .at("below 1");
+            let g = v.q.value;
+            if g > 0.0 && g < 1.0 {
+                d = d.help(format!("If it is a reflection coefficient, the SWR is {}.", number((1.0 + g) / (1.0 - g), 2)));
+            }
+            self.push(d);
             return None;
         }
         Some(m)
@@ -548,14 +551,15 @@ impl<'a> Cx<'a> {
             return None;
         }
         if lo.min(hi) < -70.0 || lo.max(hi) > 120.0 {
-            self.push(
-                Diagnostic::new(
-                    &codes::TEMPERATURE_UNLIKELY,
-                    v.loc,
-                    format!("{} °C is outside what cables see; °C or °F?", number(if lo < -70.0 { lo } else { lo.max(hi) }, 1)),
-                )
-                .at("unlikely"),
-            );
+            let c = if lo.min(hi) < -70.0 { lo.min(hi) } else { lo.max(hi) };
+            let mut d =
+                Diagnostic::new(&codes::TEMPERATURE_UNLIKELY, v.loc, format!("{} °C is outside what cables see.", number(c, 1))).at("unlikely");
+            if v.unit.is_some_and(|u| unit(u).symbol() == "°C") {
+                d = d
+                    .help(format!("If °F is meant: {} °F are {} °C.", number(c, 1), number((c - 32.0) / 1.8, 1)))
+                    .fix("write °F", v.unit_loc, "°F");
+            }
+            self.push(d);
         }
         Some(m)
     }

@@ -634,6 +634,13 @@ impl PartKind {
         }
     }
 
+    /// Keyword with its article: `an isolator`.
+    #[must_use]
+    pub fn with_article(self) -> String {
+        let w = self.word();
+        if w.starts_with(['a', 'e', 'i', 'o', 'u']) { format!("an {w}") } else { format!("a {w}") }
+    }
+
     /// The kind behind a keyword.
     #[must_use]
     pub fn from_word(word: &str) -> Option<PartKind> {

@@ -197,7 +197,8 @@ pub(crate) fn declared<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str, examp
                 name.loc,
                 format!("`{}` is a word of the language and cannot name {what}.", name.text),
             )
-            .at("taken"),
+            .at("taken")
+            .help("Take another word, or the tag that is on the thing."),
         );
         return None;
     }

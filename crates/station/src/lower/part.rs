@@ -142,7 +142,7 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
             cur.i = skip;
             if let Some(v) = cur.val(cx) {
                 if matches!(v.q.dim, Dim::Decibel | Dim::Percent | Dim::GainDipole | Dim::GainIsotropic) {
-                    let (m, p) = cx.loss(&v, &format!("the loss of a {}", kind.word()))?;
+                    let (m, p) = cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
                     fixed = Some((m, p, v.loc));
                 } else {
                     l.length = length(cx, &v, kind);
@@ -179,7 +179,7 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
             } else if let Some(p) = place(cx, &mut cur, places) {
                 l.place = Some(p);
             } else if !q.take(cx, &mut cur) {
-                unknown_place(cx, &cur, places, kind.word(), LINE_WORDS);
+                unknown_place(cx, &cur, places, kind, LINE_WORDS);
                 break;
             }
         }
@@ -247,7 +247,7 @@ fn place<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Name> {
     cur.name(cx)
 }
 
-fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], what: &str, words: &[&str]) {
+fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: PartKind, words: &[&str]) {
     // a lone word in its own group is most likely a place
     if cur.i == 0 && cur.atoms.len() == 1 && cur.word(cx).is_some_and(|w| crate::cx::nearest(w, words.iter().copied()).is_none()) {
         let loc = cx.loc(cur.next_span());
@@ -268,7 +268,7 @@ fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], what: &str
     }
     let mut all: Vec<&str> = words.to_vec();
     all.extend(places.iter().map(|p| &*p.text));
-    cur.unexpected(cx, &format!("a {what}"), &all);
+    cur.unexpected(cx, &kind.with_article(), &all);
 }
 
 pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box<str>, Box<str>)> {
@@ -316,7 +316,7 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
                         d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
                     }
                     _ => {
-                        let (m, p) = cx.loss(&v, &format!("the loss of a {}", kind.word()))?;
+                        let (m, p) = cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
                         figure = Some((m, p, v.loc));
                     }
                 }
@@ -369,7 +369,7 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
             } else if let Some(p) = place(cx, &mut cur, places) {
                 d.device.place = Some(p);
             } else if !q.take(cx, &mut cur) {
-                unknown_place(cx, &cur, places, kind.word(), DEVICE_WORDS);
+                unknown_place(cx, &cur, places, kind, DEVICE_WORDS);
                 break;
             }
         }

@@ -69,9 +69,9 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
                     let p = part::part(cx, s, k, &place_names);
                     if p.tag.is_none() && !s.is_broken() {
                         let loc = cx.loc(s.atoms()[0].span);
-                        let d = Diagnostic::new(&codes::MISSING_VALUE, loc, format!("A {w} in a station needs a tag, so that chains can name it."))
+                        let d = Diagnostic::new(&codes::MISSING_VALUE, loc, format!("{} in a station needs a tag, so that chains can name it.", crate::cx::capital(&k.with_article())))
                             .at("no tag")
-                            .help("Written for example `run M1 46 m of half-inch-foam`.");
+                            .help(format!("The tag follows the keyword: `{w} {}1 …`.", crate::cx::capital(&w[..1])));
                         cx.push(d);
                     }
                     parts.push(p);
