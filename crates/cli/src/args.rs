@@ -46,6 +46,12 @@ pub(crate) enum Command {
     Catalogue(CatalogueArgs),
     /// Writes a first file to start from.
     New(NewArgs),
+    /// The language server, for editors: speaks on standard input and output.
+    Lsp {
+        /// Accepted since many editors add it; it is the only way there is.
+        #[arg(long, hide = true)]
+        stdio: bool,
+    },
     /// Prints the completions for a shell.
     Completions {
         /// Which shell.

@@ -26,6 +26,10 @@ const OUR_FAULT: u8 = 101;
 
 fn main() -> ExitCode {
     let args = args::Args::parse();
+    if matches!(args.command, args::Command::Lsp { .. }) {
+        // the server has its own guards, and standard output is the protocol's alone
+        return downlead_server::run_stdio();
+    }
     ExitCode::from(guarded(|| {
         let mut ui = Ui::new(args.color);
         let result = command::run(args, &mut ui).and_then(|outcome| ui.flush().map(|()| outcome));

@@ -27,6 +27,8 @@ pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Fmt(args) => fmt::run(&args, ui),
         Command::Catalogue(args) => catalogue::run(&args, ui),
         Command::New(args) => new::run(&args, ui),
+        // taken before anything else, see `main`
+        Command::Lsp { .. } => Ok(Outcome::Clean),
         Command::Completions { shell } => {
             let mut script = Vec::new();
             clap_complete::generate(shell, &mut Args::command(), "downlead", &mut script);
