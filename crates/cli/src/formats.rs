@@ -2,8 +2,10 @@
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
+use std::io::{self, Write};
 
 use downlead_base::{Code, Severity};
+use serde::{Serialize, Serializer};
 use serde_json::{Value, json};
 
 use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
@@ -11,48 +13,67 @@ use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
 /// Name and version of the JSON shape of `check`.
 const SCHEMA: &str = "downlead-check/1";
 
-/// All findings with their offered changes. Lines and columns count from 1, columns in characters;
-/// `start_byte` and `end_byte` count from 0.
-pub(crate) fn json(findings: &Findings) -> Result<String, serde_json::Error> {
-    let files = &findings.files;
-    let list: Vec<Value> = findings
-        .list
+/// A list that is made one element at a time while it is written: with a hundred thousand
+/// findings the tree of all of them would take gigabytes.
+struct Lazy<'a>(&'a [Finding], &'a dyn Fn(&Finding) -> Value);
+
+impl Serialize for Lazy<'_> {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_seq(self.0.iter().map(self.1))
+    }
+}
+
+/// The whole of `check --format json`.
+#[derive(Serialize)]
+struct Whole<T> {
+    schema: &'static str,
+    errors: usize,
+    warnings: usize,
+    diagnostics: T,
+}
+
+/// Writes all findings with their offered changes. Lines and columns count from 1, columns in
+/// characters; `start_byte` and `end_byte` count from 0.
+pub(crate) fn json(findings: &Findings, out: &mut dyn Write) -> io::Result<()> {
+    let whole = Whole {
+        schema: SCHEMA,
+        errors: findings.count(Severity::Error),
+        warnings: findings.count(Severity::Warning),
+        diagnostics: Lazy(&findings.list, &|f| json_one(f, &findings.files)),
+    };
+    serde_json::to_writer_pretty(&mut *out, &whole)?;
+    out.write_all(b"\n")
+}
+
+fn json_one(f: &Finding, files: &[SourceFile]) -> Value {
+    let mut one = json!({ "code": f.code.id, "severity": f.severity.name(), "message": f.message });
+    extend(&mut one, f.spot.as_ref().map(|s| place(s, files)));
+    let with_place = |mut object: Value, spot: &Spot| {
+        extend(&mut object, Some(place(spot, files)));
+        object
+    };
+    let related: Vec<Value> = f
+        .related
         .iter()
-        .map(|f| {
-            let mut one =
-                json!({ "code": f.code.id, "severity": f.severity.name(), "message": f.message });
-            extend(&mut one, f.spot.as_ref().map(|s| place(s, files)));
-            extend(
-                &mut one,
-                Some(json!({
-                    "label": f.label,
-                    "help": f.help,
-                    "related": f.related.iter().map(|(spot, words)| {
-                        let mut related = json!({ "message": words });
-                        extend(&mut related, Some(place(spot, files)));
-                        related
-                    }).collect::<Vec<_>>(),
-                    "fixes": f.changes.iter().map(|c| json!({
-                        "title": c.title,
-                        "preferred": c.preferred,
-                        "edits": c.edits.iter().map(|(spot, text)| {
-                            let mut edit = json!({ "text": text });
-                            extend(&mut edit, Some(place(spot, files)));
-                            edit
-                        }).collect::<Vec<_>>(),
-                    })).collect::<Vec<_>>(),
-                })),
-            );
-            one
+        .map(|(spot, words)| with_place(json!({ "message": words }), spot))
+        .collect();
+    let fixes: Vec<Value> = f
+        .changes
+        .iter()
+        .map(|c| {
+            let edits: Vec<Value> = c
+                .edits
+                .iter()
+                .map(|(spot, text)| with_place(json!({ "text": text }), spot))
+                .collect();
+            json!({ "title": c.title, "preferred": c.preferred, "edits": edits })
         })
         .collect();
-    let all = json!({
-        "schema": SCHEMA,
-        "errors": findings.count(Severity::Error),
-        "warnings": findings.count(Severity::Warning),
-        "diagnostics": list,
-    });
-    Ok(serde_json::to_string_pretty(&all)? + "\n")
+    extend(
+        &mut one,
+        Some(json!({ "label": f.label, "help": f.help, "related": related, "fixes": fixes })),
+    );
+    one
 }
 
 fn extend(object: &mut Value, more: Option<Value>) {
@@ -73,21 +94,33 @@ fn place(spot: &Spot, files: &[SourceFile]) -> Value {
     })
 }
 
-/// SARIF 2.1.0 (OASIS standard, 27 March 2020).
-pub(crate) fn sarif(findings: &Findings) -> Result<String, serde_json::Error> {
+#[derive(Serialize)]
+struct Log<T> {
+    #[serde(rename = "$schema")]
+    schema: &'static str,
+    version: &'static str,
+    runs: [Run<T>; 1],
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "camelCase")]
+struct Run<T> {
+    tool: Value,
+    column_kind: &'static str,
+    original_uri_base_ids: Value,
+    results: T,
+}
+
+/// Writes SARIF 2.1.0 (OASIS standard, 27 March 2020).
+pub(crate) fn sarif(findings: &Findings, out: &mut dyn Write) -> io::Result<()> {
     let mut rules: Vec<&'static Code> = Vec::new();
     let mut index: BTreeMap<&str, usize> = BTreeMap::new();
-    let results: Vec<Value> = findings
-        .list
-        .iter()
-        .map(|f| {
-            let rule = *index.entry(f.code.id).or_insert_with(|| {
-                rules.push(f.code);
-                rules.len() - 1
-            });
-            sarif_result(f, rule, &findings.files)
-        })
-        .collect();
+    for f in &findings.list {
+        index.entry(f.code.id).or_insert_with(|| {
+            rules.push(f.code);
+            rules.len() - 1
+        });
+    }
     let rules: Vec<Value> = rules
         .iter()
         .map(|c| {
@@ -99,17 +132,24 @@ pub(crate) fn sarif(findings: &Findings) -> Result<String, serde_json::Error> {
             })
         })
         .collect();
-    let all = json!({
-        "$schema": "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
-        "version": "2.1.0",
-        "runs": [{
-            "tool": { "driver": { "name": "downlead", "version": env!("CARGO_PKG_VERSION"), "rules": rules } },
-            "columnKind": "unicodeCodePoints",
-            "originalUriBaseIds": { "SRCROOT": { "description": { "text": "The folder the paths are relative to." } } },
-            "results": results,
-        }],
-    });
-    Ok(serde_json::to_string_pretty(&all)? + "\n")
+    let driver =
+        json!({ "name": "downlead", "version": env!("CARGO_PKG_VERSION"), "rules": rules });
+    let root = json!({ "description": { "text": "The folder the paths are relative to." } });
+    let run = Run {
+        tool: json!({ "driver": driver }),
+        column_kind: "unicodeCodePoints",
+        original_uri_base_ids: json!({ "SRCROOT": root }),
+        results: Lazy(&findings.list, &|f| {
+            sarif_result(f, index[f.code.id], &findings.files)
+        }),
+    };
+    let log = Log {
+        schema: "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
+        version: "2.1.0",
+        runs: [run],
+    };
+    serde_json::to_writer_pretty(&mut *out, &log)?;
+    out.write_all(b"\n")
 }
 
 fn level(severity: Severity) -> &'static str {
@@ -272,9 +312,15 @@ mod tests {
         all
     }
 
+    fn written(format: fn(&Findings, &mut dyn Write) -> io::Result<()>) -> Value {
+        let mut out = Vec::new();
+        format(&found(), &mut out).unwrap();
+        serde_json::from_slice(&out).unwrap()
+    }
+
     #[test]
     fn json_has_place_and_change() {
-        let value: Value = serde_json::from_str(&json(&found()).unwrap()).unwrap();
+        let value: Value = written(json);
         let d = &value["diagnostics"][0];
         assert_eq!(
             (&d["line"], &d["column"], &d["end_column"]),
@@ -286,7 +332,7 @@ mod tests {
 
     #[test]
     fn sarif_names_the_rule_and_escapes_the_path() {
-        let value: Value = serde_json::from_str(&sarif(&found()).unwrap()).unwrap();
+        let value: Value = written(sarif);
         let run = &value["runs"][0];
         let result = &run["results"][0];
         let rule = result["ruleIndex"].as_u64().unwrap() as usize;

@@ -23,8 +23,8 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
                 args.notes || f.severity >= Severity::Warning
             }))?;
         }
-        CheckFormat::Json => ui.print(&formats::json(findings)?)?,
-        CheckFormat::Sarif => ui.print(&formats::sarif(findings)?)?,
+        CheckFormat::Json => formats::json(findings, ui)?,
+        CheckFormat::Sarif => formats::sarif(findings, ui)?,
         CheckFormat::Github => ui.print(&formats::github(findings))?,
     }
     if ui.watched {
