@@ -34,8 +34,8 @@ def session(check):
     if not check(s.wait(r"transmitter TX1"), "the file is open"):
         return
     s.keys(f"=:{story.antenna}", "Enter", "=zz", "=k", "=j")
-    check(s.wait(rf"^ *{story.antenna} .*A1 .*ERP {story.erp}, EIRP {story.eirp}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp}")
-    check(s.wait(rf"^ *{story.use} .*M1 .*0\.75 dB +→ +12\.8 W"), "hint at the run: its loss and the power behind it")
+    check(s.wait(rf"^ *{story.antenna} .*A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
+    check(s.wait(rf"^ *{story.use} .*M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} .*limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
 
     # hover
@@ -64,7 +64,7 @@ def session(check):
     check.same(saved(), story.finished, "rename changes the five places and nothing else")
 
     # format
-    s.keys(f"=:{story.untidy}", "Enter", "=gh", "=f6", "=i    ", "Escape")
+    s.keys(f"=:{story.untidy}", "Enter", "=gh", "=f6", "=;", "=i    ", "Escape")
     check(s.wait(r"ground +    612 m"), "the line is untidy")
     s.keys("=:format", "Enter")
     check(s.wait(r"ground 612 m"), ":format formats")

@@ -38,8 +38,8 @@ def session(check):
     if not check(s.wait(r"transmitter TX1"), "the file is open"):
         return
     s.keys(f"={story.antenna}G", "=zz")
-    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp}")
-    check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB +→ +12\.8 W"), "hint at the run: its loss and the power behind it")
+    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
+    check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
     check(int(ask("luaeval('#vim.diagnostic.get(0)')") or -1) == 0, "no message", s.text())
     with open(os.path.join(story.folder, "pictures", "hints.ansi"), "w", encoding="utf-8") as f:
@@ -87,7 +87,7 @@ def session(check):
 
     # report beside the file
     s.keys("=:DownleadReport", "Enter")
-    check(s.wait(rf"M9.*\n(.*\n)*.*{story.erp}"), "the report is beside the file, with the new name")
+    check(s.wait(r"│.*\bM9\b") and s.find(story.erp), "the report is beside the file, with the new name")
 
     # definition into the built-in library, a text without a file
     s.keys("=:only", "Enter", "=/n-pair", "Enter", "C-]")

@@ -31,6 +31,7 @@ class Story:
             chain = next(c for c in json.load(f)["rev4"]["chains"] if c["chain"] == CHAIN)
         self.erp = f"{chain['erp_w']:.1f} W"
         self.eirp = f"{chain['eirp_w']:.1f} W"
+        self.doubt = f"{chain['uncertainty_db']:.2f} dB"
         self.margin = f"{chain['margin_db']:.2f} dB"
         # 1-based lines
         self.head = self.number(f"    chain {CHAIN} ")

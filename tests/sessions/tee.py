@@ -4,7 +4,8 @@
 usage: tee.py LOG PROGRAM ARGS…
 
 Bytes pass through untouched and at once. LOG gets one JSON object a line: `{"t": seconds, "d": ">" or "<", "m": message}`
-(">" is from the editor), `{"bad": what}` for a frame that cannot be read, at the end `{"end": exit status}` of the server. What the server
+(">" is from the editor), `{"bad": what}` for a frame that cannot be read, `{"signal": number}` for one that was passed on, at the end
+`{"end": exit status}` of the server. What the server
 writes to standard error goes to LOG with `.err` behind it. `SESSION_LOG` and `SESSION_SERVER` (a JSON list) stand in for the
 arguments, for editors that can only start a bare program.
 """
@@ -58,7 +59,7 @@ def main():
 
     server = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=open(log_path + ".err", "ab"))
     for number in (signal.SIGTERM, signal.SIGINT, signal.SIGHUP):
-        signal.signal(number, lambda n, _: server.send_signal(n))
+        signal.signal(number, lambda n, _: (write({"signal": n}), server.send_signal(n)))
 
     def pump(source, target, direction):
         frames = Frames(direction, write)

@@ -7,7 +7,8 @@ The types are those of the PyPI package `lsprotocol`, which its authors generate
 protocol; this walks the messages along them and is strict: a missing, unknown, ill-typed or needlessly null field is a fault.
 Faults of the editors are noted, faults of the server count. Beside the types: every request has one answer, with a result or an
 error and not both; no answer without a request; directions; the position encoding is one that was offered; the server writes
-nothing to standard error and ends with status 0. Closes with `N passed, N failed`.
+nothing to standard error and ends with status 0 unless the editor
+sends it a signal. Closes with `N passed, N failed`.
 """
 import enum
 import json
@@ -177,11 +178,14 @@ class Log:
             self.note(f"editor's answer to {asked}: {found[0][:100]}")
 
     def run(self):
-        ended = None
+        ended, signals = None, []
         for line in open(self.path, encoding="utf-8"):
             r = json.loads(line)
             if "end" in r:
                 ended = r["end"]
+            elif "signal" in r:
+                signals.append(-r["signal"])
+                self.note(f"the editor sends the server signal {r['signal']}")
             elif "bad" in r:
                 self.count("frame", [r["bad"]]) if r["d"] == "<" else self.note("editor's bad frame: " + r["bad"][:80])
             elif isinstance(r["m"], list):
@@ -190,7 +194,7 @@ class Log:
                 self.message(r["d"], r["m"])
         open_ = [m for m in self.pending[">"].values()]
         self.count("questions without an answer", open_)
-        self.count("end of the server", [] if ended == 0 else [f"status {ended}" if ended is not None else "still running"])
+        self.count("end of the server", [] if ended in (0, *signals) else [f"status {ended}" if ended is not None else "still running"])
         err = self.path + ".err"
         text = open(err, encoding="utf-8", errors="replace").read() if os.path.exists(err) else ""
         self.count("standard error", [text.strip()[:300]] if text.strip() else [])

@@ -11,8 +11,10 @@ port="$(python3 -c 'import socket; s = socket.socket(); s.bind(("127.0.0.1", 0))
 places=(--user-data-dir "$folder/user" --extensions-dir "$folder/extensions")
 
 mkdir -p "$folder/user/User"
-cat > "$folder/user/User/settings.json" << 'END'
+# the program is named by its path: the server part reads PATH anew from a login shell
+cat > "$folder/user/User/settings.json" << END
 {
+  "downlead.server.path": "$folder/bin/downlead",
   "workbench.startupEditor": "none", "security.workspace.trust.enabled": false, "telemetry.telemetryLevel": "off",
   "editor.minimap.enabled": false, "editor.fontFamily": "DejaVu Sans Mono", "files.autoSave": "off", "workbench.tips.enabled": false,
   "workbench.colorTheme": "Default Light Modern", "chat.commandCenter.enabled": false, "editor.accessibilitySupport": "off"

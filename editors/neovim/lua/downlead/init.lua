@@ -82,7 +82,7 @@ function M.report()
   end
   fill()
   vim.api.nvim_create_autocmd({ "TextChanged", "InsertLeave" }, { buffer = source, callback = fill })
-  vim.cmd("vertical sbuffer " .. view)
+  vim.cmd("rightbelow vertical sbuffer " .. view)
   vim.cmd("wincmd p")
 end
 
