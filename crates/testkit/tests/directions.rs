@@ -77,3 +77,75 @@ fn reserved_crates_stay_where_they_belong() {
     }
     assert!(wrong.is_empty(), "{wrong:#?}");
 }
+
+/// Crates that read no file, clock or environment.
+const PURE: &[&str] = &["quantity", "base", "physics", "syntax", "catalogue", "station", "eval", "ide"];
+
+/// What those crates must not call.
+const IMPURE: &[&str] = &[
+    "std::fs", "std::env::", "std::net", "std::process", "Instant::now", "SystemTime", "std::thread",
+];
+
+/// Methods of floating-point numbers whose last bit differs between platforms; `libm` has its own.
+const UNSTABLE: &[&str] = &[
+    ".ln()", ".log10()", ".log2()", ".log(", ".exp()", ".exp2()", ".powf(", ".sin()", ".cos()", ".tan()", ".asin()",
+    ".acos()", ".atan()", ".atan2(", ".sinh()", ".cosh()", ".tanh()", ".hypot(", ".cbrt()",
+];
+
+fn sources(name: &str) -> Vec<(String, String)> {
+    fn walk(dir: &std::path::Path, out: &mut Vec<(String, String)>) {
+        for entry in std::fs::read_dir(dir).expect("a source folder") {
+            let path = entry.expect("an entry").path();
+            if path.is_dir() {
+                walk(&path, out);
+            } else if path.extension().is_some_and(|e| e == "rs") {
+                out.push((path.display().to_string(), std::fs::read_to_string(&path).expect("a source file")));
+            }
+        }
+    }
+    let mut out = Vec::new();
+    walk(&std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("..").join(name).join("src"), &mut out);
+    out
+}
+
+/// The code of a file without its comments and its tests at the end.
+fn code(text: &str) -> impl Iterator<Item = (usize, &str)> {
+    text.lines()
+        .take_while(|l| !l.starts_with("#[cfg(test)]"))
+        .enumerate()
+        .filter(|(_, l)| !l.trim_start().starts_with("//"))
+}
+
+#[test]
+fn pure_crates_touch_nothing_outside() {
+    let mut wrong = Vec::new();
+    for name in PURE {
+        for (path, text) in sources(name) {
+            for (i, line) in code(&text) {
+                for bad in IMPURE.iter().chain(if *name == "ide" { &[][..] } else { UNSTABLE }) {
+                    if line.contains(bad) {
+                        wrong.push(format!("{path}:{}: {bad}", i + 1));
+                    }
+                }
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+#[test]
+fn every_module_says_what_it_is_for_and_stays_readable() {
+    let mut wrong = Vec::new();
+    for name in PURE.iter().chain(&["server", "cli", "testkit"]) {
+        for (path, text) in sources(name) {
+            if !text.starts_with("//!") {
+                wrong.push(format!("{path}: no `//!` line"));
+            }
+            let lines = text.lines().count();
+            if lines > 1500 {
+                wrong.push(format!("{path}: {lines} lines"));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
