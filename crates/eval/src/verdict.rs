@@ -371,7 +371,7 @@ fn low_edge(run: &mut Run<'_, '_>, result: &BandResult, what: &str, value: f64, 
         .map(|n| (n.tag.unwrap_or(n.chain), n.loss_db))
         .collect();
     let sum: f64 = maxima.iter().map(|m| m.1).sum();
-    if !(sum > 0.0) {
+    if sum <= 0.0 || !sum.is_finite() {
         return;
     }
     let mut d = Diagnostic::new(

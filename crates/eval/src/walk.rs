@@ -271,19 +271,16 @@ fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
             // what stands there is what joins the two, if it fits the first; which of several
             // connectors in a row comes first is not told by the text
             let joins = env.connector(&name.text).and_then(|c| c.families.as_ref());
-            if let (Some((family, first)), Some((a, b))) = (before, joins) {
-                if family != &**a && family != &**b {
-                    out.push(
-                        Diagnostic::new(
-                            &codes::CONNECTOR_GAP,
-                            *loc,
-                            format!("An end of family `{family}` does not fit `{}`.", name.text),
-                        )
+            if let (Some((family, first)), Some((a, b))) = (before, joins)
+                && family != &**a
+                && family != &**b
+            {
+                out.push(
+                    Diagnostic::new(&codes::CONNECTOR_GAP, *loc, format!("An end of family `{family}` does not fit `{}`.", name.text))
                         .at(if a == b { format!("of family `{a}`") } else { format!("from `{a}` to `{b}`") })
                         .also(first, format!("ends in `{family}`"))
                         .help("Correct the connector, or the `ends` of the part."),
-                    );
-                }
+                );
             }
             before = None;
             continue;
