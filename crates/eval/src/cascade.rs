@@ -176,8 +176,7 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
 
 /// The chain with one piece changed, without solving it anew: what comes before and behind the
 /// piece is kept multiplied out, so that each change costs the same however long the chain.
-pub(crate) struct Changes<'p> {
-    pieces: &'p [Piece],
+pub(crate) struct Changes {
     /// First piece of the tail of known phase that an end of known phase begins.
     tail: usize,
     /// Reflection looking into piece `tail + i`; the end's last. Empty without a tail.
@@ -202,8 +201,8 @@ fn joined(a: Option<SMatrix>, b: &SMatrix) -> SMatrix {
     a.map_or(*b, |a| a.then(b))
 }
 
-impl<'p> Changes<'p> {
-    pub(crate) fn new(pieces: &'p [Piece], end: End, solved: &Solved) -> Self {
+impl Changes {
+    pub(crate) fn new(pieces: &[Piece], end: End, solved: &Solved) -> Self {
         let n = pieces.len();
         let mut tail = n;
         let mut looking = Vec::new();
@@ -258,7 +257,7 @@ impl<'p> Changes<'p> {
             };
         }
         tuner.push(seen);
-        Changes { pieces, tail, looking, behind_db, before, clusters, cluster_of, within, behind, tuner, gamma }
+        Changes { tail, looking, behind_db, before, clusters, cluster_of, within, behind, tuner, gamma }
     }
 
     /// How many dB the whole loss rises when piece `at` becomes `piece`.

@@ -93,7 +93,7 @@ impl<'m> Build<'m, '_> {
             port: None,
             loss_db: 0.0,
             basis: Basis::Stated,
-            meta: part.map(|p| &p.meta),
+            meta: part.map(|p| &*p.meta),
             causes: Vec::new(),
             line: None,
             connector: None,
@@ -148,7 +148,7 @@ impl<'m> Build<'m, '_> {
 
     fn picked(&mut self, e: &mut Element<'m>, p: &Picked<'m>) {
         e.basis = p.figure.meta.basis;
-        if p.figure.meta != Meta::default() {
+        if *p.figure.meta != Meta::default() {
             e.meta = Some(&p.figure.meta);
         }
         if p.outside > 1.000_001 {

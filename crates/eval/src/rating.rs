@@ -141,7 +141,7 @@ fn rating(hz: f64, e: &Element<'_>, env: &Env) -> Option<(f64, Loc, bool)> {
         return Some((w, r.loc, true));
     }
     match &e.part?.data {
-        PartData::Device(d) => d.rating.or(class(d, env).and_then(|c| c.rating)).map(|r| (r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)), r.loc, true)),
+        PartData::Device(d) => d.rating.as_deref().or(class(d, env).and_then(|c| c.rating.as_deref())).map(|r| (r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)), r.loc, true)),
         _ => None,
     }
 }

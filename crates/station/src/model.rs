@@ -119,6 +119,33 @@ impl Meta {
     }
 }
 
+/// A [`Meta`] that mostly says nothing and then takes no room.
+#[derive(Clone, Default, PartialEq)]
+pub struct About(Option<Box<Meta>>);
+
+static NOTHING: Meta =
+    Meta { basis: Basis::Stated, bound: None, source: None, date: None, since: None, instrument: None, person: None };
+
+impl std::ops::Deref for About {
+    type Target = Meta;
+
+    fn deref(&self) -> &Meta {
+        self.0.as_deref().unwrap_or(&NOTHING)
+    }
+}
+
+impl From<Meta> for About {
+    fn from(m: Meta) -> Self {
+        About((m != NOTHING).then(|| Box::new(m)))
+    }
+}
+
+impl std::fmt::Debug for About {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        (**self).fmt(f)
+    }
+}
+
 /// When a figure holds.
 #[derive(Clone, Debug, PartialEq)]
 pub enum When {
@@ -139,7 +166,7 @@ pub struct Figure {
     /// uncertainty in dB.
     pub value: Measure,
     /// What is said about it.
-    pub meta: Meta,
+    pub meta: About,
     /// Where the value stands.
     pub loc: Loc,
     /// Whether it was written in percent.
@@ -417,7 +444,7 @@ pub struct Device {
     /// Reflection of each port as SWR.
     pub swr: Box<[Figure]>,
     /// Mean power rating.
-    pub rating: Option<Rating>,
+    pub rating: Option<Box<Rating>>,
     /// Highest peak voltage, V rms.
     pub voltage: Option<f64>,
     /// Gain, dB (amplifiers).
@@ -429,7 +456,7 @@ pub struct Device {
     /// Number of branches of a divider.
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
-    pub excess: Option<Figure>,
+    pub excess: Option<Box<Figure>>,
     /// Place.
     pub place: Option<Name>,
     /// Temperature, °C.
@@ -679,9 +706,9 @@ pub struct Part {
     /// The whole statement without its block.
     pub loc: Loc,
     /// Families of its ends, if stated.
-    pub ends: Option<(Box<str>, Box<str>)>,
+    pub ends: Option<Box<(Box<str>, Box<str>)>>,
     /// Qualifiers of the statement.
-    pub meta: Meta,
+    pub meta: About,
     /// Figures.
     pub data: PartData,
 }

@@ -143,7 +143,7 @@ impl Quals {
 
     /// A figure of this value.
     pub(crate) fn figure(self, value: Measure, loc: Loc, percent: bool) -> Figure {
-        Figure { when: self.when(), value, meta: self.meta, loc, percent }
+        Figure { when: self.when(), value, meta: self.meta.into(), loc, percent }
     }
 }
 

@@ -99,7 +99,7 @@ fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
             cx.push(d);
             continue;
         }
-        out.push(Figure { when: When::At(hz), value: m, meta: q.meta.clone(), loc: a.loc, percent });
+        out.push(Figure { when: When::At(hz), value: m, meta: q.meta.clone().into(), loc: a.loc, percent });
     }
     out.sort_by(|a, b| match (&a.when, &b.when) {
         (When::At(x), When::At(y)) => x.total_cmp(y),
@@ -194,7 +194,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("return-loss") => d.swr.extend(swr_figure(cx, s, 1, true)),
         Some("swr") => d.swr.extend(swr_figure(cx, s, 1, false)),
-        Some("rating") => d.device.rating = rating(cx, s, 1),
+        Some("rating") => d.device.rating = rating(cx, s, 1).map(Box::new),
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
                 d.device.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
@@ -209,7 +209,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             cur.eat(cx, "figure");
             d.device.noise_figure = noise_figure(cx, &mut cur);
         }
-        Some("excess") => d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| f.0),
+        Some("excess") => d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| Box::new(f.0)),
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
                 d.device.ways = ways(cx, &v);

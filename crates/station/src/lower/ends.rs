@@ -240,13 +240,13 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     if let Some(m) = cx.swr(&v) {
-                        swrs.push(Figure { when: When::Always, value: m, meta: Meta::default(), loc: v.loc, percent: false });
+                        swrs.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
                     }
                 }
             } else if cur.eat(cx, "return-loss") {
                 if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
                     if let Some(m) = return_loss_to_swr(cx, &v) {
-                        swrs.push(Figure { when: When::Always, value: m, meta: Meta::default(), loc: v.loc, percent: false });
+                        swrs.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
                     }
                 }
             } else if cur.eat(cx, "height") {

@@ -17,7 +17,7 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
     let mut cur = Cur::new(stmt, group);
     cur.i = 1;
     let tag = tag(cx, &mut cur, kind);
-    let mut part = Part { kind, tag, loc, ends: None, meta: crate::model::Meta::default(), data: PartData::Broken };
+    let mut part = Part { kind, tag, loc, ends: None, meta: crate::model::About::default(), data: PartData::Broken };
     if stmt.is_broken() {
         return part;
     }
@@ -25,19 +25,19 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
     match kind {
         PartKind::Transmitter => {
             let (t, meta) = ends::transmitter(cx, stmt, skip);
-            part.meta = meta;
+            part.meta = meta.into();
             if !t.power.is_empty() {
                 part.data = PartData::Transmitter(Box::new(t));
             }
         }
         PartKind::Receiver => {
             let (r, meta) = ends::receiver(cx, stmt, skip);
-            part.meta = meta;
+            part.meta = meta.into();
             part.data = PartData::Receiver(Box::new(r));
         }
         PartKind::Antenna | PartKind::Load => {
             let (a, meta) = ends::antenna(cx, stmt, skip, kind == PartKind::Load);
-            part.meta = meta;
+            part.meta = meta.into();
             part.data = PartData::Antenna(Box::new(a));
         }
         PartKind::Run | PartKind::Jumper | PartKind::Tail => {
@@ -175,7 +175,7 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
             } else if cur.eat(cx, "wet") {
                 wet.extend(dated_loss(cx, &mut cur, "a loss when wet"));
             } else if cur.eat(cx, "ends") {
-                part.ends = family_ends(cx, &mut cur);
+                part.ends = family_ends(cx, &mut cur).map(Box::new);
             } else if let Some(p) = place(cx, &mut cur, places) {
                 l.place = Some(p);
             } else if !q.take(cx, &mut cur) {
@@ -193,9 +193,9 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
     }
     l.temperature = q.at_temperature;
     if let Some((m, percent, loc)) = fixed {
-        losses.push(Figure { when: q.when(), value: m, meta: q.meta.clone(), loc, percent });
+        losses.push(Figure { when: q.when(), value: m, meta: q.meta.clone().into(), loc, percent });
     }
-    part.meta = q.meta;
+    part.meta = q.meta.into();
     let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text).to_owned();
     for (what, figures) in [("loss", &losses), ("added loss", &added), ("loss when wet", &wet)] {
         twice(cx, &format!("The {what} of `{who}`"), figures, downlead_quantity::db);
@@ -308,7 +308,7 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
                     }
                     PartKind::Amplifier | PartKind::Preamplifier => {
                         let m = cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
-                        d.gain.push(Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false });
+                        d.gain.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
                         cur.eat(cx, "gain");
                     }
                     PartKind::Coupler if cur.word(cx) == Some("coupled") => {
@@ -326,7 +326,7 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
         }
         while !cur.done() {
             if cur.eat(cx, "ends") {
-                part.ends = family_ends(cx, &mut cur);
+                part.ends = family_ends(cx, &mut cur).map(Box::new);
             } else if cur.eat(cx, "passes") {
                 match cur.val(cx) {
                     Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
@@ -335,30 +335,30 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     let m = cx.swr(&v);
-                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false }));
+                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false }));
                 }
             } else if cur.eat(cx, "return-loss") {
                 if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
                     let m = super::device::return_loss_to_swr(cx, &v);
-                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::Meta::default(), loc: v.loc, percent: false }));
+                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false }));
                 }
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| Rating {
+                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| Box::new(Rating {
                         watts: m.value,
                         at_hz: None,
                         ambient_c: 40.0,
                         conductor_c: 80.0,
                         temperatures_stated: false,
                         loc: v.loc,
-                    });
+                    }));
                 }
             } else if cur.eat(cx, "isolation") {
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                 }
             } else if cur.eat(cx, "excess") {
-                d.device.excess = dated_loss(cx, &mut cur, "an excess loss");
+                d.device.excess = dated_loss(cx, &mut cur, "an excess loss").map(Box::new);
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
@@ -385,15 +385,15 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
         missing(cx, &Cur::new(stmt, super::first_group(stmt)), "a divider says into how many ways it divides", "divider DV1 2 way, excess 0.3 dB");
     }
     if let Some((m, percent, loc)) = figure {
-        d.loss.insert(0, Figure { when: q.when(), value: m, meta: q.meta.clone(), loc, percent });
+        d.loss.insert(0, Figure { when: q.when(), value: m, meta: q.meta.clone().into(), loc, percent });
     } else if !q.on.is_empty() {
         for f in &mut d.gain {
             f.when = q.when();
         }
     }
-    part.meta = q.meta;
+    part.meta = q.meta.into();
     if d.meta.source.is_some() && part.meta.source.is_none() {
-        part.meta.source = d.meta.source.take();
+        part.meta = crate::model::Meta { source: d.meta.source.take(), ..(*part.meta).clone() }.into();
     }
     let head = Name { text: kind.word().into(), loc: part.loc };
     let device = d.finish(head);
