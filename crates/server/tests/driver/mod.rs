@@ -15,29 +15,29 @@ use serde_json::{Value, json};
 /// Longer than any answer takes, however busy the machine.
 const PATIENCE: Duration = Duration::from_secs(60);
 
-pub struct Client {
-    pub input: Option<PipeWriter>,
+pub(crate) struct Client {
+    pub(crate) input: Option<PipeWriter>,
     messages: Receiver<Value>,
     server: Option<JoinHandle<u8>>,
     next: i64,
     /// Messages read and not yet asked for.
-    pub inbox: VecDeque<Value>,
+    pub(crate) inbox: VecDeque<Value>,
     /// Everything said, for the check against the protocol's meta model.
     log: Vec<Value>,
     /// What the client answers to `workspace/configuration`.
-    pub settings: Value,
+    pub(crate) settings: Value,
     /// The answer to `initialize`.
-    pub offered: Value,
+    pub(crate) offered: Value,
 }
 
 /// What a client says at the start.
-pub fn capabilities() -> Value {
+pub(crate) fn capabilities() -> Value {
     serde_json::from_str(include_str!("../clients/neovim.json")).expect("a client's words")
 }
 
 impl Client {
     /// A server, not yet greeted.
-    pub fn raw(faults: Faults) -> Client {
+    pub(crate) fn raw(faults: Faults) -> Client {
         let (server_in, input) = std::io::pipe().expect("pipe");
         let (output, server_out) = std::io::pipe().expect("pipe");
         let server = std::thread::spawn(move || serve_with(server_in, server_out, faults));
@@ -63,11 +63,11 @@ impl Client {
     }
 
     /// A session with these parameters of `initialize`.
-    pub fn with(params: &Value) -> Client {
+    pub(crate) fn with(params: &Value) -> Client {
         Client::faulty(params, Faults::default())
     }
 
-    pub fn faulty(params: &Value, faults: Faults) -> Client {
+    pub(crate) fn faulty(params: &Value, faults: Faults) -> Client {
         let mut c = Client::raw(faults);
         c.offered = c.ask("initialize", params.clone());
         c.tell("initialized", json!({}));
@@ -75,7 +75,7 @@ impl Client {
     }
 
     /// A session in UTF-8 with no folder.
-    pub fn start() -> Client {
+    pub(crate) fn start() -> Client {
         let mut params = capabilities();
         params["workspaceFolders"] = Value::Null;
         params["rootUri"] = Value::Null;
@@ -83,25 +83,30 @@ impl Client {
         Client::with(&params)
     }
 
-    pub fn send_bytes(&mut self, bytes: &[u8]) {
+    /// Drops what was kept of the conversation.
+    pub(crate) fn forget(&mut self) {
+        self.log.clear();
+    }
+
+    pub(crate) fn send_bytes(&mut self, bytes: &[u8]) {
         if let Some(input) = &mut self.input {
             // a server that has ended reads no more
             _ = input.write_all(bytes);
         }
     }
 
-    pub fn send(&mut self, message: &Value) {
+    pub(crate) fn send(&mut self, message: &Value) {
         self.log.push(json!({ "d": ">", "m": message }));
         let body = message.to_string();
         self.send_bytes(format!("Content-Length: {}\r\n\r\n{body}", body.len()).as_bytes());
     }
 
-    pub fn tell(&mut self, method: &str, params: Value) {
+    pub(crate) fn tell(&mut self, method: &str, params: Value) {
         self.send(&json!({ "jsonrpc": "2.0", "method": method, "params": params }));
     }
 
     /// Asks and does not wait.
-    pub fn begin(&mut self, method: &str, params: Value) -> i64 {
+    pub(crate) fn begin(&mut self, method: &str, params: Value) -> i64 {
         self.next += 1;
         let id = self.next;
         self.send(&json!({ "jsonrpc": "2.0", "id": id, "method": method, "params": params }));
@@ -109,12 +114,12 @@ impl Client {
     }
 
     /// The whole answer.
-    pub fn answer(&mut self, id: i64) -> Value {
+    pub(crate) fn answer(&mut self, id: i64) -> Value {
         self.wait(|m| m["id"] == id && m.get("method").is_none())
     }
 
     /// The result; fails the test if it is an error.
-    pub fn ask(&mut self, method: &str, params: Value) -> Value {
+    pub(crate) fn ask(&mut self, method: &str, params: Value) -> Value {
         let id = self.begin(method, params);
         let mut answer = self.answer(id);
         assert!(answer.get("error").is_none(), "{method}: {answer}");
@@ -122,18 +127,18 @@ impl Client {
     }
 
     /// The error's code; fails the test if there is none.
-    pub fn fails(&mut self, method: &str, params: Value) -> i64 {
+    pub(crate) fn fails(&mut self, method: &str, params: Value) -> i64 {
         let id = self.begin(method, params);
         let answer = self.answer(id);
         answer["error"]["code"].as_i64().unwrap_or_else(|| panic!("{method}: {answer}"))
     }
 
     /// The first message, now or later, that fits. Others are kept.
-    pub fn wait(&mut self, fits: impl Fn(&Value) -> bool) -> Value {
+    pub(crate) fn wait(&mut self, fits: impl Fn(&Value) -> bool) -> Value {
         self.within(PATIENCE, fits).expect("the server says it")
     }
 
-    pub fn within(&mut self, time: Duration, fits: impl Fn(&Value) -> bool) -> Option<Value> {
+    pub(crate) fn within(&mut self, time: Duration, fits: impl Fn(&Value) -> bool) -> Option<Value> {
         if let Some(i) = self.inbox.iter().position(&fits) {
             return self.inbox.remove(i);
         }
@@ -170,16 +175,16 @@ impl Client {
         self.send(&answer);
     }
 
-    pub fn open(&mut self, uri: &str, text: &str) {
+    pub(crate) fn open(&mut self, uri: &str, text: &str) {
         self.tell("textDocument/didOpen", json!({ "textDocument": { "uri": uri, "languageId": "downlead", "version": 1, "text": text } }));
     }
 
-    pub fn change(&mut self, uri: &str, version: i64, changes: Value) {
+    pub(crate) fn change(&mut self, uri: &str, version: i64, changes: Value) {
         self.tell("textDocument/didChange", json!({ "textDocument": { "uri": uri, "version": version }, "contentChanges": changes }));
     }
 
     /// Diagnostics of that version.
-    pub fn diagnostics(&mut self, uri: &str, version: i64) -> Vec<Value> {
+    pub(crate) fn diagnostics(&mut self, uri: &str, version: i64) -> Vec<Value> {
         let mut m = self.wait(|m| {
             m["method"] == "textDocument/publishDiagnostics" && m["params"]["uri"] == uri && m["params"]["version"] == version
         });
@@ -189,17 +194,17 @@ impl Client {
         }
     }
 
-    pub fn at(&self, uri: &str, line: u32, character: u32) -> Value {
+    pub(crate) fn at(&self, uri: &str, line: u32, character: u32) -> Value {
         json!({ "textDocument": { "uri": uri }, "position": { "line": line, "character": character } })
     }
 
-    pub fn hints(&mut self, uri: &str) -> Value {
+    pub(crate) fn hints(&mut self, uri: &str) -> Value {
         let range = json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 1_000_000, "character": 0 } });
         self.ask("textDocument/inlayHint", json!({ "textDocument": { "uri": uri }, "range": range }))
     }
 
     /// Says good-bye; the exit status.
-    pub fn finish(mut self) -> u8 {
+    pub(crate) fn finish(mut self) -> u8 {
         let end = self.ask("shutdown", Value::Null);
         assert_eq!(end, Value::Null);
         self.send(&json!({ "jsonrpc": "2.0", "method": "exit" }));
@@ -207,7 +212,7 @@ impl Client {
     }
 
     /// Waits for the server's end, with its input left open.
-    pub fn status(&mut self) -> u8 {
+    pub(crate) fn status(&mut self) -> u8 {
         let server = self.server.take().expect("still running");
         let begun = Instant::now();
         while !server.is_finished() {
@@ -218,7 +223,7 @@ impl Client {
     }
 
     /// Closes the server's input, as an editor that is killed does.
-    pub fn vanish(&mut self) {
+    pub(crate) fn vanish(&mut self) {
         self.input = None;
     }
 }
