@@ -21,24 +21,26 @@ pub(crate) fn frequencies(s: &Snapshot, doc: Doc, c: &Config) -> Vec<(String, f6
     for scope in s.scopes().iter().filter(sees) {
         for (_, _, r) in scope.items() {
             for b in r.chains.iter().flat_map(|x| x.bands.iter()) {
-                let name = b.point.map_or_else(|| b.band.to_string(), |p| format!("{} {p}", b.band));
+                let name = b
+                    .point
+                    .map_or_else(|| b.band.to_string(), |p| format!("{} {p}", b.band));
                 if c.shows(&b.band) {
                     out.push((name, b.hz));
                 }
             }
         }
     }
-    if out.is_empty() {
-        if let Some(env) = scope_of(s, doc).map(Scope::env) {
-            for name in env.bands.keys() {
-                let hz = env.band(name).and_then(|b| match &b.kind {
-                    BandKind::Single(f) => Some(*f),
-                    BandKind::Range(lo, hi) => Some(0.5 * (lo + hi)),
-                    BandKind::Pair { transmit, receive } => transmit.or(*receive),
-                });
-                if let Some(hz) = hz.filter(|_| c.shows(name)) {
-                    out.push((name.to_string(), hz));
-                }
+    if out.is_empty()
+        && let Some(env) = scope_of(s, doc).map(Scope::env)
+    {
+        for name in env.bands.keys() {
+            let hz = env.band(name).and_then(|b| match &b.kind {
+                BandKind::Single(f) => Some(*f),
+                BandKind::Range(lo, hi) => Some(0.5 * (lo + hi)),
+                BandKind::Pair { transmit, receive } => transmit.or(*receive),
+            });
+            if let Some(hz) = hz.filter(|_| c.shows(name)) {
+                out.push((name.to_string(), hz));
             }
         }
     }
@@ -53,7 +55,11 @@ pub(crate) fn frequencies(s: &Snapshot, doc: Doc, c: &Config) -> Vec<(String, f6
 /// A frequency with its band's name, unless that is the frequency already.
 pub(crate) fn named(name: &str, hz: f64) -> String {
     let f = frequency(hz);
-    if name == f { f } else { format!("{name} ({f})") }
+    if name == f {
+        f
+    } else {
+        format!("{name} ({f})")
+    }
 }
 
 /// Loss at two frequencies at most, the lowest and the highest in use.
@@ -65,12 +71,29 @@ fn label(cable: &Cable, list: &[(String, f64)]) -> Vec<LabelPart> {
     }
     let gap = if list.len() > 2 { " … " } else { " | " };
     for (name, hz) in shown {
-        let Some(at) = cable_at(cable, *hz, 20.0) else { continue };
-        let outside = if at.outside > 1.000_001 { ", outside its range" } else { "" };
-        let doubt = if at.u_relative > 0.0 { format!(" ± {} % (k = 2)", number(200.0 * at.u_relative, 1)) } else { String::new() };
+        let Some(at) = cable_at(cable, *hz, 20.0) else {
+            continue;
+        };
+        let outside = if at.outside > 1.000_001 {
+            ", outside its range"
+        } else {
+            ""
+        };
+        let doubt = if at.u_relative > 0.0 {
+            format!(" ± {} % (k = 2)", number(200.0 * at.u_relative, 1))
+        } else {
+            String::new()
+        };
         out.push(LabelPart {
-            text: format!("{}{} at {name}", if out.is_empty() { "" } else { gap }, per_100m(at.loss())),
-            tooltip: Some(format!("matched loss at {}, 20 °C{doubt}{outside}", frequency(*hz))),
+            text: format!(
+                "{}{} at {name}",
+                if out.is_empty() { "" } else { gap },
+                per_100m(at.loss())
+            ),
+            tooltip: Some(format!(
+                "matched loss at {}, 20 °C{doubt}{outside}",
+                frequency(*hz)
+            )),
             target: None,
         });
     }
@@ -91,12 +114,23 @@ fn label(cable: &Cable, list: &[(String, f64)]) -> Vec<LabelPart> {
 }
 
 /// The heads of cable definitions in a range, with what stands at their line ends.
-pub(crate) fn heads(view: &View<'_>, doc: Doc, range: Span, c: &Config) -> Vec<(u32, Vec<LabelPart>)> {
-    let Some(t) = tree(view.s, doc) else { return Vec::new() };
+pub(crate) fn heads(
+    view: &View<'_>,
+    doc: Doc,
+    range: Span,
+    c: &Config,
+) -> Vec<(u32, Vec<LabelPart>)> {
+    let Some(t) = tree(view.s, doc) else {
+        return Vec::new();
+    };
     let items: Vec<_> = t
         .items()
         .iter()
-        .filter(|p| p.span().end >= range.start && p.start <= range.end && keyword_of(&p.item) == Some("cable"))
+        .filter(|p| {
+            p.span().end >= range.start
+                && p.start <= range.end
+                && keyword_of(&p.item) == Some("cable")
+        })
         .collect();
     if items.is_empty() {
         return Vec::new();
@@ -114,7 +148,9 @@ pub(crate) fn heads(view: &View<'_>, doc: Doc, range: Span, c: &Config) -> Vec<(
             let none = downlead_station::Lets::default();
             let lets = scope_of(view.s, doc).map_or(&none, |x| &x.env().lets);
             let low = downlead_station::lower(&p.item, lets, false);
-            let Meaning::Cable(cable) = &low.meaning else { return None };
+            let Meaning::Cable(cable) = &low.meaning else {
+                return None;
+            };
             let parts = label(cable, &list);
             (!parts.is_empty()).then_some((end, parts))
         })
@@ -130,7 +166,11 @@ pub(crate) fn rows(cable: &Cable, list: &[(String, f64)]) -> Vec<[String; 3]> {
             if at.outside > 1.000_001 {
                 loss.push_str(", outside its range");
             }
-            let u = if at.u_relative > 0.0 { format!("± {} %", number(200.0 * at.u_relative, 1)) } else { "not stated".to_owned() };
+            let u = if at.u_relative > 0.0 {
+                format!("± {} %", number(200.0 * at.u_relative, 1))
+            } else {
+                "not stated".to_owned()
+            };
             Some([named(name, *hz), loss, u])
         })
         .collect()

@@ -51,7 +51,9 @@ pub fn prepare_calls(s: &Snapshot, doc: Doc, offset: u32) -> Vec<CallItem> {
                 _ => {
                     // of `DU1.high`, the part before the dot
                     let at = n.span.start.saturating_sub(2);
-                    name_at(s, doc, at).filter(|(_, t)| t.kind == NameKind::Tag).and_then(|(p, t)| resolve(s, doc, p, &t))
+                    name_at(s, doc, at)
+                        .filter(|(_, t)| t.kind == NameKind::Tag)
+                        .and_then(|(p, t)| resolve(s, doc, p, &t))
                 }
             };
             tag.map(|d| d.focus())
@@ -66,7 +68,8 @@ pub fn prepare_calls(s: &Snapshot, doc: Doc, offset: u32) -> Vec<CallItem> {
         let here = match focus {
             Some(f) => item.focus == f,
             // an untagged part: the cursor on its line
-            None => line.is_some_and(|p| p.doc == doc && p.span.touches(offset) && stop.part.tag.is_none()),
+            None => line
+                .is_some_and(|p| p.doc == doc && p.span.touches(offset) && stop.part.tag.is_none()),
         };
         if here && !out.contains(&item) {
             out.push(item);
@@ -96,14 +99,19 @@ fn neighbours(s: &Snapshot, of: Place, upstream: bool) -> Vec<Call> {
         if item(&view, asked.part).is_none_or(|i| i.focus != of) {
             return;
         }
-        let (Some(neighbour), Some(line)) = (item(&view, other.part), view.place(stop.line)) else { return };
+        let (Some(neighbour), Some(line)) = (item(&view, other.part), view.place(stop.line)) else {
+            return;
+        };
         match out.iter_mut().find(|c| c.item == neighbour) {
             Some(c) => {
                 if !c.spans.contains(&line.span) {
                     c.spans.push(line.span);
                 }
             }
-            None => out.push(Call { item: neighbour, spans: vec![line.span] }),
+            None => out.push(Call {
+                item: neighbour,
+                spans: vec![line.span],
+            }),
         }
     });
     out
@@ -115,11 +123,26 @@ fn item(view: &View<'_>, part: &Part) -> Option<CallItem> {
         Some(t) => view.place(t.loc)?,
         None => {
             let word = crate::view::to32(part.kind.word().len());
-            Place { doc: place.doc, span: Span::new(place.span.start, (place.span.start + word).min(place.span.end)) }
+            Place {
+                doc: place.doc,
+                span: Span::new(
+                    place.span.start,
+                    (place.span.start + word).min(place.span.end),
+                ),
+            }
         }
     };
-    let name = part.tag.as_ref().map_or_else(|| part.kind.word().to_owned(), |t| t.text.to_string());
-    Some(CallItem { name, detail: view.slice(place).trim().to_owned(), kind: SymbolKind::Part, place, focus })
+    let name = part
+        .tag
+        .as_ref()
+        .map_or_else(|| part.kind.word().to_owned(), |t| t.text.to_string());
+    Some(CallItem {
+        name,
+        detail: view.slice(place).trim().to_owned(),
+        kind: SymbolKind::Part,
+        place,
+        focus,
+    })
 }
 
 /// Calls `f` with every line of the chains of a document and the lines after it.
@@ -141,14 +164,31 @@ fn chain<'m>(c: &'m Chain, st: Option<&'m Station>, f: &mut dyn FnMut(Stop<'_>, 
 }
 
 /// Walks the steps; `before` is the divider whose branch this is.
-fn steps<'m>(list: &'m [Step], st: Option<&'m Station>, before: Option<Stop<'m>>, f: &mut dyn FnMut(Stop<'_>, Option<Stop<'_>>)) {
+fn steps<'m>(
+    list: &'m [Step],
+    st: Option<&'m Station>,
+    before: Option<Stop<'m>>,
+    f: &mut dyn FnMut(Stop<'_>, Option<Stop<'_>>),
+) {
     let mut last = before;
     let mut branches: &[Branch] = &[];
     for x in list {
         let (stop, inner): (Stop<'m>, &'m [Branch]) = match x {
-            Step::Part { part, branches } => (Stop { part, line: part.loc }, branches),
-            Step::Use { tag, loc, branches, .. } => {
-                let found = st.and_then(|st| st.parts.iter().find(|p| p.tag.as_ref().is_some_and(|t| t.text == tag.text)));
+            Step::Part { part, branches } => (
+                Stop {
+                    part,
+                    line: part.loc,
+                },
+                branches,
+            ),
+            Step::Use {
+                tag, loc, branches, ..
+            } => {
+                let found = st.and_then(|st| {
+                    st.parts
+                        .iter()
+                        .find(|p| p.tag.as_ref().is_some_and(|t| t.text == tag.text))
+                });
                 match found {
                     Some(part) => (Stop { part, line: *loc }, branches),
                     None => {

@@ -66,11 +66,20 @@ pub enum CompletionKind {
 /// What may stand at an offset, in order.
 #[must_use]
 pub fn completion(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Vec<Completion> {
-    let Some(at) = Situation::at(s, doc, offset) else { return Vec::new() };
+    let Some(at) = Situation::at(s, doc, offset) else {
+        return Vec::new();
+    };
     if at.comment {
         return Vec::new();
     }
-    let mut list = List { s, doc, at: &at, c, env: env_of(s, doc), out: Vec::new() };
+    let mut list = List {
+        s,
+        doc,
+        at: &at,
+        c,
+        env: env_of(s, doc),
+        out: Vec::new(),
+    };
     if at.quoted.is_some() {
         list.path();
     } else if at.head.is_empty() {
@@ -98,7 +107,13 @@ struct List<'a> {
 }
 
 impl<'a> List<'a> {
-    fn add(&mut self, rank: u8, kind: CompletionKind, label: &str, detail: Option<String>) -> &mut Completion {
+    fn add(
+        &mut self,
+        rank: u8,
+        kind: CompletionKind,
+        label: &str,
+        detail: Option<String>,
+    ) -> &mut Completion {
         self.out.push(Completion {
             label: label.to_owned(),
             kind,
@@ -137,14 +152,23 @@ impl<'a> List<'a> {
         }
         let rank = if cx == Context::Chain { 5 } else { 1 };
         // a chain's divider written by its tag has branches only
-        let only_branches = cx == Context::Chain && self.at.frames.last().is_some_and(|f| f.cx == Context::Chain && !matches!(&*f.word, "branch" | "chain"));
+        let only_branches =
+            cx == Context::Chain
+                && self.at.frames.last().is_some_and(|f| {
+                    f.cx == Context::Chain && !matches!(&*f.word, "branch" | "chain")
+                });
         for k in keywords_in(cx) {
             if only_branches && k.word != "branch" {
                 continue;
             }
             let snippets = self.c.snippets;
             let station = self.at.in_station() && cx == Context::Station;
-            let item = self.add(rank, CompletionKind::Keyword, k.word, Some(k.signature.to_owned()));
+            let item = self.add(
+                rank,
+                CompletionKind::Keyword,
+                k.word,
+                Some(k.signature.to_owned()),
+            );
             item.documentation = Some(k.doc.to_owned());
             match snippet(cx, k.word, station).filter(|_| snippets) {
                 Some(body) => {
@@ -157,24 +181,37 @@ impl<'a> List<'a> {
     }
 
     fn tags(&mut self) {
-        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else { return };
+        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else {
+            return;
+        };
         let item = &placed.item;
         let list = pieces_of(self.s, self.doc, item);
         // what the chain has already comes last
         let path = crate::view::path_at(item, self.at.replace.start.saturating_sub(placed.start));
-        let here = path.iter().rev().find(|x| x.keyword() == Some("chain")).map(|x| x.span());
+        let here = path
+            .iter()
+            .rev()
+            .find(|x| x.keyword() == Some("chain"))
+            .map(|x| x.span());
         let used: BTreeSet<&str> = list
             .iter()
-            .filter(|p| p.class == Class::Name(NameKind::Tag, false) && here.is_some_and(|h| h.start <= p.span.start && p.span.end <= h.end))
+            .filter(|p| {
+                p.class == Class::Name(NameKind::Tag, false)
+                    && here.is_some_and(|h| h.start <= p.span.start && p.span.end <= h.end)
+            })
             .filter(|p| !p.span.shift(placed.start).touches(self.at.replace.end))
             .map(|p| item.slice(p.span))
             .collect();
         for p in &list {
-            if p.class != Class::Name(NameKind::Tag, true) || here.is_some_and(|h| h.touches(p.span.start)) {
+            if p.class != Class::Name(NameKind::Tag, true)
+                || here.is_some_and(|h| h.touches(p.span.start))
+            {
                 continue;
             }
             let name = item.slice(p.span);
-            let Some(d) = local(self.s, self.doc, placed, NameKind::Tag, name) else { continue };
+            let Some(d) = local(self.s, self.doc, placed, NameKind::Tag, name) else {
+                continue;
+            };
             let detail = d.stmt.slice(d.stmt.head_span()).trim().to_owned();
             let rank = if used.contains(name) { 4 } else { 1 };
             let list = ports(self.s, &d);
@@ -182,18 +219,32 @@ impl<'a> List<'a> {
                 self.add(rank, CompletionKind::Tag, name, Some(detail));
             } else {
                 for port in list {
-                    self.add(rank, CompletionKind::Port, &format!("{name}.{port}"), Some(detail.clone()));
+                    self.add(
+                        rank,
+                        CompletionKind::Port,
+                        &format!("{name}.{port}"),
+                        Some(detail.clone()),
+                    );
                 }
             }
         }
     }
 
     fn ports(&mut self, tag: &str, _typed: &str) {
-        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else { return };
-        let Some(d) = local(self.s, self.doc, placed, NameKind::Tag, tag) else { return };
+        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else {
+            return;
+        };
+        let Some(d) = local(self.s, self.doc, placed, NameKind::Tag, tag) else {
+            return;
+        };
         let from = self.at.replace.start + crate::view::to32(tag.len()) + 1;
         for port in ports(self.s, &d) {
-            let item = self.add(1, CompletionKind::Port, port, Some(format!("port of {tag}")));
+            let item = self.add(
+                1,
+                CompletionKind::Port,
+                port,
+                Some(format!("port of {tag}")),
+            );
             item.replace = Span::new(from, item.replace.end.max(from));
         }
     }
@@ -208,17 +259,30 @@ impl<'a> List<'a> {
             NameKind::Band => "band",
             _ => return,
         };
-        let mut docs: Vec<(u8, Doc)> = seen(self.s, self.doc).into_iter().map(|f| (rank, Doc::File(f))).collect();
+        let mut docs: Vec<(u8, Doc)> = seen(self.s, self.doc)
+            .into_iter()
+            .map(|f| (rank, Doc::File(f)))
+            .collect();
         docs.extend((0..library().files.len()).map(|i| (rank + 1, Doc::Library(i))));
         for (rank, doc) in docs {
             let Some(t) = tree(self.s, doc) else { continue };
             for p in t.items() {
-                let Some(stmt) = p.item.statement().filter(|x| x.keyword() == Some(word)) else { continue };
-                let Some(a) = stmt.atoms().get(1) else { continue };
+                let Some(stmt) = p.item.statement().filter(|x| x.keyword() == Some(word)) else {
+                    continue;
+                };
+                let Some(a) = stmt.atoms().get(1) else {
+                    continue;
+                };
                 let title = stmt.atoms().iter().find_map(|a| stmt.string(*a));
                 let detail = match (title, kind) {
                     (Some(t), _) => Some(t.to_owned()),
-                    (None, NameKind::Band) => Some(stmt.slice(stmt.span()).split_whitespace().skip(2).collect::<Vec<_>>().join(" ")),
+                    (None, NameKind::Band) => Some(
+                        stmt.slice(stmt.span())
+                            .split_whitespace()
+                            .skip(2)
+                            .collect::<Vec<_>>()
+                            .join(" "),
+                    ),
                     (None, _) => None,
                 };
                 let source = match doc {
@@ -231,7 +295,9 @@ impl<'a> List<'a> {
     }
 
     fn places(&mut self, rank: u8) {
-        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else { return };
+        let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else {
+            return;
+        };
         for p in crate::names::places_of(&placed.item) {
             self.add(rank, CompletionKind::Place, p, Some("place".to_owned()));
         }
@@ -254,7 +320,9 @@ impl<'a> List<'a> {
         for f in 0..self.s.files().len() {
             for p in self.s.files()[f].tree.items() {
                 for x in pieces_of(self.s, Doc::File(f), &p.item) {
-                    if matches!(x.class, Class::Name(k, _) if k == kind) && !x.span.shift(p.start).touches(self.at.replace.end) {
+                    if matches!(x.class, Class::Name(k, _) if k == kind)
+                        && !x.span.shift(p.start).touches(self.at.replace.end)
+                    {
                         all.insert(p.item.slice(x.span).to_owned());
                     }
                 }
@@ -280,7 +348,12 @@ impl<'a> List<'a> {
             for (j, u) in units_of(*d).enumerate() {
                 if symbols.insert(u.symbol()) {
                     let rank = u8::try_from(i.min(8)).unwrap_or(8);
-                    let item = self.add(rank, CompletionKind::Unit, u.symbol(), Some(u.name.to_owned()));
+                    let item = self.add(
+                        rank,
+                        CompletionKind::Unit,
+                        u.symbol(),
+                        Some(u.name.to_owned()),
+                    );
                     item.sort = format!("{rank}{j:04}");
                     item.documentation = Some(d.noun().to_owned());
                 }
@@ -292,7 +365,9 @@ impl<'a> List<'a> {
         if self.at.word() != "use" {
             return;
         }
-        let Some((_, start)) = self.at.quoted else { return };
+        let Some((_, start)) = self.at.quoted else {
+            return;
+        };
         let Doc::File(me) = self.doc else { return };
         let own = &self.s.files()[me].path;
         for (i, f) in self.s.files().iter().enumerate() {
@@ -324,20 +399,32 @@ impl<'a> List<'a> {
             "of" if word == "accuracy" => return self.words(1, &["reading", "full scale"]),
             "of" => {
                 return match word {
-                    "run" | "jumper" | "tail" => self.names(1, NameKind::Cable, CompletionKind::Cable),
-                    "connector" | "adapter" => self.names(1, NameKind::Connector, CompletionKind::Connector),
+                    "run" | "jumper" | "tail" => {
+                        self.names(1, NameKind::Cable, CompletionKind::Cable)
+                    }
+                    "connector" | "adapter" => {
+                        self.names(1, NameKind::Connector, CompletionKind::Connector)
+                    }
                     _ => self.names(1, NameKind::Device, CompletionKind::Device),
                 };
             }
             "on" => return self.names(1, NameKind::Band, CompletionKind::Band),
-            "with" if word != "impedance" => return self.names(1, NameKind::Instrument, CompletionKind::Instrument),
+            "with" if word != "impedance" => {
+                return self.names(1, NameKind::Instrument, CompletionKind::Instrument);
+            }
             "with" => return self.words(1, &["reactance"]),
             "by" => return self.heard(NameKind::Person, CompletionKind::Person),
             "shared" => return self.heard(NameKind::Shared, CompletionKind::Qualifier),
             "ends" | "family" => return self.heard(NameKind::Family, CompletionKind::Family),
-            "joins" if cx == Context::Connector => return self.heard(NameKind::Family, CompletionKind::Family),
-            "joins" | "adapter" => return self.names(1, NameKind::Connector, CompletionKind::Connector),
-            "connector" if cx != Context::Top => return self.names(1, NameKind::Connector, CompletionKind::Connector),
+            "joins" if cx == Context::Connector => {
+                return self.heard(NameKind::Family, CompletionKind::Family);
+            }
+            "joins" | "adapter" => {
+                return self.names(1, NameKind::Connector, CompletionKind::Connector);
+            }
+            "connector" if cx != Context::Top => {
+                return self.names(1, NameKind::Connector, CompletionKind::Connector);
+            }
             "kind" if cx == Context::Device => {
                 let kinds: Vec<&str> = PartKind::ALL.iter().map(|k| k.word()).collect();
                 return self.words(1, &kinds);
@@ -378,7 +465,20 @@ impl<'a> List<'a> {
     }
 
     fn qualifiers(&mut self, cx: Context, word: &str, last: SyntaxKind) {
-        let common = ["read", "sheet", "rated", "displayed", "guess", "typical", "maximum", "on", "at", "since", "with", "by"];
+        let common = [
+            "read",
+            "sheet",
+            "rated",
+            "displayed",
+            "guess",
+            "typical",
+            "maximum",
+            "on",
+            "at",
+            "since",
+            "with",
+            "by",
+        ];
         let have: BTreeSet<&str> = self.at.head.iter().map(|t| t.text).collect();
         let mut list: Vec<&str> = match (cx, word) {
             (_, "run" | "jumper" | "tail") => vec!["of", "added", "wet", "ends"],
@@ -415,7 +515,16 @@ impl<'a> List<'a> {
             }
             (Context::Device, "high" | "low" | "port") => vec!["passes"],
             (Context::Station | Context::Chain, w) if PartKind::from_word(w).is_some() => {
-                vec!["of", "passes", "swr", "return-loss", "rating", "isolation", "excess", "ends"]
+                vec![
+                    "of",
+                    "passes",
+                    "swr",
+                    "return-loss",
+                    "rating",
+                    "isolation",
+                    "excess",
+                    "ends",
+                ]
             }
             (Context::Top, _) => return,
             _ => Vec::new(),
@@ -426,10 +535,23 @@ impl<'a> List<'a> {
         if last == SyntaxKind::Unit {
             list.push("to");
         }
-        let keep: Vec<&str> = list.iter().take(own).copied().filter(|w| !have.contains(w)).collect();
-        let rest: Vec<&str> = list.iter().skip(own).copied().filter(|w| !have.contains(w)).collect();
+        let keep: Vec<&str> = list
+            .iter()
+            .take(own)
+            .copied()
+            .filter(|w| !have.contains(w))
+            .collect();
+        let rest: Vec<&str> = list
+            .iter()
+            .skip(own)
+            .copied()
+            .filter(|w| !have.contains(w))
+            .collect();
         self.words(2, &keep);
-        if matches!(last, SyntaxKind::Comma) && matches!(cx, Context::Station | Context::Chain) && PartKind::from_word(word).is_some() {
+        if matches!(last, SyntaxKind::Comma)
+            && matches!(cx, Context::Station | Context::Chain)
+            && PartKind::from_word(word).is_some()
+        {
             self.places(1);
         }
         if cx != Context::Top {
@@ -445,7 +567,12 @@ pub(crate) fn relative(from: &str, to: &str) -> String {
     let mut a: Vec<&str> = from.split('/').collect();
     a.pop();
     let b: Vec<&str> = to.split('/').collect();
-    let same = a.iter().zip(&b).take_while(|(x, y)| x == y).count().min(b.len() - 1);
+    let same = a
+        .iter()
+        .zip(&b)
+        .take_while(|(x, y)| x == y)
+        .count()
+        .min(b.len() - 1);
     let mut out = "../".repeat(a.len() - same);
     out.push_str(&b[same..].join("/"));
     out

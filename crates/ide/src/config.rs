@@ -33,6 +33,8 @@ pub struct Config {
     pub markdown: bool,
     /// Completions with places to fill in.
     pub snippets: bool,
+    /// Tooltips and edits of hints; without them hints are cheap, see [`hint_at`](crate::hint_at).
+    pub hint_details: bool,
     /// Findings shown of a file before "N more"; 0 for all.
     pub max_diagnostics: usize,
 }
@@ -40,11 +42,20 @@ pub struct Config {
 impl Default for Config {
     fn default() -> Self {
         Config {
-            hints: HintKinds { enabled: true, loss: true, power: true, radiated: true, limits: true, readings: true, cables: true },
+            hints: HintKinds {
+                enabled: true,
+                loss: true,
+                power: true,
+                radiated: true,
+                limits: true,
+                readings: true,
+                cables: true,
+            },
             bands: Vec::new(),
             lenses: true,
             markdown: true,
             snippets: true,
+            hint_details: true,
             max_diagnostics: 0,
         }
     }

@@ -41,10 +41,18 @@ pub fn diagnostics(s: &Snapshot, c: &Config) -> Vec<Vec<Finding>> {
     let view = View::new(s);
     let mut out: Vec<Vec<Finding>> = vec![Vec::new(); s.files().len()];
     for d in s.diagnostics() {
-        let Some(Place { doc: Doc::File(f), span }) = view.place(d.primary.loc) else { continue };
+        let Some(Place {
+            doc: Doc::File(f),
+            span,
+        }) = view.place(d.primary.loc)
+        else {
+            continue;
+        };
         out[f].push(finding(&view, &d, span));
     }
-    out.into_iter().map(|list| capped(list, c.max_diagnostics)).collect()
+    out.into_iter()
+        .map(|list| capped(list, c.max_diagnostics))
+        .collect()
 }
 
 /// The findings of one file.
@@ -63,7 +71,8 @@ fn capped(mut list: Vec<Finding>, max: usize) -> Vec<Finding> {
     list.sort_by_key(|f| std::cmp::Reverse(f.severity));
     list.truncate(max);
     if let Some(last) = list.last_mut() {
-        last.message.push_str(&format!("\n({} more in this file)", all - max));
+        last.message
+            .push_str(&format!("\n({} more in this file)", all - max));
     }
     list.sort_by_key(|f| (f.span.start, f.span.end));
     list
@@ -81,9 +90,18 @@ fn finding(view: &View<'_>, d: &Diagnostic, span: Span) -> Finding {
     let related = d
         .related
         .iter()
-        .filter_map(|l| Some(Related { place: view.place(l.loc)?, message: l.message.clone() }))
+        .filter_map(|l| {
+            Some(Related {
+                place: view.place(l.loc)?,
+                message: l.message.clone(),
+            })
+        })
         .collect();
-    let fixes = d.fixes.iter().filter_map(|f| action(view, f, d, span)).collect();
+    let fixes = d
+        .fixes
+        .iter()
+        .filter_map(|f| action(view, f, d, span))
+        .collect();
     Finding {
         span,
         code: d.code.id,
@@ -103,7 +121,11 @@ fn action(view: &View<'_>, f: &Fix, d: &Diagnostic, span: Span) -> Option<Action
         if matches!(place.doc, Doc::Library(_)) {
             return None;
         }
-        edits.push(TextEdit { doc: place.doc, span: place.span, text: e.text.clone() });
+        edits.push(TextEdit {
+            doc: place.doc,
+            span: place.span,
+            text: e.text.clone(),
+        });
     }
     let mut title = f.title.clone();
     if let Some(first) = title.chars().next() {

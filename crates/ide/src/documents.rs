@@ -47,7 +47,9 @@ pub enum LensCommand {
 /// a station its nearest limit.
 #[must_use]
 pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
-    let Doc::File(file) = doc else { return Vec::new() };
+    let Doc::File(file) = doc else {
+        return Vec::new();
+    };
     if !c.lenses {
         return Vec::new();
     }
@@ -62,34 +64,73 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
             };
             if let Some(st) = station {
                 let all: Vec<(&ChainResult, &BandResult, &LimitResult)> = limits(&result.chains, c);
-                let worst = all.iter().min_by(|a, b| a.2.margin_db.total_cmp(&b.2.margin_db));
+                let worst = all
+                    .iter()
+                    .min_by(|a, b| a.2.margin_db.total_cmp(&b.2.margin_db));
                 if let (Some((chain, b, l)), Some(p)) = (worst, view.place(st.name.loc)) {
                     out.push(Lens {
                         span: p.span,
-                        title: format!("nearest limit: {} on {}, {} {}", view.text(chain.name), b.band, verdict(l), margin(l)),
-                        command: LensCommand::Report { file, name: st.name.text.to_string() },
+                        title: format!(
+                            "nearest limit: {} on {}, {} {}",
+                            view.text(chain.name),
+                            b.band,
+                            verdict(l),
+                            margin(l)
+                        ),
+                        command: LensCommand::Report {
+                            file,
+                            name: st.name.text.to_string(),
+                        },
                     });
                 }
             }
             for chain in &result.chains {
-                let Some(p) = view.place(chain.name) else { continue };
+                let Some(p) = view.place(chain.name) else {
+                    continue;
+                };
                 let name = match station {
                     Some(st) => format!("{}/{}", st.name.text, view.text(chain.name)),
                     None => view.text(chain.name).to_owned(),
                 };
                 let mine = limits(std::slice::from_ref(chain), c);
-                let worst = mine.iter().min_by(|a, b| a.2.margin_db.total_cmp(&b.2.margin_db));
+                let worst = mine
+                    .iter()
+                    .min_by(|a, b| a.2.margin_db.total_cmp(&b.2.margin_db));
                 let shown = chain.bands.iter().filter(|b| c.shows(&b.band));
                 match worst {
                     Some((_, b, l)) => out.push(Lens {
                         span: p.span,
-                        title: format!("{}{} {}", if chain.bands.len() > 1 { format!("{}: ", b.band) } else { String::new() }, verdict(l), margin(l)),
-                        command: LensCommand::Report { file, name: name.clone() },
+                        title: format!(
+                            "{}{} {}",
+                            if chain.bands.len() > 1 {
+                                format!("{}: ", b.band)
+                            } else {
+                                String::new()
+                            },
+                            verdict(l),
+                            margin(l)
+                        ),
+                        command: LensCommand::Report {
+                            file,
+                            name: name.clone(),
+                        },
                     }),
                     None => {
-                        let text: Vec<String> = shown.clone().filter(|b| b.complete).take(3).map(|b| summary(chain, b)).collect();
+                        let text: Vec<String> = shown
+                            .clone()
+                            .filter(|b| b.complete)
+                            .take(3)
+                            .map(|b| summary(chain, b))
+                            .collect();
                         if !text.is_empty() {
-                            out.push(Lens { span: p.span, title: text.join(", "), command: LensCommand::Report { file, name: name.clone() } });
+                            out.push(Lens {
+                                span: p.span,
+                                title: text.join(", "),
+                                command: LensCommand::Report {
+                                    file,
+                                    name: name.clone(),
+                                },
+                            });
                         }
                     }
                 }
@@ -102,8 +143,15 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                     if total > 0.0 {
                         out.push(Lens {
                             span: p.span,
-                            title: format!("largest doubt: {cause}, {} % of ± {}", number(100.0 * u * u / total, 0), db(b.uncertainty_db)),
-                            command: LensCommand::Explain { file, line: places.line(chain.loc) },
+                            title: format!(
+                                "largest doubt: {cause}, {} % of ± {}",
+                                number(100.0 * u * u / total, 0),
+                                db(b.uncertainty_db)
+                            ),
+                            command: LensCommand::Explain {
+                                file,
+                                line: places.line(chain.loc),
+                            },
                         });
                     }
                 }
@@ -114,7 +162,10 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
     out
 }
 
-fn limits<'r>(chains: &'r [ChainResult], c: &Config) -> Vec<(&'r ChainResult, &'r BandResult, &'r LimitResult)> {
+fn limits<'r>(
+    chains: &'r [ChainResult],
+    c: &Config,
+) -> Vec<(&'r ChainResult, &'r BandResult, &'r LimitResult)> {
     chains
         .iter()
         .flat_map(|x| x.bands.iter().map(move |b| (x, b)))
@@ -132,7 +183,12 @@ fn verdict(l: &LimitResult) -> &'static str {
 }
 
 fn margin(l: &LimitResult) -> String {
-    format!("{} the {} limit{}", under_or_over(l.margin_db), l.quantity.word(), plus_minus(l.uncertainty_db))
+    format!(
+        "{} the {} limit{}",
+        under_or_over(l.margin_db),
+        l.quantity.word(),
+        plus_minus(l.uncertainty_db)
+    )
 }
 
 fn summary(chain: &ChainResult, b: &BandResult) -> String {
@@ -142,7 +198,11 @@ fn summary(chain: &ChainResult, b: &BandResult) -> String {
         (_, _, None, Some(w)) => power(w),
         _ => format!("loss {}", db(b.total_db)),
     };
-    if chain.bands.len() > 1 { format!("{} {value}", b.band) } else { value }
+    if chain.bands.len() > 1 {
+        format!("{} {value}", b.band)
+    } else {
+        value
+    }
 }
 
 /// The report as Markdown: of a station, of a chain (by name or as `station/chain`), or of the
@@ -164,13 +224,18 @@ pub fn report_markdown(s: &Snapshot, file: usize, name: Option<&str>) -> Option<
             let own = view.text(chain.name);
             let wanted = match name {
                 None => true,
-                Some(n) => n == own || (!title.is_empty() && (n == title || n == format!("{title}/{own}"))),
+                Some(n) => {
+                    n == own || (!title.is_empty() && (n == title || n == format!("{title}/{own}")))
+                }
             };
             if !wanted {
                 continue;
             }
             if let Some(st) = station.filter(|_| std::mem::take(&mut first)) {
-                let long = st.title.as_ref().map_or_else(String::new, |t| format!(": {}", escape(t)));
+                let long = st
+                    .title
+                    .as_ref()
+                    .map_or_else(String::new, |t| format!(": {}", escape(t)));
                 out.push_str(&format!("# {}{long}\n\n", escape(&st.name.text)));
             }
             chain_report(&mut out, &view, &places, chain, &low.meaning);
@@ -183,25 +248,51 @@ fn table(out: &mut String, head: &[&str], rows: &[Vec<String>]) {
     if rows.is_empty() {
         return;
     }
-    out.push_str(&format!("| {} |\n|{}\n", head.join(" | "), " --- |".repeat(head.len())));
+    out.push_str(&format!(
+        "| {} |\n|{}\n",
+        head.join(" | "),
+        " --- |".repeat(head.len())
+    ));
     for r in rows {
-        out.push_str(&format!("| {} |\n", r.iter().map(|c| escape(c)).collect::<Vec<_>>().join(" | ")));
+        out.push_str(&format!(
+            "| {} |\n",
+            r.iter().map(|c| escape(c)).collect::<Vec<_>>().join(" | ")
+        ));
     }
     out.push('\n');
 }
 
-fn chain_report(out: &mut String, view: &View<'_>, places: &Places<'_>, chain: &ChainResult, meaning: &Meaning) {
-    out.push_str(&format!("## {} ({})\n\n", escape(view.text(chain.name)), chain.direction.word()));
+fn chain_report(
+    out: &mut String,
+    view: &View<'_>,
+    places: &Places<'_>,
+    chain: &ChainResult,
+    meaning: &Meaning,
+) {
+    out.push_str(&format!(
+        "## {} ({})\n\n",
+        escape(view.text(chain.name)),
+        chain.direction.word()
+    ));
     let rows: Vec<Vec<String>> = chain.bands.iter().map(total_row).collect();
-    table(out, &["band", "loss", "at the end", "ERP", "EIRP", "± (k = 2)"], &rows);
+    table(
+        out,
+        &["band", "loss", "at the end", "ERP", "EIRP", "± (k = 2)"],
+        &rows,
+    );
     for b in &chain.bands {
         let name = match b.point {
             Some(p) => format!("{} {p}", b.band),
             None => b.band.to_string(),
         };
-        out.push_str(&format!("### {}\n\n", escape(&crate::cables::named(&name, b.hz))));
+        out.push_str(&format!(
+            "### {}\n\n",
+            escape(&crate::cables::named(&name, b.hz))
+        ));
         if !b.complete {
-            out.push_str("Not all parts could be worked out; the figures hold for those that could.\n\n");
+            out.push_str(
+                "Not all parts could be worked out; the figures hold for those that could.\n\n",
+            );
         }
         let rows: Vec<Vec<String>> = b
             .nodes
@@ -215,11 +306,27 @@ fn chain_report(out: &mut String, view: &View<'_>, places: &Places<'_>, chain: &
                     (None, "join") => format!("join {}", view.text(n.def)),
                     (None, k) => k.to_owned(),
                 };
-                let level = if n.power_w.is_finite() { both(n.power_w) } else { "–".to_owned() };
-                vec![part, db(n.loss_db), db(n.cumulative_db), level, db(n.uncertainty_db), number(n.swr, 2), n.basis.word().to_owned()]
+                let level = if n.power_w.is_finite() {
+                    both(n.power_w)
+                } else {
+                    "–".to_owned()
+                };
+                vec![
+                    part,
+                    db(n.loss_db),
+                    db(n.cumulative_db),
+                    level,
+                    db(n.uncertainty_db),
+                    number(n.swr, 2),
+                    n.basis.word().to_owned(),
+                ]
             })
             .collect();
-        table(out, &["part", "loss", "so far", "behind it", "±", "SWR", "basis"], &rows);
+        table(
+            out,
+            &["part", "loss", "so far", "behind it", "±", "SWR", "basis"],
+            &rows,
+        );
         let rows: Vec<Vec<String>> = b
             .limits
             .iter()
@@ -235,22 +342,57 @@ fn chain_report(out: &mut String, view: &View<'_>, places: &Places<'_>, chain: &
                 ]
             })
             .collect();
-        table(out, &["limit", "at most", "is", "margin", "±", "verdict", "transmitter power that meets it"], &rows);
+        table(
+            out,
+            &[
+                "limit",
+                "at most",
+                "is",
+                "margin",
+                "±",
+                "verdict",
+                "transmitter power that meets it",
+            ],
+            &rows,
+        );
         let rows: Vec<Vec<String>> = b
             .readings
             .iter()
             .map(|r| {
-                let show = |x: f64| if r.power.is_some() { power(x) } else { format!("SWR {}", number(x, 2)) };
-                vec![format!("line {}", places.line(r.loc)), show(r.read), show(r.expected), decibel_signed(r.difference_db), db(r.uncertainty_db), r.verdict.reading_word().to_owned()]
+                let show = |x: f64| {
+                    if r.power.is_some() {
+                        power(x)
+                    } else {
+                        format!("SWR {}", number(x, 2))
+                    }
+                };
+                vec![
+                    format!("line {}", places.line(r.loc)),
+                    show(r.read),
+                    show(r.expected),
+                    decibel_signed(r.difference_db),
+                    db(r.uncertainty_db),
+                    r.verdict.reading_word().to_owned(),
+                ]
             })
             .collect();
-        table(out, &["reading", "read", "expected", "difference", "±", "verdict"], &rows);
+        table(
+            out,
+            &["reading", "read", "expected", "difference", "±", "verdict"],
+            &rows,
+        );
         let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
         let rows: Vec<Vec<String>> = b
             .causes(places, meaning)
             .into_iter()
             .filter(|c| c.1 > 0.0)
-            .map(|(cause, u)| vec![cause, format!("{} dB", number(u, 3)), percent(if total > 0.0 { u * u / total } else { 0.0 })])
+            .map(|(cause, u)| {
+                vec![
+                    cause,
+                    format!("{} dB", number(u, 3)),
+                    percent(if total > 0.0 { u * u / total } else { 0.0 }),
+                ]
+            })
             .collect();
         table(out, &["cause of doubt", "standard", "share"], &rows);
         let list = b.assumptions(places);
@@ -274,7 +416,11 @@ pub fn explain_markdown(s: &Snapshot, file: usize, line: u32) -> Option<String> 
     }
     let view = View::new(s);
     let mut w = Writer::new(&view, true);
-    let text = doc_text(s, Doc::File(file)).lines().nth(line.saturating_sub(1) as usize).unwrap_or("").trim();
+    let text = doc_text(s, Doc::File(file))
+        .lines()
+        .nth(line.saturating_sub(1) as usize)
+        .unwrap_or("")
+        .trim();
     w.title(&format!("{path}:{line}"), "");
     w.code(text);
     for d in &all {

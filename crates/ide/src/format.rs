@@ -3,7 +3,7 @@
 use downlead_base::Span;
 use downlead_eval::Snapshot;
 
-use crate::view::{Doc, TextEdit, clamp, doc_text, line_end, line_start, to32};
+use crate::view::{Doc, TextEdit, clamp, doc_text, line_end, line_start, to32, tree};
 
 /// Edits that put a whole document's blanks in order.
 #[must_use]
@@ -27,7 +27,25 @@ pub fn format_range(s: &Snapshot, doc: Doc, range: Span) -> Vec<TextEdit> {
         range.end
     };
     let end = line_end(text, last);
-    format(s, doc).into_iter().filter(|e| start <= e.span.start && e.span.end <= end).collect()
+    // items are formatted each for itself; the one behind says which blank lines stay
+    let Some(tree) = tree(s, doc).filter(|_| matches!(doc, Doc::File(_))) else {
+        return Vec::new();
+    };
+    let items = tree.items();
+    let (Some(first), Some(last)) = (tree.item_at(start), tree.item_at(end)) else {
+        return Vec::new();
+    };
+    let from = items[first.saturating_sub(1)].start;
+    let to = items[(last + 1).min(items.len() - 1)].span().end;
+    let old = text.get(from as usize..to as usize).unwrap_or("");
+    minimal_edits(doc, old, &downlead_syntax::format(old))
+        .into_iter()
+        .map(|e| TextEdit {
+            span: e.span.shift(from),
+            ..e
+        })
+        .filter(|e| start <= e.span.start && e.span.end <= end)
+        .collect()
 }
 
 /// Edits after a character was typed at `offset` (the offset is behind it): after a line end the
@@ -44,12 +62,17 @@ pub fn format_on_type(s: &Snapshot, doc: Doc, offset: u32, ch: char) -> Vec<Text
             let (start, end) = (line_start(text, offset), line_end(text, offset));
             let line = text.get(start as usize..end as usize).unwrap_or("");
             let blanks = to32(line.len() - line.trim_start_matches([' ', '\t']).len());
-            let depth = depth_at(text, start).saturating_sub(usize::from(line.trim_start().starts_with('}')));
+            let depth = depth_at(text, start)
+                .saturating_sub(usize::from(line.trim_start().starts_with('}')));
             let want = " ".repeat(4 * depth);
             let span = Span::new(start, start + blanks);
             if text.get(span.range()) != Some(&want) {
                 edits.retain(|e| e.span.end <= start);
-                edits.push(TextEdit { doc, span, text: want });
+                edits.push(TextEdit {
+                    doc,
+                    span,
+                    text: want,
+                });
             }
             edits
         }
@@ -85,7 +108,10 @@ fn depth_at(text: &str, offset: u32) -> usize {
 /// The smallest edits, line by line and within a line, that turn `old` into `new`.
 #[must_use]
 pub fn minimal_edits(doc: Doc, old: &str, new: &str) -> Vec<TextEdit> {
-    let (a, b): (Vec<&str>, Vec<&str>) = (old.split_inclusive('\n').collect(), new.split_inclusive('\n').collect());
+    let (a, b): (Vec<&str>, Vec<&str>) = (
+        old.split_inclusive('\n').collect(),
+        new.split_inclusive('\n').collect(),
+    );
     let mut out = Vec::new();
     let (mut i, mut j, mut at) = (0, 0, 0usize);
     while i < a.len() || j < b.len() {
@@ -119,11 +145,17 @@ pub fn minimal_edits(doc: Doc, old: &str, new: &str) -> Vec<TextEdit> {
 }
 
 fn bare(line: &str) -> String {
-    line.chars().filter(|c| !matches!(c, ' ' | '\t' | '\r' | '\n')).collect()
+    line.chars()
+        .filter(|c| !matches!(c, ' ' | '\t' | '\r' | '\n'))
+        .collect()
 }
 
 fn edit(doc: Doc, start: usize, end: usize, text: &str) -> TextEdit {
-    TextEdit { doc, span: Span::new(to32(start), to32(end)), text: text.to_owned() }
+    TextEdit {
+        doc,
+        span: Span::new(to32(start), to32(end)),
+        text: text.to_owned(),
+    }
 }
 
 /// Edits of the runs of blanks in which two lines differ.
@@ -132,7 +164,12 @@ fn within(doc: Doc, at: usize, x: &str, y: &str, out: &mut Vec<TextEdit>) {
         return;
     }
     if bare(x) != bare(y) {
-        let pre = x.char_indices().zip(y.chars()).take_while(|((_, a), b)| a == b).last().map_or(0, |((i, c), _)| i + c.len_utf8());
+        let pre = x
+            .char_indices()
+            .zip(y.chars())
+            .take_while(|((_, a), b)| a == b)
+            .last()
+            .map_or(0, |((i, c), _)| i + c.len_utf8());
         let post = x[pre..]
             .char_indices()
             .rev()
@@ -140,7 +177,12 @@ fn within(doc: Doc, at: usize, x: &str, y: &str, out: &mut Vec<TextEdit>) {
             .take_while(|((_, a), b)| a == b)
             .last()
             .map_or(0, |((i, _), _)| x.len() - pre - i);
-        out.push(edit(doc, at + pre, at + x.len() - post, &y[pre..y.len() - post]));
+        out.push(edit(
+            doc,
+            at + pre,
+            at + x.len() - post,
+            &y[pre..y.len() - post],
+        ));
         return;
     }
     let blank = |c: char| matches!(c, ' ' | '\t' | '\r' | '\n');
@@ -153,7 +195,9 @@ fn within(doc: Doc, at: usize, x: &str, y: &str, out: &mut Vec<TextEdit>) {
         }
         i += rx;
         j += ry;
-        let Some(c) = x[i..].chars().next() else { break };
+        let Some(c) = x[i..].chars().next() else {
+            break;
+        };
         i += c.len_utf8();
         j += c.len_utf8();
         if j > y.len() {

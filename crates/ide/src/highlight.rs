@@ -39,10 +39,19 @@ pub fn highlights(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Highlight> {
         return occurrences(s, doc, placed, &n)
             .into_iter()
             .filter(|o| o.place.doc == doc)
-            .map(|o: Occurrence| Highlight { span: o.place.span, kind: if o.def { HighlightKind::Write } else { HighlightKind::Read } })
+            .map(|o: Occurrence| Highlight {
+                span: o.place.span,
+                kind: if o.def {
+                    HighlightKind::Write
+                } else {
+                    HighlightKind::Read
+                },
+            })
             .collect();
     }
-    let Some((placed, p)) = piece(s, doc, offset) else { return Vec::new() };
+    let Some((placed, p)) = piece(s, doc, offset) else {
+        return Vec::new();
+    };
     if matches!(p.class, Class::Keyword(_)) && placed.item.slice(p.span) == "chain" {
         return path(s, doc, offset, p.span.shift(placed.start));
     }
@@ -50,7 +59,9 @@ pub fn highlights(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Highlight> {
 }
 
 fn path(s: &Snapshot, doc: Doc, offset: u32, own: Span) -> Vec<Highlight> {
-    let Some(placed) = item_at(s, doc, offset) else { return Vec::new() };
+    let Some(placed) = item_at(s, doc, offset) else {
+        return Vec::new();
+    };
     let item = &placed.item;
     let local_offset = offset - placed.start;
     let mut chain = None;
@@ -59,8 +70,13 @@ fn path(s: &Snapshot, doc: Doc, offset: u32, own: Span) -> Vec<Highlight> {
             chain = Some(x.span());
         }
     });
-    let Some(chain) = chain else { return Vec::new() };
-    let mut out = vec![Highlight { span: own, kind: HighlightKind::Write }];
+    let Some(chain) = chain else {
+        return Vec::new();
+    };
+    let mut out = vec![Highlight {
+        span: own,
+        kind: HighlightKind::Write,
+    }];
     for p in pieces_of(s, doc, item) {
         if !(chain.start <= p.span.start && p.span.end <= chain.end) {
             continue;
@@ -69,12 +85,21 @@ fn path(s: &Snapshot, doc: Doc, offset: u32, own: Span) -> Vec<Highlight> {
             && downlead_station::model::PartKind::from_word(item.slice(p.span)).is_some();
         match p.class {
             Class::Name(NameKind::Tag, false) => {
-                out.push(Highlight { span: p.span.shift(placed.start), kind: HighlightKind::Text });
+                out.push(Highlight {
+                    span: p.span.shift(placed.start),
+                    kind: HighlightKind::Text,
+                });
                 if let Some(d) = local(s, doc, placed, NameKind::Tag, item.slice(p.span)) {
-                    out.push(Highlight { span: d.focus().span, kind: HighlightKind::Text });
+                    out.push(Highlight {
+                        span: d.focus().span,
+                        kind: HighlightKind::Text,
+                    });
                 }
             }
-            _ if inline => out.push(Highlight { span: p.span.shift(placed.start), kind: HighlightKind::Text }),
+            _ if inline => out.push(Highlight {
+                span: p.span.shift(placed.start),
+                kind: HighlightKind::Text,
+            }),
             _ => {}
         }
     }
@@ -88,7 +113,9 @@ fn path(s: &Snapshot, doc: Doc, offset: u32, own: Span) -> Vec<Highlight> {
 /// are left to rename, which sees those files and the conflicts.
 #[must_use]
 pub fn linked_ranges(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Span> {
-    let Some((placed, n)) = name_at(s, doc, offset) else { return Vec::new() };
+    let Some((placed, n)) = name_at(s, doc, offset) else {
+        return Vec::new();
+    };
     if !matches!(n.kind, NameKind::Tag | NameKind::Place) || matches!(doc, Doc::Library(_)) {
         return Vec::new();
     }

@@ -7,10 +7,12 @@ use std::collections::BTreeMap;
 
 use downlead_base::{Loc, Span};
 use downlead_eval::Snapshot;
-use downlead_eval::result::{BandResult, ChainResult, LimitResult, NodeResult, ReadingResult, Verdict};
+use downlead_eval::result::{
+    BandResult, ChainResult, LimitResult, NodeResult, ReadingResult, Verdict,
+};
 use downlead_quantity::{db, decibel_signed, number, power, power_dbm};
 use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, PartData, Step};
-use rustc_hash::FxHashSet;
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::cables;
 use crate::config::Config;
@@ -51,6 +53,18 @@ impl InlayHint {
     }
 }
 
+/// The hint of one line with all its details, for an editor that asks for them later.
+#[must_use]
+pub fn hint_at(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<InlayHint> {
+    let c = Config {
+        hint_details: true,
+        ..c.clone()
+    };
+    inlay_hints(s, doc, Span::new(offset, offset), &c)
+        .into_iter()
+        .next()
+}
+
 /// What gathers on one line.
 #[derive(Default)]
 struct Line {
@@ -61,7 +75,11 @@ struct Line {
 
 impl Line {
     fn push(&mut self, text: impl Into<String>, tooltip: Option<String>, target: Option<Place>) {
-        self.parts.push(LabelPart { text: text.into(), tooltip, target });
+        self.parts.push(LabelPart {
+            text: text.into(),
+            tooltip,
+            target,
+        });
     }
 
     fn word(&mut self, text: impl Into<String>) {
@@ -79,7 +97,14 @@ pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Inlay
         return Vec::new();
     }
     let view = View::new(s);
-    let mut h = Hints { view: &view, doc, text: doc_text(s, doc), range, c, lines: BTreeMap::new() };
+    let mut h = Hints {
+        view: &view,
+        doc,
+        text: doc_text(s, doc),
+        range,
+        c,
+        lines: BTreeMap::new(),
+    };
     if c.hints.cables {
         for (offset, line) in cables::heads(&view, doc, range, c) {
             h.at(offset).parts.extend(line);
@@ -88,7 +113,9 @@ pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Inlay
     if let Doc::File(file) = doc {
         for scope in s.scopes().iter().filter(|x| x.file() == file) {
             for (item, low, result) in scope.items() {
-                let Some(at) = view.place(Loc::new(item.id, Span::new(0, item.len))) else { continue };
+                let Some(at) = view.place(Loc::new(item.id, Span::new(0, item.len))) else {
+                    continue;
+                };
                 if at.span.end < range.start || at.span.start > range.end {
                     continue;
                 }
@@ -124,7 +151,11 @@ impl Hints<'_, '_> {
     }
 
     fn bands<'c>(&self, chain: &'c ChainResult) -> Vec<&'c BandResult> {
-        chain.bands.iter().filter(|b| self.c.shows(&b.band)).collect()
+        chain
+            .bands
+            .iter()
+            .filter(|b| self.c.shows(&b.band))
+            .collect()
     }
 
     fn chain(&mut self, chain: &ChainResult, meaning: &Meaning) {
@@ -137,7 +168,11 @@ impl Hints<'_, '_> {
         let broken = broken(meaning);
         let mut seen = FxHashSet::default();
         for b in &bands {
-            for n in b.nodes.iter().filter(|n| n.kind != "join" && !broken.contains(&n.def)) {
+            for n in b
+                .nodes
+                .iter()
+                .filter(|n| n.kind != "join" && !broken.contains(&n.def))
+            {
                 if seen.insert(n.chain) {
                     self.part(chain, &bands, n.chain);
                 }
@@ -156,7 +191,9 @@ impl Hints<'_, '_> {
         if !self.c.hints.loss {
             return;
         }
-        let Some(end) = self.end_of(chain.loc) else { return };
+        let Some(end) = self.end_of(chain.loc) else {
+            return;
+        };
         let complete: Vec<&BandResult> = bands.iter().copied().filter(|b| b.complete).collect();
         if complete.is_empty() {
             self.at(end).word("incomplete");
@@ -170,8 +207,14 @@ impl Hints<'_, '_> {
             line.push(format!("{}{}", label(b, many), db(b.total_db)), None, None);
         }
         for b in &complete {
-            let worst = b.worst_db.map_or_else(String::new, |w| format!(", {} to {} over all phases", db(w[0]), db(w[1])));
-            line.tooltip.push(format!("{}: loss {}{worst}", label(b, true).trim(), db(b.total_db)));
+            let worst = b.worst_db.map_or_else(String::new, |w| {
+                format!(", {} to {} over all phases", db(w[0]), db(w[1]))
+            });
+            line.tooltip.push(format!(
+                "{}: loss {}{worst}",
+                label(b, true).trim(),
+                db(b.total_db)
+            ));
         }
     }
 
@@ -182,15 +225,28 @@ impl Hints<'_, '_> {
         let Some(end) = self.end_of(loc) else { return };
         let rows: Vec<(&BandResult, &NodeResult)> = bands
             .iter()
-            .filter_map(|b| Some((*b, b.nodes.iter().find(|n| n.chain == loc && n.kind != "join")?)))
+            .filter_map(|b| {
+                Some((
+                    *b,
+                    b.nodes
+                        .iter()
+                        .find(|n| n.chain == loc && n.kind != "join")?,
+                ))
+            })
             .collect();
-        let Some((_, first)) = rows.first() else { return };
+        let Some((_, first)) = rows.first() else {
+            return;
+        };
         let many = chain.bands.len() > 1;
         let receive = chain.direction == Direction::Receive;
-        let (kinds, view) = (self.c.hints, self.view);
+        let (kinds, details, view) = (self.c.hints, self.c.hint_details, self.view);
         let target = view.place(first.def).filter(|_| first.def != first.chain);
-        let indent = indent(self.text, line_start(self.text, end)).to_owned();
-        let fits = self.can_pin(loc, end);
+        let fits = details && self.can_pin(loc, end);
+        let indent = if fits {
+            indent(self.text, line_start(self.text, end)).to_owned()
+        } else {
+            String::new()
+        };
         let shown: Vec<(&BandResult, &NodeResult)> = ends(&rows);
         let count = rows.len();
         let line = self.at(end);
@@ -202,20 +258,34 @@ impl Hints<'_, '_> {
             if kinds.loss && (!source || n.loss_db.abs() >= 0.005) {
                 line.push(
                     format!("{} dB", padded(&loss(n.loss_db), 5)),
-                    Some(format!("loss of this part; {} so far", db(n.cumulative_db))),
+                    details.then(|| format!("loss of this part; {} so far", db(n.cumulative_db))),
                     target,
                 );
             }
             if kinds.power && n.power_w.is_finite() {
-                let value = if receive { power_dbm(n.power_w) } else { power(n.power_w) };
-                let arrow = if line.parts.len() > before { " → " } else { "→ " };
+                let value = if receive {
+                    power_dbm(n.power_w)
+                } else {
+                    power(n.power_w)
+                };
+                let arrow = if line.parts.len() > before {
+                    " → "
+                } else {
+                    "→ "
+                };
                 line.word(arrow);
                 line.push(
                     padded(&value, 7),
-                    Some(if receive {
-                        "level here when the receiver just gets what it needs".to_owned()
-                    } else {
-                        format!("net power behind it: {}{}", both(n.power_w), plus_minus(n.uncertainty_db))
+                    details.then(|| {
+                        if receive {
+                            "level here when the receiver just gets what it needs".to_owned()
+                        } else {
+                            format!(
+                                "net power behind it: {}{}",
+                                both(n.power_w),
+                                plus_minus(n.uncertainty_db)
+                            )
+                        }
                     }),
                     None,
                 );
@@ -224,13 +294,20 @@ impl Hints<'_, '_> {
                 radiated(line, b, n, receive);
             }
         }
+        if !details {
+            return;
+        }
         for (b, n) in &rows {
             line.tooltip.push(row(b, n, receive));
             if !receive && fits && n.power_w > 0.0 && b.complete {
                 // a frequency that is no band cannot be named behind `on`
                 let named = !many || is_name(&b.band);
                 if named && b.point.is_none() {
-                    let on = if many { format!(" on {}", b.band) } else { String::new() };
+                    let on = if many {
+                        format!(" on {}", b.band)
+                    } else {
+                        String::new()
+                    };
                     line.pins.push(pin(&indent, b, n, &on));
                 }
             }
@@ -239,21 +316,31 @@ impl Hints<'_, '_> {
 
     /// Whether a statement may be put below a line: it has no block, and nothing pinned there yet.
     fn can_pin(&self, loc: Loc, end: u32) -> bool {
-        let Some(p) = self.view.place(loc) else { return false };
-        let tail = self.text.get(p.span.end as usize..end as usize).unwrap_or("{");
+        let Some(p) = self.view.place(loc) else {
+            return false;
+        };
+        let tail = self
+            .text
+            .get(p.span.end as usize..end as usize)
+            .unwrap_or("{");
         let next = self.text.get(end as usize..).unwrap_or("").trim_start();
         !tail.contains(['{', ';', '}']) && !next.starts_with("expect ")
     }
 
     fn limits(&mut self, bands: &[&BandResult]) {
         let mut seen = FxHashSet::default();
-        let all: Vec<(&BandResult, &LimitResult)> = bands.iter().flat_map(|b| b.limits.iter().map(move |l| (*b, l))).collect();
+        let all: Vec<(&BandResult, &LimitResult)> = bands
+            .iter()
+            .flat_map(|b| b.limits.iter().map(move |l| (*b, l)))
+            .collect();
         for (_, l) in &all {
             if !seen.insert(l.loc) {
                 continue;
             }
             let rows: Vec<_> = all.iter().filter(|r| r.1.loc == l.loc).collect();
-            let Some(end) = self.end_of(l.loc) else { continue };
+            let Some(end) = self.end_of(l.loc) else {
+                continue;
+            };
             let line = self.at(end);
             // the worst one first: it decides
             let mut shown = rows.clone();
@@ -269,8 +356,18 @@ impl Hints<'_, '_> {
                     Verdict::CannotTell => "cannot tell",
                 };
                 line.push(
-                    format!("{}{verdict}: {}{}", label(b, many), under_or_over(l.margin_db), plus_minus(l.uncertainty_db)),
-                    Some(format!("{} is {}, the limit {}", l.quantity.word().to_uppercase(), both(l.value_w), both(l.limit_w))),
+                    format!(
+                        "{}{verdict}: {}{}",
+                        label(b, many),
+                        under_or_over(l.margin_db),
+                        plus_minus(l.uncertainty_db)
+                    ),
+                    Some(format!(
+                        "{} is {}, the limit {}",
+                        l.quantity.word().to_uppercase(),
+                        both(l.value_w),
+                        both(l.limit_w)
+                    )),
                     None,
                 );
             }
@@ -285,7 +382,10 @@ impl Hints<'_, '_> {
                     plus_minus(l.uncertainty_db)
                 );
                 if let Some(w) = l.safe_w.filter(|_| l.verdict != Verdict::Yes) {
-                    t.push_str(&format!("; met beyond doubt at a transmitter power of {}", power(w)));
+                    t.push_str(&format!(
+                        "; met beyond doubt at a transmitter power of {}",
+                        power(w)
+                    ));
                 }
                 line.tooltip.push(t);
             }
@@ -293,26 +393,46 @@ impl Hints<'_, '_> {
     }
 
     fn readings(&mut self, bands: &[&BandResult]) {
-        let all: Vec<(&BandResult, &ReadingResult)> = bands.iter().flat_map(|b| b.readings.iter().map(move |r| (*b, r))).collect();
+        let all: Vec<(&BandResult, &ReadingResult)> = bands
+            .iter()
+            .flat_map(|b| b.readings.iter().map(move |r| (*b, r)))
+            .collect();
         let many = bands.len() > 1;
         let mut count: BTreeMap<u32, usize> = BTreeMap::new();
         for (b, r) in &all {
-            let Some(end) = self.end_of(r.loc) else { continue };
+            let Some(end) = self.end_of(r.loc) else {
+                continue;
+            };
             let nth = count.entry(end).or_default();
             *nth += 1;
             let line = self.at(end);
             let (word, note) = match r.verdict {
                 Verdict::Yes => ("agrees", "the meter could have told a fault of 1 dB"),
                 Verdict::No => ("differs", "further off than the doubt of both"),
-                Verdict::CannotTell => ("cannot tell", "the doubt is too large for the meter to have told"),
+                Verdict::CannotTell => (
+                    "cannot tell",
+                    "the doubt is too large for the meter to have told",
+                ),
             };
-            let show = |x: f64| if r.power.is_some() { power(x) } else { format!("SWR {}", number(x, 2)) };
+            let show = |x: f64| {
+                if r.power.is_some() {
+                    power(x)
+                } else {
+                    format!("SWR {}", number(x, 2))
+                }
+            };
             if *nth <= 2 {
                 if *nth > 1 {
                     line.word(", ");
                 }
                 line.push(
-                    format!("{}{word}: expected {}, {}{}", label(b, many), show(r.expected), decibel_signed(r.difference_db), plus_minus(r.uncertainty_db)),
+                    format!(
+                        "{}{word}: expected {}, {}{}",
+                        label(b, many),
+                        show(r.expected),
+                        decibel_signed(r.difference_db),
+                        plus_minus(r.uncertainty_db)
+                    ),
                     Some(note.to_owned()),
                     None,
                 );
@@ -330,12 +450,18 @@ impl Hints<'_, '_> {
 
     fn expectations(&mut self, chain: &ChainResult, bands: &[&BandResult], meaning: &Meaning) {
         for (loc, expect) in expects(meaning, chain.loc) {
-            let Some(end) = self.end_of(loc) else { continue };
+            let Some(end) = self.end_of(loc) else {
+                continue;
+            };
             let many = bands.len() > 1;
             let rows: Vec<String> = bands
                 .iter()
                 .filter_map(|b| {
-                    let n = b.nodes.iter().filter(|n| n.chain.span.start <= loc.span.start).max_by_key(|n| n.chain.span.start)?;
+                    let n = b
+                        .nodes
+                        .iter()
+                        .filter(|n| n.chain.span.start <= loc.span.start)
+                        .max_by_key(|n| n.chain.span.start)?;
                     let value = match expect {
                         Expect::Power(..) => n.power_w.is_finite().then(|| power(n.power_w))?,
                         Expect::Loss(..) => db(n.cumulative_db),
@@ -351,7 +477,13 @@ impl Hints<'_, '_> {
             }
             let line = self.at(end);
             line.word("is ");
-            line.word(ends(&rows.iter().collect::<Vec<_>>()).into_iter().map(String::as_str).collect::<Vec<_>>().join(", "));
+            line.word(
+                ends(&rows.iter().collect::<Vec<_>>())
+                    .into_iter()
+                    .map(String::as_str)
+                    .collect::<Vec<_>>()
+                    .join(", "),
+            );
             line.tooltip.extend(rows);
         }
     }
@@ -361,31 +493,40 @@ impl Hints<'_, '_> {
         if !self.c.hints.loss {
             return;
         }
-        let mut rows: Vec<(Loc, String, f64)> = Vec::new();
-        for c in chains {
-            for b in c.bands.iter().filter(|b| self.c.shows(&b.band)) {
-                for n in b.nodes.iter().filter(|n| matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain) {
-                    let name = label(b, true).trim().to_owned();
-                    if !rows.iter().any(|r| r.0 == n.def && r.1 == name) {
-                        rows.push((n.def, name, n.matched_db));
+        // by part, in the order of the chains: (band, loss)
+        let mut rows: FxHashMap<Loc, Vec<(&BandResult, f64)>> = FxHashMap::default();
+        for b in chains.iter().flat_map(|c| c.bands.iter()) {
+            if !self.c.shows(&b.band) {
+                continue;
+            }
+            for n in &b.nodes {
+                if matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain {
+                    let mine = rows.entry(n.def).or_default();
+                    // a pair's two frequencies are one band here
+                    if !mine
+                        .iter()
+                        .any(|r| r.0.band == b.band && r.0.point == b.point)
+                    {
+                        mine.push((b, n.matched_db));
                     }
                 }
             }
         }
-        let mut seen = FxHashSet::default();
-        for (loc, ..) in &rows {
-            if !seen.insert(*loc) {
+        for (loc, mine) in rows {
+            let Some(end) = self.end_of(loc) else {
                 continue;
-            }
-            let Some(end) = self.end_of(*loc) else { continue };
-            let mine: Vec<&(Loc, String, f64)> = rows.iter().filter(|r| r.0 == *loc).collect();
+            };
+            let details = self.c.hint_details;
             let line = self.at(end);
-            for (i, r) in ends(&mine).into_iter().enumerate() {
+            for (i, (b, db)) in ends(&mine).into_iter().enumerate() {
                 line.word(separator(i, mine.len()));
-                line.word(format!("{} {} dB", r.1, padded(&loss(r.2), 5)));
+                line.word(format!("{}{} dB", label(b, true), padded(&loss(db), 5)));
             }
-            for r in mine {
-                line.tooltip.push(format!("{}: matched loss {}", r.1, db(r.2)));
+            if details {
+                for (b, loss) in mine {
+                    line.tooltip
+                        .push(format!("{}matched loss {}", label(b, true), db(loss)));
+                }
             }
         }
     }
@@ -400,10 +541,20 @@ impl Hints<'_, '_> {
                 let edits = if text.is_empty() {
                     Vec::new()
                 } else {
-                    vec![TextEdit { doc: self.doc, span: Span::new(offset, offset), text }]
+                    vec![TextEdit {
+                        doc: self.doc,
+                        span: Span::new(offset, offset),
+                        text,
+                    }]
                 };
                 let gap = if self.c.markdown { "  \n" } else { "\n" };
-                InlayHint { offset, parts: l.parts, tooltip: l.tooltip.join(gap), edits, pad_left: true }
+                InlayHint {
+                    offset,
+                    parts: l.parts,
+                    tooltip: l.tooltip.join(gap),
+                    edits,
+                    pad_left: true,
+                }
             })
             .collect()
     }
@@ -447,11 +598,13 @@ fn is_name(band: &str) -> bool {
 
 fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
     if receive {
-        if n.kind == "receiver" {
-            if let Some(level) = b.sensitivity_dbm {
-                let nf = b.noise_figure_db.map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
-                line.word(format!(", at the antenna {level:.1} dBm{nf}"));
-            }
+        if n.kind == "receiver"
+            && let Some(level) = b.sensitivity_dbm
+        {
+            let nf = b
+                .noise_figure_db
+                .map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
+            line.word(format!(", at the antenna {level:.1} dBm{nf}"));
         }
         return;
     }
@@ -459,18 +612,36 @@ fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
         return;
     }
     if let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) {
-        let rest = if b.complete { plus_minus(b.uncertainty_db) } else { ", without what is broken".to_owned() };
+        let rest = if b.complete {
+            plus_minus(b.uncertainty_db)
+        } else {
+            ", without what is broken".to_owned()
+        };
         let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
         if !line.parts.is_empty() {
             line.word(", ");
         }
-        line.push(text, Some(format!("ERP {}, EIRP {}, gain {} dBi", both(erp), both(eirp), number(b.gain_dbi.unwrap_or(0.0), 2))), None);
+        line.push(
+            text,
+            Some(format!(
+                "ERP {}, EIRP {}, gain {} dBi",
+                both(erp),
+                both(eirp),
+                number(b.gain_dbi.unwrap_or(0.0), 2)
+            )),
+            None,
+        );
     }
 }
 
 /// A row of the tooltip.
 fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
-    let mut t = format!("{}: loss {}, {} so far", label(b, true).trim(), db(n.loss_db), db(n.cumulative_db));
+    let mut t = format!(
+        "{}: loss {}, {} so far",
+        label(b, true).trim(),
+        db(n.loss_db),
+        db(n.cumulative_db)
+    );
     if n.power_w.is_finite() {
         t.push_str(&format!(", then {}", both(n.power_w)));
     }
@@ -478,17 +649,25 @@ fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
     if !receive && n.swr > 1.005 {
         t.push_str(&format!(", SWR {}", number(n.swr, 2)));
     }
-    if n.kind == "antenna" {
-        if let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) {
-            t.push_str(&format!("; ERP {}, EIRP {}{}", both(erp), both(eirp), plus_minus(b.uncertainty_db)));
-        }
+    if n.kind == "antenna"
+        && let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w)
+    {
+        t.push_str(&format!(
+            "; ERP {}, EIRP {}{}",
+            both(erp),
+            both(eirp),
+            plus_minus(b.uncertainty_db)
+        ));
     }
     t
 }
 
 /// The assertion that holds what is shown.
 fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
-    match b.erp_w().filter(|_| n.kind == "antenna" && b.branches.is_empty()) {
+    match b
+        .erp_w()
+        .filter(|_| n.kind == "antenna" && b.branches.is_empty())
+    {
         Some(erp) => format!("{indent}expect erp {}{on}", power(erp)),
         None => format!("{indent}expect {}{on}", power(n.power_w)),
     }
@@ -498,10 +677,10 @@ fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
 fn broken(meaning: &Meaning) -> FxHashSet<Loc> {
     fn steps(s: &[Step], out: &mut FxHashSet<Loc>) {
         for x in s {
-            if let Step::Part { part, .. } = x {
-                if part.data == PartData::Broken {
-                    out.insert(part.loc);
-                }
+            if let Step::Part { part, .. } = x
+                && part.data == PartData::Broken
+            {
+                out.insert(part.loc);
             }
             if let Step::Part { branches, .. } | Step::Use { branches, .. } = x {
                 branches.iter().for_each(|b| steps(&b.steps, out));
@@ -511,7 +690,12 @@ fn broken(meaning: &Meaning) -> FxHashSet<Loc> {
     let mut out = FxHashSet::default();
     match meaning {
         Meaning::Station(st) => {
-            out.extend(st.parts.iter().filter(|p| p.data == PartData::Broken).map(|p| p.loc));
+            out.extend(
+                st.parts
+                    .iter()
+                    .filter(|p| p.data == PartData::Broken)
+                    .map(|p| p.loc),
+            );
             st.chains.iter().for_each(|c| steps(&c.steps, &mut out));
         }
         Meaning::Chain(c) => steps(&c.steps, &mut out),
@@ -530,14 +714,20 @@ fn expects(meaning: &Meaning, head: Loc) -> Vec<(Loc, &Expect)> {
                         out.push((*loc, expect));
                     }
                 }
-                Step::Part { branches, .. } | Step::Use { branches, .. } => branches.iter().for_each(|b| steps(&b.steps, out)),
+                Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                    branches.iter().for_each(|b| steps(&b.steps, out))
+                }
                 Step::Broken(_) => {}
             }
         }
     }
     let mut out = Vec::new();
     match meaning {
-        Meaning::Station(st) => st.chains.iter().filter(|c| c.loc == head).for_each(|c| steps(&c.steps, &mut out)),
+        Meaning::Station(st) => st
+            .chains
+            .iter()
+            .filter(|c| c.loc == head)
+            .for_each(|c| steps(&c.steps, &mut out)),
         Meaning::Chain(c) => steps(&c.steps, &mut out),
         _ => {}
     }

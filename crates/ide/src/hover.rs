@@ -3,7 +3,9 @@
 use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_eval::result::BandResult;
-use downlead_quantity::{DIPOLE_DBI, Dim, Quantity, db, dbm_to_w, frequency, number, power, sig, unit, w_to_dbm};
+use downlead_quantity::{
+    DIPOLE_DBI, Dim, Quantity, db, dbm_to_w, frequency, number, power, sig, unit, w_to_dbm,
+};
 use downlead_station::keywords::keyword;
 use downlead_station::model::{Accuracy, BandKind, Cable, Connector, ConnectorLoss, Instrument};
 use downlead_syntax::{AtomKind, Expr, ExprKind, Item, Number};
@@ -60,15 +62,16 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
     } else {
         return None;
     };
-    if derive {
-        if let Doc::File(_) = doc {
-            let all = s.explain_line(&doc_path(s, doc), line_number(text, offset));
-            for d in all.iter().take(SHOWN) {
-                w.derivation(d);
-            }
-            if all.len() > SHOWN {
-                w.text(&format!("and {} more on further chains and bands", all.len() - SHOWN));
-            }
+    if derive && let Doc::File(_) = doc {
+        let all = s.explain_line(&doc_path(s, doc), line_number(text, offset));
+        for d in all.iter().take(SHOWN) {
+            w.derivation(d);
+        }
+        if all.len() > SHOWN {
+            w.text(&format!(
+                "and {} more on further chains and bands",
+                all.len() - SHOWN
+            ));
         }
     }
     if w.is_empty() {
@@ -80,11 +83,18 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
 
 /// Whether the line is a statement that has results: a part, a node statement, a chain's head.
 fn on_node(s: &Snapshot, doc: Doc, offset: u32) -> bool {
-    let Some(placed) = item_at(s, doc, offset) else { return false };
-    matches!(
-        crate::view::path_at(&placed.item, offset - placed.start).iter().map(|s| s.keyword()).nth(1),
-        Some(_)
-    ) || matches!(placed.item.statement().and_then(|s| s.keyword()), Some("chain"))
+    let Some(placed) = item_at(s, doc, offset) else {
+        return false;
+    };
+    crate::view::path_at(&placed.item, offset - placed.start)
+        .iter()
+        .map(|s| s.keyword())
+        .nth(1)
+        .is_some()
+        || matches!(
+            placed.item.statement().and_then(|s| s.keyword()),
+            Some("chain")
+        )
 }
 
 /// A number with its unit at an offset.
@@ -99,10 +109,10 @@ pub(crate) fn number_at(s: &Snapshot, doc: Doc, offset: u32) -> Option<(Span, Nu
         }
     });
     // `2m` in the place of a name is a name
-    if let Some((span, _)) = found {
-        if name_at(s, doc, offset).is_some_and(|(_, n)| n.span == span) {
-            return None;
-        }
+    if let Some((span, _)) = found
+        && name_at(s, doc, offset).is_some_and(|(_, n)| n.span == span)
+    {
+        return None;
     }
     found
 }
@@ -122,15 +132,15 @@ pub(crate) fn each_number(item: &Item, f: &mut dyn FnMut(Number)) {
     }
     statements(item, &mut |s| {
         for a in s.atoms() {
-            if let AtomKind::Value(_) = a.kind {
-                if let Some(v) = s.value(*a) {
-                    expr(v.expr(), f);
-                    if let Some((t, _)) = v.tolerance() {
-                        expr(t, f);
-                    }
-                    if let Some(u) = v.upper() {
-                        expr(u, f);
-                    }
+            if let AtomKind::Value(_) = a.kind
+                && let Some(v) = s.value(*a)
+            {
+                expr(v.expr(), f);
+                if let Some((t, _)) = v.tolerance() {
+                    expr(t, f);
+                }
+                if let Some(u) = v.upper() {
+                    expr(u, f);
                 }
             }
         }
@@ -142,18 +152,42 @@ pub(crate) fn in_other_units(n: &Number) -> Option<String> {
     let u = unit(n.unit?);
     let base = u.to_base(n.value);
     Some(match u.dim {
-        Dim::Power => format!("{:.2} dBm, {} dBW", w_to_dbm(base), number(w_to_dbm(base) - 30.0, 2)),
+        Dim::Power => format!(
+            "{:.2} dBm, {} dBW",
+            w_to_dbm(base),
+            number(w_to_dbm(base) - 30.0, 2)
+        ),
         Dim::Level => format!("{}, {} dBW", power(dbm_to_w(base)), number(base - 30.0, 2)),
-        Dim::Length if matches!(u.symbol(), "ft" | "in" | "yd" | "mi") => format!("{} m", sig(base, 4)),
+        Dim::Length if matches!(u.symbol(), "ft" | "in" | "yd" | "mi") => {
+            format!("{} m", sig(base, 4))
+        }
         Dim::Length => format!("{} ft, {} in", sig(base / 0.3048, 4), sig(base / 0.0254, 4)),
-        Dim::Decibel => format!("a factor of {}; as a loss {} % is lost", sig(downlead_quantity::from_db(base), 4), number((1.0 - downlead_quantity::from_db(-base)) * 100.0, 2)),
-        Dim::GainIsotropic => format!("{} dBd, a factor of {}", number(base - DIPOLE_DBI, 2), sig(downlead_quantity::from_db(base), 4)),
+        Dim::Decibel => format!(
+            "a factor of {}; as a loss {} % is lost",
+            sig(downlead_quantity::from_db(base), 4),
+            number((1.0 - downlead_quantity::from_db(-base)) * 100.0, 2)
+        ),
+        Dim::GainIsotropic => format!(
+            "{} dBd, a factor of {}",
+            number(base - DIPOLE_DBI, 2),
+            sig(downlead_quantity::from_db(base), 4)
+        ),
         Dim::GainDipole => format!("{} dBi", number(base + DIPOLE_DBI, 2)),
-        Dim::Frequency => format!("a wavelength of {} m in free space", sig(299_792_458.0 / base, 4)),
+        Dim::Frequency => format!(
+            "a wavelength of {} m in free space",
+            sig(299_792_458.0 / base, 4)
+        ),
         Dim::Temperature if u.symbol() == "°C" => format!("{} °F", number(base * 1.8 + 32.0, 1)),
         Dim::Temperature => format!("{} °C", number(base, 1)),
-        Dim::LossRate => format!("{} dB/100 m, {} dB/100 ft", sig(base * 100.0, 4), sig(base * 30.48, 4)),
-        Dim::Voltage => format!("across 50 ohm {} dBm", number(w_to_dbm(base * base / 50.0), 1)),
+        Dim::LossRate => format!(
+            "{} dB/100 m, {} dB/100 ft",
+            sig(base * 100.0, 4),
+            sig(base * 30.48, 4)
+        ),
+        Dim::Voltage => format!(
+            "across 50 ohm {} dBm",
+            number(w_to_dbm(base * base / 50.0), 1)
+        ),
         Dim::RootCoefficient => format!("{} dB/100 ft/sqrt(MHz)", sig(base * 30.48, 4)),
         Dim::LinearCoefficient => format!("{} dB/100 ft/MHz", sig(base * 30.48, 4)),
         _ => return None,
@@ -164,7 +198,10 @@ fn quantity(w: &mut Writer<'_, '_>, n: Number) {
     let Some(id) = n.unit else { return };
     let u = unit(id);
     let q = Quantity::new(n.value, id);
-    w.title(&format!("{} {}", number(n.value, 9), u.symbol()), &format!("{}, in {}", q.dim.noun(), plural(u.name)));
+    w.title(
+        &format!("{} {}", number(n.value, 9), u.symbol()),
+        &format!("{}, in {}", q.dim.noun(), plural(u.name)),
+    );
     if let Some(o) = in_other_units(&n) {
         w.text(&format!("= {o}"));
     }
@@ -189,26 +226,44 @@ fn keyword_words(w: &mut Writer<'_, '_>, word: &str) {
     }
 }
 
-fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downlead_syntax::Placed, n: &Named, c: &Config) {
+fn name<'s>(
+    w: &mut Writer<'_, 's>,
+    s: &'s Snapshot,
+    doc: Doc,
+    placed: &'s downlead_syntax::Placed,
+    n: &Named,
+    c: &Config,
+) {
     let Some(d) = resolve(s, doc, placed, n) else {
         match n.kind {
-            NameKind::Person | NameKind::Family | NameKind::Shared => w.title(&n.text, n.kind.noun()),
+            NameKind::Person | NameKind::Family | NameKind::Shared => {
+                w.title(&n.text, n.kind.noun())
+            }
             k => w.title(&n.text, &format!("{} that is not defined", k.noun())),
         }
         return;
     };
     let env = env_of(s, doc);
-    let about = d.title().map_or_else(|| n.kind.noun().to_owned(), |t| format!("{}, {t}", n.kind.noun()));
+    let about = d.title().map_or_else(
+        || n.kind.noun().to_owned(),
+        |t| format!("{}, {t}", n.kind.noun()),
+    );
     match n.kind {
         NameKind::Cable => {
             w.title(&n.text, &about);
-            if let Some(cable) = env.map_or_else(|| downlead_station::library().cable(&n.text), |e| e.cable(&n.text)) {
+            if let Some(cable) = env.map_or_else(
+                || downlead_station::library().cable(&n.text),
+                |e| e.cable(&n.text),
+            ) {
                 cable_words(w, s, doc, cable, c);
             }
         }
         NameKind::Connector => {
             w.title(&n.text, &about);
-            if let Some(x) = env.map_or_else(|| downlead_station::library().connector(&n.text), |e| e.connector(&n.text)) {
+            if let Some(x) = env.map_or_else(
+                || downlead_station::library().connector(&n.text),
+                |e| e.connector(&n.text),
+            ) {
                 connector_words(w, s, doc, x, c);
             }
         }
@@ -227,10 +282,16 @@ fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downl
             if let Some(b) = env.and_then(|e| e.band(&n.text)) {
                 w.text(&match &b.kind {
                     BandKind::Single(f) => frequency(*f),
-                    BandKind::Range(lo, hi) => format!("{} to {}, worked out at both edges and the middle", frequency(*lo), frequency(*hi)),
+                    BandKind::Range(lo, hi) => format!(
+                        "{} to {}, worked out at both edges and the middle",
+                        frequency(*lo),
+                        frequency(*hi)
+                    ),
                     BandKind::Pair { transmit, receive } => {
                         let f = |x: &Option<f64>| x.map_or_else(|| "none".to_owned(), frequency);
-                        let split = transmit.zip(*receive).map_or_else(String::new, |(t, r)| format!(", split {}", frequency((t - r).abs())));
+                        let split = transmit.zip(*receive).map_or_else(String::new, |(t, r)| {
+                            format!(", split {}", frequency((t - r).abs()))
+                        });
                         format!("transmit {}, receive {}{split}", f(transmit), f(receive))
                     }
                 });
@@ -276,7 +337,12 @@ fn name<'s>(w: &mut Writer<'_, 's>, s: &'s Snapshot, doc: Doc, placed: &'s downl
 /// A definition's text with the indentation of its first line taken off all.
 fn dedented(s: &Snapshot, d: &Def<'_>) -> String {
     let pad = crate::view::indent(doc_text(s, d.doc), d.full().span.start);
-    let lines: Vec<&str> = d.stmt.slice(d.stmt.span()).lines().map(|l| l.strip_prefix(pad).unwrap_or(l)).collect();
+    let lines: Vec<&str> = d
+        .stmt
+        .slice(d.stmt.span())
+        .lines()
+        .map(|l| l.strip_prefix(pad).unwrap_or(l))
+        .collect();
     lines.join("\n")
 }
 
@@ -288,8 +354,12 @@ fn base_words(q: Quantity) -> String {
         Dim::Count => number(q.value, 6),
         Dim::Percent => downlead_quantity::percent(q.value),
         d => {
-            let u = downlead_quantity::units_of(d).next().map_or("", |u| u.symbol());
-            let value = downlead_quantity::units_of(d).next().map_or(q.value, |u| u.from_base(q.value));
+            let u = downlead_quantity::units_of(d)
+                .next()
+                .map_or("", |u| u.symbol());
+            let value = downlead_quantity::units_of(d)
+                .next()
+                .map_or(q.value, |u| u.from_base(q.value));
             format!("{} {u}", sig(value, 6))
         }
     }
@@ -318,20 +388,41 @@ pub(crate) fn total_row(b: &BandResult) -> Vec<String> {
         Some(p) => format!("{} {p}", b.band),
         None => b.band.to_string(),
     };
-    vec![cables::named(&name, b.hz), db(b.total_db), end, p(b.erp_w()), p(b.eirp_w), db(b.uncertainty_db)]
+    vec![
+        cables::named(&name, b.hz),
+        db(b.total_db),
+        end,
+        p(b.erp_w()),
+        p(b.eirp_w),
+        db(b.uncertainty_db),
+    ]
 }
 
 fn cable_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, cable: &Cable, c: &Config) {
     let mut list = cables::frequencies(s, doc, c);
     if list.is_empty() {
-        list = [14e6, 145e6, 435e6].into_iter().map(|f| (frequency(f), f)).collect();
+        list = [14e6, 145e6, 435e6]
+            .into_iter()
+            .map(|f| (frequency(f), f))
+            .collect();
     }
-    let rows: Vec<Vec<String>> = cables::rows(cable, &list).into_iter().map(Vec::from).collect();
+    let rows: Vec<Vec<String>> = cables::rows(cable, &list)
+        .into_iter()
+        .map(Vec::from)
+        .collect();
     w.table(&["at 20 °C", "loss", "doubt (k = 2)"], &rows);
     let mut facts = Vec::new();
     if let Some(at) = downlead_eval::cable_at(cable, list.first().map_or(145e6, |f| f.1), 20.0) {
         facts.push(format!("{} ohm", number(at.z0, 1)));
-        facts.push(format!("velocity {}{}", number(at.velocity, 3), if at.velocity_assumed { " (assumed)" } else { "" }));
+        facts.push(format!(
+            "velocity {}{}",
+            number(at.velocity, 3),
+            if at.velocity_assumed {
+                " (assumed)"
+            } else {
+                ""
+            }
+        ));
     }
     if let Some((lo, hi)) = cable.valid {
         facts.push(format!("{} to {}", frequency(lo), frequency(hi)));
@@ -353,7 +444,10 @@ fn cable_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, cable: &Cable, c:
 }
 
 fn source(words: Option<String>) -> String {
-    words.map_or_else(|| "no source is stated".to_owned(), |t| format!("source: {t}"))
+    words.map_or_else(
+        || "no source is stated".to_owned(),
+        |t| format!("source: {t}"),
+    )
 }
 
 fn connector_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, x: &Connector, c: &Config) {
@@ -365,7 +459,10 @@ fn connector_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, x: &Connector
                 ConnectorLoss::Root(k) => k * libm::sqrt(hz / 1e9),
                 ConnectorLoss::Constant(l) => l,
             };
-            Some(vec![cables::named(name, *hz), format!("{} dB", sig(loss, 2))])
+            Some(vec![
+                cables::named(name, *hz),
+                format!("{} dB", sig(loss, 2)),
+            ])
         })
         .collect();
     w.table(&["one pair at", "loss"], &rows);
@@ -376,12 +473,21 @@ fn connector_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, x: &Connector
         None => {}
     }
     match x.loss {
-        Some(ConnectorLoss::Root(k)) => facts.push(format!("{} dB at 1 GHz, by the root of frequency", number(k, 3))),
-        Some(ConnectorLoss::Constant(l)) => facts.push(format!("{} dB at all frequencies", number(l, 3))),
+        Some(ConnectorLoss::Root(k)) => facts.push(format!(
+            "{} dB at 1 GHz, by the root of frequency",
+            number(k, 3)
+        )),
+        Some(ConnectorLoss::Constant(l)) => {
+            facts.push(format!("{} dB at all frequencies", number(l, 3)))
+        }
         None => {}
     }
     if let Some((z, m)) = x.bump {
-        facts.push(format!("a bump of {} ohm, {} mm", number(z, 1), number(m * 1e3, 1)));
+        facts.push(format!(
+            "a bump of {} ohm, {} mm",
+            number(z, 1),
+            number(m * 1e3, 1)
+        ));
     }
     if let Some(f) = x.limit_hz {
         facts.push(format!("up to {}", frequency(f)));
@@ -393,9 +499,17 @@ fn connector_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, x: &Connector
 fn instrument_words(w: &mut Writer<'_, '_>, i: &Instrument) {
     let mut facts = Vec::new();
     match i.accuracy {
-        Some(Accuracy::OfReading(u)) => facts.push(format!("standard uncertainty {} % of reading", number(u * 100.0, 2))),
-        Some(Accuracy::OfFullScale(u)) => facts.push(format!("standard uncertainty {} % of full scale", number(u * 100.0, 2))),
-        Some(Accuracy::Decibel(u)) => facts.push(format!("standard uncertainty {} dB", number(u, 3))),
+        Some(Accuracy::OfReading(u)) => facts.push(format!(
+            "standard uncertainty {} % of reading",
+            number(u * 100.0, 2)
+        )),
+        Some(Accuracy::OfFullScale(u)) => facts.push(format!(
+            "standard uncertainty {} % of full scale",
+            number(u * 100.0, 2)
+        )),
+        Some(Accuracy::Decibel(u)) => {
+            facts.push(format!("standard uncertainty {} dB", number(u, 3)))
+        }
         None => facts.push("no accuracy stated".to_owned()),
     }
     if let Some(x) = i.scale_w {

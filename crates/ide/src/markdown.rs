@@ -14,7 +14,12 @@ pub(crate) struct Writer<'v, 's> {
 
 impl<'v, 's> Writer<'v, 's> {
     pub(crate) fn new(view: &'v View<'s>, markdown: bool) -> Self {
-        Writer { view, markdown, out: String::new(), links: Vec::new() }
+        Writer {
+            view,
+            markdown,
+            out: String::new(),
+            links: Vec::new(),
+        }
     }
 
     pub(crate) fn finish(self) -> (String, Vec<Place>) {
@@ -37,11 +42,19 @@ impl<'v, 's> Writer<'v, 's> {
     /// A first line: a name in bold and what it is.
     pub(crate) fn title(&mut self, name: &str, rest: &str) {
         self.gap();
-        let name = if self.markdown { format!("**{}**", escape(name)) } else { name.to_owned() };
+        let name = if self.markdown {
+            format!("**{}**", escape(name))
+        } else {
+            name.to_owned()
+        };
         self.out.push_str(&name);
         if !rest.is_empty() {
             self.out.push_str(" · ");
-            let rest = if self.markdown { escape(rest) } else { rest.to_owned() };
+            let rest = if self.markdown {
+                escape(rest)
+            } else {
+                rest.to_owned()
+            };
             self.out.push_str(&rest);
         }
         self.out.push('\n');
@@ -50,7 +63,11 @@ impl<'v, 's> Writer<'v, 's> {
     /// A paragraph.
     pub(crate) fn text(&mut self, t: &str) {
         self.gap();
-        let t = if self.markdown { escape(t) } else { t.to_owned() };
+        let t = if self.markdown {
+            escape(t)
+        } else {
+            t.to_owned()
+        };
         self.out.push_str(&t);
         self.out.push('\n');
     }
@@ -59,7 +76,11 @@ impl<'v, 's> Writer<'v, 's> {
     pub(crate) fn linked(&mut self, t: &str, words: &str, place: Place) {
         self.gap();
         let link = self.link(words, place);
-        let t = if self.markdown { escape(t) } else { t.to_owned() };
+        let t = if self.markdown {
+            escape(t)
+        } else {
+            t.to_owned()
+        };
         self.out.push_str(&format!("{t}{link}\n"));
     }
 
@@ -67,7 +88,8 @@ impl<'v, 's> Writer<'v, 's> {
     pub(crate) fn code(&mut self, t: &str) {
         self.gap();
         if self.markdown {
-            self.out.push_str(&format!("```downlead\n{}\n```\n", t.trim_end()));
+            self.out
+                .push_str(&format!("```downlead\n{}\n```\n", t.trim_end()));
         } else {
             self.out.push_str(t.trim_end());
             self.out.push('\n');
@@ -81,13 +103,24 @@ impl<'v, 's> Writer<'v, 's> {
         }
         self.gap();
         if self.markdown {
-            self.out.push_str(&format!("| {} |\n|{}\n", head.join(" | "), " --- |".repeat(head.len())));
+            self.out.push_str(&format!(
+                "| {} |\n|{}\n",
+                head.join(" | "),
+                " --- |".repeat(head.len())
+            ));
             for r in rows {
-                self.out.push_str(&format!("| {} |\n", r.iter().map(|c| escape(c)).collect::<Vec<_>>().join(" | ")));
+                self.out.push_str(&format!(
+                    "| {} |\n",
+                    r.iter().map(|c| escape(c)).collect::<Vec<_>>().join(" | ")
+                ));
             }
         } else {
             for r in rows {
-                let cells: Vec<String> = head.iter().zip(r).map(|(h, c)| format!("{h} {c}")).collect();
+                let cells: Vec<String> = head
+                    .iter()
+                    .zip(r)
+                    .map(|(h, c)| format!("{h} {c}"))
+                    .collect();
                 self.out.push_str(&cells.join(", "));
                 self.out.push('\n');
             }
@@ -113,18 +146,31 @@ impl<'v, 's> Writer<'v, 's> {
             None if md => escape(&d.title),
             None => d.title.clone(),
         };
-        let value = if md { format!("**{}**", escape(&d.value)) } else { d.value.clone() };
+        let value = if md {
+            format!("**{}**", escape(&d.value))
+        } else {
+            d.value.clone()
+        };
         self.out.push_str(&format!("{pad}- {title}: {value}"));
         if let Some(s) = &d.source {
-            let s = if md { format!(" *({})*", escape(s)) } else { format!(" ({s})") };
+            let s = if md {
+                format!(" *({})*", escape(s))
+            } else {
+                format!(" ({s})")
+            };
             self.out.push_str(&s);
         }
         self.out.push('\n');
         for f in [&d.formula, &d.substituted] {
             if !f.is_empty() {
-                let f = if md { format!("`{f}`") } else { format!("= {f}") };
+                let f = if md {
+                    format!("`{f}`")
+                } else {
+                    format!("= {f}")
+                };
                 // an indented paragraph of the same list entry
-                self.out.push_str(&format!("{pad}  {f}{}\n", if md { "  " } else { "" }));
+                self.out
+                    .push_str(&format!("{pad}  {f}{}\n", if md { "  " } else { "" }));
             }
         }
         for s in &d.steps {
@@ -140,7 +186,11 @@ impl<'v, 's> Writer<'v, 's> {
         let path = doc_path(self.view.s, place.doc);
         let line = line_number(doc_text(self.view.s, place.doc), place.span.start);
         if self.markdown {
-            format!("[{}](downlead-place:{}#{line})", escape(words), path.replace(' ', "%20"))
+            format!(
+                "[{}](downlead-place:{}#{line})",
+                escape(words),
+                path.replace(' ', "%20")
+            )
         } else {
             format!("{words} [{path}:{line}]")
         }
@@ -151,7 +201,10 @@ impl<'v, 's> Writer<'v, 's> {
 pub(crate) fn escape(t: &str) -> String {
     let mut out = String::with_capacity(t.len());
     for c in t.chars() {
-        if matches!(c, '*' | '_' | '`' | '[' | ']' | '<' | '>' | '|' | '\\' | '#') {
+        if matches!(
+            c,
+            '*' | '_' | '`' | '[' | ']' | '<' | '>' | '|' | '\\' | '#'
+        ) {
             out.push('\\');
         }
         out.push(c);

@@ -1,10 +1,13 @@
 //! What every word of an item is: keyword, qualifier, or the name of something, and whether the
 //! name is given or used there. By position alone, so broken lines have their names too.
 
+use std::sync::OnceLock;
+
 use downlead_base::Span;
-use downlead_station::keywords::{Context, KEYWORDS, WORDS, keyword};
+use downlead_station::keywords::{Context, KEYWORDS, WORDS};
 use downlead_station::model::PartKind;
 use downlead_syntax::{Atom, AtomKind, Expr, ExprKind, Item, Stmt};
+use rustc_hash::FxHashMap;
 
 /// What a name names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -51,7 +54,10 @@ impl NameKind {
     /// Defined by a top-level item, visible across files.
     pub(crate) fn is_global(self) -> bool {
         use NameKind as N;
-        matches!(self, N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument)
+        matches!(
+            self,
+            N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument
+        )
     }
 }
 
@@ -94,16 +100,48 @@ pub(crate) fn inner_context(word: &str, cx: Context) -> Option<Context> {
         (_, "transmitter") => Context::Transmitter,
         (_, "receiver") => Context::Receiver,
         (_, "antenna" | "load") => Context::Antenna,
-        (Context::Station | Context::Chain, w) if PartKind::from_word(w).is_some() => Context::Device,
+        (Context::Station | Context::Chain, w) if vocabulary(w).part => Context::Device,
         // `DV1 { branch { … } }`
         (Context::Chain, _) => Context::Chain,
         _ => return None,
     })
 }
 
+/// What the language's tables say of a word.
+#[derive(Clone, Copy, Default)]
+struct Vocabulary {
+    /// Begins a statement somewhere.
+    keyword: bool,
+    /// Stands inside statements.
+    word: bool,
+    /// Is a kind of part.
+    part: bool,
+}
+
+/// Looks a word up; every word of a text is, so the tables are hashed.
+fn vocabulary(word: &str) -> Vocabulary {
+    static TABLE: OnceLock<FxHashMap<&'static str, Vocabulary>> = OnceLock::new();
+    let table = TABLE.get_or_init(|| {
+        let mut m: FxHashMap<&'static str, Vocabulary> = FxHashMap::default();
+        for k in KEYWORDS {
+            m.entry(k.word).or_default().keyword = true;
+        }
+        for w in WORDS {
+            m.entry(w).or_default().word = true;
+        }
+        for k in PartKind::ALL {
+            m.entry(k.word()).or_default().part = true;
+        }
+        m
+    });
+    table.get(word).copied().unwrap_or_default()
+}
+
 /// Place names of the station an item is.
 pub(crate) fn places_of(item: &Item) -> Vec<&str> {
-    let Some(st) = item.statement().filter(|s| s.keyword() == Some("station")) else { return Vec::new() };
+    let Some(st) = item.statement().filter(|s| s.keyword() == Some("station")) else {
+        return Vec::new();
+    };
     st.block()
         .into_iter()
         .flat_map(|b| b.iter())
@@ -114,7 +152,11 @@ pub(crate) fn places_of(item: &Item) -> Vec<&str> {
 
 /// The pieces of an item, in the order of the text. `lets` knows the named values.
 pub(crate) fn pieces(item: &Item, lets: &dyn Fn(&str) -> bool) -> Vec<Piece> {
-    let mut w = Walk { out: Vec::new(), places: places_of(item), lets };
+    let mut w = Walk {
+        out: Vec::new(),
+        places: places_of(item),
+        lets,
+    };
     for s in item.statements() {
         w.statement(s, Context::Top);
     }
@@ -151,7 +193,7 @@ impl<'a> Walk<'a> {
             self.rest(s, cx, "", atoms);
             return;
         };
-        if keyword(word).is_none() {
+        if !vocabulary(word).keyword {
             if cx == Context::Chain {
                 self.tag_use(s, *first, word);
                 self.rest(s, cx, "", &atoms[1..]);
@@ -179,7 +221,9 @@ impl<'a> Walk<'a> {
             _ => None,
         };
         if let Some(kind) = named {
-            let Some((name, rest)) = rest.split_first() else { return };
+            let Some((name, rest)) = rest.split_first() else {
+                return;
+            };
             if matches!(name.kind, AtomKind::Word | AtomKind::Value(_)) {
                 self.put(name.span, Class::Name(kind, true));
                 self.rest(s, cx, word, rest);
@@ -206,7 +250,9 @@ impl<'a> Walk<'a> {
                     self.put(a.span, Class::Word);
                 }
             }
-            _ if PartKind::from_word(word).is_some() && matches!(cx, Context::Station | Context::Chain) => self.part(s, cx, word, rest),
+            _ if vocabulary(word).part && matches!(cx, Context::Station | Context::Chain) => {
+                self.part(s, cx, word, rest)
+            }
             _ => self.rest(s, cx, word, rest),
         }
     }
@@ -231,7 +277,9 @@ impl<'a> Walk<'a> {
                         self.put(u.span(), Class::Name(NameKind::Family, false));
                     }
                 }
-                None if a.kind == AtomKind::Word && s.text(*a) != "to" => self.put(a.span, Class::Name(NameKind::Family, false)),
+                None if a.kind == AtomKind::Word && s.text(*a) != "to" => {
+                    self.put(a.span, Class::Name(NameKind::Family, false))
+                }
                 None => {}
             }
         }
@@ -242,9 +290,15 @@ impl<'a> Walk<'a> {
         match word.split_once('.') {
             Some((tag, _)) => {
                 let dot = atom.span.start + crate::view::to32(tag.len());
-                self.put(Span::new(atom.span.start, dot), Class::Name(NameKind::Tag, false));
+                self.put(
+                    Span::new(atom.span.start, dot),
+                    Class::Name(NameKind::Tag, false),
+                );
                 if dot + 1 < atom.span.end {
-                    self.put(Span::new(dot + 1, atom.span.end), Class::Name(NameKind::Port, false));
+                    self.put(
+                        Span::new(dot + 1, atom.span.end),
+                        Class::Name(NameKind::Port, false),
+                    );
                 }
             }
             None => self.put(atom.span, Class::Name(NameKind::Tag, false)),
@@ -261,7 +315,7 @@ impl<'a> Walk<'a> {
                 && !first.comma_before
                 && !(self.lets)(text)
                 && !(joint && (word == "connector" || rest.is_empty()))
-                && !(WORDS.contains(&text) && !text.chars().any(char::is_uppercase));
+                && (!vocabulary(text).word || text.chars().any(char::is_uppercase));
             if tag {
                 self.put(first.span, Class::Name(NameKind::Tag, true));
                 atoms = rest;
@@ -271,7 +325,10 @@ impl<'a> Walk<'a> {
             // what it is stands last: `4 of n-pair`, `n-pair`, `of n-pair`
             if let Some((last, before)) = atoms.split_last() {
                 self.rest(s, cx, word, before);
-                if s.text(*last) == "of" || matches!(last.kind, AtomKind::Value(_)) && s.value(*last).is_some_and(|v| v.number().is_some()) {
+                if s.text(*last) == "of"
+                    || matches!(last.kind, AtomKind::Value(_))
+                        && s.value(*last).is_some_and(|v| v.number().is_some())
+                {
                     self.rest(s, cx, "", std::slice::from_ref(last));
                 } else {
                     self.names(Some(last), NameKind::Connector);
@@ -315,10 +372,14 @@ impl<'a> Walk<'a> {
                             self.put(a.span, Class::Word);
                             in_bands = true;
                             while let Some(n) = atoms.get(i).filter(|n| !n.comma_before) {
-                                let glued = matches!(n.kind, AtomKind::Value(_)) && !s.text(*n).contains(' ');
+                                let glued = matches!(n.kind, AtomKind::Value(_))
+                                    && !s.text(*n).contains(' ');
                                 let first = i > 0 && s.text(atoms[i - 1]) == "on";
-                                let is_word = n.kind == AtomKind::Word && !matches!(s.text(*n), "transmit" | "receive");
-                                if !(glued || first && (is_word || matches!(n.kind, AtomKind::Value(_)))) {
+                                let is_word = n.kind == AtomKind::Word
+                                    && !matches!(s.text(*n), "transmit" | "receive");
+                                if !(glued
+                                    || first && (is_word || matches!(n.kind, AtomKind::Value(_))))
+                                {
                                     break;
                                 }
                                 self.band(s, *n);
@@ -346,9 +407,14 @@ impl<'a> Walk<'a> {
                                 i += 1;
                             }
                         }
-                        t if self.places.contains(&t) => self.put(a.span, Class::Name(NameKind::Place, false)),
+                        t if self.places.contains(&t) => {
+                            self.put(a.span, Class::Name(NameKind::Place, false))
+                        }
                         t if (self.lets)(t) => self.put(a.span, Class::Name(NameKind::Let, false)),
-                        t if WORDS.contains(&t) || KEYWORDS.iter().any(|k| k.word == t) || matches!(t, "N" | "S" | "E" | "W" | "ways") => {
+                        t if vocabulary(t).word
+                            || vocabulary(t).keyword
+                            || matches!(t, "N" | "S" | "E" | "W" | "ways") =>
+                        {
                             self.put(a.span, Class::Word);
                         }
                         // a lone word in its own group of a part is a place nobody defined
@@ -402,11 +468,20 @@ impl<'a> Walk<'a> {
 
 /// Whether a text such as `145.3 MHz` is a frequency rather than a band's name such as `2m`.
 fn is_frequency(text: &str) -> bool {
-    ["MHz", "kHz", "GHz", "Hz"].iter().any(|u| text.trim_end().ends_with(u))
+    ["MHz", "kHz", "GHz", "Hz"]
+        .iter()
+        .any(|u| text.trim_end().ends_with(u))
 }
 
 /// The piece that an offset touches, names before words.
 pub(crate) fn piece_at(pieces: &[Piece], offset: u32) -> Option<Piece> {
     let touching = pieces.iter().filter(|p| p.span.touches(offset));
-    touching.max_by_key(|p| (matches!(p.class, Class::Name(..) | Class::Path), p.span.start)).copied()
+    touching
+        .max_by_key(|p| {
+            (
+                matches!(p.class, Class::Name(..) | Class::Path),
+                p.span.start,
+            )
+        })
+        .copied()
 }

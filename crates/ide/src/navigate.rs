@@ -31,16 +31,25 @@ pub struct DocumentLink {
 }
 
 fn link(origin: Span, d: &Def<'_>) -> Link {
-    Link { origin, target: d.full(), focus: d.focus().span }
+    Link {
+        origin,
+        target: d.full(),
+        focus: d.focus().span,
+    }
 }
 
 /// Where the name at an offset is defined; of a path of `use`, the file.
 #[must_use]
 pub fn definition(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Link> {
     if let Some((placed, n)) = name_at(s, doc, offset) {
-        return resolve(s, doc, placed, &n).map(|d| link(n.span, &d)).into_iter().collect();
+        return resolve(s, doc, placed, &n)
+            .map(|d| link(n.span, &d))
+            .into_iter()
+            .collect();
     }
-    let Some((placed, p)) = piece(s, doc, offset) else { return Vec::new() };
+    let Some((placed, p)) = piece(s, doc, offset) else {
+        return Vec::new();
+    };
     if p.class != Class::Path {
         return Vec::new();
     }
@@ -48,7 +57,14 @@ pub fn definition(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Link> {
     document_links(s, doc)
         .into_iter()
         .filter(|l| l.span == span)
-        .map(|l| Link { origin: span, target: Place { doc: l.target, span: Span::new(0, 0) }, focus: Span::new(0, 0) })
+        .map(|l| Link {
+            origin: span,
+            target: Place {
+                doc: l.target,
+                span: Span::new(0, 0),
+            },
+            focus: Span::new(0, 0),
+        })
         .collect()
 }
 
@@ -61,10 +77,17 @@ pub fn declaration(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Link> {
 /// What the thing at an offset is an example of: the cable, connector or device of a part.
 #[must_use]
 pub fn type_definition(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Link> {
-    let Some((placed, n)) = name_at(s, doc, offset) else { return Vec::new() };
-    let Some(d) = resolve(s, doc, placed, &n) else { return Vec::new() };
+    let Some((placed, n)) = name_at(s, doc, offset) else {
+        return Vec::new();
+    };
+    let Some(d) = resolve(s, doc, placed, &n) else {
+        return Vec::new();
+    };
     match n.kind {
-        NameKind::Tag => class_of(s, &d).map(|c| link(n.span, &c)).into_iter().collect(),
+        NameKind::Tag => class_of(s, &d)
+            .map(|c| link(n.span, &c))
+            .into_iter()
+            .collect(),
         k if k.is_global() => vec![link(n.span, &d)],
         _ => Vec::new(),
     }
@@ -73,17 +96,25 @@ pub fn type_definition(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Link> {
 /// Where the thing at an offset is put to use: the lines of chains, the parts of a cable.
 #[must_use]
 pub fn implementation(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Link> {
-    let Some((_, n)) = name_at(s, doc, offset) else { return Vec::new() };
+    let Some((_, n)) = name_at(s, doc, offset) else {
+        return Vec::new();
+    };
     references(s, doc, offset, false)
         .into_iter()
-        .map(|p| Link { origin: n.span, target: p, focus: p.span })
+        .map(|p| Link {
+            origin: n.span,
+            target: p,
+            focus: p.span,
+        })
         .collect()
 }
 
 /// The files a document uses.
 #[must_use]
 pub fn document_links(s: &Snapshot, doc: Doc) -> Vec<DocumentLink> {
-    let Doc::File(file) = doc else { return Vec::new() };
+    let Doc::File(file) = doc else {
+        return Vec::new();
+    };
     if file >= s.files().len() {
         return Vec::new();
     }
@@ -94,10 +125,17 @@ pub fn document_links(s: &Snapshot, doc: Doc) -> Vec<DocumentLink> {
         .filter_map(|(target, loc)| {
             let place = view.place(*loc).filter(|p| p.doc == doc)?;
             let target = Doc::File(*target);
-            Some(DocumentLink { span: place.span, target, tooltip: format!("open {}", doc_path(s, target)) })
+            Some(DocumentLink {
+                span: place.span,
+                target,
+                tooltip: format!("open {}", doc_path(s, target)),
+            })
         })
         .collect();
     out.sort_by_key(|l| l.span);
-    debug_assert!(out.iter().all(|l| doc_text(s, doc).get(l.span.range()).is_some()));
+    debug_assert!(
+        out.iter()
+            .all(|l| doc_text(s, doc).get(l.span.range()).is_some())
+    );
     out
 }

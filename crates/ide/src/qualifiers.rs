@@ -8,9 +8,15 @@ pub(crate) static QUALIFIERS: &[(&str, &str)] = &[
     ("with", "the instrument it was read on"),
     ("by", "who read it"),
     ("for", "the criterion of a sensitivity, `12 dB sinad`"),
-    ("k", "coverage factor of an uncertainty: 1 for a standard one, 2 for an expanded one"),
+    (
+        "k",
+        "coverage factor of an uncertainty: 1 for a standard one, 2 for an expanded one",
+    ),
     ("since", "in service since"),
-    ("read", "read on an instrument, with date, instrument and person"),
+    (
+        "read",
+        "read on an instrument, with date, instrument and person",
+    ),
     ("sheet", "from a data sheet, with document and page"),
     ("rated", "the figure on the plate"),
     ("displayed", "the radio's own display"),
@@ -25,10 +31,19 @@ pub(crate) static QUALIFIERS: &[(&str, &str)] = &[
     ("pep", "peak envelope power"),
     ("mean", "mean power while keyed"),
     ("erp", "radiated power over a half-wave dipole"),
-    ("eirp", "radiated power over an isotropic radiator, 2.15 dB more than ERP"),
+    (
+        "eirp",
+        "radiated power over an isotropic radiator, 2.15 dB more than ERP",
+    ),
     ("output", "the power at this place of the chain"),
-    ("transmit", "the chain towards the antenna, and the band's transmit frequency"),
-    ("receive", "the chain from the antenna, and the band's receive frequency"),
+    (
+        "transmit",
+        "the chain towards the antenna, and the band's transmit frequency",
+    ),
+    (
+        "receive",
+        "the chain from the antenna, and the band's receive frequency",
+    ),
     ("agl", "above ground level"),
     ("amsl", "above mean sea level"),
     ("haat", "above average terrain"),
@@ -45,16 +60,31 @@ pub(crate) static QUALIFIERS: &[(&str, &str)] = &[
     ("reading", "the share is of the reading"),
     ("full", "`of full scale`: the share is of the scale"),
     ("ambient", "temperature around, for a rating"),
-    ("conductor", "highest temperature of the conductor, for a rating"),
+    (
+        "conductor",
+        "highest temperature of the conductor, for a rating",
+    ),
     ("fm", "frequency modulation: mean equals peak"),
     ("data", "constant envelope: mean equals peak"),
     ("cw", "Morse: 0.4 of the peak while keyed"),
     ("ssb", "single sideband speech: 0.2 of the peak while keyed"),
-    ("ssb-processed", "processed single sideband speech: 0.5 of the peak while keyed"),
-    ("am", "amplitude modulation: the mean is 1.5 times, the peak 4 times the carrier"),
-    ("duty", "mean over peak power while keyed, in place of the mode's"),
+    (
+        "ssb-processed",
+        "processed single sideband speech: 0.5 of the peak while keyed",
+    ),
+    (
+        "am",
+        "amplitude modulation: the mean is 1.5 times, the peak 4 times the carrier",
+    ),
+    (
+        "duty",
+        "mean over peak power while keyed, in place of the mode's",
+    ),
     ("keyed", "share of the time the key is down"),
-    ("foldback", "`foldback swr 2`: the SWR at which a transmitter turns itself down"),
+    (
+        "foldback",
+        "`foldback swr 2`: the SWR at which a transmitter turns itself down",
+    ),
     ("swr", "standing wave ratio"),
     ("return-loss", "return loss"),
     ("rating", "mean power it may carry"),
@@ -65,7 +95,10 @@ pub(crate) static QUALIFIERS: &[(&str, &str)] = &[
     ("nad83", "datum of the position"),
     ("nad27", "datum of the position"),
     ("etrs89", "datum of the position"),
-    ("sinad", "signal, noise and distortion over noise and distortion"),
+    (
+        "sinad",
+        "signal, noise and distortion over noise and distortion",
+    ),
 ];
 
 /// What a word says.

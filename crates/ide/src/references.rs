@@ -19,8 +19,14 @@ pub(crate) struct Occurrence {
 /// All places of the name at an offset.
 #[must_use]
 pub fn references(s: &Snapshot, doc: Doc, offset: u32, declaration: bool) -> Vec<Place> {
-    let Some((placed, n)) = name_at(s, doc, offset) else { return Vec::new() };
-    occurrences(s, doc, placed, &n).into_iter().filter(|o| declaration || !o.def).map(|o| o.place).collect()
+    let Some((placed, n)) = name_at(s, doc, offset) else {
+        return Vec::new();
+    };
+    occurrences(s, doc, placed, &n)
+        .into_iter()
+        .filter(|o| declaration || !o.def)
+        .map(|o| o.place)
+        .collect()
 }
 
 /// All occurrences of a name, sorted by document and place.
@@ -28,12 +34,17 @@ pub(crate) fn occurrences(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named) ->
     let mut out = match n.kind {
         NameKind::Port => ports(s, doc, placed, n),
         NameKind::Tag | NameKind::Place => within(s, doc, placed, n),
-        NameKind::Station | NameKind::Chain | NameKind::Branch => vec![Occurrence { place: Place { doc, span: n.span }, def: true }],
+        NameKind::Station | NameKind::Chain | NameKind::Branch => vec![Occurrence {
+            place: Place { doc, span: n.span },
+            def: true,
+        }],
         NameKind::Person | NameKind::Family | NameKind::Shared => everywhere(s, n, &mut |_| true),
         _ => match resolve(s, doc, placed, n) {
             Some(d) => {
                 let target = d.focus();
-                everywhere(s, n, &mut |doc| global(s, doc, n.kind, &n.text).is_some_and(|x| x.focus() == target))
+                everywhere(s, n, &mut |doc| {
+                    global(s, doc, n.kind, &n.text).is_some_and(|x| x.focus() == target)
+                })
             }
             None => within(s, doc, placed, n),
         },
@@ -43,7 +54,11 @@ pub(crate) fn occurrences(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named) ->
     out
 }
 
-fn matching<'a>(item: &'a downlead_syntax::Item, list: &'a [Piece], n: &'a Named) -> impl Iterator<Item = (Span, bool)> + 'a {
+fn matching<'a>(
+    item: &'a downlead_syntax::Item,
+    list: &'a [Piece],
+    n: &'a Named,
+) -> impl Iterator<Item = (Span, bool)> + 'a {
     list.iter().filter_map(move |p| match p.class {
         Class::Name(k, def) if k == n.kind && item.slice(p.span) == n.text => Some((p.span, def)),
         _ => None,
@@ -53,7 +68,13 @@ fn matching<'a>(item: &'a downlead_syntax::Item, list: &'a [Piece], n: &'a Named
 fn within(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named) -> Vec<Occurrence> {
     let list = pieces_of(s, doc, &placed.item);
     matching(&placed.item, &list, n)
-        .map(|(span, def)| Occurrence { place: Place { doc, span: span.shift(placed.start) }, def })
+        .map(|(span, def)| Occurrence {
+            place: Place {
+                doc,
+                span: span.shift(placed.start),
+            },
+            def,
+        })
         .collect()
 }
 
@@ -76,15 +97,26 @@ fn everywhere(s: &Snapshot, n: &Named, same: &mut dyn FnMut(Doc) -> bool) -> Vec
                 continue;
             }
             let list = pieces_of(s, doc, &p.item);
-            out.extend(matching(&p.item, &list, n).map(|(span, def)| Occurrence { place: Place { doc, span: span.shift(p.start) }, def }));
+            out.extend(matching(&p.item, &list, n).map(|(span, def)| Occurrence {
+                place: Place {
+                    doc,
+                    span: span.shift(p.start),
+                },
+                def,
+            }));
         }
     }
     out
 }
 
 fn ports(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named) -> Vec<Occurrence> {
-    let Some(target) = resolve(s, doc, placed, n).map(|d| d.focus()) else { return Vec::new() };
-    let mut out = vec![Occurrence { place: target, def: true }];
+    let Some(target) = resolve(s, doc, placed, n).map(|d| d.focus()) else {
+        return Vec::new();
+    };
+    let mut out = vec![Occurrence {
+        place: target,
+        def: true,
+    }];
     for file in 0..s.files().len() {
         let doc = Doc::File(file);
         for p in s.files()[file].tree.items() {
@@ -93,14 +125,27 @@ fn ports(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named) -> Vec<Occurrence> 
             }
             let list = pieces_of(s, doc, &p.item);
             for (i, x) in list.iter().enumerate() {
-                let Class::Name(NameKind::Port, false) = x.class else { continue };
+                let Class::Name(NameKind::Port, false) = x.class else {
+                    continue;
+                };
                 if p.item.slice(x.span) != n.text {
                     continue;
                 }
-                let Some(tag) = i.checked_sub(1).map(|k| &list[k]) else { continue };
+                let Some(tag) = i.checked_sub(1).map(|k| &list[k]) else {
+                    continue;
+                };
                 let part: Option<Def<'_>> = local(s, doc, p, NameKind::Tag, p.item.slice(tag.span));
-                if part.and_then(|d| port(s, &d, &n.text)).is_some_and(|d| d.focus() == target) {
-                    out.push(Occurrence { place: Place { doc, span: x.span.shift(p.start) }, def: false });
+                if part
+                    .and_then(|d| port(s, &d, &n.text))
+                    .is_some_and(|d| d.focus() == target)
+                {
+                    out.push(Occurrence {
+                        place: Place {
+                            doc,
+                            span: x.span.shift(p.start),
+                        },
+                        def: false,
+                    });
                 }
             }
         }

@@ -23,23 +23,40 @@ pub fn prepare_rename(s: &Snapshot, doc: Doc, offset: u32) -> Result<(Span, Stri
     Ok((n.span, n.text))
 }
 
-fn target<'s>(s: &'s Snapshot, doc: Doc, offset: u32) -> Result<(&'s Placed, Named), String> {
+fn target(s: &Snapshot, doc: Doc, offset: u32) -> Result<(&Placed, Named), String> {
     if matches!(doc, Doc::Library(_)) {
-        return Err("The built-in library cannot be changed; copy the definition into a file of your own.".to_owned());
+        return Err(
+            "The built-in library cannot be changed; copy the definition into a file of your own."
+                .to_owned(),
+        );
     }
-    let Some((placed, n)) = name_at(s, doc, offset) else { return Err("There is no name here.".to_owned()) };
+    let Some((placed, n)) = name_at(s, doc, offset) else {
+        return Err("There is no name here.".to_owned());
+    };
     if n.kind == NameKind::Port && matches!(n.text.as_str(), "high" | "low") {
-        return Err(format!("`{}` is a word of the language and cannot be renamed.", n.text));
+        return Err(format!(
+            "`{}` is a word of the language and cannot be renamed.",
+            n.text
+        ));
     }
     if n.kind == NameKind::Family {
-        return Err("Connector families are shared with the built-in library and keep their names.".to_owned());
+        return Err(
+            "Connector families are shared with the built-in library and keep their names."
+                .to_owned(),
+        );
     }
     if let Some(d) = resolve(s, doc, placed, &n) {
         if matches!(d.doc, Doc::Library(_)) {
-            return Err(format!("`{}` is a definition of the built-in library; copy it into a file of your own to rename it.", n.text));
+            return Err(format!(
+                "`{}` is a definition of the built-in library; copy it into a file of your own to rename it.",
+                n.text
+            ));
         }
     } else if !matches!(n.kind, NameKind::Person | NameKind::Shared) {
-        return Err(format!("`{}` is not defined, so there is nothing to rename.", n.text));
+        return Err(format!(
+            "`{}` is not defined, so there is nothing to rename.",
+            n.text
+        ));
     }
     Ok((placed, n))
 }
@@ -48,7 +65,12 @@ fn target<'s>(s: &'s Snapshot, doc: Doc, offset: u32) -> Result<(&'s Placed, Nam
 ///
 /// # Errors
 /// Why it cannot be done, in words: no name there, a name that is taken, a text that is no name.
-pub fn rename(s: &Snapshot, doc: Doc, offset: u32, new_name: &str) -> Result<Vec<TextEdit>, String> {
+pub fn rename(
+    s: &Snapshot,
+    doc: Doc,
+    offset: u32,
+    new_name: &str,
+) -> Result<Vec<TextEdit>, String> {
     let (placed, n) = target(s, doc, offset)?;
     let new_name = new_name.trim();
     if new_name == n.text {
@@ -59,14 +81,25 @@ pub fn rename(s: &Snapshot, doc: Doc, offset: u32, new_name: &str) -> Result<Vec
     let edits: Vec<TextEdit> = occurrences(s, doc, placed, &n)
         .into_iter()
         .filter(|o| matches!(o.place.doc, Doc::File(_)))
-        .map(|o| TextEdit { doc: o.place.doc, span: o.place.span, text: new_name.to_owned() })
+        .map(|o| TextEdit {
+            doc: o.place.doc,
+            span: o.place.span,
+            text: new_name.to_owned(),
+        })
         .collect();
     let edits = tidy(edits);
     // the proof: nothing that was understood before is misunderstood afterwards
     let after = with_edits(s, &edits);
-    let errors = |x: &Snapshot| x.diagnostics().iter().filter(|d| d.severity == Severity::Error).count();
+    let errors = |x: &Snapshot| {
+        x.diagnostics()
+            .iter()
+            .filter(|d| d.severity == Severity::Error)
+            .count()
+    };
     if errors(&after) > errors(s) {
-        return Err(format!("With `{new_name}` something would be understood otherwise than now; choose another name."));
+        return Err(format!(
+            "With `{new_name}` something would be understood otherwise than now; choose another name."
+        ));
     }
     Ok(edits)
 }
@@ -79,9 +112,13 @@ fn check_name(kind: NameKind, name: &str) -> Result<(), String> {
     let toks: Vec<SyntaxKind> = tokens(name).map(|t| t.0).collect();
     let word = toks == [SyntaxKind::Word];
     // a band may look like a length: `2m`
-    let glued = toks == [SyntaxKind::Number, SyntaxKind::Unit] && !name.contains(' ') && kind == NameKind::Band;
+    let glued = toks == [SyntaxKind::Number, SyntaxKind::Unit]
+        && !name.contains(' ')
+        && kind == NameKind::Band;
     if !word && !glued {
-        return Err(format!("`{name}` is no name: letters, digits, - and _, beginning so that it is not read as a number."));
+        return Err(format!(
+            "`{name}` is no name: letters, digits, - and _, beginning so that it is not read as a number."
+        ));
     }
     if keyword(name).is_some() || WORDS.contains(&name) {
         return Err(format!("`{name}` is a word of the language."));
@@ -92,8 +129,20 @@ fn check_name(kind: NameKind, name: &str) -> Result<(), String> {
     Ok(())
 }
 
-fn conflicts(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named, new_name: &str) -> Result<(), String> {
-    let at = |doc: Doc, span: Span| format!("{}:{}", doc_path(s, doc), line_number(doc_text(s, doc), span.start));
+fn conflicts(
+    s: &Snapshot,
+    doc: Doc,
+    placed: &Placed,
+    n: &Named,
+    new_name: &str,
+) -> Result<(), String> {
+    let at = |doc: Doc, span: Span| {
+        format!(
+            "{}:{}",
+            doc_path(s, doc),
+            line_number(doc_text(s, doc), span.start)
+        )
+    };
     match n.kind {
         k if k.is_global() => {
             // every file that sees the definition would see both
@@ -104,8 +153,15 @@ fn conflicts(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named, new_name: &str)
                 }
                 if let Some(d) = global(s, doc, k, new_name) {
                     return Err(match d.doc {
-                        Doc::Library(_) => format!("`{new_name}` is the name of a {} of the built-in library.", k.noun()),
-                        Doc::File(_) => format!("`{new_name}` is the name of a {} already ({}).", k.noun(), at(d.doc, d.focus().span)),
+                        Doc::Library(_) => format!(
+                            "`{new_name}` is the name of a {} of the built-in library.",
+                            k.noun()
+                        ),
+                        Doc::File(_) => format!(
+                            "`{new_name}` is the name of a {} already ({}).",
+                            k.noun(),
+                            at(d.doc, d.focus().span)
+                        ),
                     });
                 }
                 if k == NameKind::Let {
@@ -113,7 +169,11 @@ fn conflicts(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named, new_name: &str)
                     for p in s.files()[file_of(doc)].tree.items() {
                         for kind in [NameKind::Tag, NameKind::Place] {
                             if let Some(d) = local(s, doc, p, kind, new_name) {
-                                return Err(format!("`{new_name}` is the name of a {} already ({}).", kind.noun(), at(doc, d.focus().span)));
+                                return Err(format!(
+                                    "`{new_name}` is the name of a {} already ({}).",
+                                    kind.noun(),
+                                    at(doc, d.focus().span)
+                                ));
                             }
                         }
                     }
@@ -123,19 +183,36 @@ fn conflicts(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named, new_name: &str)
         NameKind::Tag | NameKind::Place => {
             for kind in [NameKind::Tag, NameKind::Place] {
                 if let Some(d) = local(s, doc, placed, kind, new_name) {
-                    return Err(format!("`{new_name}` is the name of a {} already ({}).", kind.noun(), at(doc, d.focus().span)));
+                    return Err(format!(
+                        "`{new_name}` is the name of a {} already ({}).",
+                        kind.noun(),
+                        at(doc, d.focus().span)
+                    ));
                 }
             }
             if let Some(d) = global(s, doc, NameKind::Let, new_name) {
-                return Err(format!("`{new_name}` is a named value already ({}).", at(d.doc, d.focus().span)));
+                return Err(format!(
+                    "`{new_name}` is a named value already ({}).",
+                    at(d.doc, d.focus().span)
+                ));
             }
         }
         NameKind::Chain | NameKind::Station => {
             for p in s.files()[file_of(doc)].tree.items() {
                 for x in pieces_of(s, doc, &p.item) {
-                    let same_scope = n.kind == NameKind::Station || p.start == placed.start || p.item.statement().and_then(|s| s.keyword()) == Some("chain");
-                    if matches!(x.class, Class::Name(NameKind::Chain | NameKind::Station, true)) && same_scope && p.item.slice(x.span) == new_name {
-                        return Err(format!("`{new_name}` is taken already ({}).", at(doc, x.span.shift(p.start))));
+                    let same_scope = n.kind == NameKind::Station
+                        || p.start == placed.start
+                        || p.item.statement().and_then(|s| s.keyword()) == Some("chain");
+                    if matches!(
+                        x.class,
+                        Class::Name(NameKind::Chain | NameKind::Station, true)
+                    ) && same_scope
+                        && p.item.slice(x.span) == new_name
+                    {
+                        return Err(format!(
+                            "`{new_name}` is taken already ({}).",
+                            at(doc, x.span.shift(p.start))
+                        ));
                     }
                 }
             }
@@ -176,6 +253,11 @@ pub(crate) fn with_edits(s: &Snapshot, edits: &[TextEdit]) -> Snapshot {
         }
         texts.insert(f.path.clone(), Arc::from(text));
     }
-    let roots: Vec<String> = s.files().iter().filter(|f| f.root).map(|f| f.path.clone()).collect();
+    let roots: Vec<String> = s
+        .files()
+        .iter()
+        .filter(|f| f.root)
+        .map(|f| f.path.clone())
+        .collect();
     Snapshot::load(&roots, &Texts(texts))
 }

@@ -35,11 +35,17 @@ pub(crate) struct Def<'s> {
 
 impl<'s> Def<'s> {
     pub(crate) fn focus(&self) -> Place {
-        Place { doc: self.doc, span: self.name.shift(self.start) }
+        Place {
+            doc: self.doc,
+            span: self.name.shift(self.start),
+        }
     }
 
     pub(crate) fn full(&self) -> Place {
-        Place { doc: self.doc, span: self.stmt.span().shift(self.start) }
+        Place {
+            doc: self.doc,
+            span: self.stmt.span().shift(self.start),
+        }
     }
 
     pub(crate) fn text(&self) -> &'s str {
@@ -61,7 +67,7 @@ pub(crate) fn pieces_of(s: &Snapshot, doc: Doc, item: &Item) -> Vec<Piece> {
 }
 
 /// The piece at an offset, with its item.
-pub(crate) fn piece<'s>(s: &'s Snapshot, doc: Doc, offset: u32) -> Option<(&'s Placed, Piece)> {
+pub(crate) fn piece(s: &Snapshot, doc: Doc, offset: u32) -> Option<(&Placed, Piece)> {
     let placed = item_at(s, doc, offset)?;
     let list = pieces_of(s, doc, &placed.item);
     if let Some(p) = piece_at(&list, offset - placed.start) {
@@ -72,7 +78,7 @@ pub(crate) fn piece<'s>(s: &'s Snapshot, doc: Doc, offset: u32) -> Option<(&'s P
 }
 
 /// The name at an offset.
-pub(crate) fn name_at<'s>(s: &'s Snapshot, doc: Doc, offset: u32) -> Option<(&'s Placed, Named)> {
+pub(crate) fn name_at(s: &Snapshot, doc: Doc, offset: u32) -> Option<(&Placed, Named)> {
     let (placed, p) = piece(s, doc, offset)?;
     let (kind, def) = match p.class {
         Class::Name(k, d) => (k, d),
@@ -81,7 +87,13 @@ pub(crate) fn name_at<'s>(s: &'s Snapshot, doc: Doc, offset: u32) -> Option<(&'s
     };
     Some((
         placed,
-        Named { kind, text: placed.item.slice(p.span).to_owned(), local: p.span, span: p.span.shift(placed.start), def },
+        Named {
+            kind,
+            text: placed.item.slice(p.span).to_owned(),
+            local: p.span,
+            span: p.span.shift(placed.start),
+            def,
+        },
     ))
 }
 
@@ -119,7 +131,13 @@ fn top<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) -> Option<Def<
         }
         let stmt = p.item.statement()?;
         let a = stmt.atoms().get(1)?;
-        (stmt.text(*a) == name).then_some(Def { doc, item: &p.item, start: p.start, stmt, name: a.span })
+        (stmt.text(*a) == name).then_some(Def {
+            doc,
+            item: &p.item,
+            start: p.start,
+            stmt,
+            name: a.span,
+        })
     })
 }
 
@@ -130,7 +148,10 @@ pub(crate) fn global<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) 
             return Some(d);
         }
     }
-    if !matches!(kind, NameKind::Cable | NameKind::Connector | NameKind::Device) {
+    if !matches!(
+        kind,
+        NameKind::Cable | NameKind::Connector | NameKind::Device
+    ) {
         return None;
     }
     (0..library().files.len()).find_map(|i| top(s, Doc::Library(i), kind, name))
@@ -162,13 +183,25 @@ pub(crate) fn owner(item: &Item, span: Span) -> Option<Stmt<'_>> {
 }
 
 /// A name given inside an item: tag, place, chain, branch.
-pub(crate) fn local<'s>(s: &Snapshot, doc: Doc, placed: &'s Placed, kind: NameKind, name: &str) -> Option<Def<'s>> {
+pub(crate) fn local<'s>(
+    s: &Snapshot,
+    doc: Doc,
+    placed: &'s Placed,
+    kind: NameKind,
+    name: &str,
+) -> Option<Def<'s>> {
     let item: &'s Item = &placed.item;
     pieces_of(s, doc, item).into_iter().find_map(|p| {
         if p.class != Class::Name(kind, true) || item.slice(p.span) != name {
             return None;
         }
-        Some(Def { doc, item, start: placed.start, stmt: owner(item, p.span)?, name: p.span })
+        Some(Def {
+            doc,
+            item,
+            start: placed.start,
+            stmt: owner(item, p.span)?,
+            name: p.span,
+        })
     })
 }
 
@@ -204,7 +237,11 @@ fn port_in<'s>(d: &Def<'s>, port: &str) -> Option<Def<'s>> {
         };
         let Some(a) = at else { continue };
         if x.text(*a) == port {
-            return Some(Def { stmt: x, name: a.span, ..*d });
+            return Some(Def {
+                stmt: x,
+                name: a.span,
+                ..*d
+            });
         }
     }
     None
@@ -225,11 +262,20 @@ pub(crate) fn ports<'s>(s: &'s Snapshot, part: &Def<'s>) -> Vec<&'s str> {
             .collect()
     };
     let own = list(part);
-    if own.is_empty() { class_of(s, part).map(|c| list(&c)).unwrap_or_default() } else { own }
+    if own.is_empty() {
+        class_of(s, part).map(|c| list(&c)).unwrap_or_default()
+    } else {
+        own
+    }
 }
 
 /// What the name at an offset stands for.
-pub(crate) fn resolve<'s>(s: &'s Snapshot, doc: Doc, placed: &'s Placed, n: &Named) -> Option<Def<'s>> {
+pub(crate) fn resolve<'s>(
+    s: &'s Snapshot,
+    doc: Doc,
+    placed: &'s Placed,
+    n: &Named,
+) -> Option<Def<'s>> {
     match n.kind {
         k if k.is_global() => {
             if n.def {
@@ -252,5 +298,11 @@ pub(crate) fn resolve<'s>(s: &'s Snapshot, doc: Doc, placed: &'s Placed, n: &Nam
 
 fn here<'s>(doc: Doc, placed: &'s Placed, n: &Named) -> Option<Def<'s>> {
     let item: &'s Item = &placed.item;
-    Some(Def { doc, item, start: placed.start, stmt: owner(item, n.local)?, name: n.local })
+    Some(Def {
+        doc,
+        item,
+        start: placed.start,
+        stmt: owner(item, n.local)?,
+        name: n.local,
+    })
 }

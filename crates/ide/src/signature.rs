@@ -46,7 +46,9 @@ pub fn signature_help(s: &Snapshot, doc: Doc, offset: u32) -> Option<SignatureHe
     if at.comment {
         return None;
     }
-    let k = keyword(at.word()).filter(|k| k.contexts.contains(&at.cx) || at.cx == downlead_station::keywords::Context::Chain)?;
+    let k = keyword(at.word()).filter(|k| {
+        k.contexts.contains(&at.cx) || at.cx == downlead_station::keywords::Context::Chain
+    })?;
     // what stands before the cursor: a value is one thing, a word another
     let mut typed: Vec<(Piece, &str)> = Vec::new();
     for t in at.head.iter().skip(1) {
@@ -71,15 +73,34 @@ pub fn signature_help(s: &Snapshot, doc: Doc, offset: u32) -> Option<SignatureHe
         .map(|form| {
             let elements = elements(&form);
             let (active, parameters) = (active(&elements, &typed), parameters(&elements));
-            Signature { documentation: k.doc.to_owned(), active, parameters, label: form }
+            Signature {
+                documentation: k.doc.to_owned(),
+                active,
+                parameters,
+                label: form,
+            }
         })
         .collect();
     let best = signatures
         .iter()
         .enumerate()
-        .max_by_key(|(i, x)| (typed.iter().filter(|(p, t)| *p == Piece::Word && x.label.split([' ', ',']).any(|w| w == *t)).count(), x.active.is_some(), std::cmp::Reverse(*i)))
+        .max_by_key(|(i, x)| {
+            (
+                typed
+                    .iter()
+                    .filter(|(p, t)| {
+                        *p == Piece::Word && x.label.split([' ', ',']).any(|w| w == *t)
+                    })
+                    .count(),
+                x.active.is_some(),
+                std::cmp::Reverse(*i),
+            )
+        })
         .map_or(0, |(i, _)| i);
-    Some(SignatureHelp { signatures, active: best })
+    Some(SignatureHelp {
+        signatures,
+        active: best,
+    })
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -105,9 +126,15 @@ fn elements(form: &str) -> Vec<Element<'_>> {
             (true, None) => from = Some(i),
             (false, Some(start)) => {
                 let text = &form[start..i];
-                let hole = text.len() > 1 && text.chars().all(|c| c.is_uppercase() || c.is_ascii_digit()) && text.chars().any(char::is_uppercase)
+                let hole = text.len() > 1
+                    && text.chars().all(|c| c.is_uppercase() || c.is_ascii_digit())
+                    && text.chars().any(char::is_uppercase)
                     || matches!(text, "F" | "T" | "D" | "E" | "S" | "R" | "X" | "I");
-                out.push(Element { text, span: Span::new(to32(start), to32(i)), hole });
+                out.push(Element {
+                    text,
+                    span: Span::new(to32(start), to32(i)),
+                    hole,
+                });
                 from = None;
             }
             _ => {}
@@ -120,7 +147,10 @@ fn parameters(elements: &[Element<'_>]) -> Vec<Parameter> {
     elements
         .iter()
         .filter(|e| e.hole)
-        .map(|e| Parameter { label: e.span, documentation: about(e.text).to_owned() })
+        .map(|e| Parameter {
+            label: e.span,
+            documentation: about(e.text).to_owned(),
+        })
         .collect()
 }
 
@@ -128,36 +158,67 @@ fn parameters(elements: &[Element<'_>]) -> Vec<Parameter> {
 fn active(elements: &[Element<'_>], typed: &[(Piece, &str)]) -> Option<usize> {
     let mut at = 1;
     for (piece, text) in typed {
-        if *piece == Piece::Word {
-            if let Some(i) = elements.iter().enumerate().skip(at).find(|(_, e)| !e.hole && e.text == *text).map(|(i, _)| i) {
-                at = i + 1;
-                continue;
-            }
+        if *piece == Piece::Word
+            && let Some(i) = elements
+                .iter()
+                .enumerate()
+                .skip(at)
+                .find(|(_, e)| !e.hole && e.text == *text)
+                .map(|(i, _)| i)
+        {
+            at = i + 1;
+            continue;
         }
         let fits = |e: &Element<'_>| match piece {
             Piece::Value => !is_name(e.text),
             Piece::Word => is_name(e.text),
             Piece::Text => false,
         };
-        if let Some(i) = elements.iter().enumerate().skip(at).find(|(_, e)| e.hole && fits(e)).map(|(i, _)| i) {
+        if let Some(i) = elements
+            .iter()
+            .enumerate()
+            .skip(at)
+            .find(|(_, e)| e.hole && fits(e))
+            .map(|(i, _)| i)
+        {
             at = i + 1;
         }
     }
-    let next = elements.iter().enumerate().skip(at).find(|(_, e)| e.hole).map(|(i, _)| i)?;
+    let next = elements
+        .iter()
+        .enumerate()
+        .skip(at)
+        .find(|(_, e)| e.hole)
+        .map(|(i, _)| i)?;
     Some(elements[..next].iter().filter(|e| e.hole).count())
 }
 
 fn is_name(hole: &str) -> bool {
     matches!(
         hole,
-        "NAME" | "TAG" | "BAND" | "CABLE" | "CONNECTOR" | "FAMILY" | "PLACE" | "MODE" | "KIND" | "INSTRUMENT" | "WHO" | "DATUM" | "CRITERION" | "PATH"
+        "NAME"
+            | "TAG"
+            | "BAND"
+            | "CABLE"
+            | "CONNECTOR"
+            | "FAMILY"
+            | "PLACE"
+            | "MODE"
+            | "KIND"
+            | "INSTRUMENT"
+            | "WHO"
+            | "DATUM"
+            | "CRITERION"
+            | "PATH"
     )
 }
 
 /// What may stand at a place.
 fn about(hole: &str) -> &'static str {
     match hole {
-        "LENGTH" => "m, mm, cm, km, ft, in, yd, mi, or electrical: wavelengths, °; not negative; `± 0.5 m`",
+        "LENGTH" => {
+            "m, mm, cm, km, ft, in, yd, mi, or electrical: wavelengths, °; not negative; `± 0.5 m`"
+        }
         "CABLE" => "a cable of the files or the library",
         "CONNECTOR" => "a connector of the files or the library",
         "LOSS" => "dB, never negative; also %; `± 0.15 dB`, `0.10 dB to 0.20 dB`",

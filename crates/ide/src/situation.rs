@@ -56,7 +56,11 @@ impl<'a> Situation<'a> {
         let mut start = placed.start;
         // a new line at the left margin begins something new, though it may still be empty
         let line = crate::view::line_start(text, offset);
-        if line > start && text.get(line as usize..offset as usize).is_some_and(|l| !l.starts_with([' ', '\t', '}'])) {
+        if line > start
+            && text
+                .get(line as usize..offset as usize)
+                .is_some_and(|l| !l.starts_with([' ', '\t', '}']))
+        {
             start = line;
         }
         let before = text.get(start as usize..offset as usize)?;
@@ -65,7 +69,11 @@ impl<'a> Situation<'a> {
         let mut head: Vec<Tok<'a>> = Vec::new();
         let mut all: Vec<Tok<'a>> = Vec::new();
         for (kind, span) in tokens(before) {
-            let tok = Tok { kind, text: &before[span.range()], span: span.shift(start) };
+            let tok = Tok {
+                kind,
+                text: &before[span.range()],
+                span: span.shift(start),
+            };
             all.push(tok);
             match kind {
                 SyntaxKind::Newline | SyntaxKind::Semicolon => head.clear(),
@@ -88,27 +96,56 @@ impl<'a> Situation<'a> {
         }
         let last = all.last().copied();
         let comment = last.is_some_and(|t| t.kind == SyntaxKind::Comment);
-        let quoted = last.filter(|t| t.kind == SyntaxKind::OpenText).map(|t| (&t.text[1..], t.span.start + 1));
+        let quoted = last
+            .filter(|t| t.kind == SyntaxKind::OpenText)
+            .map(|t| (&t.text[1..], t.span.start + 1));
         // the word being typed, letters before and behind the cursor
-        let back: usize = before.chars().rev().take_while(|c| part_of_word(*c)).map(char::len_utf8).sum();
+        let back: usize = before
+            .chars()
+            .rev()
+            .take_while(|c| part_of_word(*c))
+            .map(char::len_utf8)
+            .sum();
         let mut from = before.len() - back;
         // `46m`: what follows the digits is the unit
-        let digits = before[from..].len() - before[from..].trim_start_matches(|c: char| c.is_ascii_digit() || c == '.').len();
+        let digits = before[from..].len()
+            - before[from..]
+                .trim_start_matches(|c: char| c.is_ascii_digit() || c == '.')
+                .len();
         let rest = &before[from + digits..];
-        if digits > 0 && !head.is_empty() && !rest.contains(|c: char| c.is_ascii_digit() || c == '-' || c == '_') && head.len() > 1 {
+        if digits > 0
+            && !head.is_empty()
+            && !rest.contains(|c: char| c.is_ascii_digit() || c == '-' || c == '_')
+            && head.len() > 1
+        {
             from += digits;
         }
         let partial = &before[from..];
         let at = start + to32(from);
-        let ahead: usize = text[offset as usize..].chars().take_while(|c| part_of_word(*c)).map(char::len_utf8).sum();
+        let ahead: usize = text[offset as usize..]
+            .chars()
+            .take_while(|c| part_of_word(*c))
+            .map(char::len_utf8)
+            .sum();
         let replace = Span::new(at, offset + to32(ahead));
         head.retain(|t| t.span.end <= at);
-        Some(Situation { frames, cx, head, partial, replace, comment, quoted })
+        Some(Situation {
+            frames,
+            cx,
+            head,
+            partial,
+            replace,
+            comment,
+            quoted,
+        })
     }
 
     /// The statement's keyword; empty at its beginning.
     pub(crate) fn word(&self) -> &'a str {
-        self.head.first().filter(|t| t.kind == SyntaxKind::Word).map_or("", |t| t.text)
+        self.head
+            .first()
+            .filter(|t| t.kind == SyntaxKind::Word)
+            .map_or("", |t| t.text)
     }
 
     /// The token before the cursor.
@@ -118,7 +155,11 @@ impl<'a> Situation<'a> {
 
     /// The last word before the cursor and before any number right there.
     pub(crate) fn last_word(&self) -> &'a str {
-        self.head.iter().rev().find(|t| t.kind == SyntaxKind::Word).map_or("", |t| t.text)
+        self.head
+            .iter()
+            .rev()
+            .find(|t| t.kind == SyntaxKind::Word)
+            .map_or("", |t| t.text)
     }
 
     /// Name of the enclosing station.
@@ -129,8 +170,18 @@ impl<'a> Situation<'a> {
     /// Kinds of quantity that fit where the cursor is, the likeliest first.
     pub(crate) fn kinds(&self) -> Vec<Dim> {
         let dim_of = |t: &Tok<'_>| UnitId::parse(t.text).map(|u| unit(u).dim);
-        let stated = || self.head.iter().rev().filter(|t| t.kind == SyntaxKind::Unit).find_map(dim_of);
-        let mut back = self.head.iter().rev().skip_while(|t| matches!(t.kind, SyntaxKind::Number));
+        let stated = || {
+            self.head
+                .iter()
+                .rev()
+                .filter(|t| t.kind == SyntaxKind::Unit)
+                .find_map(dim_of)
+        };
+        let mut back = self
+            .head
+            .iter()
+            .rev()
+            .skip_while(|t| matches!(t.kind, SyntaxKind::Number));
         match back.next() {
             Some(t) if t.kind == SyntaxKind::PlusMinus => {
                 return match stated() {
@@ -154,13 +205,26 @@ impl<'a> Situation<'a> {
             }
             _ => {}
         }
-        kinds_after(self.cx, self.word(), self.last_word(), self.head.iter().filter(|t| t.kind == SyntaxKind::Unit).count(), self.frames.last().map_or("", |f| &f.word))
+        kinds_after(
+            self.cx,
+            self.word(),
+            self.last_word(),
+            self.head
+                .iter()
+                .filter(|t| t.kind == SyntaxKind::Unit)
+                .count(),
+            self.frames.last().map_or("", |f| &f.word),
+        )
     }
 }
 
 /// Kinds of quantity behind the last word of a statement; `have` values with units stand before.
 fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) -> Vec<Dim> {
-    use Dim::{Angle, Decibel, Frequency, GainDipole, GainIsotropic, Impedance, Length, Level, LinearCoefficient, LossRate, Percent, Power, Resistivity, RootCoefficient, Temperature, Voltage, Wavelengths};
+    use Dim::{
+        Angle, Decibel, Frequency, GainDipole, GainIsotropic, Impedance, Length, Level,
+        LinearCoefficient, LossRate, Percent, Power, Resistivity, RootCoefficient, Temperature,
+        Voltage, Wavelengths,
+    };
     if cx == Context::Table || word.is_empty() && keyword(last).is_none() {
         return if have == 0 {
             vec![Frequency]
@@ -175,7 +239,9 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "ambient" | "temperature" => vec![Temperature],
         "conductor" if word == "rating" => vec![Temperature],
         "on" if word == "chain" => vec![Frequency],
-        "added" | "wet" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => vec![Decibel],
+        "added" | "wet" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
+            vec![Decibel]
+        }
         "passes" | "valid" => vec![Frequency],
         "duty" | "keyed" | "efficiency" => vec![Percent],
         "rating" | "scale" | "resolution" | "power" => vec![Power, Level],
@@ -203,7 +269,11 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
             (_, "accuracy") => vec![Percent, Decibel],
             (_, "position") => vec![Angle],
             (_, "let") => vec![Length, Decibel, Power, Frequency],
-            (_, "connector" | "adapter" | "divider" | "velocity" | "permittivity" | "loss-tangent" | "strand" | "braid" | "ways") => Vec::new(),
+            (
+                _,
+                "connector" | "adapter" | "divider" | "velocity" | "permittivity" | "loss-tangent"
+                | "strand" | "braid" | "ways",
+            ) => Vec::new(),
             (_, w) if PartKind::from_word(w).is_some() => vec![Decibel, Percent],
             _ => Vec::new(),
         },

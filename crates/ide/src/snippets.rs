@@ -8,12 +8,22 @@ pub(crate) fn snippet(cx: Context, word: &str, station: bool) -> Option<&'static
         (Context::Top, "use") => "use \"${1}\"",
         (Context::Top, "band") => "band ${1:2m} ${2:145.3 MHz}",
         (Context::Top, "let") => "let ${1:mast} = ${2:30 m}",
-        (Context::Top, "cable") => "cable ${1:name} \"${2:title}\" {\n    impedance ${3:50} ohm\n    velocity ${4:0.66}\n    loss typical at 20 °C {\n        ${5:100 MHz 4.5 dB/100 m}\n    }\n    accuracy ${6:5 %} k 1\n    source \"${7:document, page}\"\n}$0",
-        (Context::Top, "connector") => "connector ${1:name} \"${2:title}\" {\n    family ${3:n}\n    loss ${4:0.05 dB ± 50 %} at 1 GHz\n    source \"${5:document, page}\"\n}$0",
-        (Context::Top, "device") => "device ${1:name} \"${2:title}\" {\n    kind ${3:isolator}\n    loss ${4:0.5 dB ± 0.1 dB}\n    source \"${5:document, page}\"\n}$0",
-        (Context::Top, "instrument") => "instrument ${1:W1} \"${2:through-line meter}\" {\n    accuracy ${3:5 %} of ${4:reading}\n    scale ${5:100 W}\n}$0",
+        (Context::Top, "cable") => {
+            "cable ${1:name} \"${2:title}\" {\n    impedance ${3:50} ohm\n    velocity ${4:0.66}\n    loss typical at 20 °C {\n        ${5:100 MHz 4.5 dB/100 m}\n    }\n    accuracy ${6:5 %} k 1\n    source \"${7:document, page}\"\n}$0"
+        }
+        (Context::Top, "connector") => {
+            "connector ${1:name} \"${2:title}\" {\n    family ${3:n}\n    loss ${4:0.05 dB ± 50 %} at 1 GHz\n    source \"${5:document, page}\"\n}$0"
+        }
+        (Context::Top, "device") => {
+            "device ${1:name} \"${2:title}\" {\n    kind ${3:isolator}\n    loss ${4:0.5 dB ± 0.1 dB}\n    source \"${5:document, page}\"\n}$0"
+        }
+        (Context::Top, "instrument") => {
+            "instrument ${1:W1} \"${2:through-line meter}\" {\n    accuracy ${3:5 %} of ${4:reading}\n    scale ${5:100 W}\n}$0"
+        }
         (Context::Top, "station") => "station ${1:hill} \"${2:title}\" {\n    $0\n}",
-        (Context::Top | Context::Station, "chain") => "chain ${1:talk-out} on ${2:145.3 MHz} {\n    $0\n}",
+        (Context::Top | Context::Station, "chain") => {
+            "chain ${1:talk-out} on ${2:145.3 MHz} {\n    $0\n}"
+        }
         (Context::Station, "place") => "place ${1:mast} { temperature ${2:10 °C} }",
         (Context::Station | Context::Chain, "joins") => "joins ${1:n-pair}",
         (Context::Station, "position") => "position ${1:49.3333° S 123.1667° W}, wgs84",
@@ -21,19 +31,29 @@ pub(crate) fn snippet(cx: Context, word: &str, station: bool) -> Option<&'static
         (_, "run") if station => "run ${1:M1} ${2:46 m} of ${3:cable}",
         (_, "jumper") if station => "jumper ${1:J1} ${2:1.4 m} of ${3:cable}",
         (_, "tail") if station => "tail ${1:T1} ${2:2 m} of ${3:cable}",
-        (_, "transmitter") if station => "transmitter ${1:TX1} ${2:50 W ± 5 %} ${3:carrier}, ${4:fm}",
+        (_, "transmitter") if station => {
+            "transmitter ${1:TX1} ${2:50 W ± 5 %} ${3:carrier}, ${4:fm}"
+        }
         (_, "antenna") if station => "antenna ${1:A1} ${2:4.5 dBi ± 0.5 dB}",
         (_, "load") if station => "load ${1:DL1}, return-loss ${2:30 dB}, rating ${3:300 W}",
-        (_, "receiver") if station => "receiver ${1:RX1} ${2:-119 dBm} for 12 dB sinad, noise figure ${3:6 dB}",
-        (Context::Station, "duplexer") => "duplexer ${1:DU1} {\n    high ${2:1.5 dB}\n    low ${3:1.5 dB}\n    isolation ${4:85 dB}\n}",
-        (Context::Station, "diplexer") => "diplexer ${1:DX1} {\n    high ${2:0.3 dB}\n    low ${3:0.2 dB}\n}",
+        (_, "receiver") if station => {
+            "receiver ${1:RX1} ${2:-119 dBm} for 12 dB sinad, noise figure ${3:6 dB}"
+        }
+        (Context::Station, "duplexer") => {
+            "duplexer ${1:DU1} {\n    high ${2:1.5 dB}\n    low ${3:1.5 dB}\n    isolation ${4:85 dB}\n}"
+        }
+        (Context::Station, "diplexer") => {
+            "diplexer ${1:DX1} {\n    high ${2:0.3 dB}\n    low ${3:0.2 dB}\n}"
+        }
         (Context::Chain, "run") => "run ${1:28 m} of ${2:cable}",
         (Context::Chain, "jumper") => "jumper ${1:1.4 m} of ${2:cable}",
         (Context::Chain, "tail") => "tail ${1:2 m} of ${2:cable}",
         (Context::Chain, "connector") => "connector ${1:2} of ${2:n-pair}",
         (Context::Chain, "transmitter") => "transmitter ${1:50 W ± 5 %} ${2:carrier}",
         (Context::Chain, "antenna") => "antenna ${1:4.5 dBi ± 0.5 dB}",
-        (Context::Chain, "read") => "read ${1:16.2 W} ${2:forward}, ${3:2026-07-04} with ${4:W1} by ${5:QY2TEC}",
+        (Context::Chain, "read") => {
+            "read ${1:16.2 W} ${2:forward}, ${3:2026-07-04} with ${4:W1} by ${5:QY2TEC}"
+        }
         (Context::Chain, "expect") => "expect ${1:16.2 W} ± ${2:0.3 dB}",
         (Context::Chain, "limit") => "limit ${1:30 W} ${2:erp}, \"${3:document, clause}\"",
         (Context::Chain, "branch") => "branch { ${1:A1} }",

@@ -31,7 +31,9 @@ pub enum FoldKind {
 /// The blocks, comments and `use` lines of a document that span more than a line.
 #[must_use]
 pub fn folding_ranges(s: &Snapshot, doc: Doc) -> Vec<Fold> {
-    let (Some(t), text) = (tree(s, doc), doc_text(s, doc)) else { return Vec::new() };
+    let (Some(t), text) = (tree(s, doc), doc_text(s, doc)) else {
+        return Vec::new();
+    };
     let many = |span: Span| text.get(span.range()).is_some_and(|x| x.contains('\n'));
     let mut out = Vec::new();
     for p in t.items() {
@@ -39,7 +41,10 @@ pub fn folding_ranges(s: &Snapshot, doc: Doc) -> Vec<Fold> {
             if let Some(b) = x.block() {
                 let span = Span::new(x.span().start, b.span().end).shift(p.start);
                 if many(span) {
-                    out.push(Fold { span, kind: FoldKind::Block });
+                    out.push(Fold {
+                        span,
+                        kind: FoldKind::Block,
+                    });
                 }
             }
         });
@@ -50,7 +55,10 @@ pub fn folding_ranges(s: &Snapshot, doc: Doc) -> Vec<Fold> {
     let mut at = 0;
     let mut flush = |run: &mut Option<Span>, lines: &mut u32| {
         if let Some(span) = run.take().filter(|_| *lines > 1) {
-            out.push(Fold { span, kind: FoldKind::Comment });
+            out.push(Fold {
+                span,
+                kind: FoldKind::Comment,
+            });
         }
         *lines = 0;
     };
@@ -74,7 +82,10 @@ pub fn folding_ranges(s: &Snapshot, doc: Doc) -> Vec<Fold> {
         .filter_map(|p| Some(p.item.statement()?.span().shift(p.start)))
         .collect();
     if let [first, .., last] = uses[..] {
-        out.push(Fold { span: first.join(last), kind: FoldKind::Uses });
+        out.push(Fold {
+            span: first.join(last),
+            kind: FoldKind::Uses,
+        });
     }
     out.sort_by_key(|f| (f.span.start, std::cmp::Reverse(f.span.end)));
     out
@@ -92,7 +103,10 @@ pub fn selection_ranges(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Span> {
         let local = offset - p.start;
         for x in path_at(&p.item, local) {
             out.push(x.span().shift(p.start));
-            if let Some(b) = x.block().filter(|b| b.span().start < local && local < b.span().end) {
+            if let Some(b) = x
+                .block()
+                .filter(|b| b.span().start < local && local < b.span().end)
+            {
                 let b = b.span();
                 out.push(b.shift(p.start));
                 let inner = Span::new(b.start + 1, b.end.saturating_sub(1).max(b.start + 1));
@@ -101,7 +115,9 @@ pub fn selection_ranges(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Span> {
             }
             out.push(x.head_span().shift(p.start));
             for g in x.groups() {
-                let (Some(a), Some(b)) = (g.first(), g.last()) else { continue };
+                let (Some(a), Some(b)) = (g.first(), g.last()) else {
+                    continue;
+                };
                 let span = a.span.join(b.span);
                 if !span.touches(local) {
                     continue;
@@ -109,12 +125,12 @@ pub fn selection_ranges(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Span> {
                 out.push(span.shift(p.start));
                 for a in g.iter().filter(|a| a.span.touches(local)) {
                     out.push(a.span.shift(p.start));
-                    if let AtomKind::Value(_) = a.kind {
-                        if let Some(v) = x.value(*a) {
-                            let ends = [Some(v.expr()), v.tolerance().map(|t| t.0), v.upper()];
-                            for e in ends.into_iter().flatten() {
-                                expr(e, local, p.start, &mut out);
-                            }
+                    if let AtomKind::Value(_) = a.kind
+                        && let Some(v) = x.value(*a)
+                    {
+                        let ends = [Some(v.expr()), v.tolerance().map(|t| t.0), v.upper()];
+                        for e in ends.into_iter().flatten() {
+                            expr(e, local, p.start, &mut out);
                         }
                     }
                 }
@@ -131,7 +147,9 @@ pub fn selection_ranges(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Span> {
     out.sort_by_key(|x| (std::cmp::Reverse(x.len()), x.start));
     let mut nested: Vec<Span> = Vec::new();
     for x in out {
-        let fits = nested.last().is_none_or(|l| l.start <= x.start && x.end <= l.end && *l != x);
+        let fits = nested
+            .last()
+            .is_none_or(|l| l.start <= x.start && x.end <= l.end && *l != x);
         if fits {
             nested.push(x);
         }

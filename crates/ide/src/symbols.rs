@@ -61,16 +61,23 @@ pub struct WorkspaceSymbol {
 /// The symbols of a document.
 #[must_use]
 pub fn document_symbols(s: &Snapshot, doc: Doc) -> Vec<Symbol> {
-    let Some(t) = tree(s, doc) else { return Vec::new() };
+    let Some(t) = tree(s, doc) else {
+        return Vec::new();
+    };
     t.items()
         .iter()
-        .flat_map(|p| p.item.statements().filter_map(move |x| symbol(x, Context::Top, p.start)))
+        .flat_map(|p| {
+            p.item
+                .statements()
+                .filter_map(move |x| symbol(x, Context::Top, p.start))
+        })
         .collect()
 }
 
 fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
     let word = s.keyword()?;
-    let part = matches!(cx, Context::Station | Context::Chain) && PartKind::from_word(word).is_some();
+    let part =
+        matches!(cx, Context::Station | Context::Chain) && PartKind::from_word(word).is_some();
     let kind = match (cx, word) {
         (Context::Top, "band") => SymbolKind::Band,
         (Context::Top, "let") => SymbolKind::Let,
@@ -89,7 +96,11 @@ fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
     let atoms = s.atoms();
     let named = |a: &&downlead_syntax::Atom| match kind {
         // a part's second word is its tag only if it is a word
-        SymbolKind::Part => a.kind == AtomKind::Word && s.text(**a) != "of" && !(matches!(word, "connector" | "adapter") && atoms.len() == 2),
+        SymbolKind::Part => {
+            a.kind == AtomKind::Word
+                && s.text(**a) != "of"
+                && !(matches!(word, "connector" | "adapter") && atoms.len() == 2)
+        }
         SymbolKind::Port => word == "port",
         _ => matches!(a.kind, AtomKind::Word | AtomKind::Value(_)),
     };
@@ -102,7 +113,14 @@ fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
     let detail: String = if part {
         head.trim().to_owned()
     } else {
-        s.slice(Span::new(name.span.end, s.head_span().end.max(name.span.end))).trim().trim_start_matches('=').trim().to_owned()
+        s.slice(Span::new(
+            name.span.end,
+            s.head_span().end.max(name.span.end),
+        ))
+        .trim()
+        .trim_start_matches('=')
+        .trim()
+        .to_owned()
     };
     let inner = inner_context(word, cx);
     let mut children: Vec<Symbol> = Vec::new();
@@ -111,7 +129,13 @@ fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
             match symbol(x, inner, start) {
                 Some(y) => children.push(y),
                 // branches under the tag of a divider
-                None => children.extend(x.block().into_iter().flat_map(|b| b.iter()).filter_map(|y| symbol(y, Context::Chain, start)).filter(|y| y.kind == SymbolKind::Branch)),
+                None => children.extend(
+                    x.block()
+                        .into_iter()
+                        .flat_map(|b| b.iter())
+                        .filter_map(|y| symbol(y, Context::Chain, start))
+                        .filter(|y| y.kind == SymbolKind::Branch),
+                ),
             }
         }
     }
@@ -134,7 +158,11 @@ const MOST: usize = 256;
 pub fn workspace_symbols(s: &Snapshot, query: &str) -> Vec<WorkspaceSymbol> {
     let mut found: Vec<(u32, usize, WorkspaceSymbol)> = Vec::new();
     let files = (0..s.files().len()).map(Doc::File);
-    let extra = if query.is_empty() { 0 } else { library().files.len() };
+    let extra = if query.is_empty() {
+        0
+    } else {
+        library().files.len()
+    };
     for doc in files.chain((0..extra).map(Doc::Library)) {
         for x in document_symbols(s, doc) {
             gather(&x, None, doc, query, &mut found);
@@ -145,21 +173,27 @@ pub fn workspace_symbols(s: &Snapshot, query: &str) -> Vec<WorkspaceSymbol> {
     found.into_iter().map(|x| x.2).collect()
 }
 
-fn gather(x: &Symbol, container: Option<&str>, doc: Doc, query: &str, out: &mut Vec<(u32, usize, WorkspaceSymbol)>) {
-    if x.kind != SymbolKind::Port {
-        if let Some(score) = score(&x.name, query) {
-            let library = u32::from(matches!(doc, Doc::Library(_)));
-            out.push((
-                score * 2 + library,
-                out.len(),
-                WorkspaceSymbol {
-                    name: x.name.clone(),
-                    kind: x.kind,
-                    container: container.map(str::to_owned),
-                    place: Place { doc, span: x.focus },
-                },
-            ));
-        }
+fn gather(
+    x: &Symbol,
+    container: Option<&str>,
+    doc: Doc,
+    query: &str,
+    out: &mut Vec<(u32, usize, WorkspaceSymbol)>,
+) {
+    if x.kind != SymbolKind::Port
+        && let Some(score) = score(&x.name, query)
+    {
+        let library = u32::from(matches!(doc, Doc::Library(_)));
+        out.push((
+            score * 2 + library,
+            out.len(),
+            WorkspaceSymbol {
+                name: x.name.clone(),
+                kind: x.kind,
+                container: container.map(str::to_owned),
+                place: Place { doc, span: x.focus },
+            },
+        ));
     }
     for c in &x.children {
         gather(c, Some(&x.name), doc, query, out);
@@ -177,7 +211,11 @@ fn score(name: &str, query: &str) -> Option<u32> {
     }
     if let Some(i) = n.find(&q) {
         // after a dash a word begins
-        return Some(if n[..i].ends_with(['-', '_', '.']) { 2 } else { 3 });
+        return Some(if n[..i].ends_with(['-', '_', '.']) {
+            2
+        } else {
+            3
+        });
     }
     let mut rest = n.chars();
     let mut gaps = 0;

@@ -104,7 +104,9 @@ const LIBRARY: u32 = 2;
 /// The tokens of a document, or of those items of it that a range touches.
 #[must_use]
 pub fn semantic_tokens(s: &Snapshot, doc: Doc, range: Option<Span>) -> Vec<Token> {
-    let Some(t) = tree(s, doc) else { return Vec::new() };
+    let Some(t) = tree(s, doc) else {
+        return Vec::new();
+    };
     let env = env_of(s, doc);
     let mut out = Vec::new();
     for p in t.items() {
@@ -132,15 +134,29 @@ pub fn semantic_tokens(s: &Snapshot, doc: Doc, range: Option<Span>) -> Vec<Token
                             Class::Path => (TokenKind::Text, 0),
                             Class::Name(k, def) => {
                                 let library = match k {
-                                    NameKind::Cable => env.is_none_or(|e| !e.cables.contains_key(text)),
-                                    NameKind::Connector => env.is_none_or(|e| !e.connectors.contains_key(text)),
-                                    NameKind::Device => env.is_none_or(|e| !e.devices.contains_key(text)),
+                                    NameKind::Cable => {
+                                        env.is_none_or(|e| !e.cables.contains_key(text))
+                                    }
+                                    NameKind::Connector => {
+                                        env.is_none_or(|e| !e.connectors.contains_key(text))
+                                    }
+                                    NameKind::Device => {
+                                        env.is_none_or(|e| !e.devices.contains_key(text))
+                                    }
                                     _ => false,
                                 };
-                                (name_kind(k), u32::from(def) * DECLARATION + u32::from(library && !def) * LIBRARY)
+                                (
+                                    name_kind(k),
+                                    u32::from(def) * DECLARATION
+                                        + u32::from(library && !def) * LIBRARY,
+                                )
                             }
                         };
-                        out.push(Token { span: x.span.shift(p.start), kind, modifiers });
+                        out.push(Token {
+                            span: x.span.shift(p.start),
+                            kind,
+                            modifiers,
+                        });
                     }
                     i += 1;
                 }
@@ -151,11 +167,22 @@ pub fn semantic_tokens(s: &Snapshot, doc: Doc, range: Option<Span>) -> Vec<Token
                 SyntaxKind::Unit | SyntaxKind::Root => TokenKind::Unit,
                 SyntaxKind::Text | SyntaxKind::OpenText => TokenKind::Text,
                 SyntaxKind::Comment => TokenKind::Comment,
-                SyntaxKind::Equals | SyntaxKind::Plus | SyntaxKind::Minus | SyntaxKind::Star | SyntaxKind::Slash | SyntaxKind::PlusMinus => TokenKind::Operator,
-                SyntaxKind::Word if matches!(item.slice(span), "to" | "k" | "per") => TokenKind::Qualifier,
+                SyntaxKind::Equals
+                | SyntaxKind::Plus
+                | SyntaxKind::Minus
+                | SyntaxKind::Star
+                | SyntaxKind::Slash
+                | SyntaxKind::PlusMinus => TokenKind::Operator,
+                SyntaxKind::Word if matches!(item.slice(span), "to" | "k" | "per") => {
+                    TokenKind::Qualifier
+                }
                 _ => continue,
             };
-            out.push(Token { span: span.shift(p.start), kind, modifiers: 0 });
+            out.push(Token {
+                span: span.shift(p.start),
+                kind,
+                modifiers: 0,
+            });
         }
     }
     if let Some(r) = range {
@@ -168,7 +195,11 @@ fn name_kind(k: NameKind) -> TokenKind {
     match k {
         NameKind::Band => TokenKind::Band,
         NameKind::Let => TokenKind::Let,
-        NameKind::Cable | NameKind::Connector | NameKind::Device | NameKind::Family | NameKind::Shared => TokenKind::Catalogue,
+        NameKind::Cable
+        | NameKind::Connector
+        | NameKind::Device
+        | NameKind::Family
+        | NameKind::Shared => TokenKind::Catalogue,
         NameKind::Instrument => TokenKind::Instrument,
         NameKind::Station => TokenKind::Station,
         NameKind::Chain | NameKind::Branch => TokenKind::Chain,

@@ -85,7 +85,15 @@ pub struct Action {
 
 impl Action {
     pub(crate) fn new(title: impl Into<String>, kind: ActionKind, edits: Vec<TextEdit>) -> Self {
-        Action { title: title.into(), kind, edits, preferred: false, disabled: None, codes: Vec::new(), finding: None }
+        Action {
+            title: title.into(),
+            kind,
+            edits,
+            preferred: false,
+            disabled: None,
+            codes: Vec::new(),
+            finding: None,
+        }
     }
 }
 
@@ -93,8 +101,14 @@ impl Action {
 #[must_use]
 pub fn doc_path(s: &Snapshot, doc: Doc) -> String {
     match doc {
-        Doc::File(i) => s.files().get(i).map_or_else(String::new, |f| f.path.clone()),
-        Doc::Library(i) => library().files.get(i).map_or_else(String::new, |f| format!("library/{}", f.0)),
+        Doc::File(i) => s
+            .files()
+            .get(i)
+            .map_or_else(String::new, |f| f.path.clone()),
+        Doc::Library(i) => library()
+            .files
+            .get(i)
+            .map_or_else(String::new, |f| format!("library/{}", f.0)),
     }
 }
 
@@ -111,7 +125,11 @@ pub fn doc_of_path(s: &Snapshot, path: &str) -> Option<Doc> {
         return Some(Doc::File(i));
     }
     let name = path.strip_prefix("library/")?;
-    library().files.iter().position(|f| f.0 == name).map(Doc::Library)
+    library()
+        .files
+        .iter()
+        .position(|f| f.0 == name)
+        .map(Doc::Library)
 }
 
 /// The parsed text of a document.
@@ -155,10 +173,16 @@ impl<'s> View<'s> {
     /// Document and range of a location.
     pub(crate) fn place(&self, loc: Loc) -> Option<Place> {
         if let Some((f, start)) = self.index.get(&loc.item) {
-            return Some(Place { doc: Doc::File(*f), span: loc.span.shift(*start) });
+            return Some(Place {
+                doc: Doc::File(*f),
+                span: loc.span.shift(*start),
+            });
         }
         let (f, start) = library_index().get(&loc.item)?;
-        Some(Place { doc: Doc::Library(*f), span: loc.span.shift(*start) })
+        Some(Place {
+            doc: Doc::Library(*f),
+            span: loc.span.shift(*start),
+        })
     }
 
     /// Text at a location.
@@ -191,7 +215,11 @@ pub(crate) fn visible(s: &Snapshot, file: usize) -> Vec<usize> {
 /// The scope whose names a document sees: its own, or that of the first file that uses it.
 pub(crate) fn scope_of(s: &Snapshot, doc: Doc) -> Option<&Scope> {
     let Doc::File(file) = doc else { return None };
-    s.scopes().iter().find(|x| x.file() == file).or_else(|| s.scopes().iter().find(|x| visible(s, x.file()).contains(&file)))
+    s.scopes().iter().find(|x| x.file() == file).or_else(|| {
+        s.scopes()
+            .iter()
+            .find(|x| visible(s, x.file()).contains(&file))
+    })
 }
 
 /// The names a document sees.
@@ -224,7 +252,11 @@ pub(crate) fn line_start(text: &str, offset: u32) -> u32 {
 pub(crate) fn line_end(text: &str, offset: u32) -> u32 {
     let at = clamp(text, offset) as usize;
     let end = text[at..].find('\n').map_or(text.len(), |i| at + i);
-    to32(if text[at..end].ends_with('\r') { end - 1 } else { end })
+    to32(if text[at..end].ends_with('\r') {
+        end - 1
+    } else {
+        end
+    })
 }
 
 /// Blanks before the first character of the line of an offset.
@@ -236,13 +268,23 @@ pub(crate) fn indent(text: &str, offset: u32) -> &str {
 
 /// Line end of a text, as its first line has it.
 pub(crate) fn newline(text: &str) -> &'static str {
-    if text.find('\n').is_some_and(|i| text[..i].ends_with('\r')) { "\r\n" } else { "\n" }
+    if text.find('\n').is_some_and(|i| text[..i].ends_with('\r')) {
+        "\r\n"
+    } else {
+        "\n"
+    }
 }
 
 /// Line number from 1.
 pub(crate) fn line_number(text: &str, offset: u32) -> u32 {
     let at = clamp(text, offset) as usize;
-    to32(text.as_bytes()[..at].iter().filter(|b| **b == b'\n').count() + 1)
+    to32(
+        text.as_bytes()[..at]
+            .iter()
+            .filter(|b| **b == b'\n')
+            .count()
+            + 1,
+    )
 }
 
 /// Line numbers of many rising offsets.
@@ -280,7 +322,7 @@ pub(crate) fn path_at(item: &downlead_syntax::Item, offset: u32) -> Vec<Stmt<'_>
 
 /// Sorts edits and drops those that repeat or overlap an earlier one.
 pub(crate) fn tidy(mut edits: Vec<TextEdit>) -> Vec<TextEdit> {
-    edits.sort_by(|a, b| (a.doc, a.span.start, a.span.end).cmp(&(b.doc, b.span.start, b.span.end)));
+    edits.sort_by_key(|a| (a.doc, a.span.start, a.span.end));
     let mut out: Vec<TextEdit> = Vec::with_capacity(edits.len());
     for e in edits {
         if let Some(last) = out.last() {

@@ -6,7 +6,11 @@ use downlead_quantity::{db, number, power, w_to_dbm};
 pub(crate) fn both(watts: f64) -> String {
     let level = format!("{:.1} dBm", w_to_dbm(watts));
     let main = power(watts);
-    if main == level { main } else { format!("{main} ({level})") }
+    if main == level {
+        main
+    } else {
+        format!("{main} ({level})")
+    }
 }
 
 /// Padded on the left with figure spaces, so that a hint keeps its width while digits change.
@@ -20,7 +24,11 @@ pub(crate) fn padded(text: &str, width: usize) -> String {
 
 /// `± 0.74 dB`; nothing where no doubt is stated.
 pub(crate) fn plus_minus(u_db: f64) -> String {
-    if u_db.is_finite() && u_db >= 0.005 { format!(" ± {}", db(u_db)) } else { String::new() }
+    if u_db.is_finite() && u_db >= 0.005 {
+        format!(" ± {}", db(u_db))
+    } else {
+        String::new()
+    }
 }
 
 /// Loss per 100 m.
@@ -30,5 +38,9 @@ pub(crate) fn per_100m(db_per_m: f64) -> String {
 
 /// How a margin reads: `0.85 dB under`.
 pub(crate) fn under_or_over(margin_db: f64) -> String {
-    format!("{} {}", db(margin_db.abs()), if margin_db >= 0.0 { "under" } else { "over" })
+    format!(
+        "{} {}",
+        db(margin_db.abs()),
+        if margin_db >= 0.0 { "under" } else { "over" }
+    )
 }

@@ -7,7 +7,10 @@ use downlead_syntax::Stmt;
 use rustc_hash::FxHashSet;
 
 use crate::resolve::{Def, class_of, owner};
-use crate::view::{Action, ActionKind, Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start, newline, tree};
+use crate::view::{
+    Action, ActionKind, Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start,
+    newline, tree,
+};
 
 /// Assumptions about the parts and chains whose lines a range touches.
 pub(super) fn explicit(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Action>) {
@@ -15,7 +18,10 @@ pub(super) fn explicit(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Action
     let view = View::new(s);
     let text = doc_text(s, doc);
     let lines = Span::new(line_start(text, range.start), line_end(text, range.end));
-    let on = |loc: Loc| view.place(loc).is_some_and(|p| p.doc == doc && p.span.start <= lines.end && lines.start <= p.span.end);
+    let on = |loc: Loc| {
+        view.place(loc)
+            .is_some_and(|p| p.doc == doc && p.span.start <= lines.end && lines.start <= p.span.end)
+    };
     let mut seen: FxHashSet<(Assumed, Loc)> = FxHashSet::default();
     for scope in s.scopes().iter().filter(|x| x.file() == file) {
         for (_, low, result) in scope.items() {
@@ -24,15 +30,26 @@ pub(super) fn explicit(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Action
                 for b in &chain.bands {
                     // lines of the chain that name the part, for a cursor there
                     for (what, who) in b.assumed() {
-                        let line = b.nodes.iter().find(|n| n.tag == Some(*who) || n.def == *who || n.chain == *who).map(|n| n.chain);
-                        if !(head || on(*who) || line.is_some_and(on)) || !seen.insert((*what, *who)) {
+                        let line = b
+                            .nodes
+                            .iter()
+                            .find(|n| n.tag == Some(*who) || n.def == *who || n.chain == *who)
+                            .map(|n| n.chain);
+                        if !(head || on(*who) || line.is_some_and(on))
+                            || !seen.insert((*what, *who))
+                        {
                             continue;
                         }
-                        let at = At { view: &view, meaning: &low.meaning, who: *who, chain: chain.loc };
-                        if let Some(a) = at.action(s, *what) {
-                            if !out.contains(&a) {
-                                out.push(a);
-                            }
+                        let at = At {
+                            view: &view,
+                            meaning: &low.meaning,
+                            who: *who,
+                            chain: chain.loc,
+                        };
+                        if let Some(a) = at.action(s, *what)
+                            && !out.contains(&a)
+                        {
+                            out.push(a);
                         }
                     }
                 }
@@ -52,16 +69,41 @@ impl<'s> At<'_, 's> {
     fn action(&self, s: &'s Snapshot, what: Assumed) -> Option<Action> {
         let name = self.name();
         let (title, edit) = match what {
-            Assumed::Temperature20 => (format!("State 20 °C for {name}"), self.append("at 20 °C", None)?),
-            Assumed::AntennaMatched => (format!("State that {name} is matched, SWR 1"), self.append("swr 1", Some("swr 1"))?),
-            Assumed::DeviceMatched => (format!("State that {name} is matched, SWR 1"), self.append("swr 1", Some("swr 1"))?),
-            Assumed::FullDuty => (format!("State full duty for {name}"), self.append("duty 100 %", Some("duty 100 %"))?),
-            Assumed::AlwaysKeyed => (format!("State that {name} is keyed all the time"), self.append("keyed 100 %", Some("keyed 100 %"))?),
-            Assumed::PowerKind => (format!("State that the power of {name} is carrier power"), self.carrier()?),
+            Assumed::Temperature20 => (
+                format!("State 20 °C for {name}"),
+                self.append("at 20 °C", None)?,
+            ),
+            Assumed::AntennaMatched => (
+                format!("State that {name} is matched, SWR 1"),
+                self.append("swr 1", Some("swr 1"))?,
+            ),
+            Assumed::DeviceMatched => (
+                format!("State that {name} is matched, SWR 1"),
+                self.append("swr 1", Some("swr 1"))?,
+            ),
+            Assumed::FullDuty => (
+                format!("State full duty for {name}"),
+                self.append("duty 100 %", Some("duty 100 %"))?,
+            ),
+            Assumed::AlwaysKeyed => (
+                format!("State that {name} is keyed all the time"),
+                self.append("keyed 100 %", Some("keyed 100 %"))?,
+            ),
+            Assumed::PowerKind => (
+                format!("State that the power of {name} is carrier power"),
+                self.carrier()?,
+            ),
             Assumed::Impedance50 => self.cable(s, "impedance 50 ohm", "State 50 ohm for cable")?,
-            Assumed::Velocity => self.cable(s, "velocity 0.66", "State a velocity factor of 0.66 for cable")?,
+            Assumed::Velocity => self.cable(
+                s,
+                "velocity 0.66",
+                "State a velocity factor of 0.66 for cable",
+            )?,
             Assumed::SheetAt20 => self.sheet(s)?,
-            Assumed::BranchesInPhase => ("State that the branches add in phase".to_owned(), self.phase()?),
+            Assumed::BranchesInPhase => (
+                "State that the branches add in phase".to_owned(),
+                self.phase()?,
+            ),
             // what is exact, lossless or unknown cannot be stated without a figure nobody gave
             _ => return None,
         };
@@ -69,9 +111,11 @@ impl<'s> At<'_, 's> {
     }
 
     fn part(&self) -> Option<&Part> {
-        fn find<'m>(steps: &'m [Step], who: Loc) -> Option<&'m Part> {
+        fn find(steps: &[Step], who: Loc) -> Option<&Part> {
             steps.iter().find_map(|x| match x {
-                Step::Part { part, branches } => is(part, who).then_some(&**part).or_else(|| branches.iter().find_map(|b| find(&b.steps, who))),
+                Step::Part { part, branches } => is(part, who)
+                    .then_some(&**part)
+                    .or_else(|| branches.iter().find_map(|b| find(&b.steps, who))),
                 Step::Use { branches, .. } => branches.iter().find_map(|b| find(&b.steps, who)),
                 _ => None,
             })
@@ -80,7 +124,11 @@ impl<'s> At<'_, 's> {
             p.loc == who || p.tag.as_ref().is_some_and(|t| t.loc == who)
         }
         match self.meaning {
-            Meaning::Station(st) => st.parts.iter().find(|p| is(p, self.who)).or_else(|| st.chains.iter().find_map(|c| find(&c.steps, self.who))),
+            Meaning::Station(st) => st
+                .parts
+                .iter()
+                .find(|p| is(p, self.who))
+                .or_else(|| st.chains.iter().find_map(|c| find(&c.steps, self.who))),
             Meaning::Chain(c) => find(&c.steps, self.who),
             _ => None,
         }
@@ -88,7 +136,10 @@ impl<'s> At<'_, 's> {
 
     fn name(&self) -> String {
         match self.part() {
-            Some(p) => p.tag.as_ref().map_or_else(|| format!("this {}", p.kind.word()), |t| t.text.to_string()),
+            Some(p) => p
+                .tag
+                .as_ref()
+                .map_or_else(|| format!("this {}", p.kind.word()), |t| t.text.to_string()),
             None => self.view.text(self.who).to_owned(),
         }
     }
@@ -97,7 +148,10 @@ impl<'s> At<'_, 's> {
     fn statement(&self) -> Option<(Place, Stmt<'s>, u32)> {
         let loc = self.part()?.loc;
         let place = self.view.place(loc)?;
-        let item = tree(self.view.s, place.doc)?.items().iter().find(|p| p.item.id == loc.item)?;
+        let item = tree(self.view.s, place.doc)?
+            .items()
+            .iter()
+            .find(|p| p.item.id == loc.item)?;
         Some((place, owner(&item.item, loc.span)?, item.start))
     }
 
@@ -109,7 +163,11 @@ impl<'s> At<'_, 's> {
             return Some(self.first_line(place.doc, b.span().shift(start), place.span.start, line));
         }
         let end = place.span.end;
-        Some(TextEdit { doc: place.doc, span: Span::new(end, end), text: format!(", {group}") })
+        Some(TextEdit {
+            doc: place.doc,
+            span: Span::new(end, end),
+            text: format!(", {group}"),
+        })
     }
 
     fn first_line(&self, doc: Doc, block: Span, head: u32, line: &str) -> TextEdit {
@@ -117,24 +175,47 @@ impl<'s> At<'_, 's> {
         let at = block.start + 1;
         let span = Span::new(at, at);
         if text.get(block.range()).is_some_and(|b| b.contains('\n')) {
-            TextEdit { doc, span, text: format!("{}{}    {line}", newline(text), indent(text, head)) }
+            TextEdit {
+                doc,
+                span,
+                text: format!("{}{}    {line}", newline(text), indent(text, head)),
+            }
         } else {
-            TextEdit { doc, span, text: format!(" {line};") }
+            TextEdit {
+                doc,
+                span,
+                text: format!(" {line};"),
+            }
         }
     }
 
     fn carrier(&self) -> Option<TextEdit> {
-        let PartData::Transmitter(t) = &self.part()?.data else { return None };
+        let PartData::Transmitter(t) = &self.part()?.data else {
+            return None;
+        };
         let figure = t.power.iter().find(|p| p.1.is_none())?;
         let p = self.view.place(figure.0.loc)?;
-        Some(TextEdit { doc: p.doc, span: Span::new(p.span.end, p.span.end), text: " carrier".to_owned() })
+        Some(TextEdit {
+            doc: p.doc,
+            span: Span::new(p.span.end, p.span.end),
+            text: " carrier".to_owned(),
+        })
     }
 
     /// The cable of the part, if it stands in a file.
     fn cable_def(&self, s: &'s Snapshot) -> Option<Def<'s>> {
         let (place, stmt, start) = self.statement()?;
-        let item = tree(s, place.doc)?.items().iter().find(|p| p.start == start)?;
-        let d = Def { doc: place.doc, item: &item.item, start, stmt, name: stmt.head_span() };
+        let item = tree(s, place.doc)?
+            .items()
+            .iter()
+            .find(|p| p.start == start)?;
+        let d = Def {
+            doc: place.doc,
+            item: &item.item,
+            start,
+            stmt,
+            name: stmt.head_span(),
+        };
         let cable = class_of(s, &d)?;
         matches!(cable.doc, Doc::File(_)).then_some(cable)
     }
@@ -148,21 +229,39 @@ impl<'s> At<'_, 's> {
 
     fn sheet(&self, s: &'s Snapshot) -> Option<(String, TextEdit)> {
         let c = self.cable_def(s)?;
-        let loss = c.stmt.block()?.iter().find(|x| x.keyword() == Some("loss"))?;
+        let loss = c
+            .stmt
+            .block()?
+            .iter()
+            .find(|x| x.keyword() == Some("loss"))?;
         let end = loss.head_span().shift(c.start).end;
         let text = " at 20 °C".to_owned();
-        Some((format!("State that the table of {} holds at 20 °C", c.text()), TextEdit { doc: c.doc, span: Span::new(end, end), text }))
+        Some((
+            format!("State that the table of {} holds at 20 °C", c.text()),
+            TextEdit {
+                doc: c.doc,
+                span: Span::new(end, end),
+                text,
+            },
+        ))
     }
 
     /// At the end of the chain's block.
     fn phase(&self) -> Option<TextEdit> {
         let place = self.view.place(self.chain)?;
-        let item = tree(self.view.s, place.doc)?.items().iter().find(|p| p.item.id == self.chain.item)?;
+        let item = tree(self.view.s, place.doc)?
+            .items()
+            .iter()
+            .find(|p| p.item.id == self.chain.item)?;
         let chain = owner(&item.item, self.chain.span)?;
         let last = chain.block()?.iter().last()?;
         let text = doc_text(self.view.s, place.doc);
         let end = last.span().shift(item.start);
         let pad = indent(text, end.start);
-        Some(TextEdit { doc: place.doc, span: Span::new(end.end, end.end), text: format!("{}{pad}branches in phase", newline(text)) })
+        Some(TextEdit {
+            doc: place.doc,
+            span: Span::new(end.end, end.end),
+            text: format!("{}{pad}branches in phase", newline(text)),
+        })
     }
 }

@@ -77,18 +77,28 @@ fn converted(digits: &str, value: f64, from: UnitId, to: UnitId) -> Option<Strin
     let back_as = |v: f64| format!("{v:.shown$}");
     let want = back_as(value);
     (0..12).map(|d| format!("{new:.d$}")).find(|t| {
-        t.parse::<f64>().ok().and_then(|v| value_in(v, to, from)).is_some_and(|back| {
-            let b = back_as(back);
-            let exact = matches!(unit(from).dim, Dim::Temperature) || (back - value).abs() <= 2e-3 * value.abs() || unit(from).dim == Dim::Level && (back - value).abs() < 0.01;
-            exact && (b == want || (b == "-0" && want == "0"))
-        })
+        t.parse::<f64>()
+            .ok()
+            .and_then(|v| value_in(v, to, from))
+            .is_some_and(|back| {
+                let b = back_as(back);
+                let exact = matches!(unit(from).dim, Dim::Temperature)
+                    || (back - value).abs() <= 2e-3 * value.abs()
+                    || unit(from).dim == Dim::Level && (back - value).abs() < 0.01;
+                exact && (b == want || (b == "-0" && want == "0"))
+            })
     })
 }
 
 fn sites(item: &Item) -> Vec<Site> {
     fn inner(e: Expr<'_>, alone: bool, doubt: Option<Number>, out: &mut Vec<Site>) {
         match e.kind() {
-            ExprKind::Number(number) if number.unit.is_some() => out.push(Site { number, alone, doubt, span: number.digits.join(number.unit_span) }),
+            ExprKind::Number(number) if number.unit.is_some() => out.push(Site {
+                number,
+                alone,
+                doubt,
+                span: number.digits.join(number.unit_span),
+            }),
             ExprKind::Neg(x) | ExprKind::Per(x, _) => inner(x, false, None, out),
             ExprKind::Binary(_, l, r) => {
                 inner(l, false, None, out);
@@ -118,7 +128,13 @@ fn sites(item: &Item) -> Vec<Site> {
 }
 
 /// The edits that convert one number; an error in words where its doubt stands against it.
-fn edits(doc: Doc, item: &Item, start: u32, site: &Site, to: UnitId) -> Result<Vec<TextEdit>, String> {
+fn edits(
+    doc: Doc,
+    item: &Item,
+    start: u32,
+    site: &Site,
+    to: UnitId,
+) -> Result<Vec<TextEdit>, String> {
     let from = site.number.unit.ok_or_else(String::new)?;
     let glued = site.number.digits.end == site.number.unit_span.start;
     let gap = if glued { "" } else { " " };
@@ -127,13 +143,15 @@ fn edits(doc: Doc, item: &Item, start: u32, site: &Site, to: UnitId) -> Result<V
         span: n.digits.join(n.unit_span).shift(start),
         text: format!("{text}{gap}{}", unit(to).symbol()),
     };
-    let text = converted(item.slice(site.number.digits), site.number.value, from, to).ok_or_else(|| "it cannot be written in that unit".to_owned())?;
+    let text = converted(item.slice(site.number.digits), site.number.value, from, to)
+        .ok_or_else(|| "it cannot be written in that unit".to_owned())?;
     let mut out = vec![one(&site.number, text)];
     if let Some(d) = site.doubt {
         let same_kind = d.unit.is_some_and(|u| unit(u).dim == unit(from).dim);
         match (d.unit, unit(from).dim) {
             (Some(u), Dim::Length) if same_kind => {
-                let text = converted(item.slice(d.digits), d.value, u, to).ok_or_else(String::new)?;
+                let text =
+                    converted(item.slice(d.digits), d.value, u, to).ok_or_else(String::new)?;
                 out.push(one(&d, text));
             }
             (Some(u), Dim::Power | Dim::Level | Dim::Temperature) if same_kind => {
@@ -147,23 +165,40 @@ fn edits(doc: Doc, item: &Item, start: u32, site: &Site, to: UnitId) -> Result<V
 
 /// Conversions of the number at an offset.
 pub(super) fn one(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
-    let Some(placed) = item_at(s, doc, offset) else { return };
+    let Some(placed) = item_at(s, doc, offset) else {
+        return;
+    };
     let local = offset - placed.start;
-    let Some(site) = sites(&placed.item).into_iter().find(|x| x.span.touches(local)) else { return };
+    let Some(site) = sites(&placed.item)
+        .into_iter()
+        .find(|x| x.span.touches(local))
+    else {
+        return;
+    };
     // `2m` in the place of a name is a name
     if name_at(s, doc, offset).is_some_and(|(_, n)| n.span == site.span.shift(placed.start)) {
         return;
     }
     let Some(id) = site.number.unit else { return };
     for symbol in targets(id, site.alone, unit(id).to_base(site.number.value)) {
-        let Some(to) = UnitId::parse(symbol) else { continue };
+        let Some(to) = UnitId::parse(symbol) else {
+            continue;
+        };
         match edits(doc, &placed.item, placed.start, &site, to) {
             Ok(e) => {
                 let shown = e.first().map_or("", |x| &x.text).to_owned();
-                out.push(Action::new(format!("Convert to `{shown}`"), ActionKind::Rewrite, tidy(e)));
+                out.push(Action::new(
+                    format!("Convert to `{shown}`"),
+                    ActionKind::Rewrite,
+                    tidy(e),
+                ));
             }
             Err(why) if !why.is_empty() => {
-                let mut a = Action::new(format!("Convert to {symbol}"), ActionKind::Rewrite, Vec::new());
+                let mut a = Action::new(
+                    format!("Convert to {symbol}"),
+                    ActionKind::Rewrite,
+                    Vec::new(),
+                );
                 a.disabled = Some(why);
                 out.push(a);
             }
@@ -174,17 +209,37 @@ pub(super) fn one(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
 
 /// Conversions of all numbers of the kind at an offset, in the whole file.
 pub(super) fn file(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
-    let (Some(placed), Some(t)) = (item_at(s, doc, offset), tree(s, doc)) else { return };
-    let local = offset - placed.start;
-    let Some(site) = sites(&placed.item).into_iter().find(|x| x.span.touches(local)) else { return };
-    let Some(id) = site.number.unit else { return };
-    let (dim, what, pairs): (Dim, &str, &[(&[&str], &str)]) = match (unit(id).dim, unit(id).symbol()) {
-        (Dim::Length, "ft" | "in" | "yd" | "mi") => (Dim::Length, "lengths to metres and millimetres", &[(&["ft", "yd", "mi"], "m"), (&["in"], "mm")]),
-        (Dim::Length, _) => (Dim::Length, "lengths to feet and inches", &[(&["m", "km"], "ft"), (&["mm", "cm"], "in")]),
-        (Dim::Power, _) => (Dim::Power, "powers to dBm", &[(&["W", "mW", "µW", "kW"], "dBm")]),
-        (Dim::Level, _) => (Dim::Level, "levels to watts", &[(&["dBm", "dBW"], "W")]),
-        _ => return,
+    let (Some(placed), Some(t)) = (item_at(s, doc, offset), tree(s, doc)) else {
+        return;
     };
+    let local = offset - placed.start;
+    let Some(site) = sites(&placed.item)
+        .into_iter()
+        .find(|x| x.span.touches(local))
+    else {
+        return;
+    };
+    let Some(id) = site.number.unit else { return };
+    let (dim, what, pairs): (Dim, &str, &[(&[&str], &str)]) =
+        match (unit(id).dim, unit(id).symbol()) {
+            (Dim::Length, "ft" | "in" | "yd" | "mi") => (
+                Dim::Length,
+                "lengths to metres and millimetres",
+                &[(&["ft", "yd", "mi"], "m"), (&["in"], "mm")],
+            ),
+            (Dim::Length, _) => (
+                Dim::Length,
+                "lengths to feet and inches",
+                &[(&["m", "km"], "ft"), (&["mm", "cm"], "in")],
+            ),
+            (Dim::Power, _) => (
+                Dim::Power,
+                "powers to dBm",
+                &[(&["W", "mW", "µW", "kW"], "dBm")],
+            ),
+            (Dim::Level, _) => (Dim::Level, "levels to watts", &[(&["dBm", "dBW"], "W")]),
+            _ => return,
+        };
     let mut all = Vec::new();
     let mut count = 0;
     for p in t.items() {
@@ -194,22 +249,32 @@ pub(super) fn file(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
             .map(|x| x.span)
             .collect();
         for site in sites(&p.item) {
-            let Some(u) = site.number.unit.filter(|u| unit(*u).dim == dim) else { continue };
-            if names.contains(&site.span) || (matches!(dim, Dim::Power | Dim::Level) && !site.alone) {
+            let Some(u) = site.number.unit.filter(|u| unit(*u).dim == dim) else {
+                continue;
+            };
+            if names.contains(&site.span) || (matches!(dim, Dim::Power | Dim::Level) && !site.alone)
+            {
                 continue;
             }
-            let Some((_, to)) = pairs.iter().find(|x| x.0.contains(&unit(u).symbol())) else { continue };
+            let Some((_, to)) = pairs.iter().find(|x| x.0.contains(&unit(u).symbol())) else {
+                continue;
+            };
             if dim == Dim::Level && unit(u).to_base(site.number.value) < 0.0 {
                 continue;
             }
-            if let Some(Ok(e)) = UnitId::parse(to).map(|to| edits(doc, &p.item, p.start, &site, to)) {
+            if let Some(Ok(e)) = UnitId::parse(to).map(|to| edits(doc, &p.item, p.start, &site, to))
+            {
                 count += 1;
                 all.extend(e);
             }
         }
     }
     if count > 1 {
-        out.push(Action::new(format!("Convert all {count} {what} in this file"), ActionKind::Rewrite, tidy(all)));
+        out.push(Action::new(
+            format!("Convert all {count} {what} in this file"),
+            ActionKind::Rewrite,
+            tidy(all),
+        ));
     }
 }
 
@@ -218,7 +283,13 @@ mod tests {
     use super::*;
 
     fn to(text: &str, from: &str, unit: &str) -> String {
-        converted(text, text.parse().unwrap(), UnitId::parse(from).unwrap(), UnitId::parse(unit).unwrap()).unwrap()
+        converted(
+            text,
+            text.parse().unwrap(),
+            UnitId::parse(from).unwrap(),
+            UnitId::parse(unit).unwrap(),
+        )
+        .unwrap()
     }
 
     /// Factors: 0.3048 m and 25.4 mm exactly (international yard and pound agreement of 1959).
@@ -231,7 +302,7 @@ mod tests {
         assert_eq!(to("32", "W", "dBm"), "45.05");
         assert_eq!(to("32.0", "W", "dBm"), "45.05");
         assert_eq!(to("100", "W", "dBm"), "50");
-        assert_eq!(to("0.5", "W", "dBm"), "27");
+        assert_eq!(to("0.5", "W", "dBm"), "26.99");
         assert_eq!(to("5.20", "dBi", "dBd"), "3.05");
         assert_eq!(to("20", "°C", "°F"), "68");
         assert_eq!(to("145.3", "MHz", "GHz"), "0.1453");

@@ -5,7 +5,10 @@ use downlead_base::{Loc, Span};
 use downlead_eval::result::{BandResult, ChainResult, ReadingResult, Verdict};
 use downlead_eval::{Scope, Snapshot};
 use downlead_quantity::{Dim, UnitId, db, from_db, number, power, sig, to_db, unit, w_to_dbm};
-use downlead_station::model::{Basis, Expect, Figure, LineLength, LimitQuantity, Meaning, Node, Part, PartData, ReadPower, Step, When};
+use downlead_station::model::{
+    Basis, Expect, Figure, LimitQuantity, LineLength, Meaning, Node, Part, PartData, ReadPower,
+    Step, When,
+};
 use downlead_syntax::{AtomKind, ExprKind, Number};
 
 use crate::rename::with_edits;
@@ -21,7 +24,9 @@ struct Ask<'a, 's> {
 
 impl Ask<'_, '_> {
     fn on(&self, loc: Loc) -> bool {
-        self.view.place(loc).is_some_and(|p| p.doc == self.doc && p.span.start <= self.lines.end && self.lines.start <= p.span.end)
+        self.view.place(loc).is_some_and(|p| {
+            p.doc == self.doc && p.span.start <= self.lines.end && self.lines.start <= p.span.end
+        })
     }
 }
 
@@ -30,7 +35,11 @@ pub(super) fn questions(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Actio
     let Doc::File(file) = doc else { return };
     let view = View::new(s);
     let text = doc_text(s, doc);
-    let ask = Ask { view: &view, doc, lines: Span::new(line_start(text, range.start), line_end(text, range.end)) };
+    let ask = Ask {
+        view: &view,
+        doc,
+        lines: Span::new(line_start(text, range.start), line_end(text, range.end)),
+    };
     for scope in s.scopes().iter().filter(|x| x.file() == file) {
         for (item, low, result) in scope.items() {
             if !ask.on(Loc::new(item.id, Span::new(0, item.len))) {
@@ -73,12 +82,27 @@ fn parts(meaning: &Meaning) -> Vec<&Part> {
 /// The number a location begins with, if it is one.
 fn number_at(s: &Snapshot, view: &View<'_>, loc: Loc) -> Option<(TextEdit, Number)> {
     let place = view.place(loc)?;
-    let item = tree(s, place.doc)?.items().iter().find(|p| p.item.id == loc.item)?;
+    let item = tree(s, place.doc)?
+        .items()
+        .iter()
+        .find(|p| p.item.id == loc.item)?;
     let stmt = owner(&item.item, loc.span)?;
-    let atom = stmt.atoms().iter().find(|a| a.span.start == loc.span.start && matches!(a.kind, AtomKind::Value(_)))?;
-    let ExprKind::Number(n) = stmt.value(*atom)?.expr().kind() else { return None };
+    let atom = stmt
+        .atoms()
+        .iter()
+        .find(|a| a.span.start == loc.span.start && matches!(a.kind, AtomKind::Value(_)))?;
+    let ExprKind::Number(n) = stmt.value(*atom)?.expr().kind() else {
+        return None;
+    };
     let span = n.digits.join(n.unit_span).shift(item.start);
-    Some((TextEdit { doc: place.doc, span, text: String::new() }, n))
+    Some((
+        TextEdit {
+            doc: place.doc,
+            span,
+            text: String::new(),
+        },
+        n,
+    ))
 }
 
 /// Watts in the unit of a number as written, rounded down to three digits.
@@ -88,34 +112,69 @@ fn power_like(watts: f64, id: UnitId) -> Option<String> {
         Dim::Power => {
             let v = u.from_base(watts);
             let step = libm::pow(10.0, libm::floor(libm::log10(v)) - 2.0);
-            format!("{} {}", sig(libm::floor(v / step + 1e-9) * step, 3), u.symbol())
+            format!(
+                "{} {}",
+                sig(libm::floor(v / step + 1e-9) * step, 3),
+                u.symbol()
+            )
         }
-        Dim::Level => format!("{:.2} {}", libm::floor(u.from_base(w_to_dbm(watts)) * 100.0) / 100.0, u.symbol()),
+        Dim::Level => format!(
+            "{:.2} {}",
+            libm::floor(u.from_base(w_to_dbm(watts)) * 100.0) / 100.0,
+            u.symbol()
+        ),
         _ => return None,
     })
 }
 
 /// At a limit: the transmitter power that just keeps it, the doubt allowed for.
-fn powers(ask: &Ask<'_, '_>, s: &Snapshot, low: &downlead_station::Lowered, chain: &ChainResult, out: &mut Vec<Action>) {
-    let asked: Vec<Loc> = chain.bands.iter().flat_map(|b| b.limits.iter().map(|l| l.loc)).filter(|l| ask.on(*l)).collect();
+fn powers(
+    ask: &Ask<'_, '_>,
+    s: &Snapshot,
+    low: &downlead_station::Lowered,
+    chain: &ChainResult,
+    out: &mut Vec<Action>,
+) {
+    let asked: Vec<Loc> = chain
+        .bands
+        .iter()
+        .flat_map(|b| b.limits.iter().map(|l| l.loc))
+        .filter(|l| ask.on(*l))
+        .collect();
     let Some(first) = asked.first() else { return };
     let parts = parts(&low.meaning);
     // one figure may feed several bands: the strictest counts
     let mut best: Vec<(Loc, f64, Verdict, String)> = Vec::new();
     for b in &chain.bands {
-        let Some(feed) = b.nodes.first().filter(|n| n.kind == "transmitter") else { continue };
-        let Some(part) = parts.iter().find(|p| p.loc == feed.def) else { continue };
-        let PartData::Transmitter(t) = &part.data else { continue };
+        let Some(feed) = b.nodes.first().filter(|n| n.kind == "transmitter") else {
+            continue;
+        };
+        let Some(part) = parts.iter().find(|p| p.loc == feed.def) else {
+            continue;
+        };
+        let PartData::Transmitter(t) = &part.data else {
+            continue;
+        };
         let figure = t
             .power
             .iter()
             .map(|p| &p.0)
             .find(|f| matches!(&f.when, When::Bands(n) if n.iter().any(|n| n.text == b.band)))
-            .or_else(|| t.power.iter().map(|p| &p.0).find(|f| f.when == When::Always));
+            .or_else(|| {
+                t.power
+                    .iter()
+                    .map(|p| &p.0)
+                    .find(|f| f.when == When::Always)
+            });
         let Some(figure) = figure else { continue };
         for l in b.limits.iter().filter(|l| l.loc == *first) {
-            let Some(safe) = l.safe_w.filter(|w| *w > 0.0) else { continue };
-            let name = part.tag.as_ref().map_or_else(|| "the transmitter".to_owned(), |t| t.text.to_string());
+            let Some(safe) = l.safe_w.filter(|w| *w > 0.0) else {
+                continue;
+            };
+            let name = part
+                .tag
+                .as_ref()
+                .map_or_else(|| "the transmitter".to_owned(), |t| t.text.to_string());
             match best.iter_mut().find(|x| x.0 == figure.loc) {
                 Some(x) if safe < x.1 => *x = (figure.loc, safe, l.verdict, name),
                 Some(_) => {}
@@ -124,8 +183,12 @@ fn powers(ask: &Ask<'_, '_>, s: &Snapshot, low: &downlead_station::Lowered, chai
         }
     }
     for (loc, watts, verdict, name) in best {
-        let Some((mut edit, n)) = number_at(s, ask.view, loc) else { continue };
-        let Some(text) = n.unit.and_then(|u| power_like(watts, u)) else { continue };
+        let Some((mut edit, n)) = number_at(s, ask.view, loc) else {
+            continue;
+        };
+        let Some(text) = n.unit.and_then(|u| power_like(watts, u)) else {
+            continue;
+        };
         edit.text.clone_from(&text);
         let met = verdict == Verdict::Yes;
         let title = if met {
@@ -133,7 +196,15 @@ fn powers(ask: &Ask<'_, '_>, s: &Snapshot, low: &downlead_station::Lowered, chai
         } else {
             format!("Turn {name} down to `{text}`, the most that keeps the limit beyond doubt")
         };
-        let mut a = Action::new(title, if met { ActionKind::Rewrite } else { ActionKind::QuickFix }, vec![edit]);
+        let mut a = Action::new(
+            title,
+            if met {
+                ActionKind::Rewrite
+            } else {
+                ActionKind::QuickFix
+            },
+            vec![edit],
+        );
         if !met {
             a.codes = vec!["limit-not-met", "limit-cannot-tell"];
             a.finding = ask.view.place(*first).map(|p| p.span);
@@ -144,7 +215,11 @@ fn powers(ask: &Ask<'_, '_>, s: &Snapshot, low: &downlead_station::Lowered, chai
 
 /// What an expectation asks at least, W, and the value in a result.
 fn wanted(e: &Expect, b: &BandResult, at: Loc) -> Option<(f64, f64)> {
-    let node = b.nodes.iter().filter(|n| n.chain.span.start <= at.span.start).max_by_key(|n| n.chain.span.start)?;
+    let node = b
+        .nodes
+        .iter()
+        .filter(|n| n.chain.span.start <= at.span.start)
+        .max_by_key(|n| n.chain.span.start)?;
     // in dB: how much less loss is wanted, and what may be lost still
     Some(match e {
         Expect::Power(w, half) => (to_db(node.power_w / w), *half),
@@ -156,7 +231,13 @@ fn wanted(e: &Expect, b: &BandResult, at: Loc) -> Option<(f64, f64)> {
 }
 
 /// The spare dB of an expectation on its worst band; negative when it is missed by loss.
-fn spare(s: &Snapshot, file: usize, line: Loc, view: &View<'_>, after: Option<(&Snapshot, u32)>) -> Option<f64> {
+fn spare(
+    s: &Snapshot,
+    file: usize,
+    line: Loc,
+    view: &View<'_>,
+    after: Option<(&Snapshot, u32)>,
+) -> Option<f64> {
     let (which, shift) = after.map_or((s, 0), |(a, d)| (a, d));
     let place = view.place(line)?;
     // after an edit above it the statement stands elsewhere
@@ -192,14 +273,20 @@ fn expectations(meaning: &Meaning, head: Loc) -> Vec<(Loc, &Expect)> {
                         out.push((*loc, expect));
                     }
                 }
-                Step::Part { branches, .. } | Step::Use { branches, .. } => branches.iter().for_each(|b| steps(&b.steps, out)),
+                Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                    branches.iter().for_each(|b| steps(&b.steps, out))
+                }
                 Step::Broken(_) => {}
             }
         }
     }
     let mut out = Vec::new();
     match meaning {
-        Meaning::Station(st) => st.chains.iter().filter(|c| c.loc == head).for_each(|c| steps(&c.steps, &mut out)),
+        Meaning::Station(st) => st
+            .chains
+            .iter()
+            .filter(|c| c.loc == head)
+            .for_each(|c| steps(&c.steps, &mut out)),
         Meaning::Chain(c) => steps(&c.steps, &mut out),
         _ => {}
     }
@@ -207,25 +294,44 @@ fn expectations(meaning: &Meaning, head: Loc) -> Vec<(Loc, &Expect)> {
 }
 
 /// At an expectation: the longest the main cable before it may be.
-fn lengths(ask: &Ask<'_, '_>, s: &Snapshot, scope: &Scope, meaning: &Meaning, chain: &ChainResult, out: &mut Vec<Action>) {
+fn lengths(
+    ask: &Ask<'_, '_>,
+    s: &Snapshot,
+    scope: &Scope,
+    meaning: &Meaning,
+    chain: &ChainResult,
+    out: &mut Vec<Action>,
+) {
     for (loc, _) in expectations(meaning, chain.loc) {
         if !ask.on(loc) {
             continue;
         }
-        let Some(have) = spare(s, scope.file(), loc, ask.view, None) else { continue };
+        let Some(have) = spare(s, scope.file(), loc, ask.view, None) else {
+            continue;
+        };
         // the cable that loses most before the statement
         let all = parts(meaning);
         let cable = chain
             .bands
             .iter()
             .flat_map(|b| b.nodes.iter())
-            .filter(|n| n.chain.span.start < loc.span.start && matches!(n.kind, "run" | "jumper" | "tail"))
+            .filter(|n| {
+                n.chain.span.start < loc.span.start && matches!(n.kind, "run" | "jumper" | "tail")
+            })
             .max_by(|a, b| a.loss_db.total_cmp(&b.loss_db));
         let Some(node) = cable else { continue };
-        let Some(part) = all.iter().find(|p| p.loc == node.def) else { continue };
-        let PartData::Line(l) = &part.data else { continue };
-        let Some(LineLength::Metres(m)) = l.length else { continue };
-        let Some((edit, n)) = number_at(s, ask.view, l.length_loc) else { continue };
+        let Some(part) = all.iter().find(|p| p.loc == node.def) else {
+            continue;
+        };
+        let PartData::Line(l) = &part.data else {
+            continue;
+        };
+        let Some(LineLength::Metres(m)) = l.length else {
+            continue;
+        };
+        let Some((edit, n)) = number_at(s, ask.view, l.length_loc) else {
+            continue;
+        };
         let Some(id) = n.unit else { continue };
         let rate = node.loss_db / m.value;
         if rate.is_nan() || rate <= 0.0 {
@@ -241,24 +347,47 @@ fn lengths(ask: &Ask<'_, '_>, s: &Snapshot, scope: &Scope, meaning: &Meaning, ch
             let u = unit(id);
             let v = u.from_base(metres);
             let step = libm::pow(10.0, libm::floor(libm::log10(v)) - 2.0);
-            let text = format!("{} {}", number(libm::floor(v / step + 1e-9) * step, 4), u.symbol());
-            let try_it = TextEdit { text: text.clone(), ..edit.clone() };
+            let text = format!(
+                "{} {}",
+                number(libm::floor(v / step + 1e-9) * step, 4),
+                u.symbol()
+            );
+            let try_it = TextEdit {
+                text: text.clone(),
+                ..edit.clone()
+            };
             let moved = crate::view::to32(text.len()).wrapping_sub(edit.span.len());
-            let above = ask.view.place(loc).is_some_and(|p| p.span.start > edit.span.start && p.doc == edit.doc);
+            let above = ask
+                .view
+                .place(loc)
+                .is_some_and(|p| p.span.start > edit.span.start && p.doc == edit.doc);
             let after = with_edits(s, std::slice::from_ref(&try_it));
             let shift = if above { moved } else { 0 };
-            let Some(left) = spare(s, scope.file(), loc, ask.view, Some((&after, shift))) else { break };
+            let Some(left) = spare(s, scope.file(), loc, ask.view, Some((&after, shift))) else {
+                break;
+            };
             if left >= -1e-9 {
                 found = Some((try_it, text));
                 break;
             }
             metres += left / rate - 0.5 * step * u.factor;
         }
-        let name = part.tag.as_ref().map_or_else(|| format!("the {}", part.kind.word()), |t| t.text.to_string());
+        let name = part.tag.as_ref().map_or_else(
+            || format!("the {}", part.kind.word()),
+            |t| t.text.to_string(),
+        );
         if let Some((edit, text)) = found {
             let missed = have < 0.0;
             let title = format!("Make {name} `{text}`, the longest that keeps this");
-            let mut a = Action::new(title, if missed { ActionKind::QuickFix } else { ActionKind::Rewrite }, vec![edit]);
+            let mut a = Action::new(
+                title,
+                if missed {
+                    ActionKind::QuickFix
+                } else {
+                    ActionKind::Rewrite
+                },
+                vec![edit],
+            );
             if missed {
                 a.codes = vec!["expectation-missed"];
                 a.finding = ask.view.place(loc).map(|p| p.span);
@@ -277,7 +406,13 @@ struct Seen<'r> {
 }
 
 /// Between two readings on one instrument stands one part: its loss as read instead of the sheet's.
-fn readings(ask: &Ask<'_, '_>, s: &Snapshot, meaning: &Meaning, chain: &ChainResult, out: &mut Vec<Action>) {
+fn readings(
+    ask: &Ask<'_, '_>,
+    s: &Snapshot,
+    meaning: &Meaning,
+    chain: &ChainResult,
+    out: &mut Vec<Action>,
+) {
     for b in &chain.bands {
         let mut list: Vec<Seen<'_>> = b
             .readings
@@ -288,52 +423,122 @@ fn readings(ask: &Ask<'_, '_>, s: &Snapshot, meaning: &Meaning, chain: &ChainRes
                 Seen {
                     result: r,
                     date: meta.and_then(|m| m.date.as_ref()).map(ToString::to_string),
-                    with: meta.and_then(|m| m.instrument.as_ref()).map(|i| i.text.to_string()),
-                    by: meta.and_then(|m| m.person.as_ref()).map(ToString::to_string),
+                    with: meta
+                        .and_then(|m| m.instrument.as_ref())
+                        .map(|i| i.text.to_string()),
+                    by: meta
+                        .and_then(|m| m.person.as_ref())
+                        .map(ToString::to_string),
                 }
             })
             .collect();
         list.sort_by_key(|x| x.result.loc.span.start);
         for w in list.windows(2) {
             let [first, second] = w else { continue };
-            if first.with.is_none() || first.with != second.with || first.result.power != second.result.power {
+            if first.with.is_none()
+                || first.with != second.with
+                || first.result.power != second.result.power
+            {
                 continue;
             }
             let (from, to) = (first.result.loc.span.start, second.result.loc.span.start);
-            let between: Vec<_> = b.nodes.iter().filter(|n| n.kind != "join" && from < n.chain.span.start && n.chain.span.start < to).collect();
-            let joins: f64 = b.nodes.iter().filter(|n| n.kind == "join" && from < n.chain.span.start && n.chain.span.start < to).map(|n| n.loss_db).sum();
+            let between: Vec<_> = b
+                .nodes
+                .iter()
+                .filter(|n| {
+                    n.kind != "join" && from < n.chain.span.start && n.chain.span.start < to
+                })
+                .collect();
+            let joins: f64 = b
+                .nodes
+                .iter()
+                .filter(|n| {
+                    n.kind == "join" && from < n.chain.span.start && n.chain.span.start < to
+                })
+                .map(|n| n.loss_db)
+                .sum();
             let [node] = between[..] else { continue };
-            if !(ask.on(node.chain) || ask.on(node.def) || ask.on(first.result.loc) || ask.on(second.result.loc)) {
+            if !(ask.on(node.chain)
+                || ask.on(node.def)
+                || ask.on(first.result.loc)
+                || ask.on(second.result.loc))
+            {
                 continue;
             }
             let measured = to_db(first.result.read / second.result.read) - joins;
-            let Some(part) = parts(meaning).into_iter().find(|p| p.loc == node.def) else { continue };
-            let name = part.tag.as_ref().map_or_else(|| format!("the {}", part.kind.word()), |t| t.text.to_string());
+            let Some(part) = parts(meaning).into_iter().find(|p| p.loc == node.def) else {
+                continue;
+            };
+            let name = part.tag.as_ref().map_or_else(
+                || format!("the {}", part.kind.word()),
+                |t| t.text.to_string(),
+            );
             let said = said(second);
             match &part.data {
                 PartData::Device(d) => {
                     let port = node.port.map(|p| ask.view.text(p));
-                    let figures = d.ports.iter().find(|p| port.map_or(p.name.text.is_empty(), |q| *p.name.text == *q)).map_or(&[][..], |p| &p.loss);
-                    let Some(f) = the_figure(figures, &b.band).filter(|f| f.meta.basis != Basis::Read) else { continue };
+                    let figures = d
+                        .ports
+                        .iter()
+                        .find(|p| port.map_or(p.name.text.is_empty(), |q| *p.name.text == *q))
+                        .map_or(&[][..], |p| &p.loss);
+                    let Some(f) =
+                        the_figure(figures, &b.band).filter(|f| f.meta.basis != Basis::Read)
+                    else {
+                        continue;
+                    };
                     let whole = ask.view.place(f.loc);
-                    let Some(place) = whole.filter(|_| measured > 0.0) else { continue };
-                    let mut edits = vec![TextEdit { doc: place.doc, span: place.span, text: db(measured) }];
+                    let Some(place) = whole.filter(|_| measured > 0.0) else {
+                        continue;
+                    };
+                    let mut edits = vec![TextEdit {
+                        doc: place.doc,
+                        span: place.span,
+                        text: db(measured),
+                    }];
                     edits.extend(replace_source(s, ask.view, f.loc, &said));
-                    out.push(Action::new(format!("Replace the loss of {name} by `{}`, as read", db(measured)), ActionKind::Rewrite, crate::view::tidy(edits)));
+                    out.push(Action::new(
+                        format!("Replace the loss of {name} by `{}`, as read", db(measured)),
+                        ActionKind::Rewrite,
+                        crate::view::tidy(edits),
+                    ));
                 }
                 PartData::Line(l) if l.cable.is_some() && l.added.is_empty() => {
                     let more = measured - node.loss_db;
                     // only what the meter could tell
-                    if more <= second.result.uncertainty_db.max(first.result.uncertainty_db) || from_db(more) <= 1.0 {
+                    if more
+                        <= second
+                            .result
+                            .uncertainty_db
+                            .max(first.result.uncertainty_db)
+                        || from_db(more) <= 1.0
+                    {
                         continue;
                     }
-                    let Some(p) = ask.view.place(part.loc) else { continue };
-                    let on = if chain.bands.len() > 1 || matches!(meaning, Meaning::Station(_)) && !b.band.contains(' ') { format!(" on {}", b.band) } else { String::new() };
+                    let Some(p) = ask.view.place(part.loc) else {
+                        continue;
+                    };
+                    let on = if chain.bands.len() > 1
+                        || matches!(meaning, Meaning::Station(_)) && !b.band.contains(' ')
+                    {
+                        format!(" on {}", b.band)
+                    } else {
+                        String::new()
+                    };
                     let text = format!(", added {}{on}", db(more));
                     out.push(Action::new(
-                        format!("Add {} to {name}, as read ({} for {})", db(more), power(second.result.read), power(second.result.expected)),
+                        format!(
+                            "Add {} to {name}, as read ({} for {})",
+                            db(more),
+                            power(second.result.read),
+                            power(second.result.expected)
+                        ),
                         ActionKind::Rewrite,
-                        vec![TextEdit { doc: p.doc, span: Span::new(p.span.end, p.span.end), text }],
+                        vec![TextEdit {
+                            doc: p.doc,
+                            span: Span::new(p.span.end, p.span.end),
+                            text,
+                        }],
                     ));
                 }
                 _ => {}
@@ -357,23 +562,39 @@ fn said(x: &Seen<'_>) -> String {
 }
 
 fn the_figure<'f>(figures: &'f [Figure], band: &str) -> Option<&'f Figure> {
-    let on = figures.iter().find(|f| matches!(&f.when, When::Bands(n) if n.iter().any(|n| &*n.text == band)));
+    let on = figures
+        .iter()
+        .find(|f| matches!(&f.when, When::Bands(n) if n.iter().any(|n| &*n.text == band)));
     on.or_else(|| figures.iter().find(|f| f.when == When::Always))
 }
 
 /// Puts `read …` in the place of the group that says where the figure was from, or behind all.
 fn replace_source(s: &Snapshot, view: &View<'_>, loc: Loc, said: &str) -> Option<TextEdit> {
     let place = view.place(loc)?;
-    let item = tree(s, place.doc)?.items().iter().find(|p| p.item.id == loc.item)?;
+    let item = tree(s, place.doc)?
+        .items()
+        .iter()
+        .find(|p| p.item.id == loc.item)?;
     let stmt = owner(&item.item, loc.span)?;
     for g in stmt.groups().skip(1) {
-        if matches!(stmt.text(*g.first()?), "sheet" | "guess" | "rated" | "displayed" | "typical" | "maximum") {
+        if matches!(
+            stmt.text(*g.first()?),
+            "sheet" | "guess" | "rated" | "displayed" | "typical" | "maximum"
+        ) {
             let span = g.first()?.span.join(g.last()?.span).shift(item.start);
-            return Some(TextEdit { doc: place.doc, span, text: said.to_owned() });
+            return Some(TextEdit {
+                doc: place.doc,
+                span,
+                text: said.to_owned(),
+            });
         }
     }
     let end = stmt.head_span().shift(item.start).end;
-    Some(TextEdit { doc: place.doc, span: Span::new(end, end), text: format!(", {said}") })
+    Some(TextEdit {
+        doc: place.doc,
+        span: Span::new(end, end),
+        text: format!(", {said}"),
+    })
 }
 
 fn meta_of(meaning: &Meaning, loc: Loc) -> Option<&downlead_station::model::Meta> {
@@ -383,7 +604,9 @@ fn meta_of(meaning: &Meaning, loc: Loc) -> Option<&downlead_station::model::Meta
                 Node::Read { meta, .. } => Some(meta),
                 _ => None,
             },
-            Step::Part { branches, .. } | Step::Use { branches, .. } => branches.iter().find_map(|b| find(&b.steps, loc)),
+            Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                branches.iter().find_map(|b| find(&b.steps, loc))
+            }
             _ => None,
         })
     }

@@ -15,14 +15,23 @@ use crate::view::{Action, ActionKind, Doc, TextEdit, clamp, doc_text, tidy};
 /// What can be done about a range of a document.
 #[must_use]
 pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Action> {
-    let Doc::File(file) = doc else { return Vec::new() };
+    let Doc::File(file) = doc else {
+        return Vec::new();
+    };
     if file >= s.files().len() {
         return Vec::new();
     }
     let text = doc_text(s, doc);
     let start = clamp(text, range.start);
     let range = Span::new(start, clamp(text, range.end).max(start));
-    let all = file_diagnostics(s, file, &Config { max_diagnostics: 0, ..c.clone() });
+    let all = file_diagnostics(
+        s,
+        file,
+        &Config {
+            max_diagnostics: 0,
+            ..c.clone()
+        },
+    );
     let mut out: Vec<Action> = all
         .iter()
         .filter(|f| f.span.start <= range.end && range.start <= f.span.end)
@@ -43,7 +52,11 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     assume::explicit(s, doc, range, &mut out);
     let fixes = fix_all(s, file, c);
     if !fixes.is_empty() {
-        out.push(Action::new("Apply all clear fixes of this file", ActionKind::FixAll, fixes));
+        out.push(Action::new(
+            "Apply all clear fixes of this file",
+            ActionKind::FixAll,
+            fixes,
+        ));
     }
     out
 }
@@ -51,6 +64,18 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
 /// All fixes of a file that have one clear answer.
 #[must_use]
 pub fn fix_all(s: &Snapshot, file: usize, c: &Config) -> Vec<TextEdit> {
-    let all = file_diagnostics(s, file, &Config { max_diagnostics: 0, ..c.clone() });
-    tidy(all.into_iter().filter_map(|f| f.fixes.into_iter().find(|x| x.preferred)).flat_map(|a| a.edits).collect())
+    let all = file_diagnostics(
+        s,
+        file,
+        &Config {
+            max_diagnostics: 0,
+            ..c.clone()
+        },
+    );
+    tidy(
+        all.into_iter()
+            .filter_map(|f| f.fixes.into_iter().find(|x| x.preferred))
+            .flat_map(|a| a.edits)
+            .collect(),
+    )
 }

@@ -8,7 +8,10 @@ use downlead_syntax::{Placed, Stmt};
 use crate::names::{Class, NameKind};
 use crate::references::occurrences;
 use crate::resolve::{Named, local, pieces_of};
-use crate::view::{Action, ActionKind, Doc, TextEdit, doc_text, indent, item_at, line_end, line_start, newline, path_at, tidy};
+use crate::view::{
+    Action, ActionKind, Doc, TextEdit, doc_text, indent, item_at, line_end, line_start, newline,
+    path_at, tidy,
+};
 
 /// Letters of a kind's tags, as people write them.
 fn prefix(kind: PartKind) -> &'static str {
@@ -46,22 +49,37 @@ fn lines(text: &str, span: Span) -> Span {
     let start = line_start(text, span.start);
     let end = line_end(text, span.end);
     let rest = text.get(end as usize..).unwrap_or("");
-    let tail = if rest.starts_with("\r\n") { 2 } else { u32::from(rest.starts_with('\n')) };
+    let tail = if rest.starts_with("\r\n") {
+        2
+    } else {
+        u32::from(rest.starts_with('\n'))
+    };
     Span::new(start, end + tail)
 }
 
 /// Whether nothing else stands on the lines of a statement.
 fn own_line(text: &str, span: Span) -> bool {
     let whole = lines(text, span);
-    let before = text.get(whole.start as usize..span.start as usize).unwrap_or("x");
-    let after = text.get(span.end as usize..whole.end as usize).unwrap_or("x").trim();
+    let before = text
+        .get(whole.start as usize..span.start as usize)
+        .unwrap_or("x");
+    let after = text
+        .get(span.end as usize..whole.end as usize)
+        .unwrap_or("x")
+        .trim();
     before.trim().is_empty() && (after.is_empty() || after.starts_with("//"))
 }
 
 fn reindent(text: &str, from: &str, to: &str, nl: &str) -> String {
     text.lines()
         .enumerate()
-        .map(|(i, l)| if i == 0 || l.trim().is_empty() { l.to_owned() } else { format!("{to}{}", l.strip_prefix(from).unwrap_or(l.trim_start())) })
+        .map(|(i, l)| {
+            if i == 0 || l.trim().is_empty() {
+                l.to_owned()
+            } else {
+                format!("{to}{}", l.strip_prefix(from).unwrap_or(l.trim_start()))
+            }
+        })
         .collect::<Vec<_>>()
         .join(nl)
 }
@@ -80,15 +98,28 @@ fn at<'s>(placed: &'s Placed, offset: u32) -> Option<(Stmt<'s>, Stmt<'s>)> {
 
 /// Gives a part written in a chain a tag and puts it into the station.
 pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
-    let Some(placed) = item_at(s, doc, offset) else { return };
-    let Some((line, chain)) = at(placed, offset) else { return };
-    let Some(kind) = line.keyword().and_then(PartKind::from_word) else { return };
+    let Some(placed) = item_at(s, doc, offset) else {
+        return;
+    };
+    let Some((line, chain)) = at(placed, offset) else {
+        return;
+    };
+    let Some(kind) = line.keyword().and_then(PartKind::from_word) else {
+        return;
+    };
     let title = format!("Move this {} to the station", kind.word());
-    let refuse = |why: &str| Action { disabled: Some(why.to_owned()), ..Action::new(title.clone(), ActionKind::Extract, Vec::new()) };
+    let refuse = |why: &str| Action {
+        disabled: Some(why.to_owned()),
+        ..Action::new(title.clone(), ActionKind::Extract, Vec::new())
+    };
     if kind == PartKind::Connector {
         return;
     }
-    let Some(station) = placed.item.statement().filter(|x| x.keyword() == Some("station")) else {
+    let Some(station) = placed
+        .item
+        .statement()
+        .filter(|x| x.keyword() == Some("station"))
+    else {
         out.push(refuse("the chain stands outside a station"));
         return;
     };
@@ -98,12 +129,19 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
         out.push(refuse("other statements stand on its line"));
         return;
     }
-    if line.block().is_some_and(|b| b.iter().any(|x| x.keyword() == Some("branch"))) {
+    if line
+        .block()
+        .is_some_and(|b| b.iter().any(|x| x.keyword() == Some("branch")))
+    {
         out.push(refuse("its branches belong to the chain"));
         return;
     }
     let pieces = pieces_of(s, doc, &placed.item);
-    let named = line.atoms().get(1).filter(|a| pieces.iter().any(|p| p.span == a.span && p.class == Class::Name(NameKind::Tag, true)));
+    let named = line.atoms().get(1).filter(|a| {
+        pieces
+            .iter()
+            .any(|p| p.span == a.span && p.class == Class::Name(NameKind::Tag, true))
+    });
     let taken: Vec<&str> = pieces
         .iter()
         .filter(|p| matches!(p.class, Class::Name(NameKind::Tag | NameKind::Place, _)))
@@ -112,7 +150,12 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
     let (tag, body) = match named {
         Some(a) => (line.text(*a).to_owned(), line.slice(line.span()).to_owned()),
         None => {
-            let Some(tag) = (1..1000).map(|n| format!("{}{n}", prefix(kind))).find(|t| !taken.contains(&t.as_str())) else { return };
+            let Some(tag) = (1..1000)
+                .map(|n| format!("{}{n}", prefix(kind)))
+                .find(|t| !taken.contains(&t.as_str()))
+            else {
+                return;
+            };
             let whole = line.slice(line.span());
             let rest = whole.get(kind.word().len()..).unwrap_or("");
             let body = format!("{} {tag}{rest}", kind.word());
@@ -123,7 +166,9 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
     let Some(block) = station.block() else { return };
     let anchor = block
         .iter()
-        .filter(|x| x.keyword().and_then(PartKind::from_word).is_some() && x.span().end < chain.span().start)
+        .filter(|x| {
+            x.keyword().and_then(PartKind::from_word).is_some() && x.span().end < chain.span().start
+        })
         .last();
     let nl = newline(text);
     let (at, before, after, pad) = match anchor {
@@ -132,28 +177,63 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
             (line_end(text, end.end), nl, "", indent(text, end.start))
         }
         None => {
-            let first = block.iter().find(|x| x.keyword() == Some("chain")).unwrap_or(chain).span().shift(placed.start);
-            (line_start(text, first.start), "", nl, indent(text, first.start))
+            let first = block
+                .iter()
+                .find(|x| x.keyword() == Some("chain"))
+                .unwrap_or(chain)
+                .span()
+                .shift(placed.start);
+            (
+                line_start(text, first.start),
+                "",
+                nl,
+                indent(text, first.start),
+            )
         }
     };
     let own = indent(text, span.start);
     let body = reindent(&body, own, pad, nl);
     let edits = vec![
-        TextEdit { doc, span: Span::new(at, at), text: format!("{before}{pad}{body}{after}") },
-        TextEdit { doc, span, text: tag.clone() },
+        TextEdit {
+            doc,
+            span: Span::new(at, at),
+            text: format!("{before}{pad}{body}{after}"),
+        },
+        TextEdit {
+            doc,
+            span,
+            text: tag.clone(),
+        },
     ];
-    out.push(Action::new(format!("Move this {} to the station as `{tag}`", kind.word()), ActionKind::Extract, tidy(edits)));
+    out.push(Action::new(
+        format!("Move this {} to the station as `{tag}`", kind.word()),
+        ActionKind::Extract,
+        tidy(edits),
+    ));
 }
 
 /// Writes a part that one chain uses straight into that chain.
 pub(super) fn inline(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
-    let Some(placed) = item_at(s, doc, offset) else { return };
-    let Some((line, _)) = at(placed, offset) else { return };
-    let Some(word) = line.keyword().filter(|w| PartKind::from_word(w).is_none()) else { return };
-    let (tag, port) = word.split_once('.').map_or((word, None), |(t, p)| (t, Some(p)));
-    let Some(d) = local(s, doc, placed, NameKind::Tag, tag) else { return };
+    let Some(placed) = item_at(s, doc, offset) else {
+        return;
+    };
+    let Some((line, _)) = at(placed, offset) else {
+        return;
+    };
+    let Some(word) = line.keyword().filter(|w| PartKind::from_word(w).is_none()) else {
+        return;
+    };
+    let (tag, port) = word
+        .split_once('.')
+        .map_or((word, None), |(t, p)| (t, Some(p)));
+    let Some(d) = local(s, doc, placed, NameKind::Tag, tag) else {
+        return;
+    };
     let title = format!("Write `{tag}` into this chain");
-    let refuse = |why: String| Action { disabled: Some(why), ..Action::new(title.clone(), ActionKind::Inline, Vec::new()) };
+    let refuse = |why: String| Action {
+        disabled: Some(why),
+        ..Action::new(title.clone(), ActionKind::Inline, Vec::new())
+    };
     if port.is_some() {
         out.push(refuse("a part with ports stays in the station".to_owned()));
         return;
@@ -162,10 +242,21 @@ pub(super) fn inline(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>)
         out.push(refuse("its branches belong to this line".to_owned()));
         return;
     }
-    let n = Named { kind: NameKind::Tag, text: tag.to_owned(), local: d.name, span: d.focus().span, def: true };
-    let uses = occurrences(s, doc, placed, &n).into_iter().filter(|o| !o.def).count();
+    let n = Named {
+        kind: NameKind::Tag,
+        text: tag.to_owned(),
+        local: d.name,
+        span: d.focus().span,
+        def: true,
+    };
+    let uses = occurrences(s, doc, placed, &n)
+        .into_iter()
+        .filter(|o| !o.def)
+        .count();
     if uses > 1 {
-        out.push(refuse(format!("{uses} lines of chains use it, and they mean the same part")));
+        out.push(refuse(format!(
+            "{uses} lines of chains use it, and they mean the same part"
+        )));
         return;
     }
     let text = doc_text(s, doc);
@@ -179,14 +270,31 @@ pub(super) fn inline(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>)
     let len = d.name.len();
     let head = whole.get(..at as usize).unwrap_or("").trim_end();
     let tail = whole.get((at + len) as usize..).unwrap_or("");
-    let gap = if tail.trim_start().starts_with(',') { "" } else { " " };
+    let gap = if tail.trim_start().starts_with(',') {
+        ""
+    } else {
+        " "
+    };
     // `load DL1, rating 300 W` becomes `load, rating 300 W`
     let body = format!("{head}{gap}{}", tail.trim_start());
     let span = line.head_span().shift(placed.start);
-    let body = reindent(body.trim_end(), indent(text, def.start), indent(text, span.start), newline(text));
+    let body = reindent(
+        body.trim_end(),
+        indent(text, def.start),
+        indent(text, span.start),
+        newline(text),
+    );
     let edits = vec![
-        TextEdit { doc, span: lines(text, def), text: String::new() },
-        TextEdit { doc, span, text: body },
+        TextEdit {
+            doc,
+            span: lines(text, def),
+            text: String::new(),
+        },
+        TextEdit {
+            doc,
+            span,
+            text: body,
+        },
     ];
     out.push(Action::new(title, ActionKind::Inline, tidy(edits)));
 }

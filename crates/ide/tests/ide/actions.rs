@@ -28,14 +28,22 @@ fn titles(c: &Case) -> String {
 /// The file after the action whose title begins so.
 fn taken(c: &Case, title: &str) -> String {
     let all = offered(c);
-    let a = all.iter().find(|a| a.title.starts_with(title)).unwrap_or_else(|| panic!("`{title}` is not among:\n{}", titles(c)));
+    let a = all
+        .iter()
+        .find(|a| a.title.starts_with(title))
+        .unwrap_or_else(|| panic!("`{title}` is not among:\n{}", titles(c)));
     assert_eq!(a.disabled, None, "{}", a.title);
     let mine: Vec<_> = a.edits.iter().filter(|e| e.doc == c.doc).cloned().collect();
     applied(c.text(), &mine)
 }
 
 fn again(c: &Case, text: &str) -> Case {
-    let rest: String = c.s.files().iter().skip(1).map(|f| format!("// file: {}\n{}", f.path, f.text())).collect();
+    let rest: String =
+        c.s.files()
+            .iter()
+            .skip(1)
+            .map(|f| format!("// file: {}\n{}", f.path, f.text()))
+            .collect();
     Case::new(&format!("{text}{rest}"))
 }
 
@@ -46,16 +54,38 @@ fn codes(c: &Case) -> Vec<&'static str> {
 #[test]
 fn fixes_of_findings_take_the_finding_away() {
     for (from, to, title, code) in [
-        ("A1 5.20 dBi ± 0.5 dB", "A1 5.20$0 dB", "Write `dBi`", "gain-without-reference"),
-        ("        M1\n        A1\n        limit", "        MM$01\n        A1\n        limit", "Write `M1`", "unknown-part"),
-        ("of club-foam", "of club$0-fom", "Write `club-foam`", "unknown-cable"),
+        (
+            "A1 5.20 dBi ± 0.5 dB",
+            "A1 5.20$0 dB",
+            "Write `dBi`",
+            "gain-without-reference",
+        ),
+        (
+            "        M1\n        A1\n        limit",
+            "        MM$01\n        A1\n        limit",
+            "Write `M1`",
+            "unknown-part",
+        ),
+        (
+            "of club-foam",
+            "of club$0-fom",
+            "Write `club-foam`",
+            "unknown-cable",
+        ),
         ("DU1.high", "DU1.$0low", "Write `DU1.high`", "legs-swapped"),
-        ("on 2m transmit", "on 22$0m transmit", "Write `2m`", "unknown-band"),
+        (
+            "on 2m transmit",
+            "on 22$0m transmit",
+            "Write `2m`",
+            "unknown-band",
+        ),
     ] {
         let c = Case::hill(from, to);
         assert!(codes(&c).contains(&code), "{code}: {:?}", codes(&c));
         let all = offered(&c);
-        let fix = all.iter().find(|a| a.codes.contains(&code) && a.kind == ActionKind::QuickFix);
+        let fix = all
+            .iter()
+            .find(|a| a.codes.contains(&code) && a.kind == ActionKind::QuickFix);
         let fix = fix.unwrap_or_else(|| panic!("{code}, {title}: {}", titles(&c)));
         assert!(fix.finding.is_some());
         let after = again(&c, &applied(c.text(), &fix.edits));
@@ -65,7 +95,9 @@ fn fixes_of_findings_take_the_finding_away() {
 
 #[test]
 fn all_clear_fixes_at_once() {
-    let c = Case::new("station s {\n    ground 612 m\n    chin c on 145 MHz {\n        transmitter 5 W\n        load\n    }\n}\n");
+    let c = Case::new(
+        "station s {\n    ground 612 m\n    chin c on 145 MHz {\n        transmitter 5 W\n        load\n    }\n}\n",
+    );
     let after = applied(c.text(), &fix_all(&c.s, 0, &Config::default()));
     insta::assert_snapshot!(changes(c.text(), &after), @r"
     -    ground 612 m
@@ -96,8 +128,17 @@ fn units_in_place() {
 #[test]
 fn units_of_the_whole_file() {
     let c = Case::hill("46 m of", "4$06 m ± 0.5 m of");
-    let c2 = again(&c, &c.text().replace("    antenna A1", "    tail T2 2.20 m of club-foam\n    antenna A1"));
-    let c2 = Case { at: c.at.clone(), ..c2 };
+    let c2 = again(
+        &c,
+        &c.text().replace(
+            "    antenna A1",
+            "    tail T2 2.20 m of club-foam\n    antenna A1",
+        ),
+    );
+    let c2 = Case {
+        at: c.at.clone(),
+        ..c2
+    };
     let after = taken(&c2, "Convert all");
     insta::assert_snapshot!(changes(c2.text(), &after));
 }
@@ -105,7 +146,11 @@ fn units_of_the_whole_file() {
 #[test]
 fn a_doubt_in_the_same_unit_stands_against_it() {
     let c = Case::hill("32 W ± 5 %", "32$0 W ± 1 W");
-    assert!(titles(&c).contains("(not now: its doubt is in W)"), "{}", titles(&c));
+    assert!(
+        titles(&c).contains("(not now: its doubt is in W)"),
+        "{}",
+        titles(&c)
+    );
 }
 
 #[test]
@@ -122,13 +167,18 @@ fn a_part_moves_to_the_station_and_back() {
     insta::assert_snapshot!(out);
     let before = c.s.report();
     let moved = Case::new(&out.replace("        J1\n", "        J$01\n"));
-    assert_eq!(moved.s.report().stations[0].chains[0].bands[0].erp_w, before.stations[0].chains[0].bands[0].erp_w);
+    assert_eq!(
+        moved.s.report().stations[0].chains[0].bands[0].erp_w,
+        before.stations[0].chains[0].bands[0].erp_w
+    );
     assert_eq!(taken(&moved, "Write `J1` into this chain"), c.text());
 }
 
 #[test]
 fn a_block_moves_with_its_indentation() {
-    let c = Case::new("station s {\n    chain c on 145 MHz {\n        transmitter 5 W\n        ante$0nna {\n            gain 5 dBi\n        }\n    }\n}\n");
+    let c = Case::new(
+        "station s {\n    chain c on 145 MHz {\n        transmitter 5 W\n        ante$0nna {\n            gain 5 dBi\n        }\n    }\n}\n",
+    );
     insta::assert_snapshot!(taken(&c, "Move this antenna"));
 }
 
@@ -136,12 +186,16 @@ fn a_block_moves_with_its_indentation() {
 fn what_cannot_be_moved_says_why() {
     let mut out = String::new();
     for (from, to) in [
-        ("        M1\n        A1\n        limit", "        M$01\n        A1\n        limit"),
+        (
+            "        M1\n        A1\n        limit",
+            "        M$01\n        A1\n        limit",
+        ),
         ("        DU1.high", "        DU$01.high"),
     ] {
         out.push_str(&format!("{}\n", titles(&Case::hill(from, to))));
     }
-    let loose = Case::new("chain c on 145 MHz {\n    transmitter 5 W\n    pa$0d 1 dB\n    load\n}\n");
+    let loose =
+        Case::new("chain c on 145 MHz {\n    transmitter 5 W\n    pa$0d 1 dB\n    load\n}\n");
     out.push_str(&titles(&loose));
     insta::assert_snapshot!(out);
 }
@@ -151,8 +205,16 @@ fn assumptions_made_explicit_go_and_change_nothing() {
     let text = "band b 145 MHz\nstation s {\n    transmitter TX1 5 W ± 5 %\n    run M1 20 m of mine\n    protector SP1 0.2 dB ± 0.1 dB\n    divider DV1 2 way, excess 0.2 dB ± 0.1 dB\n    antenna A1 {\n        gain 5 dBi ± 0.5 dB\n    }\n    antenna A2 5 dBi ± 0.5 dB\n\n    cha$0in c on b {\n        TX1\n        M1\n        SP1\n        DV1 {\n            branch { A1 }\n            branch { A2 }\n        }\n        limit 30 W erp, \"clause\"\n    }\n}\ncable mine {\n    loss typical {\n        100 MHz 4 dB/100 m\n        200 MHz 6 dB/100 m\n    }\n    accuracy 5 %\n    source \"sheet\"\n}\n";
     let c = Case::new(text);
     let before = c.s.report();
-    let b = |r: &downlead_eval::report::Report| (r.stations[0].chains[0].bands[0].erp_w, r.stations[0].chains[0].bands[0].assumptions.len());
-    let all: Vec<Action> = offered(&c).into_iter().filter(|a| a.title.starts_with("State ")).collect();
+    let b = |r: &downlead_eval::report::Report| {
+        (
+            r.stations[0].chains[0].bands[0].erp_w,
+            r.stations[0].chains[0].bands[0].assumptions.len(),
+        )
+    };
+    let all: Vec<Action> = offered(&c)
+        .into_iter()
+        .filter(|a| a.title.starts_with("State "))
+        .collect();
     let mut out = String::new();
     for a in &all {
         let after = applied(c.text(), &a.edits);
@@ -179,7 +241,11 @@ fn the_largest_power_that_keeps_a_limit() {
     assert_ne!(l(&c).verdict, "met");
     assert_eq!(l(&now).verdict, "met");
     // a hundredth of the setting more would not be
-    assert!(l(&now).margin_db - l(&now).uncertainty_db < 0.05, "{:?}", l(&now));
+    assert!(
+        l(&now).margin_db - l(&now).uncertainty_db < 0.05,
+        "{:?}",
+        l(&now)
+    );
     insta::assert_snapshot!(changes(c.text(), &after));
     let c = Case::hill("limit 45 W", "limit$0 4500 W");
     let now = again(&c, &taken(&c, "Turn TX1 up to"));
@@ -188,7 +254,10 @@ fn the_largest_power_that_keeps_a_limit() {
 
 #[test]
 fn the_longest_cable_that_keeps_an_expectation() {
-    let c = Case::hill("        limit", "        expect$0 erp 36.5 W ± 0.1 dB\n        limit");
+    let c = Case::hill(
+        "        limit",
+        "        expect$0 erp 36.5 W ± 0.1 dB\n        limit",
+    );
     assert!(codes(&c).contains(&"expectation-missed"), "{:?}", codes(&c));
     let after = taken(&c, "Make M1");
     insta::assert_snapshot!(changes(c.text(), &after));
@@ -208,11 +277,26 @@ fn what_was_read_in_place_of_the_sheet() {
 
 #[test]
 fn the_library_is_never_changed() {
-    let c = Case::new("chain c on 145 MHz {\n    transmitter 5 W\n    run 3 m of rg-213\n    load\n}\n");
+    let c = Case::new(
+        "chain c on 145 MHz {\n    transmitter 5 W\n    run 3 m of rg-213\n    load\n}\n",
+    );
     for offset in 0..u32::try_from(c.text().len()).unwrap() {
-        for a in code_actions(&c.s, c.doc, downlead_base::Span::new(offset, offset), &Config::default()) {
+        for a in code_actions(
+            &c.s,
+            c.doc,
+            downlead_base::Span::new(offset, offset),
+            &Config::default(),
+        ) {
             assert!(a.edits.iter().all(|e| matches!(e.doc, Doc::File(_))));
         }
     }
-    assert_eq!(code_actions(&c.s, Doc::Library(0), downlead_base::Span::new(3, 3), &Config::default()), []);
+    assert_eq!(
+        code_actions(
+            &c.s,
+            Doc::Library(0),
+            downlead_base::Span::new(3, 3),
+            &Config::default()
+        ),
+        []
+    );
 }

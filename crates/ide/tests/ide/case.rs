@@ -80,7 +80,11 @@ impl Case {
         }
         let (path, at) = found.unwrap_or_else(|| ("main.downlead".to_owned(), Vec::new()));
         let s = Snapshot::load(&["main.downlead".to_owned()], &clean);
-        let doc = s.files().iter().position(|f| f.path == path).map_or(Doc::File(0), Doc::File);
+        let doc = s
+            .files()
+            .iter()
+            .position(|f| f.path == path)
+            .map_or(Doc::File(0), Doc::File);
         Case { s, doc, at }
     }
 
@@ -112,7 +116,11 @@ impl Case {
     pub(crate) fn show(&self, p: Place) -> String {
         let text = doc_text(&self.s, p.doc);
         let line = text[..p.span.start as usize].matches('\n').count() + 1;
-        format!("{}:{line} {}", doc_path(&self.s, p.doc), text[p.span.range()].lines().next().unwrap_or(""))
+        format!(
+            "{}:{line} {}",
+            doc_path(&self.s, p.doc),
+            text[p.span.range()].lines().next().unwrap_or("")
+        )
     }
 }
 
@@ -128,7 +136,10 @@ pub(crate) fn marked_lines(text: &str, spans: &[(Span, &str)]) -> String {
     let mut at = 0;
     for line in text.split_inclusive('\n') {
         let end = at + line.len();
-        let here: Vec<_> = inserts.iter().filter(|i| at <= i.0 as usize && (i.0 as usize) < end.max(at + 1)).collect();
+        let here: Vec<_> = inserts
+            .iter()
+            .filter(|i| at <= i.0 as usize && (i.0 as usize) < end.max(at + 1))
+            .collect();
         if !here.is_empty() {
             let mut from = at;
             for (pos, _, mark) in here {
@@ -148,7 +159,10 @@ pub(crate) fn marked_lines(text: &str, spans: &[(Span, &str)]) -> String {
 pub(crate) fn applied(text: &str, edits: &[TextEdit]) -> String {
     let mut out = text.to_owned();
     for w in edits.windows(2) {
-        assert!(w[0].doc != w[1].doc || w[0].span.end <= w[1].span.start, "edits overlap or are not sorted: {w:?}");
+        assert!(
+            w[0].doc != w[1].doc || w[0].span.end <= w[1].span.start,
+            "edits overlap or are not sorted: {w:?}"
+        );
     }
     for e in edits.iter().rev() {
         out.replace_range(e.span.range(), &e.text);
@@ -160,7 +174,12 @@ pub(crate) fn applied(text: &str, edits: &[TextEdit]) -> String {
 pub(crate) fn changes(before: &str, after: &str) -> String {
     let (a, b): (Vec<&str>, Vec<&str>) = (before.lines().collect(), after.lines().collect());
     let start = a.iter().zip(&b).take_while(|(x, y)| x == y).count();
-    let end = a[start..].iter().rev().zip(b[start..].iter().rev()).take_while(|(x, y)| x == y).count();
+    let end = a[start..]
+        .iter()
+        .rev()
+        .zip(b[start..].iter().rev())
+        .take_while(|(x, y)| x == y)
+        .count();
     let mut out = String::new();
     // lines in the middle that are the same stand once
     let (a, b) = (&a[start..a.len() - end], &b[start..b.len() - end]);

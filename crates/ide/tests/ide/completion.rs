@@ -5,14 +5,21 @@ use downlead_ide::{Config, completion, signature_help};
 use crate::case::Case;
 
 fn plain() -> Config {
-    Config { snippets: false, ..Config::default() }
+    Config {
+        snippets: false,
+        ..Config::default()
+    }
 }
 
 /// The first labels, and how many there are.
 fn list(c: &Case) -> String {
     let all = completion(&c.s, c.doc, c.cursor(), &plain());
     let labels: Vec<&str> = all.iter().take(12).map(|x| x.label.as_str()).collect();
-    let more = if all.len() > 12 { format!(" … {} in all", all.len()) } else { String::new() };
+    let more = if all.len() > 12 {
+        format!(" … {} in all", all.len())
+    } else {
+        String::new()
+    };
     format!("{}{more}", labels.join(", "))
 }
 
@@ -26,7 +33,10 @@ fn what_may_stand_where() {
         ("    joins n-pair\n", "    joins n-pair\n    $0\n"),
         ("        A1\n        limit", "        $0\n        limit"),
         ("        DU1.high", "        DU1.$0"),
-        ("        isolation 85 dB", "        isolation 85 dB\n        $0"),
+        (
+            "        isolation 85 dB",
+            "        isolation 85 dB\n        $0",
+        ),
         ("    accuracy 5 % of reading", "    $0"),
         ("    impedance 50 ohm", "    $0"),
         // inside of lines
@@ -34,7 +44,10 @@ fn what_may_stand_where() {
         ("46 m of", "46 $0 of"),
         ("46 m of", "46$0 of"),
         ("46 m of club-foam, mast", "46 m of club-foam, $0"),
-        ("46 m of club-foam, mast", "46 m of club-foam, added 1.35 $0"),
+        (
+            "46 m of club-foam, mast",
+            "46 m of club-foam, added 1.35 $0",
+        ),
         ("32 W ± 5 %", "32 $0"),
         ("32 W ± 5 %", "32 W ± 5 $0"),
         ("5.20 dBi", "5.20 $0"),
@@ -51,30 +64,48 @@ fn what_may_stand_where() {
         ("passes 146.8 MHz", "passes 146.8 $0"),
         ("to 147.0 MHz", "to 147.0 $0"),
         ("temperature 10 °C", "temperature 10 $0"),
-        ("velocity 0.88", "velocity 0.88\n    loss typical { 100 MHz 4 $0 }"),
+        (
+            "velocity 0.88",
+            "velocity 0.88\n    loss typical { 100 MHz 4 $0 }",
+        ),
     ] {
-        out.push_str(&format!("{:<45} {}\n", to.replace('\n', "⏎"), list(&Case::hill(from, to))));
+        out.push_str(&format!(
+            "{:<45} {}\n",
+            to.replace('\n', "⏎"),
+            list(&Case::hill(from, to))
+        ));
     }
     insta::assert_snapshot!(out);
 }
 
 #[test]
 fn broken_lines_around_it_do_not_matter() {
-    let c = Case::hill("        M1\n        A1\n        limit", "        pad ± {{\n        }}\n        DU1.$0\n        limit");
+    let c = Case::hill(
+        "        M1\n        A1\n        limit",
+        "        pad ± {{\n        }}\n        DU1.$0\n        limit",
+    );
     assert_eq!(list(&c), "high, low");
-    let c = Case::hill("    run M1 46 m of club-foam, mast", "    run M1 of of 46 ± of cl$0");
+    let c = Case::hill(
+        "    run M1 46 m of club-foam, mast",
+        "    run M1 of of 46 ± of cl$0",
+    );
     assert!(list(&c).starts_with("club-foam"), "{}", list(&c));
 }
 
 #[test]
 fn nothing_in_comments_and_texts() {
-    assert_eq!(list(&Case::hill("joins n-pair", "joins n-pair // of $0")), "");
+    assert_eq!(
+        list(&Case::hill("joins n-pair", "joins n-pair // of $0")),
+        ""
+    );
     assert_eq!(list(&Case::hill("clause 4\"", "clause $0\"")), "");
 }
 
 #[test]
 fn files_in_a_use() {
-    let c = Case::new("use \"shared/cables.downlead\"\nuse \"$0\n// file: shared/cables.downlead\nlet x = 3 m\n");
+    let c = Case::new(
+        "use \"shared/cables.downlead\"\nuse \"$0\n// file: shared/cables.downlead\nlet x = 3 m\n",
+    );
     assert_eq!(list(&c), "shared/cables.downlead");
 }
 
@@ -83,28 +114,50 @@ fn the_edit_replaces_the_word_at_the_cursor() {
     let c = Case::hill("of club-foam", "of clu$0b-xx");
     let all = completion(&c.s, c.doc, c.cursor(), &plain());
     let first = &all[0];
-    assert_eq!((&c.text()[first.replace.range()], first.insert.as_str(), first.preselect), ("club-xx", "club-foam", true));
+    assert_eq!(
+        (
+            &c.text()[first.replace.range()],
+            first.insert.as_str(),
+            first.preselect
+        ),
+        ("club-xx", "club-foam", true)
+    );
     let c = Case::hill("        DU1.high", "        DU1.hi$0");
     let all = completion(&c.s, c.doc, c.cursor(), &plain());
-    assert_eq!((&c.text()[all[0].replace.range()], all[0].insert.as_str()), ("hi", "high"));
+    assert_eq!(
+        (&c.text()[all[0].replace.range()], all[0].insert.as_str()),
+        ("hi", "high")
+    );
 }
 
 #[test]
 fn what_a_chain_has_already_comes_last() {
     let c = Case::hill("        RX1\n", "        RX1\n        $0\n");
     let all = completion(&c.s, c.doc, c.cursor(), &plain());
-    let at = |l: &str| all.iter().position(|x| x.label == l).unwrap_or_else(|| panic!("{l} is missing"));
+    let at = |l: &str| {
+        all.iter()
+            .position(|x| x.label == l)
+            .unwrap_or_else(|| panic!("{l} is missing"))
+    };
     assert!(at("TX1") < at("M1"));
 }
 
 fn signature(c: &Case) -> String {
-    let Some(h) = signature_help(&c.s, c.doc, c.cursor()) else { return "none".to_owned() };
+    let Some(h) = signature_help(&c.s, c.doc, c.cursor()) else {
+        return "none".to_owned();
+    };
     let s = &h.signatures[h.active];
     match s.active {
         Some(i) => {
             let p = &s.parameters[i];
             let span = p.label.range();
-            format!("{}«{}»{} — {}", &s.label[..span.start], &s.label[span.clone()], &s.label[span.end..], p.documentation)
+            format!(
+                "{}«{}»{} — {}",
+                &s.label[..span.start],
+                &s.label[span.clone()],
+                &s.label[span.end..],
+                p.documentation
+            )
         }
         None => s.label.clone(),
     }
@@ -117,10 +170,16 @@ fn signatures_follow_the_cursor() {
         ("run M1 46 m of club-foam, mast", "run $0"),
         ("run M1 46 m of club-foam, mast", "run M1 $0"),
         ("run M1 46 m of club-foam, mast", "run M1 46 m of $0"),
-        ("run M1 46 m of club-foam, mast", "run M1 46 m of club-foam, $0"),
+        (
+            "run M1 46 m of club-foam, mast",
+            "run M1 46 m of club-foam, $0",
+        ),
         ("limit 45 W erp", "limit $0"),
         ("read 22.5 W forward, 2026-07-04", "read 22.5 W forward, $0"),
-        ("read 22.5 W forward, 2026-07-04 with W1", "read 22.5 W forward, 2026-07-04 with $0"),
+        (
+            "read 22.5 W forward, 2026-07-04 with W1",
+            "read 22.5 W forward, 2026-07-04 with $0",
+        ),
         ("receiver RX1 -119 dBm", "receiver RX1 $0"),
         ("    impedance 50 ohm", "    impedance $0"),
         ("expect", "expect"),
@@ -131,5 +190,8 @@ fn signatures_follow_the_cursor() {
         out.push_str(&format!("{to:<50} {}\n", signature(&Case::hill(from, to))));
     }
     insta::assert_snapshot!(out);
-    assert_eq!(signature(&Case::hill("        DU1.high", "        DU1.high $0")), "none");
+    assert_eq!(
+        signature(&Case::hill("        DU1.high", "        DU1.high $0")),
+        "none"
+    );
 }

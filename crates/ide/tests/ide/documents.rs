@@ -9,10 +9,27 @@ fn lenses() {
     let c = Case::new(HILL);
     let out: Vec<String> = code_lenses(&c.s, c.doc, &Config::default())
         .into_iter()
-        .map(|l| format!("{}: {} ({:?})", &c.text()[l.span.range()], l.title, l.command))
+        .map(|l| {
+            format!(
+                "{}: {} ({:?})",
+                &c.text()[l.span.range()],
+                l.title,
+                l.command
+            )
+        })
         .collect();
     insta::assert_snapshot!(out.join("\n"));
-    assert_eq!(code_lenses(&c.s, c.doc, &Config { lenses: false, ..Config::default() }), []);
+    assert_eq!(
+        code_lenses(
+            &c.s,
+            c.doc,
+            &Config {
+                lenses: false,
+                ..Config::default()
+            }
+        ),
+        []
+    );
 }
 
 #[test]
@@ -43,8 +60,20 @@ fn findings_say_what_to_write() {
         .iter()
         .map(|f| {
             let fixes: Vec<&str> = f.fixes.iter().map(|x| x.title.as_str()).collect();
-            let related: Vec<String> = f.related.iter().map(|r| format!("{} ({})", c.show(r.place), r.message)).collect();
-            format!("«{}» {:?} {}\n{}\nrelated: {}\nfixes: {}", &c.text()[f.span.range()], f.severity, f.code, f.message, related.join("; "), fixes.join(" | "))
+            let related: Vec<String> = f
+                .related
+                .iter()
+                .map(|r| format!("{} ({})", c.show(r.place), r.message))
+                .collect();
+            format!(
+                "«{}» {:?} {}\n{}\nrelated: {}\nfixes: {}",
+                &c.text()[f.span.range()],
+                f.severity,
+                f.code,
+                f.message,
+                related.join("; "),
+                fixes.join(" | ")
+            )
         })
         .collect();
     insta::assert_snapshot!(out.join("\n---\n"));
@@ -55,14 +84,27 @@ fn too_many_findings_are_cut_after_the_worst() {
     let text = "band a\n".repeat(20);
     let c = Case::new(&text);
     let all = file_diagnostics(&c.s, 0, &Config::default());
-    let some = file_diagnostics(&c.s, 0, &Config { max_diagnostics: 5, ..Config::default() });
+    let some = file_diagnostics(
+        &c.s,
+        0,
+        &Config {
+            max_diagnostics: 5,
+            ..Config::default()
+        },
+    );
     assert_eq!(some.len(), 5);
-    assert!(some.iter().any(|f| f.message.contains(&format!("({} more in this file)", all.len() - 5))));
+    assert!(some.iter().any(|f| {
+        f.message
+            .contains(&format!("({} more in this file)", all.len() - 5))
+    }));
 }
 
 #[test]
 fn unused_parts_are_marked() {
     let c = Case::hill("    joins n-pair", "    pad P9 1 dB\n    joins n-pair");
     let list = file_diagnostics(&c.s, 0, &Config::default());
-    assert!(list.iter().any(|f| f.unnecessary && f.code == "part-unused"));
+    assert!(
+        list.iter()
+            .any(|f| f.unnecessary && f.code == "part-unused")
+    );
 }

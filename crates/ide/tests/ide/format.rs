@@ -13,7 +13,11 @@ fn edits_give_what_the_formatter_gives() {
     let edits = format(&c.s, c.doc);
     assert_eq!(applied(MESSY, &edits), downlead_syntax::format(MESSY));
     // only blanks are touched
-    assert!(edits.iter().all(|e| e.text.trim().is_empty() && c.text()[e.span.range()].trim().is_empty()));
+    assert!(
+        edits
+            .iter()
+            .all(|e| e.text.trim().is_empty() && c.text()[e.span.range()].trim().is_empty())
+    );
 }
 
 #[test]
@@ -30,13 +34,17 @@ fn a_range_touches_its_lines_only() {
     let c = Case::new(&MESSY.replace("  run", "  r$0un"));
     let edits = format_range(&c.s, c.doc, c.range());
     let after = applied(c.text(), &edits);
-    assert_eq!(after, MESSY.replace("  run M1  46 m   of", "    run M1 46 m of"));
+    assert_eq!(
+        after,
+        MESSY.replace("  run M1  46 m   of", "    run M1 46 m of")
+    );
 }
 
 #[test]
 fn examples_need_no_edits() {
     for path in example_files() {
-        let text = std::fs::read_to_string(downlead_testkit::project("examples").join(&path)).unwrap();
+        let text =
+            std::fs::read_to_string(downlead_testkit::project("examples").join(&path)).unwrap();
         let edits = minimal_edits(Doc::File(0), &text, &downlead_syntax::format(&text));
         assert_eq!(edits, [], "{path}");
     }
@@ -50,15 +58,55 @@ fn typed(text: &str, ch: char) -> String {
 #[test]
 fn while_typing() {
     // a new line gets its depth, the one before its blanks
-    assert_eq!(typed("station s {\n  run  M1 3 m of x\n$0\n}\n", '\n'), "station s {\n    run M1 3 m of x\n    \n}\n");
+    assert_eq!(
+        typed("station s {\n  run  M1 3 m of x\n$0\n}\n", '\n'),
+        "station s {\n    run M1 3 m of x\n    \n}\n"
+    );
     assert_eq!(typed("station s {\n$0}\n", '\n'), "station s {\n}\n");
-    assert_eq!(typed("station s {\n    chain c on 1 MHz {\n        M1\n        }$0\n}\n", '}'), "station s {\n    chain c on 1 MHz {\n        M1\n    }\n}\n");
-    assert_eq!(typed("station s {\n    place p {temperature 1 °C ;$0}\n}\n", ';'), "station s {\n    place p { temperature 1 °C; }\n}\n");
+    assert_eq!(
+        typed(
+            "station s {\n    chain c on 1 MHz {\n        M1\n        }$0\n}\n",
+            '}'
+        ),
+        "station s {\n    chain c on 1 MHz {\n        M1\n    }\n}\n"
+    );
+    assert_eq!(
+        typed("station s {\n    place p {temperature 1 °C ;$0}\n}\n", ';'),
+        "station s {\n    place p { temperature 1 °C; }\n}\n"
+    );
 }
 
 #[test]
 fn any_two_texts() {
-    for (a, b) in [("", "x"), ("x", ""), ("a\nb\n", "b\n"), ("ä", "äö"), ("a b", "a  c b"), ("one\ntwo\n", "one\n2\ntwo\n")] {
-        assert_eq!(applied(a, &minimal_edits(Doc::File(0), a, b)), b, "{a:?} to {b:?}");
+    for (a, b) in [
+        ("", "x"),
+        ("x", ""),
+        ("a\nb\n", "b\n"),
+        ("ä", "äö"),
+        ("a b", "a  c b"),
+        ("one\ntwo\n", "one\n2\ntwo\n"),
+    ] {
+        assert_eq!(
+            applied(a, &minimal_edits(Doc::File(0), a, b)),
+            b,
+            "{a:?} to {b:?}"
+        );
+    }
+}
+
+/// A range gives those edits of the whole that lie in its lines, wherever the range is.
+#[test]
+fn ranges_agree_with_the_whole() {
+    let text = "// a\n\n\nband   a 1 MHz\n\n\nband  b 2 MHz // x\nstation s   {\n  place p {\n}\n\n}\n\n\n";
+    let c = Case::new(text);
+    let whole = format(&c.s, c.doc);
+    let len = text.len() as u32;
+    for start in 0..=len {
+        for end in start..=len {
+            let range = downlead_base::Span::new(start, end);
+            for e in format_range(&c.s, c.doc, range) {
+                assert!(whole.contains(&e), "{range:?}: {e:?}\n{whole:?}");
+            }
+        }
     }
 }

@@ -5,7 +5,10 @@ use downlead_ide::{Config, HintKinds, inlay_hints};
 
 use crate::case::{Case, applied, changes};
 
-const ALL: Span = Span { start: 0, end: u32::MAX };
+const ALL: Span = Span {
+    start: 0,
+    end: u32::MAX,
+};
 
 fn picture(c: &Case, config: &Config) -> String {
     let mut out = String::new();
@@ -39,29 +42,69 @@ fn verdicts_and_expectations() {
 
 #[test]
 fn a_broken_line_leaves_the_others_theirs() {
-    let c = Case::hill("        M1\n        A1\n        limit", "        M1\n        pad 3 dB ± ± (\n        A1\n        limit");
+    let c = Case::hill(
+        "        M1\n        A1\n        limit",
+        "        M1\n        pad 3 dB ± ± (\n        A1\n        limit",
+    );
     insta::assert_snapshot!(picture(&c, &Config::default()));
 }
 
 #[test]
 fn kinds_can_be_switched_off() {
     let c = Case::hill("station hill", "station hill");
-    let none = HintKinds { enabled: true, loss: false, power: false, radiated: false, limits: false, readings: false, cables: false };
-    assert_eq!(inlay_hints(&c.s, c.doc, ALL, &Config { hints: none, ..Config::default() }), []);
-    let only = Config { hints: HintKinds { limits: true, ..none }, ..Config::default() };
+    let none = HintKinds {
+        enabled: true,
+        loss: false,
+        power: false,
+        radiated: false,
+        limits: false,
+        readings: false,
+        cables: false,
+    };
+    assert_eq!(
+        inlay_hints(
+            &c.s,
+            c.doc,
+            ALL,
+            &Config {
+                hints: none,
+                ..Config::default()
+            }
+        ),
+        []
+    );
+    let only = Config {
+        hints: HintKinds {
+            limits: true,
+            ..none
+        },
+        ..Config::default()
+    };
     let hints = inlay_hints(&c.s, c.doc, ALL, &only);
     assert_eq!(hints.len(), 1);
     assert!(hints[0].text().starts_with("met: "), "{}", hints[0].text());
-    let off = Config { hints: HintKinds { enabled: false, ..Config::default().hints }, ..Config::default() };
+    let off = Config {
+        hints: HintKinds {
+            enabled: false,
+            ..Config::default().hints
+        },
+        ..Config::default()
+    };
     assert_eq!(inlay_hints(&c.s, c.doc, ALL, &off), []);
 }
 
 #[test]
 fn only_the_lines_asked_for() {
-    let c = Case::hill("        M1\n        A1\n        limit", "        $0M1\n$0        A1\n        limit");
+    let c = Case::hill(
+        "        M1\n        A1\n        limit",
+        "        $0M1\n$0        A1\n        limit",
+    );
     let hints = inlay_hints(&c.s, c.doc, c.range(), &Config::default());
     assert_eq!(hints.len(), 1);
-    assert_eq!(hints[0].parts.iter().filter(|p| p.target.is_some()).count(), 1);
+    assert_eq!(
+        hints[0].parts.iter().filter(|p| p.target.is_some()).count(),
+        1
+    );
 }
 
 #[test]
@@ -81,10 +124,22 @@ fn a_pinned_value_holds() {
     assert_eq!(edits.len(), 4, "TX1, DU1.high, M1, A1");
     let after = applied(c.text(), &edits);
     insta::assert_snapshot!(changes(c.text(), &after));
-    let again = Case::new(&format!("{after}// file: cables.downlead\n{}", c.s.files()[1].text()));
-    assert!(again.s.diagnostics().iter().all(|d| d.code.id != "expectation-missed"));
+    let again = Case::new(&format!(
+        "{after}// file: cables.downlead\n{}",
+        c.s.files()[1].text()
+    ));
+    assert!(
+        again
+            .s
+            .diagnostics()
+            .iter()
+            .all(|d| d.code.id != "expectation-missed")
+    );
     let hints = inlay_hints(&again.s, again.doc, ALL, &Config::default());
-    assert!(hints.iter().all(|h| h.edits.is_empty()), "what is pinned is not offered again");
+    assert!(
+        hints.iter().all(|h| h.edits.is_empty()),
+        "what is pinned is not offered again"
+    );
 }
 
 #[test]
@@ -98,9 +153,34 @@ fn one_hint_a_line_at_its_end_and_of_stable_width() {
             assert!(c.text()[x.offset as usize..].starts_with('\n'));
             last = x.offset;
         }
-        h.iter().filter(|x| x.text().contains('→')).map(|x| x.text().chars().count()).collect::<Vec<_>>()
+        h.iter()
+            .filter(|x| x.text().contains('→'))
+            .map(|x| x.text().chars().count())
+            .collect::<Vec<_>>()
     };
     // antenna lines end in figures of their own length; the part lines keep theirs
     let (a, b) = (width("46 m"), width("146 m"));
     assert_eq!(a[..3], b[..3]);
+}
+
+#[test]
+fn without_details_the_words_are_the_same() {
+    let c = Case::hill("station hill", "station hill");
+    let bare = Config {
+        hint_details: false,
+        ..Config::default()
+    };
+    let (a, b) = (
+        inlay_hints(&c.s, c.doc, ALL, &bare),
+        inlay_hints(&c.s, c.doc, ALL, &Config::default()),
+    );
+    assert_eq!(a.len(), b.len());
+    for (x, y) in a.iter().zip(&b) {
+        assert_eq!((x.offset, x.text()), (y.offset, y.text()));
+        assert!(x.edits.is_empty());
+        assert_eq!(
+            downlead_ide::hint_at(&c.s, c.doc, x.offset, &bare).as_ref(),
+            Some(y)
+        );
+    }
 }

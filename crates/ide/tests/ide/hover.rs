@@ -11,13 +11,25 @@ fn md(c: &Case) -> String {
 
 #[test]
 fn a_line_of_a_chain() {
-    insta::assert_snapshot!(md(&Case::hill("        M1\n        A1\n        limit", "        M$01\n        A1\n        limit")));
+    insta::assert_snapshot!(md(&Case::hill(
+        "        M1\n        A1\n        limit",
+        "        M$01\n        A1\n        limit"
+    )));
 }
 
 #[test]
 fn the_same_in_plain_words() {
     let c = Case::hill("        DU1.high", "        DU$01.high");
-    let h = hover(&c.s, c.doc, c.cursor(), &Config { markdown: false, ..Config::default() }).expect("something to say");
+    let h = hover(
+        &c.s,
+        c.doc,
+        c.cursor(),
+        &Config {
+            markdown: false,
+            ..Config::default()
+        },
+    )
+    .expect("something to say");
     insta::assert_snapshot!(h.text);
     assert!(!h.text.contains("**") && !h.text.contains('`'));
 }

@@ -23,9 +23,13 @@ fn check(text: &str, step: usize) {
         inside(Span::new(h.offset, h.offset));
         editable(&h.edits);
     }
-    semantic_tokens(&s, doc, None).iter().for_each(|t| inside(t.span));
+    semantic_tokens(&s, doc, None)
+        .iter()
+        .for_each(|t| inside(t.span));
     folding_ranges(&s, doc).iter().for_each(|f| inside(f.span));
-    document_symbols(&s, doc).iter().for_each(|f| inside(f.span));
+    document_symbols(&s, doc)
+        .iter()
+        .for_each(|f| inside(f.span));
     document_links(&s, doc).iter().for_each(|f| inside(f.span));
     code_lenses(&s, doc, &c).iter().for_each(|f| inside(f.span));
     for f in file_diagnostics(&s, 0, &c) {
@@ -39,9 +43,13 @@ fn check(text: &str, step: usize) {
         if let Some(h) = hover(&s, doc, at, &c) {
             inside(h.span);
         }
-        completion(&s, doc, at, &c).iter().for_each(|x| inside(x.replace));
+        completion(&s, doc, at, &c)
+            .iter()
+            .for_each(|x| inside(x.replace));
         let _ = signature_help(&s, doc, at);
-        definition(&s, doc, at).iter().for_each(|l| inside(l.origin));
+        definition(&s, doc, at)
+            .iter()
+            .for_each(|l| inside(l.origin));
         let _ = type_definition(&s, doc, at);
         let _ = references(&s, doc, at, true);
         highlights(&s, doc, at).iter().for_each(|l| inside(l.span));
@@ -85,7 +93,17 @@ fn texts_cut_off_anywhere() {
 fn texts_with_a_line_spoilt() {
     let main = HILL.split("// file:").next().unwrap();
     let lines: Vec<&str> = main.lines().collect();
-    for spoilt in ["{", "}", "± ± (", "\"open", "46 m to", "DU1.", "é€ Ω ‖", "run M1 46 m ± ± of", "\u{FEFF}"] {
+    for spoilt in [
+        "{",
+        "}",
+        "± ± (",
+        "\"open",
+        "46 m to",
+        "DU1.",
+        "é€ Ω ‖",
+        "run M1 46 m ± ± of",
+        "\u{FEFF}",
+    ] {
         for at in (0..lines.len()).step_by(6) {
             let mut l = lines.clone();
             l[at] = spoilt;
@@ -99,11 +117,40 @@ fn texts_with_a_line_spoilt() {
 fn no_file_no_answer_no_panic() {
     let s = Snapshot::load(&[], &Files::default());
     let c = Config::default();
-    for doc in [Doc::File(0), Doc::File(9), Doc::Library(0), Doc::Library(99)] {
-        let _ = (hover(&s, doc, 5, &c), completion(&s, doc, 5, &c), definition(&s, doc, 5), semantic_tokens(&s, doc, None));
-        let _ = (inlay_hints(&s, doc, Span::new(0, 9), &c), code_actions(&s, doc, Span::new(0, 0), &c), format(&s, doc));
-        let _ = (document_links(&s, doc), document_symbols(&s, doc), folding_ranges(&s, doc), selection_ranges(&s, doc, 3));
-        let _ = (rename(&s, doc, 3, "x"), highlights(&s, doc, 3), prepare_calls(&s, doc, 3), code_lenses(&s, doc, &c));
+    for doc in [
+        Doc::File(0),
+        Doc::File(9),
+        Doc::Library(0),
+        Doc::Library(99),
+    ] {
+        let _ = (
+            hover(&s, doc, 5, &c),
+            completion(&s, doc, 5, &c),
+            definition(&s, doc, 5),
+            semantic_tokens(&s, doc, None),
+        );
+        let _ = (
+            inlay_hints(&s, doc, Span::new(0, 9), &c),
+            code_actions(&s, doc, Span::new(0, 0), &c),
+            format(&s, doc),
+        );
+        let _ = (
+            document_links(&s, doc),
+            document_symbols(&s, doc),
+            folding_ranges(&s, doc),
+            selection_ranges(&s, doc, 3),
+        );
+        let _ = (
+            rename(&s, doc, 3, "x"),
+            highlights(&s, doc, 3),
+            prepare_calls(&s, doc, 3),
+            code_lenses(&s, doc, &c),
+        );
     }
-    let _ = (file_diagnostics(&s, 3, &c), explain_markdown(&s, 3, 1), report_markdown(&s, 3, None), fix_all(&s, 3, &c));
+    let _ = (
+        file_diagnostics(&s, 3, &c),
+        explain_markdown(&s, 3, 1),
+        report_markdown(&s, 3, None),
+        fix_all(&s, 3, &c),
+    );
 }
