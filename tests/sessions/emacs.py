@@ -108,7 +108,7 @@ def session(check):
     if s.wait(r"[Aa]ctive processes exist|anyway", 2):
         s.keys("=yes", "Enter")
     check(s.wait_end(), "the editor ends")
-    check(wait(lambda: story.ended() is not None, 10), "the server ends with the editor")
+    check(wait(story.ended, 10), "the server ends with the editor")
 
 
 main(session)

@@ -73,7 +73,7 @@ def session(check):
 
     s.keys("Escape", "=:q!", "Enter")
     check(s.wait_end(), "the editor ends")
-    check(wait(lambda: story.ended() is not None, 10), "the server ends with the editor")
+    check(wait(story.ended, 10), "the server ends with the editor")
 
 
 main(session)

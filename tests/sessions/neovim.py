@@ -97,7 +97,7 @@ def session(check):
     s.keys("=:wqa!", "Enter")
     check(s.wait_end(), "the editor ends")
     check.same(story.on_disk(), story.finished, "what is on the disk")
-    check(wait(lambda: story.ended() is not None, 10), "the server ends with the editor")
+    check(wait(story.ended, 10), "the server ends with the editor")
     time.sleep(0.1)
 
 

@@ -50,7 +50,9 @@ class Screen:
     def keys(self, *names):
         """Named keys (`Enter`, `C-w`, `Escape`), or text that is typed as it stands when it begins with `=`."""
         for n in names:
-            self.run("send-keys", "-l", n[1:]) if n.startswith("=") else self.run("send-keys", n)
+            # a semicolon at the end would end tmux' own command
+            text = n[1:-1] + "\\;" if n.endswith(";") else n[1:]
+            self.run("send-keys", "-l", text) if n.startswith("=") else self.run("send-keys", n)
             # Escape and the next key within this time would be one key with Alt
             time.sleep(0.35 if n == "Escape" else 0.03)
 

@@ -10,6 +10,7 @@ import json
 import os
 import re
 import shutil
+import subprocess
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
@@ -68,8 +69,9 @@ class Story:
             return []
 
     def ended(self):
-        """Exit status of the server, or nothing while it runs."""
-        return next((r["end"] for r in self.log_lines() if "end" in r), None)
+        """Whether every server has ended. An editor may kill tee.py before it notes that, so the processes are looked for."""
+        pids = [r["pid"] for r in self.log_lines() if "pid" in r]
+        return bool(pids) and not any(os.path.exists(f"/proc/{p}") for p in pids)
 
     def on_disk(self):
         with open(self.file, encoding="utf-8") as f:
@@ -85,7 +87,8 @@ class Story:
         for name in ("pellgarrow", "thrennock"):
             shutil.copytree(os.path.join(ROOT, "examples", name), os.path.join(self.ws, name))
         # what editors take for the root of a project
-        os.makedirs(os.path.join(self.ws, ".git"))
+        if subprocess.run(["git", "init", "-q", self.ws], capture_output=True).returncode != 0:
+            os.makedirs(os.path.join(self.ws, ".git"))
         for name in ("home", "bin", "pictures"):
             os.makedirs(os.path.join(self.folder, name))
         program = os.path.join(self.folder, "bin", "downlead")

@@ -3,11 +3,10 @@
 
 usage: tee.py LOG PROGRAM ARGS…
 
-Bytes pass through untouched and at once. LOG gets one JSON object a line: `{"t": seconds, "d": ">" or "<", "m": message}`
-(">" is from the editor), `{"bad": what}` for a frame that cannot be read, `{"signal": number}` for one that was passed on, at the end
-`{"end": exit status}` of the server. What the server
-writes to standard error goes to LOG with `.err` behind it. `SESSION_LOG` and `SESSION_SERVER` (a JSON list) stand in for the
-arguments, for editors that can only start a bare program.
+Bytes pass through untouched and at once. LOG gets one JSON object a line: first `{"pid": of the server}`, then
+`{"t": seconds, "d": ">" or "<", "m": message}` (">" is from the editor), `{"bad": what}` for a frame that cannot be read,
+`{"signal": number}` for one that was passed on, at the end `{"end": exit status}` of the server. What the server writes to standard
+error goes to LOG with `.err` behind it.
 """
 import json
 import os
@@ -48,8 +47,7 @@ class Frames:
 
 
 def main():
-    log_path = os.environ.get("SESSION_LOG") or sys.argv[1]
-    command = json.loads(os.environ["SESSION_SERVER"]) if "SESSION_SERVER" in os.environ else sys.argv[2:]
+    log_path, command = sys.argv[1], sys.argv[2:]
     start, lock = time.monotonic(), threading.Lock()
     log = open(log_path, "a", encoding="utf-8", buffering=1)
 
@@ -58,6 +56,7 @@ def main():
             log.write(json.dumps({"t": round(time.monotonic() - start, 6), **record}, ensure_ascii=False) + "\n")
 
     server = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=open(log_path + ".err", "ab"))
+    write({"pid": server.pid})
     for number in (signal.SIGTERM, signal.SIGINT, signal.SIGHUP):
         signal.signal(number, lambda n, _: (write({"signal": n}), server.send_signal(n)))
 

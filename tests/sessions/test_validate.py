@@ -19,6 +19,7 @@ def sound():
     answer = lambda i, result: {"d": "<", "m": {"jsonrpc": "2.0", "id": i, "result": result}}
     doc = {"textDocument": {"uri": uri}}
     return [
+        {"pid": 1},
         ask(1, "initialize", {"processId": None, "rootUri": None, "capabilities": {"general": {"positionEncodings": ["utf-8", "utf-16"]}}}),
         answer(1, {"capabilities": {"positionEncoding": "utf-8", "hoverProvider": True, "inlayHintProvider": {"resolveProvider": False}}}),
         {"d": ">", "m": {"jsonrpc": "2.0", "method": "initialized", "params": {}}},
@@ -76,7 +77,7 @@ PLANTED = {
     "neither result nor error": lambda r: result(3)(r).pop("result"),
     "an error without a message": lambda r: (result(3)(r).pop("result"), result(3)(r).__setitem__("error", {"code": 1})),
     "an answer to no question": lambda r: result(3)(r).__setitem__("id", 77),
-    "an answer given twice": lambda r: r.insert(8, copy.deepcopy(r[7])),
+    "an answer given twice": lambda r: r.insert(9, copy.deepcopy(r[8])),
     "a question without an answer": lambda r: r.remove(next(x for x in r if x.get("m") is result(4)(r))),
     "a client's method": lambda r: r.insert(8, {"d": "<", "m": {"jsonrpc": "2.0", "method": "textDocument/didSave", "params": {"textDocument": {"uri": "a"}}}}),
     "a method that is not in the protocol": lambda r: r.insert(8, {"d": "<", "m": {"jsonrpc": "2.0", "method": "downlead/hello", "params": {}}}),
@@ -84,7 +85,7 @@ PLANTED = {
     "another version of the envelope": lambda r: result(4)(r).__setitem__("jsonrpc", "1.0"),
     "a bad frame": lambda r: r.insert(4, {"d": "<", "bad": "no length"}),
     "a bad end": lambda r: r[-1].__setitem__("end", 101),
-    "no end": lambda r: r.pop(),
+    "no end": lambda r: (r.pop(), r.pop()),
 }
 
 

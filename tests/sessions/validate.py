@@ -178,11 +178,13 @@ class Log:
             self.note(f"editor's answer to {asked}: {found[0][:100]}")
 
     def run(self):
-        ended, signals = None, []
+        servers, ended, signals, left = 0, [], [], False
         for line in open(self.path, encoding="utf-8"):
             r = json.loads(line)
-            if "end" in r:
-                ended = r["end"]
+            if "pid" in r:
+                servers += 1
+            elif "end" in r:
+                ended.append(r["end"])
             elif "signal" in r:
                 signals.append(-r["signal"])
                 self.note(f"the editor sends the server signal {r['signal']}")
@@ -192,9 +194,14 @@ class Log:
                 self.count("batch", ["the protocol has no batches"]) if r["d"] == "<" else self.note("editor's batch")
             else:
                 self.message(r["d"], r["m"])
+                left = left or r["d"] == ">" and r["m"].get("method") == "exit"
         open_ = [m for m in self.pending[">"].values()]
         self.count("questions without an answer", open_)
-        self.count("end of the server", [] if ended in (0, *signals) else [f"status {ended}" if ended is not None else "still running"])
+        bad = [f"status {e}" for e in ended if e not in (0, *signals)]
+        if len(ended) < servers:
+            # tee.py cannot note what comes after the editor has killed it; whether the process is gone is for the session to see
+            self.note("tee.py was killed after exit") if left else bad.append("still running")
+        self.count("end of the server", bad)
         err = self.path + ".err"
         text = open(err, encoding="utf-8", errors="replace").read() if os.path.exists(err) else ""
         self.count("standard error", [text.strip()[:300]] if text.strip() else [])

@@ -36,12 +36,13 @@ done
 NODE_PATH="$modules" node "$here/vscode.js" "$folder" "$port" "$chromium"
 status=$?
 # the server of the language ends with its editor
+ended() { python3 -c 'import sys; sys.path.insert(0, sys.argv[1]); import story; sys.exit(not story.Story(sys.argv[2]).ended())' "$here" "$folder"; }
 kill "$server" && wait "$server" 2> /dev/null
 for _ in $(seq 50); do
-    grep -q '"end"' "$folder/protocol.jsonl" 2> /dev/null && break
+    ended && break
     sleep 0.2
 done
-if grep -q '"end"' "$folder/protocol.jsonl"; then echo "ok   the server ends with the editor"; else
+if ended; then echo "ok   the server ends with the editor"; else
     echo "FAIL the server ends with the editor"
     status=1
 fi

@@ -4,6 +4,10 @@ return {
   filetypes = { "downlead" },
   root_markers = { ".git" },
   workspace_required = false,
+  -- a text of the built-in library has no project: the server that showed it reads it
+  reuse_client = function(client, config)
+    return client.name == config.name and (not config.root_dir or client.root_dir == config.root_dir)
+  end,
   settings = {
     downlead = {
       hints = {
