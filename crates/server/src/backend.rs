@@ -5,8 +5,8 @@ use std::sync::Arc;
 use std::sync::mpsc::Sender;
 
 use ls_types::request::{
-    GotoDeclarationParams, GotoDeclarationResponse, GotoImplementationParams, GotoImplementationResponse, GotoTypeDefinitionParams,
-    GotoTypeDefinitionResponse,
+    GotoDeclarationParams, GotoDeclarationResponse, GotoImplementationParams,
+    GotoImplementationResponse, GotoTypeDefinitionParams, GotoTypeDefinitionResponse,
 };
 use ls_types::*;
 use serde_json::Value;
@@ -35,7 +35,10 @@ impl Backend {
     }
 
     /// Runs `job` on the state. If whoever asked is gone before its turn, it is skipped.
-    async fn ask<T: Send + 'static>(&self, job: impl FnOnce(&mut State) -> Result<T> + Send + 'static) -> Result<T> {
+    async fn ask<T: Send + 'static>(
+        &self,
+        job: impl FnOnce(&mut State) -> Result<T> + Send + 'static,
+    ) -> Result<T> {
         let (answer, wait) = oneshot::channel();
         let (_waiting, cancel) = Waiting::new();
         self.tell(move |st| {
@@ -66,10 +69,24 @@ impl Backend {
         if !self.faulty {
             return Err(Error::method_not_found());
         }
-        if let Some(uri) = p.get("text").and_then(Value::as_str).and_then(|u| u.parse::<Uri>().ok()) {
-            return self.ask(move |st| Ok(st.docs.get(&uri).map_or(Value::Null, |d| Value::String(d.text.clone())))).await;
+        if let Some(uri) = p
+            .get("text")
+            .and_then(Value::as_str)
+            .and_then(|u| u.parse::<Uri>().ok())
+        {
+            return self
+                .ask(move |st| {
+                    Ok(st
+                        .docs
+                        .get(&uri)
+                        .map_or(Value::Null, |d| Value::String(d.text.clone())))
+                })
+                .await;
         }
-        assert!(p.get("panic").and_then(Value::as_str) != Some("handler"), "injected");
+        assert!(
+            p.get("panic").and_then(Value::as_str) != Some("handler"),
+            "injected"
+        );
         self.ask(|_| panic!("injected")).await
     }
 }

@@ -5,13 +5,21 @@ use ls_types::*;
 use crate::peer::Peer;
 
 /// Commands of `workspace/executeCommand`.
-pub(crate) const COMMANDS: [&str; 4] = ["downlead.report", "downlead.explain", "downlead.export", "downlead.apply"];
+pub(crate) const COMMANDS: [&str; 4] = [
+    "downlead.report",
+    "downlead.explain",
+    "downlead.export",
+    "downlead.apply",
+];
 
 /// The answer to `initialize`.
 pub(crate) fn offer(peer: &Peer) -> InitializeResult {
     InitializeResult {
         capabilities: capabilities(peer),
-        server_info: Some(ServerInfo { name: "downlead".to_owned(), version: Some(env!("CARGO_PKG_VERSION").to_owned()) }),
+        server_info: Some(ServerInfo {
+            name: "downlead".to_owned(),
+            version: Some(env!("CARGO_PKG_VERSION").to_owned()),
+        }),
         ..InitializeResult::default()
     }
 }
@@ -19,8 +27,14 @@ pub(crate) fn offer(peer: &Peer) -> InitializeResult {
 /// The legend of semantic tokens.
 pub(crate) fn legend() -> SemanticTokensLegend {
     SemanticTokensLegend {
-        token_types: downlead_ide::TokenKind::ALL.iter().map(|k| SemanticTokenType::new(k.name())).collect(),
-        token_modifiers: downlead_ide::TOKEN_MODIFIERS.iter().map(|m| SemanticTokenModifier::new(m)).collect(),
+        token_types: downlead_ide::TokenKind::ALL
+            .iter()
+            .map(|k| SemanticTokenType::new(k.name()))
+            .collect(),
+        token_modifiers: downlead_ide::TOKEN_MODIFIERS
+            .iter()
+            .map(|m| SemanticTokenModifier::new(m))
+            .collect(),
     }
 }
 
@@ -28,12 +42,16 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
     let letters = |all: &str| Some(all.chars().map(String::from).collect::<Vec<_>>());
     ServerCapabilities {
         position_encoding: Some(peer.encoding.kind()),
-        text_document_sync: Some(TextDocumentSyncCapability::Options(TextDocumentSyncOptions {
-            open_close: Some(true),
-            change: Some(TextDocumentSyncKind::INCREMENTAL),
-            save: Some(TextDocumentSyncSaveOptions::SaveOptions(SaveOptions { include_text: Some(false) })),
-            ..TextDocumentSyncOptions::default()
-        })),
+        text_document_sync: Some(TextDocumentSyncCapability::Options(
+            TextDocumentSyncOptions {
+                open_close: Some(true),
+                change: Some(TextDocumentSyncKind::INCREMENTAL),
+                save: Some(TextDocumentSyncSaveOptions::SaveOptions(SaveOptions {
+                    include_text: Some(false),
+                })),
+                ..TextDocumentSyncOptions::default()
+            },
+        )),
         hover_provider: Some(HoverProviderCapability::Simple(true)),
         completion_provider: Some(CompletionOptions {
             trigger_characters: letters(". \""),
@@ -55,10 +73,17 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
         code_action_provider: Some(if peer.action_literals {
             CodeActionProviderCapability::Options(CodeActionOptions {
                 code_action_kinds: Some(
-                    ["quickfix", "refactor", "refactor.extract", "refactor.inline", "refactor.rewrite", "source.fixAll.downlead"]
-                        .into_iter()
-                        .map(CodeActionKind::from)
-                        .collect(),
+                    [
+                        "quickfix",
+                        "refactor",
+                        "refactor.extract",
+                        "refactor.inline",
+                        "refactor.rewrite",
+                        "source.fixAll.downlead",
+                    ]
+                    .into_iter()
+                    .map(CodeActionKind::from)
+                    .collect(),
                 ),
                 resolve_provider: Some(peer.action_resolve),
                 ..CodeActionOptions::default()
@@ -66,7 +91,9 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
         } else {
             CodeActionProviderCapability::Simple(true)
         }),
-        code_lens_provider: Some(CodeLensOptions { resolve_provider: Some(false) }),
+        code_lens_provider: Some(CodeLensOptions {
+            resolve_provider: Some(false),
+        }),
         document_formatting_provider: Some(OneOf::Left(true)),
         document_range_formatting_provider: Some(OneOf::Left(true)),
         document_on_type_formatting_provider: Some(DocumentOnTypeFormattingOptions {
@@ -74,7 +101,10 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
             more_trigger_character: Some(vec!["}".to_owned(), ";".to_owned()]),
         }),
         rename_provider: Some(if peer.prepare_rename {
-            OneOf::Right(RenameOptions { prepare_provider: Some(true), work_done_progress_options: WorkDoneProgressOptions::default() })
+            OneOf::Right(RenameOptions {
+                prepare_provider: Some(true),
+                work_done_progress_options: WorkDoneProgressOptions::default(),
+            })
         } else {
             OneOf::Left(true)
         }),
@@ -86,16 +116,20 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
         selection_range_provider: Some(SelectionRangeProviderCapability::Simple(true)),
         linked_editing_range_provider: Some(LinkedEditingRangeServerCapabilities::Simple(true)),
         call_hierarchy_provider: Some(CallHierarchyServerCapability::Simple(true)),
-        semantic_tokens_provider: Some(SemanticTokensServerCapabilities::SemanticTokensOptions(SemanticTokensOptions {
-            legend: legend(),
-            range: Some(true),
-            full: Some(SemanticTokensFullOptions::Delta { delta: Some(true) }),
-            ..SemanticTokensOptions::default()
-        })),
-        inlay_hint_provider: Some(OneOf::Right(InlayHintServerCapabilities::Options(InlayHintOptions {
-            resolve_provider: Some(!peer.hint_resolve.is_empty()),
-            ..InlayHintOptions::default()
-        }))),
+        semantic_tokens_provider: Some(SemanticTokensServerCapabilities::SemanticTokensOptions(
+            SemanticTokensOptions {
+                legend: legend(),
+                range: Some(true),
+                full: Some(SemanticTokensFullOptions::Delta { delta: Some(true) }),
+                ..SemanticTokensOptions::default()
+            },
+        )),
+        inlay_hint_provider: Some(OneOf::Right(InlayHintServerCapabilities::Options(
+            InlayHintOptions {
+                resolve_provider: Some(!peer.hint_resolve.is_empty()),
+                ..InlayHintOptions::default()
+            },
+        ))),
         diagnostic_provider: peer.pull.then(|| {
             DiagnosticServerCapabilities::Options(DiagnosticOptions {
                 identifier: Some("downlead".to_owned()),

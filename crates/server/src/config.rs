@@ -21,7 +21,14 @@ const KINDS: [&str; 6] = ["loss", "power", "radiated", "limits", "readings", "ca
 
 impl Default for Settings {
     fn default() -> Settings {
-        Settings { hints: true, kinds: [true; 6], bands: Vec::new(), lenses: true, max_diagnostics: 100, root: None }
+        Settings {
+            hints: true,
+            kinds: [true; 6],
+            bands: Vec::new(),
+            lenses: true,
+            max_diagnostics: 100,
+            root: None,
+        }
     }
 }
 
@@ -44,11 +51,20 @@ impl Settings {
             Value::Object(map) if map.is_empty() => return None,
             Value::Object(map) => map,
             other => {
-                let said = format!("The settings `downlead` are {}, not an object; the old ones stay.", kind(other));
-                return Some(Read { settings: None, complaints: vec![said] });
+                let said = format!(
+                    "The settings `downlead` are {}, not an object; the old ones stay.",
+                    kind(other)
+                );
+                return Some(Read {
+                    settings: None,
+                    complaints: vec![said],
+                });
             }
         };
-        let mut r = Reader { complaints: Vec::new(), bad: false };
+        let mut r = Reader {
+            complaints: Vec::new(),
+            bad: false,
+        };
         let mut s = Settings::default();
         for (key, v) in map {
             match key.as_str() {
@@ -90,14 +106,25 @@ impl Settings {
         }
         let settings = (!r.bad).then_some(s);
         if settings.is_none() {
-            r.complaints.push("The settings as they were stay in force.".to_owned());
+            r.complaints
+                .push("The settings as they were stay in force.".to_owned());
         }
-        Some(Read { settings, complaints: r.complaints })
+        Some(Read {
+            settings,
+            complaints: r.complaints,
+        })
     }
 
     /// As the features take them.
     pub(crate) fn config(&self, markdown: bool, snippets: bool) -> Config {
-        let mut c = Config { markdown, snippets, lenses: self.lenses, max_diagnostics: self.max_diagnostics, bands: self.bands.clone(), ..Config::default() };
+        let mut c = Config {
+            markdown,
+            snippets,
+            lenses: self.lenses,
+            max_diagnostics: self.max_diagnostics,
+            bands: self.bands.clone(),
+            ..Config::default()
+        };
         let [loss, power, radiated, limits, readings, cables] = self.kinds;
         c.hints.enabled = self.hints;
         c.hints.loss = loss;
@@ -171,11 +198,15 @@ impl Reader {
 
     fn wrong(&mut self, name: &str, wanted: &str, v: &Value) {
         self.bad = true;
-        self.complaints.push(format!("The setting `downlead.{name}` is {}, not {wanted}.", kind(v)));
+        self.complaints.push(format!(
+            "The setting `downlead.{name}` is {}, not {wanted}.",
+            kind(v)
+        ));
     }
 
     fn unknown(&mut self, name: &str) {
-        self.complaints.push(format!("There is no setting `downlead.{name}`."));
+        self.complaints
+            .push(format!("There is no setting `downlead.{name}`."));
     }
 }
 
@@ -199,7 +230,10 @@ mod tests {
     fn wrapped_or_not() {
         let inner = json!({ "hints": { "loss": false, "bands": ["2m"] } });
         let a = Settings::read(&inner).unwrap().settings.unwrap();
-        let b = Settings::read(&json!({ "downlead": inner })).unwrap().settings.unwrap();
+        let b = Settings::read(&json!({ "downlead": inner }))
+            .unwrap()
+            .settings
+            .unwrap();
         assert_eq!(a, b);
         assert_eq!(a.kinds, [false, true, true, true, true, true]);
         assert_eq!(a.bands, ["2m"]);
@@ -210,9 +244,20 @@ mod tests {
     #[test]
     fn unknown_is_warned_of_and_wrong_keeps_the_old() {
         let r = Settings::read(&json!({ "hint": true, "hints": { "los": true } })).unwrap();
-        assert_eq!(r.complaints, ["There is no setting `downlead.hint`.", "There is no setting `downlead.hints.los`."]);
+        assert_eq!(
+            r.complaints,
+            [
+                "There is no setting `downlead.hint`.",
+                "There is no setting `downlead.hints.los`."
+            ]
+        );
         assert_eq!(r.settings, Some(Settings::default()));
-        for bad in [json!({ "hints": { "loss": 1 } }), json!(3), json!({ "diagnostics": { "max": -1 } }), json!({ "bands": [1] })] {
+        for bad in [
+            json!({ "hints": { "loss": 1 } }),
+            json!(3),
+            json!({ "diagnostics": { "max": -1 } }),
+            json!({ "bands": [1] }),
+        ] {
             let r = Settings::read(&bad).unwrap();
             assert!(r.settings.is_none() && !r.complaints.is_empty(), "{bad}");
         }

@@ -19,7 +19,10 @@ pub(crate) type Stamp = Option<(SystemTime, u64)>;
 /// The stamp of a file; none if there is none.
 pub(crate) fn stamp(path: &Path) -> Stamp {
     let facts = fs::metadata(path).ok().filter(fs::Metadata::is_file)?;
-    Some((facts.modified().unwrap_or(SystemTime::UNIX_EPOCH), facts.len()))
+    Some((
+        facts.modified().unwrap_or(SystemTime::UNIX_EPOCH),
+        facts.len(),
+    ))
 }
 
 /// The text of `path`, relative to `root`. Links out of the root are not followed.
@@ -28,7 +31,10 @@ pub(crate) fn stamp(path: &Path) -> Stamp {
 /// Why it cannot be had.
 pub(crate) fn read(root: &Path, path: &str) -> Result<Arc<str>, LoadError> {
     let relative = Path::new(path);
-    if !relative.components().all(|c| matches!(c, Component::Normal(_) | Component::CurDir)) {
+    if !relative
+        .components()
+        .all(|c| matches!(c, Component::Normal(_) | Component::CurDir))
+    {
         return Err(LoadError::OutsideRoot);
     }
     let root = fs::canonicalize(root).map_err(|e| failed(&e))?;
@@ -45,13 +51,17 @@ pub(crate) fn read(root: &Path, path: &str) -> Result<Arc<str>, LoadError> {
         return Err(LoadError::Unreadable("it is no regular file".to_owned()));
     }
     let mut bytes = Vec::new();
-    fs::File::open(&real).and_then(|f| f.take(LARGEST + 1).read_to_end(&mut bytes)).map_err(|e| failed(&e))?;
+    fs::File::open(&real)
+        .and_then(|f| f.take(LARGEST + 1).read_to_end(&mut bytes))
+        .map_err(|e| failed(&e))?;
     if bytes.len() as u64 > LARGEST {
         return Err(LoadError::TooLarge);
     }
     match String::from_utf8(bytes) {
         Ok(text) => Ok(text.into()),
-        Err(e) => Err(LoadError::NotUtf8 { offset: e.utf8_error().valid_up_to() }),
+        Err(e) => Err(LoadError::NotUtf8 {
+            offset: e.utf8_error().valid_up_to(),
+        }),
     }
 }
 
@@ -60,7 +70,9 @@ fn failed(e: &std::io::Error) -> LoadError {
         std::io::ErrorKind::NotFound => LoadError::NotFound,
         _ => {
             let words = e.to_string();
-            let plain = words.find(" (os error").map_or(words.as_str(), |at| &words[..at]);
+            let plain = words
+                .find(" (os error")
+                .map_or(words.as_str(), |at| &words[..at]);
             LoadError::Unreadable(plain.to_lowercase())
         }
     }
@@ -73,7 +85,9 @@ pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)>
     let mut stack = vec![root.to_owned()];
     let mut seen = 0;
     while let Some(folder) = stack.pop() {
-        let Ok(entries) = fs::read_dir(&folder) else { continue };
+        let Ok(entries) = fs::read_dir(&folder) else {
+            continue;
+        };
         let mut inside: Vec<PathBuf> = entries.filter_map(Result::ok).map(|e| e.path()).collect();
         inside.sort();
         for path in inside.into_iter().rev() {
@@ -81,17 +95,28 @@ pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)>
             if stop() || seen > 50 * MOST_FILES || found.len() >= MOST_FILES {
                 break;
             }
-            if path.file_name().is_none_or(|n| n.as_encoded_bytes().starts_with(b".")) {
+            if path
+                .file_name()
+                .is_none_or(|n| n.as_encoded_bytes().starts_with(b"."))
+            {
                 continue;
             }
-            let Ok(facts) = fs::symlink_metadata(&path) else { continue };
+            let Ok(facts) = fs::symlink_metadata(&path) else {
+                continue;
+            };
             if facts.is_dir() {
-                if path.file_name().is_none_or(|n| n != "node_modules" && n != "target") {
+                if path
+                    .file_name()
+                    .is_none_or(|n| n != "node_modules" && n != "target")
+                {
                     stack.push(path);
                 }
             } else if facts.is_file() && path.extension().is_some_and(|e| e == "downlead") {
                 if let Some(name) = crate::uris::below(root, &path) {
-                    let stamp = Some((facts.modified().unwrap_or(SystemTime::UNIX_EPOCH), facts.len()));
+                    let stamp = Some((
+                        facts.modified().unwrap_or(SystemTime::UNIX_EPOCH),
+                        facts.len(),
+                    ));
                     found.push((name, stamp));
                 }
             }

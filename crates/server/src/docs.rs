@@ -37,11 +37,24 @@ pub(crate) struct Document {
 impl Document {
     pub(crate) fn new(uri: Uri, version: i32, text: String, home: Home, change: u64) -> Document {
         let lines = Lines::new(&text);
-        Document { uri, version, text, lines, home, change, published: None, tokens: None }
+        Document {
+            uri,
+            version,
+            text,
+            lines,
+            home,
+            change,
+            published: None,
+            tokens: None,
+        }
     }
 
     /// Applies the changes of one notification, each to the text the one before left.
-    pub(crate) fn apply(&mut self, changes: Vec<TextDocumentContentChangeEvent>, encoding: Encoding) {
+    pub(crate) fn apply(
+        &mut self,
+        changes: Vec<TextDocumentContentChangeEvent>,
+        encoding: Encoding,
+    ) {
         for change in changes {
             match change.range {
                 None => {
@@ -51,7 +64,8 @@ impl Document {
                 Some(range) => {
                     let span = self.lines.span(&self.text, range, encoding);
                     self.text.replace_range(span.range(), &change.text);
-                    self.lines.replaced(&self.text, span, change.text.len() as u32);
+                    self.lines
+                        .replaced(&self.text, span, change.text.len() as u32);
                 }
             }
         }
@@ -93,7 +107,9 @@ impl Documents {
 
     /// The open document of that path in that space.
     pub(crate) fn at<'a>(&'a self, key: &Key, path: &str) -> Option<&'a Document> {
-        self.map.values().find(|d| matches!(&d.home, Home::Space { key: k, path: p } if k == key && p == path))
+        self.map
+            .values()
+            .find(|d| matches!(&d.home, Home::Space { key: k, path: p } if k == key && p == path))
     }
 
     /// The open documents of a space with their paths, in the order of the paths.
@@ -106,7 +122,10 @@ impl Documents {
                 _ => None,
             })
             .collect();
-        all.sort_by(|a, b| a.0.cmp(b.0).then_with(|| a.1.uri.as_str().cmp(b.1.uri.as_str())));
+        all.sort_by(|a, b| {
+            a.0.cmp(b.0)
+                .then_with(|| a.1.uri.as_str().cmp(b.1.uri.as_str()))
+        });
         all
     }
 }
@@ -123,11 +142,20 @@ pub(crate) fn difference<'a>(old: &str, new: &'a str) -> Option<(Span, &'a str)>
         front -= 1;
     }
     let most = shorter - front;
-    let mut back = a.iter().rev().zip(b.iter().rev()).take(most).take_while(|(x, y)| x == y).count();
+    let mut back = a
+        .iter()
+        .rev()
+        .zip(b.iter().rev())
+        .take(most)
+        .take_while(|(x, y)| x == y)
+        .count();
     while !old.is_char_boundary(a.len() - back) || !new.is_char_boundary(b.len() - back) {
         back -= 1;
     }
-    Some((Span::new(front as u32, (a.len() - back) as u32), &new[front..b.len() - back]))
+    Some((
+        Span::new(front as u32, (a.len() - back) as u32),
+        &new[front..b.len() - back],
+    ))
 }
 
 /// Length of the common beginning; blocks first, since texts are long and edits short.
@@ -137,7 +165,11 @@ fn common(a: &[u8], b: &[u8], most: usize) -> usize {
     while n + BLOCK <= most && a[n..n + BLOCK] == b[n..n + BLOCK] {
         n += BLOCK;
     }
-    n + a[n..most].iter().zip(&b[n..most]).take_while(|(x, y)| x == y).count()
+    n + a[n..most]
+        .iter()
+        .zip(&b[n..most])
+        .take_while(|(x, y)| x == y)
+        .count()
 }
 
 #[cfg(test)]
@@ -146,7 +178,20 @@ mod tests {
 
     #[test]
     fn the_difference_makes_the_new_text() {
-        let texts = ["", "a", "aa", "aba", "°", "±", "x°y", "x±y", "line\nline\n", "line\nline\nline\n", "𝄞", "𝄢"];
+        let texts = [
+            "",
+            "a",
+            "aa",
+            "aba",
+            "°",
+            "±",
+            "x°y",
+            "x±y",
+            "line\nline\n",
+            "line\nline\nline\n",
+            "𝄞",
+            "𝄢",
+        ];
         for old in texts {
             for new in texts {
                 let mut made = old.to_owned();

@@ -33,7 +33,11 @@ pub(crate) struct Frames<R> {
 
 impl<R: Read> Frames<R> {
     pub(crate) fn new(read: R) -> Frames<R> {
-        Frames { read, buffer: Vec::new(), at: 0 }
+        Frames {
+            read,
+            buffer: Vec::new(),
+            at: 0,
+        }
     }
 
     /// The next message the server can take, as JSON; none at the end of input.
@@ -147,11 +151,13 @@ fn number(text: &[u8]) -> Option<usize> {
 }
 
 fn find_last(text: &[u8], what: &[u8]) -> Option<usize> {
-    text.windows(what.len()).rposition(|w| w.eq_ignore_ascii_case(what))
+    text.windows(what.len())
+        .rposition(|w| w.eq_ignore_ascii_case(what))
 }
 
 fn find_first(text: &[u8], what: &[u8]) -> Option<usize> {
-    text.windows(what.len()).position(|w| w.eq_ignore_ascii_case(what))
+    text.windows(what.len())
+        .position(|w| w.eq_ignore_ascii_case(what))
 }
 
 enum Verdict {
@@ -172,13 +178,17 @@ struct Envelope {
 }
 
 /// Tells `null` from absence.
-fn present<'de, T: Deserialize<'de>, D: serde::Deserializer<'de>>(d: D) -> Result<Option<T>, D::Error> {
+fn present<'de, T: Deserialize<'de>, D: serde::Deserializer<'de>>(
+    d: D,
+) -> Result<Option<T>, D::Error> {
     T::deserialize(d).map(Some)
 }
 
 /// What becomes of a body. What passes is sure to be taken by the library.
 fn judge(body: &[u8]) -> Verdict {
-    let Ok(head) = serde_json::from_slice::<Envelope>(body) else { return Verdict::Drop };
+    let Ok(head) = serde_json::from_slice::<Envelope>(body) else {
+        return Verdict::Drop;
+    };
     let id = head.id.as_ref().filter(|id| id.is_string() || id.is_i64());
     let refuse = || match id {
         Some(id) if head.result.is_none() && head.error.is_none() => {
@@ -221,7 +231,9 @@ mod tests {
 
     fn read(input: &str) -> Vec<String> {
         let mut frames = Frames::new(input.as_bytes());
-        std::iter::from_fn(|| frames.next()).map(|b| String::from_utf8(b).unwrap()).collect()
+        std::iter::from_fn(|| frames.next())
+            .map(|b| String::from_utf8(b).unwrap())
+            .collect()
     }
 
     const GOOD: &str = r#"{"jsonrpc":"2.0","id":1,"method":"x"}"#;
@@ -239,7 +251,9 @@ mod tests {
         let n = GOOD.len();
         for head in [
             format!("content-length:{n}\r\n\r\n"),
-            format!("Content-Type: application/vscode-jsonrpc; charset=utf-8\r\nContent-Length: {n}\r\n\r\n"),
+            format!(
+                "Content-Type: application/vscode-jsonrpc; charset=utf-8\r\nContent-Length: {n}\r\n\r\n"
+            ),
             format!("A: 1\r\nB: 2\r\nC: 3\r\nCONTENT-LENGTH:   {n}  \r\nD: 4\r\n\r\n"),
             format!("Content-Length: {n}\n\n"),
         ] {
@@ -262,13 +276,23 @@ mod tests {
             "Content-Length: 5000000000\r\n\r\n".to_owned(),
             "rubbish\r\n\r\nmore rubbish\r\n".to_owned(),
             "Content-Length: 4\r\n\r\n{\"jsonrpc\":\"2.0\",\"method\":\"short\"}".to_owned(),
-            format!("Content-Length: 60\r\n\r\n{}", r#"{"jsonrpc":"2.0","method":"long"}"#),
+            format!(
+                "Content-Length: 60\r\n\r\n{}",
+                r#"{"jsonrpc":"2.0","method":"long"}"#
+            ),
             "x".repeat(100_000),
-            frame(&format!(r#"{{"jsonrpc":"2.0","method":"deep","params":{}{}}}"#, "[".repeat(1000), "]".repeat(1000))),
+            frame(&format!(
+                r#"{{"jsonrpc":"2.0","method":"deep","params":{}{}}}"#,
+                "[".repeat(1000),
+                "]".repeat(1000)
+            )),
         ];
         for b in broken {
             let got = read(&format!("{b}{}{}", frame(GOOD), frame(GOOD)));
-            assert!(got.len() >= 2 && got[got.len() - 2..] == [GOOD, GOOD], "{b:.60}: {got:?}");
+            assert!(
+                got.len() >= 2 && got[got.len() - 2..] == [GOOD, GOOD],
+                "{b:.60}: {got:?}"
+            );
         }
     }
 
@@ -290,7 +314,11 @@ mod tests {
             r#"{"jsonrpc":"2.0","id":3}"#,
         ] {
             let got = read(&frame(body));
-            assert_eq!(got, [r#"{"jsonrpc":"2.0","id":3,"method":"$refused"}"#], "{body}");
+            assert_eq!(
+                got,
+                [r#"{"jsonrpc":"2.0","id":3,"method":"$refused"}"#],
+                "{body}"
+            );
         }
     }
 
@@ -298,7 +326,10 @@ mod tests {
     fn too_long_a_body_is_read_past() {
         let n = LONGEST + 1;
         let head = format!("Content-Length: {n}\r\n\r\n");
-        let input = head.as_bytes().chain(std::io::repeat(b' ').take(n as u64)).chain(std::io::Cursor::new(frame(GOOD)));
+        let input = head
+            .as_bytes()
+            .chain(std::io::repeat(b' ').take(n as u64))
+            .chain(std::io::Cursor::new(frame(GOOD)));
         let mut frames = Frames::new(input);
         assert_eq!(frames.next().as_deref(), Some(GOOD.as_bytes()));
         assert!(frames.buffer.capacity() < 1 << 20);

@@ -68,7 +68,8 @@ impl<S> Guard<S> {
         };
         match request.method() {
             "initialize" => {
-                self.first.set(request.params().cloned().unwrap_or(Value::Null));
+                self.first
+                    .set(request.params().cloned().unwrap_or(Value::Null));
                 plain(Some(json!({ "capabilities": {} })))
             }
             "initialized" => plain(Some(json!({}))),
@@ -93,13 +94,17 @@ where
     fn call(&mut self, request: Request) -> Pending {
         let id = request.id().cloned();
         if request.method() == REFUSED {
-            return ready(Ok(id.map(|id| Response::from_error(id, Error::invalid_request()))));
+            return ready(Ok(
+                id.map(|id| Response::from_error(id, Error::invalid_request()))
+            ));
         }
         let request = self.admit(request);
         let shutdown = request.method() == "shutdown";
         let exit = request.method() == "exit" && id.is_none();
         let begun = catch_unwind(AssertUnwindSafe(|| self.inner.call(request)));
-        let Ok(future) = begun else { return ready(Ok(failed(id))) };
+        let Ok(future) = begun else {
+            return ready(Ok(failed(id)));
+        };
         let mut task = Caught { future, id };
         // begun here, in the order read; whoever takes the future polls it again with a real waker
         let first = Pin::new(&mut task).poll(&mut Context::from_waker(Waker::noop()));

@@ -73,12 +73,25 @@ pub fn serve(read: impl Read + Send + 'static, write: impl Write + Send + 'stati
 /// [`serve`] with injected faults.
 #[doc(hidden)]
 #[must_use]
-pub fn serve_with(read: impl Read + Send + 'static, write: impl Write + Send + 'static, faults: Faults) -> u8 {
+pub fn serve_with(
+    read: impl Read + Send + 'static,
+    write: impl Write + Send + 'static,
+    faults: Faults,
+) -> u8 {
     let end = Arc::new(End::default());
     // each fails only when the system gives no thread, and then nothing can be served
-    let Ok(incoming) = wire::incoming(read) else { return 1 };
-    let Ok((outgoing, written)) = wire::outgoing(write, Arc::clone(&end)) else { return 1 };
-    let Ok(runtime) = tokio::runtime::Builder::new_current_thread().enable_time().build() else { return 1 };
+    let Ok(incoming) = wire::incoming(read) else {
+        return 1;
+    };
+    let Ok((outgoing, written)) = wire::outgoing(write, Arc::clone(&end)) else {
+        return 1;
+    };
+    let Ok(runtime) = tokio::runtime::Builder::new_current_thread()
+        .enable_time()
+        .build()
+    else {
+        return 1;
+    };
     let (out, courier) = Outbox::new();
     let (jobs, queue) = mpsc::channel::<Job>();
     let fault = Fault(faults.text);
@@ -98,14 +111,21 @@ pub fn serve_with(read: impl Read + Send + 'static, write: impl Write + Send + '
         });
         let (service, socket) = LspService::build(|client| {
             tokio::spawn(courier.run(client));
-            Backend { jobs, first: backend_first, watch_parent, faulty: faults.requests }
+            Backend {
+                jobs,
+                first: backend_first,
+                watch_parent,
+                faulty: faults.requests,
+            }
         })
         .custom_method("downlead/virtualDocument", Backend::virtual_document)
         .custom_method("workspace/textDocumentContent", Backend::content)
         .custom_method("downlead/probe", Backend::probe)
         .finish();
         let guard = Guard::new(service, Arc::clone(&end), first);
-        let server = Server::new(incoming, outgoing, socket).concurrency_level(CONCURRENT).serve(guard);
+        let server = Server::new(incoming, outgoing, socket)
+            .concurrency_level(CONCURRENT)
+            .serve(guard);
         tokio::pin!(server);
         tokio::select! {
             () = &mut server => {}

@@ -28,7 +28,10 @@ impl Library {
     /// Index of `library/NAME`.
     pub(crate) fn index_of(&self, path: &str) -> Option<usize> {
         let name = path.strip_prefix(PREFIX)?;
-        downlead_station::library().files.iter().position(|(n, _)| *n == name)
+        downlead_station::library()
+            .files
+            .iter()
+            .position(|(n, _)| *n == name)
     }
 
     /// Index of a file that was made for a client.
@@ -43,7 +46,9 @@ impl Library {
         if self.own_scheme {
             return uris::own(path, None);
         }
-        let text = downlead_station::library().files[self.index_of(path)?].1.text();
+        let text = downlead_station::library().files[self.index_of(path)?]
+            .1
+            .text();
         self.file(path, text)
     }
 
@@ -54,7 +59,10 @@ impl Library {
             *folder = Some(make_folder()?);
         }
         let file = folder.as_ref()?.join(path);
-        if fs::read(&file).ok().is_none_or(|old| old != text.as_bytes()) {
+        if fs::read(&file)
+            .ok()
+            .is_none_or(|old| old != text.as_bytes())
+        {
             fs::create_dir_all(file.parent()?).ok()?;
             _ = fs::remove_file(&file);
             fs::write(&file, text).ok()?;

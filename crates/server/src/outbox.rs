@@ -17,10 +17,23 @@ const PATIENCE: Duration = Duration::from_millis(200);
 type Then = Box<dyn FnOnce(Option<Value>) + Send>;
 
 enum Out {
-    Publish { uri: String, params: Value },
-    Notify { method: &'static str, params: Value },
-    Ask { method: &'static str, params: Value, then: Then },
-    Progress { title: String, done: Arc<Notify> },
+    Publish {
+        uri: String,
+        params: Value,
+    },
+    Notify {
+        method: &'static str,
+        params: Value,
+    },
+    Ask {
+        method: &'static str,
+        params: Value,
+        then: Then,
+    },
+    Progress {
+        title: String,
+        done: Arc<Notify>,
+    },
 }
 
 /// The sending side.
@@ -50,12 +63,21 @@ pub(crate) enum Kind {
 impl Outbox {
     pub(crate) fn new() -> (Outbox, Courier) {
         let (send, queue) = mpsc::unbounded_channel();
-        (Outbox { send, refreshing: Arc::default() }, Courier { queue })
+        (
+            Outbox {
+                send,
+                refreshing: Arc::default(),
+            },
+            Courier { queue },
+        )
     }
 
     /// Diagnostics of a document; an older list not yet sent is dropped.
     pub(crate) fn publish(&self, uri: &str, params: Value) {
-        _ = self.send.send(Out::Publish { uri: uri.to_owned(), params });
+        _ = self.send.send(Out::Publish {
+            uri: uri.to_owned(),
+            params,
+        });
     }
 
     pub(crate) fn notify(&self, method: &'static str, params: Value) {
@@ -63,32 +85,54 @@ impl Outbox {
     }
 
     pub(crate) fn log(&self, kind: Kind, message: impl Into<String>) {
-        self.notify("window/logMessage", json!({ "type": kind as u8, "message": message.into() }));
+        self.notify(
+            "window/logMessage",
+            json!({ "type": kind as u8, "message": message.into() }),
+        );
     }
 
     pub(crate) fn show(&self, kind: Kind, message: impl Into<String>) {
-        self.notify("window/showMessage", json!({ "type": kind as u8, "message": message.into() }));
+        self.notify(
+            "window/showMessage",
+            json!({ "type": kind as u8, "message": message.into() }),
+        );
     }
 
     /// Asks the client; `then` gets its answer, or nothing if it refuses. Nobody waits.
-    pub(crate) fn ask(&self, method: &'static str, params: Value, then: impl FnOnce(Option<Value>) + Send + 'static) {
-        _ = self.send.send(Out::Ask { method, params, then: Box::new(then) });
+    pub(crate) fn ask(
+        &self,
+        method: &'static str,
+        params: Value,
+        then: impl FnOnce(Option<Value>) + Send + 'static,
+    ) {
+        _ = self.send.send(Out::Ask {
+            method,
+            params,
+            then: Box::new(then),
+        });
     }
 
     /// Asks the client to ask anew, unless it is being asked already.
     pub(crate) fn refresh(&self, method: &'static str, params: Value) {
-        let Some(i) = REFRESH.iter().position(|m| *m == method) else { return };
+        let Some(i) = REFRESH.iter().position(|m| *m == method) else {
+            return;
+        };
         if self.refreshing[i].swap(true, Ordering::SeqCst) {
             return;
         }
         let flags = Arc::clone(&self.refreshing);
-        self.ask(method, params, move |_| flags[i].store(false, Ordering::SeqCst));
+        self.ask(method, params, move |_| {
+            flags[i].store(false, Ordering::SeqCst)
+        });
     }
 
     /// Shows progress until the guard is dropped, if that takes long.
     pub(crate) fn progress(&self, title: impl Into<String>) -> Progress {
         let done = Arc::new(Notify::new());
-        _ = self.send.send(Out::Progress { title: title.into(), done: Arc::clone(&done) });
+        _ = self.send.send(Out::Progress {
+            title: title.into(),
+            done: Arc::clone(&done),
+        });
         Progress(done)
     }
 }
@@ -123,13 +167,19 @@ impl Courier {
             let Some(out) = bag.pop_front() else { continue };
             match out {
                 Out::Publish { uri, params } => {
-                    let newer = bag.iter().any(|o| matches!(o, Out::Publish { uri: u, .. } if *u == uri));
+                    let newer = bag
+                        .iter()
+                        .any(|o| matches!(o, Out::Publish { uri: u, .. } if *u == uri));
                     if !newer {
                         tell(&client, "textDocument/publishDiagnostics", params).await;
                     }
                 }
                 Out::Notify { method, params } => tell(&client, method, params).await,
-                Out::Ask { method, params, then } => {
+                Out::Ask {
+                    method,
+                    params,
+                    then,
+                } => {
                     let client = client.clone();
                     tokio::spawn(async move { then(ask(&client, method, params).await) });
                 }
@@ -143,7 +193,10 @@ impl Courier {
 
 async fn tell(client: &Client, method: &'static str, params: Value) {
     // fails only when the session is over
-    _ = client.clone().call(Request::build(method).params(params).finish()).await;
+    _ = client
+        .clone()
+        .call(Request::build(method).params(params).finish())
+        .await;
 }
 
 async fn ask(client: &Client, method: &'static str, params: Value) -> Option<Value> {
@@ -162,11 +215,28 @@ async fn show_progress(client: Client, title: String, done: Arc<Notify>) {
         () = tokio::time::sleep(PATIENCE) => {}
     }
     let token = format!("downlead/{}", NEXT.fetch_add(1, Ordering::Relaxed));
-    if ask(&client, "window/workDoneProgress/create", json!({ "token": token })).await.is_none() {
+    if ask(
+        &client,
+        "window/workDoneProgress/create",
+        json!({ "token": token }),
+    )
+    .await
+    .is_none()
+    {
         return;
     }
     let begin = json!({ "kind": "begin", "title": title, "cancellable": false });
-    tell(&client, "$/progress", json!({ "token": token, "value": begin })).await;
+    tell(
+        &client,
+        "$/progress",
+        json!({ "token": token, "value": begin }),
+    )
+    .await;
     done.notified().await;
-    tell(&client, "$/progress", json!({ "token": token, "value": { "kind": "end" } })).await;
+    tell(
+        &client,
+        "$/progress",
+        json!({ "token": token, "value": { "kind": "end" } }),
+    )
+    .await;
 }

@@ -16,11 +16,18 @@ pub(crate) struct FirstWords(Mutex<Option<Value>>);
 
 impl FirstWords {
     pub(crate) fn set(&self, value: Value) {
-        *self.0.lock().unwrap_or_else(std::sync::PoisonError::into_inner) = Some(value);
+        *self
+            .0
+            .lock()
+            .unwrap_or_else(std::sync::PoisonError::into_inner) = Some(value);
     }
 
     pub(crate) fn take(&self) -> Value {
-        self.0.lock().unwrap_or_else(std::sync::PoisonError::into_inner).take().unwrap_or(Value::Null)
+        self.0
+            .lock()
+            .unwrap_or_else(std::sync::PoisonError::into_inner)
+            .take()
+            .unwrap_or(Value::Null)
     }
 }
 
@@ -70,10 +77,18 @@ impl Peer {
         let caps = params.get("capabilities").unwrap_or(&Value::Null);
         let yes = |path: &str| caps.pointer(path).and_then(Value::as_bool) == Some(true);
         let words = |path: &str| -> Vec<&str> {
-            caps.pointer(path).and_then(Value::as_array).into_iter().flatten().filter_map(Value::as_str).collect()
+            caps.pointer(path)
+                .and_then(Value::as_array)
+                .into_iter()
+                .flatten()
+                .filter_map(Value::as_str)
+                .collect()
         };
         let given = |path: &str| caps.pointer(path).is_some_and(|v| !v.is_null());
-        let options = params.get("initializationOptions").cloned().unwrap_or(Value::Null);
+        let options = params
+            .get("initializationOptions")
+            .cloned()
+            .unwrap_or(Value::Null);
         let hover = words("/textDocument/hover/contentFormat");
         let pull_wanted = ["/downlead/diagnostics/pull", "/diagnostics/pull"]
             .iter()
@@ -84,17 +99,24 @@ impl Peer {
         Peer {
             encoding: Encoding::choose(&words("/general/positionEncodings")),
             folders: folders(params),
-            process: params.get("processId").and_then(Value::as_u64).and_then(|p| u32::try_from(p).ok()),
+            process: params
+                .get("processId")
+                .and_then(Value::as_u64)
+                .and_then(|p| u32::try_from(p).ok()),
             markdown: hover.contains(&"markdown"),
             snippets: yes("/textDocument/completion/completionItem/snippetSupport"),
             link_support: yes("/textDocument/definition/linkSupport"),
             nested_symbols: yes("/textDocument/documentSymbol/hierarchicalDocumentSymbolSupport"),
             versioned_edits: yes("/workspace/workspaceEdit/documentChanges"),
             action_literals: given("/textDocument/codeAction/codeActionLiteralSupport"),
-            action_resolve: words("/textDocument/codeAction/resolveSupport/properties").contains(&"edit")
+            action_resolve: words("/textDocument/codeAction/resolveSupport/properties")
+                .contains(&"edit")
                 && yes("/textDocument/codeAction/dataSupport"),
             action_disabled: yes("/textDocument/codeAction/disabledSupport"),
-            hint_resolve: words("/textDocument/inlayHint/resolveSupport/properties").iter().map(|s| (*s).to_owned()).collect(),
+            hint_resolve: words("/textDocument/inlayHint/resolveSupport/properties")
+                .iter()
+                .map(|s| (*s).to_owned())
+                .collect(),
             related: yes("/textDocument/publishDiagnostics/relatedInformation"),
             unnecessary: caps
                 .pointer("/textDocument/publishDiagnostics/tagSupport/valueSet")
@@ -108,7 +130,9 @@ impl Peer {
                 .and_then(Value::as_u64)
                 .and_then(|n| usize::try_from(n).ok())
                 .unwrap_or(usize::MAX),
-            label_offsets: yes("/textDocument/signatureHelp/signatureInformation/parameterInformation/labelOffsetSupport"),
+            label_offsets: yes(
+                "/textDocument/signatureHelp/signatureInformation/parameterInformation/labelOffsetSupport",
+            ),
             prepare_rename: yes("/textDocument/rename/prepareSupport"),
             watch: yes("/workspace/didChangeWatchedFiles/dynamicRegistration"),
             configuration: yes("/workspace/configuration"),
@@ -139,9 +163,15 @@ fn folders(params: &Value) -> Vec<Uri> {
     if !many.is_empty() {
         return many;
     }
-    let root = params.get("rootUri").and_then(Value::as_str).and_then(|u| Uri::from_str(u).ok());
+    let root = params
+        .get("rootUri")
+        .and_then(Value::as_str)
+        .and_then(|u| Uri::from_str(u).ok());
     let path = || {
-        let path = params.get("rootPath").and_then(Value::as_str).filter(|p| !p.is_empty())?;
+        let path = params
+            .get("rootPath")
+            .and_then(Value::as_str)
+            .filter(|p| !p.is_empty())?;
         crate::uris::from_path(&PathBuf::from(path))
     };
     root.or_else(path).into_iter().collect()

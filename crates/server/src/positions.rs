@@ -77,7 +77,10 @@ impl Lines {
         let by = i64::from(new) - i64::from(range.len());
         let moved = |s: u32| (i64::from(s) + by) as u32;
         let from = self.starts[first];
-        let to = self.starts.get(last).map_or(text.len() as u32, |s| moved(*s));
+        let to = self
+            .starts
+            .get(last)
+            .map_or(text.len() as u32, |s| moved(*s));
         let inner = Lines::new(&text[from as usize..to as usize]);
         let mut fresh: Vec<u32> = inner.starts.iter().map(|s| s + from).collect();
         if last < self.starts.len() && fresh.last() == Some(&to) {
@@ -91,14 +94,18 @@ impl Lines {
     }
 
     pub(crate) fn line_of(&self, offset: u32) -> usize {
-        self.starts.partition_point(|s| *s <= offset).saturating_sub(1)
+        self.starts
+            .partition_point(|s| *s <= offset)
+            .saturating_sub(1)
     }
 
     /// Byte range of a line without its end.
     pub(crate) fn line(&self, text: &str, line: usize) -> Span {
         let start = self.starts[line];
         let end = self.starts.get(line + 1).map_or(text.len() as u32, |s| *s);
-        let cut = text[start as usize..end as usize].trim_end_matches(['\r', '\n']).len() as u32;
+        let cut = text[start as usize..end as usize]
+            .trim_end_matches(['\r', '\n'])
+            .len() as u32;
         Span::new(start, start + cut)
     }
 
@@ -134,11 +141,17 @@ impl Lines {
         let line = self.line_of(offset as u32);
         let span = self.line(text, line);
         let to = offset.min(span.end as usize);
-        Position { line: line as u32, character: encoding.len(&text[span.start as usize..to]) }
+        Position {
+            line: line as u32,
+            character: encoding.len(&text[span.start as usize..to]),
+        }
     }
 
     pub(crate) fn range(&self, text: &str, span: Span, encoding: Encoding) -> Range {
-        Range { start: self.position(text, span.start, encoding), end: self.position(text, span.end, encoding) }
+        Range {
+            start: self.position(text, span.start, encoding),
+            end: self.position(text, span.end, encoding),
+        }
     }
 
     /// Bytes of a range; a range the wrong way round is turned.
@@ -164,7 +177,11 @@ mod tests {
                 let at = lines.position(TEXT, i as u32, e);
                 let back = lines.offset(TEXT, at, e) as usize;
                 // the LF of CR LF belongs to the line's end
-                let want = if TEXT[i..].starts_with('\n') && TEXT[..i].ends_with('\r') { i - 1 } else { i };
+                let want = if TEXT[i..].starts_with('\n') && TEXT[..i].ends_with('\r') {
+                    i - 1
+                } else {
+                    i
+                };
                 assert_eq!(back, want, "{e:?} {i} {at:?}");
             }
         }
@@ -186,19 +203,51 @@ mod tests {
             assert_eq!(at(0, u32::MAX), 4);
             assert_eq!(at(u32::MAX, 0), TEXT.len() as u32);
             assert_eq!(at(3, 5) as usize, TEXT.find("\n\n").unwrap() + 1);
-            let turned = Range { start: Position { line: 4, character: 3 }, end: Position { line: 0, character: 0 } };
+            let turned = Range {
+                start: Position {
+                    line: 4,
+                    character: 3,
+                },
+                end: Position {
+                    line: 0,
+                    character: 0,
+                },
+            };
             assert_eq!(lines.span(TEXT, turned, e), Span::new(0, TEXT.len() as u32));
         }
         // inside a surrogate pair, inside a byte sequence: its start
-        assert_eq!(lines.offset(TEXT, Position { line: 1, character: 1 }, Encoding::Utf16), 6);
-        assert_eq!(lines.offset(TEXT, Position { line: 1, character: 3 }, Encoding::Utf8), 6);
+        assert_eq!(
+            lines.offset(
+                TEXT,
+                Position {
+                    line: 1,
+                    character: 1
+                },
+                Encoding::Utf16
+            ),
+            6
+        );
+        assert_eq!(
+            lines.offset(
+                TEXT,
+                Position {
+                    line: 1,
+                    character: 3
+                },
+                Encoding::Utf8
+            ),
+            6
+        );
     }
 
     #[test]
     fn encodings_are_chosen_as_offered() {
         assert_eq!(Encoding::choose(&[]), Encoding::Utf16);
         assert_eq!(Encoding::choose(&["utf-16"]), Encoding::Utf16);
-        assert_eq!(Encoding::choose(&["utf-32", "utf-8", "utf-16"]), Encoding::Utf8);
+        assert_eq!(
+            Encoding::choose(&["utf-32", "utf-8", "utf-16"]),
+            Encoding::Utf8
+        );
         assert_eq!(Encoding::choose(&["utf-32", "utf-16"]), Encoding::Utf16);
         assert_eq!(Encoding::choose(&["utf-32"]), Encoding::Utf32);
         assert_eq!(Encoding::choose(&["utf-7"]), Encoding::Utf16);
@@ -206,7 +255,9 @@ mod tests {
 
     #[test]
     fn replaced_equals_new() {
-        let pieces = ["", "\n", "\r", "\r\n", "x", "µ\r", "\n\r", "a\nb\nc", "\r\r\n\n"];
+        let pieces = [
+            "", "\n", "\r", "\r\n", "x", "µ\r", "\n\r", "a\nb\nc", "\r\r\n\n",
+        ];
         let mut seed = 7u32;
         let mut next = |n: usize| {
             seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
@@ -215,7 +266,9 @@ mod tests {
         for _ in 0..3000 {
             let mut text: String = (0..6).map(|_| pieces[next(pieces.len())]).collect();
             let mut lines = Lines::new(&text);
-            let bounds: Vec<usize> = (0..=text.len()).filter(|i| text.is_char_boundary(*i)).collect();
+            let bounds: Vec<usize> = (0..=text.len())
+                .filter(|i| text.is_char_boundary(*i))
+                .collect();
             let (a, b) = (bounds[next(bounds.len())], bounds[next(bounds.len())]);
             let (a, b) = (a.min(b), a.max(b));
             let new = pieces[next(pieces.len())];

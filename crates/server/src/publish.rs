@@ -6,7 +6,8 @@ use std::time::{Duration, Instant};
 use downlead_base::Severity;
 use downlead_ide::{Doc, Finding};
 use ls_types::{
-    CodeDescription, Diagnostic, DiagnosticRelatedInformation, DiagnosticSeverity, DiagnosticTag, NumberOrString, Range, Uri,
+    CodeDescription, Diagnostic, DiagnosticRelatedInformation, DiagnosticSeverity, DiagnosticTag,
+    NumberOrString, Range, Uri,
 };
 use rustc_hash::FxHasher;
 use serde_json::json;
@@ -40,7 +41,11 @@ impl Due {
     /// Publishes after a pause as long as the evaluation is slow.
     pub(crate) fn publish_after(&mut self, cost: Duration) {
         let now = Instant::now();
-        let pause = if cost < QUICK { Duration::ZERO } else { (2 * cost).min(Duration::from_millis(200)) };
+        let pause = if cost < QUICK {
+            Duration::ZERO
+        } else {
+            (2 * cost).min(Duration::from_millis(200))
+        };
         self.publish = Some(now + pause);
         self.since.get_or_insert(now);
     }
@@ -89,7 +94,10 @@ impl State {
                 (p.refresh_hints, "workspace/inlayHint/refresh"),
                 (p.refresh_lenses, "workspace/codeLens/refresh"),
                 (p.refresh_tokens, "workspace/semanticTokens/refresh"),
-                (p.pull && p.refresh_diagnostics, "workspace/diagnostic/refresh"),
+                (
+                    p.pull && p.refresh_diagnostics,
+                    "workspace/diagnostic/refresh",
+                ),
             ] {
                 if can {
                     self.out.refresh(method, serde_json::Value::Null);
@@ -99,18 +107,32 @@ impl State {
     }
 
     fn publish_space(&mut self, key: &Key) {
-        let Some(space) = self.spaces.get(key) else { return };
+        let Some(space) = self.spaces.get(key) else {
+            return;
+        };
         let generation = space.generation;
         if space.published == generation {
             return;
         }
         let sound = self.sync(key).is_ok();
-        let uris: Vec<Uri> = self.docs.of(key).iter().map(|(_, d)| d.uri.clone()).collect();
+        let uris: Vec<Uri> = self
+            .docs
+            .of(key)
+            .iter()
+            .map(|(_, d)| d.uri.clone())
+            .collect();
         if !self.peer.pull {
-            let all = if sound { self.findings(key) } else { uris.iter().map(|u| (u.clone(), vec![broken()])).collect() };
+            let all = if sound {
+                self.findings(key)
+            } else {
+                uris.iter().map(|u| (u.clone(), vec![broken()])).collect()
+            };
             for (uri, diagnostics) in all {
-                let Some(doc) = self.docs.get_mut(&uri) else { continue };
-                let params = json!({ "uri": uri, "diagnostics": diagnostics, "version": doc.version });
+                let Some(doc) = self.docs.get_mut(&uri) else {
+                    continue;
+                };
+                let params =
+                    json!({ "uri": uri, "diagnostics": diagnostics, "version": doc.version });
                 let mut hasher = FxHasher::default();
                 params.to_string().hash(&mut hasher);
                 let digest = hasher.finish();
@@ -130,31 +152,45 @@ impl State {
     /// The made texts that follow a source in that space have changed.
     fn tell_watchers(&mut self, key: &Key) {
         for (made, source) in &self.watched {
-            let here = self.docs.get(source).is_some_and(|d| matches!(&d.home, Home::Space { key: k, .. } if k == key));
+            let here = self
+                .docs
+                .get(source)
+                .is_some_and(|d| matches!(&d.home, Home::Space { key: k, .. } if k == key));
             if !here {
                 continue;
             }
             if self.peer.virtual_documents {
-                self.out.notify("downlead/virtualDocumentChanged", json!({ "uri": made }));
+                self.out
+                    .notify("downlead/virtualDocumentChanged", json!({ "uri": made }));
             }
             if self.peer.fetches_content {
-                self.out.refresh("workspace/textDocumentContent/refresh", json!({ "uri": made }));
+                self.out.refresh(
+                    "workspace/textDocumentContent/refresh",
+                    json!({ "uri": made }),
+                );
             }
         }
     }
 
     /// Diagnostics of all open documents of a space that is up to date.
     fn findings(&self, key: &Key) -> Vec<(Uri, Vec<Diagnostic>)> {
-        let Some(snapshot) = self.spaces.get(key).and_then(|s| s.snapshot()) else { return Vec::new() };
+        let Some(snapshot) = self.spaces.get(key).and_then(|s| s.snapshot()) else {
+            return Vec::new();
+        };
         let open = self.docs.of(key);
-        let Some((_, first)) = open.first() else { return Vec::new() };
+        let Some((_, first)) = open.first() else {
+            return Vec::new();
+        };
         let mut all = downlead_ide::diagnostics(snapshot, &self.config_of(&first.uri));
         open.iter()
             .filter_map(|(path, doc)| {
                 let file = snapshot.files().iter().position(|f| f.path == *path)?;
                 let found = std::mem::take(all.get_mut(file)?);
                 let view = View::of_file(self, key, snapshot, doc, file);
-                Some((doc.uri.clone(), found.iter().map(|f| diagnostic(&view, f)).collect()))
+                Some((
+                    doc.uri.clone(),
+                    found.iter().map(|f| diagnostic(&view, f)).collect(),
+                ))
             })
             .collect()
     }
@@ -177,19 +213,28 @@ pub(crate) fn diagnostic(view: &View<'_>, f: &Finding) -> Diagnostic {
     let mut message = f.message.clone();
     let mut related = Vec::new();
     for r in &f.related {
-        let Some(location) = view.location(r.place) else { continue };
+        let Some(location) = view.location(r.place) else {
+            continue;
+        };
         if peer.related {
-            related.push(DiagnosticRelatedInformation { location, message: r.message.clone() });
+            related.push(DiagnosticRelatedInformation {
+                location,
+                message: r.message.clone(),
+            });
         } else {
             let line = location.range.start.line + 1;
             let place = match r.place.doc == view.doc {
                 true => format!("line {line}"),
-                false => format!("{} line {line}", downlead_ide::doc_path(view.snapshot, r.place.doc)),
+                false => format!(
+                    "{} line {line}",
+                    downlead_ide::doc_path(view.snapshot, r.place.doc)
+                ),
             };
             message.push_str(&format!("\n{place}: {}", r.message));
         }
     }
-    let page = || uris::own(&format!("code/{}.md", f.code), None).map(|href| CodeDescription { href });
+    let page =
+        || uris::own(&format!("code/{}.md", f.code), None).map(|href| CodeDescription { href });
     Diagnostic {
         range: view.range(f.span),
         severity: Some(match f.severity {
@@ -199,7 +244,9 @@ pub(crate) fn diagnostic(view: &View<'_>, f: &Finding) -> Diagnostic {
             Severity::Hint => DiagnosticSeverity::HINT,
         }),
         code: Some(NumberOrString::String(f.code.to_owned())),
-        code_description: (peer.code_pages && peer.virtual_documents).then(page).flatten(),
+        code_description: (peer.code_pages && peer.virtual_documents)
+            .then(page)
+            .flatten(),
         source: Some("downlead".to_owned()),
         message,
         related_information: (!related.is_empty()).then_some(related),
@@ -210,6 +257,11 @@ pub(crate) fn diagnostic(view: &View<'_>, f: &Finding) -> Diagnostic {
 
 /// Diagnostics of one document, for clients that pull.
 pub(crate) fn pulled(view: &View<'_>) -> Vec<Diagnostic> {
-    let Doc::File(file) = view.doc else { return Vec::new() };
-    downlead_ide::file_diagnostics(view.snapshot, file, &view.config).iter().map(|f| diagnostic(view, f)).collect()
+    let Doc::File(file) = view.doc else {
+        return Vec::new();
+    };
+    downlead_ide::file_diagnostics(view.snapshot, file, &view.config)
+        .iter()
+        .map(|f| diagnostic(view, f))
+        .collect()
 }

@@ -79,7 +79,9 @@ impl Loader for Sources<'_> {
         }
         match self.key {
             Key::Root(root) => {
-                self.stamps.borrow_mut().insert(path.to_owned(), disk::stamp(&root.join(path)));
+                self.stamps
+                    .borrow_mut()
+                    .insert(path.to_owned(), disk::stamp(&root.join(path)));
                 disk::read(root, path)
             }
             Key::Alone(_) => Err(LoadError::NotFound),
@@ -130,8 +132,13 @@ impl Space {
 
     /// Whether files read from the disk are no longer what they were.
     pub(crate) fn disk_changed(&self) -> bool {
-        let Key::Root(root) = &self.key else { return false };
-        self.stamps.borrow().iter().any(|(path, old)| disk::stamp(&root.join(path)) != *old)
+        let Key::Root(root) = &self.key else {
+            return false;
+        };
+        self.stamps
+            .borrow()
+            .iter()
+            .any(|(path, old)| disk::stamp(&root.join(path)) != *old)
     }
 
     /// Brings the snapshot to the documents' texts.
@@ -143,7 +150,11 @@ impl Space {
             return Err(Broken);
         }
         let open = docs.of(&self.key);
-        if !self.must_load() && open.iter().all(|(p, d)| self.has.get(*p) == Some(&d.change)) {
+        if !self.must_load()
+            && open
+                .iter()
+                .all(|(p, d)| self.has.get(*p) == Some(&d.change))
+        {
             return Ok(false);
         }
         let begun = Instant::now();
@@ -151,7 +162,10 @@ impl Space {
         self.cost = begun.elapsed();
         if done {
             self.failed = None;
-            self.has = open.iter().map(|(p, d)| ((*p).to_owned(), d.change)).collect();
+            self.has = open
+                .iter()
+                .map(|(p, d)| ((*p).to_owned(), d.change))
+                .collect();
             Ok(true)
         } else {
             self.failed = Some(self.generation);
@@ -165,11 +179,19 @@ impl Space {
         if self.stale {
             return false;
         }
-        let Some(mut snapshot) = self.snapshot.take() else { return false };
-        let sources = Sources { key: &self.key, docs, stamps: &self.stamps };
+        let Some(mut snapshot) = self.snapshot.take() else {
+            return false;
+        };
+        let sources = Sources {
+            key: &self.key,
+            docs,
+            stamps: &self.stamps,
+        };
         let edited = catch_unwind(AssertUnwindSafe(|| {
             for (path, doc) in docs.of(&self.key) {
-                let Some(file) = snapshot.files().iter().position(|f| f.path == path) else { return None };
+                let Some(file) = snapshot.files().iter().position(|f| f.path == path) else {
+                    return None;
+                };
                 if let Some((span, text)) = difference(snapshot.files()[file].text(), &doc.text) {
                     self.fault.strike(&doc.text);
                     snapshot.edit(file, span, text, &sources);
@@ -186,7 +208,11 @@ impl Space {
         self.stamps.borrow_mut().clear();
         let open = docs.of(&self.key);
         let roots: Vec<String> = open.iter().map(|(p, _)| (*p).to_owned()).collect();
-        let sources = Sources { key: &self.key, docs, stamps: &self.stamps };
+        let sources = Sources {
+            key: &self.key,
+            docs,
+            stamps: &self.stamps,
+        };
         let loaded = catch_unwind(AssertUnwindSafe(|| {
             for (_, doc) in &open {
                 self.fault.strike(&doc.text);
@@ -207,22 +233,38 @@ impl Space {
     ///
     /// # Errors
     /// [`Broken`] if evaluation panics on them.
-    pub(crate) fn sync_wide(&mut self, docs: &Documents, stop: &dyn Fn() -> bool) -> Result<(), Broken> {
+    pub(crate) fn sync_wide(
+        &mut self,
+        docs: &Documents,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<(), Broken> {
         let files = match &self.key {
             Key::Root(root) => disk::find(root, stop),
             Key::Alone(_) => Vec::new(),
         };
-        if self.wide.as_ref().is_some_and(|w| w.generation == self.generation && w.files == files) {
+        if self
+            .wide
+            .as_ref()
+            .is_some_and(|w| w.generation == self.generation && w.files == files)
+        {
             return Ok(());
         }
         self.wide = None;
-        let mut roots: Vec<String> = docs.of(&self.key).iter().map(|(p, _)| (*p).to_owned()).collect();
+        let mut roots: Vec<String> = docs
+            .of(&self.key)
+            .iter()
+            .map(|(p, _)| (*p).to_owned())
+            .collect();
         roots.extend(files.iter().map(|(p, _)| p.clone()));
         roots.sort();
         roots.dedup();
         // stamps of files that only this snapshot reads are none of the other's business
         let stamps = RefCell::default();
-        let sources = Sources { key: &self.key, docs, stamps: &stamps };
+        let sources = Sources {
+            key: &self.key,
+            docs,
+            stamps: &stamps,
+        };
         let loaded = catch_unwind(AssertUnwindSafe(|| {
             for (_, doc) in docs.of(&self.key) {
                 self.fault.strike(&doc.text);
@@ -230,7 +272,11 @@ impl Space {
             Snapshot::load(&roots, &sources)
         }));
         let snapshot = loaded.map_err(|_| Broken)?;
-        self.wide = Some(Wide { generation: self.generation, files, snapshot });
+        self.wide = Some(Wide {
+            generation: self.generation,
+            files,
+            snapshot,
+        });
         Ok(())
     }
 

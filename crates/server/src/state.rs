@@ -118,11 +118,13 @@ impl State {
                             Ok(job) => job,
                             Err(_) => return,
                         },
-                        Some(at) => match jobs.recv_timeout(at.saturating_duration_since(Instant::now())) {
-                            Ok(job) => job,
-                            Err(RecvTimeoutError::Timeout) => continue,
-                            Err(RecvTimeoutError::Disconnected) => return,
-                        },
+                        Some(at) => {
+                            match jobs.recv_timeout(at.saturating_duration_since(Instant::now())) {
+                                Ok(job) => job,
+                                Err(RecvTimeoutError::Timeout) => continue,
+                                Err(RecvTimeoutError::Disconnected) => return,
+                            }
+                        }
                     }
                 }
             };
@@ -147,14 +149,21 @@ impl State {
         }
         self.panics += 1;
         if self.panics == 1 {
-            self.out.show(Kind::Error, "Downlead: something went wrong inside the server. It goes on; its log says more.");
+            self.out.show(
+                Kind::Error,
+                "Downlead: something went wrong inside the server. It goes on; its log says more.",
+            );
         }
-        self.out.log(Kind::Error, "A request ended in a panic; its place is in the server's standard error.");
+        self.out.log(
+            Kind::Error,
+            "A request ended in a panic; its place is in the server's standard error.",
+        );
     }
 
     /// `initialize` was answered.
     pub(crate) fn begin(&mut self, peer: Peer) {
-        self.library.files_for_all(peer.virtual_documents || peer.fetches_content);
+        self.library
+            .files_for_all(peer.virtual_documents || peer.fetches_content);
         if let Some(read) = Settings::read(&peer.options) {
             if let Some(s) = read.settings {
                 self.settings = s;
@@ -166,7 +175,9 @@ impl State {
 
     /// Settings from the client, for all or for one folder.
     pub(crate) fn configure(&mut self, folder: Option<&Uri>, value: &Value) {
-        let Some(read) = Settings::read(value) else { return };
+        let Some(read) = Settings::read(value) else {
+            return;
+        };
         self.complain(read.complaints);
         let Some(new) = read.settings else { return };
         let slot = match folder {
@@ -174,7 +185,8 @@ impl State {
             Some(f) => match self.folder_settings.iter().position(|(u, _)| u == f) {
                 Some(i) => &mut self.folder_settings[i].1,
                 None => {
-                    self.folder_settings.push((f.clone(), self.settings.clone()));
+                    self.folder_settings
+                        .push((f.clone(), self.settings.clone()));
                     &mut self.folder_settings.last_mut().expect("just pushed").1
                 }
             },
@@ -220,7 +232,8 @@ impl State {
 
     /// What the features are to show in a document.
     pub(crate) fn config_of(&self, uri: &Uri) -> Config {
-        self.settings_of(uri).config(self.peer.markdown, self.peer.snippets)
+        self.settings_of(uri)
+            .config(self.peer.markdown, self.peer.snippets)
     }
 
     fn folder_paths(&self) -> impl Iterator<Item = PathBuf> {
@@ -236,19 +249,27 @@ impl State {
                 None => Home::Made,
             };
         }
-        let Some(path) = uris::to_path(uri) else { return self.home_of_unsaved(uri) };
+        let Some(path) = uris::to_path(uri) else {
+            return self.home_of_unsaved(uri);
+        };
         if let Some(i) = self.library.index_of_file(&path) {
             return Home::Library(i);
         }
         let root = self.root_for(uri, &path);
         match uris::below(&root, &path) {
-            Some(path) => Home::Space { key: Key::Root(root), path },
+            Some(path) => Home::Space {
+                key: Key::Root(root),
+                path,
+            },
             None => self.home_of_unsaved(uri),
         }
     }
 
     fn root_for(&self, uri: &Uri, path: &Path) -> PathBuf {
-        let folder = self.folder_paths().filter(|f| path.starts_with(f)).max_by_key(|f| f.as_os_str().len());
+        let folder = self
+            .folder_paths()
+            .filter(|f| path.starts_with(f))
+            .max_by_key(|f| f.as_os_str().len());
         if let Some(set) = &self.settings_of(uri).root {
             let set = match folder.clone().or_else(|| self.folder_paths().next()) {
                 Some(f) => f.join(set),
@@ -260,7 +281,12 @@ impl State {
         }
         let parent = path.parent().unwrap_or(path);
         folder
-            .or_else(|| parent.ancestors().find(|a| a.join(".git").exists()).map(Path::to_owned))
+            .or_else(|| {
+                parent
+                    .ancestors()
+                    .find(|a| a.join(".git").exists())
+                    .map(Path::to_owned)
+            })
             .unwrap_or_else(|| parent.to_owned())
     }
 
@@ -268,7 +294,11 @@ impl State {
     fn home_of_unsaved(&self, uri: &Uri) -> Home {
         let text = uris::unescape(uri.as_str());
         let scheme = uri.scheme().as_str();
-        let last = text.rsplit(['/', '\\', ':']).find(|s| !s.is_empty()).unwrap_or("text").to_owned();
+        let last = text
+            .rsplit(['/', '\\', ':'])
+            .find(|s| !s.is_empty())
+            .unwrap_or("text")
+            .to_owned();
         let key = match self.folder_paths().next() {
             Some(folder) => Key::Root(folder),
             None => Key::Alone(uri.as_str().to_owned()),
@@ -301,7 +331,9 @@ impl State {
 
     /// Drops a document. What the client shows for it is wiped.
     pub(crate) fn close(&mut self, uri: &Uri) {
-        let Some(doc) = self.docs.remove(uri) else { return };
+        let Some(doc) = self.docs.remove(uri) else {
+            return;
+        };
         if let Home::Space { key, .. } = &doc.home {
             if self.docs.of(key).is_empty() {
                 self.spaces.remove(key);
@@ -312,13 +344,17 @@ impl State {
             }
         }
         if !self.peer.pull && matches!(doc.home, Home::Space { .. }) {
-            self.out.publish(uri.as_str(), serde_json::json!({ "uri": uri, "diagnostics": [] }));
+            self.out.publish(
+                uri.as_str(),
+                serde_json::json!({ "uri": uri, "diagnostics": [] }),
+            );
         }
     }
 
     pub(crate) fn space(&mut self, key: &Key) -> &mut Space {
         if !self.spaces.contains_key(key) {
-            self.spaces.insert(key.clone(), Space::new(key.clone(), self.fault.clone()));
+            self.spaces
+                .insert(key.clone(), Space::new(key.clone(), self.fault.clone()));
         }
         self.spaces.get_mut(key).expect("just inserted")
     }
@@ -373,14 +409,20 @@ impl State {
 
     /// Brings a space up to date; shows progress if that takes long.
     pub(crate) fn sync(&mut self, key: &Key) -> Result<(), crate::space::Broken> {
-        let Some(space) = self.spaces.get_mut(key) else { return Ok(()) };
+        let Some(space) = self.spaces.get_mut(key) else {
+            return Ok(());
+        };
         let slow = space.must_load() || space.cost > Duration::from_millis(50);
-        let progress = (slow && self.peer.progress).then(|| self.out.progress("Working out stations"));
+        let progress =
+            (slow && self.peer.progress).then(|| self.out.progress("Working out stations"));
         let before = space.generation;
         let result = space.sync(&self.docs);
         drop(progress);
         if result.is_err() && space.published != before {
-            self.out.log(Kind::Error, "Evaluation panicked on the present text. It is tried again when the text changes.");
+            self.out.log(
+                Kind::Error,
+                "Evaluation panicked on the present text. It is tried again when the text changes.",
+            );
         }
         result.map(|_| ())
     }

@@ -23,7 +23,10 @@ pub(crate) fn mended(request: &Request) -> Option<Vec<u8>> {
 }
 
 fn is_address(key: &str) -> bool {
-    matches!(key, "uri" | "rootUri" | "oldUri" | "newUri" | "scopeUri" | "targetUri")
+    matches!(
+        key,
+        "uri" | "rootUri" | "oldUri" | "newUri" | "scopeUri" | "targetUri"
+    )
 }
 
 fn broken(value: &Value) -> bool {
@@ -62,7 +65,11 @@ fn encoded(text: &str) -> String {
     for (i, b) in text.bytes().enumerate() {
         let stays = b.is_ascii_alphanumeric()
             || b"-._~!$&'()*+,;=:@/?#".contains(&b)
-            || (b == b'%' && text.as_bytes().get(i + 1..i + 3).is_some_and(|h| h.iter().all(u8::is_ascii_hexdigit)));
+            || (b == b'%'
+                && text
+                    .as_bytes()
+                    .get(i + 1..i + 3)
+                    .is_some_and(|h| h.iter().all(u8::is_ascii_hexdigit)));
         if stays {
             out.push(b as char);
         } else {
@@ -80,12 +87,16 @@ pub(crate) fn to_path(uri: &Uri) -> Option<PathBuf> {
     if uri.scheme().as_str() != "file" {
         return None;
     }
-    uri.to_file_path().map(std::borrow::Cow::into_owned).filter(|p| p.is_absolute())
+    uri.to_file_path()
+        .map(std::borrow::Cow::into_owned)
+        .filter(|p| p.is_absolute())
 }
 
 /// The address of a path.
 pub(crate) fn from_path(path: &Path) -> Option<Uri> {
-    path.is_absolute().then(|| Uri::from_file_path(path)).flatten()
+    path.is_absolute()
+        .then(|| Uri::from_file_path(path))
+        .flatten()
 }
 
 /// `a/b/c` of a path below a folder.
@@ -104,7 +115,11 @@ pub(crate) fn below(folder: &Path, path: &Path) -> Option<String> {
 /// An address of the server's own scheme: `/library/NAME`, or with a query `/report/TITLE.md?…`.
 pub(crate) fn own(path: &str, query: Option<&str>) -> Option<Uri> {
     let q = query.map(|q| format!("?{}", escape(q))).unwrap_or_default();
-    Uri::from_str(&format!("{SCHEME}:/{}{q}", path.split('/').map(escape).collect::<Vec<_>>().join("/"))).ok()
+    Uri::from_str(&format!(
+        "{SCHEME}:/{}{q}",
+        path.split('/').map(escape).collect::<Vec<_>>().join("/")
+    ))
+    .ok()
 }
 
 /// Percent-encodes all but letters, digits and `-._~`.
@@ -149,7 +164,10 @@ mod tests {
     fn odd_addresses_are_encoded() {
         for (from, to) in [
             ("file:///a b/c.downlead", "file:///a%20b/c.downlead"),
-            ("file:///mät[1].downlead", "file:///m%C3%A4t%5B1%5D.downlead"),
+            (
+                "file:///mät[1].downlead",
+                "file:///m%C3%A4t%5B1%5D.downlead",
+            ),
             ("file:///a%20b%zz", "file:///a%20b%25zz"),
             ("/plain path", "unnamed:/plain%20path"),
         ] {
@@ -163,6 +181,9 @@ mod tests {
         let text = "file:///x y?%µ#€";
         assert_eq!(unescape(&escape(text)), text);
         let uri = own("report/a b.md", Some(text)).unwrap();
-        assert_eq!(uri.query().map(|q| unescape(q.as_str())).as_deref(), Some(text));
+        assert_eq!(
+            uri.query().map(|q| unescape(q.as_str())).as_deref(),
+            Some(text)
+        );
     }
 }

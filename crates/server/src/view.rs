@@ -8,8 +8,9 @@ use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_ide::{Config, Doc, Place};
 use ls_types::{
-    DocumentChanges, Location, LocationLink, MarkupContent, MarkupKind, OneOf, OptionalVersionedTextDocumentIdentifier, Position,
-    Range, TextDocumentEdit, TextEdit, Uri, WorkspaceEdit,
+    DocumentChanges, Location, LocationLink, MarkupContent, MarkupKind, OneOf,
+    OptionalVersionedTextDocumentIdentifier, Position, Range, TextDocumentEdit, TextEdit, Uri,
+    WorkspaceEdit,
 };
 use rustc_hash::FxHashMap;
 use tower_lsp::jsonrpc::{Error, ErrorCode, Result};
@@ -41,12 +42,19 @@ struct Other {
 
 /// The texts are such that the server fails on them.
 pub(crate) fn broken() -> Error {
-    Error { message: "The server failed on this text; it tries again when the text changes.".into(), ..Error::internal_error() }
+    Error {
+        message: "The server failed on this text; it tries again when the text changes.".into(),
+        ..Error::internal_error()
+    }
 }
 
 /// A request that cannot be met, in words for the user (`RequestFailed` of the protocol).
 pub(crate) fn refused(why: impl Into<Cow<'static, str>>) -> Error {
-    Error { code: ErrorCode::ServerError(-32803), message: why.into(), data: None }
+    Error {
+        code: ErrorCode::ServerError(-32803),
+        message: why.into(),
+        data: None,
+    }
 }
 
 impl State {
@@ -68,7 +76,9 @@ impl State {
 
     fn look(&mut self, uri: &Uri, wide: bool) -> Result<Option<View<'_>>> {
         self.maybe_look_at_disk();
-        let Some(doc) = self.docs.get(uri) else { return Ok(None) };
+        let Some(doc) = self.docs.get(uri) else {
+            return Ok(None);
+        };
         let home = doc.home.clone();
         match &home {
             Home::Made => Ok(None),
@@ -93,10 +103,16 @@ impl State {
                 if wide {
                     self.sync_wide(key)?;
                 }
-                let Some(space) = self.spaces.get(key) else { return Ok(None) };
+                let Some(space) = self.spaces.get(key) else {
+                    return Ok(None);
+                };
                 let snapshot = if wide { space.wide() } else { space.snapshot() };
-                let Some(snapshot) = snapshot else { return Err(broken()) };
-                let Some(file) = snapshot.files().iter().position(|f| f.path == *path) else { return Ok(None) };
+                let Some(snapshot) = snapshot else {
+                    return Err(broken());
+                };
+                let Some(file) = snapshot.files().iter().position(|f| f.path == *path) else {
+                    return Ok(None);
+                };
                 let doc = self.docs.get(uri).expect("open");
                 Ok(Some(View::of_file(self, &space.key, snapshot, doc, file)))
             }
@@ -104,16 +120,25 @@ impl State {
     }
 
     pub(crate) fn sync_wide(&mut self, key: &Key) -> Result<()> {
-        let Some(space) = self.spaces.get_mut(key) else { return Ok(()) };
+        let Some(space) = self.spaces.get_mut(key) else {
+            return Ok(());
+        };
         let cancel = self.cancel.clone();
-        let progress = self.peer.progress.then(|| self.out.progress("Reading all stations"));
+        let progress = self
+            .peer
+            .progress
+            .then(|| self.out.progress("Reading all stations"));
         let done = space.sync_wide(&self.docs, &|| cancel.is_set());
         drop(progress);
         done.map_err(|_| broken())
     }
 
     /// A view of no document, for answers about whole spaces.
-    pub(crate) fn space_view<'a>(&'a self, key: &'a Key, snapshot: &'a Snapshot) -> Option<View<'a>> {
+    pub(crate) fn space_view<'a>(
+        &'a self,
+        key: &'a Key,
+        snapshot: &'a Snapshot,
+    ) -> Option<View<'a>> {
         let (path, doc) = *self.docs.of(key).first()?;
         let file = snapshot.files().iter().position(|f| f.path == path)?;
         Some(View::of_file(self, key, snapshot, doc, file))
@@ -121,7 +146,13 @@ impl State {
 }
 
 impl<'a> View<'a> {
-    pub(crate) fn of_file(state: &'a State, key: &'a Key, snapshot: &'a Snapshot, doc: &'a Document, file: usize) -> View<'a> {
+    pub(crate) fn of_file(
+        state: &'a State,
+        key: &'a Key,
+        snapshot: &'a Snapshot,
+        doc: &'a Document,
+        file: usize,
+    ) -> View<'a> {
         View {
             state,
             snapshot,
@@ -141,7 +172,8 @@ impl<'a> View<'a> {
     }
 
     pub(crate) fn position(&self, offset: u32) -> Position {
-        self.lines.position(self.text, offset, self.state.peer.encoding)
+        self.lines
+            .position(self.text, offset, self.state.peer.encoding)
     }
 
     pub(crate) fn span(&self, range: Range) -> Span {
@@ -167,13 +199,19 @@ impl<'a> View<'a> {
             Doc::File(_) => self.address(&path),
         };
         let lines = Lines::new(downlead_ide::doc_text(self.snapshot, doc));
-        let made = Rc::new(Other { uri, version, lines });
+        let made = Rc::new(Other {
+            uri,
+            version,
+            lines,
+        });
         self.others.borrow_mut().insert(doc, Rc::clone(&made));
         made
     }
 
     fn address(&self, path: &str) -> (Option<Uri>, Option<i32>) {
-        let Some(key) = self.key else { return (None, None) };
+        let Some(key) = self.key else {
+            return (None, None);
+        };
         if let Some(open) = self.state.docs.at(key, path) {
             return (Some(open.uri.clone()), Some(open.version));
         }
@@ -185,7 +223,11 @@ impl<'a> View<'a> {
 
     /// Address of a document.
     pub(crate) fn uri_of(&self, doc: Doc) -> Option<Uri> {
-        if doc == self.doc { Some(self.uri.clone()) } else { self.other(doc).uri.clone() }
+        if doc == self.doc {
+            Some(self.uri.clone())
+        } else {
+            self.other(doc).uri.clone()
+        }
     }
 
     /// Range of a span in a document.
@@ -194,11 +236,16 @@ impl<'a> View<'a> {
             return self.range(span);
         }
         let text = downlead_ide::doc_text(self.snapshot, doc);
-        self.other(doc).lines.range(text, span, self.state.peer.encoding)
+        self.other(doc)
+            .lines
+            .range(text, span, self.state.peer.encoding)
     }
 
     pub(crate) fn location(&self, place: Place) -> Option<Location> {
-        Some(Location { uri: self.uri_of(place.doc)?, range: self.range_in(place.doc, place.span) })
+        Some(Location {
+            uri: self.uri_of(place.doc)?,
+            range: self.range_in(place.doc, place.span),
+        })
     }
 
     pub(crate) fn link(&self, link: &downlead_ide::Link) -> Option<LocationLink> {
@@ -213,8 +260,14 @@ impl<'a> View<'a> {
     /// Words in the form the client reads.
     pub(crate) fn markup(&self, text: &str) -> MarkupContent {
         match self.config.markdown {
-            true => MarkupContent { kind: MarkupKind::Markdown, value: self.linked(text) },
-            false => MarkupContent { kind: MarkupKind::PlainText, value: text.to_owned() },
+            true => MarkupContent {
+                kind: MarkupKind::Markdown,
+                value: self.linked(text),
+            },
+            false => MarkupContent {
+                kind: MarkupKind::PlainText,
+                value: text.to_owned(),
+            },
         }
     }
 
@@ -226,7 +279,9 @@ impl<'a> View<'a> {
         while let Some(at) = rest.find(MARK) {
             let (before, after) = (&rest[..at], &rest[at + MARK.len()..]);
             let Some(end) = after.find(')') else { break };
-            let (path, line) = after[..end].rsplit_once('#').unwrap_or((&after[..end], "1"));
+            let (path, line) = after[..end]
+                .rsplit_once('#')
+                .unwrap_or((&after[..end], "1"));
             let line = line.trim_start_matches('L');
             let uri = downlead_ide::doc_of_path(self.snapshot, path).and_then(|d| self.uri_of(d));
             match uri {
@@ -250,13 +305,24 @@ impl<'a> View<'a> {
 
     /// An edit of a document; new lines end as the document's do.
     pub(crate) fn text_edit(&self, edit: &downlead_ide::TextEdit) -> TextEdit {
-        let text = if edit.doc == self.doc { self.text } else { downlead_ide::doc_text(self.snapshot, edit.doc) };
-        TextEdit { range: self.range_in(edit.doc, edit.span), new_text: with_ends_of(text, &edit.text) }
+        let text = if edit.doc == self.doc {
+            self.text
+        } else {
+            downlead_ide::doc_text(self.snapshot, edit.doc)
+        };
+        TextEdit {
+            range: self.range_in(edit.doc, edit.span),
+            new_text: with_ends_of(text, &edit.text),
+        }
     }
 
     /// Edits of this document only.
     pub(crate) fn own_edits(&self, edits: &[downlead_ide::TextEdit]) -> Vec<TextEdit> {
-        edits.iter().filter(|e| e.doc == self.doc).map(|e| self.text_edit(e)).collect()
+        edits
+            .iter()
+            .filter(|e| e.doc == self.doc)
+            .map(|e| self.text_edit(e))
+            .collect()
     }
 
     /// Edits of several documents, with the versions they were made for if the client takes them.
@@ -271,16 +337,30 @@ impl<'a> View<'a> {
                 None => by_doc.push((e.doc, vec![self.text_edit(e)])),
             }
         }
-        let version = |doc: Doc| if doc == self.doc { Some(self.version) } else { self.other(doc).version };
-        let with_uri = by_doc.into_iter().filter_map(|(doc, edits)| Some((self.uri_of(doc)?, version(doc), edits)));
+        let version = |doc: Doc| {
+            if doc == self.doc {
+                Some(self.version)
+            } else {
+                self.other(doc).version
+            }
+        };
+        let with_uri = by_doc
+            .into_iter()
+            .filter_map(|(doc, edits)| Some((self.uri_of(doc)?, version(doc), edits)));
         if self.state.peer.versioned_edits {
             let changes = with_uri.map(|(uri, version, edits)| TextDocumentEdit {
                 text_document: OptionalVersionedTextDocumentIdentifier { uri, version },
                 edits: edits.into_iter().map(OneOf::Left).collect(),
             });
-            WorkspaceEdit { document_changes: Some(DocumentChanges::Edits(changes.collect())), ..WorkspaceEdit::default() }
+            WorkspaceEdit {
+                document_changes: Some(DocumentChanges::Edits(changes.collect())),
+                ..WorkspaceEdit::default()
+            }
         } else {
-            WorkspaceEdit { changes: Some(with_uri.map(|(uri, _, edits)| (uri, edits)).collect()), ..WorkspaceEdit::default() }
+            WorkspaceEdit {
+                changes: Some(with_uri.map(|(uri, _, edits)| (uri, edits)).collect()),
+                ..WorkspaceEdit::default()
+            }
         }
     }
 }

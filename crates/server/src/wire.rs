@@ -25,21 +25,31 @@ pub(crate) struct Incoming {
 /// Starts reading. The thread ends with its input, or with the process.
 pub(crate) fn incoming(read: impl Read + Send + 'static) -> io::Result<Incoming> {
     let (send, frames) = mpsc::channel(AHEAD);
-    std::thread::Builder::new().name("read".to_owned()).spawn(move || {
-        let mut source = Frames::new(read);
-        while let Some(body) = source.next() {
-            let mut frame = format!("Content-Length: {}\r\n\r\n", body.len()).into_bytes();
-            frame.extend_from_slice(&body);
-            if send.blocking_send(frame).is_err() {
-                break;
+    std::thread::Builder::new()
+        .name("read".to_owned())
+        .spawn(move || {
+            let mut source = Frames::new(read);
+            while let Some(body) = source.next() {
+                let mut frame = format!("Content-Length: {}\r\n\r\n", body.len()).into_bytes();
+                frame.extend_from_slice(&body);
+                if send.blocking_send(frame).is_err() {
+                    break;
+                }
             }
-        }
-    })?;
-    Ok(Incoming { frames, now: Vec::new(), at: 0 })
+        })?;
+    Ok(Incoming {
+        frames,
+        now: Vec::new(),
+        at: 0,
+    })
 }
 
 impl AsyncRead for Incoming {
-    fn poll_read(mut self: Pin<&mut Self>, cx: &mut Context<'_>, out: &mut ReadBuf<'_>) -> Poll<io::Result<()>> {
+    fn poll_read(
+        mut self: Pin<&mut Self>,
+        cx: &mut Context<'_>,
+        out: &mut ReadBuf<'_>,
+    ) -> Poll<io::Result<()>> {
         if self.at == self.now.len() {
             match self.frames.poll_recv(cx) {
                 Poll::Pending => return Poll::Pending,
@@ -63,30 +73,43 @@ pub(crate) struct Outgoing {
 }
 
 /// Starts writing. The receiver hears when all is written and the writer has gone.
-pub(crate) fn outgoing(mut write: impl Write + Send + 'static, end: Arc<End>) -> io::Result<(Outgoing, std_mpsc::Receiver<()>)> {
+pub(crate) fn outgoing(
+    mut write: impl Write + Send + 'static,
+    end: Arc<End>,
+) -> io::Result<(Outgoing, std_mpsc::Receiver<()>)> {
     let (bytes, queue) = std_mpsc::channel::<Vec<u8>>();
     let (done, finished) = std_mpsc::channel();
-    std::thread::Builder::new().name("write".to_owned()).spawn(move || {
-        while let Ok(mut chunk) = queue.recv() {
-            while chunk.len() < 64 << 10 {
-                match queue.try_recv() {
-                    Ok(more) => chunk.extend_from_slice(&more),
-                    Err(_) => break,
+    std::thread::Builder::new()
+        .name("write".to_owned())
+        .spawn(move || {
+            while let Ok(mut chunk) = queue.recv() {
+                while chunk.len() < 64 << 10 {
+                    match queue.try_recv() {
+                        Ok(more) => chunk.extend_from_slice(&more),
+                        Err(_) => break,
+                    }
+                }
+                if write
+                    .write_all(&chunk)
+                    .and_then(|()| write.flush())
+                    .is_err()
+                {
+                    // nobody reads any more
+                    end.end();
+                    break;
                 }
             }
-            if write.write_all(&chunk).and_then(|()| write.flush()).is_err() {
-                // nobody reads any more
-                end.end();
-                break;
-            }
-        }
-        drop(done);
-    })?;
+            drop(done);
+        })?;
     Ok((Outgoing { bytes }, finished))
 }
 
 impl AsyncWrite for Outgoing {
-    fn poll_write(self: Pin<&mut Self>, _: &mut Context<'_>, chunk: &[u8]) -> Poll<io::Result<usize>> {
+    fn poll_write(
+        self: Pin<&mut Self>,
+        _: &mut Context<'_>,
+        chunk: &[u8],
+    ) -> Poll<io::Result<usize>> {
         Poll::Ready(match self.bytes.send(chunk.to_vec()) {
             Ok(()) => Ok(chunk.len()),
             Err(_) => Err(io::ErrorKind::BrokenPipe.into()),

@@ -11,18 +11,52 @@ struct Dice(u64);
 
 impl Dice {
     fn roll(&mut self, n: usize) -> usize {
-        self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        self.0 = self
+            .0
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
         ((self.0 >> 33) as usize) % n.max(1)
     }
 }
 
 /// Lines that mean something, lines that are broken, and letters of every width.
 const PIECES: [&str; 36] = [
-    "\n", "\r\n", " ", "    ", "}", "{", "}\n", "°", "µ", "Ω", "𝄞", "é", "±", "", "", "",
-    "    run 28 m of half-inch-foam\n", "    connector 2 of n-pair\r\n", "    antenna 4.5 dBi\n", "    transmitter 50 W ± 5 %\r\n",
-    "chain b on 434.5 MHz {\n", "let mast = 30 m\n", "band x { transmit 145 MHz; receive 144.4 MHz }\n", "// café µ 𝄞\r\n",
-    "    limit 30 W erp, \"a rule\"\n", "    read 16 W forward, 2026-07-04\n", "dB", " 3.5 dB", " m", "\"", "1", "99999999",
-    "    pad 3 dB\n", " on x", "cable thin { impedance 50 ohm; velocity 0.66; loss { 100 MHz 10 dB/100 m } }\n", "use \"other.downlead\"\n",
+    "\n",
+    "\r\n",
+    " ",
+    "    ",
+    "}",
+    "{",
+    "}\n",
+    "°",
+    "µ",
+    "Ω",
+    "𝄞",
+    "é",
+    "±",
+    "",
+    "",
+    "",
+    "    run 28 m of half-inch-foam\n",
+    "    connector 2 of n-pair\r\n",
+    "    antenna 4.5 dBi\n",
+    "    transmitter 50 W ± 5 %\r\n",
+    "chain b on 434.5 MHz {\n",
+    "let mast = 30 m\n",
+    "band x { transmit 145 MHz; receive 144.4 MHz }\n",
+    "// café µ 𝄞\r\n",
+    "    limit 30 W erp, \"a rule\"\n",
+    "    read 16 W forward, 2026-07-04\n",
+    "dB",
+    " 3.5 dB",
+    " m",
+    "\"",
+    "1",
+    "99999999",
+    "    pad 3 dB\n",
+    " on x",
+    "cable thin { impedance 50 ohm; velocity 0.66; loss { 100 MHz 10 dB/100 m } }\n",
+    "use \"other.downlead\"\n",
 ];
 
 const START: &str = "\
@@ -65,7 +99,11 @@ fn place(text: &str, offset: usize, utf16: bool) -> Value {
         }
     }
     let column = &text[start..offset];
-    let character = if utf16 { column.encode_utf16().count() } else { column.len() };
+    let character = if utf16 {
+        column.encode_utf16().count()
+    } else {
+        column.len()
+    };
     json!({ "line": line, "character": character })
 }
 
@@ -73,7 +111,8 @@ fn place(text: &str, offset: usize, utf16: bool) -> Value {
 fn spot(text: &str, dice: &mut Dice) -> usize {
     loop {
         let i = dice.roll(text.len() + 1);
-        let split = text[..].as_bytes().get(i) == Some(&b'\n') && i > 0 && text.as_bytes()[i - 1] == b'\r';
+        let split =
+            text[..].as_bytes().get(i) == Some(&b'\n') && i > 0 && text.as_bytes()[i - 1] == b'\r';
         if text.is_char_boundary(i) && !split {
             return i;
         }
@@ -92,12 +131,16 @@ fn change(text: &mut String, dice: &mut Dice, utf16: bool) -> Value {
         spot(text, dice)
     } else {
         let mut b = (a + dice.roll(6)).min(text.len());
-        while !text.is_char_boundary(b) || (text.as_bytes().get(b) == Some(&b'\n') && b > 0 && text.as_bytes()[b - 1] == b'\r') {
+        while !text.is_char_boundary(b)
+            || (text.as_bytes().get(b) == Some(&b'\n') && b > 0 && text.as_bytes()[b - 1] == b'\r')
+        {
             b += 1;
         }
         b
     };
-    let new: String = (0..dice.roll(3)).map(|_| PIECES[dice.roll(PIECES.len())]).collect();
+    let new: String = (0..dice.roll(3))
+        .map(|_| PIECES[dice.roll(PIECES.len())])
+        .collect();
     let (mut from, mut to) = (place(text, a, utf16), place(text, b, utf16));
     // beyond the end is the end
     if b.max(a) == text.len() && dice.roll(4) == 0 {
@@ -120,7 +163,8 @@ fn change(text: &mut String, dice: &mut Dice, utf16: bool) -> Value {
 fn seen(c: &mut Client, uri: &str, version: i64) -> [Value; 5] {
     let doc = json!({ "textDocument": { "uri": uri } });
     let diagnostics = Value::Array(c.diagnostics(uri, version));
-    let bare = |v: Value| serde_json::from_str::<Value>(&v.to_string().replace(uri, "URI")).expect("JSON");
+    let bare =
+        |v: Value| serde_json::from_str::<Value>(&v.to_string().replace(uri, "URI")).expect("JSON");
     let mut hints = c.hints(uri);
     for hint in hints.as_array_mut().expect("hints") {
         if let Some(data) = hint.get_mut("data") {
@@ -136,9 +180,18 @@ fn seen(c: &mut Client, uri: &str, version: i64) -> [Value; 5] {
 /// The first elements that differ.
 fn unlike(got: &Value, want: &Value) -> String {
     let none = Vec::new();
-    let (a, b) = (got.as_array().unwrap_or(&none), want.as_array().unwrap_or(&none));
+    let (a, b) = (
+        got.as_array().unwrap_or(&none),
+        want.as_array().unwrap_or(&none),
+    );
     let i = a.iter().zip(b).take_while(|(x, y)| x == y).count();
-    format!("{} and {} of them; at {i}:\n{:?}\n{:?}", a.len(), b.len(), a.get(i), b.get(i))
+    format!(
+        "{} and {} of them; at {i}:\n{:?}\n{:?}",
+        a.len(),
+        b.len(),
+        a.get(i),
+        b.get(i)
+    )
 }
 
 fn edits(count: usize, every: usize, words: &str, seed: u64) {
@@ -146,7 +199,13 @@ fn edits(count: usize, every: usize, words: &str, seed: u64) {
     params["workspaceFolders"] = Value::Null;
     params["rootUri"] = Value::Null;
     params["rootPath"] = Value::Null;
-    let mut c = Client::faulty(&params, Faults { requests: true, text: None });
+    let mut c = Client::faulty(
+        &params,
+        Faults {
+            requests: true,
+            text: None,
+        },
+    );
     let mut fresh = Client::with(&params);
     let utf16 = c.offered["capabilities"]["positionEncoding"] == "utf-16";
     let mut dice = Dice(seed);
@@ -157,24 +216,43 @@ fn edits(count: usize, every: usize, words: &str, seed: u64) {
     while done < count {
         version += 1;
         let several = 1 + if dice.roll(4) == 0 { dice.roll(5) } else { 0 };
-        let changes: Vec<Value> = (0..several).map(|_| change(&mut text, &mut dice, utf16)).collect();
+        let changes: Vec<Value> = (0..several)
+            .map(|_| change(&mut text, &mut dice, utf16))
+            .collect();
         done += several;
         c.change(URI, version, json!(changes));
         if version % 7 == 0 {
             // asked in between, answered and forgotten
-            c.begin("textDocument/hover", c.at(URI, dice.roll(14) as u32, dice.roll(20) as u32));
+            c.begin(
+                "textDocument/hover",
+                c.at(URI, dice.roll(14) as u32, dice.roll(20) as u32),
+            );
         }
         if version % every as i64 == 0 || done >= count {
             let kept = c.ask("downlead/probe", json!({ "text": URI }));
-            assert_eq!(kept.as_str(), Some(&*text), "the text after {done} edits (seed {seed})");
+            assert_eq!(
+                kept.as_str(),
+                Some(&*text),
+                "the text after {done} edits (seed {seed})"
+            );
             let got = seen(&mut c, URI, version);
             let uri = format!("untitled:fresh-{version}");
             fresh.open(&uri, &text);
             let want = seen(&mut fresh, &uri, 1);
-            for (what, (got, want)) in ["diagnostics", "hints", "tokens", "symbols", "lenses"].iter().zip(got.iter().zip(&want)) {
-                assert!(got == want, "{what} after {done} edits (seed {seed}) of\n{text}\n{}", unlike(got, want));
+            for (what, (got, want)) in ["diagnostics", "hints", "tokens", "symbols", "lenses"]
+                .iter()
+                .zip(got.iter().zip(&want))
+            {
+                assert!(
+                    got == want,
+                    "{what} after {done} edits (seed {seed}) of\n{text}\n{}",
+                    unlike(got, want)
+                );
             }
-            fresh.tell("textDocument/didClose", json!({ "textDocument": { "uri": uri } }));
+            fresh.tell(
+                "textDocument/didClose",
+                json!({ "textDocument": { "uri": uri } }),
+            );
             c.inbox.clear();
             fresh.inbox.clear();
         }
@@ -184,7 +262,10 @@ fn edits(count: usize, every: usize, words: &str, seed: u64) {
 }
 
 fn wanted() -> usize {
-    std::env::var("DOWNLEAD_EDITS").ok().and_then(|n| n.parse().ok()).unwrap_or(2000)
+    std::env::var("DOWNLEAD_EDITS")
+        .ok()
+        .and_then(|n| n.parse().ok())
+        .unwrap_or(2000)
 }
 
 #[test]
@@ -204,17 +285,29 @@ fn a_file_that_is_used_is_read_from_the_buffer_first() {
     std::fs::write(root.join("cables.downlead"), "cable thin { impedance 50 ohm; velocity 0.66; loss { 100 MHz 10 dB/100 m; 500 MHz 25 dB/100 m } }\n").expect("written");
     let uri = |name: &str| format!("file://{}", root.join(name).display());
     let mut params = driver::capabilities();
-    params["workspaceFolders"] = json!([{ "uri": format!("file://{}", root.display()), "name": "x" }]);
+    params["workspaceFolders"] =
+        json!([{ "uri": format!("file://{}", root.display()), "name": "x" }]);
     let mut c = Client::with(&params);
     let main = uri("main.downlead");
     let text = "use \"cables.downlead\"\nchain a on 145 MHz {\n    transmitter 50 W\n    run 100 m of thin\n    antenna 0 dBi\n}\n";
     c.open(&main, text);
     let loss = |c: &mut Client| {
         let hints = c.hints(&main);
-        let line = hints.as_array().expect("hints").iter().find(|h| h["position"]["line"] == 3).expect("a hint beside the run").clone();
+        let line = hints
+            .as_array()
+            .expect("hints")
+            .iter()
+            .find(|h| h["position"]["line"] == 3)
+            .expect("a hint beside the run")
+            .clone();
         match &line["label"] {
             Value::String(s) => s.clone(),
-            parts => parts.as_array().expect("parts").iter().map(|p| p["value"].as_str().expect("text")).collect(),
+            parts => parts
+                .as_array()
+                .expect("parts")
+                .iter()
+                .map(|p| p["value"].as_str().expect("text"))
+                .collect(),
         }
     };
     let disk = loss(&mut c);
@@ -224,15 +317,25 @@ fn a_file_that_is_used_is_read_from_the_buffer_first() {
     let buffer = loss(&mut c);
     assert_ne!(disk, buffer);
     // and an edit of it is seen at once where it is used, and the client is told to ask again
-    let ten = json!({ "start": { "line": 0, "character": 62 }, "end": { "line": 0, "character": 63 } });
+    let ten =
+        json!({ "start": { "line": 0, "character": 62 }, "end": { "line": 0, "character": 63 } });
     c.change(&cables, 2, json!([{ "range": ten, "text": "7" }]));
     let edited = loss(&mut c);
-    assert!(edited != buffer && edited != disk, "{disk} {buffer} {edited}");
-    c.tell("textDocument/didClose", json!({ "textDocument": { "uri": cables } }));
+    assert!(
+        edited != buffer && edited != disk,
+        "{disk} {buffer} {edited}"
+    );
+    c.tell(
+        "textDocument/didClose",
+        json!({ "textDocument": { "uri": cables } }),
+    );
     assert_eq!(loss(&mut c), disk);
     // changed on the disk: seen when the client says so
     std::fs::write(root.join("cables.downlead"), "cable thin { impedance 50 ohm; velocity 0.66; loss { 100 MHz 1 dB/100 m; 500 MHz 3 dB/100 m } }\n").expect("written");
-    c.tell("workspace/didChangeWatchedFiles", json!({ "changes": [{ "uri": cables, "type": 2 }] }));
+    c.tell(
+        "workspace/didChangeWatchedFiles",
+        json!({ "changes": [{ "uri": cables, "type": 2 }] }),
+    );
     assert_ne!(loss(&mut c), disk);
     assert_eq!(c.finish(), 0);
 }

@@ -47,7 +47,8 @@ fn answers_to_initialize() {
 fn promised(capability: &str) -> Vec<(&'static str, Value)> {
     let doc = json!({ "uri": URI });
     let at = json!({ "textDocument": doc, "position": { "line": 3, "character": 16 } });
-    let range = json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 6, "character": 0 } });
+    let range =
+        json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 6, "character": 0 } });
     let whole = json!({ "textDocument": doc });
     let with = |key: &str, value: Value| {
         let mut v = at.clone();
@@ -59,7 +60,8 @@ fn promised(capability: &str) -> Vec<(&'static str, Value)> {
         v[key] = value;
         v
     };
-    let item = json!({ "name": "x", "kind": 12, "uri": URI, "range": range, "selectionRange": range });
+    let item =
+        json!({ "name": "x", "kind": 12, "uri": URI, "range": range, "selectionRange": range });
     let options = json!({ "tabSize": 4, "insertSpaces": true });
     match capability {
         "positionEncoding" | "textDocumentSync" | "experimental" => vec![],
@@ -70,27 +72,44 @@ fn promised(capability: &str) -> Vec<(&'static str, Value)> {
         "declarationProvider" => vec![("textDocument/declaration", at)],
         "typeDefinitionProvider" => vec![("textDocument/typeDefinition", at)],
         "implementationProvider" => vec![("textDocument/implementation", at)],
-        "referencesProvider" => vec![("textDocument/references", with("context", json!({ "includeDeclaration": true })))],
+        "referencesProvider" => vec![(
+            "textDocument/references",
+            with("context", json!({ "includeDeclaration": true })),
+        )],
         "documentHighlightProvider" => vec![("textDocument/documentHighlight", at)],
         "documentSymbolProvider" => vec![("textDocument/documentSymbol", whole)],
         "workspaceSymbolProvider" => vec![("workspace/symbol", json!({ "query": "" }))],
         "codeActionProvider" => vec![
-            ("textDocument/codeAction", ranged("context", json!({ "diagnostics": [] }))),
+            (
+                "textDocument/codeAction",
+                ranged("context", json!({ "diagnostics": [] })),
+            ),
             ("codeAction/resolve", json!({ "title": "x" })),
         ],
         "codeLensProvider" => vec![("textDocument/codeLens", whole)],
-        "documentFormattingProvider" => vec![("textDocument/formatting", json!({ "textDocument": doc, "options": options }))],
-        "documentRangeFormattingProvider" => vec![("textDocument/rangeFormatting", ranged("options", options))],
+        "documentFormattingProvider" => vec![(
+            "textDocument/formatting",
+            json!({ "textDocument": doc, "options": options }),
+        )],
+        "documentRangeFormattingProvider" => {
+            vec![("textDocument/rangeFormatting", ranged("options", options))]
+        }
         "documentOnTypeFormattingProvider" => {
             let mut v = with("ch", json!("\n"));
             v["options"] = options;
             vec![("textDocument/onTypeFormatting", v)]
         }
-        "renameProvider" => vec![("textDocument/rename", with("newName", json!("thinner"))), ("textDocument/prepareRename", at)],
+        "renameProvider" => vec![
+            ("textDocument/rename", with("newName", json!("thinner"))),
+            ("textDocument/prepareRename", at),
+        ],
         "documentLinkProvider" => vec![("textDocument/documentLink", whole)],
         "foldingRangeProvider" => vec![("textDocument/foldingRange", whole)],
         "selectionRangeProvider" => {
-            vec![("textDocument/selectionRange", json!({ "textDocument": doc, "positions": [at["position"]] }))]
+            vec![(
+                "textDocument/selectionRange",
+                json!({ "textDocument": doc, "positions": [at["position"]] }),
+            )]
         }
         "linkedEditingRangeProvider" => vec![("textDocument/linkedEditingRange", at)],
         "callHierarchyProvider" => vec![
@@ -100,15 +119,30 @@ fn promised(capability: &str) -> Vec<(&'static str, Value)> {
         ],
         "semanticTokensProvider" => vec![
             ("textDocument/semanticTokens/full", whole),
-            ("textDocument/semanticTokens/full/delta", json!({ "textDocument": doc, "previousResultId": "none" })),
-            ("textDocument/semanticTokens/range", json!({ "textDocument": doc, "range": range })),
+            (
+                "textDocument/semanticTokens/full/delta",
+                json!({ "textDocument": doc, "previousResultId": "none" }),
+            ),
+            (
+                "textDocument/semanticTokens/range",
+                json!({ "textDocument": doc, "range": range }),
+            ),
         ],
         "inlayHintProvider" => vec![
-            ("textDocument/inlayHint", json!({ "textDocument": doc, "range": range })),
-            ("inlayHint/resolve", json!({ "position": { "line": 3, "character": 20 }, "label": "x" })),
+            (
+                "textDocument/inlayHint",
+                json!({ "textDocument": doc, "range": range }),
+            ),
+            (
+                "inlayHint/resolve",
+                json!({ "position": { "line": 3, "character": 20 }, "label": "x" }),
+            ),
         ],
         "diagnosticProvider" => vec![("textDocument/diagnostic", whole)],
-        "executeCommandProvider" => vec![("workspace/executeCommand", json!({ "command": "downlead.report", "arguments": [{ "uri": URI }] }))],
+        "executeCommandProvider" => vec![(
+            "workspace/executeCommand",
+            json!({ "command": "downlead.report", "arguments": [{ "uri": URI }] }),
+        )],
         "workspace" => vec![("workspace/willRenameFiles", json!({ "files": [] }))],
         other => panic!("a capability this test does not know: {other}"),
     }
@@ -116,11 +150,32 @@ fn promised(capability: &str) -> Vec<(&'static str, Value)> {
 
 /// Everything a client may ask, and nothing else is offered.
 const ALL: [&str; 26] = [
-    "hoverProvider", "completionProvider", "signatureHelpProvider", "definitionProvider", "declarationProvider", "typeDefinitionProvider",
-    "implementationProvider", "referencesProvider", "documentHighlightProvider", "documentSymbolProvider", "workspaceSymbolProvider",
-    "codeActionProvider", "codeLensProvider", "documentFormattingProvider", "documentRangeFormattingProvider",
-    "documentOnTypeFormattingProvider", "renameProvider", "documentLinkProvider", "foldingRangeProvider", "selectionRangeProvider",
-    "linkedEditingRangeProvider", "callHierarchyProvider", "semanticTokensProvider", "inlayHintProvider", "executeCommandProvider", "workspace",
+    "hoverProvider",
+    "completionProvider",
+    "signatureHelpProvider",
+    "definitionProvider",
+    "declarationProvider",
+    "typeDefinitionProvider",
+    "implementationProvider",
+    "referencesProvider",
+    "documentHighlightProvider",
+    "documentSymbolProvider",
+    "workspaceSymbolProvider",
+    "codeActionProvider",
+    "codeLensProvider",
+    "documentFormattingProvider",
+    "documentRangeFormattingProvider",
+    "documentOnTypeFormattingProvider",
+    "renameProvider",
+    "documentLinkProvider",
+    "foldingRangeProvider",
+    "selectionRangeProvider",
+    "linkedEditingRangeProvider",
+    "callHierarchyProvider",
+    "semanticTokensProvider",
+    "inlayHintProvider",
+    "executeCommandProvider",
+    "workspace",
 ];
 
 #[test]
@@ -128,9 +183,15 @@ fn what_is_offered_is_there() {
     for (name, words) in PROFILES {
         let mut client = Client::with(&profile(words));
         client.open(URI, TEXT);
-        let offered = client.offered["capabilities"].as_object().expect("an object").clone();
+        let offered = client.offered["capabilities"]
+            .as_object()
+            .expect("an object")
+            .clone();
         for wanted in ALL {
-            assert!(offered.contains_key(wanted), "{name}: {wanted} is not offered");
+            assert!(
+                offered.contains_key(wanted),
+                "{name}: {wanted} is not offered"
+            );
         }
         for capability in offered.keys() {
             for (method, params) in promised(capability) {
@@ -138,11 +199,20 @@ fn what_is_offered_is_there() {
                 let answer = client.answer(id);
                 // "cannot be renamed" is an answer; "no such method" and "failed" are none
                 let code = answer["error"]["code"].as_i64();
-                assert!(matches!(code, None | Some(-32803)), "{name}: {method}: {answer}");
+                assert!(
+                    matches!(code, None | Some(-32803)),
+                    "{name}: {method}: {answer}"
+                );
             }
         }
-        for command in offered["executeCommandProvider"]["commands"].as_array().expect("a list") {
-            let code = client.fails("workspace/executeCommand", json!({ "command": command, "arguments": [] }));
+        for command in offered["executeCommandProvider"]["commands"]
+            .as_array()
+            .expect("a list")
+        {
+            let code = client.fails(
+                "workspace/executeCommand",
+                json!({ "command": command, "arguments": [] }),
+            );
             assert_eq!(code, -32602, "{command} is known and wants an argument");
         }
         assert_eq!(client.finish(), 0);
@@ -157,10 +227,19 @@ fn what_is_not_offered_is_refused() {
     assert_eq!(offered["completionProvider"]["resolveProvider"], false);
     for (method, params) in [
         ("completionItem/resolve", json!({ "label": "x" })),
-        ("codeLens/resolve", json!({ "range": { "start": { "line": 0, "character": 0 }, "end": { "line": 0, "character": 0 } } })),
-        ("documentLink/resolve", json!({ "range": { "start": { "line": 0, "character": 0 }, "end": { "line": 0, "character": 0 } } })),
+        (
+            "codeLens/resolve",
+            json!({ "range": { "start": { "line": 0, "character": 0 }, "end": { "line": 0, "character": 0 } } }),
+        ),
+        (
+            "documentLink/resolve",
+            json!({ "range": { "start": { "line": 0, "character": 0 }, "end": { "line": 0, "character": 0 } } }),
+        ),
         ("textDocument/moniker", client.at(URI, 0, 0)),
-        ("textDocument/documentColor", json!({ "textDocument": { "uri": URI } })),
+        (
+            "textDocument/documentColor",
+            json!({ "textDocument": { "uri": URI } }),
+        ),
         ("textDocument/prepareTypeHierarchy", client.at(URI, 0, 0)),
         ("workspace/diagnostic", json!({ "previousResultIds": [] })),
         ("downlead/nonsense", json!({})),
@@ -172,7 +251,11 @@ fn what_is_not_offered_is_refused() {
 #[test]
 fn pull_is_offered_only_to_who_wants_it_and_then_nothing_is_pushed() {
     let mut words = profile(PROFILES[0].1);
-    assert!(words.pointer("/capabilities/textDocument/diagnostic").is_some());
+    assert!(
+        words
+            .pointer("/capabilities/textDocument/diagnostic")
+            .is_some()
+    );
     words["initializationOptions"]["downlead"]["diagnostics"] = json!({ "pull": true });
     let mut client = Client::with(&words);
     assert!(client.offered["capabilities"]["diagnosticProvider"].is_object());
@@ -181,11 +264,19 @@ fn pull_is_offered_only_to_who_wants_it_and_then_nothing_is_pushed() {
     let first = client.ask("textDocument/diagnostic", json!({ "textDocument": doc }));
     assert_eq!(first["kind"], "full");
     assert!(!first["items"].as_array().expect("a list").is_empty());
-    let again = client.ask("textDocument/diagnostic", json!({ "textDocument": doc, "previousResultId": first["resultId"] }));
+    let again = client.ask(
+        "textDocument/diagnostic",
+        json!({ "textDocument": doc, "previousResultId": first["resultId"] }),
+    );
     assert_eq!(again["kind"], "unchanged");
     client.change(URI, 2, json!([{ "text": "" }]));
-    let third = client.ask("textDocument/diagnostic", json!({ "textDocument": doc, "previousResultId": first["resultId"] }));
+    let third = client.ask(
+        "textDocument/diagnostic",
+        json!({ "textDocument": doc, "previousResultId": first["resultId"] }),
+    );
     assert_eq!(third["items"], json!([]));
-    let pushed = client.within(std::time::Duration::from_millis(300), |m| m["method"] == "textDocument/publishDiagnostics");
+    let pushed = client.within(std::time::Duration::from_millis(300), |m| {
+        m["method"] == "textDocument/publishDiagnostics"
+    });
     assert_eq!(pushed, None);
 }

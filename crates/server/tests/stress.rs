@@ -4,8 +4,8 @@ mod driver;
 
 use std::time::{Duration, Instant};
 
-use driver::Client;
 use downlead_server::Faults;
+use driver::Client;
 use serde_json::{Value, json};
 
 const URI: &str = "file:///nowhere/hill.downlead";
@@ -21,7 +21,11 @@ fn alive(c: &mut Client) {
 fn malformed_frames_cost_one_message() {
     let mut c = Client::start();
     let frame = |body: &str| format!("Content-Length: {}\r\n\r\n{body}", body.len()).into_bytes();
-    let deep = format!(r#"{{"jsonrpc":"2.0","id":1,"method":"x","params":{}{}}}"#, "[".repeat(5000), "]".repeat(5000));
+    let deep = format!(
+        r#"{{"jsonrpc":"2.0","id":1,"method":"x","params":{}{}}}"#,
+        "[".repeat(5000),
+        "]".repeat(5000)
+    );
     for broken in [
         frame("{"),
         frame("[1,2,3]"),
@@ -54,18 +58,39 @@ fn unknown_methods_and_wrong_parameters() {
     c.tell("$/whatever", json!({}));
     c.tell("$/setTrace", json!({ "value": "verbose" }));
     assert_eq!(c.fails("downlead/nothing", json!({})), -32601);
-    for params in [json!(null), json!([]), json!(3), json!({}), json!({ "textDocument": 1, "position": "x" })] {
-        assert_eq!(c.fails("textDocument/hover", params.clone()), -32602, "{params}");
+    for params in [
+        json!(null),
+        json!([]),
+        json!(3),
+        json!({}),
+        json!({ "textDocument": 1, "position": "x" }),
+    ] {
+        assert_eq!(
+            c.fails("textDocument/hover", params.clone()),
+            -32602,
+            "{params}"
+        );
         // a notification has no answer
         c.tell("textDocument/didChange", params.clone());
         c.tell("textDocument/didOpen", params.clone());
         c.tell("workspace/didChangeConfiguration", params);
     }
     c.change("file:///never/opened", 1, json!([{ "text": "x" }]));
-    c.tell("textDocument/didClose", json!({ "textDocument": { "uri": "file:///never/opened" } }));
-    assert_eq!(c.ask("textDocument/hover", c.at("file:///never/opened", 0, 0)), Value::Null);
+    c.tell(
+        "textDocument/didClose",
+        json!({ "textDocument": { "uri": "file:///never/opened" } }),
+    );
+    assert_eq!(
+        c.ask("textDocument/hover", c.at("file:///never/opened", 0, 0)),
+        Value::Null
+    );
     // places outside the text
-    for (line, character) in [(0, u32::MAX), (u32::MAX, 0), (u32::MAX, u32::MAX), (i32::MAX as u32, 7)] {
+    for (line, character) in [
+        (0, u32::MAX),
+        (u32::MAX, 0),
+        (u32::MAX, u32::MAX),
+        (i32::MAX as u32, 7),
+    ] {
         c.ask("textDocument/hover", c.at(URI, line, character));
         c.ask("textDocument/completion", c.at(URI, line, character));
         c.ask("textDocument/documentHighlight", c.at(URI, line, character));
@@ -111,7 +136,11 @@ fn exit_ends_with_the_input_open() {
 #[test]
 fn a_client_that_is_killed_takes_the_server_along() {
     for greeted in [true, false] {
-        let mut c = if greeted { Client::start() } else { Client::raw(Faults::default()) };
+        let mut c = if greeted {
+            Client::start()
+        } else {
+            Client::raw(Faults::default())
+        };
         if greeted {
             alive(&mut c);
         }
@@ -127,7 +156,10 @@ fn a_client_that_is_killed_takes_the_server_along() {
 
 #[test]
 fn a_panic_is_an_error_of_its_own_request() {
-    let faults = Faults { requests: true, text: None };
+    let faults = Faults {
+        requests: true,
+        text: None,
+    };
     let mut c = Client::faulty(&driver::capabilities(), faults);
     c.open(URI, TEXT);
     for place in ["handler", "state"] {
@@ -141,19 +173,37 @@ fn a_panic_is_an_error_of_its_own_request() {
 
 #[test]
 fn a_text_that_fails_is_said_and_left_behind() {
-    let faults = Faults { requests: false, text: Some("STRIKE".to_owned()) };
+    let faults = Faults {
+        requests: false,
+        text: Some("STRIKE".to_owned()),
+    };
     let mut c = Client::faulty(&driver::capabilities(), faults);
     c.open(URI, TEXT);
     c.diagnostics(URI, 1);
     for version in [10, 20, 30] {
-        let here = json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 0, "character": 0 } });
-        c.change(URI, version, json!([{ "range": here, "text": "// STRIKE\n" }]));
+        let here =
+            json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 0, "character": 0 } });
+        c.change(
+            URI,
+            version,
+            json!([{ "range": here, "text": "// STRIKE\n" }]),
+        );
         let found = c.diagnostics(URI, version);
-        assert!(found[0]["message"].as_str().is_some_and(|m| m.contains("failed")), "{found:?}");
+        assert!(
+            found[0]["message"]
+                .as_str()
+                .is_some_and(|m| m.contains("failed")),
+            "{found:?}"
+        );
         assert_eq!(c.fails("textDocument/hover", c.at(URI, 3, 9)), -32603);
-        let line = json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 1, "character": 0 } });
+        let line =
+            json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 1, "character": 0 } });
         c.change(URI, version + 1, json!([{ "range": line, "text": "" }]));
-        assert!(!c.diagnostics(URI, version + 1).iter().any(|d| d["message"].as_str().is_some_and(|m| m.contains("failed"))));
+        assert!(
+            !c.diagnostics(URI, version + 1)
+                .iter()
+                .any(|d| d["message"].as_str().is_some_and(|m| m.contains("failed")))
+        );
         assert!(!c.hints(URI).as_array().expect("hints").is_empty());
     }
     assert_eq!(c.finish(), 0);
@@ -162,9 +212,18 @@ fn a_text_that_fails_is_said_and_left_behind() {
 #[test]
 fn cancelled_requests_say_so_and_are_skipped() {
     let mut c = Client::start();
-    let big: String = (0..400).map(|i| TEXT.replace(" q ", &format!(" q{i} "))).collect();
+    let big: String = (0..400)
+        .map(|i| TEXT.replace(" q ", &format!(" q{i} ")))
+        .collect();
     c.open(URI, &big);
-    let ids: Vec<i64> = (0..50).map(|_| c.begin("textDocument/semanticTokens/full", json!({ "textDocument": { "uri": URI } }))).collect();
+    let ids: Vec<i64> = (0..50)
+        .map(|_| {
+            c.begin(
+                "textDocument/semanticTokens/full",
+                json!({ "textDocument": { "uri": URI } }),
+            )
+        })
+        .collect();
     for id in &ids {
         c.tell("$/cancelRequest", json!({ "id": id }));
     }
@@ -193,7 +252,9 @@ fn one_answer_to_every_request_under_load() {
     let mut ids = Vec::new();
     for i in 0..300 {
         let start = json!({ "line": 0, "character": 0 });
-        let change = if i % 2 == 0 { json!([{ "range": { "start": start, "end": start }, "text": "//°\n" }]) } else {
+        let change = if i % 2 == 0 {
+            json!([{ "range": { "start": start, "end": start }, "text": "//°\n" }])
+        } else {
             json!([{ "range": { "start": start, "end": { "line": 1, "character": 0 } }, "text": "" }])
         };
         c.change(URI, i + 2, change);
@@ -205,7 +266,11 @@ fn one_answer_to_every_request_under_load() {
         // each is answered for the text as it was when asked
         assert_eq!(answer["result"]["range"]["start"]["line"], line, "{answer}");
     }
-    let left = c.inbox.iter().filter(|m| m.get("id").is_some() && m.get("method").is_none()).count();
+    let left = c
+        .inbox
+        .iter()
+        .filter(|m| m.get("id").is_some() && m.get("method").is_none())
+        .count();
     assert_eq!(left, 0, "answers nobody asked for");
     assert_eq!(c.finish(), 0);
 }
@@ -213,9 +278,14 @@ fn one_answer_to_every_request_under_load() {
 #[test]
 fn a_client_that_answers_nothing_is_served() {
     // the driver answers only while it waits for something: here it never does until the end
-    let mut c = Client::with(&serde_json::from_str::<Value>(include_str!("clients/vscode.json")).expect("JSON"));
+    let mut c = Client::with(
+        &serde_json::from_str::<Value>(include_str!("clients/vscode.json")).expect("JSON"),
+    );
     for i in 0..200 {
-        c.tell("workspace/didChangeConfiguration", json!({ "settings": null }));
+        c.tell(
+            "workspace/didChangeConfiguration",
+            json!({ "settings": null }),
+        );
         c.open(&format!("untitled:{i}"), TEXT);
     }
     let id = c.begin("textDocument/hover", c.at("untitled:199", 2, 9));
@@ -226,17 +296,38 @@ fn a_client_that_answers_nothing_is_served() {
 #[test]
 fn odd_addresses_are_documents_like_others() {
     let mut c = Client::start();
-    for uri in ["untitled:Untitled-1", "untitled:Untitled-2", "vscode-notebook-cell:/a/b#C1", "git:/x/hill.downlead?%7B%7D", "inmemory://model/1", "file:///a%20b/%C3%A9%5B1%5D.downlead"] {
+    for uri in [
+        "untitled:Untitled-1",
+        "untitled:Untitled-2",
+        "vscode-notebook-cell:/a/b#C1",
+        "git:/x/hill.downlead?%7B%7D",
+        "inmemory://model/1",
+        "file:///a%20b/%C3%A9%5B1%5D.downlead",
+    ] {
         c.open(uri, TEXT);
         c.diagnostics(uri, 1);
-        assert!(c.ask("textDocument/hover", c.at(uri, 2, 9))["contents"].is_object(), "{uri}");
-        c.tell("textDocument/didClose", json!({ "textDocument": { "uri": uri } }));
-        let wiped = c.wait(|m| m["method"] == "textDocument/publishDiagnostics" && m["params"]["uri"] == uri);
+        assert!(
+            c.ask("textDocument/hover", c.at(uri, 2, 9))["contents"].is_object(),
+            "{uri}"
+        );
+        c.tell(
+            "textDocument/didClose",
+            json!({ "textDocument": { "uri": uri } }),
+        );
+        let wiped = c.wait(|m| {
+            m["method"] == "textDocument/publishDiagnostics" && m["params"]["uri"] == uri
+        });
         assert_eq!(wiped["params"]["diagnostics"], json!([]));
     }
     // not as the standard has it: answered under the encoded name
     c.open("file:///a b/é[1].downlead", TEXT);
     c.diagnostics("file:///a%20b/%C3%A9%5B1%5D.downlead", 1);
-    assert!(c.ask("textDocument/hover", c.at("file:///a b/é[1].downlead", 2, 9))["contents"].is_object());
+    assert!(
+        c.ask(
+            "textDocument/hover",
+            c.at("file:///a b/é[1].downlead", 2, 9)
+        )["contents"]
+            .is_object()
+    );
     assert_eq!(c.finish(), 0);
 }

@@ -25,7 +25,10 @@ struct Argument {
 }
 
 fn argument(p: &ExecuteCommandParams) -> Result<Argument> {
-    let first = p.arguments.first().ok_or_else(|| Error::invalid_params("an object with `uri` is needed"))?;
+    let first = p
+        .arguments
+        .first()
+        .ok_or_else(|| Error::invalid_params("an object with `uri` is needed"))?;
     let whole = match first {
         Value::String(uri) => json!({ "uri": uri, "name": p.arguments.get(1) }),
         other => other.clone(),
@@ -39,16 +42,32 @@ pub(crate) fn execute(st: &mut State, p: ExecuteCommandParams) -> Result<Option<
             let a = argument(&p)?;
             let text = report(st, &a.uri, a.name.as_deref())?;
             if a.show {
-                show(st, "report", "report.md", &made_report(&a.uri, a.name.as_deref()), &a.uri, &text);
+                show(
+                    st,
+                    "report",
+                    "report.md",
+                    &made_report(&a.uri, a.name.as_deref()),
+                    &a.uri,
+                    &text,
+                );
             }
             Ok(Some(Value::String(text)))
         }
         "downlead.explain" => {
             let a = argument(&p)?;
-            let line = a.line.ok_or_else(|| Error::invalid_params("`line`, counted from 1, is needed"))?;
+            let line = a
+                .line
+                .ok_or_else(|| Error::invalid_params("`line`, counted from 1, is needed"))?;
             let text = explain(st, &a.uri, line)?;
             if a.show {
-                show(st, "explain", "explanation.md", &made_explanation(&a.uri, line), &a.uri, &text);
+                show(
+                    st,
+                    "explain",
+                    "explanation.md",
+                    &made_explanation(&a.uri, line),
+                    &a.uri,
+                    &text,
+                );
             }
             Ok(Some(Value::String(text)))
         }
@@ -57,30 +76,41 @@ pub(crate) fn execute(st: &mut State, p: ExecuteCommandParams) -> Result<Option<
             let format = a.format.as_deref().unwrap_or("json");
             let v = open(st, &a.uri)?;
             match format {
-                "json" => serde_json::to_value(v.snapshot.report()).map(Some).map_err(|_| Error::internal_error()),
+                "json" => serde_json::to_value(v.snapshot.report())
+                    .map(Some)
+                    .map_err(|_| Error::internal_error()),
                 "markdown" => Ok(Some(Value::String(report(st, &a.uri, a.name.as_deref())?))),
                 _ => Err(Error::invalid_params("`format` is `json` or `markdown`")),
             }
         }
         "downlead.apply" => {
-            let edit = p.arguments.into_iter().next().ok_or_else(|| Error::invalid_params("an edit is needed"))?;
+            let edit = p
+                .arguments
+                .into_iter()
+                .next()
+                .ok_or_else(|| Error::invalid_params("an edit is needed"))?;
             if !st.peer.apply_edit {
                 return Err(refused("This editor takes no edits from a server."));
             }
             st.out.ask("workspace/applyEdit", edit, |_| {});
             Ok(None)
         }
-        other => Err(Error::invalid_params(format!("there is no command `{other}`"))),
+        other => Err(Error::invalid_params(format!(
+            "there is no command `{other}`"
+        ))),
     }
 }
 
 fn open<'a>(st: &'a mut State, uri: &Uri) -> Result<View<'a>> {
-    st.view(uri)?.ok_or_else(|| refused("This document is not open."))
+    st.view(uri)?
+        .ok_or_else(|| refused("This document is not open."))
 }
 
 fn report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
     let v = open(st, uri)?;
-    let ide::Doc::File(file) = v.doc else { return Err(refused("The built-in library has no report.")) };
+    let ide::Doc::File(file) = v.doc else {
+        return Err(refused("The built-in library has no report."));
+    };
     ide::report_markdown(v.snapshot, file, name).ok_or_else(|| match name {
         Some(name) => refused(format!("There is nothing named `{name}` to report on.")),
         None => refused("There is nothing to report on: no station and no chain."),
@@ -89,13 +119,20 @@ fn report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
 
 fn explain(st: &mut State, uri: &Uri, line: u32) -> Result<String> {
     let v = open(st, uri)?;
-    let ide::Doc::File(file) = v.doc else { return Err(refused("The built-in library has nothing to explain.")) };
-    ide::explain_markdown(v.snapshot, file, line).ok_or_else(|| refused("Nothing is worked out on this line."))
+    let ide::Doc::File(file) = v.doc else {
+        return Err(refused("The built-in library has nothing to explain."));
+    };
+    ide::explain_markdown(v.snapshot, file, line)
+        .ok_or_else(|| refused("Nothing is worked out on this line."))
 }
 
 fn made_report(uri: &Uri, name: Option<&str>) -> String {
     match name {
-        Some(name) => format!("uri={}&name={}", uris::escape(uri.as_str()), uris::escape(name)),
+        Some(name) => format!(
+            "uri={}&name={}",
+            uris::escape(uri.as_str()),
+            uris::escape(name)
+        ),
         None => format!("uri={}", uris::escape(uri.as_str())),
     }
 }
@@ -108,13 +145,21 @@ fn made_explanation(uri: &Uri, line: u32) -> String {
 /// can open nothing for us, as a message.
 fn show(st: &mut State, kind: &str, title: &str, query: &str, source: &Uri, text: &str) {
     let own = st.peer.virtual_documents || st.peer.fetches_content;
-    let uri = if own { uris::own(&format!("{kind}/{title}"), Some(query)) } else { st.library.file(title, text) };
+    let uri = if own {
+        uris::own(&format!("{kind}/{title}"), Some(query))
+    } else {
+        st.library.file(title, text)
+    };
     match uri {
         Some(uri) if st.peer.show_document => {
             if own {
                 st.watched.insert(uri.as_str().to_owned(), source.clone());
             }
-            st.out.ask("window/showDocument", json!({ "uri": uri, "takeFocus": false }), |_| {});
+            st.out.ask(
+                "window/showDocument",
+                json!({ "uri": uri, "takeFocus": false }),
+                |_| {},
+            );
         }
         _ => st.out.show(Kind::Info, text),
     }
@@ -130,28 +175,50 @@ pub(crate) struct Wanted {
 pub(crate) fn virtual_document(st: &mut State, p: Wanted) -> Result<String> {
     let uri = p.uri;
     if uri.scheme().as_str() != uris::SCHEME {
-        return Err(Error::invalid_params("the address is not of the scheme `downlead`"));
+        return Err(Error::invalid_params(
+            "the address is not of the scheme `downlead`",
+        ));
     }
     let path = uris::unescape(uri.path().as_str());
     let path = path.trim_start_matches('/');
     if let Some(i) = st.library.index_of(path) {
         return Ok(downlead_station::library().files[i].1.text().to_owned());
     }
-    if let Some(code) = path.strip_prefix("code/").and_then(|p| p.strip_suffix(".md")) {
-        return code_named(code).map(|c| c.page.to_owned()).ok_or_else(|| refused(format!("There is no code `{code}`.")));
+    if let Some(code) = path
+        .strip_prefix("code/")
+        .and_then(|p| p.strip_suffix(".md"))
+    {
+        return code_named(code)
+            .map(|c| c.page.to_owned())
+            .ok_or_else(|| refused(format!("There is no code `{code}`.")));
     }
-    let query = uri.query().map(|q| q.as_str().to_owned()).unwrap_or_default();
+    let query = uri
+        .query()
+        .map(|q| q.as_str().to_owned())
+        .unwrap_or_default();
     // the whole query was escaped once more when it was put into the address
-    let query = if query.contains('=') { query } else { uris::unescape(&query) };
-    let field = |name: &str| {
-        query.split('&').find_map(|p| p.strip_prefix(name)?.strip_prefix('=')).map(uris::unescape).filter(|v| !v.is_empty())
+    let query = if query.contains('=') {
+        query
+    } else {
+        uris::unescape(&query)
     };
-    let source: Uri = field("uri").and_then(|u| u.parse().ok()).ok_or_else(|| Error::invalid_params("`uri` is missing"))?;
+    let field = |name: &str| {
+        query
+            .split('&')
+            .find_map(|p| p.strip_prefix(name)?.strip_prefix('='))
+            .map(uris::unescape)
+            .filter(|v| !v.is_empty())
+    };
+    let source: Uri = field("uri")
+        .and_then(|u| u.parse().ok())
+        .ok_or_else(|| Error::invalid_params("`uri` is missing"))?;
     st.watched.insert(uri.as_str().to_owned(), source.clone());
     match path.split('/').next() {
         Some("report") => report(st, &source, field("name").as_deref()),
         Some("explain") => {
-            let line = field("line").and_then(|l| l.parse().ok()).ok_or_else(|| Error::invalid_params("`line` is missing"))?;
+            let line = field("line")
+                .and_then(|l| l.parse().ok())
+                .ok_or_else(|| Error::invalid_params("`line` is missing"))?;
             explain(st, &source, line)
         }
         _ => Err(refused("There is no such document.")),

@@ -4,8 +4,8 @@ use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_ide as ide;
 use ls_types::request::{
-    GotoDeclarationParams, GotoDeclarationResponse, GotoImplementationParams, GotoImplementationResponse, GotoTypeDefinitionParams,
-    GotoTypeDefinitionResponse,
+    GotoDeclarationParams, GotoDeclarationResponse, GotoImplementationParams,
+    GotoImplementationResponse, GotoTypeDefinitionParams, GotoTypeDefinitionResponse,
 };
 use ls_types::*;
 use tower_lsp::jsonrpc::Result;
@@ -16,8 +16,14 @@ use crate::view::View;
 
 type Find = fn(&Snapshot, ide::Doc, u32) -> Vec<ide::Link>;
 
-fn links(st: &mut State, p: &TextDocumentPositionParams, find: Find) -> Result<Option<GotoDefinitionResponse>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+fn links(
+    st: &mut State,
+    p: &TextDocumentPositionParams,
+    find: Find,
+) -> Result<Option<GotoDefinitionResponse>> {
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = find(v.snapshot, v.doc, v.offset(p.position));
     let links: Vec<LocationLink> = found.iter().filter_map(|l| v.link(l)).collect();
     if links.is_empty() {
@@ -26,38 +32,70 @@ fn links(st: &mut State, p: &TextDocumentPositionParams, find: Find) -> Result<O
     Ok(Some(if v.state.peer.link_support {
         GotoDefinitionResponse::Link(links)
     } else {
-        let plain = links.into_iter().map(|l| Location { uri: l.target_uri, range: l.target_selection_range });
+        let plain = links.into_iter().map(|l| Location {
+            uri: l.target_uri,
+            range: l.target_selection_range,
+        });
         GotoDefinitionResponse::Array(plain.collect())
     }))
 }
 
-pub(crate) fn definition(st: &mut State, p: GotoDefinitionParams) -> Result<Option<GotoDefinitionResponse>> {
+pub(crate) fn definition(
+    st: &mut State,
+    p: GotoDefinitionParams,
+) -> Result<Option<GotoDefinitionResponse>> {
     links(st, &p.text_document_position_params, ide::definition)
 }
 
-pub(crate) fn declaration(st: &mut State, p: GotoDeclarationParams) -> Result<Option<GotoDeclarationResponse>> {
+pub(crate) fn declaration(
+    st: &mut State,
+    p: GotoDeclarationParams,
+) -> Result<Option<GotoDeclarationResponse>> {
     links(st, &p.text_document_position_params, ide::declaration)
 }
 
-pub(crate) fn type_definition(st: &mut State, p: GotoTypeDefinitionParams) -> Result<Option<GotoTypeDefinitionResponse>> {
+pub(crate) fn type_definition(
+    st: &mut State,
+    p: GotoTypeDefinitionParams,
+) -> Result<Option<GotoTypeDefinitionResponse>> {
     links(st, &p.text_document_position_params, ide::type_definition)
 }
 
-pub(crate) fn implementation(st: &mut State, p: GotoImplementationParams) -> Result<Option<GotoImplementationResponse>> {
+pub(crate) fn implementation(
+    st: &mut State,
+    p: GotoImplementationParams,
+) -> Result<Option<GotoImplementationResponse>> {
     links(st, &p.text_document_position_params, ide::implementation)
 }
 
 pub(crate) fn references(st: &mut State, p: ReferenceParams) -> Result<Option<Vec<Location>>> {
     let at = p.text_document_position;
-    let Some(v) = st.wide_view(&at.text_document.uri)? else { return Ok(None) };
-    let found = ide::references(v.snapshot, v.doc, v.offset(at.position), p.context.include_declaration);
-    Ok(Some(found.into_iter().filter_map(|place| v.location(place)).collect()))
+    let Some(v) = st.wide_view(&at.text_document.uri)? else {
+        return Ok(None);
+    };
+    let found = ide::references(
+        v.snapshot,
+        v.doc,
+        v.offset(at.position),
+        p.context.include_declaration,
+    );
+    Ok(Some(
+        found
+            .into_iter()
+            .filter_map(|place| v.location(place))
+            .collect(),
+    ))
 }
 
 /// Always answered: one client asks whether it is offered or not, and shows a refusal to the user.
-pub(crate) fn highlights(st: &mut State, p: DocumentHighlightParams) -> Result<Option<Vec<DocumentHighlight>>> {
+pub(crate) fn highlights(
+    st: &mut State,
+    p: DocumentHighlightParams,
+) -> Result<Option<Vec<DocumentHighlight>>> {
     let p = p.text_document_position_params;
-    let Ok(Some(v)) = st.view(&p.text_document.uri) else { return Ok(Some(Vec::new())) };
+    let Ok(Some(v)) = st.view(&p.text_document.uri) else {
+        return Ok(Some(Vec::new()));
+    };
     let found = ide::highlights(v.snapshot, v.doc, v.offset(p.position));
     let one = |h: &ide::Highlight| DocumentHighlight {
         range: v.range(h.span),
@@ -70,17 +108,30 @@ pub(crate) fn highlights(st: &mut State, p: DocumentHighlightParams) -> Result<O
     Ok(Some(found.iter().map(one).collect()))
 }
 
-pub(crate) fn linked(st: &mut State, p: LinkedEditingRangeParams) -> Result<Option<LinkedEditingRanges>> {
+pub(crate) fn linked(
+    st: &mut State,
+    p: LinkedEditingRangeParams,
+) -> Result<Option<LinkedEditingRanges>> {
     let p = p.text_document_position_params;
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let spans = ide::linked_ranges(v.snapshot, v.doc, v.offset(p.position));
     let ranges: Vec<Range> = spans.into_iter().map(|s| v.range(s)).collect();
-    Ok((!ranges.is_empty()).then_some(LinkedEditingRanges { ranges, word_pattern: None }))
+    Ok((!ranges.is_empty()).then_some(LinkedEditingRanges {
+        ranges,
+        word_pattern: None,
+    }))
 }
 
-pub(crate) fn prepare_calls(st: &mut State, p: CallHierarchyPrepareParams) -> Result<Option<Vec<CallHierarchyItem>>> {
+pub(crate) fn prepare_calls(
+    st: &mut State,
+    p: CallHierarchyPrepareParams,
+) -> Result<Option<Vec<CallHierarchyItem>>> {
     let p = p.text_document_position_params;
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::prepare_calls(v.snapshot, v.doc, v.offset(p.position));
     let items: Vec<_> = found.iter().filter_map(|i| call_item(&v, i)).collect();
     Ok((!items.is_empty()).then_some(items))
@@ -101,24 +152,43 @@ fn call_item(v: &View<'_>, i: &ide::CallItem) -> Option<CallHierarchyItem> {
 
 /// The place of an item the client hands back.
 fn asked(v: &View<'_>, item: &CallHierarchyItem) -> ide::Place {
-    ide::Place { doc: v.doc, span: v.span(item.selection_range) }
+    ide::Place {
+        doc: v.doc,
+        span: v.span(item.selection_range),
+    }
 }
 
-pub(crate) fn incoming(st: &mut State, p: CallHierarchyIncomingCallsParams) -> Result<Option<Vec<CallHierarchyIncomingCall>>> {
-    let Some(v) = st.view(&p.item.uri)? else { return Ok(None) };
+pub(crate) fn incoming(
+    st: &mut State,
+    p: CallHierarchyIncomingCallsParams,
+) -> Result<Option<Vec<CallHierarchyIncomingCall>>> {
+    let Some(v) = st.view(&p.item.uri)? else {
+        return Ok(None);
+    };
     let found = ide::incoming_calls(v.snapshot, asked(&v, &p.item));
     let one = |c: ide::Call| {
         let doc = c.item.place.doc;
-        Some(CallHierarchyIncomingCall { from: call_item(&v, &c.item)?, from_ranges: ranges(&v, doc, &c.spans) })
+        Some(CallHierarchyIncomingCall {
+            from: call_item(&v, &c.item)?,
+            from_ranges: ranges(&v, doc, &c.spans),
+        })
     };
     Ok(Some(found.into_iter().filter_map(one).collect()))
 }
 
-pub(crate) fn outgoing(st: &mut State, p: CallHierarchyOutgoingCallsParams) -> Result<Option<Vec<CallHierarchyOutgoingCall>>> {
-    let Some(v) = st.view(&p.item.uri)? else { return Ok(None) };
+pub(crate) fn outgoing(
+    st: &mut State,
+    p: CallHierarchyOutgoingCallsParams,
+) -> Result<Option<Vec<CallHierarchyOutgoingCall>>> {
+    let Some(v) = st.view(&p.item.uri)? else {
+        return Ok(None);
+    };
     let found = ide::outgoing_calls(v.snapshot, asked(&v, &p.item));
     let one = |c: ide::Call| {
-        Some(CallHierarchyOutgoingCall { to: call_item(&v, &c.item)?, from_ranges: ranges(&v, v.doc, &c.spans) })
+        Some(CallHierarchyOutgoingCall {
+            to: call_item(&v, &c.item)?,
+            from_ranges: ranges(&v, v.doc, &c.spans),
+        })
     };
     Ok(Some(found.into_iter().filter_map(one).collect()))
 }

@@ -11,27 +11,45 @@ use crate::view::View;
 
 pub(crate) fn hover(st: &mut State, p: HoverParams) -> Result<Option<Hover>> {
     let p = p.text_document_position_params;
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::hover(v.snapshot, v.doc, v.offset(p.position), &v.config);
-    Ok(found.map(|h| Hover { contents: HoverContents::Markup(v.markup(&h.text)), range: Some(v.range(h.span)) }))
+    Ok(found.map(|h| Hover {
+        contents: HoverContents::Markup(v.markup(&h.text)),
+        range: Some(v.range(h.span)),
+    }))
 }
 
 pub(crate) fn hints(st: &mut State, p: InlayHintParams) -> Result<Option<Vec<InlayHint>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::inlay_hints(v.snapshot, v.doc, v.span(p.range), &v.config);
     let late = |what: &str| v.state.peer.hint_resolve.iter().any(|w| w == what);
-    Ok(Some(found.iter().map(|h| hint(&v, h, late("tooltip"), late("textEdits"))).collect()))
+    Ok(Some(
+        found
+            .iter()
+            .map(|h| hint(&v, h, late("tooltip"), late("textEdits")))
+            .collect(),
+    ))
 }
 
 fn hint(v: &View<'_>, h: &ide::InlayHint, late_tooltip: bool, late_edits: bool) -> InlayHint {
-    let plain = h.parts.iter().all(|p| p.target.is_none() && p.tooltip.is_none());
+    let plain = h
+        .parts
+        .iter()
+        .all(|p| p.target.is_none() && p.tooltip.is_none());
     let label = if plain {
         InlayHintLabel::String(h.text())
     } else {
         let part = |p: &ide::LabelPart| InlayHintLabelPart {
             value: p.text.clone(),
             location: p.target.and_then(|t| v.location(t)),
-            tooltip: p.tooltip.as_ref().map(|t| InlayHintLabelPartTooltip::MarkupContent(v.markup(t))),
+            tooltip: p
+                .tooltip
+                .as_ref()
+                .map(|t| InlayHintLabelPartTooltip::MarkupContent(v.markup(t))),
             ..InlayHintLabelPart::default()
         };
         InlayHintLabel::LabelParts(h.parts.iter().map(part).collect())
@@ -43,18 +61,24 @@ fn hint(v: &View<'_>, h: &ide::InlayHint, late_tooltip: bool, late_edits: bool) 
         position: v.position(h.offset),
         label,
         kind: None,
-        tooltip: (has_tooltip && !late_tooltip).then(|| InlayHintTooltip::MarkupContent(v.markup(&h.tooltip))),
+        tooltip: (has_tooltip && !late_tooltip)
+            .then(|| InlayHintTooltip::MarkupContent(v.markup(&h.tooltip))),
         text_edits: (!edits.is_empty() && !late_edits).then_some(edits),
         padding_left: Some(h.pad_left),
         padding_right: None,
-        data: later.then(|| json!({ "uri": v.uri, "version": v.version, "line": v.line(h.offset) })),
+        data: later
+            .then(|| json!({ "uri": v.uri, "version": v.version, "line": v.line(h.offset) })),
     }
 }
 
 /// Adds what was left out. A hint of another version of the text stays as it is.
 pub(crate) fn resolve_hint(st: &mut State, mut old: InlayHint) -> Result<InlayHint> {
-    let Some((uri, version)) = origin(old.data.as_ref()) else { return Ok(old) };
-    let Some(v) = st.view(&uri)? else { return Ok(old) };
+    let Some((uri, version)) = origin(old.data.as_ref()) else {
+        return Ok(old);
+    };
+    let Some(v) = st.view(&uri)? else {
+        return Ok(old);
+    };
     if version != v.version {
         return Ok(old);
     }
@@ -78,45 +102,70 @@ pub(crate) fn origin(data: Option<&Value>) -> Option<(Uri, i32)> {
 }
 
 pub(crate) fn lenses(st: &mut State, p: CodeLensParams) -> Result<Option<Vec<CodeLens>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::code_lenses(v.snapshot, v.doc, &v.config);
     let lens = |l: ide::Lens| {
         let (command, arguments) = match l.command {
-            ide::LensCommand::Report { file, name } => {
-                ("downlead.report", json!({ "uri": v.uri_of(ide::Doc::File(file)), "name": name, "show": true }))
-            }
-            ide::LensCommand::Explain { file, line } => {
-                ("downlead.explain", json!({ "uri": v.uri_of(ide::Doc::File(file)), "line": line, "show": true }))
-            }
+            ide::LensCommand::Report { file, name } => (
+                "downlead.report",
+                json!({ "uri": v.uri_of(ide::Doc::File(file)), "name": name, "show": true }),
+            ),
+            ide::LensCommand::Explain { file, line } => (
+                "downlead.explain",
+                json!({ "uri": v.uri_of(ide::Doc::File(file)), "line": line, "show": true }),
+            ),
         };
         CodeLens {
             range: v.range(l.span),
-            command: Some(Command { title: l.title, command: command.to_owned(), arguments: Some(vec![arguments]) }),
+            command: Some(Command {
+                title: l.title,
+                command: command.to_owned(),
+                arguments: Some(vec![arguments]),
+            }),
             data: None,
         }
     };
     Ok(Some(found.into_iter().map(lens).collect()))
 }
 
-pub(crate) fn completion(st: &mut State, p: CompletionParams) -> Result<Option<CompletionResponse>> {
+pub(crate) fn completion(
+    st: &mut State,
+    p: CompletionParams,
+) -> Result<Option<CompletionResponse>> {
     let p = p.text_document_position;
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::completion(v.snapshot, v.doc, v.offset(p.position), &v.config);
     let item = |c: ide::Completion| CompletionItem {
         kind: Some(kind(c.kind)),
         detail: c.detail,
-        documentation: c.documentation.map(|d| Documentation::MarkupContent(v.markup(&d))),
+        documentation: c
+            .documentation
+            .map(|d| Documentation::MarkupContent(v.markup(&d))),
         // what is typed is compared with the text that is there
         filter_text: Some(c.label.clone()),
         label: c.label,
         sort_text: Some(c.sort),
         preselect: c.preselect.then_some(true),
-        insert_text_format: Some(if c.snippet { InsertTextFormat::SNIPPET } else { InsertTextFormat::PLAIN_TEXT }),
-        text_edit: Some(CompletionTextEdit::Edit(TextEdit { range: v.range(c.replace), new_text: c.insert })),
+        insert_text_format: Some(if c.snippet {
+            InsertTextFormat::SNIPPET
+        } else {
+            InsertTextFormat::PLAIN_TEXT
+        }),
+        text_edit: Some(CompletionTextEdit::Edit(TextEdit {
+            range: v.range(c.replace),
+            new_text: c.insert,
+        })),
         ..CompletionItem::default()
     };
     let items = found.into_iter().map(item).collect();
-    Ok(Some(CompletionResponse::List(CompletionList { is_incomplete: false, items })))
+    Ok(Some(CompletionResponse::List(CompletionList {
+        is_incomplete: false,
+        items,
+    })))
 }
 
 fn kind(k: ide::CompletionKind) -> CompletionItemKind {
@@ -143,10 +192,19 @@ fn kind(k: ide::CompletionKind) -> CompletionItemKind {
 
 pub(crate) fn signatures(st: &mut State, p: SignatureHelpParams) -> Result<Option<SignatureHelp>> {
     let p = p.text_document_position_params;
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
-    let Some(help) = ide::signature_help(v.snapshot, v.doc, v.offset(p.position)) else { return Ok(None) };
-    let words = |text: &str| (!text.is_empty()).then(|| Documentation::MarkupContent(v.markup(text)));
-    let active = help.signatures.get(help.active).and_then(|s| s.active).map(|n| n as u32);
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
+    let Some(help) = ide::signature_help(v.snapshot, v.doc, v.offset(p.position)) else {
+        return Ok(None);
+    };
+    let words =
+        |text: &str| (!text.is_empty()).then(|| Documentation::MarkupContent(v.markup(text)));
+    let active = help
+        .signatures
+        .get(help.active)
+        .and_then(|s| s.active)
+        .map(|n| n as u32);
     let signature = |s: &ide::Signature| {
         let parameter = |p: &ide::Parameter| {
             let slice = s.label.get(p.label.range()).unwrap_or("");
@@ -158,7 +216,10 @@ pub(crate) fn signatures(st: &mut State, p: SignatureHelpParams) -> Result<Optio
             } else {
                 ParameterLabel::Simple(slice.to_owned())
             };
-            ParameterInformation { label, documentation: words(&p.documentation) }
+            ParameterInformation {
+                label,
+                documentation: words(&p.documentation),
+            }
         };
         SignatureInformation {
             label: s.label.clone(),

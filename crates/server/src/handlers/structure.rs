@@ -26,11 +26,18 @@ pub(crate) fn symbol_kind(k: ide::SymbolKind) -> SymbolKind {
     }
 }
 
-pub(crate) fn symbols(st: &mut State, p: DocumentSymbolParams) -> Result<Option<DocumentSymbolResponse>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+pub(crate) fn symbols(
+    st: &mut State,
+    p: DocumentSymbolParams,
+) -> Result<Option<DocumentSymbolResponse>> {
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::document_symbols(v.snapshot, v.doc);
     if v.state.peer.nested_symbols {
-        return Ok(Some(DocumentSymbolResponse::Nested(found.iter().map(|s| nested(&v, s)).collect())));
+        return Ok(Some(DocumentSymbolResponse::Nested(
+            found.iter().map(|s| nested(&v, s)).collect(),
+        )));
     }
     let mut flat = Vec::new();
     for s in &found {
@@ -49,13 +56,18 @@ fn nested(v: &View<'_>, s: &ide::Symbol) -> DocumentSymbol {
         deprecated: None,
         range: v.range(s.span),
         selection_range: v.range(s.focus),
-        children: (!s.children.is_empty()).then(|| s.children.iter().map(|c| nested(v, c)).collect()),
+        children: (!s.children.is_empty())
+            .then(|| s.children.iter().map(|c| nested(v, c)).collect()),
     }
 }
 
 /// An empty name makes one client drop the whole answer.
 fn named(name: &str) -> String {
-    if name.is_empty() { "…".to_owned() } else { name.to_owned() }
+    if name.is_empty() {
+        "…".to_owned()
+    } else {
+        name.to_owned()
+    }
 }
 
 #[allow(deprecated, reason = "the protocol's literal has the field")]
@@ -65,7 +77,10 @@ fn flatten(v: &View<'_>, s: &ide::Symbol, within: Option<&str>, out: &mut Vec<Sy
         kind: symbol_kind(s.kind),
         tags: None,
         deprecated: None,
-        location: Location { uri: v.uri.clone(), range: v.range(s.span) },
+        location: Location {
+            uri: v.uri.clone(),
+            range: v.range(s.span),
+        },
         container_name: within.map(str::to_owned),
     });
     for c in &s.children {
@@ -74,7 +89,10 @@ fn flatten(v: &View<'_>, s: &ide::Symbol, within: Option<&str>, out: &mut Vec<Sy
 }
 
 #[allow(deprecated, reason = "the protocol's literal has the field")]
-pub(crate) fn workspace_symbols(st: &mut State, p: WorkspaceSymbolParams) -> Result<Option<WorkspaceSymbolResponse>> {
+pub(crate) fn workspace_symbols(
+    st: &mut State,
+    p: WorkspaceSymbolParams,
+) -> Result<Option<WorkspaceSymbolResponse>> {
     let keys: Vec<Key> = st.spaces.keys().cloned().collect();
     let mut all = Vec::new();
     for key in &keys {
@@ -84,10 +102,16 @@ pub(crate) fn workspace_symbols(st: &mut State, p: WorkspaceSymbolParams) -> Res
         if st.sync_wide(key).is_err() {
             continue;
         }
-        let Some(snapshot) = st.spaces.get(key).and_then(|s| s.wide()) else { continue };
-        let Some(v) = st.space_view(key, snapshot) else { continue };
+        let Some(snapshot) = st.spaces.get(key).and_then(|s| s.wide()) else {
+            continue;
+        };
+        let Some(v) = st.space_view(key, snapshot) else {
+            continue;
+        };
         for s in ide::workspace_symbols(snapshot, &p.query) {
-            let Some(location) = v.location(s.place) else { continue };
+            let Some(location) = v.location(s.place) else {
+                continue;
+            };
             all.push(SymbolInformation {
                 name: named(&s.name),
                 kind: symbol_kind(s.kind),
@@ -102,13 +126,19 @@ pub(crate) fn workspace_symbols(st: &mut State, p: WorkspaceSymbolParams) -> Res
 }
 
 pub(crate) fn folds(st: &mut State, p: FoldingRangeParams) -> Result<Option<Vec<FoldingRange>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let lines_only = v.state.peer.lines_only;
     let fold = |f: &ide::Fold| {
         let start = v.position(f.span.start);
         let end = v.position(f.span.end);
         // a client that folds whole lines would hide the closing brace
-        let end_line = if lines_only && f.kind == ide::FoldKind::Block { end.line.saturating_sub(1) } else { end.line };
+        let end_line = if lines_only && f.kind == ide::FoldKind::Block {
+            end.line.saturating_sub(1)
+        } else {
+            end.line
+        };
         (end_line > start.line).then(|| FoldingRange {
             start_line: start.line,
             start_character: (!lines_only).then_some(start.character),
@@ -123,29 +153,54 @@ pub(crate) fn folds(st: &mut State, p: FoldingRangeParams) -> Result<Option<Vec<
         })
     };
     let found = ide::folding_ranges(v.snapshot, v.doc);
-    Ok(Some(found.iter().filter_map(fold).take(v.state.peer.fold_limit).collect()))
+    Ok(Some(
+        found
+            .iter()
+            .filter_map(fold)
+            .take(v.state.peer.fold_limit)
+            .collect(),
+    ))
 }
 
-pub(crate) fn selections(st: &mut State, p: SelectionRangeParams) -> Result<Option<Vec<SelectionRange>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+pub(crate) fn selections(
+    st: &mut State,
+    p: SelectionRangeParams,
+) -> Result<Option<Vec<SelectionRange>>> {
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let one = |at: &Position| {
         let offset = v.offset(*at);
         let spans = ide::selection_ranges(v.snapshot, v.doc, offset);
         let mut made: Option<SelectionRange> = None;
         for s in spans.iter().rev() {
-            made = Some(SelectionRange { range: v.range(*s), parent: made.map(Box::new) });
+            made = Some(SelectionRange {
+                range: v.range(*s),
+                parent: made.map(Box::new),
+            });
         }
         // one for every position, as the protocol wants
         made.unwrap_or_else(|| {
             let here = v.position(offset);
-            SelectionRange { range: Range { start: here, end: here }, parent: None }
+            SelectionRange {
+                range: Range {
+                    start: here,
+                    end: here,
+                },
+                parent: None,
+            }
         })
     };
     Ok(Some(p.positions.iter().map(one).collect()))
 }
 
-pub(crate) fn document_links(st: &mut State, p: DocumentLinkParams) -> Result<Option<Vec<DocumentLink>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else { return Ok(None) };
+pub(crate) fn document_links(
+    st: &mut State,
+    p: DocumentLinkParams,
+) -> Result<Option<Vec<DocumentLink>>> {
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
     let found = ide::document_links(v.snapshot, v.doc);
     let link = |l: &ide::DocumentLink| {
         Some(DocumentLink {

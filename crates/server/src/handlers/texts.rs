@@ -21,13 +21,21 @@ pub(crate) fn changed(st: &mut State, p: DidChangeTextDocumentParams) {
     let encoding = st.peer.encoding;
     let change = st.docs.tick();
     let Some(doc) = st.docs.get_mut(&p.text_document.uri) else {
-        st.out.log(Kind::Warning, format!("A change of {}, which is not open.", p.text_document.uri.as_str()));
+        st.out.log(
+            Kind::Warning,
+            format!(
+                "A change of {}, which is not open.",
+                p.text_document.uri.as_str()
+            ),
+        );
         return;
     };
     doc.apply(p.content_changes, encoding);
     doc.version = p.text_document.version;
     doc.change = change;
-    let Home::Space { key, path } = doc.home.clone() else { return };
+    let Home::Space { key, path } = doc.home.clone() else {
+        return;
+    };
     let mut cost = Duration::ZERO;
     let mut seen_elsewhere = false;
     if let Some(space) = st.spaces.get_mut(&key) {
@@ -44,7 +52,9 @@ pub(crate) fn changed(st: &mut State, p: DidChangeTextDocumentParams) {
 
 /// Whether another file uses it, so that a change of it is seen there.
 fn is_used(s: &downlead_eval::Snapshot, path: &str) -> bool {
-    let Some(file) = s.files().iter().position(|f| f.path == path) else { return false };
+    let Some(file) = s.files().iter().position(|f| f.path == path) else {
+        return false;
+    };
     (0..s.files().len()).any(|i| i != file && s.uses(i).iter().any(|(u, _)| *u == file))
 }
 
@@ -56,19 +66,32 @@ pub(crate) fn closed(st: &mut State, p: DidCloseTextDocumentParams) {
     st.close(&p.text_document.uri);
 }
 
-pub(crate) fn diagnostic(st: &mut State, p: DocumentDiagnosticParams) -> Result<DocumentDiagnosticReportResult> {
-    let items = st.view(&p.text_document.uri)?.map(|v| pulled(&v)).unwrap_or_default();
+pub(crate) fn diagnostic(
+    st: &mut State,
+    p: DocumentDiagnosticParams,
+) -> Result<DocumentDiagnosticReportResult> {
+    let items = st
+        .view(&p.text_document.uri)?
+        .map(|v| pulled(&v))
+        .unwrap_or_default();
     let mut hasher = FxHasher::default();
-    serde_json::to_string(&items).unwrap_or_default().hash(&mut hasher);
+    serde_json::to_string(&items)
+        .unwrap_or_default()
+        .hash(&mut hasher);
     let id = format!("{:016x}", hasher.finish());
     let report = if p.previous_result_id.as_deref() == Some(&*id) {
         DocumentDiagnosticReport::Unchanged(RelatedUnchangedDocumentDiagnosticReport {
-            unchanged_document_diagnostic_report: UnchangedDocumentDiagnosticReport { result_id: id },
+            unchanged_document_diagnostic_report: UnchangedDocumentDiagnosticReport {
+                result_id: id,
+            },
             related_documents: None,
         })
     } else {
         DocumentDiagnosticReport::Full(RelatedFullDocumentDiagnosticReport {
-            full_document_diagnostic_report: FullDocumentDiagnosticReport { result_id: Some(id), items },
+            full_document_diagnostic_report: FullDocumentDiagnosticReport {
+                result_id: Some(id),
+                items,
+            },
             related_documents: None,
         })
     };

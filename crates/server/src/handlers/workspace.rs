@@ -26,7 +26,11 @@ pub(crate) fn initialized(st: &mut State, jobs: &std::sync::mpsc::Sender<Job>) {
         registrations.push(json!({ "id": "content", "method": "workspace/textDocumentContent", "registerOptions": schemes }));
     }
     if !registrations.is_empty() {
-        st.out.ask("client/registerCapability", json!({ "registrations": registrations }), |_| {});
+        st.out.ask(
+            "client/registerCapability",
+            json!({ "registrations": registrations }),
+            |_| {},
+        );
     }
     ask_settings(st, jobs);
 }
@@ -36,24 +40,42 @@ fn ask_settings(st: &State, jobs: &std::sync::mpsc::Sender<Job>) {
     if !st.peer.configuration {
         return;
     }
-    let folders: Vec<Uri> = if st.peer.folders.len() > 1 { st.peer.folders.clone() } else { Vec::new() };
+    let folders: Vec<Uri> = if st.peer.folders.len() > 1 {
+        st.peer.folders.clone()
+    } else {
+        Vec::new()
+    };
     let mut items = vec![json!({ "section": "downlead" })];
-    items.extend(folders.iter().map(|f| json!({ "section": "downlead", "scopeUri": f })));
+    items.extend(
+        folders
+            .iter()
+            .map(|f| json!({ "section": "downlead", "scopeUri": f })),
+    );
     let jobs = jobs.clone();
-    st.out.ask("workspace/configuration", json!({ "items": items }), move |answer| {
-        let Some(Value::Array(all)) = answer else { return };
-        _ = jobs.send(Box::new(move |st: &mut State| {
-            for (i, value) in all.iter().enumerate() {
-                let folder = i.checked_sub(1).and_then(|i| folders.get(i));
-                if i == 0 || folder.is_some() {
-                    st.configure(folder, value);
+    st.out.ask(
+        "workspace/configuration",
+        json!({ "items": items }),
+        move |answer| {
+            let Some(Value::Array(all)) = answer else {
+                return;
+            };
+            _ = jobs.send(Box::new(move |st: &mut State| {
+                for (i, value) in all.iter().enumerate() {
+                    let folder = i.checked_sub(1).and_then(|i| folders.get(i));
+                    if i == 0 || folder.is_some() {
+                        st.configure(folder, value);
+                    }
                 }
-            }
-        }));
-    });
+            }));
+        },
+    );
 }
 
-pub(crate) fn configuration(st: &mut State, p: DidChangeConfigurationParams, jobs: &std::sync::mpsc::Sender<Job>) {
+pub(crate) fn configuration(
+    st: &mut State,
+    p: DidChangeConfigurationParams,
+    jobs: &std::sync::mpsc::Sender<Job>,
+) {
     if st.peer.configuration {
         // what is sent along may be anything; the client says itself what holds
         ask_settings(st, jobs);
@@ -63,7 +85,9 @@ pub(crate) fn configuration(st: &mut State, p: DidChangeConfigurationParams, job
 }
 
 pub(crate) fn folders(st: &mut State, p: DidChangeWorkspaceFoldersParams) {
-    st.peer.folders.retain(|f| !p.event.removed.iter().any(|r| r.uri == *f));
+    st.peer
+        .folders
+        .retain(|f| !p.event.removed.iter().any(|r| r.uri == *f));
     for added in p.event.added {
         if !st.peer.folders.contains(&added.uri) {
             st.peer.folders.push(added.uri);
@@ -77,7 +101,9 @@ pub(crate) fn folders(st: &mut State, p: DidChangeWorkspaceFoldersParams) {
 pub(crate) fn watched(st: &mut State, p: DidChangeWatchedFilesParams) {
     let mut found = false;
     for change in p.changes {
-        let Some(path) = uris::to_path(&change.uri) else { continue };
+        let Some(path) = uris::to_path(&change.uri) else {
+            continue;
+        };
         if st.docs.get(&change.uri).is_some() {
             // what is open is what the editor says
             continue;
@@ -110,10 +136,17 @@ pub(crate) fn will_rename(st: &mut State, p: RenameFilesParams) -> Result<Option
     for key in &keys {
         let Key::Root(root) = key else { continue };
         st.sync_wide(key)?;
-        let Some(snapshot) = st.spaces.get(key).and_then(|s| s.wide()) else { continue };
-        let Some(v) = st.space_view(key, snapshot) else { continue };
+        let Some(snapshot) = st.spaces.get(key).and_then(|s| s.wide()) else {
+            continue;
+        };
+        let Some(v) = st.space_view(key, snapshot) else {
+            continue;
+        };
         let moved = |path: &str| {
-            moves.iter().find(|(old, _)| uris::below(root, old).as_deref() == Some(path)).and_then(|(_, new)| uris::below(root, new))
+            moves
+                .iter()
+                .find(|(old, _)| uris::below(root, old).as_deref() == Some(path))
+                .and_then(|(_, new)| uris::below(root, new))
         };
         let mut edits = Vec::new();
         for (i, file) in snapshot.files().iter().enumerate() {
@@ -124,15 +157,25 @@ pub(crate) fn will_rename(st: &mut State, p: RenameFilesParams) -> Result<Option
                 if to == *old && from == file.path {
                     continue;
                 }
-                let Some((_, span)) = snapshot.place(*loc) else { continue };
+                let Some((_, span)) = snapshot.place(*loc) else {
+                    continue;
+                };
                 let written = file.text().get(span.range()).unwrap_or("");
                 let bare = written.trim_matches('"');
                 let relative = relative(&from, &to);
                 if normalise(&from, bare).as_deref() == Some(&*to) {
                     continue;
                 }
-                let text = if bare.len() == written.len() { relative } else { format!("\"{relative}\"") };
-                edits.push(ide::TextEdit { doc: ide::Doc::File(i), span, text });
+                let text = if bare.len() == written.len() {
+                    relative
+                } else {
+                    format!("\"{relative}\"")
+                };
+                edits.push(ide::TextEdit {
+                    doc: ide::Doc::File(i),
+                    span,
+                    text,
+                });
             }
         }
         if edits.is_empty() {
@@ -164,9 +207,15 @@ fn relative(from: &str, to: &str) -> String {
     let mut base: Vec<&str> = from.split('/').collect();
     base.pop();
     let parts: Vec<&str> = to.split('/').collect();
-    let same = base.iter().zip(&parts[..parts.len() - 1]).take_while(|(a, b)| a == b).count();
+    let same = base
+        .iter()
+        .zip(&parts[..parts.len() - 1])
+        .take_while(|(a, b)| a == b)
+        .count();
     let up = std::iter::repeat_n("..", base.len() - same);
-    up.chain(parts[same..].iter().copied()).collect::<Vec<_>>().join("/")
+    up.chain(parts[same..].iter().copied())
+        .collect::<Vec<_>>()
+        .join("/")
 }
 
 #[cfg(test)]

@@ -130,7 +130,9 @@ impl Client {
     pub(crate) fn fails(&mut self, method: &str, params: Value) -> i64 {
         let id = self.begin(method, params);
         let answer = self.answer(id);
-        answer["error"]["code"].as_i64().unwrap_or_else(|| panic!("{method}: {answer}"))
+        answer["error"]["code"]
+            .as_i64()
+            .unwrap_or_else(|| panic!("{method}: {answer}"))
     }
 
     /// The first message, now or later, that fits. Others are kept.
@@ -138,13 +140,20 @@ impl Client {
         self.within(PATIENCE, fits).expect("the server says it")
     }
 
-    pub(crate) fn within(&mut self, time: Duration, fits: impl Fn(&Value) -> bool) -> Option<Value> {
+    pub(crate) fn within(
+        &mut self,
+        time: Duration,
+        fits: impl Fn(&Value) -> bool,
+    ) -> Option<Value> {
         if let Some(i) = self.inbox.iter().position(&fits) {
             return self.inbox.remove(i);
         }
         let until = Instant::now() + time;
         loop {
-            match self.messages.recv_timeout(until.saturating_duration_since(Instant::now())) {
+            match self
+                .messages
+                .recv_timeout(until.saturating_duration_since(Instant::now()))
+            {
                 Ok(message) => {
                     self.log.push(json!({ "d": "<", "m": message }));
                     self.oblige(&message);
@@ -161,7 +170,12 @@ impl Client {
 
     /// Answers what the server asks.
     fn oblige(&mut self, message: &Value) {
-        let (Some(id), Some(method)) = (message.get("id"), message.get("method").and_then(Value::as_str)) else { return };
+        let (Some(id), Some(method)) = (
+            message.get("id"),
+            message.get("method").and_then(Value::as_str),
+        ) else {
+            return;
+        };
         let result = match method {
             "workspace/configuration" => {
                 let n = message["params"]["items"].as_array().map_or(0, Vec::len);
@@ -186,7 +200,9 @@ impl Client {
     /// Diagnostics of that version.
     pub(crate) fn diagnostics(&mut self, uri: &str, version: i64) -> Vec<Value> {
         let mut m = self.wait(|m| {
-            m["method"] == "textDocument/publishDiagnostics" && m["params"]["uri"] == uri && m["params"]["version"] == version
+            m["method"] == "textDocument/publishDiagnostics"
+                && m["params"]["uri"] == uri
+                && m["params"]["version"] == version
         });
         match m["params"]["diagnostics"].take() {
             Value::Array(all) => all,
@@ -200,7 +216,10 @@ impl Client {
 
     pub(crate) fn hints(&mut self, uri: &str) -> Value {
         let range = json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 1_000_000, "character": 0 } });
-        self.ask("textDocument/inlayHint", json!({ "textDocument": { "uri": uri }, "range": range }))
+        self.ask(
+            "textDocument/inlayHint",
+            json!({ "textDocument": { "uri": uri }, "range": range }),
+        )
     }
 
     /// Says good-bye; the exit status.
@@ -232,12 +251,18 @@ impl Drop for Client {
     /// With `DOWNLEAD_LSP_LOG` naming a folder, leaves the conversation there: `metamodel.py`
     /// checks it.
     fn drop(&mut self) {
-        let Some(folder) = std::env::var_os("DOWNLEAD_LSP_LOG") else { return };
-        let name = std::thread::current().name().unwrap_or("session").replace("::", "-");
+        let Some(folder) = std::env::var_os("DOWNLEAD_LSP_LOG") else {
+            return;
+        };
+        let name = std::thread::current()
+            .name()
+            .unwrap_or("session")
+            .replace("::", "-");
         let lines: Vec<String> = self.log.iter().map(Value::to_string).collect();
         static NEXT: std::sync::atomic::AtomicU32 = std::sync::atomic::AtomicU32::new(1);
         let n = NEXT.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
-        let file = std::path::Path::new(&folder).join(format!("{name}.{}.{n}.jsonl", std::process::id()));
+        let file =
+            std::path::Path::new(&folder).join(format!("{name}.{}.{n}.jsonl", std::process::id()));
         std::fs::write(file, lines.join("\n") + "\n").expect("the log can be written");
     }
 }
@@ -251,7 +276,10 @@ fn read(from: &mut PipeReader) -> Option<Value> {
         head.push(byte[0]);
     }
     let head = String::from_utf8(head).expect("a header");
-    let length = head.lines().find_map(|l| l.strip_prefix("Content-Length: ")).expect("a length");
+    let length = head
+        .lines()
+        .find_map(|l| l.strip_prefix("Content-Length: "))
+        .expect("a length");
     let mut body = vec![0; length.parse().expect("a number")];
     from.read_exact(&mut body).ok()?;
     Some(serde_json::from_slice(&body).expect("JSON"))
