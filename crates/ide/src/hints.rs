@@ -84,8 +84,13 @@ impl Line {
 
     fn word(&mut self, text: impl Into<String>) {
         let text = text.into();
-        if !text.is_empty() {
-            self.push(text, None, None);
+        match self.parts.last_mut() {
+            _ if text.is_empty() => {}
+            // words alone run on
+            Some(last) if last.tooltip.is_none() && last.target.is_none() => {
+                last.text.push_str(&text)
+            }
+            _ => self.push(text, None, None),
         }
     }
 }
@@ -253,7 +258,7 @@ impl Hints<'_, '_> {
         for (i, (b, n)) in shown.into_iter().enumerate() {
             line.word(separator(i, count));
             line.word(label(b, many));
-            let before = line.parts.len();
+            let mut before = false;
             let source = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
             if kinds.loss && (!source || n.loss_db.abs() >= 0.005) {
                 line.push(
@@ -261,6 +266,7 @@ impl Hints<'_, '_> {
                     details.then(|| format!("loss of this part; {} so far", db(n.cumulative_db))),
                     target,
                 );
+                before = true;
             }
             if kinds.power && n.power_w.is_finite() {
                 let value = if receive {
@@ -268,14 +274,9 @@ impl Hints<'_, '_> {
                 } else {
                     power(n.power_w)
                 };
-                let arrow = if line.parts.len() > before {
-                    " → "
-                } else {
-                    "→ "
-                };
-                line.word(arrow);
+                let arrow = if before { " → " } else { "→ " };
                 line.push(
-                    padded(&value, 7),
+                    format!("{arrow}{}", padded(&value, 7)),
                     details.then(|| {
                         if receive {
                             "level here when the receiver just gets what it needs".to_owned()

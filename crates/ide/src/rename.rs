@@ -2,10 +2,10 @@
 
 use std::sync::Arc;
 
-use downlead_base::{Severity, Span};
-use downlead_eval::Snapshot;
+use downlead_base::{ItemId, Severity, Span};
+use downlead_eval::{FileEntry, Snapshot};
 use downlead_station::keywords::{WORDS, keyword};
-use downlead_station::{LoadError, Loader};
+use downlead_station::{LoadError, Loader, keyword_of};
 use downlead_syntax::{Placed, SyntaxKind, tokens};
 use rustc_hash::FxHashMap;
 
@@ -238,12 +238,61 @@ impl Loader for Texts {
 
 /// The snapshot as it would be after some edits.
 pub(crate) fn with_edits(s: &Snapshot, edits: &[TextEdit]) -> Snapshot {
+    let roots: Vec<String> = s
+        .files()
+        .iter()
+        .filter(|f| f.root)
+        .map(|f| f.path.clone())
+        .collect();
+    reload(s, edits, &roots, &|_, f| f.text().to_owned())
+}
+
+/// The same for one station or chain of a file: all others are left out, so that the answer comes
+/// at once in a long file too. Offsets stay.
+pub(crate) fn item_with_edits(
+    s: &Snapshot,
+    file: usize,
+    item: ItemId,
+    edits: &[TextEdit],
+) -> Snapshot {
+    let Some(path) = s.files().get(file).map(|f| f.path.clone()) else {
+        return with_edits(s, edits);
+    };
+    reload(s, edits, &[path], &|i, f| {
+        if i != file {
+            return f.text().to_owned();
+        }
+        let mut text = String::with_capacity(f.text().len());
+        for p in f.tree.items() {
+            let other =
+                p.item.id != item && matches!(keyword_of(&p.item), Some("station" | "chain"));
+            if other {
+                text.extend(
+                    p.item
+                        .text()
+                        .bytes()
+                        .map(|b| if b == b'\n' { '\n' } else { ' ' }),
+                );
+            } else {
+                text.push_str(p.item.text());
+            }
+        }
+        text
+    })
+}
+
+fn reload(
+    s: &Snapshot,
+    edits: &[TextEdit],
+    roots: &[String],
+    text_of: &dyn Fn(usize, &FileEntry) -> String,
+) -> Snapshot {
     let mut texts = FxHashMap::default();
     for (i, f) in s.files().iter().enumerate() {
         if f.error.is_some() {
             continue;
         }
-        let mut text = f.text().to_owned();
+        let mut text = text_of(i, f);
         let mut mine: Vec<&TextEdit> = edits.iter().filter(|e| e.doc == Doc::File(i)).collect();
         mine.sort_by_key(|e| std::cmp::Reverse((e.span.start, e.span.end)));
         for e in mine {
@@ -253,11 +302,5 @@ pub(crate) fn with_edits(s: &Snapshot, edits: &[TextEdit]) -> Snapshot {
         }
         texts.insert(f.path.clone(), Arc::from(text));
     }
-    let roots: Vec<String> = s
-        .files()
-        .iter()
-        .filter(|f| f.root)
-        .map(|f| f.path.clone())
-        .collect();
-    Snapshot::load(&roots, &Texts(texts))
+    Snapshot::load(roots, &Texts(texts))
 }

@@ -11,7 +11,7 @@ use downlead_station::model::{
 };
 use downlead_syntax::{AtomKind, ExprKind, Number};
 
-use crate::rename::with_edits;
+use crate::rename::item_with_edits;
 use crate::resolve::owner;
 use crate::view::{Action, ActionKind, Doc, TextEdit, View, doc_text, line_end, line_start, tree};
 
@@ -242,6 +242,8 @@ fn spare(
     let place = view.place(line)?;
     // after an edit above it the statement stands elsewhere
     let want = place.span.start.checked_add_signed(shift.cast_signed())?;
+    let path = &s.files().get(file)?.path;
+    let file = which.files().iter().position(|f| f.path == *path)?;
     let seen = View::new(which);
     let mut worst: Option<f64> = None;
     for scope in which.scopes().iter().filter(|x| x.file() == file) {
@@ -361,7 +363,7 @@ fn lengths(
                 .view
                 .place(loc)
                 .is_some_and(|p| p.span.start > edit.span.start && p.doc == edit.doc);
-            let after = with_edits(s, std::slice::from_ref(&try_it));
+            let after = item_with_edits(s, scope.file(), loc.item, std::slice::from_ref(&try_it));
             let shift = if above { moved } else { 0 };
             let Some(left) = spare(s, scope.file(), loc, ask.view, Some((&after, shift))) else {
                 break;
