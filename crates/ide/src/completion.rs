@@ -458,6 +458,9 @@ impl<'a> List<'a> {
             }
             return;
         }
+        if self.at.last_word() == "for" {
+            return self.words(1, &["sinad"]);
+        }
         self.qualifiers(cx, word, last.kind);
         if !matches!(last.kind, SyntaxKind::Unit) {
             self.lets(6, &kinds);
@@ -479,7 +482,22 @@ impl<'a> List<'a> {
             "with",
             "by",
         ];
-        let have: BTreeSet<&str> = self.at.head.iter().map(|t| t.text).collect();
+        // what a statement says once is not offered again; these may come in every group
+        let again = ["added", "wet", "on", "passes"];
+        let group = self
+            .at
+            .head
+            .iter()
+            .rposition(|t| t.kind == SyntaxKind::Comma)
+            .unwrap_or(0);
+        let have: BTreeSet<&str> = self
+            .at
+            .head
+            .iter()
+            .enumerate()
+            .filter(|(i, t)| *i >= group || !again.contains(&t.text))
+            .map(|(_, t)| t.text)
+            .collect();
         let mut list: Vec<&str> = match (cx, word) {
             (_, "run" | "jumper" | "tail") => vec!["of", "added", "wet", "ends"],
             (_, "transmitter" | "power") => {

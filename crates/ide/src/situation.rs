@@ -239,7 +239,7 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "ambient" | "temperature" => vec![Temperature],
         "conductor" if word == "rating" => vec![Temperature],
         "on" if word == "chain" => vec![Frequency],
-        "added" | "wet" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
+        "added" | "wet" | "for" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
             vec![Decibel]
         }
         "passes" | "valid" => vec![Frequency],

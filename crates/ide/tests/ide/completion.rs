@@ -195,3 +195,69 @@ fn signatures_follow_the_cursor() {
         "none"
     );
 }
+
+/// Every word of every example is offered where it stands: with the cursor before it, and the rest
+/// of the line gone.
+#[test]
+fn every_word_of_the_examples_is_offered() {
+    use downlead_ide::{Doc, TokenKind, semantic_tokens};
+    let mut missed = std::collections::BTreeSet::new();
+    // the hill's earlier revisions say nothing the last one does not
+    let earlier = |p: &String| ["rev1", "rev3"].iter().any(|r| p.contains(r));
+    for path in downlead_testkit::example_files()
+        .into_iter()
+        .filter(|p| !earlier(p))
+    {
+        let files = downlead_testkit::examples();
+        let mut s = downlead_eval::Snapshot::load(std::slice::from_ref(&path), &files);
+        let doc = Doc::File(0);
+        let text = s.files()[0].text().to_owned();
+        for t in semantic_tokens(&s, doc, None) {
+            let word = &text[t.span.range()];
+            let declared = t.modifiers & 1 == 1;
+            if declared
+                || matches!(
+                    t.kind,
+                    TokenKind::Number
+                        | TokenKind::Text
+                        | TokenKind::Comment
+                        | TokenKind::Operator
+                        | TokenKind::Person
+                )
+            {
+                continue;
+            }
+            let end = text[t.span.start as usize..]
+                .find('\n')
+                .map_or(text.len(), |i| t.span.start as usize + i);
+            let gone = text[t.span.start as usize..end].to_owned();
+            // a block that opens on the line stays open
+            let stays = if gone.trim_end().ends_with('{') {
+                " {"
+            } else {
+                ""
+            };
+            let cut = downlead_base::Span::new(t.span.start, u32::try_from(end).unwrap());
+            s.edit(0, cut, stays, &files);
+            let all = completion(&s, doc, t.span.start, &plain());
+            let offered = all
+                .iter()
+                .any(|x| x.label == word || x.label.split([' ', '.']).any(|w| w == word));
+            if !offered {
+                let line = text[..end]
+                    .rsplit('\n')
+                    .next()
+                    .unwrap_or("")
+                    .trim()
+                    .to_owned();
+                missed.insert(format!("{word} in `{line}`"));
+            }
+            let back = downlead_base::Span::new(
+                t.span.start,
+                t.span.start + u32::try_from(stays.len()).unwrap(),
+            );
+            s.edit(0, back, &gone, &files);
+        }
+    }
+    assert!(missed.is_empty(), "{missed:#?}");
+}
