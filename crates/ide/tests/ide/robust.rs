@@ -9,7 +9,7 @@ use downlead_testkit::Files;
 use crate::case::{HILL, applied};
 
 fn check(text: &str, step: usize) {
-    let files = Files::default().with("main.downlead", text.to_owned());
+    let files = Files::default().with("main.downlead", text);
     let s = Snapshot::load(&["main.downlead".to_owned()], &files);
     let doc = Doc::File(0);
     let c = Config::default();
