@@ -1,9 +1,9 @@
 #!/usr/bin/env bash
 # The session in VS Code: its server part with the packaged extension, its page in a headless browser.
-# usage: vscode.sh FOLDER CODE_SERVER VSIX CHROMIUM
+# usage: vscode.sh FOLDER CODE_SERVER VSIX CHROMIUM [DRIVER]
 set -uo pipefail
 here="$(cd "$(dirname "$0")" && pwd)"
-folder="$(realpath "$1")" code="$2" vsix="$3" chromium="$4"
+folder="$(realpath "$1")" code="$2" vsix="$3" chromium="$4" driver="${5:-$here/vscode.js}"
 modules="$(dirname "$(dirname "$code")")"
 export HOME="$folder/home" PATH="$folder/bin:$PATH"
 unset XDG_CONFIG_HOME XDG_DATA_HOME VSCODE_IPC_HOOK_CLI
@@ -33,7 +33,7 @@ for _ in $(seq 150); do
     python3 -c "import urllib.request as u; u.urlopen('http://127.0.0.1:$port/healthz', timeout=1)" 2> /dev/null && break
     sleep 0.2
 done
-NODE_PATH="$modules" node "$here/vscode.js" "$folder" "$port" "$chromium"
+NODE_PATH="$modules" node "$driver" "$folder" "$port" "$chromium"
 status=$?
 # the server of the language ends with its editor
 ended() { python3 -c 'import sys; sys.path.insert(0, sys.argv[1]); import story; sys.exit(not story.Story(sys.argv[2]).ended())' "$here" "$folder"; }
