@@ -23,7 +23,13 @@ struct Page {
 }
 
 fn page(code: &Code) -> Page {
-    let mut p = Page { title: String::new(), prose: String::new(), bad: String::new(), fixed: String::new(), more: Vec::new() };
+    let mut p = Page {
+        title: String::new(),
+        prose: String::new(),
+        bad: String::new(),
+        fixed: String::new(),
+        more: Vec::new(),
+    };
     let mut fence: Option<(String, String)> = None;
     for line in code.page.lines() {
         match (&mut fence, line.strip_prefix("```")) {
@@ -38,7 +44,12 @@ fn page(code: &Code) -> Page {
                 match info.as_str() {
                     "downlead" => p.bad += &text,
                     "downlead-fixed" => p.fixed += &text,
-                    _ => p.more.push((info.strip_prefix("downlead ").expect("a known fence").to_owned(), text)),
+                    _ => p.more.push((
+                        info.strip_prefix("downlead ")
+                            .expect("a known fence")
+                            .to_owned(),
+                        text,
+                    )),
                 }
             }
         }
@@ -59,7 +70,12 @@ fn load(code: &Code, text: &str, more: &[(String, String)]) -> Snapshot {
 fn words(s: &Snapshot, d: &Diagnostic) -> String {
     let places = Places::new(s);
     let (file, _, line) = places.at(d.primary.loc);
-    format!("{file}:{line}: {} {}: {}", d.severity.name(), d.code.id, d.message)
+    format!(
+        "{file}:{line}: {} {}: {}",
+        d.severity.name(),
+        d.code.id,
+        d.message
+    )
 }
 
 #[test]
@@ -69,14 +85,25 @@ fn pages_have_the_tables_title_and_say_something() {
         assert_eq!(p.title, code.title, "{}", code.id);
         let sentences = p.prose.matches(['.', ':', ';']).count();
         assert!(sentences >= 2, "{}: hardly a word", code.id);
-        assert!(!p.bad.is_empty() && !p.fixed.is_empty(), "{}: an example is missing", code.id);
-        assert!(p.prose.len() < 1200, "{}: too long for a page on a screen", code.id);
+        assert!(
+            !p.bad.is_empty() && !p.fixed.is_empty(),
+            "{}: an example is missing",
+            code.id
+        );
+        assert!(
+            p.prose.len() < 1200,
+            "{}: too long for a page on a screen",
+            code.id
+        );
     }
 }
 
 /// What an example cannot show without something else being said too, and why.
-const ALSO: &[(&str, &str, &str)] =
-    &[("foldback", "swr-not-added", "an SWR that makes a transmitter turn down is one whose cost is told")];
+const ALSO: &[(&str, &str, &str)] = &[(
+    "foldback",
+    "swr-not-added",
+    "an SWR that makes a transmitter turn down is one whose cost is told",
+)];
 
 #[test]
 fn every_example_triggers_its_code_and_no_other() {
@@ -89,7 +116,9 @@ fn every_example_triggers_its_code_and_no_other() {
             wrong.push(format!("{} is not triggered", code.id));
         }
         for d in &found {
-            let also = ALSO.iter().any(|(c, other, _)| *c == code.id && *other == d.code.id);
+            let also = ALSO
+                .iter()
+                .any(|(c, other, _)| *c == code.id && *other == d.code.id);
             if d.code.id != code.id && !also {
                 wrong.push(format!("{} also gives: {}", code.id, words(&s, d)));
             }
@@ -104,7 +133,11 @@ fn every_mended_form_is_free_of_findings() {
     for code in CODES {
         let p = page(code);
         let s = load(code, &p.fixed, &p.more);
-        wrong.extend(s.diagnostics().iter().map(|d| format!("{} mended: {}", code.id, words(&s, d))));
+        wrong.extend(
+            s.diagnostics()
+                .iter()
+                .map(|d| format!("{} mended: {}", code.id, words(&s, d))),
+        );
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
@@ -133,17 +166,32 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
             for f in d.fixes.iter().filter(|f| f.preferred) {
                 let main = format!("{}.downlead", code.id);
                 let mut text = s.files()[0].text().to_owned();
-                let mut edits: Vec<_> = f.edits.iter().filter_map(|e| Some((s.place(e.loc)?, &e.text))).collect();
+                let mut edits: Vec<_> = f
+                    .edits
+                    .iter()
+                    .filter_map(|e| Some((s.place(e.loc)?, &e.text)))
+                    .collect();
                 edits.sort_by_key(|e| std::cmp::Reverse(e.0.1.start));
                 for ((file, span), with) in edits {
                     assert_eq!(s.files()[file].path, main, "{}", code.id);
                     text.replace_range(span.range(), with);
                 }
                 let mended = load(code, &text, &p.more);
-                let still = mended.diagnostics().iter().filter(|x| x.code.id == d.code.id).count();
-                let before = s.diagnostics().iter().filter(|x| x.code.id == d.code.id).count();
+                let still = mended
+                    .diagnostics()
+                    .iter()
+                    .filter(|x| x.code.id == d.code.id)
+                    .count();
+                let before = s
+                    .diagnostics()
+                    .iter()
+                    .filter(|x| x.code.id == d.code.id)
+                    .count();
                 if still >= before {
-                    wrong.push(format!("{}: `{}` does not mend it:\n{text}", code.id, f.title));
+                    wrong.push(format!(
+                        "{}: `{}` does not mend it:\n{text}",
+                        code.id, f.title
+                    ));
                 }
             }
         }
@@ -153,11 +201,31 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
 
 /// What is rightly said about the examples: file, code, why.
 const EXPECTED: &[(&str, &str, &str)] = &[
-    ("hf-multiband.downlead", "swr-not-added", "a doublet far off resonance is what the tuner is for"),
-    ("pellgarrow/rev1.downlead", "limit-cannot-tell", "the scenario: both bands nearer to the limit than the doubt"),
-    ("pellgarrow/rev3.downlead", "limit-cannot-tell", "the scenario: 2 m after the cable was renewed"),
-    ("pellgarrow/rev3.downlead", "limit-not-met", "the scenario: 70 cm after the cable was renewed"),
-    ("shack/shack.downlead", "one-loss-many-bands", "both protectors are guessed by one figure for all bands"),
+    (
+        "hf-multiband.downlead",
+        "swr-not-added",
+        "a doublet far off resonance is what the tuner is for",
+    ),
+    (
+        "pellgarrow/rev1.downlead",
+        "limit-cannot-tell",
+        "the scenario: both bands nearer to the limit than the doubt",
+    ),
+    (
+        "pellgarrow/rev3.downlead",
+        "limit-cannot-tell",
+        "the scenario: 2 m after the cable was renewed",
+    ),
+    (
+        "pellgarrow/rev3.downlead",
+        "limit-not-met",
+        "the scenario: 70 cm after the cable was renewed",
+    ),
+    (
+        "shack/shack.downlead",
+        "one-loss-many-bands",
+        "both protectors are guessed by one figure for all bands",
+    ),
 ];
 
 #[test]
@@ -185,8 +253,12 @@ fn library_gives_no_false_alarm() {
     for f in &downlead_station::library().files {
         let (name, f) = f;
         let s = common::load(f.text());
-        let found: Vec<String> =
-            s.diagnostics().iter().filter(|d| d.code.id != "library-replaced").map(|d| words(&s, d)).collect();
+        let found: Vec<String> = s
+            .diagnostics()
+            .iter()
+            .filter(|d| d.code.id != "library-replaced")
+            .map(|d| words(&s, d))
+            .collect();
         assert!(found.is_empty(), "{name}:\n{}", found.join("\n"));
     }
 }
@@ -206,7 +278,11 @@ fn sound_texts() -> Vec<(String, String)> {
 /// Findings of one text, by code and message. Files it uses are not there; that adds the same to
 /// both sides of a comparison.
 fn said(text: &str) -> Vec<(&'static str, String)> {
-    common::load(text).diagnostics().into_iter().map(|d| (d.code.id, d.message)).collect()
+    common::load(text)
+        .diagnostics()
+        .into_iter()
+        .map(|d| (d.code.id, d.message))
+        .collect()
 }
 
 /// Changes one line after the other; reports where nothing new is said about it.
@@ -217,7 +293,9 @@ fn lines_in_silence(change: impl Fn(&str) -> Option<String>) -> BTreeSet<String>
         let lines: Vec<&str> = text.lines().collect();
         for (i, line) in lines.iter().enumerate() {
             let code = line.split("//").next().unwrap_or("").trim_end();
-            let Some(changed) = change(code) else { continue };
+            let Some(changed) = change(code) else {
+                continue;
+            };
             let mut all = lines.clone();
             all[i] = &changed;
             if said(&all.join("\n")).iter().all(|d| before.contains(d)) {
@@ -229,13 +307,25 @@ fn lines_in_silence(change: impl Fn(&str) -> Option<String>) -> BTreeSet<String>
 }
 
 const PARTS: &[&str] = &[
-    "antenna", "protector", "divider", "load", "receiver", "isolator", "transmitter", "duplexer", "diplexer", "switch", "tuner",
+    "antenna",
+    "protector",
+    "divider",
+    "load",
+    "receiver",
+    "isolator",
+    "transmitter",
+    "duplexer",
+    "diplexer",
+    "switch",
+    "tuner",
 ];
 
 #[test]
 fn a_word_too_many_is_never_swallowed() {
     let silent = lines_in_silence(|code| {
-        let (head, tail) = code.strip_suffix('{').map_or((code, ""), |h| (h.trim_end(), " {"));
+        let (head, tail) = code
+            .strip_suffix('{')
+            .map_or((code, ""), |h| (h.trim_end(), " {"));
         let words: Vec<&str> = head.split_whitespace().collect();
         let free = words.is_empty()
             || head.trim_start().starts_with("use ")
@@ -245,7 +335,11 @@ fn a_word_too_many_is_never_swallowed() {
             || head.contains(" for ");
         (!free).then(|| format!("{head} xyzzy{tail}"))
     });
-    assert!(silent.is_empty(), "{}", silent.into_iter().collect::<Vec<_>>().join("\n"));
+    assert!(
+        silent.is_empty(),
+        "{}",
+        silent.into_iter().collect::<Vec<_>>().join("\n")
+    );
 }
 
 #[test]
@@ -260,7 +354,11 @@ fn a_line_without_its_value_is_never_passed_over() {
             || matches!(words[0], "antenna" | "load" | "receiver" | "use");
         (!free).then(|| format!("{}{}", &code[..indent], words[0]))
     });
-    assert!(silent.is_empty(), "{}", silent.into_iter().collect::<Vec<_>>().join("\n"));
+    assert!(
+        silent.is_empty(),
+        "{}",
+        silent.into_iter().collect::<Vec<_>>().join("\n")
+    );
 }
 
 /// Half a line, cut behind each of its words, never brings the program down and, where it breaks
@@ -272,13 +370,22 @@ fn one_slip_is_no_flood() {
         let before = said(&text);
         let lines: Vec<&str> = text.lines().collect();
         for (i, line) in lines.iter().enumerate() {
-            for (cut, _) in line.match_indices(' ').filter(|(c, _)| !line[..*c].trim().is_empty()) {
+            for (cut, _) in line
+                .match_indices(' ')
+                .filter(|(c, _)| !line[..*c].trim().is_empty())
+            {
                 let mut all = lines.clone();
                 all[i] = &line[..cut];
-                let new: Vec<String> =
-                    said(&all.join("\n")).into_iter().filter(|d| !before.contains(d)).map(|d| format!("{}: {}", d.0, d.1)).collect();
+                let new: Vec<String> = said(&all.join("\n"))
+                    .into_iter()
+                    .filter(|d| !before.contains(d))
+                    .map(|d| format!("{}: {}", d.0, d.1))
+                    .collect();
                 if new.len() > worst.0 {
-                    worst = (new.len(), format!("{name}:{}: {}\n{}", i + 1, &line[..cut], new.join("\n")));
+                    worst = (
+                        new.len(),
+                        format!("{name}:{}: {}\n{}", i + 1, &line[..cut], new.join("\n")),
+                    );
                 }
             }
         }

@@ -7,7 +7,11 @@ use common::load;
 use downlead_base::{Diagnostic, Severity};
 
 fn find(text: &str, code: &str) -> Vec<Diagnostic> {
-    load(text).diagnostics().into_iter().filter(|d| d.code.id == code).collect()
+    load(text)
+        .diagnostics()
+        .into_iter()
+        .filter(|d| d.code.id == code)
+        .collect()
 }
 
 fn one(text: &str, code: &str) -> Diagnostic {
@@ -36,117 +40,295 @@ fn chain(transmitter: &str, lines: &str, end: &str) -> String {
 #[test]
 fn arithmetic_says_the_numbers() {
     // 20 dBm + 20 dBm: 100 mW and 100 mW are 200 mW, 23.01 dBm
-    says(&one("let x = 20 dBm + 20 dBm\n", "levels-added"), &["23.01 dBm", "not 40 dBm"]);
+    says(
+        &one("let x = 20 dBm + 20 dBm\n", "levels-added"),
+        &["23.01 dBm", "not 40 dBm"],
+    );
     // 50 W by 5 dB is 158 W; divided, 15.8 W
-    says(&one("let x = 50 W * 5 dB\n", "power-times-decibel"), &["3.162", "158 W"]);
-    says(&one("let x = 50 W / 5 dB\n", "power-times-decibel"), &["-5 dB", "0.316", "15.8 W"]);
+    says(
+        &one("let x = 50 W * 5 dB\n", "power-times-decibel"),
+        &["3.162", "158 W"],
+    );
+    says(
+        &one("let x = 50 W / 5 dB\n", "power-times-decibel"),
+        &["-5 dB", "0.316", "15.8 W"],
+    );
 }
 
 #[test]
 fn percent_is_multiplied_along_the_chain() {
     // 0.92 × 0.85 × 0.96 = 0.7507
-    let d = one(&chain("25 W carrier", "jumper 8 %\n    isolator 15 %\n    protector 4 %", "antenna 1 dBi"), "percent-added");
+    let d = one(
+        &chain(
+            "25 W carrier",
+            "jumper 8 %\n    isolator 15 %\n    protector 4 %",
+            "antenna 1 dBi",
+        ),
+        "percent-added",
+    );
     says(&d, &["24.9 %", "27 %"]);
-    none(&chain("25 W carrier", "jumper 8 %", "antenna 1 dBi"), "percent-added");
+    none(
+        &chain("25 W carrier", "jumper 8 %", "antenna 1 dBi"),
+        "percent-added",
+    );
 }
 
 #[test]
 fn output_limit_is_the_power_at_its_node() {
     // 10 W through 10 dB of gain are 100 W
-    let t = chain("10 W carrier", "limit 20 W output, \"a\"\n    amplifier 10 dB gain\n    limit 90 W output, \"b\"", "antenna 1 dBi");
+    let t = chain(
+        "10 W carrier",
+        "limit 20 W output, \"a\"\n    amplifier 10 dB gain\n    limit 90 W output, \"b\"",
+        "antenna 1 dBi",
+    );
     let d = one(&t, "limit-not-met");
     says(&d, &["100 W", "90.0 W", "0.46 dB"]);
     // what lies behind its point does not matter to it
-    let t = chain("10 W carrier", "limit 20 W output, \"a\"\n    protector 0.1 dB, guess", "antenna 1 dBi, guess");
+    let t = chain(
+        "10 W carrier",
+        "limit 20 W output, \"a\"\n    protector 0.1 dB, guess",
+        "antenna 1 dBi, guess",
+    );
     none(&t, "guess-in-limit");
-    let t = chain("10 W carrier", "protector 0.1 dB, guess\n    limit 20 W output, \"a\"", "antenna 1 dBi, guess");
+    let t = chain(
+        "10 W carrier",
+        "protector 0.1 dB, guess\n    limit 20 W output, \"a\"",
+        "antenna 1 dBi, guess",
+    );
     assert_eq!(one(&t, "guess-in-limit").related.len(), 1);
 }
 
 #[test]
 fn limit_that_cannot_be_compared_is_said() {
-    says(&one(&chain("10 W carrier", "limit 20 W erp, \"a\"", "antenna"), "missing-value"), &["no gain", "ERP"]);
-    says(&one(&chain("10 W carrier", "limit 20 W erp, \"a\"", "load"), "missing-value"), &["load", "radiates nothing"]);
-    says(&one(&chain("10 W carrier", "expect eirp 20 W", "antenna"), "missing-value"), &["EIRP"]);
-    none(&chain("10 W carrier", "limit 20 W output, \"a\"", "load"), "missing-value");
+    says(
+        &one(
+            &chain("10 W carrier", "limit 20 W erp, \"a\"", "antenna"),
+            "missing-value",
+        ),
+        &["no gain", "ERP"],
+    );
+    says(
+        &one(
+            &chain("10 W carrier", "limit 20 W erp, \"a\"", "load"),
+            "missing-value",
+        ),
+        &["load", "radiates nothing"],
+    );
+    says(
+        &one(
+            &chain("10 W carrier", "expect eirp 20 W", "antenna"),
+            "missing-value",
+        ),
+        &["EIRP"],
+    );
+    none(
+        &chain("10 W carrier", "limit 20 W output, \"a\"", "load"),
+        "missing-value",
+    );
 }
 
 #[test]
 fn conversions_of_a_limit_are_said() {
     // 0 dBd: ERP is the power, EIRP 1.64 times as much
-    let d = one(&chain("10 W carrier", "limit 20 W eirp, \"a\"", "antenna 0 dBd"), "limit-converted");
+    let d = one(
+        &chain("10 W carrier", "limit 20 W eirp, \"a\"", "antenna 0 dBd"),
+        "limit-converted",
+    );
     says(&d, &["ERP 10.0 W", "EIRP 16.4 W", "2.15 dB"]);
-    none(&chain("10 W carrier", "limit 20 W eirp, \"a\"", "antenna 0 dBi"), "limit-converted");
-    none(&chain("10 W carrier", "limit 20 W erp, \"a\"", "antenna 0 dBi"), "limit-converted");
+    none(
+        &chain("10 W carrier", "limit 20 W eirp, \"a\"", "antenna 0 dBi"),
+        "limit-converted",
+    );
+    none(
+        &chain("10 W carrier", "limit 20 W erp, \"a\"", "antenna 0 dBi"),
+        "limit-converted",
+    );
     // single sideband: the mean is a fifth of the peak; full sine modulation: the peak four times the carrier
-    let d = one(&chain("100 W pep, ssb", "limit 90 W output mean, \"a\"", "antenna 0 dBi"), "limit-converted");
+    let d = one(
+        &chain(
+            "100 W pep, ssb",
+            "limit 90 W output mean, \"a\"",
+            "antenna 0 dBi",
+        ),
+        "limit-converted",
+    );
     says(&d, &["100 W pep is 20.0 W mean"]);
-    let d = one(&chain("100 W carrier, am", "limit 500 W output pep, \"a\"", "antenna 0 dBi"), "limit-converted");
+    let d = one(
+        &chain(
+            "100 W carrier, am",
+            "limit 500 W output pep, \"a\"",
+            "antenna 0 dBi",
+        ),
+        "limit-converted",
+    );
     says(&d, &["100 W carrier is 400 W pep"]);
-    none(&chain("100 W pep, fm", "limit 500 W output mean, \"a\"", "antenna 0 dBi"), "limit-converted");
+    none(
+        &chain(
+            "100 W pep, fm",
+            "limit 500 W output mean, \"a\"",
+            "antenna 0 dBi",
+        ),
+        "limit-converted",
+    );
 }
 
 #[test]
 fn kind_of_power_is_asked_for_only_where_it_matters() {
-    let d = one(&chain("100 W", "limit 90 W output mean, \"a\"", "antenna 0 dBi"), "power-kind-missing");
+    let d = one(
+        &chain("100 W", "limit 90 W output mean, \"a\"", "antenna 0 dBi"),
+        "power-kind-missing",
+    );
     assert_eq!(d.fixes.len(), 3);
     // the kind is there, the mode is not: other advice, and no fix that would write a second kind
-    let d = one(&chain("100 W pep", "limit 90 W output mean, \"a\"", "antenna 0 dBi"), "power-kind-missing");
+    let d = one(
+        &chain(
+            "100 W pep",
+            "limit 90 W output mean, \"a\"",
+            "antenna 0 dBi",
+        ),
+        "power-kind-missing",
+    );
     says(&d, &["100 W pep", "mode"]);
     assert!(d.fixes.is_empty());
-    none(&chain("100 W", "limit 90 W output, \"a\"", "antenna 0 dBi"), "power-kind-missing");
+    none(
+        &chain("100 W", "limit 90 W output, \"a\"", "antenna 0 dBi"),
+        "power-kind-missing",
+    );
 }
 
 #[test]
 fn maxima_in_a_limit_warn_where_they_decide() {
     // 10 W, 3 dB at most, 2.15 dBi: 5.01 W ERP, and 10 W if nothing is lost
-    let t = |limit: &str| chain("10 W carrier", &format!("isolator 3 dB, maximum\n    limit {limit} erp, \"a\""), "antenna 2.15 dBi");
+    let t = |limit: &str| {
+        chain(
+            "10 W carrier",
+            &format!("isolator 3 dB, maximum\n    limit {limit} erp, \"a\""),
+            "antenna 2.15 dBi",
+        )
+    };
     let d = one(&t("12 W"), "low-edge-used");
     says(&d, &["3.00 dB", "10.0 W instead of 5.01 W"]);
     assert_eq!(d.severity, Severity::Info);
     assert_eq!(one(&t("8 W"), "low-edge-used").severity, Severity::Warning);
-    none(&chain("10 W carrier", "isolator 3 dB, typical\n    limit 12 W erp, \"a\"", "antenna 2.15 dBi"), "low-edge-used");
+    none(
+        &chain(
+            "10 W carrier",
+            "isolator 3 dB, typical\n    limit 12 W erp, \"a\"",
+            "antenna 2.15 dBi",
+        ),
+        "low-edge-used",
+    );
 }
 
 #[test]
 fn cost_of_an_swr_with_and_without_a_tuner() {
     // SWR 3: |Γ| = 0.5, mismatch loss 1.25 dB. Behind 1 dB of line: 1.50 dB with a tuner (line
     // equations, |Γ|² = 0.25), 2.25 dB of the forward power without
-    let d = one(&chain("100 W carrier", "pad 1 dB", "antenna { gain 0 dBi; swr 3 }"), "swr-not-added");
+    let d = one(
+        &chain("100 W carrier", "pad 1 dB", "antenna { gain 0 dBi; swr 3 }"),
+        "swr-not-added",
+    );
     says(&d, &["1.00 dB of matched line become 2.25 dB", "1.50 dB"]);
-    let d = one(&chain("100 W carrier", "tuner 0 dB\n    pad 1 dB", "antenna { gain 0 dBi; swr 3 }"), "swr-not-added");
-    says(&d, &["1.00 dB of matched line become 1.50 dB", "not 2.25 dB"]);
-    none(&chain("100 W carrier", "pad 1 dB", "antenna { gain 0 dBi; swr 1.4 }"), "swr-not-added");
-    none(&chain("100 W carrier", "pad 1 dB", "antenna 0 dBi"), "swr-not-added");
+    let d = one(
+        &chain(
+            "100 W carrier",
+            "tuner 0 dB\n    pad 1 dB",
+            "antenna { gain 0 dBi; swr 3 }",
+        ),
+        "swr-not-added",
+    );
+    says(
+        &d,
+        &["1.00 dB of matched line become 1.50 dB", "not 2.25 dB"],
+    );
+    none(
+        &chain(
+            "100 W carrier",
+            "pad 1 dB",
+            "antenna { gain 0 dBi; swr 1.4 }",
+        ),
+        "swr-not-added",
+    );
+    none(
+        &chain("100 W carrier", "pad 1 dB", "antenna 0 dBi"),
+        "swr-not-added",
+    );
 }
 
 #[test]
 fn readings_of_a_reflection() {
     const W1: &str = "instrument W1 {\n    accuracy 5 % of reading\n}\n";
-    let t = |lines: &str, swr: &str| W1.to_owned() + &chain("100 W ± 5 % carrier", lines, &format!("antenna {{ gain 0 dBi{swr} }}"));
+    let t = |lines: &str, swr: &str| {
+        W1.to_owned()
+            + &chain(
+                "100 W ± 5 % carrier",
+                lines,
+                &format!("antenna {{ gain 0 dBi{swr} }}"),
+            )
+    };
     let by = ", 2026-07-04 with W1 by QY2TEC";
     // SWR 3 through 3 dB is |Γ| 0.5 / 2 = 0.25 (10^(-0.6) of the power): SWR 1.67
-    none(&t(&format!("read swr 1.67{by}\n    pad 3 dB"), "; swr 3"), "reading-contradicts");
-    none(&t(&format!("read swr 1.67{by}\n    pad 3 dB"), "; swr 3"), "swr-at-shack");
-    let d = one(&t(&format!("read swr 3{by}"), "; swr 1.2"), "reading-contradicts");
+    none(
+        &t(&format!("read swr 1.67{by}\n    pad 3 dB"), "; swr 3"),
+        "reading-contradicts",
+    );
+    none(
+        &t(&format!("read swr 1.67{by}\n    pad 3 dB"), "; swr 3"),
+        "swr-at-shack",
+    );
+    let d = one(
+        &t(&format!("read swr 3{by}"), "; swr 1.2"),
+        "reading-contradicts",
+    );
     assert_eq!(d.severity, Severity::Warning);
     says(&d, &["SWR 3 read", "SWR 1.2 expected"]);
     // nothing known of the antenna: what the loss hides is said
-    says(&one(&t(&format!("read swr 1.3{by}\n    pad 6 dB"), ""), "swr-at-shack"), &["through 6.00 dB", "about 3.2"]);
+    says(
+        &one(
+            &t(&format!("read swr 1.3{by}\n    pad 6 dB"), ""),
+            "swr-at-shack",
+        ),
+        &["through 6.00 dB", "about 3.2"],
+    );
     none(&t(&format!("read swr 1.3{by}"), ""), "swr-at-shack");
     // an open end behind 3 dB sends back a quarter of the power: SWR 3, and 25 W of 100 W
-    says(&one(&t(&format!("read swr 4{by}\n    pad 3 dB"), ""), "reading-impossible"), &["no more than 3"]);
-    says(&one(&t(&format!("read 30 W reflected{by}\n    pad 3 dB"), ""), "reading-impossible"), &["25.1 W"]);
-    none(&t(&format!("read 20 W reflected{by}\n    pad 3 dB"), ""), "reading-impossible");
+    says(
+        &one(
+            &t(&format!("read swr 4{by}\n    pad 3 dB"), ""),
+            "reading-impossible",
+        ),
+        &["no more than 3"],
+    );
+    says(
+        &one(
+            &t(&format!("read 30 W reflected{by}\n    pad 3 dB"), ""),
+            "reading-impossible",
+        ),
+        &["25.1 W"],
+    );
+    none(
+        &t(&format!("read 20 W reflected{by}\n    pad 3 dB"), ""),
+        "reading-impossible",
+    );
     // a quarter of the power back is |Γ| 0.5
-    none(&t(&format!("read 25 W reflected{by}"), "; swr 3"), "reading-contradicts");
-    one(&t(&format!("read 4 W reflected{by}"), "; swr 3"), "reading-contradicts");
+    none(
+        &t(&format!("read 25 W reflected{by}"), "; swr 3"),
+        "reading-contradicts",
+    );
+    one(
+        &t(&format!("read 4 W reflected{by}"), "; swr 3"),
+        "reading-contradicts",
+    );
 }
 
 #[test]
 fn slips_by_a_thousand_are_named() {
     let t = "instrument W1 {\n    accuracy 5 % of reading\n}\n".to_owned()
-        + &chain("25 W ± 5 % carrier", "read 25 mW forward, 2026-07-04 with W1 by QY2TEC", "antenna 0 dBi");
+        + &chain(
+            "25 W ± 5 % carrier",
+            "read 25 mW forward, 2026-07-04 with W1 by QY2TEC",
+            "antenna 0 dBi",
+        );
     says(&one(&t, "reading-contradicts"), &["factor of 1000"]);
     let t = "chain c on 145 kHz {\n    transmitter 25 W carrier\n    filter 0.5 dB, passes 144 MHz to 146 MHz\n    antenna 0 dBi\n}\n";
     says(&one(t, "outside-pass-band"), &["power of 1000"]);
@@ -154,31 +336,69 @@ fn slips_by_a_thousand_are_named() {
 
 #[test]
 fn an_erp_that_is_the_eirp_is_named() {
-    let d = one(&chain("10 W carrier", "expect erp 10 W ± 0.1 dB", "antenna 0 dBi"), "expectation-missed");
+    let d = one(
+        &chain("10 W carrier", "expect erp 10 W ± 0.1 dB", "antenna 0 dBi"),
+        "expectation-missed",
+    );
     says(&d, &["10.0 W is the EIRP", "ERP is 6.10 W"]);
 }
 
 #[test]
 fn a_receive_chain_compares_its_loss_only() {
-    let t = |line: &str| format!("chain c on 145 MHz receive {{\n    antenna 0 dBi\n    pad 3 dB\n    {line}\n    receiver -119 dBm for 12 dB sinad\n}}\n");
+    let t = |line: &str| {
+        format!(
+            "chain c on 145 MHz receive {{\n    antenna 0 dBi\n    pad 3 dB\n    {line}\n    receiver -119 dBm for 12 dB sinad\n}}\n"
+        )
+    };
     none(&t("expect loss 3 dB ± 0.1 dB"), "expectation-missed");
-    says(&one(&t("expect loss 2 dB ± 0.1 dB"), "expectation-missed"), &["3.00 dB computed"]);
-    for line in ["expect 3 W", "limit 30 W erp, \"a\"", "read 3 W forward, 2026-07-04 with W1 by X"] {
+    says(
+        &one(&t("expect loss 2 dB ± 0.1 dB"), "expectation-missed"),
+        &["3.00 dB computed"],
+    );
+    for line in [
+        "expect 3 W",
+        "limit 30 W erp, \"a\"",
+        "read 3 W forward, 2026-07-04 with W1 by X",
+    ] {
         assert!(!find(&t(line), "misplaced-statement").is_empty(), "{line}");
     }
 }
 
 #[test]
 fn figures_given_twice() {
-    let d = one(&chain("1 W carrier", "protector { loss 0.1 dB; loss 0.2 dB }", "antenna 0 dBi"), "figure-twice");
+    let d = one(
+        &chain(
+            "1 W carrier",
+            "protector { loss 0.1 dB; loss 0.2 dB }",
+            "antenna 0 dBi",
+        ),
+        "figure-twice",
+    );
     says(&d, &["0.10 dB and 0.20 dB", "first"]);
     let t = "band 2m 145 MHz\nband 70cm 435 MHz\n".to_owned()
-        + &chain("1 W carrier", "protector { loss 0.1 dB on 2m; loss 0.2 dB on 70cm; loss 0.3 dB on 2m }", "antenna 0 dBi");
+        + &chain(
+            "1 W carrier",
+            "protector { loss 0.1 dB on 2m; loss 0.2 dB on 70cm; loss 0.3 dB on 2m }",
+            "antenna 0 dBi",
+        );
     says(&one(&t, "figure-twice"), &["0.10 dB and 0.30 dB"]);
     // a return loss of 14 dB is SWR 1.5
-    none(&chain("1 W carrier", "", "antenna { gain 0 dBi; swr 1.5; return-loss 14 dB }"), "figure-twice");
-    one(&chain("1 W carrier", "", "antenna { gain 0 dBi; gain 3 dBi }"), "figure-twice");
-    one("station s {\n    transmitter T {\n        power 5 W\n        power 50 W\n    }\n}\n", "figure-twice");
+    none(
+        &chain(
+            "1 W carrier",
+            "",
+            "antenna { gain 0 dBi; swr 1.5; return-loss 14 dB }",
+        ),
+        "figure-twice",
+    );
+    one(
+        &chain("1 W carrier", "", "antenna { gain 0 dBi; gain 3 dBi }"),
+        "figure-twice",
+    );
+    one(
+        "station s {\n    transmitter T {\n        power 5 W\n        power 50 W\n    }\n}\n",
+        "figure-twice",
+    );
 }
 
 #[test]
@@ -186,18 +406,32 @@ fn names_in_figures_must_exist() {
     let t = "band 2m 145 MHz\n".to_owned()
         + "chain c on 2m {\n    transmitter 10 W carrier\n    run 10 m of rg-213, added 1 dB on 2n\n    antenna 0 dBi\n}\n";
     says(&one(&t, "unknown-band"), &["2n", "not defined"]);
-    let t = chain("10 W carrier", "isolator 0.5 dB, read 2026-07-04 with W9 by X", "antenna 0 dBi");
+    let t = chain(
+        "10 W carrier",
+        "isolator 0.5 dB, read 2026-07-04 with W9 by X",
+        "antenna 0 dBi",
+    );
     says(&one(&t, "unknown-instrument"), &["W9"]);
 }
 
 #[test]
 fn ratings_and_ports_come_from_the_definition_too() {
     let device = "device club-protector {\n    kind protector\n    loss 0.1 dB\n    rating 20 W\n    voltage 30 V\n    source \"a\"\n}\n";
-    let t = device.to_owned() + &chain("25 W carrier, fm", "protector of club-protector", "antenna 0 dBi");
+    let t = device.to_owned()
+        + &chain(
+            "25 W carrier, fm",
+            "protector of club-protector",
+            "antenna 0 dBi",
+        );
     says(&one(&t, "rating-exceeded"), &["25.0 W", "20.0 W"]);
     // 25 W into 50 ohm are 35.4 V
     says(&one(&t, "voltage-exceeded"), &["35 V", "30 V"]);
-    let t = device.to_owned() + &chain("1 W carrier, fm", "isolator of club-protector", "antenna 0 dBi");
+    let t = device.to_owned()
+        + &chain(
+            "1 W carrier, fm",
+            "isolator of club-protector",
+            "antenna 0 dBi",
+        );
     says(&one(&t, "unknown-device"), &["a protector", "an isolator"]);
     let t = "station s {\n    duplexer D of duplexer-vhf\n    run M 3 m of rg-213\n    chain c on 145 MHz {\n        transmitter 1 W\n        D.tx\n        M.high\n        antenna 0 dBi\n    }\n}\n";
     let found = find(t, "unknown-port");
@@ -206,17 +440,30 @@ fn ratings_and_ports_come_from_the_definition_too() {
 
 #[test]
 fn assumptions_are_made_only_where_they_take_part() {
-    let assumed = |t: &str| load(t).report().stations[0].chains[0].bands[0].assumptions.join("\n");
-    let cable = "cable x {\n    impedance 50 ohm\n    loss 0.4 dB/100 m/sqrt(MHz)\n    source \"a\"\n}\n";
+    let assumed = |t: &str| {
+        load(t).report().stations[0].chains[0].bands[0]
+            .assumptions
+            .join("\n")
+    };
+    let cable =
+        "cable x {\n    impedance 50 ohm\n    loss 0.4 dB/100 m/sqrt(MHz)\n    source \"a\"\n}\n";
     // the velocity factor: an electrical length needs it, a length in metres between matched ends does not
     let t = cable.to_owned() + &chain("1 W", "run 0.25 wavelengths of x", "antenna 0 dBi");
     assert!(assumed(&t).contains("velocity factor of 0.66"));
     let t = cable.to_owned() + &chain("1 W", "run 2 m of x", "antenna 0 dBi");
     assert!(!assumed(&t).contains("velocity"));
     // the duty: where something has a rating
-    let t = chain("1 W carrier", "protector { loss 0.1 dB; rating 50 W }", "antenna 0 dBi");
+    let t = chain(
+        "1 W carrier",
+        "protector { loss 0.1 dB; rating 50 W }",
+        "antenna 0 dBi",
+    );
     assert!(assumed(&t).contains("full duty"));
-    let t = chain("1 W carrier, fm", "protector { loss 0.1 dB; rating 50 W }", "antenna 0 dBi");
+    let t = chain(
+        "1 W carrier, fm",
+        "protector { loss 0.1 dB; rating 50 W }",
+        "antenna 0 dBi",
+    );
     assert!(!assumed(&t).contains("full duty"));
     let t = chain("1 W carrier", "protector 0.1 dB", "antenna 0 dBi");
     assert!(!assumed(&t).contains("full duty"));
@@ -234,27 +481,60 @@ fn one_place_on_several_bands_is_one_finding() {
 
 #[test]
 fn one_loss_for_far_bands_unless_a_doubt_covers_it() {
-    let t = |part: &str| format!("chain c on 7 MHz, 145 MHz {{\n    transmitter 100 W carrier\n    {part}\n    antenna 0 dBi\n}}\n");
-    assert_eq!(one(&t("run 2 dB"), "one-loss-many-bands").severity, Severity::Warning);
-    assert_eq!(one(&t("protector 0.2 dB"), "one-loss-many-bands").severity, Severity::Info);
-    for quiet in ["protector 0.2 dB ± 0.1 dB", "pad 3 dB", "filter 0.5 dB, passes 1 MHz to 500 MHz", "coupler 20 dB coupled", "jumper 10 m of rg-213"] {
+    let t = |part: &str| {
+        format!(
+            "chain c on 7 MHz, 145 MHz {{\n    transmitter 100 W carrier\n    {part}\n    antenna 0 dBi\n}}\n"
+        )
+    };
+    assert_eq!(
+        one(&t("run 2 dB"), "one-loss-many-bands").severity,
+        Severity::Warning
+    );
+    assert_eq!(
+        one(&t("protector 0.2 dB"), "one-loss-many-bands").severity,
+        Severity::Info
+    );
+    for quiet in [
+        "protector 0.2 dB ± 0.1 dB",
+        "pad 3 dB",
+        "filter 0.5 dB, passes 1 MHz to 500 MHz",
+        "coupler 20 dB coupled",
+        "jumper 10 m of rg-213",
+    ] {
         none(&t(quiet), "one-loss-many-bands");
     }
 }
 
 #[test]
 fn ends_and_connectors_must_fit() {
-    let t = |between: &str| chain("1 W", &format!("jumper 1 m of rg-213, ends n uhf\n    {between}\n    run 9 m of rg-213, ends n n"), "antenna 0 dBi");
+    let t = |between: &str| {
+        chain(
+            "1 W",
+            &format!(
+                "jumper 1 m of rg-213, ends n uhf\n    {between}\n    run 9 m of rg-213, ends n n"
+            ),
+            "antenna 0 dBi",
+        )
+    };
     says(&one(&t(""), "connector-gap"), &["n-to-uhf"]);
     none(&t("adapter n-to-uhf"), "connector-gap");
-    says(&one(&t("connector n-pair"), "connector-gap"), &["uhf", "n-pair"]);
+    says(
+        &one(&t("connector n-pair"), "connector-gap"),
+        &["uhf", "n-pair"],
+    );
     none(&t("connector uhf-pair"), "connector-gap");
 }
 
 #[test]
 fn parallel_lines_are_meant() {
-    one(&chain("1 W", "run 9 m of rg-11a", "antenna 0 dBi"), "impedance-jump");
-    none(&chain("1 W", "run 9 m of open-wire-600", "antenna 0 dBi"), "impedance-jump");
+    one(
+        &chain("1 W", "run 9 m of rg-11a", "antenna 0 dBi"),
+        "impedance-jump",
+    );
+    none(
+        &chain("1 W", "run 9 m of open-wire-600", "antenna 0 dBi"),
+        "impedance-jump",
+    );
 }
 
 #[test]
@@ -266,7 +546,11 @@ fn a_load_with_a_power_is_told_of_its_rating() {
 
 #[test]
 fn unknown_instrument_compares_nothing() {
-    let t = chain("25 W ± 5 % carrier", "read 3 W forward, 2026-07-04 with W1 by X", "antenna 0 dBi");
+    let t = chain(
+        "25 W ± 5 % carrier",
+        "read 3 W forward, 2026-07-04 with W1 by X",
+        "antenna 0 dBi",
+    );
     one(&t, "unknown-instrument");
     none(&t, "reading-contradicts");
 }
@@ -281,6 +565,10 @@ fn statements_behind_a_divider_are_judged() {
 #[test]
 fn a_reading_at_the_antenna_does_not_doubt_its_gain() {
     let t = "instrument W1 {\n    accuracy 5 % of reading\n}\n".to_owned()
-        + &chain("25 W carrier, read 2026-07-04 with W1 by X", "pad 3 dB\n    read 12.53 W forward, 2026-07-04 with W1 by X", "antenna 5 dBi ± 3 dB");
+        + &chain(
+            "25 W carrier, read 2026-07-04 with W1 by X",
+            "pad 3 dB\n    read 12.53 W forward, 2026-07-04 with W1 by X",
+            "antenna 5 dBi ± 3 dB",
+        );
     none(&t, "reading-cannot-tell");
 }
