@@ -94,6 +94,15 @@ def session(check):
     check(s.wait(r"connector n-pair .*"), "definition of a built-in name opens its text")
     s.keys("C-o")
 
+    # columns behind signs of four bytes
+    s.keys(f"=:w | e {story.wide}", "Enter")
+    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0)')") == "1"), "a message in the second file")
+    s.keys("=4G", "=$", "=gra")
+    choice = s.wait(r"^(\d+): .*half-inch-foam")
+    if check(choice, "a quick fix for a word behind wide signs"):
+        s.keys("=" + choice[1], "Enter")
+    check(wait(lambda: buffer() == story.wide_finished), "it changes just that word", buffer())
+
     s.keys("=:wqa!", "Enter")
     check(s.wait_end(), "the editor ends")
     check.same(story.on_disk(), story.finished, "what is on the disk")

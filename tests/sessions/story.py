@@ -16,6 +16,14 @@ import sys
 HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(os.path.dirname(HERE))
 CHAIN = "talk-out-2m"
+# one sign of these takes four bytes, or two units of UTF-16; the fault stands behind them on the same line
+WIDE = """band 2m 145 MHz
+
+chain wide on 2m transmit {
+    transmitter 5 W, sheet "\U0001f6f0 \U0001d11e p. 1"; run 10 m of half-inch-foan
+    antenna 2.15 dBi
+}
+"""
 
 
 class Story:
@@ -24,6 +32,8 @@ class Story:
         self.ws = os.path.join(self.folder, "ws")
         self.home = os.path.join(self.folder, "home")
         self.file = os.path.join(self.ws, "pellgarrow", "rev4.downlead")
+        self.wide = os.path.join(self.ws, "wide.downlead")
+        self.wide_finished = WIDE.replace("foan", "foam")
         self.log = os.path.join(self.folder, "protocol.jsonl")
         with open(os.path.join(ROOT, "examples", "pellgarrow", "rev4.downlead"), encoding="utf-8") as f:
             self.original = f.read()
@@ -73,8 +83,8 @@ class Story:
         pids = [r["pid"] for r in self.log_lines() if "pid" in r]
         return bool(pids) and not any(os.path.exists(f"/proc/{p}") for p in pids)
 
-    def on_disk(self):
-        with open(self.file, encoding="utf-8") as f:
+    def on_disk(self, path=None):
+        with open(path or self.file, encoding="utf-8") as f:
             return f.read()
 
     def environment(self):
@@ -89,6 +99,8 @@ class Story:
         # what editors take for the root of a project
         if subprocess.run(["git", "init", "-q", self.ws], capture_output=True).returncode != 0:
             os.makedirs(os.path.join(self.ws, ".git"))
+        with open(self.wide, "w", encoding="utf-8") as f:
+            f.write(WIDE)
         for name in ("home", "bin", "pictures"):
             os.makedirs(os.path.join(self.folder, name))
         program = os.path.join(self.folder, "bin", "downlead")

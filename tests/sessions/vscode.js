@@ -58,22 +58,26 @@ async function command(name) {
   await page.keyboard.press("Enter");
 }
 
-async function saved() {
+async function saved(file) {
   await page.keyboard.press("Control+s");
   await page.waitForTimeout(300);
-  return fs.readFileSync(story.file, "utf8");
+  return fs.readFileSync(file, "utf8");
 }
 
-const same = (what, text) => check(what, async () => {
-  if (await until(async () => (await saved()) === text, 5000)) return true;
-  const [got, wanted] = [fs.readFileSync(story.file, "utf8").split("\n"), text.split("\n")];
+const same = (what, text, file = story.file) => check(what, async () => {
+  if (await until(async () => (await saved(file)) === text, 5000)) return true;
+  const [got, wanted] = [fs.readFileSync(file, "utf8").split("\n"), text.split("\n")];
   const at = got.findIndex((l, i) => l !== wanted[i]);
   throw new Error(`line ${at + 1}: ${JSON.stringify(got[at])}, should be ${JSON.stringify(wanted[at])}`);
 });
 
-async function session() {
-  const place = `vscode-remote://127.0.0.1:${port}${story.file}`;
+async function open(file) {
+  const place = `vscode-remote://127.0.0.1:${port}${file}`;
   await page.goto(`http://127.0.0.1:${port}/?folder=${story.ws}&payload=${encodeURIComponent(JSON.stringify([["openFile", place]]))}`);
+}
+
+async function session() {
+  await open(story.file);
   if (!(await check("the file is open", () => seen(line(spaced("Pellgarrow hill, Isle of Thrennock")), 60000)))) return;
   await page.keyboard.press("Control+b").catch(() => {});
 
@@ -143,6 +147,24 @@ async function session() {
   await check("the report is beside the file", () => seen(page.locator(".view-line").filter({ hasText: /A1\s/ }).filter({ hasNotText: "ERP" }).last()));
   await check("with its ERP", () => seen(page.locator(".editor-instance").nth(1).locator(".view-line").filter({ hasText: spaced(story.erp) })));
   await page.screenshot({ path: picture("report") });
+
+  // definition of a built-in name: a text without a file
+  await goto(story.head + 8, "        connector 2 of n-p".length);
+  await page.keyboard.press("F12");
+  await check("definition of a built-in name opens its text", () => seen(page.locator(".editor-instance .view-line").filter({ hasText: /^connector\s+n-pair/ })));
+  await page.screenshot({ path: picture("library") });
+}
+
+/** Columns behind signs that take two units of UTF-16. */
+async function wide() {
+  await open(story.wide);
+  await check("a message in the second file", () => seen(page.locator(".squiggly-error"), 60000));
+  await goto(4, "    transmitter 5 W, sheet \"xx xx p. 1\"; run 10 m of half-i".length);
+  await page.keyboard.press("Control+.");
+  await check("a quick fix for a word behind wide signs", () => seen(page.locator(".action-widget:visible .monaco-list-row", { hasText: "half-inch-foam" })));
+  await page.keyboard.press("Enter");
+  await check("the fix is in the text", () => seen(line(/half-inch-foam/)));
+  await same("it changes just that word", story.wide_finished, story.wide);
 }
 
 (async () => {
@@ -151,6 +173,7 @@ async function session() {
   page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   try {
     await session();
+    await wide();
   } catch (e) {
     await check(`the session broke off: ${e.message.split("\n").slice(0, 3).join(" | ")}`, () => false);
   }
