@@ -17,7 +17,10 @@ fn load(files: &Files) -> Snapshot {
 /// The last digit of a number in the first line that begins like that.
 fn digit(text: &str, line: &str) -> Span {
     let at = text.find(line).expect("the line");
-    let end = at + line.rfind(|c: char| c.is_ascii_digit()).map_or(line.len(), |i| i + 1);
+    let end = at
+        + line
+            .rfind(|c: char| c.is_ascii_digit())
+            .map_or(line.len(), |i| i + 1);
     Span::new((end - 1) as u32, end as u32)
 }
 
@@ -27,13 +30,20 @@ fn large(c: &mut Criterion) {
     let text = large_file(10_000);
     let files = Files::default().with(MAIN, text.as_str());
     let first = load(&files);
-    assert!(first.diagnostics().iter().all(|d| d.severity < downlead_base::Severity::Error || d.code.id == "limit-not-met"));
+    assert!(
+        first
+            .diagnostics()
+            .iter()
+            .all(|d| d.severity < downlead_base::Severity::Error || d.code.id == "limit-not-met")
+    );
     drop(first);
 
     let mut group = c.benchmark_group("10,000 lines");
     group.sample_size(20);
     group.throughput(Throughput::Bytes(text.len() as u64));
-    group.bench_function("cold: parse and evaluate", |b| b.iter(|| load(black_box(&files))));
+    group.bench_function("cold: parse and evaluate", |b| {
+        b.iter(|| load(black_box(&files)))
+    });
     let snapshot = load(&files);
     group.bench_function("findings", |b| b.iter(|| snapshot.diagnostics()));
     group.bench_function("report as a value", |b| b.iter(|| snapshot.report()));

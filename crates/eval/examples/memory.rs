@@ -15,8 +15,35 @@ static HEAP: Cap<System> = Cap::new(System, usize::MAX);
 
 fn main() {
     let _ = library();
-    let lines = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(10_000);
-    let text = large_file(lines);
+    let lines = std::env::args()
+        .nth(1)
+        .and_then(|n| n.parse().ok())
+        .unwrap_or(10_000);
+    measure("the large file", large_file(lines));
+    measure("the demo station repeated", demo(lines));
+}
+
+/// The demo repeater station, again and again, with what it uses in front.
+fn demo(lines: usize) -> String {
+    let read = |p: &str| std::fs::read_to_string(downlead_testkit::project(p)).expect("an example");
+    let mut text = read("examples/thrennock/cables.downlead")
+        + &read("examples/thrennock/instruments.downlead");
+    let rev = read("examples/pellgarrow/rev4.downlead");
+    let (head, station) = rev.split_at(rev.find("station pellgarrow").expect("the station"));
+    head.lines()
+        .filter(|l| !l.starts_with("use "))
+        .for_each(|l| text += &format!("{l}\n"));
+    for n in 0.. {
+        if text.lines().count() >= lines {
+            break;
+        }
+        text += &station.replacen("pellgarrow", &format!("pellgarrow-{n}"), 1);
+    }
+    text
+}
+
+fn measure(name: &str, text: String) {
+    let lines = text.lines().count();
     let size = text.len() as f64;
     let files = Files::default().with("main.downlead", text);
     let before = HEAP.allocated();
@@ -24,13 +51,17 @@ fn main() {
     let with_tree = HEAP.allocated() - before;
     let held_before = HEAP.allocated();
     let lets = downlead_station::Lets::default();
-    let lowered: Vec<_> = tree.items().iter().map(|p| downlead_station::lower(&p.item, &lets, false)).collect();
+    let lowered: Vec<_> = tree
+        .items()
+        .iter()
+        .map(|p| downlead_station::lower(&p.item, &lets, false))
+        .collect();
     let with_lowered = HEAP.allocated() - held_before;
     drop(lowered);
     drop(tree);
     let snapshot = Snapshot::load(&["main.downlead".to_owned()], &files);
     let held = HEAP.allocated() - before;
-    println!("{lines} lines, {size} bytes");
+    println!("{name}: {lines} lines, {size} bytes");
     println!("tree        {:6.2} x text", with_tree as f64 / size);
     println!("meaning     {:6.2} x text", with_lowered as f64 / size);
     let (mut nodes, mut bands, mut budget, mut other) = (0, 0, 0, 0);
@@ -43,11 +74,15 @@ fn main() {
         }
         other += r.diagnostics.capacity() * size_of::<downlead_base::Diagnostic>();
     }
-    for (name, bytes) in [("nodes", nodes), ("bands", bands), ("budgets", budget), ("other", other)] {
+    for (name, bytes) in [
+        ("nodes", nodes),
+        ("bands", bands),
+        ("budgets", budget),
+        ("other", other),
+    ] {
         println!("  {name:12}{:6.2} x text", bytes as f64 / size);
     }
     println!("snapshot    {:6.2} x text held", held as f64 / size);
-    println!("peak        {:6.2} x text, the text not counted", (HEAP.max_allocated() - before) as f64 / size);
     let report = snapshot.report();
     let with_report = HEAP.allocated() - before - held;
     println!("report      {:6.2} x text", with_report as f64 / size);

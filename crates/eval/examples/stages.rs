@@ -35,7 +35,10 @@ fn main() {
     shortest("lower everything", 30, || {
         let mut cache = LowerCache::default();
         let env = Env::gather(&[&tree], &mut cache, &mut Vec::new());
-        tree.items().iter().map(|p| cache.get(&p.item, &env.lets, env.lets_key)).collect::<Vec<_>>()
+        tree.items()
+            .iter()
+            .map(|p| cache.get(&p.item, &env.lets, env.lets_key))
+            .collect::<Vec<_>>()
     });
     shortest("cold: parse, lower, evaluate", 30, load);
     let mut s = load();
@@ -54,5 +57,7 @@ fn main() {
             s.edit(0, Span::new(at, at + 1), &n.to_string(), &files);
         });
     }
-    shortest("syntax's own edit of a line", 60, || tree.edit(Span::new(at(RUN_LINE) - 4, at(RUN_LINE) - 3), "7"));
+    shortest("syntax's own edit of a line", 60, || {
+        tree.edit(Span::new(at(RUN_LINE) - 4, at(RUN_LINE) - 3), "7")
+    });
 }

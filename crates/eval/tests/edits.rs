@@ -139,7 +139,7 @@ proptest! {
         let name = r.pick(&names);
         let text = examples().read(name).expect("an example");
         let over = Over(name, mutate(&mut r, &text, changes).into());
-        let s = Snapshot::load(&[name.clone()], &over);
+        let s = Snapshot::load(std::slice::from_ref(name), &over);
         let _ = everything(&s);
     }
 

@@ -169,12 +169,12 @@ proptest! {
         let mut b = a.clone();
         for c in &mut b.chains {
             for p in &mut c.parts {
-                if let PartPlan::Line { length, .. } = p {
-                    if let Length::Metres(m) = *length {
+                if let PartPlan::Line { length, .. } = p
+                    && let Length::Metres(m) = *length
+                {
                         // a foot is 0.3048 m exactly (ISO 80000-3)
                         *length = Length::Feet(m / 0.3048);
                     }
-                }
             }
         }
         same(&a, &b, 1e-9);

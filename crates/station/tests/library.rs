@@ -13,7 +13,10 @@ fn no_findings() {
         }
     }
     for (name, file) in &library().files {
-        wrong.extend(file.diagnostics().map(|d| format!("{name}: {} {}", d.code.id, d.message)));
+        wrong.extend(
+            file.diagnostics()
+                .map(|d| format!("{name}: {} {}", d.code.id, d.message)),
+        );
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
@@ -23,7 +26,10 @@ fn adapters_have_two_families() {
     let mut adapters = 0;
     for (.., low) in &library().items {
         if let Meaning::Connector(c) = &low.meaning {
-            let (a, b) = c.families.as_ref().unwrap_or_else(|| panic!("`{}` has no family", c.name.text));
+            let (a, b) = c
+                .families
+                .as_ref()
+                .unwrap_or_else(|| panic!("`{}` has no family", c.name.text));
             adapters += usize::from(a != b);
             assert!(c.loss.is_some(), "`{}` has a loss", c.name.text);
         }

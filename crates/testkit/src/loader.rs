@@ -39,14 +39,14 @@ impl Files {
 
     /// With one more text, or another text for a path.
     #[must_use]
-    pub fn with(mut self, path: &str, text: impl Into<Arc<str>>) -> Files {
+    pub fn with(mut self, path: &str, text: impl AsRef<str>) -> Files {
         self.put(path, text);
         self
     }
 
     /// Sets the text of a path.
-    pub fn put(&mut self, path: &str, text: impl Into<Arc<str>>) {
-        self.0.insert(path.to_owned(), text.into());
+    pub fn put(&mut self, path: &str, text: impl AsRef<str>) {
+        self.0.insert(path.to_owned(), text.as_ref().into());
     }
 
     /// The paths, sorted.

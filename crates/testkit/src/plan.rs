@@ -218,8 +218,7 @@ pub fn plan(seed: u64) -> Plan {
             format!("{} m ± 0.1 m", r.number(0.5, 3.0, 1)),
         ),
     ];
-    let station =
-        (!r.once_in(3)).then(|| r.word(&["n-pair", "bnc-pair", "7-16-pair"]).to_owned());
+    let station = (!r.once_in(3)).then(|| r.word(&["n-pair", "bnc-pair", "7-16-pair"]).to_owned());
     let chains = (0..1 + r.below(3))
         .map(|n| chain(&mut r, n, &bands, &cables))
         .collect();
