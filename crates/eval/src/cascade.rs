@@ -138,7 +138,7 @@ pub(crate) fn solve(pieces: &[Piece], end: End) -> Solved {
     }
     let blocks = clusters(&pieces[..t]);
     backward(&pieces[..t], &blocks, gamma, &mut solved);
-    spread(&pieces[..t], &blocks, gamma, t == n && matches!(end, End::Magnitude(_)), &mut solved);
+    spread(&blocks, gamma, t == n && matches!(end, End::Magnitude(_)), &mut solved);
     solved
 }
 
@@ -155,15 +155,14 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
     let mut out: Vec<Cluster> = Vec::new();
     for (i, p) in pieces.iter().enumerate() {
         if p.phase_known && p.way == Way::Both {
-            if let Some(c) = out.last_mut() {
-                if let Some(s) = c.s {
+            if let Some(c) = out.last_mut()
+                && let Some(s) = c.s {
                     let s = s.then(&p.s);
                     c.s = Some(s);
                     c.block = Block { loss_db: -s.gain(), s11: s.s11.norm(), s22: s.s22.norm() };
                     c.to = i + 1;
                     continue;
                 }
-            }
             let block = Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 };
             out.push(Cluster { from: i, to: i + 1, block, s: Some(p.s), way: Way::Both });
         } else {
@@ -348,7 +347,7 @@ fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
     out.gamma_in_worst = r;
 }
 
-fn spread(pieces: &[Piece], blocks: &[Cluster], end: f64, load_phase_only: bool, out: &mut Solved) {
+fn spread(blocks: &[Cluster], end: f64, load_phase_only: bool, out: &mut Solved) {
     // the part behind the last piece that lets nothing back, where it is all of known phase but
     // for the load: the load's phase is gone through
     let start = blocks.iter().rposition(|c| c.way != Way::Both).map_or(0, |i| i + 1);
@@ -398,7 +397,6 @@ fn spread(pieces: &[Piece], blocks: &[Cluster], end: f64, load_phase_only: bool,
         from = to + 1;
         first = false;
     }
-    let _ = pieces;
     out.sigma_db = libm::sqrt(variance);
     out.worst_high_db = high;
     out.worst_low_db = low;

@@ -80,13 +80,12 @@ fn stretch<'m>(
             Stop::Part { .. } if matches!(s.end, Ending::Divider) => {}
             Stop::Part { part, port, loc, branches } => {
                 let connector = matches!(part.kind, PartKind::Connector | PartKind::Adapter);
-                if open && !connector {
-                    if let Some(name) = joins {
+                if open && !connector
+                    && let Some(name) = joins {
                         let e = b.join(name, loc, s.elements.len());
                         s.complete &= e.complete;
                         s.elements.push(e);
                     }
-                }
                 open = !connector;
                 match part.kind {
                     PartKind::Transmitter => {}

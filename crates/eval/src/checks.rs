@@ -195,15 +195,14 @@ pub(crate) fn replaced(kind: &str, name: &downlead_station::model::Name, in_libr
 fn lengths(chain: &Chain, parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagnostic>) {
     let (mut feet, mut metres) = (None, None);
     for (p, ..) in parts {
-        if let PartData::Line(l) = &p.data {
-            if l.length.is_some() {
+        if let PartData::Line(l) = &p.data
+            && l.length.is_some() {
                 if l.imperial {
                     feet = Some(l.length_loc);
                 } else {
                     metres = Some(l.length_loc);
                 }
             }
-        }
     }
     if let (Some(f), Some(m)) = (feet, metres) {
         out.push(
@@ -259,12 +258,11 @@ fn bases(cx: &Cx<'_>, parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagno
         for f in all_losses(p) {
             note(&f.meta.bound, f.loc);
         }
-        if let PartData::Line(l) = &p.data {
-            if let Some(c) = l.cable.as_ref().and_then(|n| cx.env.cable(&n.text)) {
+        if let PartData::Line(l) = &p.data
+            && let Some(c) = l.cable.as_ref().and_then(|n| cx.env.cable(&n.text)) {
                 let bound = c.meta.bound.map(|b| (b.0, None));
                 note(&bound, *loc);
             }
-        }
     }
     if let (Some(t), Some(m)) = (typical, maximum) {
         out.push(
@@ -397,8 +395,8 @@ fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point
         return;
     }
     // without pass bands, the names of the legs still say which is the higher one
-    if matches!(part.kind, PartKind::Duplexer) && chosen.passes.is_empty() {
-        if let Some(BandKind::Pair { transmit: Some(t), receive: Some(r) }) = env.band(&point.band).map(|b| &b.kind) {
+    if matches!(part.kind, PartKind::Duplexer) && chosen.passes.is_empty()
+        && let Some(BandKind::Pair { transmit: Some(t), receive: Some(r) }) = env.band(&point.band).map(|b| &b.kind) {
             let high = t.max(*r);
             let want = if (point.hz - high).abs() < 1.0 { "high" } else { "low" };
             let has = ports.iter().any(|q| &*q.name.text == want);
@@ -421,7 +419,6 @@ fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point
                 );
             }
         }
-    }
 }
 
 fn connectors(env: &Env, part: &Part, loc: Loc, point: &Point, out: &mut Vec<Diagnostic>) {

@@ -175,11 +175,10 @@ impl<'m> Build<'m, '_> {
         if let Some(t) = own {
             return (t, None, true);
         }
-        if let (Some(st), Some(p)) = (self.station, place) {
-            if let Some(t) = st.places.iter().find(|q| q.name.text == p.text).and_then(|q| q.temperature) {
+        if let (Some(st), Some(p)) = (self.station, place)
+            && let Some(t) = st.places.iter().find(|q| q.name.text == p.text).and_then(|q| q.temperature) {
                 return (t, Some(&p.text), true);
             }
-        }
         (Measure::exact(20.0), None, false)
     }
 
@@ -483,12 +482,11 @@ impl<'m> Build<'m, '_> {
             self.picked(e, &p);
             p.value.value
         });
-        if loss.is_none() {
-            if let Some(c) = d.coupling.or(base.and_then(|b| b.coupling)) {
+        if loss.is_none()
+            && let Some(c) = d.coupling.or(base.and_then(|b| b.coupling)) {
                 loss = Some(coupler_main_loss(c));
                 e.basis = Basis::Computed;
             }
-        }
         if part.kind == PartKind::Divider {
             let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2);
             let excess = d.excess.as_ref().or(base.and_then(|b| b.excess.as_ref()));

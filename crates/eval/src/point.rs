@@ -115,7 +115,8 @@ pub(crate) fn pick_by<'m, T>(all: &'m [T], figure: impl Fn(&'m T) -> &'m Figure,
     {
         return Some(one(f));
     }
-    let (mut below, mut above): (Option<(f64, &Figure)>, Option<(f64, &Figure)>) = (None, None);
+    let mut below: Option<(f64, &Figure)> = None;
+    let mut above: Option<(f64, &Figure)> = None;
     for f in figures() {
         if let When::At(hz) = f.when {
             if hz <= point.hz && below.is_none_or(|b| hz > b.0) {

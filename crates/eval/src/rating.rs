@@ -78,8 +78,8 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
             }
         }
     }
-    if let Ending::Antenna(part, a, loc) = &s.end {
-        if let (Some(r), Some((net, _))) = (a.rating, trunk.last()) {
+    if let Ending::Antenna(part, a, loc) = &s.end
+        && let (Some(r), Some((net, _))) = (a.rating, trunk.last()) {
             compared = true;
             if net * mean > r.watts {
                 found.push(
@@ -99,7 +99,6 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                 );
             }
         }
-    }
     if compared && stated.is_none() {
         notes.push((Assumed::FullDuty, f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc)));
     }

@@ -289,15 +289,14 @@ impl Snapshot {
                     Meaning::Chain(c) => Some(&c.name),
                     _ => None,
                 };
-                if let Some(n) = name {
-                    if let Some(first) = names.insert(n.text.clone(), n.loc) {
+                if let Some(n) = name
+                    && let Some(first) = names.insert(n.text.clone(), n.loc) {
                         diagnostics.push(
                             Diagnostic::new(&codes::DUPLICATE_NAME, n.loc, format!("`{}` is the name of two things.", n.text))
                                 .at("again here")
                                 .also(first, "first here"),
                         );
                     }
-                }
                 let key = (p.item.id, file);
                 alive.insert(key);
                 let valid = self.cache.results.get(&key).filter(|(stamp, r)| {
@@ -455,7 +454,9 @@ fn quiet(found: Vec<Diagnostic>, tree: &File) -> Vec<Diagnostic> {
         let item = d.primary.loc.item;
         let text = texts.get(&item).copied().unwrap_or("");
         let head = text.find('\n').unwrap_or(text.len());
-        if (d.primary.loc.span.start as usize) < head && d.code.id != codes::MISPLACED_STATEMENT.id {
+        // a brace too many is what is quietened below: it is no slip of the head that explains itself away
+        let follows = [&codes::MISPLACED_STATEMENT, &codes::UNMATCHED_BRACE].contains(&d.code);
+        if (d.primary.loc.span.start as usize) < head && !follows {
             broken.insert(item);
         }
     }

@@ -138,26 +138,23 @@ fn kind_factor<'m>(run: &mut Run<'m, '_>, f: &Feed<'m>, want: Option<PowerKind>,
     if f.kind == Some(want) {
         return Some(1.0);
     }
-    if want == PowerKind::Mean {
-        if let Some(m) = mean_factor(f) {
+    if want == PowerKind::Mean
+        && let Some(m) = mean_factor(f) {
             return Some(m);
         }
-    }
     let mode = f.data.mode.map(physics_mode);
-    if let (Some(have), Some(m)) = (f.kind, mode) {
-        if let Some(x) = convert(1.0, m, kind(have), kind(want)) {
+    if let (Some(have), Some(m)) = (f.kind, mode)
+        && let Some(x) = convert(1.0, m, kind(have), kind(want)) {
             return Some(x);
         }
-    }
-    if f.kind.is_none() {
-        if let Some(m) = mode {
+    if f.kind.is_none()
+        && let Some(m) = mode {
             // one envelope: all kinds are equal
             if from_pep(m, P::Carrier) == Some(1.0) && from_pep(m, P::Mean) == Some(1.0) {
                 run.assumed.add(Assumed::PowerKind, f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc));
                 return Some(1.0);
             }
         }
-    }
     let end = Loc::new(f.figure.loc.item, Span::new(f.figure.loc.span.end, f.figure.loc.span.end));
     if let Some(have) = f.kind {
         run.diags.push(
@@ -481,8 +478,8 @@ fn reading<'m>(
                 .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
         );
     }
-    if let (Some(i), Some((lo, hi))) = (instrument, instrument.and_then(|i| i.band)) {
-        if run.point.hz < lo || run.point.hz > hi {
+    if let (Some(i), Some((lo, hi))) = (instrument, instrument.and_then(|i| i.band))
+        && (run.point.hz < lo || run.point.hz > hi) {
             run.diags.push(
                 Diagnostic::new(
                     &codes::INSTRUMENT_OUTSIDE_BAND,
@@ -500,7 +497,6 @@ fn reading<'m>(
             );
             return None;
         }
-    }
     if meta.instrument.is_some() && instrument.is_none() && !own_tolerance {
         // its doubt is not known, so it can neither agree nor differ
         return None;

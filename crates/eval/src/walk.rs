@@ -127,29 +127,32 @@ pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, env
 type Row<'a, 'm> = (&'m Part, Loc, bool, Option<&'m Name>);
 
 fn begin_and_end(chain: &Chain, parts: &[Row<'_, '_>], direction: Direction, gaps: bool, out: &mut Vec<Diagnostic>) {
-    let (begin, end): (fn(PartKind) -> bool, fn(PartKind) -> bool) = match direction {
-        Direction::Transmit => (|k| k == PartKind::Transmitter, PartKind::ends_transmit),
-        Direction::Receive => (|k| k == PartKind::Antenna, |k| k == PartKind::Receiver || k == PartKind::Load),
+    let begin = |k: PartKind| match direction {
+        Direction::Transmit => k == PartKind::Transmitter,
+        Direction::Receive => k == PartKind::Antenna,
+    };
+    let end = |k: PartKind| match direction {
+        Direction::Transmit => k.ends_transmit(),
+        Direction::Receive => k == PartKind::Receiver || k == PartKind::Load,
     };
     let (first_words, last_words, example) = match direction {
         Direction::Transmit => ("a transmitter", "an antenna or a load", "antenna 4.5 dBi"),
         Direction::Receive => ("an antenna", "a receiver", "receiver RX1"),
     };
     let starts = parts.first().is_some_and(|p| begin(p.0.kind));
-    if !starts && !(gaps && parts.is_empty()) {
+    // a line that was not understood may be the beginning: that is said there
+    let lost_in_gap = gaps && !parts.iter().any(|p| begin(p.0.kind));
+    if !(starts || lost_in_gap) {
         let loc = parts.first().map_or(chain.loc, |p| p.1);
-        let first_is_gap = gaps && parts.first().is_none_or(|p| !begin(p.0.kind));
-        if !(first_is_gap && parts.iter().all(|p| !begin(p.0.kind))) || !gaps {
-            out.push(
-                Diagnostic::new(
-                    &codes::CHAIN_WITHOUT_START,
-                    loc,
-                    format!("Chain `{}` begins with no {}; no power can be computed.", chain.name.text, &first_words[2..].trim()),
-                )
-                .at(format!("a {} chain begins with {first_words}", direction.word()))
-                .help("The lines of a chain stand in the order the power flows."),
-            );
-        }
+        out.push(
+            Diagnostic::new(
+                &codes::CHAIN_WITHOUT_START,
+                loc,
+                format!("Chain `{}` begins with no {}; no power can be computed.", chain.name.text, first_words[2..].trim()),
+            )
+            .at(format!("a {} chain begins with {first_words}", direction.word()))
+            .help("The lines of a chain stand in the order the power flows."),
+        );
     }
     let ended = parts.iter().position(|p| end(p.0.kind) || p.2);
     match ended {
@@ -285,8 +288,8 @@ fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
             before = None;
             continue;
         }
-        if let (Some((family, first)), Some(ends)) = (before, &part.ends) {
-            if family != &*ends.0 {
+        if let (Some((family, first)), Some(ends)) = (before, &part.ends)
+            && family != &*ends.0 {
                 out.push(
                     Diagnostic::new(
                         &codes::CONNECTOR_GAP,
@@ -301,7 +304,6 @@ fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
                     }),
                 );
             }
-        }
         before = part.ends.as_ref().map(|e| (&*e.1, *loc));
     }
 }

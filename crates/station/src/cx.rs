@@ -402,7 +402,7 @@ impl<'a> Cx<'a> {
             self.wrong_kind(v, &[Dim::Power, Dim::Level], what, example);
             return None;
         };
-        if !(w > 0.0) {
+        if w <= 0.0 {
             self.push(
                 Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, format!("{} must be above zero.", capital(what)))
                     .at("not a power that can flow"),

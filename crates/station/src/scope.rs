@@ -306,11 +306,10 @@ impl Env {
                 if keyword_of(&p.item) == Some("let") {
                     let (v, diags) = lower_let(&p.item, &env.lets);
                     out.extend(diags);
-                    if let Some((name, v)) = v {
-                        if seen(0, &name, out) {
+                    if let Some((name, v)) = v
+                        && seen(0, &name, out) {
                             env.lets.insert(name.text, v);
                         }
-                    }
                 }
             }
         }
@@ -335,11 +334,10 @@ impl Env {
                     Meaning::Device(c) => &c.name,
                     Meaning::Instrument(c) => &c.name,
                     _ => {
-                        if let Some(s) = p.item.statement() {
-                            if let Some(a) = s.atoms().get(1) {
+                        if let Some(s) = p.item.statement()
+                            && let Some(a) = s.atoms().get(1) {
                                 env.broken.insert(s.text(*a).into(), p.item.id);
                             }
-                        }
                         continue;
                     }
                 };

@@ -194,7 +194,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
             ) else {
                 continue;
             };
-            if !(m.value > 0.0) {
+            if m.value <= 0.0 {
                 let d = Diagnostic::new(&codes::NEGATIVE_LOSS, a.loc, "A cable's loss is positive dB per length.").at("not positive");
                 cx.push(d);
                 continue;
@@ -275,11 +275,10 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
             if let Some(f) = v.upper.filter(|f| f.dim != Dim::Frequency) {
                 cx.wrong_kind(&crate::cx::Val { q: f, upper: None, ..v }, &[Dim::Frequency], "the end of an accuracy's range", "450 MHz");
             }
-            if cur.eat(cx, "to") {
-                if let Some(f) = cur.val(cx).and_then(|f| cx.frequency(&f, "the end of an accuracy's range")) {
+            if cur.eat(cx, "to")
+                && let Some(f) = cur.val(cx).and_then(|f| cx.frequency(&f, "the end of an accuracy's range")) {
                     up_to = f;
                 }
-            }
         }
         while !cur.done() {
             if cur.eat(cx, "shared") {

@@ -63,15 +63,14 @@ fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
     if cur.at_value(cx) {
         let text = cx.text(cur.next_span());
         let had = cx.diags.len();
-        if let Some(v) = cur.val(cx) {
-            if v.q.dim == Dim::Frequency {
+        if let Some(v) = cur.val(cx)
+            && v.q.dim == Dim::Frequency {
                 let loc = v.loc;
                 if let Some(f) = cx.frequency(&v, "a chain's frequency") {
                     out.push(BandRef::Frequency(f, Name { text: text.into(), loc }));
                 }
                 return;
             }
-        }
         cx.diags.truncate(had);
         cur.i = at;
     }

@@ -136,7 +136,7 @@ pub(super) fn swr_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, return_l
 /// Return loss in dB to SWR.
 pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
     let m = cx.measure(v, Dim::Decibel, "a return loss", "20 dB")?;
-    if !(m.value > 0.0) {
+    if m.value <= 0.0 {
         let d = Diagnostic::new(
             &codes::SWR_BELOW_ONE,
             v.loc,

@@ -13,12 +13,7 @@ use crate::quals::{Quals, missing, rest, twice};
 
 /// The power kind at the cursor.
 pub(super) fn power_kind<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<PowerKind> {
-    for k in [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean] {
-        if cur.eat(cx, k.word()) {
-            return Some(k);
-        }
-    }
-    None
+    [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean].into_iter().find(|&k| cur.eat(cx, k.word()))
 }
 
 fn mode<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<Mode> {
@@ -238,17 +233,15 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
                     f.3 = true;
                 }
             } else if cur.eat(cx, "swr") {
-                if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
-                    if let Some(m) = cx.swr(&v) {
+                if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3")
+                    && let Some(m) = cx.swr(&v) {
                         swrs.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
                     }
-                }
             } else if cur.eat(cx, "return-loss") {
-                if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
-                    if let Some(m) = return_loss_to_swr(cx, &v) {
+                if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB")
+                    && let Some(m) = return_loss_to_swr(cx, &v) {
                         swrs.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
                     }
-                }
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);
             } else if cur.eat(cx, "rating") {

@@ -71,7 +71,7 @@ pub fn lower_let(item: &Item, lets: &Lets) -> (Option<(Name, Val)>, Vec<Diagnost
 }
 
 fn let_value<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Name, Val)> {
-    let Some(name) = declared(cx, cur, "a named value", "let mast = 30 m") else { return None };
+    let name = declared(cx, cur, "a named value", "let mast = 30 m")?;
     let had = cx.diags.len();
     if cur.peek().is_some_and(|a| a.kind == downlead_syntax::AtomKind::Equals) {
         cur.i += 1;
