@@ -84,7 +84,10 @@ impl Diagnostic {
             code,
             severity: code.severity,
             message: message.into(),
-            primary: Label { loc, message: String::new() },
+            primary: Label {
+                loc,
+                message: String::new(),
+            },
             related: Vec::new(),
             help: Vec::new(),
             fixes: Vec::new(),
@@ -104,7 +107,10 @@ impl Diagnostic {
         if loc == self.primary.loc {
             return self;
         }
-        self.related.push(Label { loc, message: words.into() });
+        self.related.push(Label {
+            loc,
+            message: words.into(),
+        });
         self
     }
 
@@ -118,8 +124,15 @@ impl Diagnostic {
     /// A change of one range.
     #[must_use]
     pub fn fix(mut self, title: impl Into<String>, loc: Loc, text: impl Into<String>) -> Self {
-        let edits = vec![Edit { loc, text: text.into() }];
-        self.fixes.push(Fix { title: title.into(), edits, preferred: false });
+        let edits = vec![Edit {
+            loc,
+            text: text.into(),
+        }];
+        self.fixes.push(Fix {
+            title: title.into(),
+            edits,
+            preferred: false,
+        });
         self
     }
 

@@ -22,13 +22,19 @@ impl Span {
     /// The smallest range that holds both.
     #[must_use]
     pub fn join(self, other: Span) -> Span {
-        Span { start: self.start.min(other.start), end: self.end.max(other.end) }
+        Span {
+            start: self.start.min(other.start),
+            end: self.end.max(other.end),
+        }
     }
 
     /// The range moved right by `by` bytes.
     #[must_use]
     pub fn shift(self, by: u32) -> Span {
-        Span { start: self.start + by, end: self.end + by }
+        Span {
+            start: self.start + by,
+            end: self.end + by,
+        }
     }
 
     /// As a `usize` range for slicing.

@@ -37,33 +37,65 @@ impl Assumed {
     pub fn words(self, who: &str) -> String {
         match self {
             Assumed::Temperature20 => format!("20 °C for {who}: no place or temperature is stated"),
-            Assumed::Impedance50 => format!("50 ohm for the cable of {who}: no impedance is stated"),
-            Assumed::Velocity => format!("a velocity factor of 0.66 for the cable of {who}: none is stated"),
-            Assumed::SheetAt20 => format!("the loss table of the cable of {who} holds at 20 °C: no temperature is stated"),
-            Assumed::CableExact => format!("the loss of the cable of {who} is exact: no accuracy is stated"),
-            Assumed::AntennaMatched => format!("{who} is matched, SWR 1:1: no SWR or impedance is stated"),
-            Assumed::JoinsLossless => format!("the joins of {who} lose nothing: no connectors are stated"),
-            Assumed::DeviceMatched => format!("the ports of {who} reflect nothing: no return loss is stated"),
-            Assumed::PowerExact => format!("the power of {who} is exact: no tolerance or instrument is stated"),
+            Assumed::Impedance50 => {
+                format!("50 ohm for the cable of {who}: no impedance is stated")
+            }
+            Assumed::Velocity => {
+                format!("a velocity factor of 0.66 for the cable of {who}: none is stated")
+            }
+            Assumed::SheetAt20 => format!(
+                "the loss table of the cable of {who} holds at 20 °C: no temperature is stated"
+            ),
+            Assumed::CableExact => {
+                format!("the loss of the cable of {who} is exact: no accuracy is stated")
+            }
+            Assumed::AntennaMatched => {
+                format!("{who} is matched, SWR 1:1: no SWR or impedance is stated")
+            }
+            Assumed::JoinsLossless => {
+                format!("the joins of {who} lose nothing: no connectors are stated")
+            }
+            Assumed::DeviceMatched => {
+                format!("the ports of {who} reflect nothing: no return loss is stated")
+            }
+            Assumed::PowerExact => {
+                format!("the power of {who} is exact: no tolerance or instrument is stated")
+            }
             Assumed::GainExact => format!("the gain of {who} is exact: no tolerance is stated"),
             Assumed::LossExact => format!("the loss of {who} is exact: no tolerance is stated"),
-            Assumed::PowerKind => format!("the power of {who} is of the kind the limit counts: it does not say carrier, pep or mean"),
-            Assumed::LimitPep => format!("{who} counts peak envelope power: it does not say carrier, pep or mean"),
+            Assumed::PowerKind => format!(
+                "the power of {who} is of the kind the limit counts: it does not say carrier, pep or mean"
+            ),
+            Assumed::LimitPep => {
+                format!("{who} counts peak envelope power: it does not say carrier, pep or mean")
+            }
             Assumed::FullDuty => format!("full duty for {who}: no mode is stated"),
             Assumed::AlwaysKeyed => format!("{who} is keyed all the time: no share is stated"),
             Assumed::RatingTemperatures => {
-                format!("the rating of {who} holds at 40 °C around and 80 °C at the conductor: no temperatures are stated")
+                format!(
+                    "the rating of {who} holds at 40 °C around and 80 °C at the conductor: no temperatures are stated"
+                )
             }
-            Assumed::BranchesInPhase => format!("the branches of {who} add in phase in the main beam: nothing is stated"),
+            Assumed::BranchesInPhase => {
+                format!("the branches of {who} add in phase in the main beam: nothing is stated")
+            }
             Assumed::DryCable => format!("{who} is dry; wet, it loses more, as stated"),
             Assumed::MaximumTaken => {
-                format!("the figure of {who} is a maximum and taken as it is: the true loss may be lower and the radiated power higher")
+                format!(
+                    "the figure of {who} is a maximum and taken as it is: the true loss may be lower and the radiated power higher"
+                )
             }
-            Assumed::EfficiencyIncluded => format!("100 % efficiency for {who}: only a directivity is stated"),
+            Assumed::EfficiencyIncluded => {
+                format!("100 % efficiency for {who}: only a directivity is stated")
+            }
             Assumed::SourceMatched => {
-                format!("{who} is a matched source of 50 ohm whose stated power is the forward power; there is no tuner")
+                format!(
+                    "{who} is a matched source of 50 ohm whose stated power is the forward power; there is no tuner"
+                )
             }
-            Assumed::ReadingExact => format!("the reading with {who} is exact: no tolerance or accuracy is stated"),
+            Assumed::ReadingExact => {
+                format!("the reading with {who} is exact: no tolerance or accuracy is stated")
+            }
             Assumed::IsolationComplete => format!("nothing reflected passes back through {who}"),
         }
     }

@@ -8,8 +8,8 @@ use rustc_hash::FxHashMap;
 
 use crate::assume::Assumed;
 use crate::report::{
-    BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, NodeReport, ReadingReport, Report, SCHEMA,
-    StationReport,
+    BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, NodeReport,
+    ReadingReport, Report, SCHEMA, StationReport,
 };
 use crate::result::{BandResult, CauseName, ChainResult, NodeResult};
 use crate::snapshot::{Scope, Snapshot};
@@ -38,8 +38,16 @@ impl<'s> Places<'s> {
             snapshot,
             index: snapshot.index(),
             library,
-            lines: snapshot.files().iter().map(|f| LineIndex::new(f.text())).collect(),
-            library_lines: lib.files.iter().map(|(_, f)| LineIndex::new(f.text())).collect(),
+            lines: snapshot
+                .files()
+                .iter()
+                .map(|f| LineIndex::new(f.text()))
+                .collect(),
+            library_lines: lib
+                .files
+                .iter()
+                .map(|(_, f)| LineIndex::new(f.text()))
+                .collect(),
         }
     }
 
@@ -48,12 +56,20 @@ impl<'s> Places<'s> {
     pub fn at(&self, loc: Loc) -> (String, Span, u32) {
         if let Some((f, start)) = self.index.get(&loc.item) {
             let span = loc.span.shift(*start);
-            return (self.snapshot.files()[*f].path.clone(), span, line_of(&self.lines[*f], span.start));
+            return (
+                self.snapshot.files()[*f].path.clone(),
+                span,
+                line_of(&self.lines[*f], span.start),
+            );
         }
         if let Some((f, start)) = self.library.get(&loc.item) {
             let span = loc.span.shift(*start);
             let name = downlead_station::library().files[*f].0;
-            return (format!("library/{name}"), span, line_of(&self.library_lines[*f], span.start));
+            return (
+                format!("library/{name}"),
+                span,
+                line_of(&self.library_lines[*f], span.start),
+            );
         }
         (String::new(), loc.span, 0)
     }
@@ -71,10 +87,17 @@ impl<'s> Places<'s> {
     #[must_use]
     pub fn text(&self, loc: Loc) -> &str {
         if let Some((f, start)) = self.index.get(&loc.item) {
-            return self.snapshot.files()[*f].text().get(loc.span.shift(*start).range()).unwrap_or("");
+            return self.snapshot.files()[*f]
+                .text()
+                .get(loc.span.shift(*start).range())
+                .unwrap_or("");
         }
         if let Some((f, start)) = self.library.get(&loc.item) {
-            return downlead_station::library().files[*f].1.text().get(loc.span.shift(*start).range()).unwrap_or("");
+            return downlead_station::library().files[*f]
+                .1
+                .text()
+                .get(loc.span.shift(*start).range())
+                .unwrap_or("");
         }
         ""
     }
@@ -86,14 +109,19 @@ impl<'s> Places<'s> {
             None => "",
         };
         let start = span.start as usize;
-        let begin = text.get(..start).and_then(|t| t.rfind('\n')).map_or(0, |i| i + 1);
+        let begin = text
+            .get(..start)
+            .and_then(|t| t.rfind('\n'))
+            .map_or(0, |i| i + 1);
         let column = text.get(begin..start).map_or(1, |t| t.chars().count() + 1);
         (file, line, u32::try_from(column).unwrap_or(u32::MAX))
     }
 }
 
 fn line_of(index: &LineIndex, offset: u32) -> u32 {
-    index.try_line_col(offset.into()).map_or(0, |lc| lc.line + 1)
+    index
+        .try_line_col(offset.into())
+        .map_or(0, |lc| lc.line + 1)
 }
 
 /// All parts of an item by the place of their statement.
@@ -131,7 +159,9 @@ fn limit_source(meaning: &Meaning, loc: Loc) -> Option<Box<str>> {
                 Node::Limit { source, .. } => source.clone(),
                 _ => None,
             },
-            Step::Part { branches, .. } | Step::Use { branches, .. } => branches.iter().find_map(|b| find(&b.steps, loc)),
+            Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                branches.iter().find_map(|b| find(&b.steps, loc))
+            }
             _ => None,
         })
     }
@@ -149,7 +179,9 @@ fn reading_meta(meaning: &Meaning, loc: Loc) -> Option<&Meta> {
                 Node::Read { meta, .. } => Some(meta),
                 _ => None,
             },
-            Step::Part { branches, .. } | Step::Use { branches, .. } => branches.iter().find_map(|b| find(&b.steps, loc)),
+            Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                branches.iter().find_map(|b| find(&b.steps, loc))
+            }
             _ => None,
         })
     }
@@ -187,7 +219,10 @@ impl BandResult {
     #[must_use]
     pub fn causes(&self, places: &Places<'_>, meaning: &Meaning) -> Vec<(String, f64)> {
         let parts = parts_of(meaning);
-        self.budget.iter().map(|i| (cause(places, &parts, i.cause, &i.name), i.standard_db)).collect()
+        self.budget
+            .iter()
+            .map(|i| (cause(places, &parts, i.cause, &i.name), i.standard_db))
+            .collect()
     }
 }
 
@@ -198,9 +233,18 @@ impl Snapshot {
         let places = Places::new(self);
         let mut stations = Vec::new();
         for scope in &self.scopes {
-            let mut loose = StationReport { name: String::new(), title: None, chains: Vec::new() };
+            let mut loose = StationReport {
+                name: String::new(),
+                title: None,
+                chains: Vec::new(),
+            };
             for (_, low, result) in &scope.items {
-                let chains = || result.chains.iter().map(|c| chain(&places, scope, &low.meaning, c));
+                let chains = || {
+                    result
+                        .chains
+                        .iter()
+                        .map(|c| chain(&places, scope, &low.meaning, c))
+                };
                 match &low.meaning {
                     Meaning::Station(st) => stations.push(StationReport {
                         name: st.name.text.to_string(),
@@ -230,7 +274,11 @@ impl Snapshot {
                 }
             })
             .collect();
-        Report { schema: SCHEMA, stations, diagnostics }
+        Report {
+            schema: SCHEMA,
+            stations,
+            diagnostics,
+        }
     }
 }
 
@@ -242,11 +290,21 @@ fn chain(places: &Places<'_>, scope: &Scope, meaning: &Meaning, c: &ChainResult)
         direction: c.direction.word(),
         file,
         line,
-        bands: c.bands.iter().map(|b| band(places, scope, meaning, &parts, b)).collect(),
+        bands: c
+            .bands
+            .iter()
+            .map(|b| band(places, scope, meaning, &parts, b))
+            .collect(),
     }
 }
 
-fn band(places: &Places<'_>, scope: &Scope, meaning: &Meaning, parts: &FxHashMap<Loc, &Part>, b: &BandResult) -> BandReport {
+fn band(
+    places: &Places<'_>,
+    scope: &Scope,
+    meaning: &Meaning,
+    parts: &FxHashMap<Loc, &Part>,
+    b: &BandResult,
+) -> BandReport {
     let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
     BandReport {
         band: b.band.to_string(),
@@ -254,7 +312,11 @@ fn band(places: &Places<'_>, scope: &Scope, meaning: &Meaning, parts: &FxHashMap
         frequency_hz: b.hz,
         complete: b.complete,
         power_mode: if b.tuner { "tuner" } else { "fixed-forward" },
-        nodes: b.nodes.iter().map(|n| node(places, scope, meaning, parts, b, n)).collect(),
+        nodes: b
+            .nodes
+            .iter()
+            .map(|n| node(places, scope, meaning, parts, b, n))
+            .collect(),
         total_loss_db: number(b.total_db),
         antenna_w: b.antenna_w.and_then(finite),
         erp_w: b.erp_w().and_then(finite),
@@ -298,7 +360,9 @@ fn band(places: &Places<'_>, scope: &Scope, meaning: &Meaning, parts: &FxHashMap
                     uncertainty_db: number(r.uncertainty_db),
                     verdict: r.verdict.reading_word(),
                     date: meta.and_then(|m| m.date.as_ref()).map(ToString::to_string),
-                    instrument: meta.and_then(|m| m.instrument.as_ref()).map(|i| i.text.to_string()),
+                    instrument: meta
+                        .and_then(|m| m.instrument.as_ref())
+                        .map(|i| i.text.to_string()),
                     line: places.line(r.loc),
                 }
             })
@@ -309,7 +373,11 @@ fn band(places: &Places<'_>, scope: &Scope, meaning: &Meaning, parts: &FxHashMap
             .map(|i| BudgetReport {
                 cause: cause(places, parts, i.cause, &i.name),
                 standard_db: number(i.standard_db),
-                share: if total > 0.0 { i.standard_db * i.standard_db / total } else { 0.0 },
+                share: if total > 0.0 {
+                    i.standard_db * i.standard_db / total
+                } else {
+                    0.0
+                },
             })
             .collect(),
         assumptions: assumptions(places, &b.assumptions),
@@ -324,12 +392,20 @@ fn owner(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, loc: Loc) -> String
         .filter(|p| p.loc.item == loc.item && p.loc.span.start <= loc.span.start)
         .max_by_key(|p| p.loc.span.start);
     match part {
-        Some(p) => p.tag.as_ref().map_or_else(|| format!("the {} of line {}", p.kind.word(), places.line(p.loc)), |t| t.text.to_string()),
+        Some(p) => p.tag.as_ref().map_or_else(
+            || format!("the {} of line {}", p.kind.word(), places.line(p.loc)),
+            |t| t.text.to_string(),
+        ),
         None => places.text(loc).to_owned(),
     }
 }
 
-fn cause(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, words: &str, name: &CauseName) -> String {
+fn cause(
+    places: &Places<'_>,
+    parts: &FxHashMap<Loc, &Part>,
+    words: &str,
+    name: &CauseName,
+) -> String {
     match name {
         CauseName::At(l) => format!("{words} {}", owner(places, parts, *l)),
         CauseName::Named(n) => format!("{words} {n}"),
@@ -345,7 +421,11 @@ pub(crate) fn assumptions(places: &Places<'_>, list: &[(Assumed, Loc)]) -> Vec<S
     kinds
         .into_iter()
         .map(|k| {
-            let who: Vec<String> = list.iter().filter(|a| a.0 == k).map(|a| who(places, a.1)).collect();
+            let who: Vec<String> = list
+                .iter()
+                .filter(|a| a.0 == k)
+                .map(|a| who(places, a.1))
+                .collect();
             k.words(&who.join(", "))
         })
         .collect()
@@ -396,10 +476,19 @@ fn node(
 }
 
 /// Where the figure of a node comes from, in words.
-pub(crate) fn source(places: &Places<'_>, env: &Env, part: Option<&Part>, n: &NodeResult, b: &BandResult) -> Option<String> {
+pub(crate) fn source(
+    places: &Places<'_>,
+    env: &Env,
+    part: Option<&Part>,
+    n: &NodeResult,
+    b: &BandResult,
+) -> Option<String> {
     if n.kind == "join" {
         let name = places.text(n.def);
-        return env.connector(name).and_then(|c| c.meta.words()).map(|w| format!("{name}: {w}"));
+        return env
+            .connector(name)
+            .and_then(|c| c.meta.words())
+            .map(|w| format!("{name}: {w}"));
     }
     let part = part?;
     match &part.data {
@@ -413,21 +502,46 @@ pub(crate) fn source(places: &Places<'_>, env: &Env, part: Option<&Part>, n: &No
             }
             None => part.meta.words(),
         },
-        PartData::Connector(_, name) => env.connector(&name.text).and_then(|c| c.meta.words()).map(|w| format!("{}: {w}", name.text)),
+        PartData::Connector(_, name) => env
+            .connector(&name.text)
+            .and_then(|c| c.meta.words())
+            .map(|w| format!("{}: {w}", name.text)),
         PartData::Device(d) => {
-            let point = crate::point::Point { band: b.band.clone(), part: b.point, hz: b.hz, named: env.band(&b.band).is_some() };
+            let point = crate::point::Point {
+                band: b.band.clone(),
+                part: b.point,
+                hz: b.hz,
+                named: env.band(&b.band).is_some(),
+            };
             let port = n.port.map(|p| places.text(p));
-            let figures = d.ports.iter().find(|p| port.map_or(p.name.text.is_empty(), |q| *p.name.text == *q)).map_or(&[][..], |p| &p.loss);
+            let figures = d
+                .ports
+                .iter()
+                .find(|p| port.map_or(p.name.text.is_empty(), |q| *p.name.text == *q))
+                .map_or(&[][..], |p| &p.loss);
             let own = crate::point::pick(figures, &point, env).and_then(|p| p.figure.meta.words());
             own.or_else(|| part.meta.words()).or_else(|| {
                 let name = d.class.as_ref()?;
-                Some(format!("{}: {}", name.text, env.device(&name.text)?.meta.words()?))
+                Some(format!(
+                    "{}: {}",
+                    name.text,
+                    env.device(&name.text)?.meta.words()?
+                ))
             })
         }
         PartData::Antenna(a) => {
-            let point = crate::point::Point { band: b.band.clone(), part: b.point, hz: b.hz, named: env.band(&b.band).is_some() };
+            let point = crate::point::Point {
+                band: b.band.clone(),
+                part: b.point,
+                hz: b.hz,
+                named: env.band(&b.band).is_some(),
+            };
             let g = crate::chain::gain_at(a, &point, env)?;
-            let own = a.gain.iter().find(|x| x.figure.loc == g.loc).and_then(|x| x.figure.meta.words());
+            let own = a
+                .gain
+                .iter()
+                .find(|x| x.figure.loc == g.loc)
+                .and_then(|x| x.figure.meta.words());
             own.or_else(|| part.meta.words())
         }
         _ => part.meta.words(),

@@ -112,7 +112,11 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
     if !(c.is_finite() && d.is_finite() && factor.is_finite()) {
         return None;
     }
-    let step = cable.accuracy.iter().find(|a| hz <= a.up_to_hz).or(cable.accuracy.last());
+    let step = cable
+        .accuracy
+        .iter()
+        .find(|a| hz <= a.up_to_hz)
+        .or(cable.accuracy.last());
     let mut u_relative = step.map_or(0.0, |a| a.u_relative);
     if outside > 1.0 {
         u_relative *= 2.0;
@@ -148,7 +152,9 @@ pub struct TableFit {
 /// How well a table's points lie on one law. None for a cable without a table of two points or more.
 #[must_use]
 pub fn table_fit(cable: &Cable) -> Option<TableFit> {
-    let CableLoss::Table(points) = cable.loss.as_ref()? else { return None };
+    let CableLoss::Table(points) = cable.loss.as_ref()? else {
+        return None;
+    };
     let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
     let fit = downlead_physics::table::fit_two_term(&plain).ok()?;
     Some(TableFit {

@@ -60,12 +60,23 @@ impl Piece {
 
     /// A loss without length or reflection.
     pub(crate) fn point_loss(db: f64, element: usize) -> Self {
-        Piece { loss_db: db, ..Piece::known(SMatrix::attenuator(db), element) }
+        Piece {
+            loss_db: db,
+            ..Piece::known(SMatrix::attenuator(db), element)
+        }
     }
 
     /// A piece of unknown electrical length.
     pub(crate) fn unknown(loss_db: f64, s11: f64, s22: f64, way: Way, element: usize) -> Self {
-        Piece { s: SMatrix::attenuator(loss_db), phase_known: false, loss_db, s11, s22, way, element }
+        Piece {
+            s: SMatrix::attenuator(loss_db),
+            phase_known: false,
+            loss_db,
+            s11,
+            s22,
+            way,
+            element,
+        }
     }
 }
 
@@ -138,7 +149,12 @@ pub(crate) fn solve(pieces: &[Piece], end: End) -> Solved {
     }
     let blocks = clusters(&pieces[..t]);
     backward(&pieces[..t], &blocks, gamma, &mut solved);
-    spread(&blocks, gamma, t == n && matches!(end, End::Magnitude(_)), &mut solved);
+    spread(
+        &blocks,
+        gamma,
+        t == n && matches!(end, End::Magnitude(_)),
+        &mut solved,
+    );
     solved
 }
 
@@ -156,18 +172,43 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
     for (i, p) in pieces.iter().enumerate() {
         if p.phase_known && p.way == Way::Both {
             if let Some(c) = out.last_mut()
-                && let Some(s) = c.s {
-                    let s = s.then(&p.s);
-                    c.s = Some(s);
-                    c.block = Block { loss_db: -s.gain(), s11: s.s11.norm(), s22: s.s22.norm() };
-                    c.to = i + 1;
-                    continue;
-                }
-            let block = Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 };
-            out.push(Cluster { from: i, to: i + 1, block, s: Some(p.s), way: Way::Both });
+                && let Some(s) = c.s
+            {
+                let s = s.then(&p.s);
+                c.s = Some(s);
+                c.block = Block {
+                    loss_db: -s.gain(),
+                    s11: s.s11.norm(),
+                    s22: s.s22.norm(),
+                };
+                c.to = i + 1;
+                continue;
+            }
+            let block = Block {
+                loss_db: p.loss_db,
+                s11: p.s11,
+                s22: p.s22,
+            };
+            out.push(Cluster {
+                from: i,
+                to: i + 1,
+                block,
+                s: Some(p.s),
+                way: Way::Both,
+            });
         } else {
-            let block = Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 };
-            out.push(Cluster { from: i, to: i + 1, block, s: None, way: p.way });
+            let block = Block {
+                loss_db: p.loss_db,
+                s11: p.s11,
+                s22: p.s22,
+            };
+            out.push(Cluster {
+                from: i,
+                to: i + 1,
+                block,
+                s: None,
+                way: p.way,
+            });
         }
     }
     out
@@ -250,13 +291,26 @@ impl Changes {
         for (k, c) in clusters.iter().enumerate() {
             tuner.push(seen);
             seen = match c.way {
-                Way::Both => seen.map(|(t, a)| (t, a * downlead_quantity::from_db(-c.block.loss_db))),
+                Way::Both => {
+                    seen.map(|(t, a)| (t, a * downlead_quantity::from_db(-c.block.loss_db)))
+                }
                 Way::Forward => None,
                 Way::Tuner => Some((k, 1.0)),
             };
         }
         tuner.push(seen);
-        Changes { tail, looking, behind_db, before, clusters, cluster_of, within, behind, tuner, gamma }
+        Changes {
+            tail,
+            looking,
+            behind_db,
+            before,
+            clusters,
+            cluster_of,
+            within,
+            behind,
+            tuner,
+            gamma,
+        }
     }
 
     /// How many dB the whole loss rises when piece `at` becomes `piece`.
@@ -277,9 +331,17 @@ impl Changes {
             if let Some(b) = behind {
                 s = s.then(b);
             }
-            Block { loss_db: -s.gain(), s11: s.s11.norm(), s22: s.s22.norm() }
+            Block {
+                loss_db: -s.gain(),
+                s11: s.s11.norm(),
+                s22: s.s22.norm(),
+            }
         } else {
-            Block { loss_db: piece.loss_db, s11: piece.s11, s22: piece.s22 }
+            Block {
+                loss_db: piece.loss_db,
+                s11: piece.s11,
+                s22: piece.s22,
+            }
         };
         let r = self.behind[k + 1];
         let (old, new) = (looking_in(&c.block, c.way, r), looking_in(&block, c.way, r));
@@ -290,7 +352,9 @@ impl Changes {
     /// cluster `k` (or the end) rises. The losses of the parts telescope: what is left of all
     /// mismatch losses is the end's less that behind each tuner.
     fn seen(&self, k: usize, rise: f64) -> f64 {
-        let Some((t, a)) = self.tuner[k] else { return 0.0 };
+        let Some((t, a)) = self.tuner[k] else {
+            return 0.0;
+        };
         let r = self.behind[t + 1];
         mismatch_loss(libm::sqrt((r * r + a * a * rise).max(0.0))) - mismatch_loss(r)
     }
@@ -332,13 +396,25 @@ fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
                 out.net_loss[i] = op;
                 sum += op;
                 out.gamma_after[i] = rms;
-                rms = looking_in(&Block { loss_db: p.loss_db, s11: p.s11, s22: p.s22 }, Way::Both, rms);
+                rms = looking_in(
+                    &Block {
+                        loss_db: p.loss_db,
+                        s11: p.s11,
+                        s22: p.s22,
+                    },
+                    Way::Both,
+                    rms,
+                );
             }
             let rest = net - sum;
             #[allow(clippy::cast_precision_loss, reason = "a chain has few pieces")]
             let even = rest / (c.to - c.from) as f64;
             for i in c.from..c.to {
-                out.net_loss[i] += if sum.abs() > 1e-12 { rest * out.net_loss[i] / sum } else { even };
+                out.net_loss[i] += if sum.abs() > 1e-12 {
+                    rest * out.net_loss[i] / sum
+                } else {
+                    even
+                };
             }
         }
         r = r_in;
@@ -350,19 +426,28 @@ fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
 fn spread(blocks: &[Cluster], end: f64, load_phase_only: bool, out: &mut Solved) {
     // the part behind the last piece that lets nothing back, where it is all of known phase but
     // for the load: the load's phase is gone through
-    let start = blocks.iter().rposition(|c| c.way != Way::Both).map_or(0, |i| i + 1);
+    let start = blocks
+        .iter()
+        .rposition(|c| c.way != Way::Both)
+        .map_or(0, |i| i + 1);
     let tuner = start > 0 && blocks[start - 1].way == Way::Tuner;
     let (mut variance, mut high, mut low) = (0.0, 0.0, 0.0);
     let mut from = 0;
     let mut source = 0.0;
     let mut first = true;
     while from <= blocks.len() {
-        let to = blocks[from..].iter().position(|c| c.way != Way::Both).map_or(blocks.len(), |i| from + i);
+        let to = blocks[from..]
+            .iter()
+            .position(|c| c.way != Way::Both)
+            .map_or(blocks.len(), |i| from + i);
         let seg: Vec<Block> = blocks[from..to].iter().map(|c| c.block).collect();
         let last = to == blocks.len();
         let load = if last { end } else { blocks[to].block.s11 };
         if last && load_phase_only && seg.len() == 1 && source == 0.0 && end > 0.0 {
-            let s = blocks[from].s.unwrap_or(SMatrix::device(seg[0].loss_db, seg[0].s11, seg[0].s22));
+            let s =
+                blocks[from]
+                    .s
+                    .unwrap_or(SMatrix::device(seg[0].loss_db, seg[0].s11, seg[0].s22));
             if blocks[from].s.is_some() {
                 let (v, h, l, worst) = scan(&s, end, tuner);
                 variance += v;
@@ -406,7 +491,10 @@ fn spread(blocks: &[Cluster], end: f64, load_phase_only: bool, out: &mut Solved)
 /// input.
 fn meeting(blocks: &[Block], load: f64) -> (f64, f64, f64) {
     let (mut before, mut sum, mut squares, mut largest) = (0.0, 0.0, 0.0, 0.0f64);
-    let each = blocks.iter().map(|b| (b.s11, b.loss_db)).chain([(load, 0.0)]);
+    let each = blocks
+        .iter()
+        .map(|b| (b.s11, b.loss_db))
+        .chain([(load, 0.0)]);
     for (r, loss) in each {
         let here = r * downlead_quantity::from_db(-before);
         sum += here;
@@ -415,7 +503,11 @@ fn meeting(blocks: &[Block], load: f64) -> (f64, f64, f64) {
         before += loss;
     }
     let cap = 0.999_999;
-    ((2.0 * largest - sum).max(0.0).min(cap), libm::sqrt(squares).min(cap), sum.min(cap))
+    (
+        (2.0 * largest - sum).max(0.0).min(cap),
+        libm::sqrt(squares).min(cap),
+        sum.min(cap),
+    )
 }
 
 /// Loss over all phases of a load of magnitude `r` behind `s`: variance, how much above and
@@ -423,13 +515,25 @@ fn meeting(blocks: &[Block], load: f64) -> (f64, f64, f64) {
 fn scan(s: &SMatrix, r: f64, tuner: bool) -> (f64, f64, f64, f64) {
     const STEPS: u32 = 120;
     let il = -s.gain();
-    let rms_in = looking_in(&Block { loss_db: il, s11: s.s11.norm(), s22: s.s22.norm() }, Way::Both, r);
+    let rms_in = looking_in(
+        &Block {
+            loss_db: il,
+            s11: s.s11.norm(),
+            s22: s.s22.norm(),
+        },
+        Way::Both,
+        r,
+    );
     let nominal = il + mismatch_loss(r) - if tuner { mismatch_loss(rms_in) } else { 0.0 };
     let (mut sum2, mut hi, mut lo, mut worst) = (0.0, f64::NEG_INFINITY, f64::INFINITY, 0.0f64);
     for k in 0..STEPS {
         let phi = core::f64::consts::TAU * f64::from(k) / f64::from(STEPS);
         let g = Complex64::new(r * libm::cos(phi), r * libm::sin(phi));
-        let loss = -(if tuner { s.operating_gain(g) } else { s.transducer_gain(Complex64::new(0.0, 0.0), g) });
+        let loss = -(if tuner {
+            s.operating_gain(g)
+        } else {
+            s.transducer_gain(Complex64::new(0.0, 0.0), g)
+        });
         let d = loss - nominal;
         sum2 += d * d;
         hi = hi.max(d);
@@ -448,7 +552,15 @@ mod tests {
     const F: f64 = 14.2e6;
     fn rg213() -> LineParams {
         // feedline-checks M01: k1 = 0.19, k2 = 0.00139 dB/100 ft
-        LineParams::two_term(50.0, 0.659, TwoTerm { k1: 0.19 / 30.48, k2: 0.00139 / 30.48 }, F)
+        LineParams::two_term(
+            50.0,
+            0.659,
+            TwoTerm {
+                k1: 0.19 / 30.48,
+                k2: 0.00139 / 30.48,
+            },
+            F,
+        )
     }
 
     #[test]
@@ -458,7 +570,10 @@ mod tests {
         let p = [Piece::known(SMatrix::line(&line, F, 30.0, R0), 0)];
         let s = solve(&p, End::Known(reflection(z, Complex64::new(50.0, 0.0))));
         assert!((s.net_loss[0] - total_loss(&line, F, 30.0, z)).abs() < 1e-9);
-        assert!((s.net_loss[0] - 1.09203).abs() < 1e-4, "feedline-checks M01b");
+        assert!(
+            (s.net_loss[0] - 1.09203).abs() < 1e-4,
+            "feedline-checks M01b"
+        );
         assert_eq!(s.sigma_db, 0.0);
     }
 
@@ -474,7 +589,23 @@ mod tests {
     #[test]
     fn a_change_is_what_solving_anew_gives() {
         let line = |m: f64, z0: f64| {
-            Piece::known(SMatrix::line(&LineParams::two_term(z0, 0.66, TwoTerm { k1: 0.006, k2: 4e-5 }, F), F, m, R0), 0)
+            Piece::known(
+                SMatrix::line(
+                    &LineParams::two_term(
+                        z0,
+                        0.66,
+                        TwoTerm {
+                            k1: 0.006,
+                            k2: 4e-5,
+                        },
+                        F,
+                    ),
+                    F,
+                    m,
+                    R0,
+                ),
+                0,
+            )
         };
         let all = [
             line(7.0, 50.0),
@@ -507,7 +638,10 @@ mod tests {
                         q[i].s.s12 *= f;
                         let want = total(&q, end) - total(p, end);
                         let have = changes.total(i, &q[i]);
-                        assert!((want - have).abs() < 1e-9, "{from}..{to}, piece {i}: {have} for {want}");
+                        assert!(
+                            (want - have).abs() < 1e-9,
+                            "{from}..{to}, piece {i}: {have} for {want}"
+                        );
                     }
                 }
             }
@@ -537,8 +671,24 @@ mod tests {
             Piece::unknown(2.0, 0.1, 0.1, Way::Both, 2),
         ];
         let s = solve(&p, End::Magnitude(0.2));
-        let a = chain_loss(0.0, &[Block { loss_db: 0.3, s11: 0.1, s22: 0.1 }], 0.05);
-        let b = chain_loss(0.05, &[Block { loss_db: 2.0, s11: 0.1, s22: 0.1 }], 0.2);
+        let a = chain_loss(
+            0.0,
+            &[Block {
+                loss_db: 0.3,
+                s11: 0.1,
+                s22: 0.1,
+            }],
+            0.05,
+        );
+        let b = chain_loss(
+            0.05,
+            &[Block {
+                loss_db: 2.0,
+                s11: 0.1,
+                s22: 0.1,
+            }],
+            0.2,
+        );
         let want = libm::sqrt(a.sigma_db * a.sigma_db + b.sigma_db * b.sigma_db);
         assert!((s.sigma_db - want).abs() < 1e-12);
     }

@@ -27,7 +27,11 @@ pub struct Entry {
 #[must_use]
 pub fn entries() -> Vec<Entry> {
     let lib = library();
-    let lines: Vec<LineIndex> = lib.files.iter().map(|(_, f)| LineIndex::new(f.text())).collect();
+    let lines: Vec<LineIndex> = lib
+        .files
+        .iter()
+        .map(|(_, f)| LineIndex::new(f.text()))
+        .collect();
     let mut out = Vec::new();
     for (file, item, low) in &lib.items {
         let (name, kind, title, source) = match &low.meaning {
@@ -36,16 +40,25 @@ pub fn entries() -> Vec<Entry> {
             Meaning::Device(d) => (&d.name, "device", &d.title, d.meta.source.clone()),
             _ => continue,
         };
-        let start = lib.files[*file].1.items().iter().find(|p| p.item.id == item.id).map_or(0, |p| p.start);
+        let start = lib.files[*file]
+            .1
+            .items()
+            .iter()
+            .find(|p| p.item.id == item.id)
+            .map_or(0, |p| p.start);
         let statement = item.statement().map_or(item.text(), |s| s.slice(s.span()));
         let at = start + item.statement().map_or(0, |s| s.span().start);
         out.push(Entry {
             name: name.text.to_string(),
             kind,
-            title: title.as_ref().map_or_else(|| name.text.to_string(), ToString::to_string),
+            title: title
+                .as_ref()
+                .map_or_else(|| name.text.to_string(), ToString::to_string),
             source: source.map(|s| s.to_string()),
             file: lib.files[*file].0.to_owned(),
-            line: lines[*file].try_line_col(at.into()).map_or(0, |l| l.line + 1),
+            line: lines[*file]
+                .try_line_col(at.into())
+                .map_or(0, |l| l.line + 1),
             text: statement.to_owned(),
         });
     }

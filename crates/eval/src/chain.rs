@@ -6,8 +6,8 @@ use downlead_physics::noise::{Stage, cascade_noise_figure};
 use downlead_quantity::{db, dbm_to_w, from_db, number, to_db, w_to_dbm};
 use downlead_station::Env;
 use downlead_station::model::{
-    Antenna, Basis, Branch, Chain, Direction, Instrument, Mode, Name, Node, Part, PartData, PartKind, Phasing, Station,
-    Transmitter,
+    Antenna, Basis, Branch, Chain, Direction, Instrument, Mode, Name, Node, Part, PartData,
+    PartKind, Phasing, Station, Transmitter,
 };
 use num_complex::Complex64;
 
@@ -78,18 +78,27 @@ fn stretch<'m>(
             Stop::Node(n, loc) => s.statements.push((s.elements.len(), n, loc)),
             // only statements follow a divider's branches; a part there has a finding
             Stop::Part { .. } if matches!(s.end, Ending::Divider) => {}
-            Stop::Part { part, port, loc, branches } => {
+            Stop::Part {
+                part,
+                port,
+                loc,
+                branches,
+            } => {
                 let connector = matches!(part.kind, PartKind::Connector | PartKind::Adapter);
-                if open && !connector
-                    && let Some(name) = joins {
-                        let e = b.join(name, loc, s.elements.len());
-                        s.complete &= e.complete;
-                        s.elements.push(e);
-                    }
+                if open
+                    && !connector
+                    && let Some(name) = joins
+                {
+                    let e = b.join(name, loc, s.elements.len());
+                    s.complete &= e.complete;
+                    s.elements.push(e);
+                }
                 open = !connector;
                 match part.kind {
                     PartKind::Transmitter => {}
-                    PartKind::Antenna | PartKind::Load if cx.direction == Direction::Transmit || part.kind == PartKind::Load => {
+                    PartKind::Antenna | PartKind::Load
+                        if cx.direction == Direction::Transmit || part.kind == PartKind::Load =>
+                    {
                         if let PartData::Antenna(a) = &part.data {
                             s.end_wave = antenna_wave(b, part, a);
                             s.end = Ending::Antenna(part, a, loc);
@@ -120,13 +129,23 @@ fn stretch<'m>(
     s
 }
 
-fn branch<'m>(cx: &Cx<'m>, b: &mut Build<'m, '_>, divider: &'m Part, br: &'m Branch, out: &mut Vec<Diagnostic>) -> (Box<str>, Stretch<'m>) {
+fn branch<'m>(
+    cx: &Cx<'m>,
+    b: &mut Build<'m, '_>,
+    divider: &'m Part,
+    br: &'m Branch,
+    out: &mut Vec<Diagnostic>,
+) -> (Box<str>, Stretch<'m>) {
     let stops = walk(&br.steps, cx.station, out);
     let s = stretch(cx, b, &stops, out, true);
     if matches!(s.end, Ending::Nothing) && s.complete {
         out.push(
-            Diagnostic::new(&codes::CHAIN_WITHOUT_END, br.loc, format!("Branch `{}` ends in nothing.", br.name))
-                .at("an antenna or a load belongs at its end"),
+            Diagnostic::new(
+                &codes::CHAIN_WITHOUT_END,
+                br.loc,
+                format!("Branch `{}` ends in nothing.", br.name),
+            )
+            .at("an antenna or a load belongs at its end"),
         );
     }
     let tag = divider.tag.as_ref().map_or("divider", |t| &t.text);
@@ -139,10 +158,16 @@ fn antenna_wave<'m>(b: &mut Build<'m, '_>, part: &'m Part, a: &'m Antenna) -> En
         .impedance
         .iter()
         .find(|z| match &z.resistance.when {
-            downlead_station::model::When::Bands(n) => n.iter().any(|n| band_matches(&n.text, b.point, b.env)),
+            downlead_station::model::When::Bands(n) => {
+                n.iter().any(|n| band_matches(&n.text, b.point, b.env))
+            }
             _ => false,
         })
-        .or_else(|| a.impedance.iter().find(|z| z.resistance.when == downlead_station::model::When::Always));
+        .or_else(|| {
+            a.impedance
+                .iter()
+                .find(|z| z.resistance.when == downlead_station::model::When::Always)
+        });
     if let Some(z) = best {
         return End::Known(reflection(
             Complex64::new(z.resistance.value.value, z.reactance),
@@ -174,7 +199,14 @@ pub(crate) fn gain_at(a: &Antenna, point: &Point, env: &Env) -> Option<GainAt> {
     if g.directivity {
         dbi += a.efficiency.map_or(0.0, |e| to_db(e.value));
     }
-    Some(GainAt { dbi, u: p.value.u, realized: g.realized, dipole: g.dipole, loc: g.figure.loc, basis: g.figure.meta.basis })
+    Some(GainAt {
+        dbi,
+        u: p.value.u,
+        realized: g.realized,
+        dipole: g.dipole,
+        loc: g.figure.loc,
+        basis: g.figure.meta.basis,
+    })
 }
 
 /// The mode as physics names it.
@@ -201,18 +233,32 @@ pub(crate) struct Feed<'m> {
     pub(crate) instrument: Option<&'m Instrument>,
 }
 
-fn feed<'m>(stops: &[Stop<'m>], point: &Point, env: &'m Env, out: &mut Vec<Diagnostic>) -> Option<Feed<'m>> {
-    let Stop::Part { part, loc, .. } = stops.iter().find(|s| matches!(s, Stop::Part { part, .. } if part.kind == PartKind::Transmitter))? else {
+fn feed<'m>(
+    stops: &[Stop<'m>],
+    point: &Point,
+    env: &'m Env,
+    out: &mut Vec<Diagnostic>,
+) -> Option<Feed<'m>> {
+    let Stop::Part { part, loc, .. } = stops
+        .iter()
+        .find(|s| matches!(s, Stop::Part { part, .. } if part.kind == PartKind::Transmitter))?
+    else {
         return None;
     };
-    let PartData::Transmitter(t) = &part.data else { return None };
+    let PartData::Transmitter(t) = &part.data else {
+        return None;
+    };
     let chosen = pick_by(&t.power, |p| &p.0, point, env).map(|p| p.figure.loc);
     let Some((figure, kind)) = t.power.iter().find(|p| Some(p.0.loc) == chosen) else {
         out.push(
             Diagnostic::new(
                 &codes::NO_FIGURE_FOR_BAND,
                 part.tag.as_ref().map_or(part.loc, |t| t.loc),
-                format!("The transmitter has no power for {} ({}).", point.band, downlead_quantity::frequency(point.hz)),
+                format!(
+                    "The transmitter has no power for {} ({}).",
+                    point.band,
+                    downlead_quantity::frequency(point.hz)
+                ),
             )
             .at("no power for this band")
             .also(*loc, "the chain that needs it"),
@@ -226,7 +272,15 @@ fn feed<'m>(stops: &[Stop<'m>], point: &Point, env: &'m Env, out: &mut Vec<Diagn
         }
         i
     });
-    Some(Feed { part, data: t, loc: *loc, watts: figure.value.value, figure, kind: *kind, instrument })
+    Some(Feed {
+        part,
+        data: t,
+        loc: *loc,
+        watts: figure.value.value,
+        figure,
+        kind: *kind,
+        instrument,
+    })
 }
 
 /// Doubt of the transmitter's power.
@@ -235,7 +289,10 @@ fn feed_cause<'m>(f: &Feed<'m>, assumed: &mut Assumptions) -> (Cause<'m>, f64) {
     let own = f.figure.value.u;
     match (f.instrument, own > 0.0) {
         (Some(i), true) => (Cause::Instrument(&i.name.text), own),
-        (Some(i), false) => (Cause::Instrument(&i.name.text), verdict::instrument_db(i, f.watts)),
+        (Some(i), false) => (
+            Cause::Instrument(&i.name.text),
+            verdict::instrument_db(i, f.watts),
+        ),
         (None, true) => (Cause::Power(f.figure.loc), own),
         (None, false) => {
             assumed.add(Assumed::PowerExact, who);
@@ -264,7 +321,12 @@ pub(crate) struct NodeState<'m> {
 }
 
 /// Evaluates the chain at a point.
-pub(crate) fn evaluate<'m>(cx: &Cx<'m>, stops: &[Stop<'m>], point: &Point, out: &mut Vec<Diagnostic>) -> BandResult {
+pub(crate) fn evaluate<'m>(
+    cx: &Cx<'m>,
+    stops: &[Stop<'m>],
+    point: &Point,
+    out: &mut Vec<Diagnostic>,
+) -> BandResult {
     let mut b = Build {
         station: cx.station,
         env: cx.env,
@@ -274,7 +336,8 @@ pub(crate) fn evaluate<'m>(cx: &Cx<'m>, stops: &[Stop<'m>], point: &Point, out: 
         diags: Vec::new(),
     };
     let s = stretch(cx, &mut b, stops, out, false);
-    let no_connectors = cx.station.and_then(|st| st.joins.as_ref()).is_none() && !s.elements.iter().any(|e| e.connector.is_some());
+    let no_connectors = cx.station.and_then(|st| st.joins.as_ref()).is_none()
+        && !s.elements.iter().any(|e| e.connector.is_some());
     if no_connectors && !s.elements.is_empty() {
         b.assumed.add(Assumed::JoinsLossless, cx.chain.name.loc);
     }
@@ -320,7 +383,12 @@ pub(crate) struct Reached<'m> {
 }
 
 impl<'m> Run<'m, '_> {
-    fn transmit(&mut self, s: &Stretch<'m>, stops: &[Stop<'m>], out: &mut Vec<Diagnostic>) -> BandResult {
+    fn transmit(
+        &mut self,
+        s: &Stretch<'m>,
+        stops: &[Stop<'m>],
+        out: &mut Vec<Diagnostic>,
+    ) -> BandResult {
         let feed = feed(stops, self.point, self.cx.env, out);
         let mut budget = Budget::default();
         let watts = match &feed {
@@ -335,7 +403,10 @@ impl<'m> Run<'m, '_> {
         let tuner = s.pieces.iter().any(|p| p.way == Way::Tuner);
         if let Some(f) = &feed {
             if !tuner && solved.gamma_in_worst > 0.01 {
-                self.assumed.add(Assumed::SourceMatched, f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc));
+                self.assumed.add(
+                    Assumed::SourceMatched,
+                    f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc),
+                );
             }
             self.foldback(f, &solved);
             let ml = mismatch_loss(solved.gamma_in);
@@ -365,7 +436,14 @@ impl<'m> Run<'m, '_> {
         };
         self.ratings(s, feed.as_ref());
         let mean_w = feed.as_ref().and_then(|f| self.mean(f, reached.antenna_w));
-        let mut result = self.result(s, &solved, tuner, reached.complete && feed.is_some(), &reached, total);
+        let mut result = self.result(
+            s,
+            &solved,
+            tuner,
+            reached.complete && feed.is_some(),
+            &reached,
+            total,
+        );
         result.mean_w = mean_w;
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
@@ -424,7 +502,16 @@ impl<'m> Run<'m, '_> {
         let sensitivity = sensitivities(s, solved, self.point.hz);
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
-                self.state(*loc, n, net, gamma, cumulative, &budget, solved, ahead(s, i));
+                self.state(
+                    *loc,
+                    n,
+                    net,
+                    gamma,
+                    cumulative,
+                    &budget,
+                    solved,
+                    ahead(s, i),
+                );
             }
             let mut loss = 0.0;
             while piece < s.pieces.len() && s.pieces[piece].element == i {
@@ -478,7 +565,17 @@ impl<'m> Run<'m, '_> {
             self.state(*loc, n, net, gamma, cumulative, &here, solved, 0.0);
         }
         match &s.end {
-            Ending::Antenna(part, a, loc) => self.antenna(part, a, *loc, s, net, gamma, cumulative, branch, &mut reached),
+            Ending::Antenna(part, a, loc) => self.antenna(
+                part,
+                a,
+                *loc,
+                s,
+                net,
+                gamma,
+                cumulative,
+                branch,
+                &mut reached,
+            ),
             Ending::Divider => self.divide(s, net, cumulative, &mut reached),
             Ending::Receiver(..) | Ending::Nothing => {}
         }
@@ -498,7 +595,10 @@ impl<'m> Run<'m, '_> {
         ahead_db: f64,
     ) {
         let mut budget = budget.clone();
-        if solved.sigma_db > 0.0 && cumulative > 0.0 && !budget.terms.iter().any(|t| matches!(t.0, Cause::Phases(_))) {
+        if solved.sigma_db > 0.0
+            && cumulative > 0.0
+            && !budget.terms.iter().any(|t| matches!(t.0, Cause::Phases(_)))
+        {
             budget.add(Cause::Phases(u32::MAX), solved.sigma_db);
         }
         let state = NodeState {
@@ -543,7 +643,11 @@ impl<'m> Run<'m, '_> {
                     }
                     reached.budget.add(Cause::Gain(g.loc), -g.u);
                     // a realized gain counts the mismatch already: it starts from the forward power
-                    let from = if g.realized { forward_of(net, gamma) } else { net };
+                    let from = if g.realized {
+                        forward_of(net, gamma)
+                    } else {
+                        net
+                    };
                     reached.eirp_w = Some(from * from_db(g.dbi));
                 }
                 None if !a.gain.is_empty() => {
@@ -552,7 +656,11 @@ impl<'m> Run<'m, '_> {
                         Diagnostic::new(
                             &codes::NO_FIGURE_FOR_BAND,
                             who,
-                            format!("The antenna has no gain for {} ({}).", self.point.band, downlead_quantity::frequency(self.point.hz)),
+                            format!(
+                                "The antenna has no gain for {} ({}).",
+                                self.point.band,
+                                downlead_quantity::frequency(self.point.hz)
+                            ),
                         )
                         .at("no gain for this band")
                         .also(loc, "the chain that needs it"),
@@ -577,7 +685,11 @@ impl<'m> Run<'m, '_> {
             forward_w: forward_of(net, gamma),
             uncertainty_db: reached.budget.expanded(),
             swr: swr_from_gamma(gamma),
-            heat_w: if part.kind == PartKind::Load { net } else { 0.0 },
+            heat_w: if part.kind == PartKind::Load {
+                net
+            } else {
+                0.0
+            },
         });
     }
 
@@ -598,7 +710,10 @@ impl<'m> Run<'m, '_> {
             reached.complete &= arm.complete;
             reached.dipole |= arm.dipole;
             reached.wet = reached.wet.max(arm.wet);
-            reached.worst = [reached.worst[0] + solved.worst_low_db.min(0.0), reached.worst[1].max(arm.worst[1])];
+            reached.worst = [
+                reached.worst[0] + solved.worst_low_db.min(0.0),
+                reached.worst[1].max(arm.worst[1]),
+            ];
             arms.push(arm);
         }
         let antennas: Vec<f64> = arms.iter().filter_map(|a| a.antenna_w).collect();
@@ -606,7 +721,10 @@ impl<'m> Run<'m, '_> {
             return;
         }
         reached.antenna_w = Some(antennas.iter().sum());
-        let fields: Vec<f64> = arms.iter().map(|a| a.eirp_w.map_or(0.0, libm::sqrt)).collect();
+        let fields: Vec<f64> = arms
+            .iter()
+            .map(|a| a.eirp_w.map_or(0.0, libm::sqrt))
+            .collect();
         let total: f64 = fields.iter().sum();
         if total > 0.0 {
             let mut budget = Budget::default();
@@ -619,7 +737,11 @@ impl<'m> Run<'m, '_> {
                     }
                 }
                 Phasing::Apart => {
-                    let best = fields.iter().enumerate().max_by(|a, b| a.1.total_cmp(b.1)).map_or(0, |x| x.0);
+                    let best = fields
+                        .iter()
+                        .enumerate()
+                        .max_by(|a, b| a.1.total_cmp(b.1))
+                        .map_or(0, |x| x.0);
                     reached.eirp_w = Some(fields[best] * fields[best]);
                     budget = arms[best].budget.clone();
                 }
@@ -647,7 +769,17 @@ impl<'m> Run<'m, '_> {
         let wave = antenna.map_or(End::Magnitude(0.0), |(p, a, _)| antenna_wave(&mut b, p, a));
         self.assumed = std::mem::take(&mut b.assumed);
         // the loss from antenna to receiver is that of the reversed chain (reciprocity)
-        let reversed: Vec<Piece> = s.pieces.iter().rev().map(|p| Piece { s: p.s.reversed(), s11: p.s22, s22: p.s11, ..*p }).collect();
+        let reversed: Vec<Piece> = s
+            .pieces
+            .iter()
+            .rev()
+            .map(|p| Piece {
+                s: p.s.reversed(),
+                s11: p.s22,
+                s22: p.s11,
+                ..*p
+            })
+            .collect();
         let solved = solve(&reversed, wave);
         let matched: f64 = s.elements.iter().map(|e| e.loss_db).sum();
         let total = solved.net_loss.iter().sum::<f64>() + mismatch_loss(solved.gamma_in);
@@ -659,19 +791,27 @@ impl<'m> Run<'m, '_> {
             },
             _ => None,
         };
-        let needed = receiver.and_then(|(_, r, _)| r.sensitivity).map(|m| m.value);
+        let needed = receiver
+            .and_then(|(_, r, _)| r.sensitivity)
+            .map(|m| m.value);
         let stages: Vec<Stage> = s
             .elements
             .iter()
             .map(|e| match e.noise_figure {
-                Some(nf) => Stage { gain_db: -e.loss_db, noise_figure_db: nf },
+                Some(nf) => Stage {
+                    gain_db: -e.loss_db,
+                    noise_figure_db: nf,
+                },
                 None => Stage::passive(e.loss_db, e.celsius + 273.15),
             })
             .collect();
         let nf = receiver.and_then(|(_, r, _)| r.noise_figure).map(|nf| {
             let mut all = vec![Stage::passive((total - matched).max(0.0), 290.0)];
             all.extend(stages);
-            all.push(Stage { gain_db: 0.0, noise_figure_db: nf });
+            all.push(Stage {
+                gain_db: 0.0,
+                noise_figure_db: nf,
+            });
             (cascade_noise_figure(&all), nf)
         });
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
@@ -683,7 +823,13 @@ impl<'m> Run<'m, '_> {
         };
         let mut cumulative = total - matched;
         let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l - lost));
-        let push = |this: &mut Self, part: Option<&'m Part>, e: Option<&Element<'m>>, chain: Loc, loss: f64, cum: f64, u: f64| {
+        let push = |this: &mut Self,
+                    part: Option<&'m Part>,
+                    e: Option<&Element<'m>>,
+                    chain: Loc,
+                    loss: f64,
+                    cum: f64,
+                    u: f64| {
             let def = e.map(|e| e.def).or(part.map(|p| p.loc)).unwrap_or(chain);
             this.nodes.push(NodeResult {
                 def,
@@ -748,10 +894,24 @@ impl<'m> Run<'m, '_> {
         result
     }
 
-    fn result(&mut self, _s: &Stretch<'m>, solved: &Solved, tuner: bool, complete: bool, reached: &Reached<'m>, total: f64) -> BandResult {
-        let mut budget: Vec<BudgetItem> = reached.budget.terms.iter().map(|(c, v)| item(c, v.abs())).collect();
+    fn result(
+        &mut self,
+        _s: &Stretch<'m>,
+        solved: &Solved,
+        tuner: bool,
+        complete: bool,
+        reached: &Reached<'m>,
+        total: f64,
+    ) -> BandResult {
+        let mut budget: Vec<BudgetItem> = reached
+            .budget
+            .terms
+            .iter()
+            .map(|(c, v)| item(c, v.abs()))
+            .collect();
         budget.sort_by(|a, b| b.standard_db.total_cmp(&a.standard_db));
-        let worst = (reached.worst[1] - reached.worst[0] > 5e-4).then(|| [total + reached.worst[0], total + reached.worst[1]]);
+        let worst = (reached.worst[1] - reached.worst[0] > 5e-4)
+            .then(|| [total + reached.worst[0], total + reached.worst[1]]);
         let (swr, swr_worst) = if tuner && solved.gamma_in == 0.0 {
             (1.0, None)
         } else {
@@ -770,7 +930,11 @@ impl<'m> Run<'m, '_> {
             total_db: total,
             antenna_w: reached.antenna_w.filter(|w| w.is_finite()),
             eirp_w: reached.eirp_w.filter(|w| w.is_finite()),
-            gain_dbi: reached.eirp_w.zip(reached.antenna_w).map(|(e, a)| to_db(e / a)).filter(|g| g.is_finite()),
+            gain_dbi: reached
+                .eirp_w
+                .zip(reached.antenna_w)
+                .map(|(e, a)| to_db(e / a))
+                .filter(|g| g.is_finite()),
             uncertainty_db: reached.budget.expanded(),
             worst_db: worst,
             wet_db: (reached.wet > 0.0).then_some(reached.wet),
@@ -813,7 +977,9 @@ fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> 
         if e.causes.iter().all(|c| c.1 == 0.0) {
             continue;
         }
-        let Some(piece) = s.pieces.get(at).filter(|p| p.element == i) else { continue };
+        let Some(piece) = s.pieces.get(at).filter(|p| p.element == i) else {
+            continue;
+        };
         let changed = match &e.line {
             Some(l) if piece.phase_known && l.length_m > 0.0 => {
                 let matched = l.at.loss() * l.length_m;
@@ -824,7 +990,10 @@ fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> 
                     alpha_c_db_per_m: l.at.alpha_c * scale,
                     alpha_d_db_per_m: l.at.alpha_d * scale,
                 };
-                Piece::known(downlead_physics::network::SMatrix::line(&params, hz, l.length_m, R0), i)
+                Piece::known(
+                    downlead_physics::network::SMatrix::line(&params, hz, l.length_m, R0),
+                    i,
+                )
             }
             _ => {
                 let mut p = *piece;
@@ -843,7 +1012,11 @@ fn sensitivities(s: &Stretch<'_>, solved: &Solved, hz: f64) -> Option<Vec<f64>> 
 /// Matched loss from an element to the end of its stretch. A divider gives back what its branches
 /// reflect alike, so its division is no loss to a reflection.
 fn ahead(s: &Stretch<'_>, from: usize) -> f64 {
-    s.elements[from..].iter().filter(|e| e.part.is_none_or(|p| p.kind != PartKind::Divider)).map(|e| e.loss_db).sum()
+    s.elements[from..]
+        .iter()
+        .filter(|e| e.part.is_none_or(|p| p.kind != PartKind::Divider))
+        .map(|e| e.loss_db)
+        .sum()
 }
 
 /// Forward power of a net power where a reflection `gamma` is seen.
@@ -864,7 +1037,11 @@ fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Temperature(n) => ("temperature of", CauseName::Named((*n).into())),
         Cause::Added(l) => ("added loss of", CauseName::At(*l)),
     };
-    BudgetItem { cause, name, standard_db: v }
+    BudgetItem {
+        cause,
+        name,
+        standard_db: v,
+    }
 }
 
 /// Names of bands a statement holds on: none means all.

@@ -4,10 +4,11 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::table::fit_two_term;
 use downlead_quantity::{db, frequency, number};
-use downlead_station::model::{
-    BandKind, Bound, Cable, CableLoss, Chain, ConnectorLoss, Direction, Figure, Part, PartData, PartKind, Station, When,
-};
 use downlead_station::Env;
+use downlead_station::model::{
+    BandKind, Bound, Cable, CableLoss, Chain, ConnectorLoss, Direction, Figure, Part, PartData,
+    PartKind, Station, When,
+};
 use rustc_hash::FxHashMap;
 
 use crate::chain::Cx;
@@ -19,7 +20,9 @@ pub(crate) fn chain(cx: &Cx<'_>, stops: &[Stop<'_>], points: &[Point], out: &mut
     let parts: Vec<(&Part, Option<&str>, Loc)> = stops
         .iter()
         .filter_map(|s| match s {
-            Stop::Part { part, port, loc, .. } => Some((*part, port.map(|p| &*p.text), *loc)),
+            Stop::Part {
+                part, port, loc, ..
+            } => Some((*part, port.map(|p| &*p.text), *loc)),
             _ => None,
         })
         .collect();
@@ -69,7 +72,9 @@ impl PerPoint {
         };
         for d in found {
             let same = self.list.iter_mut().find(|(o, _)| {
-                o.code.id == d.code.id && o.primary.loc == d.primary.loc && (o.message == d.message || merges.contains(&o.code))
+                o.code.id == d.code.id
+                    && o.primary.loc == d.primary.loc
+                    && (o.message == d.message || merges.contains(&o.code))
             });
             match same {
                 Some((o, _)) if o.message == d.message => {}
@@ -86,7 +91,11 @@ impl PerPoint {
 
     pub(crate) fn finish(self, out: &mut Vec<Diagnostic>) {
         out.extend(self.list.into_iter().map(|(d, also)| {
-            if also.is_empty() { d } else { d.help(format!("The same on {}.", also.join(", "))) }
+            if also.is_empty() {
+                d
+            } else {
+                d.help(format!("The same on {}.", also.join(", ")))
+            }
         }));
     }
 }
@@ -94,13 +103,16 @@ impl PerPoint {
 fn adapters(env: &Env, stops: &[Stop<'_>], points: &[Point], out: &mut Vec<Diagnostic>) {
     let mut row: Vec<(&str, Loc)> = Vec::new();
     let end = [None];
-    let kinds = stops.iter().filter(|s| !matches!(s, Stop::Node(..))).map(|s| match s {
-        Stop::Part { part, loc, .. } if part.kind == PartKind::Adapter => match &part.data {
-            PartData::Connector(_, n) => Some((&*n.text, *loc)),
+    let kinds = stops
+        .iter()
+        .filter(|s| !matches!(s, Stop::Node(..)))
+        .map(|s| match s {
+            Stop::Part { part, loc, .. } if part.kind == PartKind::Adapter => match &part.data {
+                PartData::Connector(_, n) => Some((&*n.text, *loc)),
+                _ => None,
+            },
             _ => None,
-        },
-        _ => None,
-    });
+        });
     for a in kinds.chain(end) {
         if let Some(a) = a {
             row.push(a);
@@ -119,11 +131,19 @@ fn adapters(env: &Env, stops: &[Stop<'_>], points: &[Point], out: &mut Vec<Diagn
                 Diagnostic::new(
                     &codes::ADAPTERS_IN_SERIES,
                     row[2].1,
-                    format!("{} adapters in a row lose {} at {}, and are {} pairs that can work loose.", row.len(), db(loss), frequency(hz), 2 * row.len()),
+                    format!(
+                        "{} adapters in a row lose {} at {}, and are {} pairs that can work loose.",
+                        row.len(),
+                        db(loss),
+                        frequency(hz),
+                        2 * row.len()
+                    ),
                 )
                 .at("one after the other")
                 .also(row[0].1, "the first")
-                .help("A short `jumper` or `tail` with the right ends does the same with two pairs."),
+                .help(
+                    "A short `jumper` or `tail` with the right ends does the same with two pairs.",
+                ),
             );
         }
         row.clear();
@@ -137,8 +157,18 @@ pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>
         return;
     }
     let mut worst: Option<(f64, Diagnostic)> = None;
-    for b in c.bands.iter().filter(|b| b.complete && b.branches.is_empty()) {
-        let Some(end) = b.nodes.last().filter(|n| matches!(n.kind, "antenna" | "load") && n.swr >= 1.5) else { continue };
+    for b in c
+        .bands
+        .iter()
+        .filter(|b| b.complete && b.branches.is_empty())
+    {
+        let Some(end) = b
+            .nodes
+            .last()
+            .filter(|n| matches!(n.kind, "antenna" | "load") && n.swr >= 1.5)
+        else {
+            continue;
+        };
         let matched: f64 = b.nodes.iter().map(|n| n.matched_db).sum();
         let loss = |swr: f64| mismatch_loss(gamma_from_swr(swr));
         let swr = number(end.swr, if end.swr < 10.0 { 2 } else { 0 });
@@ -170,7 +200,8 @@ pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>
             )
         };
         if difference >= 0.05 && worst.as_ref().is_none_or(|w| difference > w.0) {
-            let d = Diagnostic::new(&codes::SWR_NOT_ADDED, end.chain, words).at(format!("SWR {swr}"));
+            let d =
+                Diagnostic::new(&codes::SWR_NOT_ADDED, end.chain, words).at(format!("SWR {swr}"));
             worst = Some((difference, d));
         }
     }
@@ -178,7 +209,12 @@ pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>
 }
 
 /// A definition of one's own under a name of the library.
-pub(crate) fn replaced(kind: &str, name: &downlead_station::model::Name, in_library: bool, out: &mut Vec<Diagnostic>) {
+pub(crate) fn replaced(
+    kind: &str,
+    name: &downlead_station::model::Name,
+    in_library: bool,
+    out: &mut Vec<Diagnostic>,
+) {
     if in_library {
         out.push(
             Diagnostic::new(
@@ -196,19 +232,27 @@ fn lengths(chain: &Chain, parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Di
     let (mut feet, mut metres) = (None, None);
     for (p, ..) in parts {
         if let PartData::Line(l) = &p.data
-            && l.length.is_some() {
-                if l.imperial {
-                    feet = Some(l.length_loc);
-                } else {
-                    metres = Some(l.length_loc);
-                }
+            && l.length.is_some()
+        {
+            if l.imperial {
+                feet = Some(l.length_loc);
+            } else {
+                metres = Some(l.length_loc);
             }
+        }
     }
     if let (Some(f), Some(m)) = (feet, metres) {
         out.push(
-            Diagnostic::new(&codes::MIXED_LENGTH_UNITS, f, format!("Chain `{}` has lengths in feet and in metres.", chain.name.text))
-                .at("in feet or inches")
-                .also(m, "in metres"),
+            Diagnostic::new(
+                &codes::MIXED_LENGTH_UNITS,
+                f,
+                format!(
+                    "Chain `{}` has lengths in feet and in metres.",
+                    chain.name.text
+                ),
+            )
+            .at("in feet or inches")
+            .also(m, "in metres"),
         );
     }
 }
@@ -222,11 +266,17 @@ fn all_losses(p: &Part) -> Vec<&Figure> {
 }
 
 fn percents(parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagnostic>) {
-    let hits: Vec<&Figure> = parts.iter().filter_map(|(p, ..)| all_losses(p).into_iter().find(|f| f.percent)).collect();
+    let hits: Vec<&Figure> = parts
+        .iter()
+        .filter_map(|(p, ..)| all_losses(p).into_iter().find(|f| f.percent))
+        .collect();
     if hits.len() < 2 {
         return;
     }
-    let sum: f64 = hits.iter().map(|f| 1.0 - downlead_quantity::from_db(-f.value.value)).sum();
+    let sum: f64 = hits
+        .iter()
+        .map(|f| 1.0 - downlead_quantity::from_db(-f.value.value))
+        .sum();
     let total: f64 = hits.iter().map(|f| f.value.value).sum();
     let mut d = Diagnostic::new(
         &codes::PERCENT_ADDED,
@@ -242,7 +292,11 @@ fn percents(parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagnostic>) {
     .help("Write the losses in dB; those add.");
     for f in &hits {
         d = d.also(f.loc, db(f.value.value));
-        d = d.fix(format!("write `{} dB`", number(f.value.value, 2)), f.loc, format!("{} dB", number(f.value.value, 2)));
+        d = d.fix(
+            format!("write `{} dB`", number(f.value.value, 2)),
+            f.loc,
+            format!("{} dB", number(f.value.value, 2)),
+        );
     }
     out.push(d);
 }
@@ -259,10 +313,11 @@ fn bases(cx: &Cx<'_>, parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagno
             note(&f.meta.bound, f.loc);
         }
         if let PartData::Line(l) = &p.data
-            && let Some(c) = l.cable.as_ref().and_then(|n| cx.env.cable(&n.text)) {
-                let bound = c.meta.bound.map(|b| (b.0, None));
-                note(&bound, *loc);
-            }
+            && let Some(c) = l.cable.as_ref().and_then(|n| cx.env.cable(&n.text))
+        {
+            let bound = c.meta.bound.map(|b| (b.0, None));
+            note(&bound, *loc);
+        }
     }
     if let (Some(t), Some(m)) = (typical, maximum) {
         out.push(
@@ -289,7 +344,11 @@ fn many_bands(parts: &[(&Part, Option<&str>, Loc)], points: &[Point], out: &mut 
             device_many_bands(p, d, lo, hi, out);
         }
         let PartData::Line(l) = &p.data else { continue };
-        if let Some(f) = l.loss.iter().find(|f| f.when == When::Always && f.value.value > 0.0) {
+        if let Some(f) = l
+            .loss
+            .iter()
+            .find(|f| f.when == When::Always && f.value.value > 0.0)
+        {
             out.push(
                 Diagnostic::new(
                     &codes::ONE_LOSS_MANY_BANDS,
@@ -310,12 +369,26 @@ fn many_bands(parts: &[(&Part, Option<&str>, Loc)], points: &[Point], out: &mut 
 }
 
 /// A pad is flat by design, a pass band says where a figure holds, and a doubt can cover both.
-fn device_many_bands(p: &Part, d: &downlead_station::model::Device, lo: f64, hi: f64, out: &mut Vec<Diagnostic>) {
-    if matches!(p.kind, PartKind::Pad | PartKind::Divider | PartKind::Coupler) {
+fn device_many_bands(
+    p: &Part,
+    d: &downlead_station::model::Device,
+    lo: f64,
+    hi: f64,
+    out: &mut Vec<Diagnostic>,
+) {
+    if matches!(
+        p.kind,
+        PartKind::Pad | PartKind::Divider | PartKind::Coupler
+    ) {
         return;
     }
-    let figures = d.ports.iter().filter(|q| q.passes.is_empty()).flat_map(|q| q.loss.iter());
-    for f in figures.filter(|f| f.when == When::Always && f.value.u == 0.0 && f.value.value >= 0.05) {
+    let figures = d
+        .ports
+        .iter()
+        .filter(|q| q.passes.is_empty())
+        .flat_map(|q| q.loss.iter());
+    for f in figures.filter(|f| f.when == When::Always && f.value.u == 0.0 && f.value.value >= 0.05)
+    {
         let tag = p.tag.as_ref().map_or(p.kind.word(), |t| &t.text);
         let mut diag = Diagnostic::new(
             &codes::ONE_LOSS_MANY_BANDS,
@@ -340,13 +413,29 @@ fn inside(ranges: &[(f64, f64)], hz: f64) -> bool {
 }
 
 fn ranges_words(ranges: &[(f64, f64)]) -> String {
-    ranges.iter().map(|(a, b)| format!("{} to {}", frequency(*a), frequency(*b))).collect::<Vec<_>>().join(", ")
+    ranges
+        .iter()
+        .map(|(a, b)| format!("{} to {}", frequency(*a), frequency(*b)))
+        .collect::<Vec<_>>()
+        .join(", ")
 }
 
-fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point, out: &mut Vec<Diagnostic>) {
-    let PartData::Device(d) = &part.data else { return };
+fn pass_band(
+    env: &Env,
+    part: &Part,
+    port: Option<&str>,
+    loc: Loc,
+    point: &Point,
+    out: &mut Vec<Diagnostic>,
+) {
+    let PartData::Device(d) = &part.data else {
+        return;
+    };
     let ports = if d.ports.is_empty() {
-        d.class.as_ref().and_then(|n| env.device(&n.text)).map_or(&[][..], |c| &c.device.ports)
+        d.class
+            .as_ref()
+            .and_then(|n| env.device(&n.text))
+            .map_or(&[][..], |c| &c.device.ports)
     } else {
         &d.ports
     };
@@ -357,7 +446,9 @@ fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point
     let Some(chosen) = chosen else { return };
     let tag = part.tag.as_ref().map_or(part.kind.word(), |t| &t.text);
     if !chosen.passes.is_empty() && !inside(&chosen.passes, point.hz) {
-        let other = ports.iter().find(|q| q.name.text != chosen.name.text && inside(&q.passes, point.hz));
+        let other = ports
+            .iter()
+            .find(|q| q.name.text != chosen.name.text && inside(&q.passes, point.hz));
         match other {
             Some(o) => {
                 let mut diag = Diagnostic::new(
@@ -374,7 +465,13 @@ fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point
                 .at("the wrong leg: this one stops the carrier")
                 .also(part.loc, "the part");
                 if port.is_some() {
-                    diag = diag.fix(format!("write `{tag}.{}`", o.name.text), loc, format!("{tag}.{}", o.name.text)).preferred();
+                    diag = diag
+                        .fix(
+                            format!("write `{tag}.{}`", o.name.text),
+                            loc,
+                            format!("{tag}.{}", o.name.text),
+                        )
+                        .preferred();
                 }
                 out.push(diag);
             }
@@ -382,43 +479,71 @@ fn pass_band(env: &Env, part: &Part, port: Option<&str>, loc: Loc, point: &Point
                 Diagnostic::new(
                     &codes::OUTSIDE_PASS_BAND,
                     loc,
-                    format!("`{tag}` passes {}; {} is outside.", ranges_words(&chosen.passes), frequency(point.hz)),
+                    format!(
+                        "`{tag}` passes {}; {} is outside.",
+                        ranges_words(&chosen.passes),
+                        frequency(point.hz)
+                    ),
                 )
                 .at("outside the pass band")
                 .also(part.loc, "the part")
-                .help(match [1e3, 1e-3, 1e6, 1e-6].iter().find(|k| inside(&chosen.passes, point.hz * **k)) {
-                    Some(_) => "The frequency is off by a power of 1000: is it kHz, MHz or GHz?",
-                    None => "Retune it, or correct the frequency; the loss there is not known.",
-                }),
+                .help(
+                    match [1e3, 1e-3, 1e6, 1e-6]
+                        .iter()
+                        .find(|k| inside(&chosen.passes, point.hz * **k))
+                    {
+                        Some(_) => {
+                            "The frequency is off by a power of 1000: is it kHz, MHz or GHz?"
+                        }
+                        None => "Retune it, or correct the frequency; the loss there is not known.",
+                    },
+                ),
             ),
         }
         return;
     }
     // without pass bands, the names of the legs still say which is the higher one
-    if matches!(part.kind, PartKind::Duplexer) && chosen.passes.is_empty()
-        && let Some(BandKind::Pair { transmit: Some(t), receive: Some(r) }) = env.band(&point.band).map(|b| &b.kind) {
-            let high = t.max(*r);
-            let want = if (point.hz - high).abs() < 1.0 { "high" } else { "low" };
-            let has = ports.iter().any(|q| &*q.name.text == want);
-            if has && t != r && matches!(&*chosen.name.text, "high" | "low") && &*chosen.name.text != want {
-                out.push(
-                    Diagnostic::new(
-                        &codes::LEGS_SWAPPED,
-                        loc,
-                        format!(
-                            "{} is the {} frequency of band `{}` but goes through `{tag}.{}`.",
-                            frequency(point.hz),
-                            if want == "high" { "higher" } else { "lower" },
-                            point.band,
-                            chosen.name.text
-                        ),
-                    )
-                    .at("the wrong leg: this one stops the carrier")
-                    .fix(format!("write `{tag}.{want}`"), loc, format!("{tag}.{want}"))
-                    .preferred(),
-                );
-            }
+    if matches!(part.kind, PartKind::Duplexer)
+        && chosen.passes.is_empty()
+        && let Some(BandKind::Pair {
+            transmit: Some(t),
+            receive: Some(r),
+        }) = env.band(&point.band).map(|b| &b.kind)
+    {
+        let high = t.max(*r);
+        let want = if (point.hz - high).abs() < 1.0 {
+            "high"
+        } else {
+            "low"
+        };
+        let has = ports.iter().any(|q| &*q.name.text == want);
+        if has
+            && t != r
+            && matches!(&*chosen.name.text, "high" | "low")
+            && &*chosen.name.text != want
+        {
+            out.push(
+                Diagnostic::new(
+                    &codes::LEGS_SWAPPED,
+                    loc,
+                    format!(
+                        "{} is the {} frequency of band `{}` but goes through `{tag}.{}`.",
+                        frequency(point.hz),
+                        if want == "high" { "higher" } else { "lower" },
+                        point.band,
+                        chosen.name.text
+                    ),
+                )
+                .at("the wrong leg: this one stops the carrier")
+                .fix(
+                    format!("write `{tag}.{want}`"),
+                    loc,
+                    format!("{tag}.{want}"),
+                )
+                .preferred(),
+            );
         }
+    }
 }
 
 fn connectors(env: &Env, part: &Part, loc: Loc, point: &Point, out: &mut Vec<Diagnostic>) {
@@ -431,7 +556,10 @@ fn connector_at(env: &Env, name: &str, loc: Loc, point: &Point, out: &mut Vec<Di
     let Some(c) = env.connector(name) else { return };
     if let Some((z, l)) = c.bump {
         if point.hz > 150e6 {
-            let bump = downlead_physics::connector::Bump { z_ohm: z, electrical_m: l };
+            let bump = downlead_physics::connector::Bump {
+                z_ohm: z,
+                electrical_m: l,
+            };
             let g = bump.gamma(point.hz, 50.0);
             let mut d = Diagnostic::new(
                 &codes::UHF_CONNECTOR_HIGH,
@@ -456,7 +584,11 @@ fn connector_at(env: &Env, name: &str, loc: Loc, point: &Point, out: &mut Vec<Di
             Diagnostic::new(
                 &codes::BEYOND_RANGE,
                 loc,
-                format!("`{name}` is made for up to {}; {} is above.", frequency(limit), frequency(point.hz)),
+                format!(
+                    "`{name}` is made for up to {}; {} is above.",
+                    frequency(limit),
+                    frequency(point.hz)
+                ),
             )
             .at("above its highest frequency"),
         );
@@ -500,7 +632,10 @@ pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
         mark(&stops, st, &mut used);
         let mut before: Option<(&Part, Option<&str>)> = None;
         for s in &stops {
-            let Stop::Part { part, port, loc, .. } = s else {
+            let Stop::Part {
+                part, port, loc, ..
+            } = s
+            else {
                 if matches!(s, Stop::Gap) {
                     before = None;
                 }
@@ -513,9 +648,20 @@ pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
             if let Some((b, bp)) = before {
                 // seen from the antenna, the radio side of a part is what comes before it on
                 // transmit and after it on receive
-                let (radio, radio_port, mast, mast_port) =
-                    if dir == Direction::Transmit { (b, bp, *part, port) } else { (*part, port, b, bp) };
-                edges.push(Edge { radio, radio_port, mast, mast_port, chain: c, loc: *loc, direction: dir });
+                let (radio, radio_port, mast, mast_port) = if dir == Direction::Transmit {
+                    (b, bp, *part, port)
+                } else {
+                    (*part, port, b, bp)
+                };
+                edges.push(Edge {
+                    radio,
+                    radio_port,
+                    mast,
+                    mast_port,
+                    chain: c,
+                    loc: *loc,
+                    direction: dir,
+                });
             }
             before = Some((part, port));
         }
@@ -524,12 +670,21 @@ pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
     for p in &st.parts {
         if let Some(t) = &p.tag {
             // the second of two parts of one name has its own finding
-            let first = st.parts.iter().find(|q| q.tag.as_ref().is_some_and(|x| x.text == t.text));
-            if !used.contains_key(&std::ptr::from_ref(p)) && first.is_some_and(|q| std::ptr::eq(q, p)) {
+            let first = st
+                .parts
+                .iter()
+                .find(|q| q.tag.as_ref().is_some_and(|x| x.text == t.text));
+            if !used.contains_key(&std::ptr::from_ref(p))
+                && first.is_some_and(|q| std::ptr::eq(q, p))
+            {
                 out.push(
-                    Diagnostic::new(&codes::PART_UNUSED, t.loc, format!("`{}` is on no chain of station `{}`.", t.text, st.name.text))
-                        .at("not used")
-                        .help("A part left out of a chain makes its loss too small."),
+                    Diagnostic::new(
+                        &codes::PART_UNUSED,
+                        t.loc,
+                        format!("`{}` is on no chain of station `{}`.", t.text, st.name.text),
+                    )
+                    .at("not used")
+                    .help("A part left out of a chain makes its loss too small."),
                 );
             }
         }
@@ -566,7 +721,10 @@ fn joints(edges: &[Edge<'_>], out: &mut Vec<Diagnostic>) {
     let mut seen: Vec<(&Edge<'_>, &Edge<'_>)> = Vec::new();
     for (i, a) in edges.iter().enumerate() {
         for b in &edges[..i] {
-            if !std::ptr::eq(a.mast, b.mast) || std::ptr::eq(a.radio, b.radio) || a.mast_port != b.mast_port {
+            if !std::ptr::eq(a.mast, b.mast)
+                || std::ptr::eq(a.radio, b.radio)
+                || a.mast_port != b.mast_port
+            {
                 continue;
             }
             // one chain that passes a part twice is a loop, said as such
@@ -582,7 +740,11 @@ fn joints(edges: &[Edge<'_>], out: &mut Vec<Diagnostic>) {
                 continue;
             }
             seen.push((a, b));
-            let tag = |p: &Part| p.tag.as_ref().map_or_else(|| p.kind.word().to_owned(), |t| t.text.to_string());
+            let tag = |p: &Part| {
+                p.tag
+                    .as_ref()
+                    .map_or_else(|| p.kind.word().to_owned(), |t| t.text.to_string())
+            };
             let mixed = a.direction != b.direction;
             let d = if mixed {
                 Diagnostic::new(
@@ -622,14 +784,32 @@ fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {
         if direction(c, &stops) != Direction::Transmit {
             continue;
         }
-        let tags: Vec<&Part> = stops.iter().filter_map(|s| if let Stop::Part { part, .. } = s { Some(*part) } else { None }).collect();
-        let (Some(tx), Some(ant)) = (tags.first(), tags.last()) else { continue };
+        let tags: Vec<&Part> = stops
+            .iter()
+            .filter_map(|s| {
+                if let Stop::Part { part, .. } = s {
+                    Some(*part)
+                } else {
+                    None
+                }
+            })
+            .collect();
+        let (Some(tx), Some(ant)) = (tags.first(), tags.last()) else {
+            continue;
+        };
         if tx.kind != PartKind::Transmitter || ant.kind != PartKind::Antenna {
             continue;
         }
-        let (Some(t), Some(a)) = (&tx.tag, &ant.tag) else { continue };
+        let (Some(t), Some(a)) = (&tx.tag, &ant.tag) else {
+            continue;
+        };
         let same = |o: &&(&str, &str, &Chain)| {
-            o.0 == &*t.text && o.1 == &*a.text && o.2.bands.iter().any(|b| c.bands.contains(b) || band_names_meet(b, &c.bands))
+            o.0 == &*t.text
+                && o.1 == &*a.text
+                && o.2
+                    .bands
+                    .iter()
+                    .any(|b| c.bands.contains(b) || band_names_meet(b, &c.bands))
         };
         if let Some(o) = seen.iter().find(same) {
             out.push(
@@ -647,7 +827,10 @@ fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {
     }
 }
 
-fn band_names_meet(b: &downlead_station::model::BandRef, all: &[downlead_station::model::BandRef]) -> bool {
+fn band_names_meet(
+    b: &downlead_station::model::BandRef,
+    all: &[downlead_station::model::BandRef],
+) -> bool {
     use downlead_station::model::BandRef;
     let key = |r: &BandRef| match r {
         BandRef::Named(n) => n.text.clone(),
@@ -660,7 +843,9 @@ fn devices_and_bands(c: &Chain, stops: &[Stop<'_>], env: &Env, out: &mut Vec<Dia
     let _ = (c, env);
     for s in stops {
         let Stop::Part { part, .. } = s else { continue };
-        let PartData::Device(d) = &part.data else { continue };
+        let PartData::Device(d) = &part.data else {
+            continue;
+        };
         let centre = |r: &[(f64, f64)]| r.first().map(|(a, b)| 0.5 * (a + b));
         let centres: Vec<f64> = d.ports.iter().filter_map(|p| centre(&p.passes)).collect();
         let (Some(lo), Some(hi)) = (
@@ -701,9 +886,13 @@ fn devices_and_bands(c: &Chain, stops: &[Stop<'_>], env: &Env, out: &mut Vec<Dia
 pub(crate) fn cable(c: &Cable, out: &mut Vec<Diagnostic>) {
     if c.meta.source.is_none() && c.loss.is_some() {
         out.push(
-            Diagnostic::new(&codes::NO_SOURCE, c.name.loc, format!("Cable `{}` names no source.", c.name.text))
-                .at("where are its figures from?")
-                .help("Add `source \"document, page\"` to its block."),
+            Diagnostic::new(
+                &codes::NO_SOURCE,
+                c.name.loc,
+                format!("Cable `{}` names no source.", c.name.text),
+            )
+            .at("where are its figures from?")
+            .help("Add `source \"document, page\"` to its block."),
         );
     }
     if let Some(CableLoss::Table(points)) = &c.loss {
@@ -725,7 +914,9 @@ fn outlier(c: &Cable, points: &[(f64, f64, Loc)], plain: &[(f64, f64)], out: &mu
     for i in 0..plain.len() {
         let mut rest = plain.to_vec();
         let gone = rest.remove(i);
-        let Ok(fit) = fit_two_term(&rest) else { continue };
+        let Ok(fit) = fit_two_term(&rest) else {
+            continue;
+        };
         let off = gone.1 / fit.coefficients.at(gone.0) - 1.0;
         if best.is_none_or(|b| fit.rms < b.1) {
             best = Some((i, fit.rms, off));
@@ -761,7 +952,9 @@ fn implausible(c: &Cable, out: &mut Vec<Diagnostic>) {
         Some(_) => 100e6,
         None => return,
     };
-    let Some(at) = crate::cable::at(c, hz, c.reference_c) else { return };
+    let Some(at) = crate::cable::at(c, hz, c.reference_c) else {
+        return;
+    };
     // 50 ohm, outer conductor 0.9 of the jacket, D/d = 2.3, smooth copper: 36.066/50 (1/d + 1/D)
     // dB/100 m per √MHz with diameters in mm (physics, construction)
     let outer_mm = 0.9 * size * 1e3;
@@ -769,7 +962,11 @@ fn implausible(c: &Cable, out: &mut Vec<Diagnostic>) {
     let ratio = at.loss() / floor;
     let per100 = |x: f64| format!("{} dB/100 m", number(x * 100.0, 2));
     let said = if ratio > 5.0 {
-        format!("{} times what a cable of {} mm loses at least. Is it dB/100 m rather than dB/100 ft?", number(ratio, 1), number(size * 1e3, 1))
+        format!(
+            "{} times what a cable of {} mm loses at least. Is it dB/100 m rather than dB/100 ft?",
+            number(ratio, 1),
+            number(size * 1e3, 1)
+        )
     } else if ratio < 0.7 {
         format!(
             "less than copper of {} mm can do ({}). Is it dB/100 ft rather than dB/100 m?",
@@ -783,7 +980,12 @@ fn implausible(c: &Cable, out: &mut Vec<Diagnostic>) {
         Diagnostic::new(
             &codes::LOSS_RATE_IMPLAUSIBLE,
             c.loss_loc,
-            format!("Cable `{}` loses {} at {}: {said}", c.name.text, per100(at.loss()), frequency(hz)),
+            format!(
+                "Cable `{}` loses {} at {}: {said}",
+                c.name.text,
+                per100(at.loss()),
+                frequency(hz)
+            ),
         )
         .at("cannot be right for this size"),
     );

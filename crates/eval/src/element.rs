@@ -8,8 +8,8 @@ use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::network::SMatrix;
 use downlead_quantity::{Measure, frequency};
 use downlead_station::model::{
-    Basis, Bound, Cable, Connector, ConnectorLoss, Device, Figure, Line, LineLength, Meta, Name, Part, PartData,
-    PartKind, Station,
+    Basis, Bound, Cable, Connector, ConnectorLoss, Device, Figure, Line, LineLength, Meta, Name,
+    Part, PartData, PartKind, Station,
 };
 use downlead_station::{Env, nearest};
 
@@ -82,7 +82,13 @@ pub(crate) struct Build<'m, 'o> {
 }
 
 impl<'m> Build<'m, '_> {
-    fn element(&self, part: Option<&'m Part>, kind: &'static str, def: Loc, chain: Loc) -> Element<'m> {
+    fn element(
+        &self,
+        part: Option<&'m Part>,
+        kind: &'static str,
+        def: Loc,
+        chain: Loc,
+    ) -> Element<'m> {
         let who = part.and_then(|p| p.tag.as_ref()).map_or(def, |t| t.loc);
         Element {
             part,
@@ -112,7 +118,13 @@ impl<'m> Build<'m, '_> {
     }
 
     /// A part that is neither the beginning nor the end of the chain.
-    pub(crate) fn part(&mut self, part: &'m Part, port: Option<&'m Name>, chain: Loc, index: usize) -> Element<'m> {
+    pub(crate) fn part(
+        &mut self,
+        part: &'m Part,
+        port: Option<&'m Name>,
+        chain: Loc,
+        index: usize,
+    ) -> Element<'m> {
         let mut e = self.element(Some(part), part.kind.word(), part.loc, chain);
         e.port = port;
         match &part.data {
@@ -131,11 +143,18 @@ impl<'m> Build<'m, '_> {
             Diagnostic::new(
                 &codes::NO_FIGURE_FOR_BAND,
                 e.who,
-                format!("{who} has no {what} for {} ({}).", self.point.band, frequency(self.point.hz)),
+                format!(
+                    "{who} has no {what} for {} ({}).",
+                    self.point.band,
+                    frequency(self.point.hz)
+                ),
             )
             .at("no figure for this band")
             .also(e.chain, "the chain that needs it")
-            .help(format!("Add a figure `on {}`, or one without `on` that holds everywhere.", self.point.band)),
+            .help(format!(
+                "Add a figure `on {}`, or one without `on` that holds everywhere.",
+                self.point.band
+            )),
         );
     }
 
@@ -157,7 +176,10 @@ impl<'m> Build<'m, '_> {
                 Diagnostic::new(
                     &codes::BEYOND_RANGE,
                     p.figure.loc,
-                    format!("{} lies outside the table of {who}; the nearest row is taken.", frequency(self.point.hz)),
+                    format!(
+                        "{} lies outside the table of {who}; the nearest row is taken.",
+                        frequency(self.point.hz)
+                    ),
                 )
                 .at("nearest row"),
             );
@@ -171,14 +193,23 @@ impl<'m> Build<'m, '_> {
     }
 
     /// Temperature of a part: its own, its place's, else 20 °C.
-    fn temperature(&mut self, own: Option<Measure>, place: Option<&'m Name>) -> (Measure, Option<&'m str>, bool) {
+    fn temperature(
+        &mut self,
+        own: Option<Measure>,
+        place: Option<&'m Name>,
+    ) -> (Measure, Option<&'m str>, bool) {
         if let Some(t) = own {
             return (t, None, true);
         }
         if let (Some(st), Some(p)) = (self.station, place)
-            && let Some(t) = st.places.iter().find(|q| q.name.text == p.text).and_then(|q| q.temperature) {
-                return (t, Some(&p.text), true);
-            }
+            && let Some(t) = st
+                .places
+                .iter()
+                .find(|q| q.name.text == p.text)
+                .and_then(|q| q.temperature)
+        {
+            return (t, Some(&p.text), true);
+        }
         (Measure::exact(20.0), None, false)
     }
 
@@ -234,21 +265,32 @@ impl<'m> Build<'m, '_> {
                 if at.velocity_assumed {
                     self.assumed.add(Assumed::Velocity, e.who);
                 }
-                Measure { value: w.value * wavelength, u: w.u * wavelength }
+                Measure {
+                    value: w.value * wavelength,
+                    u: w.u * wavelength,
+                }
             }
         };
         let matched = at.loss() * length.value;
         e.loss_db = matched + added;
-        e.basis = if cable.built_in { Basis::Library } else { cable.meta.basis };
+        e.basis = if cable.built_in {
+            Basis::Library
+        } else {
+            cable.meta.basis
+        };
         e.meta = Some(&cable.meta);
         let cause: &str = cable.shared.as_ref().map_or(&cable.name.text, |s| &s.text);
-        e.causes.push((Cause::Cable(cause), at.u_relative * matched));
-        e.causes.push((Cause::Length(l.length_loc), at.loss() * length.u));
+        e.causes
+            .push((Cause::Cable(cause), at.u_relative * matched));
+        e.causes
+            .push((Cause::Length(l.length_loc), at.loss() * length.u));
         if t.u > 0.0 {
             // d(loss)/dT of the conductor part: half the resistance coefficient over the factor
-            let slope = 0.5 * downlead_physics::COPPER_TEMPCO / (1.0 + downlead_physics::COPPER_TEMPCO * (t.value - 20.0));
+            let slope = 0.5 * downlead_physics::COPPER_TEMPCO
+                / (1.0 + downlead_physics::COPPER_TEMPCO * (t.value - 20.0));
             let cause = place.map_or(Cause::Length(part.loc), Cause::Temperature);
-            e.causes.push((cause, at.alpha_c * length.value * slope * t.u));
+            e.causes
+                .push((cause, at.alpha_c * length.value * slope * t.u));
         }
         let params = LineParams {
             r0_ohm: at.z0,
@@ -257,39 +299,63 @@ impl<'m> Build<'m, '_> {
             alpha_d_db_per_m: at.alpha_d,
         };
         // an electrical length given as such is known, whatever the velocity factor
-        let u_velocity = if matches!(l.length, Some(LineLength::Wavelengths(_))) { 0.0 } else { at.u_velocity };
+        let u_velocity = if matches!(l.length, Some(LineLength::Wavelengths(_))) {
+            0.0
+        } else {
+            at.u_velocity
+        };
         let u_length = libm::hypot(length.u, length.value * u_velocity / at.velocity);
         let u_phase_deg = 2.0 * 360.0 * u_length / wavelength;
         if u_phase_deg <= PHASE_KNOWN_DEG && !at.velocity_assumed {
-            self.pieces.push(Piece::known(SMatrix::line(&params, self.point.hz, length.value, R0), index));
+            self.pieces.push(Piece::known(
+                SMatrix::line(&params, self.point.hz, length.value, R0),
+                index,
+            ));
         } else {
             // the electrical length is not known: the steps of impedance at both ends are, the
             // phase between them is not
             let zc = params.zc(self.point.hz);
-            let own = downlead_physics::mismatch::reflection(zc, num_complex::Complex64::new(at.z0, 0.0)).norm();
+            let own =
+                downlead_physics::mismatch::reflection(zc, num_complex::Complex64::new(at.z0, 0.0))
+                    .norm();
             let step = (at.z0 - R0).abs() > 1e-9;
             if step {
-                self.pieces.push(Piece::known(SMatrix::step(R0, at.z0), index));
+                self.pieces
+                    .push(Piece::known(SMatrix::step(R0, at.z0), index));
             }
-            self.pieces.push(Piece::unknown(matched, own, own, Way::Both, index));
+            self.pieces
+                .push(Piece::unknown(matched, own, own, Way::Both, index));
             if step {
-                self.pieces.push(Piece::known(SMatrix::step(at.z0, R0), index));
+                self.pieces
+                    .push(Piece::known(SMatrix::step(at.z0, R0), index));
             }
         }
         if added > 0.0 {
             self.pieces.push(Piece::point_loss(added, index));
         }
-        e.line = Some(LineAt { cable, at, length_m: length.value, temperature: t });
+        e.line = Some(LineAt {
+            cable,
+            at,
+            length_m: length.value,
+            temperature: t,
+        });
     }
 
     fn unknown_cable(&mut self, name: &'m Name) {
         if self.env.is_broken(&name.text) {
             return;
         }
-        let mut d = Diagnostic::new(&codes::UNKNOWN_CABLE, name.loc, format!("Cable `{}` is not defined.", name.text))
-            .at("not in the library or the files");
+        let mut d = Diagnostic::new(
+            &codes::UNKNOWN_CABLE,
+            name.loc,
+            format!("Cable `{}` is not defined.", name.text),
+        )
+        .at("not in the library or the files");
         let own = self.env.cables.keys().map(AsRef::as_ref);
-        let near = nearest(&name.text, own.chain(downlead_station::library().cable_names()));
+        let near = nearest(
+            &name.text,
+            own.chain(downlead_station::library().cable_names()),
+        );
         d = match near {
             Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),
             None => d.help("`downlead catalogue --kind cable` lists the library; or define your own: `cable NAME { … }`."),
@@ -304,7 +370,12 @@ impl<'m> Build<'m, '_> {
         if at.u_relative == 0.0 {
             self.assumed.add(Assumed::CableExact, e.who);
         }
-        if !cable.reference_stated && matches!(cable.loss, Some(downlead_station::model::CableLoss::Table(_))) {
+        if !cable.reference_stated
+            && matches!(
+                cable.loss,
+                Some(downlead_station::model::CableLoss::Table(_))
+            )
+        {
             self.assumed.add(Assumed::SheetAt20, e.who);
         }
         if matches!(cable.meta.bound, Some((Bound::Maximum, _))) {
@@ -312,10 +383,14 @@ impl<'m> Build<'m, '_> {
         }
         if at.outside > 1.000_001 {
             let range = cable.valid.or_else(|| match &cable.loss {
-                Some(downlead_station::model::CableLoss::Table(t)) => Some((t.first()?.0, t.last()?.0)),
+                Some(downlead_station::model::CableLoss::Table(t)) => {
+                    Some((t.first()?.0, t.last()?.0))
+                }
                 _ => None,
             });
-            let range = range.map_or(String::new(), |(a, b)| format!(" ({} to {})", frequency(a), frequency(b)));
+            let range = range.map_or(String::new(), |(a, b)| {
+                format!(" ({} to {})", frequency(a), frequency(b))
+            });
             self.diags.push(
                 Diagnostic::new(
                     &codes::BEYOND_RANGE,
@@ -359,11 +434,21 @@ impl<'m> Build<'m, '_> {
                 return;
             }
             let own = self.env.connectors.keys().map(AsRef::as_ref);
-            let near = nearest(&name.text, own.chain(downlead_station::library().connector_names()));
-            let mut d = Diagnostic::new(&codes::UNKNOWN_CONNECTOR, name.loc, format!("Connector `{}` is not defined.", name.text))
-                .at("not in the library or the files");
+            let near = nearest(
+                &name.text,
+                own.chain(downlead_station::library().connector_names()),
+            );
+            let mut d = Diagnostic::new(
+                &codes::UNKNOWN_CONNECTOR,
+                name.loc,
+                format!("Connector `{}` is not defined.", name.text),
+            )
+            .at("not in the library or the files");
             d = match near {
-                Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),
+                Some(n) => {
+                    d.help(format!("Did you mean `{n}`?"))
+                        .fix(format!("write `{n}`"), name.loc, n)
+                }
                 None => d.help("`downlead catalogue --kind connector` lists the library."),
             };
             self.diags.push(d);
@@ -379,7 +464,10 @@ impl<'m> Build<'m, '_> {
             None => 0.0,
         };
         let family: &str = c.families.as_ref().map_or(&c.name.text, |f| &f.0);
-        e.causes.push((Cause::Connector(family), f64::from(count) * (one * c.u.0 + c.u.1)));
+        e.causes.push((
+            Cause::Connector(family),
+            f64::from(count) * (one * c.u.0 + c.u.1),
+        ));
         e.loss_db = f64::from(count) * one;
         if e.loss_db > 0.0 && c.u == (0.0, 0.0) {
             self.assumed.add(Assumed::LossExact, e.who);
@@ -387,14 +475,24 @@ impl<'m> Build<'m, '_> {
         match c.bump {
             // several pairs lie at unknown distances from each other
             Some((z_ohm, electrical_m)) => {
-                let s = Bump { z_ohm, electrical_m }.network(self.point.hz, R0);
+                let s = Bump {
+                    z_ohm,
+                    electrical_m,
+                }
+                .network(self.point.hz, R0);
                 let reflective = -s.gain();
                 e.loss_db += f64::from(count) * reflective;
                 for i in 0..count {
                     if i == 0 {
                         self.pieces.push(Piece::known(s, index));
                     } else {
-                        self.pieces.push(Piece::unknown(reflective, s.s11.norm(), s.s22.norm(), Way::Both, index));
+                        self.pieces.push(Piece::unknown(
+                            reflective,
+                            s.s11.norm(),
+                            s.s22.norm(),
+                            Way::Both,
+                            index,
+                        ));
                     }
                     if one > 0.0 {
                         self.pieces.push(Piece::point_loss(one, index));
@@ -405,15 +503,32 @@ impl<'m> Build<'m, '_> {
         }
     }
 
-    fn device(&mut self, e: &mut Element<'m>, part: &'m Part, d: &'m Device, port: Option<&'m Name>, index: usize) {
+    fn device(
+        &mut self,
+        e: &mut Element<'m>,
+        part: &'m Part,
+        d: &'m Device,
+        port: Option<&'m Name>,
+        index: usize,
+    ) {
         let class = match &d.class {
             Some(name) => match self.env.device(&name.text) {
                 Some(c) if c.kind != part.kind => {
                     let (is, want) = (c.kind.with_article(), part.kind.with_article());
                     self.diags.push(
-                        Diagnostic::new(&codes::UNKNOWN_DEVICE, name.loc, format!("`{}` is the definition of {is}, and this is {want}.", name.text))
-                            .at(is.clone())
-                            .help(format!("Write `{}` in front, or name the definition of {want}.", c.kind.word())),
+                        Diagnostic::new(
+                            &codes::UNKNOWN_DEVICE,
+                            name.loc,
+                            format!(
+                                "`{}` is the definition of {is}, and this is {want}.",
+                                name.text
+                            ),
+                        )
+                        .at(is.clone())
+                        .help(format!(
+                            "Write `{}` in front, or name the definition of {want}.",
+                            c.kind.word()
+                        )),
                     );
                     e.complete = false;
                     return;
@@ -429,11 +544,22 @@ impl<'m> Build<'m, '_> {
                 }
                 None => {
                     let own = self.env.devices.keys().map(AsRef::as_ref);
-                    let near = nearest(&name.text, own.chain(downlead_station::library().device_names()));
-                    let mut diag = Diagnostic::new(&codes::UNKNOWN_DEVICE, name.loc, format!("Device `{}` is not defined.", name.text))
-                        .at("not in the library or the files");
+                    let near = nearest(
+                        &name.text,
+                        own.chain(downlead_station::library().device_names()),
+                    );
+                    let mut diag = Diagnostic::new(
+                        &codes::UNKNOWN_DEVICE,
+                        name.loc,
+                        format!("Device `{}` is not defined.", name.text),
+                    )
+                    .at("not in the library or the files");
                     diag = match near {
-                        Some(n) => diag.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),
+                        Some(n) => diag.help(format!("Did you mean `{n}`?")).fix(
+                            format!("write `{n}`"),
+                            name.loc,
+                            n,
+                        ),
                         None => diag.help("`downlead catalogue --kind device` lists the library."),
                     };
                     self.diags.push(diag);
@@ -446,27 +572,44 @@ impl<'m> Build<'m, '_> {
         let base = class.map(|c| &c.device);
         let (t, _, _) = self.temperature(d.temperature, d.place.as_ref());
         e.celsius = t.value;
-        let swr = pick(&d.swr, self.point, self.env).or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
+        let swr = pick(&d.swr, self.point, self.env)
+            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
         let gamma = swr.map_or(0.0, |s| gamma_from_swr(s.value.value));
         if part.kind == PartKind::Amplifier || part.kind == PartKind::Preamplifier {
             e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
-            match pick(&d.gain, self.point, self.env).or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env))) {
+            match pick(&d.gain, self.point, self.env)
+                .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
+            {
                 Some(p) => {
                     e.loss_db = -p.value.value;
                     e.causes.push((Cause::Device(p.figure.loc), p.value.u));
                     self.picked(e, &p);
-                    self.pieces.push(Piece::unknown(e.loss_db, gamma, gamma, Way::Forward, index));
+                    self.pieces
+                        .push(Piece::unknown(e.loss_db, gamma, gamma, Way::Forward, index));
                 }
                 None => self.no_figure(e, "gain"),
             }
             return;
         }
-        let ports: &[_] = if d.ports.is_empty() { base.map_or(&[][..], |b| &b.ports) } else { &d.ports };
+        let ports: &[_] = if d.ports.is_empty() {
+            base.map_or(&[][..], |b| &b.ports)
+        } else {
+            &d.ports
+        };
         let chosen = match port {
             Some(n) => ports.iter().find(|p| p.name.text == n.text),
-            None => ports.iter().find(|p| p.name.text.is_empty()).or(if ports.len() == 1 { ports.first() } else { None }),
+            None => ports
+                .iter()
+                .find(|p| p.name.text.is_empty())
+                .or(if ports.len() == 1 {
+                    ports.first()
+                } else {
+                    None
+                }),
         };
-        if port.is_some() && chosen.is_none() || port.is_none() && chosen.is_none() && !ports.is_empty() {
+        if port.is_some() && chosen.is_none()
+            || port.is_none() && chosen.is_none() && !ports.is_empty()
+        {
             // reported once for the chain, see `checks`
             e.complete = false;
             return;
@@ -483,10 +626,11 @@ impl<'m> Build<'m, '_> {
             p.value.value
         });
         if loss.is_none()
-            && let Some(c) = d.coupling.or(base.and_then(|b| b.coupling)) {
-                loss = Some(coupler_main_loss(c));
-                e.basis = Basis::Computed;
-            }
+            && let Some(c) = d.coupling.or(base.and_then(|b| b.coupling))
+        {
+            loss = Some(coupler_main_loss(c));
+            e.basis = Basis::Computed;
+        }
         if part.kind == PartKind::Divider {
             let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2);
             let excess = d.excess.as_ref().or(base.and_then(|b| b.excess.as_ref()));
@@ -524,10 +668,11 @@ impl<'m> Build<'m, '_> {
             self.assumed.add(Assumed::IsolationComplete, e.who);
         }
         // a part that neither loses nor reflects anything is no part at all
-        self.pieces.push(if loss == 0.0 && gamma == 0.0 && way == Way::Both {
-            Piece::point_loss(0.0, index)
-        } else {
-            Piece::unknown(loss, gamma, gamma, way, index)
-        });
+        self.pieces
+            .push(if loss == 0.0 && gamma == 0.0 && way == Way::Both {
+                Piece::point_loss(0.0, index)
+            } else {
+                Piece::unknown(loss, gamma, gamma, way, index)
+            });
     }
 }

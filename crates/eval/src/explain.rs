@@ -34,7 +34,12 @@ pub struct Derivation {
 }
 
 impl Derivation {
-    fn leaf(title: impl Into<String>, value: impl Into<String>, source: Option<String>, place: Option<Loc>) -> Self {
+    fn leaf(
+        title: impl Into<String>,
+        value: impl Into<String>,
+        source: Option<String>,
+        place: Option<Loc>,
+    ) -> Self {
         Derivation {
             title: title.into(),
             value: value.into(),
@@ -62,7 +67,10 @@ impl Derivation {
 fn blocks_of(s: Stmt<'_>, out: &mut FxHashMap<Loc, Loc>) {
     if let Some(block) = s.block() {
         let end = s.span().end;
-        out.insert(Loc::new(s.item_id(), s.head_span()), Loc::new(s.item_id(), Span::new(end, end)));
+        out.insert(
+            Loc::new(s.item_id(), s.head_span()),
+            Loc::new(s.item_id(), Span::new(end, end)),
+        );
         block.iter().for_each(|inner| blocks_of(inner, out));
     }
 }
@@ -87,14 +95,22 @@ impl Snapshot {
                     let (file, _, head) = places.at(c.loc);
                     let here = file == path;
                     for b in &c.bands {
-                        let cx = Cx { places: &places, env: &scope.env, station, chain: c, band: b };
+                        let cx = Cx {
+                            places: &places,
+                            env: &scope.env,
+                            station,
+                            chain: c,
+                            band: b,
+                        };
                         if here && head == line {
                             out.push(cx.totals());
                         }
                         for (i, n) in b.nodes.iter().enumerate() {
                             let (def_file, _, def_line) = places.at(n.def);
                             let last = blocks.get(&n.def).map_or(def_line, |end| places.line(*end));
-                            let on_part = def_file == path && (def_line..=last).contains(&line) && n.kind != "join";
+                            let on_part = def_file == path
+                                && (def_line..=last).contains(&line)
+                                && n.kind != "join";
                             let on_cable = cx.cable_line(parts.get(&n.def).copied(), path, line);
                             let on_chain = here && places.line(n.chain) == line && n.kind != "join";
                             if on_cable {
@@ -132,7 +148,11 @@ struct Cx<'a> {
 
 impl Cx<'_> {
     fn title(&self, what: &str) -> String {
-        format!("{what} on {}, {}", self.places.text(self.chain.name), frequency(self.band.hz))
+        format!(
+            "{what} on {}, {}",
+            self.places.text(self.chain.name),
+            frequency(self.band.hz)
+        )
     }
 
     fn point(&self) -> Point {
@@ -146,8 +166,12 @@ impl Cx<'_> {
 
     /// Whether a line lies in the definition of the cable a part is made of.
     fn cable_line(&self, part: Option<&Part>, path: &str, line: u32) -> bool {
-        let Some(PartData::Line(l)) = part.map(|p| &p.data) else { return false };
-        let Some(c) = l.cable.as_ref().and_then(|n| self.env.cable(&n.text)) else { return false };
+        let Some(PartData::Line(l)) = part.map(|p| &p.data) else {
+            return false;
+        };
+        let Some(c) = l.cable.as_ref().and_then(|n| self.env.cable(&n.text)) else {
+            return false;
+        };
         let (file, _, first) = self.places.at(c.name.loc);
         if file != path {
             return false;
@@ -158,7 +182,8 @@ impl Cx<'_> {
     }
 
     fn name(&self, n: &NodeResult) -> String {
-        n.tag.map_or_else(|| n.kind.to_owned(), |t| self.places.text(t).to_owned())
+        n.tag
+            .map_or_else(|| n.kind.to_owned(), |t| self.places.text(t).to_owned())
     }
 
     fn node(&self, i: usize, n: &NodeResult, part: Option<&Part>) -> Derivation {
@@ -173,8 +198,10 @@ impl Cx<'_> {
             );
             return if n.loss_db > 5e-4 {
                 d.with(
-                    Derivation::leaf("mismatch at the transmitter", db(n.loss_db), None, None)
-                        .by("ML = -10 log10(1 - |Γ|²), |Γ| = (SWR - 1)/(SWR + 1)", format!("SWR {}", number(n.swr, 3))),
+                    Derivation::leaf("mismatch at the transmitter", db(n.loss_db), None, None).by(
+                        "ML = -10 log10(1 - |Γ|²), |Γ| = (SWR - 1)/(SWR + 1)",
+                        format!("SWR {}", number(n.swr, 3)),
+                    ),
                 )
             } else {
                 d
@@ -188,20 +215,31 @@ impl Cx<'_> {
             return loss;
         }
         let before = i.checked_sub(1).and_then(|k| self.band.nodes.get(k));
-        let Some(before) = before.filter(|b| b.power_w.is_finite()) else { return loss };
+        let Some(before) = before.filter(|b| b.power_w.is_finite()) else {
+            return loss;
+        };
         let receive = self.chain.direction == downlead_station::model::Direction::Receive;
         if receive {
             return loss;
         }
         Derivation::leaf(
             self.title(&format!("power after {name}")),
-            format!("{} ({}) ± {}", power(n.power_w), dbm_words(n.power_w), db(n.uncertainty_db)),
+            format!(
+                "{} ({}) ± {}",
+                power(n.power_w),
+                dbm_words(n.power_w),
+                db(n.uncertainty_db)
+            ),
             None,
             Some(n.chain),
         )
         .by(
             "P = P before × 10^(-loss/10)",
-            format!("{} × 10^(-{}/10)", power(before.power_w), number(n.loss_db, 4)),
+            format!(
+                "{} × 10^(-{}/10)",
+                power(before.power_w),
+                number(n.loss_db, 4)
+            ),
         )
         .with(Derivation::leaf(
             format!("power before {name}"),
@@ -212,19 +250,29 @@ impl Cx<'_> {
         .with(loss)
     }
 
-    fn loss(&self, n: &NodeResult, part: Option<&Part>, name: &str, src: Option<String>) -> Derivation {
+    fn loss(
+        &self,
+        n: &NodeResult,
+        part: Option<&Part>,
+        name: &str,
+        src: Option<String>,
+    ) -> Derivation {
         let title = self.title(&format!("loss of {name}"));
         let extra = n.loss_db - n.matched_db;
         let matched = match part.map(|p| &p.data) {
             Some(PartData::Line(l)) if l.cable.is_some() => self.line(l, name, &title),
             Some(PartData::Connector(count, c)) => self.connector(*count, &c.text, &title, n),
-            _ => Derivation::leaf(title.clone(), db_words(n.matched_db), src, Some(n.def)).by(n.basis.word(), String::new()),
+            _ => Derivation::leaf(title.clone(), db_words(n.matched_db), src, Some(n.def))
+                .by(n.basis.word(), String::new()),
         };
         if extra.abs() < 5e-5 {
             return matched;
         }
         Derivation::leaf(title, db_words(n.loss_db), None, Some(n.chain))
-            .by("loss = matched loss + what the standing wave adds or the mismatch takes", format!("{} + {}", number(n.matched_db, 4), number(extra, 4)))
+            .by(
+                "loss = matched loss + what the standing wave adds or the mismatch takes",
+                format!("{} + {}", number(n.matched_db, 4), number(extra, 4)),
+            )
             .with(matched)
             .with(
                 Derivation::leaf("difference by reflections", db_words(extra), None, None).by(
@@ -235,8 +283,12 @@ impl Cx<'_> {
     }
 
     fn line(&self, l: &downlead_station::model::Line, name: &str, title: &str) -> Derivation {
-        let Some(cable_name) = &l.cable else { return Derivation::leaf(title, "", None, None) };
-        let Some(c) = self.env.cable(&cable_name.text) else { return Derivation::leaf(title, "", None, None) };
+        let Some(cable_name) = &l.cable else {
+            return Derivation::leaf(title, "", None, None);
+        };
+        let Some(c) = self.env.cable(&cable_name.text) else {
+            return Derivation::leaf(title, "", None, None);
+        };
         let place = l
             .place
             .as_ref()
@@ -247,17 +299,29 @@ impl Cx<'_> {
             (None, Some((t, loc, n))) => (t.value, format!("place {n}"), Some(loc)),
             (None, None) => (20.0, "assumed: none is stated".to_owned(), None),
         };
-        let Some(at) = crate::cable::at(c, self.band.hz, t) else { return Derivation::leaf(title, "", None, None) };
+        let Some(at) = crate::cable::at(c, self.band.hz, t) else {
+            return Derivation::leaf(title, "", None, None);
+        };
         let length = match l.length {
             Some(LineLength::Metres(m)) => m.value,
-            Some(LineLength::Wavelengths(w)) => w.value * downlead_physics::line::wavelength(self.band.hz, at.velocity),
+            Some(LineLength::Wavelengths(w)) => {
+                w.value * downlead_physics::line::wavelength(self.band.hz, at.velocity)
+            }
             None => 0.0,
         };
         let per100 = at.loss() * 100.0;
         let mhz = self.band.hz / 1e6;
-        let src = c.meta.words().or_else(|| Some("no source is stated".to_owned()));
+        let src = c
+            .meta
+            .words()
+            .or_else(|| Some("no source is stated".to_owned()));
         let rate = Derivation::leaf(
-            format!("loss of {} at {}, {} °C", cable_name.text, frequency(self.band.hz), number(t, 1)),
+            format!(
+                "loss of {} at {}, {} °C",
+                cable_name.text,
+                frequency(self.band.hz),
+                number(t, 1)
+            ),
             format!("{} dB/100 m", number(per100, 4)),
             src,
             Some(c.loss_loc),
@@ -285,37 +349,79 @@ impl Cx<'_> {
                 ),
             ),
         };
-        let rate = rate.with(Derivation::leaf("temperature", format!("{} °C", number(t, 1)), Some(t_src), t_loc));
+        let rate = rate.with(Derivation::leaf(
+            "temperature",
+            format!("{} °C", number(t, 1)),
+            Some(t_src),
+            t_loc,
+        ));
         let matched = at.loss() * length;
         let added = pick(&l.added, &self.point(), self.env);
         let total = matched + added.as_ref().map_or(0.0, |a| a.value.value);
         let mut d = Derivation::leaf(title, db_words(total), None, None)
             .by(
-                if added.is_some() { "loss = a × length / 100 m + added loss" } else { "loss = a × length / 100 m" },
+                if added.is_some() {
+                    "loss = a × length / 100 m + added loss"
+                } else {
+                    "loss = a × length / 100 m"
+                },
                 match &added {
-                    Some(a) => format!("{} × {} / 100 + {}", number(per100, 4), number(length, 4), number(a.value.value, 4)),
-                    None => format!("{} × {} / 100 = {}", number(per100, 4), number(length, 4), db_words(matched)),
+                    Some(a) => format!(
+                        "{} × {} / 100 + {}",
+                        number(per100, 4),
+                        number(length, 4),
+                        number(a.value.value, 4)
+                    ),
+                    None => format!(
+                        "{} × {} / 100 = {}",
+                        number(per100, 4),
+                        number(length, 4),
+                        db_words(matched)
+                    ),
                 },
             )
             .with(rate)
-            .with(Derivation::leaf(format!("length of {name}"), format!("{} m", number(length, 4)), None, Some(l.length_loc)));
+            .with(Derivation::leaf(
+                format!("length of {name}"),
+                format!("{} m", number(length, 4)),
+                None,
+                Some(l.length_loc),
+            ));
         if let Some(a) = added {
-            d = d.with(Derivation::leaf("added loss", db_words(a.value.value), a.figure.meta.words(), Some(a.figure.loc)));
+            d = d.with(Derivation::leaf(
+                "added loss",
+                db_words(a.value.value),
+                a.figure.meta.words(),
+                Some(a.figure.loc),
+            ));
         }
         d
     }
 
     fn connector(&self, count: u32, name: &str, title: &str, n: &NodeResult) -> Derivation {
-        let Some(c) = self.env.connector(name) else { return Derivation::leaf(title, "", None, None) };
+        let Some(c) = self.env.connector(name) else {
+            return Derivation::leaf(title, "", None, None);
+        };
         let ghz = self.band.hz / 1e9;
-        let d = Derivation::leaf(title, db_words(n.matched_db), c.meta.words(), Some(c.name.loc));
+        let d = Derivation::leaf(
+            title,
+            db_words(n.matched_db),
+            c.meta.words(),
+            Some(c.name.loc),
+        );
         match c.loss {
             Some(ConnectorLoss::Root(k)) => d.by(
                 "loss = pairs × k √f, f in GHz",
                 format!("{count} × {} × √{}", number(k, 4), number(ghz, 6)),
             ),
-            Some(ConnectorLoss::Constant(l)) => d.by("loss = pairs × loss of one", format!("{count} × {}", number(l, 4))),
-            None => d.by("reflection of a short line of another impedance", format!("{count} pairs")),
+            Some(ConnectorLoss::Constant(l)) => d.by(
+                "loss = pairs × loss of one",
+                format!("{count} × {}", number(l, 4)),
+            ),
+            None => d.by(
+                "reflection of a short line of another impedance",
+                format!("{count} pairs"),
+            ),
         }
     }
 
@@ -332,34 +438,82 @@ impl Cx<'_> {
         let gain = b.gain_dbi.unwrap_or(0.0);
         Derivation::leaf(
             self.title(&format!("ERP of {name}")),
-            format!("{} ± {} (EIRP {})", power(erp), db(b.uncertainty_db), power(eirp)),
+            format!(
+                "{} ± {} (EIRP {})",
+                power(erp),
+                db(b.uncertainty_db),
+                power(eirp)
+            ),
             None,
             Some(n.chain),
         )
         .by(
             "ERP = P × 10^((G - 2.15)/10), EIRP = P × 10^(G/10)",
-            format!("{} × 10^(({} - 2.15)/10)", power(n.power_w), number(gain, 3)),
+            format!(
+                "{} × 10^(({} - 2.15)/10)",
+                power(n.power_w),
+                number(gain, 3)
+            ),
         )
-        .with(Derivation::leaf(format!("power at {name}"), power(n.power_w), Some(format!("{} less {}", "transmitter power", db(b.total_db))), None))
-        .with(Derivation::leaf("gain", format!("{} dBi", number(gain, 3)), src, Some(n.def)))
+        .with(Derivation::leaf(
+            format!("power at {name}"),
+            power(n.power_w),
+            Some(format!("{} less {}", "transmitter power", db(b.total_db))),
+            None,
+        ))
+        .with(Derivation::leaf(
+            "gain",
+            format!("{} dBi", number(gain, 3)),
+            src,
+            Some(n.def),
+        ))
         .with(self.doubt())
     }
 
     fn doubt(&self) -> Derivation {
-        let terms: Vec<String> = self.band.budget.iter().map(|t| format!("{}²", number(t.standard_db, 4))).collect();
-        Derivation::leaf("doubt (k = 2)", db(self.band.uncertainty_db), Some("GUM, JCGM 100:2008, 5.1.2 and 5.2.2".to_owned()), None)
-            .by("U = 2 √(Σ u²); what has one cause is added before it is squared", format!("2 × √({})", terms.join(" + ")))
+        let terms: Vec<String> = self
+            .band
+            .budget
+            .iter()
+            .map(|t| format!("{}²", number(t.standard_db, 4)))
+            .collect();
+        Derivation::leaf(
+            "doubt (k = 2)",
+            db(self.band.uncertainty_db),
+            Some("GUM, JCGM 100:2008, 5.1.2 and 5.2.2".to_owned()),
+            None,
+        )
+        .by(
+            "U = 2 √(Σ u²); what has one cause is added before it is squared",
+            format!("2 × √({})", terms.join(" + ")),
+        )
     }
 
     fn totals(&self) -> Derivation {
         let b = self.band;
-        let mut d = Derivation::leaf(self.title("total loss"), db(b.total_db), None, Some(self.chain.loc)).by(
+        let mut d = Derivation::leaf(
+            self.title("total loss"),
+            db(b.total_db),
+            None,
+            Some(self.chain.loc),
+        )
+        .by(
             "sum of the losses of net power",
-            b.nodes.iter().filter(|n| n.loss_db != 0.0).map(|n| number(n.loss_db, 4)).collect::<Vec<_>>().join(" + "),
+            b.nodes
+                .iter()
+                .filter(|n| n.loss_db != 0.0)
+                .map(|n| number(n.loss_db, 4))
+                .collect::<Vec<_>>()
+                .join(" + "),
         );
         for n in &b.nodes {
             if n.loss_db != 0.0 {
-                d.steps.push(Derivation::leaf(self.name(n), db_words(n.loss_db), None, Some(n.chain)));
+                d.steps.push(Derivation::leaf(
+                    self.name(n),
+                    db_words(n.loss_db),
+                    None,
+                    Some(n.chain),
+                ));
             }
         }
         d.with(self.doubt())
@@ -374,19 +528,31 @@ impl Cx<'_> {
         )
         .by(
             "margin = 10 log10(limit / value); met only if the margin is larger than U",
-            format!("10 log10({} / {}) against U = {}", power(l.limit_w), power(l.value_w), db(l.uncertainty_db)),
+            format!(
+                "10 log10({} / {}) against U = {}",
+                power(l.limit_w),
+                power(l.value_w),
+                db(l.uncertainty_db)
+            ),
         )
         .with(self.doubt())
     }
 
     fn reading(&self, r: &crate::result::ReadingResult) -> Derivation {
-        let (a, b) = if r.power.is_some() { (power(r.read), power(r.expected)) } else { (number(r.read, 3), number(r.expected, 3)) };
+        let (a, b) = if r.power.is_some() {
+            (power(r.read), power(r.expected))
+        } else {
+            (number(r.read, 3), number(r.expected, 3))
+        };
         Derivation::leaf(
             self.title("reading"),
             format!("{} ({})", db(r.difference_db), r.verdict.reading_word()),
             None,
             Some(r.loc),
         )
-        .by("difference = 10 log10(read / expected)", format!("10 log10({a} / {b}) against U = {}", db(r.uncertainty_db)))
+        .by(
+            "difference = 10 log10(read / expected)",
+            format!("10 log10({a} / {b}) against U = {}", db(r.uncertainty_db)),
+        )
     }
 }

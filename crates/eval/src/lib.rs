@@ -21,7 +21,7 @@ mod verdict;
 mod walk;
 
 pub use assume::Assumed;
+pub use build::Places;
 pub use cable::{CableAt, TableFit, at as cable_at, table_fit};
 pub use explain::Derivation;
-pub use build::Places;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

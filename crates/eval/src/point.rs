@@ -19,19 +19,34 @@ pub(crate) struct Point {
 }
 
 /// The points of a chain, with what is wrong with its bands.
-pub(crate) fn points(chain: &Chain, direction: Direction, env: &Env, out: &mut Vec<Diagnostic>) -> Vec<Point> {
+pub(crate) fn points(
+    chain: &Chain,
+    direction: Direction,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<Point> {
     let mut points = Vec::new();
     for b in &chain.bands {
         match b {
             BandRef::Frequency(hz, name) => {
-                points.push(Point { band: name.text.clone(), part: None, hz: *hz, named: false });
+                points.push(Point {
+                    band: name.text.clone(),
+                    part: None,
+                    hz: *hz,
+                    named: false,
+                });
             }
             BandRef::Named(name) => {
                 let Some(band) = env.band(&name.text) else {
                     out.extend(unknown_band(name, env));
                     continue;
                 };
-                let at = |hz: f64, part| Point { band: name.text.clone(), part, hz, named: true };
+                let at = |hz: f64, part| Point {
+                    band: name.text.clone(),
+                    part,
+                    hz,
+                    named: true,
+                };
                 match band.kind {
                     BandKind::Single(hz) => points.push(at(hz, None)),
                     BandKind::Range(lo, hi) => {
@@ -40,14 +55,22 @@ pub(crate) fn points(chain: &Chain, direction: Direction, env: &Env, out: &mut V
                         points.push(at(hi, Some("high")));
                     }
                     BandKind::Pair { transmit, receive } => {
-                        let f = if direction == Direction::Transmit { transmit } else { receive };
+                        let f = if direction == Direction::Transmit {
+                            transmit
+                        } else {
+                            receive
+                        };
                         match f {
                             Some(hz) => points.push(at(hz, None)),
                             None => out.push(
                                 Diagnostic::new(
                                     &codes::BAND_NOT_PAIRED,
                                     name.loc,
-                                    format!("Band `{}` has no {} frequency.", name.text, direction.word()),
+                                    format!(
+                                        "Band `{}` has no {} frequency.",
+                                        name.text,
+                                        direction.word()
+                                    ),
                                 )
                                 .at(format!("the chain is a {} chain", direction.word()))
                                 .also(band.name.loc, "the band")
@@ -67,13 +90,26 @@ pub(crate) fn unknown_band(name: &Name, env: &Env) -> Option<Diagnostic> {
     if env.is_broken(&name.text) {
         return None;
     }
-    let d = Diagnostic::new(&codes::UNKNOWN_BAND, name.loc, format!("Band `{}` is not defined.", name.text)).at("not defined");
-    Some(match nearest(&name.text, env.bands.keys().map(AsRef::as_ref)) {
-        Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),
-        None => d
-            .help(format!("Define it at the left margin: `band {} 145.3 MHz`.", name.text))
-            .help("A chain can have the frequency itself in its head: `on 145.3 MHz`."),
-    })
+    let d = Diagnostic::new(
+        &codes::UNKNOWN_BAND,
+        name.loc,
+        format!("Band `{}` is not defined.", name.text),
+    )
+    .at("not defined");
+    Some(
+        match nearest(&name.text, env.bands.keys().map(AsRef::as_ref)) {
+            Some(n) => {
+                d.help(format!("Did you mean `{n}`?"))
+                    .fix(format!("write `{n}`"), name.loc, n)
+            }
+            None => d
+                .help(format!(
+                    "Define it at the left margin: `band {} 145.3 MHz`.",
+                    name.text
+                ))
+                .help("A chain can have the frequency itself in its head: `on 145.3 MHz`."),
+        },
+    )
 }
 
 /// Whether a figure's band is the one of the point.
@@ -85,7 +121,9 @@ pub(crate) fn band_matches(name: &str, point: &Point, env: &Env) -> bool {
     match env.band(name).map(|b| &b.kind) {
         Some(BandKind::Range(lo, hi)) => (*lo..=*hi).contains(&point.hz),
         Some(BandKind::Single(f)) => near(*f),
-        Some(BandKind::Pair { transmit, receive }) => transmit.is_some_and(near) || receive.is_some_and(near),
+        Some(BandKind::Pair { transmit, receive }) => {
+            transmit.is_some_and(near) || receive.is_some_and(near)
+        }
         None => false,
     }
 }
@@ -107,8 +145,17 @@ pub(crate) fn pick<'m>(figures: &'m [Figure], point: &Point, env: &Env) -> Optio
 }
 
 /// The same among things that hold a figure.
-pub(crate) fn pick_by<'m, T>(all: &'m [T], figure: impl Fn(&'m T) -> &'m Figure, point: &Point, env: &Env) -> Option<Picked<'m>> {
-    let one = |f: &'m Figure| Picked { value: f.value, figure: f, outside: 1.0 };
+pub(crate) fn pick_by<'m, T>(
+    all: &'m [T],
+    figure: impl Fn(&'m T) -> &'m Figure,
+    point: &Point,
+    env: &Env,
+) -> Option<Picked<'m>> {
+    let one = |f: &'m Figure| Picked {
+        value: f.value,
+        figure: f,
+        outside: 1.0,
+    };
     let figures = || all.iter().map(&figure);
     if let Some(f) = figures()
         .find(|f| matches!(&f.when, When::Bands(b) if b.iter().any(|n| band_matches(&n.text, point, env))))
@@ -139,10 +186,24 @@ pub(crate) fn pick_by<'m, T>(all: &'m [T], figure: impl Fn(&'m T) -> &'m Figure,
                 value: a.value.value + t * (b.value.value - a.value.value),
                 u: a.value.u.max(b.value.u),
             };
-            return Some(Picked { value, figure: if t < 0.5 { a } else { b }, outside: 1.0 });
+            return Some(Picked {
+                value,
+                figure: if t < 0.5 { a } else { b },
+                outside: 1.0,
+            });
         }
-        (Some((f, a)), None) => return Some(Picked { outside: point.hz / f, ..one(a) }),
-        (None, Some((f, a))) => return Some(Picked { outside: f / point.hz, ..one(a) }),
+        (Some((f, a)), None) => {
+            return Some(Picked {
+                outside: point.hz / f,
+                ..one(a)
+            });
+        }
+        (None, Some((f, a))) => {
+            return Some(Picked {
+                outside: f / point.hz,
+                ..one(a)
+            });
+        }
         (None, None) => {}
     }
     figures().find(|f| f.when == When::Always).map(one)

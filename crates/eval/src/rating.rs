@@ -8,8 +8,8 @@ use downlead_station::Env;
 use downlead_station::model::{Device, PartData, Rating};
 
 use crate::assume::Assumed;
-use crate::cascade::R0;
 use crate::cable;
+use crate::cascade::R0;
 use crate::chain::{Ending, Feed, Run, Stretch};
 use crate::element::Element;
 use crate::verdict::{mean_factor, pep_factor};
@@ -23,10 +23,17 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
     let pep = pep_factor(f).unwrap_or(1.0);
     let mut found = Vec::new();
     let mut notes = Vec::new();
-    let trunk: Vec<(f64, f64)> = run.nodes.iter().filter(|n| n.branch == 0).map(|n| (n.power_w, n.swr)).collect();
+    let trunk: Vec<(f64, f64)> = run
+        .nodes
+        .iter()
+        .filter(|n| n.branch == 0)
+        .map(|n| (n.power_w, n.swr))
+        .collect();
     for (i, e) in s.elements.iter().enumerate() {
         // power and SWR at the element's input: those behind the one before
-        let Some((net, swr)) = trunk.get(i).copied() else { break };
+        let Some((net, swr)) = trunk.get(i).copied() else {
+            break;
+        };
         if !net.is_finite() {
             break;
         }
@@ -36,7 +43,12 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
             if !temperatures {
                 notes.push((Assumed::RatingTemperatures, e.who));
             }
-            let derated = limit * if e.line.is_some() { swr_factor(swr, if run.point.hz > 30e6 { 1.0 } else { 0.0 }) } else { 1.0 };
+            let derated = limit
+                * if e.line.is_some() {
+                    swr_factor(swr, if run.point.hz > 30e6 { 1.0 } else { 0.0 })
+                } else {
+                    1.0
+                };
             if net * mean > derated {
                 found.push(
                     Diagnostic::new(
@@ -48,7 +60,11 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                             power(net * mean),
                             run.point.band,
                             power(derated),
-                            if swr > 1.05 && e.line.is_some() { format!(" at SWR {}", number(swr, 2)) } else { String::new() },
+                            if swr > 1.05 && e.line.is_some() {
+                                format!(" at SWR {}", number(swr, 2))
+                            } else {
+                                String::new()
+                            },
                         ),
                     )
                     .at(format!("{} too much", power(net * mean - derated)))
@@ -79,28 +95,32 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
         }
     }
     if let Ending::Antenna(part, a, loc) = &s.end
-        && let (Some(r), Some((net, _))) = (a.rating, trunk.last()) {
-            compared = true;
-            if net * mean > r.watts {
-                found.push(
-                    Diagnostic::new(
-                        &codes::RATING_EXCEEDED,
-                        *loc,
-                        format!(
-                            "The {} gets {} mean power on {} and is good for {}.",
-                            part.kind.word(),
-                            power(net * mean),
-                            run.point.band,
-                            power(r.watts)
-                        ),
-                    )
-                    .at("too much")
-                    .also(r.loc, "the rating"),
-                );
-            }
+        && let (Some(r), Some((net, _))) = (a.rating, trunk.last())
+    {
+        compared = true;
+        if net * mean > r.watts {
+            found.push(
+                Diagnostic::new(
+                    &codes::RATING_EXCEEDED,
+                    *loc,
+                    format!(
+                        "The {} gets {} mean power on {} and is good for {}.",
+                        part.kind.word(),
+                        power(net * mean),
+                        run.point.band,
+                        power(r.watts)
+                    ),
+                )
+                .at("too much")
+                .also(r.loc, "the rating"),
+            );
         }
+    }
     if compared && stated.is_none() {
-        notes.push((Assumed::FullDuty, f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc)));
+        notes.push((
+            Assumed::FullDuty,
+            f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc),
+        ));
     }
     run.diags.append(&mut found);
     for (a, l) in notes {
@@ -140,14 +160,27 @@ fn rating(hz: f64, e: &Element<'_>, env: &Env) -> Option<(f64, Loc, bool)> {
         return Some((w, r.loc, true));
     }
     match &e.part?.data {
-        PartData::Device(d) => d.rating.as_deref().or(class(d, env).and_then(|c| c.rating.as_deref())).map(|r| (r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)), r.loc, true)),
+        PartData::Device(d) => d
+            .rating
+            .as_deref()
+            .or(class(d, env).and_then(|c| c.rating.as_deref()))
+            .map(|r| {
+                (
+                    r.at_hz.map_or(r.watts, |f| rating_by_sqrt(r.watts, f, hz)),
+                    r.loc,
+                    true,
+                )
+            }),
         _ => None,
     }
 }
 
 /// The definition a device is an example of.
 fn class<'m>(d: &Device, env: &'m Env) -> Option<&'m Device> {
-    d.class.as_ref().and_then(|n| env.device(&n.text)).map(|c| &c.device)
+    d.class
+        .as_ref()
+        .and_then(|n| env.device(&n.text))
+        .map(|c| &c.device)
 }
 
 fn voltage(e: &Element<'_>, env: &Env) -> Option<(f64, Loc)> {
@@ -158,7 +191,10 @@ fn voltage(e: &Element<'_>, env: &Env) -> Option<(f64, Loc)> {
         return c.voltage.map(|v| (v, c.name.loc));
     }
     match &e.part?.data {
-        PartData::Device(d) => d.voltage.or(class(d, env).and_then(|c| c.voltage)).map(|v| (v, e.def)),
+        PartData::Device(d) => d
+            .voltage
+            .or(class(d, env).and_then(|c| c.voltage))
+            .map(|v| (v, e.def)),
         _ => None,
     }
 }

@@ -190,7 +190,8 @@ impl BandResult {
     /// ERP, W: EIRP over 1.64 (2.15 dB).
     #[must_use]
     pub fn erp_w(&self) -> Option<f64> {
-        self.eirp_w.map(|e| downlead_physics::radiated::DipoleConvention::Itu215.erp(e))
+        self.eirp_w
+            .map(|e| downlead_physics::radiated::DipoleConvention::Itu215.erp(e))
     }
 }
 

@@ -4,7 +4,9 @@ use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
 use downlead_station::model::{Direction, Meaning, Station};
-use downlead_station::{Env, LoadError, Loader, LowerCache, Lowered, keyword_of, library, normalise};
+use downlead_station::{
+    Env, LoadError, Loader, LowerCache, Lowered, keyword_of, library, normalise,
+};
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -94,7 +96,13 @@ const MAX_USE_DEPTH: usize = 64;
 impl Snapshot {
     /// Loads the named files and all they use, and computes everything.
     pub fn load(roots: &[String], loader: &dyn Loader) -> Snapshot {
-        let mut s = Snapshot { files: Vec::new(), scopes: Vec::new(), load_diagnostics: Vec::new(), known: FxHashMap::default(), cache: Cache::default() };
+        let mut s = Snapshot {
+            files: Vec::new(),
+            scopes: Vec::new(),
+            load_diagnostics: Vec::new(),
+            known: FxHashMap::default(),
+            cache: Cache::default(),
+        };
         for r in roots {
             let path = normalise("", r).unwrap_or_else(|| r.clone());
             if let Some(i) = s.files.iter().position(|f| f.path == path) {
@@ -116,9 +124,23 @@ impl Snapshot {
         self.add(path, tree, error, root, loader, depth)
     }
 
-    fn add(&mut self, path: &str, tree: File, error: Option<LoadError>, root: bool, loader: &dyn Loader, depth: usize) -> usize {
+    fn add(
+        &mut self,
+        path: &str,
+        tree: File,
+        error: Option<LoadError>,
+        root: bool,
+        loader: &dyn Loader,
+        depth: usize,
+    ) -> usize {
         let at = self.files.len();
-        self.files.push(FileEntry { path: path.to_owned(), tree, error, root, uses: Vec::new() });
+        self.files.push(FileEntry {
+            path: path.to_owned(),
+            tree,
+            error,
+            root,
+            uses: Vec::new(),
+        });
         self.follow(at, loader, depth);
         at
     }
@@ -133,8 +155,13 @@ impl Snapshot {
             .map(|p| Arc::clone(&p.item))
             .collect();
         for item in items {
-            let low = self.cache.lower.get(&item, &downlead_station::Lets::default(), 0);
-            let Meaning::Use(name) = &low.meaning else { continue };
+            let low = self
+                .cache
+                .lower
+                .get(&item, &downlead_station::Lets::default(), 0);
+            let Meaning::Use(name) = &low.meaning else {
+                continue;
+            };
             let base = self.files[at].path.clone();
             let Some(path) = normalise(&base, &name.text) else {
                 self.load_diagnostics.push(
@@ -150,8 +177,12 @@ impl Snapshot {
             }
             if depth >= MAX_USE_DEPTH {
                 self.load_diagnostics.push(
-                    Diagnostic::new(&codes::USE_CYCLE, name.loc, format!("More than {MAX_USE_DEPTH} files use each other in a row."))
-                        .at("too deep"),
+                    Diagnostic::new(
+                        &codes::USE_CYCLE,
+                        name.loc,
+                        format!("More than {MAX_USE_DEPTH} files use each other in a row."),
+                    )
+                    .at("too deep"),
                 );
                 continue;
             }
@@ -163,14 +194,24 @@ impl Snapshot {
             }
             match loader.read(&path) {
                 Err(LoadError::OutsideRoot) => self.load_diagnostics.push(
-                    Diagnostic::new(&codes::USE_OUTSIDE_ROOT, name.loc, format!("`{}` lies outside the project's root.", name.text))
-                        .at("leads out"),
+                    Diagnostic::new(
+                        &codes::USE_OUTSIDE_ROOT,
+                        name.loc,
+                        format!("`{}` lies outside the project's root.", name.text),
+                    )
+                    .at("leads out"),
                 ),
                 Err(e) => {
-                    let mut d = Diagnostic::new(&codes::USE_NOT_FOUND, name.loc, format!("`{}` cannot be used: {e}.", name.text))
-                        .at("not read");
+                    let mut d = Diagnostic::new(
+                        &codes::USE_NOT_FOUND,
+                        name.loc,
+                        format!("`{}` cannot be used: {e}.", name.text),
+                    )
+                    .at("not read");
                     if e == LoadError::NotFound {
-                        d = d.help(format!("Looked for `{path}` below the root. The path is relative to this file."));
+                        d = d.help(format!(
+                            "Looked for `{path}` below the root. The path is relative to this file."
+                        ));
                     }
                     self.load_diagnostics.push(d);
                 }
@@ -203,11 +244,22 @@ impl Snapshot {
                 0 => self.visit(*next, state, path, out),
                 1 => {
                     let from = path.iter().position(|p| p == next).unwrap_or(0);
-                    let ring: Vec<&str> = path[from..].iter().chain([next]).map(|i| self.files[*i].path.as_str()).collect();
+                    let ring: Vec<&str> = path[from..]
+                        .iter()
+                        .chain([next])
+                        .map(|i| self.files[*i].path.as_str())
+                        .collect();
                     out.push(
-                        Diagnostic::new(&codes::USE_CYCLE, *loc, format!("These files use each other in a circle: {}.", ring.join(" → ")))
-                            .at("closes the circle")
-                            .help("Move what both need into a third file."),
+                        Diagnostic::new(
+                            &codes::USE_CYCLE,
+                            *loc,
+                            format!(
+                                "These files use each other in a circle: {}.",
+                                ring.join(" → ")
+                            ),
+                        )
+                        .at("closes the circle")
+                        .help("Move what both need into a third file."),
                     );
                 }
                 _ => {}
@@ -220,7 +272,9 @@ impl Snapshot {
     /// Replaces a range of a file's text. Only what the edit touches is computed anew.
     /// `loader` is asked for files that are used for the first time.
     pub fn edit(&mut self, file: usize, range: Span, text: &str, loader: &dyn Loader) {
-        let Some(entry) = self.files.get_mut(file) else { return };
+        let Some(entry) = self.files.get_mut(file) else {
+            return;
+        };
         let before: Vec<ItemId> = uses_of(&entry.tree);
         entry.tree = entry.tree.edit(range, text);
         entry.error = None;
@@ -235,7 +289,11 @@ impl Snapshot {
     fn reload(&mut self, loader: &dyn Loader) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);
-        self.known = old.iter().filter(|f| f.error.is_none()).map(|f| (f.path.clone(), f.tree.clone())).collect();
+        self.known = old
+            .iter()
+            .filter(|f| f.error.is_none())
+            .map(|f| (f.path.clone(), f.tree.clone()))
+            .collect();
         for f in old.iter().filter(|f| f.root) {
             if let Some(i) = self.files.iter().position(|g| g.path == f.path) {
                 self.files[i].root = true;
@@ -290,17 +348,25 @@ impl Snapshot {
                     _ => None,
                 };
                 if let Some(n) = name
-                    && let Some(first) = names.insert(n.text.clone(), n.loc) {
-                        diagnostics.push(
-                            Diagnostic::new(&codes::DUPLICATE_NAME, n.loc, format!("`{}` is the name of two things.", n.text))
-                                .at("again here")
-                                .also(first, "first here"),
-                        );
-                    }
+                    && let Some(first) = names.insert(n.text.clone(), n.loc)
+                {
+                    diagnostics.push(
+                        Diagnostic::new(
+                            &codes::DUPLICATE_NAME,
+                            n.loc,
+                            format!("`{}` is the name of two things.", n.text),
+                        )
+                        .at("again here")
+                        .also(first, "first here"),
+                    );
+                }
                 let key = (p.item.id, file);
                 alive.insert(key);
                 let valid = self.cache.results.get(&key).filter(|(stamp, r)| {
-                    *stamp == low.stamp && r.depends.iter().all(|(k, n, id)| env.identity(*k, n) == *id)
+                    *stamp == low.stamp
+                        && r.depends
+                            .iter()
+                            .all(|(k, n, id)| env.identity(*k, n) == *id)
                 });
                 let result = match valid {
                     Some((_, r)) => Arc::clone(r),
@@ -314,16 +380,31 @@ impl Snapshot {
             }
             let mut used = Vec::new();
             for i in visible.into_iter().filter(|i| !self.files[*i].root) {
-                for p in self.files[i].tree.items().iter().filter(|p| p.item.statement().is_some()) {
+                for p in self.files[i]
+                    .tree
+                    .items()
+                    .iter()
+                    .filter(|p| p.item.statement().is_some())
+                {
                     used.push(self.cache.lower.get(&p.item, &env.lets, env.lets_key));
                 }
             }
-            scopes.push(Scope { file, env: Arc::new(env), items, used, diagnostics });
+            scopes.push(Scope {
+                file,
+                env: Arc::new(env),
+                items,
+                used,
+                diagnostics,
+            });
         }
         if self.cache.results.len() > 2 * alive.len() + 64 {
             self.cache.results.retain(|k, _| alive.contains(k));
         }
-        let ids: FxHashSet<ItemId> = self.files.iter().flat_map(|f| f.tree.items().iter().map(|p| p.item.id)).collect();
+        let ids: FxHashSet<ItemId> = self
+            .files
+            .iter()
+            .flat_map(|f| f.tree.items().iter().map(|p| p.item.id))
+            .collect();
         self.cache.lower.sweep(&|id| ids.contains(&id), ids.len());
         self.scopes = scopes;
     }
@@ -378,11 +459,21 @@ impl Snapshot {
         }
         below_open_blocks(&mut out);
         let key = |d: &Diagnostic| {
-            let at = index.get(&d.primary.loc.item).copied().unwrap_or((usize::MAX, 0));
-            (at.0, at.1 + d.primary.loc.span.start, d.primary.loc.span.end, d.code.id)
+            let at = index
+                .get(&d.primary.loc.item)
+                .copied()
+                .unwrap_or((usize::MAX, 0));
+            (
+                at.0,
+                at.1 + d.primary.loc.span.start,
+                d.primary.loc.span.end,
+                d.code.id,
+            )
         };
         out.sort_by_cached_key(key);
-        out.dedup_by(|a, b| a.code.id == b.code.id && a.primary.loc == b.primary.loc && a.message == b.message);
+        out.dedup_by(|a, b| {
+            a.code.id == b.code.id && a.primary.loc == b.primary.loc && a.message == b.message
+        });
         out
     }
 
@@ -413,8 +504,14 @@ fn below_open_blocks(found: &mut Vec<Diagnostic>) {
     if doubtful.is_empty() {
         return;
     }
-    let of_place =
-        |d: &Diagnostic| [&codes::MISPLACED_STATEMENT, &codes::UNKNOWN_STATEMENT, &codes::MISSING_VALUE].contains(&d.code);
+    let of_place = |d: &Diagnostic| {
+        [
+            &codes::MISPLACED_STATEMENT,
+            &codes::UNKNOWN_STATEMENT,
+            &codes::MISSING_VALUE,
+        ]
+        .contains(&d.code)
+    };
     let of_shape = |d: &Diagnostic| {
         [
             &codes::UNKNOWN_PART,
@@ -433,7 +530,9 @@ fn below_open_blocks(found: &mut Vec<Diagnostic>) {
     found.retain(|d| {
         let (item, start) = (d.primary.loc.item, d.primary.loc.span.start);
         match doubtful.get(&item) {
-            Some((from, slip)) if start >= *from => !of_shape(d) && (!of_place(d) || *slip && first.get(&item) == Some(&start)),
+            Some((from, slip)) if start >= *from => {
+                !of_shape(d) && (!of_place(d) || *slip && first.get(&item) == Some(&start))
+            }
             _ => true,
         }
     });
@@ -449,7 +548,11 @@ fn quiet(found: Vec<Diagnostic>, tree: &File) -> Vec<Diagnostic> {
     if found.is_empty() {
         return found;
     }
-    let texts: FxHashMap<ItemId, &str> = tree.items().iter().map(|p| (p.item.id, p.item.text())).collect();
+    let texts: FxHashMap<ItemId, &str> = tree
+        .items()
+        .iter()
+        .map(|p| (p.item.id, p.item.text()))
+        .collect();
     for d in &found {
         let item = d.primary.loc.item;
         let text = texts.get(&item).copied().unwrap_or("");
@@ -476,14 +579,25 @@ fn quiet(found: Vec<Diagnostic>, tree: &File) -> Vec<Diagnostic> {
         out.push(d);
     }
     for (at, more) in stray.into_values().filter(|s| s.1 > 0) {
-        let words = if more == 1 { "One more line".to_owned() } else { format!("{more} more lines") };
-        out[at].help.push(format!("{words} below it stand{} there too.", if more == 1 { "s" } else { "" }));
+        let words = if more == 1 {
+            "One more line".to_owned()
+        } else {
+            format!("{more} more lines")
+        };
+        out[at].help.push(format!(
+            "{words} below it stand{} there too.",
+            if more == 1 { "s" } else { "" }
+        ));
     }
     out
 }
 
 fn uses_of(tree: &File) -> Vec<ItemId> {
-    tree.items().iter().filter(|p| keyword_of(&p.item) == Some("use")).map(|p| p.item.id).collect()
+    tree.items()
+        .iter()
+        .filter(|p| keyword_of(&p.item) == Some("use"))
+        .map(|p| p.item.id)
+        .collect()
 }
 
 /// Computes the chains of one item.
@@ -492,7 +606,8 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
     match &low.meaning {
         Meaning::Station(st) => {
             for c in &st.chains {
-                r.chains.push(chain_of(Some(st), c, env, &mut r.diagnostics));
+                r.chains
+                    .push(chain_of(Some(st), c, env, &mut r.diagnostics));
             }
             checks::station(st, env, &mut r.diagnostics);
             depends(Some(st), &st.chains, env, &mut r);
@@ -503,13 +618,28 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
         }
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);
-            checks::replaced("cable", &c.name, library().cable(&c.name.text).is_some(), &mut r.diagnostics);
+            checks::replaced(
+                "cable",
+                &c.name,
+                library().cable(&c.name.text).is_some(),
+                &mut r.diagnostics,
+            );
         }
         Meaning::Connector(c) => {
-            checks::replaced("connector", &c.name, library().connector(&c.name.text).is_some(), &mut r.diagnostics);
+            checks::replaced(
+                "connector",
+                &c.name,
+                library().connector(&c.name.text).is_some(),
+                &mut r.diagnostics,
+            );
         }
         Meaning::Device(c) => {
-            checks::replaced("device", &c.name, library().device(&c.name.text).is_some(), &mut r.diagnostics);
+            checks::replaced(
+                "device",
+                &c.name,
+                library().device(&c.name.text).is_some(),
+                &mut r.diagnostics,
+            );
         }
         _ => {}
     }
@@ -523,11 +653,21 @@ fn dedup(d: &mut Vec<Diagnostic>) {
     d.retain(|d| seen.insert((d.code.id, d.primary.loc, d.message.clone())));
 }
 
-fn chain_of(station: Option<&Station>, c: &downlead_station::model::Chain, env: &Env, out: &mut Vec<Diagnostic>) -> ChainResult {
+fn chain_of(
+    station: Option<&Station>,
+    c: &downlead_station::model::Chain,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> ChainResult {
     let stops = walk::walk(&c.steps, station, out);
     let direction: Direction = walk::direction(c, &stops);
     walk::shape(c, &stops, direction, env, out);
-    let cx = Cx { station, chain: c, env, direction };
+    let cx = Cx {
+        station,
+        chain: c,
+        env,
+        direction,
+    };
     let points = points(c, direction, env, out);
     checks::chain(&cx, &stops, &points, out);
     let mut found = checks::PerPoint::default();
@@ -538,13 +678,23 @@ fn chain_of(station: Option<&Station>, c: &downlead_station::model::Chain, env: 
         found.add(p, here);
     }
     found.finish(out);
-    let result = ChainResult { name: c.name.loc, loc: c.loc, direction, bands: bands.into() };
+    let result = ChainResult {
+        name: c.name.loc,
+        loc: c.loc,
+        direction,
+        bands: bands.into(),
+    };
     checks::swr_cost(&result, out);
     result
 }
 
 /// Notes every name of a definition that took part.
-fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain], env: &Env, r: &mut ItemResult) {
+fn depends(
+    station: Option<&Station>,
+    chains: &[downlead_station::model::Chain],
+    env: &Env,
+    r: &mut ItemResult,
+) {
     use downlead_station::model::{BandRef, Figure, Name, PartData, Step, When};
     let mut names: FxHashSet<(u8, Box<str>)> = FxHashSet::default();
     // a figure on a band that is not defined would never hold, and nobody would see it
@@ -552,7 +702,9 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
     let mut add = |k: u8, n: &Name| {
         match k {
             1 if env.band(&n.text).is_none() => unknown.extend(unknown_band(n, env)),
-            5 if env.instrument(&n.text).is_none() && !env.is_broken(&n.text) => unknown.push(unknown_instrument(n, env)),
+            5 if env.instrument(&n.text).is_none() && !env.is_broken(&n.text) => {
+                unknown.push(unknown_instrument(n, env))
+            }
             _ => {}
         }
         names.insert((k, n.text.clone()));
@@ -584,11 +736,18 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
             PartData::Connector(_, n) => add(3, n),
             PartData::Device(d) => device(d, add),
             PartData::Antenna(a) => {
-                a.gain.iter().for_each(|g| figures(std::slice::from_ref(&g.figure), add));
+                a.gain
+                    .iter()
+                    .for_each(|g| figures(std::slice::from_ref(&g.figure), add));
                 figures(&a.swr, add);
-                a.impedance.iter().for_each(|z| figures(std::slice::from_ref(&z.resistance), add));
+                a.impedance
+                    .iter()
+                    .for_each(|z| figures(std::slice::from_ref(&z.resistance), add));
             }
-            PartData::Transmitter(t) => t.power.iter().for_each(|x| figures(std::slice::from_ref(&x.0), add)),
+            PartData::Transmitter(t) => t
+                .power
+                .iter()
+                .for_each(|x| figures(std::slice::from_ref(&x.0), add)),
             PartData::Receiver(_) | PartData::Broken => {}
         }
     }
@@ -629,17 +788,24 @@ fn depends(station: Option<&Station>, chains: &[downlead_station::model::Chain],
     }
     r.diagnostics.append(&mut unknown);
     // the figures of a device definition name bands too
-    let classes: Vec<Box<str>> = names.iter().filter(|n| n.0 == 4).map(|n| n.1.clone()).collect();
+    let classes: Vec<Box<str>> = names
+        .iter()
+        .filter(|n| n.0 == 4)
+        .map(|n| n.1.clone())
+        .collect();
     for c in classes.iter().filter_map(|n| env.device(n)) {
         let mut add = |k: u8, n: &Name| {
             names.insert((k, n.text.clone()));
         };
         device(&c.device, &mut add);
     }
-    let mut list: Vec<_> = names.into_iter().map(|(k, n)| {
-        let id = env.identity(k, &n);
-        (k, n, id)
-    }).collect();
+    let mut list: Vec<_> = names
+        .into_iter()
+        .map(|(k, n)| {
+            let id = env.identity(k, &n);
+            (k, n, id)
+        })
+        .collect();
     list.sort();
     r.depends = list;
 }

@@ -5,7 +5,8 @@ use downlead_physics::mismatch::{gamma_from_swr, return_loss, swr_from_gamma};
 use downlead_physics::power::{PowerKind as P, convert, from_pep};
 use downlead_quantity::{DB_PER_RELATIVE, db, decibel_signed, from_db, number, power, to_db};
 use downlead_station::model::{
-    Accuracy, Basis, Expect, Instrument, LimitQuantity, Meta, Name, Node, PowerKind, Read, ReadPower,
+    Accuracy, Basis, Expect, Instrument, LimitQuantity, Meta, Name, Node, PowerKind, Read,
+    ReadPower,
 };
 use downlead_station::{Env, nearest};
 
@@ -53,15 +54,28 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
         None => 0.0,
     };
     // half a step, rectangular
-    let r = i.resolution_w.map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0));
+    let r = i
+        .resolution_w
+        .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0));
     libm::hypot(a, r)
 }
 
 pub(crate) fn unknown_instrument(n: &Name, env: &Env) -> Diagnostic {
-    let d = Diagnostic::new(&codes::UNKNOWN_INSTRUMENT, n.loc, format!("Instrument `{}` is not defined.", n.text)).at("not defined");
+    let d = Diagnostic::new(
+        &codes::UNKNOWN_INSTRUMENT,
+        n.loc,
+        format!("Instrument `{}` is not defined.", n.text),
+    )
+    .at("not defined");
     match nearest(&n.text, env.instruments.keys().map(AsRef::as_ref)) {
-        Some(near) => d.help(format!("Did you mean `{near}`?")).fix(format!("write `{near}`"), n.loc, near),
-        None => d.help(format!("Define it at the left margin: `instrument {} {{ accuracy 5 % of reading }}`.", n.text)),
+        Some(near) => {
+            d.help(format!("Did you mean `{near}`?"))
+                .fix(format!("write `{near}`"), n.loc, near)
+        }
+        None => d.help(format!(
+            "Define it at the left margin: `instrument {} {{ accuracy 5 % of reading }}`.",
+            n.text
+        )),
     }
 }
 
@@ -95,7 +109,12 @@ fn kind(k: PowerKind) -> P {
 }
 
 /// Judges the statements at the nodes.
-pub(crate) fn judge<'m>(run: &mut Run<'m, '_>, result: &mut BandResult, feed: Option<&Feed<'m>>, reached: &Reached<'m>) {
+pub(crate) fn judge<'m>(
+    run: &mut Run<'m, '_>,
+    result: &mut BandResult,
+    feed: Option<&Feed<'m>>,
+    reached: &Reached<'m>,
+) {
     let states = std::mem::take(&mut run.states);
     let mut limits = Vec::new();
     let mut readings = Vec::new();
@@ -107,13 +126,27 @@ pub(crate) fn judge<'m>(run: &mut Run<'m, '_>, result: &mut BandResult, feed: Op
             continue;
         }
         match node {
-            Node::Limit { quantity, watts, kind, .. } => {
-                limits.extend(limit(run, result, feed, reached, state, *loc, *quantity, *watts, *kind));
+            Node::Limit {
+                quantity,
+                watts,
+                kind,
+                ..
+            } => {
+                limits.extend(limit(
+                    run, result, feed, reached, state, *loc, *quantity, *watts, *kind,
+                ));
             }
-            Node::Read { read, own_tolerance, meta, .. } if feed.is_some() => {
+            Node::Read {
+                read,
+                own_tolerance,
+                meta,
+                ..
+            } if feed.is_some() => {
                 readings.extend(reading(run, *loc, read, *own_tolerance, meta, state));
             }
-            Node::Expect { expect, .. } if feed.is_some() => expectation(run, result, *loc, expect, state),
+            Node::Expect { expect, .. } if feed.is_some() => {
+                expectation(run, result, *loc, expect, state)
+            }
             _ => {}
         }
     }
@@ -122,7 +155,12 @@ pub(crate) fn judge<'m>(run: &mut Run<'m, '_>, result: &mut BandResult, feed: Op
 }
 
 /// Factor from the stated power to the kind a limit counts; none with a diagnostic if unknown.
-fn kind_factor<'m>(run: &mut Run<'m, '_>, f: &Feed<'m>, want: Option<PowerKind>, loc: Loc) -> Option<f64> {
+fn kind_factor<'m>(
+    run: &mut Run<'m, '_>,
+    f: &Feed<'m>,
+    want: Option<PowerKind>,
+    loc: Loc,
+) -> Option<f64> {
     let Some(want) = want else {
         // a limit that says no kind counts what licences usually do: the peak envelope
         let factor = pep_factor(f);
@@ -139,23 +177,32 @@ fn kind_factor<'m>(run: &mut Run<'m, '_>, f: &Feed<'m>, want: Option<PowerKind>,
         return Some(1.0);
     }
     if want == PowerKind::Mean
-        && let Some(m) = mean_factor(f) {
-            return Some(m);
-        }
+        && let Some(m) = mean_factor(f)
+    {
+        return Some(m);
+    }
     let mode = f.data.mode.map(physics_mode);
     if let (Some(have), Some(m)) = (f.kind, mode)
-        && let Some(x) = convert(1.0, m, kind(have), kind(want)) {
-            return Some(x);
-        }
+        && let Some(x) = convert(1.0, m, kind(have), kind(want))
+    {
+        return Some(x);
+    }
     if f.kind.is_none()
-        && let Some(m) = mode {
-            // one envelope: all kinds are equal
-            if from_pep(m, P::Carrier) == Some(1.0) && from_pep(m, P::Mean) == Some(1.0) {
-                run.assumed.add(Assumed::PowerKind, f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc));
-                return Some(1.0);
-            }
+        && let Some(m) = mode
+    {
+        // one envelope: all kinds are equal
+        if from_pep(m, P::Carrier) == Some(1.0) && from_pep(m, P::Mean) == Some(1.0) {
+            run.assumed.add(
+                Assumed::PowerKind,
+                f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc),
+            );
+            return Some(1.0);
         }
-    let end = Loc::new(f.figure.loc.item, Span::new(f.figure.loc.span.end, f.figure.loc.span.end));
+    }
+    let end = Loc::new(
+        f.figure.loc.item,
+        Span::new(f.figure.loc.span.end, f.figure.loc.span.end),
+    );
     if let Some(have) = f.kind {
         run.diags.push(
             Diagnostic::new(
@@ -222,7 +269,11 @@ fn limit<'m>(
     let verdict = upper_limit(margin, u);
     let safe = feed.watts * from_db(margin - u);
     let what = quantity.word().to_uppercase();
-    let what = if quantity == LimitQuantity::Output { "The power here".to_owned() } else { what };
+    let what = if quantity == LimitQuantity::Output {
+        "The power here".to_owned()
+    } else {
+        what
+    };
     let band = &run.point.band;
     match verdict {
         Verdict::Yes => {}
@@ -277,13 +328,35 @@ fn limit<'m>(
         low_edge(run, result, &what, value, margin, verdict, loc);
     }
     // behind the point of an output limit nothing matters to it
-    let until = if quantity == LimitQuantity::Output { state.nodes } else { usize::MAX };
-    let guessed: Vec<Loc> = result.nodes.iter().take(until).filter(|n| n.basis == Basis::Guess).map(|n| n.tag.unwrap_or(n.chain)).collect();
+    let until = if quantity == LimitQuantity::Output {
+        state.nodes
+    } else {
+        usize::MAX
+    };
+    let guessed: Vec<Loc> = result
+        .nodes
+        .iter()
+        .take(until)
+        .filter(|n| n.basis == Basis::Guess)
+        .map(|n| n.tag.unwrap_or(n.chain))
+        .collect();
     if let Some(first) = guessed.first() {
         let mut d = Diagnostic::new(
             &codes::GUESS_IN_LIMIT,
             loc,
-            format!("{} guessed figure{} in this limit check.", if guessed.len() == 1 { "One".to_owned() } else { guessed.len().to_string() }, if guessed.len() == 1 { " takes part" } else { "s take part" }),
+            format!(
+                "{} guessed figure{} in this limit check.",
+                if guessed.len() == 1 {
+                    "One".to_owned()
+                } else {
+                    guessed.len().to_string()
+                },
+                if guessed.len() == 1 {
+                    " takes part"
+                } else {
+                    "s take part"
+                }
+            ),
         )
         .at("rests on a guess");
         for g in guessed.iter().take(4) {
@@ -306,16 +379,35 @@ fn limit<'m>(
 
 /// A limit or expectation on radiated power where nothing is known to radiate.
 fn no_gain(run: &mut Run<'_, '_>, result: &BandResult, quantity: LimitQuantity, loc: Loc) {
-    let Some(end) = result.nodes.last().filter(|n| matches!(n.kind, "antenna" | "load")) else { return };
+    let Some(end) = result
+        .nodes
+        .last()
+        .filter(|n| matches!(n.kind, "antenna" | "load"))
+    else {
+        return;
+    };
     let name = quantity.word().to_uppercase();
     let d = if end.kind == "load" {
-        Diagnostic::new(&codes::MISSING_VALUE, loc, format!("The chain ends in a load, which radiates nothing; there is no {name} to compare."))
-            .help("Limit the `output` instead, or end the chain in the antenna.")
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            loc,
+            format!(
+                "The chain ends in a load, which radiates nothing; there is no {name} to compare."
+            ),
+        )
+        .help("Limit the `output` instead, or end the chain in the antenna.")
     } else {
-        Diagnostic::new(&codes::MISSING_VALUE, loc, format!("The antenna has no gain, so there is no {name} to compare."))
-            .help("Give it one: `antenna A1 5.2 dBi`.")
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            loc,
+            format!("The antenna has no gain, so there is no {name} to compare."),
+        )
+        .help("Give it one: `antenna A1 5.2 dBi`.")
     };
-    run.diags.push(d.at("not compared").also(end.chain, format!("the {}", end.kind)));
+    run.diags.push(
+        d.at("not compared")
+            .also(end.chain, format!("the {}", end.kind)),
+    );
 }
 
 /// Says what was converted: EIRP from a gain over a dipole, one kind of power from another.
@@ -351,7 +443,11 @@ fn converted<'m>(
             Diagnostic::new(
                 &codes::LIMIT_CONVERTED,
                 loc,
-                format!("The limit counts {counts} power: {} {has} is {} {counts}.", power(feed.watts), power(feed.watts * factor)),
+                format!(
+                    "The limit counts {counts} power: {} {has} is {} {counts}.",
+                    power(feed.watts),
+                    power(feed.watts * factor)
+                ),
             )
             .at(format!("compared as {counts} power"))
             .also(feed.figure.loc, "the power"),
@@ -360,11 +456,23 @@ fn converted<'m>(
 }
 
 /// Losses that are maxima make a radiated power look smaller than it may be.
-fn low_edge(run: &mut Run<'_, '_>, result: &BandResult, what: &str, value: f64, margin: f64, verdict: Verdict, loc: Loc) {
+fn low_edge(
+    run: &mut Run<'_, '_>,
+    result: &BandResult,
+    what: &str,
+    value: f64,
+    margin: f64,
+    verdict: Verdict,
+    loc: Loc,
+) {
     let maxima: Vec<(Loc, f64)> = result
         .nodes
         .iter()
-        .filter(|n| run.assumed.list.contains(&(Assumed::MaximumTaken, n.tag.unwrap_or(n.def))))
+        .filter(|n| {
+            run.assumed
+                .list
+                .contains(&(Assumed::MaximumTaken, n.tag.unwrap_or(n.def)))
+        })
         .map(|n| (n.tag.unwrap_or(n.chain), n.loss_db))
         .collect();
     let sum: f64 = maxima.iter().map(|m| m.1).sum();
@@ -395,11 +503,25 @@ fn low_edge(run: &mut Run<'_, '_>, result: &BandResult, what: &str, value: f64, 
 }
 
 /// A statement at a node of a receive chain: there is no transmitter, so only the loss is known.
-pub(crate) fn receive_statement(run: &mut Run<'_, '_>, loc: Loc, node: &Node, loss_db: f64, complete: bool) {
+pub(crate) fn receive_statement(
+    run: &mut Run<'_, '_>,
+    loc: Loc,
+    node: &Node,
+    loss_db: f64,
+    complete: bool,
+) {
     let what = match node {
-        Node::Expect { expect: Expect::Loss(l, half), on } => {
+        Node::Expect {
+            expect: Expect::Loss(l, half),
+            on,
+        } => {
             if complete && holds(on, run.point, run.cx.env) && (loss_db - l).abs() > half + 1e-9 {
-                run.diags.push(missed(&run.point.band, loc, &db(loss_db), &format!("{} ± {}", db(*l), db(*half))));
+                run.diags.push(missed(
+                    &run.point.band,
+                    loc,
+                    &db(loss_db),
+                    &format!("{} ± {}", db(*l), db(*half)),
+                ));
             }
             return;
         }
@@ -408,21 +530,33 @@ pub(crate) fn receive_statement(run: &mut Run<'_, '_>, loc: Loc, node: &Node, lo
         Node::Limit { .. } => "A limit",
     };
     run.diags.push(
-        Diagnostic::new(&codes::MISPLACED_STATEMENT, loc, format!("{what} needs a transmitter, and this is a receive chain."))
-            .at("not compared")
-            .help("In a receive chain only `expect loss` can be compared."),
+        Diagnostic::new(
+            &codes::MISPLACED_STATEMENT,
+            loc,
+            format!("{what} needs a transmitter, and this is a receive chain."),
+        )
+        .at("not compared")
+        .help("In a receive chain only `expect loss` can be compared."),
     );
 }
 
 fn missed(band: &str, loc: Loc, got: &str, want: &str) -> Diagnostic {
-    Diagnostic::new(&codes::EXPECTATION_MISSED, loc, format!("On {band}: {want} is expected here and {got} computed."))
-        .at(format!("computed: {got}"))
+    Diagnostic::new(
+        &codes::EXPECTATION_MISSED,
+        loc,
+        format!("On {band}: {want} is expected here and {got} computed."),
+    )
+    .at(format!("computed: {got}"))
 }
 
 /// What to improve first.
 fn largest(b: &Budget<'_>, _run: &Run<'_, '_>) -> String {
     let total: f64 = b.terms.iter().map(|t| t.1 * t.1).sum();
-    let Some(best) = b.terms.iter().max_by(|x, y| x.1.abs().total_cmp(&y.1.abs())) else {
+    let Some(best) = b
+        .terms
+        .iter()
+        .max_by(|x, y| x.1.abs().total_cmp(&y.1.abs()))
+    else {
         return "No doubt is stated; the margin is exactly nothing.".to_owned();
     };
     let share = 100.0 * best.1 * best.1 / total;
@@ -473,30 +607,35 @@ fn reading<'m>(
             lacks.push("person");
         }
         run.diags.push(
-            Diagnostic::new(&codes::READING_INCOMPLETE, loc, format!("This reading has no {}.", lacks.join(", no ")))
-                .at("who read it, when and with what?")
-                .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
+            Diagnostic::new(
+                &codes::READING_INCOMPLETE,
+                loc,
+                format!("This reading has no {}.", lacks.join(", no ")),
+            )
+            .at("who read it, when and with what?")
+            .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
         );
     }
     if let (Some(i), Some((lo, hi))) = (instrument, instrument.and_then(|i| i.band))
-        && (run.point.hz < lo || run.point.hz > hi) {
-            run.diags.push(
-                Diagnostic::new(
-                    &codes::INSTRUMENT_OUTSIDE_BAND,
-                    loc,
-                    format!(
-                        "`{}` is good from {} to {}; {} lies outside.",
-                        i.name.text,
-                        downlead_quantity::frequency(lo),
-                        downlead_quantity::frequency(hi),
-                        downlead_quantity::frequency(run.point.hz)
-                    ),
-                )
-                .at("outside the instrument's band")
-                .also(i.name.loc, "the instrument"),
-            );
-            return None;
-        }
+        && (run.point.hz < lo || run.point.hz > hi)
+    {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::INSTRUMENT_OUTSIDE_BAND,
+                loc,
+                format!(
+                    "`{}` is good from {} to {}; {} lies outside.",
+                    i.name.text,
+                    downlead_quantity::frequency(lo),
+                    downlead_quantity::frequency(hi),
+                    downlead_quantity::frequency(run.point.hz)
+                ),
+            )
+            .at("outside the instrument's band")
+            .also(i.name.loc, "the instrument"),
+        );
+        return None;
+    }
     if meta.instrument.is_some() && instrument.is_none() && !own_tolerance {
         // its doubt is not known, so it can neither agree nor differ
         return None;
@@ -514,16 +653,34 @@ fn reading<'m>(
             if let Some(scale) = instrument.and_then(|i| i.scale_w) {
                 if m.value > scale {
                     run.diags.push(
-                        Diagnostic::new(&codes::READING_IMPOSSIBLE, loc, format!("{} is more than the instrument's full scale of {}.", power(m.value), power(scale)))
-                            .at("off the scale"),
+                        Diagnostic::new(
+                            &codes::READING_IMPOSSIBLE,
+                            loc,
+                            format!(
+                                "{} is more than the instrument's full scale of {}.",
+                                power(m.value),
+                                power(scale)
+                            ),
+                        )
+                        .at("off the scale"),
                     );
-                } else if m.value < 0.25 * scale && matches!(instrument.and_then(|i| i.accuracy), Some(Accuracy::OfFullScale(_))) {
+                } else if m.value < 0.25 * scale
+                    && matches!(
+                        instrument.and_then(|i| i.accuracy),
+                        Some(Accuracy::OfFullScale(_))
+                    )
+                {
                     let u = instrument.map_or(0.0, |i| 2.0 * instrument_db(i, m.value));
                     run.diags.push(
                         Diagnostic::new(
                             &codes::READING_LOW_ON_SCALE,
                             loc,
-                            format!("{} on the {} range: the meter's error there is {} (k = 2).", power(m.value), power(scale), db(u)),
+                            format!(
+                                "{} on the {} range: the meter's error there is {} (k = 2).",
+                                power(m.value),
+                                power(scale),
+                                db(u)
+                            ),
                         )
                         .at("lowest quarter of the scale")
                         .help("Use a lower range."),
@@ -533,7 +690,12 @@ fn reading<'m>(
             let mut b = Budget::default();
             b.add_scaled(&state.budget, 1.0);
             let (own, cause) = match (own_tolerance, instrument) {
-                (true, _) => (m.u, meta.instrument.as_ref().map_or(Cause::Power(loc), |n| Cause::Instrument(&n.text))),
+                (true, _) => (
+                    m.u,
+                    meta.instrument
+                        .as_ref()
+                        .map_or(Cause::Power(loc), |n| Cause::Instrument(&n.text)),
+                ),
                 (false, Some(i)) => (instrument_db(i, m.value), Cause::Instrument(&i.name.text)),
                 (false, None) => {
                     run.assumed.add(Assumed::ReadingExact, loc);
@@ -546,7 +708,13 @@ fn reading<'m>(
             let u = b.expanded();
             let d = to_db(m.value / expected);
             let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
-            let words = format!("{} read, {} expected: {} with a doubt of {}", power(m.value), power(expected), decibel_signed(d), db(u));
+            let words = format!(
+                "{} read, {} expected: {} with a doubt of {}",
+                power(m.value),
+                power(expected),
+                decibel_signed(d),
+                db(u)
+            );
             match verdict {
                 Verdict::No => run.diags.push(
                     Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
@@ -584,8 +752,20 @@ fn reading<'m>(
             if m.u == 0.0 {
                 run.assumed.add(Assumed::ReadingExact, loc);
             }
-            let words = format!("SWR {} read, SWR {} expected", number(m.value, 2), number(state.swr, 2));
-            Some(reflection(run, loc, None, (m.value, state.swr), (g, u), &words, state))
+            let words = format!(
+                "SWR {} read, SWR {} expected",
+                number(m.value, 2),
+                number(state.swr, 2)
+            );
+            Some(reflection(
+                run,
+                loc,
+                None,
+                (m.value, state.swr),
+                (g, u),
+                &words,
+                state,
+            ))
         }
     }
 }
@@ -594,7 +774,13 @@ fn reading<'m>(
 /// (common practice for such meters).
 const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
 
-fn reflected_reading<'m>(run: &mut Run<'m, '_>, loc: Loc, m: &downlead_quantity::Measure, expected: f64, state: &NodeState<'m>) -> ReadingResult {
+fn reflected_reading<'m>(
+    run: &mut Run<'m, '_>,
+    loc: Loc,
+    m: &downlead_quantity::Measure,
+    expected: f64,
+    state: &NodeState<'m>,
+) -> ReadingResult {
     let most = state.forward_w * from_db(-2.0 * state.ahead_db.max(0.0));
     if m.value > most * 1.001 {
         run.diags.push(
@@ -616,12 +802,32 @@ fn reflected_reading<'m>(run: &mut Run<'m, '_>, loc: Loc, m: &downlead_quantity:
     let g = libm::sqrt(m.value / state.forward_w);
     // a power off by u dB is a reflection coefficient off by half of it
     let u = g * (from_db(0.5 * libm::sqrt(3.0) * m.u) - 1.0);
-    let words = format!("{} reflected read, {} expected", power(m.value), power(expected));
-    reflection(run, loc, Some(ReadPower::Reflected), (m.value, expected), (g, u), &words, state)
+    let words = format!(
+        "{} reflected read, {} expected",
+        power(m.value),
+        power(expected)
+    );
+    reflection(
+        run,
+        loc,
+        Some(ReadPower::Reflected),
+        (m.value, expected),
+        (g, u),
+        &words,
+        state,
+    )
 }
 
 fn undecided(loc: Loc, power: Option<ReadPower>, read: f64, expected: f64) -> ReadingResult {
-    ReadingResult { loc, power, read, expected, difference_db: 0.0, uncertainty_db: 0.0, verdict: Verdict::CannotTell }
+    ReadingResult {
+        loc,
+        power,
+        read,
+        expected,
+        difference_db: 0.0,
+        uncertainty_db: 0.0,
+        verdict: Verdict::CannotTell,
+    }
 }
 
 /// Compares a reflection read (`g` with its half-width) with that of the text.
@@ -664,23 +870,33 @@ fn reflection<'m>(
     };
     // loss still ahead hides the antenna's SWR: what is read here is better than what is there
     let antenna = swr_from_gamma((g / most).min(0.99));
-    if verdict != Verdict::Yes && ahead > 1.0 && antenna > 1.5 * swr_from_gamma(g) && antenna > 2.0 {
+    if verdict != Verdict::Yes && ahead > 1.0 && antenna > 1.5 * swr_from_gamma(g) && antenna > 2.0
+    {
         run.diags.push(
             Diagnostic::new(
                 &codes::SWR_AT_SHACK,
                 loc,
-                format!("SWR {} read here through {} means about {} at the antenna.", number(swr_from_gamma(g), 2), db(ahead), number(antenna, 1)),
+                format!(
+                    "SWR {} read here through {} means about {} at the antenna.",
+                    number(swr_from_gamma(g), 2),
+                    db(ahead),
+                    number(antenna, 1)
+                ),
             )
             .at("what comes back goes through the loss twice"),
         );
     } else if verdict == Verdict::No {
-        let mut d = Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
-            .at("differs by more than a meter's directivity")
-            .help(if g < there {
-                "More loss than the text says, or a better antenna, makes a reflection look smaller."
-            } else {
-                "The antenna or something before it reflects more than the text says."
-            });
+        let mut d = Diagnostic::new(
+            &codes::READING_CONTRADICTS,
+            loc,
+            format!("On {}: {words}.", run.point.band),
+        )
+        .at("differs by more than a meter's directivity")
+        .help(if g < there {
+            "More loss than the text says, or a better antenna, makes a reflection look smaller."
+        } else {
+            "The antenna or something before it reflects more than the text says."
+        });
         d.severity = downlead_base::Severity::Warning;
         run.diags.push(d);
     }
@@ -698,21 +914,39 @@ fn reflection<'m>(
     }
 }
 
-fn expectation(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, e: &Expect, state: &NodeState<'_>) {
+fn expectation(
+    run: &mut Run<'_, '_>,
+    result: &BandResult,
+    loc: Loc,
+    e: &Expect,
+    state: &NodeState<'_>,
+) {
     let mut other = None;
     let (ok, got, want) = match *e {
         Expect::Power(w, half) => {
             let d = to_db(state.net_w / w);
-            (d.abs() <= half + 1e-9, power(state.net_w), format!("{} ± {}", power(w), db(half)))
+            (
+                d.abs() <= half + 1e-9,
+                power(state.net_w),
+                format!("{} ± {}", power(w), db(half)),
+            )
         }
-        Expect::Loss(l, half) => ((state.loss_db - l).abs() <= half + 1e-9, db(state.loss_db), format!("{} ± {}", db(l), db(half))),
+        Expect::Loss(l, half) => (
+            (state.loss_db - l).abs() <= half + 1e-9,
+            db(state.loss_db),
+            format!("{} ± {}", db(l), db(half)),
+        ),
         Expect::Swr(s, half) => (
             (state.swr - s).abs() <= half + 1e-9,
             format!("SWR {}", number(state.swr, 2)),
             format!("SWR {} ± {}", number(s, 2), number(half, 2)),
         ),
         Expect::Radiated(q, w, half) => {
-            let v = if q == LimitQuantity::Eirp { result.eirp_w } else { result.erp_w() };
+            let v = if q == LimitQuantity::Eirp {
+                result.eirp_w
+            } else {
+                result.erp_w()
+            };
             let Some(v) = v else {
                 if result.complete {
                     no_gain(run, result, q, loc);
@@ -721,11 +955,23 @@ fn expectation(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, e: &Expect,
             };
             let name = q.word().to_uppercase();
             // 2.15 dB off: the other of the two was meant
-            let (wrong, right) = if q == LimitQuantity::Eirp { (result.erp_w(), "ERP") } else { (result.eirp_w, "EIRP") };
+            let (wrong, right) = if q == LimitQuantity::Eirp {
+                (result.erp_w(), "ERP")
+            } else {
+                (result.eirp_w, "EIRP")
+            };
             if wrong.is_some_and(|x| to_db(x / w).abs() < 0.05) {
-                other = Some(format!("{} is the {right}; {name} is {}.", power(w), power(v)));
+                other = Some(format!(
+                    "{} is the {right}; {name} is {}.",
+                    power(w),
+                    power(v)
+                ));
             }
-            (to_db(v / w).abs() <= half + 1e-9, format!("{name} {}", power(v)), format!("{name} {} ± {}", power(w), db(half)))
+            (
+                to_db(v / w).abs() <= half + 1e-9,
+                format!("{name} {}", power(v)),
+                format!("{name} {} ± {}", power(w), db(half)),
+            )
         }
     };
     if !ok && result.complete {

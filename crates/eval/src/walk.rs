@@ -1,7 +1,9 @@
 //! A chain with its tags resolved: the walk along the cable, and what is wrong with its shape.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_station::model::{Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step};
+use downlead_station::model::{
+    Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step,
+};
 use downlead_station::{Env, library, nearest};
 
 /// One line of a walk.
@@ -25,15 +27,34 @@ pub(crate) enum Stop<'m> {
 }
 
 /// Resolves the steps of a chain or branch.
-pub(crate) fn walk<'m>(steps: &'m [Step], station: Option<&'m Station>, out: &mut Vec<Diagnostic>) -> Vec<Stop<'m>> {
+pub(crate) fn walk<'m>(
+    steps: &'m [Step],
+    station: Option<&'m Station>,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<Stop<'m>> {
     let mut stops = Vec::with_capacity(steps.len());
     for s in steps {
         stops.push(match s {
             Step::Node(n, loc) => Stop::Node(n, *loc),
             Step::Broken(_) => Stop::Gap,
-            Step::Part { part, branches } => Stop::Part { part, port: None, loc: part.loc, branches },
-            Step::Use { tag, port, loc, branches } => match find(station, &tag.text) {
-                Some(part) => Stop::Part { part, port: port.as_ref(), loc: *loc, branches },
+            Step::Part { part, branches } => Stop::Part {
+                part,
+                port: None,
+                loc: part.loc,
+                branches,
+            },
+            Step::Use {
+                tag,
+                port,
+                loc,
+                branches,
+            } => match find(station, &tag.text) {
+                Some(part) => Stop::Part {
+                    part,
+                    port: port.as_ref(),
+                    loc: *loc,
+                    branches,
+                },
                 None => {
                     unknown(tag, station, out);
                     Stop::Gap
@@ -45,7 +66,10 @@ pub(crate) fn walk<'m>(steps: &'m [Step], station: Option<&'m Station>, out: &mu
 }
 
 fn find<'m>(station: Option<&'m Station>, tag: &str) -> Option<&'m Part> {
-    station?.parts.iter().find(|p| p.tag.as_ref().is_some_and(|t| &*t.text == tag))
+    station?
+        .parts
+        .iter()
+        .find(|p| p.tag.as_ref().is_some_and(|t| &*t.text == tag))
 }
 
 fn unknown(tag: &Name, station: Option<&Station>, out: &mut Vec<Diagnostic>) {
@@ -53,19 +77,35 @@ fn unknown(tag: &Name, station: Option<&Station>, out: &mut Vec<Diagnostic>) {
         None => Diagnostic::new(
             &codes::UNKNOWN_PART,
             tag.loc,
-            format!("`{}` is no part: a chain outside a station has its parts written into it.", tag.text),
+            format!(
+                "`{}` is no part: a chain outside a station has its parts written into it.",
+                tag.text
+            ),
         )
         .at("neither a kind of part nor a tag")
         .help("Written for example `run 28 m of half-inch-foam`."),
         Some(st) => {
-            let mut d = Diagnostic::new(&codes::UNKNOWN_PART, tag.loc, format!("Station `{}` has no part `{}`.", st.name.text, tag.text))
-                .at("not defined");
+            let mut d = Diagnostic::new(
+                &codes::UNKNOWN_PART,
+                tag.loc,
+                format!("Station `{}` has no part `{}`.", st.name.text, tag.text),
+            )
+            .at("not defined");
             let kinds = PartKind::ALL.iter().map(|k| k.word());
-            let tags = st.parts.iter().filter_map(|p| p.tag.as_ref()).map(|t| &*t.text);
+            let tags = st
+                .parts
+                .iter()
+                .filter_map(|p| p.tag.as_ref())
+                .map(|t| &*t.text);
             if let Some(n) = nearest(&tag.text, tags.chain(kinds)) {
-                d = d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), tag.loc, n);
+                d = d
+                    .help(format!("Did you mean `{n}`?"))
+                    .fix(format!("write `{n}`"), tag.loc, n);
             } else {
-                d = d.help(format!("Define it in the station, for example `jumper {} 1.4 m of rg-213`.", tag.text));
+                d = d.help(format!(
+                    "Define it in the station, for example `jumper {} 1.4 m of rg-213`.",
+                    tag.text
+                ));
             }
             d
         }
@@ -93,11 +133,22 @@ pub(crate) fn direction(chain: &Chain, stops: &[Stop<'_>]) -> Direction {
 }
 
 /// Checks the shape of a chain that does not depend on frequency.
-pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, env: &Env, out: &mut Vec<Diagnostic>) {
+pub(crate) fn shape(
+    chain: &Chain,
+    stops: &[Stop<'_>],
+    direction: Direction,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) {
     let parts: Vec<(&Part, Loc, bool, Option<&Name>)> = stops
         .iter()
         .filter_map(|s| match s {
-            Stop::Part { part, loc, branches, port } => Some((*part, *loc, !branches.is_empty(), *port)),
+            Stop::Part {
+                part,
+                loc,
+                branches,
+                port,
+            } => Some((*part, *loc, !branches.is_empty(), *port)),
             _ => None,
         })
         .collect();
@@ -111,7 +162,9 @@ pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, env
             (PartKind::Preamplifier, Direction::Transmit) => {
                 Some("A preamplifier in a transmit chain would get the transmitter's whole power.")
             }
-            (PartKind::Amplifier, Direction::Receive) => Some("A power amplifier does not work backwards in a receive chain."),
+            (PartKind::Amplifier, Direction::Receive) => {
+                Some("A power amplifier does not work backwards in a receive chain.")
+            }
             _ => None,
         };
         if let Some(why) = bad {
@@ -126,7 +179,13 @@ pub(crate) fn shape(chain: &Chain, stops: &[Stop<'_>], direction: Direction, env
 
 type Row<'a, 'm> = (&'m Part, Loc, bool, Option<&'m Name>);
 
-fn begin_and_end(chain: &Chain, parts: &[Row<'_, '_>], direction: Direction, gaps: bool, out: &mut Vec<Diagnostic>) {
+fn begin_and_end(
+    chain: &Chain,
+    parts: &[Row<'_, '_>],
+    direction: Direction,
+    gaps: bool,
+    out: &mut Vec<Diagnostic>,
+) {
     let begin = |k: PartKind| match direction {
         Direction::Transmit => k == PartKind::Transmitter,
         Direction::Receive => k == PartKind::Antenna,
@@ -148,9 +207,16 @@ fn begin_and_end(chain: &Chain, parts: &[Row<'_, '_>], direction: Direction, gap
             Diagnostic::new(
                 &codes::CHAIN_WITHOUT_START,
                 loc,
-                format!("Chain `{}` begins with no {}; no power can be computed.", chain.name.text, first_words[2..].trim()),
+                format!(
+                    "Chain `{}` begins with no {}; no power can be computed.",
+                    chain.name.text,
+                    first_words[2..].trim()
+                ),
             )
-            .at(format!("a {} chain begins with {first_words}", direction.word()))
+            .at(format!(
+                "a {} chain begins with {first_words}",
+                direction.word()
+            ))
             .help("The lines of a chain stand in the order the power flows."),
         );
     }
@@ -159,16 +225,31 @@ fn begin_and_end(chain: &Chain, parts: &[Row<'_, '_>], direction: Direction, gap
         None if !gaps => {
             let loc = parts.last().map_or(chain.loc, |p| p.1);
             out.push(
-                Diagnostic::new(&codes::CHAIN_WITHOUT_END, loc, format!("Chain `{}` ends in nothing.", chain.name.text))
-                    .at(format!("{last_words} belongs behind this"))
-                    .help(format!("Add the last line, for example `{example}`.")),
+                Diagnostic::new(
+                    &codes::CHAIN_WITHOUT_END,
+                    loc,
+                    format!("Chain `{}` ends in nothing.", chain.name.text),
+                )
+                .at(format!("{last_words} belongs behind this"))
+                .help(format!("Add the last line, for example `{example}`.")),
             );
         }
         Some(i) if i + 1 < parts.len() => {
             out.push(
-                Diagnostic::new(&codes::PART_AFTER_END, parts[i + 1].1, format!("Nothing follows {}.", if parts[i].2 { "a divider with branches" } else { last_words }))
-                    .at("behind the end")
-                    .also(parts[i].1, "the chain ends here"),
+                Diagnostic::new(
+                    &codes::PART_AFTER_END,
+                    parts[i + 1].1,
+                    format!(
+                        "Nothing follows {}.",
+                        if parts[i].2 {
+                            "a divider with branches"
+                        } else {
+                            last_words
+                        }
+                    ),
+                )
+                .at("behind the end")
+                .also(parts[i].1, "the chain ends here"),
             );
         }
         _ => {}
@@ -189,10 +270,14 @@ fn loops(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
         let Some(tag) = &p.0.tag else { continue };
         if let Some(first) = parts[..i].iter().find(|q| std::ptr::eq(q.0, p.0)) {
             out.push(
-                Diagnostic::new(&codes::CHAIN_LOOP, p.1, format!("The chain passes `{}` twice.", tag.text))
-                    .at("again here")
-                    .also(first.1, "first here")
-                    .help("Two pieces of one kind are two parts with two tags."),
+                Diagnostic::new(
+                    &codes::CHAIN_LOOP,
+                    p.1,
+                    format!("The chain passes `{}` twice.", tag.text),
+                )
+                .at("again here")
+                .also(first.1, "first here")
+                .help("Two pieces of one kind are two parts with two tags."),
             );
         }
     }
@@ -207,9 +292,13 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
             _ => {
                 if let Some(n) = port {
                     out.push(
-                        Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` is {} and has no ports.", p.kind.with_article()))
-                            .at("not defined")
-                            .also(p.loc, "the part"),
+                        Diagnostic::new(
+                            &codes::UNKNOWN_PORT,
+                            n.loc,
+                            format!("`{tag}` is {} and has no ports.", p.kind.with_article()),
+                        )
+                        .at("not defined")
+                        .also(p.loc, "the part"),
                     );
                 }
                 continue;
@@ -223,10 +312,19 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
             },
             _ => &d.ports,
         };
-        let named: Vec<&str> = list.iter().map(|q| &*q.name.text).filter(|n| !n.is_empty()).collect();
+        let named: Vec<&str> = list
+            .iter()
+            .map(|q| &*q.name.text)
+            .filter(|n| !n.is_empty())
+            .collect();
         match port {
             Some(n) if !list.iter().any(|q| q.name.text == n.text) => {
-                let mut diag = Diagnostic::new(&codes::UNKNOWN_PORT, n.loc, format!("`{tag}` has no port `{}`.", n.text)).at("not defined");
+                let mut diag = Diagnostic::new(
+                    &codes::UNKNOWN_PORT,
+                    n.loc,
+                    format!("`{tag}` has no port `{}`.", n.text),
+                )
+                .at("not defined");
                 diag = match nearest(&n.text, named.iter().copied()) {
                     Some(near) => diag.fix(format!("write `{near}`"), n.loc, near),
                     None => diag,
@@ -240,11 +338,17 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
                 let mut diag = Diagnostic::new(
                     &codes::PORT_NEEDED,
                     *loc,
-                    format!("`{tag}` has the ports {}; which one does this chain take?", named.join(" and ")),
+                    format!(
+                        "`{tag}` has the ports {}; which one does this chain take?",
+                        named.join(" and ")
+                    ),
                 )
                 .at("no port named")
                 .also(p.loc, "the part");
-                let end = Loc::new(loc.item, downlead_base::Span::new(loc.span.end, loc.span.end));
+                let end = Loc::new(
+                    loc.item,
+                    downlead_base::Span::new(loc.span.end, loc.span.end),
+                );
                 for n in named.iter().take(4) {
                     diag = diag.fix(format!("write `{tag}.{n}`"), end, format!(".{n}"));
                 }
@@ -269,7 +373,9 @@ fn adapter<'e>(a: &str, b: &str, env: &'e Env) -> Option<&'e str> {
 fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
     let mut before: Option<(&str, Loc)> = None;
     for s in stops {
-        let Stop::Part { part, loc, .. } = s else { continue };
+        let Stop::Part { part, loc, .. } = s else {
+            continue;
+        };
         if let PartData::Connector(_, name) = &part.data {
             // what stands there is what joins the two, if it fits the first; which of several
             // connectors in a row comes first is not told by the text
@@ -279,31 +385,46 @@ fn families(stops: &[Stop<'_>], env: &Env, out: &mut Vec<Diagnostic>) {
                 && family != &**b
             {
                 out.push(
-                    Diagnostic::new(&codes::CONNECTOR_GAP, *loc, format!("An end of family `{family}` does not fit `{}`.", name.text))
-                        .at(if a == b { format!("of family `{a}`") } else { format!("from `{a}` to `{b}`") })
-                        .also(first, format!("ends in `{family}`"))
-                        .help("Correct the connector, or the `ends` of the part."),
+                    Diagnostic::new(
+                        &codes::CONNECTOR_GAP,
+                        *loc,
+                        format!("An end of family `{family}` does not fit `{}`.", name.text),
+                    )
+                    .at(if a == b {
+                        format!("of family `{a}`")
+                    } else {
+                        format!("from `{a}` to `{b}`")
+                    })
+                    .also(first, format!("ends in `{family}`"))
+                    .help("Correct the connector, or the `ends` of the part."),
                 );
             }
             before = None;
             continue;
         }
         if let (Some((family, first)), Some(ends)) = (before, &part.ends)
-            && family != &*ends.0 {
-                out.push(
-                    Diagnostic::new(
-                        &codes::CONNECTOR_GAP,
-                        *loc,
-                        format!("An end of family `{family}` meets one of family `{}`; nothing joins them.", ends.0),
-                    )
-                    .at(format!("begins in `{}`", ends.0))
-                    .also(first, format!("ends in `{family}`"))
-                    .help(match adapter(family, &ends.0, env) {
-                        Some(a) => format!("Put an adapter between: `adapter {a}`."),
-                        None => format!("Put an adapter between; define it with `joins {family} to {}`.", ends.0),
-                    }),
-                );
-            }
+            && family != &*ends.0
+        {
+            out.push(
+                Diagnostic::new(
+                    &codes::CONNECTOR_GAP,
+                    *loc,
+                    format!(
+                        "An end of family `{family}` meets one of family `{}`; nothing joins them.",
+                        ends.0
+                    ),
+                )
+                .at(format!("begins in `{}`", ends.0))
+                .also(first, format!("ends in `{family}`"))
+                .help(match adapter(family, &ends.0, env) {
+                    Some(a) => format!("Put an adapter between: `adapter {a}`."),
+                    None => format!(
+                        "Put an adapter between; define it with `joins {family} to {}`.",
+                        ends.0
+                    ),
+                }),
+            );
+        }
         before = part.ends.as_ref().map(|e| (&*e.1, *loc));
     }
 }

@@ -6,16 +6,30 @@ use downlead_testkit::{Files, fences, project};
 #[test]
 fn readme_examples_check_clean() {
     let page = std::fs::read_to_string(project("README.md")).expect("README.md");
-    let examples: Vec<_> = fences(&page).into_iter().filter(|f| f.info == "downlead").collect();
-    assert_eq!(examples.len(), 2, "the README shows the quick question and a station");
+    let examples: Vec<_> = fences(&page)
+        .into_iter()
+        .filter(|f| f.info == "downlead")
+        .collect();
+    assert_eq!(
+        examples.len(),
+        2,
+        "the README shows the quick question and a station"
+    );
     for f in examples {
         let mut files = Files::default().with("pellgarrow/readme.downlead", &f.text);
-        for used in ["thrennock/cables.downlead", "thrennock/instruments.downlead"] {
+        for used in [
+            "thrennock/cables.downlead",
+            "thrennock/instruments.downlead",
+        ] {
             let text = std::fs::read_to_string(project("examples").join(used)).expect(used);
             files = files.with(used, &text);
         }
         let report = Snapshot::load(&["pellgarrow/readme.downlead".to_owned()], &files).report();
-        let bad: Vec<_> = report.diagnostics.iter().filter(|d| d.severity != "information" && d.severity != "hint").collect();
+        let bad: Vec<_> = report
+            .diagnostics
+            .iter()
+            .filter(|d| d.severity != "information" && d.severity != "hint")
+            .collect();
         assert!(bad.is_empty(), "README.md:{}: {bad:#?}", f.line);
         assert!(!report.stations.is_empty());
     }

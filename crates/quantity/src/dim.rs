@@ -106,17 +106,27 @@ impl Quantity {
     #[must_use]
     pub fn new(number: f64, unit_id: UnitId) -> Self {
         let u = unit(unit_id);
-        Quantity { value: u.to_base(number), dim: u.dim }
+        Quantity {
+            value: u.to_base(number),
+            dim: u.dim,
+        }
     }
 
     /// A bare number.
     #[must_use]
     pub fn count(value: f64) -> Self {
-        Quantity { value, dim: Dim::Count }
+        Quantity {
+            value,
+            dim: Dim::Count,
+        }
     }
 
     fn finite(value: f64, dim: Dim) -> Result<Self, ArithError> {
-        if value.is_finite() { Ok(Quantity { value, dim }) } else { Err(ArithError::NotFinite) }
+        if value.is_finite() {
+            Ok(Quantity { value, dim })
+        } else {
+            Err(ArithError::NotFinite)
+        }
     }
 
     /// Sum. Levels do not add; a level and dB do; a gain and dB do.
@@ -131,7 +141,9 @@ impl Quantity {
             (Level, Level) => Err(ArithError::AddLevels),
             (Level | GainIsotropic | GainDipole, Decibel) => Self::finite(v, self.dim),
             (Decibel, Level | GainIsotropic | GainDipole) => Self::finite(v, o.dim),
-            (GainIsotropic | GainDipole, GainIsotropic | GainDipole) => Err(ArithError::Mismatch(self.dim, o.dim)),
+            (GainIsotropic | GainDipole, GainIsotropic | GainDipole) => {
+                Err(ArithError::Mismatch(self.dim, o.dim))
+            }
             (a, b) if a == b => Self::finite(v, a),
             (a, b) => Err(ArithError::Mismatch(a, b)),
         }
@@ -146,7 +158,9 @@ impl Quantity {
         use Dim::{Decibel, GainDipole, GainIsotropic, Level};
         let v = self.value - o.value;
         match (self.dim, o.dim) {
-            (Level, Level) | (GainIsotropic, GainIsotropic) | (GainDipole, GainDipole) => Self::finite(v, Decibel),
+            (Level, Level) | (GainIsotropic, GainIsotropic) | (GainDipole, GainDipole) => {
+                Self::finite(v, Decibel)
+            }
             (GainIsotropic, GainDipole) => Self::finite(v - DIPOLE_DBI, Decibel),
             (GainDipole, GainIsotropic) => Self::finite(v + DIPOLE_DBI, Decibel),
             (Level | GainIsotropic | GainDipole, Decibel) => Self::finite(v, self.dim),
@@ -182,11 +196,15 @@ impl Quantity {
     /// [`ArithError`] when the kinds do not fit or the divisor is zero.
     #[allow(clippy::should_implement_trait, reason = "returns a Result")]
     pub fn div(self, o: Self) -> Result<Self, ArithError> {
-        use Dim::{Count, Decibel, GainDipole, GainIsotropic, Length, Level, LossRate, Power, Temperature};
+        use Dim::{
+            Count, Decibel, GainDipole, GainIsotropic, Length, Level, LossRate, Power, Temperature,
+        };
         let v = self.value / o.value;
         match (self.dim, o.dim) {
             (Power, Decibel) => Err(ArithError::PowerTimesDecibel),
-            (Level | Temperature | GainIsotropic | GainDipole, _) => Err(ArithError::Mismatch(self.dim, o.dim)),
+            (Level | Temperature | GainIsotropic | GainDipole, _) => {
+                Err(ArithError::Mismatch(self.dim, o.dim))
+            }
             (Decibel, Length) => Self::finite(v, LossRate),
             (d, Count) => Self::finite(v, d),
             (a, b) if a == b => Self::finite(v, Count),
@@ -197,7 +215,10 @@ impl Quantity {
     /// The opposite number.
     #[must_use]
     pub fn negate(self) -> Self {
-        Quantity { value: -self.value, dim: self.dim }
+        Quantity {
+            value: -self.value,
+            dim: self.dim,
+        }
     }
 
     /// Watts, if this is a power or a level.
@@ -232,9 +253,21 @@ mod tests {
 
     #[test]
     fn levels_never_add() {
-        assert_eq!(q(10.0, "dBm").add(q(10.0, "dBm")), Err(ArithError::AddLevels));
-        assert_eq!(q(10.0, "dBm").sub(q(4.0, "dBm")).unwrap(), Quantity { value: 6.0, dim: Dim::Decibel });
-        assert_eq!(q(50.0, "W").mul(q(5.0, "dB")), Err(ArithError::PowerTimesDecibel));
+        assert_eq!(
+            q(10.0, "dBm").add(q(10.0, "dBm")),
+            Err(ArithError::AddLevels)
+        );
+        assert_eq!(
+            q(10.0, "dBm").sub(q(4.0, "dBm")).unwrap(),
+            Quantity {
+                value: 6.0,
+                dim: Dim::Decibel
+            }
+        );
+        assert_eq!(
+            q(50.0, "W").mul(q(5.0, "dB")),
+            Err(ArithError::PowerTimesDecibel)
+        );
     }
 
     #[test]

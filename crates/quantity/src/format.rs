@@ -34,14 +34,22 @@ pub fn sig(value: f64, digits: i32) -> String {
 #[must_use]
 pub fn db(value: f64) -> String {
     let s = format!("{value:.2} dB");
-    if s == "-0.00 dB" { "0.00 dB".to_owned() } else { s }
+    if s == "-0.00 dB" {
+        "0.00 dB".to_owned()
+    } else {
+        s
+    }
 }
 
 /// Decibels with a sign: `+0.85 dB`.
 #[must_use]
 pub fn decibel_signed(value: f64) -> String {
     let s = format!("{value:+.2} dB");
-    if s == "-0.00 dB" { "+0.00 dB".to_owned() } else { s }
+    if s == "-0.00 dB" {
+        "+0.00 dB".to_owned()
+    } else {
+        s
+    }
 }
 
 /// Power with three significant digits in the fitting unit: `12.2 W`, `980 mW`, `1.50 kW`.

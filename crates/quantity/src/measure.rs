@@ -48,6 +48,9 @@ impl Measure {
     /// The interval `low to high`, taken as rectangular about its middle.
     #[must_use]
     pub fn interval(low: f64, high: f64) -> Self {
-        Measure { value: 0.5 * (low + high), u: 0.5 * (high - low).abs() / libm::sqrt(3.0) }
+        Measure {
+            value: 0.5 * (low + high),
+            u: 0.5 * (high - low).abs() / libm::sqrt(3.0),
+        }
     }
 }

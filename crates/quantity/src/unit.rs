@@ -142,7 +142,11 @@ impl UnitId {
         let bare = |s: &'static str| s.chars().filter(|c| !c.is_whitespace());
         UNITS
             .iter()
-            .position(|u| u.symbols.iter().any(|s| bare(s).eq(text.chars().filter(|c| !c.is_whitespace()))))
+            .position(|u| {
+                u.symbols
+                    .iter()
+                    .any(|s| bare(s).eq(text.chars().filter(|c| !c.is_whitespace())))
+            })
             .map(|i| UnitId(u8::try_from(i).expect("fewer than 256 units")))
     }
 
@@ -177,7 +181,10 @@ static SLOTS: [(u8, u8); 512] = {
         }
         unit += 1;
     }
-    assert!(ALL.len() < 255, "a unit's index fits a byte, and 255 means none");
+    assert!(
+        ALL.len() < 255,
+        "a unit's index fits a byte, and 255 means none"
+    );
     slots
 };
 
@@ -195,15 +202,19 @@ const fn slot_of(bytes: &[u8]) -> usize {
 #[must_use]
 pub fn similar_units(text: &str) -> Vec<&'static str> {
     let lower = text.to_lowercase();
-    let mut hits: Vec<&'static str> =
-        UNITS.iter().flat_map(|u| u.symbols.iter().copied()).filter(|s| s.to_lowercase() == lower).collect();
+    let mut hits: Vec<&'static str> = UNITS
+        .iter()
+        .flat_map(|u| u.symbols.iter().copied())
+        .filter(|s| s.to_lowercase() == lower)
+        .collect();
     if hits.is_empty() {
         let singular = lower.trim_end_matches('s');
         hits = UNITS
             .iter()
             .filter(|u| {
                 let n = u.name.to_lowercase();
-                n == singular || n.starts_with(singular) && singular.len() >= 3
+                n == singular
+                    || n.starts_with(singular) && singular.len() >= 3
                     || (singular == "feet" && n == "foot")
                     || (singular == "meter" && n == "metre")
                     || (singular == "inche" && n == "inch")

@@ -3,8 +3,8 @@
 
 use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_quantity::{
-    ArithError, DB_PER_RELATIVE, Dim, Measure, Quantity, Shape, Tolerance, UnitId, dbm_to_w, from_db, number, power,
-    similar_units, to_db, unit, units_of, w_to_dbm,
+    ArithError, DB_PER_RELATIVE, Dim, Measure, Quantity, Shape, Tolerance, UnitId, dbm_to_w,
+    from_db, number, power, similar_units, to_db, unit, units_of, w_to_dbm,
 };
 use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Item, Stmt};
 use rustc_hash::FxHashMap;
@@ -59,7 +59,10 @@ impl<'a> Cx<'a> {
     }
 
     pub(crate) fn name_at(&self, span: Span) -> Name {
-        Name { text: self.text(span).into(), loc: self.loc(span) }
+        Name {
+            text: self.text(span).into(),
+            loc: self.loc(span),
+        }
     }
 
     // ----- evaluation of expressions ---------------------------------------------------
@@ -78,11 +81,21 @@ impl<'a> Cx<'a> {
                     Some(v) => Some(v.q),
                     None => {
                         let near = nearest(name, self.lets.keys().map(AsRef::as_ref));
-                        let mut d = Diagnostic::new(&codes::UNKNOWN_NAME, loc, format!("`{name}` is not a named value here."))
-                            .at("not defined");
+                        let mut d = Diagnostic::new(
+                            &codes::UNKNOWN_NAME,
+                            loc,
+                            format!("`{name}` is not a named value here."),
+                        )
+                        .at("not defined");
                         d = match near {
-                            Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), loc, n),
-                            None => d.help(format!("Define it at the left margin: `let {name} = 30 m`.")),
+                            Some(n) => d.help(format!("Did you mean `{n}`?")).fix(
+                                format!("write `{n}`"),
+                                loc,
+                                n,
+                            ),
+                            None => d.help(format!(
+                                "Define it at the left margin: `let {name} = 30 m`."
+                            )),
                         };
                         self.push(d);
                         None
@@ -162,7 +175,12 @@ impl<'a> Cx<'a> {
                 let v = self.lets.get(name)?;
                 let loc = self.loc(atom.span);
                 let end = self.loc(Span::new(atom.span.end, atom.span.end));
-                Some(Val { loc, unit: None, unit_loc: end, ..*v })
+                Some(Val {
+                    loc,
+                    unit: None,
+                    unit_loc: end,
+                    ..*v
+                })
             }
             AtomKind::Value(_) => {
                 let view = stmt.value(*atom)?;
@@ -193,8 +211,12 @@ impl<'a> Cx<'a> {
                     if t.value < 0.0 {
                         let loc = self.loc(tol.span());
                         self.push(
-                            Diagnostic::new(&codes::IMPOSSIBLE_VALUE, loc, "A tolerance is a half-width and cannot be negative.")
-                                .at("negative"),
+                            Diagnostic::new(
+                                &codes::IMPOSSIBLE_VALUE,
+                                loc,
+                                "A tolerance is a half-width and cannot be negative.",
+                            )
+                            .at("negative"),
                         );
                         return None;
                     }
@@ -225,7 +247,9 @@ impl<'a> Cx<'a> {
     fn unit_facts(&self, e: Expr<'a>) -> (Option<UnitId>, Loc, bool) {
         match e.kind() {
             ExprKind::Number(n) => {
-                let imperial = n.unit.is_some_and(|u| matches!(unit(u).symbol(), "ft" | "in" | "yd"));
+                let imperial = n
+                    .unit
+                    .is_some_and(|u| matches!(unit(u).symbol(), "ft" | "in" | "yd"));
                 (n.unit, self.loc(n.unit_span), imperial)
             }
             ExprKind::Neg(x) | ExprKind::Per(x, _) => self.unit_facts(x),
@@ -239,7 +263,11 @@ impl<'a> Cx<'a> {
     }
 
     /// The value of the two sides of `K1 + K2`, whose kinds differ; or of a single term.
-    pub(crate) fn two_terms(&mut self, stmt: Stmt<'a>, atom: &Atom) -> Option<Vec<(Quantity, Loc)>> {
+    pub(crate) fn two_terms(
+        &mut self,
+        stmt: Stmt<'a>,
+        atom: &Atom,
+    ) -> Option<Vec<(Quantity, Loc)>> {
         let view = stmt.value(*atom)?;
         let mut out = Vec::new();
         if let ExprKind::Binary(BinOp::Add, left, right) = view.expr().kind() {
@@ -263,11 +291,19 @@ impl<'a> Cx<'a> {
                 return;
             }
             let n = number(v.q.value, 6);
-            let mut d = Diagnostic::new(&codes::MISSING_UNIT, v.loc, format!("{n} has no unit; {what} needs one."))
-                .at("no unit")
-                .help(format!("Written for example `{example}`."));
-            let units: Vec<&str> =
-                want.iter().flat_map(|w| units_of(*w)).map(downlead_quantity::Unit::symbol).take(6).collect();
+            let mut d = Diagnostic::new(
+                &codes::MISSING_UNIT,
+                v.loc,
+                format!("{n} has no unit; {what} needs one."),
+            )
+            .at("no unit")
+            .help(format!("Written for example `{example}`."));
+            let units: Vec<&str> = want
+                .iter()
+                .flat_map(|w| units_of(*w))
+                .map(downlead_quantity::Unit::symbol)
+                .take(6)
+                .collect();
             for u in units.iter().take(4) {
                 d = d.fix(format!("write `{n} {u}`"), v.unit_loc, format!(" {u}"));
             }
@@ -281,7 +317,10 @@ impl<'a> Cx<'a> {
             let d = Diagnostic::new(
                 &codes::REFERENCE_ON_LOSS,
                 v.loc,
-                format!("{what} is plain dB; dBi and dBd compare an antenna with a reference antenna.", what = capital(what)),
+                format!(
+                    "{what} is plain dB; dBi and dBd compare an antenna with a reference antenna.",
+                    what = capital(what)
+                ),
             )
             .at("a reference belongs to antenna gains only")
             .fix("write plain dB", v.unit_loc, "dB")
@@ -289,7 +328,11 @@ impl<'a> Cx<'a> {
             self.push(d);
             return;
         }
-        if got == Dim::Decibel && want.iter().any(|w| matches!(w, Dim::GainDipole | Dim::GainIsotropic)) {
+        if got == Dim::Decibel
+            && want
+                .iter()
+                .any(|w| matches!(w, Dim::GainDipole | Dim::GainIsotropic))
+        {
             self.gain_without_reference(v);
             return;
         }
@@ -309,19 +352,37 @@ impl<'a> Cx<'a> {
         let end = v.unit_loc.span.end;
         let rest = self.item.text().get(end as usize..).unwrap_or("");
         let blanks = rest.len() - rest.trim_start_matches([' ', '\t']).len();
-        let word: &str = rest[blanks..].split(|c: char| !(c.is_alphanumeric() || "°µμΩ%/".contains(c))).next().unwrap_or("");
-        if word.is_empty() || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word) {
+        let word: &str = rest[blanks..]
+            .split(|c: char| !(c.is_alphanumeric() || "°µμΩ%/".contains(c)))
+            .next()
+            .unwrap_or("");
+        if word.is_empty() || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word)
+        {
             return false;
         }
         let start = end + u32::try_from(blanks).unwrap_or(0);
-        let loc = self.loc(Span::new(start, start + u32::try_from(word.len()).unwrap_or(0)));
-        let fitting: Vec<&str> =
-            want.iter().flat_map(|w| units_of(*w)).map(downlead_quantity::Unit::symbol).collect();
+        let loc = self.loc(Span::new(
+            start,
+            start + u32::try_from(word.len()).unwrap_or(0),
+        ));
+        let fitting: Vec<&str> = want
+            .iter()
+            .flat_map(|w| units_of(*w))
+            .map(downlead_quantity::Unit::symbol)
+            .collect();
         let near = similar_units(word);
-        let near = near.iter().find(|u| fitting.contains(u)).or(near.first()).copied();
-        let mut d = Diagnostic::new(&codes::UNKNOWN_UNIT, loc, format!("`{word}` is no unit.")).at("not known");
+        let near = near
+            .iter()
+            .find(|u| fitting.contains(u))
+            .or(near.first())
+            .copied();
+        let mut d = Diagnostic::new(&codes::UNKNOWN_UNIT, loc, format!("`{word}` is no unit."))
+            .at("not known");
         d = match near {
-            Some(u) => d.help(format!("Did you mean `{u}`?")).fix(format!("write `{u}`"), loc, u).preferred(),
+            Some(u) => d
+                .help(format!("Did you mean `{u}`?"))
+                .fix(format!("write `{u}`"), loc, u)
+                .preferred(),
             None => d.help(format!("Units that fit here: {}.", fitting.join(", "))),
         };
         self.push(d);
@@ -345,7 +406,13 @@ impl<'a> Cx<'a> {
     }
 
     /// Value and standard uncertainty in the base unit of `dim`; says what is wrong otherwise.
-    pub(crate) fn measure(&mut self, v: &Val, dim: Dim, what: &str, example: &str) -> Option<Measure> {
+    pub(crate) fn measure(
+        &mut self,
+        v: &Val,
+        dim: Dim,
+        what: &str,
+        example: &str,
+    ) -> Option<Measure> {
         if v.q.dim != dim {
             self.wrong_kind(v, &[dim], what, example);
             return None;
@@ -360,7 +427,17 @@ impl<'a> Cx<'a> {
         }
         if let Some(up) = v.upper {
             if up.dim != dim {
-                self.wrong_kind(&Val { q: up, upper: None, half: None, ..*v }, &[dim], what, example);
+                self.wrong_kind(
+                    &Val {
+                        q: up,
+                        upper: None,
+                        half: None,
+                        ..*v
+                    },
+                    &[dim],
+                    what,
+                    example,
+                );
                 return None;
             }
             return Some(Measure::interval(v.q.value, up.value));
@@ -371,7 +448,11 @@ impl<'a> Cx<'a> {
                 let half_width = match h.dim {
                     d if d == dim => h.value,
                     Dim::Percent if dim != Dim::Temperature => h.value * v.q.value.abs(),
-                    Dim::Decibel if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) => h.value,
+                    Dim::Decibel
+                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                    {
+                        h.value
+                    }
                     Dim::Count if matches!(dim, Dim::Count) => h.value,
                     _ => {
                         self.tolerance_kind(v, h, dim);
@@ -381,7 +462,10 @@ impl<'a> Cx<'a> {
                 Tolerance { half_width, shape }.standard()
             }
         };
-        Some(Measure { value: v.q.value, u })
+        Some(Measure {
+            value: v.q.value,
+            u,
+        })
     }
 
     fn tolerance_kind(&mut self, v: &Val, h: Quantity, dim: Dim) {
@@ -389,7 +473,11 @@ impl<'a> Cx<'a> {
             Diagnostic::new(
                 &codes::WRONG_UNIT,
                 v.loc,
-                format!("The tolerance is {}, but it belongs to {}.", h.dim.noun(), dim.noun()),
+                format!(
+                    "The tolerance is {}, but it belongs to {}.",
+                    h.dim.noun(),
+                    dim.noun()
+                ),
             )
             .at("tolerance does not fit")
             .help("Give it in the unit of the value, or in percent."),
@@ -404,18 +492,35 @@ impl<'a> Cx<'a> {
         };
         if w <= 0.0 {
             self.push(
-                Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, format!("{} must be above zero.", capital(what)))
-                    .at("not a power that can flow"),
+                Diagnostic::new(
+                    &codes::IMPOSSIBLE_VALUE,
+                    v.loc,
+                    format!("{} must be above zero.", capital(what)),
+                )
+                .at("not a power that can flow"),
             );
             return None;
         }
         if let Some(up) = v.upper {
             let Some(w2) = up.watts() else {
-                self.wrong_kind(&Val { q: up, upper: None, half: None, ..*v }, &[Dim::Power], what, example);
+                self.wrong_kind(
+                    &Val {
+                        q: up,
+                        upper: None,
+                        half: None,
+                        ..*v
+                    },
+                    &[Dim::Power],
+                    what,
+                    example,
+                );
                 return None;
             };
             let mid = 0.5 * (w + w2);
-            return Some(Measure { value: mid, u: DB_PER_RELATIVE * 0.5 * (w2 - w).abs() / mid / libm::sqrt(3.0) });
+            return Some(Measure {
+                value: mid,
+                u: DB_PER_RELATIVE * 0.5 * (w2 - w).abs() / mid / libm::sqrt(3.0),
+            });
         }
         let u = match v.half {
             None => 0.0,
@@ -440,8 +545,12 @@ impl<'a> Cx<'a> {
         if v.q.dim == Dim::Percent {
             if !(0.0..1.0).contains(&v.q.value) {
                 self.push(
-                    Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A loss in percent lies between 0 % and 100 %.")
-                        .at("cannot be"),
+                    Diagnostic::new(
+                        &codes::IMPOSSIBLE_VALUE,
+                        v.loc,
+                        "A loss in percent lies between 0 % and 100 %.",
+                    )
+                    .at("cannot be"),
                 );
                 return None;
             }
@@ -452,7 +561,11 @@ impl<'a> Cx<'a> {
                     shape,
                 }
                 .standard(),
-                Some((h, shape)) if h.dim == Dim::Decibel => Tolerance { half_width: h.value, shape }.standard(),
+                Some((h, shape)) if h.dim == Dim::Decibel => Tolerance {
+                    half_width: h.value,
+                    shape,
+                }
+                .standard(),
                 Some((h, _)) => {
                     self.tolerance_kind(v, h, Dim::Percent);
                     return None;
@@ -467,11 +580,16 @@ impl<'a> Cx<'a> {
             let mut d = Diagnostic::new(
                 &codes::NEGATIVE_LOSS,
                 v.loc,
-                format!("Losses are written as positive dB; -{n} dB of loss would be an amplifier."),
+                format!(
+                    "Losses are written as positive dB; -{n} dB of loss would be an amplifier."
+                ),
             )
             .at("negative");
             if self.text(v.loc.span).starts_with('-') {
-                let sign = Loc::new(v.loc.item, Span::new(v.loc.span.start, v.loc.span.start + 1));
+                let sign = Loc::new(
+                    v.loc.item,
+                    Span::new(v.loc.span.start, v.loc.span.start + 1),
+                );
                 d = d.fix(format!("write `{n} dB`"), sign, "").preferred();
             }
             self.push(d.help("If it really amplifies, make it an `amplifier` with a gain."));
@@ -483,13 +601,28 @@ impl<'a> Cx<'a> {
     /// An antenna gain in dBi; second: whether it was written in dBd.
     pub(crate) fn gain(&mut self, v: &Val) -> Option<(Measure, bool)> {
         if v.q.dbi().is_none() {
-            self.wrong_kind(v, &[Dim::GainIsotropic, Dim::GainDipole], "an antenna's gain", "5.2 dBi");
+            self.wrong_kind(
+                v,
+                &[Dim::GainIsotropic, Dim::GainDipole],
+                "an antenna's gain",
+                "5.2 dBi",
+            );
             return None;
         }
         let dim = v.q.dim;
         let m = self.measure(v, dim, "an antenna's gain", "5.2 dBi")?;
-        let shift = if dim == Dim::GainDipole { downlead_quantity::DIPOLE_DBI } else { 0.0 };
-        Some((Measure { value: m.value + shift, u: m.u }, dim == Dim::GainDipole))
+        let shift = if dim == Dim::GainDipole {
+            downlead_quantity::DIPOLE_DBI
+        } else {
+            0.0
+        };
+        Some((
+            Measure {
+                value: m.value + shift,
+                u: m.u,
+            },
+            dim == Dim::GainDipole,
+        ))
     }
 
     /// An SWR: a bare number of at least 1.
@@ -500,11 +633,21 @@ impl<'a> Cx<'a> {
         }
         let m = self.measure(v, Dim::Count, "an SWR", "swr 1.3")?;
         if v.q.value < 1.0 || v.upper.is_some_and(|u| u.value < 1.0) {
-            let mut d = Diagnostic::new(&codes::SWR_BELOW_ONE, v.loc, format!("An SWR is never below 1; {} cannot be.", number(v.q.value, 3)))
-                .at("below 1");
+            let mut d = Diagnostic::new(
+                &codes::SWR_BELOW_ONE,
+                v.loc,
+                format!(
+                    "An SWR is never below 1; {} cannot be.",
+                    number(v.q.value, 3)
+                ),
+            )
+            .at("below 1");
             let g = v.q.value;
             if g > 0.0 && g < 1.0 {
-                d = d.help(format!("If it is a reflection coefficient, the SWR is {}.", number((1.0 + g) / (1.0 - g), 2)));
+                d = d.help(format!(
+                    "If it is a reflection coefficient, the SWR is {}.",
+                    number((1.0 + g) / (1.0 - g), 2)
+                ));
             }
             self.push(d);
             return None;
@@ -520,7 +663,10 @@ impl<'a> Cx<'a> {
                 Diagnostic::new(
                     &codes::IMPOSSIBLE_VALUE,
                     v.loc,
-                    format!("{} is no radio frequency this language computes (1 kHz to 300 GHz).", downlead_quantity::frequency(m.value)),
+                    format!(
+                        "{} is no radio frequency this language computes (1 kHz to 300 GHz).",
+                        downlead_quantity::frequency(m.value)
+                    ),
                 )
                 .at("kHz, MHz or GHz?"),
             );
@@ -530,14 +676,24 @@ impl<'a> Cx<'a> {
     }
 
     /// A positive value of a kind.
-    pub(crate) fn positive(&mut self, v: &Val, dim: Dim, what: &str, example: &str) -> Option<Measure> {
+    pub(crate) fn positive(
+        &mut self,
+        v: &Val,
+        dim: Dim,
+        what: &str,
+        example: &str,
+    ) -> Option<Measure> {
         let m = self.measure(v, dim, what, example)?;
         if m.value > 0.0 {
             return Some(m);
         }
         self.push(
-            Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, format!("{} must be above zero.", capital(what)))
-                .at("zero or negative"),
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                v.loc,
+                format!("{} must be above zero.", capital(what)),
+            )
+            .at("zero or negative"),
         );
         None
     }
@@ -547,16 +703,35 @@ impl<'a> Cx<'a> {
         let m = self.measure(v, Dim::Temperature, "a temperature", "15 °C")?;
         let (lo, hi) = (v.q.value, v.upper.map_or(v.q.value, |u| u.value));
         if lo.min(hi) < -273.15 || lo.max(hi) > 1000.0 {
-            self.push(Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "No cable has this temperature.").at("cannot be"));
+            self.push(
+                Diagnostic::new(
+                    &codes::IMPOSSIBLE_VALUE,
+                    v.loc,
+                    "No cable has this temperature.",
+                )
+                .at("cannot be"),
+            );
             return None;
         }
         if lo.min(hi) < -70.0 || lo.max(hi) > 120.0 {
-            let c = if lo.min(hi) < -70.0 { lo.min(hi) } else { lo.max(hi) };
-            let mut d =
-                Diagnostic::new(&codes::TEMPERATURE_UNLIKELY, v.loc, format!("{} °C is outside what cables see.", number(c, 1))).at("unlikely");
+            let c = if lo.min(hi) < -70.0 {
+                lo.min(hi)
+            } else {
+                lo.max(hi)
+            };
+            let mut d = Diagnostic::new(
+                &codes::TEMPERATURE_UNLIKELY,
+                v.loc,
+                format!("{} °C is outside what cables see.", number(c, 1)),
+            )
+            .at("unlikely");
             if v.unit.is_some_and(|u| unit(u).symbol() == "°C") {
                 d = d
-                    .help(format!("If °F is meant: {} °F are {} °C.", number(c, 1), number((c - 32.0) / 1.8, 1)))
+                    .help(format!(
+                        "If °F is meant: {} °F are {} °C.",
+                        number(c, 1),
+                        number((c - 32.0) / 1.8, 1)
+                    ))
                     .fix("write °F", v.unit_loc, "°F");
             }
             self.push(d);
@@ -577,7 +752,9 @@ fn participle(op: BinOp) -> &'static str {
 /// First letter in upper case.
 pub(crate) fn capital(s: &str) -> String {
     let mut c = s.chars();
-    c.next().map_or_else(String::new, |f| f.to_uppercase().collect::<String>() + c.as_str())
+    c.next().map_or_else(String::new, |f| {
+        f.to_uppercase().collect::<String>() + c.as_str()
+    })
 }
 
 /// The nearest of some names, if it is near enough to be meant.
@@ -587,8 +764,15 @@ pub fn nearest<'n>(name: &str, all: impl Iterator<Item = &'n str>) -> Option<&'n
         .map(|n| {
             let l = n.to_lowercase();
             // a name that starts alike is meant more often than one of equal edit distance
-            let bonus = if l.starts_with(&lower) || lower.starts_with(&l) { 0.15 } else { 0.0 };
-            (strsim::normalized_damerau_levenshtein(&lower, &l) + bonus, n)
+            let bonus = if l.starts_with(&lower) || lower.starts_with(&l) {
+                0.15
+            } else {
+                0.0
+            };
+            (
+                strsim::normalized_damerau_levenshtein(&lower, &l) + bonus,
+                n,
+            )
         })
         .filter(|(score, _)| *score >= 0.6)
         .max_by(|a, b| a.0.total_cmp(&b.0).then_with(|| b.1.cmp(a.1)))
@@ -619,7 +803,10 @@ impl<'a> Cur<'a> {
         match self.peek() {
             Some(a) => a.span,
             None => {
-                let end = self.atoms.last().map_or(self.stmt.head_span().end, |a| a.span.end);
+                let end = self
+                    .atoms
+                    .last()
+                    .map_or(self.stmt.head_span().end, |a| a.span.end);
                 Span::new(end, end)
             }
         }
@@ -627,7 +814,9 @@ impl<'a> Cur<'a> {
 
     /// The current word, if it is one.
     pub(crate) fn word(&self, cx: &Cx<'a>) -> Option<&'a str> {
-        self.peek().filter(|a| a.kind == AtomKind::Word).map(|a| cx.text(a.span))
+        self.peek()
+            .filter(|a| a.kind == AtomKind::Word)
+            .map(|a| cx.text(a.span))
     }
 
     pub(crate) fn eat(&mut self, cx: &Cx<'a>, w: &str) -> bool {
@@ -703,28 +892,43 @@ impl<'a> Cur<'a> {
             return;
         }
         let loc = cx.loc(a.span);
-        if cx.diags.iter().any(|d| d.primary.loc.span.touches(loc.span.start) && d.code.id == codes::UNKNOWN_UNIT.id) {
+        if cx.diags.iter().any(|d| {
+            d.primary.loc.span.touches(loc.span.start) && d.code.id == codes::UNKNOWN_UNIT.id
+        }) {
             // said already, as the number's unit
             return;
         }
         let text = cx.text(a.span);
         // a number followed by a word that is nearly a unit is a misspelt unit
-        if matches!(a.kind, AtomKind::Word) && self.i > 0 && matches!(self.atoms[self.i - 1].kind, AtomKind::Value(_)) {
+        if matches!(a.kind, AtomKind::Word)
+            && self.i > 0
+            && matches!(self.atoms[self.i - 1].kind, AtomKind::Value(_))
+        {
             let near = similar_units(text);
             if let Some(u) = near.first() {
                 cx.push(
-                    Diagnostic::new(&codes::UNKNOWN_UNIT, loc, format!("`{text}` is no unit; `{u}` is."))
-                        .at("misspelt unit")
-                        .fix(format!("write `{u}`"), loc, *u)
-                        .preferred(),
+                    Diagnostic::new(
+                        &codes::UNKNOWN_UNIT,
+                        loc,
+                        format!("`{text}` is no unit; `{u}` is."),
+                    )
+                    .at("misspelt unit")
+                    .fix(format!("write `{u}`"), loc, *u)
+                    .preferred(),
                 );
                 return;
             }
         }
-        let mut d = Diagnostic::new(&codes::UNEXPECTED_WORD, loc, format!("`{text}` has no meaning in {in_what}."))
-            .at("not understood");
+        let mut d = Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            format!("`{text}` has no meaning in {in_what}."),
+        )
+        .at("not understood");
         if let Some(n) = nearest(text, allowed.iter().copied()) {
-            d = d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), loc, n);
+            d = d
+                .help(format!("Did you mean `{n}`?"))
+                .fix(format!("write `{n}`"), loc, n);
         } else if !allowed.is_empty() {
             d = d.help(format!("What can stand here: {}.", allowed.join(", ")));
         }

@@ -123,8 +123,15 @@ impl Meta {
 #[derive(Clone, Default, PartialEq)]
 pub struct About(Option<Box<Meta>>);
 
-static NOTHING: Meta =
-    Meta { basis: Basis::Stated, bound: None, source: None, date: None, since: None, instrument: None, person: None };
+static NOTHING: Meta = Meta {
+    basis: Basis::Stated,
+    bound: None,
+    source: None,
+    date: None,
+    since: None,
+    instrument: None,
+    person: None,
+};
 
 impl std::ops::Deref for About {
     type Target = Meta;
@@ -665,7 +672,11 @@ impl PartKind {
     #[must_use]
     pub fn with_article(self) -> String {
         let w = self.word();
-        if w.starts_with(['a', 'e', 'i', 'o', 'u']) { format!("an {w}") } else { format!("a {w}") }
+        if w.starts_with(['a', 'e', 'i', 'o', 'u']) {
+            format!("an {w}")
+        } else {
+            format!("a {w}")
+        }
     }
 
     /// The kind behind a keyword.

@@ -81,7 +81,9 @@ impl Quals {
                         Some(n) => self.meta.person = Some(n.text),
                         None => match cur.string(cx) {
                             Some(s) => self.meta.person = Some(s),
-                            None => missing(cx, cur, "`by` is followed by who read it", "by QY2TEC"),
+                            None => {
+                                missing(cx, cur, "`by` is followed by who read it", "by QY2TEC")
+                            }
                         },
                     }
                     true
@@ -94,7 +96,12 @@ impl Quals {
                     }
                     match cur.string(cx) {
                         Some(s) => self.meta.source = Some(s),
-                        None => missing(cx, cur, "the document and page follow in quotes", "sheet \"AN-7 p. 2\""),
+                        None => missing(
+                            cx,
+                            cur,
+                            "the document and page follow in quotes",
+                            "sheet \"AN-7 p. 2\"",
+                        ),
                     }
                     true
                 }
@@ -112,9 +119,16 @@ impl Quals {
                 "at" => {
                     cur.i += 1;
                     match cur.val(cx) {
-                        Some(v) if v.q.dim == Dim::Frequency => self.at_frequency = cx.frequency(&v, "a frequency"),
+                        Some(v) if v.q.dim == Dim::Frequency => {
+                            self.at_frequency = cx.frequency(&v, "a frequency")
+                        }
                         Some(v) => self.at_temperature = cx.temperature(&v),
-                        None => missing(cx, cur, "`at` is followed by a temperature or frequency", "at 20 °C"),
+                        None => missing(
+                            cx,
+                            cur,
+                            "`at` is followed by a temperature or frequency",
+                            "at 20 °C",
+                        ),
                     }
                     true
                 }
@@ -143,25 +157,46 @@ impl Quals {
 
     /// A figure of this value.
     pub(crate) fn figure(self, value: Measure, loc: Loc, percent: bool) -> Figure {
-        Figure { when: self.when(), value, meta: self.meta.into(), loc, percent }
+        Figure {
+            when: self.when(),
+            value,
+            meta: self.meta.into(),
+            loc,
+            percent,
+        }
     }
 }
 
 /// Points out figures of one thing that hold at once and differ: only the first is used.
-pub(crate) fn twice<'f>(cx: &mut Cx<'_>, what: &str, figures: impl IntoIterator<Item = &'f Figure>, show: fn(f64) -> String) {
+pub(crate) fn twice<'f>(
+    cx: &mut Cx<'_>,
+    what: &str,
+    figures: impl IntoIterator<Item = &'f Figure>,
+    show: fn(f64) -> String,
+) {
     let figures: Vec<&Figure> = figures.into_iter().collect();
     for (i, f) in figures.iter().enumerate() {
-        let Some(first) = figures[..i].iter().find(|g| meet(&g.when, &f.when)) else { continue };
+        let Some(first) = figures[..i].iter().find(|g| meet(&g.when, &f.when)) else {
+            continue;
+        };
         let (a, b) = (first.value.value, f.value.value);
         // a rounded return loss and a rounded SWR that mean the same are no contradiction
         if (a - b).abs() <= 0.02 * a.abs().max(b.abs()) {
             continue;
         }
         cx.push(
-            Diagnostic::new(&codes::FIGURE_TWICE, f.loc, format!("{what} is given twice, {} and {}; the first is used.", show(a), show(b)))
-                .at("again here")
-                .also(first.loc, "first here")
-                .help("Remove one of them, or say with `on` on which band each holds."),
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                f.loc,
+                format!(
+                    "{what} is given twice, {} and {}; the first is used.",
+                    show(a),
+                    show(b)
+                ),
+            )
+            .at("again here")
+            .also(first.loc, "first here")
+            .help("Remove one of them, or say with `on` on which band each holds."),
         );
     }
 }
@@ -200,15 +235,28 @@ pub(crate) fn rest<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &mut Cur<'a>, what: &s
 pub(crate) fn missing(cx: &mut Cx<'_>, cur: &Cur<'_>, what: &str, example: &str) {
     // a broken line has its own message already, and so has one whose value cannot be worked out
     let line = cur.stmt.head_span();
-    let said = |d: &Diagnostic| line.start <= d.primary.loc.span.start && d.primary.loc.span.end <= line.end;
-    if cur.stmt.is_broken() || cur.atoms.iter().any(|a| matches!(a.kind, AtomKind::Error)) || cx.diags.iter().any(said) {
+    let said = |d: &Diagnostic| {
+        line.start <= d.primary.loc.span.start && d.primary.loc.span.end <= line.end
+    };
+    if cur.stmt.is_broken()
+        || cur.atoms.iter().any(|a| matches!(a.kind, AtomKind::Error))
+        || cx.diags.iter().any(said)
+    {
         return;
     }
     let loc = cx.loc(cur.next_span());
-    let loc = if loc.span.is_empty() && loc.span.start > 0 { cx.loc(cur.stmt.head_span()) } else { loc };
+    let loc = if loc.span.is_empty() && loc.span.start > 0 {
+        cx.loc(cur.stmt.head_span())
+    } else {
+        loc
+    };
     cx.push(
-        Diagnostic::new(&codes::MISSING_VALUE, loc, format!("{}.", crate::cx::capital(what)))
-            .at("something is missing")
-            .help(format!("Written for example `{example}`.")),
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            loc,
+            format!("{}.", crate::cx::capital(what)),
+        )
+        .at("something is missing")
+        .help(format!("Written for example `{example}`.")),
     );
 }

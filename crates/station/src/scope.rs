@@ -198,15 +198,21 @@ impl LowerCache {
             let changed = self.changed.entry((*key, lets_key)).or_insert_with(|| {
                 let of = |k: u64| self.prints.iter().find(|p| p.0 == k).map(|p| &p.1);
                 match (of(*key), of(lets_key)) {
-                    (Some(a), Some(b)) => {
-                        a.keys().chain(b.keys()).filter(|n| a.get(*n) != b.get(*n)).cloned().collect()
-                    }
+                    (Some(a), Some(b)) => a
+                        .keys()
+                        .chain(b.keys())
+                        .filter(|n| a.get(*n) != b.get(*n))
+                        .cloned()
+                        .collect(),
                     // nothing is known of that version: the empty name is in every text
                     _ => vec!["".into()],
                 }
             });
             // what was proposed for an unknown name depends on all names
-            let proposes = low.diagnostics.iter().any(|d| std::ptr::eq(d.code, &raw const codes::UNKNOWN_NAME));
+            let proposes = low
+                .diagnostics
+                .iter()
+                .any(|d| std::ptr::eq(d.code, &raw const codes::UNKNOWN_NAME));
             if !proposes && !changed.iter().any(|n| item.text().contains(&**n)) {
                 found = Some(i);
                 break;
@@ -217,7 +223,10 @@ impl LowerCache {
             return Arc::clone(&kept[i].1);
         }
         self.stamp += 1;
-        let low = Arc::new(Lowered { stamp: self.stamp, ..lower(item, lets, false) });
+        let low = Arc::new(Lowered {
+            stamp: self.stamp,
+            ..lower(item, lets, false)
+        });
         if kept.len() == SCOPES_KEPT {
             kept.remove(0);
         }
@@ -290,10 +299,14 @@ impl Env {
         let mut seen = |kind: u8, name: &Name, out: &mut Vec<Diagnostic>| -> bool {
             if let Some(f) = first.get(&(kind, name.text.clone())) {
                 out.push(
-                    Diagnostic::new(&codes::DUPLICATE_NAME, name.loc, format!("`{}` is the name of two things.", name.text))
-                        .at("again here")
-                        .also(f.loc, "first here")
-                        .help("Rename one of them."),
+                    Diagnostic::new(
+                        &codes::DUPLICATE_NAME,
+                        name.loc,
+                        format!("`{}` is the name of two things.", name.text),
+                    )
+                    .at("again here")
+                    .also(f.loc, "first here")
+                    .help("Rename one of them."),
                 );
                 return false;
             }
@@ -307,13 +320,18 @@ impl Env {
                     let (v, diags) = lower_let(&p.item, &env.lets);
                     out.extend(diags);
                     if let Some((name, v)) = v
-                        && seen(0, &name, out) {
-                            env.lets.insert(name.text, v);
-                        }
+                        && seen(0, &name, out)
+                    {
+                        env.lets.insert(name.text, v);
+                    }
                 }
             }
         }
-        let prints: LetPrints = env.lets.iter().map(|(n, v)| (n.clone(), fingerprint(v))).collect();
+        let prints: LetPrints = env
+            .lets
+            .iter()
+            .map(|(n, v)| (n.clone(), fingerprint(v)))
+            .collect();
         env.lets_key = prints.iter().fold(0, |k, (n, p)| k ^ hash(&(&**n, *p)));
         cache.note(env.lets_key, prints);
         for file in files {
@@ -335,9 +353,10 @@ impl Env {
                     Meaning::Instrument(c) => &c.name,
                     _ => {
                         if let Some(s) = p.item.statement()
-                            && let Some(a) = s.atoms().get(1) {
-                                env.broken.insert(s.text(*a).into(), p.item.id);
-                            }
+                            && let Some(a) = s.atoms().get(1)
+                        {
+                            env.broken.insert(s.text(*a).into(), p.item.id);
+                        }
                         continue;
                     }
                 };
@@ -437,7 +456,11 @@ impl Env {
             Some(stamp) => stamp << 1,
             None if built_in => 0,
             None => {
-                let broken = if self.is_broken(name) { hash(&"broken") } else { 0 };
+                let broken = if self.is_broken(name) {
+                    hash(&"broken")
+                } else {
+                    0
+                };
                 (self.names[usize::from(kind.min(5))] ^ broken) | 1
             }
         }
@@ -466,5 +489,12 @@ fn fingerprint(v: &Val) -> u64 {
         };
         (quantity(q), k)
     });
-    hash(&(quantity(&v.q), half, v.upper.as_ref().map(quantity), v.imperial, v.per, v.coverage.map(f64::to_bits)))
+    hash(&(
+        quantity(&v.q),
+        half,
+        v.upper.as_ref().map(quantity),
+        v.imperial,
+        v.per,
+        v.coverage.map(f64::to_bits),
+    ))
 }

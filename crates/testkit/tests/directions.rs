@@ -9,12 +9,39 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("downlead-catalogue", &[]),
     ("downlead-physics", &["quantity"]),
     ("downlead-syntax", &["base", "quantity"]),
-    ("downlead-station", &["base", "quantity", "syntax", "catalogue"]),
-    ("downlead-eval", &["base", "quantity", "syntax", "station", "physics"]),
-    ("downlead-ide", &["base", "quantity", "syntax", "station", "eval"]),
-    ("downlead-server", &["base", "quantity", "syntax", "station", "eval", "ide"]),
-    ("downlead-testkit", &["base", "quantity", "syntax", "station", "eval"]),
-    ("downlead", &["base", "quantity", "syntax", "catalogue", "station", "eval", "ide", "server"]),
+    (
+        "downlead-station",
+        &["base", "quantity", "syntax", "catalogue"],
+    ),
+    (
+        "downlead-eval",
+        &["base", "quantity", "syntax", "station", "physics"],
+    ),
+    (
+        "downlead-ide",
+        &["base", "quantity", "syntax", "station", "eval"],
+    ),
+    (
+        "downlead-server",
+        &["base", "quantity", "syntax", "station", "eval", "ide"],
+    ),
+    (
+        "downlead-testkit",
+        &["base", "quantity", "syntax", "station", "eval"],
+    ),
+    (
+        "downlead",
+        &[
+            "base",
+            "quantity",
+            "syntax",
+            "catalogue",
+            "station",
+            "eval",
+            "ide",
+            "server",
+        ],
+    ),
 ];
 
 /// General crates that only one of ours may use: the rest keeps free of what they stand for.
@@ -41,7 +68,12 @@ fn metadata() -> cargo_metadata::Metadata {
 fn crates_depend_in_one_direction() {
     let allowed: BTreeMap<&str, BTreeSet<String>> = ALLOWED
         .iter()
-        .map(|(name, uses)| (*name, uses.iter().map(|u| format!("downlead-{u}")).collect()))
+        .map(|(name, uses)| {
+            (
+                *name,
+                uses.iter().map(|u| format!("downlead-{u}")).collect(),
+            )
+        })
         .collect();
     let meta = metadata();
     let mut wrong = Vec::new();
@@ -79,17 +111,33 @@ fn reserved_crates_stay_where_they_belong() {
 }
 
 /// Crates that read no file, clock or environment.
-const PURE: &[&str] = &["quantity", "base", "physics", "syntax", "catalogue", "station", "eval", "ide"];
+const PURE: &[&str] = &[
+    "quantity",
+    "base",
+    "physics",
+    "syntax",
+    "catalogue",
+    "station",
+    "eval",
+    "ide",
+];
 
 /// What those crates must not call.
 const IMPURE: &[&str] = &[
-    "std::fs", "std::env::", "std::net", "std::process", "Instant::now", "SystemTime", "std::thread",
+    "std::fs",
+    "std::env::",
+    "std::net",
+    "std::process",
+    "Instant::now",
+    "SystemTime",
+    "std::thread",
 ];
 
 /// Methods of floating-point numbers whose last bit differs between platforms; `libm` has its own.
 const UNSTABLE: &[&str] = &[
-    ".ln()", ".log10()", ".log2()", ".log(", ".exp()", ".exp2()", ".powf(", ".sin()", ".cos()", ".tan()", ".asin()",
-    ".acos()", ".atan()", ".atan2(", ".sinh()", ".cosh()", ".tanh()", ".hypot(", ".cbrt()",
+    ".ln()", ".log10()", ".log2()", ".log(", ".exp()", ".exp2()", ".powf(", ".sin()", ".cos()",
+    ".tan()", ".asin()", ".acos()", ".atan()", ".atan2(", ".sinh()", ".cosh()", ".tanh()",
+    ".hypot(", ".cbrt()",
 ];
 
 fn sources(name: &str) -> Vec<(String, String)> {
@@ -99,12 +147,21 @@ fn sources(name: &str) -> Vec<(String, String)> {
             if path.is_dir() {
                 walk(&path, out);
             } else if path.extension().is_some_and(|e| e == "rs") {
-                out.push((path.display().to_string(), std::fs::read_to_string(&path).expect("a source file")));
+                out.push((
+                    path.display().to_string(),
+                    std::fs::read_to_string(&path).expect("a source file"),
+                ));
             }
         }
     }
     let mut out = Vec::new();
-    walk(&std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("..").join(name).join("src"), &mut out);
+    walk(
+        &std::path::Path::new(env!("CARGO_MANIFEST_DIR"))
+            .join("..")
+            .join(name)
+            .join("src"),
+        &mut out,
+    );
     out
 }
 
@@ -122,7 +179,10 @@ fn pure_crates_touch_nothing_outside() {
     for name in PURE {
         for (path, text) in sources(name) {
             for (i, line) in code(&text) {
-                for bad in IMPURE.iter().chain(if *name == "ide" { &[][..] } else { UNSTABLE }) {
+                for bad in IMPURE
+                    .iter()
+                    .chain(if *name == "ide" { &[][..] } else { UNSTABLE })
+                {
                     if line.contains(bad) {
                         wrong.push(format!("{path}:{}: {bad}", i + 1));
                     }

@@ -307,3 +307,20 @@ fn a_hundred_thousand_findings() {
         start.elapsed()
     );
 }
+
+#[test]
+fn braces_too_many_are_said_wherever_they_are() {
+    for text in [
+        "}",
+        "}\n",
+        "}}\n",
+        "}\nlet a = 1 m\n",
+        "let a = 1 m\n}\n",
+        "station s {\n}\n}\n",
+    ] {
+        let dir = folder(&[("a.downlead", text)]);
+        let r = run(dir.path(), &["check"]);
+        assert_eq!(r.code, Some(1), "{text:?}");
+        assert!(r.out.contains("[unmatched-brace]"), "{text:?}: {}", r.out);
+    }
+}

@@ -52,11 +52,15 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
     c.accuracy = steps.into();
     c.ratings = ratings.into();
     if c.loss.is_none() && cx.diags.len() == had && !stmt.is_broken() {
-        let d = Diagnostic::new(&codes::MISSING_VALUE, head, format!("Cable `{}` has no loss.", c.name.text))
-            .at("no loss")
-            .help("Give the sheet's table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.")
-            .help("Or two coefficients: `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
-            .help("Or its `construction { … }`.");
+        let d = Diagnostic::new(
+            &codes::MISSING_VALUE,
+            head,
+            format!("Cable `{}` has no loss.", c.name.text),
+        )
+        .at("no loss")
+        .help("Give the sheet's table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.")
+        .help("Or two coefficients: `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
+        .help("Or its `construction { … }`.");
         cx.push(d);
     }
     Some(c)
@@ -74,7 +78,9 @@ fn line<'a>(
     match s.keyword() {
         Some("impedance") => {
             if let Some(v) = cur.val(cx) {
-                c.impedance = cx.positive(&v, Dim::Impedance, "a cable's impedance", "50 ohm").map(|m| m.value);
+                c.impedance = cx
+                    .positive(&v, Dim::Impedance, "a cable's impedance", "50 ohm")
+                    .map(|m| m.value);
             } else {
                 missing(cx, &cur, "an impedance follows", "impedance 50 ohm");
             }
@@ -82,7 +88,11 @@ fn line<'a>(
         Some("velocity") => {
             if let Some(v) = cur.need(cx, "a velocity factor follows", "velocity 0.66") {
                 let v = if v.q.dim == Dim::Percent {
-                    crate::cx::Val { q: downlead_quantity::Quantity::count(v.q.value), half: None, ..v }
+                    crate::cx::Val {
+                        q: downlead_quantity::Quantity::count(v.q.value),
+                        half: None,
+                        ..v
+                    }
                 } else {
                     v
                 };
@@ -91,7 +101,10 @@ fn line<'a>(
                     let d = Diagnostic::new(
                         &codes::IMPOSSIBLE_VALUE,
                         v.loc,
-                        format!("A velocity factor lies between 0.1 and 1; {} cannot be.", number(m.value, 3)),
+                        format!(
+                            "A velocity factor lies between 0.1 and 1; {} cannot be.",
+                            number(m.value, 3)
+                        ),
                     )
                     .at("cannot be");
                     cx.push(d);
@@ -122,14 +135,18 @@ fn line<'a>(
         }
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 1900 V") {
-                c.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "1900 V").map(|m| m.value);
+                c.voltage = cx
+                    .positive(&v, Dim::Voltage, "a working voltage", "1900 V")
+                    .map(|m| m.value);
             }
             // a second group may say where it is from
             return;
         }
         Some("size") => {
             if let Some(v) = cur.need(cx, "the diameter over the jacket follows", "size 10.3 mm") {
-                c.size = cx.positive(&v, Dim::Length, "a cable's size", "10.3 mm").map(|m| m.value);
+                c.size = cx
+                    .positive(&v, Dim::Length, "a cable's size", "10.3 mm")
+                    .map(|m| m.value);
             }
         }
         Some("conductor") => {
@@ -141,7 +158,12 @@ fn line<'a>(
         }
         Some("source") => match cur.string(cx) {
             Some(t) => c.meta.source = Some(t),
-            None => missing(cx, &cur, "the document follows in quotes", "source \"sheet 7, page 2\""),
+            None => missing(
+                cx,
+                &cur,
+                "the document follows in quotes",
+                "source \"sheet 7, page 2\"",
+            ),
         },
         Some(w) => return unknown_statement(cx, s, w, Context::Cable),
         None => return no_keyword(cx, s, Context::Cable),
@@ -184,7 +206,12 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
             let mut cur = Cur::new(row, row.atoms());
             let (Some(f), Some(a)) = (cur.val(cx), cur.val(cx)) else {
                 if !row.is_broken() {
-                    missing(cx, &cur, "a row of a loss table is a frequency and a loss", "100 MHz 4.1 dB/100 m");
+                    missing(
+                        cx,
+                        &cur,
+                        "a row of a loss table is a frequency and a loss",
+                        "100 MHz 4.1 dB/100 m",
+                    );
                 }
                 continue;
             };
@@ -195,7 +222,12 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
                 continue;
             };
             if m.value <= 0.0 {
-                let d = Diagnostic::new(&codes::NEGATIVE_LOSS, a.loc, "A cable's loss is positive dB per length.").at("not positive");
+                let d = Diagnostic::new(
+                    &codes::NEGATIVE_LOSS,
+                    a.loc,
+                    "A cable's loss is positive dB per length.",
+                )
+                .at("not positive");
                 cx.push(d);
                 continue;
             }
@@ -203,9 +235,13 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
                 cur.unexpected(cx, "a loss table", &[]);
             }
             if let Some(other) = points.iter().find(|p| p.0 == hz) {
-                let d = Diagnostic::new(&codes::DUPLICATE_NAME, f.loc, format!("{} stands twice in this table.", frequency(hz)))
-                    .at("again")
-                    .also(other.2, "first here");
+                let d = Diagnostic::new(
+                    &codes::DUPLICATE_NAME,
+                    f.loc,
+                    format!("{} stands twice in this table.", frequency(hz)),
+                )
+                .at("again")
+                .also(other.2, "first here");
                 cx.push(d);
                 continue;
             }
@@ -218,9 +254,18 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
         return;
     }
     let Some(terms) = terms else {
-        if !s.is_broken() && cx.diags.iter().all(|d| d.primary.loc.span.end < s.span().start || d.primary.loc.span.start > s.span().end) {
+        if !s.is_broken()
+            && cx.diags.iter().all(|d| {
+                d.primary.loc.span.end < s.span().start || d.primary.loc.span.start > s.span().end
+            })
+        {
             let cur = Cur::new(s, s.atoms());
-            missing(cx, &cur, "a loss is two coefficients or a table", "loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz");
+            missing(
+                cx,
+                &cur,
+                "a loss is two coefficients or a table",
+                "loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz",
+            );
         }
         return;
     };
@@ -245,7 +290,12 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
     }
     let (k1, k2) = (k1.unwrap_or(0.0), k2.unwrap_or(0.0));
     if k1 < 0.0 || k2 < 0.0 || k1 + k2 <= 0.0 {
-        let d = Diagnostic::new(&codes::NEGATIVE_LOSS, c.loss_loc, "The coefficients of a cable's loss are positive.").at("not positive");
+        let d = Diagnostic::new(
+            &codes::NEGATIVE_LOSS,
+            c.loss_loc,
+            "The coefficients of a cable's loss are positive.",
+        )
+        .at("not positive");
         cx.push(d);
         return;
     }
@@ -265,26 +315,54 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
                 return;
             };
             let plain = crate::cx::Val { upper: None, ..v };
-            let Some(m) = cx.measure(&plain, Dim::Percent, "a cable's accuracy", "5 % k 1") else { return };
-            let shape = v.coverage.filter(|k| *k > 0.0).map_or(Shape::Rectangular, Shape::Coverage);
+            let Some(m) = cx.measure(&plain, Dim::Percent, "a cable's accuracy", "5 % k 1") else {
+                return;
+            };
+            let shape = v
+                .coverage
+                .filter(|k| *k > 0.0)
+                .map_or(Shape::Rectangular, Shape::Coverage);
             // `5 % to 450 MHz` reads as one interval
             if let Some(f) = v.upper.filter(|f| f.dim == Dim::Frequency) {
                 up_to = f.value;
             }
-            u = Some(Tolerance { half_width: m.value.abs(), shape }.standard());
+            u = Some(
+                Tolerance {
+                    half_width: m.value.abs(),
+                    shape,
+                }
+                .standard(),
+            );
             if let Some(f) = v.upper.filter(|f| f.dim != Dim::Frequency) {
-                cx.wrong_kind(&crate::cx::Val { q: f, upper: None, ..v }, &[Dim::Frequency], "the end of an accuracy's range", "450 MHz");
+                cx.wrong_kind(
+                    &crate::cx::Val {
+                        q: f,
+                        upper: None,
+                        ..v
+                    },
+                    &[Dim::Frequency],
+                    "the end of an accuracy's range",
+                    "450 MHz",
+                );
             }
             if cur.eat(cx, "to")
-                && let Some(f) = cur.val(cx).and_then(|f| cx.frequency(&f, "the end of an accuracy's range")) {
-                    up_to = f;
-                }
+                && let Some(f) = cur
+                    .val(cx)
+                    .and_then(|f| cx.frequency(&f, "the end of an accuracy's range"))
+            {
+                up_to = f;
+            }
         }
         while !cur.done() {
             if cur.eat(cx, "shared") {
                 match cur.name(cx) {
                     Some(n) => c.shared = Some(n),
-                    None => missing(cx, &cur, "`shared` is followed by the cause's name", "shared sheet-7"),
+                    None => missing(
+                        cx,
+                        &cur,
+                        "`shared` is followed by the cause's name",
+                        "shared sheet-7",
+                    ),
                 }
             } else if !q.take(cx, &mut cur) {
                 cur.unexpected(cx, "an accuracy", &["shared", "to", "k"]);
@@ -293,7 +371,10 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
         }
     }
     if let Some(u) = u {
-        steps.push(AccuracyStep { up_to_hz: up_to, u_relative: u });
+        steps.push(AccuracyStep {
+            up_to_hz: up_to,
+            u_relative: u,
+        });
     }
 }
 
@@ -310,13 +391,36 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {
         match word {
-            "inner" => k.inner = cx.positive(v, Dim::Length, "the inner conductor's diameter", "2.7 mm")?.value,
-            "outer" => k.outer = cx.positive(v, Dim::Length, "the outer conductor's diameter", "7.2 mm")?.value,
-            "permittivity" => k.permittivity = cx.positive(v, Dim::Count, "the permittivity", "2.3")?.value,
-            "loss-tangent" => k.loss_tangent = cx.measure(v, Dim::Count, "the loss tangent", "0.0002")?.value.max(0.0),
-            "strand" => k.strand = cx.positive(v, Dim::Count, "the strand factor", "1.25")?.value,
+            "inner" => {
+                k.inner = cx
+                    .positive(v, Dim::Length, "the inner conductor's diameter", "2.7 mm")?
+                    .value
+            }
+            "outer" => {
+                k.outer = cx
+                    .positive(v, Dim::Length, "the outer conductor's diameter", "7.2 mm")?
+                    .value
+            }
+            "permittivity" => {
+                k.permittivity = cx.positive(v, Dim::Count, "the permittivity", "2.3")?.value
+            }
+            "loss-tangent" => {
+                k.loss_tangent = cx
+                    .measure(v, Dim::Count, "the loss tangent", "0.0002")?
+                    .value
+                    .max(0.0)
+            }
+            "strand" => {
+                k.strand = cx
+                    .positive(v, Dim::Count, "the strand factor", "1.25")?
+                    .value
+            }
             "braid" => k.braid = cx.positive(v, Dim::Count, "the braid factor", "1.9")?.value,
-            "resistivity" => k.resistivity = cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?.value,
+            "resistivity" => {
+                k.resistivity = cx
+                    .positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
+                    .value
+            }
             _ => return None,
         }
         Some(())
@@ -346,14 +450,33 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
 }
 
 fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
-    let mut w = Wires { diameter: 0.0, spacing: 0.0, permittivity: 1.0, resistivity: COPPER };
+    let mut w = Wires {
+        diameter: 0.0,
+        spacing: 0.0,
+        permittivity: 1.0,
+        resistivity: COPPER,
+    };
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {
         match word {
-            "diameter" => w.diameter = cx.positive(v, Dim::Length, "a wire's diameter", "2 mm")?.value,
-            "spacing" => w.spacing = cx.positive(v, Dim::Length, "the wires' spacing", "150 mm")?.value,
-            "permittivity" => w.permittivity = cx.positive(v, Dim::Count, "the permittivity", "1.1")?.value,
-            "resistivity" => w.resistivity = cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?.value,
+            "diameter" => {
+                w.diameter = cx
+                    .positive(v, Dim::Length, "a wire's diameter", "2 mm")?
+                    .value
+            }
+            "spacing" => {
+                w.spacing = cx
+                    .positive(v, Dim::Length, "the wires' spacing", "150 mm")?
+                    .value
+            }
+            "permittivity" => {
+                w.permittivity = cx.positive(v, Dim::Count, "the permittivity", "1.1")?.value
+            }
+            "resistivity" => {
+                w.resistivity = cx
+                    .positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
+                    .value
+            }
             _ => return None,
         }
         Some(())
@@ -376,7 +499,11 @@ fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
     Some(w)
 }
 
-fn dimensions<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, mut put: impl FnMut(&mut Cx<'a>, &str, &crate::cx::Val) -> Option<()>) {
+fn dimensions<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    mut put: impl FnMut(&mut Cx<'a>, &str, &crate::cx::Val) -> Option<()>,
+) {
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let mut cur = Cur::new(row, row.atoms());
         cur.i = 1;
@@ -384,7 +511,8 @@ fn dimensions<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, mut put: impl FnMut(&mut Cx<'a>,
             no_keyword(cx, row, Context::Construction);
             continue;
         };
-        let known = crate::keywords::keyword(word).is_some_and(|k| k.contexts.contains(&Context::Construction));
+        let known = crate::keywords::keyword(word)
+            .is_some_and(|k| k.contexts.contains(&Context::Construction));
         if !known {
             unknown_statement(cx, row, word, Context::Construction);
             continue;
@@ -396,7 +524,12 @@ fn dimensions<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, mut put: impl FnMut(&mut Cx<'a>,
                     unknown_statement(cx, row, word, Context::Cable);
                 }
             }
-            None => missing(cx, &cur, &format!("`{word}` is followed by its value"), "inner 0.92 mm"),
+            None => missing(
+                cx,
+                &cur,
+                &format!("`{word}` is followed by its value"),
+                "inner 0.92 mm",
+            ),
         }
         if !cur.done() {
             cur.unexpected(cx, "a construction", &[]);

@@ -8,11 +8,17 @@ use super::{declared, ends, no_keyword, part, unknown_statement};
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::{Context, keyword};
 use crate::model::{
-    BandRef, Branch, Chain, Direction, Expect, LimitQuantity, Name, Node, PartKind, Phasing, Read, ReadPower, Step,
+    BandRef, Branch, Chain, Direction, Expect, LimitQuantity, Name, Node, PartKind, Phasing, Read,
+    ReadPower, Step,
 };
 use crate::quals::{Quals, missing, rest};
 
-pub(super) fn chain<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Chain> {
+pub(super) fn chain<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    cur: &mut Cur<'a>,
+    places: &[Name],
+) -> Option<Chain> {
     let name = declared(cx, cur, "a chain", "chain talk-out on 2m transmit { … }")?;
     let loc = cx.loc(stmt.head_span());
     let mut bands = Vec::new();
@@ -32,7 +38,13 @@ pub(super) fn chain<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>, plac
             c.unexpected(cx, "a chain's head", &["transmit", "receive"]);
         }
     }
-    if bands.is_empty() && !stmt.is_broken() && cx.diags.iter().all(|d| !loc.span.touches(d.primary.loc.span.start)) {
+    if bands.is_empty()
+        && !stmt.is_broken()
+        && cx
+            .diags
+            .iter()
+            .all(|d| !loc.span.touches(d.primary.loc.span.start))
+    {
         let d = Diagnostic::new(&codes::MISSING_VALUE, loc, format!("Chain `{}` says on no band.", name.text))
             .at("no band")
             .help("Written for example `chain talk-out on 2m transmit { … }` or `chain what-if on 145.3 MHz { … }`.");
@@ -46,7 +58,14 @@ pub(super) fn chain<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>, plac
             return None;
         }
     };
-    Some(Chain { name, loc, bands: bands.into(), direction, steps: steps.into(), phasing })
+    Some(Chain {
+        name,
+        loc,
+        bands: bands.into(),
+        direction,
+        steps: steps.into(),
+        phasing,
+    })
 }
 
 fn direction_word<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, direction: &mut Option<Direction>) {
@@ -64,13 +83,20 @@ fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
         let text = cx.text(cur.next_span());
         let had = cx.diags.len();
         if let Some(v) = cur.val(cx)
-            && v.q.dim == Dim::Frequency {
-                let loc = v.loc;
-                if let Some(f) = cx.frequency(&v, "a chain's frequency") {
-                    out.push(BandRef::Frequency(f, Name { text: text.into(), loc }));
-                }
-                return;
+            && v.q.dim == Dim::Frequency
+        {
+            let loc = v.loc;
+            if let Some(f) = cx.frequency(&v, "a chain's frequency") {
+                out.push(BandRef::Frequency(
+                    f,
+                    Name {
+                        text: text.into(),
+                        loc,
+                    },
+                ));
             }
+            return;
+        }
         cx.diags.truncate(had);
         cur.i = at;
     }
@@ -80,7 +106,12 @@ fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
     }
 }
 
-fn steps<'a>(cx: &mut Cx<'a>, stmts: impl Iterator<Item = Stmt<'a>>, places: &[Name], phasing: &mut Option<Phasing>) -> Vec<Step> {
+fn steps<'a>(
+    cx: &mut Cx<'a>,
+    stmts: impl Iterator<Item = Stmt<'a>>,
+    places: &[Name],
+    phasing: &mut Option<Phasing>,
+) -> Vec<Step> {
     let mut out = Vec::new();
     for s in stmts {
         let loc = cx.loc(s.head_span());
@@ -110,7 +141,10 @@ fn steps<'a>(cx: &mut Cx<'a>, stmts: impl Iterator<Item = Stmt<'a>>, places: &[N
                 if let Some(k) = part::kind_of(s) {
                     let p = part::part(cx, s, k, places);
                     let branches = branches(cx, s, places, phasing, k == PartKind::Divider);
-                    out.push(Step::Part { part: Box::new(p), branches: branches.into() });
+                    out.push(Step::Part {
+                        part: Box::new(p),
+                        branches: branches.into(),
+                    });
                 } else if s.is_broken() {
                     out.push(Step::Broken(loc));
                 } else if keyword(word).is_some() {
@@ -125,7 +159,14 @@ fn steps<'a>(cx: &mut Cx<'a>, stmts: impl Iterator<Item = Stmt<'a>>, places: &[N
     out
 }
 
-fn tag<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, word: &str, loc: Loc, places: &[Name], phasing: &mut Option<Phasing>) -> Step {
+fn tag<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    word: &str,
+    loc: Loc,
+    places: &[Name],
+    phasing: &mut Option<Phasing>,
+) -> Step {
     let atom = s.atoms()[0].span;
     let (tag, port) = match word.split_once('.') {
         Some((t, p)) => {
@@ -133,8 +174,14 @@ fn tag<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, word: &str, loc: Loc, places: &[Name], 
             let first = downlead_base::Span::new(atom.start, atom.start + at);
             let second = downlead_base::Span::new(atom.start + at + 1, atom.end);
             (
-                Name { text: t.into(), loc: cx.loc(first) },
-                Some(Name { text: p.into(), loc: cx.loc(second) }),
+                Name {
+                    text: t.into(),
+                    loc: cx.loc(first),
+                },
+                Some(Name {
+                    text: p.into(),
+                    loc: cx.loc(second),
+                }),
             )
         }
         None => (cx.name_at(atom), None),
@@ -146,25 +193,42 @@ fn tag<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, word: &str, loc: Loc, places: &[Name], 
         let kinds = PartKind::ALL.iter().map(|k| k.word());
         if let Some(n) = crate::cx::nearest(word, kinds) {
             let at = cx.loc(atom);
-            let d = Diagnostic::new(&codes::UNKNOWN_STATEMENT, at, format!("`{word}` is no statement in a chain."))
-                .at("not known")
-                .help(format!("Did you mean `{n}`?"))
-                .fix(format!("write `{n}`"), at, n)
-                .preferred();
+            let d = Diagnostic::new(
+                &codes::UNKNOWN_STATEMENT,
+                at,
+                format!("`{word}` is no statement in a chain."),
+            )
+            .at("not known")
+            .help(format!("Did you mean `{n}`?"))
+            .fix(format!("write `{n}`"), at, n)
+            .preferred();
             cx.push(d);
             return Step::Broken(loc);
         }
         c.unexpected(cx, "a chain's line, which names one part", &[]);
     }
     let branches = branches(cx, s, places, phasing, true);
-    Step::Use { tag, port, loc, branches: branches.into() }
+    Step::Use {
+        tag,
+        port,
+        loc,
+        branches: branches.into(),
+    }
 }
 
-fn branches<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, places: &[Name], phasing: &mut Option<Phasing>, may: bool) -> Vec<Branch> {
+fn branches<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    places: &[Name],
+    phasing: &mut Option<Phasing>,
+    may: bool,
+) -> Vec<Branch> {
     let mut out: Vec<Branch> = Vec::new();
     for b in s.block().into_iter().flat_map(|b| b.iter()) {
         if b.keyword() != Some("branch") {
-            if s.keyword().is_some_and(|w| part::kind_of(s).is_none() && keyword(w).is_none()) {
+            if s.keyword()
+                .is_some_and(|w| part::kind_of(s).is_none() && keyword(w).is_none())
+            {
                 match b.keyword() {
                     Some(w) => unknown_statement(cx, b, w, Context::Chain),
                     None => no_keyword(cx, b, Context::Chain),
@@ -175,10 +239,17 @@ fn branches<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, places: &[Name], phasing: &mut Opt
         let loc = cx.loc(b.head_span());
         let mut c = Cur::new(b, b.atoms());
         c.i = 1;
-        let name = c.name(cx).map_or_else(|| (out.len() + 1).to_string().into(), |n| n.text);
+        let name = c
+            .name(cx)
+            .map_or_else(|| (out.len() + 1).to_string().into(), |n| n.text);
         rest(cx, b, &mut c, "`branch`");
         if !may {
-            let d = Diagnostic::new(&codes::MISPLACED_STATEMENT, loc, "Only a divider has branches.").at("not here");
+            let d = Diagnostic::new(
+                &codes::MISPLACED_STATEMENT,
+                loc,
+                "Only a divider has branches.",
+            )
+            .at("not here");
             cx.push(d);
             continue;
         }
@@ -189,7 +260,11 @@ fn branches<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, places: &[Name], phasing: &mut Opt
                 Vec::new()
             }
         };
-        out.push(Branch { name, loc, steps: inner.into() });
+        out.push(Branch {
+            name,
+            loc,
+            steps: inner.into(),
+        });
     }
     out
 }
@@ -200,7 +275,10 @@ fn half_db(v: &Val, default: f64) -> f64 {
     match v.half {
         Some((h, _)) => match h.dim {
             Dim::Percent => DB_PER_RELATIVE * h.value,
-            Dim::Power => v.q.watts().map_or(default, |w| DB_PER_RELATIVE * h.value / w),
+            Dim::Power => {
+                v.q.watts()
+                    .map_or(default, |w| DB_PER_RELATIVE * h.value / w)
+            }
             _ => h.value,
         },
         None => default,
@@ -210,7 +288,10 @@ fn half_db(v: &Val, default: f64) -> f64 {
 /// Tolerance that the written digits imply: half a step of the last digit, relative.
 fn digits(cx: &Cx<'_>, v: &Val) -> f64 {
     let text = cx.text(v.loc.span);
-    let number: &str = text.split(|c: char| !(c.is_ascii_digit() || c == '.')).find(|s| !s.is_empty()).unwrap_or("1");
+    let number: &str = text
+        .split(|c: char| !(c.is_ascii_digit() || c == '.'))
+        .find(|s| !s.is_empty())
+        .unwrap_or("1");
     let decimals = number.split_once('.').map_or(0, |(_, d)| d.len());
     0.5 * libm::pow(10.0, -(f64::from(u32::try_from(decimals).unwrap_or(0))))
 }
@@ -224,7 +305,12 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
             cur.i = 1;
             let swr = cur.eat(cx, "swr");
             let Some(v) = cur.val(cx) else {
-                missing(cx, &cur, "what was read follows", "read 16.2 W forward, 2026-07-04 with W1 by QY2TEC");
+                missing(
+                    cx,
+                    &cur,
+                    "what was read follows",
+                    "read 16.2 W forward, 2026-07-04 with W1 by QY2TEC",
+                );
                 return None;
             };
             if swr {
@@ -235,7 +321,10 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                     .into_iter()
                     .find(|k| cur.eat(cx, k.word()));
                 if kind.is_none() && m.is_some() {
-                    let end = Loc::new(v.loc.item, downlead_base::Span::new(v.loc.span.end, v.loc.span.end));
+                    let end = Loc::new(
+                        v.loc.item,
+                        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
+                    );
                     let d = Diagnostic::new(
                         &codes::MISSING_VALUE,
                         v.loc,
@@ -253,14 +342,23 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a reading", &["forward", "reflected", "net", "with", "by", "on"]);
+                cur.unexpected(
+                    cx,
+                    "a reading",
+                    &["forward", "reflected", "net", "with", "by", "on"],
+                );
                 break;
             }
         }
     }
     let (read, v) = value?;
     q.meta.basis = crate::model::Basis::Read;
-    let node = Node::Read { read, own_tolerance: v.half.is_some() || v.upper.is_some(), meta: q.meta, on: q.on.into() };
+    let node = Node::Read {
+        read,
+        own_tolerance: v.half.is_some() || v.upper.is_some(),
+        meta: q.meta,
+        on: q.on.into(),
+    };
     Some(Step::Node(Box::new(node), loc))
 }
 
@@ -271,18 +369,27 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         let mut cur = Cur::new(s, g);
         if n == 0 {
             cur.i = 1;
-            let what = cur.word(cx).filter(|w| matches!(*w, "loss" | "swr" | "erp" | "eirp"));
+            let what = cur
+                .word(cx)
+                .filter(|w| matches!(*w, "loss" | "swr" | "erp" | "eirp"));
             cur.i += usize::from(what.is_some());
             let Some(v) = cur.val(cx) else {
-                missing(cx, &cur, "the expected value follows", "expect 16 W ± 0.3 dB");
+                missing(
+                    cx,
+                    &cur,
+                    "the expected value follows",
+                    "expect 16 W ± 0.3 dB",
+                );
                 return None;
             };
             let step = digits(cx, &v);
             out = match what {
-                Some("loss") => cx.loss(&v, "an expected loss").map(|(m, _)| Expect::Loss(m.value, half_db(&v, step))),
-                Some("swr") => cx.swr(&v).map(|m| {
-                    Expect::Swr(m.value, v.half.map_or(step, |(h, _)| h.value))
-                }),
+                Some("loss") => cx
+                    .loss(&v, "an expected loss")
+                    .map(|(m, _)| Expect::Loss(m.value, half_db(&v, step))),
+                Some("swr") => cx
+                    .swr(&v)
+                    .map(|m| Expect::Swr(m.value, v.half.map_or(step, |(h, _)| h.value))),
                 other => {
                     let quantity = match other {
                         Some("eirp") => Some(LimitQuantity::Eirp),
@@ -292,14 +399,19 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                     // a tolerance from the digits: half a unit of the last one
                     let number = downlead_quantity::unit;
                     let scale = v.unit.map_or(1.0, |u| number(u).to_base(1.0));
-                    cx.power(&v, "an expected power", "16 W ± 0.3 dB").map(|m: Measure| {
-                        let relative = if v.q.dim == Dim::Power { step * scale / m.value } else { step / DB_PER_RELATIVE };
-                        let half = half_db(&v, DB_PER_RELATIVE * relative);
-                        match quantity {
-                            Some(q) => Expect::Radiated(q, m.value, half),
-                            None => Expect::Power(m.value, half),
-                        }
-                    })
+                    cx.power(&v, "an expected power", "16 W ± 0.3 dB")
+                        .map(|m: Measure| {
+                            let relative = if v.q.dim == Dim::Power {
+                                step * scale / m.value
+                            } else {
+                                step / DB_PER_RELATIVE
+                            };
+                            let half = half_db(&v, DB_PER_RELATIVE * relative);
+                            match quantity {
+                                Some(q) => Expect::Radiated(q, m.value, half),
+                                None => Expect::Power(m.value, half),
+                            }
+                        })
                 }
             };
         }
@@ -310,7 +422,15 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
             }
         }
     }
-    out.map(|expect| Step::Node(Box::new(Node::Expect { expect, on: q.on.into() }), loc))
+    out.map(|expect| {
+        Step::Node(
+            Box::new(Node::Expect {
+                expect,
+                on: q.on.into(),
+            }),
+            loc,
+        )
+    })
 }
 
 fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
@@ -322,28 +442,44 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         if n == 0 {
             cur.i = 1;
             let Some(v) = cur.val(cx) else {
-                missing(cx, &cur, "the limit follows", "limit 30 W erp, \"licence clause 4\"");
+                missing(
+                    cx,
+                    &cur,
+                    "the limit follows",
+                    "limit 30 W erp, \"licence clause 4\"",
+                );
                 return None;
             };
             value = cx.power(&v, "a limit", "30 W erp").map(|m| (m, v));
         }
         while !cur.done() {
-            let q_word = [LimitQuantity::Erp, LimitQuantity::Eirp, LimitQuantity::Output]
-                .into_iter()
-                .find(|k| cur.eat(cx, k.word()));
+            let q_word = [
+                LimitQuantity::Erp,
+                LimitQuantity::Eirp,
+                LimitQuantity::Output,
+            ]
+            .into_iter()
+            .find(|k| cur.eat(cx, k.word()));
             if q_word.is_some() {
                 quantity = q_word;
             } else if let Some(k) = ends::power_kind(cx, &mut cur) {
                 kind = Some(k);
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a limit", &["erp", "eirp", "output", "pep", "carrier", "mean", "on"]);
+                cur.unexpected(
+                    cx,
+                    "a limit",
+                    &["erp", "eirp", "output", "pep", "carrier", "mean", "on"],
+                );
                 break;
             }
         }
     }
     let (m, v) = value?;
     let Some(quantity) = quantity else {
-        let end = Loc::new(v.loc.item, downlead_base::Span::new(v.loc.span.end, v.loc.span.end));
+        let end = Loc::new(
+            v.loc.item,
+            downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
+        );
         let w = downlead_quantity::power(m.value);
         let d = Diagnostic::new(
             &codes::LIMIT_WITHOUT_KIND,
@@ -358,11 +494,21 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         return None;
     };
     if q.meta.source.is_none() && !s.is_broken() {
-        let d = Diagnostic::new(&codes::LIMIT_WITHOUT_SOURCE, loc, "This limit names no document or clause.")
-            .at("where is it written?")
-            .help("Add it in quotes: `limit 30 W erp, \"licence clause 4\"`.");
+        let d = Diagnostic::new(
+            &codes::LIMIT_WITHOUT_SOURCE,
+            loc,
+            "This limit names no document or clause.",
+        )
+        .at("where is it written?")
+        .help("Add it in quotes: `limit 30 W erp, \"licence clause 4\"`.");
         cx.push(d);
     }
-    let node = Node::Limit { quantity, watts: m.value, kind, source: q.meta.source, on: q.on.into() };
+    let node = Node::Limit {
+        quantity,
+        watts: m.value,
+        kind,
+        source: q.meta.source,
+        on: q.on.into(),
+    };
     Some(Step::Node(Box::new(node), loc))
 }

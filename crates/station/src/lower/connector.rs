@@ -10,7 +10,11 @@ use crate::keywords::Context;
 use crate::model::{Basis, Connector, ConnectorLoss, Meta};
 use crate::quals::{Quals, missing};
 
-pub(super) fn connector<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Connector> {
+pub(super) fn connector<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    cur: &mut Cur<'a>,
+) -> Option<Connector> {
     let name = declared(cx, cur, "a connector", "connector n-pair { … }")?;
     let mut c = Connector {
         name,
@@ -54,12 +58,10 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
             Some(n) => c.families = Some((n.text.clone(), n.text)),
             None => missing(cx, &cur, "the connector family follows", "family n"),
         },
-        Some("joins") => {
-            match two_names(cx, s, &mut cur) {
-                Some(pair) => c.families = Some(pair),
-                None => missing(cx, &cur, "an adapter joins two families", "joins n to uhf"),
-            }
-        }
+        Some("joins") => match two_names(cx, s, &mut cur) {
+            Some(pair) => c.families = Some(pair),
+            None => missing(cx, &cur, "an adapter joins two families", "joins n to uhf"),
+        },
         Some("bump") => {
             let (z, l) = (cur.val(cx), cur.val(cx));
             if let (Some(z), Some(l)) = (z, l) {
@@ -69,7 +71,12 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
                     c.bump = Some((z.value, l.value));
                 }
             } else {
-                missing(cx, &cur, "a bump is an impedance and an electrical length", "bump 33.3 ohm 49.0 mm");
+                missing(
+                    cx,
+                    &cur,
+                    "a bump is an impedance and an electrical length",
+                    "bump 33.3 ohm 49.0 mm",
+                );
             }
         }
         Some("limit") => {
@@ -79,7 +86,9 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
         }
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
-                c.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
+                c.voltage = cx
+                    .positive(&v, Dim::Voltage, "a working voltage", "500 V")
+                    .map(|m| m.value);
             }
         }
         Some("rating") => {
@@ -88,7 +97,12 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
         }
         Some("source") => match cur.string(cx) {
             Some(t) => c.meta.source = Some(t),
-            None => missing(cx, &cur, "the document follows in quotes", "source \"IEC 61169-16\""),
+            None => missing(
+                cx,
+                &cur,
+                "the document follows in quotes",
+                "source \"IEC 61169-16\"",
+            ),
         },
         Some(w) => return unknown_statement(cx, s, w, Context::Connector),
         None => return no_keyword(cx, s, Context::Connector),
@@ -125,10 +139,20 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
     if let Some((h, shape)) = v.half {
         match h.dim {
             Dim::Percent => {
-                u.0 = Tolerance { half_width: h.value, shape }.standard();
+                u.0 = Tolerance {
+                    half_width: h.value,
+                    shape,
+                }
+                .standard();
                 plain.half = None;
             }
-            Dim::Decibel => u.1 = Tolerance { half_width: h.value, shape }.standard(),
+            Dim::Decibel => {
+                u.1 = Tolerance {
+                    half_width: h.value,
+                    shape,
+                }
+                .standard()
+            }
             _ => {}
         }
     }
@@ -136,12 +160,21 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
         let (lo, hi) = (v.q.value, up.value);
         let mid = 0.5 * (lo + hi);
         if mid > 0.0 && up.dim == Dim::Decibel {
-            u.0 = Tolerance { half_width: 0.5 * (hi - lo).abs() / mid, shape: Shape::Rectangular }.standard();
-            plain.q = Quantity { value: mid, dim: v.q.dim };
+            u.0 = Tolerance {
+                half_width: 0.5 * (hi - lo).abs() / mid,
+                shape: Shape::Rectangular,
+            }
+            .standard();
+            plain.q = Quantity {
+                value: mid,
+                dim: v.q.dim,
+            };
             plain.upper = None;
         }
     }
-    let Some((m, _)) = cx.loss(&plain, "a connector's loss") else { return };
+    let Some((m, _)) = cx.loss(&plain, "a connector's loss") else {
+        return;
+    };
     c.u = u;
     c.loss = Some(match q.at_frequency {
         Some(f) => {
@@ -169,7 +202,8 @@ fn two_names<'a>(cx: &Cx<'a>, s: Stmt<'a>, cur: &mut Cur<'a>) -> Option<(Box<str
     let atom = cur.peek()?;
     let value = s.value(*atom)?;
     let (a, b) = (cx.text(value.expr().span()), cx.text(value.upper()?.span()));
-    let plain = |t: &str| !t.is_empty() && !t.contains(|c: char| c.is_whitespace() || "±()+*/".contains(c));
+    let plain =
+        |t: &str| !t.is_empty() && !t.contains(|c: char| c.is_whitespace() || "±()+*/".contains(c));
     if !plain(a) || !plain(b) {
         return None;
     }

@@ -27,8 +27,18 @@ impl Draft {
     /// The finished device. A plain path becomes a port without a name.
     pub(super) fn finish(mut self, head: Name) -> Device {
         if !self.loss.is_empty() || (self.ports.is_empty() && !self.passes.is_empty()) {
-            let name = Name { text: "".into(), loc: head.loc };
-            self.ports.insert(0, Port { name, loss: self.loss.into(), passes: self.passes.into() });
+            let name = Name {
+                text: "".into(),
+                loc: head.loc,
+            };
+            self.ports.insert(
+                0,
+                Port {
+                    name,
+                    loss: self.loss.into(),
+                    passes: self.passes.into(),
+                },
+            );
         }
         self.device.ports = self.ports.into();
         self.device.swr = self.swr.into();
@@ -38,7 +48,12 @@ impl Draft {
 }
 
 /// A loss with what follows it in the same statement, beginning at the cursor of group 0.
-pub(super) fn loss_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, what: &str) -> Option<(Figure, Vec<(f64, f64)>)> {
+pub(super) fn loss_figure<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+    what: &str,
+) -> Option<(Figure, Vec<(f64, f64)>)> {
     let mut q = Quals::default();
     let mut passes = Vec::new();
     let mut value = None;
@@ -61,7 +76,13 @@ pub(super) fn loss_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, what: &
                     None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
                 }
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, what, &["on", "passes", "sheet", "read", "typical", "maximum", "guess"]);
+                cur.unexpected(
+                    cx,
+                    what,
+                    &[
+                        "on", "passes", "sheet", "read", "typical", "maximum", "guess",
+                    ],
+                );
                 break;
             }
         }
@@ -87,19 +108,39 @@ fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let mut cur = Cur::new(row, row.atoms());
         let (Some(f), Some(a)) = (cur.val(cx), cur.val(cx)) else {
-            missing(cx, &cur, "a row of the table is a frequency and a loss", "145 MHz 0.5 dB");
+            missing(
+                cx,
+                &cur,
+                "a row of the table is a frequency and a loss",
+                "145 MHz 0.5 dB",
+            );
             continue;
         };
-        let (Some(hz), Some((m, percent))) = (cx.frequency(&f, "a table's frequency"), cx.loss(&a, what)) else { continue };
+        let (Some(hz), Some((m, percent))) =
+            (cx.frequency(&f, "a table's frequency"), cx.loss(&a, what))
+        else {
+            continue;
+        };
         if !cur.done() {
             cur.unexpected(cx, "a loss table", &[]);
         }
         if out.iter().any(|o| o.when == When::At(hz)) {
-            let d = Diagnostic::new(&codes::DUPLICATE_NAME, f.loc, "This frequency stands twice in the table.").at("again");
+            let d = Diagnostic::new(
+                &codes::DUPLICATE_NAME,
+                f.loc,
+                "This frequency stands twice in the table.",
+            )
+            .at("again");
             cx.push(d);
             continue;
         }
-        out.push(Figure { when: When::At(hz), value: m, meta: q.meta.clone().into(), loc: a.loc, percent });
+        out.push(Figure {
+            when: When::At(hz),
+            value: m,
+            meta: q.meta.clone().into(),
+            loc: a.loc,
+            percent,
+        });
     }
     out.sort_by(|a, b| match (&a.when, &b.when) {
         (When::At(x), When::At(y)) => x.total_cmp(y),
@@ -109,7 +150,12 @@ fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
 }
 
 /// An SWR or return loss with its qualifiers; return loss becomes an SWR.
-pub(super) fn swr_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, return_loss: bool) -> Option<Figure> {
+pub(super) fn swr_figure<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+    return_loss: bool,
+) -> Option<Figure> {
     let mut q = Quals::default();
     let mut value = None;
     for (n, g) in s.groups().enumerate() {
@@ -117,10 +163,24 @@ pub(super) fn swr_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, return_l
         if n == 0 {
             cur.i = skip;
             let Some(v) = cur.val(cx) else {
-                missing(cx, &cur, "a figure follows", if return_loss { "return-loss 20 dB" } else { "swr 1.3" });
+                missing(
+                    cx,
+                    &cur,
+                    "a figure follows",
+                    if return_loss {
+                        "return-loss 20 dB"
+                    } else {
+                        "swr 1.3"
+                    },
+                );
                 return None;
             };
-            value = if return_loss { return_loss_to_swr(cx, &v) } else { cx.swr(&v) }.map(|m| (m, v.loc));
+            value = if return_loss {
+                return_loss_to_swr(cx, &v)
+            } else {
+                cx.swr(&v)
+            }
+            .map(|m| (m, v.loc));
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
@@ -156,11 +216,25 @@ pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<
 /// Figures of a device that contradict each other.
 pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
     for p in &d.ports {
-        let port = if p.name.text.is_empty() { String::new() } else { format!(".{}", p.name.text) };
-        twice(cx, &format!("The loss of `{who}{port}`"), &p.loss, downlead_quantity::db);
+        let port = if p.name.text.is_empty() {
+            String::new()
+        } else {
+            format!(".{}", p.name.text)
+        };
+        twice(
+            cx,
+            &format!("The loss of `{who}{port}`"),
+            &p.loss,
+            downlead_quantity::db,
+        );
     }
     twice(cx, &format!("The SWR of `{who}`"), &d.swr, swr_words);
-    twice(cx, &format!("The gain of `{who}`"), &d.gain, downlead_quantity::db);
+    twice(
+        cx,
+        &format!("The gain of `{who}`"),
+        &d.gain,
+        downlead_quantity::db,
+    );
 }
 
 /// An SWR in figures.
@@ -197,7 +271,9 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         Some("rating") => d.device.rating = rating(cx, s, 1).map(Box::new),
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
-                d.device.voltage = cx.positive(&v, Dim::Voltage, "a working voltage", "500 V").map(|m| m.value);
+                d.device.voltage = cx
+                    .positive(&v, Dim::Voltage, "a working voltage", "500 V")
+                    .map(|m| m.value);
             }
         }
         Some("passes") => match cur.val(cx) {
@@ -209,7 +285,9 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             cur.eat(cx, "figure");
             d.device.noise_figure = noise_figure(cx, &mut cur);
         }
-        Some("excess") => d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| Box::new(f.0)),
+        Some("excess") => {
+            d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| Box::new(f.0))
+        }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
                 d.device.ways = ways(cx, &v);
@@ -222,13 +300,21 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("source") => match cur.string(cx) {
             Some(t) => d.meta.source = Some(t),
-            None => missing(cx, &cur, "the document follows in quotes", "source \"IS-2 p. 3\""),
+            None => missing(
+                cx,
+                &cur,
+                "the document follows in quotes",
+                "source \"IS-2 p. 3\"",
+            ),
         },
         Some(w) => unknown_statement(cx, s, w, Context::Device),
         None => no_keyword(cx, s, Context::Device),
     }
     let _ = kind;
-    if matches!(s.keyword(), Some("isolation" | "voltage" | "passes" | "noise" | "ways" | "coupled" | "source")) {
+    if matches!(
+        s.keyword(),
+        Some("isolation" | "voltage" | "passes" | "noise" | "ways" | "coupled" | "source")
+    ) {
         rest(cx, s, &mut cur, "a device");
     }
 }
@@ -237,9 +323,21 @@ fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize
     let figures = if s.block().is_some() {
         Some((loss_table(cx, s, "a port's loss"), Vec::new()))
     } else {
-        loss_figure(cx, s, skip, if what == "a port" { "a port's loss" } else { "a leg's loss" }).map(|(f, p)| (vec![f], p))
+        loss_figure(
+            cx,
+            s,
+            skip,
+            if what == "a port" {
+                "a port's loss"
+            } else {
+                "a leg's loss"
+            },
+        )
+        .map(|(f, p)| (vec![f], p))
     };
-    let Some((figures, passes)) = figures else { return };
+    let Some((figures, passes)) = figures else {
+        return;
+    };
     // one line a band: further lines of the same name add figures
     if let Some(p) = d.ports.iter_mut().find(|p| p.name.text == name.text) {
         let mut l = std::mem::take(&mut p.loss).into_vec();
@@ -249,7 +347,11 @@ fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize
         b.extend(passes);
         p.passes = b.into();
     } else {
-        d.ports.push(Port { name, loss: figures.into(), passes: passes.into() });
+        d.ports.push(Port {
+            name,
+            loss: figures.into(),
+            passes: passes.into(),
+        });
     }
 }
 
@@ -262,7 +364,9 @@ pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Opti
         if n == 0 {
             cur.i = skip;
             let v = cur.need(cx, "a gain follows", "gain 13 dB")?;
-            value = cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB").map(|m| (m, v.loc));
+            value = cx
+                .measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB")
+                .map(|m| (m, v.loc));
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
@@ -290,17 +394,31 @@ pub(super) fn noise_figure<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64
 pub(super) fn ways(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<u32> {
     let m = cx.measure(v, Dim::Count, "a number of branches", "2 way")?;
     if m.value.fract() == 0.0 && (2.0..=64.0).contains(&m.value) {
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "checked to be 2 to 64")]
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "checked to be 2 to 64"
+        )]
         return Some(m.value as u32);
     }
-    let d = Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A divider has 2 to 64 branches.").at("cannot be");
+    let d = Diagnostic::new(
+        &codes::IMPOSSIBLE_VALUE,
+        v.loc,
+        "A divider has 2 to 64 branches.",
+    )
+    .at("cannot be");
     cx.push(d);
     None
 }
 
 /// `device NAME "title" { kind KIND … }`.
 pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<DeviceClass> {
-    let name = declared(cx, cur, "a device", "device protector-gas { kind protector; loss 0.1 dB to 0.2 dB }")?;
+    let name = declared(
+        cx,
+        cur,
+        "a device",
+        "device protector-gas { kind protector; loss 0.1 dB to 0.2 dB }",
+    )?;
     let title = cur.string(cx);
     let mut kind = None;
     let mut draft = Draft::default();
@@ -331,5 +449,12 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
     }
     let device = draft.finish(name.clone());
     contradictions(cx, &device, &name.text);
-    Some(DeviceClass { name, title, kind, device, meta, built_in: cx.built_in })
+    Some(DeviceClass {
+        name,
+        title,
+        kind,
+        device,
+        meta,
+        built_in: cx.built_in,
+    })
 }

@@ -8,12 +8,16 @@ use super::device::{noise_figure, return_loss_to_swr, swr_figure, swr_words};
 use super::{no_keyword, rating, share, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
-use crate::model::{Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When};
+use crate::model::{
+    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When,
+};
 use crate::quals::{Quals, missing, rest, twice};
 
 /// The power kind at the cursor.
 pub(super) fn power_kind<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<PowerKind> {
-    [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean].into_iter().find(|&k| cur.eat(cx, k.word()))
+    [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean]
+        .into_iter()
+        .find(|&k| cur.eat(cx, k.word()))
 }
 
 fn mode<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<Mode> {
@@ -33,8 +37,26 @@ fn mode<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<Mode> {
 }
 
 const TRANSMITTER_WORDS: &[&str] = &[
-    "carrier", "pep", "mean", "fm", "data", "cw", "ssb", "ssb-processed", "am", "duty", "keyed", "foldback", "on",
-    "read", "rated", "displayed", "guess", "sheet", "power", "mode",
+    "carrier",
+    "pep",
+    "mean",
+    "fm",
+    "data",
+    "cw",
+    "ssb",
+    "ssb-processed",
+    "am",
+    "duty",
+    "keyed",
+    "foldback",
+    "on",
+    "read",
+    "rated",
+    "displayed",
+    "guess",
+    "sheet",
+    "power",
+    "mode",
 ];
 
 /// A qualifier that only transmitters have.
@@ -61,14 +83,25 @@ fn transmitter_word<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, t: &mut Transmitter)
         cur.eat(cx, "swr");
         match cur.val(cx) {
             Some(v) => t.foldback_swr = cx.swr(&v).map(|m| m.value),
-            None => missing(cx, cur, "`foldback` is followed by an SWR", "foldback swr 2"),
+            None => missing(
+                cx,
+                cur,
+                "`foldback` is followed by an SWR",
+                "foldback swr 2",
+            ),
         }
         return true;
     }
     false
 }
 
-fn power_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, t: &mut Transmitter, powers: &mut Vec<(Figure, Option<PowerKind>)>) -> Meta {
+fn power_line<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+    t: &mut Transmitter,
+    powers: &mut Vec<(Figure, Option<PowerKind>)>,
+) -> Meta {
     let mut q = Quals::default();
     let mut value = None;
     let mut kind = None;
@@ -77,8 +110,14 @@ fn power_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, t: &mut Transmitter
         if n == 0 {
             cur.i = skip;
             match cur.val(cx) {
-                Some(v) => value = cx.power(&v, "a transmitter's power", "32 W").map(|m| (m, v.loc)),
-                None if s.keyword() == Some("power") => missing(cx, &cur, "a power follows", "power 32 W carrier on 2m"),
+                Some(v) => {
+                    value = cx
+                        .power(&v, "a transmitter's power", "32 W")
+                        .map(|m| (m, v.loc))
+                }
+                None if s.keyword() == Some("power") => {
+                    missing(cx, &cur, "a power follows", "power 32 W carrier on 2m")
+                }
                 None => {}
             }
         }
@@ -118,7 +157,11 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
                     if c.done() {
                         missing(cx, &c, "the mode follows", "mode fm");
                     }
-                    c.unexpected(cx, "`mode`", &["fm", "data", "cw", "ssb", "ssb-processed", "am"]);
+                    c.unexpected(
+                        cx,
+                        "`mode`",
+                        &["fm", "data", "cw", "ssb", "ssb-processed", "am"],
+                    );
                     continue;
                 }
                 rest(cx, s, &mut c, "`mode`");
@@ -133,7 +176,12 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
     }
     if powers.is_empty() && cx.diags.len() == had && !stmt.is_broken() {
         let cur = Cur::new(stmt, stmt.atoms());
-        missing(cx, &cur, "a transmitter needs its power", "transmitter TX1 32 W carrier, fm");
+        missing(
+            cx,
+            &cur,
+            "a transmitter needs its power",
+            "transmitter TX1 32 W carrier, fm",
+        );
     }
     // a kind said once holds for all
     if let Some(k) = powers.iter().find_map(|p| p.1) {
@@ -141,7 +189,12 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
             p.1 = p.1.or(Some(k));
         }
     }
-    twice(cx, "The power of this transmitter", powers.iter().map(|p| &p.0), downlead_quantity::power);
+    twice(
+        cx,
+        "The power of this transmitter",
+        powers.iter().map(|p| &p.0),
+        downlead_quantity::power,
+    );
     t.power = powers.into();
     (t, meta)
 }
@@ -195,13 +248,16 @@ fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<downlead_quantity:
     match v.q.dim {
         Dim::Level => cx.measure(v, Dim::Level, "a sensitivity", "-119 dBm"),
         // microvolts across 50 ohm (potential difference), the usual way sheets give it
-        Dim::Voltage if v.q.value > 0.0 => Some(downlead_quantity::Measure::exact(downlead_quantity::w_to_dbm(
-            v.q.value * v.q.value / 50.0,
-        ))),
-        Dim::Power => cx.power(v, "a sensitivity", "-119 dBm").map(|m| downlead_quantity::Measure {
-            value: downlead_quantity::w_to_dbm(m.value),
-            u: m.u,
-        }),
+        Dim::Voltage if v.q.value > 0.0 => Some(downlead_quantity::Measure::exact(
+            downlead_quantity::w_to_dbm(v.q.value * v.q.value / 50.0),
+        )),
+        Dim::Power => {
+            cx.power(v, "a sensitivity", "-119 dBm")
+                .map(|m| downlead_quantity::Measure {
+                    value: downlead_quantity::w_to_dbm(m.value),
+                    u: m.u,
+                })
+        }
         _ => {
             cx.wrong_kind(v, &[Dim::Level, Dim::Voltage], "a sensitivity", "-119 dBm");
             None
@@ -210,7 +266,12 @@ fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<downlead_quantity:
 }
 
 /// An antenna (or a load, which has no gain).
-pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bool) -> (Antenna, Meta) {
+pub(super) fn antenna<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    skip: usize,
+    load: bool,
+) -> (Antenna, Meta) {
     let mut a = Antenna::default();
     let (mut gains, mut swrs, mut impedances) = (Vec::new(), Vec::new(), Vec::new());
     let mut q = Quals::default();
@@ -234,32 +295,57 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
                 }
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3")
-                    && let Some(m) = cx.swr(&v) {
-                        swrs.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
-                    }
+                    && let Some(m) = cx.swr(&v)
+                {
+                    swrs.push(Figure {
+                        when: When::Always,
+                        value: m,
+                        meta: crate::model::About::default(),
+                        loc: v.loc,
+                        percent: false,
+                    });
+                }
             } else if cur.eat(cx, "return-loss") {
                 if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB")
-                    && let Some(m) = return_loss_to_swr(cx, &v) {
-                        swrs.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
-                    }
+                    && let Some(m) = return_loss_to_swr(cx, &v)
+                {
+                    swrs.push(Figure {
+                        when: When::Always,
+                        value: m,
+                        meta: crate::model::About::default(),
+                        loc: v.loc,
+                        percent: false,
+                    });
+                }
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    a.rating = cx.power(&v, "a rating", "300 W").map(|m| crate::model::Rating {
-                        watts: m.value,
-                        at_hz: None,
-                        ambient_c: 40.0,
-                        conductor_c: 80.0,
-                        temperatures_stated: false,
-                        loc: v.loc,
-                    });
+                    a.rating = cx
+                        .power(&v, "a rating", "300 W")
+                        .map(|m| crate::model::Rating {
+                            watts: m.value,
+                            at_hz: None,
+                            ambient_c: 40.0,
+                            conductor_c: 80.0,
+                            temperatures_stated: false,
+                            loc: v.loc,
+                        });
                 }
             } else if !q.take(cx, &mut cur) {
                 let words: &[&str] = if load {
                     &["swr", "return-loss", "rating", "on"]
                 } else {
-                    &["realized", "swr", "return-loss", "height", "rating", "on", "sheet", "read"]
+                    &[
+                        "realized",
+                        "swr",
+                        "return-loss",
+                        "height",
+                        "rating",
+                        "on",
+                        "sheet",
+                        "read",
+                    ]
                 };
                 cur.unexpected(cx, if load { "a load" } else { "an antenna" }, words);
                 break;
@@ -268,13 +354,20 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
     }
     let meta = q.meta.clone();
     if let Some((m, dipole, loc, realized)) = first_gain {
-        gains.push(Gain { figure: q.figure(m, loc, false), dipole, realized, directivity: false });
+        gains.push(Gain {
+            figure: q.figure(m, loc, false),
+            dipole,
+            realized,
+            directivity: false,
+        });
     }
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         let mut cur = Cur::new(s, super::first_group(s));
         cur.i = 1;
         match s.keyword() {
-            Some(w @ ("gain" | "directivity")) if !load => gains.extend(gain(cx, s, w == "directivity")),
+            Some(w @ ("gain" | "directivity")) if !load => {
+                gains.extend(gain(cx, s, w == "directivity"))
+            }
             Some("swr") => swrs.extend(swr_figure(cx, s, 1, false)),
             Some("return-loss") => swrs.extend(swr_figure(cx, s, 1, true)),
             Some("impedance") => impedances.extend(impedance(cx, s)),
@@ -294,8 +387,22 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
         }
     }
     let dbi = |g: f64| format!("{} dBi", downlead_quantity::number(g, 2));
-    twice(cx, "The gain of this antenna", gains.iter().map(|g| &g.figure), dbi);
-    twice(cx, if load { "The SWR of this load" } else { "The SWR of this antenna" }, &swrs, swr_words);
+    twice(
+        cx,
+        "The gain of this antenna",
+        gains.iter().map(|g| &g.figure),
+        dbi,
+    );
+    twice(
+        cx,
+        if load {
+            "The SWR of this load"
+        } else {
+            "The SWR of this antenna"
+        },
+        &swrs,
+        swr_words,
+    );
     a.gain = gains.into();
     a.swr = swrs.into();
     a.impedance = impedances.into();
@@ -304,13 +411,25 @@ pub(super) fn antenna<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, load: bo
 
 /// `load DL1 300 W`: a load has no figure of its own in front.
 fn load_value(cx: &mut Cx<'_>, v: &crate::cx::Val) {
-    let mut d = Diagnostic::new(&codes::WRONG_UNIT, v.loc, "A load has no power or gain of its own; what it may carry is its rating.")
-        .at("not here")
-        .help("Written for example `load DL1, return-loss 30 dB, rating 300 W`.");
+    let mut d = Diagnostic::new(
+        &codes::WRONG_UNIT,
+        v.loc,
+        "A load has no power or gain of its own; what it may carry is its rating.",
+    )
+    .at("not here")
+    .help("Written for example `load DL1, return-loss 30 dB, rating 300 W`.");
     if v.q.watts().is_some() {
-        let before = cx.text(downlead_base::Span::new(0, v.loc.span.start)).trim_end().len();
-        let gap = downlead_base::Span::new(u32::try_from(before).unwrap_or(v.loc.span.start), v.loc.span.start);
-        d = d.fix("make it the rating", cx.loc(gap), ", rating ").preferred();
+        let before = cx
+            .text(downlead_base::Span::new(0, v.loc.span.start))
+            .trim_end()
+            .len();
+        let gap = downlead_base::Span::new(
+            u32::try_from(before).unwrap_or(v.loc.span.start),
+            v.loc.span.start,
+        );
+        d = d
+            .fix("make it the rating", cx.loc(gap), ", rating ")
+            .preferred();
     }
     cx.push(d);
 }
@@ -339,7 +458,12 @@ fn gain<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, directivity: bool) -> Option<Gain> {
         }
     }
     let (m, dipole, loc) = value?;
-    Some(Gain { figure: q.figure(m, loc, false), dipole, realized, directivity })
+    Some(Gain {
+        figure: q.figure(m, loc, false),
+        dipole,
+        realized,
+        directivity,
+    })
 }
 
 fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
@@ -350,18 +474,34 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
         if n == 0 {
             cur.i = 1;
             let Some(v) = cur.val(cx) else {
-                missing(cx, &cur, "a resistance follows", "impedance 12 ohm with reactance -900 ohm on 80m");
+                missing(
+                    cx,
+                    &cur,
+                    "a resistance follows",
+                    "impedance 12 ohm with reactance -900 ohm on 80m",
+                );
                 return None;
             };
-            r = cx.positive(&v, Dim::Impedance, "a feed-point resistance", "12 ohm").map(|m| (m, v.loc));
+            r = cx
+                .positive(&v, Dim::Impedance, "a feed-point resistance", "12 ohm")
+                .map(|m| (m, v.loc));
         }
         while !cur.done() {
             let at = cur.i;
             cur.eat(cx, "with");
             if cur.eat(cx, "reactance") {
                 match cur.val(cx) {
-                    Some(v) => x = cx.measure(&v, Dim::Impedance, "a reactance", "-900 ohm")?.value,
-                    None => missing(cx, &cur, "`reactance` is followed by ohms", "with reactance -900 ohm"),
+                    Some(v) => {
+                        x = cx
+                            .measure(&v, Dim::Impedance, "a reactance", "-900 ohm")?
+                            .value
+                    }
+                    None => missing(
+                        cx,
+                        &cur,
+                        "`reactance` is followed by ohms",
+                        "with reactance -900 ohm",
+                    ),
                 }
                 continue;
             }
@@ -373,7 +513,10 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
         }
     }
     let (m, loc) = r?;
-    Some(Impedance { resistance: q.figure(m, loc, false), reactance: x })
+    Some(Impedance {
+        resistance: q.figure(m, loc, false),
+        reactance: x,
+    })
 }
 
 fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<downlead_quantity::Measure> {
@@ -388,7 +531,10 @@ fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<downlead_quantity::M
     if cur.eat(cx, "agl") {
         return Some(m);
     }
-    let end = downlead_base::Loc::new(v.loc.item, downlead_base::Span::new(v.loc.span.end, v.loc.span.end));
+    let end = downlead_base::Loc::new(
+        v.loc.item,
+        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
+    );
     let found = cur.word(cx).map(str::to_owned);
     if matches!(found.as_deref(), Some("amsl" | "haat")) {
         cur.i += 1;
@@ -402,10 +548,14 @@ fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<downlead_quantity::M
         cx.push(d);
         return None;
     }
-    let d = Diagnostic::new(&codes::HEIGHT_WITHOUT_DATUM, v.loc, "A height above what? Above ground is `agl`.")
-        .at("no datum")
-        .fix("write `agl`", end, " agl")
-        .preferred();
+    let d = Diagnostic::new(
+        &codes::HEIGHT_WITHOUT_DATUM,
+        v.loc,
+        "A height above what? Above ground is `agl`.",
+    )
+    .at("no datum")
+    .fix("write `agl`", end, " agl")
+    .preferred();
     cx.push(d);
     None
 }

@@ -31,7 +31,12 @@ pub struct Lowered {
 /// Lowers one item with the named values of its scope.
 #[must_use]
 pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
-    let mut cx = Cx { item, lets, diags: Vec::new(), built_in };
+    let mut cx = Cx {
+        item,
+        lets,
+        diags: Vec::new(),
+        built_in,
+    };
     let mut statements = item.statements();
     let meaning = match statements.next() {
         Some(stmt) => meaning(&mut cx, stmt),
@@ -39,7 +44,10 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     };
     for s in statements {
         // a line of its own inside no block: the syntax has said so
-        if item.text()[..s.head_span().start as usize].trim_end_matches([' ', '\t']).ends_with(['\n', '\r']) {
+        if item.text()[..s.head_span().start as usize]
+            .trim_end_matches([' ', '\t'])
+            .ends_with(['\n', '\r'])
+        {
             continue;
         }
         let Some(word) = s.keyword() else {
@@ -56,14 +64,25 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
             unknown_statement(&mut cx, s, word, Context::Top);
         }
     }
-    Lowered { meaning, diagnostics: cx.diags, stamp: 0 }
+    Lowered {
+        meaning,
+        diagnostics: cx.diags,
+        stamp: 0,
+    }
 }
 
 /// Evaluates a `let`. `None` if it is none or has no value.
 #[must_use]
 pub fn lower_let(item: &Item, lets: &Lets) -> (Option<(Name, Val)>, Vec<Diagnostic>) {
-    let mut cx = Cx { item, lets, diags: Vec::new(), built_in: false };
-    let Some(stmt) = item.statement() else { return (None, Vec::new()) };
+    let mut cx = Cx {
+        item,
+        lets,
+        diags: Vec::new(),
+        built_in: false,
+    };
+    let Some(stmt) = item.statement() else {
+        return (None, Vec::new());
+    };
     let mut cur = Cur::new(stmt, stmt.atoms());
     cur.i = 1;
     let out = let_value(&mut cx, &mut cur);
@@ -73,7 +92,10 @@ pub fn lower_let(item: &Item, lets: &Lets) -> (Option<(Name, Val)>, Vec<Diagnost
 fn let_value<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Name, Val)> {
     let name = declared(cx, cur, "a named value", "let mast = 30 m")?;
     let had = cx.diags.len();
-    if cur.peek().is_some_and(|a| a.kind == downlead_syntax::AtomKind::Equals) {
+    if cur
+        .peek()
+        .is_some_and(|a| a.kind == downlead_syntax::AtomKind::Equals)
+    {
         cur.i += 1;
     }
     match cur.val(cx) {
@@ -85,7 +107,12 @@ fn let_value<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Name, Val)> {
         }
         None => {
             if cx.diags.len() == had {
-                missing(cx, cur, "a named value needs `=` and its value", "let mast = 30 m");
+                missing(
+                    cx,
+                    cur,
+                    "a named value needs `=` and its value",
+                    "let mast = 30 m",
+                );
             }
             None
         }
@@ -108,12 +135,22 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
                     Meaning::Use(Name { text, loc })
                 }
                 None => {
-                    missing(cx, &cur, "the path follows in quotes", "use \"cables.downlead\"");
+                    missing(
+                        cx,
+                        &cur,
+                        "the path follows in quotes",
+                        "use \"cables.downlead\"",
+                    );
                     Meaning::Nothing
                 }
             },
             None => {
-                missing(cx, &cur, "the path follows in quotes", "use \"cables.downlead\"");
+                missing(
+                    cx,
+                    &cur,
+                    "the path follows in quotes",
+                    "use \"cables.downlead\"",
+                );
                 Meaning::Nothing
             }
         },
@@ -122,12 +159,18 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
             // the value itself is evaluated before everything else, see `lower_let`
             cur.name(cx).map_or(Meaning::Nothing, Meaning::Let)
         }
-        "cable" => cable::cable(cx, stmt, &mut cur).map_or(Meaning::Nothing, |c| Meaning::Cable(Box::new(c))),
-        "connector" => connector::connector(cx, stmt, &mut cur).map_or(Meaning::Nothing, |c| Meaning::Connector(Box::new(c))),
-        "device" => device::class(cx, stmt, &mut cur).map_or(Meaning::Nothing, |c| Meaning::Device(Box::new(c))),
-        "instrument" => instrument(cx, stmt, &mut cur).map_or(Meaning::Nothing, |c| Meaning::Instrument(Box::new(c))),
-        "station" => station::station(cx, stmt, &mut cur).map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
-        "chain" => chain::chain(cx, stmt, &mut cur, &[]).map_or(Meaning::Nothing, |c| Meaning::Chain(Box::new(c))),
+        "cable" => cable::cable(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |c| Meaning::Cable(Box::new(c))),
+        "connector" => connector::connector(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |c| Meaning::Connector(Box::new(c))),
+        "device" => device::class(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |c| Meaning::Device(Box::new(c))),
+        "instrument" => instrument(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |c| Meaning::Instrument(Box::new(c))),
+        "station" => station::station(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
+        "chain" => chain::chain(cx, stmt, &mut cur, &[])
+            .map_or(Meaning::Nothing, |c| Meaning::Chain(Box::new(c))),
         _ => {
             unknown_statement(cx, stmt, word, Context::Top);
             Meaning::Nothing
@@ -141,7 +184,9 @@ pub(crate) fn first_group<'a>(stmt: Stmt<'a>) -> &'a [downlead_syntax::Atom] {
 
 /// Reports a statement whose first word means nothing there.
 pub(crate) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str, context: Context) {
-    let Some(atom) = stmt.atoms().first() else { return };
+    let Some(atom) = stmt.atoms().first() else {
+        return;
+    };
     let loc = cx.loc(atom.span);
     if let Some(k) = keyword(word) {
         let places: Vec<&str> = k.contexts.iter().map(|c| c.words()).collect();
@@ -149,11 +194,16 @@ pub(crate) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
             Diagnostic::new(
                 &codes::MISPLACED_STATEMENT,
                 loc,
-                format!("`{word}` has no meaning {}; it stands {}.", context.words(), places.join(" or ")),
+                format!(
+                    "`{word}` has no meaning {}; it stands {}.",
+                    context.words(),
+                    places.join(" or ")
+                ),
             )
             .at("not here")
             .help(if context == Context::Top {
-                "A line inside a block is indented; a line at the left margin begins something new.".to_owned()
+                "A line inside a block is indented; a line at the left margin begins something new."
+                    .to_owned()
             } else {
                 format!("It is written `{}`.", k.signature)
             }),
@@ -161,10 +211,19 @@ pub(crate) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
         return;
     }
     let allowed: Vec<&str> = keywords_in(context).map(|k| k.word).collect();
-    let mut d = Diagnostic::new(&codes::UNKNOWN_STATEMENT, loc, format!("`{word}` is no statement {}.", context.words()))
-        .at("not known");
+    let mut d = Diagnostic::new(
+        &codes::UNKNOWN_STATEMENT,
+        loc,
+        format!("`{word}` is no statement {}.", context.words()),
+    )
+    .at("not known");
     match nearest(word, allowed.iter().copied()) {
-        Some(n) => d = d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), loc, n).preferred(),
+        Some(n) => {
+            d = d
+                .help(format!("Did you mean `{n}`?"))
+                .fix(format!("write `{n}`"), loc, n)
+                .preferred()
+        }
         None => d = d.help(format!("What can stand here: {}.", allowed.join(", "))),
     }
     cx.push(d);
@@ -178,14 +237,26 @@ pub(crate) fn no_keyword<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, context: Context) 
     let loc = cx.loc(stmt.head_span());
     let allowed: Vec<&str> = keywords_in(context).map(|k| k.word).collect();
     cx.push(
-        Diagnostic::new(&codes::UNKNOWN_STATEMENT, loc, format!("A line {} begins with a word that says what it is.", context.words()))
-            .at("no word in front")
-            .help(format!("What can stand here: {}.", allowed.join(", "))),
+        Diagnostic::new(
+            &codes::UNKNOWN_STATEMENT,
+            loc,
+            format!(
+                "A line {} begins with a word that says what it is.",
+                context.words()
+            ),
+        )
+        .at("no word in front")
+        .help(format!("What can stand here: {}.", allowed.join(", "))),
     );
 }
 
 /// The name something is given.
-pub(crate) fn declared<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str, example: &str) -> Option<Name> {
+pub(crate) fn declared<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    what: &str,
+    example: &str,
+) -> Option<Name> {
     let Some(name) = cur.name(cx) else {
         missing(cx, cur, &format!("{what} needs a name"), example);
         return None;
@@ -195,7 +266,10 @@ pub(crate) fn declared<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str, examp
             Diagnostic::new(
                 &codes::NAME_IS_KEYWORD,
                 name.loc,
-                format!("`{}` is a word of the language and cannot name {what}.", name.text),
+                format!(
+                    "`{}` is a word of the language and cannot name {what}.",
+                    name.text
+                ),
             )
             .at("taken")
             .help("Take another word, or the tag that is on the thing."),
@@ -216,7 +290,11 @@ fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Band> 
                 Some(w @ ("transmit" | "receive")) => match c.val(cx) {
                     Some(v) => {
                         let f = cx.frequency(&v, "a band's frequency");
-                        if w == "transmit" { transmit = f } else { receive = f }
+                        if w == "transmit" {
+                            transmit = f
+                        } else {
+                            receive = f
+                        }
                         if !c.done() {
                             c.unexpected(cx, "a band", &[]);
                         }
@@ -229,7 +307,12 @@ fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Band> 
         }
         if transmit.is_none() && receive.is_none() {
             if cx.diags.is_empty() {
-                missing(cx, cur, "a band needs a frequency", "band 2m { transmit 146.9 MHz; receive 146.3 MHz }");
+                missing(
+                    cx,
+                    cur,
+                    "a band needs a frequency",
+                    "band 2m { transmit 146.9 MHz; receive 146.3 MHz }",
+                );
             }
             return None;
         }
@@ -246,11 +329,23 @@ fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Band> 
         match v.upper {
             None => BandKind::Single(low),
             Some(u) => {
-                let high = cx.frequency(&Val { q: u, upper: None, half: None, ..v }, "a band's frequency")?;
+                let high = cx.frequency(
+                    &Val {
+                        q: u,
+                        upper: None,
+                        half: None,
+                        ..v
+                    },
+                    "a band's frequency",
+                )?;
                 if high <= low {
                     cx.push(
-                        Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A band's upper edge lies above its lower one.")
-                            .at("the wrong way round"),
+                        Diagnostic::new(
+                            &codes::IMPOSSIBLE_VALUE,
+                            v.loc,
+                            "A band's upper edge lies above its lower one.",
+                        )
+                        .at("the wrong way round"),
                     );
                     return None;
                 }
@@ -268,22 +363,38 @@ fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Band> 
 pub(crate) fn frequency_range(cx: &mut Cx<'_>, v: &Val, what: &str) -> Option<(f64, f64)> {
     let Some(up) = v.upper else {
         cx.push(
-            Diagnostic::new(&codes::MISSING_VALUE, v.loc, format!("{} is a range.", crate::cx::capital(what)))
-                .at("only one frequency")
-                .help("Written for example `144 MHz to 148 MHz`."),
+            Diagnostic::new(
+                &codes::MISSING_VALUE,
+                v.loc,
+                format!("{} is a range.", crate::cx::capital(what)),
+            )
+            .at("only one frequency")
+            .help("Written for example `144 MHz to 148 MHz`."),
         );
         return None;
     };
     // zero is a fair lower edge here, so the radio-frequency check does not apply
     if v.q.dim != Dim::Frequency || up.dim != Dim::Frequency {
         let bad = if v.q.dim == Dim::Frequency { up } else { v.q };
-        cx.wrong_kind(&Val { q: bad, ..*v }, &[Dim::Frequency], what, "144 MHz to 148 MHz");
+        cx.wrong_kind(
+            &Val { q: bad, ..*v },
+            &[Dim::Frequency],
+            what,
+            "144 MHz to 148 MHz",
+        );
         return None;
     }
     if up.value <= v.q.value || v.q.value < 0.0 {
         cx.push(
-            Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, format!("{} runs from the lower to the higher frequency.", crate::cx::capital(what)))
-                .at("the wrong way round"),
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                v.loc,
+                format!(
+                    "{} runs from the lower to the higher frequency.",
+                    crate::cx::capital(what)
+                ),
+            )
+            .at("the wrong way round"),
         );
         return None;
     }
@@ -291,7 +402,12 @@ pub(crate) fn frequency_range(cx: &mut Cx<'_>, v: &Val, what: &str) -> Option<(f
 }
 
 fn instrument<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Instrument> {
-    let name = declared(cx, cur, "an instrument", "instrument W1 { accuracy 5 % of reading }")?;
+    let name = declared(
+        cx,
+        cur,
+        "an instrument",
+        "instrument W1 { accuracy 5 % of reading }",
+    )?;
     let mut ins = Instrument {
         name,
         title: cur.string(cx),
@@ -336,7 +452,12 @@ fn instrument<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<
             },
             Some("source") => {
                 if c.string(cx).is_none() {
-                    missing(cx, &c, "the document follows in quotes", "source \"certificate 4711\"");
+                    missing(
+                        cx,
+                        &c,
+                        "the document follows in quotes",
+                        "source \"certificate 4711\"",
+                    );
                 }
             }
             Some(w) => {
@@ -363,7 +484,12 @@ fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {
         return Some(Accuracy::Decibel(standard(v.q.value.abs())));
     }
     if v.q.dim != Dim::Percent {
-        cx.wrong_kind(v, &[Dim::Percent, Dim::Decibel], "an accuracy", "5 % of reading");
+        cx.wrong_kind(
+            v,
+            &[Dim::Percent, Dim::Decibel],
+            "an accuracy",
+            "5 % of reading",
+        );
         return None;
     }
     let u = standard(v.q.value.abs());
@@ -376,7 +502,10 @@ fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {
             return Some(Accuracy::OfFullScale(u));
         }
     }
-    let end = downlead_base::Loc::new(v.loc.item, downlead_base::Span::new(v.loc.span.end, v.loc.span.end));
+    let end = downlead_base::Loc::new(
+        v.loc.item,
+        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
+    );
     cx.push(
         Diagnostic::new(
             &codes::ACCURACY_KIND_MISSING,
@@ -396,7 +525,11 @@ fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {
 
 /// A mean power rating: `1.1 kW at 100 MHz, ambient 40 °C, conductor 80 °C` from the cursor's
 /// statement.
-pub(crate) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<crate::model::Rating> {
+pub(crate) fn rating<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+) -> Option<crate::model::Rating> {
     let mut out = None;
     let (mut ambient, mut conductor, mut stated) = (40.0, 80.0, false);
     let mut q = Quals::default();
@@ -420,7 +553,10 @@ pub(crate) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<cr
                     stated = true;
                 }
             } else if c.eat(cx, "conductor") {
-                if let Some(m) = c.val(cx).and_then(|v| cx.measure(&v, Dim::Temperature, "a temperature", "80 °C")) {
+                if let Some(m) = c
+                    .val(cx)
+                    .and_then(|v| cx.measure(&v, Dim::Temperature, "a temperature", "80 °C"))
+                {
                     conductor = m.value;
                     stated = true;
                 }
@@ -433,8 +569,12 @@ pub(crate) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<cr
     let (watts, loc) = out?;
     if conductor <= ambient {
         cx.push(
-            Diagnostic::new(&codes::IMPOSSIBLE_VALUE, loc, "The conductor's highest temperature lies above the ambient one.")
-                .at("the wrong way round"),
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                loc,
+                "The conductor's highest temperature lies above the ambient one.",
+            )
+            .at("the wrong way round"),
         );
         return None;
     }
@@ -455,8 +595,15 @@ pub(crate) fn share(cx: &mut Cx<'_>, v: &Val, what: &str) -> Option<Measure> {
         return Some(m);
     }
     cx.push(
-        Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, format!("{} lies above 0 % and not above 100 %.", crate::cx::capital(what)))
-            .at("cannot be"),
+        Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            v.loc,
+            format!(
+                "{} lies above 0 % and not above 100 %.",
+                crate::cx::capital(what)
+            ),
+        )
+        .at("cannot be"),
     );
     None
 }

@@ -7,7 +7,9 @@ use downlead_syntax::{AtomKind, Stmt};
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::{ends, frequency_range, part_kind};
 use crate::cx::{Cur, Cx, Val};
-use crate::model::{Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating, When};
+use crate::model::{
+    Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating, When,
+};
 use crate::quals::{Quals, missing, twice};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
@@ -17,7 +19,14 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
     let mut cur = Cur::new(stmt, group);
     cur.i = 1;
     let tag = tag(cx, &mut cur, kind);
-    let mut part = Part { kind, tag, loc, ends: None, meta: crate::model::About::default(), data: PartData::Broken };
+    let mut part = Part {
+        kind,
+        tag,
+        loc,
+        ends: None,
+        meta: crate::model::About::default(),
+        data: PartData::Broken,
+    };
     if stmt.is_broken() {
         return part;
     }
@@ -76,8 +85,12 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
     if word.contains('.') {
         let loc = cx.loc(atom.span);
         cx.push(
-            Diagnostic::new(&codes::UNEXPECTED_WORD, loc, format!("A tag has no dot; `{word}` would name a port of a part."))
-                .at("not a tag"),
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                loc,
+                format!("A tag has no dot; `{word}` would name a port of a part."),
+            )
+            .at("not a tag"),
         );
         return None;
     }
@@ -88,26 +101,52 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
     let mut count = 1;
     if kind == PartKind::Connector && cur.at_value(cx) {
         let Some(v) = cur.val(cx) else { return };
-        let Some(m) = cx.measure(&v, Dim::Count, "a number of connectors", "connector 4 of n-pair") else { return };
+        let Some(m) = cx.measure(
+            &v,
+            Dim::Count,
+            "a number of connectors",
+            "connector 4 of n-pair",
+        ) else {
+            return;
+        };
         if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
             cx.push(
-                Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A number of connectors is a whole number up to 1000.").at("cannot be"),
+                Diagnostic::new(
+                    &codes::IMPOSSIBLE_VALUE,
+                    v.loc,
+                    "A number of connectors is a whole number up to 1000.",
+                )
+                .at("cannot be"),
             );
             return;
         }
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "checked to be 0 to 1000")]
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "checked to be 0 to 1000"
+        )]
         {
             count = m.value as u32;
         }
         if !cur.eat(cx, "of") {
-            missing(cx, cur, "`of` and the connector's name follow", "connector 4 of n-pair");
+            missing(
+                cx,
+                cur,
+                "`of` and the connector's name follow",
+                "connector 4 of n-pair",
+            );
             return;
         }
     } else {
         cur.eat(cx, "of");
     }
     let Some(name) = cur.name(cx) else {
-        missing(cx, cur, "the connector's name follows", "connector 2 of n-pair");
+        missing(
+            cx,
+            cur,
+            "the connector's name follows",
+            "connector 2 of n-pair",
+        );
         return;
     };
     if !cur.done() {
@@ -117,10 +156,18 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
 }
 
 const LINE_WORDS: &[&str] = &[
-    "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess", "typical", "maximum", "loss",
+    "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess",
+    "typical", "maximum", "loss",
 ];
 
-fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places: &[Name], part: &mut Part) -> Option<Line> {
+fn line<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    skip: usize,
+    kind: PartKind,
+    places: &[Name],
+    part: &mut Part,
+) -> Option<Line> {
     let mut l = Line {
         length: None,
         length_loc: part.loc,
@@ -141,7 +188,10 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
         if n == 0 {
             cur.i = skip;
             if let Some(v) = cur.val(cx) {
-                if matches!(v.q.dim, Dim::Decibel | Dim::Percent | Dim::GainDipole | Dim::GainIsotropic) {
+                if matches!(
+                    v.q.dim,
+                    Dim::Decibel | Dim::Percent | Dim::GainDipole | Dim::GainIsotropic
+                ) {
                     let (m, p) = cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
                     fixed = Some((m, p, v.loc));
                 } else {
@@ -153,7 +203,12 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
                         l.cable = cur.name(cx);
                     }
                     if l.cable.is_none() {
-                        missing(cx, &cur, "`of` and the cable's name follow the length", &format!("{} 28 m of half-inch-foam", kind.word()));
+                        missing(
+                            cx,
+                            &cur,
+                            "`of` and the cable's name follow the length",
+                            &format!("{} 28 m of half-inch-foam", kind.word()),
+                        );
                         return None;
                     }
                 }
@@ -186,19 +241,40 @@ fn line<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places
     }
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         match s.keyword() {
-            Some("loss") => losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0)),
+            Some("loss") => {
+                losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0))
+            }
             Some(w) => super::unknown_statement(cx, s, w, crate::keywords::Context::Device),
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
         }
     }
     l.temperature = q.at_temperature;
     if let Some((m, percent, loc)) = fixed {
-        losses.push(Figure { when: q.when(), value: m, meta: q.meta.clone().into(), loc, percent });
+        losses.push(Figure {
+            when: q.when(),
+            value: m,
+            meta: q.meta.clone().into(),
+            loc,
+            percent,
+        });
     }
     part.meta = q.meta.into();
-    let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text).to_owned();
-    for (what, figures) in [("loss", &losses), ("added loss", &added), ("loss when wet", &wet)] {
-        twice(cx, &format!("The {what} of `{who}`"), figures, downlead_quantity::db);
+    let who = part
+        .tag
+        .as_ref()
+        .map_or(kind.word(), |t| &t.text)
+        .to_owned();
+    for (what, figures) in [
+        ("loss", &losses),
+        ("added loss", &added),
+        ("loss when wet", &wet),
+    ] {
+        twice(
+            cx,
+            &format!("The {what} of `{who}`"),
+            figures,
+            downlead_quantity::db,
+        );
     }
     l.loss = losses.into();
     l.added = added.into();
@@ -221,21 +297,33 @@ fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figu
 fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
     let what = format!("a {}'s length", kind.word());
     match v.q.dim {
-        Dim::Wavelengths => cx.positive(v, Dim::Wavelengths, &what, "0.25 wavelengths").map(LineLength::Wavelengths),
+        Dim::Wavelengths => cx
+            .positive(v, Dim::Wavelengths, &what, "0.25 wavelengths")
+            .map(LineLength::Wavelengths),
         Dim::Angle => cx.positive(v, Dim::Angle, &what, "90°").map(|m| {
-            LineLength::Wavelengths(Measure { value: m.value / 360.0, u: m.u / 360.0 })
+            LineLength::Wavelengths(Measure {
+                value: m.value / 360.0,
+                u: m.u / 360.0,
+            })
         }),
         Dim::Length => {
             let m = cx.measure(v, Dim::Length, &what, "46 m")?;
             if m.value < 0.0 {
-                let d = Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.").at("negative");
+                let d =
+                    Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.")
+                        .at("negative");
                 cx.push(d);
                 return None;
             }
             Some(LineLength::Metres(m))
         }
         _ => {
-            cx.wrong_kind(v, &[Dim::Length], &what, &format!("{} 46 m of half-inch-foam", kind.word()));
+            cx.wrong_kind(
+                v,
+                &[Dim::Length],
+                &what,
+                &format!("{} 46 m of half-inch-foam", kind.word()),
+            );
             None
         }
     }
@@ -247,21 +335,43 @@ fn place<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Name> {
     cur.name(cx)
 }
 
-fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: PartKind, words: &[&str]) {
+fn unknown_place<'a>(
+    cx: &mut Cx<'a>,
+    cur: &Cur<'a>,
+    places: &[Name],
+    kind: PartKind,
+    words: &[&str],
+) {
     // a lone word in its own group is most likely a place
-    if cur.i == 0 && cur.atoms.len() == 1 && cur.word(cx).is_some_and(|w| crate::cx::nearest(w, words.iter().copied()).is_none()) {
+    if cur.i == 0
+        && cur.atoms.len() == 1
+        && cur
+            .word(cx)
+            .is_some_and(|w| crate::cx::nearest(w, words.iter().copied()).is_none())
+    {
         let loc = cx.loc(cur.next_span());
         let w = cx.text(loc.span);
         let message = format!("`{w}` is no place of this station.");
         // one missing place is one finding, however many parts are there
-        if let Some(d) = cx.diags.iter_mut().find(|d| d.code.id == codes::UNKNOWN_PLACE.id && d.message == message) {
-            d.related.push(downlead_base::Label { loc, message: "also here".to_owned() });
+        if let Some(d) = cx
+            .diags
+            .iter_mut()
+            .find(|d| d.code.id == codes::UNKNOWN_PLACE.id && d.message == message)
+        {
+            d.related.push(downlead_base::Label {
+                loc,
+                message: "also here".to_owned(),
+            });
             return;
         }
         let mut d = Diagnostic::new(&codes::UNKNOWN_PLACE, loc, message).at("not defined");
         d = match crate::cx::nearest(w, places.iter().map(|p| &*p.text)) {
-            Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), loc, n),
-            None => d.help(format!("Define it in the station: `place {w} {{ temperature 15 °C }}`.")),
+            Some(n) => d
+                .help(format!("Did you mean `{n}`?"))
+                .fix(format!("write `{n}`"), loc, n),
+            None => d.help(format!(
+                "Define it in the station: `place {w} {{ temperature 15 °C }}`."
+            )),
         };
         cx.push(d);
         return;
@@ -273,7 +383,12 @@ fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: Part
 
 pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box<str>, Box<str>)> {
     let Some(a) = cur.name(cx) else {
-        missing(cx, cur, "`ends` is followed by connector families", "ends n uhf");
+        missing(
+            cx,
+            cur,
+            "`ends` is followed by connector families",
+            "ends n uhf",
+        );
         return None;
     };
     let b = cur.name(cx).unwrap_or_else(|| a.clone());
@@ -281,11 +396,33 @@ pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box
 }
 
 const DEVICE_WORDS: &[&str] = &[
-    "on", "at", "ends", "passes", "swr", "return-loss", "rating", "read", "sheet", "rated", "guess", "typical",
-    "maximum", "since", "noise", "excess", "isolation",
+    "on",
+    "at",
+    "ends",
+    "passes",
+    "swr",
+    "return-loss",
+    "rating",
+    "read",
+    "sheet",
+    "rated",
+    "guess",
+    "typical",
+    "maximum",
+    "since",
+    "noise",
+    "excess",
+    "isolation",
 ];
 
-fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, places: &[Name], part: &mut Part) -> Option<Device> {
+fn device<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    skip: usize,
+    kind: PartKind,
+    places: &[Name],
+    part: &mut Part,
+) -> Option<Device> {
     let mut d = Draft::default();
     let mut q = Quals::default();
     let had = cx.diags.len();
@@ -307,8 +444,15 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
                         }
                     }
                     PartKind::Amplifier | PartKind::Preamplifier => {
-                        let m = cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
-                        d.gain.push(Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false });
+                        let m =
+                            cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
+                        d.gain.push(Figure {
+                            when: When::Always,
+                            value: m,
+                            meta: crate::model::About::default(),
+                            loc: v.loc,
+                            percent: false,
+                        });
                         cur.eat(cx, "gain");
                     }
                     PartKind::Coupler if cur.word(cx) == Some("coupled") => {
@@ -316,7 +460,8 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
                         d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
                     }
                     _ => {
-                        let (m, p) = cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
+                        let (m, p) =
+                            cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
                         figure = Some((m, p, v.loc));
                     }
                 }
@@ -335,23 +480,37 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     let m = cx.swr(&v);
-                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false }));
+                    d.swr.extend(m.map(|m| Figure {
+                        when: When::Always,
+                        value: m,
+                        meta: crate::model::About::default(),
+                        loc: v.loc,
+                        percent: false,
+                    }));
                 }
             } else if cur.eat(cx, "return-loss") {
                 if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
                     let m = super::device::return_loss_to_swr(cx, &v);
-                    d.swr.extend(m.map(|m| Figure { when: When::Always, value: m, meta: crate::model::About::default(), loc: v.loc, percent: false }));
+                    d.swr.extend(m.map(|m| Figure {
+                        when: When::Always,
+                        value: m,
+                        meta: crate::model::About::default(),
+                        loc: v.loc,
+                        percent: false,
+                    }));
                 }
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| Box::new(Rating {
-                        watts: m.value,
-                        at_hz: None,
-                        ambient_c: 40.0,
-                        conductor_c: 80.0,
-                        temperatures_stated: false,
-                        loc: v.loc,
-                    }));
+                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| {
+                        Box::new(Rating {
+                            watts: m.value,
+                            at_hz: None,
+                            ambient_c: 40.0,
+                            conductor_c: 80.0,
+                            temperatures_stated: false,
+                            loc: v.loc,
+                        })
+                    });
                 }
             } else if cur.eat(cx, "isolation") {
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
@@ -382,10 +541,24 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
     }
     d.device.temperature = q.at_temperature;
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
-        missing(cx, &Cur::new(stmt, super::first_group(stmt)), "a divider says into how many ways it divides", "divider DV1 2 way, excess 0.3 dB");
+        missing(
+            cx,
+            &Cur::new(stmt, super::first_group(stmt)),
+            "a divider says into how many ways it divides",
+            "divider DV1 2 way, excess 0.3 dB",
+        );
     }
     if let Some((m, percent, loc)) = figure {
-        d.loss.insert(0, Figure { when: q.when(), value: m, meta: q.meta.clone().into(), loc, percent });
+        d.loss.insert(
+            0,
+            Figure {
+                when: q.when(),
+                value: m,
+                meta: q.meta.clone().into(),
+                loc,
+                percent,
+            },
+        );
     } else if !q.on.is_empty() {
         for f in &mut d.gain {
             f.when = q.when();
@@ -393,11 +566,22 @@ fn device<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize, kind: PartKind, plac
     }
     part.meta = q.meta.into();
     if d.meta.source.is_some() && part.meta.source.is_none() {
-        part.meta = crate::model::Meta { source: d.meta.source.take(), ..(*part.meta).clone() }.into();
+        part.meta = crate::model::Meta {
+            source: d.meta.source.take(),
+            ..(*part.meta).clone()
+        }
+        .into();
     }
-    let head = Name { text: kind.word().into(), loc: part.loc };
+    let head = Name {
+        text: kind.word().into(),
+        loc: part.loc,
+    };
     let device = d.finish(head);
-    contradictions(cx, &device, part.tag.as_ref().map_or(kind.word(), |t| &t.text));
+    contradictions(
+        cx,
+        &device,
+        part.tag.as_ref().map_or(kind.word(), |t| &t.text),
+    );
     Some(device)
 }
 

@@ -69,9 +69,19 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
                     let p = part::part(cx, s, k, &place_names);
                     if p.tag.is_none() && !s.is_broken() {
                         let loc = cx.loc(s.atoms()[0].span);
-                        let d = Diagnostic::new(&codes::MISSING_VALUE, loc, format!("{} in a station needs a tag, so that chains can name it.", crate::cx::capital(&k.with_article())))
-                            .at("no tag")
-                            .help(format!("The tag follows the keyword: `{w} {}1 …`.", crate::cx::capital(&w[..1])));
+                        let d = Diagnostic::new(
+                            &codes::MISSING_VALUE,
+                            loc,
+                            format!(
+                                "{} in a station needs a tag, so that chains can name it.",
+                                crate::cx::capital(&k.with_article())
+                            ),
+                        )
+                        .at("no tag")
+                        .help(format!(
+                            "The tag follows the keyword: `{w} {}1 …`.",
+                            crate::cx::capital(&w[..1])
+                        ));
                         cx.push(d);
                     }
                     parts.push(p);
@@ -115,10 +125,14 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
 
 pub(crate) fn duplicate(cx: &mut Cx<'_>, again: &Name, first: &Name) {
     cx.push(
-        Diagnostic::new(&codes::DUPLICATE_NAME, again.loc, format!("`{}` is the name of two things.", again.text))
-            .at("again here")
-            .also(first.loc, "first here")
-            .help("Every tag is given once; rename one of them."),
+        Diagnostic::new(
+            &codes::DUPLICATE_NAME,
+            again.loc,
+            format!("`{}` is the name of two things.", again.text),
+        )
+        .at("again here")
+        .also(first.loc, "first here")
+        .help("Every tag is given once; rename one of them."),
     );
 }
 
@@ -147,20 +161,34 @@ fn place<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Place> {
 
 fn ground<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, st: &mut Station) {
     let Some(v) = c.val(cx) else {
-        missing(cx, c, "the height of the ground follows", "ground 612 m amsl");
+        missing(
+            cx,
+            c,
+            "the height of the ground follows",
+            "ground 612 m amsl",
+        );
         return;
     };
-    let Some(m) = cx.measure(&v, Dim::Length, "the height of the ground", "612 m amsl") else { return };
+    let Some(m) = cx.measure(&v, Dim::Length, "the height of the ground", "612 m amsl") else {
+        return;
+    };
     if c.eat(cx, "amsl") {
         st.ground_amsl = Some(m.value);
         return;
     }
-    let end = downlead_base::Loc::new(v.loc.item, downlead_base::Span::new(v.loc.span.end, v.loc.span.end));
+    let end = downlead_base::Loc::new(
+        v.loc.item,
+        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
+    );
     cx.push(
-        Diagnostic::new(&codes::HEIGHT_WITHOUT_DATUM, v.loc, "The ground's height is above mean sea level: `amsl`.")
-            .at("no datum")
-            .fix("write `amsl`", end, " amsl")
-            .preferred(),
+        Diagnostic::new(
+            &codes::HEIGHT_WITHOUT_DATUM,
+            v.loc,
+            "The ground's height is above mean sea level: `amsl`.",
+        )
+        .at("no datum")
+        .fix("write `amsl`", end, " amsl")
+        .preferred(),
     );
 }
 
@@ -176,21 +204,34 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
     let lon = angle(cx, &mut c);
     let ew = letter(cx, &mut c, ["E", "W"]);
     let (Some(lat), Some(lon)) = (lat, lon) else {
-        missing(cx, &c, "a position is a latitude and a longitude", "position 49.3333° S 123.1667° W, wgs84");
+        missing(
+            cx,
+            &c,
+            "a position is a latitude and a longitude",
+            "position 49.3333° S 123.1667° W, wgs84",
+        );
         return;
     };
     let (Some(south), Some(west)) = (ns, ew) else {
         cx.push(
-            Diagnostic::new(&codes::LONGITUDE_WITHOUT_LETTER, loc, "North or south, east or west? A position says both by a letter.")
-                .at("a letter is missing")
-                .help("Written for example `position 49.3333° S 123.1667° W, wgs84`."),
+            Diagnostic::new(
+                &codes::LONGITUDE_WITHOUT_LETTER,
+                loc,
+                "North or south, east or west? A position says both by a letter.",
+            )
+            .at("a letter is missing")
+            .help("Written for example `position 49.3333° S 123.1667° W, wgs84`."),
         );
         return;
     };
     if !(0.0..=90.0).contains(&lat) || !(0.0..=180.0).contains(&lon) {
         cx.push(
-            Diagnostic::new(&codes::IMPOSSIBLE_VALUE, loc, "A latitude lies between 0° and 90°, a longitude between 0° and 180°.")
-                .at("cannot be"),
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                loc,
+                "A latitude lies between 0° and 90°, a longitude between 0° and 180°.",
+            )
+            .at("cannot be"),
         );
         return;
     }
@@ -198,7 +239,10 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
         c.unexpected(cx, "a position", &["wgs84"]);
         return;
     }
-    st.position = Some((if south { -lat } else { lat }, if west { -lon } else { lon }));
+    st.position = Some((
+        if south { -lat } else { lat },
+        if west { -lon } else { lon },
+    ));
     if let Some(g) = groups.next() {
         let mut c = Cur::new(s, g);
         st.datum = c.name(cx).map(|n| n.text);
@@ -207,12 +251,21 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
         }
     }
     if st.datum.is_none() {
-        let end = downlead_base::Loc::new(loc.item, downlead_base::Span::new(loc.span.end, loc.span.end));
+        let end = downlead_base::Loc::new(
+            loc.item,
+            downlead_base::Span::new(loc.span.end, loc.span.end),
+        );
         cx.push(
-            Diagnostic::new(&codes::POSITION_WITHOUT_DATUM, loc, "This position does not say in which datum; two of them put it up to 200 m apart.")
-                .at("no datum")
-                .help("Add it behind a comma, for example `, wgs84` for what a satellite receiver shows.")
-                .fix("write `, wgs84`", end, ", wgs84"),
+            Diagnostic::new(
+                &codes::POSITION_WITHOUT_DATUM,
+                loc,
+                "This position does not say in which datum; two of them put it up to 200 m apart.",
+            )
+            .at("no datum")
+            .help(
+                "Add it behind a comma, for example `, wgs84` for what a satellite receiver shows.",
+            )
+            .fix("write `, wgs84`", end, ", wgs84"),
         );
     }
 }
@@ -234,7 +287,8 @@ fn angle<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
         return Some(total);
     }
     let v = c.val(cx)?;
-    cx.measure(&v, Dim::Angle, "a latitude or longitude", "49.3333° S").map(|m| m.value)
+    cx.measure(&v, Dim::Angle, "a latitude or longitude", "49.3333° S")
+        .map(|m| m.value)
 }
 
 fn letter<'a>(cx: &Cx<'a>, c: &mut Cur<'a>, pair: [&str; 2]) -> Option<bool> {
