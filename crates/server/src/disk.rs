@@ -111,14 +111,12 @@ pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)>
                 {
                     stack.push(path);
                 }
-            } else if facts.is_file() && path.extension().is_some_and(|e| e == "downlead") {
-                if let Some(name) = crate::uris::below(root, &path) {
-                    let stamp = Some((
-                        facts.modified().unwrap_or(SystemTime::UNIX_EPOCH),
-                        facts.len(),
-                    ));
-                    found.push((name, stamp));
-                }
+            } else if facts.is_file()
+                && path.extension().is_some_and(|e| e == "downlead")
+                && let Some(name) = crate::uris::below(root, &path)
+            {
+                let changed = facts.modified().unwrap_or(SystemTime::UNIX_EPOCH);
+                found.push((name, Some((changed, facts.len()))));
             }
         }
     }

@@ -189,9 +189,7 @@ impl Space {
         };
         let edited = catch_unwind(AssertUnwindSafe(|| {
             for (path, doc) in docs.of(&self.key) {
-                let Some(file) = snapshot.files().iter().position(|f| f.path == path) else {
-                    return None;
-                };
+                let file = snapshot.files().iter().position(|f| f.path == path)?;
                 if let Some((span, text)) = difference(snapshot.files()[file].text(), &doc.text) {
                     self.fault.strike(&doc.text);
                     snapshot.edit(file, span, text, &sources);
