@@ -37,6 +37,37 @@ pub struct Val {
     pub coverage: Option<f64>,
 }
 
+impl Val {
+    /// The nominal value: the middle of an interval.
+    #[must_use]
+    pub fn middle(&self) -> Quantity {
+        match self.upper {
+            Some(u) => Quantity {
+                value: 0.5 * (self.q.value + u.value),
+                dim: self.q.dim,
+            },
+            None => self.q,
+        }
+    }
+
+    /// Standard uncertainty in the base unit of its kind.
+    #[must_use]
+    pub fn standard(&self) -> f64 {
+        if let Some(u) = self.upper {
+            return Measure::interval(self.q.value, u.value).u;
+        }
+        let Some((h, shape)) = self.half else {
+            return 0.0;
+        };
+        let half_width = match h.dim {
+            Dim::Percent if self.q.dim != Dim::Percent => h.value * self.q.value.abs(),
+            Dim::Decibel if self.q.dim == Dim::Power => h.value / DB_PER_RELATIVE * self.q.value,
+            _ => h.value,
+        };
+        Tolerance { half_width, shape }.standard()
+    }
+}
+
 /// What lowering an item needs and gathers.
 pub(crate) struct Cx<'a> {
     pub(crate) item: &'a Item,
@@ -78,7 +109,7 @@ impl<'a> Cx<'a> {
             ExprKind::Name(span) => {
                 let name = self.text(span);
                 match self.lets.get(name) {
-                    Some(v) => Some(v.q),
+                    Some(v) => Some(v.middle()),
                     None => {
                         let near = nearest(name, self.lets.keys().map(AsRef::as_ref));
                         let mut d = Diagnostic::new(
@@ -222,11 +253,23 @@ impl<'a> Cx<'a> {
                     }
                     half = Some((t, shape));
                 }
-                // a name alone in front of ± or `to` brings its own tolerance only if none is written
                 let upper = match view.upper() {
                     Some(u) => Some(self.expr(u)?),
                     None => None,
                 };
+                if half.is_none() && upper.is_none() {
+                    // named values bring their own doubt into what is made of them
+                    let u = self.doubt(view.expr());
+                    if u > 0.0 {
+                        half = Some((
+                            Quantity {
+                                value: u,
+                                dim: q.dim,
+                            },
+                            Shape::Coverage(1.0),
+                        ));
+                    }
+                }
                 let (unit_id, unit_loc, imperial) = self.unit_facts(view.expr());
                 Some(Val {
                     q,
@@ -241,6 +284,68 @@ impl<'a> Cx<'a> {
                 })
             }
             _ => None,
+        }
+    }
+
+    /// Standard uncertainty of an expression in the base unit of its kind: named values as
+    /// independent of each other, each use of one as fully correlated with itself (GUM, JCGM
+    /// 100:2008, 5.1.2, with the sensitivities of sum and product).
+    fn doubt(&self, e: Expr<'a>) -> f64 {
+        let mut terms = Vec::new();
+        self.sensitivities(e, 1.0, &mut terms);
+        let mut sum = 0.0;
+        while let Some((name, mut c)) = terms.pop() {
+            terms.retain(|(n, more)| {
+                let same = *n == name;
+                c += if same { *more } else { 0.0 };
+                !same
+            });
+            let u = self.lets.get(name).map_or(0.0, Val::standard);
+            sum += c * c * u * u;
+        }
+        libm::sqrt(sum)
+    }
+
+    /// How much the expression changes with each named value in it, times `factor`.
+    fn sensitivities(&self, e: Expr<'a>, factor: f64, out: &mut Vec<(&'a str, f64)>) {
+        match e.kind() {
+            ExprKind::Number(_) => {}
+            ExprKind::Name(span) => out.push((self.text(span), factor)),
+            ExprKind::Per(x, _) => self.sensitivities(x, factor, out),
+            ExprKind::Neg(x) => self.sensitivities(x, -factor, out),
+            ExprKind::Binary(op, l, r) => {
+                let (a, b) = (self.plain(l), self.plain(r));
+                let (fl, fr) = match op {
+                    BinOp::Add => (1.0, 1.0),
+                    BinOp::Sub => (1.0, -1.0),
+                    BinOp::Mul => (b, a),
+                    BinOp::Div => (1.0 / b, -a / (b * b)),
+                };
+                self.sensitivities(l, factor * fl, out);
+                self.sensitivities(r, factor * fr, out);
+            }
+        }
+    }
+
+    /// The value of an expression that is known to have one.
+    fn plain(&self, e: Expr<'a>) -> f64 {
+        match e.kind() {
+            ExprKind::Number(n) => n.unit.map_or(n.value, |u| unit(u).to_base(n.value)),
+            ExprKind::Name(span) => self
+                .lets
+                .get(self.text(span))
+                .map_or(0.0, |v| v.middle().value),
+            ExprKind::Per(x, _) => self.plain(x),
+            ExprKind::Neg(x) => -self.plain(x),
+            ExprKind::Binary(op, l, r) => {
+                let (a, b) = (self.plain(l), self.plain(r));
+                match op {
+                    BinOp::Add => a + b,
+                    BinOp::Sub => a - b,
+                    BinOp::Mul => a * b,
+                    BinOp::Div => a / b,
+                }
+            }
         }
     }
 

@@ -1,0 +1,33 @@
+//! Named values keep their doubt in what is made of them (GUM, JCGM 100:2008, 5.1.2).
+
+use downlead_station::{Lets, lower_let};
+use downlead_syntax::File;
+
+fn lets(text: &str) -> Lets {
+    let mut out = Lets::default();
+    for p in File::parse(text).items() {
+        let (v, diags) = lower_let(&p.item, &out);
+        assert!(diags.is_empty(), "{diags:?}");
+        if let Some((name, v)) = v {
+            out.insert(name.text, v);
+        }
+    }
+    out
+}
+
+#[test]
+fn sums_and_products_carry_the_doubt() {
+    let l = lets(
+        "let tower = 30 m ± 0.3 m\nlet spare = 2 m ± 0.1 m\nlet a = tower + 2 * spare\nlet twice = tower + tower\nlet gone = tower - tower + 1 m\nlet span = 1 m to 3 m\nlet half = span / 2\n",
+    );
+    let u = |n: &str| l[n].standard();
+    let rect = |h: f64| h / 3f64.sqrt();
+    assert!((l["a"].q.value - 34.0).abs() < 1e-12);
+    assert!((u("a") - rect(0.3).hypot(2.0 * rect(0.1))).abs() < 1e-12);
+    // one cause stays one
+    assert!((u("twice") - 2.0 * rect(0.3)).abs() < 1e-12);
+    assert_eq!(u("gone"), 0.0);
+    // an interval enters by its middle and its width
+    assert!((l["half"].q.value - 1.0).abs() < 1e-12);
+    assert!((u("half") - 0.5 * rect(1.0)).abs() < 1e-12);
+}
