@@ -100,10 +100,11 @@ fn reserved_crates_stay_where_they_belong() {
     for package in &meta.packages {
         for d in &package.dependencies {
             let normal = d.kind == cargo_metadata::DependencyKind::Normal;
-            if let Some((_, owners)) = RESERVED.iter().find(|(n, _)| *n == d.name) {
-                if normal && !owners.contains(&package.name.as_str()) {
-                    wrong.push(format!("{} must not use {}", package.name, d.name));
-                }
+            if let Some((_, owners)) = RESERVED.iter().find(|(n, _)| *n == d.name)
+                && normal
+                && !owners.contains(&package.name.as_str())
+            {
+                wrong.push(format!("{} must not use {}", package.name, d.name));
             }
         }
     }
