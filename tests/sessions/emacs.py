@@ -56,6 +56,7 @@ def session(check):
     check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
     check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
+    s.keep(story, "hints")
 
     # hover
     goto(story.use)
@@ -63,6 +64,7 @@ def session(check):
     # Emacs asks by itself after half a second of rest; before that there is nothing to show
     check(wait(lambda: s.keys("C-h", "=.") or s.wait(r"46 m of demo-seven-eighths-foam", 1), 10), "hover: the statement of the tag")
     check(s.find(r"0\.7[0-9]* dB"), "hover: its loss")
+    s.keep(story, "hover")
     s.keys("C-x", "1")
 
     # break a line, see the message
@@ -72,6 +74,7 @@ def session(check):
     s.keys("C-b")
     command("flymake-show-buffer-diagnostics")
     check(s.wait(r"W11.* is not defined"), "the message names what is wrong")
+    s.keep(story, "message")
     s.keys("C-x", "1")
 
     # quick fix

@@ -37,17 +37,20 @@ def session(check):
     check(s.wait(rf"^ *{story.antenna} .*A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
     check(s.wait(rf"^ *{story.use} .*M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} .*limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
+    s.keep(story, "hints")
 
     # hover
     s.keys(f"=:{story.use}", "Enter", "=gs", "Space", "=k")
     check(s.wait(r"46 m of demo-seven-eighths-foam"), "hover: the statement of the tag")
     check(s.wait(r"0\.7[0-9]* dB", 5), "hover: its loss")
+    s.keep(story, "hover")
     s.keys("Escape")
 
     # break a line, see the message: `/` searches forward from the line before
     s.keys(f"=:{story.broken}", "Enter", "=gh", "=/W1 by", "Enter", "Escape", "=;", "=gh", "=/with W1", "Enter", "=a1", "Escape")
     check(s.wait(r"with W11 by"), "the line is broken")
     check(s.wait(r"W11.* is not defined"), "the message is beside the line")
+    s.keep(story, "message")
 
     # quick fix
     s.keys("Space", "=a")

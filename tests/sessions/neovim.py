@@ -42,13 +42,13 @@ def session(check):
     check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
     check(int(ask("luaeval('#vim.diagnostic.get(0)')") or -1) == 0, "no message", s.text())
-    with open(os.path.join(story.folder, "pictures", "hints.ansi"), "w", encoding="utf-8") as f:
-        f.write(s.coloured())
+    s.keep(story, "hints")
 
     # hover
     s.keys(f"={story.use}G", "=^", "=K")
     check(s.wait(r"46 m of demo-seven-eighths-foam"), "hover: the statement of the tag")
     check(s.find(r"0\.7[0-9]* dB"), "hover: its loss")
+    s.keep(story, "hover")
     s.keys("Escape", "=j")
 
     # break a line, see the message
@@ -57,6 +57,7 @@ def session(check):
     check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0)')") not in ("", "0")), "a message has come")
     s.keys("C-w", "=d")
     check(s.wait(r"W11.* is not defined"), "the message names what is wrong")
+    s.keep(story, "message")
     check(s.wait(r"Did you mean `?W1`?"), "the message says what was meant")
     s.keys("Escape", "=h", "=l")
 

@@ -65,6 +65,12 @@ class Screen:
     def framed(self):
         return "".join(f"     | {line}\n" for line in self.text().rstrip().split("\n"))
 
+    def keep(self, story, name):
+        """Leaves the screen as it is now in the story's pictures, plain and with its colours."""
+        for end, text in (("txt", self.text()), ("ansi", self.coloured())):
+            with open(os.path.join(story.folder, "pictures", f"{name}.{end}"), "w", encoding="utf-8") as f:
+                f.write(text)
+
     def find(self, pattern):
         return re.search(pattern, self.text(), re.M)
 

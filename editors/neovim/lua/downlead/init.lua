@@ -61,6 +61,7 @@ function M.report()
   end
   local view = vim.api.nvim_create_buf(false, true)
   vim.bo[view].bufhidden = "wipe"
+  vim.bo[view].filetype = "markdown"
   local function fill()
     if not vim.api.nvim_buf_is_valid(view) then
       return true -- the report was closed: no more autocommands
