@@ -58,20 +58,23 @@ async function command(name) {
   await page.keyboard.press("Enter");
 }
 
-/** The menu of what can be done here, with an entry of that text. Asked too soon after a jump, VS Code says there is nothing. */
-async function actions(text) {
-  const entry = page.locator(".action-widget:visible .monaco-list-row", { hasText: text });
+/** Does something until a thing is seen. Asked too soon after a jump, VS Code says there is nothing, or hides it again. */
+async function again(locator, action) {
   for (let i = 0; i < 5; i += 1) {
-    await page.keyboard.press("Control+.");
+    await action();
     try {
-      await seen(entry, 3000);
+      await seen(locator, 4000);
       return;
     } catch {
       await page.keyboard.press("Escape");
     }
   }
-  await seen(entry, 10);
+  await seen(locator, 10);
 }
+
+/** The menu of what can be done here, with an entry of that text. */
+const actions = (text) =>
+  again(page.locator(".action-widget:visible .monaco-list-row", { hasText: text }), () => page.keyboard.press("Control+."));
 
 async function saved(file) {
   await page.keyboard.press("Control+s");
@@ -107,10 +110,11 @@ async function session() {
 
   // hover
   await goto(story.use, 9);
-  await page.keyboard.press("Control+k");
-  await page.keyboard.press("Control+i");
   const hover = page.locator(".monaco-hover:visible", { hasText: /46\s+m\s+of\s+demo-seven-eighths-foam/ });
-  await check("hover: the statement of the tag", () => seen(hover));
+  await check("hover: the statement of the tag", () => again(hover, async () => {
+    await page.keyboard.press("Control+k");
+    await page.keyboard.press("Control+i");
+  }));
   await check("hover: its loss", () => seen(hover.filter({ hasText: /0\.7[0-9]*\s+dB/ })));
   await page.screenshot({ path: picture("hover") });
   await page.keyboard.press("Escape");
@@ -158,7 +162,7 @@ async function session() {
 
   // report
   await command("Downlead: Show Report");
-  await check("the report is beside the file", () => seen(page.locator(".view-line").filter({ hasText: /A1\s/ }).filter({ hasNotText: "ERP" }).last()));
+  await check("the report is beside the file", () => seen(page.locator(".tab", { hasText: "rev4 report.md" })));
   await check("with its ERP", () => seen(page.locator(".editor-instance").nth(1).locator(".view-line").filter({ hasText: spaced(story.erp) })));
   await page.screenshot({ path: picture("report") });
 
@@ -178,6 +182,13 @@ async function wide() {
   await page.keyboard.press("Enter");
   await check("the fix is in the text", () => seen(line(/half-inch-foam/)));
   await same("it changes just that word", story.wide_finished, story.wide);
+
+  // a click on a lens
+  await page.locator(".codelens-decoration:visible a").first().click();
+  await check("a click on the lens opens the report", () => seen(page.locator(".tab", { hasText: "report" }), 10000));
+  await check("of this chain", () => seen(page.locator(".editor-instance .view-line").filter({ hasText: /half-inch-foam|wide.*transmit/ }).filter({ hasNotText: /run\s+10|chain/ })));
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: picture("lens") });
 }
 
 (async () => {

@@ -21,7 +21,7 @@ function serverCommand(config, home, folder) {
 /** Address of a document's report; its last part is the tab's title. */
 function reportAddress(source) {
   const name = (source.split(/[\\/]/).pop() || "report").replace(/\.downlead$/, "");
-  return { scheme: "downlead-report", path: `/${name} report.txt`, query: source };
+  return { scheme: "downlead-report", path: `/${name} report.md`, query: source };
 }
 
 module.exports = { KINDS, serverSettings, serverCommand, reportAddress };

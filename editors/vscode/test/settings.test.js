@@ -40,7 +40,7 @@ test("command of the server", () => {
 test("a report's address holds its source", () => {
   const address = reportAddress("file:///a%20b/rev1.downlead");
   assert.equal(address.scheme, "downlead-report");
-  assert.equal(address.path, "/rev1 report.txt");
+  assert.equal(address.path, "/rev1 report.md");
   assert.equal(address.query, "file:///a%20b/rev1.downlead");
 });
 
