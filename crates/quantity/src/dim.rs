@@ -2,50 +2,50 @@
 
 use crate::{DIPOLE_DBI, UnitId, unit};
 
-/// What kind of thing a number measures. The SI value stored for each kind is given in brackets.
+/// What kind of thing a number measures. The unit of the value stored stands in brackets.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Dim {
-    /// A bare number: counts, ratios, exponents [1].
+    /// A bare number: counts, ratios, exponents (1).
     Count,
-    /// A share or tolerance written in percent [1, so 5 % is 0.05].
+    /// A share or tolerance written in percent (1, so 5 % is 0.05).
     Percent,
-    /// Length [m].
+    /// Length (m).
     Length,
-    /// Electrical length in wavelengths in the line [wavelengths].
+    /// Electrical length in wavelengths in the line (wavelengths).
     Wavelengths,
-    /// Angle, also electrical length [degrees].
+    /// Angle, also electrical length (degrees).
     Angle,
-    /// Frequency [Hz].
+    /// Frequency (Hz).
     Frequency,
-    /// Power [W].
+    /// Power (W).
     Power,
-    /// Absolute power level [dBm].
+    /// Absolute power level (dBm).
     Level,
-    /// Loss, gain of a device, ratio of powers [dB].
+    /// Loss, gain of a device, ratio of powers (dB).
     Decibel,
-    /// Antenna gain over isotropic [dBi].
+    /// Antenna gain over isotropic (dBi).
     GainIsotropic,
-    /// Antenna gain over a half-wave dipole [dBd].
+    /// Antenna gain over a half-wave dipole (dBd).
     GainDipole,
-    /// Loss per length [dB/m].
+    /// Loss per length (dB/m).
     LossRate,
-    /// Temperature [°C].
+    /// Temperature (°C).
     Temperature,
-    /// Impedance, resistance, reactance [ohm].
+    /// Impedance, resistance, reactance (ohm).
     Impedance,
-    /// Voltage [V].
+    /// Voltage (V).
     Voltage,
-    /// Current [A].
+    /// Current (A).
     Current,
-    /// Time [s].
+    /// Time (s).
     Time,
-    /// Capacitance per length [F/m].
+    /// Capacitance per length (F/m).
     CapacitancePerLength,
-    /// Resistivity [ohm m].
+    /// Resistivity (ohm m).
     Resistivity,
-    /// Loss coefficient on the square root of frequency [dB/m per sqrt(MHz)].
+    /// Loss coefficient on the square root of frequency (dB/m per sqrt(MHz)).
     RootCoefficient,
-    /// Loss coefficient on frequency [dB/m per MHz].
+    /// Loss coefficient on frequency (dB/m per MHz).
     LinearCoefficient,
 }
 

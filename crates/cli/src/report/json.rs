@@ -12,7 +12,7 @@ pub(crate) fn json(report: &Report) -> Result<String, serde_json::Error> {
     Ok(serde_json::to_string_pretty(report)? + "\n")
 }
 
-/// JSON Schema (draft 2020-12) of [`json`].
+/// JSON Schema (draft 2020-12) of [`json()`].
 ///
 /// # Errors
 /// None for these types; the serialiser's own error type is passed on.
