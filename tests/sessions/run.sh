@@ -30,9 +30,9 @@ take() {
     failed=$((failed + $(grep -c '^FAIL ' "$1")))
 }
 
-# session NAME REQUIRED COMMAND…
+# session NAME COMMAND…
 session() {
-    local name="$1" status
+    local name="$1" status p f
     shift
     echo "== $name"
     python3 "$HERE/story.py" "$OUT/$name" "$DOWNLEAD" || exit 2
