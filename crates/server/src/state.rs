@@ -287,6 +287,7 @@ impl State {
                     .find(|a| a.join(".git").exists())
                     .map(Path::to_owned)
             })
+            .or_else(|| working_folder(path))
             .unwrap_or_else(|| parent.to_owned())
     }
 
@@ -426,4 +427,13 @@ impl State {
         }
         result.map(|_| ())
     }
+}
+
+/// The folder the server was started in, when the file lies below it and it is a folder of work:
+/// a lone file may use what stands beside its own folder, as on the command line.
+fn working_folder(path: &Path) -> Option<PathBuf> {
+    let here = std::env::current_dir().ok()?;
+    let home = std::env::var_os("HOME").map(PathBuf::from);
+    let fit = path.starts_with(&here) && here.parent().is_some() && home.as_deref() != Some(&*here);
+    fit.then_some(here)
 }

@@ -487,6 +487,42 @@ fn hints_are_completed_when_looked_at() {
 }
 
 #[test]
+fn a_whole_long_file_has_plain_hints_of_the_same_words() {
+    let mut c = Client::start();
+    let text = downlead_testkit::large_file(1500);
+    c.open("untitled:long", &text);
+    let words = |h: &Value| match &h["label"] {
+        Value::String(s) => s.clone(),
+        parts => {
+            let parts = parts.as_array().expect("parts");
+            parts
+                .iter()
+                .map(|p| p["value"].as_str().expect("text"))
+                .collect()
+        }
+    };
+    let all = c.hints("untitled:long");
+    let all = all.as_array().expect("hints");
+    assert!(all.len() > 500 && all.iter().all(|h| h["label"].is_string()));
+    let range =
+        json!({ "start": { "line": 100, "character": 0 }, "end": { "line": 140, "character": 0 } });
+    let some = c.ask(
+        "textDocument/inlayHint",
+        json!({ "textDocument": { "uri": "untitled:long" }, "range": range }),
+    );
+    let some = some.as_array().expect("hints");
+    assert!(some.iter().any(|h| h["label"].is_array()));
+    for h in some {
+        let same = all
+            .iter()
+            .find(|o| o["position"] == h["position"])
+            .expect("the same place");
+        assert_eq!(words(h), words(same));
+    }
+    assert_eq!(c.finish(), 0);
+}
+
+#[test]
 fn settings_switch_hints_and_wrong_ones_keep_the_old() {
     let ex = Examples::new();
     let uri = ex.uri(HILL);
