@@ -160,13 +160,14 @@ impl<'v, 's> Writer<'v, 's> {
             };
             self.out.push_str(&s);
         }
-        self.out.push('\n');
-        for f in [&d.formula, &d.substituted] {
+        let follows = !(d.formula.is_empty() && d.substituted.is_empty());
+        self.out.push_str(if md && follows { "  \n" } else { "\n" });
+        for (lead, f) in [("", &d.formula), ("= ", &d.substituted)] {
             if !f.is_empty() {
                 let f = if md {
-                    format!("`{f}`")
+                    format!("`{lead}{f}`")
                 } else {
-                    format!("= {f}")
+                    format!("{lead}{f}")
                 };
                 // an indented paragraph of the same list entry
                 self.out
