@@ -184,11 +184,6 @@ impl<'a> View<'a> {
         self.lines.range(self.text, span, self.state.peer.encoding)
     }
 
-    /// Line, from 0, of a byte.
-    pub(crate) fn line(&self, offset: u32) -> u32 {
-        self.lines.line_of(offset.min(self.text.len() as u32)) as u32
-    }
-
     fn other(&self, doc: Doc) -> Rc<Other> {
         if let Some(known) = self.others.borrow().get(&doc) {
             return Rc::clone(known);
