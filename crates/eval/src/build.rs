@@ -153,41 +153,15 @@ pub(crate) fn parts_of(meaning: &Meaning) -> FxHashMap<Loc, &Part> {
 }
 
 fn limit_source(meaning: &Meaning, loc: Loc) -> Option<Box<str>> {
-    fn find(s: &[Step], loc: Loc) -> Option<Box<str>> {
-        s.iter().find_map(|s| match s {
-            Step::Node(n, l) if *l == loc => match &**n {
-                Node::Limit { source, .. } => source.clone(),
-                _ => None,
-            },
-            Step::Part { branches, .. } | Step::Use { branches, .. } => {
-                branches.iter().find_map(|b| find(&b.steps, loc))
-            }
-            _ => None,
-        })
-    }
-    match meaning {
-        Meaning::Station(st) => st.chains.iter().find_map(|c| find(&c.steps, loc)),
-        Meaning::Chain(c) => find(&c.steps, loc),
+    match meaning.node(loc)? {
+        Node::Limit { source, .. } => source.clone(),
         _ => None,
     }
 }
 
 fn reading_meta(meaning: &Meaning, loc: Loc) -> Option<&Meta> {
-    fn find(s: &[Step], loc: Loc) -> Option<&Meta> {
-        s.iter().find_map(|s| match s {
-            Step::Node(n, l) if *l == loc => match &**n {
-                Node::Read { meta, .. } => Some(meta),
-                _ => None,
-            },
-            Step::Part { branches, .. } | Step::Use { branches, .. } => {
-                branches.iter().find_map(|b| find(&b.steps, loc))
-            }
-            _ => None,
-        })
-    }
-    match meaning {
-        Meaning::Station(st) => st.chains.iter().find_map(|c| find(&c.steps, loc)),
-        Meaning::Chain(c) => find(&c.steps, loc),
+    match meaning.node(loc)? {
+        Node::Read { meta, .. } => Some(meta),
         _ => None,
     }
 }

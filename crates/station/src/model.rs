@@ -977,3 +977,24 @@ pub enum Meaning {
     /// Not understood; its diagnostics say why.
     Nothing,
 }
+
+impl Meaning {
+    /// The statement at a node whose line stands at `loc`, in any chain or branch.
+    #[must_use]
+    pub fn node(&self, loc: Loc) -> Option<&Node> {
+        fn find(steps: &[Step], loc: Loc) -> Option<&Node> {
+            steps.iter().find_map(|s| match s {
+                Step::Node(n, l) if *l == loc => Some(&**n),
+                Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                    branches.iter().find_map(|b| find(&b.steps, loc))
+                }
+                _ => None,
+            })
+        }
+        match self {
+            Meaning::Station(st) => st.chains.iter().find_map(|c| find(&c.steps, loc)),
+            Meaning::Chain(c) => find(&c.steps, loc),
+            _ => None,
+        }
+    }
+}

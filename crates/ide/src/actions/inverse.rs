@@ -600,21 +600,8 @@ fn replace_source(s: &Snapshot, view: &View<'_>, loc: Loc, said: &str) -> Option
 }
 
 fn meta_of(meaning: &Meaning, loc: Loc) -> Option<&downlead_station::model::Meta> {
-    fn find(list: &[Step], loc: Loc) -> Option<&downlead_station::model::Meta> {
-        list.iter().find_map(|x| match x {
-            Step::Node(n, l) if *l == loc => match &**n {
-                Node::Read { meta, .. } => Some(meta),
-                _ => None,
-            },
-            Step::Part { branches, .. } | Step::Use { branches, .. } => {
-                branches.iter().find_map(|b| find(&b.steps, loc))
-            }
-            _ => None,
-        })
-    }
-    match meaning {
-        Meaning::Station(st) => st.chains.iter().find_map(|c| find(&c.steps, loc)),
-        Meaning::Chain(c) => find(&c.steps, loc),
+    match meaning.node(loc)? {
+        Node::Read { meta, .. } => Some(meta),
         _ => None,
     }
 }
