@@ -80,7 +80,7 @@ fn capped(mut list: Vec<Finding>, max: usize) -> Vec<Finding> {
 
 fn finding(view: &View<'_>, d: &Diagnostic, span: Span) -> Finding {
     let mut message = d.message.clone();
-    if !d.primary.message.is_empty() {
+    if tells(&d.primary.message, &d.message, &d.help) {
         message.push_str(&format!("\n({})", d.primary.message));
     }
     for h in &d.help {
@@ -113,6 +113,24 @@ fn finding(view: &View<'_>, d: &Diagnostic, span: Span) -> Finding {
     }
 }
 
+/// Whether the words for under the mark say more than the mark itself, the message and the help:
+/// in an editor the place is seen, and "not defined" below "… is not defined." is said twice.
+fn tells(label: &str, message: &str, help: &[String]) -> bool {
+    let figure = |c: char| c == '`' || c.is_ascii_digit();
+    if label.split_whitespace().count() < 4 && !label.contains(figure) {
+        return false;
+    }
+    let words = |t: &str| -> Vec<String> {
+        t.split(|c: char| !(c.is_alphanumeric() || c == '.'))
+            .map(|w| w.trim_matches('.').to_lowercase())
+            .filter(|w| (w.len() > 3 && w != "this") || w.contains(figure))
+            .collect()
+    };
+    let mut said = words(message);
+    help.iter().for_each(|h| said.extend(words(h)));
+    words(label).iter().any(|w| !said.contains(w))
+}
+
 /// A fix as an action; none if it would change the library.
 fn action(view: &View<'_>, f: &Fix, d: &Diagnostic, span: Span) -> Option<Action> {
     let mut edits = Vec::with_capacity(f.edits.len());
@@ -138,4 +156,49 @@ fn action(view: &View<'_>, f: &Fix, d: &Diagnostic, span: Span) -> Option<Action
         finding: Some(span),
         ..Action::new(title, ActionKind::QuickFix, tidy(edits))
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::tells;
+
+    #[test]
+    fn nothing_is_said_twice() {
+        let none: &[String] = &[];
+        for (label, message, told) in [
+            ("", "The antenna has no gain.", false),
+            ("not defined", "The band `22m` is not defined.", false),
+            ("not known", "`wat` is no unit.", false),
+            (
+                "this is a power",
+                "A power stands where a loss belongs.",
+                false,
+            ),
+            (
+                "division by zero, or too large",
+                "This comes to no finite number.",
+                true,
+            ),
+            ("computed: 38.4 W", "ERP is not what is expected.", true),
+            ("SWR 1.9", "The transmitter sees an SWR of 1.9.", false),
+            (
+                "understood as the text `run`",
+                "The line cannot be read.",
+                true,
+            ),
+            (
+                "what stands in this block was not read",
+                "`chin` is no statement.",
+                true,
+            ),
+        ] {
+            assert_eq!(tells(label, message, none), told, "{label}");
+        }
+        let help = ["An antenna or a load belongs at its end.".to_owned()];
+        assert!(!tells(
+            "an antenna or a load belongs at its end",
+            "The chain ends in nothing.",
+            &help
+        ));
+    }
 }

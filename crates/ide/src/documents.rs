@@ -248,17 +248,7 @@ fn table(out: &mut String, head: &[&str], rows: &[Vec<String>]) {
     if rows.is_empty() {
         return;
     }
-    out.push_str(&format!(
-        "| {} |\n|{}\n",
-        head.join(" | "),
-        " --- |".repeat(head.len())
-    ));
-    for r in rows {
-        out.push_str(&format!(
-            "| {} |\n",
-            r.iter().map(|c| escape(c)).collect::<Vec<_>>().join(" | ")
-        ));
-    }
+    out.push_str(&crate::markdown::table(head, rows));
     out.push('\n');
 }
 

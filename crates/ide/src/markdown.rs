@@ -103,17 +103,7 @@ impl<'v, 's> Writer<'v, 's> {
         }
         self.gap();
         if self.markdown {
-            self.out.push_str(&format!(
-                "| {} |\n|{}\n",
-                head.join(" | "),
-                " --- |".repeat(head.len())
-            ));
-            for r in rows {
-                self.out.push_str(&format!(
-                    "| {} |\n",
-                    r.iter().map(|c| escape(c)).collect::<Vec<_>>().join(" | ")
-                ));
-            }
+            self.out.push_str(&table(head, rows));
         } else {
             for r in rows {
                 let cells: Vec<String> = head
@@ -198,6 +188,67 @@ impl<'v, 's> Writer<'v, 's> {
     }
 }
 
+/// A Markdown table that reads well as it stands: columns of one width, figures to the right.
+pub(crate) fn table(head: &[&str], rows: &[Vec<String>]) -> String {
+    let rows: Vec<Vec<String>> = rows
+        .iter()
+        .map(|r| r.iter().map(|c| escape(c)).collect())
+        .collect();
+    let cell = |r: &[String], i: usize| r.get(i).map_or(0, |c| width(c));
+    // three at least: the line below the head needs them
+    let widths: Vec<usize> = (0..head.len())
+        .map(|i| {
+            let longest = rows.iter().map(|r| cell(r, i)).max().unwrap_or(0);
+            longest.max(width(head[i])).max(3)
+        })
+        .collect();
+    let right: Vec<bool> = (0..head.len())
+        .map(|i| {
+            let mut cells = rows.iter().filter_map(|r| r.get(i)).peekable();
+            cells.peek().is_some() && cells.all(|c| is_figure(c))
+        })
+        .collect();
+    let line = |cells: &[&str]| {
+        let mut out = String::from("|");
+        for (i, w) in widths.iter().enumerate() {
+            let text = cells.get(i).copied().unwrap_or("");
+            let pad = " ".repeat(w - width(text));
+            let (before, after) = if right[i] { (&*pad, "") } else { ("", &*pad) };
+            out.push_str(&format!(" {before}{text}{after} |"));
+        }
+        out.push('\n');
+        out
+    };
+    let rule: Vec<String> = widths
+        .iter()
+        .zip(&right)
+        .map(|(w, right)| match right {
+            true => format!("{}:", "-".repeat(w - 1)),
+            false => "-".repeat(*w),
+        })
+        .collect();
+    let mut out = line(head);
+    out.push_str(&line(&rule.iter().map(String::as_str).collect::<Vec<_>>()));
+    for r in &rows {
+        out.push_str(&line(&r.iter().map(String::as_str).collect::<Vec<_>>()));
+    }
+    out
+}
+
+/// Columns a text takes in a fixed-width font. Signs that stand on the one before take none.
+fn width(t: &str) -> usize {
+    let combining = |c: &char| matches!(c, '\u{300}'..='\u{36f}');
+    t.chars().filter(|c| !combining(c)).count()
+}
+
+/// Whether a cell is a number with its unit, or the dash for none.
+fn is_figure(cell: &str) -> bool {
+    let digits = cell.trim_start_matches(['-', '+', '−']);
+    let rest = digits.trim_start_matches(|c: char| c.is_ascii_digit() || c == '.');
+    // `2m` is a name
+    cell == "–" || (rest.len() < digits.len() && (rest.is_empty() || rest.starts_with(' ')))
+}
+
 /// Text that Markdown must not read as its own signs.
 pub(crate) fn escape(t: &str) -> String {
     let mut out = String::with_capacity(t.len());
@@ -211,4 +262,26 @@ pub(crate) fn escape(t: &str) -> String {
         out.push(c);
     }
     out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::table;
+
+    #[test]
+    fn tables_stand_in_columns() {
+        let rows = [
+            vec!["J1|a".to_owned(), "0.75 dB".to_owned()],
+            vec!["±".to_owned(), "–".to_owned()],
+        ];
+        assert_eq!(
+            table(&["part", "loss"], &rows),
+            "\
+| part  |    loss |
+| ----- | ------: |
+| J1\\|a | 0.75 dB |
+| ±     |       – |
+"
+        );
+    }
 }
