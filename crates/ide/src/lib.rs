@@ -6,6 +6,7 @@
 mod actions;
 mod cables;
 mod calls;
+mod compare;
 mod completion;
 mod config;
 mod diagnostics;
@@ -32,6 +33,10 @@ mod words;
 
 pub use actions::{code_actions, fix_all};
 pub use calls::{Call, CallItem, incoming_calls, outgoing_calls, prepare_calls};
+pub use compare::{
+    BandChange, ChainChange, Comparison, DefinitionChange, Figures, FindingChange, LimitChange,
+    LimitState, Pair, PartChange, compare, compare_markdown,
+};
 pub use completion::{Completion, CompletionKind, completion};
 pub use config::{Config, HintKinds};
 pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};

@@ -5,6 +5,7 @@
 
 mod actions;
 mod case;
+mod compare;
 mod completion;
 mod documents;
 mod format;

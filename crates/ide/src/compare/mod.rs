@@ -1,0 +1,568 @@
+//! What a change of the text means on the air: the chains of two states of a file compared, part by
+//! part and band by band.
+
+mod text;
+
+use downlead_base::Severity;
+use downlead_eval::Snapshot;
+use downlead_eval::result::{BandResult, ChainResult, LimitResult, NodeResult, Verdict};
+use downlead_station::model::Meaning;
+use downlead_syntax::Stmt;
+
+use crate::diagnostics::file_diagnostics;
+use crate::resolve::owner;
+use crate::view::{Doc, View, tree, visible};
+
+pub use text::compare_markdown;
+
+/// Differences below this are rounding, dB.
+pub(crate) const SAME_DB: f64 = 0.005;
+
+/// Something before and after; none where it was not there.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pair<T> {
+    /// Then.
+    pub old: Option<T>,
+    /// Now.
+    pub new: Option<T>,
+}
+
+impl<T> Pair<T> {
+    /// Both, if it was there then and is there now.
+    #[must_use]
+    pub fn both(&self) -> Option<(&T, &T)> {
+        self.old.as_ref().zip(self.new.as_ref())
+    }
+}
+
+/// What differs between two states of a file.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Comparison {
+    /// Whether the texts of the file and of all it uses are the same to the byte.
+    pub same_text: bool,
+    /// All chains of both states, those of the new one first, in the order of the text.
+    pub chains: Vec<ChainChange>,
+    /// Definitions that differ outside the chains' own parts: cables, bands, places, ….
+    pub definitions: Vec<DefinitionChange>,
+    /// Errors and warnings that came, and that went: code and message.
+    pub findings: Vec<FindingChange>,
+}
+
+/// A chain in both states.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ChainChange {
+    /// `STATION/CHAIN`, or the chain alone.
+    pub name: String,
+    /// Word for its direction: then, now.
+    pub direction: Pair<&'static str>,
+    /// The frequencies it is worked out at.
+    pub bands: Vec<BandChange>,
+}
+
+/// A chain at one frequency in both states.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BandChange {
+    /// Band, with `low`, `middle` or `high` of a range.
+    pub band: String,
+    /// Figures, if it was there.
+    pub figures: Pair<Figures>,
+    /// Parts that came, went, are written otherwise or lose another amount.
+    pub parts: Vec<PartChange>,
+    /// Whether the parts that stayed stand in another order.
+    pub reordered: bool,
+    /// Limits, all of both states.
+    pub limits: Vec<LimitChange>,
+}
+
+/// The figures of a chain at one frequency.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Figures {
+    /// Hz.
+    pub hz: f64,
+    /// Whether all parts could be worked out.
+    pub complete: bool,
+    /// Loss of the chain, dB.
+    pub loss_db: f64,
+    /// Power of the transmitter into the chain, W.
+    pub transmitter_w: Option<f64>,
+    /// Gain of the antenna, dBi.
+    pub gain_dbi: Option<f64>,
+    /// ERP, W.
+    pub erp_w: Option<f64>,
+    /// EIRP, W.
+    pub eirp_w: Option<f64>,
+    /// Receive: sensitivity at the antenna, dBm.
+    pub sensitivity_dbm: Option<f64>,
+    /// SWR at the beginning.
+    pub swr: f64,
+    /// Expanded uncertainty (k = 2) of the result, dB.
+    pub uncertainty_db: f64,
+}
+
+/// A part of a chain in both states.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartChange {
+    /// Tag with port, or kind; a number tells untagged ones of a kind apart.
+    pub name: String,
+    /// As written, and its loss in dB.
+    pub state: Pair<(String, f64)>,
+}
+
+impl PartChange {
+    /// By how much its loss grew, dB. A part that is not there loses nothing.
+    #[must_use]
+    pub fn added_db(&self) -> f64 {
+        let loss = |x: &Option<(String, f64)>| x.as_ref().map_or(0.0, |s| s.1);
+        loss(&self.state.new) - loss(&self.state.old)
+    }
+}
+
+/// A limit in both states.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LimitChange {
+    /// `erp`, `eirp` or `output`.
+    pub quantity: &'static str,
+    /// How it stands.
+    pub state: Pair<LimitState>,
+}
+
+/// How a limit stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LimitState {
+    /// Limit, W.
+    pub limit_w: f64,
+    /// Margin, dB.
+    pub margin_db: f64,
+    /// Its doubt (k = 2), dB.
+    pub uncertainty_db: f64,
+    /// Verdict.
+    pub verdict: Verdict,
+}
+
+/// A definition in both states.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct DefinitionChange {
+    /// `cable club-foam`, of a station `hill: place mast`.
+    pub name: String,
+    /// Whether it was there.
+    pub was: bool,
+    /// Whether it is there.
+    pub is: bool,
+}
+
+/// A finding that came or went.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FindingChange {
+    /// Whether it is new.
+    pub new: bool,
+    /// Code of the diagnostics table.
+    pub code: &'static str,
+    /// Its message, first line.
+    pub message: String,
+}
+
+/// Compares a file as it was with the file as it is. `file` is its index in each.
+#[must_use]
+pub fn compare(old: (&Snapshot, usize), new: (&Snapshot, usize)) -> Comparison {
+    let (was, is) = (chains(old.0, old.1), chains(new.0, new.1));
+    let mut list = Vec::new();
+    for now in &is {
+        let then = was.iter().find(|c| c.name == now.name);
+        list.push(chain(then, Some(now)));
+    }
+    for then in &was {
+        if is.iter().all(|c| c.name != then.name) {
+            list.push(chain(Some(then), None));
+        }
+    }
+    Comparison {
+        same_text: texts(old.0, old.1) == texts(new.0, new.1),
+        chains: list,
+        definitions: definitions(old, new),
+        findings: findings(old, new),
+    }
+}
+
+fn texts(s: &Snapshot, file: usize) -> Vec<(&str, &str)> {
+    let files = visible(s, file)
+        .into_iter()
+        .filter_map(|i| s.files().get(i));
+    files.map(|f| (f.path.as_str(), f.text())).collect()
+}
+
+/// A chain with what its names mean.
+struct Named<'s> {
+    name: String,
+    result: &'s ChainResult,
+    s: &'s Snapshot,
+}
+
+fn chains(s: &Snapshot, file: usize) -> Vec<Named<'_>> {
+    let view = View::new(s);
+    let mut out = Vec::new();
+    for scope in s.scopes().iter().filter(|x| x.file() == file) {
+        for (_, low, result) in scope.items() {
+            for c in &result.chains {
+                let own = view.text(c.name);
+                let name = match &low.meaning {
+                    Meaning::Station(st) => format!("{}/{own}", st.name.text),
+                    _ => own.to_owned(),
+                };
+                out.push(Named { name, result: c, s });
+            }
+        }
+    }
+    out
+}
+
+fn chain(old: Option<&Named<'_>>, new: Option<&Named<'_>>) -> ChainChange {
+    let name = new.or(old).map_or_else(String::new, |c| c.name.clone());
+    let direction = Pair {
+        old: old.map(|c| c.result.direction.word()),
+        new: new.map(|c| c.result.direction.word()),
+    };
+    let of = |c: Option<&Named<'_>>| -> Vec<(String, Vec<Part>)> {
+        c.map_or_else(Vec::new, |c| {
+            let view = View::new(c.s);
+            let bands = c.result.bands.iter();
+            bands.map(|b| (band_name(b), parts(&view, b))).collect()
+        })
+    };
+    let (was, is) = (of(old), of(new));
+    let result = |c: Option<&Named<'_>>, name: &str| {
+        c.and_then(|c| {
+            c.result
+                .bands
+                .iter()
+                .find(|b| band_name(b) == name)
+                .cloned()
+        })
+    };
+    let mut names: Vec<&String> = is.iter().map(|b| &b.0).collect();
+    names.extend(
+        was.iter()
+            .map(|b| &b.0)
+            .filter(|n| is.iter().all(|b| b.0 != **n)),
+    );
+    let bands = names.into_iter().map(|n| {
+        let (a, b) = (result(old, n), result(new, n));
+        let list = |all: &[(String, Vec<Part>)]| -> Vec<Part> {
+            all.iter()
+                .find(|x| x.0 == *n)
+                .map_or_else(Vec::new, |x| x.1.clone())
+        };
+        band(n, a.as_ref(), b.as_ref(), &list(&was), &list(&is))
+    });
+    ChainChange {
+        name,
+        direction,
+        bands: bands.collect(),
+    }
+}
+
+fn band_name(b: &BandResult) -> String {
+    match b.point {
+        Some(p) => format!("{} {p}", b.band),
+        None => b.band.to_string(),
+    }
+}
+
+fn band(
+    name: &str,
+    old: Option<&BandResult>,
+    new: Option<&BandResult>,
+    was: &[Part],
+    is: &[Part],
+) -> BandChange {
+    let kept = |list: &[Part], other: &[Part]| -> Vec<String> {
+        let both = list
+            .iter()
+            .filter(|p| other.iter().any(|o| o.name == p.name));
+        both.map(|p| p.name.clone()).collect()
+    };
+    BandChange {
+        band: name.to_owned(),
+        figures: Pair {
+            old: old.map(figures),
+            new: new.map(figures),
+        },
+        parts: part_changes(was, is),
+        reordered: kept(was, is) != kept(is, was),
+        limits: limits(
+            old.map_or(&[], |b| &b.limits),
+            new.map_or(&[], |b| &b.limits),
+        ),
+    }
+}
+
+fn figures(b: &BandResult) -> Figures {
+    // the first element is the transmitter where there is one; what it loses is the mismatch it sees
+    let first = b.nodes.first().filter(|n| n.kind == "transmitter");
+    Figures {
+        hz: b.hz,
+        complete: b.complete,
+        loss_db: b.total_db,
+        transmitter_w: first
+            .map(|n| n.power_w * downlead_quantity::from_db(n.loss_db))
+            .filter(|w| w.is_finite() && *w > 0.0),
+        gain_dbi: b.gain_dbi,
+        erp_w: b.erp_w(),
+        eirp_w: b.eirp_w,
+        sensitivity_dbm: b.sensitivity_dbm,
+        swr: b.swr,
+        uncertainty_db: b.uncertainty_db,
+    }
+}
+
+#[derive(Clone)]
+struct Part {
+    name: String,
+    text: String,
+    loss_db: f64,
+}
+
+fn parts(view: &View<'_>, b: &BandResult) -> Vec<Part> {
+    let mut out: Vec<Part> = Vec::new();
+    for n in &b.nodes {
+        let name = part_name(view, n);
+        let again = out
+            .iter()
+            .filter(|p| p.name == name || p.name.starts_with(&format!("{name} (")))
+            .count();
+        let name = match again {
+            0 => name,
+            n => format!("{name} ({})", n + 1),
+        };
+        out.push(Part {
+            name,
+            text: written(view, n),
+            loss_db: n.loss_db,
+        });
+    }
+    out
+}
+
+fn part_name(view: &View<'_>, n: &NodeResult) -> String {
+    match (n.tag, n.port) {
+        (Some(t), Some(p)) => format!("{}.{}", view.text(t), view.text(p)),
+        (Some(t), None) => view.text(t).to_owned(),
+        (None, _) if n.kind == "join" => format!("join {}", view.text(n.def)),
+        (None, _) => n.kind.to_owned(),
+    }
+}
+
+/// The statement of a part with its block, on one line.
+fn written(view: &View<'_>, n: &NodeResult) -> String {
+    let whole = view.place(n.def).and_then(|p| {
+        let item = tree(view.s, p.doc)?
+            .items()
+            .iter()
+            .find(|i| i.item.id == n.def.item)?;
+        Some(one_line(&statement_text(owner(&item.item, n.def.span)?)))
+    });
+    match (n.kind, whole) {
+        // nobody writes it
+        ("join", _) => "between neighbours".to_owned(),
+        (_, Some(text)) => text,
+        (_, None) => one_line(view.text(n.def)),
+    }
+}
+
+fn statement_text(s: Stmt<'_>) -> String {
+    s.slice(s.span()).to_owned()
+}
+
+/// Without its comments, blanks made one.
+fn one_line(text: &str) -> String {
+    let mut out = String::new();
+    for line in text.lines() {
+        let code = without_comment(line).trim();
+        for word in code.split_whitespace() {
+            if !out.is_empty() {
+                out.push(' ');
+            }
+            out.push_str(word);
+        }
+        // lines of a block are told apart
+        if !code.is_empty() && !code.ends_with('{') && text.contains('\n') {
+            out.push(';');
+        }
+    }
+    out.replace("; }", " }").trim_end_matches(';').to_owned()
+}
+
+fn without_comment(line: &str) -> &str {
+    let mut quoted = false;
+    for (i, c) in line.char_indices() {
+        match c {
+            '"' => quoted = !quoted,
+            '/' if !quoted && line[i..].starts_with("//") => return &line[..i],
+            _ => {}
+        }
+    }
+    line
+}
+
+fn part_changes(was: &[Part], is: &[Part]) -> Vec<PartChange> {
+    let state = |p: &Part| (p.text.clone(), p.loss_db);
+    let mut out = Vec::new();
+    for now in is {
+        let then = was.iter().find(|p| p.name == now.name);
+        let same = then.is_some_and(|t| {
+            let apart = (t.loss_db - now.loss_db).abs() >= SAME_DB;
+            t.text == now.text && !apart
+        });
+        if !same {
+            let state = Pair {
+                old: then.map(state),
+                new: Some(state(now)),
+            };
+            out.push(PartChange {
+                name: now.name.clone(),
+                state,
+            });
+        }
+    }
+    for then in was.iter().filter(|t| is.iter().all(|p| p.name != t.name)) {
+        let state = Pair {
+            old: Some(state(then)),
+            new: None,
+        };
+        out.push(PartChange {
+            name: then.name.clone(),
+            state,
+        });
+    }
+    out
+}
+
+/// Limits of the same quantity belong together in the order in which they stand.
+fn limits(was: &[LimitResult], is: &[LimitResult]) -> Vec<LimitChange> {
+    let state = |l: &LimitResult| LimitState {
+        limit_w: l.limit_w,
+        margin_db: l.margin_db,
+        uncertainty_db: l.uncertainty_db,
+        verdict: l.verdict,
+    };
+    let nth = |list: &[LimitResult], at: usize| {
+        let q = list[at].quantity;
+        list[..at].iter().filter(|l| l.quantity == q).count()
+    };
+    let twin = |from: &[LimitResult], at: usize, to: &[LimitResult]| {
+        let q = from[at].quantity;
+        to.iter()
+            .filter(|l| l.quantity == q)
+            .nth(nth(from, at))
+            .map(state)
+    };
+    let mut out: Vec<LimitChange> = (0..is.len())
+        .map(|i| LimitChange {
+            quantity: is[i].quantity.word(),
+            state: Pair {
+                old: twin(is, i, was),
+                new: Some(state(&is[i])),
+            },
+        })
+        .collect();
+    for i in (0..was.len()).filter(|i| twin(was, *i, is).is_none()) {
+        let state = Pair {
+            old: Some(state(&was[i])),
+            new: None,
+        };
+        out.push(LimitChange {
+            quantity: was[i].quantity.word(),
+            state,
+        });
+    }
+    out
+}
+
+/// Every definition of the file and of what it uses, without chains and parts: name and text.
+fn defined(s: &Snapshot, file: usize) -> Vec<(String, String)> {
+    let mut out = Vec::new();
+    for f in visible(s, file) {
+        let Some(tree) = tree(s, Doc::File(f)) else {
+            continue;
+        };
+        for p in tree.items() {
+            let Some(stmt) = p.item.statement() else {
+                continue;
+            };
+            match stmt.keyword() {
+                Some("use" | "chain") => {}
+                Some("station") => in_station(stmt, &mut out),
+                _ => out.push((heading(stmt), one_line(&statement_text(stmt)))),
+            }
+        }
+    }
+    out
+}
+
+fn in_station(station: Stmt<'_>, out: &mut Vec<(String, String)>) {
+    let name = station.atoms().get(1).map_or("", |a| station.text(*a));
+    for x in station.block().into_iter().flat_map(|b| b.iter()) {
+        let word = x.keyword().unwrap_or("");
+        if word == "chain" || downlead_station::model::PartKind::from_word(word).is_some() {
+            continue;
+        }
+        let own = match word {
+            "place" => heading(x),
+            w => w.to_owned(),
+        };
+        out.push((format!("{name}: {own}"), one_line(&statement_text(x))));
+    }
+}
+
+/// The first two words: `cable club-foam`.
+fn heading(s: Stmt<'_>) -> String {
+    let words = s.atoms().iter().take(2).map(|a| s.text(*a));
+    words.collect::<Vec<_>>().join(" ")
+}
+
+fn definitions(old: (&Snapshot, usize), new: (&Snapshot, usize)) -> Vec<DefinitionChange> {
+    let (was, is) = (defined(old.0, old.1), defined(new.0, new.1));
+    let mut out = Vec::new();
+    for (name, text) in &is {
+        match was.iter().find(|d| d.0 == *name) {
+            Some((_, then)) if then == text => {}
+            then => out.push(DefinitionChange {
+                name: name.clone(),
+                was: then.is_some(),
+                is: true,
+            }),
+        }
+    }
+    for (name, _) in was.iter().filter(|d| is.iter().all(|n| n.0 != d.0)) {
+        out.push(DefinitionChange {
+            name: name.clone(),
+            was: true,
+            is: false,
+        });
+    }
+    out
+}
+
+fn findings(old: (&Snapshot, usize), new: (&Snapshot, usize)) -> Vec<FindingChange> {
+    let all = crate::Config {
+        max_diagnostics: 0,
+        ..crate::Config::default()
+    };
+    let of = |(s, file): (&Snapshot, usize)| -> Vec<(&'static str, String)> {
+        let list = file_diagnostics(s, file, &all).into_iter();
+        list.filter(|f| f.severity >= Severity::Warning)
+            .map(|f| (f.code, f.message.lines().next().unwrap_or("").to_owned()))
+            .collect()
+    };
+    let (was, is) = (of(old), of(new));
+    let mut out = Vec::new();
+    for (list, other, new) in [(&is, &was, true), (&was, &is, false)] {
+        for (code, message) in list.iter().filter(|f| !other.contains(f)) {
+            out.push(FindingChange {
+                new,
+                code,
+                message: message.clone(),
+            });
+        }
+    }
+    out
+}
