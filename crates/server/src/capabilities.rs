@@ -5,9 +5,10 @@ use ls_types::*;
 use crate::peer::Peer;
 
 /// Commands of `workspace/executeCommand`.
-pub(crate) const COMMANDS: [&str; 4] = [
+pub(crate) const COMMANDS: [&str; 5] = [
     "downlead.report",
     "downlead.explain",
+    "downlead.compare",
     "downlead.export",
     "downlead.apply",
 ];

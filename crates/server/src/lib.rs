@@ -18,6 +18,7 @@ mod config;
 mod disk;
 mod docs;
 mod frames;
+mod git;
 mod guard;
 mod handlers;
 mod library;

@@ -1,13 +1,18 @@
 //! Commands, and the documents the server makes.
 
 use downlead_base::code_named;
+use downlead_eval::Snapshot;
 use downlead_ide as ide;
+use downlead_station::LoadError;
 use ls_types::{ExecuteCommandParams, Uri};
 use serde::Deserialize;
 use serde_json::{Value, json};
 use tower_lsp::jsonrpc::{Error, Result};
 
+use crate::docs::Home;
+use crate::git::Revision;
 use crate::outbox::Kind;
+use crate::space::Key;
 use crate::state::State;
 use crate::uris;
 use crate::view::{View, refused};
@@ -19,6 +24,7 @@ struct Argument {
     name: Option<String>,
     line: Option<u32>,
     format: Option<String>,
+    revision: Option<String>,
     /// Whether to open the answer too, for clients that drop what a command returns.
     #[serde(default)]
     show: bool,
@@ -29,8 +35,12 @@ fn argument(p: &ExecuteCommandParams) -> Result<Argument> {
         .arguments
         .first()
         .ok_or_else(|| Error::invalid_params("an object with `uri` is needed"))?;
+    let second = match p.command.as_str() {
+        "downlead.compare" => "revision",
+        _ => "name",
+    };
     let whole = match first {
-        Value::String(uri) => json!({ "uri": uri, "name": p.arguments.get(1) }),
+        Value::String(uri) => json!({ "uri": uri, second: p.arguments.get(1) }),
         other => other.clone(),
     };
     serde_json::from_value(whole).map_err(|e| Error::invalid_params(e.to_string()))
@@ -65,6 +75,22 @@ pub(crate) fn execute(st: &mut State, p: ExecuteCommandParams) -> Result<Option<
                     "explain",
                     "explanation.md",
                     &made_explanation(&a.uri, line),
+                    &a.uri,
+                    &text,
+                );
+            }
+            Ok(Some(Value::String(text)))
+        }
+        "downlead.compare" => {
+            let a = argument(&p)?;
+            let revision = a.revision.as_deref().unwrap_or(LATEST);
+            let text = compare(st, &a.uri, revision)?;
+            if a.show {
+                show(
+                    st,
+                    "compare",
+                    "changes.md",
+                    &made_comparison(&a.uri, revision),
                     &a.uri,
                     &text,
                 );
@@ -124,6 +150,62 @@ fn explain(st: &mut State, uri: &Uri, line: u32) -> Result<String> {
     };
     ide::explain_markdown(v.snapshot, file, line)
         .ok_or_else(|| refused("Nothing is worked out on this line."))
+}
+
+/// What is compared with unless said otherwise.
+const LATEST: &str = "HEAD";
+
+/// What the change since a revision means on the air.
+fn compare(st: &mut State, uri: &Uri, revision: &str) -> Result<String> {
+    let home = st.docs.get(uri).map(|d| d.home.clone());
+    let v = open(st, uri)?;
+    let ide::Doc::File(file) = v.doc else {
+        return Err(refused("The built-in library has no revisions."));
+    };
+    let path = &v.snapshot.files()[file].path;
+    let root = match &home {
+        Some(Home::Space {
+            key: Key::Root(root),
+            ..
+        }) if uris::to_path(uri).is_some() => root,
+        _ => {
+            return Err(refused(
+                "This text is in no file, so there is no earlier state to compare with.",
+            ));
+        }
+    };
+    let then = Revision::find(root, path, revision).map_err(refused)?;
+    let old = Snapshot::load(std::slice::from_ref(path), &then);
+    if let Some(why) = then.fault() {
+        return Err(refused(why));
+    }
+    match old.files().first().map(|f| &f.error) {
+        Some(None) => {}
+        Some(Some(LoadError::NotFound)) | None => {
+            return Err(refused(format!("{path} is not in revision `{revision}`.")));
+        }
+        Some(Some(e)) => {
+            return Err(refused(format!(
+                "{path} of revision `{revision}` cannot be read: {e}."
+            )));
+        }
+    }
+    let name = format!("revision {revision} ({})", then.short());
+    let changes = ide::compare((&old, 0), (v.snapshot, file));
+    Ok(ide::compare_markdown(
+        &changes,
+        path,
+        &name,
+        "the text as it is",
+    ))
+}
+
+fn made_comparison(uri: &Uri, revision: &str) -> String {
+    format!(
+        "uri={}&revision={}",
+        uris::escape(uri.as_str()),
+        uris::escape(revision)
+    )
 }
 
 fn made_report(uri: &Uri, name: Option<&str>) -> String {
@@ -220,6 +302,10 @@ pub(crate) fn virtual_document(st: &mut State, p: Wanted) -> Result<String> {
                 .and_then(|l| l.parse().ok())
                 .ok_or_else(|| Error::invalid_params("`line` is missing"))?;
             explain(st, &source, line)
+        }
+        Some("compare") => {
+            let revision = field("revision").unwrap_or_else(|| LATEST.to_owned());
+            compare(st, &source, &revision)
         }
         _ => Err(refused("There is no such document.")),
     }
