@@ -65,6 +65,7 @@ pub mod codes {
         UNKNOWN_PART Error "unknown-part" "A chain names a part the station does not have";
         UNKNOWN_PLACE Error "unknown-place" "A place is not defined in the station";
         UNKNOWN_INSTRUMENT Error "unknown-instrument" "An instrument is not defined";
+        UNKNOWN_PIECE Error "unknown-piece" "A reading names a piece the session does not have";
         LIBRARY_REPLACED Info "library-replaced" "A definition takes the place of one in the library";
         // quantities
         MISSING_UNIT Error "missing-unit" "A number has no unit";

@@ -73,6 +73,8 @@ pub(crate) struct Cx<'a> {
     pub(crate) item: &'a Item,
     pub(crate) lets: &'a Lets,
     pub(crate) diags: Vec<Diagnostic>,
+    /// Other files the item names, see [`crate::Lowered::files`].
+    pub(crate) files: Vec<Name>,
     pub(crate) built_in: bool,
 }
 

@@ -32,6 +32,10 @@ pub enum Context {
     Receiver,
     /// In an antenna's or load's block.
     Antenna,
+    /// In a bench session.
+    Session,
+    /// Among the readings of a bench session.
+    Readings,
     /// In a block of frequencies and losses.
     Table,
 }
@@ -54,6 +58,8 @@ impl Context {
             Context::Transmitter => "in a transmitter",
             Context::Receiver => "in a receiver",
             Context::Antenna => "in an antenna",
+            Context::Session => "in a session",
+            Context::Readings => "among readings",
             Context::Table => "in a table",
         }
     }
@@ -73,8 +79,8 @@ pub struct Keyword {
 }
 
 use Context::{
-    Antenna, Band, Cable, Chain, Connector, Construction, Device, Instrument, Place, Receiver,
-    Station, Top, Transmitter,
+    Antenna, Band, Cable, Chain, Connector, Construction, Device, Instrument, Place, Readings,
+    Receiver, Session, Station, Top, Transmitter,
 };
 
 macro_rules! keywords {
@@ -95,6 +101,7 @@ keywords! {
     "adapter" [Station, Chain] "adapter [TAG] NAME" "An adapter between two connector families.";
     "device" [Top] "device NAME \"title\" { kind KIND … }" "Defines a device that parts can be examples `of`.";
     "instrument" [Top] "instrument NAME \"title\" { accuracy … }" "Defines a measuring instrument.";
+    "session" [Top] "session NAME \"title\" { … }" "A bench session: pieces of cable and their readings.";
     "station" [Top] "station TAG \"title\" { … }" "A station: places, parts and chains.";
     "chain" [Top, Station] "chain NAME on BAND[, BAND] [transmit | receive] { … }" "The walk along the cable, one part a line.";
     "position" [Station] "position LATITUDE LONGITUDE, DATUM" "Where the station is.";
@@ -124,14 +131,14 @@ keywords! {
     "branches" [Chain] "branches in phase | branches apart" "How the fields of the branches add.";
     "amplifier" [Station, Chain] "amplifier [TAG] GAIN gain" "An amplifier.";
     "preamplifier" [Station, Chain] "preamplifier [TAG] GAIN gain, noise figure NF" "A receive amplifier.";
-    "load" [Station, Chain] "load [TAG], rating POWER" "A dummy load; ends a chain.";
+    "load" [Station, Chain, Session] "load [TAG], rating POWER | load return-loss 26 dB | load from \"FILE\"" "A dummy load, which ends a chain; on the bench, its match.";
     "antenna" [Station, Chain] "antenna [TAG] GAIN" "An antenna with its gain over isotropic (dBi) or a dipole (dBd).";
-    "read" [Chain] "read POWER forward | reflected | net, DATE with INSTRUMENT by WHO" "What was read here.";
+    "read" [Chain, Session] "read POWER forward | reflected | net, DATE with INSTRUMENT by WHO" "What was read here; on the bench, `read DATE with INSTRUMENT by WHO` for all readings.";
     "expect" [Chain] "expect POWER | expect loss LOSS | expect swr SWR | expect erp POWER" "What the computed value here must be.";
     "limit" [Chain, Connector] "limit POWER erp | eirp | output [pep | carrier | mean], \"document\" | limit FREQUENCY" "What must not be exceeded; of a connector, its highest frequency.";
     "transmit" [Band] "transmit FREQUENCY" "The transmit frequency.";
     "receive" [Band] "receive FREQUENCY" "The receive frequency.";
-    "temperature" [Place] "temperature T | temperature T1 to T2" "The temperature there.";
+    "temperature" [Place, Session] "temperature T | temperature T1 to T2" "The temperature there.";
     "impedance" [Cable, Antenna] "impedance 50 ohm | impedance R ohm with reactance X ohm" "Characteristic impedance; of an antenna, its feed-point impedance.";
     "velocity" [Cable] "velocity 0.88 ± 0.01" "Velocity factor.";
     "loss" [Cable, Connector, Device] "loss K1 + K2 | loss typical at 20 °C { FREQUENCY RATE } | loss LOSS on BAND" "Loss of the cable, connector or device.";
@@ -158,6 +165,20 @@ keywords! {
     "calibrated" [Instrument] "calibrated 2026-01-10" "Date of the last calibration.";
     "scale" [Instrument] "scale 100 W" "Full scale.";
     "resolution" [Instrument] "resolution 0.1 W" "Smallest step that can be read.";
+    "due" [Instrument] "due 2028-01-10" "Date its next calibration is due.";
+    "linearity" [Instrument] "linearity 1 %" "Part of its error that does not cancel between two of its own readings.";
+    "repeatability" [Instrument] "repeatability 0.6 % k 1" "Spread of one reading.";
+    "generator" [Session] "generator return-loss 20 dB | generator swr 1.2" "Match of the generator's end of the bench.";
+    "piece" [Session] "piece TAG LENGTH of CABLE, connector COUNT of NAME" "A piece of cable on the bench, with the joins that come with it.";
+    "readings" [Session] "readings on BAND { … } | readings from \"FILE\"" "Readings on one band, in the order of time; or those of a CSV file.";
+    "resonance" [Session] "resonance TAG FREQUENCY" "Distance between two resonances of a piece whose far end is open or shorted.";
+    "delay" [Session] "delay TAG TIME" "One-way delay through a piece.";
+    "phase" [Session] "phase TAG ANGLE over FREQUENCY" "How far the phase of the reflection turns over a span of frequency.";
+    "baseline" [Readings] "baseline READING at TIME, adapter NAME" "What the meter shows with no piece in the line.";
+    "through" [Readings] "through TAG READING at TIME | through TAG from \"FILE\"" "What the meter shows behind the piece.";
+    "open" [Readings] "open TAG RETURN-LOSS | open TAG from \"FILE\"" "Return loss of the piece with its far end open.";
+    "short" [Readings] "short TAG RETURN-LOSS | short TAG from \"FILE\"" "Return loss of the piece with its far end shorted.";
+    "equalise" [Readings] "equalise READING with INSTRUMENT, against READING with INSTRUMENT" "What two meters show one behind the other.";
     "kind" [Device] "kind KIND" "What kind of device it is.";
     "high" [Device] "high LOSS, passes LOW to HIGH" "The leg for the higher frequency.";
     "low" [Device] "low LOSS, passes LOW to HIGH" "The leg for the lower frequency.";
@@ -177,7 +198,7 @@ keywords! {
     "keyed" [Transmitter] "keyed 50 %" "Share of the time it is keyed.";
     "foldback" [Transmitter] "foldback swr 2" "SWR at which it turns itself down.";
     "sensitivity" [Receiver] "sensitivity -119 dBm for 12 dB sinad" "Weakest usable signal.";
-    "directivity" [Antenna] "directivity 8 dBi" "Directivity; gain is this times efficiency.";
+    "directivity" [Antenna, Instrument] "directivity 8 dBi | directivity 40 dB" "Of an antenna, directivity: gain is this times efficiency; of a reflection meter, how well it parts the two waves.";
     "efficiency" [Antenna] "efficiency 90 %" "Radiated over accepted power.";
     "height" [Antenna] "height 26 m agl" "Height above ground.";
 }
@@ -257,6 +278,12 @@ pub static WORDS: &[&str] = &[
     "rated",
     "clad",
     "reference",
+    "from",
+    "over",
+    "input",
+    "against",
+    "connector",
+    "adapter",
 ];
 
 /// Keywords that may begin a statement there.

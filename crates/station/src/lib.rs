@@ -7,6 +7,7 @@ mod lower;
 pub mod model;
 mod quals;
 mod scope;
+pub mod session;
 
 pub use cx::{Lets, Val, nearest};
 pub use lower::{Lowered, lower, lower_let};

@@ -385,6 +385,14 @@ pub struct Instrument {
     pub resolution_w: Option<f64>,
     /// Calibration date as written.
     pub calibrated: Option<Box<str>>,
+    /// Date the next calibration is due, as written.
+    pub due: Option<Box<str>>,
+    /// What of its error does not cancel between two readings: standard uncertainty, relative.
+    pub linearity: Option<f64>,
+    /// Spread of one reading: standard uncertainty, relative.
+    pub repeatability: Option<f64>,
+    /// Directivity of a reflection meter, dB.
+    pub directivity_db: Option<f64>,
 }
 
 /// Place of a part: where its temperature comes from.
@@ -604,10 +612,12 @@ pub enum PartKind {
     Preamplifier,
     Load,
     Antenna,
+    /// A piece of cable on the bench: in a session, never in a chain.
+    Piece,
 }
 
 impl PartKind {
-    /// All kinds.
+    /// All kinds that a station or chain can hold.
     pub const ALL: [PartKind; 25] = [
         PartKind::Transmitter,
         PartKind::Receiver,
@@ -665,6 +675,7 @@ impl PartKind {
             PartKind::Preamplifier => "preamplifier",
             PartKind::Load => "load",
             PartKind::Antenna => "antenna",
+            PartKind::Piece => "piece",
         }
     }
 
@@ -974,6 +985,7 @@ pub enum Meaning {
     Instrument(Box<Instrument>),
     Station(Box<Station>),
     Chain(Box<Chain>),
+    Session(Box<crate::session::Session>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }

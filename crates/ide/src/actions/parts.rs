@@ -41,6 +41,7 @@ fn prefix(kind: PartKind) -> &'static str {
         PartKind::Preamplifier => "PR",
         PartKind::Load => "DL",
         PartKind::Antenna => "A",
+        PartKind::Piece => "P",
     }
 }
 

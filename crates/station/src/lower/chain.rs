@@ -76,7 +76,7 @@ fn direction_word<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, direction: &mut Option<Dir
     }
 }
 
-fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
+pub(super) fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
     // a frequency is a value of that kind; `2m` is a name
     let at = cur.i;
     if cur.at_value(cx) {

@@ -6,6 +6,7 @@ mod connector;
 mod device;
 mod ends;
 mod part;
+mod session;
 mod station;
 
 use downlead_base::{Diagnostic, codes};
@@ -24,6 +25,8 @@ pub struct Lowered {
     pub meaning: Meaning,
     /// What is wrong in it.
     pub diagnostics: Vec<Diagnostic>,
+    /// Other files whose contents it takes part of (readings, networks), as written.
+    pub files: Box<[Name]>,
     /// Number of this lowering in its cache; 0 outside one.
     pub stamp: u64,
 }
@@ -35,6 +38,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
         item,
         lets,
         diags: Vec::new(),
+        files: Vec::new(),
         built_in,
     };
     let mut statements = item.statements();
@@ -67,6 +71,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     Lowered {
         meaning,
         diagnostics: cx.diags,
+        files: cx.files.into(),
         stamp: 0,
     }
 }
@@ -78,6 +83,7 @@ pub fn lower_let(item: &Item, lets: &Lets) -> (Option<(Name, Val)>, Vec<Diagnost
         item,
         lets,
         diags: Vec::new(),
+        files: Vec::new(),
         built_in: false,
     };
     let Some(stmt) = item.statement() else {
@@ -167,6 +173,8 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
             .map_or(Meaning::Nothing, |c| Meaning::Device(Box::new(c))),
         "instrument" => instrument(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |c| Meaning::Instrument(Box::new(c))),
+        "session" => session::session(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |s| Meaning::Session(Box::new(s))),
         "station" => station::station(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
         "chain" => chain::chain(cx, stmt, &mut cur, &[])
@@ -416,6 +424,10 @@ fn instrument<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<
         band: None,
         resolution_w: None,
         calibrated: None,
+        due: None,
+        linearity: None,
+        repeatability: None,
+        directivity_db: None,
     };
     if !cur.done() {
         cur.unexpected(cx, "an instrument", &[]);
@@ -450,6 +462,32 @@ fn instrument<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<
                 Some(d) => ins.calibrated = Some(d),
                 None => missing(cx, &c, "a date follows", "calibrated 2026-01-10"),
             },
+            Some("due") => match c.date(cx) {
+                Some(d) => ins.due = Some(d),
+                None => missing(cx, &c, "a date follows", "due 2028-01-10"),
+            },
+            Some(w @ ("linearity" | "repeatability")) => {
+                let example = format!("{w} 1 %");
+                if let Some(v) = c.need(cx, "a share of the reading follows", &example) {
+                    let u = spread(cx, &v, w, &example);
+                    if w == "linearity" {
+                        ins.linearity = u;
+                    } else {
+                        ins.repeatability = u;
+                    }
+                    // the share is of the reading, and may say so
+                    if c.eat(cx, "of") {
+                        c.eat(cx, "reading");
+                    }
+                }
+            }
+            Some("directivity") => {
+                if let Some(v) = c.need(cx, "a ratio follows", "directivity 40 dB") {
+                    ins.directivity_db = cx
+                        .positive(&v, Dim::Decibel, "a directivity", "40 dB")
+                        .map(|m| m.value);
+                }
+            }
             Some("source") => {
                 if c.string(cx).is_none() {
                     missing(
@@ -474,6 +512,26 @@ fn instrument<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<
         }
     }
     Some(ins)
+}
+
+/// Standard uncertainty of one reading, relative, from a share: a half-width (rectangular), or
+/// with `k` an expanded uncertainty.
+fn spread(cx: &mut Cx<'_>, v: &Val, what: &str, example: &str) -> Option<f64> {
+    let k = v.coverage.filter(|k| *k > 0.0);
+    let standard = |half: f64| k.map_or(half / libm::sqrt(3.0), |k| half / k);
+    match v.q.dim {
+        Dim::Percent => Some(standard(v.q.value.abs())),
+        Dim::Decibel => Some(standard(v.q.value.abs()) / downlead_quantity::DB_PER_RELATIVE),
+        _ => {
+            cx.wrong_kind(
+                v,
+                &[Dim::Percent, Dim::Decibel],
+                &format!("the {what}"),
+                example,
+            );
+            None
+        }
+    }
 }
 
 fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {

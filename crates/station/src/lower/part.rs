@@ -49,8 +49,8 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
             part.meta = meta.into();
             part.data = PartData::Antenna(Box::new(a));
         }
-        PartKind::Run | PartKind::Jumper | PartKind::Tail => {
-            if let Some(l) = line(cx, stmt, skip, kind, places, &mut part) {
+        PartKind::Run | PartKind::Jumper | PartKind::Tail | PartKind::Piece => {
+            if let Some(l) = line(cx, stmt, skip, kind, places, &mut part, None) {
                 part.data = PartData::Line(Box::new(l));
             }
         }
@@ -101,33 +101,10 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
     let mut count = 1;
     if kind == PartKind::Connector && cur.at_value(cx) {
         let Some(v) = cur.val(cx) else { return };
-        let Some(m) = cx.measure(
-            &v,
-            Dim::Count,
-            "a number of connectors",
-            "connector 4 of n-pair",
-        ) else {
+        let Some(n) = self::count(cx, &v, "connector 4 of n-pair") else {
             return;
         };
-        if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
-            cx.push(
-                Diagnostic::new(
-                    &codes::IMPOSSIBLE_VALUE,
-                    v.loc,
-                    "A number of connectors is a whole number up to 1000.",
-                )
-                .at("cannot be"),
-            );
-            return;
-        }
-        #[allow(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "checked to be 0 to 1000"
-        )]
-        {
-            count = m.value as u32;
-        }
+        count = n;
         if !cur.eat(cx, "of") {
             missing(
                 cx,
@@ -155,18 +132,42 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
     part.data = PartData::Connector(count, name);
 }
 
+/// A whole number of connectors or adapters.
+pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
+    let m = cx.measure(v, Dim::Count, "a number of connectors", example)?;
+    if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
+        cx.push(
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                v.loc,
+                "A number of connectors is a whole number up to 1000.",
+            )
+            .at("cannot be"),
+        );
+        return None;
+    }
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "checked to be 0 to 1000"
+    )]
+    Some(m.value as u32)
+}
+
 const LINE_WORDS: &[&str] = &[
     "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess",
     "typical", "maximum", "loss",
 ];
 
-fn line<'a>(
+/// Length and cable of a line. `connectors` takes those that come with a piece on the bench.
+pub(super) fn line<'a>(
     cx: &mut Cx<'a>,
     stmt: Stmt<'a>,
     skip: usize,
     kind: PartKind,
     places: &[Name],
     part: &mut Part,
+    mut connectors: Option<&mut Vec<(u32, Name)>>,
 ) -> Option<Line> {
     let mut l = Line {
         length: None,
@@ -231,6 +232,14 @@ fn line<'a>(
                 wet.extend(dated_loss(cx, &mut cur, "a loss when wet"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
+            } else if let Some(list) = connectors.as_deref_mut()
+                && (cur.eat(cx, "connector") || cur.eat(cx, "adapter"))
+            {
+                list.extend(super::session::counted(
+                    cx,
+                    &mut cur,
+                    "connector 2 of n-pair",
+                ));
             } else if let Some(p) = place(cx, &mut cur, places) {
                 l.place = Some(p);
             } else if !q.take(cx, &mut cur) {
