@@ -199,21 +199,30 @@ empty for all bands."
 (declare-function eglot-current-server "eglot")
 (declare-function jsonrpc-request "jsonrpc")
 
-(defun downlead-report ()
-  "Show the report of the current file beside it."
-  (interactive)
+(defun downlead--beside (buffer command &rest fields)
+  "Show in BUFFER what the server's COMMAND gives for the current file with FIELDS."
   (let* ((server (or (and (fboundp 'eglot-current-server) (eglot-current-server))
                      (user-error "No server: start it with M-x eglot")))
          (uri (concat "file://" (mapconcat #'url-hexify-string (split-string (buffer-file-name) "/") "/")))
          (answer (jsonrpc-request server :workspace/executeCommand
-                                  `(:command "downlead.report" :arguments [(:uri ,uri)]))))
-    (with-current-buffer (get-buffer-create "*downlead report*")
+                                  `(:command ,command :arguments [(:uri ,uri ,@fields)]))))
+    (with-current-buffer (get-buffer-create buffer)
       (let ((inhibit-read-only t))
         (erase-buffer)
         (insert (if (stringp answer) answer (or (plist-get answer :text) ""))))
       (goto-char (point-min))
       (special-mode)
       (display-buffer (current-buffer)))))
+
+(defun downlead-report ()
+  "Show the report of the current file beside it."
+  (interactive)
+  (downlead--beside "*downlead report*" "downlead.report"))
+
+(defun downlead-compare (revision)
+  "Show what the change of the current file since REVISION means on the air."
+  (interactive (list (read-string "Compare with revision: " "HEAD")))
+  (downlead--beside "*downlead compare*" "downlead.compare" :revision revision))
 
 (declare-function lsp-register-client "lsp-mode")
 (declare-function make-lsp-client "lsp-mode")

@@ -4,8 +4,17 @@
 const os = require("node:os");
 const vscode = require("vscode");
 const { LanguageClient, State, Trace } = require("vscode-languageclient/node");
-const { serverSettings, serverCommand, reportAddress } = require("./settings");
+const { serverSettings, serverCommand, reportAddress, comparisonAddress, startFailure } = require("./settings");
 const { Reports } = require("./reports");
+
+/** The client, which says nothing of a failed start: `explain` says it once, with what to do. */
+class Client extends LanguageClient {
+  starting = true;
+
+  error(message, data, show) {
+    super.error(message, data, this.starting ? false : show);
+  }
+}
 
 let client;
 let output;
@@ -31,13 +40,15 @@ async function start() {
     synchronize: { configurationSection: "downlead" },
     outputChannel: output,
     revealOutputChannelOn: 4, // never: errors are shown at their lines
+    initializationFailedHandler: () => false, // not tried again, and no message of its own
     markdown: { isTrusted: false, supportHtml: false },
   };
-  const fresh = new LanguageClient("downlead", "Downlead", { command, args }, options);
+  const fresh = new Client("downlead", "Downlead", { command, args }, options);
   fresh.onDidChangeState(({ newState }) => show(newState));
   client = fresh;
   try {
     await fresh.start();
+    fresh.starting = false;
     await fresh.setTrace(Trace.fromString(config().get("trace.server", "off")));
   } catch (error) {
     client = undefined;
@@ -59,10 +70,7 @@ async function stop() {
 }
 
 async function explain(command, error) {
-  const missing = /ENOENT|EACCES/.test(String(error?.code ?? error));
-  const text = missing
-    ? `Downlead: the program "${command}" cannot be started. Install it, or say where it is.`
-    : `Downlead: the server did not start. ${error?.message ?? error}`;
+  const text = startFailure(command, error);
   const [settings, log] = ["Open Settings", "Show Output"];
   const choice = await vscode.window.showErrorMessage(text, settings, log);
   if (choice === settings) {
@@ -82,6 +90,19 @@ function show(state) {
   Object.assign(status, { busy, severity, detail });
 }
 
+/** Address of the document asked about: the one given, else the one in front. */
+function sourceOf(given) {
+  if (given) return String(given);
+  const document = vscode.window.activeTextEditor?.document;
+  if (document?.languageId === "downlead") return document.uri.toString();
+  vscode.window.showInformationMessage("Downlead: open a .downlead file first.");
+}
+
+async function beside(address) {
+  const made = await vscode.workspace.openTextDocument(vscode.Uri.from(address));
+  await vscode.window.showTextDocument(made, { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true, preview: true });
+}
+
 exports.activate = async (context) => {
   output = vscode.window.createOutputChannel("Downlead", { log: true });
   status = vscode.languages.createLanguageStatusItem("downlead.server", { language: "downlead" });
@@ -95,17 +116,22 @@ exports.activate = async (context) => {
     status,
     reports,
     vscode.workspace.registerTextDocumentContentProvider("downlead-report", reports),
+    vscode.workspace.registerTextDocumentContentProvider("downlead-compare", reports),
     vscode.commands.registerCommand("downlead.restart", restart),
     vscode.commands.registerCommand("downlead.showOutput", () => output.show()),
     vscode.commands.registerCommand("downlead.showReport", async (source) => {
-      const editor = vscode.window.activeTextEditor;
-      const from = source ? vscode.Uri.parse(String(source)) : editor?.document.languageId === "downlead" ? editor.document.uri : undefined;
-      if (!from) {
-        vscode.window.showInformationMessage("Downlead: open a .downlead file first.");
-        return;
-      }
-      const report = await vscode.workspace.openTextDocument(vscode.Uri.from(reportAddress(from.toString())));
-      await vscode.window.showTextDocument(report, { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true, preview: true });
+      const from = sourceOf(source);
+      if (from) await beside(reportAddress(from));
+    }),
+    vscode.commands.registerCommand("downlead.compareWithRevision", async (source) => {
+      const from = sourceOf(source);
+      if (!from) return;
+      const revision = await vscode.window.showInputBox({
+        title: "Compare with a revision",
+        prompt: "A commit, a branch or a tag of the git repository",
+        value: "HEAD",
+      });
+      if (revision?.trim()) await beside(comparisonAddress(from, revision.trim()));
     }),
     vscode.workspace.onDidGrantWorkspaceTrust(() => inOrder(start)),
     vscode.workspace.onDidChangeConfiguration(async (e) => {

@@ -1,7 +1,8 @@
-// Reports as read-only documents that follow the text.
+// Reports and comparisons as read-only documents that follow the text.
 "use strict";
 
 const vscode = require("vscode");
+const { question, SCHEMES } = require("./settings");
 
 // a report is worked out anew when typing has paused this long (milliseconds)
 const PAUSE = 250;
@@ -25,20 +26,17 @@ class Reports {
     const client = this.#client();
     if (!client?.isRunning()) return "The server is not running.\n";
     try {
-      const text = await client.sendRequest("workspace/executeCommand", {
-        command: "downlead.report",
-        arguments: [{ uri: address.query }],
-      });
+      const text = await client.sendRequest("workspace/executeCommand", question(address));
       return typeof text === "string" ? text : (text?.text ?? "");
     } catch (error) {
-      return `No report: ${error?.message ?? error}\n`;
+      return `${error?.message ?? error}\n`;
     }
   }
 
   // a changed file may be used by the one reported, so all open reports follow
   #later() {
     for (const document of vscode.workspace.textDocuments) {
-      if (document.uri.scheme !== "downlead-report") continue;
+      if (!SCHEMES.includes(document.uri.scheme)) continue;
       const key = document.uri.toString();
       clearTimeout(this.#timers.get(key));
       this.#timers.set(key, setTimeout(() => {

@@ -18,10 +18,38 @@ function serverCommand(config, home, folder) {
   return { command, args: config.get("server.arguments", ["lsp"]) };
 }
 
-/** Address of a document's report; its last part is the tab's title. */
-function reportAddress(source) {
-  const name = (source.split(/[\\/]/).pop() || "report").replace(/\.downlead$/, "");
-  return { scheme: "downlead-report", path: `/${name} report.md`, query: source };
+const SCHEMES = ["downlead-report", "downlead-compare"];
+
+function title(source) {
+  return (source.split(/[\\/]/).pop() || "text").replace(/\.downlead$/, "");
 }
 
-module.exports = { KINDS, serverSettings, serverCommand, reportAddress };
+/** Address of a document's report; its last part is the tab's title. */
+function reportAddress(source) {
+  return { scheme: "downlead-report", path: `/${title(source)} report.md`, query: source };
+}
+
+/** Address of a document's comparison with a revision. */
+function comparisonAddress(source, revision) {
+  const name = `${title(source)} since ${revision.replaceAll("/", "-")}.md`;
+  return { scheme: "downlead-compare", path: `/${name}`, query: source, fragment: revision };
+}
+
+/** What the server is asked for the text at such an address. */
+function question({ scheme, query, fragment }) {
+  return scheme === "downlead-compare"
+    ? { command: "downlead.compare", arguments: [{ uri: query, revision: fragment }] }
+    : { command: "downlead.report", arguments: [{ uri: query }] };
+}
+
+/** What is said when the server does not start: the cause, and what to do. */
+function startFailure(command, error) {
+  const cause = String(error?.message ?? error);
+  if (/ENOENT/.test(cause)) {
+    return `Downlead: the program "${command}" was not found. Install it so that "downlead --version" answers in a terminal, or say in the settings where it is.`;
+  }
+  if (/EACCES/.test(cause)) return `Downlead: the program "${command}" may not be run. Make it executable, or name another one in the settings.`;
+  return `Downlead: "${command}" did not start as a language server. ${cause}`;
+}
+
+module.exports = { KINDS, SCHEMES, serverSettings, serverCommand, reportAddress, comparisonAddress, question, startFailure };

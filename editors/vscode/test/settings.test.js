@@ -4,7 +4,7 @@ const assert = require("node:assert/strict");
 const fs = require("node:fs");
 const path = require("node:path");
 const test = require("node:test");
-const { KINDS, serverSettings, serverCommand, reportAddress } = require("../src/settings");
+const { KINDS, SCHEMES, serverSettings, serverCommand, reportAddress, comparisonAddress, question, startFailure } = require("../src/settings");
 
 const manifest = JSON.parse(fs.readFileSync(path.join(__dirname, "../package.json"), "utf8"));
 const declared = manifest.contributes.configuration.properties;
@@ -42,6 +42,29 @@ test("a report's address holds its source", () => {
   assert.equal(address.scheme, "downlead-report");
   assert.equal(address.path, "/rev1 report.md");
   assert.equal(address.query, "file:///a%20b/rev1.downlead");
+});
+
+test("a comparison's address holds its source and its revision", () => {
+  const address = comparisonAddress("file:///a%20b/rev1.downlead", "origin/main~2");
+  assert.equal(address.path, "/rev1 since origin-main~2.md");
+  assert.ok(SCHEMES.includes(address.scheme));
+  assert.deepEqual(question(address), { command: "downlead.compare", arguments: [{ uri: "file:///a%20b/rev1.downlead", revision: "origin/main~2" }] });
+  assert.deepEqual(question(reportAddress("file:///x.downlead")), { command: "downlead.report", arguments: [{ uri: "file:///x.downlead" }] });
+});
+
+test("a program that is not there is said with what to do", () => {
+  const { error } = require("node:child_process").spawnSync("no-such-program-anywhere");
+  // as the client hands it on: a text with the system's words in it
+  const text = startFailure("downlead", `Launching server using command downlead failed. ${error}`);
+  assert.match(text, /"downlead" was not found\. Install it/);
+  assert.match(text, /settings/);
+  assert.match(startFailure("/x", new Error("spawn /x EACCES")), /executable/);
+  assert.match(startFailure("/bin/true", new Error("Pending response rejected")), /did not start as a language server\. Pending/);
+});
+
+test("the editor's commands are not the server's", () => {
+  const server = fs.readFileSync(path.join(__dirname, "../../../crates/server/src/capabilities.rs"), "utf8");
+  for (const { command } of manifest.contributes.commands) assert.ok(!server.includes(`"${command}"`), command);
 });
 
 test("every command is declared, and its icon or menu names an existing one", () => {

@@ -51,8 +51,8 @@ local function attached(event)
   end
 end
 
---- The report of the current file beside it. It is worked out anew whenever the file changes.
-function M.report()
+--- What the server makes of the current file, beside it. It is worked out anew whenever the file changes.
+local function beside(command, argument)
   local source = vim.api.nvim_get_current_buf()
   local client = vim.lsp.get_clients({ bufnr = source, name = "downlead" })[1]
   if not client then
@@ -64,11 +64,12 @@ function M.report()
   vim.bo[view].filetype = "markdown"
   local function fill()
     if not vim.api.nvim_buf_is_valid(view) then
-      return true -- the report was closed: no more autocommands
+      return true -- it was closed: no more autocommands
     end
-    local request = { command = "downlead.report", arguments = { { uri = vim.uri_from_bufnr(source) } } }
+    argument.uri = vim.uri_from_bufnr(source)
+    local request = { command = command, arguments = { argument } }
     local handler = function(problem, result)
-      local text = problem and ("No report: " .. problem.message) or (type(result) == "table" and result.text or result or "")
+      local text = problem and problem.message or (type(result) == "table" and result.text or result or "")
       if vim.api.nvim_buf_is_valid(view) then
         vim.bo[view].modifiable = true
         vim.api.nvim_buf_set_lines(view, 0, -1, false, vim.split(text, "\n"))
@@ -87,9 +88,23 @@ function M.report()
   vim.cmd("wincmd p")
 end
 
+--- The report of the current file.
+function M.report()
+  beside("downlead.report", {})
+end
+
+--- What the change since a revision of the git repository means on the air.
+--- @param revision? string a commit, a branch or a tag; the last commit if none is named
+function M.compare(revision)
+  beside("downlead.compare", { revision = revision or "HEAD" })
+end
+
 function M.enable()
   vim.api.nvim_create_autocmd("LspAttach", { group = vim.api.nvim_create_augroup("downlead", {}), callback = attached })
   vim.api.nvim_create_user_command("DownleadReport", M.report, { desc = "Report of this file" })
+  vim.api.nvim_create_user_command("DownleadCompare", function(command)
+    M.compare(command.fargs[1])
+  end, { nargs = "?", desc = "What the change since a revision (default HEAD) means on the air" })
   if vim.lsp.enable then
     vim.lsp.enable("downlead")
   else
