@@ -17,6 +17,7 @@ pub mod cx;
 pub mod devices;
 mod lanes;
 pub mod line;
+pub mod measure;
 pub mod mismatch;
 pub mod network;
 pub mod noise;

@@ -251,71 +251,19 @@ pub fn fit_two_term(points: &[(f64, f64)]) -> Result<Fit, TableError> {
     })
 }
 
-/// A fit to measured points with their uncertainty.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct WeightedFit {
-    /// The coefficients, both ≥ 0.
-    pub coefficients: TwoTerm,
-    /// Standard uncertainty of `k1`.
-    pub u_k1: f64,
-    /// Standard uncertainty of `k2`.
-    pub u_k2: f64,
-    /// Correlation of the two, between −1 and 1.
-    pub correlation: f64,
-    /// Sum of squared deviations over their uncertainty.
-    pub chi2: f64,
-}
-
-impl WeightedFit {
-    /// Fitted attenuation in dB/m at `f_hz` and its standard uncertainty (from the covariance of
-    /// the coefficients, never from their separate uncertainties).
-    #[must_use]
-    pub fn predict(&self, f_hz: f64) -> (f64, f64) {
-        let mhz = f_hz * 1e-6;
-        let (a, b) = (libm::sqrt(mhz) * self.u_k1, mhz * self.u_k2);
-        let variance = a * a + b * b + 2.0 * self.correlation * a * b;
-        (self.coefficients.at(f_hz), libm::sqrt(variance.max(0.0)))
-    }
-}
-
-/// Fits `k1·√f + k2·f` to points (Hz, dB/m, standard uncertainty in dB/m), weights 1/u².
-///
-/// # Errors
-/// Fewer than two points, values not positive, or all points at one frequency.
-pub fn fit_weighted(points: &[(f64, f64, f64)]) -> Result<WeightedFit, TableError> {
-    for (i, p) in points.iter().enumerate() {
-        if !(p.0 > 0.0 && p.1 > 0.0 && p.2 > 0.0 && (p.0 + p.1 + p.2).is_finite()) {
-            return Err(TableError::NotPositive(i));
-        }
-    }
-    let n = normal(points)?;
-    let coefficients = solve(&n);
-    let chi2 = points
-        .iter()
-        .map(|p| {
-            let d = (coefficients.at(p.0) - p.1) / p.2;
-            d * d
-        })
-        .sum();
-    Ok(WeightedFit {
-        coefficients,
-        u_k1: libm::sqrt(n.s22 / n.det),
-        u_k2: libm::sqrt(n.s11 / n.det),
-        correlation: -n.s12 / libm::sqrt(n.s11 * n.s22),
-        chi2,
-    })
-}
-
-struct Normal {
-    s11: f64,
-    s12: f64,
-    s22: f64,
+/// Normal equations of the two-term law (MHz, dB/m), weights 1/u²: matrix, right side,
+/// determinant.
+pub(crate) struct Normal {
+    pub(crate) s11: f64,
+    pub(crate) s12: f64,
+    pub(crate) s22: f64,
     b1: f64,
     b2: f64,
-    det: f64,
+    pub(crate) det: f64,
 }
 
-fn normal(points: &[(f64, f64, f64)]) -> Result<Normal, TableError> {
+/// Of points (Hz, dB/m, standard uncertainty in dB/m).
+pub(crate) fn normal(points: &[(f64, f64, f64)]) -> Result<Normal, TableError> {
     let (mut s11, mut s12, mut s22, mut b1, mut b2) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for &(f, a, u) in points {
         let mhz = f * 1e-6;
@@ -340,7 +288,8 @@ fn normal(points: &[(f64, f64, f64)]) -> Result<Normal, TableError> {
     })
 }
 
-fn solve(n: &Normal) -> TwoTerm {
+/// The coefficients, both ≥ 0.
+pub(crate) fn solve(n: &Normal) -> TwoTerm {
     let k1 = (n.b1 * n.s22 - n.b2 * n.s12) / n.det;
     let k2 = (n.b2 * n.s11 - n.b1 * n.s12) / n.det;
     // with two unknowns a negative one is clamped and the other solved alone

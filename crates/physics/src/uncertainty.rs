@@ -84,6 +84,9 @@ pub fn welch_satterthwaite(contributions: &[(f64, f64)]) -> f64 {
     total * total / den
 }
 
+/// Probability of a normal variable outside of two standard deviations.
+pub(crate) const OUTSIDE_TWO_SIGMA: f64 = 0.045_500_263_896_358_4;
+
 /// Coverage factor for 95.45 % (two sigma) with `dof` degrees of freedom: two-sided quantile of
 /// Student's t (GUM G.3, table G.2; effective degrees are truncated to a whole number there, not
 /// here). 2 for infinite; NaN below 1.
@@ -96,22 +99,12 @@ pub fn coverage_factor(dof: f64) -> f64 {
         return f64::NAN;
     }
     // p = 0.9545 rounds to k = 2 for a normal distribution, as the GUM's table does
-    let outside = 0.045_500_263_896_358_4;
-    let (mut low, mut high) = (0.0, 20.0);
-    for _ in 0..60 {
-        let t = 0.5 * (low + high);
-        if incomplete_beta(0.5 * dof, 0.5, dof / (dof + t * t)) > outside {
-            low = t;
-        } else {
-            high = t;
-        }
-    }
-    0.5 * (low + high)
+    crate::measure::student_two_sided(OUTSIDE_TWO_SIGMA, dof)
 }
 
 /// Regularised incomplete beta function by its continued fraction (Abramowitz and Stegun
 /// 26.5.8, Lentz's method).
-fn incomplete_beta(a: f64, b: f64, x: f64) -> f64 {
+pub(crate) fn incomplete_beta(a: f64, b: f64, x: f64) -> f64 {
     if x <= 0.0 {
         return 0.0;
     }

@@ -3,6 +3,7 @@
 //! match arm fails.
 
 use downlead_physics::construction::{self, CladWire, Coax};
+use downlead_physics::measure::{FitPoint, FitRules, LossFit, fit};
 use downlead_physics::mismatch as mm;
 use downlead_physics::noise::{self, Stage};
 use downlead_physics::pairs::{Block, chain_loss, ripple};
@@ -11,7 +12,7 @@ use downlead_physics::radiated::{self, DipoleConvention};
 use downlead_physics::uncertainty::{self as un, Inserted};
 use downlead_physics::{
     Complex64, DB_PER_100FT, FOOT_M, INCH_M, LineParams, RHO_COPPER, SMatrix, TwoTerm, connector,
-    cx, devices, line, table,
+    cx, devices, line,
 };
 
 /// Columns: id, what, inputs, expected, tolerance, source.
@@ -159,18 +160,20 @@ fn chain() -> downlead_physics::pairs::ChainLoss {
 }
 
 /// The measured reel of rows E06 and E08: MHz, dB/100 m, expanded uncertainty (k = 2).
-fn reel() -> table::WeightedFit {
-    let points: Vec<(f64, f64, f64)> = [
+fn reel() -> LossFit {
+    let points = [
         (14.2, 2.368, 0.210),
         (50.2, 4.678, 0.215),
         (145.0, 8.576, 0.252),
         (222.0, 11.004, 0.304),
         (435.0, 17.000, 0.442),
     ]
-    .iter()
-    .map(|p| (p.0 * 1e6, p.1 / 100.0, p.2 / 200.0))
-    .collect();
-    table::fit_weighted(&points).expect("five good points")
+    .map(|p| FitPoint {
+        f_hz: p.0 * 1e6,
+        db_per_m: p.1 / 100.0,
+        u_db_per_m: p.2 / 200.0,
+    });
+    fit(&points, &FitRules::default()).expect("five good points")
 }
 
 fn compute(id: &str) -> Option<Vec<f64>> {
@@ -357,8 +360,8 @@ fn device_row(id: &str) -> Option<Vec<f64>> {
             return Some(vec![c.k1 * 100.0, c.k2 * 100.0]);
         }
         "E08" => {
-            let (a, u) = reel().predict(440e6);
-            return Some(vec![a * 100.0, 2.0 * u * 100.0]);
+            let at = reel().predict(440e6);
+            return Some(vec![at.db_per_m * 100.0, 2.0 * at.u_db_per_m * 100.0]);
         }
         "E10" => return Some(pair(un::meter_of_full_scale(0.05, 100.0, 25.0))),
         "E11" => line::delay(25.0, 0.659) * 1e9,

@@ -1,0 +1,128 @@
+//! One verdict on a cable measured at several frequencies.
+
+use super::compare::Verdict;
+use super::stats::chi_square_survival;
+use crate::uncertainty::en;
+
+/// Measured and expected at one frequency.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Point {
+    /// dB.
+    pub measured_db: f64,
+    /// dB.
+    pub expected_db: f64,
+    /// Standard uncertainty of the measurement that is this point's own, dB.
+    pub u_measured_db: f64,
+    /// Standard uncertainty of the expectation, dB (for En; what is common to all points also
+    /// belongs into the shared part).
+    pub u_expected_db: f64,
+}
+
+/// A cable against its expectation over all frequencies.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WholeCable {
+    /// Measured over expected, weighted mean (geometric).
+    pub ratio: f64,
+    /// Its natural logarithm.
+    pub ln_ratio: f64,
+    /// Standard uncertainty of that.
+    pub u_ln: f64,
+    /// Part of it from the points themselves.
+    pub u_random: f64,
+    /// Part of it common to all points.
+    pub u_shared: f64,
+    /// Sum of squared deviations from the mean over their own uncertainties: whether one factor
+    /// holds at all frequencies.
+    pub chi2: f64,
+    /// Degrees of freedom: points used less one.
+    pub dof: usize,
+    /// Probability of a larger χ²; NaN with one point.
+    pub p: f64,
+    /// Index of the point with the largest |En|.
+    pub worst: usize,
+    /// Its En number (k = 2), with its sign.
+    pub worst_en: f64,
+    /// Points used; the rest measured no loss, or one below its own expanded uncertainty.
+    pub used: usize,
+    /// `Differs` when the mean is beyond its expanded uncertainty, `CannotTell` when that exceeds
+    /// a half (of the ratio), `Agrees` otherwise.
+    pub verdict: Verdict,
+}
+
+/// Weighted mean of `ln(measured/expected)` with what all points share added after (`u_shared`,
+/// relative: length, common scale, library). Percentages of lost power must never be averaged:
+/// opposite errors cancel in them.
+///
+/// Weights come from the measurements' uncertainty over the expected loss, so that a reading that
+/// is low by chance does not weigh more. None when no point has a loss above its expanded
+/// uncertainty.
+#[must_use]
+pub fn whole_cable(points: &[Point], u_shared: f64) -> Option<WholeCable> {
+    let good = |p: &&Point| {
+        p.measured_db > 0.0
+            && p.expected_db > 2.0 * p.u_measured_db
+            && p.u_measured_db > 0.0
+            && p.measured_db.is_finite()
+            && p.expected_db.is_finite()
+    };
+    let ln = |p: &Point| libm::log(p.measured_db / p.expected_db);
+    let weight = |p: &Point| {
+        let u = p.u_measured_db / p.expected_db;
+        1.0 / (u * u)
+    };
+    let (mut sum, mut weights, mut used) = (0.0, 0.0, 0_usize);
+    for p in points.iter().filter(good) {
+        sum += weight(p) * ln(p);
+        weights += weight(p);
+        used += 1;
+    }
+    if used == 0 {
+        return None;
+    }
+    let ln_ratio = sum / weights;
+    let chi2 = points.iter().filter(good).map(|p| {
+        let r = ln(p) - ln_ratio;
+        weight(p) * r * r
+    });
+    let chi2 = chi2.sum();
+    let (worst, worst_en) = worst(points);
+    let u_random = 1.0 / libm::sqrt(weights);
+    let u_ln = libm::hypot(u_random, u_shared);
+    let verdict = if ln_ratio.abs() > 2.0 * u_ln {
+        Verdict::Differs
+    } else if 2.0 * u_ln > 0.5 {
+        Verdict::CannotTell
+    } else {
+        Verdict::Agrees
+    };
+    Some(WholeCable {
+        ratio: libm::exp(ln_ratio),
+        ln_ratio,
+        u_ln,
+        u_random,
+        u_shared,
+        chi2,
+        dof: used - 1,
+        p: chi_square_survival(chi2, (used - 1) as f64),
+        worst,
+        worst_en,
+        used,
+        verdict,
+    })
+}
+
+fn worst(points: &[Point]) -> (usize, f64) {
+    let mut worst = (0, 0.0_f64);
+    for (i, p) in points.iter().enumerate() {
+        let e = en(
+            p.measured_db,
+            p.expected_db,
+            2.0 * p.u_measured_db,
+            2.0 * p.u_expected_db,
+        );
+        if e.abs() > worst.1.abs() {
+            worst = (i, e);
+        }
+    }
+    worst
+}

@@ -1,0 +1,153 @@
+//! Measured against expected.
+
+/// What can be concluded.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Verdict {
+    /// The difference is within the doubt.
+    Agrees,
+    /// The difference is beyond the doubt.
+    Differs,
+    /// The doubt is too large to say.
+    CannotTell,
+}
+
+/// A loss with its expanded uncertainty.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Value {
+    /// dB.
+    pub db: f64,
+    /// `k·u`, dB.
+    pub expanded_db: f64,
+}
+
+/// A comparison.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Comparison {
+    /// Measured less expected, dB.
+    pub difference_db: f64,
+    /// Expanded uncertainty of the difference, dB.
+    pub expanded_db: f64,
+    /// Difference over its expanded uncertainty: the En number (ISO/IEC 17043 B.4.1.1 e, ISO
+    /// 13528; from memory).
+    pub en: f64,
+    /// The same with the measurement's uncertainty alone: a loose expectation hides nothing here.
+    pub en_measurement: f64,
+    /// The conclusion, by [`verdict`].
+    pub verdict: Verdict,
+    /// It agrees only because the expectation is loose: beyond the measurement's own doubt.
+    pub beyond_measurement: bool,
+    /// By what factor the measurement's uncertainty must shrink before the comparison can tell; 1
+    /// when it can. None: no meter helps, the expectation is too loose.
+    pub meter_factor: Option<f64>,
+}
+
+/// The rule: a difference beyond its doubt `Differs`; otherwise, a doubt of more than half the
+/// expected loss makes it `CannotTell` (common practice), and the rest `Agrees`.
+#[must_use]
+pub fn verdict(difference_db: f64, expanded_db: f64, expected_db: f64) -> Verdict {
+    if difference_db.abs() > expanded_db {
+        Verdict::Differs
+    } else if expanded_db <= 0.5 * expected_db {
+        Verdict::Agrees
+    } else {
+        Verdict::CannotTell
+    }
+}
+
+/// Compares two values that share no cause.
+#[must_use]
+pub fn compare(measured: Value, expected: Value) -> Comparison {
+    let u = libm::hypot(measured.expanded_db, expected.expanded_db);
+    compare_with(measured, expected, u)
+}
+
+/// Compares two values of which the difference has the expanded uncertainty given (found with
+/// what they share taken into account).
+#[must_use]
+pub fn compare_with(measured: Value, expected: Value, expanded_difference_db: f64) -> Comparison {
+    let difference_db = measured.db - expected.db;
+    let u = expanded_difference_db;
+    let verdict = verdict(difference_db, u, expected.db);
+    let en_measurement = difference_db / measured.expanded_db;
+    let meter_factor = if verdict == Verdict::CannotTell {
+        let goal = 0.5 * expected.db;
+        let rest = (u * u - measured.expanded_db * measured.expanded_db).max(0.0);
+        let room = goal * goal - rest;
+        (goal > 0.0 && room > 0.0).then(|| measured.expanded_db / libm::sqrt(room))
+    } else {
+        Some(1.0)
+    };
+    Comparison {
+        difference_db,
+        expanded_db: u,
+        en: difference_db / u,
+        en_measurement,
+        verdict,
+        beyond_measurement: verdict == Verdict::Agrees && en_measurement.abs() > 1.0,
+        meter_factor,
+    }
+}
+
+/// An expected loss, split into what grows with length and what does not.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Grows {
+    /// Part that grows with length, dB.
+    pub cable_db: f64,
+    /// Part that stays (connectors), dB.
+    pub fixed_db: f64,
+    /// Expanded uncertainty of the part that grows; grows with it.
+    pub cable_expanded_db: f64,
+    /// Expanded uncertainty of the part that stays.
+    pub fixed_expanded_db: f64,
+}
+
+/// How many times as long the piece must be before a comparison with this measurement
+/// uncertainty can tell (its doubt half the expected loss or less); 1 when it already can. None:
+/// no length helps.
+#[must_use]
+pub fn length_factor(measured_expanded_db: f64, expected: &Grows) -> Option<f64> {
+    let sq = |x: f64| x * x;
+    // (x·cable + fixed)²/4 = U² + (x·Ucable)² + Ufixed², solved for x
+    let a = 0.25 * sq(expected.cable_db) - sq(expected.cable_expanded_db);
+    let b = 0.5 * expected.cable_db * expected.fixed_db;
+    let c =
+        0.25 * sq(expected.fixed_db) - sq(measured_expanded_db) - sq(expected.fixed_expanded_db);
+    if a + b + c >= 0.0 {
+        return Some(1.0);
+    }
+    let root = if a == 0.0 {
+        -c / b
+    } else {
+        // for a < 0 this is the smaller root, where the loss overtakes the doubt
+        let inside = b * b - 4.0 * a * c;
+        if inside < 0.0 {
+            return None;
+        }
+        (-b + libm::sqrt(inside)) / (2.0 * a)
+    };
+    (root > 1.0 && root.is_finite()).then_some(root)
+}
+
+/// Against a figure that is a maximum.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OneSided {
+    /// At or below it, doubt included.
+    Within,
+    /// Above it beyond doubt.
+    Beyond,
+    /// The doubt reaches across.
+    CannotTell,
+}
+
+/// Measured loss against a maximum (decision rules of ISO 14253-1 and JCGM 106:2012, from
+/// memory): within when `x + U ≤ max`, beyond when `x − U > max`.
+#[must_use]
+pub fn against_maximum(measured: Value, maximum_db: f64) -> OneSided {
+    if measured.db + measured.expanded_db <= maximum_db {
+        OneSided::Within
+    } else if measured.db - measured.expanded_db > maximum_db {
+        OneSided::Beyond
+    } else {
+        OneSided::CannotTell
+    }
+}

@@ -1,0 +1,375 @@
+//! The two coefficients of a cable from losses measured at several frequencies.
+
+use super::stats::{chi_square_survival, normal_quantile};
+use crate::TwoTerm;
+use crate::line::conductor_temperature_factor;
+use crate::table::{Normal, TableError, normal, solve};
+
+/// Chance of calling any point of a good set an outlier.
+const OUTLIER_CHANCE: f64 = 0.05;
+/// Above this condition number (of the normal matrix with its diagonal scaled to 1) the
+/// frequencies are too alike: with 3 % a point, k2 is then not known to a factor of two.
+const MOST_CONDITION: f64 = 1000.0;
+/// A good set has three frequencies over a ratio of ten (common practice).
+const GOOD_RATIO: f64 = 10.0;
+const GOOD_COUNT: usize = 3;
+/// A fit is not carried on further than this ratio above its highest point (common practice).
+const MOST_BEYOND: f64 = 2.0;
+
+/// A measured attenuation.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FitPoint {
+    /// Hz.
+    pub f_hz: f64,
+    /// dB/m.
+    pub db_per_m: f64,
+    /// Standard uncertainty in dB/m, without what all points share.
+    pub u_db_per_m: f64,
+}
+
+/// What else a fit needs to know.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FitRules {
+    /// Temperature of the cable while measured, °C.
+    pub celsius: f64,
+    /// Relative standard uncertainty common to all points (length, connector rule, linearity).
+    pub shared: f64,
+}
+
+impl Default for FitRules {
+    /// 20 °C, nothing shared.
+    fn default() -> Self {
+        Self {
+            celsius: 20.0,
+            shared: 0.0,
+        }
+    }
+}
+
+/// Why there is no fit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum FitError {
+    /// Fewer than two different frequencies.
+    TooFew {
+        /// How many there are.
+        frequencies: usize,
+        /// A frequency to measure at too, Hz (NaN without any point).
+        add_hz: f64,
+    },
+    /// A value that is not positive and finite; index of the point.
+    NotPositive(usize),
+    /// Frequencies too alike to tell the two coefficients apart.
+    Singular {
+        /// Condition number of the scaled normal matrix.
+        condition: f64,
+        /// A frequency to measure at too, Hz.
+        add_hz: f64,
+    },
+}
+
+impl core::fmt::Display for FitError {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            Self::TooFew { frequencies, .. } => {
+                write!(
+                    f,
+                    "{frequencies} frequencies do not determine two coefficients"
+                )
+            }
+            Self::NotPositive(i) => write!(f, "point {} is not positive", i + 1),
+            Self::Singular { .. } => write!(f, "the frequencies are too alike"),
+        }
+    }
+}
+
+impl core::error::Error for FitError {}
+
+/// A coefficient that would have come out negative and was held at 0.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Clamped {
+    /// The conductor's.
+    K1,
+    /// The dielectric's.
+    K2,
+}
+
+/// The point that does not fit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Outlier {
+    /// Index as given.
+    pub index: usize,
+    /// Its residual over the residual's own standard deviation.
+    pub residual: f64,
+    /// The bound it is beyond.
+    pub bound: f64,
+}
+
+/// How to make a weak set better.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Advice {
+    /// A frequency to measure at too, Hz.
+    pub add_hz: f64,
+    /// Highest over lowest frequency now.
+    pub ratio: f64,
+    /// Different frequencies now.
+    pub frequencies: usize,
+}
+
+/// A fitted cable.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LossFit {
+    /// Coefficients at the temperature of the measurement, both ≥ 0.
+    pub coefficients: TwoTerm,
+    /// Coefficients at 20 °C.
+    pub at_20: TwoTerm,
+    /// Temperature of the measurement, °C.
+    pub celsius: f64,
+    /// Standard uncertainty of `k1` by the points (0 when clamped).
+    pub u_k1: f64,
+    /// Standard uncertainty of `k2` by the points (0 when clamped).
+    pub u_k2: f64,
+    /// Correlation of the two; close to −1, so compare curves and never coefficients.
+    pub correlation: f64,
+    /// A coefficient held at 0.
+    pub clamped: Option<Clamped>,
+    /// Sum of squared standardised residuals.
+    pub chi2: f64,
+    /// Degrees of freedom: points less free coefficients.
+    pub dof: usize,
+    /// Probability of a larger χ²; NaN without degrees of freedom.
+    pub p: f64,
+    /// (measured − fitted)/u of each point, in the order given.
+    pub residuals: Vec<f64>,
+    /// The point that does not fit, if any.
+    pub outlier: Option<Outlier>,
+    /// Condition number of the scaled normal matrix.
+    pub condition: f64,
+    /// What would make the set good, if it is weak.
+    pub advice: Option<Advice>,
+    /// Relative standard uncertainty common to all points.
+    pub shared: f64,
+    /// Lowest and highest frequency, Hz.
+    pub range_hz: (f64, f64),
+}
+
+/// A fitted attenuation.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Prediction {
+    /// dB/m.
+    pub db_per_m: f64,
+    /// Standard uncertainty, dB/m, with what all points share.
+    pub u_db_per_m: f64,
+    /// Part of it by the points.
+    pub u_random: f64,
+    /// Ratio of the frequency to the nearest end of the range, 1 inside.
+    pub beyond: f64,
+    /// More than twice the highest frequency measured: not to be used.
+    pub refused: bool,
+}
+
+/// Fits `k1·√f + k2·f` by least squares with weights 1/u² and both coefficients ≥ 0 (active set:
+/// with two unknowns the negative one is held at 0 and the other solved alone).
+///
+/// The point with the largest residual is named as an outlier when that residual, over its own
+/// standard deviation `u·√(1 − h)` (h its leverage), exceeds what the largest of n good ones
+/// exceeds once in twenty times: the normal quantile at `1 − 0.05/(2n)` (Bonferroni).
+///
+/// # Errors
+/// Fewer than two frequencies, values that are not positive, or frequencies too alike.
+pub fn fit(points: &[FitPoint], rules: &FitRules) -> Result<LossFit, FitError> {
+    let good = |x: f64| x > 0.0 && x.is_finite();
+    let bad = |p: &FitPoint| !(good(p.f_hz) && good(p.db_per_m) && good(p.u_db_per_m));
+    if let Some(i) = points.iter().position(bad) {
+        return Err(FitError::NotPositive(i));
+    }
+    let set = Frequencies::of(points);
+    if set.count < 2 {
+        return Err(FitError::TooFew {
+            frequencies: set.count,
+            add_hz: set.to_add(),
+        });
+    }
+    let triples: Vec<_> = points
+        .iter()
+        .map(|p| (p.f_hz, p.db_per_m, p.u_db_per_m))
+        .collect();
+    let singular = |condition| FitError::Singular {
+        condition,
+        add_hz: set.to_add(),
+    };
+    let n = normal(&triples).map_err(|e| match e {
+        TableError::Empty
+        | TableError::NotPositive(_)
+        | TableError::Duplicate(_)
+        | TableError::Singular => singular(f64::INFINITY),
+    })?;
+    // the scaled matrix is 1, r; r, 1 with eigenvalues 1 ± r
+    let condition = {
+        let root = libm::sqrt(n.s11 * n.s22);
+        let less = n.det / (root * (root + n.s12)); // 1 − r without cancellation
+        (2.0 - less) / less
+    };
+    if condition > MOST_CONDITION {
+        return Err(singular(condition));
+    }
+    let coefficients = solve(&n);
+    Ok(describe(points, rules, &set, &n, coefficients, condition))
+}
+
+fn describe(
+    points: &[FitPoint],
+    rules: &FitRules,
+    set: &Frequencies,
+    n: &Normal,
+    coefficients: TwoTerm,
+    condition: f64,
+) -> LossFit {
+    let clamped = if coefficients.k2 == 0.0 {
+        Some(Clamped::K2)
+    } else if coefficients.k1 == 0.0 {
+        Some(Clamped::K1)
+    } else {
+        None
+    };
+    let (u_k1, u_k2, correlation) = match clamped {
+        None => (
+            libm::sqrt(n.s22 / n.det),
+            libm::sqrt(n.s11 / n.det),
+            -n.s12 / libm::sqrt(n.s11 * n.s22),
+        ),
+        Some(Clamped::K2) => (1.0 / libm::sqrt(n.s11), 0.0, 0.0),
+        Some(Clamped::K1) => (0.0, 1.0 / libm::sqrt(n.s22), 0.0),
+    };
+    let residuals: Vec<f64> = points
+        .iter()
+        .map(|p| (p.db_per_m - coefficients.at(p.f_hz)) / p.u_db_per_m)
+        .collect();
+    let chi2 = residuals.iter().map(|r| r * r).sum();
+    let free = if clamped.is_some() { 1 } else { 2 };
+    let dof = points.len() - free;
+    let mut fit = LossFit {
+        coefficients,
+        at_20: TwoTerm {
+            k1: coefficients.k1 / conductor_temperature_factor(rules.celsius),
+            k2: coefficients.k2,
+        },
+        celsius: rules.celsius,
+        u_k1,
+        u_k2,
+        correlation,
+        clamped,
+        chi2,
+        dof,
+        p: chi_square_survival(chi2, dof as f64),
+        residuals,
+        outlier: None,
+        condition,
+        advice: set.advice(),
+        shared: rules.shared,
+        range_hz: (set.low, set.high),
+    };
+    fit.outlier = outlier(points, &fit);
+    fit
+}
+
+fn outlier(points: &[FitPoint], fit: &LossFit) -> Option<Outlier> {
+    if fit.dof == 0 {
+        return None;
+    }
+    let bound = -normal_quantile(0.5 * OUTLIER_CHANCE / points.len() as f64);
+    let mut worst = (0, 0.0_f64);
+    for (i, p) in points.iter().enumerate() {
+        let u_fit = fit.predict(p.f_hz).u_random / p.u_db_per_m;
+        let left = 1.0 - u_fit * u_fit;
+        if left < 1e-9 {
+            continue; // the fit goes through this point whatever it is
+        }
+        let r = fit.residuals[i] / libm::sqrt(left);
+        if r.abs() > worst.1.abs() {
+            worst = (i, r);
+        }
+    }
+    (worst.1.abs() > bound).then_some(Outlier {
+        index: worst.0,
+        residual: worst.1,
+        bound,
+    })
+}
+
+impl LossFit {
+    /// Attenuation at `f_hz` at the temperature of the measurement. Its doubt comes from the
+    /// covariance of the coefficients (GUM 5.2.2), then what all points share is added.
+    #[must_use]
+    pub fn predict(&self, f_hz: f64) -> Prediction {
+        self.with_conductor_factor(f_hz, 1.0)
+    }
+
+    /// Attenuation at `f_hz` with the cable at `celsius`.
+    #[must_use]
+    pub fn predict_at(&self, f_hz: f64, celsius: f64) -> Prediction {
+        let ratio =
+            conductor_temperature_factor(celsius) / conductor_temperature_factor(self.celsius);
+        self.with_conductor_factor(f_hz, ratio)
+    }
+
+    fn with_conductor_factor(&self, f_hz: f64, factor: f64) -> Prediction {
+        let mhz = f_hz * 1e-6;
+        let root = libm::sqrt(mhz) * factor;
+        let db_per_m = self.coefficients.k1 * root + self.coefficients.k2 * mhz;
+        let (a, b) = (root * self.u_k1, mhz * self.u_k2);
+        let variance = a * a + b * b + 2.0 * self.correlation * a * b;
+        let u_random = libm::sqrt(variance.max(0.0));
+        let (low, high) = self.range_hz;
+        Prediction {
+            db_per_m,
+            u_db_per_m: libm::hypot(u_random, self.shared * db_per_m),
+            u_random,
+            beyond: (low / f_hz).max(f_hz / high).max(1.0),
+            refused: f_hz > MOST_BEYOND * high,
+        }
+    }
+}
+
+/// The frequencies of a set.
+struct Frequencies {
+    count: usize,
+    low: f64,
+    high: f64,
+}
+
+impl Frequencies {
+    fn of(points: &[FitPoint]) -> Self {
+        let mut f: Vec<f64> = points.iter().map(|p| p.f_hz).collect();
+        f.sort_by(f64::total_cmp);
+        f.dedup_by(|a, b| (*a - *b).abs() <= 1e-9 * b.abs());
+        Self {
+            count: f.len(),
+            low: f.first().copied().unwrap_or(f64::NAN),
+            high: f.last().copied().unwrap_or(f64::NAN),
+        }
+    }
+
+    fn ratio(&self) -> f64 {
+        self.high / self.low
+    }
+
+    /// What spans a ratio of ten: downwards while that stays above 1 MHz, because the two-term
+    /// law must not be carried on upwards; with the span there, the middle.
+    fn to_add(&self) -> f64 {
+        if self.ratio() >= GOOD_RATIO {
+            libm::sqrt(self.low * self.high)
+        } else if self.high >= GOOD_RATIO * 1e6 {
+            self.high / GOOD_RATIO
+        } else {
+            self.low * GOOD_RATIO
+        }
+    }
+
+    fn advice(&self) -> Option<Advice> {
+        (self.count < GOOD_COUNT || self.ratio() < GOOD_RATIO).then(|| Advice {
+            add_hz: self.to_add(),
+            ratio: self.ratio(),
+            frequencies: self.count,
+        })
+    }
+}

@@ -1,0 +1,45 @@
+//! Order of values with their doubt.
+
+/// A place in a ranking.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Ranked {
+    /// Index of the item as given.
+    pub item: usize,
+    /// Items of one group follow each other without a step that is beyond doubt.
+    pub group: usize,
+    /// The step to the next item is beyond doubt (true for the last).
+    pub clear_of_next: bool,
+}
+
+/// Whether two values (value, expanded uncertainty) differ by no more than the expanded
+/// uncertainty of their difference.
+#[must_use]
+pub fn cannot_be_told_apart(a: (f64, f64), b: (f64, f64)) -> bool {
+    (a.0 - b.0).abs() <= libm::hypot(a.1, b.1)
+}
+
+/// Values (value, expanded uncertainty) in ascending order, with the neighbours that cannot be
+/// told apart in one group. What is no number comes last, on its own. First and last of a long
+/// group may well differ beyond doubt: ask [`cannot_be_told_apart`].
+#[must_use]
+pub fn ranking(items: &[(f64, f64)]) -> Vec<Ranked> {
+    let mut order: Vec<usize> = (0..items.len()).collect();
+    order.sort_by(|&a, &b| {
+        let nan = items[a].0.is_nan().cmp(&items[b].0.is_nan());
+        nan.then(items[a].0.total_cmp(&items[b].0))
+    });
+    let mut group = 0;
+    let mut out = Vec::with_capacity(order.len());
+    for (place, &item) in order.iter().enumerate() {
+        let clear_of_next = order
+            .get(place + 1)
+            .is_none_or(|&next| !cannot_be_told_apart(items[item], items[next]));
+        out.push(Ranked {
+            item,
+            group,
+            clear_of_next,
+        });
+        group += usize::from(clear_of_next);
+    }
+    out
+}

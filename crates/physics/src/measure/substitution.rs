@@ -1,0 +1,319 @@
+//! Loss by substitution (baseline, then the piece in its place) and between two meters.
+
+use super::baseline::{Baseline, BaselineDoubt, BaselineUse, Baselines, Rules};
+use super::budget::{Budget, Source, Term, coverage};
+use super::meter::{Level, Meter};
+use crate::uncertainty::{Inserted, mismatch_substitution};
+use downlead_quantity::{DB_PER_RELATIVE, from_db, to_db};
+
+/// Above this standard uncertainty in dB, limits are formed from power ratios.
+const LINEAR_UP_TO_DB: f64 = 0.5;
+
+/// Why a loss cannot be found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum MeasureError {
+    /// A power that is not positive and finite, or a time that is no number; the reading's id.
+    NotPositive(usize),
+    /// No such meter; the reading's id.
+    UnknownMeter(usize),
+}
+
+impl core::fmt::Display for MeasureError {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            Self::NotPositive(i) => write!(f, "reading {i} has no positive power"),
+            Self::UnknownMeter(i) => write!(f, "the meter of reading {i} is not known"),
+        }
+    }
+}
+
+impl core::error::Error for MeasureError {}
+
+/// Reflections that make mismatch, as sizes (phases are not known).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ends {
+    /// |Γ| of the source, towards the piece.
+    pub source: f64,
+    /// |Γ| of the load with its meter.
+    pub load: f64,
+    /// What the baseline was read through.
+    pub through: Inserted,
+    /// The piece.
+    pub piece: Inserted,
+    /// Only upper bounds are known: half of the uncertainty.
+    pub bounded: bool,
+}
+
+impl Ends {
+    /// Ends of |Γ| `source` and `load`, a perfect through connection, and a piece of `loss_db`
+    /// that reflects `s11` and `s22`.
+    #[must_use]
+    pub fn new(source: f64, load: f64, s11: f64, s22: f64, loss_db: f64) -> Self {
+        Self {
+            source,
+            load,
+            through: Inserted {
+                s11: 0.0,
+                s22: 0.0,
+                s21: 1.0,
+            },
+            piece: Inserted {
+                s11,
+                s22,
+                s21: from_db(-0.5 * loss_db),
+            },
+            bounded: false,
+        }
+    }
+
+    /// Standard uncertainty of an insertion loss by mismatch, dB.
+    #[must_use]
+    pub fn u_db(&self) -> f64 {
+        let u = mismatch_substitution(self.source, self.load, self.through, self.piece);
+        if self.bounded { 0.5 * u } else { u }
+    }
+}
+
+/// An adapter that was in one of the two states only.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Adapter {
+    /// Identity: the same adapter in two measurements is one cause.
+    pub id: usize,
+    /// Its loss, dB.
+    pub db: f64,
+    /// Standard uncertainty of that, dB.
+    pub u_db: f64,
+    /// It came with the piece (its loss is taken off); otherwise it was in the baseline and left
+    /// (its loss is put on).
+    pub came: bool,
+}
+
+/// What besides meters makes a loss uncertain.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Around<'a> {
+    /// Reflections; None leaves mismatch out.
+    pub ends: Option<Ends>,
+    /// Adapters in one of the states only.
+    pub adapters: &'a [Adapter],
+    /// Anything else.
+    pub extra: &'a [Term],
+}
+
+/// A measured loss.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Loss {
+    /// Loss, dB.
+    pub db: f64,
+    /// What would come out without the correction: the first baseline as it was, or two meters
+    /// not equalised, dB.
+    pub naive_db: f64,
+    /// Power that comes through, percent.
+    pub through_percent: f64,
+    /// Power lost, percent.
+    pub lost_percent: f64,
+    /// Standard uncertainty, dB.
+    pub u_db: f64,
+    /// Effective degrees of freedom.
+    pub dof: f64,
+    /// Coverage factor for 95.45 %.
+    pub k: f64,
+    /// `k·u`, dB.
+    pub expanded_db: f64,
+    /// Lower limit of the loss, dB.
+    pub low_db: f64,
+    /// Upper limit of the loss, dB; infinite when the output may be nothing.
+    pub high_db: f64,
+    /// The limits come from power ratios, because `u` exceeds 0.5 dB: they are not symmetrical.
+    pub by_ratio: bool,
+    /// The baseline it was held against.
+    pub baseline: Option<Baseline>,
+}
+
+impl Loss {
+    /// A loss of `db` with contributions.
+    #[must_use]
+    pub fn from_budget(db: f64, budget: &Budget) -> Self {
+        let u_db = budget.u_db();
+        let dof = budget.dof();
+        let k = coverage(dof);
+        let by_ratio = u_db > LINEAR_UP_TO_DB;
+        let (low_db, high_db) = if by_ratio {
+            let part = k * u_db / DB_PER_RELATIVE;
+            let high = if part < 1.0 {
+                db - to_db(1.0 - part)
+            } else {
+                f64::INFINITY
+            };
+            (db - to_db(1.0 + part), high)
+        } else {
+            (db - k * u_db, db + k * u_db)
+        };
+        let through_percent = 100.0 * from_db(-db);
+        Self {
+            db,
+            naive_db: db,
+            through_percent,
+            lost_percent: 100.0 - through_percent,
+            u_db,
+            dof,
+            k,
+            expanded_db: k * u_db,
+            low_db,
+            high_db,
+            by_ratio,
+            baseline: None,
+        }
+    }
+
+    /// Least and most percent of the power that come through.
+    #[must_use]
+    pub fn through_bounds(&self) -> (f64, f64) {
+        (
+            100.0 * from_db(-self.high_db),
+            100.0 * from_db(-self.low_db),
+        )
+    }
+}
+
+/// Loss of what was read as `piece`, against the baseline at that time. Its contributions are
+/// left in `budget` (cleared first).
+///
+/// On one meter the scale error cancels, the offset does not (its dB differ), linearity,
+/// repeatability and resolution count at both readings. A piece read on another meter than the
+/// baselines has both scale errors.
+///
+/// # Errors
+/// A reading without a positive power, or a meter that is not there.
+pub fn substitution(
+    baselines: &Baselines,
+    piece: &Level,
+    meters: &[Meter],
+    rules: &Rules,
+    around: &Around<'_>,
+    budget: &mut Budget,
+) -> Result<Loss, MeasureError> {
+    budget.clear();
+    let from = meter_of(baselines.first(), meters)?;
+    let to = meter_of(piece, meters)?;
+    let base = baselines.at(piece.minutes, rules);
+    add_shared(budget, baselines.first().meter, from, base.watts, 1.0);
+    add_shared(budget, piece.meter, to, piece.watts, -1.0);
+    let used = weights(&base.how, baselines.levels(), rules.baseline_doubt);
+    for (i, weight) in used {
+        add_own(budget, &baselines.levels()[i], from, weight);
+    }
+    add_own(budget, piece, to, -1.0);
+    budget.push(Term {
+        source: Source::Drift(baselines.levels()[used[0].0].id),
+        u_db: DB_PER_RELATIVE * base.u_leftover,
+        dof: base.leftover_dof,
+    });
+    let correction = add_around(budget, piece.id, around);
+    let mut loss = Loss::from_budget(to_db(base.watts / piece.watts) + correction, budget);
+    loss.naive_db = to_db(baselines.first().watts / piece.watts) + correction;
+    loss.baseline = Some(base);
+    Ok(loss)
+}
+
+/// Loss between a meter at the input and one at the output, read together. `equalised` are the
+/// readings of the same two meters in line, nose to tail: with them both scale errors cancel.
+/// Without, the meters' errors are independent. Contributions are left in `budget` (cleared
+/// first).
+///
+/// # Errors
+/// A reading without a positive power, or a meter that is not there.
+pub fn two_meters(
+    input: &Level,
+    output: &Level,
+    equalised: Option<(&Level, &Level)>,
+    meters: &[Meter],
+    around: &Around<'_>,
+    budget: &mut Budget,
+) -> Result<Loss, MeasureError> {
+    budget.clear();
+    let mut db = 0.0;
+    let mut add = |level: &Level, sign: f64| -> Result<(), MeasureError> {
+        let meter = meter_of(level, meters)?;
+        add_shared(budget, level.meter, meter, level.watts, sign);
+        add_own(budget, level, meter, sign);
+        db += sign * to_db(level.watts);
+        Ok(())
+    };
+    add(input, 1.0)?;
+    add(output, -1.0)?;
+    if let Some((a, b)) = equalised {
+        add(a, -1.0)?;
+        add(b, 1.0)?;
+    }
+    let correction = add_around(budget, output.id, around);
+    let mut loss = Loss::from_budget(db + correction, budget);
+    loss.naive_db = to_db(input.watts / output.watts) + correction;
+    Ok(loss)
+}
+
+fn meter_of<'a>(level: &Level, meters: &'a [Meter]) -> Result<&'a Meter, MeasureError> {
+    if !level.good() {
+        return Err(MeasureError::NotPositive(level.id));
+    }
+    meters
+        .get(level.meter)
+        .ok_or(MeasureError::UnknownMeter(level.id))
+}
+
+/// Errors that all readings of a meter share.
+fn add_shared(budget: &mut Budget, number: usize, meter: &Meter, watts: f64, sign: f64) {
+    let c = sign * DB_PER_RELATIVE;
+    budget.add(Source::Scale(number), c * meter.u_of_reading);
+    budget.add(Source::Offset(number), c * meter.u_full_scale_w / watts);
+}
+
+/// Errors of one reading alone.
+fn add_own(budget: &mut Budget, level: &Level, meter: &Meter, weight: f64) {
+    let c = weight * DB_PER_RELATIVE;
+    budget.add(Source::Linearity(level.id), c * meter.u_linearity);
+    let (u, dof) = level.u_scatter(meter);
+    budget.push(Term {
+        source: Source::Repeatability(level.id),
+        u_db: c * u,
+        dof,
+    });
+    budget.add(
+        Source::Resolution(level.id),
+        c * meter.u_resolution_w / level.watts,
+    );
+}
+
+/// Mismatch, adapters and the rest; returns what is added to the loss, dB.
+fn add_around(budget: &mut Budget, piece: usize, around: &Around<'_>) -> f64 {
+    if let Some(ends) = &around.ends {
+        budget.add(Source::Mismatch(piece), ends.u_db());
+    }
+    let mut correction = 0.0;
+    for a in around.adapters {
+        let sign = if a.came { -1.0 } else { 1.0 };
+        correction += sign * a.db;
+        budget.add(Source::Adapter(a.id), sign * a.u_db);
+    }
+    for t in around.extra {
+        budget.push(*t);
+    }
+    correction
+}
+
+/// Sensitivity of the interpolated baseline to the relative error of each of its readings.
+fn weights(how: &BaselineUse, levels: &[Level], doubt: BaselineDoubt) -> [(usize, f64); 2] {
+    let (before, after, w) = match *how {
+        BaselineUse::Nearest(i) | BaselineUse::Only(i) => return [(i, 1.0), (i, 0.0)],
+        BaselineUse::Between {
+            before,
+            after,
+            fraction,
+        } => (before, after, fraction),
+    };
+    let (a, b) = ((1.0 - w) * levels[before].watts, w * levels[after].watts);
+    let whole = match doubt {
+        BaselineDoubt::OneReading => libm::hypot(a, b),
+        BaselineDoubt::EachReading => a + b,
+    };
+    [(before, a / whole), (after, b / whole)]
+}
