@@ -8,6 +8,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("downlead-base", &[]),
     ("downlead-catalogue", &[]),
     ("downlead-physics", &["quantity"]),
+    ("downlead-touchstone", &[]),
     ("downlead-syntax", &["base", "quantity"]),
     (
         "downlead-station",
@@ -116,6 +117,7 @@ const PURE: &[&str] = &[
     "quantity",
     "base",
     "physics",
+    "touchstone",
     "syntax",
     "catalogue",
     "station",
