@@ -230,7 +230,7 @@ fn show(st: &mut State, kind: &str, title: &str, query: &str, source: &Uri, text
     let uri = if own {
         uris::own(&format!("{kind}/{title}"), Some(query))
     } else {
-        st.library.file(title, text)
+        st.library.made_file(source, title, text)
     };
     match uri {
         Some(uri) if st.peer.show_document => {
