@@ -5,7 +5,8 @@ use std::sync::Arc;
 use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
 use downlead_station::model::{Direction, Meaning, Station};
 use downlead_station::{
-    Env, LoadError, Loader, LowerCache, Lowered, keyword_of, library, normalise,
+    ATTACHMENT, Attachment, Attachments, Env, LoadError, Loader, LowerCache, Lowered, keyword_of,
+    library, normalise,
 };
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHashSet};
@@ -78,6 +79,8 @@ pub(crate) struct Cache {
     lower: LowerCache,
     /// With the lowering they were computed from.
     results: FxHashMap<(ItemId, usize), (u64, Arc<ItemResult>)>,
+    /// Files of readings and networks by path.
+    attached: FxHashMap<String, Arc<Attachment>>,
 }
 
 /// A set of files with everything computed from them.
@@ -112,7 +115,7 @@ impl Snapshot {
             s.open(&path, loader, true, 0);
         }
         s.cycles();
-        s.compute();
+        s.compute(loader);
         s
     }
 
@@ -281,7 +284,7 @@ impl Snapshot {
         if uses_of(&entry.tree) != before {
             self.reload(loader);
         } else {
-            self.compute();
+            self.compute(loader);
         }
     }
 
@@ -303,7 +306,7 @@ impl Snapshot {
         }
         self.known.clear();
         self.cycles();
-        self.compute();
+        self.compute(loader);
     }
 
     /// The files a file sees, itself last, each once.
@@ -324,7 +327,84 @@ impl Snapshot {
         order.push(at);
     }
 
-    fn compute(&mut self) {
+    /// Paths of the files of readings and networks that take part.
+    pub fn attachments(&self) -> impl Iterator<Item = &str> {
+        self.cache.attached.keys().map(String::as_str)
+    }
+
+    /// Takes another file's contents anew, which have changed. False if they take no part.
+    pub fn refresh_attachment(&mut self, path: &str, loader: &dyn Loader) -> bool {
+        if self.cache.attached.remove(path).is_none() {
+            return false;
+        }
+        self.compute(loader);
+        true
+    }
+
+    /// Reads the files of readings and networks that the items of a file name. Those that are
+    /// read already are kept.
+    fn attach(
+        &mut self,
+        file: usize,
+        lowered: &[(Arc<Item>, Arc<Lowered>)],
+        loader: &dyn Loader,
+        to: &mut Attachments,
+        out: &mut Vec<Diagnostic>,
+    ) {
+        for (_, low) in lowered {
+            for n in &low.files {
+                let Some(path) = normalise(&self.files[file].path, &n.text) else {
+                    out.push(
+                        Diagnostic::new(&codes::USE_OUTSIDE_ROOT, n.loc, format!("`{}` lies outside the project's root.", n.text))
+                            .at("climbs out")
+                            .help("Only what lies below the root is read: a path with `/`, relative to this file."),
+                    );
+                    continue;
+                };
+                let a = self
+                    .cache
+                    .attached
+                    .entry(path)
+                    .or_insert_with_key(|p| Arc::new(Attachment::load(p, loader)));
+                if let Err(e) = &a.content {
+                    let mut d = Diagnostic::new(
+                        &codes::USE_NOT_FOUND,
+                        n.loc,
+                        format!("`{}` cannot be used: {e}.", n.text),
+                    )
+                    .at("not read");
+                    if *e == LoadError::NotFound {
+                        d = d.help(format!(
+                            "Looked for `{}` below the root. The path is relative to this file.",
+                            a.path
+                        ));
+                    }
+                    out.push(d);
+                }
+                to.insert(n.loc, Arc::clone(a));
+            }
+        }
+    }
+
+    /// The items of a file that say something, with their meaning.
+    fn lowered(&mut self, file: usize, env: &Env) -> Vec<(Arc<Item>, Arc<Lowered>)> {
+        let items: Vec<Arc<Item>> = self.files[file]
+            .tree
+            .items()
+            .iter()
+            .filter(|p| p.item.statement().is_some())
+            .map(|p| Arc::clone(&p.item))
+            .collect();
+        items
+            .into_iter()
+            .map(|i| {
+                let low = self.cache.lower.get(&i, &env.lets, env.lets_key);
+                (i, low)
+            })
+            .collect()
+    }
+
+    fn compute(&mut self, loader: &dyn Loader) {
         let mut scopes = Vec::new();
         let mut alive: FxHashSet<(ItemId, usize)> = FxHashSet::default();
         for file in 0..self.files.len() {
@@ -334,17 +414,30 @@ impl Snapshot {
             let visible = self.visible(file);
             let trees: Vec<&File> = visible.iter().map(|i| &self.files[*i].tree).collect();
             let mut diagnostics = Vec::new();
-            let env = Env::gather(&trees, &mut self.cache.lower, &mut diagnostics);
-            let mut items = Vec::new();
-            let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
-            for p in self.files[file].tree.items() {
-                if p.item.statement().is_none() {
+            let mut env = Env::gather(&trees, &mut self.cache.lower, &mut diagnostics);
+            drop(trees);
+            let own = self.lowered(file, &env);
+            let mut attachments = Attachments::default();
+            self.attach(file, &own, loader, &mut attachments, &mut diagnostics);
+            let mut used = Vec::new();
+            for i in visible {
+                if i == file {
                     continue;
                 }
-                let low = self.cache.lower.get(&p.item, &env.lets, env.lets_key);
+                let theirs = self.lowered(i, &env);
+                self.attach(i, &theirs, loader, &mut attachments, &mut diagnostics);
+                if !self.files[i].root {
+                    used.extend(theirs.into_iter().map(|x| x.1));
+                }
+            }
+            env.attachments = attachments;
+            let mut items = Vec::new();
+            let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
+            for (item, low) in own {
                 let name = match &low.meaning {
                     Meaning::Station(s) => Some(&s.name),
                     Meaning::Chain(c) => Some(&c.name),
+                    Meaning::Session(s) => Some(&s.name),
                     _ => None,
                 };
                 if let Some(n) = name
@@ -360,7 +453,7 @@ impl Snapshot {
                         .also(first, "first here"),
                     );
                 }
-                let key = (p.item.id, file);
+                let key = (item.id, file);
                 alive.insert(key);
                 let valid = self.cache.results.get(&key).filter(|(stamp, r)| {
                     *stamp == low.stamp
@@ -376,18 +469,7 @@ impl Snapshot {
                         r
                     }
                 };
-                items.push((Arc::clone(&p.item), low, result));
-            }
-            let mut used = Vec::new();
-            for i in visible.into_iter().filter(|i| !self.files[*i].root) {
-                for p in self.files[i]
-                    .tree
-                    .items()
-                    .iter()
-                    .filter(|p| p.item.statement().is_some())
-                {
-                    used.push(self.cache.lower.get(&p.item, &env.lets, env.lets_key));
-                }
+                items.push((item, low, result));
             }
             scopes.push(Scope {
                 file,
@@ -407,6 +489,8 @@ impl Snapshot {
             .collect();
         self.cache.lower.sweep(&|id| ids.contains(&id), ids.len());
         self.scopes = scopes;
+        // what no scope holds any more is read anew when it is named again
+        self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
     }
 
     /// The files.

@@ -1,6 +1,7 @@
 //! From the tree to the typed station: names, units and kinds checked, figures with their
 //! uncertainty and source. Nothing is computed here that physics has a say in.
 
+pub mod attach;
 mod cx;
 pub mod keywords;
 mod lower;
@@ -9,6 +10,9 @@ mod quals;
 mod scope;
 pub mod session;
 
+pub use attach::{Attachment, Attachments, Content};
 pub use cx::{Lets, Val, nearest};
 pub use lower::{Lowered, lower, lower_let};
-pub use scope::{Env, Library, LoadError, Loader, LowerCache, keyword_of, library, normalise};
+pub use scope::{
+    ATTACHMENT, Env, Library, LoadError, Loader, LowerCache, keyword_of, library, normalise,
+};

@@ -268,6 +268,9 @@ impl LowerCache {
     }
 }
 
+/// Kind of a dependency on another file's contents, for [`Env::identity`].
+pub const ATTACHMENT: u8 = 6;
+
 /// What a file can see: its own definitions, those of the files it uses, and the library.
 #[derive(Default)]
 pub struct Env {
@@ -285,6 +288,8 @@ pub struct Env {
     pub devices: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Instruments.
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Other files whose contents take part.
+    pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind (1 band to 5 instrument).
     names: [u64; 6],
     /// Names whose definition could not be understood: that is said there, not at each use.
@@ -438,12 +443,15 @@ impl Env {
         }
     }
 
-    /// Identity of what a name of a kind (1 band, 2 cable, 3 connector, 4 device, 5 instrument)
-    /// stands for. Results that took it stay valid until it changes: when the name means
+    /// Identity of what a name of a kind (1 band, 2 cable, 3 connector, 4 device, 5 instrument,
+    /// [`ATTACHMENT`] another file's path) stands for. Results that took it stay valid until it changes: when the name means
     /// something else, when its definition says something else, and, for an unknown name, when
     /// there are other names to propose instead.
     #[must_use]
     pub fn identity(&self, kind: u8, name: &str) -> u64 {
+        if kind == ATTACHMENT {
+            return self.attachments.stamp(name);
+        }
         let own = |m: &FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>| m.get(name).map(|x| x.1.stamp);
         let (own, built_in) = match kind {
             1 => (self.bands.get(name).map(|b| b.stamp), false),

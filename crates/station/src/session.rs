@@ -3,7 +3,7 @@
 use downlead_base::Loc;
 use downlead_quantity::Measure;
 
-use crate::model::{BandRef, Figure, Line, Meta, Name};
+use crate::model::{BandRef, Figure, Line, LineLength, Meta, Name, Part, PartData};
 
 /// Cables on the bench: readings without and with each of them.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,12 +50,31 @@ pub struct Piece {
     pub name: Name,
     /// Where its line stands.
     pub loc: Loc,
-    /// Length and cable.
-    pub line: Line,
+    /// Length and cable, at the temperature of the bench unless it says otherwise.
+    pub part: Part,
     /// Joins that come into the line with the piece.
     pub connectors: Box<[(u32, Name)]>,
-    /// Qualifiers.
-    pub meta: Meta,
+}
+
+impl Piece {
+    /// Length and cable.
+    #[must_use]
+    pub fn line(&self) -> Option<&Line> {
+        match &self.part.data {
+            PartData::Line(l) => Some(l),
+            _ => None,
+        }
+    }
+
+    /// Length with its standard uncertainty, m; none where a loss is given instead, or the
+    /// length in wavelengths.
+    #[must_use]
+    pub fn metres(&self) -> Option<Measure> {
+        match self.line()?.length? {
+            LineLength::Metres(m) => Some(m),
+            LineLength::Wavelengths(_) => None,
+        }
+    }
 }
 
 /// Readings on one band.

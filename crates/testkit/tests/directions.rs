@@ -12,11 +12,11 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("downlead-syntax", &["base", "quantity"]),
     (
         "downlead-station",
-        &["base", "quantity", "syntax", "catalogue"],
+        &["base", "quantity", "syntax", "catalogue", "touchstone"],
     ),
     (
         "downlead-eval",
-        &["base", "quantity", "syntax", "station", "physics"],
+        &["base", "quantity", "syntax", "station", "physics", "touchstone"],
     ),
     (
         "downlead-ide",

@@ -115,8 +115,15 @@ impl Draft {
         self.session.meta_loc = Some(cx.loc(st.head_span()));
     }
 
-    fn finish(self, cx: &mut Cx<'_>) -> Session {
+    fn finish(mut self, cx: &mut Cx<'_>) -> Session {
         let mut s = self.session;
+        for p in &mut self.pieces {
+            if let PartData::Line(l) = &mut p.part.data
+                && l.temperature.is_none()
+            {
+                l.temperature = s.temperature;
+            }
+        }
         for (i, p) in self.pieces.iter().enumerate() {
             if let Some(first) = self.pieces[..i].iter().find(|q| q.name.text == p.name.text) {
                 cx.push(
@@ -243,12 +250,12 @@ fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
         &mut p,
         Some(&mut connectors),
     )?;
+    p.data = PartData::Line(Box::new(line));
     Some(Piece {
         name,
         loc,
-        line,
+        part: p,
         connectors: connectors.into(),
-        meta: (*p.meta).clone(),
     })
 }
 

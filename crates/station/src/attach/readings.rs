@@ -1,0 +1,623 @@
+//! Readings from a text table: one row a reading, the units in the names of the columns.
+
+use downlead_quantity::{dbm_to_w, from_db};
+
+use crate::cx::nearest;
+use crate::session::ReadingKind;
+
+/// What a column holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs, reason = "named after the columns")]
+pub enum Column {
+    Band,
+    Frequency,
+    Reading,
+    Piece,
+    Time,
+    Temperature,
+    Forward,
+    Reflected,
+    Input,
+    Loss,
+    ReturnLoss,
+    Swr,
+    Length,
+    Cable,
+    Instrument,
+    Date,
+    Person,
+    After,
+    Note,
+}
+
+/// The columns by name, with the units each may carry behind an underscore (empty: none).
+pub const COLUMNS: &[(&str, Column, &[&str])] = &[
+    ("band", Column::Band, &[]),
+    ("frequency", Column::Frequency, &["hz", "khz", "mhz", "ghz"]),
+    ("reading", Column::Reading, &[]),
+    ("piece", Column::Piece, &[]),
+    ("time", Column::Time, &["min", "s", "h"]),
+    ("temperature", Column::Temperature, &["c", "f"]),
+    ("forward", Column::Forward, POWERS),
+    ("reflected", Column::Reflected, POWERS),
+    ("input", Column::Input, POWERS),
+    ("loss", Column::Loss, &["db"]),
+    ("return_loss", Column::ReturnLoss, &["db"]),
+    ("swr", Column::Swr, &[]),
+    ("length", Column::Length, &["m", "ft", "in"]),
+    ("cable", Column::Cable, &[]),
+    ("instrument", Column::Instrument, &[]),
+    ("date", Column::Date, &[]),
+    ("person", Column::Person, &[]),
+    ("after", Column::After, &[]),
+    ("note", Column::Note, &[]),
+];
+
+const POWERS: &[&str] = &["w", "mw", "kw", "dbm", "dbw"];
+
+/// Something that could not be understood. Rows it does not concern still count.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Problem {
+    /// Line in the file, from 1.
+    pub line: u64,
+    /// Column (field) in the line, from 1; 0 for the whole line.
+    pub field: usize,
+    /// Name of the column as the file has it.
+    pub column: Box<str>,
+    /// What is wrong, a sentence.
+    pub message: String,
+    /// What to write instead.
+    pub help: Option<String>,
+    /// Whether a row (or the file) is lost by it; otherwise the rest of the row counts.
+    pub lost: bool,
+}
+
+/// A number of a row and the field it stands in, from 1.
+pub type Cell = Option<(f64, usize)>;
+
+/// One reading as read: base units (Hz, W, min, °C, m, dB).
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Row {
+    /// Line in the file, from 1.
+    pub line: u64,
+    /// Band by name.
+    pub band: Option<Box<str>>,
+    /// Frequency, Hz.
+    pub hz: Cell,
+    /// What was in the line.
+    pub kind: Option<ReadingKind>,
+    /// Piece.
+    pub piece: Option<Box<str>>,
+    /// Time, min.
+    pub minutes: Cell,
+    /// Temperature, °C.
+    pub celsius: Cell,
+    /// Forward power, W.
+    pub forward_w: Cell,
+    /// Reflected power, W.
+    pub reflected_w: Cell,
+    /// Power at the near end, W.
+    pub input_w: Cell,
+    /// Loss against the instrument's reference, dB.
+    pub loss_db: Cell,
+    /// Return loss, dB.
+    pub return_loss_db: Cell,
+    /// SWR.
+    pub swr: Cell,
+    /// Length of the piece, m.
+    pub length_m: Cell,
+    /// Cable of the piece.
+    pub cable: Option<Box<str>>,
+    /// Instrument.
+    pub instrument: Option<Box<str>>,
+    /// Date as written.
+    pub date: Option<Box<str>>,
+    /// Who read it.
+    pub person: Option<Box<str>>,
+    /// Tag of the part behind which it was read.
+    pub after: Option<Box<str>>,
+}
+
+/// A file of readings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ReadingsFile {
+    /// What parts its fields.
+    pub delimiter: char,
+    /// The rows that could be read.
+    pub rows: Vec<Row>,
+    /// What could not.
+    pub problems: Vec<Problem>,
+    /// Number of rows that were left out.
+    pub lost: usize,
+}
+
+/// A column of the file at hand.
+struct Head {
+    column: Column,
+    unit: &'static str,
+    name: Box<str>,
+}
+
+impl ReadingsFile {
+    /// Reads a table: a line of column names, then a row for each reading. What parts the
+    /// fields (comma, semicolon, tab or bar) is found out from the first line; with another
+    /// than the comma, decimal commas are understood. Lines that begin with `#` are comments.
+    #[must_use]
+    pub fn parse(text: &str) -> ReadingsFile {
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+        let delimiter = delimiter(text);
+        let mut out = ReadingsFile {
+            delimiter: char::from(delimiter),
+            rows: Vec::new(),
+            problems: Vec::new(),
+            lost: 0,
+        };
+        let mut reader = csv::ReaderBuilder::new()
+            .delimiter(delimiter)
+            .comment(Some(b'#'))
+            .flexible(true)
+            .has_headers(false)
+            .trim(csv::Trim::All)
+            .from_reader(text.as_bytes());
+        let mut record = csv::StringRecord::new();
+        let mut heads: Option<Vec<Option<Head>>> = None;
+        // the text is UTF-8 and read from memory: nothing is left that could fail
+        while reader.read_record(&mut record).unwrap_or(false) {
+            let line = record.position().map_or(0, csv::Position::line);
+            if record.iter().all(str::is_empty) {
+                continue;
+            }
+            match &heads {
+                None if record.len() == 1 => {
+                    let shown: String = record.iter().flat_map(str::chars).take(40).collect();
+                    out.problem(line, 0, "", format!("The first line, `{shown}`, is one column only."), Some("It names the columns, parted by comma, semicolon, tab or bar, for example `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
+                    return out;
+                }
+                None => {
+                    let found = out.heads(line, &record);
+                    if found.iter().all(Option::is_none) || !out.enough(line, &found) {
+                        return out;
+                    }
+                    heads = Some(found);
+                }
+                Some(h) => out.row(line, h, &record, delimiter != b','),
+            }
+        }
+        if heads.is_none() {
+            out.problem(1, 0, "", "The file is empty.", Some("Its first line names the columns, for example `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
+        }
+        out
+    }
+
+    fn problem(
+        &mut self,
+        line: u64,
+        field: usize,
+        column: &str,
+        message: impl Into<String>,
+        help: Option<String>,
+        lost: bool,
+    ) {
+        self.problems.push(Problem {
+            line,
+            field,
+            column: column.into(),
+            message: message.into(),
+            help,
+            lost,
+        });
+    }
+
+    fn heads(&mut self, line: u64, record: &csv::StringRecord) -> Vec<Option<Head>> {
+        let mut out: Vec<Option<Head>> = Vec::with_capacity(record.len());
+        for (i, name) in record.iter().enumerate() {
+            let head = match column_of(name) {
+                Ok(h) => Some(h),
+                Err((message, help)) => {
+                    self.problem(line, i + 1, name, message, help, false);
+                    None
+                }
+            };
+            let again = head.as_ref().is_some_and(|h| {
+                h.column != Column::Note
+                    && out.iter().flatten().any(|o: &Head| o.column == h.column)
+            });
+            if again {
+                self.problem(
+                    line,
+                    i + 1,
+                    name,
+                    format!("`{name}` stands twice; the first is used."),
+                    None,
+                    false,
+                );
+                out.push(None);
+            } else {
+                out.push(head);
+            }
+        }
+        out
+    }
+
+    /// Whether the columns carry a reading at all.
+    fn enough(&mut self, line: u64, heads: &[Option<Head>]) -> bool {
+        let has = |c: Column| heads.iter().flatten().any(|h| h.column == c);
+        let value = [
+            Column::Forward,
+            Column::Loss,
+            Column::ReturnLoss,
+            Column::Swr,
+        ]
+        .into_iter()
+        .any(has);
+        let mut lacks = Vec::new();
+        if !value {
+            lacks.push("what was read (`forward_w`, `loss_db`, `return_loss_db` or `swr`)");
+        }
+        if !has(Column::Band) && !has(Column::Frequency) {
+            lacks.push("on which band (`band` or `frequency_mhz`)");
+        }
+        if !has(Column::Piece) && !has(Column::After) {
+            lacks.push("of what (`piece` on the bench, `after` at a station)");
+        }
+        if lacks.is_empty() {
+            return true;
+        }
+        self.problem(
+            line,
+            0,
+            "",
+            format!("No column says {}.", lacks.join(", nor ")),
+            Some(format!(
+                "Fields were taken as parted by a {}.",
+                said(self.delimiter)
+            )),
+            true,
+        );
+        false
+    }
+
+    fn row(
+        &mut self,
+        line: u64,
+        heads: &[Option<Head>],
+        record: &csv::StringRecord,
+        decimal_comma: bool,
+    ) {
+        if record.len() < heads.len() {
+            self.problem(
+                line,
+                0,
+                "",
+                format!(
+                    "The row ends after {} of {} columns.",
+                    record.len(),
+                    heads.len()
+                ),
+                Some("If it is the last one, the file was cut off there.".to_owned()),
+                true,
+            );
+            self.lost += 1;
+            return;
+        }
+        if record.len() > heads.len() {
+            let comma = self.delimiter == ',';
+            self.problem(
+                line,
+                heads.len() + 1,
+                "",
+                format!("The row has {} fields, the first line names {} columns.", record.len(), heads.len()),
+                comma.then(|| "A decimal comma would part a number in two; write decimal points, or part the fields by semicolons.".to_owned()),
+                true,
+            );
+            self.lost += 1;
+            return;
+        }
+        let mut row = Row {
+            line,
+            ..Row::default()
+        };
+        let had = self.problems.len();
+        for (i, (head, cell)) in heads.iter().zip(record.iter()).enumerate() {
+            let Some(head) = head else { continue };
+            if !cell.is_empty() {
+                self.cell(&mut row, head, cell, i + 1, decimal_comma);
+            }
+        }
+        if self.problems[had..].iter().any(|p| p.lost) {
+            self.lost += 1;
+            return;
+        }
+        kind(&mut row);
+        self.rows.push(row);
+    }
+
+    fn cell(&mut self, row: &mut Row, head: &Head, cell: &str, field: usize, decimal_comma: bool) {
+        let text = || Some(Box::<str>::from(cell));
+        let slot = match head.column {
+            Column::Band => return row.band = text(),
+            Column::Piece => return row.piece = text(),
+            Column::Cable => return row.cable = text(),
+            Column::Instrument => return row.instrument = text(),
+            Column::Date => return row.date = text(),
+            Column::Person => return row.person = text(),
+            Column::After => return row.after = text(),
+            Column::Note => return,
+            Column::Reading => {
+                row.kind = ReadingKind::ALL.into_iter().find(|k| k.word() == cell);
+                if row.kind.is_none() {
+                    let words: Vec<&str> = ReadingKind::ALL.iter().map(|k| k.word()).collect();
+                    let message = format!("`{cell}` is no kind of reading.");
+                    let help = format!("One of {}.", words.join(", "));
+                    self.problem(row.line, field, &head.name, message, Some(help), true);
+                }
+                return;
+            }
+            Column::Frequency => &mut row.hz,
+            Column::Time => &mut row.minutes,
+            Column::Temperature => &mut row.celsius,
+            Column::Forward => &mut row.forward_w,
+            Column::Reflected => &mut row.reflected_w,
+            Column::Input => &mut row.input_w,
+            Column::Loss => &mut row.loss_db,
+            Column::ReturnLoss => &mut row.return_loss_db,
+            Column::Swr => &mut row.swr,
+            Column::Length => &mut row.length_m,
+        };
+        match figure(cell, decimal_comma).and_then(|n| {
+            in_base(head, n)
+                .ok_or_else(|| (format!("{cell} cannot be {}.", noun(head.column)), None))
+        }) {
+            Ok(v) => *slot = Some((v, field)),
+            Err((message, help)) => self.problem(row.line, field, &head.name, message, help, true),
+        }
+    }
+}
+
+/// What kind of reading a row is that does not say: one of a piece is `through`.
+fn kind(row: &mut Row) {
+    if row.kind.is_some() {
+        return;
+    }
+    row.kind = match row.piece.as_deref() {
+        Some("baseline" | "Baseline") => {
+            row.piece = None;
+            Some(ReadingKind::Baseline)
+        }
+        Some(_) => Some(ReadingKind::Through),
+        None if row.after.is_none() => Some(ReadingKind::Baseline),
+        None => None,
+    };
+}
+
+/// The character that parts the fields of the first line.
+fn delimiter(text: &str) -> u8 {
+    let first = text
+        .lines()
+        .map(str::trim)
+        .find(|l| !l.is_empty() && !l.starts_with('#'))
+        .unwrap_or("");
+    // the most frequent one; the comma where none stands
+    let count = |d: &&u8| first.bytes().filter(|b| b == *d).count();
+    match b"|\t;,".iter().max_by_key(count) {
+        Some(d) if count(&d) > 0 => *d,
+        _ => b',',
+    }
+}
+
+fn said(delimiter: char) -> &'static str {
+    match delimiter {
+        ';' => "semicolon",
+        '\t' => "tab",
+        '|' => "bar",
+        _ => "comma",
+    }
+}
+
+type Trouble = (String, Option<String>);
+
+fn column_of(name: &str) -> Result<Head, Trouble> {
+    let lower = name.to_ascii_lowercase().replace([' ', '-'], "_");
+    let head = |column, unit| Head {
+        column,
+        unit,
+        name: name.into(),
+    };
+    for (word, column, units) in COLUMNS {
+        if lower == *word {
+            if units.is_empty() {
+                return Ok(head(*column, ""));
+            }
+            return Err((
+                format!("The column `{name}` does not say its unit."),
+                Some(format!(
+                    "Write `{word}_{}`.",
+                    units.join(&format!("` or `{word}_"))
+                )),
+            ));
+        }
+        let Some(unit) = lower.strip_prefix(word).and_then(|r| r.strip_prefix('_')) else {
+            continue;
+        };
+        if let Some(u) = units.iter().find(|u| **u == unit) {
+            return Ok(head(*column, u));
+        }
+        if !units.is_empty() {
+            return Err((
+                format!("`{unit}` is no unit of the column `{word}`."),
+                Some(format!(
+                    "Write `{word}_{}`.",
+                    units.join(&format!("` or `{word}_"))
+                )),
+            ));
+        }
+    }
+    let names: Vec<String> = COLUMNS
+        .iter()
+        .flat_map(|(w, _, units)| {
+            let plain = units.is_empty().then(|| (*w).to_owned());
+            plain
+                .into_iter()
+                .chain(units.iter().map(move |u| format!("{w}_{u}")))
+        })
+        .collect();
+    let help = nearest(&lower, names.iter().map(String::as_str))
+        .map(|n| format!("Did you mean `{n}`?"))
+        .or_else(|| Some("A column for remarks is called `note`.".to_owned()));
+    Err((
+        format!("The column `{name}` is not known and is not read."),
+        help,
+    ))
+}
+
+/// A finite number, with a decimal comma where that is allowed.
+fn figure(cell: &str, decimal_comma: bool) -> Result<f64, Trouble> {
+    let plain: std::borrow::Cow<'_, str> = if decimal_comma && cell.contains(',') {
+        cell.replacen(',', ".", 1).into()
+    } else {
+        cell.into()
+    };
+    let digits = plain
+        .bytes()
+        .all(|b| b.is_ascii_digit() || matches!(b, b'.' | b'-' | b'+' | b'e' | b'E'));
+    match plain.parse::<f64>() {
+        Ok(v) if digits && v.is_finite() => return Ok(v),
+        Ok(_) => {
+            return Err((
+                format!("`{cell}` is no number that could be read off an instrument."),
+                Some("Leave the field empty where nothing was read.".to_owned()),
+            ));
+        }
+        Err(_) => {}
+    }
+    let number = cell.trim_end_matches(|c: char| !c.is_ascii_digit());
+    if number != cell && number.trim().parse::<f64>().is_ok() {
+        return Err((
+            format!("`{cell}` is not a bare number."),
+            Some("The unit stands in the name of the column, as in `forward_w`.".to_owned()),
+        ));
+    }
+    Err((format!("`{cell}` is no number."), None))
+}
+
+/// The figure in the base unit of its column; none if it cannot be.
+fn in_base(head: &Head, n: f64) -> Option<f64> {
+    let v = match (head.column, head.unit) {
+        (Column::Frequency, "khz") => n * 1e3,
+        (Column::Frequency, "mhz") => n * 1e6,
+        (Column::Frequency, "ghz") => n * 1e9,
+        (Column::Time, "s") => n / 60.0,
+        (Column::Time, "h") => n * 60.0,
+        (Column::Temperature, "f") => (n - 32.0) / 1.8,
+        (_, "mw") => n * 1e-3,
+        (_, "kw") => n * 1e3,
+        (_, "dbm") => dbm_to_w(n),
+        (_, "dbw") => from_db(n),
+        (Column::Length, "ft") => n * 0.3048,
+        (Column::Length, "in") => n * 0.0254,
+        _ => n,
+    };
+    let fits = match head.column {
+        Column::Frequency => (1e3..=300e9).contains(&v),
+        Column::Forward | Column::Input | Column::Length => v > 0.0,
+        Column::Reflected => v >= 0.0,
+        Column::ReturnLoss => v > 0.0,
+        Column::Swr => v >= 1.0,
+        Column::Temperature => (-70.0..=120.0).contains(&v),
+        _ => true,
+    };
+    (fits && v.is_finite()).then_some(v)
+}
+
+fn noun(c: Column) -> &'static str {
+    match c {
+        Column::Frequency => {
+            "a radio frequency (1 kHz to 300 GHz); look at the unit in the column's name"
+        }
+        Column::Forward | Column::Input => "a forward power, which is above zero",
+        Column::Reflected => "a reflected power, which is not negative",
+        Column::Length => "a length, which is above zero",
+        Column::ReturnLoss => "a return loss, which is above zero",
+        Column::Swr => "an SWR, which is never below 1",
+        Column::Temperature => "the temperature of a bench",
+        _ => "that",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const GOOD: &str = "band,frequency_mhz,piece,time_min,forward_w\n2m,145.3,baseline,0,44.0\n2m,145.3,A,2,22.8\n";
+
+    #[test]
+    fn delimiters_decimal_commas_and_byte_order_mark_mean_the_same() {
+        let want = ReadingsFile::parse(GOOD).rows;
+        assert_eq!(want.len(), 2);
+        assert_eq!(want[0].kind, Some(ReadingKind::Baseline));
+        assert_eq!(want[1].forward_w.map(|x| x.0), Some(22.8));
+        for other in [
+            GOOD.replace(',', "\t"),
+            GOOD.replace(',', "|"),
+            GOOD.replace(',', ";").replace('.', ","),
+            format!("\u{feff}# from the bench\n{GOOD}").replace('\n', "\r\n"),
+        ] {
+            let got = ReadingsFile::parse(&other);
+            assert_eq!(got.problems, [], "{other:?}");
+            let plain = |rows: &[Row]| {
+                rows.iter()
+                    .map(|r| Row {
+                        line: 0,
+                        ..r.clone()
+                    })
+                    .collect::<Vec<_>>()
+            };
+            assert_eq!(plain(&got.rows), plain(&want), "{other:?}");
+        }
+    }
+
+    #[test]
+    fn units_of_columns_are_converted() {
+        // 1 ft = 0.3048 m, 0 dBm = 1 mW (definitions)
+        let f = ReadingsFile::parse(
+            "frequency_khz,piece,time_s,forward_dbm,length_ft,temperature_f\n145300,A,120,30,10,50\n",
+        );
+        let r = &f.rows[0];
+        assert_eq!(r.hz.map(|x| x.0), Some(145_300_000.0));
+        assert_eq!(r.minutes.map(|x| x.0), Some(2.0));
+        assert!((r.forward_w.map_or(0.0, |x| x.0) - 1.0).abs() < 1e-12);
+        assert!((r.length_m.map_or(0.0, |x| x.0) - 3.048).abs() < 1e-12);
+        assert!((r.celsius.map_or(0.0, |x| x.0) - 10.0).abs() < 1e-12);
+    }
+
+    /// Line, field and message of each problem, and how many rows still count.
+    fn said_of(text: &str) -> (Vec<(u64, usize, String)>, usize) {
+        let f = ReadingsFile::parse(text);
+        let p = f
+            .problems
+            .into_iter()
+            .map(|p| (p.line, p.field, p.message))
+            .collect();
+        (p, f.rows.len())
+    }
+
+    #[test]
+    fn a_bad_row_costs_that_row_and_says_where() {
+        let text = "frequency_mhz,piece,time_min,forward_w\n145.3,baseline,0,44.0\n145.3,A,2,NaN\n145.3,B,4,32,3\n145.3,C,6,31.8 W\n145.3,D,8,-2\n145.3,E,10,31.9\n145.3,F,1";
+        let (p, rows) = said_of(text);
+        let places: Vec<(u64, usize)> = p.iter().map(|x| (x.0, x.1)).collect();
+        assert_eq!(places, [(3, 4), (4, 5), (5, 4), (6, 4), (8, 0)], "{p:?}");
+        assert_eq!(rows, 2);
+    }
+
+    #[test]
+    fn a_file_without_what_is_needed_says_what() {
+        let (p, rows) = said_of("frequency,piece,forward\n145,A,22\n");
+        assert_eq!(rows, 0);
+        assert!(p[0].2.contains("does not say its unit"), "{p:?}");
+        let (p, _) = said_of("frequency_mhz:piece:forward_w\n145:A:22\n");
+        assert!(p[0].2.contains("one column only"), "{p:?}");
+        let (p, _) = said_of("");
+        assert_eq!(p[0].2, "The file is empty.");
+    }
+}
