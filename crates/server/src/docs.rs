@@ -7,6 +7,7 @@ use downlead_base::Span;
 
 use crate::positions::{Encoding, Lines};
 use crate::space::Key;
+use crate::unopened::Shown;
 
 /// Where a document belongs.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -49,6 +50,11 @@ impl Document {
         }
     }
 
+    /// A file that no client has opened.
+    pub(crate) fn closed(uri: Uri, text: &str) -> Document {
+        Document::new(uri, 0, text.to_owned(), Home::Made, 0)
+    }
+
     /// Applies the changes of one notification, each to the text the one before left.
     pub(crate) fn apply(
         &mut self,
@@ -77,6 +83,8 @@ impl Document {
 pub(crate) struct Documents {
     map: FxHashMap<String, Document>,
     changes: u64,
+    /// What the client shows for files that are not open.
+    pub(crate) shown: Shown,
 }
 
 impl Documents {

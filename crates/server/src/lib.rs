@@ -28,6 +28,7 @@ mod positions;
 mod publish;
 mod space;
 mod state;
+mod unopened;
 mod uris;
 mod view;
 mod wire;

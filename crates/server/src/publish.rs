@@ -127,8 +127,10 @@ impl State {
             } else {
                 uris.iter().map(|u| (u.clone(), vec![broken()])).collect()
             };
+            let mut unopened = Vec::new();
             for (uri, diagnostics) in all {
                 let Some(doc) = self.docs.get_mut(&uri) else {
+                    unopened.push((uri, diagnostics));
                     continue;
                 };
                 let params =
@@ -142,6 +144,7 @@ impl State {
                 doc.published = Some((doc.version, digest));
                 self.out.publish(uri.as_str(), params);
             }
+            self.publish_unopened(key, unopened);
         }
         if let Some(space) = self.spaces.get_mut(key) {
             space.published = generation;
@@ -172,7 +175,7 @@ impl State {
         }
     }
 
-    /// Diagnostics of all open documents of a space that is up to date.
+    /// Diagnostics of all open documents of a space that is up to date, and of what they use.
     fn findings(&self, key: &Key) -> Vec<(Uri, Vec<Diagnostic>)> {
         let Some(snapshot) = self.spaces.get(key).and_then(|s| s.snapshot()) else {
             return Vec::new();
@@ -182,6 +185,7 @@ impl State {
             return Vec::new();
         };
         let mut all = downlead_ide::diagnostics(snapshot, &self.config_of(&first.uri));
+        let unopened = self.of_unopened(key, snapshot, &all);
         open.iter()
             .filter_map(|(path, doc)| {
                 let file = snapshot.files().iter().position(|f| f.path == *path)?;
@@ -192,6 +196,7 @@ impl State {
                     found.iter().map(|f| diagnostic(&view, f)).collect(),
                 ))
             })
+            .chain(unopened)
             .collect()
     }
 }

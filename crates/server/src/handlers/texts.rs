@@ -64,6 +64,7 @@ pub(crate) fn saved(st: &mut State, _: DidSaveTextDocumentParams) {
 
 pub(crate) fn closed(st: &mut State, p: DidCloseTextDocumentParams) {
     st.close(&p.text_document.uri);
+    st.wipe_unopened();
 }
 
 pub(crate) fn diagnostic(
