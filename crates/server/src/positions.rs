@@ -12,14 +12,15 @@ pub(crate) enum Encoding {
 }
 
 impl Encoding {
-    /// UTF-8 if offered, else UTF-16 (always allowed), else UTF-32 if nothing else is offered.
+    /// UTF-8 if offered, else UTF-32, else UTF-16, which is always allowed. Who offers UTF-32 counts
+    /// so itself, and characters are nearer to bytes than halves of them are.
     pub(crate) fn choose(offered: &[&str]) -> Encoding {
         if offered.contains(&"utf-8") {
             Encoding::Utf8
-        } else if offered.contains(&"utf-16") || !offered.contains(&"utf-32") {
-            Encoding::Utf16
-        } else {
+        } else if offered.contains(&"utf-32") {
             Encoding::Utf32
+        } else {
+            Encoding::Utf16
         }
     }
 
@@ -248,7 +249,7 @@ mod tests {
             Encoding::choose(&["utf-32", "utf-8", "utf-16"]),
             Encoding::Utf8
         );
-        assert_eq!(Encoding::choose(&["utf-32", "utf-16"]), Encoding::Utf16);
+        assert_eq!(Encoding::choose(&["utf-16", "utf-32"]), Encoding::Utf32);
         assert_eq!(Encoding::choose(&["utf-32"]), Encoding::Utf32);
         assert_eq!(Encoding::choose(&["utf-7"]), Encoding::Utf16);
     }

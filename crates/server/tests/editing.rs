@@ -77,7 +77,7 @@ chain a on x {
 const URI: &str = "untitled:text";
 
 /// Byte offset to line and column; lines end at LF, CR LF and CR.
-fn place(text: &str, offset: usize, utf16: bool) -> Value {
+fn place(text: &str, offset: usize, encoding: &str) -> Value {
     let bytes = text.as_bytes();
     let (mut line, mut start, mut i) = (0, 0, 0);
     while i < offset {
@@ -99,10 +99,11 @@ fn place(text: &str, offset: usize, utf16: bool) -> Value {
         }
     }
     let column = &text[start..offset];
-    let character = if utf16 {
-        column.encode_utf16().count()
-    } else {
-        column.len()
+    let character = match encoding {
+        "utf-8" => column.len(),
+        "utf-16" => column.encode_utf16().count(),
+        "utf-32" => column.chars().count(),
+        other => panic!("{other}"),
     };
     json!({ "line": line, "character": character })
 }
@@ -120,7 +121,7 @@ fn spot(text: &str, dice: &mut Dice) -> usize {
 }
 
 /// One change, made to `text` too.
-fn change(text: &mut String, dice: &mut Dice, utf16: bool) -> Value {
+fn change(text: &mut String, dice: &mut Dice, encoding: &str) -> Value {
     if dice.roll(150) == 0 {
         *text = START.to_owned();
         return json!({ "text": START });
@@ -141,7 +142,7 @@ fn change(text: &mut String, dice: &mut Dice, utf16: bool) -> Value {
     let new: String = (0..dice.roll(3))
         .map(|_| PIECES[dice.roll(PIECES.len())])
         .collect();
-    let (mut from, mut to) = (place(text, a, utf16), place(text, b, utf16));
+    let (mut from, mut to) = (place(text, a, encoding), place(text, b, encoding));
     // beyond the end is the end
     if b.max(a) == text.len() && dice.roll(4) == 0 {
         let far = json!({ "line": 1_000_000, "character": 7 });
@@ -194,8 +195,9 @@ fn unlike(got: &Value, want: &Value) -> String {
     )
 }
 
-fn edits(count: usize, every: usize, words: &str, seed: u64) {
+fn edits(count: usize, every: usize, words: &str, encoding: &str, seed: u64) {
     let mut params: Value = serde_json::from_str(words).expect("JSON");
+    params["capabilities"]["general"]["positionEncodings"] = json!([encoding]);
     params["workspaceFolders"] = Value::Null;
     params["rootUri"] = Value::Null;
     params["rootPath"] = Value::Null;
@@ -207,7 +209,7 @@ fn edits(count: usize, every: usize, words: &str, seed: u64) {
         },
     );
     let mut fresh = Client::with(&params);
-    let utf16 = c.offered["capabilities"]["positionEncoding"] == "utf-16";
+    assert_eq!(c.offered["capabilities"]["positionEncoding"], encoding);
     let mut dice = Dice(seed);
     let mut text = START.to_owned();
     c.open(URI, &text);
@@ -217,7 +219,7 @@ fn edits(count: usize, every: usize, words: &str, seed: u64) {
         version += 1;
         let several = 1 + if dice.roll(4) == 0 { dice.roll(5) } else { 0 };
         let changes: Vec<Value> = (0..several)
-            .map(|_| change(&mut text, &mut dice, utf16))
+            .map(|_| change(&mut text, &mut dice, encoding))
             .collect();
         done += several;
         c.change(URI, version, json!(changes));
@@ -270,12 +272,84 @@ fn wanted() -> usize {
 
 #[test]
 fn random_edits_utf8() {
-    edits(wanted() / 2, 10, include_str!("clients/neovim.json"), 1);
+    edits(
+        wanted() / 2,
+        10,
+        include_str!("clients/neovim.json"),
+        "utf-8",
+        1,
+    );
 }
 
 #[test]
 fn random_edits_utf16() {
-    edits(wanted() / 2, 10, include_str!("clients/vscode.json"), 2);
+    edits(
+        wanted() / 2,
+        10,
+        include_str!("clients/vscode.json"),
+        "utf-16",
+        2,
+    );
+}
+
+#[test]
+fn random_edits_utf32() {
+    let words = include_str!("clients/emacs-eglot.json");
+    edits(wanted() / 2, 10, words, "utf-32", 3);
+}
+
+/// The same word behind the same signs, in each way of counting; and which one is taken when
+/// several are offered.
+#[test]
+fn columns_are_counted_as_agreed() {
+    // ° is 2 bytes and one unit; 𝄞 4 bytes, two units, one character
+    let text = "// 𝄞°µ\nchain x on 145 MHz { transmitter 5 W, sheet \"𝄞°µ𝄞\"; run 3 m of half-inch-fom; load }\n";
+    let (word, length) = ("half-inch-fom", 13);
+    for (offered, agreed) in [
+        (json!(["utf-16", "utf-32", "utf-8"]), "utf-8"),
+        (json!(["utf-32", "utf-16", "utf-8"]), "utf-8"),
+        (json!(["utf-16", "utf-32"]), "utf-32"),
+        (json!(["utf-32", "utf-16"]), "utf-32"),
+        (json!(["utf-32"]), "utf-32"),
+        (json!(["utf-16"]), "utf-16"),
+        (json!([]), "utf-16"),
+        (Value::Null, "utf-16"),
+    ] {
+        let mut params = driver::capabilities();
+        for key in ["workspaceFolders", "rootUri", "rootPath"] {
+            params[key] = Value::Null;
+        }
+        params["capabilities"]["general"]["positionEncodings"] = offered;
+        let mut c = Client::with(&params);
+        assert_eq!(c.offered["capabilities"]["positionEncoding"], agreed);
+        c.open(URI, text);
+        // a finding behind the signs
+        let at = text.find(word).expect("it stands there");
+        let found = c.diagnostics(URI, 1);
+        let wanted = place(text, at, agreed);
+        assert!(
+            found.iter().any(|d| d["range"]["start"] == wanted),
+            "{agreed}: {wanted} {found:?}"
+        );
+        // a place behind the signs: the hover's range is the word's
+        let range =
+            json!({ "start": place(text, at, agreed), "end": place(text, at + length, agreed) });
+        let p = json!({ "textDocument": { "uri": URI }, "position": place(text, at + 3, agreed) });
+        let hover = c.ask("textDocument/hover", p);
+        assert_eq!(hover["range"], range, "{agreed}");
+        // an edit behind the signs
+        c.change(
+            URI,
+            2,
+            json!([{ "range": range, "text": "half-inch-foam" }]),
+        );
+        let after = c.diagnostics(URI, 2);
+        assert!(
+            after.iter().all(|d| d["severity"] != 1),
+            "{agreed}: {after:?}"
+        );
+        assert_eq!(c.finish(), 0);
+    }
 }
 
 #[test]
