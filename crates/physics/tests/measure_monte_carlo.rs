@@ -1,0 +1,289 @@
+//! The combined uncertainty against simulated sessions: errors are drawn from the distributions
+//! declared, readings are made with them, losses found from those, and their scatter and coverage
+//! compared with what the budget says (propagation of distributions, JCGM 101:2008).
+
+use downlead_physics::measure::*;
+
+/// SplitMix64 (Steele, Lea and Flood 2014): the same numbers everywhere.
+struct Random(u64);
+
+impl Random {
+    fn next(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        z ^ (z >> 31)
+    }
+
+    /// Between 0 and 1.
+    fn unit(&mut self) -> f64 {
+        (self.next() >> 11) as f64 / (1_u64 << 53) as f64
+    }
+
+    fn within(&mut self, half_width: f64) -> f64 {
+        half_width * (2.0 * self.unit() - 1.0)
+    }
+
+    fn normal(&mut self) -> f64 {
+        (-2.0 * (1.0 - self.unit()).ln()).sqrt() * (std::f64::consts::TAU * self.unit()).cos()
+    }
+}
+
+/// What data sheets say about a meter.
+#[derive(Clone, Copy, Default)]
+struct Sheet {
+    of_reading: f64,
+    offset_w: f64,
+    linearity: f64,
+    repeatability: f64,
+    step_w: f64,
+}
+
+impl Sheet {
+    fn meter(&self) -> Meter {
+        Meter::PERFECT
+            .of_reading(self.of_reading)
+            .of_full_scale(self.offset_w / 100.0, 100.0)
+            .linearity(self.linearity)
+            .repeatability(self.repeatability)
+            .resolution(self.step_w)
+    }
+
+    /// One specimen of it: its scale and offset.
+    fn specimen(&self, r: &mut Random) -> (f64, f64) {
+        (1.0 + r.within(self.of_reading), r.within(self.offset_w))
+    }
+
+    fn read(&self, specimen: (f64, f64), true_w: f64, r: &mut Random) -> f64 {
+        let own = (1.0 + r.within(self.linearity)) * (1.0 + self.repeatability * r.normal());
+        true_w * specimen.0 * own + specimen.1 + r.within(0.5 * self.step_w)
+    }
+}
+
+const LEVELS: [(f64, f64); 4] = [(60.0, 0.0), (40.0, 3.0), (25.0, 6.0), (57.0, 10.0)];
+
+fn rules() -> Rules {
+    Rules {
+        baseline_doubt: BaselineDoubt::EachReading,
+        leftover: 0.0,
+        unknown_per_minute: 0.0,
+    }
+}
+
+/// Baseline, two pieces, baseline; `meters` are the numbers each is read with.
+struct Outcome {
+    losses: [Loss; 2],
+    budgets: [Budget; 2],
+}
+
+fn evaluate(watts: [f64; 4], on: [usize; 4], meters: &[Meter]) -> Outcome {
+    let level = |i: usize| Level::one(i, on[i], watts[i], LEVELS[i].1);
+    let baselines = Baselines::new(&[level(0), level(3)], meters).unwrap();
+    let mut budgets = [Budget::new(), Budget::new()];
+    let around = Around::default();
+    let losses = [1, 2].map(|i| {
+        let budget = &mut budgets[i - 1];
+        substitution(&baselines, &level(i), meters, &rules(), &around, budget).unwrap()
+    });
+    Outcome { losses, budgets }
+}
+
+fn moments(values: &[f64]) -> (f64, f64) {
+    let n = values.len() as f64;
+    let mean = values.iter().sum::<f64>() / n;
+    let squares: f64 = values.iter().map(|v| (v - mean) * (v - mean)).sum();
+    (mean, (squares / (n - 1.0)).sqrt())
+}
+
+/// Scatter of 40,000 sessions against the budget of the errorless one: of either loss, and of
+/// their difference, in which much cancels.
+fn scatter(sheets: &[Sheet], on: [usize; 4], tolerance: f64) {
+    let meters: Vec<Meter> = sheets.iter().map(Sheet::meter).collect();
+    let truth = evaluate(LEVELS.map(|l| l.0), on, &meters);
+    let mut r = Random(42);
+    let (mut first, mut second, mut difference) = (Vec::new(), Vec::new(), Vec::new());
+    for _ in 0..40_000 {
+        let specimens: Vec<(f64, f64)> = sheets.iter().map(|s| s.specimen(&mut r)).collect();
+        let watts = [0, 1, 2, 3].map(|i| sheets[on[i]].read(specimens[on[i]], LEVELS[i].0, &mut r));
+        let o = evaluate(watts, on, &meters);
+        first.push(o.losses[0].db);
+        second.push(o.losses[1].db);
+        difference.push(o.losses[1].db - o.losses[0].db);
+    }
+    let [a, b] = &truth.budgets;
+    let mut both = b.clone();
+    both.extend_scaled(a, -1.0);
+    let by_covariance = (a.u_db().powi(2) + b.u_db().powi(2) - 2.0 * a.covariance(b)).sqrt();
+    assert!((both.u_db() - by_covariance).abs() < 1e-12);
+    for (draws, u, db) in [
+        (first, a.u_db(), truth.losses[0].db),
+        (second, b.u_db(), truth.losses[1].db),
+        (
+            difference,
+            both.u_db(),
+            truth.losses[1].db - truth.losses[0].db,
+        ),
+    ] {
+        let (mean, s) = moments(&draws);
+        // the standard deviation of a standard deviation of 40,000 draws is 0.35 %
+        assert!((s / u - 1.0).abs() < tolerance, "{s} is not {u}");
+        assert!((mean - db).abs() < 0.05 * u, "{mean} is not {db}");
+    }
+}
+
+#[test]
+fn one_meter_of_reading() {
+    let sheet = Sheet {
+        of_reading: 0.05,
+        linearity: 0.01,
+        repeatability: 0.006,
+        step_w: 0.1,
+        ..Sheet::default()
+    };
+    scatter(&[sheet], [0; 4], 0.015);
+}
+
+#[test]
+fn one_meter_of_full_scale() {
+    let sheet = Sheet {
+        offset_w: 1.0,
+        repeatability: 0.004,
+        step_w: 0.5,
+        ..Sheet::default()
+    };
+    scatter(&[sheet], [0; 4], 0.015);
+}
+
+/// The pieces on a second meter: both scales count in each loss and none in their difference.
+#[test]
+fn two_meters_in_one_session() {
+    let sheet = Sheet {
+        of_reading: 0.05,
+        linearity: 0.01,
+        repeatability: 0.006,
+        ..Sheet::default()
+    };
+    scatter(&[sheet, sheet], [0, 1, 1, 0], 0.015);
+}
+
+/// Share of 10,000 sessions of which `low..high` holds the truth.
+fn coverage(sheets: &[Sheet], on: [usize; 4], repeats: usize) -> f64 {
+    let known: Vec<Meter> = sheets.iter().map(Sheet::meter).collect();
+    let meters: Vec<Meter> = if repeats > 1 {
+        // scatter is not known beforehand: it has to be found from the readings
+        known.iter().map(|m| m.repeatability(0.0)).collect()
+    } else {
+        known
+    };
+    let truth = 10.0 * ((60.0 + (57.0 - 60.0) * 0.3) / LEVELS[1].0).log10();
+    let mut r = Random(7);
+    let mut held = 0;
+    for _ in 0..10_000 {
+        let specimens: Vec<(f64, f64)> = sheets.iter().map(|s| s.specimen(&mut r)).collect();
+        let mut level = |i: usize| {
+            let (true_w, minutes) = LEVELS[i];
+            let readings: Vec<(f64, f64)> = (0..repeats)
+                .map(|_| {
+                    (
+                        sheets[on[i]].read(specimens[on[i]], true_w, &mut r),
+                        minutes,
+                    )
+                })
+                .collect();
+            Level::mean(i, on[i], &readings).unwrap()
+        };
+        let baselines = [level(0), level(3)];
+        let piece = level(1);
+        let baselines = Baselines::new(&baselines, &meters).unwrap();
+        let around = Around::default();
+        let mut budget = Budget::new();
+        let loss =
+            substitution(&baselines, &piece, &meters, &rules(), &around, &mut budget).unwrap();
+        held += usize::from(loss.low_db <= truth && truth <= loss.high_db);
+    }
+    held as f64 / 10_000.0
+}
+
+/// Many causes of like size: normal, 95.45 %. The scatter of a share of 10,000 is 0.2 %.
+#[test]
+fn intervals_hold_the_truth() {
+    let sheet = Sheet {
+        of_reading: 0.05,
+        linearity: 0.01,
+        repeatability: 0.006,
+        step_w: 0.1,
+        ..Sheet::default()
+    };
+    let share = coverage(&[sheet], [0; 4], 1);
+    assert!((share - 0.9545).abs() < 0.01, "{share}");
+}
+
+/// Scatter found from three readings at each level: k is Student's with the effective degrees of
+/// freedom (GUM G.4), and holds what it says within a percent.
+#[test]
+fn intervals_from_few_readings_hold_the_truth() {
+    let sheet = Sheet {
+        of_reading: 0.05,
+        repeatability: 0.01,
+        ..Sheet::default()
+    };
+    let share = coverage(&[sheet], [0; 4], 3);
+    assert!((share - 0.9545).abs() < 0.012, "{share}");
+}
+
+/// Two equal rectangular errors and nothing else make a triangle, of which 2u holds more than of
+/// a normal distribution: `1 − (1 − 2/√6)²` = 96.6 %. The interval errs on the safe side there.
+#[test]
+fn two_rectangular_errors_are_covered_by_a_little_more() {
+    let sheet = Sheet {
+        of_reading: 0.05,
+        ..Sheet::default()
+    };
+    let share = coverage(&[sheet, sheet], [0, 1, 1, 0], 1);
+    let triangle = 1.0 - (1.0 - 2.0 / 6_f64.sqrt()).powi(2);
+    assert!((share - triangle).abs() < 0.01, "{share} is not {triangle}");
+}
+
+/// Fits of 4,000 simulated cables: scatter of the coefficients and of the prediction against the
+/// covariance, χ² against its distribution.
+#[test]
+fn fits_of_simulated_cables() {
+    let mhz = [3.7, 14.2, 50.3, 145.3, 434.5];
+    let law = |f: f64| 0.0058 * f.sqrt() + 0.000_11 * f;
+    let mut r = Random(11);
+    let (mut k1, mut k2, mut at, mut beyond, mut outliers) = (vec![], vec![], vec![], 0, 0);
+    let mut said = (0.0, 0.0, 0.0);
+    for _ in 0..4000 {
+        let points = mhz.map(|f| {
+            let u = 0.03 * law(f);
+            FitPoint {
+                f_hz: f * 1e6,
+                db_per_m: law(f) + u * r.normal(),
+                u_db_per_m: u,
+            }
+        });
+        let f = fit(&points, &FitRules::default()).unwrap();
+        let p = f.predict(250e6);
+        said = (f.u_k1, f.u_k2, p.u_db_per_m);
+        k1.push(f.coefficients.k1);
+        k2.push(f.coefficients.k2);
+        at.push(p.db_per_m);
+        beyond += usize::from(f.p < 0.1);
+        outliers += usize::from(f.outlier.is_some());
+    }
+    for (draws, u, truth) in [
+        (k1, said.0, 0.0058),
+        (k2, said.1, 0.000_11),
+        (at, said.2, law(250.0)),
+    ] {
+        let (mean, s) = moments(&draws);
+        assert!((s / u - 1.0).abs() < 0.04, "{s} is not {u}");
+        assert!((mean - truth).abs() < 0.06 * u, "{mean} is not {truth}");
+    }
+    let share = beyond as f64 / 4000.0;
+    assert!((share - 0.1).abs() < 0.02, "p < 0.1 in {share}");
+    // Bonferroni: at most one good set in twenty is accused
+    let share = outliers as f64 / 4000.0;
+    assert!((0.02..0.06).contains(&share), "{share}");
+}

@@ -1,0 +1,526 @@
+//! Rules of measuring one by one: which baseline, what cancels, when nothing can be said.
+
+use downlead_physics::measure::*;
+use downlead_physics::{Complex64, cx};
+
+fn near(got: f64, want: f64, tolerance: f64) {
+    assert!((got - want).abs() <= tolerance, "{got} is not {want}");
+}
+
+fn one(id: usize, watts: f64, minutes: f64) -> Level {
+    Level::one(id, 0, watts, minutes)
+}
+
+const PLAIN: [Meter; 1] = [Meter::PERFECT];
+
+#[test]
+fn between_the_surrounding_baselines() {
+    // given out of order: sorted by time
+    let levels = [one(2, 90.0, 20.0), one(0, 100.0, 0.0), one(1, 98.0, 10.0)];
+    let b = Baselines::new(&levels, &PLAIN).unwrap();
+    let rules = Rules::default();
+    let at = b.at(5.0, &rules);
+    near(at.watts, 99.0, 1e-12);
+    near(at.percent_per_minute, -0.2, 1e-12);
+    near(b.at(15.0, &rules).watts, 94.0, 1e-12);
+    assert_eq!(
+        b.at(10.0, &rules).how,
+        BaselineUse::Between {
+            before: 1,
+            after: 2,
+            fraction: 0.0
+        }
+    );
+    // exactly at the last one is not beyond it
+    let last = b.at(20.0, &rules);
+    assert!(matches!(last.how, BaselineUse::Between { .. }) && last.watts == 90.0);
+    // three points 100, 98, 90: slope −0.5 W/min, residuals −1, 2, −1 (by hand)
+    let drift = b.drift();
+    near(drift.percent_per_minute, -0.5, 1e-12);
+    near(
+        drift.scatter_percent.unwrap(),
+        100.0 * 6_f64.sqrt() / 96.0,
+        1e-9,
+    );
+}
+
+#[test]
+fn outside_of_the_baselines_the_nearest_and_said_so() {
+    let b = Baselines::new(&[one(0, 100.0, 2.0), one(1, 96.0, 10.0)], &PLAIN).unwrap();
+    let rules = Rules::default();
+    for (minutes, watts, which, away) in [(0.0, 100.0, 0, 2.0), (15.0, 96.0, 1, 5.0)] {
+        let at = b.at(minutes, &rules);
+        assert_eq!((at.watts, at.how), (watts, BaselineUse::Nearest(which)));
+        // −0.5 % a minute goes uncorrected
+        near(at.u_leftover, 0.005 * away / 3_f64.sqrt(), 1e-12);
+    }
+    // halfway a tenth of 4 W in 98 W may be missed, rectangular
+    near(
+        b.at(6.0, &rules).u_leftover,
+        0.1 * 4.0 / 98.0 / 3_f64.sqrt(),
+        1e-12,
+    );
+}
+
+#[test]
+fn a_single_baseline_corrects_nothing() {
+    let b = Baselines::new(&[one(0, 100.0, 0.0)], &PLAIN).unwrap();
+    let rules = Rules {
+        unknown_per_minute: 0.0035,
+        ..Rules::default()
+    };
+    let at = b.at(8.0, &rules);
+    assert_eq!((at.watts, at.how), (100.0, BaselineUse::Only(0)));
+    assert!(at.percent_per_minute.is_nan() && b.drift().percent_per_minute.is_nan());
+    near(at.u_leftover, 0.028 / 3_f64.sqrt(), 1e-12);
+    assert_eq!(b.at(8.0, &Rules::default()).u_leftover, 0.0);
+}
+
+#[test]
+fn unusable_readings_are_refused() {
+    let meters = [Meter::PERFECT; 2];
+    let new = |levels: &[Level]| Baselines::new(levels, &meters).unwrap_err();
+    assert_eq!(new(&[]), BaselineError::Empty);
+    for watts in [0.0, -3.0, f64::NAN, f64::INFINITY] {
+        let levels = [one(0, 50.0, 0.0), one(1, watts, 1.0)];
+        assert_eq!(new(&levels), BaselineError::NotPositive(1));
+    }
+    assert_eq!(
+        new(&[Level::one(0, 5, 50.0, 0.0)]),
+        BaselineError::UnknownMeter(0)
+    );
+    let mixed = [one(0, 50.0, 0.0), Level::one(1, 1, 50.0, 5.0)];
+    assert_eq!(new(&mixed), BaselineError::MixedMeters(1));
+    let b = Baselines::new(&[one(0, 50.0, 0.0)], &meters).unwrap();
+    let (rules, around, mut budget) = (Rules::default(), Around::default(), Budget::new());
+    let mut loss = |l: Level| substitution(&b, &l, &meters, &rules, &around, &mut budget);
+    assert_eq!(loss(one(7, 0.0, 1.0)), Err(MeasureError::NotPositive(7)));
+    assert_eq!(
+        loss(Level::one(7, 9, 1.0, 1.0)),
+        Err(MeasureError::UnknownMeter(7))
+    );
+    assert_eq!(Level::mean(0, 0, &[]), None);
+    assert_eq!(Level::mean(0, 0, &[(1.0, 0.0), (0.0, 1.0)]), None);
+}
+
+/// Scatter beyond what the baselines' own errors explain is drift that was not followed.
+#[test]
+fn restless_baselines() {
+    let levels = [
+        one(0, 100.0, 0.0),
+        one(1, 97.0, 5.0),
+        one(2, 99.0, 10.0),
+        one(3, 95.0, 15.0),
+    ];
+    let quiet = Baselines::new(&levels, &PLAIN).unwrap();
+    let s = quiet.drift().scatter_percent.unwrap() / 100.0;
+    let at = quiet.at(7.0, &Rules::default());
+    near(at.u_leftover, s, 1e-12);
+    assert_eq!(at.leftover_dof, 2.0);
+    // with a meter that repeats no better than that, nothing is left
+    let meters = [Meter::PERFECT.repeatability(1.01 * s)];
+    let loud = Baselines::new(&levels, &meters).unwrap();
+    assert_eq!(loud.at(7.0, &Rules::default()).u_leftover, 0.0);
+}
+
+/// Known repeatability over √n, unless the readings say otherwise (GUM 4.2.3, 4.2.4).
+#[test]
+fn repeated_readings() {
+    let readings = [(50.0, 0.0), (50.2, 1.0), (49.8, 2.0), (50.1, 3.0)];
+    let level = Level::mean(0, 0, &readings).unwrap();
+    near(level.watts, 50.025, 1e-12);
+    near(level.minutes, 1.5, 1e-12);
+    near(level.spread_w, 0.170_782_5, 1e-6); // statistics by hand
+    let (u, dof) = level.u_scatter(&Meter::PERFECT);
+    near(u, 0.170_782_5 / 50.025 / 2.0, 1e-8);
+    assert_eq!(dof, 3.0);
+    let (u, dof) = level.u_scatter(&Meter::PERFECT.repeatability(0.006));
+    near(u, 0.003, 1e-15);
+    assert_eq!(dof, f64::INFINITY);
+    // χ² = 3·(0.0034/0.001)² = 35: this scatter is not the meter's
+    assert_eq!(level.u_scatter(&Meter::PERFECT.repeatability(0.001)).1, 3.0);
+    assert_eq!(
+        one(0, 50.0, 0.0)
+            .u_scatter(&Meter::PERFECT.repeatability(0.006))
+            .0,
+        0.006
+    );
+}
+
+/// GUM G.4.1: 0.25, 0.57 and 0.82 % from 10, 5 and 15 readings make 1.03 % with 19 degrees of
+/// freedom; GUM
+/// 5.2.2: ten resistors of 0.1 ohm doubt against one standard make 1 ohm, 0.32 independent. Both
+/// from memory.
+#[test]
+fn examples_of_the_gum() {
+    let mut b = Budget::new();
+    for (i, (u_db, dof)) in [(0.25, 9.0), (0.57, 4.0), (0.82, 14.0)]
+        .into_iter()
+        .enumerate()
+    {
+        b.push(Term {
+            source: Source::Other(i),
+            u_db,
+            dof,
+        });
+    }
+    near(b.u_db(), 1.03, 0.005);
+    near(b.dof(), 19.0, 0.05);
+    assert!(b.k() > 2.1);
+    let (mut one, mut ten) = (Budget::new(), Budget::new());
+    for i in 0..10 {
+        one.add(Source::Scale(0), 0.1);
+        ten.add(Source::Other(i), 0.1);
+    }
+    near(one.u_db(), 1.0, 1e-12);
+    near(ten.u_db(), 0.32, 0.005);
+    assert_eq!((one.by_source().count(), one.k()), (1, 2.0));
+    // many sources, some with few degrees of freedom: more than the short list holds
+    let mut many = Budget::new();
+    for i in 0..40 {
+        let dof = if i % 2 == 0 { 4.0 } else { f64::INFINITY };
+        many.push(Term {
+            source: Source::Other(i),
+            u_db: 0.01,
+            dof,
+        });
+    }
+    // (40 u²)² / (20 u⁴/4)
+    near(many.dof(), 320.0, 1e-9);
+}
+
+#[test]
+fn large_doubt_goes_through_power_ratios() {
+    let mut b = Budget::new();
+    b.add(Source::Other(0), 0.6);
+    let loss = Loss::from_budget(3.0, &b);
+    assert!(loss.by_ratio);
+    // a power ratio of 0.501 ± 2·0.6/4.343 of itself
+    let part: f64 = 1.2 / 4.342_945;
+    near(loss.low_db, 3.0 - 10.0 * (1.0 + part).log10(), 1e-6);
+    near(loss.high_db, 3.0 - 10.0 * (1.0 - part).log10(), 1e-6);
+    let (least, most) = loss.through_bounds();
+    near(0.5 * (least + most), loss.through_percent, 1e-6);
+    let mut b = Budget::new();
+    b.add(Source::Other(0), 2.5);
+    assert_eq!(Loss::from_budget(3.0, &b).high_db, f64::INFINITY);
+    let mut b = Budget::new();
+    b.add(Source::Other(0), 0.4);
+    let loss = Loss::from_budget(3.0, &b);
+    assert!(!loss.by_ratio && loss.low_db == 2.2 && loss.high_db == 3.8);
+}
+
+#[test]
+fn adapters_that_come_and_go() {
+    let b = Baselines::new(&[one(0, 100.0, 0.0)], &PLAIN).unwrap();
+    let adapters = [
+        Adapter {
+            id: 3,
+            db: 0.08,
+            u_db: 0.02,
+            came: true,
+        },
+        Adapter {
+            id: 4,
+            db: 0.05,
+            u_db: 0.01,
+            came: false,
+        },
+    ];
+    let around = Around {
+        adapters: &adapters,
+        ..Around::default()
+    };
+    let mut budget = Budget::new();
+    let loss = substitution(
+        &b,
+        &one(1, 50.0, 0.0),
+        &PLAIN,
+        &Rules::default(),
+        &around,
+        &mut budget,
+    );
+    let loss = loss.unwrap();
+    near(loss.db, 10.0 * 2_f64.log10() - 0.08 + 0.05, 1e-12);
+    near(loss.u_db, 0.02_f64.hypot(0.01), 1e-12);
+    // two pieces with the same adapter differ by none of it
+    let mut difference = budget.clone();
+    difference.extend_scaled(&budget, -1.0);
+    assert_eq!(difference.u_db(), 0.0);
+    near(budget.covariance(&budget), loss.u_db * loss.u_db, 1e-15);
+}
+
+#[test]
+fn loose_expectations_hide_nothing() {
+    let v = |db, expanded_db| Value { db, expanded_db };
+    let c = compare(v(2.2, 0.1), v(2.0, 0.4));
+    assert_eq!((c.verdict, c.beyond_measurement), (Verdict::Agrees, true));
+    near(c.en_measurement, 2.0, 1e-12);
+    // what both share (a connector, say) does not count
+    let c = compare_with(v(2.2, 0.3), v(2.0, 0.3), 0.15);
+    assert_eq!(c.verdict, Verdict::Differs);
+    near(c.en, 0.2 / 0.15, 1e-12);
+    let c = compare(v(0.2, 0.1), v(0.2, 0.15));
+    assert_eq!((c.verdict, c.meter_factor), (Verdict::CannotTell, None));
+    let stuck = Grows {
+        cable_db: 1.0,
+        fixed_db: 0.0,
+        cable_expanded_db: 0.6,
+        fixed_expanded_db: 0.0,
+    };
+    assert_eq!(length_factor(0.1, &stuck), None);
+    let simple = Grows {
+        cable_expanded_db: 0.0,
+        ..stuck
+    };
+    // U 1.5 against half of x·1 dB
+    near(length_factor(1.5, &simple).unwrap(), 3.0, 1e-12);
+    assert_eq!(length_factor(0.2, &simple), Some(1.0));
+    assert_eq!(against_maximum(v(1.0, 0.2), 1.2), OneSided::Within);
+    assert_eq!(against_maximum(v(1.3, 0.2), 1.2), OneSided::CannotTell);
+    assert_eq!(against_maximum(v(1.5, 0.2), 1.2), OneSided::Beyond);
+}
+
+/// Ratios of 0.60, 1.08, 1.07 and 1.20 at four frequencies: the percentages of lost power differ
+/// by −1.2 points on average and look fine. One factor does not explain them.
+#[test]
+fn opposite_errors_do_not_cancel() {
+    let expected = [0.6, 2.1, 4.0, 8.0];
+    let points: Vec<Point> = expected
+        .iter()
+        .zip([0.60, 1.08, 1.07, 1.20])
+        .map(|(e, ratio)| Point {
+            measured_db: e * ratio,
+            expected_db: *e,
+            u_measured_db: 0.03 * e,
+            u_expected_db: 0.02 * e,
+        })
+        .collect();
+    let whole = whole_cable(&points, 0.02).unwrap();
+    assert_eq!((whole.used, whole.dof, whole.worst), (4, 3, 0));
+    assert!(whole.p < 1e-6, "{whole:?}");
+    // equal weights: the mean of the logarithms
+    let mean = (0.6 * 1.08 * 1.07 * 1.20_f64).ln() / 4.0;
+    near(whole.ln_ratio, mean, 1e-12);
+    near(whole.u_random, 0.015, 1e-12);
+    near(whole.u_ln, 0.015_f64.hypot(0.02), 1e-12);
+    // no loss above its doubt: nothing to say
+    let hopeless = Point {
+        measured_db: 0.1,
+        expected_db: 0.1,
+        u_measured_db: 0.1,
+        u_expected_db: 0.0,
+    };
+    assert!(whole_cable(&[hopeless], 0.0).is_none() && whole_cable(&[], 0.0).is_none());
+}
+
+#[test]
+fn a_tape_finds_a_wrong_velocity_factor() {
+    let tape = Length {
+        metres: 25.0,
+        u_metres: 0.03,
+    };
+    // solid PE (0.659) cable taken for foam (0.80 ± 2 %)
+    let delay = 25.0 / (299_792_458.0 * 0.659);
+    let wrong = against_tape(
+        length_from_delay(delay, 1e-10, 0.80, 0.02),
+        tape,
+        0.80,
+        0.02,
+    );
+    assert_eq!(wrong.verdict, Verdict::Differs);
+    near(wrong.velocity_factor, 0.659, 1e-9);
+    // 0.1 ns of 126.5 ns and 3 cm of 25 m; the ± 2 % are what is being found
+    let relative = (0.1 / 126.54_f64).hypot(0.03 / 25.0);
+    near(wrong.u_velocity_factor, 0.659 * relative, 1e-6);
+    let right = against_tape(
+        length_from_delay(delay, 1e-10, 0.66, 0.01),
+        tape,
+        0.66,
+        0.01,
+    );
+    assert_eq!(right.verdict, Verdict::Agrees);
+    let rough = against_tape(length_from_delay(delay, 1e-10, 0.66, 0.4), tape, 0.66, 0.4);
+    assert_eq!(rough.verdict, Verdict::CannotTell);
+    assert_eq!(phase_slope(&[(1e6, 10.0)]), None);
+    assert_eq!(phase_slope(&[(1e6, 10.0), (1e6, 20.0)]), None);
+}
+
+/// A 52 ohm line of 1.835 dB in 50 ohm, any phase (transformation of a reflection through a step,
+/// Pozar 4e sec. 2.3, from memory): either half return loss is off by up to 0.08 dB, their mean
+/// by a few thousandths.
+#[test]
+fn the_mean_of_open_and_short() {
+    let step = cx::c((52.0 - 50.0) / (52.0 + 50.0), 0.0);
+    let (mut worst_half, mut worst_mean) = (0.0_f64, 0.0_f64);
+    for degrees in 0..360 {
+        let size = 10_f64.powf(-2.0 * 1.835 / 20.0);
+        let far = cx::polar(size, f64::from(degrees).to_radians());
+        let rl = |end: Complex64| {
+            let near_end = (step + end) / (cx::c(1.0, 0.0) + step * end);
+            -20.0 * cx::abs(near_end).log10()
+        };
+        let o = one_port(rl(far), rl(-far));
+        worst_half = worst_half.max((o.open_db - 1.835).abs());
+        worst_mean = worst_mean.max((o.loss_db - 1.835).abs());
+    }
+    assert!((0.06..0.09).contains(&worst_half), "{worst_half}");
+    assert!((0.001..0.006).contains(&worst_mean), "{worst_mean}");
+    near(
+        cx::abs(impedance(step, 50.0) - cx::c(52.0, 0.0)),
+        0.0,
+        1e-12,
+    );
+}
+
+fn at(mhz: f64, db_per_100m: f64) -> FitPoint {
+    FitPoint {
+        f_hz: mhz * 1e6,
+        db_per_m: db_per_100m / 100.0,
+        u_db_per_m: 0.0003 * db_per_100m,
+    }
+}
+
+#[test]
+fn weak_sets_are_refused_or_advised() {
+    let law = |mhz: f64| at(mhz, 0.6 * mhz.sqrt() + 0.01 * mhz);
+    let rules = FitRules::default();
+    let err = |points: &[FitPoint]| fit(points, &rules).unwrap_err();
+    assert!(matches!(err(&[]), FitError::TooFew { frequencies: 0, .. }));
+    let FitError::TooFew {
+        frequencies: 1,
+        add_hz,
+    } = err(&[law(145.0), law(145.0)])
+    else {
+        panic!("one frequency twice is one");
+    };
+    near(add_hz, 14.5e6, 1.0);
+    assert!(matches!(
+        err(&[law(144.0), law(146.0), law(148.0)]),
+        FitError::Singular { condition, .. } if condition > 1e4
+    ));
+    assert_eq!(err(&[law(10.0), at(50.0, -1.0)]), FitError::NotPositive(1));
+    assert_eq!(err(&[law(f64::NAN), law(1.0)]), FitError::NotPositive(0));
+    // two bands: fitted, with the advice to go a decade down; a decade of two: the middle
+    let two = fit(&[law(145.0), law(435.0)], &rules).unwrap();
+    let advice = two.advice.unwrap();
+    near(advice.ratio, 3.0, 1e-12);
+    near(advice.add_hz, 43.5e6, 1.0);
+    let wide = fit(&[law(4.0), law(400.0)], &rules).unwrap();
+    near(wide.advice.unwrap().add_hz, 40e6, 1.0);
+    let good = fit(&[law(4.0), law(40.0), law(400.0)], &rules).unwrap();
+    assert!(good.advice.is_none());
+    // below 10 MHz there is no decade to go down
+    let low = fit(&[law(1.9), law(3.7)], &rules).unwrap();
+    near(low.advice.unwrap().add_hz, 19e6, 1.0);
+}
+
+#[test]
+fn what_all_points_share_is_added_after() {
+    let law = |mhz: f64| at(mhz, 0.6 * mhz.sqrt() + 0.01 * mhz);
+    let points = [law(4.0), law(40.0), law(400.0)];
+    let alone = fit(&points, &FitRules::default()).unwrap();
+    let rules = FitRules {
+        shared: 0.01,
+        ..FitRules::default()
+    };
+    let shared = fit(&points, &rules).unwrap();
+    assert_eq!(alone.coefficients, shared.coefficients);
+    let (a, s) = (alone.predict(100e6), shared.predict(100e6));
+    near(s.u_db_per_m, a.u_db_per_m.hypot(0.01 * a.db_per_m), 1e-15);
+    assert_eq!(s.u_random, a.u_db_per_m);
+    for (mhz, beyond, refused) in [
+        (100.0, 1.0, false),
+        (1.0, 4.0, false),
+        (800.0, 2.0, false),
+        (801.0, 2.0025, true),
+    ] {
+        let p = alone.predict(mhz * 1e6);
+        near(p.beyond, beyond, 1e-12);
+        assert_eq!(p.refused, refused);
+    }
+}
+
+#[test]
+fn trends_need_dates() {
+    let p = |days, value| TrendPoint {
+        days,
+        value,
+        u: 0.05,
+    };
+    assert!(trend(&[p(0.0, 1.0)]).is_none());
+    assert!(trend(&[p(5.0, 1.0), p(5.0, 2.0)]).is_none());
+    assert!(
+        trend(&[
+            p(0.0, 1.0),
+            TrendPoint {
+                u: 0.0,
+                ..p(9.0, 1.0)
+            }
+        ])
+        .is_none()
+    );
+    // 0.1 dB in a year from two readings of 0.05 dB: u 0.0707, not beyond doubt; 0.2 dB is
+    let year = 365.25;
+    let t = trend(&[p(0.0, 1.0), p(year, 1.1)]).unwrap();
+    near(t.u_per_year, 0.05 * 2_f64.sqrt(), 1e-12);
+    assert_eq!((t.direction, t.dof), (Direction::NotBeyondDoubt, 0));
+    assert_eq!(
+        trend(&[p(0.0, 1.0), p(year, 1.2)]).unwrap().direction,
+        Direction::Rising
+    );
+    assert_eq!(
+        trend(&[p(0.0, 1.2), p(year, 1.0)]).unwrap().direction,
+        Direction::Falling
+    );
+    let level = trend(&[p(0.0, 1.0), p(year, 1.0)]).unwrap();
+    assert_eq!(level.reaches(2.0), None);
+}
+
+#[test]
+fn swr_that_cannot_be_known() {
+    let meter = Meter::PERFECT.of_full_scale(0.05, 100.0);
+    let s = swr(4.0, &meter, 1.0, &meter).unwrap();
+    assert_eq!((s.high, s.decimals), (f64::INFINITY, None));
+    assert_eq!(swr(0.0, &meter, 0.0, &meter), None);
+    assert_eq!(swr(10.0, &meter, -1.0, &meter), None);
+    assert_eq!(swr(f64::NAN, &meter, 1.0, &meter), None);
+    // nothing reflected: at best 1, at worst what the offset and the resolution hide
+    let none = swr(100.0, &meter, 0.0, &meter).unwrap();
+    assert!(none.swr == 1.0 && none.low == 1.0 && none.high > 1.5);
+    assert_eq!(none.return_loss_db, f64::INFINITY);
+    for (fraction, decimals) in [(0.01, 2), (0.05, 1)] {
+        // 1.494..1.506 and 1.470..1.533 (by hand)
+        let meter = Meter::PERFECT.of_reading(fraction);
+        assert_eq!(
+            swr(100.0, &meter, 4.0, &meter).unwrap().decimals,
+            Some(decimals)
+        );
+    }
+}
+
+#[test]
+fn rankings_group_what_overlaps() {
+    let items = [
+        (5.0, 0.1),
+        (1.0, 0.3),
+        (f64::NAN, 0.1),
+        (1.2, 0.3),
+        (1.6, 0.3),
+    ];
+    let got: Vec<(usize, usize, bool)> = ranking(&items)
+        .iter()
+        .map(|r| (r.item, r.group, r.clear_of_next))
+        .collect();
+    let want = [
+        (1, 0, false),
+        (3, 0, false),
+        (4, 0, true),
+        (0, 1, true),
+        (2, 2, true),
+    ];
+    assert_eq!(got, want);
+    // the ends of the group do differ
+    assert!(!cannot_be_told_apart(items[1], items[4]));
+    assert!(per_length(1.0, 0.1, 0.0, 0.0, 0.0, 0.0).is_none());
+}
