@@ -180,12 +180,24 @@ impl<'v, 's> Writer<'v, 's> {
             format!(
                 "[{}](downlead-place:{}#{line})",
                 escape(words),
-                path.replace(' ', "%20")
+                address(&path)
             )
         } else {
             format!("{words} [{path}:{line}]")
         }
     }
+}
+
+/// A path as it may stand in a link: what would end the link or begin its line is encoded.
+fn address(path: &str) -> String {
+    let mut out = String::with_capacity(path.len());
+    for c in path.chars() {
+        match c {
+            ' ' | '(' | ')' | '<' | '>' | '#' | '%' => out.push_str(&format!("%{:02X}", c as u32)),
+            c => out.push(c),
+        }
+    }
+    out
 }
 
 /// A Markdown table that reads well as it stands: columns of one width, figures to the right.

@@ -267,7 +267,7 @@ impl<'a> View<'a> {
     }
 
     /// Turns links to places into links the client can follow, or into plain words.
-    fn linked(&self, text: &str) -> String {
+    pub(crate) fn linked(&self, text: &str) -> String {
         const MARK: &str = "](downlead-place:";
         let mut out = String::with_capacity(text.len());
         let mut rest = text;
@@ -278,7 +278,8 @@ impl<'a> View<'a> {
                 .rsplit_once('#')
                 .unwrap_or((&after[..end], "1"));
             let line = line.trim_start_matches('L');
-            let uri = downlead_ide::doc_of_path(self.snapshot, path).and_then(|d| self.uri_of(d));
+            let path = crate::uris::unescape(path);
+            let uri = downlead_ide::doc_of_path(self.snapshot, &path).and_then(|d| self.uri_of(d));
             match uri {
                 Some(uri) => {
                     out.push_str(before);

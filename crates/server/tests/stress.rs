@@ -228,7 +228,7 @@ fn cancelled_requests_say_so_and_are_skipped() {
         c.tell("$/cancelRequest", json!({ "id": id }));
     }
     let mut cancelled = 0;
-    for id in ids {
+    for id in ids.clone() {
         let answer = c.answer(id);
         match answer["error"]["code"].as_i64() {
             Some(-32800) => cancelled += 1,
@@ -242,6 +242,43 @@ fn cancelled_requests_say_so_and_are_skipped() {
     c.tell("$/cancelRequest", json!({ "id": "none" }));
     c.open("untitled:b", TEXT);
     assert!(c.ask("textDocument/hover", c.at("untitled:b", 2, 9))["contents"].is_object());
+    // one answer each: the result, or that it was cancelled, and never both
+    let more = c.inbox.iter().filter(|m| m.get("method").is_none());
+    assert_eq!(more.count(), 0, "{:?}", c.inbox);
+    assert_eq!(c.finish(), 0);
+}
+
+/// A request that is being worked on, one that is done, and one cancelled twice.
+#[test]
+fn a_cancelled_request_has_exactly_one_answer() {
+    let mut c = Client::start();
+    c.open(URI, TEXT);
+    for round in 0..40 {
+        let doc = json!({ "textDocument": { "uri": URI } });
+        let id = c.begin("textDocument/codeLens", doc.clone());
+        if round % 4 == 1 {
+            // in the midst of it, if the machine will have it so
+            std::thread::sleep(Duration::from_micros(300));
+        }
+        // done before it is cancelled
+        let early = (round % 4 == 2).then(|| c.answer(id));
+        c.tell("$/cancelRequest", json!({ "id": id }));
+        if round % 4 == 3 {
+            c.tell("$/cancelRequest", json!({ "id": id }));
+        }
+        let answer = early.unwrap_or_else(|| c.answer(id));
+        let code = answer["error"]["code"].as_i64();
+        assert!(matches!(code, None | Some(-32800)), "{answer}");
+        assert_eq!(code.is_none(), answer["result"].is_array(), "{answer}");
+        // the next answer is the next question's
+        let after = c.begin("textDocument/codeLens", doc);
+        c.answer(after);
+        let more = c
+            .inbox
+            .iter()
+            .filter(|m| m["id"] == id && m.get("method").is_none());
+        assert_eq!(more.count(), 0, "round {round}");
+    }
     assert_eq!(c.finish(), 0);
 }
 

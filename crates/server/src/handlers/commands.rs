@@ -149,6 +149,7 @@ fn explain(st: &mut State, uri: &Uri, line: u32) -> Result<String> {
         return Err(refused("The built-in library has nothing to explain."));
     };
     ide::explain_markdown(v.snapshot, file, line)
+        .map(|text| v.linked(&text))
         .ok_or_else(|| refused("Nothing is worked out on this line."))
 }
 
