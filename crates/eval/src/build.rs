@@ -424,6 +424,7 @@ fn node(
 ) -> NodeReport {
     let part = parts.get(&n.def).copied();
     let (file, _, line) = places.at(n.def);
+    let known = |x: f64| finite(x).filter(|_| n.power_known);
     NodeReport {
         part: match n.tag {
             Some(t) => places.text(t).to_owned(),
@@ -433,14 +434,14 @@ fn node(
         kind: n.kind,
         port: n.port.map(|p| places.text(p).to_owned()),
         branch: (n.branch > 0).then(|| b.branches[usize::from(n.branch) - 1].to_string()),
-        loss_db: number(n.loss_db),
-        cumulative_loss_db: number(n.cumulative_db),
-        power_w: finite(n.power_w),
-        power_dbm: finite(w_to_dbm(n.power_w)),
-        forward_w: finite(n.forward_w).filter(|f| (f / n.power_w - 1.0).abs() > 1e-3),
-        uncertainty_db: number(n.uncertainty_db),
+        loss_db: n.loss_known.then(|| number(n.loss_db)),
+        cumulative_loss_db: n.power_known.then(|| number(n.cumulative_db)),
+        power_w: known(n.power_w),
+        power_dbm: known(w_to_dbm(n.power_w)),
+        forward_w: known(n.forward_w).filter(|f| (f / n.power_w - 1.0).abs() > 1e-3),
+        uncertainty_db: n.power_known.then(|| number(n.uncertainty_db)),
         swr: number(n.swr),
-        heat_w: finite(n.heat_w).filter(|h| *h > 0.0),
+        heat_w: known(n.heat_w).filter(|h| *h > 0.0),
         basis: n.basis.word(),
         source: source(places, &scope.env, part, n, b),
         file,

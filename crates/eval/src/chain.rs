@@ -37,6 +37,8 @@ pub(crate) struct Stretch<'m> {
     pub(crate) end: Ending<'m>,
     pub(crate) end_wave: End,
     pub(crate) complete: bool,
+    /// The first element behind a statement that could not be understood.
+    pub(crate) gap: Option<usize>,
     pub(crate) branches: Vec<(Box<str>, Stretch<'m>)>,
 }
 
@@ -46,6 +48,13 @@ pub(crate) enum Ending<'m> {
     Antenna(&'m Part, &'m Antenna, Loc),
     Receiver(&'m Part, Loc),
     Divider,
+}
+
+impl Stretch<'_> {
+    /// Whether something before element `i`, or that element itself, has no loss that is known.
+    fn unknown_to(&self, i: usize) -> bool {
+        self.gap.is_some_and(|g| g <= i) || self.elements.iter().take(i + 1).any(|e| !e.complete)
+    }
 }
 
 /// Builds the stretch that some stops describe.
@@ -63,6 +72,7 @@ fn stretch<'m>(
         end: Ending::Nothing,
         end_wave: End::Magnitude(0.0),
         complete: true,
+        gap: None,
         branches: Vec::new(),
     };
     let joins = cx.station.and_then(|st| st.joins.as_ref());
@@ -73,6 +83,7 @@ fn stretch<'m>(
         match *stop {
             Stop::Gap => {
                 s.complete = false;
+                s.gap.get_or_insert(s.elements.len());
                 open = false;
             }
             Stop::Node(n, loc) => s.statements.push((s.elements.len(), n, loc)),
@@ -419,6 +430,8 @@ impl<'m> Run<'m, '_> {
                 kind: f.part.kind.word(),
                 branch: 0,
                 basis: f.figure.meta.basis,
+                loss_known: true,
+                power_known: true,
                 loss_db: ml,
                 matched_db: 0.0,
                 cumulative_db: ml,
@@ -429,7 +442,7 @@ impl<'m> Run<'m, '_> {
                 heat_w: 0.0,
             });
         }
-        let reached = self.stretch(s, &solved, watts, 0.0, budget, 0);
+        let reached = self.stretch(s, &solved, watts, 0.0, budget, 0, true);
         let total = match reached.antenna_w {
             Some(w) if w > 0.0 => to_db(watts / w),
             _ => self.nodes.last().map_or(0.0, |n| n.cumulative_db),
@@ -482,7 +495,9 @@ impl<'m> Run<'m, '_> {
         Some(antenna_w? * factor * keyed)
     }
 
-    /// Follows the power through a stretch; `forward` W come in, `so_far` dB were lost before.
+    /// Follows the power through a stretch; `forward` W come in, `so_far` dB were lost before, and
+    /// whether all of that is `known`.
+    #[allow(clippy::too_many_arguments, reason = "the state at its beginning")]
     fn stretch(
         &mut self,
         s: &Stretch<'m>,
@@ -491,6 +506,7 @@ impl<'m> Run<'m, '_> {
         so_far: f64,
         mut budget: Budget<'m>,
         branch: u16,
+        mut known: bool,
     ) -> Reached<'m> {
         let source = forward * from_db(so_far);
         let mut net = forward * from_db(-mismatch_loss(solved.gamma_in));
@@ -527,6 +543,7 @@ impl<'m> Run<'m, '_> {
                 budget.add(c.clone(), u * sensitivity.as_ref().map_or(1.0, |x| x[i]));
             }
             let active = e.loss_db < 0.0;
+            known &= e.complete && s.gap.is_none_or(|g| g > i);
             self.nodes.push(NodeResult {
                 def: e.def,
                 chain: e.chain,
@@ -535,6 +552,8 @@ impl<'m> Run<'m, '_> {
                 kind: e.kind,
                 branch,
                 basis: e.basis,
+                loss_known: e.complete,
+                power_known: known,
                 loss_db: loss,
                 matched_db: e.loss_db,
                 cumulative_db: cumulative,
@@ -574,9 +593,12 @@ impl<'m> Run<'m, '_> {
                 gamma,
                 cumulative,
                 branch,
+                known && s.gap.is_none(),
                 &mut reached,
             ),
-            Ending::Divider => self.divide(s, net, cumulative, &mut reached),
+            Ending::Divider => {
+                self.divide(s, net, cumulative, known && s.gap.is_none(), &mut reached);
+            }
             Ending::Receiver(..) | Ending::Nothing => {}
         }
         reached
@@ -625,6 +647,7 @@ impl<'m> Run<'m, '_> {
         gamma: f64,
         cumulative: f64,
         branch: u16,
+        power_known: bool,
         reached: &mut Reached<'m>,
     ) {
         let who = part.tag.as_ref().map_or(part.loc, |t| t.loc);
@@ -678,6 +701,8 @@ impl<'m> Run<'m, '_> {
             kind: part.kind.word(),
             branch,
             basis,
+            loss_known: true,
+            power_known,
             loss_db: 0.0,
             matched_db: 0.0,
             cumulative_db: cumulative,
@@ -693,7 +718,14 @@ impl<'m> Run<'m, '_> {
         });
     }
 
-    fn divide(&mut self, s: &Stretch<'m>, net: f64, cumulative: f64, reached: &mut Reached<'m>) {
+    fn divide(
+        &mut self,
+        s: &Stretch<'m>,
+        net: f64,
+        cumulative: f64,
+        known: bool,
+        reached: &mut Reached<'m>,
+    ) {
         let phasing = self.cx.chain.phasing.unwrap_or_else(|| {
             if let Some(e) = s.elements.last() {
                 self.assumed.add(Assumed::BranchesInPhase, e.who);
@@ -706,7 +738,7 @@ impl<'m> Run<'m, '_> {
             self.branches.push(name.clone());
             let at = u16::try_from(self.branches.len()).unwrap_or(u16::MAX);
             let solved = solve(&b.pieces, b.end_wave);
-            let arm = self.stretch(b, &solved, net, cumulative, base.clone(), at);
+            let arm = self.stretch(b, &solved, net, cumulative, base.clone(), at, known);
             reached.complete &= arm.complete;
             reached.dipole |= arm.dipole;
             reached.wet = reached.wet.max(arm.wet);
@@ -829,7 +861,8 @@ impl<'m> Run<'m, '_> {
                     chain: Loc,
                     loss: f64,
                     cum: f64,
-                    u: f64| {
+                    u: f64,
+                    unknown: bool| {
             let def = e.map(|e| e.def).or(part.map(|p| p.loc)).unwrap_or(chain);
             this.nodes.push(NodeResult {
                 def,
@@ -839,6 +872,8 @@ impl<'m> Run<'m, '_> {
                 kind: e.map_or_else(|| part.map_or("join", |p| p.kind.word()), |e| e.kind),
                 branch: 0,
                 basis: e.map_or(Basis::Stated, |e| e.basis),
+                loss_known: e.is_none_or(|e| e.complete),
+                power_known: !unknown,
                 loss_db: loss,
                 matched_db: e.map_or(0.0, |e| e.loss_db),
                 cumulative_db: cum,
@@ -850,7 +885,16 @@ impl<'m> Run<'m, '_> {
             });
         };
         if let Some((p, _, loc)) = antenna {
-            push(self, Some(p), None, loc, cumulative, cumulative, 0.0);
+            push(
+                self,
+                Some(p),
+                None,
+                loc,
+                cumulative,
+                cumulative,
+                0.0,
+                !s.complete,
+            );
         }
         let mut wet = 0.0;
         let mut statements = s.statements.iter().peekable();
@@ -864,7 +908,22 @@ impl<'m> Run<'m, '_> {
                 budget.add(c.clone(), *u);
             }
             let u = 2.0 * libm::hypot(budget.standard(), solved.sigma_db);
-            push(self, e.part, Some(e), e.chain, e.loss_db, cumulative, u);
+            // the level is the one at the antenna less what was lost: all losses enter it
+            let unknown = if sensitivity.is_some() {
+                !s.complete
+            } else {
+                s.unknown_to(i)
+            };
+            push(
+                self,
+                e.part,
+                Some(e),
+                e.chain,
+                e.loss_db,
+                cumulative,
+                u,
+                unknown,
+            );
         }
         for (_, n, loc) in statements {
             verdict::receive_statement(self, *loc, n, cumulative, s.complete);
@@ -873,7 +932,16 @@ impl<'m> Run<'m, '_> {
             budget.add(Cause::Phases(0), solved.sigma_db);
         }
         if let Some((p, _, loc)) = receiver {
-            push(self, Some(p), None, loc, 0.0, cumulative, budget.expanded());
+            push(
+                self,
+                Some(p),
+                None,
+                loc,
+                0.0,
+                cumulative,
+                budget.expanded(),
+                !s.complete,
+            );
         }
         let complete = s.complete && antenna.is_some() && receiver.is_some();
         let reached = Reached {

@@ -210,8 +210,16 @@ impl Cx<'_> {
         if n.kind == "antenna" {
             return self.radiated(n, &name, src);
         }
+        if !n.loss_known {
+            return Derivation::leaf(
+                self.title(&format!("loss of {name}")),
+                "not known, and so no power behind it",
+                src,
+                Some(n.def),
+            );
+        }
         let loss = self.loss(n, part, &name, src);
-        if !n.power_w.is_finite() {
+        if !n.power_known || !n.power_w.is_finite() {
             return loss;
         }
         let before = i.checked_sub(1).and_then(|k| self.band.nodes.get(k));

@@ -120,9 +120,13 @@ pub struct NodeReport {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub branch: Option<String>,
     /// Loss of net power in this part, dB (negative for an amplifier). On the transmitter: its mismatch loss.
-    pub loss_db: f64,
-    /// Loss so far, this part included, dB.
-    pub cumulative_loss_db: f64,
+    /// Absent where it is not known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub loss_db: Option<f64>,
+    /// Loss so far, this part included, dB. Absent, like the powers and their doubt, from the first part on whose
+    /// loss is not known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub cumulative_loss_db: Option<f64>,
     /// Net power after this part, W. Receive: the level here when the receiver just gets its sensitivity, or absent.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub power_w: Option<f64>,
@@ -133,7 +137,8 @@ pub struct NodeReport {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub forward_w: Option<f64>,
     /// Expanded uncertainty (k = 2) of the power after this part, dB.
-    pub uncertainty_db: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub uncertainty_db: Option<f64>,
     /// SWR looking on from the node after this part.
     pub swr: f64,
     /// Heat in this part, W (mean over the cycle of the carrier as stated, not over duty).

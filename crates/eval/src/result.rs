@@ -55,6 +55,11 @@ pub struct NodeResult {
     pub branch: u16,
     /// Basis of its figure.
     pub basis: Basis,
+    /// Whether its own loss could be had; if not, `loss_db` stands for nothing.
+    pub loss_known: bool,
+    /// Whether all losses up to here could be had; if not, the powers, the loss so far and their
+    /// doubt leave something out.
+    pub power_known: bool,
     /// Loss of net power, dB.
     pub loss_db: f64,
     /// Matched loss, dB.

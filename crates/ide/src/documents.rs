@@ -296,17 +296,25 @@ fn chain_report(
                     (None, "join") => format!("join {}", view.text(n.def)),
                     (None, k) => k.to_owned(),
                 };
-                let level = if n.power_w.is_finite() {
+                let known = |x: f64| match n.power_known {
+                    true => db(x),
+                    false => "–".to_owned(),
+                };
+                let level = if n.power_known && n.power_w.is_finite() {
                     both(n.power_w)
                 } else {
                     "–".to_owned()
                 };
                 vec![
                     part,
-                    db(n.loss_db),
-                    db(n.cumulative_db),
+                    if n.loss_known {
+                        db(n.loss_db)
+                    } else {
+                        "not known".to_owned()
+                    },
+                    known(n.cumulative_db),
                     level,
-                    db(n.uncertainty_db),
+                    known(n.uncertainty_db),
                     number(n.swr, 2),
                     n.basis.word().to_owned(),
                 ]

@@ -73,6 +73,9 @@ struct Line {
     pins: Vec<String>,
 }
 
+/// Between what two statements on one line come to.
+const BESIDE: &str = " · ";
+
 impl Line {
     fn push(&mut self, text: impl Into<String>, tooltip: Option<String>, target: Option<Place>) {
         self.parts.push(LabelPart {
@@ -109,6 +112,7 @@ pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Inlay
         range,
         c,
         lines: BTreeMap::new(),
+        shared: FxHashSet::default(),
     };
     if c.hints.cables {
         for (offset, line) in cables::heads(&view, doc, range, c) {
@@ -124,6 +128,7 @@ pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Inlay
                 if at.span.end < range.start || at.span.start > range.end {
                     continue;
                 }
+                h.shared(&result.chains);
                 for chain in &result.chains {
                     h.chain(chain, &low.meaning);
                 }
@@ -141,11 +146,52 @@ struct Hints<'v, 's> {
     range: Span,
     c: &'v Config,
     lines: BTreeMap<u32, Line>,
+    /// Ends of lines on which several statements have something to show.
+    shared: FxHashSet<u32>,
 }
 
 impl Hints<'_, '_> {
     fn at(&mut self, offset: u32) -> &mut Line {
         self.lines.entry(offset).or_default()
+    }
+
+    /// Notes the lines on which several statements of an item stand, `J1; IS1`.
+    fn shared(&mut self, chains: &[ChainResult]) {
+        let mut first: FxHashMap<u32, Loc> = FxHashMap::default();
+        let places = chains.iter().flat_map(|c| {
+            let nodes = c.bands.iter().flat_map(|b| b.nodes.iter());
+            let nodes = nodes.filter(|n| n.kind != "join");
+            std::iter::once(c.loc).chain(nodes.flat_map(|n| [n.chain, n.def]))
+        });
+        for loc in places {
+            if let Some(end) = self.end_of(loc)
+                && *first.entry(end).or_insert(loc) != loc
+            {
+                self.shared.insert(end);
+            }
+        }
+    }
+
+    /// The line of a statement; where several stand on it, what follows is set off and named.
+    fn begin(&mut self, end: u32, name: &str) -> &mut Line {
+        let shared = self.shared.contains(&end);
+        let line = self.lines.entry(end).or_default();
+        if !line.parts.is_empty() {
+            line.push(BESIDE, None, None);
+        }
+        if shared && !name.is_empty() {
+            line.word(format!("{name} "));
+        }
+        line
+    }
+
+    /// What a part is called where several stand on a line.
+    fn name(&self, n: &NodeResult) -> String {
+        let tag = n.tag.map_or(n.kind, |t| self.view.text(t));
+        match n.port {
+            Some(p) => format!("{tag}.{}", self.view.text(p)),
+            None => tag.to_owned(),
+        }
     }
 
     /// End of the line where a location ends; none outside the range.
@@ -201,11 +247,11 @@ impl Hints<'_, '_> {
         };
         let complete: Vec<&BandResult> = bands.iter().copied().filter(|b| b.complete).collect();
         if complete.is_empty() {
-            self.at(end).word("incomplete");
+            self.begin(end, "").word("incomplete");
             return;
         }
         let many = chain.bands.len() > 1;
-        let line = self.at(end);
+        let line = self.begin(end, "");
         line.word("loss ");
         for (i, b) in ends(&complete).into_iter().enumerate() {
             line.word(separator(i, complete.len()));
@@ -254,21 +300,30 @@ impl Hints<'_, '_> {
         };
         let shown: Vec<(&BandResult, &NodeResult)> = ends(&rows);
         let count = rows.len();
-        let line = self.at(end);
+        let name = self.name(first);
+        let line = self.begin(end, &name);
         for (i, (b, n)) in shown.into_iter().enumerate() {
             line.word(separator(i, count));
             line.word(label(b, many));
             let mut before = false;
             let source = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
+            if !n.loss_known {
+                line.word("loss not known");
+                continue;
+            }
             if kinds.loss && (!source || n.loss_db.abs() >= 0.005) {
+                let so_far = || match n.power_known {
+                    true => format!("loss of this part; {} so far", db(n.cumulative_db)),
+                    false => "loss of this part; what stands before is not all known".to_owned(),
+                };
                 line.push(
                     format!("{} dB", padded(&loss(n.loss_db), 5)),
-                    details.then(|| format!("loss of this part; {} so far", db(n.cumulative_db))),
+                    details.then(so_far),
                     target,
                 );
                 before = true;
             }
-            if kinds.power && n.power_w.is_finite() {
+            if kinds.power && n.power_known && n.power_w.is_finite() {
                 let value = if receive {
                     power_dbm(n.power_w)
                 } else {
@@ -300,7 +355,7 @@ impl Hints<'_, '_> {
         }
         for (b, n) in &rows {
             line.tooltip.push(row(b, n, receive));
-            if !receive && fits && n.power_w > 0.0 && b.complete {
+            if !receive && fits && n.power_w > 0.0 && n.power_known && b.complete {
                 // a frequency that is no band cannot be named behind `on`
                 let named = !many || is_name(&b.band);
                 if named && b.point.is_none() {
@@ -342,7 +397,7 @@ impl Hints<'_, '_> {
             let Some(end) = self.end_of(l.loc) else {
                 continue;
             };
-            let line = self.at(end);
+            let line = self.begin(end, "");
             // the worst one first: it decides
             let mut shown = rows.clone();
             shown.sort_by(|a, b| a.1.margin_db.total_cmp(&b.1.margin_db));
@@ -406,7 +461,10 @@ impl Hints<'_, '_> {
             };
             let nth = count.entry(end).or_default();
             *nth += 1;
-            let line = self.at(end);
+            let line = match *nth {
+                1 => self.begin(end, ""),
+                _ => self.at(end),
+            };
             let (word, note) = match r.verdict {
                 Verdict::Yes => ("agrees", "the meter could have told a fault of 1 dB"),
                 Verdict::No => ("differs", "further off than the doubt of both"),
@@ -463,6 +521,10 @@ impl Hints<'_, '_> {
                         .iter()
                         .filter(|n| n.chain.span.start <= loc.span.start)
                         .max_by_key(|n| n.chain.span.start)?;
+                    // behind what is not known no figure holds
+                    if !n.power_known && !matches!(expect, Expect::Swr(..)) {
+                        return None;
+                    }
                     let value = match expect {
                         Expect::Power(..) => n.power_w.is_finite().then(|| power(n.power_w))?,
                         Expect::Loss(..) => db(n.cumulative_db),
@@ -476,7 +538,7 @@ impl Hints<'_, '_> {
             if rows.is_empty() || chain.direction == Direction::Receive {
                 continue;
             }
-            let line = self.at(end);
+            let line = self.begin(end, "");
             line.word("is ");
             line.word(
                 ends(&rows.iter().collect::<Vec<_>>())
@@ -494,15 +556,17 @@ impl Hints<'_, '_> {
         if !self.c.hints.loss {
             return;
         }
-        // by part, in the order of the chains: (band, loss)
-        let mut rows: FxHashMap<Loc, Vec<(&BandResult, f64)>> = FxHashMap::default();
+        // by part, in the order of the text: (band, loss)
+        let mut rows: BTreeMap<(u32, u32), (&NodeResult, Vec<(&BandResult, f64)>)> =
+            BTreeMap::new();
         for b in chains.iter().flat_map(|c| c.bands.iter()) {
             if !self.c.shows(&b.band) {
                 continue;
             }
             for n in &b.nodes {
-                if matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain {
-                    let mine = rows.entry(n.def).or_default();
+                if matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain && n.loss_known {
+                    let key = (n.def.span.start, n.def.span.end);
+                    let mine = &mut rows.entry(key).or_insert((n, Vec::new())).1;
                     // a pair's two frequencies are one band here
                     if !mine
                         .iter()
@@ -513,12 +577,13 @@ impl Hints<'_, '_> {
                 }
             }
         }
-        for (loc, mine) in rows {
-            let Some(end) = self.end_of(loc) else {
+        for (n, mine) in rows.into_values() {
+            let Some(end) = self.end_of(n.def) else {
                 continue;
             };
             let details = self.c.hint_details;
-            let line = self.at(end);
+            let name = n.tag.map_or("", |t| self.view.text(t));
+            let line = self.begin(end, name);
             for (i, (b, db)) in ends(&mine).into_iter().enumerate() {
                 line.word(separator(i, mine.len()));
                 line.word(format!("{}{} dB", label(b, true), padded(&loss(db), 5)));
@@ -616,7 +681,7 @@ fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
         let rest = if b.complete {
             plus_minus(b.uncertainty_db)
         } else {
-            ", without what is broken".to_owned()
+            ", without what is not known".to_owned()
         };
         let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
         if !line.parts.is_empty() {
@@ -637,9 +702,18 @@ fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
 
 /// A row of the tooltip.
 fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
+    let band = label(b, true).trim().to_owned();
+    if !n.loss_known {
+        return format!("{band}: its loss is not known, and so nothing behind it");
+    }
+    if !n.power_known {
+        return format!(
+            "{band}: loss {}; what stands before is not all known",
+            db(n.loss_db)
+        );
+    }
     let mut t = format!(
-        "{}: loss {}, {} so far",
-        label(b, true).trim(),
+        "{band}: loss {}, {} so far",
         db(n.loss_db),
         db(n.cumulative_db)
     );

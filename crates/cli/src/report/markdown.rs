@@ -58,14 +58,14 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
             part,
             node.kind.to_owned(),
             joins_db.map(words::db_cell).unwrap_or_default(),
-            words::db_cell(node.loss_db),
-            words::db_cell(node.cumulative_loss_db),
+            words::loss_cell(node.loss_db),
+            words::maybe_db_cell(node.cumulative_loss_db),
             node.power_w
                 .filter(|w| *w >= 1e-6)
                 .map(power)
                 .unwrap_or_default(),
             node.power_w.map(power_dbm).unwrap_or_default(),
-            words::db_cell(node.uncertainty_db),
+            words::maybe_db_cell(node.uncertainty_db),
             words::swr(node.swr),
             words::source(node),
         ];

@@ -17,12 +17,12 @@ fn node(
         kind,
         port: None,
         branch: None,
-        loss_db,
-        cumulative_loss_db,
+        loss_db: Some(loss_db),
+        cumulative_loss_db: Some(cumulative_loss_db),
         power_w: Some(power_w),
         power_dbm: Some(downlead_quantity::w_to_dbm(power_w)),
         forward_w: None,
-        uncertainty_db: 0.25,
+        uncertainty_db: Some(0.25),
         swr: 1.3,
         heat_w: None,
         basis: "sheet",
@@ -156,9 +156,36 @@ fn losses_of_rows_add_up_to_the_column_beside() {
     let band = &report.stations[0].chains[0].bands[0];
     let mut sum = 0.0;
     for row in words::rows(&band.nodes) {
-        sum += row.joins_db.unwrap_or(0.0) + row.node.loss_db;
-        assert!((sum - row.node.cumulative_loss_db).abs() < 1e-9, "{row:?}");
+        sum += row.joins_db.unwrap_or(0.0) + row.node.loss_db.unwrap();
+        let so_far = row.node.cumulative_loss_db.unwrap();
+        assert!((sum - so_far).abs() < 1e-9, "{row:?}");
     }
+}
+
+#[test]
+fn behind_a_loss_that_is_not_known_no_figure_stands() {
+    let mut report = made();
+    let band = &mut report.stations[0].chains[0].bands[0];
+    band.complete = false;
+    band.nodes[3].loss_db = None;
+    for n in &mut band.nodes[3..] {
+        n.cumulative_loss_db = None;
+        n.power_w = None;
+        n.power_dbm = None;
+        n.uncertainty_db = None;
+    }
+    let whole = text(&report, Style { colour: false });
+    let row = whole.lines().find(|l| l.contains("M1")).unwrap();
+    assert!(row.contains("not known") && !row.contains(" W"), "{row}");
+    let last = whole.lines().find(|l| l.contains("DU1.high")).unwrap();
+    assert!(last.contains("1.45") && !last.contains("2.25"), "{last}");
+    assert!(!last.contains("dBm"), "{last}");
+    let marked = markdown(&report);
+    let row = marked.lines().find(|l| l.starts_with("| M1")).unwrap();
+    assert!(row.contains("| not known |  |  |  |  |"), "{row}");
+    let value: serde_json::Value = serde_json::from_str(&json(&report).unwrap()).unwrap();
+    let node = &value["stations"][0]["chains"][0]["bands"][0]["nodes"][3];
+    assert!(node.get("loss_db").is_none() && node.get("power_w").is_none());
 }
 
 #[test]

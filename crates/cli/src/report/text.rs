@@ -136,8 +136,8 @@ fn nodes(band: &BandReport, style: Style, out: &mut String) {
         if joins {
             cells.push(joins_db.map(words::db_cell).unwrap_or_default());
         }
-        cells.push(words::db_cell(node.loss_db));
-        cells.push(words::db_cell(node.cumulative_loss_db));
+        cells.push(words::loss_cell(node.loss_db));
+        cells.push(words::maybe_db_cell(node.cumulative_loss_db));
         if watts {
             cells.push(node.power_w.map(power).unwrap_or_default());
         }
@@ -149,7 +149,7 @@ fn nodes(band: &BandReport, style: Style, out: &mut String) {
             (None, Some(w)) => power_dbm(w),
             (None, None) => String::new(),
         });
-        cells.push(words::db_cell(node.uncertainty_db));
+        cells.push(words::maybe_db_cell(node.uncertainty_db));
         cells.push(words::swr(node.swr));
         cells.push(words::shorten(&words::source(node), SOURCE_WIDTH));
         table.row(cells);

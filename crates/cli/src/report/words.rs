@@ -13,6 +13,9 @@ pub(crate) struct Row<'a> {
     pub(crate) joins_db: Option<f64>,
 }
 
+/// Stands in a table for a loss that could not be had.
+pub(crate) const NOT_KNOWN: &str = "not known";
+
 /// Parts with their joins, in order. Joins after the last part stand as rows of their own.
 pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
     let mut rows = Vec::new();
@@ -28,7 +31,7 @@ pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
             joins.push(node);
             continue;
         }
-        let joins_db = (!joins.is_empty()).then(|| joins.drain(..).map(|j| j.loss_db).sum());
+        let joins_db = (!joins.is_empty()).then(|| joins.drain(..).filter_map(|j| j.loss_db).sum());
         rows.push(Row { node, joins_db });
     }
     rows.extend(joins.into_iter().map(|node| Row {
@@ -43,7 +46,7 @@ pub(crate) fn all_joins(nodes: &[NodeReport]) -> Option<String> {
     let joins: Vec<f64> = nodes
         .iter()
         .filter(|n| n.kind == "join")
-        .map(|n| n.loss_db)
+        .map(|n| n.loss_db.unwrap_or(0.0))
         .collect();
     let total: f64 = joins.iter().sum();
     match joins.len() {
@@ -105,6 +108,16 @@ pub(crate) fn db_cell(value: f64) -> String {
     } else {
         cell
     }
+}
+
+/// The loss of a part in a column.
+pub(crate) fn loss_cell(value: Option<f64>) -> String {
+    value.map_or_else(|| NOT_KNOWN.to_owned(), db_cell)
+}
+
+/// Decibels that may be missing behind a loss that is not known.
+pub(crate) fn maybe_db_cell(value: Option<f64>) -> String {
+    value.map(db_cell).unwrap_or_default()
 }
 
 /// SWR: two decimals, fewer where it is large.

@@ -50,6 +50,58 @@ fn a_broken_line_leaves_the_others_theirs() {
 }
 
 #[test]
+fn behind_an_unknown_cable_no_power_stands() {
+    let c = Case::new(
+        "chain x on 145 MHz {\n    transmitter 50 W\n    run 20 m of no-such-cable\n    pad 3 dB\n    antenna 2.15 dBi\n}\n",
+    );
+    let shown = picture(&c, &Config::default());
+    let line = |word: &str| {
+        let found = shown.lines().find(|l| l.trim_start().starts_with(word));
+        found.expect(word).to_owned()
+    };
+    assert!(line("run").ends_with("⟦loss not known⟧"), "{}", line("run"));
+    assert!(line("pad").ends_with("⟦ 3.00 dB⟧"), "{}", line("pad"));
+    assert!(!line("antenna").contains('→'), "{}", line("antenna"));
+    assert!(line("transmitter").contains("50.0 W"), "{shown}");
+    let hints = inlay_hints(&c.s, c.doc, ALL, &Config::default());
+    assert!(
+        hints
+            .iter()
+            .all(|h| h.edits.is_empty() || h.text().contains("50.0 W"))
+    );
+}
+
+#[test]
+fn statements_on_one_line_are_told_apart() {
+    let c = Case::new(
+        "station s {\n    transmitter TX1 50 W\n    pad P1 3 dB; pad P2 1 dB\n    run M1 10 m of rg-213; run M2 20 m of rg-213\n    antenna A1 2.15 dBi\n    chain x on 145 MHz {\n        TX1\n        P1; P2\n        M1; M2\n        A1; limit 45 W erp, \"clause 4\"\n    }\n}\n",
+    );
+    let hints = inlay_hints(&c.s, c.doc, ALL, &Config::default());
+    let mut places: Vec<u32> = hints.iter().map(|h| h.offset).collect();
+    places.dedup();
+    assert_eq!(places.len(), hints.len(), "one label a place");
+    let shown = picture(&c, &Config::default());
+    let hint = |line: &str| {
+        let found = shown
+            .lines()
+            .find_map(|l| l.trim_start().strip_prefix(line));
+        found.expect(line).trim().to_owned()
+    };
+    // 50 W less 3 dB and 1 dB
+    assert_eq!(
+        hint("P1; P2"),
+        "⟦P1  3.00 dB →  25.1 W · P2  1.00 dB →  19.9 W⟧"
+    );
+    let runs = hint("run M1 10 m of rg-213; run M2 20 m of rg-213");
+    assert!(
+        runs.starts_with("⟦M1 145 MHz ") && runs.contains(" dB · M2 145 MHz "),
+        "{runs}"
+    );
+    let last = hint("A1; limit 45 W erp, \"clause 4\"");
+    assert!(last.contains(" · ") && last.contains("met: "), "{last}");
+}
+
+#[test]
 fn kinds_can_be_switched_off() {
     let c = Case::hill("station hill", "station hill");
     let none = HintKinds {
