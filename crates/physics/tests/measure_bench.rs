@@ -75,12 +75,6 @@ fn meters() -> [Meter; 3] {
     [lone.linearity(0.01).repeatability(0.006), lone, lone]
 }
 
-const NO_LEFTOVER: Rules = Rules {
-    baseline_doubt: BaselineDoubt::OneReading,
-    leftover: 0.0,
-    unknown_per_minute: 0.0,
-};
-
 struct Measured {
     cable: usize,
     mhz: f64,
@@ -131,7 +125,7 @@ fn measured() -> Vec<Measured> {
                     baselines,
                     &piece,
                     &meters,
-                    &NO_LEFTOVER,
+                    &Rules::default(),
                     &around,
                     &mut budget,
                 )
@@ -212,6 +206,26 @@ fn every_figure_and_verdict_of_the_table() {
     assert_eq!(n("same meter", "cannot tell"), 6);
     assert_eq!(n("same meter", "agrees"), 24);
     assert_eq!(n("same meter", "differs"), 6);
+}
+
+/// The verdicts do not hang on how the expectation's doubt is split: the cable good to 4 % (k = 2)
+/// and its two pairs to 50 %, as a limit or as a standard deviation, gives the same 72.
+#[test]
+fn verdicts_do_not_hang_on_the_split() {
+    for m in measured() {
+        let pairs = 0.1 * (m.mhz / 1000.0).sqrt();
+        for u_pairs in [0.5 * pairs, 0.5 * pairs / 3_f64.sqrt()] {
+            let expected = Value {
+                db: m.expected.db,
+                expanded_db: 2.0 * (0.02 * (m.expected.db - pairs)).hypot(u_pairs),
+            };
+            for loss in [&m.same, &m.independent] {
+                let other = compare(loss.towards(expected.db), expected);
+                assert_eq!(other.verdict, m.compared(loss).verdict, "{} MHz", m.mhz);
+                assert!((other.expanded_db - m.compared(loss).expanded_db).abs() < 0.01);
+            }
+        }
+    }
 }
 
 #[test]

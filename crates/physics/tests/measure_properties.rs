@@ -29,7 +29,11 @@ fn run(meters: &[Meter], watts: [f64; 3], minutes: f64, piece_meter: usize) -> (
     let baselines = Baselines::new(&baselines, meters).unwrap();
     let piece = Level::one(1, piece_meter, watts[1], minutes);
     let mut budget = Budget::new();
-    let (rules, around) = (Rules::default(), Around::default());
+    let rules = Rules {
+        leftover: 0.1,
+        ..Rules::default()
+    };
+    let around = Around::default();
     let loss = substitution(&baselines, &piece, meters, &rules, &around, &mut budget).unwrap();
     (loss, budget)
 }

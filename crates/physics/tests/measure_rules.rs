@@ -47,7 +47,10 @@ fn between_the_surrounding_baselines() {
 #[test]
 fn outside_of_the_baselines_the_nearest_and_said_so() {
     let b = Baselines::new(&[one(0, 100.0, 2.0), one(1, 96.0, 10.0)], &PLAIN).unwrap();
-    let rules = Rules::default();
+    let rules = Rules {
+        leftover: 0.1,
+        ..Rules::default()
+    };
     for (minutes, watts, which, away) in [(0.0, 100.0, 0, 2.0), (15.0, 96.0, 1, 5.0)] {
         let at = b.at(minutes, &rules);
         assert_eq!((at.watts, at.how), (watts, BaselineUse::Nearest(which)));
@@ -201,9 +204,20 @@ fn large_doubt_goes_through_power_ratios() {
     near(loss.high_db, 3.0 - 10.0 * (1.0 - part).log10(), 1e-6);
     let (least, most) = loss.through_bounds();
     near(0.5 * (least + most), loss.through_percent, 1e-6);
+    // 1.4 dB too much is beyond doubt downwards (1.06 dB), too little is not upwards (1.40 dB)
+    let expected = |db| Value {
+        db,
+        expanded_db: 0.0,
+    };
+    let judge = |db| compare(loss.towards(db), expected(db));
+    assert_eq!(judge(1.9).verdict, Verdict::Differs);
+    assert_eq!(judge(4.3).verdict, Verdict::Agrees);
     let mut b = Budget::new();
     b.add(Source::Other(0), 2.5);
-    assert_eq!(Loss::from_budget(3.0, &b).high_db, f64::INFINITY);
+    let open = Loss::from_budget(3.0, &b);
+    assert_eq!(open.high_db, f64::INFINITY);
+    let c = compare(open.towards(9.0), expected(9.0));
+    assert_eq!((c.verdict, c.meter_factor), (Verdict::CannotTell, None));
     let mut b = Budget::new();
     b.add(Source::Other(0), 0.4);
     let loss = Loss::from_budget(3.0, &b);

@@ -258,6 +258,22 @@ fn swr_interval() {
     near(s.return_loss_db, 13.979, 0.001, "return loss");
 }
 
+/// Row A07: SWR 1.5 read at the transmitter behind 2.4 dB is 2.065 at the antenna.
+#[test]
+fn swr_at_the_antenna() {
+    let s = swr(100.0, &Meter::PERFECT, 4.0, &Meter::PERFECT).unwrap();
+    let (swr, low, high) = swr_at_load(&s, 2.4, 0.0);
+    near(swr, 2.065_42, 0.001, "A07");
+    near(low, swr, 1e-12, "no doubt");
+    near(high, swr, 1e-12, "no doubt");
+    // 0.2·10^0.2 and 0.2·10^0.28 by hand
+    let (_, low, high) = swr_at_load(&s, 2.4, 0.4);
+    near(low, (1.0 + 0.316_979) / (1.0 - 0.316_979), 1e-5, "2.0 dB");
+    near(high, (1.0 + 0.381_092) / (1.0 - 0.381_092), 1e-5, "2.8 dB");
+    // behind 8 dB more would have come back than went in
+    assert_eq!(swr_at_load(&s, 8.0, 0.0).0, f64::INFINITY);
+}
+
 /// ± 5 % twice: U 0.35, 3 %: 0.21, 10 %: 0.71 (recomputed); worst cases 0.43, 0.26, 0.87.
 #[test]
 fn two_independent_readings() {

@@ -21,18 +21,19 @@ pub struct Rules {
     /// How doubtful an interpolated baseline is.
     pub baseline_doubt: BaselineDoubt,
     /// With two baselines: how much of the drift between them a straight line may miss halfway, a
-    /// fraction (half-width, rectangular; common practice). With more, their scatter tells.
+    /// fraction (half-width, rectangular). With more, their scatter tells. 0 unless stated:
+    /// [`BaselineDoubt::OneReading`] already allows for more than a tenth of the usual few percent.
     pub leftover: f64,
     /// With one baseline: relative drift a minute that is thought possible (half-width).
     pub unknown_per_minute: f64,
 }
 
 impl Default for Rules {
-    /// One reading; a tenth of the drift; nothing for an unknown drift.
+    /// One reading; nothing for what drift leaves or for an unknown drift.
     fn default() -> Self {
         Self {
             baseline_doubt: BaselineDoubt::OneReading,
-            leftover: 0.1,
+            leftover: 0.0,
             unknown_per_minute: 0.0,
         }
     }

@@ -37,7 +37,8 @@ pub struct Comparison {
     /// It agrees only because the expectation is loose: beyond the measurement's own doubt.
     pub beyond_measurement: bool,
     /// By what factor the measurement's uncertainty must shrink before the comparison can tell; 1
-    /// when it can. None: no meter helps, the expectation is too loose.
+    /// when it can. None: no meter helps, the expectation is too loose (or the measurement has no
+    /// upper limit to shrink).
     pub meter_factor: Option<f64>,
 }
 
@@ -73,7 +74,8 @@ pub fn compare_with(measured: Value, expected: Value, expanded_difference_db: f6
         let goal = 0.5 * expected.db;
         let rest = (u * u - measured.expanded_db * measured.expanded_db).max(0.0);
         let room = goal * goal - rest;
-        (goal > 0.0 && room > 0.0).then(|| measured.expanded_db / libm::sqrt(room))
+        let helps = goal > 0.0 && room > 0.0 && u.is_finite();
+        helps.then(|| measured.expanded_db / libm::sqrt(room))
     } else {
         Some(1.0)
     };

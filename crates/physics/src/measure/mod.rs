@@ -52,5 +52,5 @@ pub use per_length::{PerLength, per_length};
 pub use ranking::{Ranked, cannot_be_told_apart, ranking};
 pub use stats::{chi_square_survival, normal_quantile, student_two_sided};
 pub use substitution::{Adapter, Around, Ends, Loss, MeasureError, substitution, two_meters};
-pub use swr::{SwrReading, swr};
+pub use swr::{SwrReading, swr, swr_at_load};
 pub use trend::{Direction, Trend, TrendPoint, trend};

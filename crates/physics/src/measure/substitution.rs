@@ -2,6 +2,7 @@
 
 use super::baseline::{Baseline, BaselineDoubt, BaselineUse, Baselines, Rules};
 use super::budget::{Budget, Source, Term, coverage};
+use super::compare::Value;
 use super::meter::{Level, Meter};
 use crate::uncertainty::{Inserted, mismatch_substitution};
 use downlead_quantity::{DB_PER_RELATIVE, from_db, to_db};
@@ -162,6 +163,21 @@ impl Loss {
             high_db,
             by_ratio,
             baseline: None,
+        }
+    }
+
+    /// The loss with the expanded uncertainty of its side towards `expected_db`: the two sides differ
+    /// where limits come from power ratios.
+    #[must_use]
+    pub fn towards(&self, expected_db: f64) -> Value {
+        let expanded_db = if expected_db < self.db {
+            self.db - self.low_db
+        } else {
+            self.high_db - self.db
+        };
+        Value {
+            db: self.db,
+            expanded_db,
         }
     }
 
