@@ -25,6 +25,7 @@
 //! results are bit-equal on every platform.
 
 pub mod convert;
+mod decimal;
 mod header;
 mod matrix;
 pub mod measures;

@@ -35,12 +35,12 @@ pub(crate) fn right_divide(b: &mut [Complex64], a: &mut [Complex64], n: usize) -
                 b.swap(r * n + k, r * n + best);
             }
         }
-        let pivot = ONE / a[k * n + k];
+        let pivot = a[k * n + k];
         for c in 0..n {
             if c == k {
                 continue;
             }
-            let factor = a[k * n + c] * pivot;
+            let factor = a[k * n + c] / pivot;
             if factor == ZERO {
                 continue;
             }
@@ -54,8 +54,8 @@ pub(crate) fn right_divide(b: &mut [Complex64], a: &mut [Complex64], n: usize) -
             }
         }
         for r in 0..n {
-            a[r * n + k] *= pivot;
-            b[r * n + k] *= pivot;
+            a[r * n + k] /= pivot;
+            b[r * n + k] /= pivot;
         }
     }
     b.iter().all(|z| z.is_finite())

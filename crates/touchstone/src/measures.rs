@@ -63,7 +63,8 @@ pub fn polar_deg(magnitude: f64, degrees: f64) -> Complex64 {
     } else {
         degrees % 360.0
     };
-    let quarters = libm::rint(turned / 90.0);
+    // adding and taking away 1.5·2^52 rounds to a whole number
+    let quarters = (turned / 90.0 + 6_755_399_441_055_744.0) - 6_755_399_441_055_744.0;
     let rest = turned - 90.0 * quarters;
     let (sin, cos) = libm::sincos(rest * (core::f64::consts::PI / 180.0));
     // two's complement: −1 & 3 is 3, three quarters on

@@ -1,5 +1,7 @@
 //! Numbers in a row: the fast way for what is well formed, the slow way to say what is not.
 
+use crate::decimal;
+
 /// Why a word is not a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Fault {
@@ -31,6 +33,17 @@ pub(crate) fn word_end(text: &[u8], at: usize) -> usize {
 /// The number that begins at `at`, and where it ends.
 #[inline]
 pub(crate) fn number(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usize)> {
+    if let Some((value, end)) = decimal::number(text, at)
+        && ends(text.get(end))
+    {
+        return Ok((value, end));
+    }
+    general(text, at)
+}
+
+/// Any number, by a parser that knows all forms.
+#[cold]
+fn general(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usize)> {
     if let Ok((value, length)) = fast_float2::parse_partial::<f64, _>(&text[at..])
         && ends(text.get(at + length))
         && value.is_finite()
@@ -40,7 +53,6 @@ pub(crate) fn number(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usi
     slow(text, at)
 }
 
-#[cold]
 fn slow(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usize)> {
     let end = word_end(text, at);
     let word = &text[at..end];

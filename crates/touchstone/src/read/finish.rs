@@ -106,7 +106,7 @@ impl Reader<'_> {
 
     /// One reference a port; `None`, with a note, if they do not fit.
     fn references_of_ports(&mut self) -> Option<Vec<f64>> {
-        let n = self.header.ports.filter(|_| !self.meaningless)?;
+        let n = self.rows.ports().filter(|_| !self.meaningless)?;
         if self.header.parameter.is_hybrid() && n != 2 {
             let letter = self.header.parameter.letter();
             let (line, place) = self.option_place();
