@@ -163,6 +163,62 @@ fn edits(
     Ok(out)
 }
 
+/// A number of an item in another unit, as text.
+pub(super) fn to_unit(item: &Item, n: &Number, symbol: &str) -> Option<String> {
+    let to = UnitId::parse(symbol)?;
+    let text = converted(item.slice(n.digits), n.value, n.unit?, to)?;
+    Some(format!("{text} {symbol}"))
+}
+
+/// The levels within a span as powers.
+pub(super) fn levels_to_powers(item: &Item, doc: Doc, start: u32, span: Span) -> Vec<TextEdit> {
+    let mut out = Vec::new();
+    for site in sites(item) {
+        let n = &site.number;
+        let inside = span.start <= site.span.start && site.span.end <= span.end;
+        let Some(u) = n.unit.filter(|u| inside && unit(*u).dim == Dim::Level) else {
+            continue;
+        };
+        let symbol = match unit(u).to_base(n.value) {
+            l if l >= 20.0 => "W",
+            l if l >= -10.0 => "mW",
+            _ => "µW",
+        };
+        if let Some(text) = to_unit(item, n, symbol) {
+            out.push(TextEdit {
+                doc,
+                span: site.span.shift(start),
+                text,
+            });
+        }
+    }
+    out
+}
+
+/// All lengths of an item in the units `from` in the other unit: the long ones in the first of
+/// `to`, those in inches or millimetres in the second.
+pub(super) fn lengths(
+    item: &Item,
+    doc: Doc,
+    start: u32,
+    from: &[&str],
+    to: [&str; 2],
+) -> Vec<TextEdit> {
+    let mut out = Vec::new();
+    for site in sites(item) {
+        let symbol = site.number.unit.map_or("", |u| unit(u).symbol());
+        if !from.contains(&symbol) {
+            continue;
+        }
+        let short = matches!(symbol, "in" | "mm" | "cm");
+        let to = UnitId::parse(to[usize::from(short)]);
+        if let Some(Ok(e)) = to.map(|to| edits(doc, item, start, &site, to)) {
+            out.extend(e);
+        }
+    }
+    out
+}
+
 /// Conversions of the number at an offset.
 pub(super) fn one(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
     let Some(placed) = item_at(s, doc, offset) else {

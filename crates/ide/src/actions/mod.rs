@@ -3,6 +3,7 @@
 mod assume;
 mod convert;
 mod inverse;
+mod mends;
 mod parts;
 
 use downlead_base::Span;
@@ -35,7 +36,11 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     let mut out: Vec<Action> = all
         .iter()
         .filter(|f| f.span.start <= range.end && range.start <= f.span.end)
-        .flat_map(|f| f.fixes.iter().cloned())
+        .flat_map(|f| {
+            let mut list = f.fixes.clone();
+            mends::of(s, doc, f, &mut list);
+            list
+        })
         .collect();
     inverse::questions(s, doc, range, &mut out);
     // a quick fix from the findings and one from here may be the same

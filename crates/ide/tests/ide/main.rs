@@ -8,6 +8,7 @@ mod case;
 mod compare;
 mod completion;
 mod documents;
+mod fixes;
 mod format;
 mod hints;
 mod hover;
