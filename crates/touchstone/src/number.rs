@@ -31,7 +31,7 @@ pub(crate) fn word_end(text: &[u8], at: usize) -> usize {
 }
 
 /// The number that begins at `at`, and where it ends.
-#[inline]
+#[inline(always)]
 pub(crate) fn number(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usize)> {
     if let Some((value, end)) = decimal::number(text, at)
         && ends(text.get(end))
@@ -43,6 +43,7 @@ pub(crate) fn number(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usi
 
 /// Any number, by a parser that knows all forms.
 #[cold]
+#[inline(never)]
 fn general(text: &[u8], at: usize) -> Result<(f64, usize), (Fault, usize)> {
     if let Ok((value, length)) = fast_float2::parse_partial::<f64, _>(&text[at..])
         && ends(text.get(at + length))
