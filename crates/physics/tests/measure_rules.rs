@@ -140,6 +140,11 @@ fn repeated_readings() {
     let (u, dof) = level.u_scatter(&Meter::PERFECT.repeatability(0.006));
     near(u, 0.003, 1e-15);
     assert_eq!(dof, f64::INFINITY);
+    // χ² = 3·(0.0034/0.0028)² = 4.5, which 22 % exceed: no reason to doubt the known one
+    assert_eq!(
+        level.u_scatter(&Meter::PERFECT.repeatability(0.0028)).0,
+        0.0014
+    );
     // χ² = 3·(0.0034/0.001)² = 35: this scatter is not the meter's
     assert_eq!(level.u_scatter(&Meter::PERFECT.repeatability(0.001)).1, 3.0);
     assert_eq!(
@@ -178,6 +183,16 @@ fn examples_of_the_gum() {
     near(one.u_db(), 1.0, 1e-12);
     near(ten.u_db(), 0.32, 0.005);
     assert_eq!((one.by_source().count(), one.k()), (1, 2.0));
+    // one source seen with different knowledge has the poorer
+    let mut same = Budget::new();
+    for dof in [f64::INFINITY, 3.0] {
+        same.push(Term {
+            source: Source::Scale(0),
+            u_db: 0.1,
+            dof,
+        });
+    }
+    assert_eq!(same.dof(), 3.0);
     // many sources, some with few degrees of freedom: more than the short list holds
     let mut many = Budget::new();
     for i in 0..40 {
@@ -318,6 +333,25 @@ fn opposite_errors_do_not_cancel() {
     near(whole.ln_ratio, mean, 1e-12);
     near(whole.u_random, 0.015, 1e-12);
     near(whole.u_ln, 0.015_f64.hypot(0.02), 1e-12);
+    // beyond two, within two, and a doubt of more than half
+    let verdict = |ratio: f64, shared| {
+        let points = [2.0, 4.0].map(|e| Point {
+            measured_db: e * ratio,
+            expected_db: e,
+            u_measured_db: 0.01 * e,
+            u_expected_db: 0.0,
+        });
+        whole_cable(&points, shared).unwrap().verdict
+    };
+    // u of the mean: 0.01/√2 = 0.0071 with nothing shared
+    assert_eq!(verdict(1.02, 0.0), Verdict::Differs);
+    assert_eq!(verdict(1.012, 0.0), Verdict::Agrees);
+    assert_eq!(verdict(1.02, 0.24), Verdict::Agrees);
+    assert_eq!(verdict(1.02, 0.26), Verdict::CannotTell);
+    // a loss between u and U is left out
+    let mut weak = points.clone();
+    weak[3].u_measured_db = 0.6 * weak[3].expected_db;
+    assert_eq!(whole_cable(&weak, 0.02).unwrap().used, 3);
     // no loss above its doubt: nothing to say
     let hopeless = Point {
         measured_db: 0.1,
@@ -491,6 +525,21 @@ fn trends_need_dates() {
     assert_eq!(level.reaches(2.0), None);
 }
 
+/// Limits add up; repeatability counts with two standard deviations.
+#[test]
+fn limits_of_a_lone_reading() {
+    let meter = Meter::PERFECT
+        .of_reading(0.05)
+        .of_full_scale(0.01, 100.0)
+        .linearity(0.01)
+        .repeatability(0.006)
+        .resolution(0.5);
+    near(meter.limits_w(50.0), 2.5 + 1.0 + 0.5 + 0.6 + 0.25, 1e-12);
+    let squares: f64 = (2.5 * 2.5 + 1.0 + 0.25 + 0.0625) / 3.0 + 0.09;
+    near(meter.u_watts(50.0), squares.sqrt(), 1e-12);
+    near(meter.u_relative(50.0), squares.sqrt() / 50.0, 1e-15);
+}
+
 #[test]
 fn swr_that_cannot_be_known() {
     let meter = Meter::PERFECT.of_full_scale(0.05, 100.0);
@@ -503,6 +552,12 @@ fn swr_that_cannot_be_known() {
     let none = swr(100.0, &meter, 0.0, &meter).unwrap();
     assert!(none.swr == 1.0 && none.low == 1.0 && none.high > 1.5);
     assert_eq!(none.return_loss_db, f64::INFINITY);
+    // of q = 0.04 the doubt is √2·0.05/√3 of itself; k = 2
+    let meter = Meter::PERFECT.of_reading(0.05);
+    let s = swr(100.0, &meter, 4.0, &meter).unwrap();
+    let rho = |sign: f64| (0.04 * (1.0 + sign * 2.0 * (2.0_f64 / 3.0).sqrt() * 0.05)).sqrt();
+    near(s.u_low, (1.0 + rho(-1.0)) / (1.0 - rho(-1.0)), 1e-9);
+    near(s.u_high, (1.0 + rho(1.0)) / (1.0 - rho(1.0)), 1e-9);
     for (fraction, decimals) in [(0.01, 2), (0.05, 1)] {
         // 1.494..1.506 and 1.470..1.533 (by hand)
         let meter = Meter::PERFECT.of_reading(fraction);

@@ -70,7 +70,7 @@ pub struct OpenShort {
     pub phase_rad: f64,
 }
 
-/// Exact loss, impedance and phase from the input impedances (ohm) with the far end open and
+/// Exact loss (never negative), impedance and phase from the input impedances (ohm) with the far end open and
 /// shorted: `tanh²(γl) = Zsc/Zoc`, `Zc = √(Zsc·Zoc)`.
 ///
 /// Source: input impedance of a terminated line, Pozar, Microwave Engineering 4e, sec. 2.3 (from
@@ -78,18 +78,18 @@ pub struct OpenShort {
 #[must_use]
 pub fn open_short(z_open: Complex64, z_short: Complex64) -> OpenShort {
     let one = cx::c(1.0, 0.0);
+    // the root with a real part ≥ 0 is the line with loss, and its impedance: tanh of it has one too
     let t = cx::sqrt(z_short / z_open);
-    // γl = ½ ln((1+t)/(1−t)); of the two roots the one with loss
-    let e = (one + t) / (one - t);
-    let e = if cx::abs(e) < 1.0 { one / e } else { e };
-    let twice = cx::ln(e);
-    let pi = core::f64::consts::PI;
+    let twice = cx::ln((one + t) / (one - t));
     let phase = 0.5 * twice.im;
-    let zc = cx::sqrt(z_short * z_open);
     OpenShort {
         loss_db: 0.5 * DB_PER_NEPER * twice.re,
-        zc_ohm: if zc.re < 0.0 { -zc } else { zc },
-        phase_rad: if phase < 0.0 { phase + pi } else { phase },
+        zc_ohm: cx::sqrt(z_short * z_open),
+        phase_rad: if phase < 0.0 {
+            phase + core::f64::consts::PI
+        } else {
+            phase
+        },
     }
 }
 
