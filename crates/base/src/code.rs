@@ -129,6 +129,7 @@ pub mod codes {
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
+        CALIBRATION_LAPSED Warning "calibration-lapsed" "An instrument's calibration had lapsed on the day of the reading";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";
         LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded, beyond doubt";
@@ -139,6 +140,21 @@ pub mod codes {
         LOW_EDGE_USED Info "low-edge-used" "For an upper limit the lowest credible loss counts";
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
+        // the bench, and files of readings and networks
+        READINGS_NOT_READ Error "readings-not-read" "A row of a file of readings cannot be taken";
+        READINGS_DISAGREE Error "readings-disagree" "A file of readings and the text disagree about a piece";
+        NETWORK_FILE Error "network-file" "A network file does not give the figure that is needed";
+        TIME_BACKWARDS Warning "time-backwards" "A reading is earlier than the one above it";
+        NO_BASELINE Error "no-baseline" "Power behind a piece has nothing to be compared with";
+        NO_CLOSING_BASELINE Warning "no-closing-baseline" "A reading does not lie between two baselines";
+        BASELINE_DRIFT Warning "baseline-drift" "The baseline drifted by more than 1 %";
+        BASELINE_PATH Warning "baseline-path" "A piece went in with an adapter that no reading accounts for";
+        ABOVE_BASELINE Warning "above-baseline" "More comes through than without the piece";
+        NOT_EQUALISED Warning "not-equalised" "Two meters are compared that were never read one behind the other";
+        ONE_END_ONLY Warning "one-end-only" "Return loss was read with the far end open or shorted only";
+        LENGTH_DIFFERS Warning "length-differs" "A piece is longer or shorter by its waves than by the tape";
+        CABLE_DIFFERS Warning "cable-differs" "A piece's loss is not what its cable promises, beyond doubt";
+        LOSS_TOO_LOW Warning "loss-too-low" "A piece loses far less than any cable of its type";
     }
 }
 

@@ -29,6 +29,11 @@ pub enum Assumed {
     SourceMatched,
     ReadingExact,
     IsolationComplete,
+    EqualSteps,
+    DriftLine,
+    BenchMatched,
+    DirectivityPerfect,
+    MeterScatter,
 }
 
 impl Assumed {
@@ -96,6 +101,25 @@ impl Assumed {
             Assumed::ReadingExact => {
                 format!("the reading with {who} is exact: no tolerance or accuracy is stated")
             }
+            Assumed::EqualSteps => {
+                format!(
+                    "the readings of {who} were taken at equal steps of time: no times are stated"
+                )
+            }
+            Assumed::DriftLine => format!(
+                "the drift of {who} ran straight between baselines, but for a tenth of it (common practice)"
+            ),
+            Assumed::BenchMatched => {
+                format!("the ends of the bench of {who} that state no match reflect nothing")
+            }
+            Assumed::DirectivityPerfect => {
+                format!(
+                    "the reflection meter of {who} parts the two waves perfectly: no directivity is stated"
+                )
+            }
+            Assumed::MeterScatter => format!(
+                "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"
+            ),
             Assumed::IsolationComplete => format!("nothing reflected passes back through {who}"),
         }
     }

@@ -200,6 +200,14 @@ impl BandResult {
     }
 }
 
+impl crate::bench::result::SessionResult {
+    /// What was assumed, in sentences.
+    #[must_use]
+    pub fn assumptions(&self, places: &Places<'_>) -> Vec<String> {
+        assumptions(places, &self.assumptions)
+    }
+}
+
 impl Snapshot {
     /// The report on all named files.
     #[must_use]

@@ -117,6 +117,13 @@ impl<'m> Build<'m, '_> {
         e
     }
 
+    /// Several pairs of one kind.
+    pub(crate) fn joins(&mut self, count: u32, name: &'m Name, chain: Loc) -> Element<'m> {
+        let mut e = self.element(None, "connector", name.loc, chain);
+        self.connector(&mut e, count, name, 0);
+        e
+    }
+
     /// A part that is neither the beginning nor the end of the chain.
     pub(crate) fn part(
         &mut self,

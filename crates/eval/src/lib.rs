@@ -3,6 +3,7 @@
 //! [`Loader`](downlead_station::Loader).
 
 mod assume;
+pub mod bench;
 mod build;
 mod cable;
 mod cascade;

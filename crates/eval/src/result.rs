@@ -218,6 +218,8 @@ pub struct ChainResult {
 pub struct ItemResult {
     /// Chains in the order of the text.
     pub chains: Vec<ChainResult>,
+    /// A bench session.
+    pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Names it depends on: kind and name and what that was.

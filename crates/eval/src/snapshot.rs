@@ -5,8 +5,8 @@ use std::sync::Arc;
 use downlead_base::{Diagnostic, ItemId, Loc, Span, codes};
 use downlead_station::model::{Direction, Meaning, Station};
 use downlead_station::{
-    ATTACHMENT, Attachment, Attachments, Env, LoadError, Loader, LowerCache, Lowered, keyword_of,
-    library, normalise,
+    Attachment, Attachments, Env, LoadError, Loader, LowerCache, Lowered, keyword_of, library,
+    normalise,
 };
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHashSet};
@@ -699,6 +699,11 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
         Meaning::Chain(c) => {
             r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
             depends(None, std::slice::from_ref(c), env, &mut r);
+        }
+        Meaning::Session(s) => {
+            let found = crate::bench::evaluate(s, env, &mut r.diagnostics);
+            r.session = Some(Box::new(found));
+            r.depends = crate::bench::depends(s, low, env);
         }
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);

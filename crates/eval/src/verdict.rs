@@ -60,6 +60,29 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
     libm::hypot(a, r)
 }
 
+/// Says that an instrument's calibration was due before the day it was used. Dates are written
+/// year first, so they compare as text; of two that differ in detail, the common part counts.
+pub(crate) fn lapsed(i: &Instrument, date: &str, loc: Loc, out: &mut Vec<Diagnostic>) {
+    let Some(due) = &i.due else { return };
+    let n = due.len().min(date.len());
+    if date.get(..n) <= due.get(..n) {
+        return;
+    }
+    out.push(
+        Diagnostic::new(
+            &codes::CALIBRATION_LAPSED,
+            loc,
+            format!(
+                "The calibration of `{}` was due on {due}; it was used on {date}.",
+                i.name.text
+            ),
+        )
+        .at("after the calibration was due")
+        .also(i.name.loc, "the instrument")
+        .help("Have it calibrated, or widen its accuracy to what it may have drifted since."),
+    );
+}
+
 pub(crate) fn unknown_instrument(n: &Name, env: &Env) -> Diagnostic {
     let d = Diagnostic::new(
         &codes::UNKNOWN_INSTRUMENT,

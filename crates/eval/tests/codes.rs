@@ -202,6 +202,21 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
 /// What is rightly said about the examples: file, code, why.
 const EXPECTED: &[(&str, &str, &str)] = &[
     (
+        "bench/four-cables.downlead",
+        "cable-differs",
+        "the scenario: A is wet",
+    ),
+    (
+        "bench/four-cables.downlead",
+        "reading-cannot-tell",
+        "the scenario: short pieces of good cable on the lowest bands",
+    ),
+    (
+        "bench/four-cables.downlead",
+        "baseline-drift",
+        "the scenario: a transmitter that sags",
+    ),
+    (
         "hf-multiband.downlead",
         "swr-not-added",
         "a doublet far off resonance is what the tuner is for",

@@ -111,6 +111,15 @@ impl Draft {
                 }
             }
         }
+        if q.meta == Meta::default() {
+            let c = Cur::new(st, &[]);
+            missing(
+                cx,
+                &c,
+                "when, with what and by whom the readings were taken follows",
+                "read 2026-07-19 with W3 by QY5BEN",
+            );
+        }
         self.session.meta = q.meta;
         self.session.meta_loc = Some(cx.loc(st.head_span()));
     }

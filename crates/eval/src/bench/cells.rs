@@ -1,0 +1,648 @@
+//! From the readings on one band to the loss of each piece.
+
+use downlead_base::{Diagnostic, Loc};
+use downlead_physics::measure::{
+    Adapter, Around, BaselineUse, Baselines, Budget, Ends, Grows, Level, Loss, Meter, OnePort,
+    Rules, Source, SwrReading, Term, Value, compare, directivity_u, impedance, length_factor,
+    one_port, open_short, per_length, substitution, swr, two_meters,
+};
+use downlead_physics::mismatch::gamma_from_swr;
+use downlead_physics::uncertainty::{Inserted, rectangular};
+use downlead_quantity::from_db;
+use downlead_station::Env;
+use downlead_station::model::{Bound, Name};
+use downlead_station::session::{Match, ReadingKind, Session};
+
+use super::expected::join_loss;
+use super::findings::{self, Place};
+use super::gather::{Group, Taken, TakenValue};
+use super::meters::Meters;
+use super::result::{BenchCell, BenchRow, Expected, Method};
+use crate::assume::{Assumed, Assumptions};
+use crate::point::{Point, pick};
+
+/// Impedance of a cable against its nominal one, which one open or shorted end alone cannot
+/// tell: one-way loss, dB, half-width (a cable of 52 ohm in 50 ohm at 145 MHz; common practice).
+const ONE_END_DB: f64 = 0.1;
+
+/// What is needed beside the readings.
+pub(super) struct Bench<'m, 'o> {
+    pub(super) session: &'m Session,
+    pub(super) env: &'m Env,
+    pub(super) point: &'o Point,
+    pub(super) band: usize,
+    pub(super) meters: &'o mut Meters<'m>,
+    pub(super) assumed: &'o mut Assumptions,
+    pub(super) out: &'o mut Vec<Diagnostic>,
+    /// Number of the next reading.
+    pub(super) next: &'o mut usize,
+    /// Readings of two meters one behind the other, of the whole session.
+    pub(super) equalised: &'o [(Level, Level)],
+}
+
+/// A reading with its meter and number.
+struct Row<'g, 'm> {
+    taken: &'g Taken<'m>,
+    level: Level,
+    minutes: f64,
+}
+
+/// What a piece lost, and how it was found.
+struct Found {
+    method: Method,
+    loss: Loss,
+    budget: Vec<Term>,
+    rows: Vec<Loc>,
+    count: usize,
+    half_difference_db: Option<f64>,
+}
+
+impl<'m> Bench<'m, '_> {
+    /// The cells of a band, with what stands beside its readings; `expected` by piece.
+    pub(super) fn band(
+        &mut self,
+        g: &Group<'m>,
+        expected: &[Option<Expected>],
+        cells: &mut Vec<BenchCell>,
+        rows: &mut Vec<BenchRow>,
+    ) -> Option<downlead_physics::measure::Drift> {
+        let first_cell = cells.len();
+        let powers = self.powers(g);
+        let base: Vec<Level> = powers
+            .iter()
+            .filter(|r| r.taken.kind == ReadingKind::Baseline)
+            .map(|r| r.level)
+            .collect();
+        let baselines = self.baselines(g, &base);
+        for (piece, promised) in expected.iter().enumerate() {
+            for found in [
+                self.through(g, piece, &powers, baselines.as_ref(), promised.as_ref()),
+                self.reflections(g, piece),
+                self.network(g, piece),
+            ]
+            .into_iter()
+            .flatten()
+            {
+                // the first way that gives a result is the best one
+                if cells[first_cell..].iter().any(|c| c.piece == piece) {
+                    continue;
+                }
+                cells.push(self.cell(piece, found, promised.as_ref()));
+            }
+        }
+        for r in &powers {
+            rows.extend(self.row(r, base.first(), cells, first_cell));
+        }
+        for t in g.taken.iter().filter(|t| {
+            t.from.is_none() && !matches!(t.shown, TakenValue::Watts(_) | TakenValue::Loss(_))
+        }) {
+            rows.push(BenchRow {
+                loc: t.loc,
+                kind: t.kind,
+                band: self.band,
+                cell: cell_of(cells, first_cell, t.piece),
+                against_first_db: None,
+                swr: None,
+            });
+        }
+        baselines.map(|b| b.drift())
+    }
+
+    /// The readings of power in the order of time, with what is wrong with single ones.
+    fn powers<'g>(&mut self, g: &'g Group<'m>) -> Vec<Row<'g, 'm>> {
+        let timed = g.taken.iter().any(|t| t.minutes.is_some());
+        let mut last: Option<f64> = None;
+        let mut out = Vec::with_capacity(g.taken.len());
+        for (i, t) in g.taken.iter().enumerate() {
+            let watts = match t.shown {
+                TakenValue::Watts(w) => w,
+                TakenValue::Loss(db) => from_db(-db),
+                _ => continue,
+            };
+            if t.kind == ReadingKind::Equalise || t.kind.of_piece() && t.piece.is_none() {
+                continue;
+            }
+            let place = Place::new(t, self.point);
+            let Some(meter) = self.meter(t, watts, &place) else {
+                continue;
+            };
+            // with no times at all the order is all there is; equal steps are assumed
+            let minutes = match t.minutes {
+                Some(m) => m,
+                None if !timed => f64::from(u32::try_from(i).unwrap_or(u32::MAX)),
+                None => last.unwrap_or(0.0),
+            };
+            if let (Some(m), Some(before)) = (t.minutes, last)
+                && m < before
+            {
+                findings::time_backwards(&place, m, before, self.out);
+            }
+            last = Some(minutes);
+            out.push(Row {
+                taken: t,
+                level: Level::one(self.number(), meter, watts, minutes),
+                minutes,
+            });
+        }
+        if !timed
+            && out
+                .iter()
+                .filter(|r| r.taken.kind == ReadingKind::Baseline)
+                .count()
+                > 1
+        {
+            self.assumed.add(Assumed::EqualSteps, self.session.name.loc);
+        }
+        out
+    }
+
+    fn number(&mut self) -> usize {
+        *self.next += 1;
+        *self.next - 1
+    }
+
+    /// Number of the meter of a reading; none where the reading cannot count.
+    fn meter(&mut self, t: &Taken<'m>, watts: f64, place: &Place) -> Option<usize> {
+        let m = self
+            .meters
+            .of(t, self.session, self.env, self.assumed, self.out)?;
+        if let Some(i) = m.instrument {
+            if findings::outside_band(i, place, self.point, self.out) {
+                return None;
+            }
+            if matches!(t.shown, TakenValue::Watts(_))
+                && findings::outside_scale(i, watts, place, self.out)
+            {
+                return None;
+            }
+        }
+        Some(m.number)
+    }
+
+    fn baselines(&mut self, g: &Group<'m>, base: &[Level]) -> Option<Baselines> {
+        if base.is_empty() {
+            findings::no_baseline(g, self.point, self.out);
+            return None;
+        }
+        // baselines with two meters would not be one line
+        let meter = base[0].meter;
+        let same: Vec<Level> = base.iter().copied().filter(|l| l.meter == meter).collect();
+        let b = Baselines::new(&same, self.meters.all()).ok()?;
+        let drift = b.drift();
+        findings::drift(g, self.point, &drift, self.out);
+        Some(b)
+    }
+
+    /// Loss of a piece from the power behind it.
+    fn through(
+        &mut self,
+        g: &Group<'m>,
+        piece: usize,
+        powers: &[Row<'_, 'm>],
+        baselines: Option<&Baselines>,
+        expected: Option<&Expected>,
+    ) -> Option<Found> {
+        let mine: Vec<&Row<'_, 'm>> = powers
+            .iter()
+            .filter(|r| r.taken.kind == ReadingKind::Through && r.taken.piece == Some(piece))
+            .collect();
+        let first = *mine.first()?;
+        // repeated readings with one meter are one, with their scatter
+        let alike: Vec<&Row<'_, 'm>> = mine
+            .iter()
+            .copied()
+            .filter(|r| {
+                r.level.meter == first.level.meter
+                    && r.taken.adapters == first.taken.adapters
+                    && r.taken.input.is_some() == first.taken.input.is_some()
+            })
+            .collect();
+        let readings: Vec<(f64, f64)> = alike.iter().map(|r| (r.level.watts, r.minutes)).collect();
+        let level = Level::mean(first.level.id, first.level.meter, &readings)?;
+        let base_adapters = g
+            .taken
+            .iter()
+            .find(|t| t.kind == ReadingKind::Baseline)
+            .map_or(&[][..], |t| t.adapters);
+        let adapters = self.adapters(first.taken.adapters, base_adapters);
+        let rules = Rules::default();
+        let mut budget = Budget::new();
+        let place = Place::new(first.taken, self.point);
+        let (method, mut loss) = match (first.taken.input, baselines) {
+            (Some(input), _) => {
+                let (method, l) = self.two(first, input, &level, &adapters, &mut budget)?;
+                (method, l)
+            }
+            (None, Some(b)) => {
+                let method = if b.first().meter == level.meter {
+                    Method::Substitution
+                } else {
+                    Method::OtherMeter
+                };
+                let around = Around {
+                    adapters: &adapters,
+                    ..Around::default()
+                };
+                let l = substitution(b, &level, self.meters.all(), &rules, &around, &mut budget)
+                    .ok()?;
+                (method, l)
+            }
+            (None, None) => return None,
+        };
+        if let Some(ends) = self.ends(loss.db, expected) {
+            budget.push(Term::type_b(Source::Mismatch(level.id), ends.u_db()));
+            loss = Loss {
+                naive_db: loss.naive_db,
+                baseline: loss.baseline,
+                ..Loss::from_budget(loss.db, &budget)
+            };
+        }
+        match loss.baseline.as_ref().map(|b| b.how) {
+            Some(BaselineUse::Only(_)) => {
+                findings::one_baseline(g, self.point, self.out);
+            }
+            Some(BaselineUse::Nearest(_)) => {
+                findings::not_between(&place, self.out);
+            }
+            Some(BaselineUse::Between { .. })
+                if loss.baseline.as_ref().is_some_and(|b| b.u_leftover > 0.0) =>
+            {
+                self.assumed.add(Assumed::DriftLine, self.session.name.loc);
+            }
+            _ => {}
+        }
+        if loss.db < -loss.expanded_db || (loss.db < 0.0 && expected.is_some_and(|e| e.db > 0.1)) {
+            findings::above_baseline(&place, &loss, self.out);
+        }
+        Some(Found {
+            method,
+            loss,
+            budget: sorted(&budget),
+            rows: alike.iter().map(|r| r.taken.loc).collect(),
+            count: alike.len(),
+            half_difference_db: None,
+        })
+    }
+
+    fn two(
+        &mut self,
+        row: &Row<'_, 'm>,
+        (watts, with): (f64, Option<&'m str>),
+        level: &Level,
+        adapters: &[Adapter],
+        budget: &mut Budget,
+    ) -> Option<(Method, Loss)> {
+        let near = Taken {
+            instrument: with.or(row.taken.instrument),
+            shown: TakenValue::Watts(watts),
+            ..row.taken.clone()
+        };
+        let place = Place::new(&near, self.point);
+        let meter = self.meter(&near, watts, &place)?;
+        let input = Level::one(self.number(), meter, watts, row.minutes);
+        let pair = self.equalised.iter().find_map(|(a, b)| {
+            if a.meter == input.meter && b.meter == level.meter {
+                Some((*a, *b))
+            } else if b.meter == input.meter && a.meter == level.meter {
+                Some((*b, *a))
+            } else {
+                None
+            }
+        });
+        let equalised = pair.is_some();
+        if !equalised && input.meter != level.meter {
+            findings::not_equalised(&place, self.out);
+        }
+        let around = Around {
+            adapters,
+            ..Around::default()
+        };
+        let l = two_meters(
+            &input,
+            level,
+            pair.as_ref().map(|(a, b)| (a, b)),
+            self.meters.all(),
+            &around,
+            budget,
+        )
+        .ok()?;
+        Some((Method::TwoMeters { equalised }, l))
+    }
+
+    /// Adapters that came or went between baseline and piece.
+    fn adapters(&mut self, with: &'m [(u32, Name)], without: &'m [(u32, Name)]) -> Vec<Adapter> {
+        let mut out = Vec::new();
+        let count = |list: &[(u32, Name)], n: &Name| -> u32 {
+            list.iter()
+                .filter(|x| x.1.text == n.text)
+                .map(|x| x.0)
+                .sum()
+        };
+        let mut seen: Vec<&str> = Vec::new();
+        for (_, n) in with.iter().chain(without) {
+            if seen.contains(&&*n.text) {
+                continue;
+            }
+            seen.push(&n.text);
+            let (a, b) = (count(with, n), count(without, n));
+            if a == b {
+                continue;
+            }
+            if let Some((db, u_db)) = join_loss(
+                a.abs_diff(b),
+                n,
+                self.point,
+                self.env,
+                self.assumed,
+                self.out,
+            ) {
+                out.push(Adapter {
+                    id: self.meters.adapter(&n.text),
+                    db,
+                    u_db,
+                    came: a > b,
+                });
+            }
+        }
+        out
+    }
+
+    /// Reflections of the bench and the piece; none if no end states its match.
+    fn ends(&mut self, loss_db: f64, expected: Option<&Expected>) -> Option<Ends> {
+        let (load, load_bounded) = self.reflection(&self.session.load);
+        let (source, source_bounded) = self.reflection(&self.session.generator);
+        if load.is_none() && source.is_none() {
+            self.assumed
+                .add(Assumed::BenchMatched, self.session.name.loc);
+            return None;
+        }
+        if load.is_none() || source.is_none() {
+            self.assumed
+                .add(Assumed::BenchMatched, self.session.name.loc);
+        }
+        let own = expected.map_or(0.0, |e| e.reflection);
+        let mut ends = Ends::new(
+            source.unwrap_or(0.0),
+            load.unwrap_or(0.0),
+            own,
+            own,
+            loss_db.max(0.0),
+        );
+        ends.through = Inserted {
+            s11: 0.0,
+            s22: 0.0,
+            s21: 1.0,
+        };
+        ends.bounded = load_bounded && source_bounded;
+        Some(ends)
+    }
+
+    /// |Γ| of an end, and whether that is only an upper bound.
+    fn reflection(&self, m: &'m Match) -> (Option<f64>, bool) {
+        if let Some(f) = &m.file
+            && let Some(a) = self.env.attachments.at(f.loc)
+            && let Some(n) = a.network()
+            && let Ok(s) = n.matrix_at(self.point.hz)
+        {
+            return (s.first().map(|g| g.norm()), false);
+        }
+        match pick(&m.swr, self.point, self.env) {
+            Some(p) => (
+                Some(gamma_from_swr(p.value.value)),
+                matches!(p.figure.meta.bound, Some((Bound::Maximum, _))),
+            ),
+            // not stated counts as a bound that is met
+            None => (None, true),
+        }
+    }
+
+    /// Loss from what comes back with the far end open and shorted.
+    fn reflections(&mut self, g: &Group<'m>, piece: usize) -> Option<Found> {
+        let of = |k: ReadingKind| {
+            g.taken
+                .iter()
+                .find(move |t| t.kind == k && t.piece == Some(piece))
+        };
+        let (open, short) = (of(ReadingKind::Open), of(ReadingKind::Short));
+        let rows: Vec<Loc> = [open, short].into_iter().flatten().map(|t| t.loc).collect();
+        let count = rows.len();
+        let first = open.or(short)?;
+        let place = Place::new(first, self.point);
+        let complex = |t: Option<&Taken<'m>>| match t.map(|t| &t.shown) {
+            Some(TakenValue::File(a)) => {
+                let n = a.network()?;
+                let s = n.matrix_at(self.point.hz).ok()?;
+                Some(impedance(*s.first()?, *n.z0().first()?))
+            }
+            _ => None,
+        };
+        let mut budget = Budget::new();
+        let m = self
+            .meters
+            .of(first, self.session, self.env, self.assumed, self.out)?;
+        let (number, directivity, gain_db) = (
+            m.number,
+            m.instrument.and_then(|i| i.directivity_db),
+            m.u_db,
+        );
+        if let (Some(zo), Some(zs)) = (complex(open), complex(short)) {
+            let x = open_short(zo, zs);
+            self.reflection_doubt(&mut budget, number, x.loss_db, directivity, gain_db, count);
+            return Some(Found {
+                method: Method::OpenShortExact,
+                loss: Loss::from_budget(x.loss_db, &budget),
+                budget: sorted(&budget),
+                rows,
+                count,
+                half_difference_db: None,
+            });
+        }
+        let return_loss = |t: Option<&Taken<'m>>| match t.map(|t| &t.shown) {
+            Some(TakenValue::ReturnLoss(db)) => Some(*db),
+            Some(TakenValue::File(a)) => {
+                let s = a.network()?.matrix_at(self.point.hz).ok()?;
+                Some(-2.0 * downlead_quantity::to_db(s.first()?.norm()))
+            }
+            _ => None,
+        };
+        let (method, loss_db, half) = match (return_loss(open), return_loss(short)) {
+            (Some(o), Some(s)) => {
+                let OnePort {
+                    loss_db,
+                    half_difference_db,
+                    ..
+                } = one_port(o, s);
+                (Method::OpenShort, loss_db, Some(half_difference_db))
+            }
+            (Some(x), None) | (None, Some(x)) => {
+                findings::one_end(&place, self.out);
+                budget.push(Term::type_b(Source::Other(0), rectangular(ONE_END_DB)));
+                (Method::OneEnd, 0.5 * x, None)
+            }
+            (None, None) => return None,
+        };
+        self.reflection_doubt(&mut budget, number, loss_db, directivity, gain_db, count);
+        Some(Found {
+            method,
+            loss: Loss::from_budget(loss_db, &budget),
+            budget: sorted(&budget),
+            rows,
+            count,
+            half_difference_db: half,
+        })
+    }
+
+    fn reflection_doubt(
+        &mut self,
+        budget: &mut Budget,
+        meter: usize,
+        loss_db: f64,
+        directivity: Option<f64>,
+        gain_db: f64,
+        count: usize,
+    ) {
+        match directivity {
+            Some(d) => {
+                // the two ends meet the same leak with other phases
+                let u = directivity_u(2.0 * loss_db, d);
+                let n = libm::sqrt(f64::from(u32::try_from(count.max(1)).unwrap_or(1)));
+                budget.push(Term::type_b(Source::Other(1), u / n));
+            }
+            None => self
+                .assumed
+                .add(Assumed::DirectivityPerfect, self.session.name.loc),
+        }
+        // half of the doubt of a return loss, common to both ends
+        budget.push(Term::type_b(Source::Scale(meter), 0.5 * gain_db));
+    }
+
+    /// Loss from the transmission of a network file.
+    fn network(&mut self, g: &Group<'m>, piece: usize) -> Option<Found> {
+        let t = g.taken.iter().find(|t| {
+            t.kind == ReadingKind::Through
+                && t.piece == Some(piece)
+                && matches!(t.shown, TakenValue::File(_))
+        })?;
+        let TakenValue::File(a) = t.shown else {
+            return None;
+        };
+        let place = Place::new(t, self.point);
+        let db = findings::of_network(a, 2, self.point, &place, self.out, |s| {
+            -2.0 * downlead_quantity::to_db(s[2].norm())
+        })?;
+        let m = self
+            .meters
+            .of(t, self.session, self.env, self.assumed, self.out)?;
+        let mut budget = Budget::new();
+        budget.push(Term::type_b(Source::Scale(m.number), m.u_db));
+        Some(Found {
+            method: Method::Network,
+            loss: Loss::from_budget(db, &budget),
+            budget: sorted(&budget),
+            rows: vec![t.loc],
+            count: 1,
+            half_difference_db: None,
+        })
+    }
+
+    fn cell(&mut self, piece: usize, f: Found, expected: Option<&Expected>) -> BenchCell {
+        let comparison = expected.map(|e| {
+            compare(
+                Value {
+                    db: f.loss.db,
+                    expanded_db: f.loss.expanded_db,
+                },
+                Value {
+                    db: e.db,
+                    expanded_db: 2.0 * e.u_db,
+                },
+            )
+        });
+        let cannot = comparison
+            .as_ref()
+            .is_some_and(|c| c.verdict == downlead_physics::measure::Verdict::CannotTell);
+        let length = expected.filter(|_| cannot).and_then(|e| {
+            let cable_u = libm::sqrt((e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0));
+            length_factor(
+                f.loss.expanded_db,
+                &Grows {
+                    cable_db: e.db - e.joins_db,
+                    fixed_db: e.joins_db,
+                    cable_expanded_db: 2.0 * cable_u,
+                    fixed_expanded_db: 2.0 * e.u_joins_db,
+                },
+            )
+        });
+        let metres = self.session.pieces[piece].metres();
+        let per = metres.and_then(|m| {
+            let (j, u) = expected.map_or((0.0, 0.0), |e| (e.joins_db, e.u_joins_db));
+            per_length(f.loss.db, f.loss.u_db, j, u, m.value, m.u)
+        });
+        BenchCell {
+            piece,
+            band: self.band,
+            method: f.method,
+            rows: f.rows.into(),
+            count: f.count,
+            measured: f.loss,
+            budget: f.budget.into(),
+            expected: expected.copied(),
+            comparison,
+            length_factor: length,
+            per_length: per,
+            half_difference_db: f.half_difference_db,
+        }
+    }
+
+    /// What stands beside a reading of power written in the text.
+    fn row(
+        &self,
+        r: &Row<'_, 'm>,
+        first: Option<&Level>,
+        cells: &[BenchCell],
+        from: usize,
+    ) -> Option<BenchRow> {
+        if r.taken.from.is_some() {
+            return None;
+        }
+        Some(BenchRow {
+            loc: r.taken.loc,
+            kind: r.taken.kind,
+            band: self.band,
+            cell: cell_of(cells, from, r.taken.piece),
+            against_first_db: match (r.taken.kind, first) {
+                (ReadingKind::Baseline, Some(f)) => {
+                    Some(downlead_quantity::to_db(r.level.watts / f.watts))
+                }
+                _ => None,
+            },
+            swr: self.swr(r),
+        })
+    }
+
+    fn swr(&self, r: &Row<'_, 'm>) -> Option<SwrReading> {
+        let reflected = r.taken.reflected_w?;
+        let meter = self
+            .meters
+            .all()
+            .get(r.level.meter)
+            .copied()
+            .unwrap_or(Meter::PERFECT);
+        swr(r.level.watts, &meter, reflected, &meter)
+    }
+}
+
+fn cell_of(cells: &[BenchCell], from: usize, piece: Option<usize>) -> Option<usize> {
+    let p = piece?;
+    cells[from..]
+        .iter()
+        .position(|c| c.piece == p)
+        .map(|i| from + i)
+}
+
+/// Contributions by cause, largest first.
+fn sorted(b: &Budget) -> Vec<Term> {
+    let mut out: Vec<Term> = b.by_source().filter(|t| t.u_db != 0.0).collect();
+    out.sort_by(|a, b| b.u_db.abs().total_cmp(&a.u_db.abs()));
+    out
+}

@@ -1,0 +1,335 @@
+//! What is wrong with readings on the bench.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::measure::{Drift, Loss};
+use downlead_quantity::{db, decibel_signed, frequency, number, power};
+use downlead_station::Attachment;
+use downlead_station::model::Instrument;
+use downlead_station::session::ReadingKind;
+use num_complex::Complex64;
+
+use super::gather::{Group, Taken};
+use crate::point::Point;
+use crate::verdict::instrument_db;
+
+/// Drift between baselines worth a word, percent (common practice).
+const DRIFT_PERCENT: f64 = 1.0;
+
+/// Where a reading stands, in the text or in another file.
+pub(super) struct Place {
+    pub(super) loc: Loc,
+    words: String,
+    band: Box<str>,
+}
+
+impl Place {
+    pub(super) fn new(t: &Taken<'_>, point: &Point) -> Self {
+        Place {
+            loc: t.value_loc,
+            words: t.place(),
+            band: point.band.clone(),
+        }
+    }
+
+    fn finding(
+        &self,
+        code: &'static downlead_base::Code,
+        message: impl AsRef<str>,
+        label: &str,
+    ) -> Diagnostic {
+        Diagnostic::new(
+            code,
+            self.loc,
+            format!("{}{}", self.words, message.as_ref()),
+        )
+        .at(label.to_owned())
+    }
+}
+
+pub(super) fn outside_band(
+    i: &Instrument,
+    place: &Place,
+    point: &Point,
+    out: &mut Vec<Diagnostic>,
+) -> bool {
+    let Some((lo, hi)) = i.band else { return false };
+    if (lo..=hi).contains(&point.hz) {
+        return false;
+    }
+    out.push(
+        place
+            .finding(
+                &codes::INSTRUMENT_OUTSIDE_BAND,
+                format!(
+                    "`{}` is good from {} to {}; {} lies outside, and the reading does not count.",
+                    i.name.text,
+                    frequency(lo),
+                    frequency(hi),
+                    frequency(point.hz)
+                ),
+                "outside the instrument's band",
+            )
+            .also(i.name.loc, "the instrument"),
+    );
+    true
+}
+
+/// Whether a reading lies above the instrument's scale and does not count.
+pub(super) fn outside_scale(
+    i: &Instrument,
+    watts: f64,
+    place: &Place,
+    out: &mut Vec<Diagnostic>,
+) -> bool {
+    let Some(scale) = i.scale_w else { return false };
+    if watts > scale {
+        out.push(
+            place
+                .finding(
+                    &codes::READING_IMPOSSIBLE,
+                    format!(
+                        "{} is more than the instrument's full scale of {}; the reading does not count.",
+                        power(watts),
+                        power(scale)
+                    ),
+                    "off the scale",
+                )
+                .also(i.name.loc, "the instrument"),
+        );
+        return true;
+    }
+    let of_scale = matches!(
+        i.accuracy,
+        Some(downlead_station::model::Accuracy::OfFullScale(_))
+    );
+    if of_scale && watts < 0.25 * scale {
+        out.push(
+            place
+                .finding(
+                    &codes::READING_LOW_ON_SCALE,
+                    format!(
+                        "{} on the {} range: the meter's error there is {} (k = 2).",
+                        power(watts),
+                        power(scale),
+                        db(2.0 * instrument_db(i, watts))
+                    ),
+                    "lowest quarter of the scale",
+                )
+                .help("Use a lower range."),
+        );
+    }
+    false
+}
+
+pub(super) fn time_backwards(place: &Place, now: f64, before: f64, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::TIME_BACKWARDS,
+                format!(
+                    "On {}, a reading at {} min follows one at {} min.",
+                    place.band,
+                    number(now, 2),
+                    number(before, 2)
+                ),
+                "earlier than the line above",
+            )
+            .help("Readings stand in the order they were taken, with the time since the session began. They are used at the times written."),
+    );
+}
+
+pub(super) fn no_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic>) {
+    // a piece read with a meter at each end needs none
+    let Some(t) = g.taken.iter().find(|t| {
+        t.kind == ReadingKind::Through
+            && t.input.is_none()
+            && !matches!(t.shown, super::gather::TakenValue::File(_))
+    }) else {
+        return;
+    };
+    out.push(
+        Place::new(t, point)
+            .finding(
+                &codes::NO_BASELINE,
+                format!(
+                    "On {}, there is no reading without the piece; power behind it alone is no loss.",
+                    point.band
+                ),
+                "compared with what?",
+            )
+            .help("Add what the meter shows with the piece left out, before and after: `baseline 44.0 W at 0 min`."),
+    );
+}
+
+pub(super) fn one_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic>) {
+    let base = g.taken.iter().find(|t| t.kind == ReadingKind::Baseline);
+    let Some(t) = base else { return };
+    // once for the band
+    let said = |d: &Diagnostic| {
+        d.code.id == codes::NO_CLOSING_BASELINE.id && d.message.contains(&*point.band)
+    };
+    if out.iter().any(said) {
+        return;
+    }
+    out.push(
+        Place::new(t, point)
+            .finding(
+                &codes::NO_CLOSING_BASELINE,
+                format!(
+                    "On {}, the baseline was read once: what the transmitter drifted meanwhile counts as loss.",
+                    point.band
+                ),
+                "read once",
+            )
+            .help("Read it again after the last piece, and give the times; drift between the two is then taken out."),
+    );
+}
+
+pub(super) fn not_between(place: &Place, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::NO_CLOSING_BASELINE,
+                format!(
+                    "On {}, this reading does not lie between two baselines; the nearest is taken as it is.",
+                    place.band
+                ),
+                "no baseline after it, or none before",
+            )
+            .help("Read the baseline again after the last piece."),
+    );
+}
+
+pub(super) fn drift(g: &Group<'_>, point: &Point, d: &Drift, out: &mut Vec<Diagnostic>) {
+    if d.total_percent.is_nan() || d.total_percent.abs() <= DRIFT_PERCENT {
+        return;
+    }
+    let Some(t) = g.taken.iter().rfind(|t| t.kind == ReadingKind::Baseline) else {
+        return;
+    };
+    // what rows of a table share is one finding, told at its line
+    let mut finding = Place::new(t, point)
+        .finding(
+            &codes::BASELINE_DRIFT,
+            format!(
+                "On {}, the baseline drifted by {} % in {} min ({} dB); it is taken out along a straight line in time.",
+                point.band,
+                number(d.total_percent, 1),
+                number(d.minutes, 0),
+                number(downlead_quantity::to_db(1.0 + d.total_percent / 100.0), 2),
+            ),
+            "drift",
+        )
+        .help("Let the transmitter warm up, or read the baseline more often.");
+    if let Some(before) = out.iter_mut().find(|x| {
+        t.from.is_some() && x.code.id == finding.code.id && x.primary.loc == finding.primary.loc
+    }) {
+        before.help.push(format!(
+            "On {} it was {} %.",
+            point.band,
+            number(d.total_percent, 1)
+        ));
+        return;
+    }
+    finding.severity = codes::BASELINE_DRIFT.severity;
+    out.push(finding);
+}
+
+pub(super) fn above_baseline(place: &Place, loss: &Loss, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::ABOVE_BASELINE,
+                format!(
+                    "On {}, more comes through than without the piece: a loss of {}.",
+                    place.band,
+                    decibel_signed(loss.db)
+                ),
+                "above the baseline",
+            )
+            .help("Look at the order of the readings, the range of the meter, and the joins of the baseline."),
+    );
+}
+
+pub(super) fn not_equalised(place: &Place, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::NOT_EQUALISED,
+                format!("On {}, two meters are compared that were not read one behind the other: their errors count in full.", place.band),
+                "two meters",
+            )
+            .help("Put both in line with nothing between and add `equalise 44.0 W with W1, against 43.6 W with W2`."),
+    );
+}
+
+pub(super) fn one_end(place: &Place, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::ONE_END_ONLY,
+                format!("On {}, return loss was read with one end only: the cable's impedance makes it read too high with one and too low with the other.", place.band),
+                "open or short only",
+            )
+            .help("Read the other one too; the mean of the two is right to some thousandths of a dB."),
+    );
+}
+
+/// A figure of a network file at the frequency; says why there is none.
+pub(super) fn of_network(
+    a: &Attachment,
+    ports: usize,
+    point: &Point,
+    place: &Place,
+    out: &mut Vec<Diagnostic>,
+    figure: impl Fn(&[Complex64]) -> f64,
+) -> Option<f64> {
+    if a.content.is_err() {
+        return None;
+    }
+    let why = match a.network() {
+        None => format!("`{}` holds no network that could be read.", a.path),
+        Some(n) if n.ports() != ports => format!(
+            "`{}` has {} ports; {ports} are needed here.",
+            a.path,
+            n.ports()
+        ),
+        Some(n) => {
+            let fifty = n.z0().iter().all(|z| (z - crate::cascade::R0).abs() < 1e-9);
+            let at = if fifty {
+                n.matrix_at(point.hz)
+            } else {
+                n.interpolated(&[point.hz]).map(|one| {
+                    one.re_referenced(&vec![crate::cascade::R0; ports])
+                        .map_or_else(|_| Vec::new(), |r| r.s().to_vec())
+                })
+            };
+            match at {
+                Ok(s) if s.len() == ports * ports => {
+                    let v = figure(&s);
+                    if v.is_finite() {
+                        return Some(v);
+                    }
+                    format!(
+                        "`{}` has no finite figure at {}.",
+                        a.path,
+                        frequency(point.hz)
+                    )
+                }
+                Ok(_) => format!("`{}` cannot be brought to 50 ohm.", a.path),
+                Err(_) => {
+                    let (lo, hi) = n.range_hz().unwrap_or((0.0, 0.0));
+                    format!(
+                        "`{}` reaches from {} to {}; {} lies outside.",
+                        a.path,
+                        frequency(lo),
+                        frequency(hi),
+                        frequency(point.hz)
+                    )
+                }
+            }
+        }
+    };
+    out.push(place.finding(&codes::NETWORK_FILE, why, "no figure from it"));
+    None
+}

@@ -1,0 +1,409 @@
+//! The readings of a session in one list, by band: those of the text and those of other files.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{frequency, number};
+use downlead_station::attach::{Problem, Row};
+use downlead_station::model::{BandKind, BandRef, Name};
+use downlead_station::session::{Import, Reading, ReadingKind, Session, Shown};
+use downlead_station::{Attachment, Env};
+
+use crate::point::unknown_band;
+
+/// At most so many findings of one file are told one by one.
+const TOLD: usize = 12;
+
+/// Two frequencies closer than this are one band.
+const SAME_BAND: f64 = 1e-6;
+
+/// Why a row cannot be taken: its column, what is wrong, what to write.
+type Refused = (&'static str, String, Option<String>);
+
+/// One reading, wherever it stood.
+#[derive(Clone, Debug)]
+pub(super) struct Taken<'m> {
+    pub(super) kind: ReadingKind,
+    /// Index of the piece.
+    pub(super) piece: Option<usize>,
+    pub(super) shown: TakenValue<'m>,
+    pub(super) reflected_w: Option<f64>,
+    /// Power at the near end and its meter.
+    pub(super) input: Option<(f64, Option<&'m str>)>,
+    pub(super) minutes: Option<f64>,
+    pub(super) adapters: &'m [(u32, Name)],
+    pub(super) instrument: Option<&'m str>,
+    /// The line in the text.
+    pub(super) loc: Loc,
+    /// Where the value stands.
+    pub(super) value_loc: Loc,
+    /// File and line of an imported one.
+    pub(super) from: Option<(&'m str, u64)>,
+}
+
+#[derive(Clone, Debug)]
+pub(super) enum TakenValue<'m> {
+    Watts(f64),
+    Loss(f64),
+    ReturnLoss(f64),
+    File(&'m Attachment),
+}
+
+impl Taken<'_> {
+    /// Where it stands, in words, for a finding: nothing for one in the text.
+    pub(super) fn place(&self) -> String {
+        match self.from {
+            Some((file, line)) => format!("In `{file}`, line {line}: "),
+            None => String::new(),
+        }
+    }
+}
+
+/// The readings on one band.
+pub(super) struct Group<'m> {
+    pub(super) band: Box<str>,
+    pub(super) named: bool,
+    pub(super) hz: f64,
+    pub(super) taken: Vec<Taken<'m>>,
+}
+
+/// All of them.
+pub(super) struct Gathered<'m> {
+    pub(super) groups: Vec<Group<'m>>,
+    pub(super) lost: usize,
+}
+
+pub(super) fn gather<'m>(s: &'m Session, env: &'m Env, out: &mut Vec<Diagnostic>) -> Gathered<'m> {
+    let mut g = Gathered {
+        groups: Vec::new(),
+        lost: 0,
+    };
+    for r in &s.groups {
+        let Some((band, named, hz)) = of_band(&r.on, env, out) else {
+            continue;
+        };
+        let at = g.group(&band, named, hz);
+        for row in &r.rows {
+            if let Some(t) = of_text(row, s, env) {
+                g.groups[at].taken.push(t);
+            }
+        }
+    }
+    for i in &s.imports {
+        g.import(i, s, env, out);
+    }
+    g
+}
+
+impl<'m> Gathered<'m> {
+    fn group(&mut self, band: &str, named: bool, hz: f64) -> usize {
+        // imported rows mostly follow each other band by band
+        let same = |g: &Group<'_>| (g.hz / hz - 1.0).abs() < SAME_BAND;
+        if let Some(i) = self.groups.iter().rposition(same) {
+            if named && !self.groups[i].named {
+                self.groups[i].band = band.into();
+                self.groups[i].named = true;
+            }
+            return i;
+        }
+        self.groups.push(Group {
+            band: band.into(),
+            named,
+            hz,
+            taken: Vec::new(),
+        });
+        self.groups.len() - 1
+    }
+
+    fn import(&mut self, i: &'m Import, s: &'m Session, env: &'m Env, out: &mut Vec<Diagnostic>) {
+        let Some(a) = env.attachments.at(i.file.loc) else {
+            return;
+        };
+        let Some(file) = a.readings() else {
+            // that it cannot be read at all is said where it is loaded
+            if a.content.is_ok() {
+                out.push(
+                    Diagnostic::new(
+                        &codes::READINGS_NOT_READ,
+                        i.file.loc,
+                        format!(
+                            "`{}` is a network file, not a table of readings.",
+                            i.file.text
+                        ),
+                    )
+                    .at("not a table")
+                    .help("A network file belongs to one reading: `through A from \"a.s2p\"`."),
+                );
+            }
+            return;
+        };
+        let mut said = Said::new(i, out);
+        for p in &file.problems {
+            said.problem(p);
+        }
+        self.lost += file.lost;
+        for row in &file.rows {
+            match self.row(row, i, s, env) {
+                Ok(()) => {}
+                Err(None) => self.lost += 1,
+                Err(Some((field, message, help))) => {
+                    self.lost += 1;
+                    said.row(row.line, field, message, help);
+                }
+            }
+        }
+        said.finish();
+    }
+
+    /// Takes one imported row. `Err(None)`: left out without a word.
+    fn row(
+        &mut self,
+        row: &'m Row,
+        i: &'m Import,
+        s: &'m Session,
+        env: &'m Env,
+    ) -> Result<(), Option<Refused>> {
+        let Some(kind) = row.kind else {
+            // a row of a station's log
+            return Err(None);
+        };
+        let (band, named, hz) = match (&row.hz, &row.band) {
+            (Some((hz, _)), Some(b)) => (b.clone(), true, *hz),
+            (Some((hz, _)), None) => (frequency(*hz).into_boxed_str(), false, *hz),
+            (None, Some(b)) => match env.band(b).and_then(|x| middle(&x.kind)) {
+                Some(hz) => (b.clone(), true, hz),
+                None => {
+                    let help = format!(
+                        "Define it at the left margin, `band {b} 145.3 MHz`, or add a column `frequency_mhz`."
+                    );
+                    return Err(Some((
+                        "band",
+                        format!("Band `{b}` is not defined."),
+                        Some(help),
+                    )));
+                }
+            },
+            (None, None) => {
+                return Err(Some((
+                    "",
+                    "The row names no band and no frequency.".to_owned(),
+                    None,
+                )));
+            }
+        };
+        let piece = match (&row.piece, kind.of_piece()) {
+            (Some(p), _) => match s.pieces.iter().position(|q| q.name.text == *p) {
+                Some(at) => Some(at),
+                None => {
+                    let near = downlead_station::nearest(p, s.pieces.iter().map(|q| &*q.name.text));
+                    let help = match near {
+                        Some(n) => format!("Did you mean `{n}`?"),
+                        None => format!("Say what it is: `piece {p} 11.40 m of rg-58`."),
+                    };
+                    return Err(Some((
+                        "piece",
+                        format!("`{p}` is no piece of this session."),
+                        Some(help),
+                    )));
+                }
+            },
+            (None, true) => {
+                return Err(Some((
+                    "piece",
+                    "The row does not say of which piece it is.".to_owned(),
+                    None,
+                )));
+            }
+            (None, false) => None,
+        };
+        if let (Some(p), Some((m, _))) = (piece, row.length_m)
+            && let Some(text) = s.pieces[p].metres()
+            && (text.value - m).abs() > f64::max(2.0 * text.u, 0.005)
+        {
+            return Err(Some((
+                "length",
+                format!(
+                    "`{}` is {} m long here and {} m in the session.",
+                    s.pieces[p].name.text,
+                    number(m, 3),
+                    number(text.value, 3)
+                ),
+                Some("One of the two is wrong; the row is left out.".to_owned()),
+            )));
+        }
+        if let (Some(p), Some(c)) = (piece, &row.cable)
+            && let Some(text) = s.pieces[p].line().and_then(|l| l.cable.as_ref())
+            && text.text != *c
+        {
+            return Err(Some((
+                "cable",
+                format!(
+                    "`{}` is of `{c}` here and of `{}` in the session.",
+                    s.pieces[p].name.text, text.text
+                ),
+                Some("One of the two is wrong; the row is left out.".to_owned()),
+            )));
+        }
+        let shown = match (row.forward_w, row.loss_db, row.return_loss_db) {
+            (Some((w, _)), _, _) => TakenValue::Watts(w),
+            (None, Some((l, _)), _) => TakenValue::Loss(l),
+            (None, None, Some((l, _))) => TakenValue::ReturnLoss(l),
+            _ => return Err(Some(("", "Nothing was read in this row.".to_owned(), None))),
+        };
+        let at = self.group(&band, named, hz);
+        self.groups[at].taken.push(Taken {
+            kind,
+            piece,
+            shown,
+            reflected_w: row.reflected_w.map(|x| x.0),
+            input: row.input_w.map(|x| (x.0, None)),
+            minutes: row.minutes.map(|x| x.0),
+            adapters: &[],
+            instrument: row
+                .instrument
+                .as_deref()
+                .or(i.instrument.as_ref().map(|n| &*n.text)),
+            loc: i.loc,
+            value_loc: i.file.loc,
+            from: Some((&i.file.text, row.line)),
+        });
+        Ok(())
+    }
+}
+
+fn of_text<'m>(r: &'m Reading, s: &'m Session, env: &'m Env) -> Option<Taken<'m>> {
+    let piece = match &r.piece {
+        Some(n) => Some(s.pieces.iter().position(|p| p.name.text == n.text)?),
+        None => None,
+    };
+    let shown = match &r.shown {
+        Shown::Watts(w) => TakenValue::Watts(*w),
+        Shown::Loss(l) => TakenValue::Loss(*l),
+        Shown::ReturnLoss(l) => TakenValue::ReturnLoss(*l),
+        Shown::File(n) => TakenValue::File(env.attachments.at(n.loc)?),
+    };
+    Some(Taken {
+        kind: r.kind,
+        piece,
+        shown,
+        reflected_w: r.reflected_w,
+        input: r
+            .input
+            .as_ref()
+            .map(|(w, i)| (*w, i.as_ref().map(|n| &*n.text))),
+        minutes: r.minutes,
+        adapters: &r.adapters,
+        instrument: r.instrument.as_ref().map(|n| &*n.text),
+        loc: r.loc,
+        value_loc: r.value_loc,
+        from: None,
+    })
+}
+
+/// Name, whether it is one, and frequency of a band of a session.
+fn of_band(b: &BandRef, env: &Env, out: &mut Vec<Diagnostic>) -> Option<(Box<str>, bool, f64)> {
+    match b {
+        BandRef::Frequency(hz, n) => Some((n.text.clone(), false, *hz)),
+        BandRef::Named(n) => match env.band(&n.text) {
+            Some(band) => Some((n.text.clone(), true, middle(&band.kind)?)),
+            None => {
+                out.extend(unknown_band(n, env));
+                None
+            }
+        },
+    }
+}
+
+/// Where on a band the bench measures: at the transmit frequency of a pair, in the middle of a
+/// range.
+fn middle(k: &BandKind) -> Option<f64> {
+    match k {
+        BandKind::Single(f) => Some(*f),
+        BandKind::Pair { transmit, receive } => transmit.or(*receive),
+        BandKind::Range(lo, hi) => Some(0.5 * (lo + hi)),
+    }
+}
+
+/// Findings about one imported file, the first ones told one by one.
+struct Said<'o> {
+    import: &'o Import,
+    out: &'o mut Vec<Diagnostic>,
+    told: usize,
+    more: usize,
+}
+
+impl<'o> Said<'o> {
+    fn new(import: &'o Import, out: &'o mut Vec<Diagnostic>) -> Self {
+        Said {
+            import,
+            out,
+            told: 0,
+            more: 0,
+        }
+    }
+
+    fn problem(&mut self, p: &Problem) {
+        let place = match (p.field, &*p.column) {
+            (0, _) => format!("line {}", p.line),
+            (n, "") => format!("line {}, column {n}", p.line),
+            (n, c) => format!("line {}, column {n} (`{c}`)", p.line),
+        };
+        self.push(
+            &codes::READINGS_NOT_READ,
+            &place,
+            &p.message,
+            p.help.clone(),
+            !p.lost,
+        );
+    }
+
+    fn row(&mut self, line: u64, field: &str, message: String, help: Option<String>) {
+        let place = match field {
+            "" => format!("line {line}"),
+            f => format!("line {line} (`{f}`)"),
+        };
+        let code = match field {
+            "length" | "cable" => &codes::READINGS_DISAGREE,
+            _ => &codes::READINGS_NOT_READ,
+        };
+        self.push(code, &place, &message, help, false);
+    }
+
+    fn push(
+        &mut self,
+        code: &'static downlead_base::Code,
+        place: &str,
+        message: &str,
+        help: Option<String>,
+        mild: bool,
+    ) {
+        if self.told >= TOLD {
+            self.more += 1;
+            return;
+        }
+        self.told += 1;
+        let file = &self.import.file;
+        let mut d = Diagnostic::new(
+            code,
+            file.loc,
+            format!("In `{}`, {place}: {message}", file.text),
+        )
+        .at(place.to_owned());
+        if mild {
+            d.severity = downlead_base::Severity::Warning;
+        }
+        if let Some(h) = help {
+            d = d.help(h);
+        }
+        self.out.push(d);
+    }
+
+    fn finish(self) {
+        if self.more > 0
+            && let Some(d) = self.out.last_mut()
+        {
+            d.help.push(format!(
+                "{} more of its rows could not be taken.",
+                self.more
+            ));
+        }
+    }
+}

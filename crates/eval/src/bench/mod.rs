@@ -1,0 +1,216 @@
+//! Bench sessions: measured against promised.
+//!
+//! Readings of the text and of other files are gathered by band (`gather`), each piece's loss is
+//! found from them with its doubt by cause (`cells`), compared with what its cable promises at
+//! the temperature of the bench (`expected`), and the bands together say what the piece is
+//! (`summary`). Formulas are those of [`downlead_physics::measure`].
+
+mod cells;
+mod expected;
+mod findings;
+mod gather;
+mod meters;
+pub mod result;
+mod summary;
+
+use downlead_base::{Diagnostic, codes};
+use downlead_physics::measure::Level;
+use downlead_physics::measure::ranking;
+use downlead_station::model::{BandRef, Figure, Name, When};
+use downlead_station::session::{ReadingKind, Session};
+use downlead_station::{ATTACHMENT, Env, Lowered};
+
+use crate::assume::Assumptions;
+use crate::point::Point;
+use gather::{Gathered, TakenValue};
+use meters::Meters;
+use result::{BenchBand, BenchCell, SessionResult};
+
+/// Computes a session.
+pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> SessionResult {
+    let g = gather::gather(s, env, out);
+    let mut assumed = Assumptions { list: Vec::new() };
+    let mut meters = Meters::default();
+    let mut next = 0;
+    let equalised = equalised(s, &g, env, &mut meters, &mut assumed, &mut next, out);
+    let (mut cells, mut rows, mut bands) = (Vec::new(), Vec::new(), Vec::new());
+    // what is said of a cable on every band is said once
+    let mut cable_notes = Vec::new();
+    for (band, group) in g.groups.iter().enumerate() {
+        let point = Point {
+            band: group.band.clone(),
+            part: None,
+            hz: group.hz,
+            named: group.named,
+        };
+        let promised: Vec<_> = s
+            .pieces
+            .iter()
+            .map(|p| expected::expected(p, &point, env, &mut assumed, &mut cable_notes))
+            .collect();
+        let from = cells.len();
+        let drift = cells::Bench {
+            session: s,
+            env,
+            point: &point,
+            band,
+            meters: &mut meters,
+            assumed: &mut assumed,
+            out,
+            next: &mut next,
+            equalised: &equalised,
+        }
+        .band(group, &promised, &mut cells, &mut rows);
+        bands.push(BenchBand {
+            band: group.band.clone(),
+            hz: group.hz,
+            drift,
+            ranking: ranked(&cells, from),
+        });
+    }
+    cable_notes.retain(|d: &Diagnostic| {
+        // a piece of 75 ohm is computed as such, and nobody puts one on the bench unawares
+        d.code.id != codes::IMPEDANCE_JUMP.id
+    });
+    out.append(&mut cable_notes);
+    let pieces = summary::pieces(s, env, &cells, &bands, out);
+    summary::session(s, &g, &meters, env, out);
+    summary::verdicts(s, &pieces, &cells, &bands, out);
+    SessionResult {
+        name: s.name.loc,
+        loc: s.loc,
+        readings: g.groups.iter().map(|x| x.taken.len()).sum(),
+        lost: g.lost,
+        bands: bands.into(),
+        pieces: pieces.into(),
+        cells: cells.into(),
+        rows: rows.into(),
+        meters: meters.names().into(),
+        assumptions: assumed.list.into(),
+    }
+}
+
+/// Names and files a session rests on, with what they stood for.
+pub(crate) fn depends(s: &Session, low: &Lowered, env: &Env) -> Vec<(u8, Box<str>, u64)> {
+    let mut names: Vec<(u8, Box<str>)> = Vec::new();
+    let mut add = |kind: u8, n: &Name| names.push((kind, n.text.clone()));
+    let figures = |f: &[Figure], add: &mut dyn FnMut(u8, &Name)| {
+        for f in f {
+            if let When::Bands(b) = &f.when {
+                b.iter().for_each(|n| add(1, n));
+            }
+        }
+    };
+    figures(&s.load.swr, &mut add);
+    figures(&s.generator.swr, &mut add);
+    s.meta.instrument.iter().for_each(|n| add(5, n));
+    for p in &s.pieces {
+        if let Some(l) = p.line() {
+            l.cable.iter().for_each(|n| add(2, n));
+            for f in [&l.loss, &l.added, &l.wet] {
+                figures(f, &mut add);
+            }
+        }
+        p.connectors.iter().for_each(|(_, n)| add(3, n));
+    }
+    for g in &s.groups {
+        if let BandRef::Named(n) = &g.on {
+            add(1, n);
+        }
+        for r in &g.rows {
+            r.instrument.iter().for_each(|n| add(5, n));
+            if let Some((_, Some(n))) = &r.input {
+                add(5, n);
+            }
+            r.adapters.iter().for_each(|(_, n)| add(3, n));
+        }
+    }
+    for i in &s.imports {
+        if let Some(n) = &i.instrument {
+            names.push((5, n.text.clone()));
+        }
+        let rows = env
+            .attachments
+            .at(i.file.loc)
+            .and_then(|a| a.readings())
+            .map_or(&[][..], |r| &r.rows);
+        for r in rows {
+            // rows of one band and instrument follow each other
+            for (kind, name) in [(1, &r.band), (5, &r.instrument)] {
+                if let Some(n) = name
+                    && names.last().is_none_or(|l| l.0 != kind || l.1 != *n)
+                {
+                    names.push((kind, n.clone()));
+                }
+            }
+        }
+    }
+    for f in &low.files {
+        if let Some(a) = env.attachments.at(f.loc) {
+            names.push((ATTACHMENT, a.path.clone()));
+        }
+    }
+    names.sort();
+    names.dedup();
+    names
+        .into_iter()
+        .map(|(k, n)| {
+            let id = env.identity(k, &n);
+            (k, n, id)
+        })
+        .collect()
+}
+
+/// Cells from `from` on by loss per length, with groups of those that cannot be told apart.
+fn ranked(cells: &[BenchCell], from: usize) -> Box<[(usize, usize)]> {
+    let with: Vec<(usize, (f64, f64))> = cells[from..]
+        .iter()
+        .enumerate()
+        .filter_map(|(i, c)| {
+            let p = c.per_length?;
+            Some((from + i, (p.db_per_m, 2.0 * p.u_db_per_m)))
+        })
+        .collect();
+    let values: Vec<(f64, f64)> = with.iter().map(|x| x.1).collect();
+    ranking(&values)
+        .into_iter()
+        .map(|r| (with[r.item].0, r.group))
+        .collect()
+}
+
+/// Two meters read one behind the other, anywhere in the session.
+fn equalised<'m>(
+    s: &'m Session,
+    g: &Gathered<'m>,
+    env: &'m Env,
+    meters: &mut Meters<'m>,
+    assumed: &mut Assumptions,
+    next: &mut usize,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<(Level, Level)> {
+    let mut pairs = Vec::new();
+    for t in g.groups.iter().flat_map(|x| &x.taken) {
+        let (ReadingKind::Equalise, TakenValue::Watts(w), Some((other, with))) =
+            (t.kind, &t.shown, t.input)
+        else {
+            continue;
+        };
+        let near = gather::Taken {
+            instrument: with,
+            ..t.clone()
+        };
+        let (Some(a), Some(b)) = (
+            meters.of(t, s, env, assumed, out),
+            meters.of(&near, s, env, assumed, out),
+        ) else {
+            continue;
+        };
+        let minutes = t.minutes.unwrap_or(0.0);
+        pairs.push((
+            Level::one(*next, a.number, *w, minutes),
+            Level::one(*next + 1, b.number, other, minutes),
+        ));
+        *next += 2;
+    }
+    pairs
+}

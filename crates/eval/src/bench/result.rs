@@ -1,0 +1,188 @@
+//! What a bench session comes to.
+
+use downlead_base::Loc;
+use downlead_physics::measure::{
+    Comparison, Drift, FitError, Length, Loss, LossFit, PerLength, SwrReading, Tape, Term,
+    WholeCable,
+};
+use downlead_station::session::ReadingKind;
+
+use crate::assume::Assumed;
+
+/// How the loss of a piece was found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Method {
+    /// One meter behind the piece, against readings without it.
+    Substitution,
+    /// Baseline and piece read with two meters.
+    OtherMeter,
+    /// A meter at each end.
+    TwoMeters {
+        /// Whether the two were read one behind the other.
+        equalised: bool,
+    },
+    /// Return loss with the far end open and shorted.
+    OpenShort,
+    /// The same from complex reflections: exact for any impedance.
+    OpenShortExact,
+    /// Return loss with one of them only.
+    OneEnd,
+    /// Transmission of a network file.
+    Network,
+}
+
+impl Method {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Method::Substitution => "substitution, one meter",
+            Method::OtherMeter => "substitution, two meters",
+            Method::TwoMeters { equalised: true } => "a meter at each end, equalised",
+            Method::TwoMeters { equalised: false } => "a meter at each end",
+            Method::OpenShort => "open and short",
+            Method::OpenShortExact => "open and short, complex",
+            Method::OneEnd => "open or short only",
+            Method::Network => "network file",
+        }
+    }
+}
+
+/// What a piece should lose.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Expected {
+    /// Cable and joins, dB.
+    pub db: f64,
+    /// Its standard uncertainty, dB.
+    pub u_db: f64,
+    /// The joins' part, dB.
+    pub joins_db: f64,
+    /// Standard uncertainty of that, dB.
+    pub u_joins_db: f64,
+    /// Whether the cable's figures are guaranteed maxima.
+    pub maximum: bool,
+    /// Own reflection of the piece (its impedance against 50 ohm).
+    pub reflection: f64,
+}
+
+/// One piece on one band.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BenchCell {
+    /// Index of the piece.
+    pub piece: usize,
+    /// Index of the band.
+    pub band: usize,
+    /// How the loss was found.
+    pub method: Method,
+    /// Lines of the readings it rests on (for imported ones the `readings` line).
+    pub rows: Box<[Loc]>,
+    /// Number of readings of the piece.
+    pub count: usize,
+    /// Measured loss.
+    pub measured: Loss,
+    /// What its doubt consists of, largest first.
+    pub budget: Box<[Term]>,
+    /// Expected loss; none if the cable is not known.
+    pub expected: Option<Expected>,
+    /// The two compared.
+    pub comparison: Option<Comparison>,
+    /// How many times as long the piece must be to tell; none if it can or never could.
+    pub length_factor: Option<f64>,
+    /// Measured loss per length, joins taken off.
+    pub per_length: Option<PerLength>,
+    /// Difference of half the return losses, open less short, dB.
+    pub half_difference_db: Option<f64>,
+}
+
+/// One band of a session.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BenchBand {
+    /// Name, or the frequency as written.
+    pub band: Box<str>,
+    /// Hz.
+    pub hz: f64,
+    /// Drift of the baselines; none without.
+    pub drift: Option<Drift>,
+    /// Pieces by loss per length, rising: indices of cells, and the group of those that cannot
+    /// be told apart.
+    pub ranking: Box<[(usize, usize)]>,
+}
+
+/// A piece as a whole.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BenchPiece {
+    /// Its tag.
+    pub name: Box<str>,
+    /// Where the tag stands.
+    pub tag: Loc,
+    /// Its line.
+    pub loc: Loc,
+    /// Cable name.
+    pub cable: Box<str>,
+    /// Length and standard uncertainty, m.
+    pub length_m: Option<(f64, f64)>,
+    /// Temperature, °C.
+    pub celsius: f64,
+    /// Weighted ratio of measured to expected over the bands.
+    pub whole: Option<WholeCable>,
+    /// Cell of the worst band of `whole`.
+    pub worst: Option<usize>,
+    /// The two coefficients from its readings.
+    pub fit: Option<Result<LossFit, FitError>>,
+    /// Bands (indices) the fit rests on.
+    pub fit_bands: Box<[usize]>,
+    /// Readings of its electrical length, against the tape.
+    pub lengths: Box<[(Loc, Length, Option<Tape>)]>,
+}
+
+/// What is shown beside the line of one reading.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BenchRow {
+    /// Its line.
+    pub loc: Loc,
+    /// Kind.
+    pub kind: ReadingKind,
+    /// Index of the band.
+    pub band: usize,
+    /// Index of the cell it belongs to.
+    pub cell: Option<usize>,
+    /// Power against the first baseline of the band, dB (baselines).
+    pub against_first_db: Option<f64>,
+    /// SWR from forward and reflected power.
+    pub swr: Option<SwrReading>,
+}
+
+/// A session computed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SessionResult {
+    /// Its name.
+    pub name: Loc,
+    /// Its head.
+    pub loc: Loc,
+    /// Bands in the order they appear.
+    pub bands: Box<[BenchBand]>,
+    /// Pieces in the order of the text.
+    pub pieces: Box<[BenchPiece]>,
+    /// Cells by band, then piece.
+    pub cells: Box<[BenchCell]>,
+    /// Readings written in the text.
+    pub rows: Box<[BenchRow]>,
+    /// Number of readings taken, imported ones with them.
+    pub readings: usize,
+    /// Number of imported rows that could not be taken.
+    pub lost: usize,
+    /// Names of the instruments, by the number in [`Term`]s.
+    pub meters: Box<[Box<str>]>,
+    /// Assumptions.
+    pub(crate) assumptions: Box<[(Assumed, Loc)]>,
+}
+
+impl SessionResult {
+    /// The cell of a piece on a band.
+    #[must_use]
+    pub fn cell(&self, piece: usize, band: usize) -> Option<&BenchCell> {
+        self.cells
+            .iter()
+            .find(|c| c.piece == piece && c.band == band)
+    }
+}

@@ -1,0 +1,450 @@
+//! The pieces as a whole, and what is wrong with a session.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_physics::measure::{
+    FitPoint, FitRules, Length, Verdict, against_tape, fit, length_from_delay,
+    length_from_phase_slope, length_from_spacing, whole_cable,
+};
+use downlead_quantity::{db, decibel_signed, number};
+use downlead_station::Env;
+use downlead_station::session::{LengthBy, Piece, ReadingKind, Session};
+
+use super::gather::Gathered;
+use super::meters::Meters;
+use super::result::{BenchBand, BenchCell, BenchPiece, Method};
+
+/// A measured loss below this share of the expected one, beyond doubt, is rather a wrong length
+/// or type than a good cable (common practice).
+const FAR_TOO_LOW: f64 = 0.6;
+
+pub(super) fn pieces(
+    s: &Session,
+    env: &Env,
+    cells: &[BenchCell],
+    bands: &[BenchBand],
+    out: &mut Vec<Diagnostic>,
+) -> Vec<BenchPiece> {
+    s.pieces
+        .iter()
+        .enumerate()
+        .map(|(i, p)| piece(s, i, p, env, cells, bands, out))
+        .collect()
+}
+
+fn piece(
+    s: &Session,
+    index: usize,
+    p: &Piece,
+    env: &Env,
+    cells: &[BenchCell],
+    bands: &[BenchBand],
+    out: &mut Vec<Diagnostic>,
+) -> BenchPiece {
+    let mine: Vec<usize> = (0..cells.len())
+        .filter(|c| cells[*c].piece == index)
+        .collect();
+    let metres = p.metres();
+    let line = p.line();
+    let celsius = line.and_then(|l| l.temperature).map_or(20.0, |t| t.value);
+    // the same tape and the same sheet on all bands
+    let shared = metres.map_or(0.0, |m| m.u / m.value);
+    let with: Vec<usize> = mine
+        .iter()
+        .copied()
+        .filter(|c| cells[*c].expected.is_some_and(|e| e.db > 0.0))
+        .collect();
+    let points: Vec<downlead_physics::measure::Point> = with
+        .iter()
+        .filter_map(|c| {
+            let x = &cells[*c];
+            let e = x.expected?;
+            Some(downlead_physics::measure::Point {
+                measured_db: x.measured.db,
+                expected_db: e.db,
+                u_measured_db: x.measured.u_db,
+                // what the sheet is off by is one thing on all bands
+                u_expected_db: 0.0,
+            })
+        })
+        .collect();
+    let sheet = with
+        .iter()
+        .filter_map(|c| cells[*c].expected.map(|e| e.u_db / e.db))
+        .fold(0.0_f64, f64::max);
+    let whole = whole_cable(&points, libm::hypot(shared, sheet));
+    let worst = whole.as_ref().and_then(|w| with.get(w.worst).copied());
+    let (found, fit_bands) = fitted(s, metres, celsius, shared, &mine, cells, bands);
+    BenchPiece {
+        name: p.name.text.clone(),
+        tag: p.name.loc,
+        loc: p.loc,
+        cable: line
+            .and_then(|l| l.cable.as_ref())
+            .map_or_else(|| "".into(), |n| n.text.clone()),
+        length_m: metres.map(|m| (m.value, m.u)),
+        celsius,
+        whole,
+        worst,
+        fit: found,
+        fit_bands: fit_bands.into(),
+        lengths: lengths(s, p, env, out).into(),
+    }
+}
+
+type Fitted =
+    Option<Result<downlead_physics::measure::LossFit, downlead_physics::measure::FitError>>;
+
+/// The two coefficients from the readings of a piece.
+fn fitted(
+    s: &Session,
+    metres: Option<downlead_quantity::Measure>,
+    celsius: f64,
+    shared: f64,
+    mine: &[usize],
+    cells: &[BenchCell],
+    bands: &[BenchBand],
+) -> (Fitted, Vec<usize>) {
+    let Some(m) = metres.filter(|m| m.value > 0.0) else {
+        return (None, Vec::new());
+    };
+    let (mut points, mut used) = (Vec::new(), Vec::new());
+    for c in mine.iter().map(|c| &cells[*c]) {
+        let joins = c.expected.map_or(0.0, |e| e.joins_db);
+        let db_per_m = (c.measured.db - joins) / m.value;
+        if db_per_m > 0.0 && c.measured.u_db > 0.0 {
+            points.push(FitPoint {
+                f_hz: bands[c.band].hz,
+                db_per_m,
+                u_db_per_m: c.measured.u_db / m.value,
+            });
+            used.push(c.band);
+        }
+    }
+    if points.len() < 2 {
+        return (None, used);
+    }
+    let celsius = s.temperature.map_or(celsius, |t| t.value);
+    (Some(fit(&points, &FitRules { celsius, shared })), used)
+}
+
+fn lengths(
+    s: &Session,
+    p: &Piece,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<(
+    downlead_base::Loc,
+    Length,
+    Option<downlead_physics::measure::Tape>,
+)> {
+    let mut found = Vec::new();
+    for r in s.lengths.iter().filter(|r| r.piece.text == p.name.text) {
+        let velocity = p
+            .line()
+            .and_then(|l| l.cable.as_ref())
+            .and_then(|n| env.cable(&n.text))
+            .and_then(|c| c.velocity);
+        let Some(v) = velocity else { continue };
+        let u = v.u / v.value;
+        let electrical = match r.by {
+            LengthBy::Resonance(m) => length_from_spacing(m.value, m.u, v.value, u),
+            LengthBy::Delay(m) => length_from_delay(m.value, m.u, v.value, u),
+            LengthBy::Phase(m) => length_from_phase_slope(m.value, m.u, v.value, u),
+        };
+        let tape = p.metres().map(|m| {
+            against_tape(
+                electrical,
+                Length {
+                    metres: m.value,
+                    u_metres: m.u,
+                },
+                v.value,
+                u,
+            )
+        });
+        if let Some(t) = tape.filter(|t| t.verdict == Verdict::Differs) {
+            out.push(
+                Diagnostic::new(
+                    &codes::LENGTH_DIFFERS,
+                    r.loc,
+                    format!(
+                        "`{}` is {} m long by its waves and {} m by the tape: {} m apart, with a doubt of {} m.",
+                        p.name.text,
+                        number(electrical.metres, 2),
+                        number(electrical.metres - t.difference_m, 2),
+                        number(t.difference_m.abs(), 2),
+                        number(t.expanded_m, 2)
+                    ),
+                )
+                .at("longer or shorter than the tape says")
+                .also(p.loc, "the piece")
+                .help(format!(
+                    "Either the tape or the type is wrong: the lengths agree with a velocity factor of {}.",
+                    number(t.velocity_factor, 3)
+                )),
+            );
+        }
+        found.push((r.loc, electrical, tape));
+    }
+    found
+}
+
+/// What is missing or wrong in a session as a whole.
+pub(super) fn session(
+    s: &Session,
+    g: &Gathered<'_>,
+    meters: &Meters<'_>,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) {
+    if g.groups.iter().all(|x| x.taken.is_empty()) {
+        return;
+    }
+    let own = |f: &dyn Fn(&super::gather::Taken<'_>) -> bool| {
+        g.groups.iter().all(|x| x.taken.iter().all(f))
+    };
+    let mut lacks = Vec::new();
+    if s.meta.date.is_none() {
+        lacks.push("date");
+    }
+    if s.meta.instrument.is_none() && !own(&|t| t.instrument.is_some()) {
+        lacks.push("instrument");
+    }
+    if s.meta.person.is_none() {
+        lacks.push("person");
+    }
+    if !lacks.is_empty() {
+        out.push(
+            Diagnostic::new(
+                &codes::READING_INCOMPLETE,
+                s.meta_loc.unwrap_or(s.loc),
+                format!(
+                    "The readings of this session have no {}.",
+                    lacks.join(", no ")
+                ),
+            )
+            .at("who read them, when and with what?")
+            .help("Written for example `read 2026-07-19 with W1 by QY5BEN`."),
+        );
+    }
+    if let Some(date) = &s.meta.date {
+        for i in meters.instruments() {
+            crate::verdict::lapsed(i, date, s.meta_loc.unwrap_or(s.loc), out);
+        }
+    }
+    families(s, g, out);
+    for p in &s.pieces {
+        unknown_family(p, env, out);
+    }
+}
+
+/// Ends of a family that no connector has.
+fn unknown_family(p: &Piece, env: &Env, out: &mut Vec<Diagnostic>) {
+    let Some(ends) = &p.part.ends else { return };
+    let library = downlead_station::library();
+    let known: Vec<&str> = library
+        .connector_names()
+        .chain(env.connectors.keys().map(AsRef::as_ref))
+        .filter_map(|n| env.connector(n)?.families.as_ref())
+        .flat_map(|f| [&*f.0, &*f.1])
+        .collect();
+    for family in [&ends.0, &ends.1] {
+        if known.contains(&&**family) {
+            continue;
+        }
+        let d = Diagnostic::new(
+            &codes::UNKNOWN_CONNECTOR,
+            p.loc,
+            format!("No connector of a family `{family}` is defined."),
+        )
+        .at("family not known");
+        out.push(
+            match downlead_station::nearest(family, known.iter().copied()) {
+                Some(n) => d.help(format!("Did you mean `{n}`?")),
+                None => d.help("`downlead catalogue --kind connector` lists the families."),
+            },
+        );
+        return;
+    }
+}
+
+/// A piece whose ends are of another family than another's goes in with an adapter.
+fn families(s: &Session, g: &Gathered<'_>, out: &mut Vec<Diagnostic>) {
+    let ends = |p: &Piece| p.part.ends.as_ref().map(|e| e.0.clone());
+    let mut first: Option<(Box<str>, &Piece)> = None;
+    for (i, p) in s.pieces.iter().enumerate() {
+        let Some(e) = ends(p) else { continue };
+        match &first {
+            None => first = Some((e, p)),
+            Some((f, q)) if *f != e => {
+                let alone = |i: usize| {
+                    g.groups.iter().flat_map(|x| &x.taken).any(|t| {
+                        t.kind == ReadingKind::Through
+                            && t.piece == Some(i)
+                            && t.adapters.is_empty()
+                    })
+                };
+                let other = s.pieces.iter().position(|x| x.name.text == q.name.text);
+                if alone(i) && other.is_some_and(alone) {
+                    out.push(
+                        Diagnostic::new(
+                            &codes::BASELINE_PATH,
+                            p.loc,
+                            format!(
+                                "`{}` has {e} ends and `{}` has {f} ends: one of them went in with adapters, and no reading says so.",
+                                p.name.text, q.name.text
+                            ),
+                        )
+                        .at(format!("{e} ends"))
+                        .also(q.loc, format!("{f} ends"))
+                        .help("Say it at the readings: `through A 22.8 W at 2 min, adapter 2 of n-to-uhf`; their loss is then taken off."),
+                    );
+                }
+                return;
+            }
+            Some(_) => {}
+        }
+    }
+}
+
+/// Findings about the verdicts: one for each piece and kind.
+pub(super) fn verdicts(
+    s: &Session,
+    pieces: &[BenchPiece],
+    cells: &[BenchCell],
+    bands: &[BenchBand],
+    out: &mut Vec<Diagnostic>,
+) {
+    for (i, p) in pieces.iter().enumerate() {
+        let mine: Vec<&BenchCell> = cells.iter().filter(|c| c.piece == i).collect();
+        let of = |v: Verdict| -> Vec<&BenchCell> {
+            mine.iter()
+                .copied()
+                .filter(|c| c.comparison.as_ref().is_some_and(|x| x.verdict == v))
+                .collect()
+        };
+        differs(p, &of(Verdict::Differs), bands, out);
+        cannot(p, &of(Verdict::CannotTell), mine.len(), bands, out);
+    }
+    let _ = s;
+}
+
+fn names(cells: &[&BenchCell], bands: &[BenchBand]) -> String {
+    let all: Vec<&str> = cells.iter().map(|c| &*bands[c.band].band).collect();
+    match all.split_last() {
+        Some((last, [])) => (*last).to_owned(),
+        Some((last, rest)) => format!("{} and {last}", rest.join(", ")),
+        None => String::new(),
+    }
+}
+
+fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut Vec<Diagnostic>) {
+    let excess = |c: &BenchCell| {
+        c.comparison
+            .as_ref()
+            .map_or(0.0, |x| x.difference_db.abs() / x.expanded_db)
+    };
+    // more through than without the piece is said as such
+    let Some(worst) = cells
+        .iter()
+        .copied()
+        .filter(|c| c.measured.db >= 0.0)
+        .max_by(|a, b| excess(a).total_cmp(&excess(b)))
+    else {
+        return;
+    };
+    let (Some(x), Some(e)) = (&worst.comparison, worst.expected) else {
+        return;
+    };
+    let too_low = worst.measured.db < FAR_TOO_LOW * e.db;
+    let code = if too_low {
+        &codes::LOSS_TOO_LOW
+    } else {
+        &codes::CABLE_DIFFERS
+    };
+    let mut d = Diagnostic::new(
+        code,
+        p.tag,
+        format!(
+            "`{}` differs from `{}` on {}: on {}, {} measured and {} expected, {} with a doubt of {}.",
+            p.name,
+            p.cable,
+            names(cells, bands),
+            bands[worst.band].band,
+            db(worst.measured.db),
+            db(e.db),
+            decibel_signed(x.difference_db),
+            db(x.expanded_db)
+        ),
+    )
+    .at(if x.difference_db > 0.0 {
+        "loses more than its sheet says"
+    } else {
+        "loses less than its sheet says"
+    });
+    d = if too_low {
+        d.help("No cable of this type is that good: look at its length and type, and at the joins.")
+    } else if x.difference_db > 0.0 {
+        d.help("Water, tired plugs, age, or another type than printed on it. Its own fit (`downlead fit`) describes it as it is.")
+    } else {
+        d.help("Look at its length and type, and at the joins of the baseline.")
+    };
+    out.push(d);
+}
+
+fn cannot(
+    p: &BenchPiece,
+    cells: &[&BenchCell],
+    of: usize,
+    bands: &[BenchBand],
+    out: &mut Vec<Diagnostic>,
+) {
+    let Some(easiest) = cells.iter().copied().min_by(|a, b| {
+        let f = |c: &BenchCell| {
+            c.comparison
+                .as_ref()
+                .and_then(|x| x.meter_factor)
+                .unwrap_or(f64::INFINITY)
+        };
+        f(a).total_cmp(&f(b))
+    }) else {
+        return;
+    };
+    let (Some(x), Some(e)) = (&easiest.comparison, easiest.expected) else {
+        return;
+    };
+    let mut d = Diagnostic::new(
+        &codes::READING_CANNOT_TELL,
+        p.tag,
+        format!(
+            "Whether `{}` is as good as `{}` cannot be told on {} ({} of {of} bands): on {} the doubt of {} is more than half of the {} to be confirmed.",
+            p.name,
+            p.cable,
+            names(cells, bands),
+            cells.len(),
+            bands[easiest.band].band,
+            db(x.expanded_db),
+            db(e.db)
+        ),
+    )
+    .at("cannot tell");
+    if let Some(f) = x.meter_factor.filter(|f| *f > 1.0) {
+        d = d.help(format!(
+            "On {}, a doubt {} times smaller would tell: a better meter, or more readings.",
+            bands[easiest.band].band,
+            number(f, 1)
+        ));
+    }
+    if let (Some(f), Some((m, _))) = (easiest.length_factor, p.length_m) {
+        d = d.help(format!(
+            "A piece of {} m of the same cable would tell with this meter.",
+            number(f * m, 0)
+        ));
+    }
+    if easiest.method == Method::OtherMeter
+        || easiest.method == (Method::TwoMeters { equalised: false })
+    {
+        d = d.help("With one meter for both readings its scale error cancels.");
+    }
+    out.push(d);
+}
