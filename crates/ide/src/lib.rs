@@ -28,6 +28,7 @@ mod snippets;
 mod structure;
 mod symbols;
 mod tokens;
+mod types;
 mod view;
 mod words;
 
@@ -54,4 +55,5 @@ pub use signature::{Parameter, Signature, SignatureHelp, signature_help};
 pub use structure::{Fold, FoldKind, folding_ranges, selection_ranges};
 pub use symbols::{Symbol, SymbolKind, WorkspaceSymbol, document_symbols, workspace_symbols};
 pub use tokens::{TOKEN_MODIFIERS, Token, TokenKind, semantic_tokens};
+pub use types::{TypeItem, prepare_types, subtypes, supertypes};
 pub use view::{Action, ActionKind, Doc, Place, TextEdit, doc_of_path, doc_path, doc_text};

@@ -159,6 +159,9 @@ impl LanguageServer for Backend {
         prepare_call_hierarchy(CallHierarchyPrepareParams) -> Option<Vec<CallHierarchyItem>> = go::prepare_calls;
         incoming_calls(CallHierarchyIncomingCallsParams) -> Option<Vec<CallHierarchyIncomingCall>> = go::incoming;
         outgoing_calls(CallHierarchyOutgoingCallsParams) -> Option<Vec<CallHierarchyOutgoingCall>> = go::outgoing;
+        prepare_type_hierarchy(TypeHierarchyPrepareParams) -> Option<Vec<TypeHierarchyItem>> = go::prepare_types;
+        supertypes(TypeHierarchySupertypesParams) -> Option<Vec<TypeHierarchyItem>> = go::supertypes;
+        subtypes(TypeHierarchySubtypesParams) -> Option<Vec<TypeHierarchyItem>> = go::subtypes;
         document_symbol(DocumentSymbolParams) -> Option<DocumentSymbolResponse> = structure::symbols;
         symbol(WorkspaceSymbolParams) -> Option<WorkspaceSymbolResponse> = structure::workspace_symbols;
         folding_range(FoldingRangeParams) -> Option<Vec<FoldingRange>> = structure::folds;

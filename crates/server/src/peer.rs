@@ -69,6 +69,8 @@ pub(crate) struct Peer {
     /// Opens documents of the scheme `downlead:` by asking for them.
     pub(crate) virtual_documents: bool,
     pub(crate) fetches_content: bool,
+    /// Takes a type hierarchy that is announced later.
+    pub(crate) type_hierarchy: bool,
 }
 
 impl Peer {
@@ -146,6 +148,7 @@ impl Peer {
             refresh_diagnostics: yes("/workspace/diagnostics/refreshSupport"),
             virtual_documents: own || yes("/experimental/downlead/virtualDocuments"),
             fetches_content: yes("/workspace/textDocumentContent/dynamicRegistration"),
+            type_hierarchy: yes("/textDocument/typeHierarchy/dynamicRegistration"),
             options,
         }
     }

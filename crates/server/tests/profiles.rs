@@ -148,6 +148,31 @@ fn promised(capability: &str) -> Vec<(&'static str, Value)> {
     }
 }
 
+/// Requests for everything that is announced after the start.
+fn announced(method: &str) -> Vec<(&'static str, Value)> {
+    let range =
+        json!({ "start": { "line": 0, "character": 6 }, "end": { "line": 0, "character": 10 } });
+    let data = json!({ "uri": URI, "path": "untitled:Untitled-1", "start": 6, "end": 10 });
+    let item = json!({ "name": "x", "kind": 5, "uri": URI, "range": range, "selectionRange": range, "data": data });
+    match method {
+        // told, not asked
+        "workspace/didChangeWatchedFiles" | "workspace/didChangeConfiguration" => vec![],
+        "workspace/textDocumentContent" => vec![(
+            "workspace/textDocumentContent",
+            json!({ "uri": "downlead:/code/unknown-cable.md" }),
+        )],
+        "textDocument/prepareTypeHierarchy" => vec![
+            (
+                "textDocument/prepareTypeHierarchy",
+                json!({ "textDocument": { "uri": URI }, "position": range["start"] }),
+            ),
+            ("typeHierarchy/supertypes", json!({ "item": item })),
+            ("typeHierarchy/subtypes", json!({ "item": item })),
+        ],
+        other => panic!("an announcement this test does not know: {other}"),
+    }
+}
+
 /// Everything a client may ask, and nothing else is offered.
 const ALL: [&str; 26] = [
     "hoverProvider",
@@ -204,6 +229,27 @@ fn what_is_offered_is_there() {
                     "{name}: {method}: {answer}"
                 );
             }
+        }
+        let later: Vec<String> = client
+            .inbox
+            .iter()
+            .filter(|m| m["method"] == "client/registerCapability")
+            .flat_map(|m| m["params"]["registrations"].as_array().expect("a list"))
+            .map(|r| r["method"].as_str().expect("a method").to_owned())
+            .collect();
+        let hierarchy = "/capabilities/textDocument/typeHierarchy/dynamicRegistration";
+        assert_eq!(
+            later
+                .iter()
+                .any(|m| m == "textDocument/prepareTypeHierarchy"),
+            profile(words).pointer(hierarchy) == Some(&json!(true)),
+            "{name}"
+        );
+        for (method, params) in later.iter().flat_map(|m| announced(m)) {
+            let id = client.begin(method, params);
+            let answer = client.answer(id);
+            assert!(answer.get("error").is_none(), "{name}: {method}: {answer}");
+            assert!(!answer["result"].is_null(), "{name}: {method}: {answer}");
         }
         for command in offered["executeCommandProvider"]["commands"]
             .as_array()

@@ -15,3 +15,4 @@ mod hover;
 mod names;
 mod robust;
 mod structure;
+mod types;

@@ -25,6 +25,10 @@ pub(crate) fn initialized(st: &mut State, jobs: &std::sync::mpsc::Sender<Job>) {
         let schemes = json!({ "schemes": [uris::SCHEME] });
         registrations.push(json!({ "id": "content", "method": "workspace/textDocumentContent", "registerOptions": schemes }));
     }
+    if st.peer.type_hierarchy {
+        let selector = json!({ "documentSelector": [{ "language": "downlead" }] });
+        registrations.push(json!({ "id": "types", "method": "textDocument/prepareTypeHierarchy", "registerOptions": selector }));
+    }
     if !registrations.is_empty() {
         st.out.ask(
             "client/registerCapability",
