@@ -40,7 +40,8 @@ empty for all bands."
 ;; BEGIN generated: lists
 (defconst downlead--definition-keywords
   '(
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "station" "use")
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "session" "station"
+    "use")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -57,32 +58,36 @@ empty for all bands."
 
 (defconst downlead--property-keywords
   '(
-    "accuracy" "braid" "bump" "calibrated" "conductor" "construction" "coupled" "diameter"
-    "directivity" "duty" "efficiency" "excess" "family" "foldback" "gain" "ground"
-    "height" "high" "impedance" "inner" "isolation" "keyed" "kind" "loss" "loss-tangent"
-    "low" "mode" "noise" "outer" "passes" "permittivity" "place" "port" "position" "power"
-    "rating" "receive" "resistivity" "resolution" "return-loss" "scale" "sensitivity"
-    "size" "source" "spacing" "strand" "swr" "temperature" "transmit" "valid" "velocity"
-    "voltage" "ways" "wires")
+    "accuracy" "baseline" "braid" "bump" "calibrated" "conductor" "construction" "coupled"
+    "delay" "diameter" "directivity" "due" "duty" "efficiency" "equalise" "excess"
+    "family" "foldback" "gain" "generator" "ground" "height" "high" "impedance" "inner"
+    "isolation" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode" "noise"
+    "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port" "position"
+    "power" "rating" "readings" "receive" "repeatability" "resistivity" "resolution"
+    "resonance" "return-loss" "scale" "sensitivity" "short" "size" "source" "spacing"
+    "strand" "swr" "temperature" "through" "transmit" "valid" "velocity" "voltage" "ways"
+    "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
   '(
-    "accuracy" "adapter" "added" "agl" "am" "ambient" "amplifier" "amsl" "antenna" "apart"
-    "at" "balun" "band" "braid" "branch" "branches" "bump" "by" "cable" "calibrated"
-    "carrier" "chain" "circulator" "clad" "combiner" "conductor" "connector"
-    "construction" "coupled" "coupler" "cw" "data" "device" "diameter" "diplexer"
-    "directivity" "displayed" "divider" "duplexer" "duty" "efficiency" "eirp" "ends" "erp"
-    "etrs89" "excess" "expect" "family" "figure" "filter" "fm" "foldback" "for" "forward"
-    "full" "gain" "ground" "guess" "haat" "height" "high" "impedance" "in" "inner"
-    "instrument" "isolation" "isolator" "joins" "jumper" "k" "keyed" "kind" "let" "limit"
-    "load" "loss" "loss-tangent" "low" "maximum" "mean" "meter" "mode" "nad27" "nad83"
-    "net" "noise" "nominal" "of" "on" "outer" "output" "pad" "passes" "pep" "per"
-    "permittivity" "phase" "place" "port" "position" "power" "preamplifier" "protector"
-    "rated" "rating" "reactance" "read" "reading" "realized" "receive" "receiver"
-    "reference" "reflected" "resistivity" "resolution" "return-loss" "run" "scale"
-    "sensitivity" "shared" "sheet" "sinad" "since" "size" "source" "spacing" "ssb"
-    "ssb-processed" "station" "strand" "switch" "swr" "tail" "temperature" "to" "transmit"
+    "accuracy" "adapter" "added" "against" "agl" "am" "ambient" "amplifier" "amsl"
+    "antenna" "apart" "at" "balun" "band" "baseline" "braid" "branch" "branches" "bump"
+    "by" "cable" "calibrated" "carrier" "chain" "circulator" "clad" "combiner" "conductor"
+    "connector" "construction" "coupled" "coupler" "cw" "data" "delay" "device" "diameter"
+    "diplexer" "directivity" "displayed" "divider" "due" "duplexer" "duty" "efficiency"
+    "eirp" "ends" "equalise" "erp" "etrs89" "excess" "expect" "family" "figure" "filter"
+    "fm" "foldback" "for" "forward" "from" "full" "gain" "generator" "ground" "guess"
+    "haat" "height" "high" "impedance" "in" "inner" "input" "instrument" "isolation"
+    "isolator" "joins" "jumper" "k" "keyed" "kind" "let" "limit" "linearity" "load" "loss"
+    "loss-tangent" "low" "maximum" "mean" "meter" "mode" "nad27" "nad83" "net" "noise"
+    "nominal" "of" "on" "open" "outer" "output" "over" "pad" "passes" "pep" "per"
+    "permittivity" "phase" "piece" "place" "port" "position" "power" "preamplifier"
+    "protector" "rated" "rating" "reactance" "read" "reading" "readings" "realized"
+    "receive" "receiver" "reference" "reflected" "repeatability" "resistivity"
+    "resolution" "resonance" "return-loss" "run" "scale" "sensitivity" "session" "shared"
+    "sheet" "short" "sinad" "since" "size" "source" "spacing" "ssb" "ssb-processed"
+    "station" "strand" "switch" "swr" "tail" "temperature" "through" "to" "transmit"
     "transmitter" "tuner" "typical" "use" "valid" "velocity" "voltage" "way" "ways" "wet"
     "wgs84" "wires" "with")
   "Words with a meaning inside a statement.")

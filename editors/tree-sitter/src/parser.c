@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 258
+#define SYMBOL_COUNT 276
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 236
+#define TOKEN_COUNT 254
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -29,250 +29,268 @@ enum ts_symbol_identifiers {
   anon_sym_adapter = 11,
   anon_sym_device = 12,
   anon_sym_instrument = 13,
-  anon_sym_station = 14,
-  anon_sym_chain = 15,
-  anon_sym_position = 16,
-  anon_sym_ground = 17,
-  anon_sym_place = 18,
-  anon_sym_joins = 19,
-  anon_sym_transmitter = 20,
-  anon_sym_receiver = 21,
-  anon_sym_run = 22,
-  anon_sym_jumper = 23,
-  anon_sym_tail = 24,
-  anon_sym_pad = 25,
-  anon_sym_filter = 26,
-  anon_sym_isolator = 27,
-  anon_sym_circulator = 28,
-  anon_sym_protector = 29,
-  anon_sym_switch = 30,
-  anon_sym_coupler = 31,
-  anon_sym_meter = 32,
-  anon_sym_balun = 33,
-  anon_sym_tuner = 34,
-  anon_sym_duplexer = 35,
-  anon_sym_diplexer = 36,
-  anon_sym_combiner = 37,
-  anon_sym_divider = 38,
-  anon_sym_branch = 39,
-  anon_sym_branches = 40,
-  anon_sym_amplifier = 41,
-  anon_sym_preamplifier = 42,
-  anon_sym_load = 43,
-  anon_sym_antenna = 44,
-  anon_sym_read = 45,
-  anon_sym_expect = 46,
-  anon_sym_limit = 47,
-  anon_sym_transmit = 48,
-  anon_sym_receive = 49,
-  anon_sym_temperature = 50,
-  anon_sym_impedance = 51,
-  anon_sym_velocity = 52,
-  anon_sym_loss = 53,
-  anon_sym_construction = 54,
-  anon_sym_wires = 55,
-  anon_sym_valid = 56,
-  anon_sym_accuracy = 57,
-  anon_sym_rating = 58,
-  anon_sym_voltage = 59,
-  anon_sym_size = 60,
-  anon_sym_conductor = 61,
-  anon_sym_source = 62,
-  anon_sym_inner = 63,
-  anon_sym_outer = 64,
-  anon_sym_permittivity = 65,
-  anon_sym_loss_DASHtangent = 66,
-  anon_sym_strand = 67,
-  anon_sym_braid = 68,
-  anon_sym_resistivity = 69,
-  anon_sym_diameter = 70,
-  anon_sym_spacing = 71,
-  anon_sym_family = 72,
-  anon_sym_bump = 73,
-  anon_sym_calibrated = 74,
-  anon_sym_scale = 75,
-  anon_sym_resolution = 76,
-  anon_sym_kind = 77,
-  anon_sym_high = 78,
-  anon_sym_low = 79,
-  anon_sym_port = 80,
-  anon_sym_isolation = 81,
-  anon_sym_return_DASHloss = 82,
-  anon_sym_swr = 83,
-  anon_sym_passes = 84,
-  anon_sym_gain = 85,
-  anon_sym_noise = 86,
-  anon_sym_excess = 87,
-  anon_sym_ways = 88,
-  anon_sym_coupled = 89,
-  anon_sym_power = 90,
-  anon_sym_mode = 91,
-  anon_sym_duty = 92,
-  anon_sym_keyed = 93,
-  anon_sym_foldback = 94,
-  anon_sym_sensitivity = 95,
-  anon_sym_directivity = 96,
-  anon_sym_efficiency = 97,
-  anon_sym_height = 98,
-  anon_sym_added = 99,
-  anon_sym_agl = 100,
-  anon_sym_am = 101,
-  anon_sym_ambient = 102,
-  anon_sym_amsl = 103,
-  anon_sym_apart = 104,
-  anon_sym_at = 105,
-  anon_sym_by = 106,
-  anon_sym_carrier = 107,
-  anon_sym_clad = 108,
-  anon_sym_cw = 109,
-  anon_sym_data = 110,
-  anon_sym_displayed = 111,
-  anon_sym_eirp = 112,
-  anon_sym_ends = 113,
-  anon_sym_erp = 114,
-  anon_sym_etrs89 = 115,
-  anon_sym_figure = 116,
-  anon_sym_fm = 117,
-  anon_sym_for = 118,
-  anon_sym_forward = 119,
-  anon_sym_full = 120,
-  anon_sym_guess = 121,
-  anon_sym_haat = 122,
-  anon_sym_in = 123,
-  anon_sym_k = 124,
-  anon_sym_maximum = 125,
-  anon_sym_mean = 126,
-  anon_sym_nad27 = 127,
-  anon_sym_nad83 = 128,
-  anon_sym_net = 129,
-  anon_sym_nominal = 130,
-  anon_sym_of = 131,
-  anon_sym_on = 132,
-  anon_sym_output = 133,
-  anon_sym_pep = 134,
-  anon_sym_per = 135,
-  anon_sym_phase = 136,
-  anon_sym_rated = 137,
-  anon_sym_reactance = 138,
-  anon_sym_reading = 139,
-  anon_sym_realized = 140,
-  anon_sym_reference = 141,
-  anon_sym_reflected = 142,
-  anon_sym_shared = 143,
-  anon_sym_sheet = 144,
-  anon_sym_sinad = 145,
-  anon_sym_since = 146,
-  anon_sym_ssb = 147,
-  anon_sym_ssb_DASHprocessed = 148,
-  anon_sym_to = 149,
-  anon_sym_typical = 150,
-  anon_sym_way = 151,
-  anon_sym_wet = 152,
-  anon_sym_wgs84 = 153,
-  anon_sym_with = 154,
-  anon_sym_COMMA = 155,
-  anon_sym_EQ = 156,
-  anon_sym_u00b1 = 157,
-  anon_sym_PLUS_SLASH_DASH = 158,
-  anon_sym_LPAREN = 159,
-  anon_sym_RPAREN = 160,
-  anon_sym_DASH = 161,
-  anon_sym_u2212 = 162,
-  anon_sym_u2013 = 163,
-  anon_sym_PLUS = 164,
-  anon_sym_STAR = 165,
-  anon_sym_SLASH = 166,
-  sym__glued = 167,
-  sym_date = 168,
-  sym_dms = 169,
-  sym_number = 170,
-  aux_sym_unit_token1 = 171,
-  aux_sym_unit_token2 = 172,
-  aux_sym_unit_token3 = 173,
-  aux_sym_unit_token4 = 174,
-  aux_sym_unit_token5 = 175,
-  aux_sym_unit_token6 = 176,
-  anon_sym_wavelengths = 177,
-  anon_sym_wavelength = 178,
-  aux_sym_unit_token7 = 179,
-  aux_sym_unit_token8 = 180,
-  aux_sym_unit_token9 = 181,
-  aux_sym_unit_token10 = 182,
-  anon_sym_ohm_DASHm = 183,
-  aux_sym_unit_token11 = 184,
-  aux_sym_unit_token12 = 185,
-  anon_sym_degC = 186,
-  anon_sym_degF = 187,
-  anon_sym_ohms = 188,
-  aux_sym_unit_token13 = 189,
-  anon_sym_GHz = 190,
-  anon_sym_MHz = 191,
-  anon_sym_dBW = 192,
-  anon_sym_dBd = 193,
-  anon_sym_dBi = 194,
-  anon_sym_dBm = 195,
-  anon_sym_deg = 196,
-  anon_sym_kHz = 197,
-  anon_sym_min = 198,
-  anon_sym_ohm = 199,
-  anon_sym_Hz = 200,
-  anon_sym_cm = 201,
-  anon_sym_dB = 202,
-  anon_sym_ft = 203,
-  anon_sym_kV = 204,
-  anon_sym_kW = 205,
-  anon_sym_km = 206,
-  anon_sym_mW = 207,
-  anon_sym_mi = 208,
-  anon_sym_mm = 209,
-  anon_sym_uV = 210,
-  anon_sym_uW = 211,
-  anon_sym_yd = 212,
-  anon_sym_u00b0C = 213,
-  anon_sym_u00b0F = 214,
-  anon_sym_u00b5V = 215,
-  anon_sym_u00b5W = 216,
-  anon_sym_u03a9m = 217,
-  anon_sym_u03bcV = 218,
-  anon_sym_u03bcW = 219,
-  anon_sym_u2126m = 220,
-  anon_sym_PERCENT = 221,
-  anon_sym_A = 222,
-  anon_sym_V = 223,
-  anon_sym_W = 224,
-  anon_sym_h = 225,
-  anon_sym_m = 226,
-  anon_sym_s = 227,
-  anon_sym_u00b0 = 228,
-  anon_sym_u03a9 = 229,
-  anon_sym_u03bb = 230,
-  anon_sym_u2126 = 231,
-  sym_root = 232,
-  sym_digit_name = 233,
-  sym_string = 234,
-  sym_comment = 235,
-  sym_source_file = 236,
-  sym__line = 237,
-  sym__end = 238,
-  sym_statement = 239,
-  sym_block_statement = 240,
-  sym_block = 241,
-  sym__head = 242,
-  sym_keyword = 243,
-  sym_only_word = 244,
-  sym_word = 245,
-  sym__value = 246,
-  sym_range = 247,
-  sym_tolerance = 248,
-  sym_coverage = 249,
-  sym__expression = 250,
-  sym_parenthesized_expression = 251,
-  sym_negation = 252,
-  sym_binary_expression = 253,
-  sym_quantity = 254,
-  sym_unit = 255,
-  aux_sym_source_file_repeat1 = 256,
-  aux_sym__head_repeat1 = 257,
+  anon_sym_session = 14,
+  anon_sym_station = 15,
+  anon_sym_chain = 16,
+  anon_sym_position = 17,
+  anon_sym_ground = 18,
+  anon_sym_place = 19,
+  anon_sym_joins = 20,
+  anon_sym_transmitter = 21,
+  anon_sym_receiver = 22,
+  anon_sym_run = 23,
+  anon_sym_jumper = 24,
+  anon_sym_tail = 25,
+  anon_sym_pad = 26,
+  anon_sym_filter = 27,
+  anon_sym_isolator = 28,
+  anon_sym_circulator = 29,
+  anon_sym_protector = 30,
+  anon_sym_switch = 31,
+  anon_sym_coupler = 32,
+  anon_sym_meter = 33,
+  anon_sym_balun = 34,
+  anon_sym_tuner = 35,
+  anon_sym_duplexer = 36,
+  anon_sym_diplexer = 37,
+  anon_sym_combiner = 38,
+  anon_sym_divider = 39,
+  anon_sym_branch = 40,
+  anon_sym_branches = 41,
+  anon_sym_amplifier = 42,
+  anon_sym_preamplifier = 43,
+  anon_sym_load = 44,
+  anon_sym_antenna = 45,
+  anon_sym_read = 46,
+  anon_sym_expect = 47,
+  anon_sym_limit = 48,
+  anon_sym_transmit = 49,
+  anon_sym_receive = 50,
+  anon_sym_temperature = 51,
+  anon_sym_impedance = 52,
+  anon_sym_velocity = 53,
+  anon_sym_loss = 54,
+  anon_sym_construction = 55,
+  anon_sym_wires = 56,
+  anon_sym_valid = 57,
+  anon_sym_accuracy = 58,
+  anon_sym_rating = 59,
+  anon_sym_voltage = 60,
+  anon_sym_size = 61,
+  anon_sym_conductor = 62,
+  anon_sym_source = 63,
+  anon_sym_inner = 64,
+  anon_sym_outer = 65,
+  anon_sym_permittivity = 66,
+  anon_sym_loss_DASHtangent = 67,
+  anon_sym_strand = 68,
+  anon_sym_braid = 69,
+  anon_sym_resistivity = 70,
+  anon_sym_diameter = 71,
+  anon_sym_spacing = 72,
+  anon_sym_family = 73,
+  anon_sym_bump = 74,
+  anon_sym_calibrated = 75,
+  anon_sym_scale = 76,
+  anon_sym_resolution = 77,
+  anon_sym_due = 78,
+  anon_sym_linearity = 79,
+  anon_sym_repeatability = 80,
+  anon_sym_generator = 81,
+  anon_sym_piece = 82,
+  anon_sym_readings = 83,
+  anon_sym_resonance = 84,
+  anon_sym_delay = 85,
+  anon_sym_phase = 86,
+  anon_sym_baseline = 87,
+  anon_sym_through = 88,
+  anon_sym_open = 89,
+  anon_sym_short = 90,
+  anon_sym_equalise = 91,
+  anon_sym_kind = 92,
+  anon_sym_high = 93,
+  anon_sym_low = 94,
+  anon_sym_port = 95,
+  anon_sym_isolation = 96,
+  anon_sym_return_DASHloss = 97,
+  anon_sym_swr = 98,
+  anon_sym_passes = 99,
+  anon_sym_gain = 100,
+  anon_sym_noise = 101,
+  anon_sym_excess = 102,
+  anon_sym_ways = 103,
+  anon_sym_coupled = 104,
+  anon_sym_power = 105,
+  anon_sym_mode = 106,
+  anon_sym_duty = 107,
+  anon_sym_keyed = 108,
+  anon_sym_foldback = 109,
+  anon_sym_sensitivity = 110,
+  anon_sym_directivity = 111,
+  anon_sym_efficiency = 112,
+  anon_sym_height = 113,
+  anon_sym_added = 114,
+  anon_sym_against = 115,
+  anon_sym_agl = 116,
+  anon_sym_am = 117,
+  anon_sym_ambient = 118,
+  anon_sym_amsl = 119,
+  anon_sym_apart = 120,
+  anon_sym_at = 121,
+  anon_sym_by = 122,
+  anon_sym_carrier = 123,
+  anon_sym_clad = 124,
+  anon_sym_cw = 125,
+  anon_sym_data = 126,
+  anon_sym_displayed = 127,
+  anon_sym_eirp = 128,
+  anon_sym_ends = 129,
+  anon_sym_erp = 130,
+  anon_sym_etrs89 = 131,
+  anon_sym_figure = 132,
+  anon_sym_fm = 133,
+  anon_sym_for = 134,
+  anon_sym_forward = 135,
+  anon_sym_from = 136,
+  anon_sym_full = 137,
+  anon_sym_guess = 138,
+  anon_sym_haat = 139,
+  anon_sym_in = 140,
+  anon_sym_input = 141,
+  anon_sym_k = 142,
+  anon_sym_maximum = 143,
+  anon_sym_mean = 144,
+  anon_sym_nad27 = 145,
+  anon_sym_nad83 = 146,
+  anon_sym_net = 147,
+  anon_sym_nominal = 148,
+  anon_sym_of = 149,
+  anon_sym_on = 150,
+  anon_sym_output = 151,
+  anon_sym_over = 152,
+  anon_sym_pep = 153,
+  anon_sym_per = 154,
+  anon_sym_rated = 155,
+  anon_sym_reactance = 156,
+  anon_sym_reading = 157,
+  anon_sym_realized = 158,
+  anon_sym_reference = 159,
+  anon_sym_reflected = 160,
+  anon_sym_shared = 161,
+  anon_sym_sheet = 162,
+  anon_sym_sinad = 163,
+  anon_sym_since = 164,
+  anon_sym_ssb = 165,
+  anon_sym_ssb_DASHprocessed = 166,
+  anon_sym_to = 167,
+  anon_sym_typical = 168,
+  anon_sym_way = 169,
+  anon_sym_wet = 170,
+  anon_sym_wgs84 = 171,
+  anon_sym_with = 172,
+  anon_sym_COMMA = 173,
+  anon_sym_EQ = 174,
+  anon_sym_u00b1 = 175,
+  anon_sym_PLUS_SLASH_DASH = 176,
+  anon_sym_LPAREN = 177,
+  anon_sym_RPAREN = 178,
+  anon_sym_DASH = 179,
+  anon_sym_u2212 = 180,
+  anon_sym_u2013 = 181,
+  anon_sym_PLUS = 182,
+  anon_sym_STAR = 183,
+  anon_sym_SLASH = 184,
+  sym__glued = 185,
+  sym_date = 186,
+  sym_dms = 187,
+  sym_number = 188,
+  aux_sym_unit_token1 = 189,
+  aux_sym_unit_token2 = 190,
+  aux_sym_unit_token3 = 191,
+  aux_sym_unit_token4 = 192,
+  aux_sym_unit_token5 = 193,
+  aux_sym_unit_token6 = 194,
+  anon_sym_wavelengths = 195,
+  anon_sym_wavelength = 196,
+  aux_sym_unit_token7 = 197,
+  aux_sym_unit_token8 = 198,
+  aux_sym_unit_token9 = 199,
+  aux_sym_unit_token10 = 200,
+  anon_sym_ohm_DASHm = 201,
+  aux_sym_unit_token11 = 202,
+  aux_sym_unit_token12 = 203,
+  anon_sym_degC = 204,
+  anon_sym_degF = 205,
+  anon_sym_ohms = 206,
+  aux_sym_unit_token13 = 207,
+  anon_sym_GHz = 208,
+  anon_sym_MHz = 209,
+  anon_sym_dBW = 210,
+  anon_sym_dBd = 211,
+  anon_sym_dBi = 212,
+  anon_sym_dBm = 213,
+  anon_sym_deg = 214,
+  anon_sym_kHz = 215,
+  anon_sym_min = 216,
+  anon_sym_ohm = 217,
+  anon_sym_Hz = 218,
+  anon_sym_cm = 219,
+  anon_sym_dB = 220,
+  anon_sym_ft = 221,
+  anon_sym_kV = 222,
+  anon_sym_kW = 223,
+  anon_sym_km = 224,
+  anon_sym_mW = 225,
+  anon_sym_mi = 226,
+  anon_sym_mm = 227,
+  anon_sym_uV = 228,
+  anon_sym_uW = 229,
+  anon_sym_yd = 230,
+  anon_sym_u00b0C = 231,
+  anon_sym_u00b0F = 232,
+  anon_sym_u00b5V = 233,
+  anon_sym_u00b5W = 234,
+  anon_sym_u03a9m = 235,
+  anon_sym_u03bcV = 236,
+  anon_sym_u03bcW = 237,
+  anon_sym_u2126m = 238,
+  anon_sym_PERCENT = 239,
+  anon_sym_A = 240,
+  anon_sym_V = 241,
+  anon_sym_W = 242,
+  anon_sym_h = 243,
+  anon_sym_m = 244,
+  anon_sym_s = 245,
+  anon_sym_u00b0 = 246,
+  anon_sym_u03a9 = 247,
+  anon_sym_u03bb = 248,
+  anon_sym_u2126 = 249,
+  sym_root = 250,
+  sym_digit_name = 251,
+  sym_string = 252,
+  sym_comment = 253,
+  sym_source_file = 254,
+  sym__line = 255,
+  sym__end = 256,
+  sym_statement = 257,
+  sym_block_statement = 258,
+  sym_block = 259,
+  sym__head = 260,
+  sym_keyword = 261,
+  sym_only_word = 262,
+  sym_word = 263,
+  sym__value = 264,
+  sym_range = 265,
+  sym_tolerance = 266,
+  sym_coverage = 267,
+  sym__expression = 268,
+  sym_parenthesized_expression = 269,
+  sym_negation = 270,
+  sym_binary_expression = 271,
+  sym_quantity = 272,
+  sym_unit = 273,
+  aux_sym_source_file_repeat1 = 274,
+  aux_sym__head_repeat1 = 275,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -290,6 +308,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_adapter] = "adapter",
   [anon_sym_device] = "device",
   [anon_sym_instrument] = "instrument",
+  [anon_sym_session] = "session",
   [anon_sym_station] = "station",
   [anon_sym_chain] = "chain",
   [anon_sym_position] = "position",
@@ -353,6 +372,20 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_calibrated] = "calibrated",
   [anon_sym_scale] = "scale",
   [anon_sym_resolution] = "resolution",
+  [anon_sym_due] = "due",
+  [anon_sym_linearity] = "linearity",
+  [anon_sym_repeatability] = "repeatability",
+  [anon_sym_generator] = "generator",
+  [anon_sym_piece] = "piece",
+  [anon_sym_readings] = "readings",
+  [anon_sym_resonance] = "resonance",
+  [anon_sym_delay] = "delay",
+  [anon_sym_phase] = "phase",
+  [anon_sym_baseline] = "baseline",
+  [anon_sym_through] = "through",
+  [anon_sym_open] = "open",
+  [anon_sym_short] = "short",
+  [anon_sym_equalise] = "equalise",
   [anon_sym_kind] = "kind",
   [anon_sym_high] = "high",
   [anon_sym_low] = "low",
@@ -376,6 +409,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
   [anon_sym_added] = "added",
+  [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
   [anon_sym_am] = "am",
   [anon_sym_ambient] = "ambient",
@@ -396,10 +430,12 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fm] = "fm",
   [anon_sym_for] = "for",
   [anon_sym_forward] = "forward",
+  [anon_sym_from] = "from",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
   [anon_sym_haat] = "haat",
   [anon_sym_in] = "in",
+  [anon_sym_input] = "input",
   [anon_sym_k] = "k",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
@@ -410,9 +446,9 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
   [anon_sym_output] = "output",
+  [anon_sym_over] = "over",
   [anon_sym_pep] = "pep",
   [anon_sym_per] = "per",
-  [anon_sym_phase] = "phase",
   [anon_sym_rated] = "rated",
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
@@ -551,6 +587,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_adapter] = anon_sym_adapter,
   [anon_sym_device] = anon_sym_device,
   [anon_sym_instrument] = anon_sym_instrument,
+  [anon_sym_session] = anon_sym_session,
   [anon_sym_station] = anon_sym_station,
   [anon_sym_chain] = anon_sym_chain,
   [anon_sym_position] = anon_sym_position,
@@ -614,6 +651,20 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_calibrated] = anon_sym_calibrated,
   [anon_sym_scale] = anon_sym_scale,
   [anon_sym_resolution] = anon_sym_resolution,
+  [anon_sym_due] = anon_sym_due,
+  [anon_sym_linearity] = anon_sym_linearity,
+  [anon_sym_repeatability] = anon_sym_repeatability,
+  [anon_sym_generator] = anon_sym_generator,
+  [anon_sym_piece] = anon_sym_piece,
+  [anon_sym_readings] = anon_sym_readings,
+  [anon_sym_resonance] = anon_sym_resonance,
+  [anon_sym_delay] = anon_sym_delay,
+  [anon_sym_phase] = anon_sym_phase,
+  [anon_sym_baseline] = anon_sym_baseline,
+  [anon_sym_through] = anon_sym_through,
+  [anon_sym_open] = anon_sym_open,
+  [anon_sym_short] = anon_sym_short,
+  [anon_sym_equalise] = anon_sym_equalise,
   [anon_sym_kind] = anon_sym_kind,
   [anon_sym_high] = anon_sym_high,
   [anon_sym_low] = anon_sym_low,
@@ -637,6 +688,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
   [anon_sym_added] = anon_sym_added,
+  [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
   [anon_sym_am] = anon_sym_am,
   [anon_sym_ambient] = anon_sym_ambient,
@@ -657,10 +709,12 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fm] = anon_sym_fm,
   [anon_sym_for] = anon_sym_for,
   [anon_sym_forward] = anon_sym_forward,
+  [anon_sym_from] = anon_sym_from,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_in] = anon_sym_in,
+  [anon_sym_input] = anon_sym_input,
   [anon_sym_k] = anon_sym_k,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
@@ -671,9 +725,9 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
   [anon_sym_output] = anon_sym_output,
+  [anon_sym_over] = anon_sym_over,
   [anon_sym_pep] = anon_sym_pep,
   [anon_sym_per] = anon_sym_per,
-  [anon_sym_phase] = anon_sym_phase,
   [anon_sym_rated] = anon_sym_rated,
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
@@ -851,6 +905,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_instrument] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_session] = {
     .visible = true,
     .named = false,
   },
@@ -1106,6 +1164,62 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_due] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_linearity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_repeatability] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_generator] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_piece] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_readings] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_resonance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_delay] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_phase] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_baseline] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_through] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_open] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_short] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_equalise] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_kind] = {
     .visible = true,
     .named = false,
@@ -1198,6 +1312,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_against] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_agl] = {
     .visible = true,
     .named = false,
@@ -1278,6 +1396,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_from] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1291,6 +1413,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_in] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_input] = {
     .visible = true,
     .named = false,
   },
@@ -1334,15 +1460,15 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_over] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_pep] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_per] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_phase] = {
     .visible = true,
     .named = false,
   },
@@ -3735,2228 +3861,2498 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'f') ADVANCE(56);
       if (lookahead == 'i') ADVANCE(57);
       if (lookahead == 'n') ADVANCE(58);
-      if (lookahead == 'r') ADVANCE(59);
-      if (lookahead == 't') ADVANCE(60);
-      if (lookahead == 'x') ADVANCE(61);
+      if (lookahead == 'q') ADVANCE(59);
+      if (lookahead == 'r') ADVANCE(60);
+      if (lookahead == 't') ADVANCE(61);
+      if (lookahead == 'x') ADVANCE(62);
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(62);
-      if (lookahead == 'i') ADVANCE(63);
-      if (lookahead == 'm') ADVANCE(64);
-      if (lookahead == 'o') ADVANCE(65);
-      if (lookahead == 't') ADVANCE(66);
-      if (lookahead == 'u') ADVANCE(67);
+      if (lookahead == 'a') ADVANCE(63);
+      if (lookahead == 'i') ADVANCE(64);
+      if (lookahead == 'm') ADVANCE(65);
+      if (lookahead == 'o') ADVANCE(66);
+      if (lookahead == 'r') ADVANCE(67);
+      if (lookahead == 't') ADVANCE(68);
+      if (lookahead == 'u') ADVANCE(69);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(68);
-      if (lookahead == 'r') ADVANCE(69);
-      if (lookahead == 'u') ADVANCE(70);
+      if (lookahead == 'a') ADVANCE(70);
+      if (lookahead == 'e') ADVANCE(71);
+      if (lookahead == 'r') ADVANCE(72);
+      if (lookahead == 'u') ADVANCE(73);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(71);
-      if (lookahead == 'e') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
+      if (lookahead == 'a') ADVANCE(74);
+      if (lookahead == 'e') ADVANCE(75);
+      if (lookahead == 'i') ADVANCE(76);
       END_STATE();
     case 15:
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'n') ADVANCE(75);
-      if (lookahead == 's') ADVANCE(76);
+      if (lookahead == 'm') ADVANCE(77);
+      if (lookahead == 'n') ADVANCE(78);
+      if (lookahead == 's') ADVANCE(79);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'o') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(79);
-      if (lookahead == 'V') ADVANCE(80);
-      if (lookahead == 'W') ADVANCE(81);
-      if (lookahead == 'e') ADVANCE(82);
-      if (lookahead == 'i') ADVANCE(83);
-      if (lookahead == 'm') ADVANCE(84);
-      END_STATE();
-    case 18:
+      if (lookahead == 'H') ADVANCE(82);
+      if (lookahead == 'V') ADVANCE(83);
+      if (lookahead == 'W') ADVANCE(84);
       if (lookahead == 'e') ADVANCE(85);
       if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'o') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(87);
+      END_STATE();
+    case 18:
+      if (lookahead == 'e') ADVANCE(88);
+      if (lookahead == 'i') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(90);
       END_STATE();
     case 19:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(88);
-      if (lookahead == 'a') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(90);
-      if (lookahead == 'i') ADVANCE(91);
-      if (lookahead == 'm') ADVANCE(92);
-      if (lookahead == 'o') ADVANCE(93);
-      END_STATE();
-    case 20:
-      if (lookahead == 'a') ADVANCE(94);
-      if (lookahead == 'e') ADVANCE(95);
+      if (lookahead == 'W') ADVANCE(91);
+      if (lookahead == 'a') ADVANCE(92);
+      if (lookahead == 'e') ADVANCE(93);
+      if (lookahead == 'i') ADVANCE(94);
+      if (lookahead == 'm') ADVANCE(95);
       if (lookahead == 'o') ADVANCE(96);
       END_STATE();
+    case 20:
+      if (lookahead == 'a') ADVANCE(97);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'o') ADVANCE(99);
+      END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(97);
-      if (lookahead == 'h') ADVANCE(98);
-      if (lookahead == 'n') ADVANCE(99);
-      if (lookahead == 'u') ADVANCE(100);
+      if (lookahead == 'f') ADVANCE(100);
+      if (lookahead == 'h') ADVANCE(101);
+      if (lookahead == 'n') ADVANCE(102);
+      if (lookahead == 'p') ADVANCE(103);
+      if (lookahead == 'u') ADVANCE(104);
+      if (lookahead == 'v') ADVANCE(105);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(101);
-      if (lookahead == 'e') ADVANCE(102);
-      if (lookahead == 'h') ADVANCE(103);
-      if (lookahead == 'l') ADVANCE(104);
-      if (lookahead == 'o') ADVANCE(105);
-      if (lookahead == 'r') ADVANCE(106);
+      if (lookahead == 'a') ADVANCE(106);
+      if (lookahead == 'e') ADVANCE(107);
+      if (lookahead == 'h') ADVANCE(108);
+      if (lookahead == 'i') ADVANCE(109);
+      if (lookahead == 'l') ADVANCE(110);
+      if (lookahead == 'o') ADVANCE(111);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(107);
-      if (lookahead == 'e') ADVANCE(108);
-      if (lookahead == 'u') ADVANCE(109);
+      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'e') ADVANCE(114);
+      if (lookahead == 'u') ADVANCE(115);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 110,
-        'e', 111,
-        'h', 112,
-        'i', 113,
-        'o', 114,
-        'p', 115,
-        's', 116,
-        't', 117,
-        'w', 118,
+        'c', 116,
+        'e', 117,
+        'h', 118,
+        'i', 119,
+        'o', 120,
+        'p', 121,
+        's', 122,
+        't', 123,
+        'w', 124,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(119);
-      if (lookahead == 'e') ADVANCE(120);
-      if (lookahead == 'o') ADVANCE(121);
-      if (lookahead == 'r') ADVANCE(122);
-      if (lookahead == 'u') ADVANCE(123);
-      if (lookahead == 'y') ADVANCE(124);
+      if (lookahead == 'a') ADVANCE(125);
+      if (lookahead == 'e') ADVANCE(126);
+      if (lookahead == 'h') ADVANCE(127);
+      if (lookahead == 'o') ADVANCE(128);
+      if (lookahead == 'r') ADVANCE(129);
+      if (lookahead == 'u') ADVANCE(130);
+      if (lookahead == 'y') ADVANCE(131);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(125);
-      if (lookahead == 'W') ADVANCE(126);
-      if (lookahead == 's') ADVANCE(127);
+      if (lookahead == 'V') ADVANCE(132);
+      if (lookahead == 'W') ADVANCE(133);
+      if (lookahead == 's') ADVANCE(134);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(128);
-      if (lookahead == 'e') ADVANCE(129);
-      if (lookahead == 'o') ADVANCE(130);
+      if (lookahead == 'a') ADVANCE(135);
+      if (lookahead == 'e') ADVANCE(136);
+      if (lookahead == 'o') ADVANCE(137);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(131);
-      if (lookahead == 'e') ADVANCE(132);
-      if (lookahead == 'g') ADVANCE(133);
-      if (lookahead == 'i') ADVANCE(134);
+      if (lookahead == 'a') ADVANCE(138);
+      if (lookahead == 'e') ADVANCE(139);
+      if (lookahead == 'g') ADVANCE(140);
+      if (lookahead == 'i') ADVANCE(141);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(135);
+      if (lookahead == 'd') ADVANCE(142);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(136);
+      if (lookahead == 'z') ADVANCE(143);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(137);
+      if (lookahead == 'z') ADVANCE(144);
       END_STATE();
     case 33:
-      if (lookahead == 'c') ADVANCE(138);
+      if (lookahead == 'c') ADVANCE(145);
       END_STATE();
     case 34:
-      if (lookahead == 'a') ADVANCE(139);
-      if (lookahead == 'd') ADVANCE(140);
+      if (lookahead == 'a') ADVANCE(146);
+      if (lookahead == 'd') ADVANCE(147);
       END_STATE();
     case 35:
-      if (lookahead == 'l') ADVANCE(141);
+      if (lookahead == 'a') ADVANCE(148);
+      if (lookahead == 'l') ADVANCE(149);
       END_STATE();
     case 36:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(142);
-      if (lookahead == 'p') ADVANCE(143);
-      if (lookahead == 's') ADVANCE(144);
+      if (lookahead == 'b') ADVANCE(150);
+      if (lookahead == 'p') ADVANCE(151);
+      if (lookahead == 's') ADVANCE(152);
       END_STATE();
     case 37:
-      if (lookahead == 't') ADVANCE(145);
+      if (lookahead == 't') ADVANCE(153);
       END_STATE();
     case 38:
-      if (lookahead == 'a') ADVANCE(146);
+      if (lookahead == 'a') ADVANCE(154);
       END_STATE();
     case 39:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 40:
-      if (lookahead == 'l') ADVANCE(147);
-      if (lookahead == 'n') ADVANCE(148);
+      if (lookahead == 'l') ADVANCE(155);
+      if (lookahead == 'n') ADVANCE(156);
+      if (lookahead == 's') ADVANCE(157);
       END_STATE();
     case 41:
-      if (lookahead == 'a') ADVANCE(149);
+      if (lookahead == 'a') ADVANCE(158);
       END_STATE();
     case 42:
-      if (lookahead == 'm') ADVANCE(150);
+      if (lookahead == 'm') ADVANCE(159);
       END_STATE();
     case 43:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 44:
-      if (lookahead == 'b') ADVANCE(151);
-      if (lookahead == 'l') ADVANCE(152);
-      if (lookahead == 'r') ADVANCE(153);
+      if (lookahead == 'b') ADVANCE(160);
+      if (lookahead == 'l') ADVANCE(161);
+      if (lookahead == 'r') ADVANCE(162);
       END_STATE();
     case 45:
-      if (lookahead == 'a') ADVANCE(154);
+      if (lookahead == 'a') ADVANCE(163);
       END_STATE();
     case 46:
-      if (lookahead == 'r') ADVANCE(155);
+      if (lookahead == 'r') ADVANCE(164);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(165);
       END_STATE();
     case 48:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 49:
-      if (lookahead == 'm') ADVANCE(157);
-      if (lookahead == 'n') ADVANCE(158);
-      if (lookahead == 'u') ADVANCE(159);
+      if (lookahead == 'm') ADVANCE(166);
+      if (lookahead == 'n') ADVANCE(167);
+      if (lookahead == 'u') ADVANCE(168);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 51:
-      if (lookahead == 'W') ADVANCE(160);
-      if (lookahead == 'd') ADVANCE(161);
-      if (lookahead == 'i') ADVANCE(162);
-      if (lookahead == 'm') ADVANCE(163);
+      if (lookahead == 'W') ADVANCE(169);
+      if (lookahead == 'd') ADVANCE(170);
+      if (lookahead == 'i') ADVANCE(171);
+      if (lookahead == 'm') ADVANCE(172);
       END_STATE();
     case 52:
-      if (lookahead == 't') ADVANCE(164);
-      END_STATE();
-    case 53:
-      if (lookahead == 'g') ADVANCE(165);
-      if (lookahead == 'v') ADVANCE(166);
-      END_STATE();
-    case 54:
-      if (lookahead == 'a') ADVANCE(167);
-      if (lookahead == 'p') ADVANCE(168);
-      if (lookahead == 'r') ADVANCE(169);
-      if (lookahead == 's') ADVANCE(170);
-      if (lookahead == 'v') ADVANCE(171);
-      END_STATE();
-    case 55:
-      if (lookahead == 'p') ADVANCE(172);
       if (lookahead == 't') ADVANCE(173);
       END_STATE();
+    case 53:
+      if (lookahead == 'g') ADVANCE(174);
+      if (lookahead == 'l') ADVANCE(175);
+      if (lookahead == 'v') ADVANCE(176);
+      END_STATE();
+    case 54:
+      if (lookahead == 'a') ADVANCE(177);
+      if (lookahead == 'p') ADVANCE(178);
+      if (lookahead == 'r') ADVANCE(179);
+      if (lookahead == 's') ADVANCE(180);
+      if (lookahead == 'v') ADVANCE(181);
+      END_STATE();
+    case 55:
+      if (lookahead == 'e') ADVANCE(182);
+      if (lookahead == 'p') ADVANCE(183);
+      if (lookahead == 't') ADVANCE(184);
+      END_STATE();
     case 56:
-      if (lookahead == 'f') ADVANCE(174);
+      if (lookahead == 'f') ADVANCE(185);
       END_STATE();
     case 57:
-      if (lookahead == 'r') ADVANCE(175);
+      if (lookahead == 'r') ADVANCE(186);
       END_STATE();
     case 58:
-      if (lookahead == 'd') ADVANCE(176);
+      if (lookahead == 'd') ADVANCE(187);
       END_STATE();
     case 59:
-      if (lookahead == 'p') ADVANCE(177);
+      if (lookahead == 'u') ADVANCE(188);
       END_STATE();
     case 60:
-      if (lookahead == 'r') ADVANCE(178);
+      if (lookahead == 'p') ADVANCE(189);
       END_STATE();
     case 61:
-      if (lookahead == 'c') ADVANCE(179);
-      if (lookahead == 'p') ADVANCE(180);
+      if (lookahead == 'r') ADVANCE(190);
       END_STATE();
     case 62:
-      if (lookahead == 'm') ADVANCE(181);
+      if (lookahead == 'c') ADVANCE(191);
+      if (lookahead == 'p') ADVANCE(192);
       END_STATE();
     case 63:
-      if (lookahead == 'g') ADVANCE(182);
-      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 'm') ADVANCE(193);
       END_STATE();
     case 64:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(194);
+      if (lookahead == 'l') ADVANCE(195);
       END_STATE();
     case 65:
-      if (lookahead == 'l') ADVANCE(184);
-      if (lookahead == 'r') ADVANCE(185);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 66:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'l') ADVANCE(196);
+      if (lookahead == 'r') ADVANCE(197);
       END_STATE();
     case 67:
-      if (lookahead == 'l') ADVANCE(186);
+      if (lookahead == 'o') ADVANCE(198);
       END_STATE();
     case 68:
-      if (lookahead == 'i') ADVANCE(187);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 69:
-      if (lookahead == 'o') ADVANCE(188);
+      if (lookahead == 'l') ADVANCE(199);
       END_STATE();
     case 70:
-      if (lookahead == 'e') ADVANCE(189);
+      if (lookahead == 'i') ADVANCE(200);
       END_STATE();
     case 71:
-      if (lookahead == 'a') ADVANCE(190);
-      END_STATE();
-    case 72:
-      if (lookahead == 'i') ADVANCE(191);
-      END_STATE();
-    case 73:
-      if (lookahead == 'g') ADVANCE(192);
-      END_STATE();
-    case 74:
-      if (lookahead == 'p') ADVANCE(193);
-      END_STATE();
-    case 75:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == 's') ADVANCE(195);
-      END_STATE();
-    case 76:
-      if (lookahead == 'o') ADVANCE(196);
-      END_STATE();
-    case 77:
-      if (lookahead == 'i') ADVANCE(197);
-      END_STATE();
-    case 78:
-      if (lookahead == 'm') ADVANCE(198);
-      END_STATE();
-    case 79:
-      if (lookahead == 'z') ADVANCE(199);
-      END_STATE();
-    case 80:
-      ACCEPT_TOKEN(anon_sym_kV);
-      END_STATE();
-    case 81:
-      ACCEPT_TOKEN(anon_sym_kW);
-      END_STATE();
-    case 82:
-      if (lookahead == 'y') ADVANCE(200);
-      END_STATE();
-    case 83:
       if (lookahead == 'n') ADVANCE(201);
       END_STATE();
+    case 72:
+      if (lookahead == 'o') ADVANCE(202);
+      END_STATE();
+    case 73:
+      if (lookahead == 'e') ADVANCE(203);
+      END_STATE();
+    case 74:
+      if (lookahead == 'a') ADVANCE(204);
+      END_STATE();
+    case 75:
+      if (lookahead == 'i') ADVANCE(205);
+      END_STATE();
+    case 76:
+      if (lookahead == 'g') ADVANCE(206);
+      END_STATE();
+    case 77:
+      if (lookahead == 'p') ADVANCE(207);
+      END_STATE();
+    case 78:
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(208);
+      if (lookahead == 'p') ADVANCE(209);
+      if (lookahead == 's') ADVANCE(210);
+      END_STATE();
+    case 79:
+      if (lookahead == 'o') ADVANCE(211);
+      END_STATE();
+    case 80:
+      if (lookahead == 'i') ADVANCE(212);
+      END_STATE();
+    case 81:
+      if (lookahead == 'm') ADVANCE(213);
+      END_STATE();
+    case 82:
+      if (lookahead == 'z') ADVANCE(214);
+      END_STATE();
+    case 83:
+      ACCEPT_TOKEN(anon_sym_kV);
+      END_STATE();
     case 84:
-      ACCEPT_TOKEN(anon_sym_km);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(202);
+      if (lookahead == 'y') ADVANCE(215);
       END_STATE();
     case 86:
-      if (lookahead == 'm') ADVANCE(203);
+      if (lookahead == 'n') ADVANCE(216);
       END_STATE();
     case 87:
-      if (lookahead == 'a') ADVANCE(204);
-      if (lookahead == 's') ADVANCE(205);
-      if (lookahead == 'w') ADVANCE(206);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 88:
-      ACCEPT_TOKEN(anon_sym_mW);
-      END_STATE();
-    case 89:
-      if (lookahead == 'x') ADVANCE(207);
-      END_STATE();
-    case 90:
-      if (lookahead == 'a') ADVANCE(208);
-      if (lookahead == 't') ADVANCE(209);
-      END_STATE();
-    case 91:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(210);
-      END_STATE();
-    case 92:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 93:
-      if (lookahead == 'd') ADVANCE(211);
-      END_STATE();
-    case 94:
-      if (lookahead == 'd') ADVANCE(212);
-      END_STATE();
-    case 95:
-      if (lookahead == 't') ADVANCE(213);
-      END_STATE();
-    case 96:
-      if (lookahead == 'i') ADVANCE(214);
-      if (lookahead == 'm') ADVANCE(215);
-      END_STATE();
-    case 97:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 98:
-      if (lookahead == 'm') ADVANCE(216);
-      END_STATE();
-    case 99:
-      ACCEPT_TOKEN(anon_sym_on);
-      END_STATE();
-    case 100:
       if (lookahead == 't') ADVANCE(217);
       END_STATE();
-    case 101:
-      if (lookahead == 'd') ADVANCE(218);
-      if (lookahead == 's') ADVANCE(219);
+    case 89:
+      if (lookahead == 'm') ADVANCE(218);
+      if (lookahead == 'n') ADVANCE(219);
       END_STATE();
-    case 102:
-      if (lookahead == 'p') ADVANCE(220);
-      if (lookahead == 'r') ADVANCE(221);
+    case 90:
+      if (lookahead == 'a') ADVANCE(220);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 'w') ADVANCE(222);
       END_STATE();
-    case 103:
-      if (lookahead == 'a') ADVANCE(222);
+    case 91:
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
-    case 104:
-      if (lookahead == 'a') ADVANCE(223);
+    case 92:
+      if (lookahead == 'x') ADVANCE(223);
       END_STATE();
-    case 105:
-      if (lookahead == 'r') ADVANCE(224);
-      if (lookahead == 's') ADVANCE(225);
-      if (lookahead == 'w') ADVANCE(226);
+    case 93:
+      if (lookahead == 'a') ADVANCE(224);
+      if (lookahead == 't') ADVANCE(225);
       END_STATE();
-    case 106:
-      if (lookahead == 'e') ADVANCE(227);
-      if (lookahead == 'o') ADVANCE(228);
+    case 94:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(226);
       END_STATE();
-    case 107:
+    case 95:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 96:
+      if (lookahead == 'd') ADVANCE(227);
+      END_STATE();
+    case 97:
+      if (lookahead == 'd') ADVANCE(228);
+      END_STATE();
+    case 98:
       if (lookahead == 't') ADVANCE(229);
       END_STATE();
-    case 108:
-      if (lookahead == 'a') ADVANCE(230);
-      if (lookahead == 'c') ADVANCE(231);
-      if (lookahead == 'f') ADVANCE(232);
-      if (lookahead == 's') ADVANCE(233);
+    case 99:
+      if (lookahead == 'i') ADVANCE(230);
+      if (lookahead == 'm') ADVANCE(231);
+      END_STATE();
+    case 100:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
+    case 101:
+      if (lookahead == 'm') ADVANCE(232);
+      END_STATE();
+    case 102:
+      ACCEPT_TOKEN(anon_sym_on);
+      END_STATE();
+    case 103:
+      if (lookahead == 'e') ADVANCE(233);
+      END_STATE();
+    case 104:
       if (lookahead == 't') ADVANCE(234);
       END_STATE();
+    case 105:
+      if (lookahead == 'e') ADVANCE(235);
+      END_STATE();
+    case 106:
+      if (lookahead == 'd') ADVANCE(236);
+      if (lookahead == 's') ADVANCE(237);
+      END_STATE();
+    case 107:
+      if (lookahead == 'p') ADVANCE(238);
+      if (lookahead == 'r') ADVANCE(239);
+      END_STATE();
+    case 108:
+      if (lookahead == 'a') ADVANCE(240);
+      END_STATE();
     case 109:
-      if (lookahead == 'n') ADVANCE(235);
+      if (lookahead == 'e') ADVANCE(241);
       END_STATE();
     case 110:
-      if (lookahead == 'a') ADVANCE(236);
+      if (lookahead == 'a') ADVANCE(242);
       END_STATE();
     case 111:
-      if (lookahead == 'n') ADVANCE(237);
+      if (lookahead == 'r') ADVANCE(243);
+      if (lookahead == 's') ADVANCE(244);
+      if (lookahead == 'w') ADVANCE(245);
       END_STATE();
     case 112:
-      if (lookahead == 'a') ADVANCE(238);
-      if (lookahead == 'e') ADVANCE(239);
+      if (lookahead == 'e') ADVANCE(246);
+      if (lookahead == 'o') ADVANCE(247);
       END_STATE();
     case 113:
-      if (lookahead == 'n') ADVANCE(240);
-      if (lookahead == 'z') ADVANCE(241);
+      if (lookahead == 't') ADVANCE(248);
       END_STATE();
     case 114:
-      if (lookahead == 'u') ADVANCE(242);
+      if (lookahead == 'a') ADVANCE(249);
+      if (lookahead == 'c') ADVANCE(250);
+      if (lookahead == 'f') ADVANCE(251);
+      if (lookahead == 'p') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
+      if (lookahead == 't') ADVANCE(254);
       END_STATE();
     case 115:
-      if (lookahead == 'a') ADVANCE(243);
+      if (lookahead == 'n') ADVANCE(255);
       END_STATE();
     case 116:
-      if (lookahead == 'b') ADVANCE(244);
+      if (lookahead == 'a') ADVANCE(256);
       END_STATE();
     case 117:
-      if (lookahead == 'a') ADVANCE(245);
-      if (lookahead == 'r') ADVANCE(246);
+      if (lookahead == 'n') ADVANCE(257);
+      if (lookahead == 's') ADVANCE(258);
       END_STATE();
     case 118:
-      if (lookahead == 'i') ADVANCE(247);
-      if (lookahead == 'r') ADVANCE(248);
+      if (lookahead == 'a') ADVANCE(259);
+      if (lookahead == 'e') ADVANCE(260);
+      if (lookahead == 'o') ADVANCE(261);
       END_STATE();
     case 119:
-      if (lookahead == 'i') ADVANCE(249);
+      if (lookahead == 'n') ADVANCE(262);
+      if (lookahead == 'z') ADVANCE(263);
       END_STATE();
     case 120:
-      if (lookahead == 'm') ADVANCE(250);
-      END_STATE();
-    case 121:
-      ACCEPT_TOKEN(anon_sym_to);
-      END_STATE();
-    case 122:
-      if (lookahead == 'a') ADVANCE(251);
-      END_STATE();
-    case 123:
-      if (lookahead == 'n') ADVANCE(252);
-      END_STATE();
-    case 124:
-      if (lookahead == 'p') ADVANCE(253);
-      END_STATE();
-    case 125:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 126:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 127:
-      if (lookahead == 'e') ADVANCE(254);
-      END_STATE();
-    case 128:
-      if (lookahead == 'l') ADVANCE(255);
-      END_STATE();
-    case 129:
-      if (lookahead == 'l') ADVANCE(256);
-      END_STATE();
-    case 130:
-      if (lookahead == 'l') ADVANCE(257);
-      END_STATE();
-    case 131:
-      if (lookahead == 'v') ADVANCE(258);
-      if (lookahead == 'y') ADVANCE(259);
-      END_STATE();
-    case 132:
-      if (lookahead == 't') ADVANCE(260);
-      END_STATE();
-    case 133:
-      if (lookahead == 's') ADVANCE(261);
-      END_STATE();
-    case 134:
-      if (lookahead == 'r') ADVANCE(262);
-      if (lookahead == 't') ADVANCE(263);
-      END_STATE();
-    case 135:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 136:
-      ACCEPT_TOKEN(anon_sym_GHz);
-      END_STATE();
-    case 137:
-      ACCEPT_TOKEN(anon_sym_MHz);
-      END_STATE();
-    case 138:
       if (lookahead == 'u') ADVANCE(264);
       END_STATE();
-    case 139:
-      if (lookahead == 'p') ADVANCE(265);
+    case 121:
+      if (lookahead == 'a') ADVANCE(265);
       END_STATE();
-    case 140:
-      if (lookahead == 'e') ADVANCE(266);
+    case 122:
+      if (lookahead == 'b') ADVANCE(266);
       END_STATE();
-    case 141:
-      ACCEPT_TOKEN(anon_sym_agl);
+    case 123:
+      if (lookahead == 'a') ADVANCE(267);
+      if (lookahead == 'r') ADVANCE(268);
       END_STATE();
-    case 142:
-      if (lookahead == 'i') ADVANCE(267);
+    case 124:
+      if (lookahead == 'i') ADVANCE(269);
+      if (lookahead == 'r') ADVANCE(270);
       END_STATE();
-    case 143:
-      if (lookahead == 'l') ADVANCE(268);
+    case 125:
+      if (lookahead == 'i') ADVANCE(271);
       END_STATE();
-    case 144:
-      if (lookahead == 'l') ADVANCE(269);
+    case 126:
+      if (lookahead == 'm') ADVANCE(272);
       END_STATE();
-    case 145:
-      if (lookahead == 'e') ADVANCE(270);
+    case 127:
+      if (lookahead == 'r') ADVANCE(273);
       END_STATE();
-    case 146:
-      if (lookahead == 'r') ADVANCE(271);
+    case 128:
+      ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
-    case 147:
-      if (lookahead == 'u') ADVANCE(272);
+    case 129:
+      if (lookahead == 'a') ADVANCE(274);
       END_STATE();
-    case 148:
-      if (lookahead == 'd') ADVANCE(273);
-      END_STATE();
-    case 149:
-      if (lookahead == 'i') ADVANCE(274);
+    case 130:
       if (lookahead == 'n') ADVANCE(275);
       END_STATE();
-    case 150:
+    case 131:
       if (lookahead == 'p') ADVANCE(276);
       END_STATE();
-    case 151:
-      if (lookahead == 'l') ADVANCE(277);
+    case 132:
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
-    case 152:
-      if (lookahead == 'i') ADVANCE(278);
+    case 133:
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
-    case 153:
-      if (lookahead == 'r') ADVANCE(279);
+    case 134:
+      if (lookahead == 'e') ADVANCE(277);
       END_STATE();
-    case 154:
-      if (lookahead == 'i') ADVANCE(280);
+    case 135:
+      if (lookahead == 'l') ADVANCE(278);
       END_STATE();
-    case 155:
-      if (lookahead == 'c') ADVANCE(281);
+    case 136:
+      if (lookahead == 'l') ADVANCE(279);
       END_STATE();
-    case 156:
-      if (lookahead == 'd') ADVANCE(282);
+    case 137:
+      if (lookahead == 'l') ADVANCE(280);
       END_STATE();
-    case 157:
-      if (lookahead == 'b') ADVANCE(283);
+    case 138:
+      if (lookahead == 'v') ADVANCE(281);
+      if (lookahead == 'y') ADVANCE(282);
       END_STATE();
-    case 158:
-      if (lookahead == 'd') ADVANCE(284);
-      if (lookahead == 'n') ADVANCE(285);
-      if (lookahead == 's') ADVANCE(286);
+    case 139:
+      if (lookahead == 't') ADVANCE(283);
       END_STATE();
-    case 159:
-      if (lookahead == 'p') ADVANCE(287);
+    case 140:
+      if (lookahead == 's') ADVANCE(284);
       END_STATE();
-    case 160:
-      ACCEPT_TOKEN(anon_sym_dBW);
+    case 141:
+      if (lookahead == 'r') ADVANCE(285);
+      if (lookahead == 't') ADVANCE(286);
       END_STATE();
-    case 161:
-      ACCEPT_TOKEN(anon_sym_dBd);
+    case 142:
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
-    case 162:
-      ACCEPT_TOKEN(anon_sym_dBi);
+    case 143:
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_dBm);
+    case 144:
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
-    case 164:
-      if (lookahead == 'a') ADVANCE(288);
+    case 145:
+      if (lookahead == 'u') ADVANCE(287);
       END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(289);
-      if (lookahead == 'F') ADVANCE(290);
+    case 146:
+      if (lookahead == 'p') ADVANCE(288);
       END_STATE();
-    case 166:
+    case 147:
+      if (lookahead == 'e') ADVANCE(289);
+      END_STATE();
+    case 148:
+      if (lookahead == 'i') ADVANCE(290);
+      END_STATE();
+    case 149:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 150:
       if (lookahead == 'i') ADVANCE(291);
       END_STATE();
-    case 167:
-      if (lookahead == 'm') ADVANCE(292);
+    case 151:
+      if (lookahead == 'l') ADVANCE(292);
       END_STATE();
-    case 168:
+    case 152:
       if (lookahead == 'l') ADVANCE(293);
       END_STATE();
-    case 169:
+    case 153:
       if (lookahead == 'e') ADVANCE(294);
       END_STATE();
-    case 170:
-      if (lookahead == 'p') ADVANCE(295);
+    case 154:
+      if (lookahead == 'r') ADVANCE(295);
       END_STATE();
-    case 171:
-      if (lookahead == 'i') ADVANCE(296);
+    case 155:
+      if (lookahead == 'u') ADVANCE(296);
       END_STATE();
-    case 172:
-      if (lookahead == 'l') ADVANCE(297);
+    case 156:
+      if (lookahead == 'd') ADVANCE(297);
       END_STATE();
-    case 173:
-      if (lookahead == 'y') ADVANCE(298);
+    case 157:
+      if (lookahead == 'e') ADVANCE(298);
       END_STATE();
-    case 174:
+    case 158:
       if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 'n') ADVANCE(300);
       END_STATE();
-    case 175:
-      if (lookahead == 'p') ADVANCE(300);
+    case 159:
+      if (lookahead == 'p') ADVANCE(301);
       END_STATE();
-    case 176:
-      if (lookahead == 's') ADVANCE(301);
+    case 160:
+      if (lookahead == 'l') ADVANCE(302);
       END_STATE();
-    case 177:
-      ACCEPT_TOKEN(anon_sym_erp);
+    case 161:
+      if (lookahead == 'i') ADVANCE(303);
       END_STATE();
-    case 178:
-      if (lookahead == 's') ADVANCE(302);
+    case 162:
+      if (lookahead == 'r') ADVANCE(304);
       END_STATE();
-    case 179:
-      if (lookahead == 'e') ADVANCE(303);
-      END_STATE();
-    case 180:
-      if (lookahead == 'e') ADVANCE(304);
-      END_STATE();
-    case 181:
+    case 163:
       if (lookahead == 'i') ADVANCE(305);
       END_STATE();
+    case 164:
+      if (lookahead == 'c') ADVANCE(306);
+      END_STATE();
+    case 165:
+      if (lookahead == 'd') ADVANCE(307);
+      END_STATE();
+    case 166:
+      if (lookahead == 'b') ADVANCE(308);
+      END_STATE();
+    case 167:
+      if (lookahead == 'd') ADVANCE(309);
+      if (lookahead == 'n') ADVANCE(310);
+      if (lookahead == 's') ADVANCE(311);
+      END_STATE();
+    case 168:
+      if (lookahead == 'p') ADVANCE(312);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_dBd);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_dBi);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_dBm);
+      END_STATE();
+    case 173:
+      if (lookahead == 'a') ADVANCE(313);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(314);
+      if (lookahead == 'F') ADVANCE(315);
+      END_STATE();
+    case 175:
+      if (lookahead == 'a') ADVANCE(316);
+      END_STATE();
+    case 176:
+      if (lookahead == 'i') ADVANCE(317);
+      END_STATE();
+    case 177:
+      if (lookahead == 'm') ADVANCE(318);
+      END_STATE();
+    case 178:
+      if (lookahead == 'l') ADVANCE(319);
+      END_STATE();
+    case 179:
+      if (lookahead == 'e') ADVANCE(320);
+      END_STATE();
+    case 180:
+      if (lookahead == 'p') ADVANCE(321);
+      END_STATE();
+    case 181:
+      if (lookahead == 'i') ADVANCE(322);
+      END_STATE();
     case 182:
-      if (lookahead == 'u') ADVANCE(306);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 183:
-      if (lookahead == 't') ADVANCE(307);
+      if (lookahead == 'l') ADVANCE(323);
       END_STATE();
     case 184:
-      if (lookahead == 'd') ADVANCE(308);
+      if (lookahead == 'y') ADVANCE(324);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(309);
-      END_STATE();
-    case 186:
-      if (lookahead == 'l') ADVANCE(310);
-      END_STATE();
-    case 187:
-      if (lookahead == 'n') ADVANCE(311);
-      END_STATE();
-    case 188:
-      if (lookahead == 'u') ADVANCE(312);
-      END_STATE();
-    case 189:
-      if (lookahead == 's') ADVANCE(313);
-      END_STATE();
-    case 190:
-      if (lookahead == 't') ADVANCE(314);
-      END_STATE();
-    case 191:
-      if (lookahead == 'g') ADVANCE(315);
-      END_STATE();
-    case 192:
-      if (lookahead == 'h') ADVANCE(316);
-      END_STATE();
-    case 193:
-      if (lookahead == 'e') ADVANCE(317);
-      END_STATE();
-    case 194:
-      if (lookahead == 'e') ADVANCE(318);
-      END_STATE();
-    case 195:
-      if (lookahead == 't') ADVANCE(319);
-      END_STATE();
-    case 196:
-      if (lookahead == 'l') ADVANCE(320);
-      END_STATE();
-    case 197:
-      if (lookahead == 'n') ADVANCE(321);
-      END_STATE();
-    case 198:
-      if (lookahead == 'p') ADVANCE(322);
-      END_STATE();
-    case 199:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 200:
-      if (lookahead == 'e') ADVANCE(323);
-      END_STATE();
-    case 201:
-      if (lookahead == 'd') ADVANCE(324);
-      END_STATE();
-    case 202:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 203:
       if (lookahead == 'i') ADVANCE(325);
       END_STATE();
-    case 204:
-      if (lookahead == 'd') ADVANCE(326);
+    case 186:
+      if (lookahead == 'p') ADVANCE(326);
       END_STATE();
-    case 205:
+    case 187:
       if (lookahead == 's') ADVANCE(327);
       END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 188:
+      if (lookahead == 'a') ADVANCE(328);
       END_STATE();
-    case 207:
-      if (lookahead == 'i') ADVANCE(328);
+    case 189:
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
-    case 208:
-      if (lookahead == 'n') ADVANCE(329);
+    case 190:
+      if (lookahead == 's') ADVANCE(329);
       END_STATE();
-    case 209:
+    case 191:
       if (lookahead == 'e') ADVANCE(330);
       END_STATE();
-    case 210:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 211:
+    case 192:
       if (lookahead == 'e') ADVANCE(331);
       END_STATE();
-    case 212:
-      if (lookahead == '2') ADVANCE(332);
-      if (lookahead == '8') ADVANCE(333);
+    case 193:
+      if (lookahead == 'i') ADVANCE(332);
       END_STATE();
-    case 213:
-      ACCEPT_TOKEN(anon_sym_net);
+    case 194:
+      if (lookahead == 'u') ADVANCE(333);
       END_STATE();
-    case 214:
-      if (lookahead == 's') ADVANCE(334);
+    case 195:
+      if (lookahead == 't') ADVANCE(334);
       END_STATE();
-    case 215:
-      if (lookahead == 'i') ADVANCE(335);
+    case 196:
+      if (lookahead == 'd') ADVANCE(335);
       END_STATE();
-    case 216:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(336);
-      if (lookahead == 's') ADVANCE(337);
+    case 197:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(336);
       END_STATE();
-    case 217:
-      if (lookahead == 'e') ADVANCE(338);
-      if (lookahead == 'p') ADVANCE(339);
+    case 198:
+      if (lookahead == 'm') ADVANCE(337);
       END_STATE();
-    case 218:
-      ACCEPT_TOKEN(anon_sym_pad);
+    case 199:
+      if (lookahead == 'l') ADVANCE(338);
       END_STATE();
-    case 219:
-      if (lookahead == 's') ADVANCE(340);
+    case 200:
+      if (lookahead == 'n') ADVANCE(339);
       END_STATE();
-    case 220:
-      ACCEPT_TOKEN(anon_sym_pep);
+    case 201:
+      if (lookahead == 'e') ADVANCE(340);
       END_STATE();
-    case 221:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(341);
+    case 202:
+      if (lookahead == 'u') ADVANCE(341);
       END_STATE();
-    case 222:
+    case 203:
       if (lookahead == 's') ADVANCE(342);
       END_STATE();
-    case 223:
-      if (lookahead == 'c') ADVANCE(343);
+    case 204:
+      if (lookahead == 't') ADVANCE(343);
       END_STATE();
-    case 224:
-      if (lookahead == 't') ADVANCE(344);
+    case 205:
+      if (lookahead == 'g') ADVANCE(344);
       END_STATE();
-    case 225:
-      if (lookahead == 'i') ADVANCE(345);
+    case 206:
+      if (lookahead == 'h') ADVANCE(345);
       END_STATE();
-    case 226:
+    case 207:
       if (lookahead == 'e') ADVANCE(346);
       END_STATE();
+    case 208:
+      if (lookahead == 'e') ADVANCE(347);
+      END_STATE();
+    case 209:
+      if (lookahead == 'u') ADVANCE(348);
+      END_STATE();
+    case 210:
+      if (lookahead == 't') ADVANCE(349);
+      END_STATE();
+    case 211:
+      if (lookahead == 'l') ADVANCE(350);
+      END_STATE();
+    case 212:
+      if (lookahead == 'n') ADVANCE(351);
+      END_STATE();
+    case 213:
+      if (lookahead == 'p') ADVANCE(352);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 215:
+      if (lookahead == 'e') ADVANCE(353);
+      END_STATE();
+    case 216:
+      if (lookahead == 'd') ADVANCE(354);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 218:
+      if (lookahead == 'i') ADVANCE(355);
+      END_STATE();
+    case 219:
+      if (lookahead == 'e') ADVANCE(356);
+      END_STATE();
+    case 220:
+      if (lookahead == 'd') ADVANCE(357);
+      END_STATE();
+    case 221:
+      if (lookahead == 's') ADVANCE(358);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 223:
+      if (lookahead == 'i') ADVANCE(359);
+      END_STATE();
+    case 224:
+      if (lookahead == 'n') ADVANCE(360);
+      END_STATE();
+    case 225:
+      if (lookahead == 'e') ADVANCE(361);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
     case 227:
-      if (lookahead == 'a') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(362);
       END_STATE();
     case 228:
-      if (lookahead == 't') ADVANCE(348);
+      if (lookahead == '2') ADVANCE(363);
+      if (lookahead == '8') ADVANCE(364);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(349);
-      if (lookahead == 'i') ADVANCE(350);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 230:
-      if (lookahead == 'c') ADVANCE(351);
-      if (lookahead == 'd') ADVANCE(352);
-      if (lookahead == 'l') ADVANCE(353);
+      if (lookahead == 's') ADVANCE(365);
       END_STATE();
     case 231:
-      if (lookahead == 'e') ADVANCE(354);
+      if (lookahead == 'i') ADVANCE(366);
       END_STATE();
     case 232:
-      if (lookahead == 'e') ADVANCE(355);
-      if (lookahead == 'l') ADVANCE(356);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(367);
+      if (lookahead == 's') ADVANCE(368);
       END_STATE();
     case 233:
-      if (lookahead == 'i') ADVANCE(357);
-      if (lookahead == 'o') ADVANCE(358);
+      if (lookahead == 'n') ADVANCE(369);
       END_STATE();
     case 234:
-      if (lookahead == 'u') ADVANCE(359);
+      if (lookahead == 'e') ADVANCE(370);
+      if (lookahead == 'p') ADVANCE(371);
       END_STATE();
     case 235:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'r') ADVANCE(372);
       END_STATE();
     case 236:
-      if (lookahead == 'l') ADVANCE(360);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 237:
-      if (lookahead == 's') ADVANCE(361);
+      if (lookahead == 's') ADVANCE(373);
       END_STATE();
     case 238:
-      if (lookahead == 'r') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 239:
-      if (lookahead == 'e') ADVANCE(363);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(374);
       END_STATE();
     case 240:
-      if (lookahead == 'a') ADVANCE(364);
-      if (lookahead == 'c') ADVANCE(365);
+      if (lookahead == 's') ADVANCE(375);
       END_STATE();
     case 241:
-      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'c') ADVANCE(376);
       END_STATE();
     case 242:
-      if (lookahead == 'r') ADVANCE(367);
+      if (lookahead == 'c') ADVANCE(377);
       END_STATE();
     case 243:
-      if (lookahead == 'c') ADVANCE(368);
+      if (lookahead == 't') ADVANCE(378);
       END_STATE();
     case 244:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(369);
+      if (lookahead == 'i') ADVANCE(379);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(370);
+      if (lookahead == 'e') ADVANCE(380);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(371);
+      if (lookahead == 'a') ADVANCE(381);
       END_STATE();
     case 247:
-      if (lookahead == 't') ADVANCE(372);
+      if (lookahead == 't') ADVANCE(382);
       END_STATE();
     case 248:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'e') ADVANCE(383);
+      if (lookahead == 'i') ADVANCE(384);
       END_STATE();
     case 249:
-      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'c') ADVANCE(385);
+      if (lookahead == 'd') ADVANCE(386);
+      if (lookahead == 'l') ADVANCE(387);
       END_STATE();
     case 250:
-      if (lookahead == 'p') ADVANCE(374);
+      if (lookahead == 'e') ADVANCE(388);
       END_STATE();
     case 251:
-      if (lookahead == 'n') ADVANCE(375);
+      if (lookahead == 'e') ADVANCE(389);
+      if (lookahead == 'l') ADVANCE(390);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(376);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 253:
-      if (lookahead == 'i') ADVANCE(377);
+      if (lookahead == 'i') ADVANCE(392);
+      if (lookahead == 'o') ADVANCE(393);
       END_STATE();
     case 254:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'u') ADVANCE(394);
       END_STATE();
     case 255:
-      if (lookahead == 'i') ADVANCE(378);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 256:
-      if (lookahead == 'o') ADVANCE(379);
+      if (lookahead == 'l') ADVANCE(395);
       END_STATE();
     case 257:
-      if (lookahead == 't') ADVANCE(380);
+      if (lookahead == 's') ADVANCE(396);
       END_STATE();
     case 258:
-      if (lookahead == 'e') ADVANCE(381);
+      if (lookahead == 's') ADVANCE(397);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(382);
+      if (lookahead == 'r') ADVANCE(398);
       END_STATE();
     case 260:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'e') ADVANCE(399);
       END_STATE();
     case 261:
-      if (lookahead == '8') ADVANCE(383);
+      if (lookahead == 'r') ADVANCE(400);
       END_STATE();
     case 262:
-      if (lookahead == 'e') ADVANCE(384);
+      if (lookahead == 'a') ADVANCE(401);
+      if (lookahead == 'c') ADVANCE(402);
       END_STATE();
     case 263:
-      if (lookahead == 'h') ADVANCE(385);
-      END_STATE();
-    case 264:
-      if (lookahead == 'r') ADVANCE(386);
-      END_STATE();
-    case 265:
-      if (lookahead == 't') ADVANCE(387);
-      END_STATE();
-    case 266:
-      if (lookahead == 'd') ADVANCE(388);
-      END_STATE();
-    case 267:
-      if (lookahead == 'e') ADVANCE(389);
-      END_STATE();
-    case 268:
-      if (lookahead == 'i') ADVANCE(390);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 270:
-      if (lookahead == 'n') ADVANCE(391);
-      END_STATE();
-    case 271:
-      if (lookahead == 't') ADVANCE(392);
-      END_STATE();
-    case 272:
-      if (lookahead == 'n') ADVANCE(393);
-      END_STATE();
-    case 273:
-      ACCEPT_TOKEN(anon_sym_band);
-      END_STATE();
-    case 274:
-      if (lookahead == 'd') ADVANCE(394);
-      END_STATE();
-    case 275:
-      if (lookahead == 'c') ADVANCE(395);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(anon_sym_bump);
-      END_STATE();
-    case 277:
-      if (lookahead == 'e') ADVANCE(396);
-      END_STATE();
-    case 278:
-      if (lookahead == 'b') ADVANCE(397);
-      END_STATE();
-    case 279:
-      if (lookahead == 'i') ADVANCE(398);
-      END_STATE();
-    case 280:
-      if (lookahead == 'n') ADVANCE(399);
-      END_STATE();
-    case 281:
-      if (lookahead == 'u') ADVANCE(400);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 283:
-      if (lookahead == 'i') ADVANCE(401);
-      END_STATE();
-    case 284:
-      if (lookahead == 'u') ADVANCE(402);
-      END_STATE();
-    case 285:
       if (lookahead == 'e') ADVANCE(403);
       END_STATE();
-    case 286:
-      if (lookahead == 't') ADVANCE(404);
+    case 264:
+      if (lookahead == 'r') ADVANCE(404);
       END_STATE();
-    case 287:
-      if (lookahead == 'l') ADVANCE(405);
+    case 265:
+      if (lookahead == 'c') ADVANCE(405);
       END_STATE();
-    case 288:
-      ACCEPT_TOKEN(anon_sym_data);
+    case 266:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(406);
       END_STATE();
-    case 289:
-      ACCEPT_TOKEN(anon_sym_degC);
+    case 267:
+      if (lookahead == 't') ADVANCE(407);
       END_STATE();
-    case 290:
-      ACCEPT_TOKEN(anon_sym_degF);
+    case 268:
+      if (lookahead == 'a') ADVANCE(408);
       END_STATE();
-    case 291:
-      if (lookahead == 'c') ADVANCE(406);
+    case 269:
+      if (lookahead == 't') ADVANCE(409);
       END_STATE();
-    case 292:
-      if (lookahead == 'e') ADVANCE(407);
+    case 270:
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
-    case 293:
-      if (lookahead == 'e') ADVANCE(408);
-      END_STATE();
-    case 294:
-      if (lookahead == 'c') ADVANCE(409);
-      END_STATE();
-    case 295:
+    case 271:
       if (lookahead == 'l') ADVANCE(410);
       END_STATE();
-    case 296:
-      if (lookahead == 'd') ADVANCE(411);
+    case 272:
+      if (lookahead == 'p') ADVANCE(411);
       END_STATE();
-    case 297:
-      if (lookahead == 'e') ADVANCE(412);
+    case 273:
+      if (lookahead == 'o') ADVANCE(412);
       END_STATE();
-    case 298:
-      ACCEPT_TOKEN(anon_sym_duty);
+    case 274:
+      if (lookahead == 'n') ADVANCE(413);
       END_STATE();
-    case 299:
-      if (lookahead == 'c') ADVANCE(413);
+    case 275:
+      if (lookahead == 'e') ADVANCE(414);
       END_STATE();
-    case 300:
-      ACCEPT_TOKEN(anon_sym_eirp);
+    case 276:
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
-    case 301:
-      ACCEPT_TOKEN(anon_sym_ends);
+    case 277:
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
-    case 302:
-      if (lookahead == '8') ADVANCE(414);
+    case 278:
+      if (lookahead == 'i') ADVANCE(416);
       END_STATE();
-    case 303:
-      if (lookahead == 's') ADVANCE(415);
+    case 279:
+      if (lookahead == 'o') ADVANCE(417);
       END_STATE();
-    case 304:
-      if (lookahead == 'c') ADVANCE(416);
+    case 280:
+      if (lookahead == 't') ADVANCE(418);
       END_STATE();
-    case 305:
-      if (lookahead == 'l') ADVANCE(417);
-      END_STATE();
-    case 306:
-      if (lookahead == 'r') ADVANCE(418);
-      END_STATE();
-    case 307:
+    case 281:
       if (lookahead == 'e') ADVANCE(419);
       END_STATE();
-    case 308:
-      if (lookahead == 'b') ADVANCE(420);
+    case 282:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(420);
       END_STATE();
-    case 309:
-      if (lookahead == 'a') ADVANCE(421);
+    case 283:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 310:
-      ACCEPT_TOKEN(anon_sym_full);
+    case 284:
+      if (lookahead == '8') ADVANCE(421);
       END_STATE();
-    case 311:
-      ACCEPT_TOKEN(anon_sym_gain);
+    case 285:
+      if (lookahead == 'e') ADVANCE(422);
       END_STATE();
-    case 312:
-      if (lookahead == 'n') ADVANCE(422);
+    case 286:
+      if (lookahead == 'h') ADVANCE(423);
       END_STATE();
-    case 313:
-      if (lookahead == 's') ADVANCE(423);
+    case 287:
+      if (lookahead == 'r') ADVANCE(424);
       END_STATE();
-    case 314:
-      ACCEPT_TOKEN(anon_sym_haat);
+    case 288:
+      if (lookahead == 't') ADVANCE(425);
       END_STATE();
-    case 315:
-      if (lookahead == 'h') ADVANCE(424);
+    case 289:
+      if (lookahead == 'd') ADVANCE(426);
       END_STATE();
-    case 316:
-      ACCEPT_TOKEN(anon_sym_high);
+    case 290:
+      if (lookahead == 'n') ADVANCE(427);
       END_STATE();
-    case 317:
-      if (lookahead == 'd') ADVANCE(425);
+    case 291:
+      if (lookahead == 'e') ADVANCE(428);
       END_STATE();
-    case 318:
-      if (lookahead == 'r') ADVANCE(426);
+    case 292:
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
-    case 319:
-      if (lookahead == 'r') ADVANCE(427);
+    case 293:
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
-    case 320:
-      if (lookahead == 'a') ADVANCE(428);
+    case 294:
+      if (lookahead == 'n') ADVANCE(430);
       END_STATE();
-    case 321:
-      if (lookahead == 's') ADVANCE(429);
+    case 295:
+      if (lookahead == 't') ADVANCE(431);
       END_STATE();
-    case 322:
-      if (lookahead == 'e') ADVANCE(430);
+    case 296:
+      if (lookahead == 'n') ADVANCE(432);
       END_STATE();
-    case 323:
-      if (lookahead == 'd') ADVANCE(431);
+    case 297:
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
-    case 324:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 298:
+      if (lookahead == 'l') ADVANCE(433);
       END_STATE();
-    case 325:
-      if (lookahead == 't') ADVANCE(432);
+    case 299:
+      if (lookahead == 'd') ADVANCE(434);
       END_STATE();
-    case 326:
-      ACCEPT_TOKEN(anon_sym_load);
+    case 300:
+      if (lookahead == 'c') ADVANCE(435);
       END_STATE();
-    case 327:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(433);
+    case 301:
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
-    case 328:
-      if (lookahead == 'm') ADVANCE(434);
+    case 302:
+      if (lookahead == 'e') ADVANCE(436);
       END_STATE();
-    case 329:
-      ACCEPT_TOKEN(anon_sym_mean);
+    case 303:
+      if (lookahead == 'b') ADVANCE(437);
       END_STATE();
-    case 330:
-      if (lookahead == 'r') ADVANCE(435);
+    case 304:
+      if (lookahead == 'i') ADVANCE(438);
       END_STATE();
-    case 331:
-      ACCEPT_TOKEN(anon_sym_mode);
-      END_STATE();
-    case 332:
-      if (lookahead == '7') ADVANCE(436);
-      END_STATE();
-    case 333:
-      if (lookahead == '3') ADVANCE(437);
-      END_STATE();
-    case 334:
-      if (lookahead == 'e') ADVANCE(438);
-      END_STATE();
-    case 335:
+    case 305:
       if (lookahead == 'n') ADVANCE(439);
       END_STATE();
-    case 336:
-      if (lookahead == 'm') ADVANCE(440);
+    case 306:
+      if (lookahead == 'u') ADVANCE(440);
       END_STATE();
-    case 337:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 307:
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
-    case 338:
-      if (lookahead == 'r') ADVANCE(441);
+    case 308:
+      if (lookahead == 'i') ADVANCE(441);
       END_STATE();
-    case 339:
+    case 309:
       if (lookahead == 'u') ADVANCE(442);
       END_STATE();
-    case 340:
+    case 310:
       if (lookahead == 'e') ADVANCE(443);
       END_STATE();
+    case 311:
+      if (lookahead == 't') ADVANCE(444);
+      END_STATE();
+    case 312:
+      if (lookahead == 'l') ADVANCE(445);
+      END_STATE();
+    case 313:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 314:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 315:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 316:
+      if (lookahead == 'y') ADVANCE(446);
+      END_STATE();
+    case 317:
+      if (lookahead == 'c') ADVANCE(447);
+      END_STATE();
+    case 318:
+      if (lookahead == 'e') ADVANCE(448);
+      END_STATE();
+    case 319:
+      if (lookahead == 'e') ADVANCE(449);
+      END_STATE();
+    case 320:
+      if (lookahead == 'c') ADVANCE(450);
+      END_STATE();
+    case 321:
+      if (lookahead == 'l') ADVANCE(451);
+      END_STATE();
+    case 322:
+      if (lookahead == 'd') ADVANCE(452);
+      END_STATE();
+    case 323:
+      if (lookahead == 'e') ADVANCE(453);
+      END_STATE();
+    case 324:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 325:
+      if (lookahead == 'c') ADVANCE(454);
+      END_STATE();
+    case 326:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 327:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 328:
+      if (lookahead == 'l') ADVANCE(455);
+      END_STATE();
+    case 329:
+      if (lookahead == '8') ADVANCE(456);
+      END_STATE();
+    case 330:
+      if (lookahead == 's') ADVANCE(457);
+      END_STATE();
+    case 331:
+      if (lookahead == 'c') ADVANCE(458);
+      END_STATE();
+    case 332:
+      if (lookahead == 'l') ADVANCE(459);
+      END_STATE();
+    case 333:
+      if (lookahead == 'r') ADVANCE(460);
+      END_STATE();
+    case 334:
+      if (lookahead == 'e') ADVANCE(461);
+      END_STATE();
+    case 335:
+      if (lookahead == 'b') ADVANCE(462);
+      END_STATE();
+    case 336:
+      if (lookahead == 'a') ADVANCE(463);
+      END_STATE();
+    case 337:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 338:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 339:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 340:
+      if (lookahead == 'r') ADVANCE(464);
+      END_STATE();
     case 341:
-      if (lookahead == 'i') ADVANCE(444);
+      if (lookahead == 'n') ADVANCE(465);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(445);
+      if (lookahead == 's') ADVANCE(466);
       END_STATE();
     case 343:
-      if (lookahead == 'e') ADVANCE(446);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 344:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'h') ADVANCE(467);
       END_STATE();
     case 345:
-      if (lookahead == 't') ADVANCE(447);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 346:
-      if (lookahead == 'r') ADVANCE(448);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 347:
-      if (lookahead == 'm') ADVANCE(449);
+      if (lookahead == 'r') ADVANCE(469);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(450);
+      if (lookahead == 't') ADVANCE(470);
       END_STATE();
     case 349:
-      if (lookahead == 'd') ADVANCE(451);
+      if (lookahead == 'r') ADVANCE(471);
       END_STATE();
     case 350:
-      if (lookahead == 'n') ADVANCE(452);
+      if (lookahead == 'a') ADVANCE(472);
       END_STATE();
     case 351:
-      if (lookahead == 't') ADVANCE(453);
+      if (lookahead == 's') ADVANCE(473);
       END_STATE();
     case 352:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(454);
-      END_STATE();
-    case 353:
-      if (lookahead == 'i') ADVANCE(455);
-      END_STATE();
-    case 354:
-      if (lookahead == 'i') ADVANCE(456);
-      END_STATE();
-    case 355:
-      if (lookahead == 'r') ADVANCE(457);
-      END_STATE();
-    case 356:
-      if (lookahead == 'e') ADVANCE(458);
-      END_STATE();
-    case 357:
-      if (lookahead == 's') ADVANCE(459);
-      END_STATE();
-    case 358:
-      if (lookahead == 'l') ADVANCE(460);
-      END_STATE();
-    case 359:
-      if (lookahead == 'r') ADVANCE(461);
-      END_STATE();
-    case 360:
-      if (lookahead == 'e') ADVANCE(462);
-      END_STATE();
-    case 361:
-      if (lookahead == 'i') ADVANCE(463);
-      END_STATE();
-    case 362:
-      if (lookahead == 'e') ADVANCE(464);
-      END_STATE();
-    case 363:
-      if (lookahead == 't') ADVANCE(465);
-      END_STATE();
-    case 364:
-      if (lookahead == 'd') ADVANCE(466);
-      END_STATE();
-    case 365:
-      if (lookahead == 'e') ADVANCE(467);
-      END_STATE();
-    case 366:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 367:
-      if (lookahead == 'c') ADVANCE(468);
-      END_STATE();
-    case 368:
-      if (lookahead == 'i') ADVANCE(469);
-      END_STATE();
-    case 369:
-      if (lookahead == 'p') ADVANCE(470);
-      END_STATE();
-    case 370:
-      if (lookahead == 'i') ADVANCE(471);
-      END_STATE();
-    case 371:
-      if (lookahead == 'n') ADVANCE(472);
-      END_STATE();
-    case 372:
-      if (lookahead == 'c') ADVANCE(473);
-      END_STATE();
-    case 373:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 374:
       if (lookahead == 'e') ADVANCE(474);
       END_STATE();
+    case 353:
+      if (lookahead == 'd') ADVANCE(475);
+      END_STATE();
+    case 354:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 355:
+      if (lookahead == 't') ADVANCE(476);
+      END_STATE();
+    case 356:
+      if (lookahead == 'a') ADVANCE(477);
+      END_STATE();
+    case 357:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 358:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(478);
+      END_STATE();
+    case 359:
+      if (lookahead == 'm') ADVANCE(479);
+      END_STATE();
+    case 360:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 361:
+      if (lookahead == 'r') ADVANCE(480);
+      END_STATE();
+    case 362:
+      ACCEPT_TOKEN(anon_sym_mode);
+      END_STATE();
+    case 363:
+      if (lookahead == '7') ADVANCE(481);
+      END_STATE();
+    case 364:
+      if (lookahead == '3') ADVANCE(482);
+      END_STATE();
+    case 365:
+      if (lookahead == 'e') ADVANCE(483);
+      END_STATE();
+    case 366:
+      if (lookahead == 'n') ADVANCE(484);
+      END_STATE();
+    case 367:
+      if (lookahead == 'm') ADVANCE(485);
+      END_STATE();
+    case 368:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 369:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 370:
+      if (lookahead == 'r') ADVANCE(486);
+      END_STATE();
+    case 371:
+      if (lookahead == 'u') ADVANCE(487);
+      END_STATE();
+    case 372:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
+    case 373:
+      if (lookahead == 'e') ADVANCE(488);
+      END_STATE();
+    case 374:
+      if (lookahead == 'i') ADVANCE(489);
+      END_STATE();
     case 375:
-      if (lookahead == 's') ADVANCE(475);
+      if (lookahead == 'e') ADVANCE(490);
       END_STATE();
     case 376:
-      if (lookahead == 'r') ADVANCE(476);
-      END_STATE();
-    case 377:
-      if (lookahead == 'c') ADVANCE(477);
-      END_STATE();
-    case 378:
-      if (lookahead == 'd') ADVANCE(478);
-      END_STATE();
-    case 379:
-      if (lookahead == 'c') ADVANCE(479);
-      END_STATE();
-    case 380:
-      if (lookahead == 'a') ADVANCE(480);
-      END_STATE();
-    case 381:
-      if (lookahead == 'l') ADVANCE(481);
-      END_STATE();
-    case 382:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 383:
-      if (lookahead == '4') ADVANCE(482);
-      END_STATE();
-    case 384:
-      if (lookahead == 's') ADVANCE(483);
-      END_STATE();
-    case 385:
-      ACCEPT_TOKEN(anon_sym_with);
-      END_STATE();
-    case 386:
-      if (lookahead == 'a') ADVANCE(484);
-      END_STATE();
-    case 387:
-      if (lookahead == 'e') ADVANCE(485);
-      END_STATE();
-    case 388:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 389:
-      if (lookahead == 'n') ADVANCE(486);
-      END_STATE();
-    case 390:
-      if (lookahead == 'f') ADVANCE(487);
-      END_STATE();
-    case 391:
-      if (lookahead == 'n') ADVANCE(488);
-      END_STATE();
-    case 392:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 393:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 395:
-      if (lookahead == 'h') ADVANCE(489);
-      END_STATE();
-    case 396:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 397:
-      if (lookahead == 'r') ADVANCE(490);
-      END_STATE();
-    case 398:
       if (lookahead == 'e') ADVANCE(491);
       END_STATE();
-    case 399:
-      ACCEPT_TOKEN(anon_sym_chain);
+    case 377:
+      if (lookahead == 'e') ADVANCE(492);
       END_STATE();
-    case 400:
-      if (lookahead == 'l') ADVANCE(492);
+    case 378:
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
-    case 401:
-      if (lookahead == 'n') ADVANCE(493);
+    case 379:
+      if (lookahead == 't') ADVANCE(493);
       END_STATE();
-    case 402:
-      if (lookahead == 'c') ADVANCE(494);
+    case 380:
+      if (lookahead == 'r') ADVANCE(494);
       END_STATE();
-    case 403:
-      if (lookahead == 'c') ADVANCE(495);
+    case 381:
+      if (lookahead == 'm') ADVANCE(495);
       END_STATE();
-    case 404:
-      if (lookahead == 'r') ADVANCE(496);
+    case 382:
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
-    case 405:
-      if (lookahead == 'e') ADVANCE(497);
+    case 383:
+      if (lookahead == 'd') ADVANCE(497);
       END_STATE();
-    case 406:
-      if (lookahead == 'e') ADVANCE(498);
+    case 384:
+      if (lookahead == 'n') ADVANCE(498);
       END_STATE();
-    case 407:
+    case 385:
       if (lookahead == 't') ADVANCE(499);
       END_STATE();
-    case 408:
-      if (lookahead == 'x') ADVANCE(500);
+    case 386:
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(500);
       END_STATE();
-    case 409:
-      if (lookahead == 't') ADVANCE(501);
+    case 387:
+      if (lookahead == 'i') ADVANCE(501);
       END_STATE();
-    case 410:
-      if (lookahead == 'a') ADVANCE(502);
+    case 388:
+      if (lookahead == 'i') ADVANCE(502);
       END_STATE();
-    case 411:
-      if (lookahead == 'e') ADVANCE(503);
+    case 389:
+      if (lookahead == 'r') ADVANCE(503);
       END_STATE();
-    case 412:
-      if (lookahead == 'x') ADVANCE(504);
+    case 390:
+      if (lookahead == 'e') ADVANCE(504);
       END_STATE();
-    case 413:
-      if (lookahead == 'i') ADVANCE(505);
+    case 391:
+      if (lookahead == 'a') ADVANCE(505);
       END_STATE();
-    case 414:
-      if (lookahead == '9') ADVANCE(506);
+    case 392:
+      if (lookahead == 's') ADVANCE(506);
       END_STATE();
-    case 415:
-      if (lookahead == 's') ADVANCE(507);
+    case 393:
+      if (lookahead == 'l') ADVANCE(507);
+      if (lookahead == 'n') ADVANCE(508);
       END_STATE();
-    case 416:
-      if (lookahead == 't') ADVANCE(508);
+    case 394:
+      if (lookahead == 'r') ADVANCE(509);
       END_STATE();
-    case 417:
-      if (lookahead == 'y') ADVANCE(509);
-      END_STATE();
-    case 418:
+    case 395:
       if (lookahead == 'e') ADVANCE(510);
       END_STATE();
-    case 419:
-      if (lookahead == 'r') ADVANCE(511);
+    case 396:
+      if (lookahead == 'i') ADVANCE(511);
       END_STATE();
-    case 420:
-      if (lookahead == 'a') ADVANCE(512);
+    case 397:
+      if (lookahead == 'i') ADVANCE(512);
       END_STATE();
-    case 421:
-      if (lookahead == 'r') ADVANCE(513);
+    case 398:
+      if (lookahead == 'e') ADVANCE(513);
       END_STATE();
-    case 422:
-      if (lookahead == 'd') ADVANCE(514);
+    case 399:
+      if (lookahead == 't') ADVANCE(514);
       END_STATE();
-    case 423:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 424:
+    case 400:
       if (lookahead == 't') ADVANCE(515);
       END_STATE();
-    case 425:
-      if (lookahead == 'a') ADVANCE(516);
+    case 401:
+      if (lookahead == 'd') ADVANCE(516);
       END_STATE();
-    case 426:
-      ACCEPT_TOKEN(anon_sym_inner);
+    case 402:
+      if (lookahead == 'e') ADVANCE(517);
       END_STATE();
-    case 427:
-      if (lookahead == 'u') ADVANCE(517);
+    case 403:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 428:
-      if (lookahead == 't') ADVANCE(518);
+    case 404:
+      if (lookahead == 'c') ADVANCE(518);
       END_STATE();
-    case 429:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 405:
+      if (lookahead == 'i') ADVANCE(519);
       END_STATE();
-    case 430:
-      if (lookahead == 'r') ADVANCE(519);
+    case 406:
+      if (lookahead == 'p') ADVANCE(520);
       END_STATE();
-    case 431:
-      ACCEPT_TOKEN(anon_sym_keyed);
+    case 407:
+      if (lookahead == 'i') ADVANCE(521);
       END_STATE();
-    case 432:
-      ACCEPT_TOKEN(anon_sym_limit);
+    case 408:
+      if (lookahead == 'n') ADVANCE(522);
       END_STATE();
-    case 433:
-      if (lookahead == 't') ADVANCE(520);
+    case 409:
+      if (lookahead == 'c') ADVANCE(523);
       END_STATE();
-    case 434:
-      if (lookahead == 'u') ADVANCE(521);
+    case 410:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 435:
-      ACCEPT_TOKEN(anon_sym_meter);
+    case 411:
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
-    case 436:
-      ACCEPT_TOKEN(anon_sym_nad27);
+    case 412:
+      if (lookahead == 'u') ADVANCE(525);
       END_STATE();
-    case 437:
-      ACCEPT_TOKEN(anon_sym_nad83);
+    case 413:
+      if (lookahead == 's') ADVANCE(526);
       END_STATE();
-    case 438:
-      ACCEPT_TOKEN(anon_sym_noise);
+    case 414:
+      if (lookahead == 'r') ADVANCE(527);
       END_STATE();
-    case 439:
-      if (lookahead == 'a') ADVANCE(522);
-      END_STATE();
-    case 440:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 441:
-      ACCEPT_TOKEN(anon_sym_outer);
-      END_STATE();
-    case 442:
-      if (lookahead == 't') ADVANCE(523);
-      END_STATE();
-    case 443:
-      if (lookahead == 's') ADVANCE(524);
-      END_STATE();
-    case 444:
-      if (lookahead == 't') ADVANCE(525);
-      END_STATE();
-    case 445:
-      ACCEPT_TOKEN(anon_sym_phase);
-      END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_place);
-      END_STATE();
-    case 447:
-      if (lookahead == 'i') ADVANCE(526);
-      END_STATE();
-    case 448:
-      ACCEPT_TOKEN(anon_sym_power);
-      END_STATE();
-    case 449:
-      if (lookahead == 'p') ADVANCE(527);
-      END_STATE();
-    case 450:
+    case 415:
       if (lookahead == 'c') ADVANCE(528);
       END_STATE();
-    case 451:
-      ACCEPT_TOKEN(anon_sym_rated);
+    case 416:
+      if (lookahead == 'd') ADVANCE(529);
       END_STATE();
-    case 452:
-      if (lookahead == 'g') ADVANCE(529);
+    case 417:
+      if (lookahead == 'c') ADVANCE(530);
       END_STATE();
-    case 453:
-      if (lookahead == 'a') ADVANCE(530);
+    case 418:
+      if (lookahead == 'a') ADVANCE(531);
       END_STATE();
-    case 454:
-      if (lookahead == 'n') ADVANCE(531);
+    case 419:
+      if (lookahead == 'l') ADVANCE(532);
       END_STATE();
-    case 455:
-      if (lookahead == 'z') ADVANCE(532);
+    case 420:
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
-    case 456:
-      if (lookahead == 'v') ADVANCE(533);
+    case 421:
+      if (lookahead == '4') ADVANCE(533);
       END_STATE();
-    case 457:
-      if (lookahead == 'e') ADVANCE(534);
+    case 422:
+      if (lookahead == 's') ADVANCE(534);
       END_STATE();
-    case 458:
-      if (lookahead == 'c') ADVANCE(535);
+    case 423:
+      ACCEPT_TOKEN(anon_sym_with);
       END_STATE();
-    case 459:
-      if (lookahead == 't') ADVANCE(536);
+    case 424:
+      if (lookahead == 'a') ADVANCE(535);
       END_STATE();
-    case 460:
-      if (lookahead == 'u') ADVANCE(537);
+    case 425:
+      if (lookahead == 'e') ADVANCE(536);
       END_STATE();
-    case 461:
+    case 426:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 427:
+      if (lookahead == 's') ADVANCE(537);
+      END_STATE();
+    case 428:
       if (lookahead == 'n') ADVANCE(538);
       END_STATE();
-    case 462:
-      ACCEPT_TOKEN(anon_sym_scale);
+    case 429:
+      if (lookahead == 'f') ADVANCE(539);
       END_STATE();
-    case 463:
-      if (lookahead == 't') ADVANCE(539);
+    case 430:
+      if (lookahead == 'n') ADVANCE(540);
       END_STATE();
-    case 464:
-      if (lookahead == 'd') ADVANCE(540);
+    case 431:
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
-    case 465:
-      ACCEPT_TOKEN(anon_sym_sheet);
+    case 432:
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
-    case 466:
-      ACCEPT_TOKEN(anon_sym_sinad);
+    case 433:
+      if (lookahead == 'i') ADVANCE(541);
       END_STATE();
-    case 467:
-      ACCEPT_TOKEN(anon_sym_since);
+    case 434:
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
-    case 468:
-      if (lookahead == 'e') ADVANCE(541);
+    case 435:
+      if (lookahead == 'h') ADVANCE(542);
       END_STATE();
-    case 469:
-      if (lookahead == 'n') ADVANCE(542);
+    case 436:
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
-    case 470:
+    case 437:
       if (lookahead == 'r') ADVANCE(543);
       END_STATE();
-    case 471:
-      if (lookahead == 'o') ADVANCE(544);
+    case 438:
+      if (lookahead == 'e') ADVANCE(544);
       END_STATE();
-    case 472:
-      if (lookahead == 'd') ADVANCE(545);
+    case 439:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 473:
-      if (lookahead == 'h') ADVANCE(546);
+    case 440:
+      if (lookahead == 'l') ADVANCE(545);
       END_STATE();
-    case 474:
-      if (lookahead == 'r') ADVANCE(547);
+    case 441:
+      if (lookahead == 'n') ADVANCE(546);
       END_STATE();
-    case 475:
-      if (lookahead == 'm') ADVANCE(548);
+    case 442:
+      if (lookahead == 'c') ADVANCE(547);
       END_STATE();
-    case 476:
-      ACCEPT_TOKEN(anon_sym_tuner);
+    case 443:
+      if (lookahead == 'c') ADVANCE(548);
       END_STATE();
-    case 477:
-      if (lookahead == 'a') ADVANCE(549);
+    case 444:
+      if (lookahead == 'r') ADVANCE(549);
       END_STATE();
-    case 478:
-      ACCEPT_TOKEN(anon_sym_valid);
+    case 445:
+      if (lookahead == 'e') ADVANCE(550);
       END_STATE();
-    case 479:
-      if (lookahead == 'i') ADVANCE(550);
+    case 446:
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
-    case 480:
-      if (lookahead == 'g') ADVANCE(551);
+    case 447:
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
-    case 481:
-      if (lookahead == 'e') ADVANCE(552);
+    case 448:
+      if (lookahead == 't') ADVANCE(552);
       END_STATE();
-    case 482:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+    case 449:
+      if (lookahead == 'x') ADVANCE(553);
       END_STATE();
-    case 483:
-      ACCEPT_TOKEN(anon_sym_wires);
+    case 450:
+      if (lookahead == 't') ADVANCE(554);
       END_STATE();
-    case 484:
-      if (lookahead == 'c') ADVANCE(553);
+    case 451:
+      if (lookahead == 'a') ADVANCE(555);
       END_STATE();
-    case 485:
-      if (lookahead == 'r') ADVANCE(554);
+    case 452:
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
-    case 486:
-      if (lookahead == 't') ADVANCE(555);
+    case 453:
+      if (lookahead == 'x') ADVANCE(557);
       END_STATE();
-    case 487:
-      if (lookahead == 'i') ADVANCE(556);
+    case 454:
+      if (lookahead == 'i') ADVANCE(558);
       END_STATE();
-    case 488:
-      if (lookahead == 'a') ADVANCE(557);
+    case 455:
+      if (lookahead == 'i') ADVANCE(559);
       END_STATE();
-    case 489:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(558);
+    case 456:
+      if (lookahead == '9') ADVANCE(560);
       END_STATE();
-    case 490:
-      if (lookahead == 'a') ADVANCE(559);
+    case 457:
+      if (lookahead == 's') ADVANCE(561);
       END_STATE();
-    case 491:
-      if (lookahead == 'r') ADVANCE(560);
+    case 458:
+      if (lookahead == 't') ADVANCE(562);
       END_STATE();
-    case 492:
-      if (lookahead == 'a') ADVANCE(561);
+    case 459:
+      if (lookahead == 'y') ADVANCE(563);
       END_STATE();
-    case 493:
-      if (lookahead == 'e') ADVANCE(562);
+    case 460:
+      if (lookahead == 'e') ADVANCE(564);
       END_STATE();
-    case 494:
-      if (lookahead == 't') ADVANCE(563);
+    case 461:
+      if (lookahead == 'r') ADVANCE(565);
       END_STATE();
-    case 495:
-      if (lookahead == 't') ADVANCE(564);
+    case 462:
+      if (lookahead == 'a') ADVANCE(566);
       END_STATE();
-    case 496:
-      if (lookahead == 'u') ADVANCE(565);
-      END_STATE();
-    case 497:
-      if (lookahead == 'd') ADVANCE(566);
+    case 463:
       if (lookahead == 'r') ADVANCE(567);
       END_STATE();
+    case 464:
+      if (lookahead == 'a') ADVANCE(568);
+      END_STATE();
+    case 465:
+      if (lookahead == 'd') ADVANCE(569);
+      END_STATE();
+    case 466:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
+    case 467:
+      if (lookahead == 't') ADVANCE(570);
+      END_STATE();
+    case 468:
+      if (lookahead == 'a') ADVANCE(571);
+      END_STATE();
+    case 469:
+      ACCEPT_TOKEN(anon_sym_inner);
+      END_STATE();
+    case 470:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
+    case 471:
+      if (lookahead == 'u') ADVANCE(572);
+      END_STATE();
+    case 472:
+      if (lookahead == 't') ADVANCE(573);
+      END_STATE();
+    case 473:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 474:
+      if (lookahead == 'r') ADVANCE(574);
+      END_STATE();
+    case 475:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 476:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
+    case 477:
+      if (lookahead == 'r') ADVANCE(575);
+      END_STATE();
+    case 478:
+      if (lookahead == 't') ADVANCE(576);
+      END_STATE();
+    case 479:
+      if (lookahead == 'u') ADVANCE(577);
+      END_STATE();
+    case 480:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 481:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 483:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 484:
+      if (lookahead == 'a') ADVANCE(578);
+      END_STATE();
+    case 485:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 486:
+      ACCEPT_TOKEN(anon_sym_outer);
+      END_STATE();
+    case 487:
+      if (lookahead == 't') ADVANCE(579);
+      END_STATE();
+    case 488:
+      if (lookahead == 's') ADVANCE(580);
+      END_STATE();
+    case 489:
+      if (lookahead == 't') ADVANCE(581);
+      END_STATE();
+    case 490:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 491:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 492:
+      ACCEPT_TOKEN(anon_sym_place);
+      END_STATE();
+    case 493:
+      if (lookahead == 'i') ADVANCE(582);
+      END_STATE();
+    case 494:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 495:
+      if (lookahead == 'p') ADVANCE(583);
+      END_STATE();
+    case 496:
+      if (lookahead == 'c') ADVANCE(584);
+      END_STATE();
+    case 497:
+      ACCEPT_TOKEN(anon_sym_rated);
+      END_STATE();
     case 498:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'g') ADVANCE(585);
       END_STATE();
     case 499:
-      if (lookahead == 'e') ADVANCE(568);
+      if (lookahead == 'a') ADVANCE(586);
       END_STATE();
     case 500:
-      if (lookahead == 'e') ADVANCE(569);
+      if (lookahead == 'n') ADVANCE(587);
       END_STATE();
     case 501:
-      if (lookahead == 'i') ADVANCE(570);
+      if (lookahead == 'z') ADVANCE(588);
       END_STATE();
     case 502:
-      if (lookahead == 'y') ADVANCE(571);
+      if (lookahead == 'v') ADVANCE(589);
       END_STATE();
     case 503:
-      if (lookahead == 'r') ADVANCE(572);
-      END_STATE();
-    case 504:
-      if (lookahead == 'e') ADVANCE(573);
-      END_STATE();
-    case 505:
-      if (lookahead == 'e') ADVANCE(574);
-      END_STATE();
-    case 506:
-      ACCEPT_TOKEN(anon_sym_etrs89);
-      END_STATE();
-    case 507:
-      ACCEPT_TOKEN(anon_sym_excess);
-      END_STATE();
-    case 508:
-      ACCEPT_TOKEN(anon_sym_expect);
-      END_STATE();
-    case 509:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 510:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 511:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 512:
-      if (lookahead == 'c') ADVANCE(575);
-      END_STATE();
-    case 513:
-      if (lookahead == 'd') ADVANCE(576);
-      END_STATE();
-    case 514:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 515:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 516:
-      if (lookahead == 'n') ADVANCE(577);
-      END_STATE();
-    case 517:
-      if (lookahead == 'm') ADVANCE(578);
-      END_STATE();
-    case 518:
-      if (lookahead == 'i') ADVANCE(579);
-      if (lookahead == 'o') ADVANCE(580);
-      END_STATE();
-    case 519:
-      ACCEPT_TOKEN(anon_sym_jumper);
-      END_STATE();
-    case 520:
-      if (lookahead == 'a') ADVANCE(581);
-      END_STATE();
-    case 521:
-      if (lookahead == 'm') ADVANCE(582);
-      END_STATE();
-    case 522:
-      if (lookahead == 'l') ADVANCE(583);
-      END_STATE();
-    case 523:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 524:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 525:
-      if (lookahead == 't') ADVANCE(584);
-      END_STATE();
-    case 526:
-      if (lookahead == 'o') ADVANCE(585);
-      END_STATE();
-    case 527:
-      if (lookahead == 'l') ADVANCE(586);
-      END_STATE();
-    case 528:
-      if (lookahead == 't') ADVANCE(587);
-      END_STATE();
-    case 529:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 530:
-      if (lookahead == 'n') ADVANCE(588);
-      END_STATE();
-    case 531:
-      if (lookahead == 'g') ADVANCE(589);
-      END_STATE();
-    case 532:
       if (lookahead == 'e') ADVANCE(590);
       END_STATE();
-    case 533:
-      if (lookahead == 'e') ADVANCE(591);
+    case 504:
+      if (lookahead == 'c') ADVANCE(591);
       END_STATE();
-    case 534:
-      if (lookahead == 'n') ADVANCE(592);
+    case 505:
+      if (lookahead == 't') ADVANCE(592);
       END_STATE();
-    case 535:
+    case 506:
       if (lookahead == 't') ADVANCE(593);
       END_STATE();
+    case 507:
+      if (lookahead == 'u') ADVANCE(594);
+      END_STATE();
+    case 508:
+      if (lookahead == 'a') ADVANCE(595);
+      END_STATE();
+    case 509:
+      if (lookahead == 'n') ADVANCE(596);
+      END_STATE();
+    case 510:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 511:
+      if (lookahead == 't') ADVANCE(597);
+      END_STATE();
+    case 512:
+      if (lookahead == 'o') ADVANCE(598);
+      END_STATE();
+    case 513:
+      if (lookahead == 'd') ADVANCE(599);
+      END_STATE();
+    case 514:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
+    case 515:
+      ACCEPT_TOKEN(anon_sym_short);
+      END_STATE();
+    case 516:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 517:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 518:
+      if (lookahead == 'e') ADVANCE(600);
+      END_STATE();
+    case 519:
+      if (lookahead == 'n') ADVANCE(601);
+      END_STATE();
+    case 520:
+      if (lookahead == 'r') ADVANCE(602);
+      END_STATE();
+    case 521:
+      if (lookahead == 'o') ADVANCE(603);
+      END_STATE();
+    case 522:
+      if (lookahead == 'd') ADVANCE(604);
+      END_STATE();
+    case 523:
+      if (lookahead == 'h') ADVANCE(605);
+      END_STATE();
+    case 524:
+      if (lookahead == 'r') ADVANCE(606);
+      END_STATE();
+    case 525:
+      if (lookahead == 'g') ADVANCE(607);
+      END_STATE();
+    case 526:
+      if (lookahead == 'm') ADVANCE(608);
+      END_STATE();
+    case 527:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 528:
+      if (lookahead == 'a') ADVANCE(609);
+      END_STATE();
+    case 529:
+      ACCEPT_TOKEN(anon_sym_valid);
+      END_STATE();
+    case 530:
+      if (lookahead == 'i') ADVANCE(610);
+      END_STATE();
+    case 531:
+      if (lookahead == 'g') ADVANCE(611);
+      END_STATE();
+    case 532:
+      if (lookahead == 'e') ADVANCE(612);
+      END_STATE();
+    case 533:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 534:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 535:
+      if (lookahead == 'c') ADVANCE(613);
+      END_STATE();
     case 536:
-      if (lookahead == 'i') ADVANCE(594);
+      if (lookahead == 'r') ADVANCE(614);
       END_STATE();
     case 537:
-      if (lookahead == 't') ADVANCE(595);
+      if (lookahead == 't') ADVANCE(615);
       END_STATE();
     case 538:
-      if (lookahead == '-') ADVANCE(596);
+      if (lookahead == 't') ADVANCE(616);
       END_STATE();
     case 539:
-      if (lookahead == 'i') ADVANCE(597);
+      if (lookahead == 'i') ADVANCE(617);
       END_STATE();
     case 540:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'a') ADVANCE(618);
       END_STATE();
     case 541:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(619);
       END_STATE();
     case 542:
-      if (lookahead == 'g') ADVANCE(598);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(620);
       END_STATE();
     case 543:
-      if (lookahead == 'o') ADVANCE(599);
+      if (lookahead == 'a') ADVANCE(621);
       END_STATE();
     case 544:
-      if (lookahead == 'n') ADVANCE(600);
+      if (lookahead == 'r') ADVANCE(622);
       END_STATE();
     case 545:
-      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == 'a') ADVANCE(623);
       END_STATE();
     case 546:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 547:
-      if (lookahead == 'a') ADVANCE(601);
-      END_STATE();
-    case 548:
-      if (lookahead == 'i') ADVANCE(602);
-      END_STATE();
-    case 549:
-      if (lookahead == 'l') ADVANCE(603);
-      END_STATE();
-    case 550:
-      if (lookahead == 't') ADVANCE(604);
-      END_STATE();
-    case 551:
-      if (lookahead == 'e') ADVANCE(605);
-      END_STATE();
-    case 552:
-      if (lookahead == 'n') ADVANCE(606);
-      END_STATE();
-    case 553:
-      if (lookahead == 'y') ADVANCE(607);
-      END_STATE();
-    case 554:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 555:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 556:
-      if (lookahead == 'e') ADVANCE(608);
-      END_STATE();
-    case 557:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 558:
-      if (lookahead == 's') ADVANCE(609);
-      END_STATE();
-    case 559:
-      if (lookahead == 't') ADVANCE(610);
-      END_STATE();
-    case 560:
-      ACCEPT_TOKEN(anon_sym_carrier);
-      END_STATE();
-    case 561:
-      if (lookahead == 't') ADVANCE(611);
-      END_STATE();
-    case 562:
-      if (lookahead == 'r') ADVANCE(612);
-      END_STATE();
-    case 563:
-      if (lookahead == 'o') ADVANCE(613);
-      END_STATE();
-    case 564:
-      if (lookahead == 'o') ADVANCE(614);
-      END_STATE();
-    case 565:
-      if (lookahead == 'c') ADVANCE(615);
-      END_STATE();
-    case 566:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 567:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 568:
-      if (lookahead == 'r') ADVANCE(616);
-      END_STATE();
-    case 569:
-      if (lookahead == 'r') ADVANCE(617);
-      END_STATE();
-    case 570:
-      if (lookahead == 'v') ADVANCE(618);
-      END_STATE();
-    case 571:
-      if (lookahead == 'e') ADVANCE(619);
-      END_STATE();
-    case 572:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 573:
-      if (lookahead == 'r') ADVANCE(620);
-      END_STATE();
-    case 574:
-      if (lookahead == 'n') ADVANCE(621);
-      END_STATE();
-    case 575:
-      if (lookahead == 'k') ADVANCE(622);
-      END_STATE();
-    case 576:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 577:
-      if (lookahead == 'c') ADVANCE(623);
-      END_STATE();
-    case 578:
       if (lookahead == 'e') ADVANCE(624);
       END_STATE();
-    case 579:
-      if (lookahead == 'o') ADVANCE(625);
+    case 547:
+      if (lookahead == 't') ADVANCE(625);
       END_STATE();
-    case 580:
-      if (lookahead == 'r') ADVANCE(626);
+    case 548:
+      if (lookahead == 't') ADVANCE(626);
       END_STATE();
-    case 581:
-      if (lookahead == 'n') ADVANCE(627);
+    case 549:
+      if (lookahead == 'u') ADVANCE(627);
       END_STATE();
-    case 582:
-      ACCEPT_TOKEN(anon_sym_maximum);
+    case 550:
+      if (lookahead == 'd') ADVANCE(628);
+      if (lookahead == 'r') ADVANCE(629);
       END_STATE();
-    case 583:
-      ACCEPT_TOKEN(anon_sym_nominal);
+    case 551:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 584:
-      if (lookahead == 'i') ADVANCE(628);
+    case 552:
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
-    case 585:
-      if (lookahead == 'n') ADVANCE(629);
+    case 553:
+      if (lookahead == 'e') ADVANCE(631);
       END_STATE();
-    case 586:
-      if (lookahead == 'i') ADVANCE(630);
+    case 554:
+      if (lookahead == 'i') ADVANCE(632);
       END_STATE();
-    case 587:
-      if (lookahead == 'o') ADVANCE(631);
+    case 555:
+      if (lookahead == 'y') ADVANCE(633);
       END_STATE();
-    case 588:
-      if (lookahead == 'c') ADVANCE(632);
-      END_STATE();
-    case 589:
-      ACCEPT_TOKEN(anon_sym_reading);
-      END_STATE();
-    case 590:
-      if (lookahead == 'd') ADVANCE(633);
-      END_STATE();
-    case 591:
-      ACCEPT_TOKEN(anon_sym_receive);
+    case 556:
       if (lookahead == 'r') ADVANCE(634);
       END_STATE();
-    case 592:
-      if (lookahead == 'c') ADVANCE(635);
+    case 557:
+      if (lookahead == 'e') ADVANCE(635);
       END_STATE();
-    case 593:
+    case 558:
       if (lookahead == 'e') ADVANCE(636);
       END_STATE();
-    case 594:
-      if (lookahead == 'v') ADVANCE(637);
+    case 559:
+      if (lookahead == 's') ADVANCE(637);
       END_STATE();
-    case 595:
-      if (lookahead == 'i') ADVANCE(638);
+    case 560:
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
-    case 596:
-      if (lookahead == 'l') ADVANCE(639);
+    case 561:
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
-    case 597:
-      if (lookahead == 'v') ADVANCE(640);
+    case 562:
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
-    case 598:
-      ACCEPT_TOKEN(anon_sym_spacing);
+    case 563:
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
-    case 599:
-      if (lookahead == 'c') ADVANCE(641);
+    case 564:
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
-    case 600:
-      ACCEPT_TOKEN(anon_sym_station);
+    case 565:
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
-    case 601:
-      if (lookahead == 't') ADVANCE(642);
+    case 566:
+      if (lookahead == 'c') ADVANCE(638);
       END_STATE();
-    case 602:
-      if (lookahead == 't') ADVANCE(643);
+    case 567:
+      if (lookahead == 'd') ADVANCE(639);
       END_STATE();
-    case 603:
-      ACCEPT_TOKEN(anon_sym_typical);
+    case 568:
+      if (lookahead == 't') ADVANCE(640);
       END_STATE();
-    case 604:
-      if (lookahead == 'y') ADVANCE(644);
+    case 569:
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
-    case 605:
-      ACCEPT_TOKEN(anon_sym_voltage);
+    case 570:
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
-    case 606:
-      if (lookahead == 'g') ADVANCE(645);
+    case 571:
+      if (lookahead == 'n') ADVANCE(641);
       END_STATE();
-    case 607:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+    case 572:
+      if (lookahead == 'm') ADVANCE(642);
       END_STATE();
-    case 608:
-      if (lookahead == 'r') ADVANCE(646);
+    case 573:
+      if (lookahead == 'i') ADVANCE(643);
+      if (lookahead == 'o') ADVANCE(644);
       END_STATE();
-    case 609:
-      ACCEPT_TOKEN(anon_sym_branches);
+    case 574:
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
-    case 610:
-      if (lookahead == 'e') ADVANCE(647);
+    case 575:
+      if (lookahead == 'i') ADVANCE(645);
       END_STATE();
-    case 611:
-      if (lookahead == 'o') ADVANCE(648);
+    case 576:
+      if (lookahead == 'a') ADVANCE(646);
       END_STATE();
-    case 612:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 577:
+      if (lookahead == 'm') ADVANCE(647);
       END_STATE();
-    case 613:
-      if (lookahead == 'r') ADVANCE(649);
+    case 578:
+      if (lookahead == 'l') ADVANCE(648);
       END_STATE();
-    case 614:
-      if (lookahead == 'r') ADVANCE(650);
+    case 579:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 615:
-      if (lookahead == 't') ADVANCE(651);
+    case 580:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 616:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 581:
+      if (lookahead == 't') ADVANCE(649);
       END_STATE();
-    case 617:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 582:
+      if (lookahead == 'o') ADVANCE(650);
       END_STATE();
-    case 618:
-      if (lookahead == 'i') ADVANCE(652);
+    case 583:
+      if (lookahead == 'l') ADVANCE(651);
       END_STATE();
-    case 619:
-      if (lookahead == 'd') ADVANCE(653);
+    case 584:
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
-    case 620:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 585:
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
-    case 621:
-      if (lookahead == 'c') ADVANCE(654);
+    case 586:
+      if (lookahead == 'n') ADVANCE(653);
       END_STATE();
-    case 622:
-      ACCEPT_TOKEN(anon_sym_foldback);
+    case 587:
+      if (lookahead == 'g') ADVANCE(654);
       END_STATE();
-    case 623:
+    case 588:
       if (lookahead == 'e') ADVANCE(655);
       END_STATE();
-    case 624:
-      if (lookahead == 'n') ADVANCE(656);
+    case 589:
+      if (lookahead == 'e') ADVANCE(656);
       END_STATE();
-    case 625:
+    case 590:
       if (lookahead == 'n') ADVANCE(657);
       END_STATE();
-    case 626:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 591:
+      if (lookahead == 't') ADVANCE(658);
       END_STATE();
-    case 627:
-      if (lookahead == 'g') ADVANCE(658);
+    case 592:
+      if (lookahead == 'a') ADVANCE(659);
       END_STATE();
-    case 628:
-      if (lookahead == 'v') ADVANCE(659);
+    case 593:
+      if (lookahead == 'i') ADVANCE(660);
       END_STATE();
-    case 629:
-      ACCEPT_TOKEN(anon_sym_position);
+    case 594:
+      if (lookahead == 't') ADVANCE(661);
       END_STATE();
-    case 630:
-      if (lookahead == 'f') ADVANCE(660);
+    case 595:
+      if (lookahead == 'n') ADVANCE(662);
       END_STATE();
-    case 631:
-      if (lookahead == 'r') ADVANCE(661);
+    case 596:
+      if (lookahead == '-') ADVANCE(663);
       END_STATE();
-    case 632:
-      if (lookahead == 'e') ADVANCE(662);
+    case 597:
+      if (lookahead == 'i') ADVANCE(664);
       END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_realized);
+    case 598:
+      if (lookahead == 'n') ADVANCE(665);
       END_STATE();
-    case 634:
-      ACCEPT_TOKEN(anon_sym_receiver);
+    case 599:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 635:
-      if (lookahead == 'e') ADVANCE(663);
+    case 600:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 636:
-      if (lookahead == 'd') ADVANCE(664);
+    case 601:
+      if (lookahead == 'g') ADVANCE(666);
       END_STATE();
-    case 637:
-      if (lookahead == 'i') ADVANCE(665);
-      END_STATE();
-    case 638:
-      if (lookahead == 'o') ADVANCE(666);
-      END_STATE();
-    case 639:
+    case 602:
       if (lookahead == 'o') ADVANCE(667);
       END_STATE();
-    case 640:
-      if (lookahead == 'i') ADVANCE(668);
+    case 603:
+      if (lookahead == 'n') ADVANCE(668);
       END_STATE();
-    case 641:
-      if (lookahead == 'e') ADVANCE(669);
+    case 604:
+      ACCEPT_TOKEN(anon_sym_strand);
       END_STATE();
-    case 642:
-      if (lookahead == 'u') ADVANCE(670);
+    case 605:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 643:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(671);
+    case 606:
+      if (lookahead == 'a') ADVANCE(669);
       END_STATE();
-    case 644:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 607:
+      if (lookahead == 'h') ADVANCE(670);
       END_STATE();
-    case 645:
-      if (lookahead == 't') ADVANCE(672);
+    case 608:
+      if (lookahead == 'i') ADVANCE(671);
       END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 609:
+      if (lookahead == 'l') ADVANCE(672);
       END_STATE();
-    case 647:
-      if (lookahead == 'd') ADVANCE(673);
+    case 610:
+      if (lookahead == 't') ADVANCE(673);
       END_STATE();
-    case 648:
-      if (lookahead == 'r') ADVANCE(674);
+    case 611:
+      if (lookahead == 'e') ADVANCE(674);
       END_STATE();
-    case 649:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 612:
+      if (lookahead == 'n') ADVANCE(675);
       END_STATE();
-    case 650:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 613:
+      if (lookahead == 'y') ADVANCE(676);
       END_STATE();
-    case 651:
-      if (lookahead == 'i') ADVANCE(675);
+    case 614:
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
-    case 652:
-      if (lookahead == 't') ADVANCE(676);
+    case 615:
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 616:
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
-    case 654:
-      if (lookahead == 'y') ADVANCE(677);
+    case 617:
+      if (lookahead == 'e') ADVANCE(677);
       END_STATE();
-    case 655:
-      ACCEPT_TOKEN(anon_sym_impedance);
+    case 618:
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
-    case 656:
-      if (lookahead == 't') ADVANCE(678);
+    case 619:
+      if (lookahead == 'e') ADVANCE(678);
       END_STATE();
-    case 657:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 620:
+      if (lookahead == 's') ADVANCE(679);
       END_STATE();
-    case 658:
-      if (lookahead == 'e') ADVANCE(679);
+    case 621:
+      if (lookahead == 't') ADVANCE(680);
       END_STATE();
-    case 659:
-      if (lookahead == 'i') ADVANCE(680);
+    case 622:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 660:
-      if (lookahead == 'i') ADVANCE(681);
+    case 623:
+      if (lookahead == 't') ADVANCE(681);
       END_STATE();
-    case 661:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 624:
+      if (lookahead == 'r') ADVANCE(682);
       END_STATE();
-    case 662:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 625:
+      if (lookahead == 'o') ADVANCE(683);
       END_STATE();
-    case 663:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 626:
+      if (lookahead == 'o') ADVANCE(684);
       END_STATE();
-    case 664:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 627:
+      if (lookahead == 'c') ADVANCE(685);
       END_STATE();
-    case 665:
-      if (lookahead == 't') ADVANCE(682);
+    case 628:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 666:
-      if (lookahead == 'n') ADVANCE(683);
+    case 629:
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
-    case 667:
-      if (lookahead == 's') ADVANCE(684);
+    case 630:
+      if (lookahead == 'r') ADVANCE(686);
       END_STATE();
-    case 668:
-      if (lookahead == 't') ADVANCE(685);
-      END_STATE();
-    case 669:
-      if (lookahead == 's') ADVANCE(686);
-      END_STATE();
-    case 670:
+    case 631:
       if (lookahead == 'r') ADVANCE(687);
       END_STATE();
-    case 671:
-      if (lookahead == 'e') ADVANCE(688);
+    case 632:
+      if (lookahead == 'v') ADVANCE(688);
       END_STATE();
-    case 672:
-      if (lookahead == 'h') ADVANCE(689);
+    case 633:
+      if (lookahead == 'e') ADVANCE(689);
       END_STATE();
-    case 673:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 634:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 674:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 635:
+      if (lookahead == 'r') ADVANCE(690);
       END_STATE();
-    case 675:
-      if (lookahead == 'o') ADVANCE(690);
+    case 636:
+      if (lookahead == 'n') ADVANCE(691);
       END_STATE();
-    case 676:
-      if (lookahead == 'y') ADVANCE(691);
+    case 637:
+      if (lookahead == 'e') ADVANCE(692);
       END_STATE();
-    case 677:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+    case 638:
+      if (lookahead == 'k') ADVANCE(693);
       END_STATE();
-    case 678:
-      ACCEPT_TOKEN(anon_sym_instrument);
+    case 639:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 679:
-      if (lookahead == 'n') ADVANCE(692);
+    case 640:
+      if (lookahead == 'o') ADVANCE(694);
       END_STATE();
-    case 680:
-      if (lookahead == 't') ADVANCE(693);
+    case 641:
+      if (lookahead == 'c') ADVANCE(695);
       END_STATE();
-    case 681:
-      if (lookahead == 'e') ADVANCE(694);
+    case 642:
+      if (lookahead == 'e') ADVANCE(696);
       END_STATE();
-    case 682:
-      if (lookahead == 'y') ADVANCE(695);
+    case 643:
+      if (lookahead == 'o') ADVANCE(697);
       END_STATE();
-    case 683:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 644:
+      if (lookahead == 'r') ADVANCE(698);
       END_STATE();
-    case 684:
-      if (lookahead == 's') ADVANCE(696);
+    case 645:
+      if (lookahead == 't') ADVANCE(699);
       END_STATE();
-    case 685:
-      if (lookahead == 'y') ADVANCE(697);
+    case 646:
+      if (lookahead == 'n') ADVANCE(700);
       END_STATE();
-    case 686:
-      if (lookahead == 's') ADVANCE(698);
+    case 647:
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
-    case 687:
-      if (lookahead == 'e') ADVANCE(699);
+    case 648:
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
-    case 688:
-      if (lookahead == 'r') ADVANCE(700);
+    case 649:
+      if (lookahead == 'i') ADVANCE(701);
       END_STATE();
-    case 689:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(701);
-      END_STATE();
-    case 690:
+    case 650:
       if (lookahead == 'n') ADVANCE(702);
       END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 651:
+      if (lookahead == 'i') ADVANCE(703);
       END_STATE();
-    case 692:
-      if (lookahead == 't') ADVANCE(703);
+    case 652:
+      if (lookahead == 'o') ADVANCE(704);
       END_STATE();
-    case 693:
-      if (lookahead == 'y') ADVANCE(704);
+    case 653:
+      if (lookahead == 'c') ADVANCE(705);
       END_STATE();
-    case 694:
-      if (lookahead == 'r') ADVANCE(705);
+    case 654:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(706);
       END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 696:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 697:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 698:
-      if (lookahead == 'e') ADVANCE(706);
-      END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 700:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 701:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 702:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 703:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 704:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 705:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 706:
+    case 655:
       if (lookahead == 'd') ADVANCE(707);
       END_STATE();
+    case 656:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(708);
+      END_STATE();
+    case 657:
+      if (lookahead == 'c') ADVANCE(709);
+      END_STATE();
+    case 658:
+      if (lookahead == 'e') ADVANCE(710);
+      END_STATE();
+    case 659:
+      if (lookahead == 'b') ADVANCE(711);
+      END_STATE();
+    case 660:
+      if (lookahead == 'v') ADVANCE(712);
+      END_STATE();
+    case 661:
+      if (lookahead == 'i') ADVANCE(713);
+      END_STATE();
+    case 662:
+      if (lookahead == 'c') ADVANCE(714);
+      END_STATE();
+    case 663:
+      if (lookahead == 'l') ADVANCE(715);
+      END_STATE();
+    case 664:
+      if (lookahead == 'v') ADVANCE(716);
+      END_STATE();
+    case 665:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 666:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 667:
+      if (lookahead == 'c') ADVANCE(717);
+      END_STATE();
+    case 668:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 669:
+      if (lookahead == 't') ADVANCE(718);
+      END_STATE();
+    case 670:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 671:
+      if (lookahead == 't') ADVANCE(719);
+      END_STATE();
+    case 672:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 673:
+      if (lookahead == 'y') ADVANCE(720);
+      END_STATE();
+    case 674:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 675:
+      if (lookahead == 'g') ADVANCE(721);
+      END_STATE();
+    case 676:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 677:
+      if (lookahead == 'r') ADVANCE(722);
+      END_STATE();
+    case 678:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 679:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 680:
+      if (lookahead == 'e') ADVANCE(723);
+      END_STATE();
+    case 681:
+      if (lookahead == 'o') ADVANCE(724);
+      END_STATE();
+    case 682:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 683:
+      if (lookahead == 'r') ADVANCE(725);
+      END_STATE();
+    case 684:
+      if (lookahead == 'r') ADVANCE(726);
+      END_STATE();
+    case 685:
+      if (lookahead == 't') ADVANCE(727);
+      END_STATE();
+    case 686:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 687:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 688:
+      if (lookahead == 'i') ADVANCE(728);
+      END_STATE();
+    case 689:
+      if (lookahead == 'd') ADVANCE(729);
+      END_STATE();
+    case 690:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 691:
+      if (lookahead == 'c') ADVANCE(730);
+      END_STATE();
+    case 692:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 694:
+      if (lookahead == 'r') ADVANCE(731);
+      END_STATE();
+    case 695:
+      if (lookahead == 'e') ADVANCE(732);
+      END_STATE();
+    case 696:
+      if (lookahead == 'n') ADVANCE(733);
+      END_STATE();
+    case 697:
+      if (lookahead == 'n') ADVANCE(734);
+      END_STATE();
+    case 698:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 699:
+      if (lookahead == 'y') ADVANCE(735);
+      END_STATE();
+    case 700:
+      if (lookahead == 'g') ADVANCE(736);
+      END_STATE();
+    case 701:
+      if (lookahead == 'v') ADVANCE(737);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 703:
+      if (lookahead == 'f') ADVANCE(738);
+      END_STATE();
+    case 704:
+      if (lookahead == 'r') ADVANCE(739);
+      END_STATE();
+    case 705:
+      if (lookahead == 'e') ADVANCE(740);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
     case 707:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 708:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 709:
+      if (lookahead == 'e') ADVANCE(741);
+      END_STATE();
+    case 710:
+      if (lookahead == 'd') ADVANCE(742);
+      END_STATE();
+    case 711:
+      if (lookahead == 'i') ADVANCE(743);
+      END_STATE();
+    case 712:
+      if (lookahead == 'i') ADVANCE(744);
+      END_STATE();
+    case 713:
+      if (lookahead == 'o') ADVANCE(745);
+      END_STATE();
+    case 714:
+      if (lookahead == 'e') ADVANCE(746);
+      END_STATE();
+    case 715:
+      if (lookahead == 'o') ADVANCE(747);
+      END_STATE();
+    case 716:
+      if (lookahead == 'i') ADVANCE(748);
+      END_STATE();
+    case 717:
+      if (lookahead == 'e') ADVANCE(749);
+      END_STATE();
+    case 718:
+      if (lookahead == 'u') ADVANCE(750);
+      END_STATE();
+    case 719:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(751);
+      END_STATE();
+    case 720:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 721:
+      if (lookahead == 't') ADVANCE(752);
+      END_STATE();
+    case 722:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 723:
+      if (lookahead == 'd') ADVANCE(753);
+      END_STATE();
+    case 724:
+      if (lookahead == 'r') ADVANCE(754);
+      END_STATE();
+    case 725:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 726:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 727:
+      if (lookahead == 'i') ADVANCE(755);
+      END_STATE();
+    case 728:
+      if (lookahead == 't') ADVANCE(756);
+      END_STATE();
+    case 729:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 730:
+      if (lookahead == 'y') ADVANCE(757);
+      END_STATE();
+    case 731:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 732:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 733:
+      if (lookahead == 't') ADVANCE(758);
+      END_STATE();
+    case 734:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 735:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 736:
+      if (lookahead == 'e') ADVANCE(759);
+      END_STATE();
+    case 737:
+      if (lookahead == 'i') ADVANCE(760);
+      END_STATE();
+    case 738:
+      if (lookahead == 'i') ADVANCE(761);
+      END_STATE();
+    case 739:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 740:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 741:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 742:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 743:
+      if (lookahead == 'l') ADVANCE(762);
+      END_STATE();
+    case 744:
+      if (lookahead == 't') ADVANCE(763);
+      END_STATE();
+    case 745:
+      if (lookahead == 'n') ADVANCE(764);
+      END_STATE();
+    case 746:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 747:
+      if (lookahead == 's') ADVANCE(765);
+      END_STATE();
+    case 748:
+      if (lookahead == 't') ADVANCE(766);
+      END_STATE();
+    case 749:
+      if (lookahead == 's') ADVANCE(767);
+      END_STATE();
+    case 750:
+      if (lookahead == 'r') ADVANCE(768);
+      END_STATE();
+    case 751:
+      if (lookahead == 'e') ADVANCE(769);
+      END_STATE();
+    case 752:
+      if (lookahead == 'h') ADVANCE(770);
+      END_STATE();
+    case 753:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 754:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 755:
+      if (lookahead == 'o') ADVANCE(771);
+      END_STATE();
+    case 756:
+      if (lookahead == 'y') ADVANCE(772);
+      END_STATE();
+    case 757:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 758:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 759:
+      if (lookahead == 'n') ADVANCE(773);
+      END_STATE();
+    case 760:
+      if (lookahead == 't') ADVANCE(774);
+      END_STATE();
+    case 761:
+      if (lookahead == 'e') ADVANCE(775);
+      END_STATE();
+    case 762:
+      if (lookahead == 'i') ADVANCE(776);
+      END_STATE();
+    case 763:
+      if (lookahead == 'y') ADVANCE(777);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 765:
+      if (lookahead == 's') ADVANCE(778);
+      END_STATE();
+    case 766:
+      if (lookahead == 'y') ADVANCE(779);
+      END_STATE();
+    case 767:
+      if (lookahead == 's') ADVANCE(780);
+      END_STATE();
+    case 768:
+      if (lookahead == 'e') ADVANCE(781);
+      END_STATE();
+    case 769:
+      if (lookahead == 'r') ADVANCE(782);
+      END_STATE();
+    case 770:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(783);
+      END_STATE();
+    case 771:
+      if (lookahead == 'n') ADVANCE(784);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 773:
+      if (lookahead == 't') ADVANCE(785);
+      END_STATE();
+    case 774:
+      if (lookahead == 'y') ADVANCE(786);
+      END_STATE();
+    case 775:
+      if (lookahead == 'r') ADVANCE(787);
+      END_STATE();
+    case 776:
+      if (lookahead == 't') ADVANCE(788);
+      END_STATE();
+    case 777:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 778:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 779:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 780:
+      if (lookahead == 'e') ADVANCE(789);
+      END_STATE();
+    case 781:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 782:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 783:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 784:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 785:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 786:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 787:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 788:
+      if (lookahead == 'y') ADVANCE(790);
+      END_STATE();
+    case 789:
+      if (lookahead == 'd') ADVANCE(791);
+      END_STATE();
+    case 790:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 791:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     default:
@@ -6064,6 +6460,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(1),
     [anon_sym_device] = ACTIONS(1),
     [anon_sym_instrument] = ACTIONS(1),
+    [anon_sym_session] = ACTIONS(1),
     [anon_sym_station] = ACTIONS(1),
     [anon_sym_chain] = ACTIONS(1),
     [anon_sym_position] = ACTIONS(1),
@@ -6127,6 +6524,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(1),
     [anon_sym_scale] = ACTIONS(1),
     [anon_sym_resolution] = ACTIONS(1),
+    [anon_sym_due] = ACTIONS(1),
+    [anon_sym_linearity] = ACTIONS(1),
+    [anon_sym_repeatability] = ACTIONS(1),
+    [anon_sym_generator] = ACTIONS(1),
+    [anon_sym_piece] = ACTIONS(1),
+    [anon_sym_readings] = ACTIONS(1),
+    [anon_sym_resonance] = ACTIONS(1),
+    [anon_sym_delay] = ACTIONS(1),
+    [anon_sym_phase] = ACTIONS(1),
+    [anon_sym_baseline] = ACTIONS(1),
+    [anon_sym_through] = ACTIONS(1),
+    [anon_sym_open] = ACTIONS(1),
+    [anon_sym_short] = ACTIONS(1),
+    [anon_sym_equalise] = ACTIONS(1),
     [anon_sym_kind] = ACTIONS(1),
     [anon_sym_high] = ACTIONS(1),
     [anon_sym_low] = ACTIONS(1),
@@ -6150,6 +6561,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
+    [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
     [anon_sym_am] = ACTIONS(1),
     [anon_sym_ambient] = ACTIONS(1),
@@ -6170,10 +6582,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(1),
     [anon_sym_for] = ACTIONS(1),
     [anon_sym_forward] = ACTIONS(1),
+    [anon_sym_from] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
+    [anon_sym_input] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
@@ -6184,9 +6598,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
     [anon_sym_output] = ACTIONS(1),
+    [anon_sym_over] = ACTIONS(1),
     [anon_sym_pep] = ACTIONS(1),
     [anon_sym_per] = ACTIONS(1),
-    [anon_sym_phase] = ACTIONS(1),
     [anon_sym_rated] = ACTIONS(1),
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
@@ -6316,6 +6730,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(11),
     [anon_sym_device] = ACTIONS(11),
     [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_position] = ACTIONS(11),
@@ -6379,6 +6794,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(11),
     [anon_sym_scale] = ACTIONS(11),
     [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_due] = ACTIONS(11),
+    [anon_sym_linearity] = ACTIONS(11),
+    [anon_sym_repeatability] = ACTIONS(11),
+    [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_piece] = ACTIONS(11),
+    [anon_sym_readings] = ACTIONS(11),
+    [anon_sym_resonance] = ACTIONS(11),
+    [anon_sym_delay] = ACTIONS(11),
+    [anon_sym_phase] = ACTIONS(11),
+    [anon_sym_baseline] = ACTIONS(11),
+    [anon_sym_through] = ACTIONS(11),
+    [anon_sym_open] = ACTIONS(11),
+    [anon_sym_short] = ACTIONS(11),
+    [anon_sym_equalise] = ACTIONS(11),
     [anon_sym_kind] = ACTIONS(11),
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
@@ -6402,6 +6831,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
@@ -6422,10 +6852,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
+    [anon_sym_input] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
@@ -6436,9 +6868,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
+    [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
-    [anon_sym_phase] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -6482,6 +6914,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(25),
     [anon_sym_device] = ACTIONS(25),
     [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_position] = ACTIONS(25),
@@ -6545,6 +6978,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(25),
     [anon_sym_scale] = ACTIONS(25),
     [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_due] = ACTIONS(25),
+    [anon_sym_linearity] = ACTIONS(25),
+    [anon_sym_repeatability] = ACTIONS(25),
+    [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_piece] = ACTIONS(25),
+    [anon_sym_readings] = ACTIONS(25),
+    [anon_sym_resonance] = ACTIONS(25),
+    [anon_sym_delay] = ACTIONS(25),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_baseline] = ACTIONS(25),
+    [anon_sym_through] = ACTIONS(25),
+    [anon_sym_open] = ACTIONS(25),
+    [anon_sym_short] = ACTIONS(25),
+    [anon_sym_equalise] = ACTIONS(25),
     [anon_sym_kind] = ACTIONS(25),
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
@@ -6568,6 +7015,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
@@ -6588,10 +7036,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
+    [anon_sym_input] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
@@ -6602,9 +7052,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
+    [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(29),
-    [anon_sym_phase] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -6719,6 +7169,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(25),
     [anon_sym_device] = ACTIONS(25),
     [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_position] = ACTIONS(25),
@@ -6782,6 +7233,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(25),
     [anon_sym_scale] = ACTIONS(25),
     [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_due] = ACTIONS(25),
+    [anon_sym_linearity] = ACTIONS(25),
+    [anon_sym_repeatability] = ACTIONS(25),
+    [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_piece] = ACTIONS(25),
+    [anon_sym_readings] = ACTIONS(25),
+    [anon_sym_resonance] = ACTIONS(25),
+    [anon_sym_delay] = ACTIONS(25),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_baseline] = ACTIONS(25),
+    [anon_sym_through] = ACTIONS(25),
+    [anon_sym_open] = ACTIONS(25),
+    [anon_sym_short] = ACTIONS(25),
+    [anon_sym_equalise] = ACTIONS(25),
     [anon_sym_kind] = ACTIONS(25),
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
@@ -6805,6 +7270,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
@@ -6825,10 +7291,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
+    [anon_sym_input] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
@@ -6839,9 +7307,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
+    [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(35),
-    [anon_sym_phase] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -6963,6 +7431,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(41),
     [anon_sym_device] = ACTIONS(41),
     [anon_sym_instrument] = ACTIONS(41),
+    [anon_sym_session] = ACTIONS(41),
     [anon_sym_station] = ACTIONS(41),
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_position] = ACTIONS(41),
@@ -7026,6 +7495,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(41),
     [anon_sym_scale] = ACTIONS(41),
     [anon_sym_resolution] = ACTIONS(41),
+    [anon_sym_due] = ACTIONS(41),
+    [anon_sym_linearity] = ACTIONS(41),
+    [anon_sym_repeatability] = ACTIONS(41),
+    [anon_sym_generator] = ACTIONS(41),
+    [anon_sym_piece] = ACTIONS(41),
+    [anon_sym_readings] = ACTIONS(41),
+    [anon_sym_resonance] = ACTIONS(41),
+    [anon_sym_delay] = ACTIONS(41),
+    [anon_sym_phase] = ACTIONS(41),
+    [anon_sym_baseline] = ACTIONS(41),
+    [anon_sym_through] = ACTIONS(41),
+    [anon_sym_open] = ACTIONS(41),
+    [anon_sym_short] = ACTIONS(41),
+    [anon_sym_equalise] = ACTIONS(41),
     [anon_sym_kind] = ACTIONS(41),
     [anon_sym_high] = ACTIONS(41),
     [anon_sym_low] = ACTIONS(41),
@@ -7049,6 +7532,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
     [anon_sym_ambient] = ACTIONS(41),
@@ -7069,10 +7553,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_from] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
+    [anon_sym_input] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
@@ -7083,9 +7569,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
+    [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
-    [anon_sym_phase] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -7143,6 +7629,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(41),
     [anon_sym_device] = ACTIONS(41),
     [anon_sym_instrument] = ACTIONS(41),
+    [anon_sym_session] = ACTIONS(41),
     [anon_sym_station] = ACTIONS(41),
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_position] = ACTIONS(41),
@@ -7206,6 +7693,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(41),
     [anon_sym_scale] = ACTIONS(41),
     [anon_sym_resolution] = ACTIONS(41),
+    [anon_sym_due] = ACTIONS(41),
+    [anon_sym_linearity] = ACTIONS(41),
+    [anon_sym_repeatability] = ACTIONS(41),
+    [anon_sym_generator] = ACTIONS(41),
+    [anon_sym_piece] = ACTIONS(41),
+    [anon_sym_readings] = ACTIONS(41),
+    [anon_sym_resonance] = ACTIONS(41),
+    [anon_sym_delay] = ACTIONS(41),
+    [anon_sym_phase] = ACTIONS(41),
+    [anon_sym_baseline] = ACTIONS(41),
+    [anon_sym_through] = ACTIONS(41),
+    [anon_sym_open] = ACTIONS(41),
+    [anon_sym_short] = ACTIONS(41),
+    [anon_sym_equalise] = ACTIONS(41),
     [anon_sym_kind] = ACTIONS(41),
     [anon_sym_high] = ACTIONS(41),
     [anon_sym_low] = ACTIONS(41),
@@ -7229,6 +7730,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
     [anon_sym_ambient] = ACTIONS(41),
@@ -7249,10 +7751,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_from] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
+    [anon_sym_input] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
@@ -7263,9 +7767,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
+    [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
-    [anon_sym_phase] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -7323,6 +7827,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(58),
     [anon_sym_device] = ACTIONS(58),
     [anon_sym_instrument] = ACTIONS(58),
+    [anon_sym_session] = ACTIONS(58),
     [anon_sym_station] = ACTIONS(58),
     [anon_sym_chain] = ACTIONS(58),
     [anon_sym_position] = ACTIONS(58),
@@ -7386,6 +7891,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(58),
     [anon_sym_scale] = ACTIONS(58),
     [anon_sym_resolution] = ACTIONS(58),
+    [anon_sym_due] = ACTIONS(58),
+    [anon_sym_linearity] = ACTIONS(58),
+    [anon_sym_repeatability] = ACTIONS(58),
+    [anon_sym_generator] = ACTIONS(58),
+    [anon_sym_piece] = ACTIONS(58),
+    [anon_sym_readings] = ACTIONS(58),
+    [anon_sym_resonance] = ACTIONS(58),
+    [anon_sym_delay] = ACTIONS(58),
+    [anon_sym_phase] = ACTIONS(58),
+    [anon_sym_baseline] = ACTIONS(58),
+    [anon_sym_through] = ACTIONS(58),
+    [anon_sym_open] = ACTIONS(58),
+    [anon_sym_short] = ACTIONS(58),
+    [anon_sym_equalise] = ACTIONS(58),
     [anon_sym_kind] = ACTIONS(58),
     [anon_sym_high] = ACTIONS(58),
     [anon_sym_low] = ACTIONS(58),
@@ -7409,6 +7928,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
+    [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
     [anon_sym_am] = ACTIONS(58),
     [anon_sym_ambient] = ACTIONS(58),
@@ -7429,10 +7949,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(58),
     [anon_sym_for] = ACTIONS(58),
     [anon_sym_forward] = ACTIONS(58),
+    [anon_sym_from] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
+    [anon_sym_input] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
@@ -7443,9 +7965,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
     [anon_sym_output] = ACTIONS(58),
+    [anon_sym_over] = ACTIONS(58),
     [anon_sym_pep] = ACTIONS(58),
     [anon_sym_per] = ACTIONS(58),
-    [anon_sym_phase] = ACTIONS(58),
     [anon_sym_rated] = ACTIONS(58),
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
@@ -7508,6 +8030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(87),
     [anon_sym_device] = ACTIONS(87),
     [anon_sym_instrument] = ACTIONS(87),
+    [anon_sym_session] = ACTIONS(87),
     [anon_sym_station] = ACTIONS(87),
     [anon_sym_chain] = ACTIONS(87),
     [anon_sym_position] = ACTIONS(87),
@@ -7571,6 +8094,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(87),
     [anon_sym_scale] = ACTIONS(87),
     [anon_sym_resolution] = ACTIONS(87),
+    [anon_sym_due] = ACTIONS(87),
+    [anon_sym_linearity] = ACTIONS(87),
+    [anon_sym_repeatability] = ACTIONS(87),
+    [anon_sym_generator] = ACTIONS(87),
+    [anon_sym_piece] = ACTIONS(87),
+    [anon_sym_readings] = ACTIONS(87),
+    [anon_sym_resonance] = ACTIONS(87),
+    [anon_sym_delay] = ACTIONS(87),
+    [anon_sym_phase] = ACTIONS(87),
+    [anon_sym_baseline] = ACTIONS(87),
+    [anon_sym_through] = ACTIONS(87),
+    [anon_sym_open] = ACTIONS(87),
+    [anon_sym_short] = ACTIONS(87),
+    [anon_sym_equalise] = ACTIONS(87),
     [anon_sym_kind] = ACTIONS(87),
     [anon_sym_high] = ACTIONS(87),
     [anon_sym_low] = ACTIONS(87),
@@ -7594,6 +8131,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_added] = ACTIONS(90),
+    [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
     [anon_sym_am] = ACTIONS(90),
     [anon_sym_ambient] = ACTIONS(90),
@@ -7614,10 +8152,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(90),
     [anon_sym_for] = ACTIONS(90),
     [anon_sym_forward] = ACTIONS(90),
+    [anon_sym_from] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
     [anon_sym_haat] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
+    [anon_sym_input] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
@@ -7628,9 +8168,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
     [anon_sym_output] = ACTIONS(90),
+    [anon_sym_over] = ACTIONS(90),
     [anon_sym_pep] = ACTIONS(90),
     [anon_sym_per] = ACTIONS(90),
-    [anon_sym_phase] = ACTIONS(90),
     [anon_sym_rated] = ACTIONS(90),
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
@@ -7687,6 +8227,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(11),
     [anon_sym_device] = ACTIONS(11),
     [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_position] = ACTIONS(11),
@@ -7750,6 +8291,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(11),
     [anon_sym_scale] = ACTIONS(11),
     [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_due] = ACTIONS(11),
+    [anon_sym_linearity] = ACTIONS(11),
+    [anon_sym_repeatability] = ACTIONS(11),
+    [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_piece] = ACTIONS(11),
+    [anon_sym_readings] = ACTIONS(11),
+    [anon_sym_resonance] = ACTIONS(11),
+    [anon_sym_delay] = ACTIONS(11),
+    [anon_sym_phase] = ACTIONS(11),
+    [anon_sym_baseline] = ACTIONS(11),
+    [anon_sym_through] = ACTIONS(11),
+    [anon_sym_open] = ACTIONS(11),
+    [anon_sym_short] = ACTIONS(11),
+    [anon_sym_equalise] = ACTIONS(11),
     [anon_sym_kind] = ACTIONS(11),
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
@@ -7773,6 +8328,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
@@ -7793,10 +8349,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
+    [anon_sym_input] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
@@ -7807,9 +8365,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
+    [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
-    [anon_sym_phase] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -7866,6 +8424,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(11),
     [anon_sym_device] = ACTIONS(11),
     [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_position] = ACTIONS(11),
@@ -7929,6 +8488,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(11),
     [anon_sym_scale] = ACTIONS(11),
     [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_due] = ACTIONS(11),
+    [anon_sym_linearity] = ACTIONS(11),
+    [anon_sym_repeatability] = ACTIONS(11),
+    [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_piece] = ACTIONS(11),
+    [anon_sym_readings] = ACTIONS(11),
+    [anon_sym_resonance] = ACTIONS(11),
+    [anon_sym_delay] = ACTIONS(11),
+    [anon_sym_phase] = ACTIONS(11),
+    [anon_sym_baseline] = ACTIONS(11),
+    [anon_sym_through] = ACTIONS(11),
+    [anon_sym_open] = ACTIONS(11),
+    [anon_sym_short] = ACTIONS(11),
+    [anon_sym_equalise] = ACTIONS(11),
     [anon_sym_kind] = ACTIONS(11),
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
@@ -7952,6 +8525,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
@@ -7972,10 +8546,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
+    [anon_sym_input] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
@@ -7986,9 +8562,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
+    [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
-    [anon_sym_phase] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -8045,6 +8621,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(11),
     [anon_sym_device] = ACTIONS(11),
     [anon_sym_instrument] = ACTIONS(11),
+    [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_position] = ACTIONS(11),
@@ -8108,6 +8685,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(11),
     [anon_sym_scale] = ACTIONS(11),
     [anon_sym_resolution] = ACTIONS(11),
+    [anon_sym_due] = ACTIONS(11),
+    [anon_sym_linearity] = ACTIONS(11),
+    [anon_sym_repeatability] = ACTIONS(11),
+    [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_piece] = ACTIONS(11),
+    [anon_sym_readings] = ACTIONS(11),
+    [anon_sym_resonance] = ACTIONS(11),
+    [anon_sym_delay] = ACTIONS(11),
+    [anon_sym_phase] = ACTIONS(11),
+    [anon_sym_baseline] = ACTIONS(11),
+    [anon_sym_through] = ACTIONS(11),
+    [anon_sym_open] = ACTIONS(11),
+    [anon_sym_short] = ACTIONS(11),
+    [anon_sym_equalise] = ACTIONS(11),
     [anon_sym_kind] = ACTIONS(11),
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
@@ -8131,6 +8722,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
@@ -8151,10 +8743,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
+    [anon_sym_input] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
@@ -8165,9 +8759,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
+    [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
-    [anon_sym_phase] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -8211,6 +8805,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(117),
     [anon_sym_device] = ACTIONS(117),
     [anon_sym_instrument] = ACTIONS(117),
+    [anon_sym_session] = ACTIONS(117),
     [anon_sym_station] = ACTIONS(117),
     [anon_sym_chain] = ACTIONS(117),
     [anon_sym_position] = ACTIONS(117),
@@ -8274,6 +8869,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(117),
     [anon_sym_scale] = ACTIONS(117),
     [anon_sym_resolution] = ACTIONS(117),
+    [anon_sym_due] = ACTIONS(117),
+    [anon_sym_linearity] = ACTIONS(117),
+    [anon_sym_repeatability] = ACTIONS(117),
+    [anon_sym_generator] = ACTIONS(117),
+    [anon_sym_piece] = ACTIONS(117),
+    [anon_sym_readings] = ACTIONS(117),
+    [anon_sym_resonance] = ACTIONS(117),
+    [anon_sym_delay] = ACTIONS(117),
+    [anon_sym_phase] = ACTIONS(117),
+    [anon_sym_baseline] = ACTIONS(117),
+    [anon_sym_through] = ACTIONS(117),
+    [anon_sym_open] = ACTIONS(117),
+    [anon_sym_short] = ACTIONS(117),
+    [anon_sym_equalise] = ACTIONS(117),
     [anon_sym_kind] = ACTIONS(117),
     [anon_sym_high] = ACTIONS(117),
     [anon_sym_low] = ACTIONS(117),
@@ -8297,6 +8906,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
+    [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
     [anon_sym_am] = ACTIONS(117),
     [anon_sym_ambient] = ACTIONS(117),
@@ -8317,10 +8927,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(117),
     [anon_sym_for] = ACTIONS(117),
     [anon_sym_forward] = ACTIONS(117),
+    [anon_sym_from] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
+    [anon_sym_input] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
@@ -8331,9 +8943,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
     [anon_sym_output] = ACTIONS(117),
+    [anon_sym_over] = ACTIONS(117),
     [anon_sym_pep] = ACTIONS(117),
     [anon_sym_per] = ACTIONS(117),
-    [anon_sym_phase] = ACTIONS(117),
     [anon_sym_rated] = ACTIONS(117),
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
@@ -8386,6 +8998,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(131),
     [anon_sym_device] = ACTIONS(131),
     [anon_sym_instrument] = ACTIONS(131),
+    [anon_sym_session] = ACTIONS(131),
     [anon_sym_station] = ACTIONS(131),
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_position] = ACTIONS(131),
@@ -8449,6 +9062,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(131),
     [anon_sym_scale] = ACTIONS(131),
     [anon_sym_resolution] = ACTIONS(131),
+    [anon_sym_due] = ACTIONS(131),
+    [anon_sym_linearity] = ACTIONS(131),
+    [anon_sym_repeatability] = ACTIONS(131),
+    [anon_sym_generator] = ACTIONS(131),
+    [anon_sym_piece] = ACTIONS(131),
+    [anon_sym_readings] = ACTIONS(131),
+    [anon_sym_resonance] = ACTIONS(131),
+    [anon_sym_delay] = ACTIONS(131),
+    [anon_sym_phase] = ACTIONS(131),
+    [anon_sym_baseline] = ACTIONS(131),
+    [anon_sym_through] = ACTIONS(131),
+    [anon_sym_open] = ACTIONS(131),
+    [anon_sym_short] = ACTIONS(131),
+    [anon_sym_equalise] = ACTIONS(131),
     [anon_sym_kind] = ACTIONS(131),
     [anon_sym_high] = ACTIONS(131),
     [anon_sym_low] = ACTIONS(131),
@@ -8472,6 +9099,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
     [anon_sym_ambient] = ACTIONS(131),
@@ -8492,10 +9120,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_from] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
+    [anon_sym_input] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
@@ -8506,9 +9136,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
+    [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
-    [anon_sym_phase] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -8561,6 +9191,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(25),
     [anon_sym_device] = ACTIONS(25),
     [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_position] = ACTIONS(25),
@@ -8624,6 +9255,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(25),
     [anon_sym_scale] = ACTIONS(25),
     [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_due] = ACTIONS(25),
+    [anon_sym_linearity] = ACTIONS(25),
+    [anon_sym_repeatability] = ACTIONS(25),
+    [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_piece] = ACTIONS(25),
+    [anon_sym_readings] = ACTIONS(25),
+    [anon_sym_resonance] = ACTIONS(25),
+    [anon_sym_delay] = ACTIONS(25),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_baseline] = ACTIONS(25),
+    [anon_sym_through] = ACTIONS(25),
+    [anon_sym_open] = ACTIONS(25),
+    [anon_sym_short] = ACTIONS(25),
+    [anon_sym_equalise] = ACTIONS(25),
     [anon_sym_kind] = ACTIONS(25),
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
@@ -8647,6 +9292,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
@@ -8667,10 +9313,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
+    [anon_sym_input] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
@@ -8681,9 +9329,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
+    [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
-    [anon_sym_phase] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8736,6 +9384,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(135),
     [anon_sym_device] = ACTIONS(135),
     [anon_sym_instrument] = ACTIONS(135),
+    [anon_sym_session] = ACTIONS(135),
     [anon_sym_station] = ACTIONS(135),
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_position] = ACTIONS(135),
@@ -8799,6 +9448,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(135),
     [anon_sym_scale] = ACTIONS(135),
     [anon_sym_resolution] = ACTIONS(135),
+    [anon_sym_due] = ACTIONS(135),
+    [anon_sym_linearity] = ACTIONS(135),
+    [anon_sym_repeatability] = ACTIONS(135),
+    [anon_sym_generator] = ACTIONS(135),
+    [anon_sym_piece] = ACTIONS(135),
+    [anon_sym_readings] = ACTIONS(135),
+    [anon_sym_resonance] = ACTIONS(135),
+    [anon_sym_delay] = ACTIONS(135),
+    [anon_sym_phase] = ACTIONS(135),
+    [anon_sym_baseline] = ACTIONS(135),
+    [anon_sym_through] = ACTIONS(135),
+    [anon_sym_open] = ACTIONS(135),
+    [anon_sym_short] = ACTIONS(135),
+    [anon_sym_equalise] = ACTIONS(135),
     [anon_sym_kind] = ACTIONS(135),
     [anon_sym_high] = ACTIONS(135),
     [anon_sym_low] = ACTIONS(135),
@@ -8822,6 +9485,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
     [anon_sym_ambient] = ACTIONS(135),
@@ -8842,10 +9506,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_from] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
+    [anon_sym_input] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
@@ -8856,9 +9522,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
+    [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
-    [anon_sym_phase] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -8911,6 +9577,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(139),
     [anon_sym_device] = ACTIONS(139),
     [anon_sym_instrument] = ACTIONS(139),
+    [anon_sym_session] = ACTIONS(139),
     [anon_sym_station] = ACTIONS(139),
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_position] = ACTIONS(139),
@@ -8974,6 +9641,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(139),
     [anon_sym_scale] = ACTIONS(139),
     [anon_sym_resolution] = ACTIONS(139),
+    [anon_sym_due] = ACTIONS(139),
+    [anon_sym_linearity] = ACTIONS(139),
+    [anon_sym_repeatability] = ACTIONS(139),
+    [anon_sym_generator] = ACTIONS(139),
+    [anon_sym_piece] = ACTIONS(139),
+    [anon_sym_readings] = ACTIONS(139),
+    [anon_sym_resonance] = ACTIONS(139),
+    [anon_sym_delay] = ACTIONS(139),
+    [anon_sym_phase] = ACTIONS(139),
+    [anon_sym_baseline] = ACTIONS(139),
+    [anon_sym_through] = ACTIONS(139),
+    [anon_sym_open] = ACTIONS(139),
+    [anon_sym_short] = ACTIONS(139),
+    [anon_sym_equalise] = ACTIONS(139),
     [anon_sym_kind] = ACTIONS(139),
     [anon_sym_high] = ACTIONS(139),
     [anon_sym_low] = ACTIONS(139),
@@ -8997,6 +9678,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
     [anon_sym_ambient] = ACTIONS(139),
@@ -9017,10 +9699,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_from] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
+    [anon_sym_input] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
@@ -9031,9 +9715,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
+    [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
-    [anon_sym_phase] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -9086,6 +9770,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(143),
     [anon_sym_device] = ACTIONS(143),
     [anon_sym_instrument] = ACTIONS(143),
+    [anon_sym_session] = ACTIONS(143),
     [anon_sym_station] = ACTIONS(143),
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_position] = ACTIONS(143),
@@ -9149,6 +9834,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(143),
     [anon_sym_scale] = ACTIONS(143),
     [anon_sym_resolution] = ACTIONS(143),
+    [anon_sym_due] = ACTIONS(143),
+    [anon_sym_linearity] = ACTIONS(143),
+    [anon_sym_repeatability] = ACTIONS(143),
+    [anon_sym_generator] = ACTIONS(143),
+    [anon_sym_piece] = ACTIONS(143),
+    [anon_sym_readings] = ACTIONS(143),
+    [anon_sym_resonance] = ACTIONS(143),
+    [anon_sym_delay] = ACTIONS(143),
+    [anon_sym_phase] = ACTIONS(143),
+    [anon_sym_baseline] = ACTIONS(143),
+    [anon_sym_through] = ACTIONS(143),
+    [anon_sym_open] = ACTIONS(143),
+    [anon_sym_short] = ACTIONS(143),
+    [anon_sym_equalise] = ACTIONS(143),
     [anon_sym_kind] = ACTIONS(143),
     [anon_sym_high] = ACTIONS(143),
     [anon_sym_low] = ACTIONS(143),
@@ -9172,6 +9871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
     [anon_sym_ambient] = ACTIONS(143),
@@ -9192,10 +9892,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_from] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
+    [anon_sym_input] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
@@ -9206,9 +9908,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
+    [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(145),
-    [anon_sym_phase] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -9261,6 +9963,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(149),
     [anon_sym_device] = ACTIONS(149),
     [anon_sym_instrument] = ACTIONS(149),
+    [anon_sym_session] = ACTIONS(149),
     [anon_sym_station] = ACTIONS(149),
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_position] = ACTIONS(149),
@@ -9324,6 +10027,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(149),
     [anon_sym_scale] = ACTIONS(149),
     [anon_sym_resolution] = ACTIONS(149),
+    [anon_sym_due] = ACTIONS(149),
+    [anon_sym_linearity] = ACTIONS(149),
+    [anon_sym_repeatability] = ACTIONS(149),
+    [anon_sym_generator] = ACTIONS(149),
+    [anon_sym_piece] = ACTIONS(149),
+    [anon_sym_readings] = ACTIONS(149),
+    [anon_sym_resonance] = ACTIONS(149),
+    [anon_sym_delay] = ACTIONS(149),
+    [anon_sym_phase] = ACTIONS(149),
+    [anon_sym_baseline] = ACTIONS(149),
+    [anon_sym_through] = ACTIONS(149),
+    [anon_sym_open] = ACTIONS(149),
+    [anon_sym_short] = ACTIONS(149),
+    [anon_sym_equalise] = ACTIONS(149),
     [anon_sym_kind] = ACTIONS(149),
     [anon_sym_high] = ACTIONS(149),
     [anon_sym_low] = ACTIONS(149),
@@ -9347,6 +10064,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
     [anon_sym_ambient] = ACTIONS(149),
@@ -9367,10 +10085,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_from] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
+    [anon_sym_input] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
@@ -9381,9 +10101,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
+    [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
-    [anon_sym_phase] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -9436,6 +10156,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(153),
     [anon_sym_device] = ACTIONS(153),
     [anon_sym_instrument] = ACTIONS(153),
+    [anon_sym_session] = ACTIONS(153),
     [anon_sym_station] = ACTIONS(153),
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_position] = ACTIONS(153),
@@ -9499,6 +10220,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(153),
     [anon_sym_scale] = ACTIONS(153),
     [anon_sym_resolution] = ACTIONS(153),
+    [anon_sym_due] = ACTIONS(153),
+    [anon_sym_linearity] = ACTIONS(153),
+    [anon_sym_repeatability] = ACTIONS(153),
+    [anon_sym_generator] = ACTIONS(153),
+    [anon_sym_piece] = ACTIONS(153),
+    [anon_sym_readings] = ACTIONS(153),
+    [anon_sym_resonance] = ACTIONS(153),
+    [anon_sym_delay] = ACTIONS(153),
+    [anon_sym_phase] = ACTIONS(153),
+    [anon_sym_baseline] = ACTIONS(153),
+    [anon_sym_through] = ACTIONS(153),
+    [anon_sym_open] = ACTIONS(153),
+    [anon_sym_short] = ACTIONS(153),
+    [anon_sym_equalise] = ACTIONS(153),
     [anon_sym_kind] = ACTIONS(153),
     [anon_sym_high] = ACTIONS(153),
     [anon_sym_low] = ACTIONS(153),
@@ -9522,6 +10257,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
     [anon_sym_ambient] = ACTIONS(153),
@@ -9542,10 +10278,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_from] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
+    [anon_sym_input] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
@@ -9556,9 +10294,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
+    [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
-    [anon_sym_phase] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -9611,6 +10349,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(157),
     [anon_sym_device] = ACTIONS(157),
     [anon_sym_instrument] = ACTIONS(157),
+    [anon_sym_session] = ACTIONS(157),
     [anon_sym_station] = ACTIONS(157),
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_position] = ACTIONS(157),
@@ -9674,6 +10413,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(157),
     [anon_sym_scale] = ACTIONS(157),
     [anon_sym_resolution] = ACTIONS(157),
+    [anon_sym_due] = ACTIONS(157),
+    [anon_sym_linearity] = ACTIONS(157),
+    [anon_sym_repeatability] = ACTIONS(157),
+    [anon_sym_generator] = ACTIONS(157),
+    [anon_sym_piece] = ACTIONS(157),
+    [anon_sym_readings] = ACTIONS(157),
+    [anon_sym_resonance] = ACTIONS(157),
+    [anon_sym_delay] = ACTIONS(157),
+    [anon_sym_phase] = ACTIONS(157),
+    [anon_sym_baseline] = ACTIONS(157),
+    [anon_sym_through] = ACTIONS(157),
+    [anon_sym_open] = ACTIONS(157),
+    [anon_sym_short] = ACTIONS(157),
+    [anon_sym_equalise] = ACTIONS(157),
     [anon_sym_kind] = ACTIONS(157),
     [anon_sym_high] = ACTIONS(157),
     [anon_sym_low] = ACTIONS(157),
@@ -9697,6 +10450,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
     [anon_sym_ambient] = ACTIONS(157),
@@ -9717,10 +10471,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_from] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
+    [anon_sym_input] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
@@ -9731,9 +10487,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
+    [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
-    [anon_sym_phase] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -9786,6 +10542,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(161),
     [anon_sym_device] = ACTIONS(161),
     [anon_sym_instrument] = ACTIONS(161),
+    [anon_sym_session] = ACTIONS(161),
     [anon_sym_station] = ACTIONS(161),
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_position] = ACTIONS(161),
@@ -9849,6 +10606,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(161),
     [anon_sym_scale] = ACTIONS(161),
     [anon_sym_resolution] = ACTIONS(161),
+    [anon_sym_due] = ACTIONS(161),
+    [anon_sym_linearity] = ACTIONS(161),
+    [anon_sym_repeatability] = ACTIONS(161),
+    [anon_sym_generator] = ACTIONS(161),
+    [anon_sym_piece] = ACTIONS(161),
+    [anon_sym_readings] = ACTIONS(161),
+    [anon_sym_resonance] = ACTIONS(161),
+    [anon_sym_delay] = ACTIONS(161),
+    [anon_sym_phase] = ACTIONS(161),
+    [anon_sym_baseline] = ACTIONS(161),
+    [anon_sym_through] = ACTIONS(161),
+    [anon_sym_open] = ACTIONS(161),
+    [anon_sym_short] = ACTIONS(161),
+    [anon_sym_equalise] = ACTIONS(161),
     [anon_sym_kind] = ACTIONS(161),
     [anon_sym_high] = ACTIONS(161),
     [anon_sym_low] = ACTIONS(161),
@@ -9872,6 +10643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
     [anon_sym_ambient] = ACTIONS(161),
@@ -9892,10 +10664,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_from] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
+    [anon_sym_input] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
@@ -9906,9 +10680,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
+    [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
-    [anon_sym_phase] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -9962,6 +10736,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(165),
     [anon_sym_device] = ACTIONS(165),
     [anon_sym_instrument] = ACTIONS(165),
+    [anon_sym_session] = ACTIONS(165),
     [anon_sym_station] = ACTIONS(165),
     [anon_sym_chain] = ACTIONS(165),
     [anon_sym_position] = ACTIONS(165),
@@ -10025,6 +10800,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(165),
     [anon_sym_scale] = ACTIONS(165),
     [anon_sym_resolution] = ACTIONS(165),
+    [anon_sym_due] = ACTIONS(165),
+    [anon_sym_linearity] = ACTIONS(165),
+    [anon_sym_repeatability] = ACTIONS(165),
+    [anon_sym_generator] = ACTIONS(165),
+    [anon_sym_piece] = ACTIONS(165),
+    [anon_sym_readings] = ACTIONS(165),
+    [anon_sym_resonance] = ACTIONS(165),
+    [anon_sym_delay] = ACTIONS(165),
+    [anon_sym_phase] = ACTIONS(165),
+    [anon_sym_baseline] = ACTIONS(165),
+    [anon_sym_through] = ACTIONS(165),
+    [anon_sym_open] = ACTIONS(165),
+    [anon_sym_short] = ACTIONS(165),
+    [anon_sym_equalise] = ACTIONS(165),
     [anon_sym_kind] = ACTIONS(165),
     [anon_sym_high] = ACTIONS(165),
     [anon_sym_low] = ACTIONS(165),
@@ -10048,6 +10837,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
+    [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
     [anon_sym_am] = ACTIONS(165),
     [anon_sym_ambient] = ACTIONS(165),
@@ -10068,10 +10858,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(165),
     [anon_sym_for] = ACTIONS(165),
     [anon_sym_forward] = ACTIONS(165),
+    [anon_sym_from] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
+    [anon_sym_input] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
@@ -10082,9 +10874,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
     [anon_sym_output] = ACTIONS(165),
+    [anon_sym_over] = ACTIONS(165),
     [anon_sym_pep] = ACTIONS(165),
     [anon_sym_per] = ACTIONS(165),
-    [anon_sym_phase] = ACTIONS(165),
     [anon_sym_rated] = ACTIONS(165),
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
@@ -10135,6 +10927,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(173),
     [anon_sym_device] = ACTIONS(173),
     [anon_sym_instrument] = ACTIONS(173),
+    [anon_sym_session] = ACTIONS(173),
     [anon_sym_station] = ACTIONS(173),
     [anon_sym_chain] = ACTIONS(173),
     [anon_sym_position] = ACTIONS(173),
@@ -10198,6 +10991,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(173),
     [anon_sym_scale] = ACTIONS(173),
     [anon_sym_resolution] = ACTIONS(173),
+    [anon_sym_due] = ACTIONS(173),
+    [anon_sym_linearity] = ACTIONS(173),
+    [anon_sym_repeatability] = ACTIONS(173),
+    [anon_sym_generator] = ACTIONS(173),
+    [anon_sym_piece] = ACTIONS(173),
+    [anon_sym_readings] = ACTIONS(173),
+    [anon_sym_resonance] = ACTIONS(173),
+    [anon_sym_delay] = ACTIONS(173),
+    [anon_sym_phase] = ACTIONS(173),
+    [anon_sym_baseline] = ACTIONS(173),
+    [anon_sym_through] = ACTIONS(173),
+    [anon_sym_open] = ACTIONS(173),
+    [anon_sym_short] = ACTIONS(173),
+    [anon_sym_equalise] = ACTIONS(173),
     [anon_sym_kind] = ACTIONS(173),
     [anon_sym_high] = ACTIONS(173),
     [anon_sym_low] = ACTIONS(173),
@@ -10221,6 +11028,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
+    [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
     [anon_sym_am] = ACTIONS(173),
     [anon_sym_ambient] = ACTIONS(173),
@@ -10241,10 +11049,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(173),
     [anon_sym_for] = ACTIONS(173),
     [anon_sym_forward] = ACTIONS(173),
+    [anon_sym_from] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
+    [anon_sym_input] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
@@ -10255,9 +11065,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
     [anon_sym_output] = ACTIONS(173),
+    [anon_sym_over] = ACTIONS(173),
     [anon_sym_pep] = ACTIONS(173),
     [anon_sym_per] = ACTIONS(173),
-    [anon_sym_phase] = ACTIONS(173),
     [anon_sym_rated] = ACTIONS(173),
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
@@ -10308,6 +11118,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(157),
     [anon_sym_device] = ACTIONS(157),
     [anon_sym_instrument] = ACTIONS(157),
+    [anon_sym_session] = ACTIONS(157),
     [anon_sym_station] = ACTIONS(157),
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_position] = ACTIONS(157),
@@ -10371,6 +11182,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(157),
     [anon_sym_scale] = ACTIONS(157),
     [anon_sym_resolution] = ACTIONS(157),
+    [anon_sym_due] = ACTIONS(157),
+    [anon_sym_linearity] = ACTIONS(157),
+    [anon_sym_repeatability] = ACTIONS(157),
+    [anon_sym_generator] = ACTIONS(157),
+    [anon_sym_piece] = ACTIONS(157),
+    [anon_sym_readings] = ACTIONS(157),
+    [anon_sym_resonance] = ACTIONS(157),
+    [anon_sym_delay] = ACTIONS(157),
+    [anon_sym_phase] = ACTIONS(157),
+    [anon_sym_baseline] = ACTIONS(157),
+    [anon_sym_through] = ACTIONS(157),
+    [anon_sym_open] = ACTIONS(157),
+    [anon_sym_short] = ACTIONS(157),
+    [anon_sym_equalise] = ACTIONS(157),
     [anon_sym_kind] = ACTIONS(157),
     [anon_sym_high] = ACTIONS(157),
     [anon_sym_low] = ACTIONS(157),
@@ -10394,6 +11219,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
     [anon_sym_ambient] = ACTIONS(157),
@@ -10414,10 +11240,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_from] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
+    [anon_sym_input] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
@@ -10428,9 +11256,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
+    [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
-    [anon_sym_phase] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -10481,6 +11309,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(153),
     [anon_sym_device] = ACTIONS(153),
     [anon_sym_instrument] = ACTIONS(153),
+    [anon_sym_session] = ACTIONS(153),
     [anon_sym_station] = ACTIONS(153),
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_position] = ACTIONS(153),
@@ -10544,6 +11373,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(153),
     [anon_sym_scale] = ACTIONS(153),
     [anon_sym_resolution] = ACTIONS(153),
+    [anon_sym_due] = ACTIONS(153),
+    [anon_sym_linearity] = ACTIONS(153),
+    [anon_sym_repeatability] = ACTIONS(153),
+    [anon_sym_generator] = ACTIONS(153),
+    [anon_sym_piece] = ACTIONS(153),
+    [anon_sym_readings] = ACTIONS(153),
+    [anon_sym_resonance] = ACTIONS(153),
+    [anon_sym_delay] = ACTIONS(153),
+    [anon_sym_phase] = ACTIONS(153),
+    [anon_sym_baseline] = ACTIONS(153),
+    [anon_sym_through] = ACTIONS(153),
+    [anon_sym_open] = ACTIONS(153),
+    [anon_sym_short] = ACTIONS(153),
+    [anon_sym_equalise] = ACTIONS(153),
     [anon_sym_kind] = ACTIONS(153),
     [anon_sym_high] = ACTIONS(153),
     [anon_sym_low] = ACTIONS(153),
@@ -10567,6 +11410,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
     [anon_sym_ambient] = ACTIONS(153),
@@ -10587,10 +11431,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_from] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
+    [anon_sym_input] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
@@ -10601,9 +11447,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
+    [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
-    [anon_sym_phase] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -10654,6 +11500,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(131),
     [anon_sym_device] = ACTIONS(131),
     [anon_sym_instrument] = ACTIONS(131),
+    [anon_sym_session] = ACTIONS(131),
     [anon_sym_station] = ACTIONS(131),
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_position] = ACTIONS(131),
@@ -10717,6 +11564,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(131),
     [anon_sym_scale] = ACTIONS(131),
     [anon_sym_resolution] = ACTIONS(131),
+    [anon_sym_due] = ACTIONS(131),
+    [anon_sym_linearity] = ACTIONS(131),
+    [anon_sym_repeatability] = ACTIONS(131),
+    [anon_sym_generator] = ACTIONS(131),
+    [anon_sym_piece] = ACTIONS(131),
+    [anon_sym_readings] = ACTIONS(131),
+    [anon_sym_resonance] = ACTIONS(131),
+    [anon_sym_delay] = ACTIONS(131),
+    [anon_sym_phase] = ACTIONS(131),
+    [anon_sym_baseline] = ACTIONS(131),
+    [anon_sym_through] = ACTIONS(131),
+    [anon_sym_open] = ACTIONS(131),
+    [anon_sym_short] = ACTIONS(131),
+    [anon_sym_equalise] = ACTIONS(131),
     [anon_sym_kind] = ACTIONS(131),
     [anon_sym_high] = ACTIONS(131),
     [anon_sym_low] = ACTIONS(131),
@@ -10740,6 +11601,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
     [anon_sym_ambient] = ACTIONS(131),
@@ -10760,10 +11622,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_from] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
+    [anon_sym_input] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
@@ -10774,9 +11638,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
+    [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
-    [anon_sym_phase] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -10827,6 +11691,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(135),
     [anon_sym_device] = ACTIONS(135),
     [anon_sym_instrument] = ACTIONS(135),
+    [anon_sym_session] = ACTIONS(135),
     [anon_sym_station] = ACTIONS(135),
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_position] = ACTIONS(135),
@@ -10890,6 +11755,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(135),
     [anon_sym_scale] = ACTIONS(135),
     [anon_sym_resolution] = ACTIONS(135),
+    [anon_sym_due] = ACTIONS(135),
+    [anon_sym_linearity] = ACTIONS(135),
+    [anon_sym_repeatability] = ACTIONS(135),
+    [anon_sym_generator] = ACTIONS(135),
+    [anon_sym_piece] = ACTIONS(135),
+    [anon_sym_readings] = ACTIONS(135),
+    [anon_sym_resonance] = ACTIONS(135),
+    [anon_sym_delay] = ACTIONS(135),
+    [anon_sym_phase] = ACTIONS(135),
+    [anon_sym_baseline] = ACTIONS(135),
+    [anon_sym_through] = ACTIONS(135),
+    [anon_sym_open] = ACTIONS(135),
+    [anon_sym_short] = ACTIONS(135),
+    [anon_sym_equalise] = ACTIONS(135),
     [anon_sym_kind] = ACTIONS(135),
     [anon_sym_high] = ACTIONS(135),
     [anon_sym_low] = ACTIONS(135),
@@ -10913,6 +11792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
     [anon_sym_ambient] = ACTIONS(135),
@@ -10933,10 +11813,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_from] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
+    [anon_sym_input] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
@@ -10947,9 +11829,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
+    [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
-    [anon_sym_phase] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -11000,6 +11882,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(149),
     [anon_sym_device] = ACTIONS(149),
     [anon_sym_instrument] = ACTIONS(149),
+    [anon_sym_session] = ACTIONS(149),
     [anon_sym_station] = ACTIONS(149),
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_position] = ACTIONS(149),
@@ -11063,6 +11946,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(149),
     [anon_sym_scale] = ACTIONS(149),
     [anon_sym_resolution] = ACTIONS(149),
+    [anon_sym_due] = ACTIONS(149),
+    [anon_sym_linearity] = ACTIONS(149),
+    [anon_sym_repeatability] = ACTIONS(149),
+    [anon_sym_generator] = ACTIONS(149),
+    [anon_sym_piece] = ACTIONS(149),
+    [anon_sym_readings] = ACTIONS(149),
+    [anon_sym_resonance] = ACTIONS(149),
+    [anon_sym_delay] = ACTIONS(149),
+    [anon_sym_phase] = ACTIONS(149),
+    [anon_sym_baseline] = ACTIONS(149),
+    [anon_sym_through] = ACTIONS(149),
+    [anon_sym_open] = ACTIONS(149),
+    [anon_sym_short] = ACTIONS(149),
+    [anon_sym_equalise] = ACTIONS(149),
     [anon_sym_kind] = ACTIONS(149),
     [anon_sym_high] = ACTIONS(149),
     [anon_sym_low] = ACTIONS(149),
@@ -11086,6 +11983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
     [anon_sym_ambient] = ACTIONS(149),
@@ -11106,10 +12004,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_from] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
+    [anon_sym_input] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
@@ -11120,9 +12020,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
+    [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
-    [anon_sym_phase] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -11173,6 +12073,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(25),
     [anon_sym_device] = ACTIONS(25),
     [anon_sym_instrument] = ACTIONS(25),
+    [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_position] = ACTIONS(25),
@@ -11236,6 +12137,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(25),
     [anon_sym_scale] = ACTIONS(25),
     [anon_sym_resolution] = ACTIONS(25),
+    [anon_sym_due] = ACTIONS(25),
+    [anon_sym_linearity] = ACTIONS(25),
+    [anon_sym_repeatability] = ACTIONS(25),
+    [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_piece] = ACTIONS(25),
+    [anon_sym_readings] = ACTIONS(25),
+    [anon_sym_resonance] = ACTIONS(25),
+    [anon_sym_delay] = ACTIONS(25),
+    [anon_sym_phase] = ACTIONS(25),
+    [anon_sym_baseline] = ACTIONS(25),
+    [anon_sym_through] = ACTIONS(25),
+    [anon_sym_open] = ACTIONS(25),
+    [anon_sym_short] = ACTIONS(25),
+    [anon_sym_equalise] = ACTIONS(25),
     [anon_sym_kind] = ACTIONS(25),
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
@@ -11259,6 +12174,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
@@ -11279,10 +12195,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
+    [anon_sym_input] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
@@ -11293,9 +12211,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
+    [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
-    [anon_sym_phase] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -11346,6 +12264,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(143),
     [anon_sym_device] = ACTIONS(143),
     [anon_sym_instrument] = ACTIONS(143),
+    [anon_sym_session] = ACTIONS(143),
     [anon_sym_station] = ACTIONS(143),
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_position] = ACTIONS(143),
@@ -11409,6 +12328,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(143),
     [anon_sym_scale] = ACTIONS(143),
     [anon_sym_resolution] = ACTIONS(143),
+    [anon_sym_due] = ACTIONS(143),
+    [anon_sym_linearity] = ACTIONS(143),
+    [anon_sym_repeatability] = ACTIONS(143),
+    [anon_sym_generator] = ACTIONS(143),
+    [anon_sym_piece] = ACTIONS(143),
+    [anon_sym_readings] = ACTIONS(143),
+    [anon_sym_resonance] = ACTIONS(143),
+    [anon_sym_delay] = ACTIONS(143),
+    [anon_sym_phase] = ACTIONS(143),
+    [anon_sym_baseline] = ACTIONS(143),
+    [anon_sym_through] = ACTIONS(143),
+    [anon_sym_open] = ACTIONS(143),
+    [anon_sym_short] = ACTIONS(143),
+    [anon_sym_equalise] = ACTIONS(143),
     [anon_sym_kind] = ACTIONS(143),
     [anon_sym_high] = ACTIONS(143),
     [anon_sym_low] = ACTIONS(143),
@@ -11432,6 +12365,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
     [anon_sym_ambient] = ACTIONS(143),
@@ -11452,10 +12386,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_from] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
+    [anon_sym_input] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
@@ -11466,9 +12402,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
+    [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(175),
-    [anon_sym_phase] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -11519,6 +12455,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(139),
     [anon_sym_device] = ACTIONS(139),
     [anon_sym_instrument] = ACTIONS(139),
+    [anon_sym_session] = ACTIONS(139),
     [anon_sym_station] = ACTIONS(139),
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_position] = ACTIONS(139),
@@ -11582,6 +12519,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(139),
     [anon_sym_scale] = ACTIONS(139),
     [anon_sym_resolution] = ACTIONS(139),
+    [anon_sym_due] = ACTIONS(139),
+    [anon_sym_linearity] = ACTIONS(139),
+    [anon_sym_repeatability] = ACTIONS(139),
+    [anon_sym_generator] = ACTIONS(139),
+    [anon_sym_piece] = ACTIONS(139),
+    [anon_sym_readings] = ACTIONS(139),
+    [anon_sym_resonance] = ACTIONS(139),
+    [anon_sym_delay] = ACTIONS(139),
+    [anon_sym_phase] = ACTIONS(139),
+    [anon_sym_baseline] = ACTIONS(139),
+    [anon_sym_through] = ACTIONS(139),
+    [anon_sym_open] = ACTIONS(139),
+    [anon_sym_short] = ACTIONS(139),
+    [anon_sym_equalise] = ACTIONS(139),
     [anon_sym_kind] = ACTIONS(139),
     [anon_sym_high] = ACTIONS(139),
     [anon_sym_low] = ACTIONS(139),
@@ -11605,6 +12556,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
     [anon_sym_ambient] = ACTIONS(139),
@@ -11625,10 +12577,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_from] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
+    [anon_sym_input] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
@@ -11639,9 +12593,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
+    [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
-    [anon_sym_phase] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -11692,6 +12646,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(161),
     [anon_sym_device] = ACTIONS(161),
     [anon_sym_instrument] = ACTIONS(161),
+    [anon_sym_session] = ACTIONS(161),
     [anon_sym_station] = ACTIONS(161),
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_position] = ACTIONS(161),
@@ -11755,6 +12710,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(161),
     [anon_sym_scale] = ACTIONS(161),
     [anon_sym_resolution] = ACTIONS(161),
+    [anon_sym_due] = ACTIONS(161),
+    [anon_sym_linearity] = ACTIONS(161),
+    [anon_sym_repeatability] = ACTIONS(161),
+    [anon_sym_generator] = ACTIONS(161),
+    [anon_sym_piece] = ACTIONS(161),
+    [anon_sym_readings] = ACTIONS(161),
+    [anon_sym_resonance] = ACTIONS(161),
+    [anon_sym_delay] = ACTIONS(161),
+    [anon_sym_phase] = ACTIONS(161),
+    [anon_sym_baseline] = ACTIONS(161),
+    [anon_sym_through] = ACTIONS(161),
+    [anon_sym_open] = ACTIONS(161),
+    [anon_sym_short] = ACTIONS(161),
+    [anon_sym_equalise] = ACTIONS(161),
     [anon_sym_kind] = ACTIONS(161),
     [anon_sym_high] = ACTIONS(161),
     [anon_sym_low] = ACTIONS(161),
@@ -11778,6 +12747,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
     [anon_sym_ambient] = ACTIONS(161),
@@ -11798,10 +12768,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_from] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
+    [anon_sym_input] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
@@ -11812,9 +12784,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
+    [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
-    [anon_sym_phase] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -11865,6 +12837,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(179),
     [anon_sym_device] = ACTIONS(179),
     [anon_sym_instrument] = ACTIONS(179),
+    [anon_sym_session] = ACTIONS(179),
     [anon_sym_station] = ACTIONS(179),
     [anon_sym_chain] = ACTIONS(179),
     [anon_sym_position] = ACTIONS(179),
@@ -11928,6 +12901,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(179),
     [anon_sym_scale] = ACTIONS(179),
     [anon_sym_resolution] = ACTIONS(179),
+    [anon_sym_due] = ACTIONS(179),
+    [anon_sym_linearity] = ACTIONS(179),
+    [anon_sym_repeatability] = ACTIONS(179),
+    [anon_sym_generator] = ACTIONS(179),
+    [anon_sym_piece] = ACTIONS(179),
+    [anon_sym_readings] = ACTIONS(179),
+    [anon_sym_resonance] = ACTIONS(179),
+    [anon_sym_delay] = ACTIONS(179),
+    [anon_sym_phase] = ACTIONS(179),
+    [anon_sym_baseline] = ACTIONS(179),
+    [anon_sym_through] = ACTIONS(179),
+    [anon_sym_open] = ACTIONS(179),
+    [anon_sym_short] = ACTIONS(179),
+    [anon_sym_equalise] = ACTIONS(179),
     [anon_sym_kind] = ACTIONS(179),
     [anon_sym_high] = ACTIONS(179),
     [anon_sym_low] = ACTIONS(179),
@@ -11951,6 +12938,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
+    [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
     [anon_sym_am] = ACTIONS(179),
     [anon_sym_ambient] = ACTIONS(179),
@@ -11971,10 +12959,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(179),
     [anon_sym_for] = ACTIONS(179),
     [anon_sym_forward] = ACTIONS(179),
+    [anon_sym_from] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
+    [anon_sym_input] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
@@ -11985,9 +12975,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
     [anon_sym_output] = ACTIONS(179),
+    [anon_sym_over] = ACTIONS(179),
     [anon_sym_pep] = ACTIONS(179),
     [anon_sym_per] = ACTIONS(179),
-    [anon_sym_phase] = ACTIONS(179),
     [anon_sym_rated] = ACTIONS(179),
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
@@ -12035,6 +13025,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(183),
     [anon_sym_device] = ACTIONS(183),
     [anon_sym_instrument] = ACTIONS(183),
+    [anon_sym_session] = ACTIONS(183),
     [anon_sym_station] = ACTIONS(183),
     [anon_sym_chain] = ACTIONS(183),
     [anon_sym_position] = ACTIONS(183),
@@ -12098,6 +13089,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(183),
     [anon_sym_scale] = ACTIONS(183),
     [anon_sym_resolution] = ACTIONS(183),
+    [anon_sym_due] = ACTIONS(183),
+    [anon_sym_linearity] = ACTIONS(183),
+    [anon_sym_repeatability] = ACTIONS(183),
+    [anon_sym_generator] = ACTIONS(183),
+    [anon_sym_piece] = ACTIONS(183),
+    [anon_sym_readings] = ACTIONS(183),
+    [anon_sym_resonance] = ACTIONS(183),
+    [anon_sym_delay] = ACTIONS(183),
+    [anon_sym_phase] = ACTIONS(183),
+    [anon_sym_baseline] = ACTIONS(183),
+    [anon_sym_through] = ACTIONS(183),
+    [anon_sym_open] = ACTIONS(183),
+    [anon_sym_short] = ACTIONS(183),
+    [anon_sym_equalise] = ACTIONS(183),
     [anon_sym_kind] = ACTIONS(183),
     [anon_sym_high] = ACTIONS(183),
     [anon_sym_low] = ACTIONS(183),
@@ -12121,6 +13126,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
+    [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
     [anon_sym_am] = ACTIONS(183),
     [anon_sym_ambient] = ACTIONS(183),
@@ -12141,10 +13147,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(183),
     [anon_sym_for] = ACTIONS(183),
     [anon_sym_forward] = ACTIONS(183),
+    [anon_sym_from] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
+    [anon_sym_input] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
@@ -12155,9 +13163,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
     [anon_sym_output] = ACTIONS(183),
+    [anon_sym_over] = ACTIONS(183),
     [anon_sym_pep] = ACTIONS(183),
     [anon_sym_per] = ACTIONS(183),
-    [anon_sym_phase] = ACTIONS(183),
     [anon_sym_rated] = ACTIONS(183),
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
@@ -12205,6 +13213,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(187),
     [anon_sym_device] = ACTIONS(187),
     [anon_sym_instrument] = ACTIONS(187),
+    [anon_sym_session] = ACTIONS(187),
     [anon_sym_station] = ACTIONS(187),
     [anon_sym_chain] = ACTIONS(187),
     [anon_sym_position] = ACTIONS(187),
@@ -12268,6 +13277,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(187),
     [anon_sym_scale] = ACTIONS(187),
     [anon_sym_resolution] = ACTIONS(187),
+    [anon_sym_due] = ACTIONS(187),
+    [anon_sym_linearity] = ACTIONS(187),
+    [anon_sym_repeatability] = ACTIONS(187),
+    [anon_sym_generator] = ACTIONS(187),
+    [anon_sym_piece] = ACTIONS(187),
+    [anon_sym_readings] = ACTIONS(187),
+    [anon_sym_resonance] = ACTIONS(187),
+    [anon_sym_delay] = ACTIONS(187),
+    [anon_sym_phase] = ACTIONS(187),
+    [anon_sym_baseline] = ACTIONS(187),
+    [anon_sym_through] = ACTIONS(187),
+    [anon_sym_open] = ACTIONS(187),
+    [anon_sym_short] = ACTIONS(187),
+    [anon_sym_equalise] = ACTIONS(187),
     [anon_sym_kind] = ACTIONS(187),
     [anon_sym_high] = ACTIONS(187),
     [anon_sym_low] = ACTIONS(187),
@@ -12291,6 +13314,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
+    [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
     [anon_sym_am] = ACTIONS(187),
     [anon_sym_ambient] = ACTIONS(187),
@@ -12311,10 +13335,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(187),
     [anon_sym_for] = ACTIONS(187),
     [anon_sym_forward] = ACTIONS(187),
+    [anon_sym_from] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
+    [anon_sym_input] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
@@ -12325,9 +13351,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
     [anon_sym_output] = ACTIONS(187),
+    [anon_sym_over] = ACTIONS(187),
     [anon_sym_pep] = ACTIONS(187),
     [anon_sym_per] = ACTIONS(187),
-    [anon_sym_phase] = ACTIONS(187),
     [anon_sym_rated] = ACTIONS(187),
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
@@ -12375,6 +13401,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(191),
     [anon_sym_device] = ACTIONS(191),
     [anon_sym_instrument] = ACTIONS(191),
+    [anon_sym_session] = ACTIONS(191),
     [anon_sym_station] = ACTIONS(191),
     [anon_sym_chain] = ACTIONS(191),
     [anon_sym_position] = ACTIONS(191),
@@ -12438,6 +13465,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(191),
     [anon_sym_scale] = ACTIONS(191),
     [anon_sym_resolution] = ACTIONS(191),
+    [anon_sym_due] = ACTIONS(191),
+    [anon_sym_linearity] = ACTIONS(191),
+    [anon_sym_repeatability] = ACTIONS(191),
+    [anon_sym_generator] = ACTIONS(191),
+    [anon_sym_piece] = ACTIONS(191),
+    [anon_sym_readings] = ACTIONS(191),
+    [anon_sym_resonance] = ACTIONS(191),
+    [anon_sym_delay] = ACTIONS(191),
+    [anon_sym_phase] = ACTIONS(191),
+    [anon_sym_baseline] = ACTIONS(191),
+    [anon_sym_through] = ACTIONS(191),
+    [anon_sym_open] = ACTIONS(191),
+    [anon_sym_short] = ACTIONS(191),
+    [anon_sym_equalise] = ACTIONS(191),
     [anon_sym_kind] = ACTIONS(191),
     [anon_sym_high] = ACTIONS(191),
     [anon_sym_low] = ACTIONS(191),
@@ -12461,6 +13502,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
+    [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
     [anon_sym_am] = ACTIONS(191),
     [anon_sym_ambient] = ACTIONS(191),
@@ -12481,10 +13523,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(191),
     [anon_sym_for] = ACTIONS(191),
     [anon_sym_forward] = ACTIONS(191),
+    [anon_sym_from] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
+    [anon_sym_input] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
@@ -12495,9 +13539,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
     [anon_sym_output] = ACTIONS(191),
+    [anon_sym_over] = ACTIONS(191),
     [anon_sym_pep] = ACTIONS(191),
     [anon_sym_per] = ACTIONS(191),
-    [anon_sym_phase] = ACTIONS(191),
     [anon_sym_rated] = ACTIONS(191),
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
@@ -12545,6 +13589,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(195),
     [anon_sym_device] = ACTIONS(195),
     [anon_sym_instrument] = ACTIONS(195),
+    [anon_sym_session] = ACTIONS(195),
     [anon_sym_station] = ACTIONS(195),
     [anon_sym_chain] = ACTIONS(195),
     [anon_sym_position] = ACTIONS(195),
@@ -12608,6 +13653,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(195),
     [anon_sym_scale] = ACTIONS(195),
     [anon_sym_resolution] = ACTIONS(195),
+    [anon_sym_due] = ACTIONS(195),
+    [anon_sym_linearity] = ACTIONS(195),
+    [anon_sym_repeatability] = ACTIONS(195),
+    [anon_sym_generator] = ACTIONS(195),
+    [anon_sym_piece] = ACTIONS(195),
+    [anon_sym_readings] = ACTIONS(195),
+    [anon_sym_resonance] = ACTIONS(195),
+    [anon_sym_delay] = ACTIONS(195),
+    [anon_sym_phase] = ACTIONS(195),
+    [anon_sym_baseline] = ACTIONS(195),
+    [anon_sym_through] = ACTIONS(195),
+    [anon_sym_open] = ACTIONS(195),
+    [anon_sym_short] = ACTIONS(195),
+    [anon_sym_equalise] = ACTIONS(195),
     [anon_sym_kind] = ACTIONS(195),
     [anon_sym_high] = ACTIONS(195),
     [anon_sym_low] = ACTIONS(195),
@@ -12631,6 +13690,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
+    [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
     [anon_sym_am] = ACTIONS(195),
     [anon_sym_ambient] = ACTIONS(195),
@@ -12651,10 +13711,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(195),
     [anon_sym_for] = ACTIONS(195),
     [anon_sym_forward] = ACTIONS(195),
+    [anon_sym_from] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
+    [anon_sym_input] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
@@ -12665,9 +13727,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
     [anon_sym_output] = ACTIONS(195),
+    [anon_sym_over] = ACTIONS(195),
     [anon_sym_pep] = ACTIONS(195),
     [anon_sym_per] = ACTIONS(195),
-    [anon_sym_phase] = ACTIONS(195),
     [anon_sym_rated] = ACTIONS(195),
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
@@ -12715,6 +13777,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(199),
     [anon_sym_device] = ACTIONS(199),
     [anon_sym_instrument] = ACTIONS(199),
+    [anon_sym_session] = ACTIONS(199),
     [anon_sym_station] = ACTIONS(199),
     [anon_sym_chain] = ACTIONS(199),
     [anon_sym_position] = ACTIONS(199),
@@ -12778,6 +13841,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(199),
     [anon_sym_scale] = ACTIONS(199),
     [anon_sym_resolution] = ACTIONS(199),
+    [anon_sym_due] = ACTIONS(199),
+    [anon_sym_linearity] = ACTIONS(199),
+    [anon_sym_repeatability] = ACTIONS(199),
+    [anon_sym_generator] = ACTIONS(199),
+    [anon_sym_piece] = ACTIONS(199),
+    [anon_sym_readings] = ACTIONS(199),
+    [anon_sym_resonance] = ACTIONS(199),
+    [anon_sym_delay] = ACTIONS(199),
+    [anon_sym_phase] = ACTIONS(199),
+    [anon_sym_baseline] = ACTIONS(199),
+    [anon_sym_through] = ACTIONS(199),
+    [anon_sym_open] = ACTIONS(199),
+    [anon_sym_short] = ACTIONS(199),
+    [anon_sym_equalise] = ACTIONS(199),
     [anon_sym_kind] = ACTIONS(199),
     [anon_sym_high] = ACTIONS(199),
     [anon_sym_low] = ACTIONS(199),
@@ -12801,6 +13878,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
+    [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
     [anon_sym_am] = ACTIONS(199),
     [anon_sym_ambient] = ACTIONS(199),
@@ -12821,10 +13899,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(199),
     [anon_sym_for] = ACTIONS(199),
     [anon_sym_forward] = ACTIONS(199),
+    [anon_sym_from] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
+    [anon_sym_input] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
@@ -12835,9 +13915,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
     [anon_sym_output] = ACTIONS(199),
+    [anon_sym_over] = ACTIONS(199),
     [anon_sym_pep] = ACTIONS(199),
     [anon_sym_per] = ACTIONS(199),
-    [anon_sym_phase] = ACTIONS(199),
     [anon_sym_rated] = ACTIONS(199),
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
@@ -12884,6 +13964,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(203),
     [anon_sym_device] = ACTIONS(203),
     [anon_sym_instrument] = ACTIONS(203),
+    [anon_sym_session] = ACTIONS(203),
     [anon_sym_station] = ACTIONS(203),
     [anon_sym_chain] = ACTIONS(203),
     [anon_sym_position] = ACTIONS(203),
@@ -12947,6 +14028,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(203),
     [anon_sym_scale] = ACTIONS(203),
     [anon_sym_resolution] = ACTIONS(203),
+    [anon_sym_due] = ACTIONS(203),
+    [anon_sym_linearity] = ACTIONS(203),
+    [anon_sym_repeatability] = ACTIONS(203),
+    [anon_sym_generator] = ACTIONS(203),
+    [anon_sym_piece] = ACTIONS(203),
+    [anon_sym_readings] = ACTIONS(203),
+    [anon_sym_resonance] = ACTIONS(203),
+    [anon_sym_delay] = ACTIONS(203),
+    [anon_sym_phase] = ACTIONS(203),
+    [anon_sym_baseline] = ACTIONS(203),
+    [anon_sym_through] = ACTIONS(203),
+    [anon_sym_open] = ACTIONS(203),
+    [anon_sym_short] = ACTIONS(203),
+    [anon_sym_equalise] = ACTIONS(203),
     [anon_sym_kind] = ACTIONS(203),
     [anon_sym_high] = ACTIONS(203),
     [anon_sym_low] = ACTIONS(203),
@@ -12970,6 +14065,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
+    [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
     [anon_sym_am] = ACTIONS(203),
     [anon_sym_ambient] = ACTIONS(203),
@@ -12990,10 +14086,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(203),
     [anon_sym_for] = ACTIONS(203),
     [anon_sym_forward] = ACTIONS(203),
+    [anon_sym_from] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
+    [anon_sym_input] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
@@ -13004,9 +14102,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
     [anon_sym_output] = ACTIONS(203),
+    [anon_sym_over] = ACTIONS(203),
     [anon_sym_pep] = ACTIONS(203),
     [anon_sym_per] = ACTIONS(203),
-    [anon_sym_phase] = ACTIONS(203),
     [anon_sym_rated] = ACTIONS(203),
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
@@ -13048,6 +14146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(207),
     [anon_sym_device] = ACTIONS(207),
     [anon_sym_instrument] = ACTIONS(207),
+    [anon_sym_session] = ACTIONS(207),
     [anon_sym_station] = ACTIONS(207),
     [anon_sym_chain] = ACTIONS(207),
     [anon_sym_position] = ACTIONS(207),
@@ -13111,6 +14210,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(207),
     [anon_sym_scale] = ACTIONS(207),
     [anon_sym_resolution] = ACTIONS(207),
+    [anon_sym_due] = ACTIONS(207),
+    [anon_sym_linearity] = ACTIONS(207),
+    [anon_sym_repeatability] = ACTIONS(207),
+    [anon_sym_generator] = ACTIONS(207),
+    [anon_sym_piece] = ACTIONS(207),
+    [anon_sym_readings] = ACTIONS(207),
+    [anon_sym_resonance] = ACTIONS(207),
+    [anon_sym_delay] = ACTIONS(207),
+    [anon_sym_phase] = ACTIONS(207),
+    [anon_sym_baseline] = ACTIONS(207),
+    [anon_sym_through] = ACTIONS(207),
+    [anon_sym_open] = ACTIONS(207),
+    [anon_sym_short] = ACTIONS(207),
+    [anon_sym_equalise] = ACTIONS(207),
     [anon_sym_kind] = ACTIONS(207),
     [anon_sym_high] = ACTIONS(207),
     [anon_sym_low] = ACTIONS(207),
@@ -13134,6 +14247,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
+    [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
     [anon_sym_am] = ACTIONS(207),
     [anon_sym_ambient] = ACTIONS(207),
@@ -13154,10 +14268,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(207),
     [anon_sym_for] = ACTIONS(207),
     [anon_sym_forward] = ACTIONS(207),
+    [anon_sym_from] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
+    [anon_sym_input] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
@@ -13168,9 +14284,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
     [anon_sym_output] = ACTIONS(207),
+    [anon_sym_over] = ACTIONS(207),
     [anon_sym_pep] = ACTIONS(207),
     [anon_sym_per] = ACTIONS(207),
-    [anon_sym_phase] = ACTIONS(207),
     [anon_sym_rated] = ACTIONS(207),
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
@@ -13212,6 +14328,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(211),
     [anon_sym_device] = ACTIONS(211),
     [anon_sym_instrument] = ACTIONS(211),
+    [anon_sym_session] = ACTIONS(211),
     [anon_sym_station] = ACTIONS(211),
     [anon_sym_chain] = ACTIONS(211),
     [anon_sym_position] = ACTIONS(211),
@@ -13275,6 +14392,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(211),
     [anon_sym_scale] = ACTIONS(211),
     [anon_sym_resolution] = ACTIONS(211),
+    [anon_sym_due] = ACTIONS(211),
+    [anon_sym_linearity] = ACTIONS(211),
+    [anon_sym_repeatability] = ACTIONS(211),
+    [anon_sym_generator] = ACTIONS(211),
+    [anon_sym_piece] = ACTIONS(211),
+    [anon_sym_readings] = ACTIONS(211),
+    [anon_sym_resonance] = ACTIONS(211),
+    [anon_sym_delay] = ACTIONS(211),
+    [anon_sym_phase] = ACTIONS(211),
+    [anon_sym_baseline] = ACTIONS(211),
+    [anon_sym_through] = ACTIONS(211),
+    [anon_sym_open] = ACTIONS(211),
+    [anon_sym_short] = ACTIONS(211),
+    [anon_sym_equalise] = ACTIONS(211),
     [anon_sym_kind] = ACTIONS(211),
     [anon_sym_high] = ACTIONS(211),
     [anon_sym_low] = ACTIONS(211),
@@ -13298,6 +14429,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
+    [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
     [anon_sym_am] = ACTIONS(211),
     [anon_sym_ambient] = ACTIONS(211),
@@ -13318,10 +14450,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(211),
     [anon_sym_for] = ACTIONS(211),
     [anon_sym_forward] = ACTIONS(211),
+    [anon_sym_from] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
+    [anon_sym_input] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
@@ -13332,9 +14466,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
     [anon_sym_output] = ACTIONS(211),
+    [anon_sym_over] = ACTIONS(211),
     [anon_sym_pep] = ACTIONS(211),
     [anon_sym_per] = ACTIONS(211),
-    [anon_sym_phase] = ACTIONS(211),
     [anon_sym_rated] = ACTIONS(211),
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
@@ -13376,6 +14510,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(215),
     [anon_sym_device] = ACTIONS(215),
     [anon_sym_instrument] = ACTIONS(215),
+    [anon_sym_session] = ACTIONS(215),
     [anon_sym_station] = ACTIONS(215),
     [anon_sym_chain] = ACTIONS(215),
     [anon_sym_position] = ACTIONS(215),
@@ -13439,6 +14574,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(215),
     [anon_sym_scale] = ACTIONS(215),
     [anon_sym_resolution] = ACTIONS(215),
+    [anon_sym_due] = ACTIONS(215),
+    [anon_sym_linearity] = ACTIONS(215),
+    [anon_sym_repeatability] = ACTIONS(215),
+    [anon_sym_generator] = ACTIONS(215),
+    [anon_sym_piece] = ACTIONS(215),
+    [anon_sym_readings] = ACTIONS(215),
+    [anon_sym_resonance] = ACTIONS(215),
+    [anon_sym_delay] = ACTIONS(215),
+    [anon_sym_phase] = ACTIONS(215),
+    [anon_sym_baseline] = ACTIONS(215),
+    [anon_sym_through] = ACTIONS(215),
+    [anon_sym_open] = ACTIONS(215),
+    [anon_sym_short] = ACTIONS(215),
+    [anon_sym_equalise] = ACTIONS(215),
     [anon_sym_kind] = ACTIONS(215),
     [anon_sym_high] = ACTIONS(215),
     [anon_sym_low] = ACTIONS(215),
@@ -13462,6 +14611,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
+    [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
     [anon_sym_am] = ACTIONS(215),
     [anon_sym_ambient] = ACTIONS(215),
@@ -13482,10 +14632,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(215),
     [anon_sym_for] = ACTIONS(215),
     [anon_sym_forward] = ACTIONS(215),
+    [anon_sym_from] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
+    [anon_sym_input] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
@@ -13496,9 +14648,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
     [anon_sym_output] = ACTIONS(215),
+    [anon_sym_over] = ACTIONS(215),
     [anon_sym_pep] = ACTIONS(215),
     [anon_sym_per] = ACTIONS(215),
-    [anon_sym_phase] = ACTIONS(215),
     [anon_sym_rated] = ACTIONS(215),
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
@@ -13540,6 +14692,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_adapter] = ACTIONS(219),
     [anon_sym_device] = ACTIONS(219),
     [anon_sym_instrument] = ACTIONS(219),
+    [anon_sym_session] = ACTIONS(219),
     [anon_sym_station] = ACTIONS(219),
     [anon_sym_chain] = ACTIONS(219),
     [anon_sym_position] = ACTIONS(219),
@@ -13603,6 +14756,20 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_calibrated] = ACTIONS(219),
     [anon_sym_scale] = ACTIONS(219),
     [anon_sym_resolution] = ACTIONS(219),
+    [anon_sym_due] = ACTIONS(219),
+    [anon_sym_linearity] = ACTIONS(219),
+    [anon_sym_repeatability] = ACTIONS(219),
+    [anon_sym_generator] = ACTIONS(219),
+    [anon_sym_piece] = ACTIONS(219),
+    [anon_sym_readings] = ACTIONS(219),
+    [anon_sym_resonance] = ACTIONS(219),
+    [anon_sym_delay] = ACTIONS(219),
+    [anon_sym_phase] = ACTIONS(219),
+    [anon_sym_baseline] = ACTIONS(219),
+    [anon_sym_through] = ACTIONS(219),
+    [anon_sym_open] = ACTIONS(219),
+    [anon_sym_short] = ACTIONS(219),
+    [anon_sym_equalise] = ACTIONS(219),
     [anon_sym_kind] = ACTIONS(219),
     [anon_sym_high] = ACTIONS(219),
     [anon_sym_low] = ACTIONS(219),
@@ -13626,6 +14793,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
+    [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
     [anon_sym_am] = ACTIONS(219),
     [anon_sym_ambient] = ACTIONS(219),
@@ -13646,10 +14814,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(219),
     [anon_sym_for] = ACTIONS(219),
     [anon_sym_forward] = ACTIONS(219),
+    [anon_sym_from] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
+    [anon_sym_input] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
@@ -13660,9 +14830,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
     [anon_sym_output] = ACTIONS(219),
+    [anon_sym_over] = ACTIONS(219),
     [anon_sym_pep] = ACTIONS(219),
     [anon_sym_per] = ACTIONS(219),
-    [anon_sym_phase] = ACTIONS(219),
     [anon_sym_rated] = ACTIONS(219),
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),

@@ -12,7 +12,7 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "session" "station" "use"
   ])
   . [(name) (word)] @type)
 
@@ -30,7 +30,7 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "session" "station" "use"
   ] @keyword.storage.type)
 
 ; statements of a chain

@@ -38,7 +38,7 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "session" "station" "use"
   ] @keyword.type)
 
 ; a tag in a chain
@@ -56,7 +56,7 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "session" "station" "use"
   ])
   . [(name) (word)] @type)
 
