@@ -131,14 +131,38 @@ pub(crate) fn scaled(word: &[u8], value: f64, exponent: i32) -> f64 {
     fast_float2::parse(&buffer[..at]).unwrap_or(value * libm::exp10(f64::from(exponent)))
 }
 
+/// Room for the text of one number.
+#[derive(Default)]
+struct Short {
+    bytes: [u8; 32],
+    used: usize,
+}
+
+impl Short {
+    fn as_str(&self) -> &str {
+        std::str::from_utf8(&self.bytes[..self.used]).unwrap_or_default()
+    }
+}
+
+impl std::fmt::Write for Short {
+    fn write_str(&mut self, s: &str) -> std::fmt::Result {
+        let end = self.used + s.len();
+        let room = self.bytes.get_mut(self.used..end).ok_or(std::fmt::Error)?;
+        room.copy_from_slice(s.as_bytes());
+        self.used = end;
+        Ok(())
+    }
+}
+
 /// A number as the shortest text that reads back the same, with ten to the power of `shift`
 /// taken out of it (exactly, by moving the point).
 pub(crate) fn shortest(out: &mut String, value: f64, shift: i32) {
     use std::fmt::Write as _;
-    let mut text = String::with_capacity(24);
+    let mut text = Short::default();
     let _ = write!(text, "{value:e}");
+    let text = text.as_str();
     let Some((mantissa, exponent)) = text.split_once('e') else {
-        out.push_str(&text);
+        out.push_str(text);
         return;
     };
     let exponent = exponent.parse::<i32>().unwrap_or(0) - shift;

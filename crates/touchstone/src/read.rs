@@ -358,6 +358,12 @@ impl<'a> Reader<'a> {
             .understood("`# GHz S MA R 50` was taken, as the format says")
             .hint("write for instance `# MHz S RI R 50` above");
         }
+        if self.header.version == Version::V2 && self.header.ports.is_none() {
+            self.note(Kind::KeywordMissing, place.clone(), || {
+                "`[Number of Ports]` is missing".to_owned()
+            })
+            .understood("the number was told from the file's name or its rows");
+        }
         let ports = self.header.ports.or_else(|| self.ports_of_name(at));
         if let Some(n) = ports
             && !(1..=MAX_PORTS).contains(&n)

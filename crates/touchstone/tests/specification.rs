@@ -431,6 +431,11 @@ fn faults_of_version_2() {
         assert!(kinds.contains(&kind), "{body}: {kinds:?}");
         assert_eq!(file.network.is_some(), usable, "{body}: {kinds:?}");
     }
+    let unsaid = "[Version] 2.0\n# MHz S RI R 50\n[Network Data]\n1 0 0\n2 0 0\n[End]\n";
+    assert_eq!(kinds(&file(unsaid, 1)), [Kind::KeywordMissing]);
+    let told = read(unsaid.as_bytes(), None);
+    assert_eq!(kinds(&told), [Kind::KeywordMissing, Kind::PortsInferred]);
+    assert_eq!(told.network.unwrap().points(), 2);
     let old = read(
         b"# MHz S RI R 50\n[Number of Ports] 1\n[Network Data]\n1 0 0\n[End]\n",
         None,
