@@ -197,6 +197,13 @@ fn trends() {
             0.0,
             &row,
         );
+        // 4.53 for two and 3.31 for three degrees of freedom (GUM table G.2, 95.45 %, from memory)
+        match (t.widened, t.dof) {
+            (false, _) => assert_eq!(t.k, 2.0),
+            (true, 2) => close(t.k, 4.53, 0.002, 0.0, &row),
+            (true, 3) => close(t.k, 3.31, 0.002, 0.0, &row),
+            (true, dof) => panic!("no table value for {dof}"),
+        }
         let (value, u) = t.at(2000.0);
         close(value, number(&row, "at_2000"), 1e-9, 0.0, &row);
         close(u, wider * number(&row, "u_at_2000"), 1e-9, 0.0, &row);

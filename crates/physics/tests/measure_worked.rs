@@ -315,6 +315,13 @@ fn from_one_end() {
     near(one.loss_db, 0.275, 1e-12, "mean");
     near(one.half_difference_db, -0.075, 1e-12, "half difference");
     near(directivity_limits(6.0, 40.0).1, 0.086, 0.0006, "6 dB");
+    // 0.01 of 0.5012 the other way: −10 log10(1 − 0.01995)
+    near(
+        directivity_limits(6.0, 40.0).0,
+        0.0875,
+        0.0001,
+        "6 dB, loss too high",
+    );
     near(directivity_limits(30.0, 40.0).1, 1.19, 0.005, "30 dB");
     assert_eq!(directivity_limits(40.0, 40.0).0, f64::INFINITY);
     near(
