@@ -217,6 +217,8 @@ empty for all bands."
         (insert (if (stringp answer) answer (or (plist-get answer :text) ""))))
       (goto-char (point-min))
       (special-mode)
+      ;; rows of tables stay rows
+      (setq truncate-lines t)
       (display-buffer (current-buffer)))))
 
 (defun downlead-report ()

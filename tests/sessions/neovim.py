@@ -90,6 +90,16 @@ def session(check):
     s.keys("=:DownleadReport", "Enter")
     check(s.wait(r"│.*\bM9\b") and s.find(story.erp), "the report is beside the file, with the new name")
 
+    # what the change since the last commit means on the air: a tag was renamed, nothing is lost or won by it
+    s.keys("=:only", "Enter")
+    story.commit()
+    s.keys("=:DownleadCompare", "Enter")
+    check(s.wait(r"│.*What changes on the air") and s.wait(r"│.*\bM9\b"), "the comparison with the last commit is beside the file")
+    check(not s.find(r"│.*Radiated power"), "a new name changes no power")
+    s.keep(story, "compare")
+    s.keys("=:DownleadCompare nowhere", "Enter")
+    check(s.wait(r"│.*There is no revision"), "a revision that is not there is said")
+
     # definition into the built-in library, a text without a file
     s.keys("=:only", "Enter", "=/n-pair", "Enter", "C-]")
     check(s.wait(r"connector n-pair .*"), "definition of a built-in name opens its text")

@@ -57,6 +57,11 @@ class Story:
         self.column = self.line(self.broken).index("with W1") + len("with W1")
         assert self.line(self.broken).isascii() is False
 
+    def commit(self):
+        """Makes the workspace a git repository with what is on the disk as its one commit."""
+        for args in (["init", "-q"], ["add", "."], ["-c", "user.name=x", "-c", "user.email=x@example.org", "commit", "-q", "-m", "as found"]):
+            subprocess.run(["git", *args], cwd=self.ws, check=True, env={**os.environ, "HOME": self.home})
+
     def number(self, start, after=0):
         return next(i + 1 for i, line in enumerate(self.lines) if i >= after and line.startswith(start))
 

@@ -85,6 +85,8 @@ local function beside(command, argument)
   fill()
   vim.api.nvim_create_autocmd({ "TextChanged", "InsertLeave" }, { buffer = source, callback = fill })
   vim.cmd("rightbelow vertical sbuffer " .. view)
+  -- rows of tables stay rows
+  vim.cmd("setlocal nowrap nonumber norelativenumber")
   vim.cmd("wincmd p")
 end
 
