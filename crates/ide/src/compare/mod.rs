@@ -68,6 +68,8 @@ pub struct BandChange {
     pub figures: Pair<Figures>,
     /// Parts that came, went, are written otherwise or lose another amount.
     pub parts: Vec<PartChange>,
+    /// Parts that have another name and are the same otherwise: then, now.
+    pub renamed: Vec<(String, String)>,
     /// Whether the parts that stayed stand in another order.
     pub reordered: bool,
     /// Limits, all of both states.
@@ -274,20 +276,18 @@ fn band(
     was: &[Part],
     is: &[Part],
 ) -> BandChange {
-    let kept = |list: &[Part], other: &[Part]| -> Vec<String> {
-        let both = list
-            .iter()
-            .filter(|p| other.iter().any(|o| o.name == p.name));
-        both.map(|p| p.name.clone()).collect()
-    };
+    let pairs = paired(was, is);
+    let apart = |(a, b): &&(usize, usize)| was[*a].name != is[*b].name;
+    let names = |(a, b): &(usize, usize)| (was[*a].name.clone(), is[*b].name.clone());
     BandChange {
         band: name.to_owned(),
         figures: Pair {
             old: old.map(figures),
             new: new.map(figures),
         },
-        parts: part_changes(was, is),
-        reordered: kept(was, is) != kept(is, was),
+        parts: part_changes(was, is, &pairs),
+        renamed: pairs.iter().filter(apart).map(names).collect(),
+        reordered: !pairs.is_sorted(),
         limits: limits(
             old.map_or(&[], |b| &b.limits),
             new.map_or(&[], |b| &b.limits),
@@ -403,14 +403,37 @@ fn without_comment(line: &str) -> &str {
     line
 }
 
-fn part_changes(was: &[Part], is: &[Part]) -> Vec<PartChange> {
+/// Which parts of then are which of now, in the order of now: by name, and what is left by what is
+/// written but for the name.
+fn paired(was: &[Part], is: &[Part]) -> Vec<(usize, usize)> {
+    let bare = |p: &Part| {
+        let tag = p.name.split(['.', ' ']).next().unwrap_or("");
+        p.text.replacen(tag, "", 1)
+    };
+    let by_name = |b: &Part| was.iter().position(|a| a.name == b.name);
+    let mut partners: Vec<Option<usize>> = is.iter().map(by_name).collect();
+    for (j, now) in is.iter().enumerate() {
+        if partners[j].is_some() {
+            continue;
+        }
+        partners[j] = (0..was.len()).find(|i| {
+            let free = !partners.contains(&Some(*i)) && is.iter().all(|n| n.name != was[*i].name);
+            free && bare(&was[*i]) == bare(now)
+        });
+    }
+    let found = partners.into_iter().enumerate();
+    found.filter_map(|(j, i)| Some((i?, j))).collect()
+}
+
+fn part_changes(was: &[Part], is: &[Part], pairs: &[(usize, usize)]) -> Vec<PartChange> {
     let state = |p: &Part| (p.text.clone(), p.loss_db);
     let mut out = Vec::new();
-    for now in is {
-        let then = was.iter().find(|p| p.name == now.name);
+    for (j, now) in is.iter().enumerate() {
+        let then = pairs.iter().find(|p| p.1 == j).map(|p| &was[p.0]);
         let same = then.is_some_and(|t| {
             let apart = (t.loss_db - now.loss_db).abs() >= SAME_DB;
-            t.text == now.text && !apart
+            // another name alone changes nothing
+            (t.text == now.text || t.name != now.name) && !apart
         });
         if !same {
             let state = Pair {
@@ -423,15 +446,17 @@ fn part_changes(was: &[Part], is: &[Part]) -> Vec<PartChange> {
             });
         }
     }
-    for then in was.iter().filter(|t| is.iter().all(|p| p.name != t.name)) {
-        let state = Pair {
-            old: Some(state(then)),
-            new: None,
-        };
-        out.push(PartChange {
-            name: then.name.clone(),
-            state,
-        });
+    for (i, then) in was.iter().enumerate() {
+        if pairs.iter().all(|p| p.0 != i) {
+            let state = Pair {
+                old: Some(state(then)),
+                new: None,
+            };
+            out.push(PartChange {
+                name: then.name.clone(),
+                state,
+            });
+        }
     }
     out
 }

@@ -31,6 +31,21 @@ pub fn compare_markdown(c: &Comparison, path: &str, old: &str, new: &str) -> Str
         let names: Vec<String> = still.iter().map(|x| escape(&x.name)).collect();
         out.push_str(&format!("The same as before: {}.\n\n", names.join(", ")));
     }
+    let mut renamed: Vec<String> = Vec::new();
+    for (then, now) in c
+        .chains
+        .iter()
+        .flat_map(|x| &x.bands)
+        .flat_map(|b| &b.renamed)
+    {
+        let words = escape(&format!("{then} is now {now}"));
+        if !renamed.contains(&words) {
+            renamed.push(words);
+        }
+    }
+    if !renamed.is_empty() {
+        out.push_str(&format!("Renamed: {}.\n\n", renamed.join(", ")));
+    }
     around(&mut out, c);
     out.trim_end().to_owned() + "\n"
 }

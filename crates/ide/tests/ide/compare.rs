@@ -85,6 +85,25 @@ fn what_changes_nothing_is_said_to() {
 }
 
 #[test]
+fn another_name_changes_nothing() {
+    let c = between(HILL, &HILL.replace("M1", "M9").replace("DU1", "DU7"));
+    let text = words(&c);
+    assert!(text.contains("nothing changes on the air"), "{text}");
+    assert!(
+        text.contains("Renamed: DU1.high is now DU7.high, M1 is now M9, DU1.low is now DU7.low."),
+        "{text}"
+    );
+    // longer as well: then the part itself is another
+    let c = between(HILL, &HILL.replace("M1", "M9").replace("46 m", "47 m"));
+    let parts: Vec<&str> = c.chains[0].bands[0]
+        .parts
+        .iter()
+        .map(|p| p.name.as_str())
+        .collect();
+    assert_eq!(parts, ["M9", "M1"]);
+}
+
+#[test]
 fn parts_in_another_order() {
     let new = HILL.replace(
         "        DU1.low\n        RX1",
