@@ -37,6 +37,9 @@ pub(crate) enum Command {
     Check(CheckArgs),
     /// Chain tables with power, uncertainty, limits, readings and assumptions.
     Report(ReportArgs),
+    /// Bench sessions: loss, expected loss, doubt and verdict per piece and band; ranking and fits.
+    #[command(after_help = "With --strict a piece that differs, or cannot be told, fails too.")]
+    Bench(BenchArgs),
     /// What a code means, or how the numbers on a line come about.
     #[command(after_help = "Without an argument all codes are listed.")]
     Explain(ExplainArgs),
@@ -128,6 +131,45 @@ pub(crate) enum Table {
     Budget,
     /// One row a chain and band.
     Chains,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct BenchArgs {
+    /// Files, or folders searched for `*.downlead`.
+    #[arg(value_name = "FILE", required_unless_present = "schema")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// Warnings, and pieces that differ or cannot be told, fail too.
+    #[arg(long)]
+    pub(crate) strict: bool,
+    /// How to print the sessions.
+    #[arg(long, value_enum, default_value_t = ReportFormat::Text)]
+    pub(crate) format: ReportFormat,
+    /// Which table to print as CSV.
+    #[arg(long, value_enum, default_value_t = BenchTable::Results)]
+    pub(crate) table: BenchTable,
+    /// Print the JSON Schema of `--format json` and end.
+    #[arg(long)]
+    pub(crate) schema: bool,
+    /// Write plots as SVG into this folder; made when missing.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) plot: Option<PathBuf>,
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum BenchTable {
+    /// One row a piece and band.
+    Results,
+    /// One row a piece.
+    Pieces,
+    /// One row a band.
+    Bands,
+    /// One row a piece and band, by loss per length.
+    Ranking,
+    /// One row a contribution to a doubt.
+    Budget,
 }
 
 #[derive(Debug, clap::Args)]

@@ -1,6 +1,7 @@
 //! The `downlead` program: the only crate that reads files and prints.
 
 mod args;
+mod bench;
 mod command;
 mod draw;
 mod files;
@@ -10,7 +11,9 @@ mod loader;
 mod model;
 mod plot;
 mod report;
+mod svg;
 mod ui;
+mod write;
 
 use std::io::Write;
 use std::panic::{AssertUnwindSafe, catch_unwind};

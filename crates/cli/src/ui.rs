@@ -162,6 +162,48 @@ pub(crate) fn printable(text: &str) -> std::borrow::Cow<'_, str> {
     out.into()
 }
 
+/// Text broken at blanks so that no line is wider than `width`, lines after the first indented;
+/// the first is taken to begin at that column too. What has no blank is not broken.
+pub(crate) fn wrapped(text: &str, width: usize, indent: usize) -> String {
+    use unicode_width::UnicodeWidthStr;
+    let mut out = String::with_capacity(text.len() + 16);
+    let mut at = indent;
+    for word in text.split(' ') {
+        let long = seen(word).width();
+        if at > indent {
+            if at + 1 + long > width {
+                out.push('\n');
+                out.push_str(&" ".repeat(indent));
+                at = indent;
+            } else {
+                out.push(' ');
+                at += 1;
+            }
+        }
+        out.push_str(word);
+        at += long;
+    }
+    out
+}
+
+/// The text without its colours, for measuring.
+fn seen(text: &str) -> std::borrow::Cow<'_, str> {
+    if !text.contains('\u{1b}') {
+        return text.into();
+    }
+    let mut out = String::with_capacity(text.len());
+    let mut code = false;
+    for c in text.chars() {
+        match (code, c) {
+            (false, '\u{1b}') => code = true,
+            (true, 'm') => code = false,
+            (true, _) => {}
+            (false, c) => out.push(c),
+        }
+    }
+    out.into()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -176,6 +218,15 @@ mod tests {
             printable("±, µΩ\t\r\n"),
             std::borrow::Cow::Borrowed(_)
         ));
+    }
+
+    #[test]
+    fn lines_are_broken_at_blanks() {
+        assert_eq!(wrapped("one two three", 9, 2), "one two\n  three");
+        assert_eq!(wrapped("unbreakable", 4, 0), "unbreakable");
+        let red = Style { colour: true }.bad("two");
+        assert_eq!(wrapped(&format!("one {red}"), 7, 0), format!("one {red}"));
+        assert_eq!(wrapped("", 4, 2), "");
     }
 
     #[test]

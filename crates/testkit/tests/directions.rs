@@ -35,6 +35,8 @@ const ALLOWED: &[(&str, &[&str])] = &[
         &[
             "base",
             "quantity",
+            "physics",
+            "touchstone",
             "syntax",
             "catalogue",
             "station",

@@ -1,5 +1,6 @@
 //! One module a command.
 
+mod bench;
 mod catalogue;
 mod check;
 mod explain;
@@ -23,6 +24,7 @@ pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
     match args.command {
         Command::Check(args) => check::run(&args, ui),
         Command::Report(args) => report::run(&args, ui),
+        Command::Bench(args) => bench::run(&args, ui),
         Command::Explain(args) => explain::run(&args, ui),
         Command::Fmt(args) => fmt::run(&args, ui),
         Command::Catalogue(args) => catalogue::run(&args, ui),

@@ -14,7 +14,7 @@ use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.schema {
-        ui.print(&report::schema()?)?;
+        ui.print(&report::schema::<Report>()?)?;
         return Ok(Outcome::Clean);
     }
     if args.table != Table::Nodes && args.format != ReportFormat::Csv {

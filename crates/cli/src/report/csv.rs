@@ -1,5 +1,6 @@
 //! The report as CSV: one table at a time, units in the column names, full precision.
 
+use super::cells::{maybe, number, table, text};
 use crate::args::Table;
 use crate::model::{BandReport, ChainReport, Report, StationReport};
 
@@ -7,31 +8,29 @@ use crate::model::{BandReport, ChainReport, Report, StationReport};
 ///
 /// # Errors
 /// None for writing into memory; the writer's own error type is passed on.
-pub(crate) fn csv(report: &Report, table: Table) -> Result<String, csv::Error> {
-    let mut out = csv::Writer::from_writer(Vec::new());
+pub(crate) fn csv(report: &Report, which: Table) -> Result<String, csv::Error> {
     let mut head: Vec<&str> = KEYS.to_vec();
-    head.extend(match table {
+    head.extend(match which {
         Table::Nodes => NODES,
         Table::Limits => LIMITS,
         Table::Readings => READINGS,
         Table::Budget => BUDGET,
         Table::Chains => CHAINS,
     });
-    out.write_record(&head)?;
+    let mut all = Vec::new();
     for station in &report.stations {
         for chain in &station.chains {
             for band in &chain.bands {
                 let keys = keys(station, chain, band);
-                for row in rows(chain, band, table) {
-                    out.write_record(keys.iter().chain(&row))?;
-                }
+                let of = rows(chain, band, which);
+                all.extend(
+                    of.into_iter()
+                        .map(|row| keys.iter().cloned().chain(row).collect()),
+                );
             }
         }
     }
-    let bytes = out
-        .into_inner()
-        .map_err(|e| csv::Error::from(e.into_error()))?;
-    Ok(String::from_utf8_lossy(&bytes).into_owned())
+    table(&head, all)
 }
 
 const KEYS: [&str; 6] = [
@@ -123,8 +122,8 @@ fn keys(station: &StationReport, chain: &ChainReport, band: &BandReport) -> [Str
     ]
 }
 
-fn rows(chain: &ChainReport, band: &BandReport, table: Table) -> Vec<Vec<String>> {
-    match table {
+fn rows(chain: &ChainReport, band: &BandReport, which: Table) -> Vec<Vec<String>> {
+    match which {
         Table::Nodes => nodes(band),
         Table::Limits => limits(band),
         Table::Readings => readings(band),
@@ -240,21 +239,4 @@ fn totals(chain: &ChainReport, b: &BandReport) -> Vec<String> {
         chain.file.clone(),
         chain.line.to_string(),
     ]
-}
-
-/// The shortest digits that give back the same number; an empty cell where it is not finite.
-fn number(value: f64) -> String {
-    if value.is_finite() {
-        value.to_string()
-    } else {
-        String::new()
-    }
-}
-
-fn maybe(value: Option<f64>) -> String {
-    value.map(number).unwrap_or_default()
-}
-
-fn text(value: Option<&String>) -> String {
-    value.cloned().unwrap_or_default()
 }

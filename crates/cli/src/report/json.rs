@@ -1,23 +1,23 @@
 //! The report as JSON, and the schema of it.
 
+use schemars::JsonSchema;
+use serde::Serialize;
 use serde_json::{Value, json};
 
-use crate::model::Report;
-
-/// The report with every digit its numbers have, ending in a newline.
+/// A value with every digit its numbers have, ending in a newline.
 ///
 /// # Errors
 /// None for these types; the serialiser's own error type is passed on.
-pub(crate) fn json(report: &Report) -> Result<String, serde_json::Error> {
+pub(crate) fn json(report: &impl Serialize) -> Result<String, serde_json::Error> {
     Ok(serde_json::to_string_pretty(report)? + "\n")
 }
 
-/// JSON Schema (draft 2020-12) of [`json()`].
+/// JSON Schema (draft 2020-12) of what [`json()`] makes of a `T`.
 ///
 /// # Errors
 /// None for these types; the serialiser's own error type is passed on.
-pub(crate) fn schema() -> Result<String, serde_json::Error> {
-    let mut schema = schemars::schema_for!(Report).to_value();
+pub(crate) fn schema<T: JsonSchema>() -> Result<String, serde_json::Error> {
+    let mut schema = schemars::schema_for!(T).to_value();
     allow_null(&mut schema);
     Ok(serde_json::to_string_pretty(&schema)? + "\n")
 }

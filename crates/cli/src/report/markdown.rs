@@ -94,7 +94,7 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
 }
 
 /// Text that stays text in Markdown, on one line.
-fn inline(text: &str) -> String {
+pub(crate) fn inline(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in printable(text).chars() {
         match c {

@@ -1,14 +1,15 @@
 //! The report as text, Markdown, CSV and JSON. Each is a pure function of the report.
 
+pub(crate) mod cells;
 mod csv;
 mod json;
 mod markdown;
 mod text;
-mod words;
+pub(crate) mod words;
 
 pub(crate) use csv::csv;
 pub(crate) use json::{json, schema};
-pub(crate) use markdown::markdown;
+pub(crate) use markdown::{inline, markdown};
 pub(crate) use text::{Columns, text};
 
 /// Stands under every report a person reads.

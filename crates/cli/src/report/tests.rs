@@ -241,7 +241,7 @@ fn json_is_the_contract() {
     assert_eq!(band["nodes"][3]["loss_db"], 0.76);
     assert_eq!(band["limits"][0]["verdict"], "not-met");
     assert!(band["transmitter_swr_worst"].is_null());
-    let schema: serde_json::Value = serde_json::from_str(&schema().unwrap()).unwrap();
+    let schema: serde_json::Value = serde_json::from_str(&schema::<Report>().unwrap()).unwrap();
     assert_eq!(
         schema["$defs"]["NodeReport"]["properties"]["loss_db"]["type"],
         serde_json::json!(["number", "null"])

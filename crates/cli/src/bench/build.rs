@@ -1,0 +1,419 @@
+//! From computed sessions to the shape that is printed.
+
+use downlead_eval::Places;
+use downlead_eval::bench::result::{BenchBand, BenchCell, BenchPiece, SessionResult};
+use downlead_physics::measure::{Clamped, FitError, LossFit, Source, Verdict};
+use downlead_quantity::frequency;
+use downlead_station::Env;
+use downlead_station::model::{Accuracy, Meaning};
+use downlead_station::session::{LengthBy, Session};
+
+use super::shape::*;
+use crate::model::Snapshot;
+
+/// The sessions of a snapshot, each with what it was written and computed as.
+pub(crate) fn sessions(
+    snapshot: &Snapshot,
+) -> impl Iterator<Item = (&Session, &SessionResult, &Env)> {
+    snapshot.scopes().iter().flat_map(|scope| {
+        scope
+            .items()
+            .iter()
+            .filter_map(|(_, low, result)| match &low.meaning {
+                Meaning::Session(s) => Some((&**s, result.session.as_deref()?, scope.env())),
+                _ => None,
+            })
+    })
+}
+
+/// Word of a verdict.
+pub(crate) fn word(v: Verdict) -> &'static str {
+    match v {
+        Verdict::Agrees => "agrees",
+        Verdict::Differs => "differs",
+        Verdict::CannotTell => "cannot-tell",
+    }
+}
+
+/// A session as it is printed.
+pub(crate) fn session(
+    places: &Places<'_>,
+    s: &Session,
+    r: &SessionResult,
+    env: &Env,
+) -> SessionReport {
+    let (file, _, line) = places.at(r.loc);
+    let mut cells: Vec<&BenchCell> = r.cells.iter().collect();
+    cells.sort_by_key(|c| (c.piece, c.band));
+    SessionReport {
+        name: s.name.text.to_string(),
+        title: s.title.as_ref().map(ToString::to_string),
+        file,
+        line,
+        date: s.meta.date.as_ref().map(ToString::to_string),
+        person: s.meta.person.as_ref().map(ToString::to_string),
+        temperature_c: s.temperature.map(|t| t.value),
+        instruments: r.meters.iter().map(|n| instrument(n, env)).collect(),
+        readings: r.readings,
+        rows_lost: r.lost,
+        verdicts: counts(cells.iter().copied()),
+        bands: r.bands.iter().map(|b| band(b, r)).collect(),
+        pieces: (0..r.pieces.len())
+            .map(|i| piece(places, s, r, i))
+            .collect(),
+        results: cells.iter().map(|c| result(r, c)).collect(),
+        reflections: reflections(places, r),
+        doubt: doubt(r),
+        assumptions: r.assumptions(places),
+    }
+}
+
+fn counts<'c>(cells: impl Iterator<Item = &'c BenchCell>) -> VerdictCounts {
+    let mut n = VerdictCounts::default();
+    for c in cells.filter_map(|c| c.comparison.as_ref()) {
+        match c.verdict {
+            Verdict::Agrees => n.agrees += 1,
+            Verdict::Differs => n.differs += 1,
+            Verdict::CannotTell => n.cannot_tell += 1,
+        }
+    }
+    n
+}
+
+fn instrument(name: &str, env: &Env) -> InstrumentReport {
+    let i = env.instrument(name);
+    let accuracy = i.and_then(|i| i.accuracy);
+    InstrumentReport {
+        name: name.to_owned(),
+        title: i.and_then(|i| i.title.as_ref()).map(ToString::to_string),
+        standard_of_reading: match accuracy {
+            Some(Accuracy::OfReading(u)) => Some(u),
+            _ => None,
+        },
+        standard_of_full_scale: match accuracy {
+            Some(Accuracy::OfFullScale(u)) => Some(u),
+            _ => None,
+        },
+        standard_db: match accuracy {
+            Some(Accuracy::Decibel(u)) => Some(u),
+            _ => None,
+        },
+        full_scale_w: i.and_then(|i| i.scale_w),
+        resolution_w: i.and_then(|i| i.resolution_w),
+        standard_linearity: i.and_then(|i| i.linearity),
+        standard_repeatability: i.and_then(|i| i.repeatability),
+        directivity_db: i.and_then(|i| i.directivity_db),
+        calibrated: i
+            .and_then(|i| i.calibrated.as_ref())
+            .map(ToString::to_string),
+        due: i.and_then(|i| i.due.as_ref()).map(ToString::to_string),
+    }
+}
+
+fn band(b: &BenchBand, r: &SessionResult) -> BandReport {
+    let finite = |v: f64| v.is_finite().then_some(v);
+    BandReport {
+        band: b.band.to_string(),
+        frequency_hz: b.hz,
+        drift_percent: b.drift.and_then(|d| finite(d.total_percent)),
+        drift_percent_per_minute: b.drift.and_then(|d| finite(d.percent_per_minute)),
+        drift_minutes: b.drift.and_then(|d| finite(d.minutes)),
+        drift_scatter_percent: b.drift.and_then(|d| d.scatter_percent),
+        ranking: ranking(b, r),
+    }
+}
+
+fn ranking(b: &BenchBand, r: &SessionResult) -> Vec<RankReport> {
+    let sharing = |group: usize| b.ranking.iter().filter(|x| x.1 == group).count();
+    b.ranking
+        .iter()
+        .filter_map(|(cell, group)| {
+            let c = r.cells.get(*cell)?;
+            let p = c.per_length?;
+            let before = b.ranking.iter().position(|x| x.1 == *group)?;
+            Some(RankReport {
+                rank: before + 1,
+                sharing: sharing(*group),
+                piece: r.pieces[c.piece].name.to_string(),
+                loss_db_per_m: p.db_per_m,
+                uncertainty_db_per_m: 2.0 * p.u_db_per_m,
+                trusted: p.trusted,
+            })
+        })
+        .collect()
+}
+
+fn piece(places: &Places<'_>, s: &Session, r: &SessionResult, index: usize) -> PieceReport {
+    let p = &r.pieces[index];
+    let (fit, fit_refused) = match &p.fit {
+        Some(Ok(f)) => (Some(fit(f, p, r)), None),
+        Some(Err(e)) => (
+            None,
+            Some(refused(e, &|i| {
+                p.fit_bands
+                    .get(i)
+                    .map_or_else(String::new, |b| r.bands[*b].band.to_string())
+            })),
+        ),
+        None => (None, None),
+    };
+    PieceReport {
+        piece: p.name.to_string(),
+        cable: p.cable.to_string(),
+        length_m: p.length_m.map(|l| l.0),
+        length_uncertainty_m: p.length_m.map(|l| 2.0 * l.1),
+        joins: s.pieces.get(index).map_or_else(Vec::new, |x| {
+            x.connectors
+                .iter()
+                .map(|(count, name)| JoinReport {
+                    count: *count,
+                    connector: name.text.to_string(),
+                })
+                .collect()
+        }),
+        temperature_c: p.celsius,
+        line: places.line(p.loc),
+        verdicts: counts(r.cells.iter().filter(|c| c.piece == index)),
+        whole: whole(p, r),
+        fit,
+        fit_refused,
+        lengths: lengths(places, s, p),
+    }
+}
+
+fn whole(p: &BenchPiece, r: &SessionResult) -> Option<WholeReport> {
+    let w = p.whole.as_ref()?;
+    let edge = |k: f64| libm::exp(w.ln_ratio + k * w.u_ln);
+    Some(WholeReport {
+        ratio: w.ratio,
+        ratio_low: edge(-2.0),
+        ratio_high: edge(2.0),
+        chi_square: w.chi2,
+        degrees_of_freedom: w.dof,
+        p: w.p.is_finite().then_some(w.p),
+        worst_band: p
+            .worst
+            .and_then(|c| r.cells.get(c))
+            .map(|c| r.bands[c.band].band.to_string()),
+        worst_en: w.worst_en,
+        bands_used: w.used,
+        verdict: word(w.verdict),
+    })
+}
+
+fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
+    let band = |i: usize| p.fit_bands.get(i).map(|b| r.bands[*b].band.to_string());
+    let worst = (0..f.residuals.len())
+        .max_by(|a, b| f.residuals[*a].abs().total_cmp(&f.residuals[*b].abs()));
+    FitReport {
+        temperature_c: f.celsius,
+        k1_db_per_m_per_sqrt_mhz: f.coefficients.k1,
+        k1_uncertainty_db_per_m_per_sqrt_mhz: 2.0 * f.u_k1,
+        k2_db_per_m_per_mhz: f.coefficients.k2,
+        k2_uncertainty_db_per_m_per_mhz: 2.0 * f.u_k2,
+        k1_at_20c_db_per_m_per_sqrt_mhz: f.at_20.k1,
+        correlation: f.correlation,
+        standard_shared: f.shared,
+        held_at_zero: f.clamped.map(|c| match c {
+            Clamped::K1 => "k1",
+            Clamped::K2 => "k2",
+        }),
+        chi_square: f.chi2,
+        degrees_of_freedom: f.dof,
+        p: f.p.is_finite().then_some(f.p),
+        worst_band: worst.and_then(band),
+        worst_residual: worst.map(|w| f.residuals[w]),
+        outlier_band: f.outlier.and_then(|o| band(o.index)),
+        add_frequency_hz: f.advice.map(|a| a.add_hz),
+        lowest_hz: f.range_hz.0,
+        highest_hz: f.range_hz.1,
+    }
+}
+
+/// Why there is no fit, and what to do; `point` names a point.
+pub(crate) fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
+    match e {
+        FitError::TooFew {
+            frequencies,
+            add_hz,
+        } => {
+            let n = match frequencies {
+                0 => "no frequency".to_owned(),
+                1 => "one frequency".to_owned(),
+                n => format!("{n} frequencies"),
+            };
+            let add = if add_hz.is_finite() {
+                format!("; read at {} too", frequency(tidy(*add_hz)))
+            } else {
+                String::new()
+            };
+            format!("{n} cannot give two coefficients{add}")
+        }
+        FitError::NotPositive(i) => format!(
+            "the loss on {} is not above zero once the joins are taken off: leave that reading out, or use a longer piece",
+            point(*i)
+        ),
+        FitError::Singular { add_hz, .. } => format!(
+            "the frequencies are too alike to tell the two coefficients apart; read at {} too",
+            frequency(tidy(*add_hz))
+        ),
+    }
+}
+
+/// A frequency to advise, with two digits: nobody has a transmitter for 13.7382 MHz.
+pub(crate) fn tidy(hz: f64) -> f64 {
+    let step = libm::pow(10.0, libm::floor(libm::log10(hz)) - 1.0);
+    libm::round(hz / step) * step
+}
+
+fn lengths(places: &Places<'_>, s: &Session, p: &BenchPiece) -> Vec<LengthReport> {
+    p.lengths
+        .iter()
+        .map(|(loc, length, tape)| LengthReport {
+            by: match s.lengths.iter().find(|l| l.loc == *loc).map(|l| l.by) {
+                Some(LengthBy::Delay(_)) => "delay",
+                Some(LengthBy::Phase(_)) => "phase",
+                Some(LengthBy::Resonance(_)) | None => "resonance",
+            },
+            length_m: length.metres,
+            uncertainty_m: 2.0 * length.u_metres,
+            difference_m: tape.as_ref().map(|t| t.difference_m),
+            difference_uncertainty_m: tape.as_ref().map(|t| t.expanded_m),
+            verdict: tape.as_ref().map(|t| word(t.verdict)),
+            velocity_factor: tape.as_ref().map(|t| t.velocity_factor),
+            velocity_factor_uncertainty: tape.as_ref().map(|t| 2.0 * t.u_velocity_factor),
+            line: places.line(*loc),
+        })
+        .collect()
+}
+
+fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
+    let (b, p) = (&r.bands[c.band], &r.pieces[c.piece]);
+    let x = c.comparison.as_ref();
+    let cannot = x.is_some_and(|x| x.verdict == Verdict::CannotTell);
+    ResultReport {
+        piece: p.name.to_string(),
+        band: b.band.to_string(),
+        frequency_hz: b.hz,
+        method: c.method.words(),
+        readings: c.count,
+        loss_db: c.measured.db,
+        loss_uncertainty_db: c.measured.expanded_db,
+        loss_coverage: c.measured.k,
+        loss_low_db: c.measured.low_db,
+        loss_high_db: c.measured.high_db,
+        through_percent: c.measured.through_percent,
+        uncorrected_loss_db: c.measured.naive_db,
+        expected_db: c.expected.map(|e| e.db),
+        expected_uncertainty_db: c.expected.map(|e| 2.0 * e.u_db),
+        joins_db: c.expected.map(|e| e.joins_db),
+        difference_db: x.map(|x| x.difference_db),
+        uncertainty_db: x.map(|x| x.expanded_db),
+        en: x.map(|x| x.en),
+        verdict: x.map(|x| word(x.verdict)),
+        better_meter_factor: x.filter(|_| cannot).and_then(|x| x.meter_factor),
+        longer_piece_m: c
+            .length_factor
+            .filter(|_| cannot)
+            .and_then(|f| Some(f * p.length_m?.0)),
+        loss_db_per_m: c.per_length.map(|x| x.db_per_m),
+        loss_uncertainty_db_per_m: c.per_length.map(|x| 2.0 * x.u_db_per_m),
+        trusted: c.per_length.map(|x| x.trusted),
+        half_difference_db: c.half_difference_db,
+        budget: budget(r, c),
+    }
+}
+
+/// The doubt of a comparison by kind of cause.
+fn budget(r: &SessionResult, c: &BenchCell) -> Vec<CauseReport> {
+    let mut sums: Vec<(String, f64)> = Vec::new();
+    let mut add = |cause: String, u: f64| match sums.iter_mut().find(|s| s.0 == cause) {
+        Some(s) => s.1 = libm::hypot(s.1, u),
+        None => sums.push((cause, u)),
+    };
+    for t in &c.budget {
+        add(cause(t.source, &r.meters), t.u_db.abs());
+    }
+    if let Some(e) = c.expected {
+        let cable = libm::sqrt((e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0));
+        add("the cable's sheet".to_owned(), cable);
+        add("the joins".to_owned(), e.u_joins_db);
+    }
+    sums.retain(|s| s.1 > 0.0);
+    sums.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
+    sums.into_iter()
+        .map(|(cause, standard_db)| CauseReport { cause, standard_db })
+        .collect()
+}
+
+/// A source of doubt in words; meters by number.
+fn cause(source: Source, meters: &[Box<str>]) -> String {
+    let meter = |i: usize| match meters.get(i).map(|n| &**n) {
+        Some("") | None => "the meter".to_owned(),
+        Some(n) => n.to_owned(),
+    };
+    match source {
+        Source::Scale(m) => format!("scale of {}", meter(m)),
+        Source::Offset(m) => format!("full-scale error of {}", meter(m)),
+        Source::Linearity(_) => "linearity".to_owned(),
+        Source::Repeatability(_) => "repeatability".to_owned(),
+        Source::Resolution(_) => "resolution".to_owned(),
+        Source::Drift(_) => "drift between baselines".to_owned(),
+        Source::Mismatch(_) => "mismatch of the bench".to_owned(),
+        Source::Adapter(_) => "adapters".to_owned(),
+        Source::Other(0) => "one end only".to_owned(),
+        Source::Other(1) => "directivity".to_owned(),
+        Source::Other(_) => "other".to_owned(),
+    }
+}
+
+/// The doubt over all comparisons by kind of cause.
+fn doubt(r: &SessionResult) -> Vec<DoubtReport> {
+    let mut all: Vec<DoubtReport> = Vec::new();
+    let mut total = 0.0;
+    for c in &r.cells {
+        for CauseReport { cause, standard_db } in budget(r, c) {
+            let variance = standard_db * standard_db;
+            total += variance;
+            match all.iter_mut().find(|d| d.cause == cause) {
+                Some(d) => {
+                    d.smallest_standard_db = d.smallest_standard_db.min(standard_db);
+                    d.largest_standard_db = d.largest_standard_db.max(standard_db);
+                    d.share += variance;
+                }
+                None => all.push(DoubtReport {
+                    cause,
+                    smallest_standard_db: standard_db,
+                    largest_standard_db: standard_db,
+                    share: variance,
+                }),
+            }
+        }
+    }
+    all.iter_mut().for_each(|d| d.share /= total);
+    all.sort_by(|a, b| b.share.total_cmp(&a.share).then(a.cause.cmp(&b.cause)));
+    all
+}
+
+fn reflections(places: &Places<'_>, r: &SessionResult) -> Vec<SwrReport> {
+    r.rows
+        .iter()
+        .filter_map(|row| {
+            let s = row.swr.as_ref()?;
+            Some(SwrReport {
+                reading: row.kind.word(),
+                piece: row
+                    .cell
+                    .and_then(|c| r.cells.get(c))
+                    .map(|c| r.pieces[c.piece].name.to_string()),
+                band: r.bands[row.band].band.to_string(),
+                frequency_hz: r.bands[row.band].hz,
+                swr: s.swr,
+                swr_low: s.low,
+                swr_high: s.high,
+                decimals: s.decimals,
+                line: places.line(row.loc),
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,272 @@
+//! The pictures of bench sessions, each with the name of its file.
+
+use downlead_eval::bench::result::SessionResult;
+use downlead_eval::cable_at;
+use downlead_physics::measure::{TrendPoint, trend};
+use downlead_quantity::number;
+use downlead_station::Env;
+use downlead_station::session::Session;
+
+use super::shape::{PieceReport, SessionReport};
+use super::words::{self, PER};
+use crate::svg::loss::{Loss, Reading, picture};
+use crate::svg::rows::{Difference, Entry, Panel, differences, ranking};
+use crate::svg::trend::{self, Dated};
+
+/// Points of a curve.
+const STEPS: u32 = 96;
+
+/// A picture and the name of its file, without `.svg`.
+pub(crate) struct Plot {
+    pub(crate) name: String,
+    pub(crate) svg: String,
+}
+
+/// All pictures of one session.
+pub(crate) fn of_session(
+    s: &Session,
+    r: &SessionResult,
+    env: &Env,
+    report: &SessionReport,
+) -> Vec<Plot> {
+    let mut out = Vec::new();
+    for (i, p) in report.pieces.iter().enumerate() {
+        let loss = loss(i, r, env, report, p);
+        if !loss.readings.is_empty() {
+            out.push(Plot {
+                name: format!("{}-loss-{}", file_name(&s.name.text), file_name(&p.piece)),
+                svg: picture(&loss),
+            });
+        }
+    }
+    let panels: Vec<Panel> = report
+        .pieces
+        .iter()
+        .map(|p| panel(report, p))
+        .filter(|p| !p.differences.is_empty())
+        .collect();
+    if !panels.is_empty() {
+        out.push(Plot {
+            name: format!("{}-difference", file_name(&s.name.text)),
+            svg: differences(&titled(report, "measured less expected"), &panels),
+        });
+    }
+    let bands: Vec<(String, Vec<Entry>)> = report
+        .bands
+        .iter()
+        .filter(|b| !b.ranking.is_empty())
+        .map(|b| {
+            let of = b.ranking.iter().map(|r| Entry {
+                name: r.piece.clone(),
+                value: PER * r.loss_db_per_m,
+                u: PER * r.uncertainty_db_per_m,
+                trusted: r.trusted,
+                rank: r.rank,
+            });
+            (b.band.clone(), of.collect())
+        })
+        .collect();
+    if !bands.is_empty() {
+        out.push(Plot {
+            name: format!("{}-ranking", file_name(&s.name.text)),
+            svg: ranking(&titled(report, "loss per 100 m, least first"), &bands),
+        });
+    }
+    out
+}
+
+fn titled(s: &SessionReport, what: &str) -> String {
+    match &s.date {
+        Some(d) => format!("{}, {d}: {what}", s.name),
+        None => format!("{}: {what}", s.name),
+    }
+}
+
+fn loss(index: usize, r: &SessionResult, env: &Env, s: &SessionReport, p: &PieceReport) -> Loss {
+    let readings: Vec<Reading> = s
+        .results
+        .iter()
+        .filter(|x| x.piece == p.piece)
+        .filter_map(|x| {
+            Some(Reading {
+                band: x.band.clone(),
+                hz: x.frequency_hz,
+                value: PER * x.loss_db_per_m?,
+                u: PER * x.loss_uncertainty_db_per_m?,
+                trusted: x.trusted?,
+            })
+        })
+        .collect();
+    let frequencies = curve(&readings);
+    let cable = env.cable(&p.cable);
+    let sheet = frequencies
+        .iter()
+        .filter_map(|hz| Some((*hz, PER * cable_at(cable?, *hz, p.temperature_c)?.loss())))
+        .collect();
+    let own = r.pieces.get(index).and_then(|x| x.fit.as_ref());
+    let fit = match own {
+        Some(Ok(f)) => frequencies
+            .iter()
+            .map(|hz| (*hz, f.predict(*hz)))
+            .filter(|(_, x)| !x.refused)
+            .map(|(hz, x)| (hz, PER * x.db_per_m, 2.0 * PER * x.u_db_per_m))
+            .collect(),
+        _ => Vec::new(),
+    };
+    Loss {
+        title: titled(s, &words::piece_head(p)),
+        sheet_words: format!(
+            "{} at {} °C, as its sheet says",
+            p.cable,
+            number(p.temperature_c, 1)
+        ),
+        sheet,
+        fit,
+        readings,
+    }
+}
+
+/// Frequencies from a little below the lowest reading to a little above the highest.
+fn curve(readings: &[Reading]) -> Vec<f64> {
+    let low = readings.iter().map(|r| r.hz).fold(f64::INFINITY, f64::min);
+    let high = readings.iter().map(|r| r.hz).fold(0.0, f64::max);
+    if low > high {
+        return Vec::new();
+    }
+    let (low, high) = (low / 1.25, high * 1.25);
+    let step = libm::log(high / low) / f64::from(STEPS);
+    (0..=STEPS)
+        .map(|i| low * libm::exp(step * f64::from(i)))
+        .collect()
+}
+
+fn panel(s: &SessionReport, p: &PieceReport) -> Panel {
+    Panel {
+        title: words::piece_head(p),
+        differences: s
+            .results
+            .iter()
+            .filter(|x| x.piece == p.piece)
+            .filter_map(|x| {
+                Some(Difference {
+                    band: x.band.clone(),
+                    db: x.difference_db?,
+                    u: x.uncertainty_db?,
+                    verdict: x.verdict?,
+                })
+            })
+            .collect(),
+    }
+}
+
+/// A trend for every piece that two sessions or more have measured on different days, by the
+/// ratio of its loss to the expected one.
+pub(crate) fn trends(sessions: &[SessionReport]) -> Vec<Plot> {
+    let mut seen: Vec<(&str, &str)> = Vec::new();
+    let mut out = Vec::new();
+    for p in sessions.iter().flat_map(|s| &s.pieces) {
+        let key = (p.piece.as_str(), p.cable.as_str());
+        if seen.contains(&key) {
+            continue;
+        }
+        seen.push(key);
+        let mut points: Vec<Dated> = sessions.iter().filter_map(|s| dated(s, key)).collect();
+        points.sort_by(|a, b| a.days.total_cmp(&b.days));
+        if points.first().map(|d| d.days) == points.last().map(|d| d.days) {
+            continue;
+        }
+        let plain: Vec<TrendPoint> = points
+            .iter()
+            .map(|d| TrendPoint {
+                days: d.days,
+                value: d.value,
+                u: 0.5 * d.u,
+            })
+            .collect();
+        out.push(Plot {
+            name: format!("trend-{}", file_name(&p.piece)),
+            svg: trend::picture(
+                &format!("{} ({}) over the years", p.piece, p.cable),
+                "measured over expected loss",
+                &points,
+                trend(&plain).as_ref(),
+            ),
+        });
+    }
+    out
+}
+
+fn dated(s: &SessionReport, (piece, cable): (&str, &str)) -> Option<Dated> {
+    let date = s.date.as_ref()?;
+    let p = s
+        .pieces
+        .iter()
+        .find(|p| p.piece == piece && p.cable == cable)?;
+    let w = p.whole.as_ref()?;
+    Some(Dated {
+        date: date.clone(),
+        days: days(date)?,
+        value: w.ratio,
+        u: 0.5 * (w.ratio_high - w.ratio_low),
+    })
+}
+
+/// Days from 1970-01-01 of a date written `2026-07-19`, in the Gregorian calendar.
+fn days(date: &str) -> Option<f64> {
+    let mut parts = date.splitn(3, '-');
+    let mut next = || parts.next()?.parse::<i64>().ok();
+    let (year, month, day) = (next()?, next()?, next()?);
+    if !((1..=12).contains(&month) && (1..=31).contains(&day) && (1800..=9999).contains(&year)) {
+        return None;
+    }
+    // years that begin in March have their odd day at the end
+    let (y, m) = if month > 2 {
+        (year, month - 3)
+    } else {
+        (year - 1, month + 9)
+    };
+    let of_year = (153 * m + 2) / 5 + day - 1;
+    let all = 365 * y + y / 4 - y / 100 + y / 400 + of_year - 719_468;
+    Some(all as f64)
+}
+
+/// A name as part of a file's name on any system: letters, digits, `-` and `_` stay.
+pub(crate) fn file_name(name: &str) -> String {
+    let safe = |c: char| {
+        if c.is_alphanumeric() || c == '-' || c == '_' {
+            c
+        } else {
+            '-'
+        }
+    };
+    let out: String = name.chars().map(safe).take(60).collect();
+    if out.is_empty() {
+        "unnamed".to_owned()
+    } else {
+        out
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn days_count_as_the_calendar_does() {
+        // 1970-01-01 is day 0 and 2000-03-01 day 11017 of POSIX time
+        assert_eq!(days("1970-01-01"), Some(0.0));
+        assert_eq!(days("2000-03-01"), Some(11017.0));
+        assert_eq!(days("2000-02-29"), Some(11016.0));
+        assert_eq!(days("1969-12-31"), Some(-1.0));
+        for bad in ["", "2026", "2026-07", "2026-13-01", "2026-07-xx", "x-1-1"] {
+            assert_eq!(days(bad), None, "{bad}");
+        }
+    }
+
+    #[test]
+    fn names_of_files_lead_nowhere_else() {
+        assert_eq!(file_name("../a b"), "---a-b");
+        assert_eq!(file_name("M1_x"), "M1_x");
+        assert_eq!(file_name(""), "unnamed");
+    }
+}

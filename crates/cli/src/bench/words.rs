@@ -1,0 +1,355 @@
+//! The words and figures that text and Markdown share.
+
+use downlead_quantity::{db, frequency, length, number, percent};
+
+use super::shape::*;
+use crate::report::words::db_cell;
+use crate::ui::Style;
+
+/// The verdict on a result; one that is decided by less than a twentieth of its doubt says so.
+pub(crate) fn result_verdict(r: &ResultReport, style: Style) -> String {
+    let Some(word) = r.verdict else {
+        return String::new();
+    };
+    let edge = word != "cannot-tell" && r.en.is_some_and(|en| (en.abs() - 1.0).abs() < 0.05);
+    let just = if edge { ", just" } else { "" };
+    format!("{}{just}", verdict(word, style))
+}
+
+/// Metres in the trade's unit of length for losses.
+pub(crate) const PER: f64 = 100.0;
+
+/// A verdict with a sign that reads without colour.
+pub(crate) fn verdict(word: &str, style: Style) -> String {
+    crate::report::words::verdict(word, style)
+}
+
+/// A value and its expanded uncertainty with the decimals that two digits of the uncertainty
+/// leave (GUM 7.2.6), at most `most`.
+pub(crate) fn with_doubt(value: f64, u: f64, most: usize) -> (String, String) {
+    let decimals = if u > 0.0 && u.is_finite() {
+        let first = libm::floor(libm::log10(u)) as i32;
+        usize::try_from((1 - first).max(0)).unwrap_or(0).min(most)
+    } else {
+        most.min(2)
+    };
+    let plain = format!("{value:.decimals$}");
+    let zero = plain.trim_start_matches(['-', '0', '.']).is_empty();
+    let value = if zero {
+        plain.trim_start_matches('-').to_owned()
+    } else {
+        plain
+    };
+    (value, format!("{u:.decimals$}"))
+}
+
+/// `5.60 ± 0.46` per 100 m.
+pub(crate) fn per_100(db_per_m: f64, u_per_m: f64) -> String {
+    let (v, u) = with_doubt(PER * db_per_m, PER * u_per_m, 3);
+    format!("{v} ± {u}")
+}
+
+/// Frequency in MHz, for a column that names the unit.
+pub(crate) fn mhz(hz: f64) -> String {
+    number(hz / 1e6, 6)
+}
+
+/// A difference with a sign, for a column.
+pub(crate) fn signed_cell(value: f64) -> String {
+    let s = format!("{value:+.2}");
+    if s == "-0.00" { "+0.00".to_owned() } else { s }
+}
+
+/// `2m, 145.3 MHz`, or the frequency alone where the band has no name.
+pub(crate) fn band(name: &str, hz: f64) -> String {
+    let f = frequency(hz);
+    if name == f { f } else { format!("{name}, {f}") }
+}
+
+/// What would make a comparison tell: a better meter, or a longer piece.
+pub(crate) fn to_tell(r: &ResultReport) -> String {
+    if r.verdict != Some("cannot-tell") {
+        return String::new();
+    }
+    let meter = r.better_meter_factor.filter(|f| *f > 1.0 && f.is_finite());
+    let meter = meter.map(|f| format!("meter {}×", up(f)));
+    let piece = r.longer_piece_m.map(|m| format!("{} m", up(m)));
+    match (meter, piece) {
+        (Some(m), Some(p)) => format!("{m}, or {p}"),
+        (Some(m), None) => m,
+        (None, Some(p)) => p,
+        (None, None) => "no meter: sheet too loose".to_owned(),
+    }
+}
+
+/// Rounded up: one decimal below ten, whole above. What is needed must not be rounded away.
+fn up(value: f64) -> String {
+    // a hair less, so that what is 8.0 but for the last bit stays 8
+    if value < 10.0 {
+        number(libm::ceil(value * 10.0 - 1e-9) / 10.0, 1)
+    } else {
+        number(libm::ceil(value - 1e-9), 0)
+    }
+}
+
+/// `A, 11.4 m ± 0.02 m of demo-5mm-tinned, 2 n-pair, 12 °C`.
+pub(crate) fn piece_head(p: &PieceReport) -> String {
+    let mut out = p.piece.clone();
+    if let Some(m) = p.length_m {
+        out += &format!(", {}", length(m));
+        if let Some(u) = p.length_uncertainty_m.filter(|u| *u > 0.0) {
+            out += &format!(" ± {}", length(u));
+        }
+    }
+    if !p.cable.is_empty() {
+        out += &format!(" of {}", p.cable);
+    }
+    for j in &p.joins {
+        out += &format!(", {} {}", j.count, j.connector);
+    }
+    format!("{out}, {} °C", number(p.temperature_c, 1))
+}
+
+/// `24 agree, 6 differ, 6 cannot tell`.
+pub(crate) fn counts(n: VerdictCounts) -> String {
+    let verb = |n: usize, one: &str, many: &str| format!("{n} {}", if n == 1 { one } else { many });
+    let mut parts = Vec::new();
+    if n.agrees > 0 {
+        parts.push(verb(n.agrees, "agrees", "agree"));
+    }
+    if n.differs > 0 {
+        parts.push(verb(n.differs, "differs", "differ"));
+    }
+    if n.cannot_tell > 0 {
+        parts.push(format!("{} cannot tell", n.cannot_tell));
+    }
+    if parts.is_empty() {
+        "nothing compared".to_owned()
+    } else {
+        parts.join(", ")
+    }
+}
+
+/// An instrument with its errors at k = 2.
+pub(crate) fn instrument(i: &InstrumentReport) -> String {
+    let mut out = if i.name.is_empty() {
+        "not named".to_owned()
+    } else {
+        i.name.clone()
+    };
+    if let Some(t) = &i.title {
+        out += &format!(", {t}");
+    }
+    let mut errors = Vec::new();
+    let twice = |u: f64| percent(2.0 * u);
+    if let Some(u) = i.standard_of_reading {
+        errors.push(format!("scale {} of reading", twice(u)));
+    }
+    if let Some(u) = i.standard_of_full_scale {
+        let scale = i
+            .full_scale_w
+            .map_or(String::new(), |w| format!(" of {} W", number(w, 3)));
+        errors.push(format!("{} of full scale{scale}", twice(u)));
+    }
+    if let Some(u) = i.standard_db {
+        errors.push(format!("scale {}", db(2.0 * u)));
+    }
+    if let Some(u) = i.standard_linearity {
+        errors.push(format!("linearity {}", twice(u)));
+    }
+    if let Some(u) = i.standard_repeatability {
+        errors.push(format!("repeatability {}", twice(u)));
+    }
+    if let Some(w) = i.resolution_w {
+        errors.push(format!("step {} W", number(w, 4)));
+    }
+    if !errors.is_empty() {
+        out += &format!(": ± {} (k = 2)", errors.join(", "));
+    }
+    if let Some(d) = i.directivity_db {
+        out += &format!(", directivity {} dB", number(d, 1));
+    }
+    match (&i.calibrated, &i.due) {
+        (Some(c), Some(d)) => out += &format!("; calibrated {c}, due {d}"),
+        (Some(c), None) => out += &format!("; calibrated {c}"),
+        (None, Some(d)) => out += &format!("; calibration due {d}"),
+        (None, None) => {}
+    }
+    out
+}
+
+/// Probability in words: `p = 0.43`, `p < 0.001`.
+pub(crate) fn probability(p: Option<f64>) -> String {
+    match p {
+        Some(p) if p < 0.001 => ", p < 0.001".to_owned(),
+        Some(p) => format!(", p = {}", downlead_quantity::sig(p, 2)),
+        None => String::new(),
+    }
+}
+
+/// The piece over all bands.
+pub(crate) fn whole(w: &WholeReport, style: Style) -> String {
+    let half = 0.5 * (w.ratio_high - w.ratio_low);
+    let (ratio, u) = with_doubt(w.ratio, half, 3);
+    let scatter = match w.p {
+        Some(p) if p < 0.05 => "; one factor does not hold on all bands",
+        _ => "",
+    };
+    let worst = w
+        .worst_band
+        .as_ref()
+        .map_or(String::new(), |b| format!("; furthest off on {b}"));
+    format!(
+        "{}: {ratio} ± {u} times the expected loss, {}; χ² {:.1} for {}{}{scatter}{worst}",
+        verdict(w.verdict, style),
+        counted(w.bands_used, "band"),
+        w.chi_square,
+        w.degrees_of_freedom,
+        probability(w.p),
+    )
+}
+
+fn counted(n: usize, what: &str) -> String {
+    if n == 1 {
+        format!("1 {what}")
+    } else {
+        format!("{n} {what}s")
+    }
+}
+
+/// The two coefficients with their doubt, in dB/100 m.
+pub(crate) fn fit(f: &FitReport) -> String {
+    let coefficient = |k: f64, u: f64| {
+        let (k, u) = with_doubt(PER * k, PER * u, 6);
+        format!("{k} ± {u}")
+    };
+    let mut out = format!(
+        "k1 {} dB/100 m/√MHz, k2 {} dB/100 m/MHz at {} °C (k1 {} at 20 °C), correlation {:.2}",
+        coefficient(
+            f.k1_db_per_m_per_sqrt_mhz,
+            f.k1_uncertainty_db_per_m_per_sqrt_mhz
+        ),
+        coefficient(f.k2_db_per_m_per_mhz, f.k2_uncertainty_db_per_m_per_mhz),
+        number(f.temperature_c, 1),
+        downlead_quantity::sig(PER * f.k1_at_20c_db_per_m_per_sqrt_mhz, 4),
+        f.correlation,
+    );
+    if let Some(k) = f.held_at_zero {
+        out += &format!("; {k} would come out negative and is held at 0");
+    }
+    out + &fit_quality(f)
+}
+
+fn fit_quality(f: &FitReport) -> String {
+    let mut out = String::new();
+    if f.degrees_of_freedom > 0 {
+        out += &format!(
+            "; χ² {:.1} for {}{}",
+            f.chi_square,
+            f.degrees_of_freedom,
+            probability(f.p)
+        );
+    }
+    if let Some(b) = &f.outlier_band {
+        out += &format!("; the reading on {b} does not fit");
+    }
+    if let (Some(b), Some(r)) = (&f.worst_band, f.worst_residual) {
+        out += &format!("; largest residual {r:+.1} u on {b}");
+    }
+    if let Some(hz) = f.add_frequency_hz {
+        out += &format!("; weak: read at {} too", frequency(super::build::tidy(hz)));
+    }
+    out
+}
+
+/// An electrical length against the tape.
+pub(crate) fn electrical(l: &LengthReport, style: Style) -> String {
+    let (m, u) = with_doubt(l.length_m, l.uncertainty_m, 3);
+    let mut out = format!(
+        "{m} m ± {u} m by {}",
+        match l.by {
+            "delay" => "its delay",
+            "phase" => "the slope of its phase",
+            _ => "its resonances",
+        }
+    );
+    if let (Some(d), Some(u), Some(v)) = (l.difference_m, l.difference_uncertainty_m, l.verdict) {
+        let (d, u) = with_doubt(d, u, 3);
+        let d = if d.starts_with('-') {
+            d
+        } else {
+            format!("+{d}")
+        };
+        out += &format!("; {d} m ± {u} m against the tape: {}", verdict(v, style));
+    }
+    if let (Some(v), Some(u)) = (l.velocity_factor, l.velocity_factor_uncertainty) {
+        let (v, u) = with_doubt(v, u, 4);
+        out += &format!("; equal with a velocity factor of {v} ± {u}");
+    }
+    out
+}
+
+/// SWR with no digit more than the meter carries.
+pub(crate) fn swr(s: &SwrReport) -> String {
+    let printed = |v: f64, d: usize| {
+        if v.is_finite() && v < 1000.0 {
+            format!("{v:.d$}")
+        } else {
+            "∞".to_owned()
+        }
+    };
+    match s.decimals {
+        Some(d) => format!(
+            "{} ({} to {})",
+            printed(s.swr, d),
+            printed(s.swr_low, d.max(1) + 1),
+            printed(s.swr_high, d.max(1) + 1)
+        ),
+        None => format!("above {}", printed(s.swr_low, 1)),
+    }
+}
+
+/// Drift of the baselines, in one line where all bands took as long.
+pub(crate) fn drift(bands: &[BandReport]) -> Vec<String> {
+    let with: Vec<(&BandReport, f64)> = bands
+        .iter()
+        .filter_map(|b| Some((b, b.drift_percent?)))
+        .filter(|(b, _)| b.drift_percent_per_minute.is_some())
+        .collect();
+    let one = |(b, total): &(&BandReport, f64)| {
+        let scatter = b.drift_scatter_percent.map_or(String::new(), |s| {
+            format!(" ({s:.1} % off a straight line)")
+        });
+        format!("{} {total:+.1} %{scatter}", b.band)
+    };
+    let minutes = |b: &BandReport| number(b.drift_minutes.unwrap_or(0.0), 1);
+    match with.first() {
+        None => Vec::new(),
+        Some((first, _)) if with.iter().all(|(b, _)| minutes(b) == minutes(first)) => {
+            let all: Vec<String> = with.iter().map(one).collect();
+            vec![format!("{} in {} min", all.join(", "), minutes(first))]
+        }
+        Some(_) => with
+            .iter()
+            .map(|x| format!("{} in {} min", one(x), minutes(x.0)))
+            .collect(),
+    }
+}
+
+/// A contribution over all comparisons.
+pub(crate) fn doubt(d: &DoubtReport) -> String {
+    let span = if d.largest_standard_db - d.smallest_standard_db < 0.000_5 {
+        format!("{:.3} dB", d.largest_standard_db)
+    } else {
+        format!(
+            "{:.3} to {:.3} dB",
+            d.smallest_standard_db, d.largest_standard_db
+        )
+    };
+    format!("{} {span} ({:.0} %)", d.cause, 100.0 * d.share)
+}
+
+/// Loss in a column.
+pub(crate) fn loss(value: f64) -> String {
+    db_cell(value)
+}
