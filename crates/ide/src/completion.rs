@@ -389,7 +389,7 @@ impl<'a> List<'a> {
             if word == "divider" {
                 self.words(1, &["way"]);
             }
-            if word == "connector" {
+            if matches!(self.at.group(), "connector") {
                 self.words(1, &["of"]);
             }
             return;
@@ -397,9 +397,16 @@ impl<'a> List<'a> {
         let kinds = self.at.kinds();
         match last.text {
             "of" if word == "accuracy" => return self.words(1, &["reading", "full scale"]),
+            "of" if matches!(word, "linearity" | "repeatability") => {
+                return self.words(1, &["reading", "full scale"]);
+            }
             "of" => {
-                return match word {
-                    "run" | "jumper" | "tail" => {
+                let of = match self.at.group() {
+                    group @ ("connector" | "adapter") => group,
+                    _ => word,
+                };
+                return match of {
+                    "run" | "jumper" | "tail" | "piece" => {
                         self.names(1, NameKind::Cable, CompletionKind::Cable)
                     }
                     "connector" | "adapter" => {
@@ -409,6 +416,11 @@ impl<'a> List<'a> {
                 };
             }
             "on" => return self.names(1, NameKind::Band, CompletionKind::Band),
+            "through" | "open" | "short" | "resonance" | "delay" | "phase"
+                if matches!(cx, Context::Session | Context::Readings) =>
+            {
+                return self.tags();
+            }
             "with" if word != "impedance" => {
                 return self.names(1, NameKind::Instrument, CompletionKind::Instrument);
             }
@@ -500,6 +512,14 @@ impl<'a> List<'a> {
             .collect();
         let mut list: Vec<&str> = match (cx, word) {
             (_, "run" | "jumper" | "tail") => vec!["of", "added", "wet", "ends"],
+            (_, "piece") => vec!["of", "connector", "added"],
+            (_, "readings") => vec!["on", "from"],
+            (Context::Readings, "baseline") => vec!["at", "adapter", "from"],
+            (Context::Readings, "through" | "open" | "short") => vec!["at", "from"],
+            (Context::Readings, "equalise") => vec!["with", "against"],
+            (Context::Session, "load" | "generator") => vec!["swr", "return-loss", "from"],
+            (Context::Session, "phase") => vec!["over"],
+            (_, "linearity" | "repeatability") => vec!["of reading", "of full scale", "k"],
             (_, "transmitter" | "power") => {
                 let mut v = vec!["carrier", "pep", "mean"];
                 v.extend(MODES);

@@ -95,6 +95,8 @@ pub(crate) fn inner_context(word: &str, cx: Context) -> Option<Context> {
         (Context::Top, "station") => Context::Station,
         (Context::Top | Context::Station, "chain") | (_, "branch") => Context::Chain,
         (Context::Station, "place") => Context::Place,
+        (Context::Top, "session") => Context::Session,
+        (Context::Session, "readings") => Context::Readings,
         (Context::Cable, "construction" | "wires") => Context::Construction,
         (Context::Cable | Context::Device | Context::Connector, _) => Context::Table,
         (_, "transmitter") => Context::Transmitter,
@@ -250,6 +252,12 @@ impl<'a> Walk<'a> {
                     self.put(a.span, Class::Word);
                 }
             }
+            (Context::Session, "piece") => self.part(s, cx, "run", rest),
+            (Context::Session, "resonance" | "delay" | "phase")
+            | (Context::Readings, "through" | "open" | "short") => {
+                let tagged = self.names(rest.first(), NameKind::Tag);
+                self.rest(s, cx, word, &rest[usize::from(tagged)..]);
+            }
             _ if vocabulary(word).part && matches!(cx, Context::Station | Context::Chain) => {
                 self.part(s, cx, word, rest)
             }
@@ -344,9 +352,19 @@ impl<'a> Walk<'a> {
         let chain_head = word == "chain";
         let mut i = 0;
         let mut in_bands = false;
+        // `piece A 3 m of CABLE, connector 2 of CONNECTOR`
+        let mut word = word;
         while i < atoms.len() {
             let a = atoms[i];
             i += 1;
+            if a.comma_before && matches!(s.text(a), "connector" | "adapter") {
+                word = s.text(a);
+                if word == "adapter" && self.names(atoms.get(i), NameKind::Connector) {
+                    self.put(a.span, Class::Word);
+                    i += 1;
+                    continue;
+                }
+            }
             if chain_head && in_bands && a.comma_before {
                 self.band(s, a);
                 continue;

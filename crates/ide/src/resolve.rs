@@ -220,7 +220,7 @@ pub(crate) fn class_of<'s>(s: &'s Snapshot, part: &Def<'s>) -> Option<Def<'s>> {
     let of = atoms.iter().position(|a| part.stmt.text(*a) == "of")?;
     let name = part.stmt.text(*atoms.get(of + 1)?);
     let kind = match part.stmt.keyword()? {
-        "run" | "jumper" | "tail" => NameKind::Cable,
+        "run" | "jumper" | "tail" | "piece" => NameKind::Cable,
         "connector" | "adapter" => NameKind::Connector,
         _ => NameKind::Device,
     };

@@ -153,6 +153,15 @@ impl<'a> Situation<'a> {
         self.head.last().copied()
     }
 
+    /// The word its group begins with: behind the last comma, else the keyword.
+    pub(crate) fn group(&self) -> &'a str {
+        let comma = self.head.iter().rposition(|t| t.kind == SyntaxKind::Comma);
+        let first = comma.and_then(|i| self.head.get(i + 1));
+        first
+            .filter(|t| t.kind == SyntaxKind::Word)
+            .map_or_else(|| self.word(), |t| t.text)
+    }
+
     /// The last word before the cursor and before any number right there.
     pub(crate) fn last_word(&self) -> &'a str {
         self.head
@@ -257,6 +266,13 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
             (_, "expect") if last == "loss" => vec![Decibel],
             (_, "read" | "expect" | "limit") => vec![Power, Level],
             (_, "run" | "jumper" | "tail") => vec![Length, Wavelengths, Angle, Decibel],
+            (_, "piece") => vec![Length, Decibel],
+            (_, "linearity" | "repeatability") => vec![Percent, Decibel],
+            (_, "resonance") => vec![Frequency],
+            (_, "delay") => vec![Dim::Time],
+            (_, "phase") => vec![Angle, Frequency],
+            (_, "baseline" | "through" | "equalise") => vec![Power, Level, Decibel, Percent],
+            (_, "open" | "short") => vec![Decibel],
             (_, "transmitter") => vec![Power, Level],
             (_, "receiver" | "sensitivity") => vec![Level, Voltage],
             (_, "antenna") => vec![GainIsotropic, GainDipole],

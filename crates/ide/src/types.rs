@@ -100,7 +100,10 @@ fn defines(k: NameKind) -> Option<SymbolKind> {
 
 /// A statement as a part, named by its tag or its keyword.
 fn part<'s>(s: &'s Snapshot, doc: Doc, placed: &'s Placed, stmt: Stmt<'s>) -> Option<Def<'s>> {
-    PartKind::from_word(stmt.keyword()?)?;
+    let word = stmt.keyword()?;
+    if PartKind::from_word(word).is_none() && word != "piece" {
+        return None;
+    }
     let head = stmt.head_span();
     let tag = pieces_of(s, doc, &placed.item).into_iter().find(|p| {
         let inside = head.start <= p.span.start && p.span.end <= head.end;

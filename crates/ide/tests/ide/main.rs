@@ -14,5 +14,6 @@ mod hints;
 mod hover;
 mod names;
 mod robust;
+mod sessions;
 mod structure;
 mod types;
