@@ -140,6 +140,9 @@ pub mod codes {
         LOW_EDGE_USED Info "low-edge-used" "For an upper limit the lowest credible loss counts";
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
+        LOSS_RISING Warning "loss-rising" "Power behind a point falls from year to year, beyond doubt";
+        SWR_FALLING Warning "swr-falling" "An SWR gets better from year to year";
+        EVIDENCE_STALE Warning "evidence-stale" "A reading is older than a part it vouches for";
         // the bench, and files of readings and networks
         READINGS_NOT_READ Error "readings-not-read" "A row of a file of readings cannot be taken";
         READINGS_DISAGREE Error "readings-disagree" "A file of readings and the text disagree about a piece";

@@ -106,9 +106,9 @@ impl Assumed {
                     "the readings of {who} were taken at equal steps of time: no times are stated"
                 )
             }
-            Assumed::DriftLine => format!(
-                "the drift of {who} ran straight between baselines, but for a tenth of it (common practice)"
-            ),
+            Assumed::DriftLine => {
+                format!("what drifted in {who} did so evenly between two baselines")
+            }
             Assumed::BenchMatched => {
                 format!("the ends of the bench of {who} that state no match reflect nothing")
             }

@@ -1013,6 +1013,7 @@ impl<'m> Run<'m, '_> {
             mean_w: None,
             limits: Box::default(),
             readings: Box::default(),
+            logs: Box::default(),
             budget: budget.into(),
             assumptions: Box::default(),
         }

@@ -13,6 +13,7 @@ mod chain;
 mod checks;
 mod element;
 mod explain;
+mod log;
 mod point;
 mod rating;
 pub mod report;

@@ -118,6 +118,66 @@ pub struct ReadingResult {
     pub verdict: Verdict,
 }
 
+/// What a row of a log says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Logged {
+    /// Forward power, W.
+    Forward,
+    /// Reflected power, W.
+    Reflected,
+    /// SWR.
+    Swr,
+}
+
+/// A row of a log, compared.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LogRow {
+    /// Line in the file.
+    pub line: u64,
+    /// Date as written; empty if there is none.
+    pub date: Box<str>,
+    /// What was read.
+    pub what: Logged,
+    /// With what.
+    pub instrument: Option<Box<str>>,
+    /// Read: W or SWR.
+    pub read: f64,
+    /// Expected: W or SWR.
+    pub expected: f64,
+    /// Difference, dB (forward power).
+    pub difference_db: Option<f64>,
+    /// Expanded uncertainty of it, dB.
+    pub uncertainty_db: Option<f64>,
+    /// Verdict.
+    pub verdict: Option<Verdict>,
+}
+
+/// How dated readings of one kind move.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LogTrend {
+    /// What was read; powers count in dB.
+    pub what: Logged,
+    /// First date.
+    pub from: Box<str>,
+    /// Last date.
+    pub to: Box<str>,
+    /// Number of readings.
+    pub count: usize,
+    /// The straight line, in dB or SWR a year.
+    pub trend: downlead_physics::measure::Trend,
+}
+
+/// The readings of a log at one node.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LogResult {
+    /// Its statement.
+    pub loc: Loc,
+    /// Rows by date.
+    pub rows: Box<[LogRow]>,
+    /// Trends of three readings or more.
+    pub trends: Box<[LogTrend]>,
+}
+
 /// A contributor to the doubt.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BudgetItem {
@@ -185,6 +245,8 @@ pub struct BandResult {
     pub limits: Box<[LimitResult]>,
     /// Readings.
     pub readings: Box<[ReadingResult]>,
+    /// Readings of logs.
+    pub logs: Box<[LogResult]>,
     /// Budget, largest first.
     pub budget: Box<[BudgetItem]>,
     /// Assumptions.

@@ -855,6 +855,10 @@ fn depends(
                             meta.instrument.iter().for_each(|i| add(5, i));
                             on
                         }
+                        Node::Log { on, instrument, .. } => {
+                            instrument.iter().for_each(|i| add(5, i));
+                            on
+                        }
                         Node::Expect { on, .. } | Node::Limit { on, .. } => on,
                     };
                     on.iter().for_each(|b| add(1, b));

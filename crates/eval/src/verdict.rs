@@ -20,7 +20,7 @@ use crate::result::{BandResult, LimitResult, ReadingResult, Verdict};
 const CONVENTION_DB: f64 = 0.02;
 
 /// The smallest fault in dB a reading should be able to show (common practice).
-const SMALLEST_FAULT_DB: f64 = 1.0;
+pub(crate) const SMALLEST_FAULT_DB: f64 = 1.0;
 
 /// The verdict on an upper limit: the margin must exceed the doubt.
 pub(crate) fn upper_limit(margin_db: f64, u_db: f64) -> Verdict {
@@ -58,6 +58,41 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
         .resolution_w
         .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0));
     libm::hypot(a, r)
+}
+
+/// Says that a reading is older than a part in front of it.
+fn stale(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, date: &str, state: &NodeState<'_>) {
+    let before: Vec<Loc> = result
+        .nodes
+        .iter()
+        .take(state.nodes)
+        .filter_map(|n| n.tag)
+        .collect();
+    let parts = run.cx.station.map_or(&[][..], |s| &s.parts);
+    let newer = parts.iter().find(|p| {
+        let since = p.meta.since.as_deref();
+        p.tag.as_ref().is_some_and(|t| before.contains(&t.loc))
+            && since.is_some_and(|s| {
+                let n = s.len().min(date.len());
+                date.get(..n) < s.get(..n)
+            })
+    });
+    if let Some((p, t)) = newer.and_then(|p| Some((p, p.tag.as_ref()?))) {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::EVIDENCE_STALE,
+                loc,
+                format!(
+                    "This reading is of {date}; `{}` has been there since {}.",
+                    t.text,
+                    p.meta.since.as_deref().unwrap_or("later")
+                ),
+            )
+            .at("older than a part before it")
+            .also(t.loc, "the part")
+            .help("Read again; what was read before the change says how the station was."),
+        );
+    }
 }
 
 /// Says that an instrument's calibration was due before the day it was used. Dates are written
@@ -141,9 +176,13 @@ pub(crate) fn judge<'m>(
     let states = std::mem::take(&mut run.states);
     let mut limits = Vec::new();
     let mut readings = Vec::new();
+    let mut logs = Vec::new();
     for (loc, node, state) in &states {
         let on = match node {
-            Node::Read { on, .. } | Node::Expect { on, .. } | Node::Limit { on, .. } => on,
+            Node::Read { on, .. }
+            | Node::Expect { on, .. }
+            | Node::Limit { on, .. }
+            | Node::Log { on, .. } => on,
         };
         if !holds(on, run.point, run.cx.env) {
             continue;
@@ -165,7 +204,27 @@ pub(crate) fn judge<'m>(
                 meta,
                 ..
             } if feed.is_some() => {
-                readings.extend(reading(run, *loc, read, *own_tolerance, meta, state));
+                readings.extend(reading(
+                    run,
+                    result,
+                    *loc,
+                    read,
+                    *own_tolerance,
+                    meta,
+                    state,
+                ));
+            }
+            Node::Log {
+                file, instrument, ..
+            } if feed.is_some() => {
+                logs.extend(crate::log::judge(
+                    run,
+                    result,
+                    *loc,
+                    file,
+                    instrument.as_ref(),
+                    state,
+                ));
             }
             Node::Expect { expect, .. } if feed.is_some() => {
                 expectation(run, result, *loc, expect, state)
@@ -175,6 +234,7 @@ pub(crate) fn judge<'m>(
     }
     result.limits = limits.into();
     result.readings = readings.into();
+    result.logs = logs.into();
 }
 
 /// Factor from the stated power to the kind a limit counts; none with a diagnostic if unknown.
@@ -549,6 +609,7 @@ pub(crate) fn receive_statement(
             return;
         }
         Node::Expect { .. } => "This expectation",
+        Node::Log { .. } => "a log of readings",
         Node::Read { .. } => "A reading",
         Node::Limit { .. } => "A limit",
     };
@@ -600,6 +661,7 @@ fn largest(b: &Budget<'_>, _run: &Run<'_, '_>) -> String {
 
 fn reading<'m>(
     run: &mut Run<'m, '_>,
+    result: &BandResult,
     loc: Loc,
     read: &'m Read,
     own_tolerance: bool,
@@ -638,6 +700,12 @@ fn reading<'m>(
             .at("who read it, when and with what?")
             .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
         );
+    }
+    if let Some(date) = &meta.date {
+        if let Some(i) = instrument {
+            lapsed(i, date, loc, &mut run.diags);
+        }
+        stale(run, result, loc, date, state);
     }
     if let (Some(i), Some((lo, hi))) = (instrument, instrument.and_then(|i| i.band))
         && (run.point.hz < lo || run.point.hz > hi)

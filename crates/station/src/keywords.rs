@@ -170,7 +170,7 @@ keywords! {
     "repeatability" [Instrument] "repeatability 0.6 % k 1" "Spread of one reading.";
     "generator" [Session] "generator return-loss 20 dB | generator swr 1.2" "Match of the generator's end of the bench.";
     "piece" [Session] "piece TAG LENGTH of CABLE, connector COUNT of NAME" "A piece of cable on the bench, with the joins that come with it.";
-    "readings" [Session] "readings on BAND { … } | readings from \"FILE\"" "Readings on one band, in the order of time; or those of a CSV file.";
+    "readings" [Session, Chain] "readings on BAND { … } | readings from \"FILE\"" "Readings on one band, in the order of time; or those of a CSV file, in a chain the ones that were read here.";
     "resonance" [Session] "resonance TAG FREQUENCY" "Distance between two resonances of a piece whose far end is open or shorted.";
     "delay" [Session] "delay TAG TIME" "One-way delay through a piece.";
     "phase" [Session] "phase TAG ANGLE over FREQUENCY" "How far the phase of the reflection turns over a span of frequency.";

@@ -846,6 +846,15 @@ pub enum Node {
         /// Bands it holds on (empty: all).
         on: Box<[Name]>,
     },
+    /// `readings from`: a log of readings here.
+    Log {
+        /// The file.
+        file: Name,
+        /// Instrument, where a row names none.
+        instrument: Option<Name>,
+        /// Bands it holds on (empty: all).
+        on: Box<[Name]>,
+    },
     /// `expect`.
     Expect {
         /// What.

@@ -264,12 +264,10 @@ impl<'m> Bench<'m, '_> {
             Some(BaselineUse::Nearest(_)) => {
                 findings::not_between(&place, self.out);
             }
-            Some(BaselineUse::Between { .. })
-                if loss.baseline.as_ref().is_some_and(|b| b.u_leftover > 0.0) =>
-            {
+            Some(BaselineUse::Between { .. }) => {
                 self.assumed.add(Assumed::DriftLine, self.session.name.loc);
             }
-            _ => {}
+            None => {}
         }
         if loss.db < -loss.expanded_db || (loss.db < 0.0 && expected.is_some_and(|e| e.db > 0.1)) {
             findings::above_baseline(&place, &loss, self.out);

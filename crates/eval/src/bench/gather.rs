@@ -135,7 +135,7 @@ impl<'m> Gathered<'m> {
             }
             return;
         };
-        let mut said = Said::new(i, out);
+        let mut said = Said::new(&i.file, out);
         for p in &file.problems {
             said.problem(p);
         }
@@ -322,18 +322,44 @@ fn middle(k: &BandKind) -> Option<f64> {
     }
 }
 
+/// Says what could not be read of a table, and which rows name a part that is none of `tags`.
+pub(crate) fn table_problems(
+    file: &Name,
+    table: &downlead_station::attach::ReadingsFile,
+    tags: &[&str],
+    out: &mut Vec<Diagnostic>,
+) {
+    let mut said = Said::new(file, out);
+    for p in &table.problems {
+        said.problem(p);
+    }
+    for row in &table.rows {
+        if let Some(a) = row.after.as_deref().filter(|a| !tags.contains(a)) {
+            let help = downlead_station::nearest(a, tags.iter().copied())
+                .map(|n| format!("Did you mean `{n}`?"));
+            said.row(
+                row.line,
+                "after",
+                format!("The station has no part `{a}`."),
+                help,
+            );
+        }
+    }
+    said.finish();
+}
+
 /// Findings about one imported file, the first ones told one by one.
 struct Said<'o> {
-    import: &'o Import,
+    file: &'o Name,
     out: &'o mut Vec<Diagnostic>,
     told: usize,
     more: usize,
 }
 
 impl<'o> Said<'o> {
-    fn new(import: &'o Import, out: &'o mut Vec<Diagnostic>) -> Self {
+    fn new(file: &'o Name, out: &'o mut Vec<Diagnostic>) -> Self {
         Said {
-            import,
+            file,
             out,
             told: 0,
             more: 0,
@@ -380,7 +406,7 @@ impl<'o> Said<'o> {
             return;
         }
         self.told += 1;
-        let file = &self.import.file;
+        let file = self.file;
         let mut d = Diagnostic::new(
             code,
             file.loc,

@@ -125,6 +125,11 @@ impl<'m> Meters<'m> {
     }
 }
 
+/// An instrument's errors, with what is assumed of them left out.
+pub(crate) fn meter_of(i: &Instrument) -> Meter {
+    meter(i, &mut Assumptions { list: Vec::new() })
+}
+
 /// An instrument's errors.
 fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     let mut m = Meter::PERFECT;

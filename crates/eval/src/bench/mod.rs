@@ -22,8 +22,10 @@ use downlead_station::{ATTACHMENT, Env, Lowered};
 
 use crate::assume::Assumptions;
 use crate::point::Point;
+pub(crate) use gather::table_problems;
 use gather::{Gathered, TakenValue};
 use meters::Meters;
+pub(crate) use meters::meter_of;
 use result::{BenchBand, BenchCell, SessionResult};
 
 /// Computes a session.

@@ -254,7 +254,8 @@ impl ReadingsFile {
         if !value {
             lacks.push("what was read (`forward_w`, `loss_db`, `return_loss_db` or `swr`)");
         }
-        if !has(Column::Band) && !has(Column::Frequency) {
+        // at a station the chain says the band
+        if !has(Column::Band) && !has(Column::Frequency) && !has(Column::After) {
             lacks.push("on which band (`band` or `frequency_mhz`)");
         }
         if !has(Column::Piece) && !has(Column::After) {

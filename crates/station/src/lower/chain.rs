@@ -122,6 +122,7 @@ fn steps<'a>(
         };
         match word {
             "read" => out.extend(read(cx, s, loc)),
+            "readings" => out.extend(log(cx, s, loc)),
             "expect" => out.extend(expect(cx, s, loc)),
             "limit" => out.extend(limit(cx, s, loc)),
             "branches" => {
@@ -357,6 +358,39 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         read,
         own_tolerance: v.half.is_some() || v.upper.is_some(),
         meta: q.meta,
+        on: q.on.into(),
+    };
+    Some(Step::Node(Box::new(node), loc))
+}
+
+/// `readings from "site.csv"`.
+fn log<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
+    let mut c = Cur::new(s, super::first_group(s));
+    c.i = 1;
+    if !c.eat(cx, "from") {
+        missing(
+            cx,
+            &c,
+            "`from` and the file follow",
+            "readings from \"site.csv\" with W1",
+        );
+        return None;
+    }
+    let file = super::session::file(cx, &mut c, "site.csv")?;
+    let mut q = Quals::default();
+    for (n, g) in s.groups().enumerate() {
+        let mut own = Cur::new(s, g);
+        let cur = if n == 0 { &mut c } else { &mut own };
+        while !cur.done() {
+            if !q.take(cx, cur) {
+                cur.unexpected(cx, "`readings from`", &["with", "on"]);
+                break;
+            }
+        }
+    }
+    let node = Node::Log {
+        file,
+        instrument: q.meta.instrument,
         on: q.on.into(),
     };
     Some(Step::Node(Box::new(node), loc))
