@@ -6,10 +6,10 @@
 use std::collections::BTreeMap;
 
 use downlead_base::{Loc, Span};
-use downlead_eval::Snapshot;
 use downlead_eval::result::{
     BandResult, ChainResult, LimitResult, NodeResult, ReadingResult, Verdict,
 };
+use downlead_eval::{Evaluated, Snapshot};
 use downlead_quantity::{db, decibel_signed, number, power, power_dbm};
 use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, PartData, Step};
 use rustc_hash::{FxHashMap, FxHashSet};
@@ -101,42 +101,89 @@ impl Line {
 /// The hints of a document whose line ends lie in `range`.
 #[must_use]
 pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<InlayHint> {
-    if !c.hints.enabled {
-        return Vec::new();
+    let by_item = HintsByItem::new(s, doc, c);
+    let mut out = by_item.of_cables(range);
+    for (start, item) in by_item.items() {
+        if start + item.0.len >= range.start && start <= range.end && !item.2.chains.is_empty() {
+            out.extend(by_item.of_item(item, range));
+        }
     }
-    let view = View::new(s);
-    let mut h = Hints {
-        view: &view,
-        doc,
-        text: doc_text(s, doc),
-        range,
-        c,
-        lines: BTreeMap::new(),
-        shared: FxHashSet::default(),
-    };
-    if c.hints.cables {
-        for (offset, line) in cables::heads(&view, doc, range, c) {
+    out.sort_by_key(|h| h.offset);
+    out
+}
+
+/// The hints of a document item by item: those of an item depend on nothing but its text, its
+/// meaning and its results, so that whoever asks again and again can keep them.
+pub struct HintsByItem<'s> {
+    view: View<'s>,
+    doc: Doc,
+    c: Config,
+}
+
+impl<'s> HintsByItem<'s> {
+    /// Of a document.
+    #[must_use]
+    pub fn new(s: &'s Snapshot, doc: Doc, c: &Config) -> Self {
+        HintsByItem {
+            view: View::new(s),
+            doc,
+            c: c.clone(),
+        }
+    }
+
+    /// Offset and results of each item, in the order of the text.
+    pub fn items(&self) -> impl Iterator<Item = (u32, &'s Evaluated)> {
+        let file = match self.doc {
+            Doc::File(file) if self.c.hints.enabled => Some(file),
+            _ => None,
+        };
+        let scopes = self.view.s.scopes().iter();
+        scopes
+            .filter(move |x| Some(x.file()) == file)
+            .flat_map(|x| x.items())
+            .filter_map(|item| {
+                let whole = Loc::new(item.0.id, Span::new(0, item.0.len));
+                Some((self.view.place(whole)?.span.start, item))
+            })
+    }
+
+    /// The hints of an item whose line ends lie in `range`; of the whole item, give its own.
+    #[must_use]
+    pub fn of_item(&self, item: &Evaluated, range: Span) -> Vec<InlayHint> {
+        let (_, low, result) = item;
+        let mut h = self.begin(range);
+        h.shared(&result.chains);
+        for chain in &result.chains {
+            h.chain(chain, &low.meaning);
+        }
+        h.definitions(&result.chains);
+        h.finish()
+    }
+
+    /// The hints at the heads of cables: these depend on the frequencies in use in the whole text.
+    #[must_use]
+    pub fn of_cables(&self, range: Span) -> Vec<InlayHint> {
+        if !self.c.hints.enabled || !self.c.hints.cables {
+            return Vec::new();
+        }
+        let mut h = self.begin(range);
+        for (offset, line) in cables::heads(&self.view, self.doc, range, &self.c) {
             h.at(offset).parts.extend(line);
         }
+        h.finish()
     }
-    if let Doc::File(file) = doc {
-        for scope in s.scopes().iter().filter(|x| x.file() == file) {
-            for (item, low, result) in scope.items() {
-                let Some(at) = view.place(Loc::new(item.id, Span::new(0, item.len))) else {
-                    continue;
-                };
-                if at.span.end < range.start || at.span.start > range.end {
-                    continue;
-                }
-                h.shared(&result.chains);
-                for chain in &result.chains {
-                    h.chain(chain, &low.meaning);
-                }
-                h.definitions(&result.chains);
-            }
+
+    fn begin(&self, range: Span) -> Hints<'_, 's> {
+        Hints {
+            view: &self.view,
+            doc: self.doc,
+            text: doc_text(self.view.s, self.doc),
+            range,
+            c: &self.c,
+            lines: BTreeMap::new(),
+            shared: FxHashSet::default(),
         }
     }
-    h.finish()
 }
 
 struct Hints<'v, 's> {

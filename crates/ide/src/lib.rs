@@ -44,7 +44,7 @@ pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};
 pub use documents::{Lens, LensCommand, code_lenses, explain_markdown, report_markdown};
 pub use format::{format, format_on_type, format_range, minimal_edits};
 pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};
-pub use hints::{InlayHint, LabelPart, hint_at, inlay_hints};
+pub use hints::{HintsByItem, InlayHint, LabelPart, hint_at, inlay_hints};
 pub use hover::{Hover, hover};
 pub use navigate::{
     DocumentLink, Link, declaration, definition, document_links, implementation, type_definition,

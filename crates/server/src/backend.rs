@@ -9,14 +9,18 @@ use ls_types::request::{
     GotoImplementationResponse, GotoTypeDefinitionParams, GotoTypeDefinitionResponse,
 };
 use ls_types::*;
+use serde::Serialize;
 use serde_json::Value;
 use tokio::sync::oneshot;
 use tower_lsp::LanguageServer;
 use tower_lsp::jsonrpc::{Error, Result};
 
 use crate::capabilities::offer;
-use crate::handlers::{actions, commands, edits, go, reading, structure, texts, tokens, workspace};
+use crate::handlers::{
+    actions, commands, edits, go, hints, reading, structure, texts, tokens, workspace,
+};
 use crate::peer::{FirstWords, Peer};
+use crate::raw::Raws;
 use crate::state::{Job, State, Waiting};
 
 /// The methods.
@@ -26,6 +30,7 @@ pub(crate) struct Backend {
     pub(crate) watch_parent: Box<dyn Fn(u32) + Send + Sync>,
     /// Whether the request that panics is there: for tests.
     pub(crate) faulty: bool,
+    pub(crate) raws: Arc<Raws>,
 }
 
 impl Backend {
@@ -53,6 +58,14 @@ impl Backend {
             }));
         });
         wait.await.unwrap_or_else(|_| Err(Error::internal_error()))
+    }
+
+    /// Runs `job` on the state; its answer goes out as the bytes it writes.
+    async fn ask_raw(
+        &self,
+        job: impl FnOnce(&mut State) -> Result<Vec<u8>> + Send + 'static,
+    ) -> Result<Value> {
+        Ok(self.raws.stand_in(self.ask(job).await?))
     }
 
     pub(crate) async fn virtual_document(&self, p: commands::Wanted) -> Result<String> {
@@ -97,6 +110,34 @@ macro_rules! asked {
             self.ask(move |st| $handler(st, p)).await
         })*
     };
+}
+
+/// What has long answers.
+macro_rules! asked_raw {
+    ($($name:ident($params:ty) = $handler:path;)*) => {
+        impl Backend {
+            $(pub(crate) async fn $name(&self, p: $params) -> Result<Value> {
+                self.ask_raw(move |st| written(&$handler(st, p)?)).await
+            })*
+
+            pub(crate) async fn hints(&self, p: InlayHintParams) -> Result<Value> {
+                self.ask_raw(move |st| hints::hints(st, p)).await
+            }
+        }
+    };
+}
+
+/// An answer as bytes.
+pub(crate) fn written(answer: &impl Serialize) -> Result<Vec<u8>> {
+    serde_json::to_vec(answer).map_err(|_| Error::internal_error())
+}
+
+asked_raw! {
+    lenses(CodeLensParams) = reading::lenses;
+    symbols(DocumentSymbolParams) = structure::symbols;
+    folds(FoldingRangeParams) = structure::folds;
+    tokens(SemanticTokensParams) = tokens::full;
+    tokens_changed(SemanticTokensDeltaParams) = tokens::delta;
 }
 
 macro_rules! told {
@@ -144,9 +185,7 @@ impl LanguageServer for Backend {
 
     asked! {
         hover(HoverParams) -> Option<Hover> = reading::hover;
-        inlay_hint(InlayHintParams) -> Option<Vec<InlayHint>> = reading::hints;
-        inlay_hint_resolve(InlayHint) -> InlayHint = reading::resolve_hint;
-        code_lens(CodeLensParams) -> Option<Vec<CodeLens>> = reading::lenses;
+        inlay_hint_resolve(InlayHint) -> InlayHint = hints::resolve_hint;
         completion(CompletionParams) -> Option<CompletionResponse> = reading::completion;
         signature_help(SignatureHelpParams) -> Option<SignatureHelp> = reading::signatures;
         goto_definition(GotoDefinitionParams) -> Option<GotoDefinitionResponse> = go::definition;
@@ -162,13 +201,9 @@ impl LanguageServer for Backend {
         prepare_type_hierarchy(TypeHierarchyPrepareParams) -> Option<Vec<TypeHierarchyItem>> = go::prepare_types;
         supertypes(TypeHierarchySupertypesParams) -> Option<Vec<TypeHierarchyItem>> = go::supertypes;
         subtypes(TypeHierarchySubtypesParams) -> Option<Vec<TypeHierarchyItem>> = go::subtypes;
-        document_symbol(DocumentSymbolParams) -> Option<DocumentSymbolResponse> = structure::symbols;
         symbol(WorkspaceSymbolParams) -> Option<WorkspaceSymbolResponse> = structure::workspace_symbols;
-        folding_range(FoldingRangeParams) -> Option<Vec<FoldingRange>> = structure::folds;
         selection_range(SelectionRangeParams) -> Option<Vec<SelectionRange>> = structure::selections;
         document_link(DocumentLinkParams) -> Option<Vec<DocumentLink>> = structure::document_links;
-        semantic_tokens_full(SemanticTokensParams) -> Option<SemanticTokensResult> = tokens::full;
-        semantic_tokens_full_delta(SemanticTokensDeltaParams) -> Option<SemanticTokensFullDeltaResult> = tokens::delta;
         semantic_tokens_range(SemanticTokensRangeParams) -> Option<SemanticTokensRangeResult> = tokens::range;
         code_action(CodeActionParams) -> Option<CodeActionResponse> = actions::actions;
         code_action_resolve(CodeAction) -> CodeAction = actions::resolve;

@@ -1,10 +1,13 @@
 //! Open documents: their texts as the client has them.
 
+use std::cell::RefCell;
+
 use ls_types::{SemanticToken, TextDocumentContentChangeEvent, Uri};
 use rustc_hash::FxHashMap;
 
 use downlead_base::Span;
 
+use crate::handlers::hints::KeptHints;
 use crate::positions::{Encoding, Lines};
 use crate::space::Key;
 use crate::unopened::Shown;
@@ -33,6 +36,8 @@ pub(crate) struct Document {
     pub(crate) published: Option<(i32, u64)>,
     /// Semantic tokens sent last, by the name they were given.
     pub(crate) tokens: Option<(String, Vec<SemanticToken>)>,
+    /// Hints as they were sent, item by item.
+    pub(crate) hints: RefCell<KeptHints>,
 }
 
 impl Document {
@@ -47,6 +52,7 @@ impl Document {
             change,
             published: None,
             tokens: None,
+            hints: RefCell::default(),
         }
     }
 

@@ -17,6 +17,25 @@ use tower_service::Service;
 use crate::frames::REFUSED;
 use crate::peer::FirstWords;
 
+/// Methods with long answers, under the names they have behind the guard: the library's own
+/// handlers can give trees of values only.
+pub(crate) mod raw {
+    pub(crate) const HINTS: &str = "downlead/raw/inlayHint";
+    pub(crate) const LENSES: &str = "downlead/raw/codeLens";
+    pub(crate) const SYMBOLS: &str = "downlead/raw/documentSymbol";
+    pub(crate) const FOLDS: &str = "downlead/raw/foldingRange";
+    pub(crate) const TOKENS: &str = "downlead/raw/semanticTokens/full";
+    pub(crate) const TOKENS_CHANGED: &str = "downlead/raw/semanticTokens/full/delta";
+
+    /// The name behind the guard.
+    pub(crate) fn behind(method: &str) -> Option<&'static str> {
+        let inner = method.strip_prefix("textDocument/")?;
+        [HINTS, LENSES, SYMBOLS, FOLDS, TOKENS, TOKENS_CHANGED]
+            .into_iter()
+            .find(|m| m.strip_prefix("downlead/raw/") == Some(inner))
+    }
+}
+
 type Answer = Result<Option<Response>, ExitedError>;
 type Pending = Pin<Box<dyn Future<Output = Answer> + Send>>;
 
@@ -55,6 +74,17 @@ impl<S> Guard<S> {
     /// `initialize`, which are kept as they are (a kind the library does not know would otherwise
     /// fail the whole session).
     fn admit(&self, request: Request) -> Request {
+        if let Some(method) = raw::behind(request.method()) {
+            let (_, id, params) = request.into_parts();
+            let mut built = Request::build(method);
+            if let Some(p) = params {
+                built = built.params(p);
+            }
+            return match id {
+                Some(id) => built.id(id).finish(),
+                None => built.finish(),
+            };
+        }
         let plain = |params: Option<Value>| {
             let id = request.id().cloned();
             let mut built = Request::build(request.method().to_owned());

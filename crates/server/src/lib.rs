@@ -26,6 +26,7 @@ mod outbox;
 mod peer;
 mod positions;
 mod publish;
+mod raw;
 mod space;
 mod state;
 mod unopened;
@@ -37,6 +38,7 @@ use backend::Backend;
 use guard::{End, Guard};
 use outbox::Outbox;
 use peer::FirstWords;
+use raw::Raws;
 use space::Fault;
 use state::{Job, State};
 
@@ -81,11 +83,12 @@ pub fn serve_with(
     faults: Faults,
 ) -> u8 {
     let end = Arc::new(End::default());
+    let raws = Arc::new(Raws::default());
     // each fails only when the system gives no thread, and then nothing can be served
     let Ok(incoming) = wire::incoming(read) else {
         return 1;
     };
-    let Ok((outgoing, written)) = wire::outgoing(write, Arc::clone(&end)) else {
+    let Ok((outgoing, written)) = wire::outgoing(write, Arc::clone(&end), Arc::clone(&raws)) else {
         return 1;
     };
     let Ok(runtime) = tokio::runtime::Builder::new_current_thread()
@@ -118,11 +121,18 @@ pub fn serve_with(
                 first: backend_first,
                 watch_parent,
                 faulty: faults.requests,
+                raws,
             }
         })
         .custom_method("downlead/virtualDocument", Backend::virtual_document)
         .custom_method("workspace/textDocumentContent", Backend::content)
         .custom_method("downlead/probe", Backend::probe)
+        .custom_method(guard::raw::HINTS, Backend::hints)
+        .custom_method(guard::raw::LENSES, Backend::lenses)
+        .custom_method(guard::raw::SYMBOLS, Backend::symbols)
+        .custom_method(guard::raw::FOLDS, Backend::folds)
+        .custom_method(guard::raw::TOKENS, Backend::tokens)
+        .custom_method(guard::raw::TOKENS_CHANGED, Backend::tokens_changed)
         .finish();
         let guard = Guard::new(service, Arc::clone(&end), first);
         let server = Server::new(incoming, outgoing, socket)

@@ -176,6 +176,11 @@ impl<'a> View<'a> {
             .position(self.text, offset, self.state.peer.encoding)
     }
 
+    /// The line of a byte.
+    pub(crate) fn line(&self, offset: u32) -> u32 {
+        self.lines.line_of(offset) as u32
+    }
+
     pub(crate) fn span(&self, range: Range) -> Span {
         self.lines.span(self.text, range, self.state.peer.encoding)
     }

@@ -11,6 +11,7 @@ use tokio::sync::mpsc;
 
 use crate::frames::Frames;
 use crate::guard::End;
+use crate::raw::Raws;
 
 /// Messages read and not yet taken.
 const AHEAD: usize = 64;
@@ -70,12 +71,14 @@ impl AsyncRead for Incoming {
 /// What goes out.
 pub(crate) struct Outgoing {
     bytes: std_mpsc::Sender<Vec<u8>>,
+    raws: Arc<Raws>,
 }
 
 /// Starts writing. The receiver hears when all is written and the writer has gone.
 pub(crate) fn outgoing(
     mut write: impl Write + Send + 'static,
     end: Arc<End>,
+    raws: Arc<Raws>,
 ) -> io::Result<(Outgoing, std_mpsc::Receiver<()>)> {
     let (bytes, queue) = std_mpsc::channel::<Vec<u8>>();
     let (done, finished) = std_mpsc::channel();
@@ -101,7 +104,7 @@ pub(crate) fn outgoing(
             }
             drop(done);
         })?;
-    Ok((Outgoing { bytes }, finished))
+    Ok((Outgoing { bytes, raws }, finished))
 }
 
 impl AsyncWrite for Outgoing {
@@ -110,7 +113,7 @@ impl AsyncWrite for Outgoing {
         _: &mut Context<'_>,
         chunk: &[u8],
     ) -> Poll<io::Result<usize>> {
-        Poll::Ready(match self.bytes.send(chunk.to_vec()) {
+        Poll::Ready(match self.bytes.send(self.raws.fill(chunk)) {
             Ok(()) => Ok(chunk.len()),
             Err(_) => Err(io::ErrorKind::BrokenPipe.into()),
         })

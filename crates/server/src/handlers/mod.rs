@@ -4,6 +4,7 @@ pub(crate) mod actions;
 pub(crate) mod commands;
 pub(crate) mod edits;
 pub(crate) mod go;
+pub(crate) mod hints;
 pub(crate) mod reading;
 pub(crate) mod structure;
 pub(crate) mod texts;

@@ -1,13 +1,11 @@
 //! What is read beside or above the text: hover, hints, lenses, completion, signatures.
 
-use downlead_base::Span;
 use downlead_ide as ide;
 use ls_types::*;
 use serde_json::{Value, json};
 use tower_lsp::jsonrpc::Result;
 
 use crate::state::State;
-use crate::view::View;
 
 pub(crate) fn hover(st: &mut State, p: HoverParams) -> Result<Option<Hover>> {
     let p = p.text_document_position_params;
@@ -19,109 +17,6 @@ pub(crate) fn hover(st: &mut State, p: HoverParams) -> Result<Option<Hover>> {
         contents: HoverContents::Markup(v.markup(&h.text)),
         range: Some(v.range(h.span)),
     }))
-}
-
-/// More hints than this in one answer are plain texts: a client that asks for a whole long file
-/// has use for nothing else, and the rest is in the hover.
-const MANY: usize = 500;
-
-/// What is left out of a hint until it is looked at.
-#[derive(Clone, Copy)]
-struct Late {
-    tooltip: bool,
-    edits: bool,
-    /// Of the parts.
-    targets: bool,
-    plain: bool,
-}
-
-pub(crate) fn hints(st: &mut State, p: InlayHintParams) -> Result<Option<Vec<InlayHint>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
-        return Ok(None);
-    };
-    let found = ide::inlay_hints(v.snapshot, v.doc, v.span(p.range), &v.config);
-    let resolved = &v.state.peer.hint_resolve;
-    let says = |what: &str| {
-        resolved.iter().any(|w| {
-            // one client names the parts' fields without the word before them
-            w == what || w.strip_prefix("label.") == Some(what)
-        })
-    };
-    let late = Late {
-        tooltip: says("tooltip"),
-        edits: says("textEdits"),
-        targets: says("location"),
-        plain: found.len() > MANY,
-    };
-    Ok(Some(found.iter().map(|h| hint(&v, h, late)).collect()))
-}
-
-fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> InlayHint {
-    let resolves = !v.state.peer.hint_resolve.is_empty();
-    let mut left = false;
-    let bare = h
-        .parts
-        .iter()
-        .all(|p| p.target.is_none() && p.tooltip.is_none());
-    let label = if bare || late.plain {
-        left |= !bare;
-        InlayHintLabel::String(h.text())
-    } else {
-        let part = |p: &ide::LabelPart| {
-            left |= (late.targets && p.target.is_some()) || (late.tooltip && p.tooltip.is_some());
-            let target = p.target.filter(|_| !late.targets);
-            let tooltip = p.tooltip.as_ref().filter(|_| !late.tooltip);
-            InlayHintLabelPart {
-                value: p.text.clone(),
-                location: target.and_then(|t| v.location(t)),
-                tooltip: tooltip.map(|t| InlayHintLabelPartTooltip::MarkupContent(v.markup(t))),
-                ..InlayHintLabelPart::default()
-            }
-        };
-        InlayHintLabel::LabelParts(h.parts.iter().map(part).collect())
-    };
-    let tooltip = (!h.tooltip.is_empty()).then_some(&h.tooltip);
-    let tooltip_now = tooltip.filter(|_| !late.tooltip && !late.plain);
-    let edits_now = !h.edits.is_empty() && !late.edits && !late.plain;
-    left |= tooltip.is_some() != tooltip_now.is_some() || (!h.edits.is_empty() && !edits_now);
-    InlayHint {
-        position: v.position(h.offset),
-        label,
-        kind: None,
-        tooltip: tooltip_now.map(|t| InlayHintTooltip::MarkupContent(v.markup(t))),
-        text_edits: edits_now.then(|| v.own_edits(&h.edits)),
-        padding_left: Some(h.pad_left),
-        padding_right: None,
-        data: (left && resolves).then(|| json!({ "uri": v.uri, "version": v.version })),
-    }
-}
-
-/// Adds what was left out. A hint of another version of the text stays as it is.
-pub(crate) fn resolve_hint(st: &mut State, mut old: InlayHint) -> Result<InlayHint> {
-    let Some((uri, version)) = origin(old.data.as_ref()) else {
-        return Ok(old);
-    };
-    let Some(v) = st.view(&uri)? else {
-        return Ok(old);
-    };
-    if version != v.version {
-        return Ok(old);
-    }
-    let at = v.offset(old.position);
-    let found = ide::inlay_hints(v.snapshot, v.doc, Span::new(at, at), &v.config);
-    if let Some(h) = found.iter().find(|h| v.position(h.offset) == old.position) {
-        let now = Late {
-            tooltip: false,
-            edits: false,
-            targets: false,
-            plain: false,
-        };
-        let whole = hint(&v, h, now);
-        old.tooltip = whole.tooltip;
-        old.text_edits = whole.text_edits;
-        old.label = whole.label;
-    }
-    Ok(old)
 }
 
 /// Document and version that were put into `data`.

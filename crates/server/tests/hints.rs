@@ -1,0 +1,117 @@
+//! Hints of a whole long file are the same as those of its screens, whatever was edited before.
+
+mod driver;
+
+use downlead_testkit::{CABLE_LINE, RUN_LINE, large_file};
+use driver::Client;
+use serde_json::{Value, json};
+
+const URI: &str = "untitled:large";
+
+fn ask(c: &mut Client, from: usize, to: usize) -> Vec<(u64, u64, String)> {
+    let range =
+        json!({ "start": { "line": from, "character": 0 }, "end": { "line": to, "character": 0 } });
+    let answer = c.ask(
+        "textDocument/inlayHint",
+        json!({ "textDocument": { "uri": URI }, "range": range }),
+    );
+    let hints = answer.as_array().expect("hints").clone();
+    let label = |l: &Value| match l {
+        Value::String(text) => text.clone(),
+        parts => parts
+            .as_array()
+            .expect("parts")
+            .iter()
+            .map(|p| p["value"].as_str().expect("a value"))
+            .collect(),
+    };
+    hints
+        .iter()
+        .map(|h| {
+            let at = &h["position"];
+            let number = |v: &Value| v.as_u64().expect("a number");
+            assert_eq!(h["paddingLeft"], true);
+            (
+                number(&at["line"]),
+                number(&at["character"]),
+                label(&h["label"]),
+            )
+        })
+        .collect()
+}
+
+fn by_screens(c: &mut Client, lines: usize) -> Vec<(u64, u64, String)> {
+    // a range ends before its last line
+    (0..lines)
+        .step_by(100)
+        .flat_map(|top| ask(c, top, top + 100))
+        .collect()
+}
+
+#[test]
+fn a_whole_file_has_the_hints_of_its_screens() {
+    let text = large_file(2_000);
+    let lines = text.lines().count();
+    let mut c = Client::start();
+    c.open(URI, &text);
+    let place = |begin: &str, nth: usize| {
+        let mut all = text
+            .lines()
+            .enumerate()
+            .filter(|(_, l)| l.starts_with(begin));
+        all.nth(nth).expect("a line").0
+    };
+    let edits = [
+        (
+            place(RUN_LINE.split(" 46").next().expect("a run"), 3),
+            "    run M1 ".len(),
+            "3",
+        ),
+        (
+            place(CABLE_LINE, 0),
+            CABLE_LINE.find("0.").expect("a figure") + 2,
+            "4",
+        ),
+        // a line more, and one that is broken
+        (
+            place("        IS1", 2),
+            0,
+            "        IS1\n        pad 1 dB ± ± (\n",
+        ),
+        (0, 0, "// Ω 𝄞\n"),
+    ];
+    let first = ask(&mut c, 0, lines + 10);
+    assert!(first.len() > 500, "{}", first.len());
+    assert_eq!(first, by_screens(&mut c, lines + 10));
+    let mut seen = vec![first];
+    for (i, (line, column, new)) in edits.into_iter().enumerate() {
+        let end = column + usize::from(new.len() == 1);
+        let range = json!({ "start": { "line": line, "character": column }, "end": { "line": line, "character": end } });
+        c.change(URI, i as i64 + 2, json!([{ "range": range, "text": new }]));
+        let whole = ask(&mut c, 0, lines + 10);
+        assert_eq!(whole, by_screens(&mut c, lines + 10), "edit {i}");
+        assert_ne!(Some(&whole), seen.last(), "edit {i} shows");
+        seen.push(whole);
+    }
+    assert_eq!(c.finish(), 0);
+}
+
+#[test]
+fn a_plain_hint_can_be_looked_at() {
+    let text = large_file(2_000);
+    let mut c = Client::start();
+    c.open(URI, &text);
+    let range =
+        json!({ "start": { "line": 0, "character": 0 }, "end": { "line": 9999, "character": 0 } });
+    let params = json!({ "textDocument": { "uri": URI }, "range": range });
+    let all = c.ask("textDocument/inlayHint", params);
+    let all = all.as_array().expect("hints");
+    let hint = all.iter().find(|h| {
+        let label = h["label"].as_str();
+        label.is_some_and(|l| l.contains("dB") && l.contains('W'))
+    });
+    let whole = c.ask("inlayHint/resolve", hint.expect("a part").clone());
+    assert!(whole["tooltip"].is_object(), "{whole}");
+    assert!(whole["label"].is_array(), "{whole}");
+    assert_eq!(c.finish(), 0);
+}
