@@ -1,6 +1,8 @@
 //! The executable manual: every example of `docs/language.md` checks without error, and every
 //! `result` fence says what the report gives. The printed numbers themselves were worked out apart
 //! from the program (`tests/tools/manual_numbers.py`).
+//!
+//! A fence `downlead NAME` holds a further file, which all examples can name.
 
 use downlead_eval::Snapshot;
 use downlead_eval::report::{BandReport, Report};
@@ -12,7 +14,12 @@ fn manual() -> Vec<Fence> {
 }
 
 fn report(text: &str) -> Report {
-    let files = Files::default().with("main.downlead", text);
+    let mut files = Files::default().with("main.downlead", text);
+    for f in manual() {
+        if let Some(name) = f.info.strip_prefix("downlead ") {
+            files = files.with(name, f.text.as_str());
+        }
+    }
     Snapshot::load(&["main.downlead".to_owned()], &files).report()
 }
 
