@@ -164,3 +164,28 @@ fn a_client_that_pulls_gets_none() {
     assert!(silent(&mut c, &p.uri("cables.downlead")));
     assert_eq!(c.finish(), 0);
 }
+
+/// A file of readings is watched like a station's.
+#[test]
+fn readings_that_come_later() {
+    let p = Place::new(CABLES);
+    let hill = p.uri("hill.downlead");
+    let bench = "use \"cables.downlead\"\ninstrument W3 {\n    accuracy 5 % of reading\n}\nsession four {\n    read 2026-07-19 with W3 by QY5BEN\n    piece A 11.40 m of thin\n    readings from \"july.csv\"\n}\n";
+    let mut c = p.session(Value::Null);
+    c.open(&hill, bench);
+    let missing = |found: &[Value]| {
+        found
+            .iter()
+            .any(|d| d["code"] == "use-not-found" && d["range"]["start"]["line"] == 7)
+    };
+    let found = c.diagnostics(&hill, 1);
+    assert!(missing(&found), "{found:?}");
+    p.put(
+        "july.csv",
+        "band,frequency_mhz,piece,length_m,time_min,temperature_c,forward_w,reflected_w\n2m,145.3,baseline,,0,12,20.0,0.02\n2m,145.3,A,11.4,2,12,15.0,0.02\n2m,145.3,baseline,,4,12,20.0,0.02\n",
+    );
+    p.changed(&mut c, "july.csv", 1);
+    let found = c.diagnostics(&hill, 1);
+    assert!(found.iter().all(|d| d["severity"] != 1), "{found:?}");
+    assert_eq!(c.finish(), 0);
+}

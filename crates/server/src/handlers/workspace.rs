@@ -14,7 +14,9 @@ use crate::uris;
 pub(crate) fn initialized(st: &mut State, jobs: &std::sync::mpsc::Sender<Job>) {
     let mut registrations = Vec::new();
     if st.peer.watch {
-        let watchers = json!({ "watchers": [{ "globPattern": "**/*.downlead" }] });
+        // stations, readings, network files
+        let glob = "**/*.{downlead,csv,ts,s1p,s2p,s3p,s4p}";
+        let watchers = json!({ "watchers": [{ "globPattern": glob }] });
         registrations.push(json!({ "id": "watch", "method": "workspace/didChangeWatchedFiles", "registerOptions": watchers }));
     }
     if st.peer.configuration_news {
