@@ -47,7 +47,8 @@ pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};
 pub use hints::{HintsByItem, InlayHint, LabelPart, hint_at, inlay_hints};
 pub use hover::{Hover, hover};
 pub use navigate::{
-    DocumentLink, Link, declaration, definition, document_links, implementation, type_definition,
+    DocumentLink, FileLink, Link, declaration, definition, document_links, file_links,
+    implementation, type_definition,
 };
 pub use references::references;
 pub use rename::{prepare_rename, rename};

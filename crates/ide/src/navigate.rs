@@ -2,11 +2,12 @@
 
 use downlead_base::Span;
 use downlead_eval::Snapshot;
+use downlead_station::normalise;
 
 use crate::names::{Class, NameKind};
 use crate::references::references;
-use crate::resolve::{Def, class_of, name_at, piece, resolve};
-use crate::view::{Doc, Place, View, doc_path, doc_text};
+use crate::resolve::{Def, class_of, name_at, piece, resolve, statements};
+use crate::view::{Doc, Place, View, doc_path, doc_text, tree};
 
 /// A place that a name leads to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -137,5 +138,37 @@ pub fn document_links(s: &Snapshot, doc: Doc) -> Vec<DocumentLink> {
         out.iter()
             .all(|l| doc_text(s, doc).get(l.span.range()).is_some())
     );
+    out
+}
+
+/// A path of a file of readings or of a network, which is none of the language.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FileLink {
+    /// The path with its quotes.
+    pub span: Span,
+    /// The file, below the root.
+    pub path: String,
+}
+
+/// The paths behind `from` in a document.
+#[must_use]
+pub fn file_links(s: &Snapshot, doc: Doc) -> Vec<FileLink> {
+    let Some(tree) = tree(s, doc) else {
+        return Vec::new();
+    };
+    let base = doc_path(s, doc);
+    let mut out = Vec::new();
+    for p in tree.items() {
+        statements(&p.item, &mut |stmt| {
+            for w in stmt.atoms().windows(2) {
+                let named = stmt.text(w[0]) == "from";
+                let path = stmt.string(w[1]).filter(|_| named);
+                if let Some(path) = path.and_then(|t| normalise(&base, t)) {
+                    let span = w[1].span.shift(p.start);
+                    out.push(FileLink { span, path });
+                }
+            }
+        });
+    }
     out
 }

@@ -67,3 +67,41 @@ fn links_lead_to_files() {
         assert_eq!(c.finish(), 0);
     }
 }
+
+/// Paths lead to files: what is used, and what was read.
+#[test]
+fn paths_are_links() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let root = std::fs::canonicalize(folder.path()).expect("a path");
+    std::fs::create_dir(root.join("bench")).expect("made");
+    std::fs::write(root.join("cables.downlead"), "// none\n").expect("written");
+    let uri = format!("file://{}", root.join("bench/four.downlead").display());
+    let text = "use \"../cables.downlead\"\nsession four {\n    piece A 3 m of rg-213\n    readings from \"july 26.csv\"\n    load from \"../load.s1p\"\n}\n";
+    let mut params: Value = serde_json::from_str(NEOVIM).expect("JSON");
+    let top = format!("file://{}", root.display());
+    params["rootUri"] = json!(top);
+    params["workspaceFolders"] = json!([{ "uri": top, "name": "x" }]);
+    let mut c = Client::with(&params);
+    c.open(&uri, text);
+    let links = c.ask(
+        "textDocument/documentLink",
+        json!({ "textDocument": { "uri": uri } }),
+    );
+    let seen: Vec<(u64, &str)> = links
+        .as_array()
+        .expect("links")
+        .iter()
+        .map(|l| {
+            let line = l["range"]["start"]["line"].as_u64().expect("a line");
+            let target = l["target"].as_str().expect("an address");
+            (line, target.strip_prefix(&top).expect("below"))
+        })
+        .collect();
+    let want = [
+        (0, "/cables.downlead"),
+        (3, "/bench/july%2026.csv"),
+        (4, "/load.s1p"),
+    ];
+    assert_eq!(seen, want);
+    assert_eq!(c.finish(), 0);
+}
