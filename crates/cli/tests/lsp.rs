@@ -275,3 +275,27 @@ fn a_comparison_without_git_says_what_is_missing() {
         "{why}"
     );
 }
+
+/// Nothing to do costs nothing: with a station open and nobody typing, no processor time goes by.
+#[cfg(target_os = "linux")]
+#[test]
+fn at_rest_it_does_not_work() {
+    let home = home();
+    let mut s = Server::start(home.path(), None);
+    s.greet(Some(std::process::id()));
+    assert!(!s.library().is_empty());
+    let ticks = |id: u32| -> u64 {
+        let stat = std::fs::read_to_string(format!("/proc/{id}/stat")).expect("a process");
+        // proc(5): after the name in brackets, fields 14 and 15 are user and system time
+        let fields = stat.rsplit(')').next().expect("fields");
+        let times = fields.split_whitespace().skip(11).take(2);
+        times.map(|t| t.parse::<u64>().expect("a number")).sum()
+    };
+    // what was asked for at the start has settled
+    std::thread::sleep(Duration::from_millis(1500));
+    let before = ticks(s.process.id());
+    std::thread::sleep(Duration::from_secs(3));
+    let spent = ticks(s.process.id()) - before;
+    assert!(spent <= 1, "{spent} ticks of 10 ms in 3 s");
+    assert_eq!(s.ask("shutdown", Value::Null)["result"], Value::Null);
+}
