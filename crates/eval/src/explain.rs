@@ -1,10 +1,10 @@
 //! Derivations: every number of a line back to the lines and sources it came from, in steps
 //! that a pocket calculator can follow.
 
-use downlead_base::{Loc, Span};
+use downlead_base::{ItemId, Loc, Span};
 use downlead_quantity::{db, frequency, number, power};
-use downlead_station::Env;
 use downlead_station::model::{ConnectorLoss, LineLength, Meaning, Part, PartData, Station};
+use downlead_station::{Env, keyword_of};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashMap;
 
@@ -76,14 +76,32 @@ fn blocks_of(s: Stmt<'_>, out: &mut FxHashMap<Loc, Loc>) {
 }
 
 impl Snapshot {
+    /// The item that alone has numbers on a line: the station or chain that stands there. None
+    /// where a definition stands that others take.
+    fn explained_by_one(&self, path: &str, line: u32) -> Option<ItemId> {
+        let tree = &self.files.iter().find(|f| f.path == path)?.tree;
+        let skipped = usize::try_from(line.checked_sub(1)?).ok()?;
+        let text = tree.text();
+        let offset = match skipped {
+            0 => 0,
+            n => text.match_indices('\n').nth(n - 1)?.0 + 1,
+        };
+        let placed = &tree.items()[tree.item_at(u32::try_from(offset).ok()?)?];
+        matches!(keyword_of(&placed.item), Some("station" | "chain")).then_some(placed.item.id)
+    }
+
     /// Derivations of the numbers on a line (from 1) of a file: of a part, all chains and bands
     /// it takes part in; of a chain's line, that chain; of a chain's head, its totals.
     #[must_use]
     pub fn explain_line(&self, path: &str, line: u32) -> Vec<Derivation> {
         let places = Places::new(self);
         let mut out = Vec::new();
+        let only = self.explained_by_one(path, line);
         for scope in &self.scopes {
             for (item, low, result) in &scope.items {
+                if result.chains.is_empty() || only.is_some_and(|id| id != item.id) {
+                    continue;
+                }
                 let parts = parts_of(&low.meaning);
                 let mut blocks = FxHashMap::default();
                 item.statements().for_each(|s| blocks_of(s, &mut blocks));

@@ -479,7 +479,7 @@ impl Snapshot {
                 diagnostics,
             });
         }
-        if self.cache.results.len() > 2 * alive.len() + 64 {
+        if self.cache.results.len() > alive.len() + alive.len() / 16 + 8 {
             self.cache.results.retain(|k, _| alive.contains(k));
         }
         let ids: FxHashSet<ItemId> = self
@@ -491,6 +491,13 @@ impl Snapshot {
         self.scopes = scopes;
         // what no scope holds any more is read anew when it is named again
         self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
+    }
+
+    /// How many items and results are kept for the next version: little more than there are, however
+    /// often the text was edited.
+    #[must_use]
+    pub fn kept(&self) -> (usize, usize) {
+        (self.cache.lower.len(), self.cache.results.len())
     }
 
     /// The files.

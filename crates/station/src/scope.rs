@@ -248,9 +248,9 @@ impl LowerCache {
         self.prints.push((lets_key, prints));
     }
 
-    /// Forgets items that are no longer there, once they outnumber those that are.
+    /// Forgets items that are no longer there, once they are a sixteenth of those that are.
     pub fn sweep(&mut self, alive: &dyn Fn(ItemId) -> bool, count: usize) {
-        if self.map.len() > 2 * count + 64 {
+        if self.map.len() > count + count / 16 + 8 {
             self.map.retain(|k, _| alive(*k));
         }
     }
