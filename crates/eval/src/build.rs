@@ -8,10 +8,12 @@ use rustc_hash::FxHashMap;
 
 use crate::assume::Assumed;
 use crate::report::{
-    BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, NodeReport,
-    ReadingReport, Report, SCHEMA, StationReport,
+    BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, LogReport, LogRowReport,
+    NodeReport, ReadingReport, Report, SCHEMA, StationReport, TrendReport,
 };
-use crate::result::{BandResult, CauseName, ChainResult, NodeResult};
+use crate::result::{
+    BandResult, CauseName, ChainResult, LogResult, LogRow, LogTrend, Logged, NodeResult,
+};
 use crate::snapshot::{Scope, Snapshot};
 
 /// Lines and texts of places, for those who put results into words.
@@ -349,6 +351,7 @@ fn band(
                 }
             })
             .collect(),
+        logs: b.logs.iter().map(|l| log(places, meaning, l)).collect(),
         budget: b
             .budget
             .iter()
@@ -363,6 +366,55 @@ fn band(
             })
             .collect(),
         assumptions: assumptions(places, &b.assumptions),
+    }
+}
+
+fn log(places: &Places<'_>, meaning: &Meaning, l: &LogResult) -> LogReport {
+    let file = match meaning.node(l.loc) {
+        Some(Node::Log { file, .. }) => file.text.to_string(),
+        _ => String::new(),
+    };
+    LogReport {
+        file,
+        rows: l.rows.iter().map(log_row).collect(),
+        trends: l.trends.iter().map(log_trend).collect(),
+        line: places.line(l.loc),
+    }
+}
+
+fn log_row(r: &LogRow) -> LogRowReport {
+    let swr = r.what == Logged::Swr;
+    LogRowReport {
+        log_line: r.line,
+        date: r.date.to_string(),
+        quantity: r.what.word(),
+        read_w: (!swr).then_some(number(r.read)),
+        expected_w: (!swr).then_some(number(r.expected)),
+        read_swr: swr.then_some(number(r.read)),
+        expected_swr: swr.then_some(number(r.expected)),
+        difference_db: r.difference_db.and_then(finite),
+        uncertainty_db: r.uncertainty_db.and_then(finite),
+        verdict: r.verdict.map(|v| v.reading_word()),
+        instrument: r.instrument.as_ref().map(ToString::to_string),
+    }
+}
+
+fn log_trend(l: &LogTrend) -> TrendReport {
+    use downlead_physics::measure::Direction;
+    let swr = l.what == Logged::Swr;
+    TrendReport {
+        quantity: l.what.word(),
+        from: l.from.to_string(),
+        to: l.to.to_string(),
+        readings: l.count,
+        db_per_year: (!swr).then_some(number(l.trend.per_year)),
+        swr_per_year: swr.then_some(number(l.trend.per_year)),
+        uncertainty_per_year: number(l.trend.k * l.trend.u_per_year),
+        direction: match l.trend.direction {
+            Direction::Rising => "rising",
+            Direction::Falling => "falling",
+            Direction::NotBeyondDoubt => "not-beyond-doubt",
+        },
     }
 }
 

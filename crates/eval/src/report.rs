@@ -100,6 +100,9 @@ pub struct BandReport {
     pub limits: Vec<LimitReport>,
     /// Readings compared.
     pub readings: Vec<ReadingReport>,
+    /// Logs of readings.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub logs: Vec<LogReport>,
     /// What the uncertainty consists of, largest first.
     pub budget: Vec<BudgetReport>,
     /// What was assumed because the text does not say it.
@@ -180,6 +183,77 @@ pub struct LimitReport {
     pub source: Option<String>,
     /// Line, from 1.
     pub line: u32,
+}
+
+/// Readings of a log at one point.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct LogReport {
+    /// Path of the log as written.
+    pub file: String,
+    /// Its rows by date.
+    pub rows: Vec<LogRowReport>,
+    /// Straight lines through three readings or more.
+    pub trends: Vec<TrendReport>,
+    /// Line of the statement, from 1.
+    pub line: u32,
+}
+
+/// One row of a log.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct LogRowReport {
+    /// Line in the log, from 1.
+    pub log_line: u64,
+    /// Date as written.
+    pub date: String,
+    /// `forward`, `reflected` or `swr`.
+    pub quantity: &'static str,
+    /// Read, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub read_w: Option<f64>,
+    /// Expected, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub expected_w: Option<f64>,
+    /// SWR read.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub read_swr: Option<f64>,
+    /// SWR expected.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub expected_swr: Option<f64>,
+    /// Read over expected, dB (forward power).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub difference_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of it, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub uncertainty_db: Option<f64>,
+    /// `agrees`, `differs` or `cannot-tell`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub verdict: Option<&'static str>,
+    /// Instrument.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub instrument: Option<String>,
+}
+
+/// How the readings of a log move.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TrendReport {
+    /// `forward`, `reflected` or `swr`.
+    pub quantity: &'static str,
+    /// First date.
+    pub from: String,
+    /// Last date.
+    pub to: String,
+    /// Number of readings.
+    pub readings: usize,
+    /// Change of power, dB a year.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub db_per_year: Option<f64>,
+    /// Change of SWR a year.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub swr_per_year: Option<f64>,
+    /// Its expanded uncertainty, in the same unit.
+    pub uncertainty_per_year: f64,
+    /// `rising`, `falling` or `not-beyond-doubt`.
+    pub direction: &'static str,
 }
 
 /// A reading against what the chain says.

@@ -129,6 +129,18 @@ pub enum Logged {
     Swr,
 }
 
+impl Logged {
+    /// Word of the language.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Logged::Forward => "forward",
+            Logged::Reflected => "reflected",
+            Logged::Swr => "swr",
+        }
+    }
+}
+
 /// A row of a log, compared.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LogRow {

@@ -237,6 +237,11 @@ const EXPECTED: &[(&str, &str, &str)] = &[
         "the scenario: 70 cm after the cable was renewed",
     ),
     (
+        "site-log/hill.downlead",
+        "swr-falling",
+        "the scenario: the main run takes in water",
+    ),
+    (
         "shack/shack.downlead",
         "one-loss-many-bands",
         "both protectors are guessed by one figure for all bands",
