@@ -54,6 +54,7 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     convert::file(s, doc, range.start, &mut out);
     parts::extract(s, doc, range.start, &mut out);
     parts::inline(s, doc, range.start, &mut out);
+    parts::define(s, doc, range.start, &mut out);
     assume::explicit(s, doc, range, &mut out);
     let fixes = fix_all(s, file, c);
     if !fixes.is_empty() {

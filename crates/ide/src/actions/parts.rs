@@ -299,3 +299,92 @@ pub(super) fn inline(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>)
     ];
     out.push(Action::new(title, ActionKind::Inline, tidy(edits)));
 }
+
+/// Moves the block of a device to a definition above its station, for others to be made of.
+pub(super) fn define(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
+    let Some(placed) = item_at(s, doc, offset) else {
+        return;
+    };
+    let Some(station) = placed.item.statement() else {
+        return;
+    };
+    let path = path_at(&placed.item, offset - placed.start);
+    let Some((part, kind)) = path.iter().rev().find_map(|x| {
+        let kind = PartKind::from_word(x.keyword()?)?;
+        Some((*x, kind))
+    }) else {
+        return;
+    };
+    let Some(block) = part.block().filter(|b| b.is_closed()) else {
+        return;
+    };
+    // what a definition cannot be: cables and connectors have their own, ends of a chain none
+    let own = matches!(
+        kind,
+        PartKind::Transmitter
+            | PartKind::Receiver
+            | PartKind::Run
+            | PartKind::Jumper
+            | PartKind::Tail
+            | PartKind::Connector
+            | PartKind::Adapter
+            | PartKind::Load
+            | PartKind::Antenna
+    );
+    let branches = block.iter().any(|x| x.keyword() == Some("branch"));
+    let [_, tag] = part.atoms() else { return };
+    if own || branches || part.text(*tag) == "of" {
+        return;
+    }
+    let text = doc_text(s, doc);
+    let nl = newline(text);
+    let base = part.text(*tag).to_lowercase();
+    let taken = |n: &str| {
+        let mut words = text.split(|c: char| !(c.is_alphanumeric() || c == '-' || c == '_'));
+        words.any(|w| w == n) || crate::resolve::global(s, doc, NameKind::Device, n).is_some()
+    };
+    let numbered = (2..1000).map(|n| format!("{base}-{n}"));
+    let Some(name) = std::iter::once(base.clone())
+        .chain(numbered)
+        .find(|n| !taken(n))
+    else {
+        return;
+    };
+    let inner = block.span().shift(placed.start);
+    let whole = text
+        .get(inner.start as usize + 1..inner.end as usize - 1)
+        .unwrap_or("");
+    let deep = indent(text, part.span().shift(placed.start).start);
+    let lines: Vec<String> = whole
+        .lines()
+        .filter(|l| !l.trim().is_empty())
+        .map(|l| format!("    {}", l.strip_prefix(deep).unwrap_or(l).trim_start()))
+        .collect();
+    let top = line_start(text, station.span().shift(placed.start).start);
+    let body = lines.join(nl);
+    let definition = format!(
+        "device {name} {{{nl}    kind {}{nl}{body}{nl}}}{nl}{nl}",
+        kind.word()
+    );
+    let tag_end = placed.start + tag.span.end;
+    let edits = vec![
+        TextEdit {
+            doc,
+            span: Span::new(top, top),
+            text: definition,
+        },
+        TextEdit {
+            doc,
+            span: Span::new(tag_end, inner.end),
+            text: format!(" of {name}"),
+        },
+    ];
+    out.push(Action::new(
+        format!(
+            "Move what is said of {} to a device `{name}`",
+            part.text(*tag)
+        ),
+        ActionKind::Extract,
+        tidy(edits),
+    ));
+}

@@ -183,6 +183,36 @@ fn a_block_moves_with_its_indentation() {
 }
 
 #[test]
+fn a_device_becomes_a_definition() {
+    let c = Case::hill("duplexer DU1 {", "duplexer D$0U1 {");
+    let out = taken(&c, "Move what is said of DU1 to a device `du1`");
+    insta::assert_snapshot!(changes(c.text(), &out), @r"
+    +device du1 {
+    +    kind duplexer
+    +    high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz
+    +    low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz
+    +    isolation 85 dB
+    +}
+    +
+    -    duplexer DU1 {
+    -        high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz
+    -        low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz
+    -        isolation 85 dB
+    -    }
+    +    duplexer DU1 of du1
+    ");
+    // the same on the air, and another one can be made of it
+    let now = again(&c, &out);
+    assert_eq!(codes(&now), codes(&c));
+    let erp = |c: &Case| c.s.report().stations[0].chains[0].bands[0].erp_w;
+    assert_eq!(erp(&now), erp(&c));
+    // a transmitter is no device
+    let c =
+        Case::new("station s {\n    transmitter TX$01 {\n        power 5 W carrier\n    }\n}\n");
+    assert!(!titles(&c).contains("Move what"), "{}", titles(&c));
+}
+
+#[test]
 fn what_cannot_be_moved_says_why() {
     let mut out = String::new();
     for (from, to) in [
