@@ -53,7 +53,7 @@ empty for all bands."
 
 (defconst downlead--chain-keywords
   '(
-    "branch" "branches" "expect" "joins" "limit" "read")
+    "branch" "branches" "expect" "joins" "limit" "read" "readings")
   "Statement keywords: chain.")
 
 (defconst downlead--property-keywords
@@ -63,10 +63,9 @@ empty for all bands."
     "family" "foldback" "gain" "generator" "ground" "height" "high" "impedance" "inner"
     "isolation" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode" "noise"
     "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port" "position"
-    "power" "rating" "readings" "receive" "repeatability" "resistivity" "resolution"
-    "resonance" "return-loss" "scale" "sensitivity" "short" "size" "source" "spacing"
-    "strand" "swr" "temperature" "through" "transmit" "valid" "velocity" "voltage" "ways"
-    "wires")
+    "power" "rating" "receive" "repeatability" "resistivity" "resolution" "resonance"
+    "return-loss" "scale" "sensitivity" "short" "size" "source" "spacing" "strand" "swr"
+    "temperature" "through" "transmit" "valid" "velocity" "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words

@@ -35,7 +35,7 @@
 
 ; statements of a chain
 (keyword [
-    "branch" "branches" "expect" "joins" "limit" "read"
+    "branch" "branches" "expect" "joins" "limit" "read" "readings"
   ] @keyword)
 
 ; parts of a station

@@ -33,7 +33,7 @@
 
 ; statements of a chain
 (keyword [
-    "branch" "branches" "expect" "joins" "limit" "read"
+    "branch" "branches" "expect" "joins" "limit" "read" "readings"
   ] @keyword)
 
 ; definitions
