@@ -40,6 +40,11 @@ pub(crate) enum Command {
     /// Bench sessions: loss, expected loss, doubt and verdict per piece and band; ranking and fits.
     #[command(after_help = "With --strict a piece that differs, or cannot be told, fails too.")]
     Bench(BenchArgs),
+    /// A cable as it is: its two coefficients from readings, a network file or a data sheet.
+    #[command(after_help = "downlead fit bench.downlead --piece A\n\
+                            downlead fit reel.s2p --length \"25.00 m\" --temperature \"12 °C\" --accuracy \"0.05 dB\"\n\
+                            downlead fit sheets.downlead --cable my-foam --write cables.downlead")]
+    Fit(FitArgs),
     /// What a code means, or how the numbers on a line come about.
     #[command(after_help = "Without an argument all codes are listed.")]
     Explain(ExplainArgs),
@@ -170,6 +175,58 @@ pub(crate) enum BenchTable {
     Ranking,
     /// One row a contribution to a doubt.
     Budget,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct FitArgs {
+    /// A .downlead file with a bench session, or with the cable of --cable; or a two-port network file (.s2p, .ts).
+    #[arg(value_name = "FILE", required_unless_present = "schema")]
+    pub(crate) file: Option<PathBuf>,
+    /// The session, where there are several.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) session: Option<String>,
+    /// The piece; without it, each of the session.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) piece: Option<String>,
+    /// Leave out the readings on this band.
+    #[arg(long, value_name = "BAND")]
+    pub(crate) without: Vec<String>,
+    /// Fit the table of this cable instead.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) cable: Option<String>,
+    /// Network file: length of the cable, such as "25.00 m ± 0.02 m".
+    #[arg(long, value_name = "LENGTH")]
+    pub(crate) length: Option<String>,
+    /// Network file: temperature of the cable, such as "12 °C"; 20 °C is assumed.
+    #[arg(long, value_name = "TEMP", allow_hyphen_values = true)]
+    pub(crate) temperature: Option<String>,
+    /// Network file: error of a loss, such as "0.05 dB"; else it is found from the scatter.
+    #[arg(long, value_name = "ERROR")]
+    pub(crate) accuracy: Option<String>,
+    /// Name of the definition.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) name: Option<String>,
+    /// Add the definition to this file; one of the same name is not overwritten.
+    #[arg(long, value_name = "PATH")]
+    pub(crate) write: Option<PathBuf>,
+    /// How to print the fit.
+    #[arg(long, value_enum, default_value_t = FitFormat::Text)]
+    pub(crate) format: FitFormat,
+    /// Print the JSON Schema of `--format json` and end.
+    #[arg(long)]
+    pub(crate) schema: bool,
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum FitFormat {
+    /// Residuals, coefficients, predictions and the definition.
+    Text,
+    Json,
+    /// The definition alone.
+    Definition,
 }
 
 #[derive(Debug, clap::Args)]

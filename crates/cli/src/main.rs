@@ -6,6 +6,7 @@ mod command;
 mod draw;
 mod files;
 mod findings;
+mod fit;
 mod formats;
 mod loader;
 mod model;

@@ -4,6 +4,7 @@ mod bench;
 mod catalogue;
 mod check;
 mod explain;
+mod fit;
 mod fmt;
 mod new;
 mod report;
@@ -25,6 +26,7 @@ pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Check(args) => check::run(&args, ui),
         Command::Report(args) => report::run(&args, ui),
         Command::Bench(args) => bench::run(&args, ui),
+        Command::Fit(args) => fit::run(&args, ui),
         Command::Explain(args) => explain::run(&args, ui),
         Command::Fmt(args) => fmt::run(&args, ui),
         Command::Catalogue(args) => catalogue::run(&args, ui),

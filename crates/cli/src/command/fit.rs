@@ -1,0 +1,333 @@
+//! `downlead fit`: a cable as it is, from readings, a network file or a data sheet's table.
+
+use std::fs;
+use std::io;
+use std::path::Path;
+
+use downlead_base::Severity;
+use downlead_station::attach::is_network;
+
+use super::{judged, load};
+use crate::args::{FitArgs, FitFormat};
+use crate::bench::build::sessions;
+use crate::draw::draw;
+use crate::files::gather;
+use crate::fit::shape::{FitFile, SCHEMA, of};
+use crate::fit::source::{NetworkFacts, network, piece, sheet};
+use crate::fit::{self, Subject, definition, options};
+use crate::loader::{in_words, plain_io, read_regular};
+use crate::model::Snapshot;
+use crate::report;
+use crate::ui::{Outcome, Ui};
+use crate::write;
+
+pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.schema {
+        ui.print(&report::schema::<FitFile>()?)?;
+        return Ok(Outcome::Clean);
+    }
+    let Some(file) = &args.file else {
+        return Ok(Outcome::Trouble);
+    };
+    let found = match is_network(&file.to_string_lossy()) {
+        true => of_network(args, file, ui).map(|s| (vec![s], Outcome::Clean)),
+        false => of_text(args, file, ui),
+    };
+    let (mut subjects, outcome) = match found {
+        Ok(found) => found,
+        Err(message) => {
+            ui.complain(&message);
+            return Ok(Outcome::Trouble);
+        }
+    };
+    if let Some(name) = &args.name {
+        match subjects.as_mut_slice() {
+            [one] => one.name.clone_from(name),
+            _ => {
+                ui.complain("--name is for one cable; --piece says of which piece");
+                return Ok(Outcome::Trouble);
+            }
+        }
+    }
+    for s in &subjects {
+        if let Ok(f) = &s.fit
+            && let Some(why) = definition::wrong(&s.name, &definition::of(s, f))
+        {
+            ui.complain(&format!(
+                "`{}` cannot name a cable: {why} (--name gives another)",
+                s.name
+            ));
+            return Ok(Outcome::Trouble);
+        }
+    }
+    print(args, &subjects, ui)?;
+    let refused = subjects.iter().any(|s| s.fit.is_err());
+    let mut outcome = outcome.max(if refused {
+        Outcome::Findings
+    } else {
+        Outcome::Clean
+    });
+    if let Some(path) = &args.write {
+        outcome = outcome.max(append(path, &subjects, ui));
+    }
+    Ok(outcome)
+}
+
+fn print(args: &FitArgs, subjects: &[Subject], ui: &mut Ui) -> io::Result<()> {
+    let fits: Vec<_> = subjects.iter().map(of).collect();
+    match args.format {
+        FitFormat::Json => ui.print(&report::json(&FitFile {
+            schema: SCHEMA,
+            fits,
+        })?),
+        FitFormat::Definition => {
+            let all: Vec<String> = fits.into_iter().filter_map(|f| f.definition).collect();
+            ui.print(&all.join("\n"))?;
+            for s in subjects {
+                if let Err(e) = &s.fit {
+                    let why = crate::bench::build::refused(e, &|i| s.point(i));
+                    ui.complain(&format!("{}: no fit: {why}", s.title));
+                }
+            }
+            Ok(())
+        }
+        FitFormat::Text => {
+            let style = ui.style;
+            let all: Vec<String> = fits.iter().map(|f| fit::text(f, style)).collect();
+            ui.print(&all.join("\n"))
+        }
+    }
+}
+
+/// Options that belong to the other kind of file.
+fn none_of(given: &[(&str, bool)], why: &str) -> Result<(), String> {
+    match given.iter().find(|g| g.1) {
+        Some((name, _)) => Err(format!("{name} {why}")),
+        None => Ok(()),
+    }
+}
+
+fn of_network(args: &FitArgs, file: &Path, ui: &mut Ui) -> Result<Subject, String> {
+    let shown = file.display().to_string();
+    none_of(
+        &[
+            ("--session", args.session.is_some()),
+            ("--piece", args.piece.is_some()),
+            ("--cable", args.cable.is_some()),
+            ("--without", !args.without.is_empty()),
+        ],
+        "goes with a .downlead file, not with a network file",
+    )?;
+    let Some(length) = &args.length else {
+        return Err(format!(
+            "{shown}: how long is the cable? Say it as --length \"25.00 m\""
+        ));
+    };
+    let length = options::length(length)?;
+    let celsius = args
+        .temperature
+        .as_deref()
+        .map(options::temperature)
+        .transpose()?;
+    let u_db = args
+        .accuracy
+        .as_deref()
+        .map(options::accuracy)
+        .transpose()?;
+    let bytes = read_regular(file).map_err(|e| format!("{shown}: {}", in_words(&e)))?;
+    let ports = downlead_touchstone::ports_from_name(&shown);
+    let read = downlead_touchstone::read(&bytes, ports);
+    for n in &read.notes {
+        if n.severity >= downlead_touchstone::Severity::Warning {
+            ui.note(&format!("{shown}:{n}"));
+        }
+    }
+    let Some(n) = &read.network else {
+        return Err(format!("{shown}: no point of it could be read"));
+    };
+    let facts = NetworkFacts {
+        file: &shown,
+        length,
+        celsius: celsius.unwrap_or(20.0),
+        celsius_stated: celsius.is_some(),
+        u_db,
+    };
+    let mut s = network(n, &facts)?;
+    if read.rows_left_out > 0 {
+        s.notes.push(format!(
+            "{} rows of the file could not be read",
+            read.rows_left_out
+        ));
+    }
+    Ok(s)
+}
+
+fn of_text(args: &FitArgs, file: &Path, ui: &mut Ui) -> Result<(Vec<Subject>, Outcome), String> {
+    if file
+        .extension()
+        .is_some_and(|e| e.eq_ignore_ascii_case("csv"))
+    {
+        return Err(format!(
+            "{}: readings alone do not say what was read with what; name the .downlead file whose session takes them in",
+            file.display()
+        ));
+    }
+    none_of(
+        &[
+            ("--length", args.length.is_some()),
+            ("--temperature", args.temperature.is_some()),
+            ("--accuracy", args.accuracy.is_some()),
+        ],
+        "goes with a network file; a session says it in its text",
+    )?;
+    let gathered = gather(&[file.to_owned()], args.root.as_deref());
+    let loaded = load(&gathered, ui);
+    let Some(snapshot) = loaded.snapshots.first().filter(|_| loaded.files > 0) else {
+        return Err("nothing could be read".to_owned());
+    };
+    let subjects = match &args.cable {
+        Some(name) => {
+            none_of(
+                &[
+                    ("--session", args.session.is_some()),
+                    ("--piece", args.piece.is_some()),
+                    ("--without", !args.without.is_empty()),
+                ],
+                "does not go with --cable",
+            )?;
+            let cable = snapshot.scopes().iter().find_map(|s| s.env().cable(name));
+            vec![sheet(cable.ok_or_else(|| {
+                format!(
+                    "{}: there is no cable `{name}` in it or in what it uses",
+                    file.display()
+                )
+            })?)?]
+        }
+        None => pieces(args, snapshot)?,
+    };
+    let style = ui.error_style;
+    let drawn = draw(&loaded.findings, style, |f| f.severity == Severity::Error);
+    if !drawn.is_empty() {
+        ui.note(drawn.trim_end());
+    }
+    Ok((
+        subjects,
+        loaded.outcome.max(judged(&loaded.findings, false)),
+    ))
+}
+
+/// The pieces that are asked for, or all of the one session.
+fn pieces(args: &FitArgs, snapshot: &Snapshot) -> Result<Vec<Subject>, String> {
+    let all: Vec<_> = sessions(snapshot)
+        .filter(|(s, ..)| args.session.as_ref().is_none_or(|n| *n == *s.name.text))
+        .collect();
+    let names = |list: &mut dyn Iterator<Item = &str>| {
+        let all: Vec<&str> = list.collect();
+        if all.is_empty() {
+            "none".to_owned()
+        } else {
+            all.join(", ")
+        }
+    };
+    let (s, r, env) = match all.as_slice() {
+        [one] => *one,
+        [] => {
+            let there = names(&mut sessions(snapshot).map(|(s, ..)| &*s.name.text));
+            return Err(match &args.session {
+                Some(n) => format!("there is no session `{n}`; there are: {there}"),
+                None => "there is no bench session in it; --cable NAME fits the table of a cable"
+                    .to_owned(),
+            });
+        }
+        many => {
+            return Err(format!(
+                "which session? --session names one of: {}",
+                names(&mut many.iter().map(|(s, ..)| &*s.name.text))
+            ));
+        }
+    };
+    for w in &args.without {
+        if !r.bands.iter().any(|b| *b.band == **w) {
+            return Err(format!(
+                "--without {w}: there is no such band in the session; there are: {}",
+                names(&mut r.bands.iter().map(|b| &*b.band))
+            ));
+        }
+    }
+    let wanted: Vec<usize> = (0..r.pieces.len())
+        .filter(|i| args.piece.as_ref().is_none_or(|n| *n == *r.pieces[*i].name))
+        .collect();
+    if wanted.is_empty() {
+        let there = names(&mut r.pieces.iter().map(|p| &*p.name));
+        return Err(match &args.piece {
+            Some(n) => format!(
+                "there is no piece `{n}` in session `{}`; there are: {there}",
+                s.name.text
+            ),
+            None => format!("session `{}` has no piece", s.name.text),
+        });
+    }
+    Ok(wanted
+        .into_iter()
+        .map(|i| piece(s, r, env, i, &args.without))
+        .collect())
+}
+
+/// Adds the definitions to a file, all or none; one that is there stays as it is.
+fn append(path: &Path, subjects: &[Subject], ui: &mut Ui) -> Outcome {
+    let shown = path.display();
+    let before = match fs::metadata(path) {
+        Err(e) if e.kind() == io::ErrorKind::NotFound => String::new(),
+        _ => match read_regular(path).map(String::from_utf8) {
+            Ok(Ok(text)) => text,
+            Ok(Err(_)) => {
+                ui.complain(&format!("{shown}: it is not UTF-8 text and stays as it is"));
+                return Outcome::Trouble;
+            }
+            Err(e) => {
+                ui.complain(&format!("{shown}: {}", in_words(&e)));
+                return Outcome::Trouble;
+            }
+        },
+    };
+    let there = Snapshot::load(&[options::TEXT.to_owned()], &options::Text(&before));
+    let there = definition::cables(&there);
+    let mut text = before.clone();
+    let mut names = Vec::new();
+    for s in subjects {
+        let Ok(f) = &s.fit else { continue };
+        if there.contains(&s.name) || names.contains(&&s.name) {
+            ui.complain(&format!(
+                "{shown}: there is a cable `{}` already; it stays as it is (--name gives another name)",
+                s.name
+            ));
+            return Outcome::Trouble;
+        }
+        if !text.is_empty() {
+            text.push_str(if text.ends_with('\n') { "\n" } else { "\n\n" });
+        }
+        text += &definition::of(s, f);
+        names.push(&s.name);
+    }
+    if names.is_empty() {
+        return Outcome::Clean;
+    }
+    let written = if before.is_empty() && !path.exists() {
+        write::new(path, &text)
+    } else {
+        write::replace(path, &text)
+    };
+    match written {
+        Ok(()) => {
+            if ui.watched {
+                let all: Vec<&str> = names.iter().map(|n| n.as_str()).collect();
+                ui.note(&format!("{shown}: {} added", all.join(", ")));
+            }
+            Outcome::Clean
+        }
+        Err(e) => {
+            ui.complain(&format!("{shown}: {}", plain_io(&e)));
+            Outcome::Trouble
+        }
+    }
+}

@@ -1,0 +1,58 @@
+//! A cable's two coefficients from readings, a network file or a data sheet.
+
+pub(crate) mod definition;
+pub(crate) mod options;
+pub(crate) mod shape;
+pub(crate) mod source;
+mod text;
+
+pub(crate) use text::text;
+
+use downlead_physics::measure::{FitError, LossFit};
+
+/// One attenuation that takes part.
+#[derive(Clone, Debug)]
+pub(crate) struct Sample {
+    /// Band, or the frequency in words.
+    pub(crate) label: String,
+    /// Hz.
+    pub(crate) hz: f64,
+    /// dB/m.
+    pub(crate) db_per_m: f64,
+    /// Standard uncertainty, dB/m, without what all share.
+    pub(crate) u_db_per_m: f64,
+}
+
+/// What is fitted, and what came of it.
+#[derive(Clone, Debug)]
+pub(crate) struct Subject {
+    /// What it is, in words.
+    pub(crate) title: String,
+    /// Points that take part.
+    pub(crate) samples: Vec<Sample>,
+    /// The fit.
+    pub(crate) fit: Result<LossFit, FitError>,
+    /// Whether the doubt of the points was found from their scatter, so that χ² says nothing.
+    pub(crate) from_scatter: bool,
+    /// What else there is to say: what was left out or assumed.
+    pub(crate) notes: Vec<String>,
+    /// Name of the definition.
+    pub(crate) name: String,
+    /// Title of the definition.
+    pub(crate) definition_title: String,
+    /// Impedance, ohm, where known.
+    pub(crate) impedance: Option<f64>,
+    /// Velocity factor and its standard uncertainty, where known.
+    pub(crate) velocity: Option<(f64, f64)>,
+    /// Source of the definition.
+    pub(crate) source: String,
+}
+
+impl Subject {
+    /// What a point is called.
+    pub(crate) fn point(&self, index: usize) -> String {
+        self.samples
+            .get(index)
+            .map_or_else(|| format!("point {}", index + 1), |s| s.label.clone())
+    }
+}
