@@ -34,7 +34,7 @@ pub struct Derivation {
 }
 
 impl Derivation {
-    fn leaf(
+    pub(crate) fn leaf(
         title: impl Into<String>,
         value: impl Into<String>,
         source: Option<String>,
@@ -51,13 +51,13 @@ impl Derivation {
         }
     }
 
-    fn by(mut self, formula: impl Into<String>, substituted: impl Into<String>) -> Self {
+    pub(crate) fn by(mut self, formula: impl Into<String>, substituted: impl Into<String>) -> Self {
         self.formula = formula.into();
         self.substituted = substituted.into();
         self
     }
 
-    fn with(mut self, step: Derivation) -> Self {
+    pub(crate) fn with(mut self, step: Derivation) -> Self {
         self.steps.push(step);
         self
     }
@@ -99,6 +99,13 @@ impl Snapshot {
         let only = self.explained_by_one(path, line);
         for scope in &self.scopes {
             for (item, low, result) in &scope.items {
+                if let Some(s) = &result.session {
+                    let on_line = |loc| {
+                        let (file, _, at) = places.at(loc);
+                        file == path && at == line
+                    };
+                    out.extend(s.cells_at(on_line).map(|c| s.derivation(c)));
+                }
                 if result.chains.is_empty() || only.is_some_and(|id| id != item.id) {
                     continue;
                 }

@@ -54,6 +54,7 @@ struct Found {
     budget: Vec<Term>,
     rows: Vec<Loc>,
     count: usize,
+    reading: Option<(f64, f64)>,
     half_difference_db: Option<f64>,
 }
 
@@ -65,7 +66,7 @@ impl<'m> Bench<'m, '_> {
         expected: &[Option<Expected>],
         cells: &mut Vec<BenchCell>,
         rows: &mut Vec<BenchRow>,
-    ) -> Option<downlead_physics::measure::Drift> {
+    ) -> (Option<downlead_physics::measure::Drift>, Box<[(f64, f64)]>) {
         let first_cell = cells.len();
         let powers = self.powers(g);
         let base: Vec<Level> = powers
@@ -105,7 +106,10 @@ impl<'m> Bench<'m, '_> {
                 swr: None,
             });
         }
-        baselines.map(|b| b.drift())
+        let base = baselines.as_ref().map_or_else(Box::default, |b| {
+            b.levels().iter().map(|l| (l.watts, l.minutes)).collect()
+        });
+        (baselines.map(|b| b.drift()), base)
     }
 
     /// The readings of power in the order of time, with what is wrong with single ones.
@@ -278,6 +282,7 @@ impl<'m> Bench<'m, '_> {
             budget: sorted(&budget),
             rows: alike.iter().map(|r| r.taken.loc).collect(),
             count: alike.len(),
+            reading: Some((level.watts, level.minutes)),
             half_difference_db: None,
         })
     }
@@ -452,6 +457,7 @@ impl<'m> Bench<'m, '_> {
                 budget: sorted(&budget),
                 rows,
                 count,
+                reading: None,
                 half_difference_db: None,
             });
         }
@@ -486,6 +492,7 @@ impl<'m> Bench<'m, '_> {
             budget: sorted(&budget),
             rows,
             count,
+            reading: None,
             half_difference_db: half,
         })
     }
@@ -539,6 +546,7 @@ impl<'m> Bench<'m, '_> {
             budget: sorted(&budget),
             rows: vec![t.loc],
             count: 1,
+            reading: None,
             half_difference_db: None,
         })
     }
@@ -582,6 +590,7 @@ impl<'m> Bench<'m, '_> {
             method: f.method,
             rows: f.rows.into(),
             count: f.count,
+            reading: f.reading,
             measured: f.loss,
             budget: f.budget.into(),
             expected: expected.copied(),

@@ -7,11 +7,14 @@
 
 mod cells;
 mod expected;
+mod explain;
 mod findings;
 mod gather;
 mod meters;
 pub mod result;
 mod summary;
+
+pub use explain::{source_words, verdict_word};
 
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::Level;
@@ -51,7 +54,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
             .map(|p| expected::expected(p, &point, env, &mut assumed, &mut cable_notes))
             .collect();
         let from = cells.len();
-        let drift = cells::Bench {
+        let (drift, baselines) = cells::Bench {
             session: s,
             env,
             point: &point,
@@ -66,6 +69,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         bands.push(BenchBand {
             band: group.band.clone(),
             hz: group.hz,
+            baselines,
             drift,
             ranking: ranked(&cells, from),
         });

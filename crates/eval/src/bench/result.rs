@@ -78,6 +78,8 @@ pub struct BenchCell {
     pub rows: Box<[Loc]>,
     /// Number of readings of the piece.
     pub count: usize,
+    /// Power behind the piece, W, and when, min; of a reading of power.
+    pub reading: Option<(f64, f64)>,
     /// Measured loss.
     pub measured: Loss,
     /// What its doubt consists of, largest first.
@@ -101,6 +103,8 @@ pub struct BenchBand {
     pub band: Box<str>,
     /// Hz.
     pub hz: f64,
+    /// Baselines by time: W, min.
+    pub baselines: Box<[(f64, f64)]>,
     /// Drift of the baselines; none without.
     pub drift: Option<Drift>,
     /// Pieces by loss per length, rising: indices of cells, and the group of those that cannot

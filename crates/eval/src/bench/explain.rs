@@ -1,0 +1,267 @@
+//! A session's numbers back to readings and sheets, in steps a pocket calculator can follow.
+
+use downlead_physics::measure::{BaselineUse, Source, Term, Verdict};
+use downlead_quantity::{db, decibel_signed, frequency, number};
+
+use super::result::{BenchCell, Method, SessionResult};
+use crate::explain::Derivation;
+
+/// A contribution to a measured loss in words; `meters` are the instruments' names.
+#[must_use]
+pub fn source_words(source: Source, meters: &[Box<str>]) -> String {
+    let meter = |i: usize| match meters.get(i).map(|m| &**m) {
+        Some("") | None => "the meter".to_owned(),
+        Some(m) => m.to_owned(),
+    };
+    match source {
+        Source::Scale(i) => format!("scale of {}", meter(i)),
+        Source::Offset(i) => format!("error of full scale of {}", meter(i)),
+        Source::Linearity(_) => "linearity of a reading".to_owned(),
+        Source::Repeatability(_) => "repeatability of a reading".to_owned(),
+        Source::Resolution(_) => "resolution of a reading".to_owned(),
+        Source::Drift(_) => "drift between baselines".to_owned(),
+        Source::Mismatch(_) => "mismatch".to_owned(),
+        Source::Adapter(_) => "adapters".to_owned(),
+        Source::Other(0) => "impedance of the cable".to_owned(),
+        Source::Other(1) => "directivity".to_owned(),
+        Source::Other(_) => "other".to_owned(),
+    }
+}
+
+/// The verdict in words.
+#[must_use]
+pub fn verdict_word(v: Verdict) -> &'static str {
+    match v {
+        Verdict::Agrees => "agrees",
+        Verdict::Differs => "differs",
+        Verdict::CannotTell => "cannot tell",
+    }
+}
+
+impl SessionResult {
+    /// How a cell's numbers were come by.
+    #[must_use]
+    pub fn derivation(&self, cell: &BenchCell) -> Derivation {
+        let piece = &self.pieces[cell.piece];
+        let band = &self.bands[cell.band];
+        let on = if band.band.contains("Hz") {
+            band.band.to_string()
+        } else {
+            format!("{}, {}", band.band, frequency(band.hz))
+        };
+        let mut d = Derivation::leaf(
+            format!("loss of {} on {on}", piece.name),
+            format!(
+                "{} ± {} ({:.1} % through)",
+                db(cell.measured.db),
+                db(cell.measured.expanded_db),
+                cell.measured.through_percent
+            ),
+            Some(cell.method.words().to_owned()),
+            cell.rows.first().copied(),
+        );
+        d = self.measured(cell, d);
+        d.steps.push(doubt(cell, &self.meters));
+        if let Some(e) = cell.expected {
+            let cable = Derivation::leaf(
+                format!("{} of {}", length(piece.length_m), piece.cable),
+                db(e.db - e.joins_db),
+                Some(format!("at {} °C", number(piece.celsius, 1))),
+                Some(piece.loc),
+            );
+            let joins = Derivation::leaf("its joins", db(e.joins_db), None, Some(piece.loc));
+            d.steps.push(
+                Derivation::leaf(
+                    "expected loss",
+                    format!("{} ± {}", db(e.db), db(2.0 * e.u_db)),
+                    None,
+                    Some(piece.loc),
+                )
+                .by(
+                    "cable + joins",
+                    format!("{} + {}", db(e.db - e.joins_db), db(e.joins_db)),
+                )
+                .with(cable)
+                .with(joins),
+            );
+        }
+        if let (Some(x), Some(e)) = (&cell.comparison, cell.expected) {
+            d.steps.push(
+                Derivation::leaf(
+                    "verdict (differs beyond its doubt; cannot tell where that is more than half of the expected loss)",
+                    format!(
+                        "{}: {} with a doubt of {}",
+                        verdict_word(x.verdict),
+                        decibel_signed(x.difference_db),
+                        db(x.expanded_db)
+                    ),
+                    None,
+                    None,
+                )
+                .by(
+                    "measured − expected; U = √(U_m² + U_e²)",
+                    format!(
+                        "{} − {}; √({}² + {}²)",
+                        db(cell.measured.db),
+                        db(e.db),
+                        number(cell.measured.expanded_db, 3),
+                        number(2.0 * e.u_db, 3)
+                    ),
+                ),
+            );
+        }
+        if let Some(p) = cell.per_length {
+            let joins = cell.expected.map_or(0.0, |e| e.joins_db);
+            d.steps.push(
+                Derivation::leaf(
+                    "per 100 m",
+                    format!(
+                        "{} ± {}{}",
+                        db(100.0 * p.db_per_m),
+                        db(200.0 * p.u_db_per_m),
+                        if p.trusted {
+                            ""
+                        } else {
+                            ", not to be relied on: the loss is less than five times its doubt"
+                        }
+                    ),
+                    None,
+                    Some(piece.loc),
+                )
+                .by(
+                    "100 (loss − joins) / length",
+                    format!(
+                        "100 × ({} − {}) / {}",
+                        db(cell.measured.db),
+                        db(joins),
+                        length(piece.length_m)
+                    ),
+                ),
+            );
+        }
+        d
+    }
+
+    fn measured(&self, cell: &BenchCell, d: Derivation) -> Derivation {
+        match cell.method {
+            Method::Substitution | Method::OtherMeter => {
+                let (Some(b), Some((watts, minutes))) = (&cell.measured.baseline, cell.reading)
+                else {
+                    return d;
+                };
+                let base = &self.bands[cell.band].baselines;
+                let step = Derivation::leaf("baseline then", watts_words(b.watts), None, None);
+                let step = match b.how {
+                    BaselineUse::Between { before, after, .. } => {
+                        match (base.get(before), base.get(after)) {
+                            (Some(a), Some(z)) => step.by(
+                                "Pa + (Pb − Pa) (t − ta) / (tb − ta)",
+                                format!(
+                                    "{} + ({} − {}) × ({} − {}) / ({} − {})",
+                                    watts_words(a.0),
+                                    watts_words(z.0),
+                                    watts_words(a.0),
+                                    number(minutes, 2),
+                                    number(a.1, 2),
+                                    number(z.1, 2),
+                                    number(a.1, 2)
+                                ),
+                            ),
+                            _ => step,
+                        }
+                    }
+                    BaselineUse::Nearest(_) => step.by("the nearest baseline", ""),
+                    BaselineUse::Only(_) => step.by("the only baseline", ""),
+                };
+                d.by(
+                    "10 log10(P0 / P1), less adapters",
+                    format!(
+                        "10 log10({} / {})",
+                        watts_words(b.watts),
+                        watts_words(watts)
+                    ),
+                )
+                .with(step)
+            }
+            Method::TwoMeters { .. } => d.by(
+                "10 log10(P_near / P_far), by their ratio one behind the other",
+                "",
+            ),
+            Method::OpenShort => d.by("(RL_open + RL_short) / 4", ""),
+            Method::OpenShortExact => d.by("tanh²(γ l) = Z_short / Z_open", ""),
+            Method::OneEnd => d.by("RL / 2", ""),
+            Method::Network => d.by("−20 log10 |S21|", ""),
+        }
+    }
+
+    /// The cells that a line of the text is about: those of a piece, or of a reading.
+    pub fn cells_at(
+        &self,
+        on_line: impl Fn(downlead_base::Loc) -> bool,
+    ) -> impl Iterator<Item = &BenchCell> {
+        self.cells.iter().filter(move |c| {
+            on_line(self.pieces[c.piece].loc) || c.rows.iter().any(|r| on_line(*r))
+        })
+    }
+}
+
+/// One digit more than a meter shows, so that the loss can be checked by hand.
+fn watts_words(w: f64) -> String {
+    format!("{} W", number(w, 3))
+}
+
+fn length(l: Option<(f64, f64)>) -> String {
+    l.map_or_else(
+        || "its length".to_owned(),
+        |(m, _)| format!("{} m", number(m, 3)),
+    )
+}
+
+fn doubt(cell: &BenchCell, meters: &[Box<str>]) -> Derivation {
+    let parts: Vec<(String, f64)> = merged(&cell.budget, meters);
+    let squares: Vec<String> = parts
+        .iter()
+        .map(|(_, u)| format!("{}²", number(*u, 3)))
+        .collect();
+    let mut d = Derivation::leaf(
+        "doubt of the measured loss",
+        format!(
+            "{} (k = {})",
+            db(cell.measured.expanded_db),
+            number(cell.measured.k, 2)
+        ),
+        Some("GUM, JCGM 100:2008, 5.1.2".to_owned()),
+        None,
+    )
+    .by(
+        "k √(Σ u²)",
+        format!(
+            "{} × √({})",
+            number(cell.measured.k, 2),
+            squares.join(" + ")
+        ),
+    );
+    for (what, u) in parts {
+        d.steps.push(Derivation::leaf(what, db(u), None, None));
+    }
+    d
+}
+
+/// Standard contributions by what they are, largest first; those of several readings together.
+pub(crate) fn merged(terms: &[Term], meters: &[Box<str>]) -> Vec<(String, f64)> {
+    let mut out: Vec<(String, f64)> = Vec::new();
+    for t in terms {
+        let words = source_words(t.source, meters);
+        match out.iter_mut().find(|x| x.0 == words) {
+            Some(x) => x.1 = libm::hypot(x.1, t.u_db),
+            None => out.push((words, t.u_db.abs())),
+        }
+    }
+    for x in &mut out {
+        if let Some(n) = x.0.strip_suffix("a reading") {
+            x.0 = format!("{n}the readings");
+        }
+    }
+    out.sort_by(|a, b| b.1.total_cmp(&a.1));
+    out
+}
