@@ -91,7 +91,12 @@ pub struct Snapshot {
     /// Trees of the last version while files are followed anew.
     known: FxHashMap<String, File>,
     cache: Cache,
+    /// Whether the last change was stopped before all was computed.
+    unfinished: bool,
 }
+
+/// Never stops.
+const ON: &dyn Fn() -> bool = &|| false;
 
 /// Files nested deeper than this by `use` are refused.
 const MAX_USE_DEPTH: usize = 64;
@@ -105,6 +110,7 @@ impl Snapshot {
             load_diagnostics: Vec::new(),
             known: FxHashMap::default(),
             cache: Cache::default(),
+            unfinished: false,
         };
         for r in roots {
             let path = normalise("", r).unwrap_or_else(|| r.clone());
@@ -115,7 +121,7 @@ impl Snapshot {
             s.open(&path, loader, true, 0);
         }
         s.cycles();
-        s.compute(loader);
+        s.compute(loader, ON);
         s
     }
 
@@ -275,21 +281,44 @@ impl Snapshot {
     /// Replaces a range of a file's text. Only what the edit touches is computed anew.
     /// `loader` is asked for files that are used for the first time.
     pub fn edit(&mut self, file: usize, range: Span, text: &str, loader: &dyn Loader) {
+        self.edit_until(file, range, text, loader, ON);
+    }
+
+    /// The same, unless `stop` says so, which is asked before each item that is computed. Whether
+    /// all is computed; if not, the texts are the new ones and the results those of before, and
+    /// [`Snapshot::finish`] or the next edit goes on. What was computed until then is kept.
+    pub fn edit_until(
+        &mut self,
+        file: usize,
+        range: Span,
+        text: &str,
+        loader: &dyn Loader,
+        stop: &dyn Fn() -> bool,
+    ) -> bool {
         let Some(entry) = self.files.get_mut(file) else {
-            return;
+            return !self.unfinished;
         };
         let before: Vec<ItemId> = uses_of(&entry.tree);
         entry.tree = entry.tree.edit(range, text);
         entry.error = None;
         if uses_of(&entry.tree) != before {
-            self.reload(loader);
+            self.reload(loader, stop);
         } else {
-            self.compute(loader);
+            self.compute(loader, stop);
         }
+        !self.unfinished
+    }
+
+    /// Computes what a stopped edit left. Whether all is computed.
+    pub fn finish(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) -> bool {
+        if self.unfinished {
+            self.compute(loader, stop);
+        }
+        !self.unfinished
     }
 
     /// Follows all `use` statements anew.
-    fn reload(&mut self, loader: &dyn Loader) {
+    fn reload(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);
         self.known = old
@@ -306,7 +335,7 @@ impl Snapshot {
         }
         self.known.clear();
         self.cycles();
-        self.compute(loader);
+        self.compute(loader, stop);
     }
 
     /// The files a file sees, itself last, each once.
@@ -337,7 +366,7 @@ impl Snapshot {
         if self.cache.attached.remove(path).is_none() {
             return false;
         }
-        self.compute(loader);
+        self.compute(loader, ON);
         true
     }
 
@@ -404,7 +433,8 @@ impl Snapshot {
             .collect()
     }
 
-    fn compute(&mut self, loader: &dyn Loader) {
+    fn compute(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) {
+        self.unfinished = true;
         let mut scopes = Vec::new();
         let mut alive: FxHashSet<(ItemId, usize)> = FxHashSet::default();
         for file in 0..self.files.len() {
@@ -464,6 +494,9 @@ impl Snapshot {
                 let result = match valid {
                     Some((_, r)) => Arc::clone(r),
                     None => {
+                        if stop() {
+                            return;
+                        }
                         let r = Arc::new(evaluate_item(&low, &env));
                         self.cache.results.insert(key, (low.stamp, Arc::clone(&r)));
                         r
@@ -489,6 +522,7 @@ impl Snapshot {
             .collect();
         self.cache.lower.sweep(&|id| ids.contains(&id), ids.len());
         self.scopes = scopes;
+        self.unfinished = false;
         // what no scope holds any more is read anew when it is named again
         self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
     }

@@ -65,6 +65,9 @@ pub fn hint_at(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<InlayH
         .next()
 }
 
+/// A piece of cable, and the bands it is used on with its loss there in dB.
+type Uses<'r> = (&'r NodeResult, Vec<(&'r BandResult, f64)>);
+
 /// What gathers on one line.
 #[derive(Default)]
 struct Line {
@@ -604,8 +607,7 @@ impl Hints<'_, '_> {
             return;
         }
         // by part, in the order of the text: (band, loss)
-        let mut rows: BTreeMap<(u32, u32), (&NodeResult, Vec<(&BandResult, f64)>)> =
-            BTreeMap::new();
+        let mut rows: BTreeMap<(u32, u32), Uses<'_>> = BTreeMap::new();
         for b in chains.iter().flat_map(|c| c.bands.iter()) {
             if !self.c.shows(&b.band) {
                 continue;

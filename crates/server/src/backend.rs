@@ -2,6 +2,7 @@
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
+use std::sync::atomic::Ordering;
 use std::sync::mpsc::Sender;
 
 use ls_types::request::{
@@ -21,7 +22,7 @@ use crate::handlers::{
 };
 use crate::peer::{FirstWords, Peer};
 use crate::raw::Raws;
-use crate::state::{Job, State, Waiting};
+use crate::state::{Ahead, Cancel, Job, State, Waiting};
 
 /// The methods.
 pub(crate) struct Backend {
@@ -31,6 +32,7 @@ pub(crate) struct Backend {
     /// Whether the request that panics is there: for tests.
     pub(crate) faulty: bool,
     pub(crate) raws: Arc<Raws>,
+    pub(crate) ahead: Arc<Ahead>,
 }
 
 impl Backend {
@@ -46,12 +48,15 @@ impl Backend {
     ) -> Result<T> {
         let (answer, wait) = oneshot::channel();
         let (_waiting, cancel) = Waiting::new();
+        self.ahead.requests.fetch_add(1, Ordering::SeqCst);
         self.tell(move |st| {
+            st.ahead.requests.fetch_sub(1, Ordering::SeqCst);
             if cancel.is_set() {
                 return;
             }
             st.cancel = cancel;
             let done = catch_unwind(AssertUnwindSafe(|| job(st)));
+            st.cancel = Cancel::default();
             _ = answer.send(done.unwrap_or_else(|_| {
                 st.panicked();
                 Err(Error::internal_error())
@@ -169,6 +174,14 @@ impl LanguageServer for Backend {
         Ok(())
     }
 
+    async fn did_change(&self, p: DidChangeTextDocumentParams) {
+        self.ahead.changes.fetch_add(1, Ordering::SeqCst);
+        self.tell(move |st| {
+            st.ahead.changes.fetch_sub(1, Ordering::SeqCst);
+            texts::changed(st, p);
+        });
+    }
+
     async fn did_change_configuration(&self, p: DidChangeConfigurationParams) {
         let jobs = self.jobs.clone();
         self.tell(move |st| workspace::configuration(st, p, &jobs));
@@ -176,7 +189,6 @@ impl LanguageServer for Backend {
 
     told! {
         did_open(DidOpenTextDocumentParams) = texts::opened;
-        did_change(DidChangeTextDocumentParams) = texts::changed;
         did_save(DidSaveTextDocumentParams) = texts::saved;
         did_close(DidCloseTextDocumentParams) = texts::closed;
         did_change_workspace_folders(DidChangeWorkspaceFoldersParams) = workspace::folders;

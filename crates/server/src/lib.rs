@@ -40,7 +40,7 @@ use outbox::Outbox;
 use peer::FirstWords;
 use raw::Raws;
 use space::Fault;
-use state::{Job, State};
+use state::{Ahead, Job, State};
 
 /// Requests under way at once. Far more than any client sends, so that a cancel never waits.
 const CONCURRENT: usize = 64;
@@ -100,10 +100,12 @@ pub fn serve_with(
     let (out, courier) = Outbox::new();
     let (jobs, queue) = mpsc::channel::<Job>();
     let fault = Fault(faults.text);
+    let ahead = Arc::new(Ahead::default());
+    let state_ahead = Arc::clone(&ahead);
     let state = std::thread::Builder::new()
         .name("state".to_owned())
         .stack_size(STACK)
-        .spawn(move || State::new(out, fault).run(&queue));
+        .spawn(move || State::new(out, fault, state_ahead).run(&queue));
     let Ok(state) = state else { return 1 };
 
     runtime.block_on(async {
@@ -122,6 +124,7 @@ pub fn serve_with(
                 watch_parent,
                 faulty: faults.requests,
                 raws,
+                ahead,
             }
         })
         .custom_method("downlead/virtualDocument", Backend::virtual_document)

@@ -13,8 +13,8 @@ use rustc_hash::FxHasher;
 use serde_json::json;
 
 use crate::docs::Home;
-use crate::space::Key;
-use crate::state::State;
+use crate::space::{Broken, Key};
+use crate::state::{For, State};
 use crate::uris;
 use crate::view::View;
 
@@ -80,11 +80,19 @@ impl State {
     pub(crate) fn settle(&mut self) {
         let now = Instant::now();
         if self.due.publish.is_some_and(|at| at <= now) || self.due.starved() {
+            let whom = match self.due.starved() {
+                true => For::Overdue,
+                false => For::Diagnostics,
+            };
+            let since = self.due.since.take();
             self.due.publish = None;
-            self.due.since = None;
             let keys: Vec<Key> = self.spaces.keys().cloned().collect();
             for key in keys {
-                self.publish_space(&key);
+                if !self.publish_space(&key, whom) {
+                    // what stopped it comes first
+                    self.due.publish_now();
+                    self.due.since = since;
+                }
             }
         }
         if self.due.refresh.is_some_and(|at| at <= now) {
@@ -106,15 +114,20 @@ impl State {
         }
     }
 
-    fn publish_space(&mut self, key: &Key) {
+    /// False if it was stopped for something newer.
+    fn publish_space(&mut self, key: &Key, whom: For) -> bool {
         let Some(space) = self.spaces.get(key) else {
-            return;
+            return true;
         };
         let generation = space.generation;
         if space.published == generation {
-            return;
+            return true;
         }
-        let sound = self.sync(key).is_ok();
+        let sound = match self.sync(key, whom) {
+            Ok(()) => true,
+            Err(Broken::Failed) => false,
+            Err(Broken::Stopped) => return false,
+        };
         let uris: Vec<Uri> = self
             .docs
             .of(key)
@@ -150,6 +163,7 @@ impl State {
             space.published = generation;
         }
         self.tell_watchers(key);
+        true
     }
 
     /// The made texts that follow a source in that space have changed.

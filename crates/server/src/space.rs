@@ -23,18 +23,44 @@ pub(crate) enum Key {
     Alone(String),
 }
 
-/// Evaluation failed on these texts; the cause was reported.
-#[derive(Debug)]
-pub(crate) struct Broken;
+/// Why there is no snapshot of these texts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Broken {
+    /// Evaluation failed on them; the cause was reported.
+    Failed,
+    /// Evaluation was stopped, because nobody waits for it any more. What it had is kept.
+    Stopped,
+}
 
-/// A text that makes evaluation panic: for tests of what then happens.
+/// How an edit of the snapshot ended.
+enum Followed {
+    Done,
+    Stopped,
+    /// It must be loaded.
+    Lost,
+}
+
+/// A text that makes evaluation panic: for tests of what then happens. With `-PAUSES` behind it,
+/// evaluation takes long; with `-WAITS`, until it is stopped.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Fault(pub(crate) Option<String>);
 
 impl Fault {
-    fn strike(&self, text: &str) {
-        if let Some(word) = &self.0 {
-            assert!(!text.contains(word.as_str()), "injected");
+    fn strike(&self, text: &str, stop: &dyn Fn() -> bool) {
+        let word = self.0.as_deref();
+        let Some((_, after)) = word.and_then(|w| text.split_once(w)) else {
+            return;
+        };
+        if after.starts_with("-PAUSES") {
+            std::thread::sleep(Duration::from_millis(500));
+        } else if after.starts_with("-WAITS") {
+            let begun = Instant::now();
+            while !stop() {
+                assert!(begun.elapsed() < Duration::from_secs(20), "never stopped");
+                std::thread::sleep(Duration::from_millis(2));
+            }
+        } else {
+            panic!("injected");
         }
     }
 }
@@ -144,10 +170,14 @@ impl Space {
     /// Brings the snapshot to the documents' texts.
     ///
     /// # Errors
-    /// [`Broken`] if evaluation panics on them, also when begun anew.
-    pub(crate) fn sync(&mut self, docs: &Documents) -> Result<bool, Broken> {
+    /// [`Broken`] if evaluation panics on them, also when begun anew, or if `stop` says so.
+    pub(crate) fn sync(
+        &mut self,
+        docs: &Documents,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<bool, Broken> {
         if self.failed == Some(self.generation) {
-            return Err(Broken);
+            return Err(Broken::Failed);
         }
         let open = docs.of(&self.key);
         if !self.must_load()
@@ -158,7 +188,15 @@ impl Space {
             return Ok(false);
         }
         let begun = Instant::now();
-        let done = self.follow(docs) || self.load(docs);
+        let done = match self.follow(docs, stop) {
+            Followed::Done => true,
+            Followed::Lost => self.load(docs),
+            Followed::Stopped => {
+                // it takes at least as long
+                self.cost = self.cost.max(begun.elapsed());
+                return Err(Broken::Stopped);
+            }
+        };
         self.cost = begun.elapsed();
         if done {
             self.failed = None;
@@ -170,17 +208,17 @@ impl Space {
         } else {
             self.failed = Some(self.generation);
             self.snapshot = None;
-            Err(Broken)
+            Err(Broken::Failed)
         }
     }
 
-    /// Edits the snapshot; false if it must be loaded.
-    fn follow(&mut self, docs: &Documents) -> bool {
+    /// Edits the snapshot.
+    fn follow(&mut self, docs: &Documents, stop: &dyn Fn() -> bool) -> Followed {
         if self.stale {
-            return false;
+            return Followed::Lost;
         }
         let Some(mut snapshot) = self.snapshot.take() else {
-            return false;
+            return Followed::Lost;
         };
         let sources = Sources {
             key: &self.key,
@@ -191,14 +229,23 @@ impl Space {
             for (path, doc) in docs.of(&self.key) {
                 let file = snapshot.files().iter().position(|f| f.path == path)?;
                 if let Some((span, text)) = difference(snapshot.files()[file].text(), &doc.text) {
-                    self.fault.strike(&doc.text);
-                    snapshot.edit(file, span, text, &sources);
+                    self.fault.strike(&doc.text, stop);
+                    snapshot.edit_until(file, span, text, &sources, stop);
                 }
             }
-            Some(snapshot)
+            let done = snapshot.finish(&sources, stop);
+            Some((snapshot, done))
         }));
-        self.snapshot = edited.ok().flatten();
-        self.snapshot.is_some()
+        match edited.ok().flatten() {
+            Some((snapshot, done)) => {
+                self.snapshot = Some(snapshot);
+                match done {
+                    true => Followed::Done,
+                    false => Followed::Stopped,
+                }
+            }
+            None => Followed::Lost,
+        }
     }
 
     fn load(&mut self, docs: &Documents) -> bool {
@@ -213,7 +260,7 @@ impl Space {
         };
         let loaded = catch_unwind(AssertUnwindSafe(|| {
             for (_, doc) in &open {
-                self.fault.strike(&doc.text);
+                self.fault.strike(&doc.text, &|| false);
             }
             Snapshot::load(&roots, &sources)
         }));
@@ -265,11 +312,11 @@ impl Space {
         };
         let loaded = catch_unwind(AssertUnwindSafe(|| {
             for (_, doc) in docs.of(&self.key) {
-                self.fault.strike(&doc.text);
+                self.fault.strike(&doc.text, stop);
             }
             Snapshot::load(&roots, &sources)
         }));
-        let snapshot = loaded.map_err(|_| Broken)?;
+        let snapshot = loaded.map_err(|_| Broken::Failed)?;
         self.wide = Some(Wide {
             generation: self.generation,
             files,

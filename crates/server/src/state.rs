@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, TryRecvError};
 use std::time::{Duration, Instant};
 
@@ -20,11 +20,34 @@ use crate::library::Library;
 use crate::outbox::{Kind, Outbox};
 use crate::peer::Peer;
 use crate::publish::Due;
-use crate::space::{Fault, Key, Space};
+use crate::space::{Broken, Fault, Key, Space};
 use crate::uris;
 
 /// One thing to do.
 pub(crate) type Job = Box<dyn FnOnce(&mut State) + Send>;
+
+/// How many changes of texts, and how many requests, were read and wait for their turn.
+#[derive(Default)]
+pub(crate) struct Ahead {
+    pub(crate) changes: AtomicUsize,
+    pub(crate) requests: AtomicUsize,
+}
+
+/// For whom texts are worked out.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(crate) enum For {
+    /// A request: until it is cancelled, or a newer change makes its answer worthless.
+    Request,
+    /// Diagnostics: until something else is wanted.
+    Diagnostics,
+    /// Diagnostics that have waited long.
+    Overdue,
+}
+
+/// Shorter work is not stopped for a newer change.
+const BRIEF: Duration = Duration::from_millis(50);
+/// Work that is overdue is not stopped before this.
+const LONG: Duration = Duration::from_secs(1);
 
 /// Whether anybody still waits for the answer.
 #[derive(Clone, Default)]
@@ -61,6 +84,7 @@ pub(crate) struct State {
     pub(crate) library: Library,
     pub(crate) due: Due,
     pub(crate) cancel: Cancel,
+    pub(crate) ahead: Arc<Ahead>,
     /// What the client asked to see and is told about: address of the made text, of its source.
     pub(crate) watched: BTreeMap<String, Uri>,
     settings: Settings,
@@ -85,7 +109,7 @@ impl Loader for Nothing {
 const LOOK: Duration = Duration::from_secs(2);
 
 impl State {
-    pub(crate) fn new(out: Outbox, fault: Fault) -> State {
+    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>) -> State {
         State {
             peer: Peer::read(&Value::Null),
             out,
@@ -94,6 +118,7 @@ impl State {
             library: Library::default(),
             due: Due::default(),
             cancel: Cancel::default(),
+            ahead,
             watched: BTreeMap::new(),
             settings: Settings::default(),
             folder_settings: Vec::new(),
@@ -409,7 +434,7 @@ impl State {
     }
 
     /// Brings a space up to date; shows progress if that takes long.
-    pub(crate) fn sync(&mut self, key: &Key) -> Result<(), crate::space::Broken> {
+    pub(crate) fn sync(&mut self, key: &Key, whom: For) -> Result<(), Broken> {
         let Some(space) = self.spaces.get_mut(key) else {
             return Ok(());
         };
@@ -417,9 +442,20 @@ impl State {
         let progress =
             (slow && self.peer.progress).then(|| self.out.progress("Working out stations"));
         let before = space.generation;
-        let result = space.sync(&self.docs);
+        let (cancel, ahead) = (self.cancel.clone(), Arc::clone(&self.ahead));
+        let begun = Instant::now();
+        let stop = move || {
+            let newer = ahead.changes.load(Ordering::SeqCst) > 0;
+            let asked = ahead.requests.load(Ordering::SeqCst) > 0;
+            match whom {
+                For::Request => cancel.is_set() || newer && begun.elapsed() > BRIEF,
+                For::Diagnostics => (newer || asked) && begun.elapsed() > BRIEF,
+                For::Overdue => newer && begun.elapsed() > LONG,
+            }
+        };
+        let result = space.sync(&self.docs, &stop);
         drop(progress);
-        if result.is_err() && space.published != before {
+        if result == Err(Broken::Failed) && space.published != before {
             self.out.log(
                 Kind::Error,
                 "Evaluation panicked on the present text. It is tried again when the text changes.",

@@ -17,8 +17,8 @@ use tower_lsp::jsonrpc::{Error, ErrorCode, Result};
 
 use crate::docs::{Document, Home};
 use crate::positions::Lines;
-use crate::space::Key;
-use crate::state::State;
+use crate::space::{Broken, Key};
+use crate::state::{For, State};
 
 /// A document in a snapshot of its own version.
 pub(crate) struct View<'a> {
@@ -45,6 +45,18 @@ pub(crate) fn broken() -> Error {
     Error {
         message: "The server failed on this text; it tries again when the text changes.".into(),
         ..Error::internal_error()
+    }
+}
+
+/// Why there is no answer: the client knows the text to be another by now, or the server fails.
+fn unready(why: Broken) -> Error {
+    match why {
+        Broken::Failed => broken(),
+        Broken::Stopped => Error {
+            code: ErrorCode::ContentModified,
+            message: "The text was changed meanwhile.".into(),
+            data: None,
+        },
     }
 }
 
@@ -99,7 +111,7 @@ impl State {
                 }))
             }
             Home::Space { key, path } => {
-                self.sync(key).map_err(|_| broken())?;
+                self.sync(key, For::Request).map_err(unready)?;
                 if wide {
                     self.sync_wide(key)?;
                 }
