@@ -37,6 +37,8 @@ pub(crate) enum Command {
     Check(CheckArgs),
     /// Chain tables with power, uncertainty, limits, readings and assumptions.
     Report(ReportArgs),
+    /// Expected readings by test point, with the span they may fall in and blanks to fill.
+    Card(CardArgs),
     /// Bench sessions: loss, expected loss, doubt and verdict per piece and band; ranking and fits.
     #[command(after_help = "With --strict a piece that differs, or cannot be told, fails too.")]
     Bench(BenchArgs),
@@ -136,6 +138,25 @@ pub(crate) enum Table {
     Budget,
     /// One row a chain and band.
     Chains,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct CardArgs {
+    /// Files, or folders searched for `*.downlead`.
+    #[arg(value_name = "FILE", required_unless_present = "schema")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// Meter that goes to the site; its error is then in the spans.
+    #[arg(long, value_name = "METER")]
+    pub(crate) with: Option<String>,
+    /// How to print the cards.
+    #[arg(long, value_enum, default_value_t = ReportFormat::Text)]
+    pub(crate) format: ReportFormat,
+    /// Print the JSON Schema of `--format json` and end.
+    #[arg(long)]
+    pub(crate) schema: bool,
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
 }
 
 #[derive(Debug, clap::Args)]

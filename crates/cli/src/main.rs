@@ -2,6 +2,7 @@
 
 mod args;
 mod bench;
+mod card;
 mod command;
 mod draw;
 mod files;

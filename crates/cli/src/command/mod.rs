@@ -1,6 +1,7 @@
 //! One module a command.
 
 mod bench;
+mod card;
 mod catalogue;
 mod check;
 mod explain;
@@ -27,6 +28,7 @@ pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Report(args) => report::run(&args, ui),
         Command::Bench(args) => bench::run(&args, ui),
         Command::Fit(args) => fit::run(&args, ui),
+        Command::Card(args) => card::run(&args, ui),
         Command::Explain(args) => explain::run(&args, ui),
         Command::Fmt(args) => fmt::run(&args, ui),
         Command::Catalogue(args) => catalogue::run(&args, ui),
