@@ -31,6 +31,7 @@ pub enum Assumed {
     IsolationComplete,
     EqualSteps,
     DriftLine,
+    DriftUnknown,
     BenchMatched,
     DirectivityPerfect,
     MeterScatter,
@@ -109,6 +110,9 @@ impl Assumed {
             Assumed::DriftLine => {
                 format!("what drifted in {who} did so evenly between two baselines")
             }
+            Assumed::DriftUnknown => format!(
+                "the transmitter of {who} drifts by less than 0.3 % a minute where the baseline was read once (common practice)"
+            ),
             Assumed::BenchMatched => {
                 format!("the ends of the bench of {who} that state no match reflect nothing")
             }

@@ -185,3 +185,237 @@ fn two_meters_of_five_percent_mostly_cannot() {
         .count();
     assert_eq!(cannot, 22);
 }
+
+/// A session of one piece of RG-213 on one band, with these readings.
+fn one_band(
+    instruments: &str,
+    readings: &str,
+    more: &[(&str, String)],
+) -> (SessionResult, Vec<String>) {
+    let text = format!(
+        "{instruments}\nsession s {{\n    read 2026-07-19 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings on 145 MHz {{\n{readings}    }}\n}}\n"
+    );
+    let mut files = Files::default().with("main.downlead", text.as_str());
+    for (name, text) in more {
+        files = files.with(name, text.as_str());
+    }
+    let s = Snapshot::load(&["main.downlead".to_owned()], &files);
+    let said = s
+        .diagnostics()
+        .iter()
+        .map(|d| format!("{}: {}", d.code.id, d.message))
+        .collect();
+    let result = s.scopes()[0]
+        .items()
+        .iter()
+        .find_map(|(_, _, r)| r.session.as_deref().cloned());
+    (result.unwrap_or_else(|| panic!("no session")), said)
+}
+
+const W1: &str = "instrument W1 {\n    accuracy 5 % of reading\n    linearity 1 %\n    repeatability 0.6 % k 1\n}\n";
+const W2: &str = "instrument W2 {\n    accuracy 5 % of reading\n    linearity 1 %\n    repeatability 0.6 % k 1\n}\n";
+
+fn near(what: &str, got: f64, want: f64, within: f64) {
+    assert!((got - want).abs() <= within, "{what}: {got}, not {want}");
+}
+
+#[test]
+fn loss_is_ten_log_of_the_ratio_at_the_time_of_the_reading() {
+    // 44 W falling to 42 W in 8 min stands at 43.5 W after 2 min: 10 log10(43.5 / 29) = 1.761 dB
+    let (r, _) = one_band(
+        W1,
+        "        baseline 44 W at 0 min\n        through A 29 W at 2 min\n        baseline 42 W at 8 min\n",
+        &[],
+    );
+    let c = &r.cells[0];
+    near("loss", c.measured.db, 1.760_912_6, 1e-6);
+    near("naive", c.measured.naive_db, 1.810_546, 1e-5);
+    near("through", c.measured.through_percent, 66.666_67, 1e-4);
+    // GUM: each reading 1 % rectangular and 0.6 %, the 5 % of one meter cancel
+    let one = (4.342_944_8_f64 * 0.01 / 3.0_f64.sqrt()).hypot(4.342_944_8 * 0.006);
+    near(
+        "U",
+        c.measured.expanded_db,
+        2.0 * one * 2.0_f64.sqrt(),
+        1e-4,
+    );
+}
+
+#[test]
+fn adapters_of_one_state_only_are_taken_off_or_put_on() {
+    let base = "        baseline 44 W at 0 min\n        through A 29 W at 1 min\n        baseline 44 W at 2 min\n";
+    let loss = |text: &str| one_band(W1, text, &[]).0.cells[0].measured.db;
+    let plain = loss(base);
+    // the library's N to BNC adapter loses 0.165 dB at 1 GHz, by the root of frequency
+    let one = 0.165 * 0.145_f64.sqrt();
+    let came = loss(&base.replace("at 1 min", "at 1 min, adapter 2 of n-to-bnc"));
+    near("came with the piece", plain - came, 2.0 * one, 1e-9);
+    let went = loss(
+        &base
+            .replace("44 W at", "44 W, adapter n-to-bnc, at")
+            .replace(", at", " at"),
+    );
+    near("was in the baseline", went - plain, one, 1e-9);
+    let both = loss(&base.replace(" min", " min, adapter n-to-bnc"));
+    near("in both", both, plain, 1e-12);
+}
+
+#[test]
+fn two_meters_count_in_full_unless_equalised() {
+    let both = format!("{W1}\n{W2}");
+    let row = "        through A 29 W with W2, input 44 W with W1\n";
+    let (apart, said) = one_band(&both, row, &[]);
+    assert!(
+        said.iter().any(|d| d.starts_with("not-equalised")),
+        "{said:?}"
+    );
+    near("loss", apart.cells[0].measured.db, 1.810_546, 1e-5);
+    let (equal, said) = one_band(
+        &both,
+        &format!("        equalise 44 W with W1, against 43 W with W2\n{row}"),
+        &[],
+    );
+    assert!(
+        !said.iter().any(|d| d.starts_with("not-equalised")),
+        "{said:?}"
+    );
+    // W2 reads 43/44 of W1: that part is the meters', not the cable's
+    near(
+        "loss",
+        equal.cells[0].measured.db,
+        1.810_546 + 10.0 * (43.0_f64 / 44.0).log10(),
+        1e-5,
+    );
+    assert!(
+        equal.cells[0].measured.expanded_db < 0.6 * apart.cells[0].measured.expanded_db,
+        "{equal:?}"
+    );
+}
+
+#[test]
+fn repeated_readings_are_one_with_their_scatter() {
+    // five readings, in dB against the instrument's reference (GUM 4.2: u = s/√n)
+    let rows: String = ["2.40", "2.38", "2.41", "2.37", "2.40"]
+        .iter()
+        .map(|x| format!("        through A {x} dB\n"))
+        .collect();
+    let (r, _) = one_band(
+        "instrument W1 {\n    accuracy 0.02 dB\n    linearity 0 %\n}\n",
+        &format!("        baseline 0.21 dB\n{rows}        baseline 0.21 dB\n"),
+        &[],
+    );
+    let c = &r.cells[0];
+    assert_eq!(c.count, 5);
+    near("loss", c.measured.db, 2.182, 2e-4);
+    near("u", c.measured.u_db, 0.016_43 / 5.0_f64.sqrt(), 1e-4);
+    assert!(
+        c.measured.k > 2.0,
+        "four degrees of freedom: {}",
+        c.measured.k
+    );
+}
+
+/// Input impedances of a line by the textbook: Zc coth γl open, Zc tanh γl shorted (Pozar,
+/// Microwave Engineering, 2.3), as one-port files in 50 ohm.
+fn open_and_short(zc: f64, loss_db: f64, turns: f64) -> (String, String) {
+    use num_complex::Complex64;
+    let gl = Complex64::new(loss_db / 8.685_889_638, turns * std::f64::consts::TAU);
+    let t = gl.tanh();
+    let file = |z: Complex64| {
+        let g = (z - 50.0) / (z + 50.0);
+        format!("# MHz S RI R 50\n144 {0} {1}\n146 {0} {1}\n", g.re, g.im)
+    };
+    (file(zc / t), file(zc * t))
+}
+
+#[test]
+fn open_and_short_from_files_are_exact_for_any_impedance() {
+    let analyser = "instrument W1 {\n    accuracy 0.05 dB\n    directivity 40 dB\n}\n";
+    for (zc, loss) in [(50.0, 1.8), (52.0, 1.8), (75.0, 3.0)] {
+        let (open, short) = open_and_short(zc, loss, 9.83);
+        let (r, _) = one_band(
+            analyser,
+            "        open A from \"open.s1p\"\n        short A from \"short.s1p\"\n",
+            &[("open.s1p", open), ("short.s1p", short)],
+        );
+        near("loss", r.cells[0].measured.db, loss, 1e-6);
+    }
+    // the mean of the two halves, as read off a meter: some thousandths of a dB for 52 ohm
+    let (open, short) = open_and_short(52.0, 1.835, 9.83);
+    let rl = |f: &str| {
+        let n: Vec<f64> = f
+            .lines()
+            .nth(1)
+            .unwrap_or("")
+            .split(' ')
+            .filter_map(|x| x.parse().ok())
+            .collect();
+        -20.0 * n[1].hypot(n[2]).log10()
+    };
+    let (r, _) = one_band(
+        analyser,
+        &format!(
+            "        open A {:.4} dB\n        short A {:.4} dB\n",
+            rl(&open),
+            rl(&short)
+        ),
+        &[],
+    );
+    near("mean of halves", r.cells[0].measured.db, 1.835, 0.005);
+}
+
+#[test]
+fn good_rows_of_a_broken_table_still_count() {
+    let broken: String = READINGS
+        .lines()
+        .enumerate()
+        .map(|(i, l)| match i {
+            3 => format!("{}\n", l.replace("59.6", "NaN")),
+            11 => format!("{}\n", l.replace(",57.2,", ",57,2,")),
+            _ => format!("{l}\n"),
+        })
+        .collect();
+    // the file ends in the middle of its last row
+    let broken = &broken[..broken.len() - 9];
+    let (r, said) = computed(SESSION, broken);
+    assert_eq!(r.cells.len(), 34, "{said:#?}");
+    assert_eq!(r.lost, 3);
+    for line in [
+        "line 4, column 7 (`forward_w`)",
+        "line 12, column 9",
+        "line 55",
+    ] {
+        assert!(
+            said.iter()
+                .any(|d| d.starts_with("readings-not-read") && d.contains(line)),
+            "{line}: {said:#?}"
+        );
+    }
+}
+
+#[test]
+fn a_line_explains_its_losses() {
+    let s = Snapshot::load(
+        &["bench/four-cables.downlead".to_owned()],
+        &Files::default()
+            .with("bench/four-cables.downlead", SESSION)
+            .with("bench/july.csv", READINGS)
+            .with("thrennock/cables.downlead", CABLES),
+    );
+    let line = SESSION
+        .lines()
+        .position(|l| l.contains("piece B"))
+        .and_then(|l| u32::try_from(l + 1).ok())
+        .unwrap_or(0);
+    let found = s.explain_line("bench/four-cables.downlead", line);
+    assert_eq!(found.len(), 9, "one a band");
+    let two = found.iter().find(|d| d.title.contains("2m")).expect("2 m");
+    assert!(
+        two.substituted.contains("10 log10(43.4 W / 32.3 W)"),
+        "{two:#?}"
+    );
+    assert!(
+        two.steps.iter().any(|s| s.title.starts_with("verdict")),
+        "{two:#?}"
+    );
+}

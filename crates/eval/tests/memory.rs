@@ -56,7 +56,7 @@ fn many_edits_leave_no_more_than_few() {
     // a tenth, as the caches may be fuller or emptier at the moment
     assert!(late < early + early / 10, "{early} bytes, then {late}");
     let held = s.diagnostics().len();
-    let fresh = Files::default().with("main.downlead", s.files()[0].text().to_owned());
+    let fresh = Files::default().with("main.downlead", s.files()[0].text());
     let again = Snapshot::load(&["main.downlead".to_owned()], &fresh);
     assert_eq!(held, again.diagnostics().len());
 }

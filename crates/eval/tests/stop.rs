@@ -41,7 +41,7 @@ fn a_stopped_edit_is_finished_later() {
         s.report().stations[0].chains[0].bands[0].total_loss_db
     );
     assert_ne!(before, after);
-    let fresh = Files::default().with("main.downlead", s.files()[0].text().to_owned());
+    let fresh = Files::default().with("main.downlead", s.files()[0].text());
     let again = Snapshot::load(&["main.downlead".to_owned()], &fresh);
     let json = |s: &Snapshot| serde_json::to_string(&s.report().stations).expect("json");
     assert_eq!(json(&s), json(&again));

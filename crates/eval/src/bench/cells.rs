@@ -25,6 +25,10 @@ use crate::point::{Point, pick};
 /// tell: one-way loss, dB, half-width (a cable of 52 ohm in 50 ohm at 145 MHz; common practice).
 const ONE_END_DB: f64 = 0.1;
 
+/// How fast a transmitter may drift of which there is one baseline only: half-width, relative,
+/// per minute (common practice).
+const DRIFT_UNKNOWN: f64 = 0.003;
+
 /// What is needed beside the readings.
 pub(super) struct Bench<'m, 'o> {
     pub(super) session: &'m Session,
@@ -229,7 +233,10 @@ impl<'m> Bench<'m, '_> {
             .find(|t| t.kind == ReadingKind::Baseline)
             .map_or(&[][..], |t| t.adapters);
         let adapters = self.adapters(first.taken.adapters, base_adapters);
-        let rules = Rules::default();
+        let rules = Rules {
+            unknown_per_minute: DRIFT_UNKNOWN,
+            ..Rules::default()
+        };
         let mut budget = Budget::new();
         let place = Place::new(first.taken, self.point);
         let (method, mut loss) = match (first.taken.input, baselines) {
@@ -263,6 +270,8 @@ impl<'m> Bench<'m, '_> {
         }
         match loss.baseline.as_ref().map(|b| b.how) {
             Some(BaselineUse::Only(_)) => {
+                self.assumed
+                    .add(Assumed::DriftUnknown, self.session.name.loc);
                 findings::one_baseline(g, self.point, self.out);
             }
             Some(BaselineUse::Nearest(_)) => {
