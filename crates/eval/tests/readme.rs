@@ -12,8 +12,8 @@ fn readme_examples_check_clean() {
         .collect();
     assert_eq!(
         examples.len(),
-        2,
-        "the README shows the quick question and a station"
+        3,
+        "the README shows the quick question, a station and a bench session"
     );
     for f in examples {
         let mut files = Files::default().with("pellgarrow/readme.downlead", &f.text);
