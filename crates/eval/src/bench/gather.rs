@@ -196,7 +196,7 @@ impl<'m> Gathered<'m> {
                     let near = downlead_station::nearest(p, s.pieces.iter().map(|q| &*q.name.text));
                     let help = match near {
                         Some(n) => format!("Did you mean `{n}`?"),
-                        None => format!("Say what it is: `piece {p} 11.40 m of rg-58`."),
+                        None => format!("Say what it is: `piece {p} 11.40 m of rg-213`."),
                     };
                     return Err(Some((
                         "piece",

@@ -175,7 +175,12 @@ impl ReadingsFile {
                 }
                 None => {
                     let found = out.heads(line, &record);
-                    if found.iter().all(Option::is_none) || !out.enough(line, &found) {
+                    if found.iter().all(Option::is_none) {
+                        out.problems.clear();
+                        out.problem(line, 0, "", "The first line names no column that is known.", Some("A table of readings begins for example with `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
+                        return out;
+                    }
+                    if !out.enough(line, &found) {
                         return out;
                     }
                     heads = Some(found);
@@ -201,7 +206,7 @@ impl ReadingsFile {
         self.problems.push(Problem {
             line,
             field,
-            column: column.into(),
+            column: column.chars().take(30).collect::<String>().into(),
             message: message.into(),
             help,
             lost,
@@ -616,6 +621,8 @@ mod tests {
         let (p, rows) = said_of("frequency,piece,forward\n145,A,22\n");
         assert_eq!(rows, 0);
         assert!(p[0].2.contains("does not say its unit"), "{p:?}");
+        let (p, _) = said_of("// a text, of some kind\nand, more\n");
+        assert_eq!(p.len(), 1, "{p:?}");
         let (p, _) = said_of("frequency_mhz:piece:forward_w\n145:A:22\n");
         assert!(p[0].2.contains("one column only"), "{p:?}");
         let (p, _) = said_of("");

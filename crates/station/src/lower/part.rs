@@ -159,6 +159,19 @@ const LINE_WORDS: &[&str] = &[
     "typical", "maximum", "loss",
 ];
 
+const PIECE_WORDS: &[&str] = &[
+    "of",
+    "at",
+    "since",
+    "added",
+    "ends",
+    "connector",
+    "adapter",
+    "read",
+    "guess",
+    "loss",
+];
+
 /// Length and cable of a line. `connectors` takes those that come with a piece on the bench.
 pub(super) fn line<'a>(
     cx: &mut Cx<'a>,
@@ -243,7 +256,12 @@ pub(super) fn line<'a>(
             } else if let Some(p) = place(cx, &mut cur, places) {
                 l.place = Some(p);
             } else if !q.take(cx, &mut cur) {
-                unknown_place(cx, &cur, places, kind, LINE_WORDS);
+                let words = if connectors.is_some() {
+                    PIECE_WORDS
+                } else {
+                    LINE_WORDS
+                };
+                unknown_place(cx, &cur, places, kind, words);
                 break;
             }
         }

@@ -8,7 +8,7 @@ use super::device::{return_loss_to_swr, swr_figure};
 use super::{declared, first_group, no_keyword, part, unknown_statement};
 use crate::cx::{Cur, Cx, capital};
 use crate::keywords::Context;
-use crate::model::{BandRef, Line, Meta, Name, Part, PartData, PartKind};
+use crate::model::{BandRef, Meta, Name, Part, PartData, PartKind};
 use crate::quals::{Quals, missing, rest};
 use crate::session::{
     Import, LengthBy, LengthReading, Match, Piece, Reading, ReadingKind, Readings, Session, Shown,
@@ -182,7 +182,7 @@ fn unknown_piece(cx: &mut Cx<'_>, n: &Name, known: &[&Name]) {
                 .fix(format!("write `{near}`"), n.loc, near)
         }
         None => d.help(format!(
-            "Say what it is: `piece {} 11.40 m of rg-58`.",
+            "Say what it is: `piece {} 11.40 m of rg-213`.",
             n.text
         )),
     };
@@ -239,7 +239,7 @@ pub(super) fn file<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, example: &str) -> Optio
 fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
     let mut cur = Cur::new(st, first_group(st));
     cur.i = 1;
-    let name = declared(cx, &mut cur, "a piece", "piece A 11.40 m of rg-58")?;
+    let name = declared(cx, &mut cur, "a piece", "piece A 11.40 m of rg-213")?;
     let loc = cx.loc(st.head_span());
     let mut p = Part {
         kind: PartKind::Piece,
@@ -250,7 +250,8 @@ fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
         data: PartData::Broken,
     };
     let mut connectors = Vec::new();
-    let line: Line = part::line(
+    // a piece whose line cannot be understood is still one: its readings are not strangers
+    if let Some(line) = part::line(
         cx,
         st,
         cur.i,
@@ -258,8 +259,9 @@ fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
         &[],
         &mut p,
         Some(&mut connectors),
-    )?;
-    p.data = PartData::Line(Box::new(line));
+    ) {
+        p.data = PartData::Line(Box::new(line));
+    }
     Some(Piece {
         name,
         loc,
@@ -444,7 +446,23 @@ fn first_value<'a>(
 
 /// `0.05 W reflected`.
 fn reflected<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, r: &mut Reading) {
+    let start = c.next_span().start;
     let Some(v) = c.val(cx) else { return };
+    if v.q.dim == Dim::Time {
+        let before = Loc::new(v.loc.item, downlead_base::Span::new(start, start));
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                v.loc,
+                "The time of a reading follows `at`.",
+            )
+            .at("when?")
+            .fix("write `at`", before, "at ")
+            .preferred(),
+        );
+        r.minutes = r.minutes.or(Some(v.q.value / 60.0));
+        return;
+    }
     if !c.eat(cx, "reflected") {
         cx.push(
             Diagnostic::new(
