@@ -35,6 +35,7 @@ pub enum Assumed {
     BenchMatched,
     DirectivityPerfect,
     MeterScatter,
+    FileExact,
 }
 
 impl Assumed {
@@ -124,6 +125,9 @@ impl Assumed {
             Assumed::MeterScatter => format!(
                 "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"
             ),
+            Assumed::FileExact => {
+                format!("the network file of {who} is exact: no accuracy is stated")
+            }
             Assumed::IsolationComplete => format!("nothing reflected passes back through {who}"),
         }
     }

@@ -526,6 +526,16 @@ pub(crate) fn source(
             .map(|w| format!("{name}: {w}"));
     }
     let part = part?;
+    let point = crate::point::Point {
+        band: b.band.clone(),
+        part: b.point,
+        hz: b.hz,
+        named: env.band(&b.band).is_some(),
+    };
+    let port = n.port.map(|p| places.text(p));
+    if let Some(f) = crate::network::file_of(part, port, &point, env) {
+        return f.figure.meta.words();
+    }
     match &part.data {
         PartData::Line(l) => match &l.cable {
             Some(name) => {
@@ -542,13 +552,6 @@ pub(crate) fn source(
             .and_then(|c| c.meta.words())
             .map(|w| format!("{}: {w}", name.text)),
         PartData::Device(d) => {
-            let point = crate::point::Point {
-                band: b.band.clone(),
-                part: b.point,
-                hz: b.hz,
-                named: env.band(&b.band).is_some(),
-            };
-            let port = n.port.map(|p| places.text(p));
             let figures = d
                 .ports
                 .iter()
@@ -565,12 +568,6 @@ pub(crate) fn source(
             })
         }
         PartData::Antenna(a) => {
-            let point = crate::point::Point {
-                band: b.band.clone(),
-                part: b.point,
-                hz: b.hz,
-                named: env.band(&b.band).is_some(),
-            };
             let g = crate::chain::gain_at(a, &point, env)?;
             let own = a
                 .gain

@@ -3,6 +3,7 @@
 use downlead_physics::construction::{Coax, open_wire_k1, open_wire_z0, velocity_factor};
 use downlead_physics::line::{TwoTerm, conductor_temperature_ratio};
 use downlead_physics::table::LossTable;
+use downlead_station::Attachments;
 use downlead_station::model::{Cable, CableLoss};
 
 /// Relative standard uncertainty of a cable whose text states none (see the language
@@ -44,9 +45,16 @@ impl CableAt {
     }
 }
 
-/// The cable at `hz` and a conductor temperature of `celsius`. None without a usable loss.
+/// The cable at `hz` and a conductor temperature of `celsius`. None without a usable loss; one
+/// whose loss stands in a network file needs [`at_in`].
 #[must_use]
 pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
+    at_in(cable, hz, celsius, &Attachments::default())
+}
+
+/// The same with the network files at hand that a cable's loss may stand in.
+#[must_use]
+pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Option<CableAt> {
     let stated_velocity = cable.velocity;
     let (mut z0, mut z0_assumed) = match cable.impedance {
         Some(z) => (z, false),
@@ -59,6 +67,8 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
     let factor = conductor_temperature_ratio(cable.reference_c, celsius);
     let mut outside: f64 = 1.0;
     let mut two_term = None;
+    // relative doubt of the file's loss and the length of its piece
+    let mut u_file = 0.0;
     let (c, d) = match cable.loss.as_ref()? {
         CableLoss::TwoTerm { k1, k2 } => {
             two_term = Some((*k1, *k2));
@@ -105,6 +115,21 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
             two_term = Some((k1, 0.0));
             TwoTerm { k1, k2: 0.0 }.split(hz)
         }
+        CableLoss::Network { file, length } => {
+            let points = crate::network::rates(file, length.value, files)?;
+            let t = LossTable::new(&points).ok()?;
+            let (lo, hi) = t.range();
+            // a unit's factor must not push a frequency out of the file
+            if !(lo * (1.0 - 1e-9)..=hi * (1.0 + 1e-9)).contains(&hz) {
+                return None;
+            }
+            let t = t.at(hz.clamp(lo, hi));
+            u_file = libm::hypot(
+                file.figure.value.u / (t.db_per_m() * length.value),
+                length.u / length.value,
+            );
+            (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
+        }
     };
     if let Some((lo, hi)) = cable.valid {
         outside = outside.max(lo / hz).max(hz / hi);
@@ -121,6 +146,7 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
     if outside > 1.0 {
         u_relative *= 2.0;
     }
+    let u_relative = libm::hypot(u_relative, u_file);
     Some(CableAt {
         z0,
         velocity,

@@ -163,8 +163,31 @@ struct Cluster {
     from: usize,
     to: usize,
     block: Block,
+    /// The same for a wave that passes, comes back and passes again: half of what it loses by
+    /// both. Other than `block` only where S12 is not S21.
+    seen: Block,
     s: Option<SMatrix>,
     way: Way,
+}
+
+/// Loss and reflections of a two-port.
+fn block_of(s: &SMatrix) -> Block {
+    Block {
+        loss_db: -s.gain(),
+        s11: s.s11.norm(),
+        s22: s.s22.norm(),
+    }
+}
+
+/// What a reflection behind it makes of a block.
+fn seen_of(block: Block, s: &SMatrix) -> Block {
+    if s.s12 == s.s21 {
+        return block;
+    }
+    Block {
+        loss_db: -downlead_quantity::to_db((s.s12 * s.s21).norm()),
+        ..block
+    }
 }
 
 fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
@@ -176,11 +199,8 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
             {
                 let s = s.then(&p.s);
                 c.s = Some(s);
-                c.block = Block {
-                    loss_db: -s.gain(),
-                    s11: s.s11.norm(),
-                    s22: s.s22.norm(),
-                };
+                c.block = block_of(&s);
+                c.seen = seen_of(c.block, &s);
                 c.to = i + 1;
                 continue;
             }
@@ -193,6 +213,7 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
                 from: i,
                 to: i + 1,
                 block,
+                seen: seen_of(block, &p.s),
                 s: Some(p.s),
                 way: Way::Both,
             });
@@ -206,6 +227,7 @@ fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
                 from: i,
                 to: i + 1,
                 block,
+                seen: seen_of(block, &p.s),
                 s: None,
                 way: p.way,
             });
@@ -271,7 +293,7 @@ impl Changes {
         let mut within = vec![(None, None); tail];
         let mut behind = vec![gamma; clusters.len() + 1];
         for (k, c) in clusters.iter().enumerate().rev() {
-            behind[k] = looking_in(&c.block, c.way, behind[k + 1]);
+            behind[k] = looking_in(&c.seen, c.way, behind[k + 1]);
             cluster_of[c.from..c.to].fill(k);
             if c.to - c.from > 1 {
                 let mut so_far = None;
@@ -292,7 +314,7 @@ impl Changes {
             tuner.push(seen);
             seen = match c.way {
                 Way::Both => {
-                    seen.map(|(t, a)| (t, a * downlead_quantity::from_db(-c.block.loss_db)))
+                    seen.map(|(t, a)| (t, a * downlead_quantity::from_db(-c.seen.loss_db)))
                 }
                 Way::Forward => None,
                 Way::Tuner => Some((k, 1.0)),
@@ -325,26 +347,24 @@ impl Changes {
         }
         let k = self.cluster_of[at];
         let c = &self.clusters[k];
-        let block = if c.s.is_some() {
+        let (block, seen) = if c.s.is_some() {
             let (before, behind) = &self.within[at];
             let mut s = joined(*before, &piece.s);
             if let Some(b) = behind {
                 s = s.then(b);
             }
-            Block {
-                loss_db: -s.gain(),
-                s11: s.s11.norm(),
-                s22: s.s22.norm(),
-            }
+            let block = block_of(&s);
+            (block, seen_of(block, &s))
         } else {
-            Block {
+            let block = Block {
                 loss_db: piece.loss_db,
                 s11: piece.s11,
                 s22: piece.s22,
-            }
+            };
+            (block, seen_of(block, &piece.s))
         };
         let r = self.behind[k + 1];
-        let (old, new) = (looking_in(&c.block, c.way, r), looking_in(&block, c.way, r));
+        let (old, new) = (looking_in(&c.seen, c.way, r), looking_in(&seen, c.way, r));
         block.loss_db - c.block.loss_db - self.seen(k, new * new - old * old)
     }
 
@@ -375,7 +395,7 @@ fn looking_in(p: &Block, way: Way, r: f64) -> f64 {
 fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
     let mut r = end;
     for c in blocks.iter().rev() {
-        let r_in = looking_in(&c.block, c.way, r);
+        let r_in = looking_in(&c.seen, c.way, r);
         let net = match c.way {
             Way::Tuner => c.block.loss_db,
             _ => c.block.loss_db + mismatch_loss(r) - mismatch_loss(r_in),
@@ -388,6 +408,8 @@ fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
             // terminated; the remainder follows them, so that the sum is exact
             let mut g = Complex64::new(0.0, 0.0);
             let mut sum = 0.0;
+            // an amplifier's gain and the losses beside it may cancel
+            let mut size = 0.0;
             let mut rms = r;
             for i in (c.from..c.to).rev() {
                 let p = &pieces[i];
@@ -395,23 +417,21 @@ fn backward(pieces: &[Piece], blocks: &[Cluster], end: f64, out: &mut Solved) {
                 g = p.s.gamma_in(g);
                 out.net_loss[i] = op;
                 sum += op;
+                size += op.abs();
                 out.gamma_after[i] = rms;
-                rms = looking_in(
-                    &Block {
-                        loss_db: p.loss_db,
-                        s11: p.s11,
-                        s22: p.s22,
-                    },
-                    Way::Both,
-                    rms,
-                );
+                let block = Block {
+                    loss_db: p.loss_db,
+                    s11: p.s11,
+                    s22: p.s22,
+                };
+                rms = looking_in(&seen_of(block, &p.s), Way::Both, rms);
             }
             let rest = net - sum;
             #[allow(clippy::cast_precision_loss, reason = "a chain has few pieces")]
             let even = rest / (c.to - c.from) as f64;
             for i in c.from..c.to {
-                out.net_loss[i] += if sum.abs() > 1e-12 {
-                    rest * out.net_loss[i] / sum
+                out.net_loss[i] += if size > 1e-12 {
+                    rest * out.net_loss[i].abs() / size
                 } else {
                     even
                 };
@@ -440,7 +460,7 @@ fn spread(blocks: &[Cluster], end: f64, load_phase_only: bool, out: &mut Solved)
             .iter()
             .position(|c| c.way != Way::Both)
             .map_or(blocks.len(), |i| from + i);
-        let seg: Vec<Block> = blocks[from..to].iter().map(|c| c.block).collect();
+        let seg: Vec<Block> = blocks[from..to].iter().map(|c| c.seen).collect();
         let last = to == blocks.len();
         let load = if last { end } else { blocks[to].block.s11 };
         if last && load_phase_only && seg.len() == 1 && source == 0.0 && end > 0.0 {
@@ -515,15 +535,7 @@ fn meeting(blocks: &[Block], load: f64) -> (f64, f64, f64) {
 fn scan(s: &SMatrix, r: f64, tuner: bool) -> (f64, f64, f64, f64) {
     const STEPS: u32 = 120;
     let il = -s.gain();
-    let rms_in = looking_in(
-        &Block {
-            loss_db: il,
-            s11: s.s11.norm(),
-            s22: s.s22.norm(),
-        },
-        Way::Both,
-        r,
-    );
+    let rms_in = looking_in(&seen_of(block_of(s), s), Way::Both, r);
     let nominal = il + mismatch_loss(r) - if tuner { mismatch_loss(rms_in) } else { 0.0 };
     let (mut sum2, mut hi, mut lo, mut worst) = (0.0, f64::NEG_INFINITY, f64::INFINITY, 0.0f64);
     for k in 0..STEPS {

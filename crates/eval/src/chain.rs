@@ -2,12 +2,13 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::{gamma_from_swr, mismatch_loss, reflection, swr_from_gamma};
+use downlead_physics::network::SMatrix;
 use downlead_physics::noise::{Stage, cascade_noise_figure};
 use downlead_quantity::{db, dbm_to_w, from_db, number, to_db, w_to_dbm};
 use downlead_station::Env;
 use downlead_station::model::{
     Antenna, Basis, Branch, Chain, Direction, Instrument, Mode, Name, Node, Part, PartData,
-    PartKind, Phasing, Station, Transmitter,
+    PartKind, Phasing, Station, Transmitter, When,
 };
 use num_complex::Complex64;
 
@@ -15,6 +16,7 @@ use crate::assume::{Assumed, Assumptions};
 use crate::cascade::{Changes, End, Piece, R0, Solved, Way, solve};
 use crate::cause::{Budget, Cause};
 use crate::element::{Build, Element};
+use crate::network;
 use crate::point::{Point, band_matches, pick, pick_by};
 use crate::result::{BandResult, BudgetItem, CauseName, NodeResult};
 use crate::verdict;
@@ -111,7 +113,14 @@ fn stretch<'m>(
                         if cx.direction == Direction::Transmit || part.kind == PartKind::Load =>
                     {
                         if let PartData::Antenna(a) = &part.data {
-                            s.end_wave = antenna_wave(b, part, a);
+                            match antenna_wave(b, part, a, loc) {
+                                Some(w) => s.end_wave = w,
+                                None => {
+                                    // what comes back is not known, and so no power is
+                                    s.complete = false;
+                                    s.gap.get_or_insert(s.elements.len());
+                                }
+                            }
                             s.end = Ending::Antenna(part, a, loc);
                         } else {
                             s.complete = false;
@@ -120,7 +129,9 @@ fn stretch<'m>(
                     PartKind::Antenna => {}
                     PartKind::Receiver => s.end = Ending::Receiver(part, loc),
                     _ => {
-                        let e = b.part(part, port, loc, s.elements.len());
+                        let from = b.pieces.len();
+                        let mut e = b.part(part, port, loc, s.elements.len());
+                        network::turned(cx.direction, part.kind, &mut e, &mut b.pieces[from..]);
                         s.complete &= e.complete;
                         s.elements.push(e);
                     }
@@ -163,33 +174,51 @@ fn branch<'m>(
     (format!("{tag}/{}", br.name).into(), s)
 }
 
-fn antenna_wave<'m>(b: &mut Build<'m, '_>, part: &'m Part, a: &'m Antenna) -> End {
+/// What comes back from an antenna or load; none if the file that says so does not tell.
+fn antenna_wave<'m>(
+    b: &mut Build<'m, '_>,
+    part: &'m Part,
+    a: &'m Antenna,
+    chain: Loc,
+) -> Option<End> {
     let who = part.tag.as_ref().map_or(part.loc, |t| t.loc);
-    let best = a
-        .impedance
-        .iter()
-        .find(|z| match &z.resistance.when {
-            downlead_station::model::When::Bands(n) => {
-                n.iter().any(|n| band_matches(&n.text, b.point, b.env))
-            }
-            _ => false,
-        })
-        .or_else(|| {
-            a.impedance
-                .iter()
-                .find(|z| z.resistance.when == downlead_station::model::When::Always)
+    let of_band = a.impedance.iter().find(|z| match &z.resistance.when {
+        When::Bands(n) => n.iter().any(|n| band_matches(&n.text, b.point, b.env)),
+        _ => false,
+    });
+    let file = network::picked(&a.network, b.point, b.env)
+        // what holds on this band comes before what holds on all
+        .filter(|f| of_band.is_none() || f.figure.when != When::Always);
+    if let Some(file) = file {
+        let asked = network::Asked {
+            file,
+            chain,
+            point: b.point,
+        };
+        let (g, phase_known) = network::one_port(&asked, part.kind, b.env, &mut b.diags)?;
+        b.assumed.add(Assumed::FileExact, who);
+        return Some(if phase_known {
+            End::Known(g)
+        } else {
+            End::Magnitude(g.norm())
         });
+    }
+    let best = of_band.or_else(|| {
+        a.impedance
+            .iter()
+            .find(|z| z.resistance.when == When::Always)
+    });
     if let Some(z) = best {
-        return End::Known(reflection(
+        return Some(End::Known(reflection(
             Complex64::new(z.resistance.value.value, z.reactance),
             Complex64::new(R0, 0.0),
-        ));
+        )));
     }
     if let Some(s) = pick(&a.swr, b.point, b.env) {
-        return End::Magnitude(gamma_from_swr(s.value.value));
+        return Some(End::Magnitude(gamma_from_swr(s.value.value)));
     }
     b.assumed.add(Assumed::AntennaMatched, who);
-    End::Magnitude(0.0)
+    Some(End::Magnitude(0.0))
 }
 
 /// Gain of an antenna at the point: dBi with doubt, whether it includes the mismatch, where.
@@ -798,21 +827,32 @@ impl<'m> Run<'m, '_> {
             assumed: std::mem::take(&mut self.assumed),
             diags: Vec::new(),
         };
-        let wave = antenna.map_or(End::Magnitude(0.0), |(p, a, _)| antenna_wave(&mut b, p, a));
+        let wave = match antenna {
+            Some((p, a, loc)) => antenna_wave(&mut b, p, a, loc),
+            None => Some(End::Magnitude(0.0)),
+        };
         self.assumed = std::mem::take(&mut b.assumed);
-        // the loss from antenna to receiver is that of the reversed chain (reciprocity)
+        self.diags.append(&mut b.diags);
+        // what comes back from the antenna is part of every loss behind it
+        let all_known = s.complete && wave.is_some();
+        // the loss from antenna to receiver is found looking from the receiver; only what passes
+        // on the way to it counts
         let reversed: Vec<Piece> = s
             .pieces
             .iter()
             .rev()
             .map(|p| Piece {
-                s: p.s.reversed(),
+                s: SMatrix {
+                    s11: p.s.s22,
+                    s22: p.s.s11,
+                    ..p.s
+                },
                 s11: p.s22,
                 s22: p.s11,
                 ..*p
             })
             .collect();
-        let solved = solve(&reversed, wave);
+        let solved = solve(&reversed, wave.unwrap_or(End::Magnitude(0.0)));
         let matched: f64 = s.elements.iter().map(|e| e.loss_db).sum();
         let total = solved.net_loss.iter().sum::<f64>() + mismatch_loss(solved.gamma_in);
         let mut budget = Budget::default();
@@ -893,14 +933,14 @@ impl<'m> Run<'m, '_> {
                 cumulative,
                 cumulative,
                 0.0,
-                !s.complete,
+                !all_known,
             );
         }
         let mut wet = 0.0;
         let mut statements = s.statements.iter().peekable();
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
-                verdict::receive_statement(self, *loc, n, cumulative, s.complete);
+                verdict::receive_statement(self, *loc, n, cumulative, all_known);
             }
             cumulative += e.loss_db;
             wet += e.wet_db;
@@ -910,9 +950,9 @@ impl<'m> Run<'m, '_> {
             let u = 2.0 * libm::hypot(budget.standard(), solved.sigma_db);
             // the level is the one at the antenna less what was lost: all losses enter it
             let unknown = if sensitivity.is_some() {
-                !s.complete
+                !all_known
             } else {
-                s.unknown_to(i)
+                wave.is_none() || s.unknown_to(i)
             };
             push(
                 self,
@@ -926,7 +966,7 @@ impl<'m> Run<'m, '_> {
             );
         }
         for (_, n, loc) in statements {
-            verdict::receive_statement(self, *loc, n, cumulative, s.complete);
+            verdict::receive_statement(self, *loc, n, cumulative, all_known);
         }
         if solved.sigma_db > 0.0 {
             budget.add(Cause::Phases(0), solved.sigma_db);
@@ -940,10 +980,10 @@ impl<'m> Run<'m, '_> {
                 0.0,
                 cumulative,
                 budget.expanded(),
-                !s.complete,
+                !all_known,
             );
         }
-        let complete = s.complete && antenna.is_some() && receiver.is_some();
+        let complete = all_known && antenna.is_some() && receiver.is_some();
         let reached = Reached {
             antenna_w: None,
             eirp_w: None,

@@ -74,7 +74,11 @@ impl PerPoint {
             let same = self.list.iter_mut().find(|(o, _)| {
                 o.code.id == d.code.id
                     && o.primary.loc == d.primary.loc
-                    && (o.message == d.message || merges.contains(&o.code))
+                    && (o.message == d.message
+                        || merges.contains(&o.code)
+                        // of a file, one band after the other that it does not reach
+                        || o.code.id == codes::NETWORK_FILE.id
+                            && o.primary.message == d.primary.message)
             });
             match same {
                 Some((o, _)) if o.message == d.message => {}

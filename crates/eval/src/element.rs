@@ -8,8 +8,8 @@ use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::network::SMatrix;
 use downlead_quantity::{Measure, frequency};
 use downlead_station::model::{
-    Basis, Bound, Cable, Connector, ConnectorLoss, Device, Figure, Line, LineLength, Meta, Name,
-    Part, PartData, PartKind, Station,
+    Basis, Bound, Cable, CableLoss, Connector, ConnectorLoss, Device, Figure, Line, LineLength,
+    Meta, Name, NetworkFile, Part, PartData, PartKind, Port, Station,
 };
 use downlead_station::{Env, nearest};
 
@@ -17,6 +17,7 @@ use crate::assume::{Assumed, Assumptions};
 use crate::cable::{self, CableAt};
 use crate::cascade::{Piece, R0, Way};
 use crate::cause::Cause;
+use crate::network;
 use crate::point::{Picked, Point, pick};
 
 /// Above this uncertainty of its electrical length (two ways) a line's phase counts as unknown.
@@ -61,6 +62,8 @@ pub(crate) struct Element<'m> {
     pub(crate) line: Option<LineAt<'m>>,
     /// Connector data with its count.
     pub(crate) connector: Option<(&'m Connector, u32)>,
+    /// Network file its figures are from; they lie as on transmit, see [`network::turned`].
+    pub(crate) file: Option<&'m NetworkFile>,
     /// Physical temperature, °C.
     pub(crate) celsius: f64,
     /// Noise figure of an active part, dB.
@@ -103,6 +106,7 @@ impl<'m> Build<'m, '_> {
             causes: Vec::new(),
             line: None,
             connector: None,
+            file: None,
             celsius: 20.0,
             noise_figure: None,
             wet_db: 0.0,
@@ -232,7 +236,19 @@ impl<'m> Build<'m, '_> {
             e.wet_db = p.value.value;
             self.assumed.add(Assumed::DryCable, e.who);
         }
+        if let Some(file) = network::picked(&l.network, self.point, self.env) {
+            self.measured(e, part.kind, file, index);
+            if added > 0.0 {
+                e.loss_db += added;
+                self.pieces.push(Piece::point_loss(added, index));
+            }
+            return;
+        }
         let Some(length) = l.length else {
+            if l.loss.is_empty() && l.cable.is_none() && !l.network.is_empty() {
+                self.no_figure(e, "file");
+                return;
+            }
             match pick(&l.loss, self.point, self.env) {
                 Some(p) => {
                     e.loss_db = p.value.value + added;
@@ -257,7 +273,15 @@ impl<'m> Build<'m, '_> {
             e.complete = false;
             return;
         };
-        let Some(at) = cable::at(cable, self.point.hz, t.value) else {
+        let Some(at) = cable::at_in(cable, self.point.hz, t.value, &self.env.attachments) else {
+            if let Some(CableLoss::Network { file, .. }) = &cable.loss {
+                let asked = network::Asked {
+                    file,
+                    chain: e.chain,
+                    point: self.point,
+                };
+                network::why_no_rate(&asked, self.env, &mut self.diags);
+            }
             e.complete = false;
             return;
         };
@@ -348,6 +372,35 @@ impl<'m> Build<'m, '_> {
         });
     }
 
+    /// A part whose two-port stands in a file.
+    fn measured(
+        &mut self,
+        e: &mut Element<'m>,
+        kind: PartKind,
+        file: &'m NetworkFile,
+        index: usize,
+    ) {
+        e.file = Some(file);
+        e.basis = file.figure.meta.basis;
+        e.meta = Some(&file.figure.meta);
+        let asked = network::Asked {
+            file,
+            chain: e.chain,
+            point: self.point,
+        };
+        let Some(piece) = network::two_port(&asked, kind, self.env, index, &mut self.diags) else {
+            e.complete = false;
+            return;
+        };
+        e.loss_db = piece.loss_db;
+        e.causes
+            .push((Cause::Device(file.figure.loc), file.figure.value.u));
+        if file.figure.value.u == 0.0 {
+            self.assumed.add(Assumed::FileExact, e.who);
+        }
+        self.pieces.push(piece);
+    }
+
     fn unknown_cable(&mut self, name: &'m Name) {
         if self.env.is_broken(&name.text) {
             return;
@@ -380,7 +433,7 @@ impl<'m> Build<'m, '_> {
         if !cable.reference_stated
             && matches!(
                 cable.loss,
-                Some(downlead_station::model::CableLoss::Table(_))
+                Some(CableLoss::Table(_) | CableLoss::Network { .. })
             )
         {
             self.assumed.add(Assumed::SheetAt20, e.who);
@@ -390,9 +443,7 @@ impl<'m> Build<'m, '_> {
         }
         if at.outside > 1.000_001 {
             let range = cable.valid.or_else(|| match &cable.loss {
-                Some(downlead_station::model::CableLoss::Table(t)) => {
-                    Some((t.first()?.0, t.last()?.0))
-                }
+                Some(CableLoss::Table(t)) => Some((t.first()?.0, t.last()?.0)),
                 _ => None,
             });
             let range = range.map_or(String::new(), |(a, b)| {
@@ -579,6 +630,17 @@ impl<'m> Build<'m, '_> {
         let base = class.map(|c| &c.device);
         let (t, _, _) = self.temperature(d.temperature, d.place.as_ref());
         e.celsius = t.value;
+        let ports: &'m [Port] = if d.ports.is_empty() {
+            base.map_or(&[][..], |b| &b.ports)
+        } else {
+            &d.ports
+        };
+        let named = port.map(|n| &*n.text);
+        if let Some(file) = network::file_of(part, named, self.point, self.env) {
+            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
+            self.measured(e, part.kind, file, index);
+            return;
+        }
         let swr = pick(&d.swr, self.point, self.env)
             .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
         let gamma = swr.map_or(0.0, |s| gamma_from_swr(s.value.value));
@@ -598,11 +660,6 @@ impl<'m> Build<'m, '_> {
             }
             return;
         }
-        let ports: &[_] = if d.ports.is_empty() {
-            base.map_or(&[][..], |b| &b.ports)
-        } else {
-            &d.ports
-        };
         let chosen = match port {
             Some(n) => ports.iter().find(|p| p.name.text == n.text),
             None => ports

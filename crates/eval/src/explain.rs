@@ -3,7 +3,9 @@
 
 use downlead_base::{ItemId, Loc, Span};
 use downlead_quantity::{db, frequency, number, power};
-use downlead_station::model::{ConnectorLoss, LineLength, Meaning, Part, PartData, Station};
+use downlead_station::model::{
+    CableLoss, ConnectorLoss, LineLength, Meaning, Part, PartData, Station,
+};
 use downlead_station::{Env, keyword_of};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashMap;
@@ -292,7 +294,19 @@ impl Cx<'_> {
     ) -> Derivation {
         let title = self.title(&format!("loss of {name}"));
         let extra = n.loss_db - n.matched_db;
+        let port = n.port.map(|p| self.places.text(p));
+        let file = part.and_then(|p| crate::network::file_of(p, port, &self.point(), self.env));
         let matched = match part.map(|p| &p.data) {
+            _ if file.is_some() => Derivation::leaf(
+                title.clone(),
+                db_words(n.matched_db),
+                src,
+                file.map(|f| f.path.loc),
+            )
+            .by(
+                "loss = -20 log10 |S21| between ends of 50 ohm, S12 on receive",
+                format!("the two-port of the file at {}", frequency(self.band.hz)),
+            ),
             Some(PartData::Line(l)) if l.cable.is_some() => self.line(l, name, &title),
             Some(PartData::Connector(count, c)) => self.connector(*count, &c.text, &title, n),
             _ => Derivation::leaf(title.clone(), db_words(n.matched_db), src, Some(n.def))
@@ -332,7 +346,7 @@ impl Cx<'_> {
             (None, Some((t, loc, n))) => (t.value, format!("place {n}"), Some(loc)),
             (None, None) => (20.0, "assumed: none is stated".to_owned(), None),
         };
-        let Some(at) = crate::cable::at(c, self.band.hz, t) else {
+        let Some(at) = crate::cable::at_in(c, self.band.hz, t, &self.env.attachments) else {
             return Derivation::leaf(title, "", None, None);
         };
         let length = match l.length {
@@ -360,6 +374,15 @@ impl Cx<'_> {
             Some(c.loss_loc),
         );
         let rate = match at.two_term {
+            _ if matches!(c.loss, Some(CableLoss::Network { .. })) => rate.by(
+                "matched loss of the piece in the file, |Re θ| with cosh² θ = A D of its chain matrix, over its length; conductor part × F(T)",
+                format!(
+                    "conductor {} dB/100 m (F = {}), dielectric {} dB/100 m",
+                    number(at.alpha_c * 100.0, 4),
+                    number(at.temperature_factor, 5),
+                    number(at.alpha_d * 100.0, 4)
+                ),
+            ),
             Some((k1, k2)) => rate
                 .by(
                     "a = k1 √f × F(T) + k2 f, f in MHz, F = √((1 + 0.00393 (T - 20)) / (1 + 0.00393 (T0 - 20)))",

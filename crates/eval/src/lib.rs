@@ -14,6 +14,7 @@ mod checks;
 mod element;
 mod explain;
 mod log;
+mod network;
 mod point;
 mod rating;
 pub mod report;
@@ -24,6 +25,7 @@ mod walk;
 
 pub use assume::Assumed;
 pub use build::Places;
-pub use cable::{CableAt, TableFit, at as cable_at, table_fit};
+pub use cable::{CableAt, TableFit, at as cable_at, at_in as cable_at_in, table_fit};
 pub use explain::Derivation;
+pub use network::matched_loss;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

@@ -145,8 +145,9 @@ fn rating(hz: f64, e: &Element<'_>, env: &Env) -> Option<(f64, Loc, bool)> {
         })?;
         let mut w = r.watts;
         if let Some(f) = r.at_hz {
-            let there = cable::at(l.cable, f, l.cable.reference_c)?.loss();
-            let here = cable::at(l.cable, hz, l.cable.reference_c)?.loss();
+            let files = &env.attachments;
+            let there = cable::at_in(l.cable, f, l.cable.reference_c, files)?.loss();
+            let here = cable::at_in(l.cable, hz, l.cable.reference_c, files)?.loss();
             w = rating_by_attenuation(w, there, here);
         }
         // a cooler place is not credited: the sun may shine on the cable

@@ -13,6 +13,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::chain::{self, Cx};
 use crate::checks;
+use crate::network;
 use crate::point::{points, unknown_band};
 use crate::result::{ChainResult, ItemResult};
 use crate::verdict::unknown_instrument;
@@ -773,6 +774,8 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
         }
         _ => {}
     }
+    network::notes(low, env, &mut r.diagnostics);
+    network::depends(low, env, &mut r);
     dedup(&mut r.diagnostics);
     r
 }
@@ -849,9 +852,16 @@ fn depends(
             }
         }
     }
+    fn files(f: &[downlead_station::model::NetworkFile], add: &mut dyn FnMut(u8, &Name)) {
+        f.iter()
+            .for_each(|n| figures(std::slice::from_ref(&n.figure), add));
+    }
     fn device(d: &downlead_station::model::Device, add: &mut dyn FnMut(u8, &Name)) {
         d.class.iter().for_each(|n| add(4, n));
-        d.ports.iter().for_each(|q| figures(&q.loss, add));
+        d.ports.iter().for_each(|q| {
+            figures(&q.loss, add);
+            files(&q.network, add);
+        });
         figures(&d.swr, add);
         figures(&d.gain, add);
     }
@@ -862,6 +872,7 @@ fn depends(
                 for f in [&l.loss, &l.added, &l.wet] {
                     figures(f, add);
                 }
+                files(&l.network, add);
             }
             PartData::Connector(_, n) => add(3, n),
             PartData::Device(d) => device(d, add),
@@ -870,6 +881,7 @@ fn depends(
                     .iter()
                     .for_each(|g| figures(std::slice::from_ref(&g.figure), add));
                 figures(&a.swr, add);
+                files(&a.network, add);
                 a.impedance
                     .iter()
                     .for_each(|z| figures(std::slice::from_ref(&z.resistance), add));

@@ -110,38 +110,38 @@ keywords! {
     "joins" [Station, Connector, Chain] "joins CONNECTOR | joins FAMILY to FAMILY" "The join between two neighbours with no connector between; in a connector, the two families it joins.";
     "transmitter" [Station, Chain] "transmitter [TAG] POWER [carrier | pep | mean], MODE …" "A transmitter and its power into its design impedance.";
     "receiver" [Station, Chain] "receiver [TAG] LEVEL for CRITERION, noise figure NF" "A receiver, the end of a receive chain.";
-    "run" [Station, Chain] "run [TAG] LENGTH of CABLE, PLACE …" "A main run of cable.";
-    "jumper" [Station, Chain] "jumper [TAG] LENGTH of CABLE, PLACE …" "A short cable between devices.";
-    "tail" [Station, Chain] "tail [TAG] LENGTH of CABLE, PLACE …" "A flexible cable at the end of a run.";
-    "pad" [Station, Chain] "pad [TAG] LOSS" "An attenuator.";
-    "filter" [Station, Chain] "filter [TAG] LOSS, passes LOW to HIGH" "A filter.";
-    "isolator" [Station, Chain] "isolator [TAG] LOSS" "An isolator with its load.";
-    "circulator" [Station, Chain] "circulator [TAG] LOSS" "A circulator.";
-    "protector" [Station, Chain] "protector [TAG] LOSS" "A surge protector.";
-    "switch" [Station, Chain] "switch [TAG] LOSS | switch TAG { port NAME LOSS }" "A switch or relay.";
-    "coupler" [Station, Chain] "coupler [TAG] 20 dB coupled" "A directional coupler in the main line.";
-    "meter" [Station, Chain] "meter [TAG] LOSS" "A through-line meter left in the line.";
-    "balun" [Station, Chain] "balun [TAG] LOSS" "A balun or choke.";
-    "tuner" [Station, Chain] "tuner [TAG] LOSS" "A tuner: the net power into the line becomes the rated one.";
+    "run" [Station, Chain] "run [TAG] LENGTH of CABLE, PLACE … | run [TAG] from \"FILE\"" "A main run of cable.";
+    "jumper" [Station, Chain] "jumper [TAG] LENGTH of CABLE, PLACE … | jumper [TAG] from \"FILE\"" "A short cable between devices.";
+    "tail" [Station, Chain] "tail [TAG] LENGTH of CABLE, PLACE … | tail [TAG] from \"FILE\"" "A flexible cable at the end of a run.";
+    "pad" [Station, Chain] "pad [TAG] LOSS | pad [TAG] from \"FILE\"" "An attenuator.";
+    "filter" [Station, Chain] "filter [TAG] LOSS, passes LOW to HIGH | filter [TAG] from \"FILE\"" "A filter.";
+    "isolator" [Station, Chain] "isolator [TAG] LOSS | isolator [TAG] from \"FILE\"" "An isolator with its load.";
+    "circulator" [Station, Chain] "circulator [TAG] LOSS | circulator [TAG] from \"FILE\"" "A circulator.";
+    "protector" [Station, Chain] "protector [TAG] LOSS | protector [TAG] from \"FILE\"" "A surge protector.";
+    "switch" [Station, Chain] "switch [TAG] LOSS | switch [TAG] from \"FILE\" | switch TAG { port NAME LOSS }" "A switch or relay.";
+    "coupler" [Station, Chain] "coupler [TAG] 20 dB coupled | coupler [TAG] from \"FILE\"" "A directional coupler in the main line.";
+    "meter" [Station, Chain] "meter [TAG] LOSS | meter [TAG] from \"FILE\"" "A through-line meter left in the line.";
+    "balun" [Station, Chain] "balun [TAG] LOSS | balun [TAG] from \"FILE\"" "A balun or choke.";
+    "tuner" [Station, Chain] "tuner [TAG] LOSS | tuner [TAG] from \"FILE\"" "A tuner: the net power into the line becomes the rated one; from a file, what it does at that setting.";
     "duplexer" [Station, Chain] "duplexer TAG { high LOSS; low LOSS; isolation I }" "Parts transmit and receive of one band.";
     "diplexer" [Station, Chain] "diplexer TAG { high LOSS; low LOSS }" "Joins two bands on one line.";
     "combiner" [Station, Chain] "combiner TAG { port NAME LOSS }" "Joins several transmitters.";
     "divider" [Station, Chain] "divider [TAG] 2 way, excess LOSS" "Divides the power among branches.";
     "branch" [Chain] "branch [NAME] { … }" "One branch behind a divider.";
     "branches" [Chain] "branches in phase | branches apart" "How the fields of the branches add.";
-    "amplifier" [Station, Chain] "amplifier [TAG] GAIN gain" "An amplifier.";
-    "preamplifier" [Station, Chain] "preamplifier [TAG] GAIN gain, noise figure NF" "A receive amplifier.";
-    "load" [Station, Chain, Session] "load [TAG], rating POWER | load return-loss 26 dB | load from \"FILE\"" "A dummy load, which ends a chain; on the bench, its match.";
-    "antenna" [Station, Chain] "antenna [TAG] GAIN" "An antenna with its gain over isotropic (dBi) or a dipole (dBd).";
+    "amplifier" [Station, Chain] "amplifier [TAG] GAIN gain | amplifier [TAG] from \"FILE\"" "An amplifier.";
+    "preamplifier" [Station, Chain] "preamplifier [TAG] GAIN gain, noise figure NF | preamplifier [TAG] from \"FILE\", noise figure NF" "A receive amplifier.";
+    "load" [Station, Chain, Session] "load [TAG], rating POWER | load return-loss 26 dB | load [TAG] from \"FILE\"" "A dummy load, which ends a chain; on the bench, its match.";
+    "antenna" [Station, Chain] "antenna [TAG] GAIN, from \"FILE\"" "An antenna with its gain over isotropic (dBi) or a dipole (dBd).";
     "read" [Chain, Session] "read POWER forward | reflected | net, DATE with INSTRUMENT by WHO" "What was read here; on the bench, `read DATE with INSTRUMENT by WHO` for all readings.";
     "expect" [Chain] "expect POWER | expect loss LOSS | expect swr SWR | expect erp POWER" "What the computed value here must be.";
     "limit" [Chain, Connector] "limit POWER erp | eirp | output [pep | carrier | mean], \"document\" | limit FREQUENCY" "What must not be exceeded; of a connector, its highest frequency.";
     "transmit" [Band] "transmit FREQUENCY" "The transmit frequency.";
     "receive" [Band] "receive FREQUENCY" "The receive frequency.";
     "temperature" [Place, Session] "temperature T | temperature T1 to T2" "The temperature there.";
-    "impedance" [Cable, Antenna] "impedance 50 ohm | impedance R ohm with reactance X ohm" "Characteristic impedance; of an antenna, its feed-point impedance.";
+    "impedance" [Cable, Antenna] "impedance 50 ohm | impedance R ohm with reactance X ohm | impedance from \"FILE\"" "Characteristic impedance; of an antenna, its feed-point impedance.";
     "velocity" [Cable] "velocity 0.88 ± 0.01" "Velocity factor.";
-    "loss" [Cable, Connector, Device] "loss K1 + K2 | loss typical at 20 °C { FREQUENCY RATE } | loss LOSS on BAND" "Loss of the cable, connector or device.";
+    "loss" [Cable, Connector, Device] "loss K1 + K2 | loss typical at 20 °C { FREQUENCY RATE } | loss from \"FILE\" of LENGTH | loss LOSS on BAND" "Loss of the cable, connector or device.";
     "construction" [Cable] "construction { inner D; outer D; permittivity E … }" "A coaxial cable by its dimensions.";
     "wires" [Cable] "wires { diameter D; spacing S }" "A parallel-wire line by its dimensions.";
     "valid" [Cable] "valid LOW to HIGH" "Frequencies the loss is good for.";
@@ -180,9 +180,10 @@ keywords! {
     "short" [Readings] "short TAG RETURN-LOSS | short TAG from \"FILE\"" "Return loss of the piece with its far end shorted.";
     "equalise" [Readings] "equalise READING with INSTRUMENT, against READING with INSTRUMENT" "What two meters show one behind the other.";
     "kind" [Device] "kind KIND" "What kind of device it is.";
-    "high" [Device] "high LOSS, passes LOW to HIGH" "The leg for the higher frequency.";
-    "low" [Device] "low LOSS, passes LOW to HIGH" "The leg for the lower frequency.";
-    "port" [Device] "port NAME LOSS" "A port and its loss to the common one.";
+    "high" [Device] "high LOSS, passes LOW to HIGH | high from \"FILE\", passes LOW to HIGH" "The leg for the higher frequency.";
+    "low" [Device] "low LOSS, passes LOW to HIGH | low from \"FILE\", passes LOW to HIGH" "The leg for the lower frequency.";
+    "port" [Device] "port NAME LOSS | port NAME from \"FILE\"" "A port and its loss to the common one.";
+    "from" [Device, Antenna] "from \"FILE\" [reversed] [on BAND], accuracy 0.1 dB" "A network file (Touchstone) with its figures: .s2p of a part, .s1p of an antenna or load.";
     "isolation" [Device] "isolation 85 dB" "Isolation between the ports.";
     "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss of its ports.";
     "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR of its ports.";
@@ -279,6 +280,7 @@ pub static WORDS: &[&str] = &[
     "clad",
     "reference",
     "from",
+    "reversed",
     "over",
     "input",
     "against",

@@ -180,6 +180,18 @@ pub struct Figure {
     pub percent: bool,
 }
 
+/// Figures of a part that stand in a network file.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NetworkFile {
+    /// When it holds and what is said about it. Its value is not used; the uncertainty is that of
+    /// the file's losses, dB.
+    pub figure: Figure,
+    /// Path as written, without its quotes, and where.
+    pub path: Name,
+    /// Whether its port 2 is where its port 1 would be.
+    pub reversed: bool,
+}
+
 /// Frequencies a chain may be evaluated at.
 #[derive(Clone, Debug, PartialEq)]
 pub enum BandKind {
@@ -221,6 +233,13 @@ pub enum CableLoss {
     Construction(Construction),
     /// Dimensions of a parallel-wire line.
     Wires(Wires),
+    /// A network file of a piece.
+    Network {
+        /// The two-port.
+        file: Box<NetworkFile>,
+        /// Length of the piece, m.
+        length: Measure,
+    },
 }
 
 /// A coaxial cable by its dimensions.
@@ -426,6 +445,8 @@ pub struct Line {
     pub cable: Option<Name>,
     /// Fixed loss instead of a cable, dB.
     pub loss: Box<[Figure]>,
+    /// Two-ports of the whole line instead.
+    pub network: Box<[NetworkFile]>,
     /// Place.
     pub place: Option<Name>,
     /// Temperature at the part itself, °C.
@@ -445,6 +466,8 @@ pub struct Port {
     pub loss: Box<[Figure]>,
     /// Pass bands, Hz.
     pub passes: Box<[(f64, f64)]>,
+    /// Two-ports between this port and the common one (or through), which count before a loss.
+    pub network: Box<[NetworkFile]>,
 }
 
 /// Any two-port or branching device other than a line or connector.
@@ -575,6 +598,8 @@ pub struct Antenna {
     pub swr: Box<[Figure]>,
     /// Impedances.
     pub impedance: Box<[Impedance]>,
+    /// One-ports with its impedance.
+    pub network: Box<[NetworkFile]>,
     /// Efficiency, 0 to 1.
     pub efficiency: Option<Measure>,
     /// Height above ground, m.

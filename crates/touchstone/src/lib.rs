@@ -38,7 +38,7 @@ mod write;
 
 pub use convert::Parameter;
 pub use header::{Format, Header, MatrixFormat, TwoPortOrder, Unit, Version};
-pub use network::{Network, NetworkError, RangeError};
+pub use network::{Between, Network, NetworkError, RangeError};
 pub use note::{Kind, Note, Severity};
 pub use num_complex::Complex64;
 pub use read::{NoisePoint, Touchstone, ports_from_name, read};

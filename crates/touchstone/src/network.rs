@@ -85,6 +85,17 @@ impl fmt::Display for NetworkError {
 
 impl std::error::Error for NetworkError {}
 
+/// A matrix between two points of the data.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Between {
+    /// Row-major.
+    pub matrix: Vec<Complex64>,
+    /// How far the phase of the strongest path (of one port, of its reflection) turns from the
+    /// point below to the point above, degrees, 0 to 180; 0 at a point of the data. Beyond some
+    /// 30° the phases between the points mean little.
+    pub turn_deg: f64,
+}
+
 /// A frequency outside the data; nothing is extrapolated.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RangeError {
@@ -349,6 +360,47 @@ impl Network {
             return Ok(below);
         }
         Ok(between(below, self.at(k + 1, to, from), t))
+    }
+
+    /// The matrix at any frequency within the data with transmissions interpolated by magnitude
+    /// and phase, reflections by real and imaginary part. A line turns the phase of what passes
+    /// evenly with frequency, which a chord between two points would take for a loss.
+    ///
+    /// # Errors
+    /// Outside the data.
+    pub fn between_hz(&self, hz: f64) -> Result<Between, RangeError> {
+        let (k, t) = self.place(hz)?;
+        if t == 0.0 {
+            return Ok(Between {
+                matrix: self.matrix(k).to_vec(),
+                turn_deg: 0.0,
+            });
+        }
+        let (below, above) = (self.matrix(k), self.matrix(k + 1));
+        let n = self.ports;
+        // the strongest path tells how far the phase turns; one port has its reflection only
+        let (mut strongest, mut turn_deg) = (0.0, 0.0);
+        let mut m = Vec::with_capacity(n * n);
+        for (i, (a, b)) in below.iter().zip(above).enumerate() {
+            let reflection = i / n == i % n;
+            let weight = abs(*a).min(abs(*b));
+            let turn = measures::angle_deg(b * a.conj());
+            if reflection == (n == 1) && weight > strongest {
+                strongest = weight;
+                turn_deg = turn.abs();
+            }
+            m.push(if reflection {
+                between(*a, *b, t)
+            } else {
+                let size = abs(*a) + (abs(*b) - abs(*a)) * t;
+                let phase = measures::angle_deg(*a) + turn * t;
+                measures::polar_deg(size, phase)
+            });
+        }
+        Ok(Between {
+            matrix: m,
+            turn_deg,
+        })
     }
 
     /// The network on another grid of frequencies within its own.

@@ -1,13 +1,16 @@
 //! `cable NAME { … }`.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::{Dim, Shape, Tolerance, frequency, number};
+use downlead_quantity::{Dim, Measure, Shape, Tolerance, frequency, number};
 use downlead_syntax::Stmt;
 
 use super::{declared, frequency_range, no_keyword, rating, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
-use crate::model::{AccuracyStep, Basis, Cable, CableLoss, Construction, Meta, Wires};
+use crate::model::{
+    AccuracyStep, Basis, Cable, CableLoss, Construction, Figure, Meta, Name, NetworkFile, When,
+    Wires,
+};
 use crate::quals::{Quals, missing};
 
 /// Resistivity of annealed copper at 20 °C, ohm m (IEC 60028, 100 % IACS).
@@ -60,7 +63,8 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         .at("no loss")
         .help("Give the sheet's table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.")
         .help("Or two coefficients: `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
-        .help("Or its `construction { … }`.");
+        .help("Or its `construction { … }`.")
+        .help("Or a file of a measured piece: `loss from \"reel.s2p\" of 25 m`.");
         cx.push(d);
     }
     Some(c)
@@ -157,7 +161,14 @@ fn line<'a>(
             }
         }
         Some("source") => match cur.string(cx) {
-            Some(t) => c.meta.source = Some(t),
+            Some(t) => {
+                c.meta.source = Some(match &c.loss {
+                    Some(CableLoss::Network { file, .. }) => {
+                        format!("file {}, {t}", file.path.text).into()
+                    }
+                    _ => t,
+                });
+            }
             None => missing(
                 cx,
                 &cur,
@@ -177,18 +188,25 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
     c.loss_loc = cx.loc(s.head_span());
     let mut q = Quals::default();
     let mut terms = None;
+    let (mut file, mut length, mut u_db) = (None, None, 0.0);
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
             cur.i = 1;
         }
         while !cur.done() {
-            if n == 0 && terms.is_none() && cur.at_value(cx) {
+            if n == 0 && file.is_none() && cur.eat(cx, "from") {
+                file = Some(super::session::file(cx, &mut cur, "reel.s2p"));
+                length = of_length(cx, &mut cur);
+            } else if file.is_some() && cur.eat(cx, "accuracy") {
+                u_db = super::network::accuracy(cx, &mut cur).unwrap_or(0.0);
+            } else if n == 0 && terms.is_none() && cur.at_value(cx) {
                 let atom = cur.peek().expect("at a value");
                 terms = cx.two_terms(s, atom);
                 cur.i += 1;
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a cable's loss", &["typical", "maximum", "at"]);
+                let words = ["typical", "maximum", "at", "from", "accuracy"];
+                cur.unexpected(cx, "a cable's loss", &words);
                 break;
             }
         }
@@ -198,6 +216,14 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
         c.reference_stated = true;
     }
     let source = c.meta.source.take();
+    if let Some(path) = file {
+        if let (Some(path), Some(length)) = (path, length) {
+            q.meta.source = q.meta.source.take().or(source);
+            c.meta = super::network::about(&path, q.meta);
+            c.loss = Some(of_file(path, length, u_db, &c.meta));
+        }
+        return;
+    }
     c.meta = q.meta;
     c.meta.source = c.meta.source.take().or(source);
     if let Some(block) = s.block() {
@@ -300,6 +326,42 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
         return;
     }
     c.loss = Some(CableLoss::TwoTerm { k1, k2 });
+}
+
+/// `of 25 m` behind the file of a piece.
+fn of_length<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
+    const EXAMPLE: &str = "loss from \"reel.s2p\" of 25 m";
+    if !cur.eat(cx, "of") {
+        missing(
+            cx,
+            cur,
+            "`of` and the length of the piece that was measured follow",
+            EXAMPLE,
+        );
+        return None;
+    }
+    let v = cur.need(cx, "the length of the piece follows", EXAMPLE)?;
+    cx.positive(&v, Dim::Length, "the length of a piece", "25 m")
+}
+
+fn of_file(path: Name, length: Measure, u_db: f64, meta: &Meta) -> CableLoss {
+    CableLoss::Network {
+        file: Box::new(NetworkFile {
+            figure: Figure {
+                when: When::Always,
+                value: Measure {
+                    value: 0.0,
+                    u: u_db,
+                },
+                meta: meta.clone().into(),
+                loc: path.loc,
+                percent: false,
+            },
+            path,
+            reversed: false,
+        }),
+        length,
+    }
 }
 
 fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<AccuracyStep>) {

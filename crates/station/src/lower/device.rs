@@ -5,10 +5,13 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
+use super::network::{self, Ports};
 use super::{declared, frequency_range, no_keyword, part_kind, rating, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
-use crate::model::{Basis, Device, DeviceClass, Figure, Meta, Name, PartKind, Port, When};
+use crate::model::{
+    Basis, Device, DeviceClass, Figure, Meta, Name, NetworkFile, PartKind, Port, When,
+};
 use crate::quals::{Quals, missing, rest, twice};
 
 /// Figures of a device while they are gathered.
@@ -16,6 +19,7 @@ use crate::quals::{Quals, missing, rest, twice};
 pub(super) struct Draft {
     pub(super) device: Device,
     pub(super) loss: Vec<Figure>,
+    pub(super) network: Vec<NetworkFile>,
     pub(super) passes: Vec<(f64, f64)>,
     pub(super) ports: Vec<Port>,
     pub(super) swr: Vec<Figure>,
@@ -26,7 +30,10 @@ pub(super) struct Draft {
 impl Draft {
     /// The finished device. A plain path becomes a port without a name.
     pub(super) fn finish(mut self, head: Name) -> Device {
-        if !self.loss.is_empty() || (self.ports.is_empty() && !self.passes.is_empty()) {
+        if !self.loss.is_empty()
+            || !self.network.is_empty()
+            || (self.ports.is_empty() && !self.passes.is_empty())
+        {
             let name = Name {
                 text: "".into(),
                 loc: head.loc,
@@ -37,6 +44,7 @@ impl Draft {
                     name,
                     loss: self.loss.into(),
                     passes: self.passes.into(),
+                    network: self.network.into(),
                 },
             );
         }
@@ -227,6 +235,15 @@ pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
             &p.loss,
             downlead_quantity::db,
         );
+        network::twice(
+            cx,
+            &format!("The loss of `{who}{port}`"),
+            &p.network,
+            &p.loss,
+        );
+        if p.name.text.is_empty() {
+            network::twice(cx, &format!("The gain of `{who}`"), &p.network, &d.gain);
+        }
     }
     twice(cx, &format!("The SWR of `{who}`"), &d.swr, swr_words);
     twice(
@@ -253,6 +270,11 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
                 d.loss.push(f);
                 d.passes.extend(p);
             }
+        }
+        Some("from") if kind != Some(PartKind::Divider) => {
+            let what = "a device's file";
+            let file = network::statement(cx, s, 0, what, Ports::Two, Some(&mut d.passes));
+            d.network.extend(file);
         }
         Some(leg @ ("high" | "low")) => port(cx, s, d, cx.name_at(s.atoms()[0].span), 1, leg),
         Some("port") => match cur.name(cx) {
@@ -310,7 +332,6 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         Some(w) => unknown_statement(cx, s, w, Context::Device),
         None => no_keyword(cx, s, Context::Device),
     }
-    let _ = kind;
     if matches!(
         s.keyword(),
         Some("isolation" | "voltage" | "passes" | "noise" | "ways" | "coupled" | "source")
@@ -320,8 +341,22 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
 }
 
 fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
+    let mut cur = Cur::new(s, super::first_group(s));
+    cur.i = skip;
+    let mut files = Vec::new();
     let figures = if s.block().is_some() {
         Some((loss_table(cx, s, "a port's loss"), Vec::new()))
+    } else if cur.word(cx) == Some("from") {
+        let mut passes = Vec::new();
+        files.extend(network::statement(
+            cx,
+            s,
+            skip,
+            "a port's file",
+            Ports::Two,
+            Some(&mut passes),
+        ));
+        Some((Vec::new(), passes))
     } else {
         loss_figure(
             cx,
@@ -346,11 +381,15 @@ fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize
         let mut b = std::mem::take(&mut p.passes).into_vec();
         b.extend(passes);
         p.passes = b.into();
+        let mut n = std::mem::take(&mut p.network).into_vec();
+        n.extend(files);
+        p.network = n.into();
     } else {
         d.ports.push(Port {
             name,
             loss: figures.into(),
             passes: passes.into(),
+            network: files.into(),
         });
     }
 }

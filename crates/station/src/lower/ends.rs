@@ -5,6 +5,7 @@ use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
 use super::device::{noise_figure, return_loss_to_swr, swr_figure, swr_words};
+use super::network::{self, Ports};
 use super::{no_keyword, rating, share, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
@@ -276,6 +277,7 @@ pub(super) fn antenna<'a>(
     let (mut gains, mut swrs, mut impedances) = (Vec::new(), Vec::new(), Vec::new());
     let mut q = Quals::default();
     let mut first_gain = None;
+    let (mut file, mut files) = (network::Draft::default(), Vec::new());
     for (n, g) in stmt.groups().enumerate() {
         let mut cur = Cur::new(stmt, g);
         if n == 0 {
@@ -332,9 +334,9 @@ pub(super) fn antenna<'a>(
                             loc: v.loc,
                         });
                 }
-            } else if !q.take(cx, &mut cur) {
+            } else if !file.take(cx, &mut cur, Ports::One) && !q.take(cx, &mut cur) {
                 let words: &[&str] = if load {
-                    &["swr", "return-loss", "rating", "on"]
+                    &["swr", "return-loss", "from", "rating", "on"]
                 } else {
                     &[
                         "realized",
@@ -342,6 +344,7 @@ pub(super) fn antenna<'a>(
                         "return-loss",
                         "height",
                         "rating",
+                        "from",
                         "on",
                         "sheet",
                         "read",
@@ -353,6 +356,7 @@ pub(super) fn antenna<'a>(
         }
     }
     let meta = q.meta.clone();
+    files.extend(file.finish(&q));
     if let Some((m, dipole, loc, realized)) = first_gain {
         gains.push(Gain {
             figure: q.figure(m, loc, false),
@@ -370,7 +374,25 @@ pub(super) fn antenna<'a>(
             }
             Some("swr") => swrs.extend(swr_figure(cx, s, 1, false)),
             Some("return-loss") => swrs.extend(swr_figure(cx, s, 1, true)),
+            Some("impedance") if cur.word(cx) == Some("from") => {
+                files.extend(network::statement(
+                    cx,
+                    s,
+                    1,
+                    "an impedance",
+                    Ports::One,
+                    None,
+                ));
+            }
             Some("impedance") => impedances.extend(impedance(cx, s)),
+            Some("from") => {
+                let what = if load {
+                    "a load's file"
+                } else {
+                    "an antenna's file"
+                };
+                files.extend(network::statement(cx, s, 0, what, Ports::One, None));
+            }
             Some("efficiency") if !load => {
                 if let Some(v) = cur.need(cx, "a share follows", "efficiency 90 %") {
                     a.efficiency = share(cx, &v, "an efficiency");
@@ -403,6 +425,19 @@ pub(super) fn antenna<'a>(
         &swrs,
         swr_words,
     );
+    network::twice(
+        cx,
+        if load {
+            "The SWR of this load"
+        } else {
+            "The SWR of this antenna"
+        },
+        &files,
+        &swrs,
+    );
+    let stated: Vec<Figure> = impedances.iter().map(|z| z.resistance.clone()).collect();
+    network::twice(cx, "The impedance", &files, &stated);
+    a.network = files.into();
     a.gain = gains.into();
     a.swr = swrs.into();
     a.impedance = impedances.into();

@@ -5,6 +5,7 @@ mod chain;
 mod connector;
 mod device;
 mod ends;
+mod network;
 mod part;
 mod session;
 mod station;

@@ -5,6 +5,7 @@ use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
+use super::network::{self, Ports};
 use super::{ends, frequency_range, part_kind};
 use crate::cx::{Cur, Cx, Val};
 use crate::model::{
@@ -71,7 +72,7 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         return None;
     }
     let word = cx.text(atom.span);
-    if word == "of" || cx.lets.contains_key(word) {
+    if word == "of" || cx.lets.contains_key(word) || network::begins(cx, cur) {
         return None;
     }
     // `connector n-pair` and `adapter n-to-uhf` name what they are; a tag needs a further word
@@ -156,7 +157,7 @@ pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
 
 const LINE_WORDS: &[&str] = &[
     "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess",
-    "typical", "maximum", "loss",
+    "typical", "maximum", "loss", "from",
 ];
 
 const PIECE_WORDS: &[&str] = &[
@@ -188,6 +189,7 @@ pub(super) fn line<'a>(
         imperial: false,
         cable: None,
         loss: Box::default(),
+        network: Box::default(),
         place: None,
         temperature: None,
         added: Box::default(),
@@ -196,12 +198,20 @@ pub(super) fn line<'a>(
     let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
     let mut q = Quals::default();
     let mut fixed: Option<(Measure, bool, Loc)> = None;
+    // a piece on the bench has readings of its own
+    let measured = kind != PartKind::Piece;
+    let (mut file, mut files) = (network::Draft::default(), Vec::new());
+    let in_block = stmt
+        .block()
+        .is_some_and(|b| b.iter().any(|s| s.keyword() == Some("from")));
     let had = cx.diags.len();
     for (n, g) in stmt.groups().enumerate() {
         let mut cur = Cur::new(stmt, g);
         if n == 0 {
             cur.i = skip;
-            if let Some(v) = cur.val(cx) {
+            if measured && (cur.word(cx) == Some("from") || cur.done() && in_block) {
+                // its figures stand in a file
+            } else if let Some(v) = cur.val(cx) {
                 if matches!(
                     v.q.dim,
                     Dim::Decibel | Dim::Percent | Dim::GainDipole | Dim::GainIsotropic
@@ -245,6 +255,8 @@ pub(super) fn line<'a>(
                 wet.extend(dated_loss(cx, &mut cur, "a loss when wet"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
+            } else if measured && file.take(cx, &mut cur, Ports::Two) {
+                // the next word
             } else if let Some(list) = connectors.as_deref_mut()
                 && (cur.eat(cx, "connector") || cur.eat(cx, "adapter"))
             {
@@ -271,6 +283,9 @@ pub(super) fn line<'a>(
             Some("loss") => {
                 losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0))
             }
+            Some("from") if measured => {
+                files.extend(network::statement(cx, s, 0, "a line", Ports::Two, None));
+            }
             Some(w) => super::unknown_statement(cx, s, w, crate::keywords::Context::Device),
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
         }
@@ -285,12 +300,26 @@ pub(super) fn line<'a>(
             percent,
         });
     }
+    files.extend(file.finish(&q));
     part.meta = q.meta.into();
     let who = part
         .tag
         .as_ref()
         .map_or(kind.word(), |t| &t.text)
         .to_owned();
+    network::twice(cx, &format!("The loss of `{who}`"), &files, &losses);
+    if let (Some(f), true) = (files.first(), l.length.is_some()) {
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                l.length_loc,
+                format!("The loss of `{who}` is given twice, by its cable and by `{}`; the file is used.", f.path.text),
+            )
+            .at("not used")
+            .also(f.path.loc, "the file")
+            .help("Remove one of them."),
+        );
+    }
     for (what, figures) in [
         ("loss", &losses),
         ("added loss", &added),
@@ -304,6 +333,7 @@ pub(super) fn line<'a>(
         );
     }
     l.loss = losses.into();
+    l.network = files.into();
     l.added = added.into();
     l.wet = wet.into();
     Some(l)
@@ -440,6 +470,9 @@ const DEVICE_WORDS: &[&str] = &[
     "noise",
     "excess",
     "isolation",
+    "from",
+    "reversed",
+    "accuracy",
 ];
 
 fn device<'a>(
@@ -453,6 +486,9 @@ fn device<'a>(
     let mut d = Draft::default();
     let mut q = Quals::default();
     let had = cx.diags.len();
+    let mut file = network::Draft::default();
+    // a divider is no two-port
+    let measured = kind != PartKind::Divider;
     // what the first figure means depends on the kind
     let mut figure: Option<(Measure, bool, Loc)> = None;
     for (n, g) in stmt.groups().enumerate() {
@@ -548,6 +584,8 @@ fn device<'a>(
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
+            } else if measured && file.take(cx, &mut cur, Ports::Two) {
+                // the next word
             } else if n > 0 && kind == PartKind::Coupler && cur.at_value(cx) {
                 if let Some(v) = cur.val(cx) {
                     figure = cx.loss(&v, "a coupler's loss").map(|(m, p)| (m, p, v.loc));
@@ -567,6 +605,9 @@ fn device<'a>(
         }
     }
     d.device.temperature = q.at_temperature;
+    if file.is_given() {
+        d.network.extend(file.finish(&q));
+    }
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,

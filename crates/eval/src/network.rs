@@ -1,0 +1,499 @@
+//! Network files in a chain: what a file gives at one frequency, and what is wrong with it.
+
+use downlead_base::{Diagnostic, Loc, Severity, codes};
+use downlead_physics::network::SMatrix;
+use downlead_quantity::{frequency, number};
+use downlead_station::model::{
+    CableLoss, Direction, Name, NetworkFile, Part, PartData, PartKind, Port,
+};
+use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered};
+use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone};
+use num_complex::Complex64;
+
+use crate::cascade::{Piece, R0};
+use crate::element::Element;
+use crate::point::{Point, pick_by};
+use crate::result::ItemResult;
+
+/// Between two points of a file whose phase turns further than this, only sizes are taken.
+const TURN_KNOWN_DEG: f64 = 30.0;
+
+/// More power out than in that a good analyser may show (common practice).
+const ACTIVE: f64 = 0.02;
+
+/// Frequencies closer than this are one: a unit's factor must not push a band out of a file.
+const SAME_HZ: f64 = 1e-9;
+
+/// Less than this passes nothing: -300 dB.
+const NOTHING: f64 = 1e-15;
+
+/// A matrix in 50 ohm at one frequency.
+struct Matrix {
+    s: Vec<Complex64>,
+    /// Whether its phases mean something.
+    phase_known: bool,
+}
+
+/// Where a file's finding stands and for whom.
+pub(crate) struct Asked<'o> {
+    /// The file.
+    pub(crate) file: &'o NetworkFile,
+    /// The chain's line.
+    pub(crate) chain: Loc,
+    /// The point.
+    pub(crate) point: &'o Point,
+}
+
+impl Asked<'_> {
+    fn finding(&self, message: String, label: &str) -> Diagnostic {
+        Diagnostic::new(&codes::NETWORK_FILE, self.file.path.loc, message)
+            .at(label)
+            .also(self.chain, "the chain that needs it")
+    }
+}
+
+/// The network of a file, if it has so many ports; says why not.
+fn network<'e>(
+    ports: usize,
+    asked: &Asked<'_>,
+    env: &'e Env,
+    out: &mut Vec<Diagnostic>,
+) -> Option<(&'e Attachment, &'e Touchstone, &'e Network)> {
+    let a = env.attachments.at(asked.file.path.loc)?;
+    // a file that cannot be read is said to be so where its path stands
+    let Ok(content) = &a.content else { return None };
+    let Content::Network(t) = content else {
+        out.push(
+            asked
+                .finding(
+                    format!("`{}` is no network file by its name.", asked.file.path.text),
+                    "a network?",
+                )
+                .help("A network file is named `.s1p`, `.s2p` and so on, by its number of ports."),
+        );
+        return None;
+    };
+    // why there is none is told by its notes
+    let n = t.network.as_ref()?;
+    if n.ports() != ports {
+        let (need, what) = if ports == 1 {
+            ("one port is", "a load or antenna is one port, `.s1p`")
+        } else {
+            ("two ports are", "a part of the line has two, `.s2p`")
+        };
+        out.push(
+            asked
+                .finding(
+                    format!(
+                        "`{}` has {} port{}; {need} needed here.",
+                        asked.file.path.text,
+                        n.ports(),
+                        if n.ports() == 1 { "" } else { "s" },
+                    ),
+                    "wrong number of ports",
+                )
+                .help(format!("{}.", capital(what))),
+        );
+        return None;
+    }
+    Some((a, t, n))
+}
+
+fn capital(s: &str) -> String {
+    let mut c = s.chars();
+    c.next().map_or_else(String::new, |f| {
+        f.to_uppercase().collect::<String>() + c.as_str()
+    })
+}
+
+/// The matrix of a file at the point; says why there is none.
+fn matrix(ports: usize, asked: &Asked<'_>, env: &Env, out: &mut Vec<Diagnostic>) -> Option<Matrix> {
+    let (_, t, n) = network(ports, asked, env, out)?;
+    let (lo, hi) = n.range_hz()?;
+    let hz = asked.point.hz;
+    let inside = (lo * (1.0 - SAME_HZ)..=hi * (1.0 + SAME_HZ)).contains(&hz);
+    if !inside {
+        out.push(outside(asked, t, lo, hi));
+        return None;
+    }
+    let near = n.between_hz(hz.clamp(lo, hi)).ok()?;
+    let one = Network::new(vec![hz], near.matrix, n.z0().to_vec());
+    let s = match one.and_then(|one| one.re_referenced(&vec![R0; ports])) {
+        Ok(r) => r.s().to_vec(),
+        Err(_) => {
+            out.push(asked.finding(
+                format!(
+                    "`{}` cannot be brought to 50 ohm at {}.",
+                    asked.file.path.text,
+                    frequency(hz)
+                ),
+                "no figure from it",
+            ));
+            return None;
+        }
+    };
+    Some(Matrix {
+        s,
+        phase_known: near.turn_deg <= TURN_KNOWN_DEG,
+    })
+}
+
+fn outside(asked: &Asked<'_>, t: &Touchstone, lo: f64, hi: f64) -> Diagnostic {
+    let hz = asked.point.hz;
+    let mut d = asked.finding(
+        format!(
+            "`{}` reaches from {} to {}; {} lies outside, and nothing is extrapolated.",
+            asked.file.path.text,
+            frequency(lo),
+            frequency(hi),
+            frequency(hz)
+        ),
+        "outside the file",
+    );
+    if t.header.unit_defaulted {
+        d = d.help("The file's option line names no unit, and so GHz was taken; if MHz is meant, write `# MHz` there.");
+    }
+    let why = if t.header.unit_defaulted {
+        "Or read it over a span that covers the band."
+    } else {
+        "Read it over a span that covers the band."
+    };
+    d.help(why)
+}
+
+/// The two-port of a file at the point, as it lies in the chain on transmit, in 50 ohm; none, and
+/// said why, if the file does not give it.
+pub(crate) fn two_port(
+    asked: &Asked<'_>,
+    kind: PartKind,
+    env: &Env,
+    element: usize,
+    out: &mut Vec<Diagnostic>,
+) -> Option<Piece> {
+    let m = matrix(2, asked, env, out)?;
+    let [s11, s12, s21, s22] = m.s[..] else {
+        return None;
+    };
+    if !matches!(kind, PartKind::Amplifier | PartKind::Preamplifier) {
+        out.extend(active(asked, kind, env));
+    }
+    let mut s = SMatrix { s11, s12, s21, s22 };
+    if asked.file.reversed {
+        s = s.reversed();
+    }
+    if s.s21.norm() < NOTHING {
+        out.push(
+            asked
+                .finding(
+                    format!(
+                        "By `{}` nothing passes from port {} at {}.",
+                        asked.file.path.text,
+                        if asked.file.reversed { "2 to port 1" } else { "1 to port 2" },
+                        frequency(asked.point.hz)
+                    ),
+                    "nothing passes",
+                )
+                .help("Port 1 is on the side of the transmitter or receiver, of an amplifier its input; a part that was measured the other way round is `reversed`."),
+        );
+        return None;
+    }
+    if m.phase_known {
+        return Some(Piece::known(s, element));
+    }
+    out.push(sparse(asked, env));
+    let piece = Piece::known(s, element);
+    Some(Piece {
+        phase_known: false,
+        ..piece
+    })
+}
+
+/// The points of a file lie so far apart that phases between them mean nothing.
+fn sparse(asked: &Asked<'_>, env: &Env) -> Diagnostic {
+    let step = env
+        .attachments
+        .at(asked.file.path.loc)
+        .and_then(|a| a.network())
+        .and_then(|n| {
+            let f = n.frequencies_hz();
+            let k = f.partition_point(|x| *x <= asked.point.hz);
+            Some(f.get(k)? - f.get(k.checked_sub(1)?)?)
+        })
+        .unwrap_or(0.0);
+    let mut d = asked
+        .finding(
+            format!(
+                "At {} the points of `{}` are {} apart and its phase turns by more than {}° between them: only its loss and the size of its reflections are taken.",
+                frequency(asked.point.hz),
+                asked.file.path.text,
+                frequency(step),
+                number(TURN_KNOWN_DEG, 0)
+            ),
+            "points far apart",
+        )
+        .help("Read it with more points, or with one at this very frequency.");
+    d.severity = Severity::Info;
+    d
+}
+
+/// The file whose two-port a part is at a point.
+pub(crate) fn file_of<'m>(
+    part: &'m Part,
+    port: Option<&str>,
+    point: &Point,
+    env: &'m Env,
+) -> Option<&'m NetworkFile> {
+    let files: &'m [NetworkFile] = match &part.data {
+        PartData::Line(l) => &l.network,
+        PartData::Device(d) => {
+            let class = || Some(&env.device(&d.class.as_ref()?.text)?.device);
+            let ports = if d.ports.is_empty() {
+                class().map_or(&[][..], |c| &c.ports)
+            } else {
+                &d.ports
+            };
+            let of = |p: &&Port| *p.name.text == *port.unwrap_or("");
+            &ports.iter().find(of)?.network
+        }
+        _ => return None,
+    };
+    picked(files, point, env)
+}
+
+/// The file that holds at a point.
+pub(crate) fn picked<'m>(
+    files: &'m [NetworkFile],
+    point: &Point,
+    env: &Env,
+) -> Option<&'m NetworkFile> {
+    let p = pick_by(files, |n| &n.figure, point, env)?;
+    files.iter().find(|n| n.path.loc == p.figure.loc)
+}
+
+/// Turns a part of a chain that is walked from the antenna: it was built as it lies on transmit.
+pub(crate) fn turned(direction: Direction, kind: PartKind, e: &mut Element<'_>, p: &mut [Piece]) {
+    // an amplifier's port 1 is its input wherever it stands
+    let amplifier = matches!(kind, PartKind::Amplifier | PartKind::Preamplifier);
+    if direction != Direction::Receive || e.file.is_none() || amplifier || !e.complete {
+        return;
+    }
+    let Some(piece) = p.first_mut() else { return };
+    let turned = Piece {
+        s: piece.s.reversed(),
+        loss_db: -piece.s.reversed().gain(),
+        s11: piece.s22,
+        s22: piece.s11,
+        ..*piece
+    };
+    e.loss_db += turned.loss_db - piece.loss_db;
+    *piece = turned;
+}
+
+/// The reflection of a one-port file at the point, in 50 ohm; its phase is known or not.
+pub(crate) fn one_port(
+    asked: &Asked<'_>,
+    kind: PartKind,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> Option<(Complex64, bool)> {
+    let m = matrix(1, asked, env, out)?;
+    let s11 = *m.s.first()?;
+    out.extend(active(asked, kind, env));
+    if s11.norm() >= 1.0 {
+        out.push(
+            asked
+                .finding(
+                    format!(
+                        "By `{}` everything comes back at {}: |S11| is {}.",
+                        asked.file.path.text,
+                        frequency(asked.point.hz),
+                        number(s11.norm(), 3)
+                    ),
+                    "no load",
+                )
+                .help("Was an open or short left on the cable?"),
+        );
+        return None;
+    }
+    Some((s11, m.phase_known))
+}
+
+/// A part without a supply that gives out more power than it gets.
+fn active(asked: &Asked<'_>, kind: PartKind, env: &Env) -> Option<Diagnostic> {
+    let a = env.attachments.at(asked.file.path.loc)?;
+    let Ok(Content::Network(t)) = &a.content else {
+        return None;
+    };
+    // numbers in another format than the file says are told by its notes
+    if t.notes.iter().any(|n| n.kind == Kind::WrongFormat) {
+        return None;
+    }
+    let n = t.network.as_ref()?;
+    let points = n.active_points(ACTIVE);
+    let gain = |k: &usize| n.largest_gain(*k);
+    let worst = *points.iter().max_by(|a, b| gain(a).total_cmp(&gain(b)))?;
+    let g = gain(&worst);
+    let mut d = asked
+        .finding(
+            format!(
+                "By `{}`, {} gives out more power than it gets at {} of {} points, most at {}: {} times as much.",
+                asked.file.path.text,
+                kind.with_article(),
+                points.len(),
+                n.points(),
+                frequency(n.frequencies_hz()[worst]),
+                number(g * g, 2)
+            ),
+            "more out than in",
+        )
+        .help("Look at the format of its option line (MA, DB or RI) and at the calibration.");
+    d.severity = Severity::Warning;
+    d.related.clear();
+    Some(d)
+}
+
+/// The matched loss of a measured piece of cable at the points of its file, Hz and dB, rising in
+/// frequency: the image transfer constant of the two-port, so that neither the reference nor the
+/// steps of impedance at its ends count (`cosh² θ = A D` of its chain matrix).
+///
+/// Source: image parameters of a reciprocal two-port, Pozar 4e, ch. 8 (section from memory).
+#[must_use]
+pub fn matched_loss(n: &Network) -> Vec<(f64, f64)> {
+    if n.ports() != 2 {
+        return Vec::new();
+    }
+    let one = Complex64::new(1.0, 0.0);
+    (0..n.points())
+        .filter_map(|k| {
+            let [s11, s12, s21, s22] = n.matrix(k)[..] else {
+                return None;
+            };
+            let p = s12 * s21;
+            let ad = ((one + s11) * (one - s22) + p) * ((one - s11) * (one + s22) + p) / (p * 4.0);
+            let e = ad.sqrt() + (ad - one).sqrt();
+            // the two roots are each other's inverse
+            let theta = 20.0 * libm::log10(e.norm()).abs();
+            // the loss between other impedances is never less than this much below
+            let most = |r: Complex64| {
+                10.0 * libm::log10((1.0 - r.norm_sqr()).max(1e-12) / p.norm()) + SLACK_DB
+            };
+            let db = theta.min(most(s11)).min(most(s22));
+            let hz = n.frequencies_hz()[k];
+            (db.is_finite() && db > 0.0 && hz > 0.0).then_some((hz, db))
+        })
+        .collect()
+}
+
+/// A line's own impedance is not quite real, which makes its matched loss a little other than the
+/// least loss between any ends, dB.
+const SLACK_DB: f64 = 0.02;
+
+/// The table of a cable that is known by a file: Hz and dB/m.
+pub(crate) fn rates(
+    file: &NetworkFile,
+    length_m: f64,
+    files: &downlead_station::Attachments,
+) -> Option<Vec<(f64, f64)>> {
+    let n = files.at(file.path.loc)?.network()?;
+    let list = matched_loss(n);
+    (!list.is_empty()).then(|| list.into_iter().map(|p| (p.0, p.1 / length_m)).collect())
+}
+
+/// Why a cable that is known by a file has no loss at the point.
+pub(crate) fn why_no_rate(asked: &Asked<'_>, env: &Env, out: &mut Vec<Diagnostic>) {
+    let Some((_, t, n)) = network(2, asked, env, out) else {
+        return;
+    };
+    let list = matched_loss(n);
+    match (list.first(), list.last()) {
+        (Some(a), Some(b)) => out.push(outside(asked, t, a.0, b.0)),
+        _ => out.push(asked.finding(
+            format!(
+                "`{}` holds no loss of a piece of cable.",
+                asked.file.path.text
+            ),
+            "no figure from it",
+        )),
+    }
+}
+
+/// What the reader found in the network files that an item names.
+pub(crate) fn notes(low: &Lowered, env: &Env, out: &mut Vec<Diagnostic>) {
+    for name in &low.files {
+        let Some(a) = env.attachments.at(name.loc) else {
+            continue;
+        };
+        let Ok(Content::Network(t)) = &a.content else {
+            continue;
+        };
+        out.extend(
+            t.notes
+                .iter()
+                .filter(|n| n.severity != Bad::Info)
+                .map(|n| note(name, n)),
+        );
+    }
+}
+
+fn note(name: &Name, n: &Note) -> Diagnostic {
+    let mut message = format!(
+        "In `{}`, line {}, column {}: {}",
+        name.text, n.line, n.column, n.message
+    );
+    if let Some(u) = &n.understood {
+        message = format!("{message}; {u}");
+    }
+    if n.more > 0 {
+        message = format!("{message}; {} more like it", n.more);
+    }
+    if !message.ends_with(['.', '?']) {
+        message.push('.');
+    }
+    let mut d = Diagnostic::new(&codes::NETWORK_FILE, name.loc, message).at(match n.severity {
+        Bad::Error => "an error in the file",
+        _ => "in the file",
+    });
+    if n.severity != Bad::Error {
+        d.severity = Severity::Warning;
+    }
+    if let Some(h) = &n.hint {
+        let mut h = capital(h);
+        if !h.ends_with(['.', '?', '`']) {
+            h.push('.');
+        }
+        d = d.help(h);
+    }
+    d
+}
+
+/// Adds the files that an item's result rests on: its own, and those of the cables and devices it
+/// names.
+pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
+    let mut places: Vec<Loc> = low.files.iter().map(|f| f.loc).collect();
+    for (kind, name, _) in &r.depends {
+        match kind {
+            2 => {
+                if let Some(CableLoss::Network { file, .. }) =
+                    env.cable(name).and_then(|c| c.loss.as_ref())
+                {
+                    places.push(file.path.loc);
+                }
+            }
+            4 => {
+                let ports = env.device(name).map_or(&[][..], |c| &c.device.ports);
+                places.extend(ports.iter().flat_map(|p| &p.network).map(|n| n.path.loc));
+            }
+            _ => {}
+        }
+    }
+    let before = r.depends.len();
+    for a in places.into_iter().filter_map(|p| env.attachments.at(p)) {
+        if !r.depends.iter().any(|d| d.0 == ATTACHMENT && d.1 == a.path) {
+            let id = env.identity(ATTACHMENT, &a.path);
+            r.depends.push((ATTACHMENT, a.path.clone(), id));
+        }
+    }
+    if r.depends.len() > before {
+        r.depends.sort();
+    }
+}

@@ -1,0 +1,207 @@
+//! `from "f1.s2p"`: figures of a part that stand in a network file.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::{Dim, Measure, Shape, Tolerance};
+use downlead_syntax::{AtomKind, Stmt};
+
+use super::frequency_range;
+use crate::cx::{Cur, Cx};
+use crate::model::{Basis, Figure, Meta, Name, NetworkFile, When};
+use crate::quals::{Quals, missing};
+
+/// How many ports the file is to have.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Ports {
+    One,
+    Two,
+}
+
+impl Ports {
+    fn example(self) -> &'static str {
+        match self {
+            Ports::One => "a1.s1p",
+            Ports::Two => "f1.s2p",
+        }
+    }
+}
+
+/// A network file while its words are gathered.
+#[derive(Default)]
+pub(super) struct Draft {
+    path: Option<Name>,
+    u_db: f64,
+    reversed: bool,
+}
+
+impl Draft {
+    /// Whether a path was given.
+    pub(super) fn is_given(&self) -> bool {
+        self.path.is_some()
+    }
+
+    /// Reads `from "FILE"`, or what may follow it: `reversed`, `accuracy 0.1 dB`. False if none
+    /// of them stands at the cursor.
+    pub(super) fn take<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>, ports: Ports) -> bool {
+        if self.path.is_none() {
+            if !cur.eat(cx, "from") {
+                return false;
+            }
+            self.path = super::session::file(cx, cur, ports.example());
+            return true;
+        }
+        if ports == Ports::One {
+            return false;
+        }
+        if cur.eat(cx, "reversed") {
+            self.reversed = true;
+            return true;
+        }
+        if cur.eat(cx, "accuracy") {
+            self.u_db = accuracy(cx, cur).unwrap_or(0.0);
+            return true;
+        }
+        false
+    }
+
+    /// The file with what the statement says about it.
+    pub(super) fn finish(self, q: &Quals) -> Option<NetworkFile> {
+        let path = self.path?;
+        Some(NetworkFile {
+            figure: Figure {
+                when: if q.on.is_empty() {
+                    When::Always
+                } else {
+                    When::Bands(q.on.clone().into())
+                },
+                value: Measure {
+                    value: 0.0,
+                    u: self.u_db,
+                },
+                meta: about(&path, q.meta.clone()).into(),
+                loc: path.loc,
+                percent: false,
+            },
+            path,
+            reversed: self.reversed,
+        })
+    }
+}
+
+/// What is said about figures of a file: it was read, unless the text says otherwise.
+pub(super) fn about(path: &Name, meta: Meta) -> Meta {
+    let file = format!("file {}", path.text);
+    Meta {
+        basis: match meta.basis {
+            Basis::Stated => Basis::Read,
+            b => b,
+        },
+        source: Some(match &meta.source {
+            Some(s) => format!("{file}, {s}").into(),
+            None => file.into(),
+        }),
+        ..meta
+    }
+}
+
+/// `0.1 dB`, a half-width, or `0.1 dB k 2`: the standard uncertainty in dB.
+pub(super) fn accuracy<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64> {
+    const EXAMPLE: &str = "accuracy 0.1 dB";
+    let v = cur.need(cx, "the accuracy of the loss follows", EXAMPLE)?;
+    let m = cx.measure(&v, Dim::Decibel, "the accuracy of a loss", EXAMPLE)?;
+    if m.value < 0.0 {
+        cx.push(
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                v.loc,
+                "An accuracy is a half-width and cannot be negative.",
+            )
+            .at("negative"),
+        );
+        return None;
+    }
+    let shape = v
+        .coverage
+        .filter(|k| *k > 0.0)
+        .map_or(Shape::Rectangular, Shape::Coverage);
+    Some(
+        Tolerance {
+            half_width: m.value,
+            shape,
+        }
+        .standard(),
+    )
+}
+
+/// Whether `from` and a path stand at the cursor: a `from` without one may be a name.
+pub(super) fn begins<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
+    cur.word(cx) == Some("from")
+        && cur
+            .atoms
+            .get(cur.i + 1)
+            .is_some_and(|a| a.kind == AtomKind::Str)
+}
+
+/// A statement whose first `skip` words are followed by `from "FILE"`, with the pass bands of a
+/// leg.
+pub(super) fn statement<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+    what: &str,
+    ports: Ports,
+    mut passes: Option<&mut Vec<(f64, f64)>>,
+) -> Option<NetworkFile> {
+    let mut draft = Draft::default();
+    let mut q = Quals::default();
+    for (n, g) in s.groups().enumerate() {
+        let mut cur = Cur::new(s, g);
+        if n == 0 {
+            cur.i = skip;
+        }
+        while !cur.done() {
+            if let Some(list) = passes.as_deref_mut()
+                && cur.eat(cx, "passes")
+            {
+                match cur.val(cx) {
+                    Some(v) => list.extend(frequency_range(cx, &v, "a pass band")),
+                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
+                }
+            } else if !draft.take(cx, &mut cur, ports) && !q.take(cx, &mut cur) {
+                let words: &[&str] = match ports {
+                    Ports::One => &["on", "read", "with", "sheet"],
+                    Ports::Two => &["on", "reversed", "accuracy", "passes", "read", "sheet"],
+                };
+                cur.unexpected(cx, what, words);
+                break;
+            }
+        }
+    }
+    draft.finish(&q)
+}
+
+/// Points out a figure that holds where a file says the same: the file counts.
+pub(super) fn twice(cx: &mut Cx<'_>, what: &str, files: &[NetworkFile], figures: &[Figure]) {
+    let meet = |a: &When, b: &When| match (a, b) {
+        (When::Always, When::Always) => true,
+        (When::Bands(x), When::Bands(y)) => x.iter().any(|n| y.iter().any(|m| n.text == m.text)),
+        _ => false,
+    };
+    for f in files {
+        let Some(other) = figures.iter().find(|g| meet(&g.when, &f.figure.when)) else {
+            continue;
+        };
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                other.loc,
+                format!(
+                    "{what} is given twice, here and by `{}`; the file is used.",
+                    f.path.text
+                ),
+            )
+            .at("not used")
+            .also(f.path.loc, "the file")
+            .help("Remove one of them, or say with `on` on which band each holds."),
+        );
+    }
+}
