@@ -188,6 +188,7 @@ fn whole(p: &BenchPiece, r: &SessionResult) -> Option<WholeReport> {
         ratio: w.ratio,
         ratio_low: edge(-2.0),
         ratio_high: edge(2.0),
+        ratio_standard_by_readings: w.ratio * w.u_random,
         chi_square: w.chi2,
         degrees_of_freedom: w.dof,
         p: w.p.is_finite().then_some(w.p),

@@ -15,6 +15,12 @@ pub(crate) fn markdown(report: &BenchReport) -> String {
     for s in &report.sessions {
         session(s, &mut out);
     }
+    if !report.trends.is_empty() {
+        out.push_str("\n## Over the years, measured over expected loss\n\n");
+        for t in &report.trends {
+            let _ = writeln!(out, "- {}", inline(&words::trend(t)));
+        }
+    }
     if !report.diagnostics.is_empty() {
         out.push_str("\n## Findings\n\n");
         for d in &report.diagnostics {

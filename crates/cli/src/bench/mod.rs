@@ -7,6 +7,7 @@ mod markdown;
 pub(crate) mod plots;
 pub(crate) mod shape;
 mod text;
+pub(crate) mod trends;
 pub(crate) mod words;
 
 pub(crate) use csv::csv;

@@ -2,16 +2,16 @@
 
 use downlead_eval::bench::result::SessionResult;
 use downlead_eval::cable_at;
-use downlead_physics::measure::{TrendPoint, trend};
 use downlead_quantity::number;
 use downlead_station::Env;
 use downlead_station::session::Session;
 
 use super::shape::{PieceReport, SessionReport};
+use super::trends::Series;
 use super::words::{self, PER};
 use crate::svg::loss::{Loss, Reading, picture};
 use crate::svg::rows::{Difference, Entry, Panel, differences, ranking};
-use crate::svg::trend::{self, Dated};
+use crate::svg::trend;
 
 /// Points of a curve.
 const STEPS: u32 = 96;
@@ -159,75 +159,20 @@ fn panel(s: &SessionReport, p: &PieceReport) -> Panel {
     }
 }
 
-/// A trend for every piece that two sessions or more have measured on different days, by the
-/// ratio of its loss to the expected one.
-pub(crate) fn trends(sessions: &[SessionReport]) -> Vec<Plot> {
-    let mut seen: Vec<(&str, &str)> = Vec::new();
-    let mut out = Vec::new();
-    for p in sessions.iter().flat_map(|s| &s.pieces) {
-        let key = (p.piece.as_str(), p.cable.as_str());
-        if seen.contains(&key) {
-            continue;
-        }
-        seen.push(key);
-        let mut points: Vec<Dated> = sessions.iter().filter_map(|s| dated(s, key)).collect();
-        points.sort_by(|a, b| a.days.total_cmp(&b.days));
-        if points.first().map(|d| d.days) == points.last().map(|d| d.days) {
-            continue;
-        }
-        let plain: Vec<TrendPoint> = points
-            .iter()
-            .map(|d| TrendPoint {
-                days: d.days,
-                value: d.value,
-                u: 0.5 * d.u,
-            })
-            .collect();
-        out.push(Plot {
-            name: format!("trend-{}", file_name(&p.piece)),
+/// A picture of every piece that was measured on several days.
+pub(crate) fn trends(all: &[Series]) -> Vec<Plot> {
+    all.iter()
+        .map(|s| Plot {
+            name: format!("trend-{}", file_name(&s.piece)),
             svg: trend::picture(
-                &format!("{} ({}) over the years", p.piece, p.cable),
+                &format!("{} ({}) over the years", s.piece, s.cable),
                 "measured over expected loss",
-                &points,
-                trend(&plain).as_ref(),
+                "bars and hatching: doubt (k = 2) by the readings; sheet and length are the same on all days",
+                &s.points,
+                s.trend.as_ref(),
             ),
-        });
-    }
-    out
-}
-
-fn dated(s: &SessionReport, (piece, cable): (&str, &str)) -> Option<Dated> {
-    let date = s.date.as_ref()?;
-    let p = s
-        .pieces
-        .iter()
-        .find(|p| p.piece == piece && p.cable == cable)?;
-    let w = p.whole.as_ref()?;
-    Some(Dated {
-        date: date.clone(),
-        days: days(date)?,
-        value: w.ratio,
-        u: 0.5 * (w.ratio_high - w.ratio_low),
-    })
-}
-
-/// Days from 1970-01-01 of a date written `2026-07-19`, in the Gregorian calendar.
-fn days(date: &str) -> Option<f64> {
-    let mut parts = date.splitn(3, '-');
-    let mut next = || parts.next()?.parse::<i64>().ok();
-    let (year, month, day) = (next()?, next()?, next()?);
-    if !((1..=12).contains(&month) && (1..=31).contains(&day) && (1800..=9999).contains(&year)) {
-        return None;
-    }
-    // years that begin in March have their odd day at the end
-    let (y, m) = if month > 2 {
-        (year, month - 3)
-    } else {
-        (year - 1, month + 9)
-    };
-    let of_year = (153 * m + 2) / 5 + day - 1;
-    let all = 365 * y + y / 4 - y / 100 + y / 400 + of_year - 719_468;
-    Some(all as f64)
+        })
+        .collect()
 }
 
 /// A name as part of a file's name on any system: letters, digits, `-` and `_` stay.
@@ -250,18 +195,6 @@ pub(crate) fn file_name(name: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn days_count_as_the_calendar_does() {
-        // 1970-01-01 is day 0 and 2000-03-01 day 11017 of POSIX time
-        assert_eq!(days("1970-01-01"), Some(0.0));
-        assert_eq!(days("2000-03-01"), Some(11017.0));
-        assert_eq!(days("2000-02-29"), Some(11016.0));
-        assert_eq!(days("1969-12-31"), Some(-1.0));
-        for bad in ["", "2026", "2026-07", "2026-13-01", "2026-07-xx", "x-1-1"] {
-            assert_eq!(days(bad), None, "{bad}");
-        }
-    }
 
     #[test]
     fn names_of_files_lead_nowhere_else() {

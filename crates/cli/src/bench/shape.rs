@@ -19,8 +19,41 @@ pub(crate) struct BenchReport {
     pub(crate) schema: &'static str,
     /// Sessions in the order of the files.
     pub(crate) sessions: Vec<SessionReport>,
+    /// Pieces that sessions of different days have in common.
+    pub(crate) trends: Vec<TrendReport>,
     /// All findings, in order of place.
     pub(crate) diagnostics: Vec<DiagnosticReport>,
+}
+
+/// A piece over the years, by the ratio of its measured loss to the expected one.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub(crate) struct TrendReport {
+    /// The piece.
+    pub(crate) piece: String,
+    /// Its cable.
+    pub(crate) cable: String,
+    /// In order of date.
+    pub(crate) points: Vec<DatedReport>,
+    /// Slope of the straight line through them, per year of 365.25 days.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub(crate) ratio_per_year: Option<f64>,
+    /// Its expanded uncertainty (95.45 %).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub(crate) ratio_per_year_uncertainty: Option<f64>,
+    /// `rising`, `falling`, or `cannot-tell` where neither is beyond doubt.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub(crate) direction: Option<&'static str>,
+}
+
+/// A ratio at a date.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub(crate) struct DatedReport {
+    /// Date as written.
+    pub(crate) date: String,
+    /// Measured over expected.
+    pub(crate) ratio: f64,
+    /// Its expanded uncertainty (k = 2) by the readings, without sheet and length.
+    pub(crate) ratio_uncertainty: f64,
 }
 
 /// One session.
@@ -210,6 +243,9 @@ pub(crate) struct WholeReport {
     pub(crate) ratio_low: f64,
     /// Upper edge (k = 2).
     pub(crate) ratio_high: f64,
+    /// Standard uncertainty (k = 1) of the ratio by the readings alone, without what all bands share
+    /// (sheet, length).
+    pub(crate) ratio_standard_by_readings: f64,
     /// Squared deviations of the bands from that mean over their uncertainties.
     pub(crate) chi_square: f64,
     /// Degrees of freedom.

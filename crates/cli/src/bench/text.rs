@@ -26,6 +26,17 @@ pub(crate) fn text(report: &BenchReport, style: Style) -> String {
     for s in &report.sessions {
         session(s, style, &mut out);
     }
+    if !report.trends.is_empty() {
+        let _ = writeln!(
+            out,
+            "{}\n",
+            style.bold("over the years, measured over expected loss")
+        );
+        for t in &report.trends {
+            let _ = writeln!(out, "  {}", wrapped(&printable(&words::trend(t)), WIDTH, 2));
+        }
+        out.push('\n');
+    }
     out
 }
 

@@ -336,6 +336,30 @@ pub(crate) fn drift(bands: &[BandReport]) -> Vec<String> {
     }
 }
 
+/// A piece over the years.
+pub(crate) fn trend(t: &TrendReport) -> String {
+    let days: Vec<String> = t
+        .points
+        .iter()
+        .map(|p| {
+            let (v, u) = with_doubt(p.ratio, p.ratio_uncertainty, 3);
+            format!("{} {v} ± {u}", p.date)
+        })
+        .collect();
+    let mut out = format!("{} ({}): {}", t.piece, t.cable, days.join(", "));
+    if let (Some(slope), Some(u)) = (t.ratio_per_year, t.ratio_per_year_uncertainty) {
+        let (slope, u) = with_doubt(slope, u, 3);
+        let sign = if slope.starts_with('-') { "" } else { "+" };
+        let means = match t.direction {
+            Some("rising") => "rising, beyond doubt",
+            Some("falling") => "falling, beyond doubt",
+            _ => "neither rising nor falling beyond doubt",
+        };
+        out += &format!("; {sign}{slope} ± {u} a year: {means}");
+    }
+    out
+}
+
 /// A contribution over all comparisons.
 pub(crate) fn doubt(d: &DoubtReport) -> String {
     let span = if d.largest_standard_db - d.smallest_standard_db < 0.000_5 {

@@ -42,6 +42,13 @@ fn card(
 ) -> Card {
     let read_with = band.readings.iter().find_map(|r| r.instrument.as_deref());
     let meter = meters.with.or(read_with).and_then(|n| meters.named(n));
+    // a meter that also set the transmitter errs alike at both, and that much of it cancels
+    let scale = meter.map(|m| format!("scale of instrument {}", m.name.text));
+    let set_db = band
+        .budget
+        .iter()
+        .find(|b| Some(&b.cause) == scale.as_ref())
+        .map_or(0.0, |b| b.standard_db);
     Card {
         station: station.name.clone(),
         title: station.title.clone(),
@@ -52,7 +59,8 @@ fn card(
         file: chain.file.clone(),
         line: chain.line,
         instrument: meter.map(|i| i.name.text.to_string()),
-        points: points(band, meter),
+        instrument_set_power: set_db > 0.0,
+        points: points(band, meter, set_db),
         assumptions: band.assumptions.clone(),
     }
 }
@@ -62,14 +70,7 @@ fn joins(node: &NodeReport) -> bool {
     matches!(node.kind, "join" | "connector")
 }
 
-fn points(band: &BandReport, meter: Option<&Instrument>) -> Vec<TestPoint> {
-    // a meter that also set the transmitter errs alike at both, and that much of it cancels
-    let scale = meter.map(|m| format!("scale of instrument {}", m.name.text));
-    let set = band
-        .budget
-        .iter()
-        .find(|b| Some(&b.cause) == scale.as_ref())
-        .map_or(0.0, |b| b.standard_db);
+fn points(band: &BandReport, meter: Option<&Instrument>, set_db: f64) -> Vec<TestPoint> {
     let parts: Vec<&NodeReport> = band.nodes.iter().filter(|n| !joins(n)).collect();
     let mut out = Vec::new();
     for (i, part) in parts.iter().enumerate() {
@@ -88,7 +89,7 @@ fn points(band: &BandReport, meter: Option<&Instrument>) -> Vec<TestPoint> {
             .iter()
             .filter(|r| belongs(r, &parts).is_some_and(|p| std::ptr::eq(p, *part)))
             .collect();
-        out.push(point(at, part, &here, meter, set));
+        out.push(point(at, part, &here, meter, set_db));
     }
     out
 }

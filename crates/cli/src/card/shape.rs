@@ -41,6 +41,9 @@ pub(crate) struct Card {
     /// Instrument whose own error is in the spans; absent where none is known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub(crate) instrument: Option<String>,
+    /// Whether the transmitter's power was read with it too: its scale then cancels, and what
+    /// remains is its linearity and repeatability.
+    pub(crate) instrument_set_power: bool,
     /// Points in order from the transmitter.
     pub(crate) points: Vec<TestPoint>,
     /// What the powers rest on because the text does not say it.

@@ -35,6 +35,10 @@ fn heading(c: &Card) -> String {
 /// What the spans hold.
 fn footing(c: &Card) -> String {
     match &c.instrument {
+        Some(m) if c.instrument_set_power => format!(
+            "May read: 95 in 100 readings with {m} lie there if the text is right. It set the transmitter too, so \
+             its scale cancels; with another meter, allow for both (--with METER)."
+        ),
         Some(m) => format!(
             "May read: 95 in 100 readings with {m} lie there if the text is right; its own error is in it."
         ),

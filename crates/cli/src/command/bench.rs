@@ -36,6 +36,7 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let mut all = BenchReport {
         schema: SCHEMA,
         sessions: Vec::new(),
+        trends: Vec::new(),
         diagnostics: Vec::new(),
     };
     let mut plots = Vec::new();
@@ -53,9 +54,11 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
         }
         all.diagnostics.extend(snapshot.report().diagnostics);
     }
+    let series = bench::trends::series(&all.sessions);
+    all.trends = series.iter().map(bench::trends::report).collect();
     let mut outcome = loaded.outcome;
     if let Some(folder) = &args.plot {
-        plots.extend(bench::plots::trends(&all.sessions));
+        plots.extend(bench::plots::trends(&series));
         outcome = outcome.max(write_plots(folder, &plots, ui));
     }
     match args.format {

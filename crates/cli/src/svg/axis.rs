@@ -89,7 +89,7 @@ impl Axis {
     }
 
     fn linear_ticks(&self) -> Vec<f64> {
-        let room = ((self.to - self.from).abs() / 26.0).max(2.0);
+        let room = ((self.to - self.from).abs() / 22.0).max(2.0);
         let raw = (self.high - self.low) / room;
         let decade = libm::pow(10.0, libm::floor(libm::log10(raw)));
         let step = [1.0, 2.0, 5.0, 10.0]
@@ -125,12 +125,22 @@ impl Axis {
     /// Draws it along the left of a frame from `left` to `right`; labels are kept apart.
     pub(crate) fn along_left(&self, p: &mut Picture, left: f64, right: f64, sign: bool) {
         let mut last = f64::INFINITY;
-        for t in self.ticks() {
+        let ticks = self.ticks();
+        // on a linear scale all labels have as many decimals
+        let decimals = |t: &f64| number(*t, 4).split_once('.').map_or(0, |(_, d)| d.len());
+        let most = match self.scale {
+            Scale::Linear => ticks.iter().map(decimals).max(),
+            Scale::Log => None,
+        };
+        for t in ticks {
             let y = self.at(t);
             p.line((left, y), (right, y), Stroke::Grid);
             p.line((left - 5.0, y), (left, y), Stroke::Thin);
             if (last - y).abs() >= 13.0 {
-                let label = number(t, 4);
+                let label = match most {
+                    Some(d) if t != 0.0 => format!("{t:.d$}"),
+                    _ => number(t, 4),
+                };
                 let label = if sign && t > 0.0 {
                     format!("+{label}")
                 } else {

@@ -59,7 +59,11 @@ pub(crate) fn differences(title: &str, panels: &[Panel]) -> String {
     }
     p.upwards(
         (16.0, 0.5 * (top + height - 60.0)),
-        "measured less expected, dB (scales differ)",
+        if panels.len() > 1 {
+            "measured less expected, dB (scales differ)"
+        } else {
+            "difference, dB"
+        },
     );
     verdict_key(&mut p, height - 20.0);
     p.finish()

@@ -25,8 +25,14 @@ const TOP: f64 = 58.0;
 const BOTTOM: f64 = 318.0;
 
 /// The figures in order of date; the line and its doubt where there is a trend. `words` names the
-/// figure with its unit.
-pub(crate) fn picture(title: &str, words: &str, points: &[Dated], trend: Option<&Trend>) -> String {
+/// figure with its unit, `key` says what the bars are.
+pub(crate) fn picture(
+    title: &str,
+    words: &str,
+    key: &str,
+    points: &[Dated],
+    trend: Option<&Trend>,
+) -> String {
     let mut p = Picture::new(WIDTH, HEIGHT, title, &described(words, points, trend));
     p.bold((LEFT, 22.0), Anchor::Start, title);
     let fold = |f: &dyn Fn(&Dated) -> f64, low: bool| {
@@ -78,11 +84,7 @@ pub(crate) fn picture(title: &str, words: &str, points: &[Dated], trend: Option<
             end = at + half;
         }
     }
-    p.small(
-        (LEFT, HEIGHT - 12.0),
-        Anchor::Start,
-        "bars and hatching: doubt (k = 2)",
-    );
+    p.small((LEFT, HEIGHT - 12.0), Anchor::Start, key);
     p.finish()
 }
 
