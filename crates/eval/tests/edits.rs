@@ -59,6 +59,32 @@ chain what-if on 2m {
     connector 2 of n-pair
     antenna 4.5 dBi
 }
+
+session reel "Reel" {
+    read 2026-07-19 with W1 by QY5BEN
+    temperature 12 °C
+    load return-loss 26 dB on 2m
+    piece A spare of foam, connector 2 of club-n
+    piece B 12 m ± 0.1 m of thin
+    readings on 2m {
+        baseline 44 W at 0 min
+        through A 43 W at 1 min
+        through B 29 W, 0.1 W reflected at 2 min
+        baseline 43.5 W at 4 min
+    }
+    readings on 434 MHz {
+        open B 7 dB
+        short B 7.2 dB
+    }
+    readings from "parts/july.csv"
+    resonance B 8.2 MHz ± 0.1 MHz
+}
+// file: parts/july.csv
+band,piece,time_min,forward_w
+70cm,baseline,0,40
+70cm,A,1,38
+70cm,B,2,20
+70cm,baseline,3,39
 // file: parts/cables.downlead
 use "more.downlead"
 let rate = 0.395 dB/100 m/sqrt(MHz)
@@ -150,6 +176,39 @@ proptest! {
         let all: Vec<&str> = text.split_inclusive([' ', '\n']).collect();
         let mixed: String = (0..words).map(|_| *r.pick(&all)).collect();
         let _ = everything(&load(&format!("chain c on 145 MHz {{\n{mixed}\n}}\n{mixed}")));
+    }
+}
+
+/// A table of readings damaged anywhere never brings the program down, and a changed one is taken
+/// anew as if it had been loaded.
+#[test]
+fn broken_tables_end_in_findings() {
+    let mut r = Rng::new(20_260_719);
+    let table = "parts/july.csv";
+    let mut files = project_files();
+    let good = files.text(table).expect("the table").clone();
+    let mut s = load_from(&files);
+    let cells = |s: &Snapshot| {
+        let items = s.scopes()[0].items().iter();
+        items
+            .filter_map(|x| x.2.session.as_ref())
+            .map(|r| r.cells.len())
+            .sum::<usize>()
+    };
+    assert_eq!(cells(&s), 5, "{}", everything(&s));
+    for n in 0..300 {
+        let text = match n % 3 {
+            0 => mutate(&mut r, &good, 1 + n % 7),
+            1 => good.chars().take(r.below(good.len())).collect(),
+            _ => good.replacen(
+                r.word(&["40", "A", ",", "\n", "piece"]),
+                r.word(&["NaN", "1e999", "\u{feff}", ";", "\"", "-0", "\t", ""]),
+                1 + r.below(4),
+            ),
+        };
+        files.put(table, text.as_str());
+        assert!(s.refresh_attachment(table, &files));
+        assert_eq!(everything(&s), everything(&load_from(&files)), "{text:?}");
     }
 }
 

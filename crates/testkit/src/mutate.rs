@@ -81,6 +81,13 @@ const PIECES: &[&str] = &[
     "branch { antenna 3 dBi }\n",
     "limit 3 W erp\n",
     "read 3 W forward\n",
+    "baseline 40 W at 3 min\n",
+    "through A 20 W at 1 min, adapter 2 of n-to-bnc\n",
+    "open A 3 dB\n",
+    "piece A 1 m of rg-213\n",
+    "readings from \"july.csv\"\n",
+    "with W1",
+    "at 0 min",
     "é",
     "🜁",
 ];

@@ -16,7 +16,14 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ),
     (
         "downlead-eval",
-        &["base", "quantity", "syntax", "station", "physics", "touchstone"],
+        &[
+            "base",
+            "quantity",
+            "syntax",
+            "station",
+            "physics",
+            "touchstone",
+        ],
     ),
     (
         "downlead-ide",

@@ -71,6 +71,34 @@ pub fn without_lines(r: &Report) -> Value {
     v
 }
 
+/// What a bench session comes to, without places.
+fn session(r: &downlead_eval::bench::result::SessionResult) -> String {
+    let mut out = format!(
+        "{} readings, {} lost, with {:?}",
+        r.readings, r.lost, r.meters
+    );
+    for c in &r.cells {
+        out += &format!(
+            "\n{} {}: {:?} {:?} {:?} {:?} {:?}",
+            r.pieces[c.piece].name,
+            r.bands[c.band].band,
+            c.method,
+            c.measured,
+            c.budget,
+            c.expected,
+            c.comparison
+        );
+    }
+    for b in &r.bands {
+        out += &format!("\n{} {:?} {:?}", b.band, b.drift, b.ranking);
+    }
+    for p in &r.pieces {
+        let lengths: Vec<_> = p.lengths.iter().map(|l| (l.1, l.2)).collect();
+        out += &format!("\n{} {:?} {:?} {lengths:?}", p.name, p.whole, p.fit);
+    }
+    out
+}
+
 /// Everything a snapshot says, as text: the report, and every finding with all its places.
 pub fn everything(s: &Snapshot) -> String {
     let place = |l: Loc| match s.place(l) {
@@ -102,5 +130,12 @@ pub fn everything(s: &Snapshot) -> String {
     };
     let findings: Vec<String> = s.diagnostics().iter().map(finding).collect();
     let report = serde_json::to_string_pretty(&s.report()).expect("JSON");
-    format!("{}\n{report}", findings.join("\n"))
+    let sessions: Vec<String> = s
+        .scopes()
+        .iter()
+        .flat_map(|x| x.items())
+        .filter_map(|x| x.2.session.as_deref())
+        .map(session)
+        .collect();
+    format!("{}\n{}\n{report}", findings.join("\n"), sessions.join("\n"))
 }
