@@ -1,9 +1,12 @@
 //! The program from the outside: every command, its output and its exit code.
 
 mod bad_input;
+mod bench;
+mod card;
 mod catalogue;
 mod check;
 mod explain;
+mod fit;
 mod fmt;
 mod misc;
 mod report;

@@ -56,7 +56,7 @@ fn all_examples_fit_the_schema() {
 }
 
 /// Whether `value` has the fields and types of `schema`: the part of JSON Schema our schema uses.
-fn fits(value: &Value, schema: &Value, whole: &Value, at: &str) {
+pub(crate) fn fits(value: &Value, schema: &Value, whole: &Value, at: &str) {
     if let Some(target) = schema["$ref"].as_str() {
         let target = whole
             .pointer(target.trim_start_matches('#'))
