@@ -89,7 +89,7 @@ def antenna():
 
 def reel():
     """25 m of cable between two plugs that are 20 mm of 46 ohm."""
-    mhz = np.array([1, 2, 5, 10, 20, 30, 50, 70, 100, 120, 140, 145, 150, 170, 200, 300, 400, 450])
+    mhz = np.array([1, 2, 5, 10, 20, 30, 50, 70, 100, 120, 140, 147, 150, 170, 200, 300, 400, 450])
     plug = line(mhz, 0.02, 1e-4, 0, 1.0, 46.0)
     return from_chain(mhz, plug @ line(mhz, 25.0, 0.00243, 1.3e-5, 0.878) @ plug)
 
@@ -153,7 +153,7 @@ def at(n, hz):
 # goes the other way through the same parts.
 CHAINS = [
     ("filter", 146.9, [("du1-high.s2p", False)], "a1.s1p"),
-    ("three", 146.9, [("is1.s2p", False), ("du1-high.s2p", False), ("reel-7.s2p", False)], "a1.s1p"),
+    ("three", 147.0, [("is1.s2p", False), ("du1-high.s2p", False), ("reel-7.s2p", False)], "a1.s1p"),
     ("between", 146.9137, [("is1.s2p", False), ("du1-high.s2p", False)], "a1.s1p"),
     ("turned", 146.9137, [("du1-high.s2p", True), ("is1.s2p", False)], "a1.s1p"),
     ("backwards", 146.9, [("is1.s2p", True)], "a1.s1p"),
