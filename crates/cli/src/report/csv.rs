@@ -181,24 +181,40 @@ fn limits(band: &BandReport) -> Vec<Vec<String>> {
 }
 
 fn readings(band: &BandReport) -> Vec<Vec<String>> {
-    band.readings
-        .iter()
-        .map(|r| {
+    let here = band.readings.iter().map(|r| {
+        vec![
+            r.quantity.to_owned(),
+            maybe(r.read_w),
+            maybe(r.expected_w),
+            maybe(r.read_swr),
+            maybe(r.expected_swr),
+            number(r.difference_db),
+            number(r.uncertainty_db),
+            r.verdict.to_owned(),
+            text(r.date.as_ref()),
+            text(r.instrument.as_ref()),
+            r.line.to_string(),
+        ]
+    });
+    // rows of a log are readings too, each at the line of its statement
+    let logged = band.logs.iter().flat_map(|l| {
+        l.rows.iter().map(|r| {
             vec![
                 r.quantity.to_owned(),
                 maybe(r.read_w),
                 maybe(r.expected_w),
                 maybe(r.read_swr),
                 maybe(r.expected_swr),
-                number(r.difference_db),
-                number(r.uncertainty_db),
-                r.verdict.to_owned(),
-                text(r.date.as_ref()),
+                maybe(r.difference_db),
+                maybe(r.uncertainty_db),
+                r.verdict.unwrap_or_default().to_owned(),
+                r.date.clone(),
                 text(r.instrument.as_ref()),
-                r.line.to_string(),
+                l.line.to_string(),
             ]
         })
-        .collect()
+    });
+    here.chain(logged).collect()
 }
 
 fn budget(band: &BandReport) -> Vec<Vec<String>> {

@@ -85,6 +85,9 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
     for r in &band.readings {
         let _ = writeln!(out, "- read {}", inline(&words::reading(r, PLAIN)));
     }
+    for l in band.logs.iter().flat_map(words::log) {
+        let _ = writeln!(out, "- logged: {}", inline(&l));
+    }
     for b in words::budget(&band.budget, 3) {
         let _ = writeln!(out, "- doubt from {}", inline(&b));
     }

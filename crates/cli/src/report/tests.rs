@@ -89,6 +89,7 @@ pub(crate) fn made() -> Report {
             instrument: Some("W1".to_owned()),
             line: 66,
         }],
+        logs: Vec::new(),
         budget: ["gain of A1", "TX1", "joins", "M1"]
             .into_iter()
             .map(|cause| BudgetReport {

@@ -69,6 +69,12 @@ fn one(
             .map(|r| ("read", words::reading(r, style))),
     );
     lines.extend(
+        band.logs
+            .iter()
+            .flat_map(words::log)
+            .map(|l| ("logged", printable(&l).into_owned())),
+    );
+    lines.extend(
         words::budget(&band.budget, 3)
             .into_iter()
             .map(|b| ("doubt from", b)),

@@ -2,7 +2,9 @@
 
 use downlead_quantity::{db, frequency, from_db, number, percent, power, power_dbm};
 
-use crate::model::{BandReport, BudgetReport, ChainReport, LimitReport, NodeReport, ReadingReport};
+use crate::model::{
+    BandReport, BudgetReport, ChainReport, LimitReport, LogReport, NodeReport, ReadingReport,
+};
 use crate::ui::{Style, printable};
 
 /// One line of a table: a part with the joins before it taken in.
@@ -278,6 +280,70 @@ pub(crate) fn limit(l: &LimitReport, style: Style) -> String {
         beside(l.margin_db),
         db(l.uncertainty_db),
     )
+}
+
+/// A log in words: what it holds, then a line for each trend.
+pub(crate) fn log(l: &LogReport) -> Vec<String> {
+    let of = |q: &str| l.rows.iter().filter(|r| r.quantity == q).count();
+    let judged = |v: &str| l.rows.iter().filter(|r| r.verdict == Some(v)).count();
+    let mut what = Vec::new();
+    for (quantity, words) in [
+        ("forward", "forward"),
+        ("reflected", "reflected"),
+        ("swr", "SWR"),
+    ] {
+        if of(quantity) > 0 {
+            what.push(format!("{} {words}", of(quantity)));
+        }
+    }
+    let dates = match (l.rows.first(), l.rows.last()) {
+        (Some(a), Some(b)) if a.date != b.date => format!(", {} to {}", a.date, b.date),
+        (Some(a), _) if !a.date.is_empty() => format!(", {}", a.date),
+        _ => String::new(),
+    };
+    let mut verdicts = Vec::new();
+    for (verdict, words) in [
+        ("agrees", "agree"),
+        ("differs", "differ"),
+        ("cannot-tell", "cannot tell"),
+    ] {
+        if judged(verdict) > 0 {
+            verdicts.push(format!("{} {words}", judged(verdict)));
+        }
+    }
+    let mut first = format!("{}: {}{dates}", l.file, what.join(", "));
+    if !verdicts.is_empty() {
+        first += &format!("; of the forward ones {}", verdicts.join(", "));
+    }
+    let mut out = vec![first];
+    for t in &l.trends {
+        let (value, unit) = match (t.db_per_year, t.swr_per_year) {
+            (Some(d), _) => (d, " dB"),
+            (None, Some(s)) => (s, ""),
+            (None, None) => continue,
+        };
+        let name = if t.quantity == "swr" {
+            "SWR"
+        } else {
+            t.quantity
+        };
+        out.push(format!(
+            "{name} {}: {}{unit} a year ± {}{unit}, {} readings",
+            match t.direction {
+                "not-beyond-doubt" => "steady within the doubt",
+                d => d,
+            },
+            signed(value),
+            number(t.uncertainty_per_year, 3),
+            t.readings
+        ));
+    }
+    out
+}
+
+fn signed(v: f64) -> String {
+    let n = number(v, 3);
+    if v > 0.0 { format!("+{n}") } else { n }
 }
 
 /// A reading in one line.
