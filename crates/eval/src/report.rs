@@ -102,6 +102,7 @@ pub struct BandReport {
     pub readings: Vec<ReadingReport>,
     /// Logs of readings.
     #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
     pub logs: Vec<LogReport>,
     /// What the uncertainty consists of, largest first.
     pub budget: Vec<BudgetReport>,
