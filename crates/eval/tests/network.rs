@@ -613,3 +613,76 @@ fn another_text_of_a_file_is_another_result() {
     }
     assert!(!s.refresh_attachment("other.s2p", &files));
 }
+
+/// What is written wrong around `from`, and what is said about it.
+#[test]
+fn slips_are_told_with_what_to_write() {
+    let file = "# MHz S RI R 50\n100 0 0 .9 0 .9 0 0 0\n200 0 0 .9 0 .9 0 0 0\n";
+    let cases: &[(&str, &[&str])] = &[
+        (
+            "filter F1 from",
+            &["missing-value `from` is followed by a path in quotes."],
+        ),
+        ("filter from 0.3 dB ± 0.1 dB", &[]),
+        ("filter from \"x.s2p\"", &[]),
+        ("run { from \"x.s2p\" reversed }", &[]),
+        ("coupler C1 from \"x.s2p\", rating 100 W, ends n", &[]),
+        (
+            "meter { from \"x.s2p\", accuracy 0.1 dB k 2, sheet \"MT-1 p. 2\" }",
+            &[],
+        ),
+        (
+            "filter F1 from \"x.s2p\" ± 0.1 dB",
+            &["not-understood `±` stands where no value goes before it."],
+        ),
+        (
+            "filter F1 0.3 dB ± 0.1 dB, accuracy 0.1 dB",
+            &["unexpected-word `accuracy` is said of a network file, and none stands before it."],
+        ),
+        (
+            "filter F1 from \"x.s2p\", accuracy 5 %",
+            &["wrong-unit A percentage stands where the accuracy of a loss belongs."],
+        ),
+        (
+            "filter F1 0.3 dB ± 0.1 dB, from \"x.s2p\"",
+            &[
+                "figure-twice The loss of `F1` is given twice, here and by `x.s2p`; the file is used.",
+            ],
+        ),
+        (
+            "run M1 10 m of rg-213, from \"x.s2p\"",
+            &[
+                "figure-twice The loss of `M1` is given twice, by its cable and by `x.s2p`; the file is used.",
+            ],
+        ),
+        (
+            "connector from \"x.s2p\"",
+            &["unexpected-word A connector or adapter is named, not read from a file."],
+        ),
+        (
+            "run M1 from \"x.s2p\" of 10 m",
+            &["unexpected-word `of` has no meaning in a run."],
+        ),
+        (
+            "filter F1 { loss 0.3 dB ± 0.1 dB on 2m; from \"x.s2p\" on 70cm }",
+            &[],
+        ),
+        (
+            "run M1 { from \"x.s2p\" on 70cm }",
+            &["no-figure-for-band M1 has no file for 2m (146 MHz)."],
+        ),
+    ];
+    for (part, want) in cases {
+        let text = format!(
+            "band 2m 146 MHz\nband 70cm 432 MHz\nchain c on 2m {{\n    transmitter 100 W carrier\n    {part}\n    load from \"y.s1p\"\n}}\n"
+        );
+        let s = load_from(
+            &files()
+                .with(MAIN, &text)
+                .with("x.s2p", file)
+                .with("y.s1p", "# MHz S RI R 50\n100 0 0\n200 0 0\n"),
+        );
+        let have: Vec<String> = said(&s).iter().map(|(c, m)| format!("{c} {m}")).collect();
+        assert_eq!(have, *want, "{part}");
+    }
+}

@@ -1032,7 +1032,8 @@ impl<'a> Cur<'a> {
             format!("`{text}` has no meaning in {in_what}."),
         )
         .at("not understood");
-        if let Some(n) = nearest(text, allowed.iter().copied()) {
+        // a word that has a meaning elsewhere in the line is no slip of the pen
+        if let Some(n) = nearest(text, allowed.iter().copied().filter(|w| *w != text)) {
             d = d
                 .help(format!("Did you mean `{n}`?"))
                 .fix(format!("write `{n}`"), loc, n);

@@ -31,12 +31,13 @@ pub(super) struct Draft {
     path: Option<Name>,
     u_db: f64,
     reversed: bool,
+    broken: bool,
 }
 
 impl Draft {
-    /// Whether a path was given.
-    pub(super) fn is_given(&self) -> bool {
-        self.path.is_some()
+    /// Whether there is a `from` whose path could not be had.
+    pub(super) fn is_broken(&self) -> bool {
+        self.broken
     }
 
     /// Reads `from "FILE"`, or what may follow it: `reversed`, `accuracy 0.1 dB`. False if none
@@ -44,9 +45,10 @@ impl Draft {
     pub(super) fn take<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>, ports: Ports) -> bool {
         if self.path.is_none() {
             if !cur.eat(cx, "from") {
-                return false;
+                return ports == Ports::Two && self.too_early(cx, cur);
             }
             self.path = super::session::file(cx, cur, ports.example());
+            self.broken = self.path.is_none();
             return true;
         }
         if ports == Ports::One {
@@ -61,6 +63,37 @@ impl Draft {
             return true;
         }
         false
+    }
+
+    /// What is said of a file stands without one.
+    fn too_early<'a>(&self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
+        let loc = cx.loc(cur.next_span());
+        let Some(word) = cur
+            .word(cx)
+            .filter(|w| ["reversed", "accuracy"].contains(w))
+        else {
+            return false;
+        };
+        cur.i += 1;
+        cur.val(cx);
+        // the path of a broken `from` is a finding already
+        if self.broken {
+            return true;
+        }
+        let mut d = Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            format!("`{word}` is said of a network file, and none stands before it."),
+        )
+        .at("of which file?");
+        d = if word == "accuracy" {
+            d.help("A stated figure has its tolerance behind it: `0.3 dB ± 0.1 dB`.")
+                .help("Of a file: `from \"f1.s2p\", accuracy 0.1 dB`.")
+        } else {
+            d.help("Written for example `from \"f1.s2p\" reversed`.")
+        };
+        cx.push(d);
+        true
     }
 
     /// The file with what the statement says about it.
@@ -139,6 +172,21 @@ pub(super) fn begins<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
             .atoms
             .get(cur.i + 1)
             .is_some_and(|a| a.kind == AtomKind::Str)
+}
+
+/// Says that a part cannot be a network file, if `from` stands at the cursor; passes over it.
+pub(super) fn refused<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, why: &str, help: &str) -> bool {
+    if !begins(cx, cur) {
+        return false;
+    }
+    let loc = cx.loc(cur.next_span());
+    cur.i += 2;
+    cx.push(
+        Diagnostic::new(&codes::UNEXPECTED_WORD, loc, why)
+            .at("not from a file")
+            .help(help),
+    );
+    true
 }
 
 /// A statement whose first `skip` words are followed by `from "FILE"`, with the pass bands of a

@@ -100,6 +100,14 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
 
 fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut Part) {
     let mut count = 1;
+    if network::refused(
+        cx,
+        cur,
+        "A connector or adapter is named, not read from a file.",
+        "A join that was measured is a part of its own: `jumper J1 from \"j1.s2p\"`.",
+    ) {
+        return;
+    }
     if kind == PartKind::Connector && cur.at_value(cx) {
         let Some(v) = cur.val(cx) else { return };
         let Some(n) = self::count(cx, &v, "connector 4 of n-pair") else {
@@ -157,7 +165,7 @@ pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
 
 const LINE_WORDS: &[&str] = &[
     "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess",
-    "typical", "maximum", "loss", "from",
+    "typical", "maximum", "loss",
 ];
 
 const PIECE_WORDS: &[&str] = &[
@@ -299,6 +307,9 @@ pub(super) fn line<'a>(
             loc,
             percent,
         });
+    }
+    if file.is_broken() {
+        return None;
     }
     files.extend(file.finish(&q));
     part.meta = q.meta.into();
@@ -471,8 +482,6 @@ const DEVICE_WORDS: &[&str] = &[
     "excess",
     "isolation",
     "from",
-    "reversed",
-    "accuracy",
 ];
 
 fn device<'a>(
@@ -586,6 +595,13 @@ fn device<'a>(
                 d.device.noise_figure = noise_figure(cx, &mut cur);
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
                 // the next word
+            } else if network::refused(
+                cx,
+                &mut cur,
+                "A divider has more ports than a file of a chain can have.",
+                "Say into how many ways it divides: `divider DV1 2 way, excess 0.3 dB`.",
+            ) {
+                // told
             } else if n > 0 && kind == PartKind::Coupler && cur.at_value(cx) {
                 if let Some(v) = cur.val(cx) {
                     figure = cx.loss(&v, "a coupler's loss").map(|(m, p)| (m, p, v.loc));
@@ -605,9 +621,10 @@ fn device<'a>(
         }
     }
     d.device.temperature = q.at_temperature;
-    if file.is_given() {
-        d.network.extend(file.finish(&q));
+    if file.is_broken() {
+        return None;
     }
+    d.network.extend(file.finish(&q));
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,
