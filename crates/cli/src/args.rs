@@ -283,6 +283,18 @@ pub(crate) struct CatalogueArgs {
     /// Draw loss against frequency, both scales logarithmic.
     #[arg(long, requires = "name")]
     pub(crate) plot: bool,
+    /// Print this length of the cable as a network file (.s2p) instead, such as `25 m`; at the
+    /// frequencies of --at, else 201 over its range.
+    #[arg(
+        long,
+        requires = "name",
+        value_name = "LENGTH",
+        conflicts_with = "plot"
+    )]
+    pub(crate) network: Option<String>,
+    /// Temperature for --network, such as `12 °C`; 20 °C without.
+    #[arg(long, requires = "network", value_name = "TEMPERATURE")]
+    pub(crate) temperature: Option<String>,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

@@ -99,6 +99,35 @@ pub struct CablePoint {
     pub inside: bool,
 }
 
+/// A length of a library cable as a two-port in 50 ohm: the exact line with its complex
+/// characteristic impedance, at rising frequencies (Hz) and a temperature (°C). None if there is
+/// no such cable.
+#[must_use]
+pub fn cable_network(
+    name: &str,
+    length_m: f64,
+    celsius: f64,
+    frequencies_hz: &[f64],
+) -> Option<downlead_touchstone::Network> {
+    use downlead_physics::line::LineParams;
+    use downlead_physics::network::SMatrix;
+    let c = library().cable(name)?;
+    let mut s = Vec::with_capacity(4 * frequencies_hz.len());
+    for hz in frequencies_hz {
+        let at = crate::cable::at(c, *hz, celsius)?;
+        let line = LineParams {
+            r0_ohm: at.z0,
+            velocity_factor: at.velocity,
+            alpha_c_db_per_m: at.alpha_c,
+            alpha_d_db_per_m: at.alpha_d,
+        };
+        let m = SMatrix::line(&line, *hz, length_m, crate::cascade::R0);
+        s.extend([m.s11, m.s12, m.s21, m.s22]);
+    }
+    let z0 = vec![crate::cascade::R0; 2];
+    downlead_touchstone::Network::new(frequencies_hz.to_vec(), s, z0).ok()
+}
+
 /// A cable of the library at some frequencies (Hz).
 #[must_use]
 pub fn cable_points(name: &str, frequencies_hz: &[f64]) -> Option<(CableFacts, Vec<CablePoint>)> {

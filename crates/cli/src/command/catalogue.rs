@@ -6,6 +6,7 @@ use std::io;
 use downlead_quantity::{Dim, UnitId, frequency, number, unit};
 
 use crate::args::{CatalogueArgs, Kind};
+use crate::fit::options;
 use crate::model::catalogue::{self, CableFacts, CablePoint, Entry};
 use crate::plot::{Labels, Point, log_log};
 use crate::report::Columns;
@@ -46,12 +47,30 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
         ui.complain(&unknown(name, &entries));
         return Ok(Outcome::Trouble);
     };
-    if entry.kind != "cable" && (args.plot || !frequencies.is_empty()) {
+    if entry.kind != "cable" && (args.plot || args.network.is_some() || !frequencies.is_empty()) {
         ui.complain(&format!(
-            "{name} is a {}; --at and --plot are for cables",
+            "{name} is a {}; --at, --plot and --network are for cables",
             entry.kind
         ));
         return Ok(Outcome::Trouble);
+    }
+    if let Some(length) = &args.network {
+        let made = network(
+            &entry.name,
+            length,
+            args.temperature.as_deref(),
+            frequencies,
+        );
+        return match made {
+            Ok(text) => {
+                ui.print(&text)?;
+                Ok(Outcome::Clean)
+            }
+            Err(why) => {
+                ui.complain(&why);
+                Ok(Outcome::Trouble)
+            }
+        };
     }
     let mut out = show(entry, ui.style);
     if entry.kind == "cable" {
@@ -59,6 +78,44 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     ui.print(&out)?;
     Ok(Outcome::Clean)
+}
+
+/// A length of a cable as the text of a two-port file.
+fn network(
+    name: &str,
+    length: &str,
+    temperature: Option<&str>,
+    mut frequencies: Vec<f64>,
+) -> Result<String, String> {
+    const STEPS: u32 = 200;
+    // the same words are read for the same option of `fit`
+    let metres = options::length(length).map_err(|e| e.replace("--length", "--network"))?;
+    let celsius = temperature.map_or(Ok(20.0), options::temperature)?;
+    if frequencies.is_empty() {
+        let valid = catalogue::cable_points(name, &[]).and_then(|(facts, _)| facts.valid);
+        let (low, high) = valid.unwrap_or((1e6, 1e9));
+        let step = libm::log(high / low) / f64::from(STEPS);
+        frequencies = (0..=STEPS)
+            .map(|i| low * libm::exp(step * f64::from(i)))
+            .collect();
+    }
+    frequencies.sort_by(f64::total_cmp);
+    frequencies.dedup();
+    let made = catalogue::cable_network(name, metres.value, celsius, &frequencies)
+        .ok_or_else(|| format!("{name} has no loss at these frequencies"))?;
+    let comments = vec![format!(
+        "{} m of {name} at {} °C, computed from the library's figures",
+        number(metres.value, 4),
+        number(celsius, 1)
+    )];
+    downlead_touchstone::write(
+        &made,
+        &downlead_touchstone::WriteOptions {
+            comments,
+            ..downlead_touchstone::WriteOptions::default()
+        },
+    )
+    .map_err(|e| e.to_string())
 }
 
 fn word(kind: Kind) -> &'static str {

@@ -80,3 +80,43 @@ fn names_are_helped_and_kinds_kept_apart() {
         Some(2)
     );
 }
+
+#[test]
+fn a_length_of_cable_is_a_network_file_that_fits_back() {
+    let dir = tempfile::tempdir().unwrap();
+    let r = run(dir.path(), &["catalogue", "rg-213", "--network", "25 m"]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    assert!(r.out.starts_with("! 25 m of rg-213 at 20 °C"), "{}", r.out);
+    let read = downlead_touchstone::read(r.out.as_bytes(), Some(2));
+    let n = read.network.expect("a network");
+    assert_eq!(n.points(), 201);
+    // 100 m of it lose what the catalogue's own table says
+    let facts = downlead_eval::catalogue::cable_points("rg-213", n.frequencies_hz()).unwrap();
+    for (i, p) in facts.1.iter().enumerate() {
+        let matched = p.loss_db_per_100m / 4.0;
+        let got = -n.insertion_gain_db(i, 1, 0);
+        // below some MHz the impedance is complex, which costs a little more
+        assert!(
+            (got - matched).abs() < 0.01 + 0.02 * matched,
+            "{} Hz: {got} {matched}",
+            p.frequency_hz
+        );
+    }
+    std::fs::write(dir.path().join("reel.s2p"), &r.out).unwrap();
+    let fit = run(dir.path(), &["fit", "reel.s2p", "--length", "25 m"]);
+    assert_eq!(fit.code, Some(0), "{}", fit.err);
+    for bad in [
+        &["catalogue", "rg-213", "--network", "25"][..],
+        &["catalogue", "n-pair", "--network", "25 m"],
+        &[
+            "catalogue",
+            "rg-213",
+            "--network",
+            "25 m",
+            "--temperature",
+            "hot",
+        ],
+    ] {
+        assert_eq!(run(dir.path(), bad).code, Some(2), "{bad:?}");
+    }
+}
