@@ -10,6 +10,7 @@ Engineering, ch. 2, from memory); loss with standing waves in a real-impedance l
 Library figures are repeated here on purpose: a changed library must show up.
 """
 
+import cmath
 import math
 import pathlib
 import re
@@ -96,6 +97,19 @@ put(
 r, a = 0.5, ratio(1)
 put("no-tuner", "14.2 MHz", total_loss_db=1 - db(1 - r * r), transmitter_swr=(1 + r / a) / (1 - r / a))
 put("with-tuner", "14.2 MHz", total_loss_db=0.2 + db((a * a - r * r) / (a * (1 - r * r))))
+
+# a two-port behind which a reflection is seen: S21 between matched ends, and the mismatch
+polar = lambda db_, deg: 10 ** (db_ / 20) * cmath.exp(1j * math.radians(deg))
+s11, s21, s22 = polar(-26, 110), polar(-0.62, -41), polar(-25, -160)
+join = 10 ** (-pairs(1, 145) / 20)
+g = join**2 * complex(0.12, 0.05)
+loss = -db(abs(s21) ** 2 * join**2 * (1 - abs(complex(0.12, 0.05)) ** 2) / abs(1 - s22 * g) ** 2)
+seen = abs(s11 + s21**2 * g / (1 - s22 * g))
+put("measured", "145 MHz", total_loss_db=loss, antenna_w=30 / ratio(loss), transmitter_swr=(1 + seen) / (1 - seen))
+
+# the piece's loss per length; its reflections of -60 dB are no part of it
+put("of-a-reel", "145 MHz", total_loss_db=0.77 / 25 * 40 + mismatch(40))
+
 
 
 def main():
