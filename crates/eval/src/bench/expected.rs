@@ -22,14 +22,7 @@ pub(super) fn expected<'m>(
     assumed: &mut Assumptions,
     out: &mut Vec<Diagnostic>,
 ) -> Option<Expected> {
-    let mut b = Build {
-        station: None,
-        env,
-        point,
-        pieces: Vec::new(),
-        assumed: std::mem::take(assumed),
-        diags: Vec::new(),
-    };
+    let mut b = build(env, point, assumed);
     let line = b.part(&piece.part, None, piece.loc, 0);
     let mut joins = Budget::default();
     let (mut joins_db, mut complete) = (0.0, line.complete);
@@ -75,6 +68,18 @@ pub(super) fn expected<'m>(
     })
 }
 
+/// What makes the elements of a bench: there is no station round it.
+fn build<'m, 'o>(env: &'m Env, point: &'o Point, assumed: &mut Assumptions) -> Build<'m, 'o> {
+    Build {
+        station: None,
+        env,
+        point,
+        pieces: Vec::new(),
+        assumed: std::mem::take(assumed),
+        diags: Vec::new(),
+    }
+}
+
 /// Impedance of the cable and whether its figures are maxima.
 fn facts(e: &Element<'_>) -> (f64, bool) {
     match &e.line {
@@ -95,14 +100,7 @@ pub(super) fn join_loss<'m>(
     assumed: &mut Assumptions,
     out: &mut Vec<Diagnostic>,
 ) -> Option<(f64, f64)> {
-    let mut b = Build {
-        station: None,
-        env,
-        point,
-        pieces: Vec::new(),
-        assumed: std::mem::take(assumed),
-        diags: Vec::new(),
-    };
+    let mut b = build(env, point, assumed);
     let e = b.joins(count, name, name.loc);
     *assumed = b.assumed;
     out.append(&mut b.diags);
