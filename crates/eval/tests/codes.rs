@@ -237,6 +237,11 @@ const EXPECTED: &[(&str, &str, &str)] = &[
         "the scenario: 70 cm after the cable was renewed",
     ),
     (
+        "bench/three-years.downlead",
+        "cable-differs",
+        "the scenario: the jumper gets worse from year to year",
+    ),
+    (
         "site-log/hill.downlead",
         "swr-falling",
         "the scenario: the main run takes in water",

@@ -17,7 +17,7 @@ use super::expected::join_loss;
 use super::findings::{self, Place};
 use super::gather::{Group, Taken, TakenValue};
 use super::meters::Meters;
-use super::result::{BenchCell, BenchRow, Expected, Method};
+use super::result::{BenchCell, BenchRow, BenchSwr, Expected, Method};
 use crate::assume::{Assumed, Assumptions};
 use crate::point::{Point, pick};
 
@@ -42,6 +42,8 @@ pub(super) struct Bench<'m, 'o> {
     pub(super) next: &'o mut usize,
     /// Readings of two meters one behind the other, of the whole session.
     pub(super) equalised: &'o [(Level, Level)],
+    /// Standing-wave ratios found so far.
+    pub(super) swrs: &'o mut Vec<BenchSwr>,
 }
 
 /// A reading with its meter and number.
@@ -96,6 +98,16 @@ impl<'m> Bench<'m, '_> {
             }
         }
         for r in &powers {
+            if let Some(swr) = self.swr(r) {
+                self.swrs.push(BenchSwr {
+                    kind: r.taken.kind,
+                    piece: r.taken.piece,
+                    band: self.band,
+                    swr,
+                    loc: r.taken.loc,
+                    from: r.taken.from.map(|(path, line)| (path.into(), line)),
+                });
+            }
             rows.extend(self.row(r, base.first(), cells, first_cell));
         }
         for t in g.taken.iter().filter(|t| {
@@ -189,7 +201,10 @@ impl<'m> Bench<'m, '_> {
 
     fn baselines(&mut self, g: &Group<'m>, base: &[Level]) -> Option<Baselines> {
         if base.is_empty() {
-            findings::no_baseline(g, self.point, self.out);
+            // readings that could not count have had their finding
+            if !g.taken.iter().any(|t| t.kind == ReadingKind::Baseline) {
+                findings::no_baseline(g, self.point, self.out);
+            }
             return None;
         }
         // baselines with two meters would not be one line

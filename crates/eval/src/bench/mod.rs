@@ -39,6 +39,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     let mut next = 0;
     let equalised = equalised(s, &g, env, &mut meters, &mut assumed, &mut next, out);
     let (mut cells, mut rows, mut bands) = (Vec::new(), Vec::new(), Vec::new());
+    let mut swrs = Vec::new();
     // what is said of a cable on every band is said once
     let mut cable_notes = Vec::new();
     for (band, group) in g.groups.iter().enumerate() {
@@ -64,6 +65,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
             out,
             next: &mut next,
             equalised: &equalised,
+            swrs: &mut swrs,
         }
         .band(group, &promised, &mut cells, &mut rows);
         bands.push(BenchBand {
@@ -91,6 +93,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         pieces: pieces.into(),
         cells: cells.into(),
         rows: rows.into(),
+        swrs: swrs.into(),
         meters: meters.names().into(),
         assumptions: assumed.list.into(),
     }

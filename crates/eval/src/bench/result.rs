@@ -156,6 +156,23 @@ pub struct BenchRow {
     pub swr: Option<SwrReading>,
 }
 
+/// The SWR of one reading of forward and reflected power, imported ones too.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BenchSwr {
+    /// Kind of the reading.
+    pub kind: ReadingKind,
+    /// Index of the piece.
+    pub piece: Option<usize>,
+    /// Index of the band.
+    pub band: usize,
+    /// Looking on from the meter.
+    pub swr: SwrReading,
+    /// Its line (of an imported one the `readings` line).
+    pub loc: Loc,
+    /// Path and line of the file it was imported from.
+    pub from: Option<(Box<str>, u64)>,
+}
+
 /// A session computed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SessionResult {
@@ -171,6 +188,8 @@ pub struct SessionResult {
     pub cells: Box<[BenchCell]>,
     /// Readings written in the text.
     pub rows: Box<[BenchRow]>,
+    /// Standing-wave ratios, in the order of the readings on each band.
+    pub swrs: Box<[BenchSwr]>,
     /// Number of readings taken, imported ones with them.
     pub readings: usize,
     /// Number of imported rows that could not be taken.
