@@ -3,6 +3,9 @@
 use downlead_base::{Diagnostic, Loc};
 use downlead_station::model::{Basis, Direction, LimitQuantity, ReadPower};
 
+/// Types of the numbers in a session's results and in trends.
+pub use downlead_physics::measure;
+
 use crate::assume::Assumed;
 
 /// Three-way verdict.

@@ -31,7 +31,7 @@ pub enum LensCommand {
     Report {
         /// File.
         file: usize,
-        /// Station, chain, or `station/chain`.
+        /// Station, chain, `station/chain`, or session.
         name: String,
     },
     /// Opens the explanation of a line.
@@ -44,7 +44,7 @@ pub enum LensCommand {
 }
 
 /// The lenses of a document: above a chain the nearest limit and the largest cause of doubt, above
-/// a station its nearest limit.
+/// a station its nearest limit, above a bench session its verdicts.
 #[must_use]
 pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
     let Doc::File(file) = doc else {
@@ -83,6 +83,9 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                         },
                     });
                 }
+            }
+            if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session) {
+                crate::bench::lenses(&view, &places, file, x, r, &mut out);
             }
             for chain in &result.chains {
                 let Some(p) = view.place(chain.name) else {
@@ -205,8 +208,8 @@ fn summary(chain: &ChainResult, b: &BandResult) -> String {
     }
 }
 
-/// The report as Markdown: of a station, of a chain (by name or as `station/chain`), or of the
-/// whole file. None if there is no such thing.
+/// The report as Markdown: of a station, of a chain (by name or as `station/chain`), of a bench
+/// session, or of the whole file. None if there is no such thing.
 #[must_use]
 pub fn report_markdown(s: &Snapshot, file: usize, name: Option<&str>) -> Option<String> {
     let scope = s.scopes().iter().find(|x| x.file() == file)?;
@@ -218,6 +221,11 @@ pub fn report_markdown(s: &Snapshot, file: usize, name: Option<&str>) -> Option<
             Meaning::Station(st) => Some(st),
             _ => None,
         };
+        if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session)
+            && name.is_none_or(|n| *n == *x.name.text)
+        {
+            crate::bench::session_report(&mut out, &places, x, r);
+        }
         let title = station.map_or("", |st| &*st.name.text);
         let mut first = true;
         for chain in &result.chains {

@@ -6,14 +6,17 @@
 use std::collections::BTreeMap;
 
 use downlead_base::{Loc, Span};
+use downlead_eval::bench::result::SessionResult;
 use downlead_eval::result::{
     BandResult, ChainResult, LimitResult, NodeResult, ReadingResult, Verdict,
 };
 use downlead_eval::{Evaluated, Snapshot};
 use downlead_quantity::{db, decibel_signed, number, power, power_dbm};
 use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, PartData, Step};
+use downlead_station::session::Session;
 use rustc_hash::{FxHashMap, FxHashSet};
 
+use crate::bench::{self, Shown};
 use crate::cables;
 use crate::config::Config;
 use crate::view::{Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start, newline};
@@ -107,7 +110,7 @@ pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Inlay
     let by_item = HintsByItem::new(s, doc, c);
     let mut out = by_item.of_cables(range);
     for (start, item) in by_item.items() {
-        if start + item.0.len >= range.start && start <= range.end && !item.2.chains.is_empty() {
+        if start + item.0.len >= range.start && start <= range.end {
             out.extend(by_item.of_item(item, range));
         }
     }
@@ -134,7 +137,7 @@ impl<'s> HintsByItem<'s> {
         }
     }
 
-    /// Offset and results of each item, in the order of the text.
+    /// Offset and results of each item that can have hints of its own, in the order of the text.
     pub fn items(&self) -> impl Iterator<Item = (u32, &'s Evaluated)> {
         let file = match self.doc {
             Doc::File(file) if self.c.hints.enabled => Some(file),
@@ -144,6 +147,7 @@ impl<'s> HintsByItem<'s> {
         scopes
             .filter(move |x| Some(x.file()) == file)
             .flat_map(|x| x.items())
+            .filter(|item| !item.2.chains.is_empty() || item.2.session.is_some())
             .filter_map(|item| {
                 let whole = Loc::new(item.0.id, Span::new(0, item.0.len));
                 Some((self.view.place(whole)?.span.start, item))
@@ -160,6 +164,11 @@ impl<'s> HintsByItem<'s> {
             h.chain(chain, &low.meaning);
         }
         h.definitions(&result.chains);
+        if let (Some(r), Meaning::Session(s)) = (&result.session, &low.meaning)
+            && self.c.hints.readings
+        {
+            h.session(s, r);
+        }
         h.finish()
     }
 
@@ -284,6 +293,7 @@ impl Hints<'_, '_> {
         }
         if self.c.hints.readings {
             self.readings(&bands);
+            self.logs(&bands);
             self.expectations(chain, &bands, meaning);
         }
     }
@@ -598,6 +608,37 @@ impl Hints<'_, '_> {
                     .join(", "),
             );
             line.tooltip.extend(rows);
+        }
+    }
+
+    /// What the readings and pieces of a bench session come to.
+    fn session(&mut self, s: &Session, r: &SessionResult) {
+        let env = crate::view::env_of(self.view.s, self.doc);
+        let shown = bench::of_session(self.view, self.c, s, r, env, &|loc| {
+            self.end_of(loc).is_some()
+        });
+        self.put(shown);
+    }
+
+    /// Readings at the site that other files hold.
+    fn logs(&mut self, bands: &[&BandResult]) {
+        let many = bands.len() > 1;
+        let mut shown: Vec<Shown> = Vec::new();
+        for b in bands {
+            let here = b.logs.iter().filter(|l| self.end_of(l.loc).is_some());
+            shown.extend(here.map(|l| bench::of_log(&label(b, many), b, l, self.c)));
+        }
+        self.put(shown);
+    }
+
+    fn put(&mut self, shown: Vec<Shown>) {
+        for x in shown {
+            if let Some(end) = self.end_of(x.loc) {
+                let line = self.begin(end, "");
+                line.parts.extend(x.parts);
+                line.tooltip
+                    .extend(Some(x.tooltip).filter(|t| !t.is_empty()));
+            }
         }
     }
 

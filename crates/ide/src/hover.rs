@@ -10,6 +10,7 @@ use downlead_station::keywords::keyword;
 use downlead_station::model::{Accuracy, BandKind, Cable, Connector, ConnectorLoss, Instrument};
 use downlead_syntax::{AtomKind, Expr, ExprKind, Item, Number};
 
+use crate::bench;
 use crate::cables;
 use crate::config::Config;
 use crate::markdown::Writer;
@@ -40,13 +41,23 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
     let view = View::new(s);
     let mut w = Writer::new(&view, c.markdown);
     let mut derive = true;
-    let span = if let Some((span, n)) = number_at(s, doc, offset) {
+    let span = if let Some((span, file)) = bench::file_at(s, doc, offset) {
+        let env = env_of(s, doc);
+        let a = env.and_then(|e| e.attachments.at(file.loc));
+        bench::file_words(&mut w, &file.text, a.map(|a| &**a));
+        // a table has many lines to derive, a network has one
+        derive = on_node(s, doc, offset) && a.is_none_or(|a| a.readings().is_none());
+        span
+    } else if let Some((span, n)) = number_at(s, doc, offset) {
         quantity(&mut w, n);
-        derive = on_node(s, doc, offset);
+        derive = on_node(s, doc, offset) && bench::in_session(&mut w, s, doc, offset, None);
         span
     } else if let Some((placed, n)) = name_at(s, doc, offset) {
         derive = matches!(n.kind, NameKind::Tag | NameKind::Port | NameKind::Chain);
         name(&mut w, s, doc, placed, &n, c);
+        if n.kind == NameKind::Tag {
+            derive = bench::in_session(&mut w, s, doc, offset, Some(&n.text)) && derive;
+        }
         n.span
     } else if let Some((placed, p)) = piece(s, doc, offset) {
         let word = placed.item.slice(p.span);
@@ -54,6 +65,7 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
             Class::Keyword(_) | Class::Word => {
                 keyword_words(&mut w, word);
                 derive = matches!(p.class, Class::Keyword(_)) && on_node(s, doc, offset);
+                derive = derive && bench::in_session(&mut w, s, doc, offset, None);
             }
             Class::Path => w.text(&format!("uses the definitions of {word}")),
             _ => {}
@@ -518,8 +530,24 @@ fn instrument_words(w: &mut Writer<'_, '_>, i: &Instrument) {
     if let Some((lo, hi)) = i.band {
         facts.push(format!("{} to {}", frequency(lo), frequency(hi)));
     }
+    let share = |u: f64| format!("{} % of reading", number(u * 100.0, 2));
+    if let Some(u) = i.linearity {
+        facts.push(format!("linearity {} (standard)", share(u)));
+    }
+    if let Some(u) = i.repeatability {
+        facts.push(format!("repeatability {} (standard)", share(u)));
+    }
+    if let Some(x) = i.resolution_w {
+        facts.push(format!("steps of {}", power(x)));
+    }
+    if let Some(x) = i.directivity_db {
+        facts.push(format!("directivity {}", db(x)));
+    }
     if let Some(d) = &i.calibrated {
         facts.push(format!("calibrated {d}"));
+    }
+    if let Some(d) = &i.due {
+        facts.push(format!("due {d}"));
     }
     w.text(&facts.join(", "));
 }

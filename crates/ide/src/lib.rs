@@ -4,6 +4,7 @@
 //! no clock, no state: everything is a function of a [`Snapshot`](downlead_eval::Snapshot).
 
 mod actions;
+mod bench;
 mod cables;
 mod calls;
 mod compare;
@@ -33,6 +34,8 @@ mod view;
 mod words;
 
 pub use actions::{code_actions, fix_all};
+pub use bench::words::with_doubt;
+pub use bench::{MeasuredCable, brought, cable_definition, joins_share, measured_cable};
 pub use calls::{Call, CallItem, incoming_calls, outgoing_calls, prepare_calls};
 pub use compare::{
     BandChange, ChainChange, Comparison, DefinitionChange, Figures, FindingChange, LimitChange,

@@ -4,6 +4,7 @@
 //! Here it is proved that the right ones stand in the right places, and that edits do what they say.
 
 mod actions;
+mod bench;
 mod case;
 mod compare;
 mod completion;

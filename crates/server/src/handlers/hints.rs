@@ -191,10 +191,7 @@ impl KeptHints {
         }
         let (config, _) = self.made_for.as_ref()?;
         let source = ide::HintsByItem::new(v.snapshot, v.doc, config);
-        let items: Vec<(u32, &Evaluated)> = source
-            .items()
-            .filter(|(_, item)| !item.2.chains.is_empty())
-            .collect();
+        let items: Vec<(u32, &Evaluated)> = source.items().collect();
         for (start, item) in &items {
             let known = self.items.get(&item.0.id).is_some_and(|k| {
                 Arc::ptr_eq(&k.made_of.1, &item.1) && Arc::ptr_eq(&k.made_of.2, &item.2)

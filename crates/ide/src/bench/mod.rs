@@ -1,0 +1,12 @@
+//! What an editor shows of bench sessions and of logs of readings.
+
+mod fitted;
+mod hints;
+mod hover;
+mod report;
+pub(crate) mod words;
+
+pub use fitted::{MeasuredCable, brought, cable_definition, joins_share, measured_cable};
+pub(crate) use hints::{Shown, of_log, of_session};
+pub(crate) use hover::{file_at, file_words, in_session};
+pub(crate) use report::{lenses, session_report};

@@ -1,0 +1,249 @@
+//! Bench sessions and logs: hints, hover, lenses, reports, and cables made of what was read.
+
+use downlead_base::Span;
+use downlead_ide::{Config, HintKinds, code_lenses, hint_at, hover, inlay_hints, report_markdown};
+
+use crate::case::Case;
+
+const ALL: Span = Span {
+    start: 0,
+    end: u32::MAX,
+};
+
+/// A reel and an old piece, read in every way there is.
+const BENCH: &str = r#"cable thin "a thin one" {
+    impedance 50 ohm
+    velocity 0.66 ± 0.01 k 2
+    loss 1.7 dB/100 m/sqrt(MHz) + 0.02 dB/100 m/MHz, typical
+    accuracy 5 % k 2
+    source "sheet 4, invented"
+}
+instrument W1 "meter at the near end" {
+    accuracy 5 % of reading
+    scale 100 W
+}
+instrument W3 "through-line wattmeter" {
+    accuracy 5 % of reading
+    linearity 1 % of reading
+    repeatability 0.6 % k 1
+    scale 100 W
+    calibrated 2026-02-03
+    due 2028-02-03
+}
+
+session reel-7 "A reel and an old piece" {
+    read 2026-07-19 with W3 by QY5BEN
+    temperature 20 °C
+    load return-loss 30 dB
+    generator return-loss 30 dB
+    piece A 20.00 m ± 0.02 m of thin, connector 2 of n-pair
+    piece B 10.00 m of thin
+    resonance A 4.946 MHz ± 0.01 MHz
+    readings on 145 MHz {
+        baseline 44.0 W at 0 min
+        through A 15.3 W, 0.05 W reflected at 2 min
+        through B 23.7 W at 4 min
+        baseline 43.0 W at 6 min
+        equalise 44.0 W with W1, against 43.6 W with W3
+    }
+    readings on 29 MHz {
+        baseline 60.0 W at 8 min
+        through A 38.8 W at 9 min
+        through A 38.6 W at 10 min
+        through A 40.0 W with W1 at 11 min
+        baseline 60.0 W at 12 min
+    }
+    readings on 50 MHz {
+        open B 2.6 dB
+        short B 2.8 dB
+    }
+    readings from "late.csv"
+}
+// file: late.csv
+frequency_mhz,piece,time_min,forward_w
+435,baseline,0,30.0
+435,A,2,4.0
+435,B,4,12.0
+435,baseline,6,30.0
+435,Q,7,12.0
+435,A,8,much
+"#;
+
+const SITE: &str = r#"band 2m 145.3 MHz
+band 70cm 433 MHz
+
+instrument W3 "through-line wattmeter" {
+    accuracy 5 % of reading
+}
+
+station hill {
+    transmitter TX1 30 W ± 5 % carrier, fm
+    run M1 28 m of half-inch-foam, at 15 °C
+    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2
+
+    chain talk-out on 2m, 70cm transmit {
+        TX1
+        connector 2 of n-pair
+        M1
+        readings from "site.csv"
+        A1
+    }
+}
+// file: site.csv
+after,band,date,forward_w,reflected_w,instrument,person
+M1,2m,2022-07-04,24.5,0.2,W3,QY2TEC
+M1,2m,2023-07-06,23.4,0.2,W3,QY2TEC
+M1,2m,2024-07-01,22.6,0.2,W3,QY2TEC
+M1,70cm,2024-07-01,20.6,0.2,W3,QY2TEC
+"#;
+
+fn picture(c: &Case, config: &Config) -> String {
+    let mut out = String::new();
+    let mut at = 0;
+    for h in inlay_hints(&c.s, c.doc, ALL, config) {
+        out.push_str(&c.text()[at..h.offset as usize]);
+        out.push_str(&format!("   ⟦{}⟧", h.text().replace('\u{2007}', " ")));
+        at = h.offset as usize;
+    }
+    out.push_str(&c.text()[at..]);
+    out
+}
+
+/// `BENCH` with the cursor behind the first place of a text.
+fn at(text: &str, word: &str) -> Case {
+    let i = text.find(word).expect("a text of the session") + word.len();
+    Case::new(&format!("{}$0{}", &text[..i], &text[i..]))
+}
+
+#[test]
+fn beside_every_reading() {
+    let c = Case::new(BENCH);
+    let shown = picture(&c, &Config::default());
+    insta::assert_snapshot!(&shown[shown.find("session").unwrap()..]);
+}
+
+#[test]
+fn beside_a_log() {
+    let c = Case::new(SITE);
+    let shown = picture(&c, &Config::default());
+    insta::assert_snapshot!(&shown[shown.find("    chain").unwrap()..]);
+    let line = c.text().find("readings from").unwrap();
+    let end = line + c.text()[line..].find('\n').unwrap();
+    let hint = hint_at(&c.s, c.doc, u32::try_from(end).unwrap(), &Config::default());
+    insta::assert_snapshot!(hint.unwrap().tooltip);
+}
+
+#[test]
+fn a_reading_derives_its_loss() {
+    let c = at(BENCH, "through A 15.3 W, 0.05 W reflected at 2 min");
+    let hint = hint_at(&c.s, c.doc, c.cursor(), &Config::default()).unwrap();
+    insta::assert_snapshot!(hint.tooltip);
+    // the loss leads to the piece
+    let to = hint.parts.iter().find_map(|p| p.target).unwrap();
+    assert_eq!(c.show(to), "main.downlead:26 A");
+}
+
+#[test]
+fn one_switch_for_all_of_them() {
+    let c = Case::new(BENCH);
+    let off = Config {
+        hints: HintKinds {
+            readings: false,
+            cables: false,
+            ..Config::default().hints
+        },
+        ..Config::default()
+    };
+    assert_eq!(inlay_hints(&c.s, c.doc, ALL, &off), []);
+    let one_band = Config {
+        bands: vec!["29 MHz".to_owned()],
+        ..Config::default()
+    };
+    let shown = picture(&c, &one_band);
+    let with = |word: &str| {
+        let line = shown.lines().find(|l| l.trim_start().starts_with(word));
+        line.expect(word).contains('⟦')
+    };
+    assert!(
+        !with("through A 15.3 W") && with("through A 38.8 W"),
+        "{shown}"
+    );
+}
+
+#[test]
+fn errors_elsewhere_hide_nothing() {
+    let whole = Case::new(BENCH);
+    let broken = Case::new(&BENCH.replace(
+        "        through B 23.7 W at 4 min\n",
+        "        through B 23.7 W ± ± (\n        throuhg B\n",
+    ));
+    let find = |c: &Case, word: &str| {
+        let shown = picture(c, &Config::default());
+        let line = shown.lines().find(|l| l.trim_start().starts_with(word));
+        line.expect(word).to_owned()
+    };
+    for word in [
+        "through A 15.3 W",
+        "baseline 43.0 W",
+        "open B",
+        "readings from",
+    ] {
+        assert_eq!(find(&whole, word), find(&broken, word));
+    }
+}
+
+#[test]
+fn lenses_above_a_session() {
+    let c = Case::new(BENCH);
+    let out: Vec<String> = code_lenses(&c.s, c.doc, &Config::default())
+        .into_iter()
+        .map(|l| {
+            format!(
+                "{}: {} ({:?})",
+                &c.text()[l.span.range()],
+                l.title,
+                l.command
+            )
+        })
+        .collect();
+    insta::assert_snapshot!(out.join("\n"));
+}
+
+#[test]
+fn a_session_as_a_document() {
+    let c = Case::new(BENCH);
+    let one = report_markdown(&c.s, 0, Some("reel-7")).unwrap();
+    insta::assert_snapshot!(one);
+    assert_eq!(report_markdown(&c.s, 0, None), Some(one));
+    assert_eq!(report_markdown(&c.s, 0, Some("reel-8")), None);
+}
+
+fn said(c: &Case) -> String {
+    hover(&c.s, c.doc, c.cursor(), &Config::default())
+        .expect("something is said here")
+        .text
+}
+
+#[test]
+fn about_pieces_readings_and_files() {
+    let mut out = String::new();
+    for word in [
+        "piece A",
+        "        through B 23",
+        "        through",
+        "        baseline 43",
+        "    readings from \"late",
+        "    readin",
+        "with W3",
+        "    open B",
+    ] {
+        out.push_str(&format!(
+            "### {}\n{}\n\n",
+            word.trim(),
+            said(&at(BENCH, word))
+        ));
+    }
+    let site = at(SITE, "readings from \"site");
+    out.push_str(&format!("### site\n{}\n", said(&site)));
+    insta::assert_snapshot!(out);
+}
