@@ -168,7 +168,8 @@ pub(crate) fn wrapped(text: &str, width: usize, indent: usize) -> String {
     use unicode_width::UnicodeWidthStr;
     let mut out = String::with_capacity(text.len() + 16);
     let mut at = indent;
-    for word in text.split(' ') {
+    for word in whole_figures(text) {
+        let word = word.as_str();
         let long = seen(word).width();
         if at > indent {
             if at + 1 + long > width {
@@ -182,6 +183,23 @@ pub(crate) fn wrapped(text: &str, width: usize, indent: usize) -> String {
         }
         out.push_str(word);
         at += long;
+    }
+    out
+}
+
+/// Words, a figure and its unit as one.
+fn whole_figures(text: &str) -> Vec<String> {
+    const UNITS: [&str; 8] = ["%", "dB", "MHz", "GHz", "°C", "m", "min", "u"];
+    let mut out: Vec<String> = Vec::new();
+    for word in text.split(' ') {
+        let bare = word.trim_end_matches([',', ';', '.', ':', ')']);
+        match out.last_mut() {
+            Some(last) if UNITS.contains(&bare) && last.ends_with(|c: char| c.is_ascii_digit()) => {
+                last.push(' ');
+                last.push_str(word);
+            }
+            _ => out.push(word.to_owned()),
+        }
     }
     out
 }
@@ -227,6 +245,7 @@ mod tests {
         let red = Style { colour: true }.bad("two");
         assert_eq!(wrapped(&format!("one {red}"), 7, 0), format!("one {red}"));
         assert_eq!(wrapped("", 4, 2), "");
+        assert_eq!(wrapped("loses 3.2 dB, then", 11, 0), "loses\n3.2 dB,\nthen");
     }
 
     #[test]

@@ -397,24 +397,20 @@ fn doubt(r: &SessionResult) -> Vec<DoubtReport> {
 }
 
 fn reflections(places: &Places<'_>, r: &SessionResult) -> Vec<SwrReport> {
-    r.rows
+    r.swrs
         .iter()
-        .filter_map(|row| {
-            let s = row.swr.as_ref()?;
-            Some(SwrReport {
-                reading: row.kind.word(),
-                piece: row
-                    .cell
-                    .and_then(|c| r.cells.get(c))
-                    .map(|c| r.pieces[c.piece].name.to_string()),
-                band: r.bands[row.band].band.to_string(),
-                frequency_hz: r.bands[row.band].hz,
-                swr: s.swr,
-                swr_low: s.low,
-                swr_high: s.high,
-                decimals: s.decimals,
-                line: places.line(row.loc),
-            })
+        .map(|s| SwrReport {
+            reading: s.kind.word(),
+            piece: s.piece.map(|p| r.pieces[p].name.to_string()),
+            band: r.bands[s.band].band.to_string(),
+            frequency_hz: r.bands[s.band].hz,
+            swr: s.swr.swr,
+            swr_low: s.swr.low,
+            swr_high: s.swr.high,
+            decimals: s.swr.decimals,
+            line: places.line(s.loc),
+            imported_from: s.from.as_ref().map(|f| f.0.to_string()),
+            imported_line: s.from.as_ref().map(|f| f.1),
         })
         .collect()
 }

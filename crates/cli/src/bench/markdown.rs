@@ -57,10 +57,8 @@ fn session(s: &SessionReport, out: &mut String) {
     }
     if !s.reflections.is_empty() {
         out.push_str("\n### SWR\n\n");
-        for r in &s.reflections {
-            let piece = r.piece.as_ref().map_or(String::new(), |p| format!(" {p}"));
-            let what = format!("{}, {}{piece}: {}", r.band, r.reading, words::swr(r));
-            let _ = writeln!(out, "- {}", inline(&what));
+        for w in words::swrs(&s.reflections) {
+            let _ = writeln!(out, "- {}", inline(&w));
         }
     }
     out.push_str("\n### Doubt and assumptions\n\n");

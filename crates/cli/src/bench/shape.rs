@@ -453,6 +453,12 @@ pub(crate) struct SwrReport {
     /// Decimals that mean something; absent where only a bound is known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub(crate) decimals: Option<usize>,
-    /// Line of the reading, from 1.
+    /// Line of the reading, from 1; of an imported one that of its `readings` line.
     pub(crate) line: u32,
+    /// File it was imported from.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub(crate) imported_from: Option<String>,
+    /// Line in that file, from 1.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub(crate) imported_line: Option<u64>,
 }

@@ -213,13 +213,7 @@ fn ranking(s: &SessionReport, style: Style, out: &mut String) {
 fn tail(s: &SessionReport) -> Vec<(&'static str, String)> {
     let mut out = Vec::new();
     out.extend(words::drift(&s.bands).into_iter().map(|d| ("drift", d)));
-    for r in &s.reflections {
-        let what = match &r.piece {
-            Some(p) => format!("{} {p}", r.reading),
-            None => r.reading.to_owned(),
-        };
-        out.push(("SWR", format!("{}, {what}: {}", r.band, words::swr(r))));
-    }
+    out.extend(words::swrs(&s.reflections).into_iter().map(|w| ("SWR", w)));
     let all: Vec<String> = s.doubt.iter().map(words::doubt).collect();
     if !all.is_empty() {
         out.push((

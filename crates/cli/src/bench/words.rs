@@ -191,22 +191,26 @@ pub(crate) fn probability(p: Option<f64>) -> String {
 pub(crate) fn whole(w: &WholeReport, style: Style) -> String {
     let half = 0.5 * (w.ratio_high - w.ratio_low);
     let (ratio, u) = with_doubt(w.ratio, half, 3);
-    let scatter = match w.p {
-        Some(p) if p < 0.05 => "; one factor does not hold on all bands",
-        _ => "",
-    };
-    let worst = w
-        .worst_band
-        .as_ref()
-        .map_or(String::new(), |b| format!("; furthest off on {b}"));
-    format!(
-        "{}: {ratio} ± {u} times the expected loss, {}; χ² {:.1} for {}{}{scatter}{worst}",
+    let mut out = format!(
+        "{}: {ratio} ± {u} times the expected loss, {}",
         verdict(w.verdict, style),
         counted(w.bands_used, "band"),
-        w.chi_square,
-        w.degrees_of_freedom,
-        probability(w.p),
-    )
+    );
+    if w.degrees_of_freedom > 0 {
+        out += &format!(
+            "; χ² {:.1} for {}{}",
+            w.chi_square,
+            w.degrees_of_freedom,
+            probability(w.p)
+        );
+        if w.p.is_some_and(|p| p < 0.05) {
+            out += "; one factor does not hold on all bands";
+        }
+        if let Some(b) = &w.worst_band {
+            out += &format!("; furthest off on {b}");
+        }
+    }
+    out
 }
 
 fn counted(n: usize, what: &str) -> String {
@@ -283,29 +287,73 @@ pub(crate) fn electrical(l: &LengthReport, style: Style) -> String {
         out += &format!("; {d} m ± {u} m against the tape: {}", verdict(v, style));
     }
     if let (Some(v), Some(u)) = (l.velocity_factor, l.velocity_factor_uncertainty) {
-        let (v, u) = with_doubt(v, u, 4);
-        out += &format!("; equal with a velocity factor of {v} ± {u}");
+        let factor = if u > 0.0 {
+            let (v, u) = with_doubt(v, u, 4);
+            format!("{v} ± {u}")
+        } else {
+            number(v, 3)
+        };
+        out += &format!("; equal with a velocity factor of {factor}");
     }
     out
 }
 
-/// SWR with no digit more than the meter carries.
-pub(crate) fn swr(s: &SwrReport) -> String {
-    let printed = |v: f64, d: usize| {
-        if v.is_finite() && v < 1000.0 {
-            format!("{v:.d$}")
-        } else {
-            "∞".to_owned()
+/// So many readings of SWR are told one by one; of more, each band's range.
+const SINGLE: usize = 8;
+
+/// Readings of SWR with no digit more than the meter carries.
+pub(crate) fn swrs(all: &[SwrReport]) -> Vec<String> {
+    if all.len() <= SINGLE {
+        return all.iter().map(one_swr).collect();
+    }
+    let mut bands: Vec<&str> = Vec::new();
+    for s in all {
+        if !bands.contains(&s.band.as_str()) {
+            bands.push(&s.band);
         }
+    }
+    let of = |band: &str| {
+        let mine: Vec<&SwrReport> = all.iter().filter(|s| s.band == band).collect();
+        let digits = mine
+            .iter()
+            .map(|s| s.decimals.unwrap_or(0))
+            .min()
+            .unwrap_or(0);
+        let low = mine.iter().map(|s| s.swr).fold(f64::INFINITY, f64::min);
+        let high = mine.iter().map(|s| s.swr).fold(0.0, f64::max);
+        match (plain_swr(low, digits), plain_swr(high, digits)) {
+            (a, b) if a == b => format!("{band} {a}"),
+            (a, b) => format!("{band} {a} to {b}"),
+        }
+    };
+    let list: Vec<String> = bands.into_iter().map(of).collect();
+    vec![format!(
+        "{}; digits by the errors the meter states, its directivity not among them",
+        list.join(", ")
+    )]
+}
+
+fn plain_swr(value: f64, decimals: usize) -> String {
+    if value.is_finite() && value < 1000.0 {
+        format!("{value:.decimals$}")
+    } else {
+        "∞".to_owned()
+    }
+}
+
+fn one_swr(s: &SwrReport) -> String {
+    let what = match &s.piece {
+        Some(p) => format!("{}, {} {p}", s.band, s.reading),
+        None => format!("{}, {}", s.band, s.reading),
     };
     match s.decimals {
         Some(d) => format!(
-            "{} ({} to {})",
-            printed(s.swr, d),
-            printed(s.swr_low, d.max(1) + 1),
-            printed(s.swr_high, d.max(1) + 1)
+            "{what}: {} ({} to {})",
+            plain_swr(s.swr, d),
+            plain_swr(s.swr_low, d.max(1) + 1),
+            plain_swr(s.swr_high, d.max(1) + 1)
         ),
-        None => format!("above {}", printed(s.swr_low, 1)),
+        None => format!("{what}: above {}", plain_swr(s.swr_low, 1)),
     }
 }
 
