@@ -12,3 +12,7 @@ shot() { # NAME LINES ARGS…
 }
 shot report 34 report examples/pellgarrow/rev4.downlead
 shot check 40 check examples/pellgarrow/rev3.downlead
+shot bench 34 bench examples/bench/four-cables.downlead
+shot bench-card 24 card examples/pellgarrow/rev4.downlead
+# the plots are checked by the tests of the program; UPDATE=1 writes them anew
+UPDATE=1 cargo test -q -p downlead --test cli the_pictures_of_the_documents

@@ -194,7 +194,10 @@ fn whole_figures(text: &str) -> Vec<String> {
     for word in text.split(' ') {
         let bare = word.trim_end_matches([',', ';', '.', ':', ')']);
         match out.last_mut() {
-            Some(last) if UNITS.contains(&bare) && last.ends_with(|c: char| c.is_ascii_digit()) => {
+            Some(last)
+                if last.ends_with(['<', '='])
+                    || UNITS.contains(&bare) && last.ends_with(|c: char| c.is_ascii_digit()) =>
+            {
                 last.push(' ');
                 last.push_str(word);
             }

@@ -171,7 +171,16 @@ fn table(rows: &[&ResultReport], method: bool, style: Style, out: &mut String) {
         }
         t.row(cells);
     }
-    t.write(style, out);
+    let mut drawn = String::new();
+    t.write(style, &mut drawn);
+    // widths are counted without colours, so these come last
+    if style.colour {
+        for word in ["agrees", "differs", "cannot-tell"] {
+            let plain = words::verdict(word, Style { colour: false });
+            drawn = drawn.replace(&plain, &words::verdict(word, style));
+        }
+    }
+    out.push_str(&drawn);
 }
 
 fn ranking(s: &SessionReport, style: Style, out: &mut String) {

@@ -131,6 +131,18 @@ fn lines_fit_a_terminal() {
 }
 
 #[test]
+fn verdicts_have_colours_where_they_are_asked_for() {
+    let r = run(&examples(), &["bench", FILE, "--color", "always"]);
+    assert!(r.out.contains("\u{1b}[32m✓ agrees\u{1b}[0m"), "{}", r.out);
+    assert!(
+        r.out.contains("\u{1b}[1;31m✗ differs\u{1b}[0m"),
+        "{}",
+        r.out
+    );
+    assert!(!run(&examples(), &["bench", FILE]).out.contains('\u{1b}'));
+}
+
+#[test]
 fn strict_lets_a_piece_that_differs_or_cannot_be_told_fail() {
     assert_eq!(run(&examples(), &["bench", FILE]).code, Some(0));
     assert_eq!(run(&examples(), &["bench", FILE, "--strict"]).code, Some(1));

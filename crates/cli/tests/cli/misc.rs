@@ -32,7 +32,9 @@ fn every_shell_gets_its_completions() {
     for shell in ["bash", "zsh", "fish", "powershell", "elvish"] {
         let r = run(dir.path(), &["completions", shell]);
         assert_eq!(r.code, Some(0));
-        assert!(r.out.contains("catalogue"), "{shell}");
+        for command in ["catalogue", "bench", "fit", "card"] {
+            assert!(r.out.contains(command), "{shell}: {command}");
+        }
     }
 }
 
