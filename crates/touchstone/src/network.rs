@@ -94,6 +94,9 @@ pub struct Between {
     /// point below to the point above, degrees, 0 to 180; 0 at a point of the data. Beyond some
     /// 30° the phases between the points mean little.
     pub turn_deg: f64,
+    /// The largest change of a reflection from the point below to the point above. Where it is
+    /// small its chord is close to its path, however far the phase turns (near zero it has none).
+    pub step: f64,
 }
 
 /// A frequency outside the data; nothing is extrapolated.
@@ -374,12 +377,13 @@ impl Network {
             return Ok(Between {
                 matrix: self.matrix(k).to_vec(),
                 turn_deg: 0.0,
+                step: 0.0,
             });
         }
         let (below, above) = (self.matrix(k), self.matrix(k + 1));
         let n = self.ports;
         // the strongest path tells how far the phase turns; one port has its reflection only
-        let (mut strongest, mut turn_deg) = (0.0, 0.0);
+        let (mut strongest, mut turn_deg, mut step) = (0.0, 0.0, 0.0f64);
         let mut m = Vec::with_capacity(n * n);
         for (i, (a, b)) in below.iter().zip(above).enumerate() {
             let reflection = i / n == i % n;
@@ -390,6 +394,7 @@ impl Network {
                 turn_deg = turn.abs();
             }
             m.push(if reflection {
+                step = step.max(abs(b - a));
                 between(*a, *b, t)
             } else {
                 let size = abs(*a) + (abs(*b) - abs(*a)) * t;
@@ -400,6 +405,7 @@ impl Network {
         Ok(Between {
             matrix: m,
             turn_deg,
+            step,
         })
     }
 

@@ -364,6 +364,13 @@ impl<'a> Reader<'a> {
             })
             .understood("the number was told from the file's name or its rows");
         }
+        if self.header.version == Version::V2 && self.announced.is_none() {
+            self.note(Kind::KeywordMissing, place.clone(), || {
+                "`[Number of Frequencies]` is missing".to_owned()
+            })
+            .understood("all rows that are there were read")
+            .hint("it tells a file that was cut off from a whole one");
+        }
         let ports = self.header.ports.or_else(|| self.ports_of_name(at));
         if let Some(n) = ports
             && !(1..=MAX_PORTS).contains(&n)

@@ -123,3 +123,42 @@ fn what_cannot_be_a_network() {
         "reference of port 1: -75 ohm is not above zero"
     );
 }
+
+/// A matched line of 3 dB whose phase turns evenly: between two points it is the line itself, which
+/// a chord would make lossier (by 1/cos 10° in the middle of 20°).
+#[test]
+fn what_passes_is_interpolated_by_magnitude_and_phase() {
+    let line = |hz: f64| {
+        let through = measures::polar_deg(0.5f64.sqrt(), -20.0 * hz / 1e6);
+        let zero = Complex64::new(0.0, 0.0);
+        [zero, through, through, zero]
+    };
+    let hz: Vec<f64> = (0..50).map(|k| 1e6 * f64::from(k + 1)).collect();
+    let s: Vec<Complex64> = hz.iter().flat_map(|f| line(*f)).collect();
+    let n = Network::new(hz, s, vec![50.0; 2]).expect("a network");
+    for asked in [1e6, 3.25e6, 17.5e6, 36.999e6, 50e6] {
+        let found = n.between_hz(asked).expect("inside");
+        for (have, want) in found.matrix.iter().zip(line(asked)) {
+            assert!((have - want).norm() < 1e-12, "{asked}: {have} for {want}");
+        }
+        let at_a_point = asked % 1e6 == 0.0;
+        let turn = if at_a_point { 0.0 } else { 20.0 };
+        assert!((found.turn_deg - turn).abs() < 1e-9, "{}", found.turn_deg);
+    }
+    let chord = n.at_hz(17.5e6, 1, 0).expect("inside").norm() / 0.5f64.sqrt();
+    assert!((chord - 10f64.to_radians().cos()).abs() < 1e-12);
+    assert!(n.between_hz(0.5e6).is_err() && n.between_hz(51e6).is_err());
+}
+
+/// Reflections pass near zero, where they have no phase to speak of.
+#[test]
+fn what_comes_back_is_interpolated_by_its_parts() {
+    let c = Complex64::new;
+    let n = Network::new(vec![1e6, 2e6], vec![c(0.1, 0.0), c(-0.1, 0.04)], vec![50.0])
+        .expect("a network");
+    let found = n.between_hz(1.5e6).expect("inside");
+    assert!((found.matrix[0] - c(0.0, 0.02)).norm() < 1e-15);
+    let turn = 180.0 - (0.4f64).atan().to_degrees();
+    assert!((found.turn_deg - turn).abs() < 1e-9, "{}", found.turn_deg);
+    assert!((found.step - 0.2f64.hypot(0.04)).abs() < 1e-15);
+}

@@ -431,18 +431,24 @@ fn faults_of_version_2() {
         assert!(kinds.contains(&kind), "{body}: {kinds:?}");
         assert_eq!(file.network.is_some(), usable, "{body}: {kinds:?}");
     }
-    let unsaid = "[Version] 2.0\n# MHz S RI R 50\n[Network Data]\n1 0 0\n2 0 0\n[End]\n";
+    // Touchstone 2.0 requires the number of frequencies
+    let uncounted = "[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 1\n[Network Data]\n1 0 0\n2 0 0\n[End]\n";
+    let told = file(uncounted, 1);
+    assert_eq!(kinds(&told), [Kind::KeywordMissing]);
+    assert!(told.notes[0].message.contains("[Number of Frequencies]"));
+    assert_eq!(told.network.expect("all rows").points(), 2);
+    let unsaid = "[Version] 2.0\n# MHz S RI R 50\n[Number of Frequencies] 2\n[Network Data]\n1 0 0\n2 0 0\n[End]\n";
     assert_eq!(kinds(&file(unsaid, 1)), [Kind::KeywordMissing]);
     let told = read(unsaid.as_bytes(), None);
     assert_eq!(kinds(&told), [Kind::KeywordMissing, Kind::PortsInferred]);
     assert_eq!(told.network.unwrap().points(), 2);
     let old = read(
-        b"# MHz S RI R 50\n[Number of Ports] 1\n[Network Data]\n1 0 0\n[End]\n",
+        b"# MHz S RI R 50\n[Number of Ports] 1\n[Number of Frequencies] 1\n[Network Data]\n1 0 0\n[End]\n",
         None,
     );
     assert_eq!(kinds(&old), [Kind::VersionMissing]);
     let new = read(
-        b"[Version] 3.0\n# MHz S RI R 50\n[Number of Ports] 1\n[Network Data]\n1 0 0\n[End]\n",
+        b"[Version] 3.0\n# MHz S RI R 50\n[Number of Ports] 1\n[Number of Frequencies] 1\n[Network Data]\n1 0 0\n[End]\n",
         None,
     );
     assert_eq!(kinds(&new), [Kind::VersionUnknown]);
