@@ -18,6 +18,9 @@ use crate::result::ItemResult;
 /// Between two points of a file whose phase turns further than this, only sizes are taken.
 const TURN_KNOWN_DEG: f64 = 30.0;
 
+/// Between two points of a one-port whose reflections are this close, its path is its chord.
+const STEP_KNOWN: f64 = 0.15;
+
 /// More power out than in that a good analyser may show (common practice).
 const ACTIVE: f64 = 0.02;
 
@@ -134,7 +137,7 @@ fn matrix(ports: usize, asked: &Asked<'_>, env: &Env, out: &mut Vec<Diagnostic>)
     };
     Some(Matrix {
         s,
-        phase_known: near.turn_deg <= TURN_KNOWN_DEG,
+        phase_known: near.turn_deg <= TURN_KNOWN_DEG || ports == 1 && near.step <= STEP_KNOWN,
     })
 }
 
@@ -174,12 +177,15 @@ pub(crate) fn two_port(
     let [s11, s12, s21, s22] = m.s[..] else {
         return None;
     };
-    if !matches!(kind, PartKind::Amplifier | PartKind::Preamplifier) {
-        out.extend(active(asked, kind, env));
-    }
     let mut s = SMatrix { s11, s12, s21, s22 };
     if asked.file.reversed {
         s = s.reversed();
+    }
+    if amplifies(kind) {
+        s = stable(s, asked, out)?;
+    } else {
+        out.extend(active(asked, kind, env));
+        s = passive(s, asked, kind, out)?;
     }
     if s.s21.norm() < NOTHING {
         out.push(
@@ -200,7 +206,8 @@ pub(crate) fn two_port(
     if m.phase_known {
         return Some(Piece::known(s, element));
     }
-    out.push(sparse(asked, env));
+    let taken = "its loss and the size of its reflections are";
+    out.push(sparse(asked, taken, env));
     let piece = Piece::known(s, element);
     Some(Piece {
         phase_known: false,
@@ -208,8 +215,89 @@ pub(crate) fn two_port(
     })
 }
 
+fn amplifies(kind: PartKind) -> bool {
+    matches!(kind, PartKind::Amplifier | PartKind::Preamplifier)
+}
+
+/// A part without a supply, brought down to what it gets where noise or calibration show more:
+/// waves that grow on every way through it have no sum. None where it is no matter of noise.
+fn passive(
+    s: SMatrix,
+    asked: &Asked<'_>,
+    kind: PartKind,
+    out: &mut Vec<Diagnostic>,
+) -> Option<SMatrix> {
+    let power = s.max_power_out();
+    if power < 1.0 {
+        return Some(s);
+    }
+    if power > 2.0 {
+        out.push(
+            asked
+                .finding(
+                    format!(
+                        "By `{}`, {} gives out {} times what it gets at {}; no figure is taken from it.",
+                        asked.file.path.text,
+                        kind.with_article(),
+                        number(power, 2),
+                        frequency(asked.point.hz)
+                    ),
+                    "more out than in",
+                )
+                .help("Look at the format of its option line (MA, DB or RI)."),
+        );
+        return None;
+    }
+    let factor = (1.0 - 1e-9) / libm::sqrt(power);
+    Some(SMatrix {
+        s11: s.s11 * factor,
+        s12: s.s12 * factor,
+        s21: s.s21 * factor,
+        s22: s.s22 * factor,
+    })
+}
+
+/// An amplifier whose figures have a meaning with any passive load. What comes back through one
+/// that has not is left out, which is said.
+///
+/// Source: Rollett's stability factor (IRE Trans. Circuit Theory 9 (1962) 29, from memory).
+fn stable(s: SMatrix, asked: &Asked<'_>, out: &mut Vec<Diagnostic>) -> Option<SMatrix> {
+    let (a, b) = (s.s11.norm_sqr(), s.s22.norm_sqr());
+    if a >= 1.0 || b >= 1.0 {
+        out.push(asked.finding(
+            format!(
+                "By `{}` more comes back from the amplifier's {} than goes in at {}: it oscillates.",
+                asked.file.path.text,
+                if a >= 1.0 { "input" } else { "output" },
+                frequency(asked.point.hz)
+            ),
+            "not stable",
+        ));
+        return None;
+    }
+    let back = (s.s12 * s.s21).norm();
+    let delta = (s.s11 * s.s22 - s.s12 * s.s21).norm_sqr();
+    if back == 0.0 || delta < 1.0 && 1.0 - a - b + delta > 2.0 * back {
+        return Some(s);
+    }
+    let mut d = asked.finding(
+        format!(
+            "By `{}` the amplifier is not stable with every load at {} (Rollett's factor below 1): what comes back through it is left out.",
+            asked.file.path.text,
+            frequency(asked.point.hz)
+        ),
+        "not stable with every load",
+    );
+    d.severity = Severity::Info;
+    out.push(d);
+    Some(SMatrix {
+        s12: Complex64::new(0.0, 0.0),
+        ..s
+    })
+}
+
 /// The points of a file lie so far apart that phases between them mean nothing.
-fn sparse(asked: &Asked<'_>, env: &Env) -> Diagnostic {
+fn sparse(asked: &Asked<'_>, taken: &str, env: &Env) -> Diagnostic {
     let step = env
         .attachments
         .at(asked.file.path.loc)
@@ -223,7 +311,7 @@ fn sparse(asked: &Asked<'_>, env: &Env) -> Diagnostic {
     let mut d = asked
         .finding(
             format!(
-                "At {} the points of `{}` are {} apart and its phase turns by more than {}° between them: only its loss and the size of its reflections are taken.",
+                "At {} the points of `{}` are {} apart and its phase turns by more than {}° between them: only {taken} taken.",
                 frequency(asked.point.hz),
                 asked.file.path.text,
                 frequency(step),
@@ -273,8 +361,7 @@ pub(crate) fn picked<'m>(
 /// Turns a part of a chain that is walked from the antenna: it was built as it lies on transmit.
 pub(crate) fn turned(direction: Direction, kind: PartKind, e: &mut Element<'_>, p: &mut [Piece]) {
     // an amplifier's port 1 is its input wherever it stands
-    let amplifier = matches!(kind, PartKind::Amplifier | PartKind::Preamplifier);
-    if direction != Direction::Receive || e.file.is_none() || amplifier || !e.complete {
+    if direction != Direction::Receive || e.file.is_none() || amplifies(kind) || !e.complete {
         return;
     }
     let Some(piece) = p.first_mut() else { return };
@@ -314,6 +401,9 @@ pub(crate) fn one_port(
                 .help("Was an open or short left on the cable?"),
         );
         return None;
+    }
+    if !m.phase_known {
+        out.push(sparse(asked, "the size of its reflection is", env));
     }
     Some((s11, m.phase_known))
 }
