@@ -400,6 +400,8 @@ impl<'a> List<'a> {
             "of" if matches!(word, "linearity" | "repeatability") => {
                 return self.words(1, &["reading", "full scale"]);
             }
+            // a length follows
+            "of" if word == "loss" => return,
             "of" => {
                 let of = match self.at.group() {
                     group @ ("connector" | "adapter") => group,
@@ -421,7 +423,7 @@ impl<'a> List<'a> {
             {
                 return self.tags();
             }
-            "with" if word != "impedance" => {
+            "with" if word != "impedance" || self.at.head.iter().any(|t| t.text == "from") => {
                 return self.names(1, NameKind::Instrument, CompletionKind::Instrument);
             }
             "with" => return self.words(1, &["reactance"]),
@@ -511,7 +513,12 @@ impl<'a> List<'a> {
             .map(|(_, t)| t.text)
             .collect();
         let mut list: Vec<&str> = match (cx, word) {
-            (_, "run" | "jumper" | "tail") => vec!["of", "added", "wet", "ends"],
+            (Context::Cable, "loss") => {
+                vec!["typical", "maximum", "from", "of", "accuracy"]
+            }
+            (_, "run" | "jumper" | "tail") => {
+                vec!["of", "added", "wet", "ends", "from", "accuracy"]
+            }
             (_, "piece") => vec!["of", "connector", "added"],
             (_, "readings") => vec!["on", "from"],
             (Context::Readings, "baseline") => vec!["at", "adapter", "from"],
@@ -527,7 +534,7 @@ impl<'a> List<'a> {
                 v
             }
             (_, "receiver" | "sensitivity") => vec!["for", "noise figure"],
-            (_, "antenna") => vec!["realized", "swr", "return-loss", "height", "rating"],
+            (_, "antenna") => vec!["realized", "swr", "return-loss", "height", "rating", "from"],
             (Context::Antenna, "gain") => vec!["realized"],
             (_, "height") => vec!["agl", "amsl", "haat"],
             (_, "ground") => vec!["amsl"],
@@ -540,6 +547,7 @@ impl<'a> List<'a> {
             (_, "accuracy") => vec!["k", "to", "shared"],
             (_, "rating") => vec!["at", "ambient", "conductor"],
             (_, "position") => vec!["N", "S", "E", "W", "wgs84", "etrs89", "nad83", "nad27"],
+            (Context::Antenna, "impedance") => vec!["with reactance", "from"],
             (_, "impedance") => vec!["with reactance"],
             (_, "coupler") => vec!["coupled", "swr", "return-loss", "rating"],
             (_, "divider") => vec!["way", "excess"],
@@ -551,7 +559,7 @@ impl<'a> List<'a> {
                 }
                 return;
             }
-            (Context::Device, "high" | "low" | "port") => vec!["passes"],
+            (Context::Device, "high" | "low" | "port") => vec!["passes", "from", "accuracy"],
             (Context::Station | Context::Chain, w) if PartKind::from_word(w).is_some() => {
                 vec![
                     "of",
@@ -562,11 +570,24 @@ impl<'a> List<'a> {
                     "isolation",
                     "excess",
                     "ends",
+                    "from",
+                    "reversed",
+                    "accuracy",
                 ]
             }
             (Context::Top, _) => return,
             _ => Vec::new(),
         };
+        // a part is from a file instead of all else; only what is has an accuracy of its own
+        let from_file = self.at.head.iter().any(|t| t.text == "from");
+        if matches!(cx, Context::Station | Context::Chain) && word != "readings" {
+            let free = word == "antenna" || self.at.head.len() <= 2;
+            list.retain(|w| match *w {
+                "from" => free,
+                "accuracy" | "reversed" => from_file,
+                _ => true,
+            });
+        }
         let own = list.len();
         list.extend(common);
         // `to` makes an interval of a value

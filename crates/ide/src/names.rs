@@ -379,7 +379,8 @@ impl<'a> Walk<'a> {
                             let kind = match word {
                                 "run" | "jumper" | "tail" => NameKind::Cable,
                                 "connector" | "adapter" => NameKind::Connector,
-                                "accuracy" => continue,
+                                // a length of it was measured
+                                "accuracy" | "loss" => continue,
                                 _ => NameKind::Device,
                             };
                             if atoms.get(i).is_some_and(|n| !n.comma_before) {

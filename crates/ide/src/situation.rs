@@ -244,10 +244,15 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         };
     }
     match last {
+        "at" if cx == Context::Readings => vec![Dim::Time],
         "at" => vec![Temperature, Frequency],
+        // `loss from "reel.s2p" of 25.0 m`
+        "of" if word == "loss" => vec![Length],
+        "accuracy" if word != "accuracy" => vec![Decibel],
         "ambient" | "temperature" => vec![Temperature],
         "conductor" if word == "rating" => vec![Temperature],
-        "on" if word == "chain" => vec![Frequency],
+        "on" if matches!(word, "chain" | "readings") => vec![Frequency],
+        "over" => vec![Frequency],
         "added" | "wet" | "for" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
             vec![Decibel]
         }
@@ -270,7 +275,7 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
             (_, "linearity" | "repeatability") => vec![Percent, Decibel],
             (_, "resonance") => vec![Frequency],
             (_, "delay") => vec![Dim::Time],
-            (_, "phase") => vec![Angle, Frequency],
+            (_, "phase") => vec![Angle],
             (_, "baseline" | "through" | "equalise") => vec![Power, Level, Decibel, Percent],
             (_, "open" | "short") => vec![Decibel],
             (_, "transmitter") => vec![Power, Level],
