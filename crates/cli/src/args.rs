@@ -196,6 +196,10 @@ pub(crate) enum BenchTable {
     Ranking,
     /// One row a contribution to a doubt.
     Budget,
+    /// One row a reading of forward and reflected power.
+    Swr,
+    /// One row a piece and day, of pieces measured on several days.
+    Trends,
 }
 
 #[derive(Debug, clap::Args)]

@@ -10,6 +10,8 @@ use crate::report::cells::{maybe, number, table, text};
 /// None for writing into memory; the writer's own error type is passed on.
 pub(crate) fn csv(report: &BenchReport, which: BenchTable) -> Result<String, csv::Error> {
     let head: &[&str] = match which {
+        BenchTable::Swr => SWR,
+        BenchTable::Trends => TRENDS,
         BenchTable::Results => RESULTS,
         BenchTable::Pieces => PIECES,
         BenchTable::Bands => BANDS,
@@ -23,6 +25,9 @@ pub(crate) fn csv(report: &BenchReport, which: BenchTable) -> Result<String, csv
             "standard_db",
         ],
     };
+    if which == BenchTable::Trends {
+        return table(TRENDS, report.trends.iter().flat_map(trend).collect());
+    }
     let mut all = vec!["session", "date"];
     all.extend(head);
     let mut rows = Vec::new();
@@ -32,6 +37,9 @@ pub(crate) fn csv(report: &BenchReport, which: BenchTable) -> Result<String, csv
             BenchTable::Results => s.results.iter().map(result).collect(),
             BenchTable::Pieces => s.pieces.iter().map(piece).collect(),
             BenchTable::Bands => s.bands.iter().map(band).collect(),
+            BenchTable::Swr => s.reflections.iter().map(swr).collect(),
+            // of no one session, see above
+            BenchTable::Trends => Vec::new(),
             BenchTable::Ranking => s.bands.iter().flat_map(ranks).collect(),
             BenchTable::Budget => s
                 .results
@@ -222,6 +230,66 @@ fn budget(r: &ResultReport) -> Vec<Vec<String>> {
                 (i + 1).to_string(),
                 c.cause.clone(),
                 number(c.standard_db),
+            ]
+        })
+        .collect()
+}
+
+const SWR: &[&str] = &[
+    "band",
+    "frequency_hz",
+    "reading",
+    "piece",
+    "swr",
+    "swr_low",
+    "swr_high",
+    "decimals",
+    "line",
+    "imported_from",
+    "imported_line",
+];
+
+fn swr(s: &SwrReport) -> Vec<String> {
+    let whole = |n: Option<u64>| n.map(|n| n.to_string()).unwrap_or_default();
+    vec![
+        s.band.clone(),
+        number(s.frequency_hz),
+        s.reading.to_owned(),
+        text(s.piece.as_ref()),
+        number(s.swr),
+        number(s.swr_low),
+        number(s.swr_high),
+        whole(s.decimals.map(|d| d as u64)),
+        s.line.to_string(),
+        text(s.imported_from.as_ref()),
+        whole(s.imported_line),
+    ]
+}
+
+const TRENDS: &[&str] = &[
+    "piece",
+    "cable",
+    "date",
+    "ratio",
+    "ratio_uncertainty",
+    "ratio_per_year",
+    "ratio_per_year_uncertainty",
+    "direction",
+];
+
+fn trend(t: &TrendReport) -> Vec<Vec<String>> {
+    t.points
+        .iter()
+        .map(|p| {
+            vec![
+                t.piece.clone(),
+                t.cable.clone(),
+                p.date.clone(),
+                number(p.ratio),
+                number(p.ratio_uncertainty),
+                maybe(t.ratio_per_year),
+                maybe(t.ratio_per_year_uncertainty),
+                t.direction.unwrap_or_default().to_owned(),
             ]
         })
         .collect()

@@ -6,12 +6,16 @@ use downlead_quantity::number;
 use downlead_station::Env;
 use downlead_station::session::Session;
 
-use super::shape::{PieceReport, SessionReport};
+use super::shape::{BandReport, PieceReport, SessionReport};
 use super::trends::Series;
 use super::words::{self, PER};
 use crate::svg::loss::{Loss, Reading, picture};
 use crate::svg::rows::{Difference, Entry, Panel, differences, ranking};
 use crate::svg::trend;
+
+/// Columns and groups beyond which a picture is read by nobody.
+const MOST_COLUMNS: usize = 40;
+const MOST_GROUPS: usize = 24;
 
 /// Points of a curve.
 const STEPS: u32 = 96;
@@ -39,21 +43,23 @@ pub(crate) fn of_session(
             });
         }
     }
+    let (bands, left) = some(&report.bands, MOST_COLUMNS);
     let panels: Vec<Panel> = report
         .pieces
         .iter()
-        .map(|p| panel(report, p))
+        .map(|p| panel(report, p, &bands))
         .filter(|p| !p.differences.is_empty())
         .collect();
     if !panels.is_empty() {
+        let title = titled(report, &format!("measured less expected{left}"));
         out.push(Plot {
             name: format!("{}-difference", file_name(&s.name.text)),
-            svg: differences(&titled(report, "measured less expected"), &panels),
+            svg: differences(&title, &panels),
         });
     }
-    let bands: Vec<(String, Vec<Entry>)> = report
-        .bands
-        .iter()
+    let (bands, left) = some(&report.bands, MOST_GROUPS);
+    let bands: Vec<(String, Vec<Entry>)> = bands
+        .into_iter()
         .filter(|b| !b.ranking.is_empty())
         .map(|b| {
             let of = b.ranking.iter().map(|r| Entry {
@@ -67,9 +73,10 @@ pub(crate) fn of_session(
         })
         .collect();
     if !bands.is_empty() {
+        let title = titled(report, &format!("loss per 100 m, least first{left}"));
         out.push(Plot {
             name: format!("{}-ranking", file_name(&s.name.text)),
-            svg: ranking(&titled(report, "loss per 100 m, least first"), &bands),
+            svg: ranking(&title, &bands),
         });
     }
     out
@@ -140,13 +147,25 @@ fn curve(readings: &[Reading]) -> Vec<f64> {
         .collect()
 }
 
-fn panel(s: &SessionReport, p: &PieceReport) -> Panel {
+/// Evenly chosen, not more than `most`, with words about it where some are left out.
+fn some(bands: &[BandReport], most: usize) -> (Vec<&BandReport>, String) {
+    let step = bands.len().div_ceil(most).max(1);
+    let chosen: Vec<&BandReport> = bands.iter().step_by(step).collect();
+    let left = if step > 1 {
+        format!(" ({} of {} bands)", chosen.len(), bands.len())
+    } else {
+        String::new()
+    };
+    (chosen, left)
+}
+
+fn panel(s: &SessionReport, p: &PieceReport, bands: &[&BandReport]) -> Panel {
     Panel {
         title: words::piece_head(p),
         differences: s
             .results
             .iter()
-            .filter(|x| x.piece == p.piece)
+            .filter(|x| x.piece == p.piece && bands.iter().any(|b| b.band == x.band))
             .filter_map(|x| {
                 Some(Difference {
                     band: x.band.clone(),

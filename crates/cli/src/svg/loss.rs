@@ -1,6 +1,6 @@
 //! Loss against frequency, both scales logarithmic: sheet, own fit with its doubt, readings.
 
-use downlead_quantity::frequency;
+use crate::report::words::shorten;
 
 use super::{Anchor, Axis, Mark, Picture, Scale, Stroke, text_width};
 
@@ -45,7 +45,7 @@ const BOTTOM: f64 = 448.0;
 pub(crate) fn picture(loss: &Loss) -> String {
     let mut p = Picture::new(WIDTH, HEIGHT, &loss.title, &description(loss));
     let (x, y) = axes(loss);
-    p.bold((LEFT, 22.0), Anchor::Start, &loss.title);
+    p.head((LEFT, 22.0), &loss.title);
     x.along_bottom(&mut p, TOP, BOTTOM, "MHz");
     y.along_left(&mut p, LEFT, RIGHT, false);
     p.upwards((18.0, 0.5 * (TOP + BOTTOM)), "loss, dB per 100 m");
@@ -114,14 +114,11 @@ fn axes(loss: &Loss) -> (Axis, Axis) {
         .collect();
     let least = |v: &[f64]| v.iter().copied().fold(f64::INFINITY, f64::min);
     let most = |v: &[f64]| v.iter().copied().fold(0.0, f64::max);
+    let (low, high) = (least(&xs) / 1e6 / 1.15, most(&xs) / 1e6 * 1.15);
+    // readings on one band stand in a decade around it
+    let wider = libm::sqrt((10.0 * low / high).max(1.0));
     (
-        Axis::new(
-            Scale::Log,
-            least(&xs) / 1e6 / 1.15,
-            most(&xs) / 1e6 * 1.15,
-            LEFT,
-            RIGHT,
-        ),
+        Axis::new(Scale::Log, low / wider, high * wider, LEFT, RIGHT),
         Axis::new(Scale::Log, least(&ys) / 2.2, most(&ys) * 1.25, BOTTOM, TOP),
     )
 }
@@ -135,7 +132,7 @@ fn band_names(p: &mut Picture, loss: &Loss, x: &Axis) {
         let at = x.at(r.hz / 1e6);
         let half = 0.5 * text_width(&r.band);
         // a band without a name stands on the axis below
-        if r.band != frequency(r.hz) && at - half > end + 2.0 {
+        if !r.band.ends_with("Hz") && at - half > end + 2.0 {
             p.small((at, TOP - 8.0), Anchor::Middle, &r.band);
             p.line((at, TOP - 4.0), (at, TOP), Stroke::Thin);
             end = at + half;
@@ -151,7 +148,7 @@ fn legend(p: &mut Picture, loss: &Loss) {
         y += 18.0;
     };
     if !loss.sheet.is_empty() {
-        row(p, &loss.sheet_words, &|p, y| {
+        row(p, &shorten(&loss.sheet_words, 70), &|p, y| {
             p.line((x, y), (x + 38.0, y), Stroke::Full)
         });
     }

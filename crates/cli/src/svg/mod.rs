@@ -10,6 +10,7 @@ use std::fmt::Write as _;
 
 pub(crate) use axis::{Axis, Scale};
 
+use crate::report::words::shorten;
 use crate::ui::printable;
 
 /// How a line is drawn.
@@ -179,6 +180,13 @@ impl Picture {
         } else {
             foot(self, from);
         }
+    }
+
+    /// The picture's title, cut where it would leave the picture.
+    pub(crate) fn head(&mut self, at: (f64, f64), text: &str) {
+        // bold letters are about a tenth wider
+        let room = ((self.width - at.0 - 12.0) / 8.0).max(8.0);
+        self.bold(at, Anchor::Start, &shorten(text, room as usize));
     }
 
     pub(crate) fn text(&mut self, at: (f64, f64), anchor: Anchor, text: &str) {

@@ -2,6 +2,8 @@
 
 use downlead_quantity::number;
 
+use crate::report::words::shorten;
+
 use super::{Anchor, Axis, Mark, Picture, Scale, Stroke, text_width};
 
 /// Measured less expected on one band.
@@ -38,7 +40,7 @@ pub(crate) fn differences(title: &str, panels: &[Panel]) -> String {
     let top = 58.0;
     let height = top + panels.len() as f64 * (PANEL + BETWEEN) + 44.0;
     let mut p = Picture::new(WIDTH, height, title, &described(panels));
-    p.bold((LEFT, 22.0), Anchor::Start, title);
+    p.head((LEFT, 22.0), title);
     let step = (RIGHT - LEFT) / bands.len().max(1) as f64;
     let column = |band: &str| {
         let i = bands.iter().position(|b| *b == band).unwrap_or(0);
@@ -100,7 +102,7 @@ fn one_panel(p: &mut Picture, panel: &Panel, top: f64, column: &dyn Fn(&str) -> 
         * 1.15;
     let y = Axis::new(Scale::Linear, low, far, bottom, top);
     y.along_left(p, LEFT, RIGHT, true);
-    p.text((LEFT, top - 8.0), Anchor::Start, &panel.title);
+    p.text((LEFT, top - 8.0), Anchor::Start, &shorten(&panel.title, 84));
     p.path(
         &[
             (LEFT, top),
@@ -200,7 +202,7 @@ pub(crate) fn ranking(title: &str, bands: &[(String, Vec<Entry>)]) -> String {
     let top = 40.0;
     let bottom = top + count as f64 * ROW + bands.len() as f64 * 10.0 + 4.0;
     let mut p = Picture::new(WIDTH, bottom + 66.0, title, &ranked(bands));
-    p.bold((14.0, 22.0), Anchor::Start, title);
+    p.head((14.0, 22.0), title);
     let x = Axis::new(Scale::Log, low / 2.0, high * 1.2, NAMES, RIGHT);
     x.along_bottom(
         &mut p,
@@ -211,7 +213,7 @@ pub(crate) fn ranking(title: &str, bands: &[(String, Vec<Entry>)]) -> String {
     let mut y = top + 4.0;
     for (band, entries) in bands {
         p.line((14.0, y - 4.0), (RIGHT, y - 4.0), Stroke::Grid);
-        p.text((14.0, y + 14.0), Anchor::Start, band);
+        p.text((14.0, y + 14.0), Anchor::Start, &shorten(band, 10));
         for e in entries {
             row(&mut p, e, &x, y + 0.5 * ROW + 2.0);
             y += ROW;
@@ -246,7 +248,7 @@ pub(crate) fn ranking(title: &str, bands: &[(String, Vec<Entry>)]) -> String {
 }
 
 fn row(p: &mut Picture, e: &Entry, x: &Axis, y: f64) {
-    p.small((NAMES - 16.0, y + 4.0), Anchor::End, &e.name);
+    p.small((NAMES - 16.0, y + 4.0), Anchor::End, &shorten(&e.name, 10));
     let low = e.value - e.u;
     p.bar((x.at(low), y), (x.at(e.value + e.u), y), !x.holds(low));
     if x.holds(e.value) {

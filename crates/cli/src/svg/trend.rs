@@ -34,7 +34,7 @@ pub(crate) fn picture(
     trend: Option<&Trend>,
 ) -> String {
     let mut p = Picture::new(WIDTH, HEIGHT, title, &described(words, points, trend));
-    p.bold((LEFT, 22.0), Anchor::Start, title);
+    p.head((LEFT, 22.0), title);
     let fold = |f: &dyn Fn(&Dated) -> f64, low: bool| {
         let all = points.iter().map(f).filter(|v| v.is_finite());
         if low {

@@ -50,11 +50,21 @@ fn text_markdown_and_tables() {
         ("bands", &["--format", "csv", "--table", "bands"]),
         ("ranking", &["--format", "csv", "--table", "ranking"]),
         ("budget", &["--format", "csv", "--table", "budget"]),
+        ("swr", &["--format", "csv", "--table", "swr"]),
     ] {
         let r = run(&examples(), &[&["bench", FILE], args].concat());
         assert_eq!(r.code, Some(0), "{name}: {}", r.err);
         insta::assert_snapshot!(format!("bench-{name}"), r.out);
     }
+    let trends = [
+        "bench",
+        "bench/three-years.downlead",
+        "--format",
+        "csv",
+        "--table",
+        "trends",
+    ];
+    insta::assert_snapshot!("bench-trends", run(&examples(), &trends).out);
     let r = run(&examples(), &["bench", "bench/three-years.downlead"]);
     insta::assert_snapshot!("bench-three-years", r.out);
 }
