@@ -4,7 +4,9 @@ use downlead_physics::construction::{Coax, open_wire_k1, open_wire_z0, velocity_
 use downlead_physics::line::{TwoTerm, conductor_temperature_ratio};
 use downlead_physics::table::LossTable;
 use downlead_station::Attachments;
-use downlead_station::model::{Cable, CableLoss};
+use downlead_station::model::{Cable, CableLoss, NetworkFile};
+use downlead_touchstone::Network;
+use num_complex::Complex64;
 
 /// Relative standard uncertainty of a cable whose text states none (see the language
 /// reference, "What is assumed").
@@ -116,7 +118,7 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
             TwoTerm { k1, k2: 0.0 }.split(hz)
         }
         CableLoss::Network { file, length } => {
-            let points = crate::network::rates(file, length.value, files)?;
+            let points = rates(file, length.value, files)?;
             let t = LossTable::new(&points).ok()?;
             let (lo, hi) = t.range();
             // a unit's factor must not push a frequency out of the file
@@ -160,6 +162,49 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         temperature_factor: factor,
         two_term,
     })
+}
+
+/// The matched loss of a measured piece of cable at the points of its file, Hz and dB, rising in
+/// frequency: the image transfer constant of the two-port, so that neither the reference nor the
+/// steps of impedance at its ends count (`cosh² θ = A D` of its chain matrix).
+///
+/// Source: image parameters of a reciprocal two-port, Pozar 4e, ch. 8 (section from memory).
+#[must_use]
+pub fn matched_loss(n: &Network) -> Vec<(f64, f64)> {
+    if n.ports() != 2 {
+        return Vec::new();
+    }
+    let one = Complex64::new(1.0, 0.0);
+    (0..n.points())
+        .filter_map(|k| {
+            let [s11, s12, s21, s22] = n.matrix(k)[..] else {
+                return None;
+            };
+            let p = s12 * s21;
+            let ad = ((one + s11) * (one - s22) + p) * ((one - s11) * (one + s22) + p) / (p * 4.0);
+            let e = ad.sqrt() + (ad - one).sqrt();
+            // the two roots are each other's inverse
+            let theta = 20.0 * libm::log10(e.norm()).abs();
+            // the loss between other impedances is never less than this much below
+            let most = |r: Complex64| {
+                10.0 * libm::log10((1.0 - r.norm_sqr()).max(1e-12) / p.norm()) + SLACK_DB
+            };
+            let db = theta.min(most(s11)).min(most(s22));
+            let hz = n.frequencies_hz()[k];
+            (db.is_finite() && db > 0.0 && hz > 0.0).then_some((hz, db))
+        })
+        .collect()
+}
+
+/// A line's own impedance is not quite real, which makes its matched loss a little other than the
+/// least loss between any ends, dB.
+const SLACK_DB: f64 = 0.02;
+
+/// The table of a cable that is known by a file: Hz and dB/m.
+fn rates(file: &NetworkFile, length_m: f64, files: &Attachments) -> Option<Vec<(f64, f64)>> {
+    let n = files.at(file.path.loc)?.network()?;
+    let list = matched_loss(n);
+    (!list.is_empty()).then(|| list.into_iter().map(|p| (p.0, p.1 / length_m)).collect())
 }
 
 /// The law `k1 √f + k2 f` laid through a cable's loss table.

@@ -25,7 +25,6 @@ mod walk;
 
 pub use assume::Assumed;
 pub use build::Places;
-pub use cable::{CableAt, TableFit, at as cable_at, at_in as cable_at_in, table_fit};
+pub use cable::{CableAt, TableFit, at as cable_at, at_in as cable_at_in, matched_loss, table_fit};
 pub use explain::Derivation;
-pub use network::matched_loss;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

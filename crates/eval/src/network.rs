@@ -3,11 +3,12 @@
 use downlead_base::{Diagnostic, Loc, Severity, codes};
 use downlead_physics::network::SMatrix;
 use downlead_quantity::{frequency, number};
+use downlead_station::attach::is_network;
 use downlead_station::model::{
     CableLoss, Direction, Name, NetworkFile, Part, PartData, PartKind, Port,
 };
 use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered};
-use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone};
+use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
 use crate::cascade::{Piece, R0};
@@ -442,59 +443,12 @@ fn active(asked: &Asked<'_>, kind: PartKind, env: &Env) -> Option<Diagnostic> {
     Some(d)
 }
 
-/// The matched loss of a measured piece of cable at the points of its file, Hz and dB, rising in
-/// frequency: the image transfer constant of the two-port, so that neither the reference nor the
-/// steps of impedance at its ends count (`cosh² θ = A D` of its chain matrix).
-///
-/// Source: image parameters of a reciprocal two-port, Pozar 4e, ch. 8 (section from memory).
-#[must_use]
-pub fn matched_loss(n: &Network) -> Vec<(f64, f64)> {
-    if n.ports() != 2 {
-        return Vec::new();
-    }
-    let one = Complex64::new(1.0, 0.0);
-    (0..n.points())
-        .filter_map(|k| {
-            let [s11, s12, s21, s22] = n.matrix(k)[..] else {
-                return None;
-            };
-            let p = s12 * s21;
-            let ad = ((one + s11) * (one - s22) + p) * ((one - s11) * (one + s22) + p) / (p * 4.0);
-            let e = ad.sqrt() + (ad - one).sqrt();
-            // the two roots are each other's inverse
-            let theta = 20.0 * libm::log10(e.norm()).abs();
-            // the loss between other impedances is never less than this much below
-            let most = |r: Complex64| {
-                10.0 * libm::log10((1.0 - r.norm_sqr()).max(1e-12) / p.norm()) + SLACK_DB
-            };
-            let db = theta.min(most(s11)).min(most(s22));
-            let hz = n.frequencies_hz()[k];
-            (db.is_finite() && db > 0.0 && hz > 0.0).then_some((hz, db))
-        })
-        .collect()
-}
-
-/// A line's own impedance is not quite real, which makes its matched loss a little other than the
-/// least loss between any ends, dB.
-const SLACK_DB: f64 = 0.02;
-
-/// The table of a cable that is known by a file: Hz and dB/m.
-pub(crate) fn rates(
-    file: &NetworkFile,
-    length_m: f64,
-    files: &downlead_station::Attachments,
-) -> Option<Vec<(f64, f64)>> {
-    let n = files.at(file.path.loc)?.network()?;
-    let list = matched_loss(n);
-    (!list.is_empty()).then(|| list.into_iter().map(|p| (p.0, p.1 / length_m)).collect())
-}
-
 /// Why a cable that is known by a file has no loss at the point.
 pub(crate) fn why_no_rate(asked: &Asked<'_>, env: &Env, out: &mut Vec<Diagnostic>) {
     let Some((_, t, n)) = network(2, asked, env, out) else {
         return;
     };
-    let list = matched_loss(n);
+    let list = crate::cable::matched_loss(n);
     match (list.first(), list.last()) {
         (Some(a), Some(b)) => out.push(outside(asked, t, a.0, b.0)),
         _ => out.push(asked.finding(
@@ -505,6 +459,35 @@ pub(crate) fn why_no_rate(asked: &Asked<'_>, env: &Env, out: &mut Vec<Diagnostic
             "no figure from it",
         )),
     }
+}
+
+/// A `use` of a file that holds no definitions.
+pub(crate) fn used(name: &Name) -> Option<Diagnostic> {
+    let path = &name.text;
+    let csv = path
+        .rsplit_once('.')
+        .is_some_and(|(_, e)| e.eq_ignore_ascii_case("csv"));
+    let (what, how) = if is_network(path) {
+        let how = if ports_from_name(path) == Some(1) {
+            format!("load DL1 from \"{path}\"")
+        } else {
+            format!("filter F1 from \"{path}\"")
+        };
+        ("a network file", how)
+    } else if csv {
+        ("a table", format!("readings from \"{path}\""))
+    } else {
+        return None;
+    };
+    Some(
+        Diagnostic::new(
+            &codes::USE_NOT_FOUND,
+            name.loc,
+            format!("`{path}` is {what}; `use` brings in definitions only."),
+        )
+        .at("no definitions in it")
+        .help(format!("Name it where it takes part, for example `{how}`.")),
+    )
 }
 
 /// What the reader found in the network files that an item names.

@@ -181,6 +181,10 @@ impl Snapshot {
                 );
                 continue;
             };
+            if let Some(d) = network::used(name) {
+                self.load_diagnostics.push(d);
+                continue;
+            }
             if let Some(i) = self.files.iter().position(|f| f.path == path) {
                 self.files[at].uses.push((i, name.loc));
                 continue;

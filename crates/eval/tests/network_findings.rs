@@ -353,3 +353,17 @@ fn any_numbers_give_numbers() {
         }
     }
 }
+
+#[test]
+fn a_file_without_definitions_is_not_used() {
+    for (path, words, help) in [
+        ("is1.s2p", "a network file", "`filter F1 from \"is1.s2p\"`"),
+        ("a1.s1p", "a network file", "`load DL1 from \"a1.s1p\"`"),
+        ("july.csv", "a table", "`readings from \"july.csv\"`"),
+    ] {
+        let s = load_from(&files().with(MAIN, format!("use \"{path}\"\n")));
+        let found = s.diagnostics();
+        assert_eq!(found.len(), 1, "{found:#?}");
+        assert!(found[0].message.contains(words) && found[0].help[0].contains(help));
+    }
+}
