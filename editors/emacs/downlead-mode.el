@@ -60,12 +60,13 @@ empty for all bands."
   '(
     "accuracy" "baseline" "braid" "bump" "calibrated" "conductor" "construction" "coupled"
     "delay" "diameter" "directivity" "due" "duty" "efficiency" "equalise" "excess"
-    "family" "foldback" "gain" "generator" "ground" "height" "high" "impedance" "inner"
-    "isolation" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode" "noise"
-    "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port" "position"
-    "power" "rating" "receive" "repeatability" "resistivity" "resolution" "resonance"
-    "return-loss" "scale" "sensitivity" "short" "size" "source" "spacing" "strand" "swr"
-    "temperature" "through" "transmit" "valid" "velocity" "voltage" "ways" "wires")
+    "family" "foldback" "from" "gain" "generator" "ground" "height" "high" "impedance"
+    "inner" "isolation" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode"
+    "noise" "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port"
+    "position" "power" "rating" "receive" "repeatability" "resistivity" "resolution"
+    "resonance" "return-loss" "scale" "sensitivity" "short" "size" "source" "spacing"
+    "strand" "swr" "temperature" "through" "transmit" "valid" "velocity" "voltage" "ways"
+    "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
@@ -84,11 +85,11 @@ empty for all bands."
     "permittivity" "phase" "piece" "place" "port" "position" "power" "preamplifier"
     "protector" "rated" "rating" "reactance" "read" "reading" "readings" "realized"
     "receive" "receiver" "reference" "reflected" "repeatability" "resistivity"
-    "resolution" "resonance" "return-loss" "run" "scale" "sensitivity" "session" "shared"
-    "sheet" "short" "sinad" "since" "size" "source" "spacing" "ssb" "ssb-processed"
-    "station" "strand" "switch" "swr" "tail" "temperature" "through" "to" "transmit"
-    "transmitter" "tuner" "typical" "use" "valid" "velocity" "voltage" "way" "ways" "wet"
-    "wgs84" "wires" "with")
+    "resolution" "resonance" "return-loss" "reversed" "run" "scale" "sensitivity"
+    "session" "shared" "sheet" "short" "sinad" "since" "size" "source" "spacing" "ssb"
+    "ssb-processed" "station" "strand" "switch" "swr" "tail" "temperature" "through" "to"
+    "transmit" "transmitter" "tuner" "typical" "use" "valid" "velocity" "voltage" "way"
+    "ways" "wet" "wgs84" "wires" "with")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

@@ -20,16 +20,16 @@ const KEYWORDS = [
   "outer", "permittivity", "loss-tangent", "strand", "braid", "resistivity", "diameter", "spacing", "family",
   "bump", "calibrated", "scale", "resolution", "due", "linearity", "repeatability", "generator", "piece",
   "readings", "resonance", "delay", "phase", "baseline", "through", "open", "short", "equalise", "kind",
-  "high", "low", "port", "isolation", "return-loss", "swr", "passes", "gain", "noise", "excess", "ways",
-  "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity", "efficiency",
+  "high", "low", "port", "from", "isolation", "return-loss", "swr", "passes", "gain", "noise", "excess",
+  "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity", "efficiency",
   "height",
 ];
 
 const WORDS = [
   "added", "against", "agl", "am", "ambient", "amsl", "apart", "at", "by", "carrier", "clad", "cw", "data",
-  "displayed", "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "from", "full", "guess",
-  "haat", "in", "input", "k", "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on", "output",
-  "over", "pep", "per", "rated", "reactance", "reading", "realized", "reference", "reflected", "shared",
+  "displayed", "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "full", "guess", "haat",
+  "in", "input", "k", "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on", "output", "over",
+  "pep", "per", "rated", "reactance", "reading", "realized", "reference", "reflected", "reversed", "shared",
   "sheet", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way", "wet", "wgs84", "with",
 ];
 
@@ -46,10 +46,11 @@ const INNER_WORDS = [
   "of", "on", "open", "outer", "output", "over", "pad", "passes", "pep", "per", "permittivity", "phase",
   "piece", "place", "port", "position", "power", "preamplifier", "protector", "rated", "rating", "reactance",
   "read", "reading", "readings", "realized", "receive", "receiver", "reference", "reflected", "repeatability",
-  "resistivity", "resolution", "resonance", "return-loss", "run", "scale", "sensitivity", "session", "shared",
-  "sheet", "short", "sinad", "since", "size", "source", "spacing", "ssb", "ssb-processed", "station",
-  "strand", "switch", "swr", "tail", "temperature", "through", "to", "transmit", "transmitter", "tuner",
-  "typical", "use", "valid", "velocity", "voltage", "way", "ways", "wet", "wgs84", "wires", "with",
+  "resistivity", "resolution", "resonance", "return-loss", "reversed", "run", "scale", "sensitivity",
+  "session", "shared", "sheet", "short", "sinad", "since", "size", "source", "spacing", "ssb",
+  "ssb-processed", "station", "strand", "switch", "swr", "tail", "temperature", "through", "to", "transmit",
+  "transmitter", "tuner", "typical", "use", "valid", "velocity", "voltage", "way", "ways", "wet", "wgs84",
+  "wires", "with",
 ];
 
 const UNITS = [

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 276
+#define SYMBOL_COUNT 277
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 254
+#define TOKEN_COUNT 255
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -111,47 +111,47 @@ enum ts_symbol_identifiers {
   anon_sym_high = 93,
   anon_sym_low = 94,
   anon_sym_port = 95,
-  anon_sym_isolation = 96,
-  anon_sym_return_DASHloss = 97,
-  anon_sym_swr = 98,
-  anon_sym_passes = 99,
-  anon_sym_gain = 100,
-  anon_sym_noise = 101,
-  anon_sym_excess = 102,
-  anon_sym_ways = 103,
-  anon_sym_coupled = 104,
-  anon_sym_power = 105,
-  anon_sym_mode = 106,
-  anon_sym_duty = 107,
-  anon_sym_keyed = 108,
-  anon_sym_foldback = 109,
-  anon_sym_sensitivity = 110,
-  anon_sym_directivity = 111,
-  anon_sym_efficiency = 112,
-  anon_sym_height = 113,
-  anon_sym_added = 114,
-  anon_sym_against = 115,
-  anon_sym_agl = 116,
-  anon_sym_am = 117,
-  anon_sym_ambient = 118,
-  anon_sym_amsl = 119,
-  anon_sym_apart = 120,
-  anon_sym_at = 121,
-  anon_sym_by = 122,
-  anon_sym_carrier = 123,
-  anon_sym_clad = 124,
-  anon_sym_cw = 125,
-  anon_sym_data = 126,
-  anon_sym_displayed = 127,
-  anon_sym_eirp = 128,
-  anon_sym_ends = 129,
-  anon_sym_erp = 130,
-  anon_sym_etrs89 = 131,
-  anon_sym_figure = 132,
-  anon_sym_fm = 133,
-  anon_sym_for = 134,
-  anon_sym_forward = 135,
-  anon_sym_from = 136,
+  anon_sym_from = 96,
+  anon_sym_isolation = 97,
+  anon_sym_return_DASHloss = 98,
+  anon_sym_swr = 99,
+  anon_sym_passes = 100,
+  anon_sym_gain = 101,
+  anon_sym_noise = 102,
+  anon_sym_excess = 103,
+  anon_sym_ways = 104,
+  anon_sym_coupled = 105,
+  anon_sym_power = 106,
+  anon_sym_mode = 107,
+  anon_sym_duty = 108,
+  anon_sym_keyed = 109,
+  anon_sym_foldback = 110,
+  anon_sym_sensitivity = 111,
+  anon_sym_directivity = 112,
+  anon_sym_efficiency = 113,
+  anon_sym_height = 114,
+  anon_sym_added = 115,
+  anon_sym_against = 116,
+  anon_sym_agl = 117,
+  anon_sym_am = 118,
+  anon_sym_ambient = 119,
+  anon_sym_amsl = 120,
+  anon_sym_apart = 121,
+  anon_sym_at = 122,
+  anon_sym_by = 123,
+  anon_sym_carrier = 124,
+  anon_sym_clad = 125,
+  anon_sym_cw = 126,
+  anon_sym_data = 127,
+  anon_sym_displayed = 128,
+  anon_sym_eirp = 129,
+  anon_sym_ends = 130,
+  anon_sym_erp = 131,
+  anon_sym_etrs89 = 132,
+  anon_sym_figure = 133,
+  anon_sym_fm = 134,
+  anon_sym_for = 135,
+  anon_sym_forward = 136,
   anon_sym_full = 137,
   anon_sym_guess = 138,
   anon_sym_haat = 139,
@@ -176,121 +176,122 @@ enum ts_symbol_identifiers {
   anon_sym_realized = 158,
   anon_sym_reference = 159,
   anon_sym_reflected = 160,
-  anon_sym_shared = 161,
-  anon_sym_sheet = 162,
-  anon_sym_sinad = 163,
-  anon_sym_since = 164,
-  anon_sym_ssb = 165,
-  anon_sym_ssb_DASHprocessed = 166,
-  anon_sym_to = 167,
-  anon_sym_typical = 168,
-  anon_sym_way = 169,
-  anon_sym_wet = 170,
-  anon_sym_wgs84 = 171,
-  anon_sym_with = 172,
-  anon_sym_COMMA = 173,
-  anon_sym_EQ = 174,
-  anon_sym_u00b1 = 175,
-  anon_sym_PLUS_SLASH_DASH = 176,
-  anon_sym_LPAREN = 177,
-  anon_sym_RPAREN = 178,
-  anon_sym_DASH = 179,
-  anon_sym_u2212 = 180,
-  anon_sym_u2013 = 181,
-  anon_sym_PLUS = 182,
-  anon_sym_STAR = 183,
-  anon_sym_SLASH = 184,
-  sym__glued = 185,
-  sym_date = 186,
-  sym_dms = 187,
-  sym_number = 188,
-  aux_sym_unit_token1 = 189,
-  aux_sym_unit_token2 = 190,
-  aux_sym_unit_token3 = 191,
-  aux_sym_unit_token4 = 192,
-  aux_sym_unit_token5 = 193,
-  aux_sym_unit_token6 = 194,
-  anon_sym_wavelengths = 195,
-  anon_sym_wavelength = 196,
-  aux_sym_unit_token7 = 197,
-  aux_sym_unit_token8 = 198,
-  aux_sym_unit_token9 = 199,
-  aux_sym_unit_token10 = 200,
-  anon_sym_ohm_DASHm = 201,
-  aux_sym_unit_token11 = 202,
-  aux_sym_unit_token12 = 203,
-  anon_sym_degC = 204,
-  anon_sym_degF = 205,
-  anon_sym_ohms = 206,
-  aux_sym_unit_token13 = 207,
-  anon_sym_GHz = 208,
-  anon_sym_MHz = 209,
-  anon_sym_dBW = 210,
-  anon_sym_dBd = 211,
-  anon_sym_dBi = 212,
-  anon_sym_dBm = 213,
-  anon_sym_deg = 214,
-  anon_sym_kHz = 215,
-  anon_sym_min = 216,
-  anon_sym_ohm = 217,
-  anon_sym_Hz = 218,
-  anon_sym_cm = 219,
-  anon_sym_dB = 220,
-  anon_sym_ft = 221,
-  anon_sym_kV = 222,
-  anon_sym_kW = 223,
-  anon_sym_km = 224,
-  anon_sym_mW = 225,
-  anon_sym_mi = 226,
-  anon_sym_mm = 227,
-  anon_sym_uV = 228,
-  anon_sym_uW = 229,
-  anon_sym_yd = 230,
-  anon_sym_u00b0C = 231,
-  anon_sym_u00b0F = 232,
-  anon_sym_u00b5V = 233,
-  anon_sym_u00b5W = 234,
-  anon_sym_u03a9m = 235,
-  anon_sym_u03bcV = 236,
-  anon_sym_u03bcW = 237,
-  anon_sym_u2126m = 238,
-  anon_sym_PERCENT = 239,
-  anon_sym_A = 240,
-  anon_sym_V = 241,
-  anon_sym_W = 242,
-  anon_sym_h = 243,
-  anon_sym_m = 244,
-  anon_sym_s = 245,
-  anon_sym_u00b0 = 246,
-  anon_sym_u03a9 = 247,
-  anon_sym_u03bb = 248,
-  anon_sym_u2126 = 249,
-  sym_root = 250,
-  sym_digit_name = 251,
-  sym_string = 252,
-  sym_comment = 253,
-  sym_source_file = 254,
-  sym__line = 255,
-  sym__end = 256,
-  sym_statement = 257,
-  sym_block_statement = 258,
-  sym_block = 259,
-  sym__head = 260,
-  sym_keyword = 261,
-  sym_only_word = 262,
-  sym_word = 263,
-  sym__value = 264,
-  sym_range = 265,
-  sym_tolerance = 266,
-  sym_coverage = 267,
-  sym__expression = 268,
-  sym_parenthesized_expression = 269,
-  sym_negation = 270,
-  sym_binary_expression = 271,
-  sym_quantity = 272,
-  sym_unit = 273,
-  aux_sym_source_file_repeat1 = 274,
-  aux_sym__head_repeat1 = 275,
+  anon_sym_reversed = 161,
+  anon_sym_shared = 162,
+  anon_sym_sheet = 163,
+  anon_sym_sinad = 164,
+  anon_sym_since = 165,
+  anon_sym_ssb = 166,
+  anon_sym_ssb_DASHprocessed = 167,
+  anon_sym_to = 168,
+  anon_sym_typical = 169,
+  anon_sym_way = 170,
+  anon_sym_wet = 171,
+  anon_sym_wgs84 = 172,
+  anon_sym_with = 173,
+  anon_sym_COMMA = 174,
+  anon_sym_EQ = 175,
+  anon_sym_u00b1 = 176,
+  anon_sym_PLUS_SLASH_DASH = 177,
+  anon_sym_LPAREN = 178,
+  anon_sym_RPAREN = 179,
+  anon_sym_DASH = 180,
+  anon_sym_u2212 = 181,
+  anon_sym_u2013 = 182,
+  anon_sym_PLUS = 183,
+  anon_sym_STAR = 184,
+  anon_sym_SLASH = 185,
+  sym__glued = 186,
+  sym_date = 187,
+  sym_dms = 188,
+  sym_number = 189,
+  aux_sym_unit_token1 = 190,
+  aux_sym_unit_token2 = 191,
+  aux_sym_unit_token3 = 192,
+  aux_sym_unit_token4 = 193,
+  aux_sym_unit_token5 = 194,
+  aux_sym_unit_token6 = 195,
+  anon_sym_wavelengths = 196,
+  anon_sym_wavelength = 197,
+  aux_sym_unit_token7 = 198,
+  aux_sym_unit_token8 = 199,
+  aux_sym_unit_token9 = 200,
+  aux_sym_unit_token10 = 201,
+  anon_sym_ohm_DASHm = 202,
+  aux_sym_unit_token11 = 203,
+  aux_sym_unit_token12 = 204,
+  anon_sym_degC = 205,
+  anon_sym_degF = 206,
+  anon_sym_ohms = 207,
+  aux_sym_unit_token13 = 208,
+  anon_sym_GHz = 209,
+  anon_sym_MHz = 210,
+  anon_sym_dBW = 211,
+  anon_sym_dBd = 212,
+  anon_sym_dBi = 213,
+  anon_sym_dBm = 214,
+  anon_sym_deg = 215,
+  anon_sym_kHz = 216,
+  anon_sym_min = 217,
+  anon_sym_ohm = 218,
+  anon_sym_Hz = 219,
+  anon_sym_cm = 220,
+  anon_sym_dB = 221,
+  anon_sym_ft = 222,
+  anon_sym_kV = 223,
+  anon_sym_kW = 224,
+  anon_sym_km = 225,
+  anon_sym_mW = 226,
+  anon_sym_mi = 227,
+  anon_sym_mm = 228,
+  anon_sym_uV = 229,
+  anon_sym_uW = 230,
+  anon_sym_yd = 231,
+  anon_sym_u00b0C = 232,
+  anon_sym_u00b0F = 233,
+  anon_sym_u00b5V = 234,
+  anon_sym_u00b5W = 235,
+  anon_sym_u03a9m = 236,
+  anon_sym_u03bcV = 237,
+  anon_sym_u03bcW = 238,
+  anon_sym_u2126m = 239,
+  anon_sym_PERCENT = 240,
+  anon_sym_A = 241,
+  anon_sym_V = 242,
+  anon_sym_W = 243,
+  anon_sym_h = 244,
+  anon_sym_m = 245,
+  anon_sym_s = 246,
+  anon_sym_u00b0 = 247,
+  anon_sym_u03a9 = 248,
+  anon_sym_u03bb = 249,
+  anon_sym_u2126 = 250,
+  sym_root = 251,
+  sym_digit_name = 252,
+  sym_string = 253,
+  sym_comment = 254,
+  sym_source_file = 255,
+  sym__line = 256,
+  sym__end = 257,
+  sym_statement = 258,
+  sym_block_statement = 259,
+  sym_block = 260,
+  sym__head = 261,
+  sym_keyword = 262,
+  sym_only_word = 263,
+  sym_word = 264,
+  sym__value = 265,
+  sym_range = 266,
+  sym_tolerance = 267,
+  sym_coverage = 268,
+  sym__expression = 269,
+  sym_parenthesized_expression = 270,
+  sym_negation = 271,
+  sym_binary_expression = 272,
+  sym_quantity = 273,
+  sym_unit = 274,
+  aux_sym_source_file_repeat1 = 275,
+  aux_sym__head_repeat1 = 276,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -390,6 +391,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_high] = "high",
   [anon_sym_low] = "low",
   [anon_sym_port] = "port",
+  [anon_sym_from] = "from",
   [anon_sym_isolation] = "isolation",
   [anon_sym_return_DASHloss] = "return-loss",
   [anon_sym_swr] = "swr",
@@ -430,7 +432,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fm] = "fm",
   [anon_sym_for] = "for",
   [anon_sym_forward] = "forward",
-  [anon_sym_from] = "from",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
   [anon_sym_haat] = "haat",
@@ -455,6 +456,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_realized] = "realized",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
+  [anon_sym_reversed] = "reversed",
   [anon_sym_shared] = "shared",
   [anon_sym_sheet] = "sheet",
   [anon_sym_sinad] = "sinad",
@@ -669,6 +671,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_high] = anon_sym_high,
   [anon_sym_low] = anon_sym_low,
   [anon_sym_port] = anon_sym_port,
+  [anon_sym_from] = anon_sym_from,
   [anon_sym_isolation] = anon_sym_isolation,
   [anon_sym_return_DASHloss] = anon_sym_return_DASHloss,
   [anon_sym_swr] = anon_sym_swr,
@@ -709,7 +712,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fm] = anon_sym_fm,
   [anon_sym_for] = anon_sym_for,
   [anon_sym_forward] = anon_sym_forward,
-  [anon_sym_from] = anon_sym_from,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
   [anon_sym_haat] = anon_sym_haat,
@@ -734,6 +736,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_realized] = anon_sym_realized,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
+  [anon_sym_reversed] = anon_sym_reversed,
   [anon_sym_shared] = anon_sym_shared,
   [anon_sym_sheet] = anon_sym_sheet,
   [anon_sym_sinad] = anon_sym_sinad,
@@ -1236,6 +1239,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_from] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_isolation] = {
     .visible = true,
     .named = false,
@@ -1396,10 +1403,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_from] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1493,6 +1496,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_reflected] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_reversed] = {
     .visible = true,
     .named = false,
   },
@@ -4286,63 +4293,64 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'p') ADVANCE(252);
       if (lookahead == 's') ADVANCE(253);
       if (lookahead == 't') ADVANCE(254);
+      if (lookahead == 'v') ADVANCE(255);
       END_STATE();
     case 115:
-      if (lookahead == 'n') ADVANCE(255);
+      if (lookahead == 'n') ADVANCE(256);
       END_STATE();
     case 116:
-      if (lookahead == 'a') ADVANCE(256);
+      if (lookahead == 'a') ADVANCE(257);
       END_STATE();
     case 117:
-      if (lookahead == 'n') ADVANCE(257);
-      if (lookahead == 's') ADVANCE(258);
+      if (lookahead == 'n') ADVANCE(258);
+      if (lookahead == 's') ADVANCE(259);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(259);
-      if (lookahead == 'e') ADVANCE(260);
-      if (lookahead == 'o') ADVANCE(261);
+      if (lookahead == 'a') ADVANCE(260);
+      if (lookahead == 'e') ADVANCE(261);
+      if (lookahead == 'o') ADVANCE(262);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(262);
-      if (lookahead == 'z') ADVANCE(263);
+      if (lookahead == 'n') ADVANCE(263);
+      if (lookahead == 'z') ADVANCE(264);
       END_STATE();
     case 120:
-      if (lookahead == 'u') ADVANCE(264);
+      if (lookahead == 'u') ADVANCE(265);
       END_STATE();
     case 121:
-      if (lookahead == 'a') ADVANCE(265);
+      if (lookahead == 'a') ADVANCE(266);
       END_STATE();
     case 122:
-      if (lookahead == 'b') ADVANCE(266);
+      if (lookahead == 'b') ADVANCE(267);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(267);
-      if (lookahead == 'r') ADVANCE(268);
+      if (lookahead == 'a') ADVANCE(268);
+      if (lookahead == 'r') ADVANCE(269);
       END_STATE();
     case 124:
-      if (lookahead == 'i') ADVANCE(269);
-      if (lookahead == 'r') ADVANCE(270);
+      if (lookahead == 'i') ADVANCE(270);
+      if (lookahead == 'r') ADVANCE(271);
       END_STATE();
     case 125:
-      if (lookahead == 'i') ADVANCE(271);
+      if (lookahead == 'i') ADVANCE(272);
       END_STATE();
     case 126:
-      if (lookahead == 'm') ADVANCE(272);
+      if (lookahead == 'm') ADVANCE(273);
       END_STATE();
     case 127:
-      if (lookahead == 'r') ADVANCE(273);
+      if (lookahead == 'r') ADVANCE(274);
       END_STATE();
     case 128:
       ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(274);
+      if (lookahead == 'a') ADVANCE(275);
       END_STATE();
     case 130:
-      if (lookahead == 'n') ADVANCE(275);
+      if (lookahead == 'n') ADVANCE(276);
       END_STATE();
     case 131:
-      if (lookahead == 'p') ADVANCE(276);
+      if (lookahead == 'p') ADVANCE(277);
       END_STATE();
     case 132:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -4351,30 +4359,30 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 134:
-      if (lookahead == 'e') ADVANCE(277);
+      if (lookahead == 'e') ADVANCE(278);
       END_STATE();
     case 135:
-      if (lookahead == 'l') ADVANCE(278);
-      END_STATE();
-    case 136:
       if (lookahead == 'l') ADVANCE(279);
       END_STATE();
-    case 137:
+    case 136:
       if (lookahead == 'l') ADVANCE(280);
       END_STATE();
+    case 137:
+      if (lookahead == 'l') ADVANCE(281);
+      END_STATE();
     case 138:
-      if (lookahead == 'v') ADVANCE(281);
-      if (lookahead == 'y') ADVANCE(282);
+      if (lookahead == 'v') ADVANCE(282);
+      if (lookahead == 'y') ADVANCE(283);
       END_STATE();
     case 139:
-      if (lookahead == 't') ADVANCE(283);
+      if (lookahead == 't') ADVANCE(284);
       END_STATE();
     case 140:
-      if (lookahead == 's') ADVANCE(284);
+      if (lookahead == 's') ADVANCE(285);
       END_STATE();
     case 141:
-      if (lookahead == 'r') ADVANCE(285);
-      if (lookahead == 't') ADVANCE(286);
+      if (lookahead == 'r') ADVANCE(286);
+      if (lookahead == 't') ADVANCE(287);
       END_STATE();
     case 142:
       ACCEPT_TOKEN(anon_sym_yd);
@@ -4386,79 +4394,79 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 145:
-      if (lookahead == 'u') ADVANCE(287);
+      if (lookahead == 'u') ADVANCE(288);
       END_STATE();
     case 146:
-      if (lookahead == 'p') ADVANCE(288);
+      if (lookahead == 'p') ADVANCE(289);
       END_STATE();
     case 147:
-      if (lookahead == 'e') ADVANCE(289);
+      if (lookahead == 'e') ADVANCE(290);
       END_STATE();
     case 148:
-      if (lookahead == 'i') ADVANCE(290);
+      if (lookahead == 'i') ADVANCE(291);
       END_STATE();
     case 149:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(291);
+      if (lookahead == 'i') ADVANCE(292);
       END_STATE();
     case 151:
-      if (lookahead == 'l') ADVANCE(292);
-      END_STATE();
-    case 152:
       if (lookahead == 'l') ADVANCE(293);
       END_STATE();
+    case 152:
+      if (lookahead == 'l') ADVANCE(294);
+      END_STATE();
     case 153:
-      if (lookahead == 'e') ADVANCE(294);
+      if (lookahead == 'e') ADVANCE(295);
       END_STATE();
     case 154:
-      if (lookahead == 'r') ADVANCE(295);
+      if (lookahead == 'r') ADVANCE(296);
       END_STATE();
     case 155:
-      if (lookahead == 'u') ADVANCE(296);
+      if (lookahead == 'u') ADVANCE(297);
       END_STATE();
     case 156:
-      if (lookahead == 'd') ADVANCE(297);
+      if (lookahead == 'd') ADVANCE(298);
       END_STATE();
     case 157:
-      if (lookahead == 'e') ADVANCE(298);
+      if (lookahead == 'e') ADVANCE(299);
       END_STATE();
     case 158:
-      if (lookahead == 'i') ADVANCE(299);
-      if (lookahead == 'n') ADVANCE(300);
+      if (lookahead == 'i') ADVANCE(300);
+      if (lookahead == 'n') ADVANCE(301);
       END_STATE();
     case 159:
-      if (lookahead == 'p') ADVANCE(301);
+      if (lookahead == 'p') ADVANCE(302);
       END_STATE();
     case 160:
-      if (lookahead == 'l') ADVANCE(302);
+      if (lookahead == 'l') ADVANCE(303);
       END_STATE();
     case 161:
-      if (lookahead == 'i') ADVANCE(303);
+      if (lookahead == 'i') ADVANCE(304);
       END_STATE();
     case 162:
-      if (lookahead == 'r') ADVANCE(304);
+      if (lookahead == 'r') ADVANCE(305);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(305);
+      if (lookahead == 'i') ADVANCE(306);
       END_STATE();
     case 164:
-      if (lookahead == 'c') ADVANCE(306);
+      if (lookahead == 'c') ADVANCE(307);
       END_STATE();
     case 165:
-      if (lookahead == 'd') ADVANCE(307);
+      if (lookahead == 'd') ADVANCE(308);
       END_STATE();
     case 166:
-      if (lookahead == 'b') ADVANCE(308);
+      if (lookahead == 'b') ADVANCE(309);
       END_STATE();
     case 167:
-      if (lookahead == 'd') ADVANCE(309);
-      if (lookahead == 'n') ADVANCE(310);
-      if (lookahead == 's') ADVANCE(311);
+      if (lookahead == 'd') ADVANCE(310);
+      if (lookahead == 'n') ADVANCE(311);
+      if (lookahead == 's') ADVANCE(312);
       END_STATE();
     case 168:
-      if (lookahead == 'p') ADVANCE(312);
+      if (lookahead == 'p') ADVANCE(313);
       END_STATE();
     case 169:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -4473,1886 +4481,1904 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 173:
-      if (lookahead == 'a') ADVANCE(313);
+      if (lookahead == 'a') ADVANCE(314);
       END_STATE();
     case 174:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(314);
-      if (lookahead == 'F') ADVANCE(315);
+      if (lookahead == 'C') ADVANCE(315);
+      if (lookahead == 'F') ADVANCE(316);
       END_STATE();
     case 175:
-      if (lookahead == 'a') ADVANCE(316);
+      if (lookahead == 'a') ADVANCE(317);
       END_STATE();
     case 176:
-      if (lookahead == 'i') ADVANCE(317);
+      if (lookahead == 'i') ADVANCE(318);
       END_STATE();
     case 177:
-      if (lookahead == 'm') ADVANCE(318);
+      if (lookahead == 'm') ADVANCE(319);
       END_STATE();
     case 178:
-      if (lookahead == 'l') ADVANCE(319);
+      if (lookahead == 'l') ADVANCE(320);
       END_STATE();
     case 179:
-      if (lookahead == 'e') ADVANCE(320);
+      if (lookahead == 'e') ADVANCE(321);
       END_STATE();
     case 180:
-      if (lookahead == 'p') ADVANCE(321);
+      if (lookahead == 'p') ADVANCE(322);
       END_STATE();
     case 181:
-      if (lookahead == 'i') ADVANCE(322);
+      if (lookahead == 'i') ADVANCE(323);
       END_STATE();
     case 182:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 183:
-      if (lookahead == 'l') ADVANCE(323);
+      if (lookahead == 'l') ADVANCE(324);
       END_STATE();
     case 184:
-      if (lookahead == 'y') ADVANCE(324);
+      if (lookahead == 'y') ADVANCE(325);
       END_STATE();
     case 185:
-      if (lookahead == 'i') ADVANCE(325);
+      if (lookahead == 'i') ADVANCE(326);
       END_STATE();
     case 186:
-      if (lookahead == 'p') ADVANCE(326);
+      if (lookahead == 'p') ADVANCE(327);
       END_STATE();
     case 187:
-      if (lookahead == 's') ADVANCE(327);
+      if (lookahead == 's') ADVANCE(328);
       END_STATE();
     case 188:
-      if (lookahead == 'a') ADVANCE(328);
+      if (lookahead == 'a') ADVANCE(329);
       END_STATE();
     case 189:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 190:
-      if (lookahead == 's') ADVANCE(329);
+      if (lookahead == 's') ADVANCE(330);
       END_STATE();
     case 191:
-      if (lookahead == 'e') ADVANCE(330);
-      END_STATE();
-    case 192:
       if (lookahead == 'e') ADVANCE(331);
       END_STATE();
+    case 192:
+      if (lookahead == 'e') ADVANCE(332);
+      END_STATE();
     case 193:
-      if (lookahead == 'i') ADVANCE(332);
+      if (lookahead == 'i') ADVANCE(333);
       END_STATE();
     case 194:
-      if (lookahead == 'u') ADVANCE(333);
+      if (lookahead == 'u') ADVANCE(334);
       END_STATE();
     case 195:
-      if (lookahead == 't') ADVANCE(334);
+      if (lookahead == 't') ADVANCE(335);
       END_STATE();
     case 196:
-      if (lookahead == 'd') ADVANCE(335);
+      if (lookahead == 'd') ADVANCE(336);
       END_STATE();
     case 197:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(336);
+      if (lookahead == 'w') ADVANCE(337);
       END_STATE();
     case 198:
-      if (lookahead == 'm') ADVANCE(337);
+      if (lookahead == 'm') ADVANCE(338);
       END_STATE();
     case 199:
-      if (lookahead == 'l') ADVANCE(338);
+      if (lookahead == 'l') ADVANCE(339);
       END_STATE();
     case 200:
-      if (lookahead == 'n') ADVANCE(339);
+      if (lookahead == 'n') ADVANCE(340);
       END_STATE();
     case 201:
-      if (lookahead == 'e') ADVANCE(340);
+      if (lookahead == 'e') ADVANCE(341);
       END_STATE();
     case 202:
-      if (lookahead == 'u') ADVANCE(341);
+      if (lookahead == 'u') ADVANCE(342);
       END_STATE();
     case 203:
-      if (lookahead == 's') ADVANCE(342);
+      if (lookahead == 's') ADVANCE(343);
       END_STATE();
     case 204:
-      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 't') ADVANCE(344);
       END_STATE();
     case 205:
-      if (lookahead == 'g') ADVANCE(344);
+      if (lookahead == 'g') ADVANCE(345);
       END_STATE();
     case 206:
-      if (lookahead == 'h') ADVANCE(345);
+      if (lookahead == 'h') ADVANCE(346);
       END_STATE();
     case 207:
-      if (lookahead == 'e') ADVANCE(346);
-      END_STATE();
-    case 208:
       if (lookahead == 'e') ADVANCE(347);
       END_STATE();
+    case 208:
+      if (lookahead == 'e') ADVANCE(348);
+      END_STATE();
     case 209:
-      if (lookahead == 'u') ADVANCE(348);
+      if (lookahead == 'u') ADVANCE(349);
       END_STATE();
     case 210:
-      if (lookahead == 't') ADVANCE(349);
+      if (lookahead == 't') ADVANCE(350);
       END_STATE();
     case 211:
-      if (lookahead == 'l') ADVANCE(350);
+      if (lookahead == 'l') ADVANCE(351);
       END_STATE();
     case 212:
-      if (lookahead == 'n') ADVANCE(351);
+      if (lookahead == 'n') ADVANCE(352);
       END_STATE();
     case 213:
-      if (lookahead == 'p') ADVANCE(352);
+      if (lookahead == 'p') ADVANCE(353);
       END_STATE();
     case 214:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(353);
+      if (lookahead == 'e') ADVANCE(354);
       END_STATE();
     case 216:
-      if (lookahead == 'd') ADVANCE(354);
+      if (lookahead == 'd') ADVANCE(355);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 218:
-      if (lookahead == 'i') ADVANCE(355);
+      if (lookahead == 'i') ADVANCE(356);
       END_STATE();
     case 219:
-      if (lookahead == 'e') ADVANCE(356);
+      if (lookahead == 'e') ADVANCE(357);
       END_STATE();
     case 220:
-      if (lookahead == 'd') ADVANCE(357);
+      if (lookahead == 'd') ADVANCE(358);
       END_STATE();
     case 221:
-      if (lookahead == 's') ADVANCE(358);
+      if (lookahead == 's') ADVANCE(359);
       END_STATE();
     case 222:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(359);
+      if (lookahead == 'i') ADVANCE(360);
       END_STATE();
     case 224:
-      if (lookahead == 'n') ADVANCE(360);
+      if (lookahead == 'n') ADVANCE(361);
       END_STATE();
     case 225:
-      if (lookahead == 'e') ADVANCE(361);
+      if (lookahead == 'e') ADVANCE(362);
       END_STATE();
     case 226:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 227:
-      if (lookahead == 'e') ADVANCE(362);
+      if (lookahead == 'e') ADVANCE(363);
       END_STATE();
     case 228:
-      if (lookahead == '2') ADVANCE(363);
-      if (lookahead == '8') ADVANCE(364);
+      if (lookahead == '2') ADVANCE(364);
+      if (lookahead == '8') ADVANCE(365);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 230:
-      if (lookahead == 's') ADVANCE(365);
+      if (lookahead == 's') ADVANCE(366);
       END_STATE();
     case 231:
-      if (lookahead == 'i') ADVANCE(366);
+      if (lookahead == 'i') ADVANCE(367);
       END_STATE();
     case 232:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(367);
-      if (lookahead == 's') ADVANCE(368);
+      if (lookahead == '-') ADVANCE(368);
+      if (lookahead == 's') ADVANCE(369);
       END_STATE();
     case 233:
-      if (lookahead == 'n') ADVANCE(369);
+      if (lookahead == 'n') ADVANCE(370);
       END_STATE();
     case 234:
-      if (lookahead == 'e') ADVANCE(370);
-      if (lookahead == 'p') ADVANCE(371);
+      if (lookahead == 'e') ADVANCE(371);
+      if (lookahead == 'p') ADVANCE(372);
       END_STATE();
     case 235:
-      if (lookahead == 'r') ADVANCE(372);
+      if (lookahead == 'r') ADVANCE(373);
       END_STATE();
     case 236:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 237:
-      if (lookahead == 's') ADVANCE(373);
+      if (lookahead == 's') ADVANCE(374);
       END_STATE();
     case 238:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(374);
+      if (lookahead == 'm') ADVANCE(375);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(375);
+      if (lookahead == 's') ADVANCE(376);
       END_STATE();
     case 241:
-      if (lookahead == 'c') ADVANCE(376);
-      END_STATE();
-    case 242:
       if (lookahead == 'c') ADVANCE(377);
       END_STATE();
+    case 242:
+      if (lookahead == 'c') ADVANCE(378);
+      END_STATE();
     case 243:
-      if (lookahead == 't') ADVANCE(378);
+      if (lookahead == 't') ADVANCE(379);
       END_STATE();
     case 244:
-      if (lookahead == 'i') ADVANCE(379);
+      if (lookahead == 'i') ADVANCE(380);
       END_STATE();
     case 245:
-      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(381);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(381);
+      if (lookahead == 'a') ADVANCE(382);
       END_STATE();
     case 247:
-      if (lookahead == 't') ADVANCE(382);
+      if (lookahead == 't') ADVANCE(383);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(383);
-      if (lookahead == 'i') ADVANCE(384);
+      if (lookahead == 'e') ADVANCE(384);
+      if (lookahead == 'i') ADVANCE(385);
       END_STATE();
     case 249:
-      if (lookahead == 'c') ADVANCE(385);
-      if (lookahead == 'd') ADVANCE(386);
-      if (lookahead == 'l') ADVANCE(387);
+      if (lookahead == 'c') ADVANCE(386);
+      if (lookahead == 'd') ADVANCE(387);
+      if (lookahead == 'l') ADVANCE(388);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(388);
+      if (lookahead == 'e') ADVANCE(389);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(389);
-      if (lookahead == 'l') ADVANCE(390);
+      if (lookahead == 'e') ADVANCE(390);
+      if (lookahead == 'l') ADVANCE(391);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(391);
+      if (lookahead == 'e') ADVANCE(392);
       END_STATE();
     case 253:
-      if (lookahead == 'i') ADVANCE(392);
-      if (lookahead == 'o') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(393);
+      if (lookahead == 'o') ADVANCE(394);
       END_STATE();
     case 254:
-      if (lookahead == 'u') ADVANCE(394);
+      if (lookahead == 'u') ADVANCE(395);
       END_STATE();
     case 255:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(396);
       END_STATE();
     case 256:
-      if (lookahead == 'l') ADVANCE(395);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 257:
-      if (lookahead == 's') ADVANCE(396);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 258:
-      if (lookahead == 's') ADVANCE(397);
+      if (lookahead == 's') ADVANCE(398);
       END_STATE();
     case 259:
-      if (lookahead == 'r') ADVANCE(398);
+      if (lookahead == 's') ADVANCE(399);
       END_STATE();
     case 260:
-      if (lookahead == 'e') ADVANCE(399);
-      END_STATE();
-    case 261:
       if (lookahead == 'r') ADVANCE(400);
       END_STATE();
+    case 261:
+      if (lookahead == 'e') ADVANCE(401);
+      END_STATE();
     case 262:
-      if (lookahead == 'a') ADVANCE(401);
-      if (lookahead == 'c') ADVANCE(402);
+      if (lookahead == 'r') ADVANCE(402);
       END_STATE();
     case 263:
-      if (lookahead == 'e') ADVANCE(403);
+      if (lookahead == 'a') ADVANCE(403);
+      if (lookahead == 'c') ADVANCE(404);
       END_STATE();
     case 264:
-      if (lookahead == 'r') ADVANCE(404);
+      if (lookahead == 'e') ADVANCE(405);
       END_STATE();
     case 265:
-      if (lookahead == 'c') ADVANCE(405);
+      if (lookahead == 'r') ADVANCE(406);
       END_STATE();
     case 266:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(406);
+      if (lookahead == 'c') ADVANCE(407);
       END_STATE();
     case 267:
-      if (lookahead == 't') ADVANCE(407);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(408);
       END_STATE();
     case 268:
-      if (lookahead == 'a') ADVANCE(408);
-      END_STATE();
-    case 269:
       if (lookahead == 't') ADVANCE(409);
       END_STATE();
+    case 269:
+      if (lookahead == 'a') ADVANCE(410);
+      END_STATE();
     case 270:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(411);
       END_STATE();
     case 271:
-      if (lookahead == 'l') ADVANCE(410);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 272:
-      if (lookahead == 'p') ADVANCE(411);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 273:
-      if (lookahead == 'o') ADVANCE(412);
+      if (lookahead == 'p') ADVANCE(413);
       END_STATE();
     case 274:
-      if (lookahead == 'n') ADVANCE(413);
+      if (lookahead == 'o') ADVANCE(414);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(414);
+      if (lookahead == 'n') ADVANCE(415);
       END_STATE();
     case 276:
-      if (lookahead == 'i') ADVANCE(415);
+      if (lookahead == 'e') ADVANCE(416);
       END_STATE();
     case 277:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'i') ADVANCE(417);
       END_STATE();
     case 278:
-      if (lookahead == 'i') ADVANCE(416);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 279:
-      if (lookahead == 'o') ADVANCE(417);
+      if (lookahead == 'i') ADVANCE(418);
       END_STATE();
     case 280:
-      if (lookahead == 't') ADVANCE(418);
+      if (lookahead == 'o') ADVANCE(419);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(419);
+      if (lookahead == 't') ADVANCE(420);
       END_STATE();
     case 282:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(420);
+      if (lookahead == 'e') ADVANCE(421);
       END_STATE();
     case 283:
-      ACCEPT_TOKEN(anon_sym_wet);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(422);
       END_STATE();
     case 284:
-      if (lookahead == '8') ADVANCE(421);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(422);
+      if (lookahead == '8') ADVANCE(423);
       END_STATE();
     case 286:
-      if (lookahead == 'h') ADVANCE(423);
+      if (lookahead == 'e') ADVANCE(424);
       END_STATE();
     case 287:
-      if (lookahead == 'r') ADVANCE(424);
+      if (lookahead == 'h') ADVANCE(425);
       END_STATE();
     case 288:
-      if (lookahead == 't') ADVANCE(425);
+      if (lookahead == 'r') ADVANCE(426);
       END_STATE();
     case 289:
-      if (lookahead == 'd') ADVANCE(426);
+      if (lookahead == 't') ADVANCE(427);
       END_STATE();
     case 290:
-      if (lookahead == 'n') ADVANCE(427);
+      if (lookahead == 'd') ADVANCE(428);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(428);
+      if (lookahead == 'n') ADVANCE(429);
       END_STATE();
     case 292:
-      if (lookahead == 'i') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(430);
       END_STATE();
     case 293:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'i') ADVANCE(431);
       END_STATE();
     case 294:
-      if (lookahead == 'n') ADVANCE(430);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 295:
-      if (lookahead == 't') ADVANCE(431);
-      END_STATE();
-    case 296:
       if (lookahead == 'n') ADVANCE(432);
       END_STATE();
+    case 296:
+      if (lookahead == 't') ADVANCE(433);
+      END_STATE();
     case 297:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'n') ADVANCE(434);
       END_STATE();
     case 298:
-      if (lookahead == 'l') ADVANCE(433);
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
     case 299:
-      if (lookahead == 'd') ADVANCE(434);
+      if (lookahead == 'l') ADVANCE(435);
       END_STATE();
     case 300:
-      if (lookahead == 'c') ADVANCE(435);
+      if (lookahead == 'd') ADVANCE(436);
       END_STATE();
     case 301:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'c') ADVANCE(437);
       END_STATE();
     case 302:
-      if (lookahead == 'e') ADVANCE(436);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 303:
-      if (lookahead == 'b') ADVANCE(437);
+      if (lookahead == 'e') ADVANCE(438);
       END_STATE();
     case 304:
-      if (lookahead == 'i') ADVANCE(438);
+      if (lookahead == 'b') ADVANCE(439);
       END_STATE();
     case 305:
-      if (lookahead == 'n') ADVANCE(439);
+      if (lookahead == 'i') ADVANCE(440);
       END_STATE();
     case 306:
-      if (lookahead == 'u') ADVANCE(440);
+      if (lookahead == 'n') ADVANCE(441);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 308:
-      if (lookahead == 'i') ADVANCE(441);
-      END_STATE();
-    case 309:
       if (lookahead == 'u') ADVANCE(442);
       END_STATE();
+    case 308:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 309:
+      if (lookahead == 'i') ADVANCE(443);
+      END_STATE();
     case 310:
-      if (lookahead == 'e') ADVANCE(443);
+      if (lookahead == 'u') ADVANCE(444);
       END_STATE();
     case 311:
-      if (lookahead == 't') ADVANCE(444);
+      if (lookahead == 'e') ADVANCE(445);
       END_STATE();
     case 312:
-      if (lookahead == 'l') ADVANCE(445);
+      if (lookahead == 't') ADVANCE(446);
       END_STATE();
     case 313:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'l') ADVANCE(447);
       END_STATE();
     case 314:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 315:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 316:
-      if (lookahead == 'y') ADVANCE(446);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 317:
-      if (lookahead == 'c') ADVANCE(447);
+      if (lookahead == 'y') ADVANCE(448);
       END_STATE();
     case 318:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'c') ADVANCE(449);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(449);
+      if (lookahead == 'e') ADVANCE(450);
       END_STATE();
     case 320:
-      if (lookahead == 'c') ADVANCE(450);
+      if (lookahead == 'e') ADVANCE(451);
       END_STATE();
     case 321:
-      if (lookahead == 'l') ADVANCE(451);
+      if (lookahead == 'c') ADVANCE(452);
       END_STATE();
     case 322:
-      if (lookahead == 'd') ADVANCE(452);
+      if (lookahead == 'l') ADVANCE(453);
       END_STATE();
     case 323:
-      if (lookahead == 'e') ADVANCE(453);
+      if (lookahead == 'd') ADVANCE(454);
       END_STATE();
     case 324:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(455);
       END_STATE();
     case 325:
-      if (lookahead == 'c') ADVANCE(454);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 326:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'c') ADVANCE(456);
       END_STATE();
     case 327:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 328:
-      if (lookahead == 'l') ADVANCE(455);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 329:
-      if (lookahead == '8') ADVANCE(456);
+      if (lookahead == 'l') ADVANCE(457);
       END_STATE();
     case 330:
-      if (lookahead == 's') ADVANCE(457);
+      if (lookahead == '8') ADVANCE(458);
       END_STATE();
     case 331:
-      if (lookahead == 'c') ADVANCE(458);
+      if (lookahead == 's') ADVANCE(459);
       END_STATE();
     case 332:
-      if (lookahead == 'l') ADVANCE(459);
+      if (lookahead == 'c') ADVANCE(460);
       END_STATE();
     case 333:
-      if (lookahead == 'r') ADVANCE(460);
+      if (lookahead == 'l') ADVANCE(461);
       END_STATE();
     case 334:
-      if (lookahead == 'e') ADVANCE(461);
+      if (lookahead == 'r') ADVANCE(462);
       END_STATE();
     case 335:
-      if (lookahead == 'b') ADVANCE(462);
+      if (lookahead == 'e') ADVANCE(463);
       END_STATE();
     case 336:
-      if (lookahead == 'a') ADVANCE(463);
+      if (lookahead == 'b') ADVANCE(464);
       END_STATE();
     case 337:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'a') ADVANCE(465);
       END_STATE();
     case 338:
-      ACCEPT_TOKEN(anon_sym_full);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 339:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 340:
-      if (lookahead == 'r') ADVANCE(464);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(465);
+      if (lookahead == 'r') ADVANCE(466);
       END_STATE();
     case 342:
-      if (lookahead == 's') ADVANCE(466);
+      if (lookahead == 'n') ADVANCE(467);
       END_STATE();
     case 343:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 's') ADVANCE(468);
       END_STATE();
     case 344:
-      if (lookahead == 'h') ADVANCE(467);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 345:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'h') ADVANCE(469);
       END_STATE();
     case 346:
-      if (lookahead == 'd') ADVANCE(468);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 347:
-      if (lookahead == 'r') ADVANCE(469);
+      if (lookahead == 'd') ADVANCE(470);
       END_STATE();
     case 348:
-      if (lookahead == 't') ADVANCE(470);
-      END_STATE();
-    case 349:
       if (lookahead == 'r') ADVANCE(471);
       END_STATE();
+    case 349:
+      if (lookahead == 't') ADVANCE(472);
+      END_STATE();
     case 350:
-      if (lookahead == 'a') ADVANCE(472);
+      if (lookahead == 'r') ADVANCE(473);
       END_STATE();
     case 351:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 'a') ADVANCE(474);
       END_STATE();
     case 352:
-      if (lookahead == 'e') ADVANCE(474);
+      if (lookahead == 's') ADVANCE(475);
       END_STATE();
     case 353:
-      if (lookahead == 'd') ADVANCE(475);
+      if (lookahead == 'e') ADVANCE(476);
       END_STATE();
     case 354:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'd') ADVANCE(477);
       END_STATE();
     case 355:
-      if (lookahead == 't') ADVANCE(476);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 356:
-      if (lookahead == 'a') ADVANCE(477);
+      if (lookahead == 't') ADVANCE(478);
       END_STATE();
     case 357:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
     case 358:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(478);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 359:
-      if (lookahead == 'm') ADVANCE(479);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(480);
       END_STATE();
     case 360:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'm') ADVANCE(481);
       END_STATE();
     case 361:
-      if (lookahead == 'r') ADVANCE(480);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 362:
-      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'r') ADVANCE(482);
       END_STATE();
     case 363:
-      if (lookahead == '7') ADVANCE(481);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 364:
-      if (lookahead == '3') ADVANCE(482);
+      if (lookahead == '7') ADVANCE(483);
       END_STATE();
     case 365:
-      if (lookahead == 'e') ADVANCE(483);
+      if (lookahead == '3') ADVANCE(484);
       END_STATE();
     case 366:
-      if (lookahead == 'n') ADVANCE(484);
+      if (lookahead == 'e') ADVANCE(485);
       END_STATE();
     case 367:
-      if (lookahead == 'm') ADVANCE(485);
+      if (lookahead == 'n') ADVANCE(486);
       END_STATE();
     case 368:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'm') ADVANCE(487);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_open);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 370:
-      if (lookahead == 'r') ADVANCE(486);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 371:
-      if (lookahead == 'u') ADVANCE(487);
+      if (lookahead == 'r') ADVANCE(488);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'u') ADVANCE(489);
       END_STATE();
     case 373:
-      if (lookahead == 'e') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 374:
-      if (lookahead == 'i') ADVANCE(489);
-      END_STATE();
-    case 375:
       if (lookahead == 'e') ADVANCE(490);
       END_STATE();
-    case 376:
-      if (lookahead == 'e') ADVANCE(491);
+    case 375:
+      if (lookahead == 'i') ADVANCE(491);
       END_STATE();
-    case 377:
+    case 376:
       if (lookahead == 'e') ADVANCE(492);
       END_STATE();
+    case 377:
+      if (lookahead == 'e') ADVANCE(493);
+      END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(494);
       END_STATE();
     case 379:
-      if (lookahead == 't') ADVANCE(493);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 380:
-      if (lookahead == 'r') ADVANCE(494);
+      if (lookahead == 't') ADVANCE(495);
       END_STATE();
     case 381:
-      if (lookahead == 'm') ADVANCE(495);
+      if (lookahead == 'r') ADVANCE(496);
       END_STATE();
     case 382:
-      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'm') ADVANCE(497);
       END_STATE();
     case 383:
-      if (lookahead == 'd') ADVANCE(497);
+      if (lookahead == 'e') ADVANCE(498);
       END_STATE();
     case 384:
-      if (lookahead == 'n') ADVANCE(498);
+      if (lookahead == 'd') ADVANCE(499);
       END_STATE();
     case 385:
-      if (lookahead == 't') ADVANCE(499);
+      if (lookahead == 'n') ADVANCE(500);
       END_STATE();
     case 386:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(500);
+      if (lookahead == 't') ADVANCE(501);
       END_STATE();
     case 387:
-      if (lookahead == 'i') ADVANCE(501);
-      END_STATE();
-    case 388:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(502);
       END_STATE();
+    case 388:
+      if (lookahead == 'i') ADVANCE(503);
+      END_STATE();
     case 389:
-      if (lookahead == 'r') ADVANCE(503);
+      if (lookahead == 'i') ADVANCE(504);
       END_STATE();
     case 390:
-      if (lookahead == 'e') ADVANCE(504);
+      if (lookahead == 'r') ADVANCE(505);
       END_STATE();
     case 391:
-      if (lookahead == 'a') ADVANCE(505);
+      if (lookahead == 'e') ADVANCE(506);
       END_STATE();
     case 392:
-      if (lookahead == 's') ADVANCE(506);
+      if (lookahead == 'a') ADVANCE(507);
       END_STATE();
     case 393:
-      if (lookahead == 'l') ADVANCE(507);
-      if (lookahead == 'n') ADVANCE(508);
+      if (lookahead == 's') ADVANCE(508);
       END_STATE();
     case 394:
-      if (lookahead == 'r') ADVANCE(509);
+      if (lookahead == 'l') ADVANCE(509);
+      if (lookahead == 'n') ADVANCE(510);
       END_STATE();
     case 395:
-      if (lookahead == 'e') ADVANCE(510);
+      if (lookahead == 'r') ADVANCE(511);
       END_STATE();
     case 396:
-      if (lookahead == 'i') ADVANCE(511);
+      if (lookahead == 'r') ADVANCE(512);
       END_STATE();
     case 397:
-      if (lookahead == 'i') ADVANCE(512);
-      END_STATE();
-    case 398:
       if (lookahead == 'e') ADVANCE(513);
       END_STATE();
+    case 398:
+      if (lookahead == 'i') ADVANCE(514);
+      END_STATE();
     case 399:
-      if (lookahead == 't') ADVANCE(514);
+      if (lookahead == 'i') ADVANCE(515);
       END_STATE();
     case 400:
-      if (lookahead == 't') ADVANCE(515);
+      if (lookahead == 'e') ADVANCE(516);
       END_STATE();
     case 401:
-      if (lookahead == 'd') ADVANCE(516);
+      if (lookahead == 't') ADVANCE(517);
       END_STATE();
     case 402:
-      if (lookahead == 'e') ADVANCE(517);
+      if (lookahead == 't') ADVANCE(518);
       END_STATE();
     case 403:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'd') ADVANCE(519);
       END_STATE();
     case 404:
-      if (lookahead == 'c') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(520);
       END_STATE();
     case 405:
-      if (lookahead == 'i') ADVANCE(519);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 406:
-      if (lookahead == 'p') ADVANCE(520);
+      if (lookahead == 'c') ADVANCE(521);
       END_STATE();
     case 407:
-      if (lookahead == 'i') ADVANCE(521);
+      if (lookahead == 'i') ADVANCE(522);
       END_STATE();
     case 408:
-      if (lookahead == 'n') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(523);
       END_STATE();
     case 409:
-      if (lookahead == 'c') ADVANCE(523);
+      if (lookahead == 'i') ADVANCE(524);
       END_STATE();
     case 410:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'n') ADVANCE(525);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 412:
-      if (lookahead == 'u') ADVANCE(525);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 413:
-      if (lookahead == 's') ADVANCE(526);
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
     case 414:
-      if (lookahead == 'r') ADVANCE(527);
+      if (lookahead == 'u') ADVANCE(528);
       END_STATE();
     case 415:
-      if (lookahead == 'c') ADVANCE(528);
+      if (lookahead == 's') ADVANCE(529);
       END_STATE();
     case 416:
-      if (lookahead == 'd') ADVANCE(529);
+      if (lookahead == 'r') ADVANCE(530);
       END_STATE();
     case 417:
-      if (lookahead == 'c') ADVANCE(530);
+      if (lookahead == 'c') ADVANCE(531);
       END_STATE();
     case 418:
-      if (lookahead == 'a') ADVANCE(531);
+      if (lookahead == 'd') ADVANCE(532);
       END_STATE();
     case 419:
-      if (lookahead == 'l') ADVANCE(532);
+      if (lookahead == 'c') ADVANCE(533);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(534);
       END_STATE();
     case 421:
-      if (lookahead == '4') ADVANCE(533);
+      if (lookahead == 'l') ADVANCE(535);
       END_STATE();
     case 422:
-      if (lookahead == 's') ADVANCE(534);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 423:
-      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == '4') ADVANCE(536);
       END_STATE();
     case 424:
-      if (lookahead == 'a') ADVANCE(535);
-      END_STATE();
-    case 425:
-      if (lookahead == 'e') ADVANCE(536);
-      END_STATE();
-    case 426:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 427:
       if (lookahead == 's') ADVANCE(537);
       END_STATE();
+    case 425:
+      ACCEPT_TOKEN(anon_sym_with);
+      END_STATE();
+    case 426:
+      if (lookahead == 'a') ADVANCE(538);
+      END_STATE();
+    case 427:
+      if (lookahead == 'e') ADVANCE(539);
+      END_STATE();
     case 428:
-      if (lookahead == 'n') ADVANCE(538);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 429:
-      if (lookahead == 'f') ADVANCE(539);
+      if (lookahead == 's') ADVANCE(540);
       END_STATE();
     case 430:
-      if (lookahead == 'n') ADVANCE(540);
+      if (lookahead == 'n') ADVANCE(541);
       END_STATE();
     case 431:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(542);
       END_STATE();
     case 432:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(543);
       END_STATE();
     case 433:
-      if (lookahead == 'i') ADVANCE(541);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 435:
-      if (lookahead == 'h') ADVANCE(542);
+      if (lookahead == 'i') ADVANCE(544);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 437:
-      if (lookahead == 'r') ADVANCE(543);
+      if (lookahead == 'h') ADVANCE(545);
       END_STATE();
     case 438:
-      if (lookahead == 'e') ADVANCE(544);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 439:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'r') ADVANCE(546);
       END_STATE();
     case 440:
-      if (lookahead == 'l') ADVANCE(545);
+      if (lookahead == 'e') ADVANCE(547);
       END_STATE();
     case 441:
-      if (lookahead == 'n') ADVANCE(546);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 442:
-      if (lookahead == 'c') ADVANCE(547);
+      if (lookahead == 'l') ADVANCE(548);
       END_STATE();
     case 443:
-      if (lookahead == 'c') ADVANCE(548);
+      if (lookahead == 'n') ADVANCE(549);
       END_STATE();
     case 444:
-      if (lookahead == 'r') ADVANCE(549);
+      if (lookahead == 'c') ADVANCE(550);
       END_STATE();
     case 445:
-      if (lookahead == 'e') ADVANCE(550);
+      if (lookahead == 'c') ADVANCE(551);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'r') ADVANCE(552);
       END_STATE();
     case 447:
-      if (lookahead == 'e') ADVANCE(551);
+      if (lookahead == 'e') ADVANCE(553);
       END_STATE();
     case 448:
-      if (lookahead == 't') ADVANCE(552);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 449:
-      if (lookahead == 'x') ADVANCE(553);
+      if (lookahead == 'e') ADVANCE(554);
       END_STATE();
     case 450:
-      if (lookahead == 't') ADVANCE(554);
+      if (lookahead == 't') ADVANCE(555);
       END_STATE();
     case 451:
-      if (lookahead == 'a') ADVANCE(555);
+      if (lookahead == 'x') ADVANCE(556);
       END_STATE();
     case 452:
-      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 't') ADVANCE(557);
       END_STATE();
     case 453:
-      if (lookahead == 'x') ADVANCE(557);
+      if (lookahead == 'a') ADVANCE(558);
       END_STATE();
     case 454:
-      if (lookahead == 'i') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(559);
       END_STATE();
     case 455:
-      if (lookahead == 'i') ADVANCE(559);
+      if (lookahead == 'x') ADVANCE(560);
       END_STATE();
     case 456:
-      if (lookahead == '9') ADVANCE(560);
+      if (lookahead == 'i') ADVANCE(561);
       END_STATE();
     case 457:
-      if (lookahead == 's') ADVANCE(561);
+      if (lookahead == 'i') ADVANCE(562);
       END_STATE();
     case 458:
-      if (lookahead == 't') ADVANCE(562);
+      if (lookahead == '9') ADVANCE(563);
       END_STATE();
     case 459:
-      if (lookahead == 'y') ADVANCE(563);
+      if (lookahead == 's') ADVANCE(564);
       END_STATE();
     case 460:
-      if (lookahead == 'e') ADVANCE(564);
+      if (lookahead == 't') ADVANCE(565);
       END_STATE();
     case 461:
-      if (lookahead == 'r') ADVANCE(565);
+      if (lookahead == 'y') ADVANCE(566);
       END_STATE();
     case 462:
-      if (lookahead == 'a') ADVANCE(566);
+      if (lookahead == 'e') ADVANCE(567);
       END_STATE();
     case 463:
-      if (lookahead == 'r') ADVANCE(567);
+      if (lookahead == 'r') ADVANCE(568);
       END_STATE();
     case 464:
-      if (lookahead == 'a') ADVANCE(568);
+      if (lookahead == 'a') ADVANCE(569);
       END_STATE();
     case 465:
-      if (lookahead == 'd') ADVANCE(569);
+      if (lookahead == 'r') ADVANCE(570);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 467:
-      if (lookahead == 't') ADVANCE(570);
-      END_STATE();
-    case 468:
       if (lookahead == 'a') ADVANCE(571);
       END_STATE();
+    case 467:
+      if (lookahead == 'd') ADVANCE(572);
+      END_STATE();
+    case 468:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
     case 469:
-      ACCEPT_TOKEN(anon_sym_inner);
-      END_STATE();
-    case 470:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 471:
-      if (lookahead == 'u') ADVANCE(572);
-      END_STATE();
-    case 472:
       if (lookahead == 't') ADVANCE(573);
       END_STATE();
+    case 470:
+      if (lookahead == 'a') ADVANCE(574);
+      END_STATE();
+    case 471:
+      ACCEPT_TOKEN(anon_sym_inner);
+      END_STATE();
+    case 472:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
     case 473:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'u') ADVANCE(575);
       END_STATE();
     case 474:
-      if (lookahead == 'r') ADVANCE(574);
-      END_STATE();
-    case 475:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 476:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 477:
-      if (lookahead == 'r') ADVANCE(575);
-      END_STATE();
-    case 478:
       if (lookahead == 't') ADVANCE(576);
       END_STATE();
+    case 475:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 476:
+      if (lookahead == 'r') ADVANCE(577);
+      END_STATE();
+    case 477:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 478:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
     case 479:
-      if (lookahead == 'u') ADVANCE(577);
+      if (lookahead == 'r') ADVANCE(578);
       END_STATE();
     case 480:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 481:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 482:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 483:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 484:
-      if (lookahead == 'a') ADVANCE(578);
-      END_STATE();
-    case 485:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 486:
-      ACCEPT_TOKEN(anon_sym_outer);
-      END_STATE();
-    case 487:
       if (lookahead == 't') ADVANCE(579);
       END_STATE();
+    case 481:
+      if (lookahead == 'u') ADVANCE(580);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 483:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 484:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 485:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 486:
+      if (lookahead == 'a') ADVANCE(581);
+      END_STATE();
+    case 487:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
     case 488:
-      if (lookahead == 's') ADVANCE(580);
+      ACCEPT_TOKEN(anon_sym_outer);
       END_STATE();
     case 489:
-      if (lookahead == 't') ADVANCE(581);
+      if (lookahead == 't') ADVANCE(582);
       END_STATE();
     case 490:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 's') ADVANCE(583);
       END_STATE();
     case 491:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(584);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 493:
-      if (lookahead == 'i') ADVANCE(582);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 494:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 495:
-      if (lookahead == 'p') ADVANCE(583);
+      if (lookahead == 'i') ADVANCE(585);
       END_STATE();
     case 496:
-      if (lookahead == 'c') ADVANCE(584);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'p') ADVANCE(586);
       END_STATE();
     case 498:
-      if (lookahead == 'g') ADVANCE(585);
+      if (lookahead == 'c') ADVANCE(587);
       END_STATE();
     case 499:
-      if (lookahead == 'a') ADVANCE(586);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 500:
-      if (lookahead == 'n') ADVANCE(587);
+      if (lookahead == 'g') ADVANCE(588);
       END_STATE();
     case 501:
-      if (lookahead == 'z') ADVANCE(588);
+      if (lookahead == 'a') ADVANCE(589);
       END_STATE();
     case 502:
-      if (lookahead == 'v') ADVANCE(589);
+      if (lookahead == 'n') ADVANCE(590);
       END_STATE();
     case 503:
-      if (lookahead == 'e') ADVANCE(590);
+      if (lookahead == 'z') ADVANCE(591);
       END_STATE();
     case 504:
-      if (lookahead == 'c') ADVANCE(591);
+      if (lookahead == 'v') ADVANCE(592);
       END_STATE();
     case 505:
-      if (lookahead == 't') ADVANCE(592);
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
     case 506:
-      if (lookahead == 't') ADVANCE(593);
+      if (lookahead == 'c') ADVANCE(594);
       END_STATE();
     case 507:
-      if (lookahead == 'u') ADVANCE(594);
+      if (lookahead == 't') ADVANCE(595);
       END_STATE();
     case 508:
-      if (lookahead == 'a') ADVANCE(595);
+      if (lookahead == 't') ADVANCE(596);
       END_STATE();
     case 509:
-      if (lookahead == 'n') ADVANCE(596);
+      if (lookahead == 'u') ADVANCE(597);
       END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'a') ADVANCE(598);
       END_STATE();
     case 511:
-      if (lookahead == 't') ADVANCE(597);
+      if (lookahead == 'n') ADVANCE(599);
       END_STATE();
     case 512:
-      if (lookahead == 'o') ADVANCE(598);
+      if (lookahead == 's') ADVANCE(600);
       END_STATE();
     case 513:
-      if (lookahead == 'd') ADVANCE(599);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 514:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 't') ADVANCE(601);
       END_STATE();
     case 515:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'o') ADVANCE(602);
       END_STATE();
     case 516:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'd') ADVANCE(603);
       END_STATE();
     case 517:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 518:
-      if (lookahead == 'e') ADVANCE(600);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 519:
-      if (lookahead == 'n') ADVANCE(601);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 520:
-      if (lookahead == 'r') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 521:
-      if (lookahead == 'o') ADVANCE(603);
+      if (lookahead == 'e') ADVANCE(604);
       END_STATE();
     case 522:
-      if (lookahead == 'd') ADVANCE(604);
+      if (lookahead == 'n') ADVANCE(605);
       END_STATE();
     case 523:
-      if (lookahead == 'h') ADVANCE(605);
-      END_STATE();
-    case 524:
       if (lookahead == 'r') ADVANCE(606);
       END_STATE();
+    case 524:
+      if (lookahead == 'o') ADVANCE(607);
+      END_STATE();
     case 525:
-      if (lookahead == 'g') ADVANCE(607);
+      if (lookahead == 'd') ADVANCE(608);
       END_STATE();
     case 526:
-      if (lookahead == 'm') ADVANCE(608);
+      if (lookahead == 'h') ADVANCE(609);
       END_STATE();
     case 527:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'r') ADVANCE(610);
       END_STATE();
     case 528:
-      if (lookahead == 'a') ADVANCE(609);
-      END_STATE();
-    case 529:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 530:
-      if (lookahead == 'i') ADVANCE(610);
-      END_STATE();
-    case 531:
       if (lookahead == 'g') ADVANCE(611);
       END_STATE();
+    case 529:
+      if (lookahead == 'm') ADVANCE(612);
+      END_STATE();
+    case 530:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 531:
+      if (lookahead == 'a') ADVANCE(613);
+      END_STATE();
     case 532:
-      if (lookahead == 'e') ADVANCE(612);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 533:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'i') ADVANCE(614);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'g') ADVANCE(615);
       END_STATE();
     case 535:
-      if (lookahead == 'c') ADVANCE(613);
+      if (lookahead == 'e') ADVANCE(616);
       END_STATE();
     case 536:
-      if (lookahead == 'r') ADVANCE(614);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 537:
-      if (lookahead == 't') ADVANCE(615);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 538:
-      if (lookahead == 't') ADVANCE(616);
+      if (lookahead == 'c') ADVANCE(617);
       END_STATE();
     case 539:
-      if (lookahead == 'i') ADVANCE(617);
+      if (lookahead == 'r') ADVANCE(618);
       END_STATE();
     case 540:
-      if (lookahead == 'a') ADVANCE(618);
+      if (lookahead == 't') ADVANCE(619);
       END_STATE();
     case 541:
-      if (lookahead == 'n') ADVANCE(619);
+      if (lookahead == 't') ADVANCE(620);
       END_STATE();
     case 542:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(620);
+      if (lookahead == 'i') ADVANCE(621);
       END_STATE();
     case 543:
-      if (lookahead == 'a') ADVANCE(621);
+      if (lookahead == 'a') ADVANCE(622);
       END_STATE();
     case 544:
-      if (lookahead == 'r') ADVANCE(622);
+      if (lookahead == 'n') ADVANCE(623);
       END_STATE();
     case 545:
-      if (lookahead == 'a') ADVANCE(623);
-      END_STATE();
-    case 546:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(624);
       END_STATE();
+    case 546:
+      if (lookahead == 'a') ADVANCE(625);
+      END_STATE();
     case 547:
-      if (lookahead == 't') ADVANCE(625);
+      if (lookahead == 'r') ADVANCE(626);
       END_STATE();
     case 548:
-      if (lookahead == 't') ADVANCE(626);
+      if (lookahead == 'a') ADVANCE(627);
       END_STATE();
     case 549:
-      if (lookahead == 'u') ADVANCE(627);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 550:
-      if (lookahead == 'd') ADVANCE(628);
-      if (lookahead == 'r') ADVANCE(629);
+      if (lookahead == 't') ADVANCE(629);
       END_STATE();
     case 551:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(630);
       END_STATE();
     case 552:
-      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 'u') ADVANCE(631);
       END_STATE();
     case 553:
-      if (lookahead == 'e') ADVANCE(631);
+      if (lookahead == 'd') ADVANCE(632);
+      if (lookahead == 'r') ADVANCE(633);
       END_STATE();
     case 554:
-      if (lookahead == 'i') ADVANCE(632);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 555:
-      if (lookahead == 'y') ADVANCE(633);
+      if (lookahead == 'e') ADVANCE(634);
       END_STATE();
     case 556:
-      if (lookahead == 'r') ADVANCE(634);
-      END_STATE();
-    case 557:
       if (lookahead == 'e') ADVANCE(635);
       END_STATE();
+    case 557:
+      if (lookahead == 'i') ADVANCE(636);
+      END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(636);
+      if (lookahead == 'y') ADVANCE(637);
       END_STATE();
     case 559:
-      if (lookahead == 's') ADVANCE(637);
+      if (lookahead == 'r') ADVANCE(638);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'e') ADVANCE(639);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 562:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 's') ADVANCE(641);
       END_STATE();
     case 563:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 564:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 565:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 566:
-      if (lookahead == 'c') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 567:
-      if (lookahead == 'd') ADVANCE(639);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 568:
-      if (lookahead == 't') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 569:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 'c') ADVANCE(642);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'd') ADVANCE(643);
       END_STATE();
     case 571:
-      if (lookahead == 'n') ADVANCE(641);
+      if (lookahead == 't') ADVANCE(644);
       END_STATE();
     case 572:
-      if (lookahead == 'm') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 573:
-      if (lookahead == 'i') ADVANCE(643);
-      if (lookahead == 'o') ADVANCE(644);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'n') ADVANCE(645);
       END_STATE();
     case 575:
-      if (lookahead == 'i') ADVANCE(645);
+      if (lookahead == 'm') ADVANCE(646);
       END_STATE();
     case 576:
-      if (lookahead == 'a') ADVANCE(646);
+      if (lookahead == 'i') ADVANCE(647);
+      if (lookahead == 'o') ADVANCE(648);
       END_STATE();
     case 577:
-      if (lookahead == 'm') ADVANCE(647);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 578:
-      if (lookahead == 'l') ADVANCE(648);
+      if (lookahead == 'i') ADVANCE(649);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'a') ADVANCE(650);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'm') ADVANCE(651);
       END_STATE();
     case 581:
-      if (lookahead == 't') ADVANCE(649);
+      if (lookahead == 'l') ADVANCE(652);
       END_STATE();
     case 582:
-      if (lookahead == 'o') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 583:
-      if (lookahead == 'l') ADVANCE(651);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 584:
-      if (lookahead == 't') ADVANCE(652);
+      if (lookahead == 't') ADVANCE(653);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'o') ADVANCE(654);
       END_STATE();
     case 586:
-      if (lookahead == 'n') ADVANCE(653);
+      if (lookahead == 'l') ADVANCE(655);
       END_STATE();
     case 587:
-      if (lookahead == 'g') ADVANCE(654);
+      if (lookahead == 't') ADVANCE(656);
       END_STATE();
     case 588:
-      if (lookahead == 'e') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 589:
-      if (lookahead == 'e') ADVANCE(656);
-      END_STATE();
-    case 590:
       if (lookahead == 'n') ADVANCE(657);
       END_STATE();
+    case 590:
+      if (lookahead == 'g') ADVANCE(658);
+      END_STATE();
     case 591:
-      if (lookahead == 't') ADVANCE(658);
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
     case 592:
-      if (lookahead == 'a') ADVANCE(659);
+      if (lookahead == 'e') ADVANCE(660);
       END_STATE();
     case 593:
-      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'n') ADVANCE(661);
       END_STATE();
     case 594:
-      if (lookahead == 't') ADVANCE(661);
+      if (lookahead == 't') ADVANCE(662);
       END_STATE();
     case 595:
-      if (lookahead == 'n') ADVANCE(662);
+      if (lookahead == 'a') ADVANCE(663);
       END_STATE();
     case 596:
-      if (lookahead == '-') ADVANCE(663);
-      END_STATE();
-    case 597:
       if (lookahead == 'i') ADVANCE(664);
       END_STATE();
+    case 597:
+      if (lookahead == 't') ADVANCE(665);
+      END_STATE();
     case 598:
-      if (lookahead == 'n') ADVANCE(665);
+      if (lookahead == 'n') ADVANCE(666);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == '-') ADVANCE(667);
       END_STATE();
     case 600:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'e') ADVANCE(668);
       END_STATE();
     case 601:
-      if (lookahead == 'g') ADVANCE(666);
+      if (lookahead == 'i') ADVANCE(669);
       END_STATE();
     case 602:
-      if (lookahead == 'o') ADVANCE(667);
+      if (lookahead == 'n') ADVANCE(670);
       END_STATE();
     case 603:
-      if (lookahead == 'n') ADVANCE(668);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_strand);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 605:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'g') ADVANCE(671);
       END_STATE();
     case 606:
-      if (lookahead == 'a') ADVANCE(669);
+      if (lookahead == 'o') ADVANCE(672);
       END_STATE();
     case 607:
-      if (lookahead == 'h') ADVANCE(670);
+      if (lookahead == 'n') ADVANCE(673);
       END_STATE();
     case 608:
-      if (lookahead == 'i') ADVANCE(671);
+      ACCEPT_TOKEN(anon_sym_strand);
       END_STATE();
     case 609:
-      if (lookahead == 'l') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 610:
-      if (lookahead == 't') ADVANCE(673);
+      if (lookahead == 'a') ADVANCE(674);
       END_STATE();
     case 611:
-      if (lookahead == 'e') ADVANCE(674);
+      if (lookahead == 'h') ADVANCE(675);
       END_STATE();
     case 612:
-      if (lookahead == 'n') ADVANCE(675);
+      if (lookahead == 'i') ADVANCE(676);
       END_STATE();
     case 613:
-      if (lookahead == 'y') ADVANCE(676);
+      if (lookahead == 'l') ADVANCE(677);
       END_STATE();
     case 614:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 't') ADVANCE(678);
       END_STATE();
     case 615:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'e') ADVANCE(679);
       END_STATE();
     case 616:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'n') ADVANCE(680);
       END_STATE();
     case 617:
-      if (lookahead == 'e') ADVANCE(677);
+      if (lookahead == 'y') ADVANCE(681);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 619:
-      if (lookahead == 'e') ADVANCE(678);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 620:
-      if (lookahead == 's') ADVANCE(679);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 621:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'e') ADVANCE(682);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 623:
-      if (lookahead == 't') ADVANCE(681);
+      if (lookahead == 'e') ADVANCE(683);
       END_STATE();
     case 624:
-      if (lookahead == 'r') ADVANCE(682);
+      if (lookahead == 's') ADVANCE(684);
       END_STATE();
     case 625:
-      if (lookahead == 'o') ADVANCE(683);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 626:
-      if (lookahead == 'o') ADVANCE(684);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 627:
-      if (lookahead == 'c') ADVANCE(685);
+      if (lookahead == 't') ADVANCE(686);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 629:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 630:
-      if (lookahead == 'r') ADVANCE(686);
-      END_STATE();
-    case 631:
       if (lookahead == 'r') ADVANCE(687);
       END_STATE();
+    case 629:
+      if (lookahead == 'o') ADVANCE(688);
+      END_STATE();
+    case 630:
+      if (lookahead == 'o') ADVANCE(689);
+      END_STATE();
+    case 631:
+      if (lookahead == 'c') ADVANCE(690);
+      END_STATE();
     case 632:
-      if (lookahead == 'v') ADVANCE(688);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 633:
-      if (lookahead == 'e') ADVANCE(689);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 634:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'r') ADVANCE(691);
       END_STATE();
     case 635:
-      if (lookahead == 'r') ADVANCE(690);
+      if (lookahead == 'r') ADVANCE(692);
       END_STATE();
     case 636:
-      if (lookahead == 'n') ADVANCE(691);
+      if (lookahead == 'v') ADVANCE(693);
       END_STATE();
     case 637:
-      if (lookahead == 'e') ADVANCE(692);
+      if (lookahead == 'e') ADVANCE(694);
       END_STATE();
     case 638:
-      if (lookahead == 'k') ADVANCE(693);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'r') ADVANCE(695);
       END_STATE();
     case 640:
-      if (lookahead == 'o') ADVANCE(694);
+      if (lookahead == 'n') ADVANCE(696);
       END_STATE();
     case 641:
-      if (lookahead == 'c') ADVANCE(695);
+      if (lookahead == 'e') ADVANCE(697);
       END_STATE();
     case 642:
-      if (lookahead == 'e') ADVANCE(696);
+      if (lookahead == 'k') ADVANCE(698);
       END_STATE();
     case 643:
-      if (lookahead == 'o') ADVANCE(697);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 644:
-      if (lookahead == 'r') ADVANCE(698);
+      if (lookahead == 'o') ADVANCE(699);
       END_STATE();
     case 645:
-      if (lookahead == 't') ADVANCE(699);
+      if (lookahead == 'c') ADVANCE(700);
       END_STATE();
     case 646:
-      if (lookahead == 'n') ADVANCE(700);
+      if (lookahead == 'e') ADVANCE(701);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'o') ADVANCE(702);
       END_STATE();
     case 648:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'r') ADVANCE(703);
       END_STATE();
     case 649:
-      if (lookahead == 'i') ADVANCE(701);
+      if (lookahead == 't') ADVANCE(704);
       END_STATE();
     case 650:
-      if (lookahead == 'n') ADVANCE(702);
+      if (lookahead == 'n') ADVANCE(705);
       END_STATE();
     case 651:
-      if (lookahead == 'i') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 652:
-      if (lookahead == 'o') ADVANCE(704);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 653:
-      if (lookahead == 'c') ADVANCE(705);
+      if (lookahead == 'i') ADVANCE(706);
       END_STATE();
     case 654:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(706);
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
     case 655:
-      if (lookahead == 'd') ADVANCE(707);
+      if (lookahead == 'i') ADVANCE(708);
       END_STATE();
     case 656:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(708);
+      if (lookahead == 'o') ADVANCE(709);
       END_STATE();
     case 657:
-      if (lookahead == 'c') ADVANCE(709);
+      if (lookahead == 'c') ADVANCE(710);
       END_STATE();
     case 658:
-      if (lookahead == 'e') ADVANCE(710);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(711);
       END_STATE();
     case 659:
-      if (lookahead == 'b') ADVANCE(711);
+      if (lookahead == 'd') ADVANCE(712);
       END_STATE();
     case 660:
-      if (lookahead == 'v') ADVANCE(712);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(713);
       END_STATE();
     case 661:
-      if (lookahead == 'i') ADVANCE(713);
-      END_STATE();
-    case 662:
       if (lookahead == 'c') ADVANCE(714);
       END_STATE();
+    case 662:
+      if (lookahead == 'e') ADVANCE(715);
+      END_STATE();
     case 663:
-      if (lookahead == 'l') ADVANCE(715);
+      if (lookahead == 'b') ADVANCE(716);
       END_STATE();
     case 664:
-      if (lookahead == 'v') ADVANCE(716);
+      if (lookahead == 'v') ADVANCE(717);
       END_STATE();
     case 665:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'i') ADVANCE(718);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'c') ADVANCE(719);
       END_STATE();
     case 667:
-      if (lookahead == 'c') ADVANCE(717);
+      if (lookahead == 'l') ADVANCE(720);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'd') ADVANCE(721);
       END_STATE();
     case 669:
-      if (lookahead == 't') ADVANCE(718);
+      if (lookahead == 'v') ADVANCE(722);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 671:
-      if (lookahead == 't') ADVANCE(719);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 672:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'c') ADVANCE(723);
       END_STATE();
     case 673:
-      if (lookahead == 'y') ADVANCE(720);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 't') ADVANCE(724);
       END_STATE();
     case 675:
-      if (lookahead == 'g') ADVANCE(721);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 676:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 't') ADVANCE(725);
       END_STATE();
     case 677:
-      if (lookahead == 'r') ADVANCE(722);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(726);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 680:
-      if (lookahead == 'e') ADVANCE(723);
+      if (lookahead == 'g') ADVANCE(727);
       END_STATE();
     case 681:
-      if (lookahead == 'o') ADVANCE(724);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 682:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'r') ADVANCE(728);
       END_STATE();
     case 683:
-      if (lookahead == 'r') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 684:
-      if (lookahead == 'r') ADVANCE(726);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 685:
-      if (lookahead == 't') ADVANCE(727);
+      if (lookahead == 'e') ADVANCE(729);
       END_STATE();
     case 686:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'o') ADVANCE(730);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 688:
-      if (lookahead == 'i') ADVANCE(728);
-      END_STATE();
-    case 689:
-      if (lookahead == 'd') ADVANCE(729);
-      END_STATE();
-    case 690:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 691:
-      if (lookahead == 'c') ADVANCE(730);
-      END_STATE();
-    case 692:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 694:
       if (lookahead == 'r') ADVANCE(731);
       END_STATE();
+    case 689:
+      if (lookahead == 'r') ADVANCE(732);
+      END_STATE();
+    case 690:
+      if (lookahead == 't') ADVANCE(733);
+      END_STATE();
+    case 691:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 692:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 693:
+      if (lookahead == 'i') ADVANCE(734);
+      END_STATE();
+    case 694:
+      if (lookahead == 'd') ADVANCE(735);
+      END_STATE();
     case 695:
-      if (lookahead == 'e') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 696:
-      if (lookahead == 'n') ADVANCE(733);
+      if (lookahead == 'c') ADVANCE(736);
       END_STATE();
     case 697:
-      if (lookahead == 'n') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 699:
-      if (lookahead == 'y') ADVANCE(735);
+      if (lookahead == 'r') ADVANCE(737);
       END_STATE();
     case 700:
-      if (lookahead == 'g') ADVANCE(736);
+      if (lookahead == 'e') ADVANCE(738);
       END_STATE();
     case 701:
-      if (lookahead == 'v') ADVANCE(737);
+      if (lookahead == 'n') ADVANCE(739);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(740);
       END_STATE();
     case 703:
-      if (lookahead == 'f') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 704:
-      if (lookahead == 'r') ADVANCE(739);
+      if (lookahead == 'y') ADVANCE(741);
       END_STATE();
     case 705:
-      if (lookahead == 'e') ADVANCE(740);
+      if (lookahead == 'g') ADVANCE(742);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'v') ADVANCE(743);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_realized);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 708:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'f') ADVANCE(744);
       END_STATE();
     case 709:
-      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
     case 710:
-      if (lookahead == 'd') ADVANCE(742);
-      END_STATE();
-    case 711:
-      if (lookahead == 'i') ADVANCE(743);
-      END_STATE();
-    case 712:
-      if (lookahead == 'i') ADVANCE(744);
-      END_STATE();
-    case 713:
-      if (lookahead == 'o') ADVANCE(745);
-      END_STATE();
-    case 714:
       if (lookahead == 'e') ADVANCE(746);
       END_STATE();
+    case 711:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 712:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 713:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 714:
+      if (lookahead == 'e') ADVANCE(747);
+      END_STATE();
     case 715:
-      if (lookahead == 'o') ADVANCE(747);
+      if (lookahead == 'd') ADVANCE(748);
       END_STATE();
     case 716:
-      if (lookahead == 'i') ADVANCE(748);
+      if (lookahead == 'i') ADVANCE(749);
       END_STATE();
     case 717:
-      if (lookahead == 'e') ADVANCE(749);
+      if (lookahead == 'i') ADVANCE(750);
       END_STATE();
     case 718:
-      if (lookahead == 'u') ADVANCE(750);
+      if (lookahead == 'o') ADVANCE(751);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(751);
+      if (lookahead == 'e') ADVANCE(752);
       END_STATE();
     case 720:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(753);
       END_STATE();
     case 721:
-      if (lookahead == 't') ADVANCE(752);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'i') ADVANCE(754);
       END_STATE();
     case 723:
-      if (lookahead == 'd') ADVANCE(753);
+      if (lookahead == 'e') ADVANCE(755);
       END_STATE();
     case 724:
-      if (lookahead == 'r') ADVANCE(754);
+      if (lookahead == 'u') ADVANCE(756);
       END_STATE();
     case 725:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(757);
       END_STATE();
     case 726:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 727:
-      if (lookahead == 'i') ADVANCE(755);
-      END_STATE();
-    case 728:
-      if (lookahead == 't') ADVANCE(756);
-      END_STATE();
-    case 729:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 730:
-      if (lookahead == 'y') ADVANCE(757);
-      END_STATE();
-    case 731:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 732:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 733:
       if (lookahead == 't') ADVANCE(758);
       END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 728:
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
-    case 735:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 729:
+      if (lookahead == 'd') ADVANCE(759);
       END_STATE();
-    case 736:
-      if (lookahead == 'e') ADVANCE(759);
+    case 730:
+      if (lookahead == 'r') ADVANCE(760);
       END_STATE();
-    case 737:
-      if (lookahead == 'i') ADVANCE(760);
+    case 731:
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
-    case 738:
+    case 732:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 733:
       if (lookahead == 'i') ADVANCE(761);
       END_STATE();
+    case 734:
+      if (lookahead == 't') ADVANCE(762);
+      END_STATE();
+    case 735:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 736:
+      if (lookahead == 'y') ADVANCE(763);
+      END_STATE();
+    case 737:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 738:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 't') ADVANCE(764);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 742:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'e') ADVANCE(765);
       END_STATE();
     case 743:
-      if (lookahead == 'l') ADVANCE(762);
+      if (lookahead == 'i') ADVANCE(766);
       END_STATE();
     case 744:
-      if (lookahead == 't') ADVANCE(763);
+      if (lookahead == 'i') ADVANCE(767);
       END_STATE();
     case 745:
-      if (lookahead == 'n') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 747:
-      if (lookahead == 's') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 748:
-      if (lookahead == 't') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 749:
-      if (lookahead == 's') ADVANCE(767);
+      if (lookahead == 'l') ADVANCE(768);
       END_STATE();
     case 750:
-      if (lookahead == 'r') ADVANCE(768);
+      if (lookahead == 't') ADVANCE(769);
       END_STATE();
     case 751:
-      if (lookahead == 'e') ADVANCE(769);
+      if (lookahead == 'n') ADVANCE(770);
       END_STATE();
     case 752:
-      if (lookahead == 'h') ADVANCE(770);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 's') ADVANCE(771);
       END_STATE();
     case 754:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 't') ADVANCE(772);
       END_STATE();
     case 755:
-      if (lookahead == 'o') ADVANCE(771);
+      if (lookahead == 's') ADVANCE(773);
       END_STATE();
     case 756:
-      if (lookahead == 'y') ADVANCE(772);
+      if (lookahead == 'r') ADVANCE(774);
       END_STATE();
     case 757:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 758:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 759:
-      if (lookahead == 'n') ADVANCE(773);
-      END_STATE();
-    case 760:
-      if (lookahead == 't') ADVANCE(774);
-      END_STATE();
-    case 761:
       if (lookahead == 'e') ADVANCE(775);
       END_STATE();
+    case 758:
+      if (lookahead == 'h') ADVANCE(776);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 760:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 761:
+      if (lookahead == 'o') ADVANCE(777);
+      END_STATE();
     case 762:
-      if (lookahead == 'i') ADVANCE(776);
+      if (lookahead == 'y') ADVANCE(778);
       END_STATE();
     case 763:
-      if (lookahead == 'y') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 765:
-      if (lookahead == 's') ADVANCE(778);
+      if (lookahead == 'n') ADVANCE(779);
       END_STATE();
     case 766:
-      if (lookahead == 'y') ADVANCE(779);
+      if (lookahead == 't') ADVANCE(780);
       END_STATE();
     case 767:
-      if (lookahead == 's') ADVANCE(780);
-      END_STATE();
-    case 768:
       if (lookahead == 'e') ADVANCE(781);
       END_STATE();
+    case 768:
+      if (lookahead == 'i') ADVANCE(782);
+      END_STATE();
     case 769:
-      if (lookahead == 'r') ADVANCE(782);
+      if (lookahead == 'y') ADVANCE(783);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 771:
-      if (lookahead == 'n') ADVANCE(784);
+      if (lookahead == 's') ADVANCE(784);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'y') ADVANCE(785);
       END_STATE();
     case 773:
-      if (lookahead == 't') ADVANCE(785);
+      if (lookahead == 's') ADVANCE(786);
       END_STATE();
     case 774:
-      if (lookahead == 'y') ADVANCE(786);
+      if (lookahead == 'e') ADVANCE(787);
       END_STATE();
     case 775:
-      if (lookahead == 'r') ADVANCE(787);
+      if (lookahead == 'r') ADVANCE(788);
       END_STATE();
     case 776:
-      if (lookahead == 't') ADVANCE(788);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(789);
       END_STATE();
     case 777:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'n') ADVANCE(790);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 't') ADVANCE(791);
       END_STATE();
     case 780:
-      if (lookahead == 'e') ADVANCE(789);
+      if (lookahead == 'y') ADVANCE(792);
       END_STATE();
     case 781:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'r') ADVANCE(793);
       END_STATE();
     case 782:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
     case 783:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 784:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'e') ADVANCE(795);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 788:
-      if (lookahead == 'y') ADVANCE(790);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 789:
-      if (lookahead == 'd') ADVANCE(791);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 790:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 791:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 792:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 793:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 794:
+      if (lookahead == 'y') ADVANCE(796);
+      END_STATE();
+    case 795:
+      if (lookahead == 'd') ADVANCE(797);
+      END_STATE();
+    case 796:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 797:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     default:
@@ -6542,6 +6568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(1),
     [anon_sym_low] = ACTIONS(1),
     [anon_sym_port] = ACTIONS(1),
+    [anon_sym_from] = ACTIONS(1),
     [anon_sym_isolation] = ACTIONS(1),
     [anon_sym_return_DASHloss] = ACTIONS(1),
     [anon_sym_swr] = ACTIONS(1),
@@ -6582,7 +6609,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(1),
     [anon_sym_for] = ACTIONS(1),
     [anon_sym_forward] = ACTIONS(1),
-    [anon_sym_from] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
@@ -6607,6 +6633,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
+    [anon_sym_reversed] = ACTIONS(1),
     [anon_sym_shared] = ACTIONS(1),
     [anon_sym_sheet] = ACTIONS(1),
     [anon_sym_sinad] = ACTIONS(1),
@@ -6812,6 +6839,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
     [anon_sym_port] = ACTIONS(11),
+    [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -6852,7 +6880,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
-    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
@@ -6877,6 +6904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_reversed] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
@@ -6996,6 +7024,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
     [anon_sym_port] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -7036,7 +7065,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
-    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -7061,6 +7089,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
@@ -7251,6 +7280,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
     [anon_sym_port] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -7291,7 +7321,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
-    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -7316,6 +7345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
@@ -7513,6 +7543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(41),
     [anon_sym_low] = ACTIONS(41),
     [anon_sym_port] = ACTIONS(41),
+    [anon_sym_from] = ACTIONS(41),
     [anon_sym_isolation] = ACTIONS(41),
     [anon_sym_return_DASHloss] = ACTIONS(41),
     [anon_sym_swr] = ACTIONS(41),
@@ -7553,7 +7584,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
-    [anon_sym_from] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
@@ -7578,6 +7608,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_reversed] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
@@ -7711,6 +7742,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(41),
     [anon_sym_low] = ACTIONS(41),
     [anon_sym_port] = ACTIONS(41),
+    [anon_sym_from] = ACTIONS(41),
     [anon_sym_isolation] = ACTIONS(41),
     [anon_sym_return_DASHloss] = ACTIONS(41),
     [anon_sym_swr] = ACTIONS(41),
@@ -7751,7 +7783,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
-    [anon_sym_from] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
@@ -7776,6 +7807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_reversed] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
@@ -7909,6 +7941,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(58),
     [anon_sym_low] = ACTIONS(58),
     [anon_sym_port] = ACTIONS(58),
+    [anon_sym_from] = ACTIONS(58),
     [anon_sym_isolation] = ACTIONS(58),
     [anon_sym_return_DASHloss] = ACTIONS(58),
     [anon_sym_swr] = ACTIONS(58),
@@ -7949,7 +7982,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(58),
     [anon_sym_for] = ACTIONS(58),
     [anon_sym_forward] = ACTIONS(58),
-    [anon_sym_from] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
@@ -7974,6 +8006,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
+    [anon_sym_reversed] = ACTIONS(58),
     [anon_sym_shared] = ACTIONS(58),
     [anon_sym_sheet] = ACTIONS(58),
     [anon_sym_sinad] = ACTIONS(58),
@@ -8112,6 +8145,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(87),
     [anon_sym_low] = ACTIONS(87),
     [anon_sym_port] = ACTIONS(87),
+    [anon_sym_from] = ACTIONS(87),
     [anon_sym_isolation] = ACTIONS(87),
     [anon_sym_return_DASHloss] = ACTIONS(87),
     [anon_sym_swr] = ACTIONS(87),
@@ -8152,7 +8186,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(90),
     [anon_sym_for] = ACTIONS(90),
     [anon_sym_forward] = ACTIONS(90),
-    [anon_sym_from] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
     [anon_sym_haat] = ACTIONS(90),
@@ -8177,6 +8210,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
+    [anon_sym_reversed] = ACTIONS(90),
     [anon_sym_shared] = ACTIONS(90),
     [anon_sym_sheet] = ACTIONS(90),
     [anon_sym_sinad] = ACTIONS(90),
@@ -8309,6 +8343,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
     [anon_sym_port] = ACTIONS(11),
+    [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8349,7 +8384,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
-    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
@@ -8374,6 +8408,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_reversed] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
@@ -8506,6 +8541,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
     [anon_sym_port] = ACTIONS(11),
+    [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8546,7 +8582,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
-    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
@@ -8571,6 +8606,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_reversed] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
@@ -8703,6 +8739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(11),
     [anon_sym_low] = ACTIONS(11),
     [anon_sym_port] = ACTIONS(11),
+    [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8743,7 +8780,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
-    [anon_sym_from] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_haat] = ACTIONS(13),
@@ -8768,6 +8804,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_reversed] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
@@ -8887,6 +8924,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(117),
     [anon_sym_low] = ACTIONS(117),
     [anon_sym_port] = ACTIONS(117),
+    [anon_sym_from] = ACTIONS(117),
     [anon_sym_isolation] = ACTIONS(117),
     [anon_sym_return_DASHloss] = ACTIONS(117),
     [anon_sym_swr] = ACTIONS(117),
@@ -8927,7 +8965,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(117),
     [anon_sym_for] = ACTIONS(117),
     [anon_sym_forward] = ACTIONS(117),
-    [anon_sym_from] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
@@ -8952,6 +8989,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
+    [anon_sym_reversed] = ACTIONS(117),
     [anon_sym_shared] = ACTIONS(117),
     [anon_sym_sheet] = ACTIONS(117),
     [anon_sym_sinad] = ACTIONS(117),
@@ -9080,6 +9118,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(131),
     [anon_sym_low] = ACTIONS(131),
     [anon_sym_port] = ACTIONS(131),
+    [anon_sym_from] = ACTIONS(131),
     [anon_sym_isolation] = ACTIONS(131),
     [anon_sym_return_DASHloss] = ACTIONS(131),
     [anon_sym_swr] = ACTIONS(131),
@@ -9120,7 +9159,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
-    [anon_sym_from] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
@@ -9145,6 +9183,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_reversed] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
@@ -9273,6 +9312,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
     [anon_sym_port] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -9313,7 +9353,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
-    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -9338,6 +9377,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
@@ -9466,6 +9506,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(135),
     [anon_sym_low] = ACTIONS(135),
     [anon_sym_port] = ACTIONS(135),
+    [anon_sym_from] = ACTIONS(135),
     [anon_sym_isolation] = ACTIONS(135),
     [anon_sym_return_DASHloss] = ACTIONS(135),
     [anon_sym_swr] = ACTIONS(135),
@@ -9506,7 +9547,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
-    [anon_sym_from] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
@@ -9531,6 +9571,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_reversed] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
@@ -9659,6 +9700,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(139),
     [anon_sym_low] = ACTIONS(139),
     [anon_sym_port] = ACTIONS(139),
+    [anon_sym_from] = ACTIONS(139),
     [anon_sym_isolation] = ACTIONS(139),
     [anon_sym_return_DASHloss] = ACTIONS(139),
     [anon_sym_swr] = ACTIONS(139),
@@ -9699,7 +9741,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
-    [anon_sym_from] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
@@ -9724,6 +9765,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_reversed] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
@@ -9852,6 +9894,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(143),
     [anon_sym_low] = ACTIONS(143),
     [anon_sym_port] = ACTIONS(143),
+    [anon_sym_from] = ACTIONS(143),
     [anon_sym_isolation] = ACTIONS(143),
     [anon_sym_return_DASHloss] = ACTIONS(143),
     [anon_sym_swr] = ACTIONS(143),
@@ -9892,7 +9935,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
-    [anon_sym_from] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
@@ -9917,6 +9959,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_reversed] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
@@ -10045,6 +10088,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(149),
     [anon_sym_low] = ACTIONS(149),
     [anon_sym_port] = ACTIONS(149),
+    [anon_sym_from] = ACTIONS(149),
     [anon_sym_isolation] = ACTIONS(149),
     [anon_sym_return_DASHloss] = ACTIONS(149),
     [anon_sym_swr] = ACTIONS(149),
@@ -10085,7 +10129,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
-    [anon_sym_from] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
@@ -10110,6 +10153,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_reversed] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
@@ -10238,6 +10282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(153),
     [anon_sym_low] = ACTIONS(153),
     [anon_sym_port] = ACTIONS(153),
+    [anon_sym_from] = ACTIONS(153),
     [anon_sym_isolation] = ACTIONS(153),
     [anon_sym_return_DASHloss] = ACTIONS(153),
     [anon_sym_swr] = ACTIONS(153),
@@ -10278,7 +10323,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
-    [anon_sym_from] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
@@ -10303,6 +10347,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_reversed] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
@@ -10431,6 +10476,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(157),
     [anon_sym_low] = ACTIONS(157),
     [anon_sym_port] = ACTIONS(157),
+    [anon_sym_from] = ACTIONS(157),
     [anon_sym_isolation] = ACTIONS(157),
     [anon_sym_return_DASHloss] = ACTIONS(157),
     [anon_sym_swr] = ACTIONS(157),
@@ -10471,7 +10517,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
-    [anon_sym_from] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
@@ -10496,6 +10541,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_reversed] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
@@ -10624,6 +10670,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(161),
     [anon_sym_low] = ACTIONS(161),
     [anon_sym_port] = ACTIONS(161),
+    [anon_sym_from] = ACTIONS(161),
     [anon_sym_isolation] = ACTIONS(161),
     [anon_sym_return_DASHloss] = ACTIONS(161),
     [anon_sym_swr] = ACTIONS(161),
@@ -10664,7 +10711,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
-    [anon_sym_from] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
@@ -10689,6 +10735,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_reversed] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
@@ -10818,6 +10865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(165),
     [anon_sym_low] = ACTIONS(165),
     [anon_sym_port] = ACTIONS(165),
+    [anon_sym_from] = ACTIONS(165),
     [anon_sym_isolation] = ACTIONS(165),
     [anon_sym_return_DASHloss] = ACTIONS(165),
     [anon_sym_swr] = ACTIONS(165),
@@ -10858,7 +10906,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(165),
     [anon_sym_for] = ACTIONS(165),
     [anon_sym_forward] = ACTIONS(165),
-    [anon_sym_from] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
@@ -10883,6 +10930,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
+    [anon_sym_reversed] = ACTIONS(165),
     [anon_sym_shared] = ACTIONS(165),
     [anon_sym_sheet] = ACTIONS(165),
     [anon_sym_sinad] = ACTIONS(165),
@@ -11009,6 +11057,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(173),
     [anon_sym_low] = ACTIONS(173),
     [anon_sym_port] = ACTIONS(173),
+    [anon_sym_from] = ACTIONS(173),
     [anon_sym_isolation] = ACTIONS(173),
     [anon_sym_return_DASHloss] = ACTIONS(173),
     [anon_sym_swr] = ACTIONS(173),
@@ -11049,7 +11098,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(173),
     [anon_sym_for] = ACTIONS(173),
     [anon_sym_forward] = ACTIONS(173),
-    [anon_sym_from] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
@@ -11074,6 +11122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
+    [anon_sym_reversed] = ACTIONS(173),
     [anon_sym_shared] = ACTIONS(173),
     [anon_sym_sheet] = ACTIONS(173),
     [anon_sym_sinad] = ACTIONS(173),
@@ -11200,6 +11249,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(157),
     [anon_sym_low] = ACTIONS(157),
     [anon_sym_port] = ACTIONS(157),
+    [anon_sym_from] = ACTIONS(157),
     [anon_sym_isolation] = ACTIONS(157),
     [anon_sym_return_DASHloss] = ACTIONS(157),
     [anon_sym_swr] = ACTIONS(157),
@@ -11240,7 +11290,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
-    [anon_sym_from] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
@@ -11265,6 +11314,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_reversed] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
@@ -11391,6 +11441,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(153),
     [anon_sym_low] = ACTIONS(153),
     [anon_sym_port] = ACTIONS(153),
+    [anon_sym_from] = ACTIONS(153),
     [anon_sym_isolation] = ACTIONS(153),
     [anon_sym_return_DASHloss] = ACTIONS(153),
     [anon_sym_swr] = ACTIONS(153),
@@ -11431,7 +11482,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
-    [anon_sym_from] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
@@ -11456,6 +11506,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_reversed] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
@@ -11582,6 +11633,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(131),
     [anon_sym_low] = ACTIONS(131),
     [anon_sym_port] = ACTIONS(131),
+    [anon_sym_from] = ACTIONS(131),
     [anon_sym_isolation] = ACTIONS(131),
     [anon_sym_return_DASHloss] = ACTIONS(131),
     [anon_sym_swr] = ACTIONS(131),
@@ -11622,7 +11674,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
-    [anon_sym_from] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
@@ -11647,6 +11698,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_reversed] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
@@ -11773,6 +11825,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(135),
     [anon_sym_low] = ACTIONS(135),
     [anon_sym_port] = ACTIONS(135),
+    [anon_sym_from] = ACTIONS(135),
     [anon_sym_isolation] = ACTIONS(135),
     [anon_sym_return_DASHloss] = ACTIONS(135),
     [anon_sym_swr] = ACTIONS(135),
@@ -11813,7 +11866,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
-    [anon_sym_from] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
@@ -11838,6 +11890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_reversed] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
@@ -11964,6 +12017,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(149),
     [anon_sym_low] = ACTIONS(149),
     [anon_sym_port] = ACTIONS(149),
+    [anon_sym_from] = ACTIONS(149),
     [anon_sym_isolation] = ACTIONS(149),
     [anon_sym_return_DASHloss] = ACTIONS(149),
     [anon_sym_swr] = ACTIONS(149),
@@ -12004,7 +12058,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
-    [anon_sym_from] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
@@ -12029,6 +12082,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_reversed] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
@@ -12155,6 +12209,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(25),
     [anon_sym_low] = ACTIONS(25),
     [anon_sym_port] = ACTIONS(25),
+    [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -12195,7 +12250,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
-    [anon_sym_from] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -12220,6 +12274,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
@@ -12346,6 +12401,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(143),
     [anon_sym_low] = ACTIONS(143),
     [anon_sym_port] = ACTIONS(143),
+    [anon_sym_from] = ACTIONS(143),
     [anon_sym_isolation] = ACTIONS(143),
     [anon_sym_return_DASHloss] = ACTIONS(143),
     [anon_sym_swr] = ACTIONS(143),
@@ -12386,7 +12442,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
-    [anon_sym_from] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
@@ -12411,6 +12466,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_reversed] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
@@ -12537,6 +12593,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(139),
     [anon_sym_low] = ACTIONS(139),
     [anon_sym_port] = ACTIONS(139),
+    [anon_sym_from] = ACTIONS(139),
     [anon_sym_isolation] = ACTIONS(139),
     [anon_sym_return_DASHloss] = ACTIONS(139),
     [anon_sym_swr] = ACTIONS(139),
@@ -12577,7 +12634,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
-    [anon_sym_from] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
@@ -12602,6 +12658,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_reversed] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
@@ -12728,6 +12785,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(161),
     [anon_sym_low] = ACTIONS(161),
     [anon_sym_port] = ACTIONS(161),
+    [anon_sym_from] = ACTIONS(161),
     [anon_sym_isolation] = ACTIONS(161),
     [anon_sym_return_DASHloss] = ACTIONS(161),
     [anon_sym_swr] = ACTIONS(161),
@@ -12768,7 +12826,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
-    [anon_sym_from] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
@@ -12793,6 +12850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_reversed] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
@@ -12919,6 +12977,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(179),
     [anon_sym_low] = ACTIONS(179),
     [anon_sym_port] = ACTIONS(179),
+    [anon_sym_from] = ACTIONS(179),
     [anon_sym_isolation] = ACTIONS(179),
     [anon_sym_return_DASHloss] = ACTIONS(179),
     [anon_sym_swr] = ACTIONS(179),
@@ -12959,7 +13018,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(179),
     [anon_sym_for] = ACTIONS(179),
     [anon_sym_forward] = ACTIONS(179),
-    [anon_sym_from] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
@@ -12984,6 +13042,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
+    [anon_sym_reversed] = ACTIONS(179),
     [anon_sym_shared] = ACTIONS(179),
     [anon_sym_sheet] = ACTIONS(179),
     [anon_sym_sinad] = ACTIONS(179),
@@ -13107,6 +13166,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(183),
     [anon_sym_low] = ACTIONS(183),
     [anon_sym_port] = ACTIONS(183),
+    [anon_sym_from] = ACTIONS(183),
     [anon_sym_isolation] = ACTIONS(183),
     [anon_sym_return_DASHloss] = ACTIONS(183),
     [anon_sym_swr] = ACTIONS(183),
@@ -13147,7 +13207,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(183),
     [anon_sym_for] = ACTIONS(183),
     [anon_sym_forward] = ACTIONS(183),
-    [anon_sym_from] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
@@ -13172,6 +13231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
+    [anon_sym_reversed] = ACTIONS(183),
     [anon_sym_shared] = ACTIONS(183),
     [anon_sym_sheet] = ACTIONS(183),
     [anon_sym_sinad] = ACTIONS(183),
@@ -13295,6 +13355,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(187),
     [anon_sym_low] = ACTIONS(187),
     [anon_sym_port] = ACTIONS(187),
+    [anon_sym_from] = ACTIONS(187),
     [anon_sym_isolation] = ACTIONS(187),
     [anon_sym_return_DASHloss] = ACTIONS(187),
     [anon_sym_swr] = ACTIONS(187),
@@ -13335,7 +13396,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(187),
     [anon_sym_for] = ACTIONS(187),
     [anon_sym_forward] = ACTIONS(187),
-    [anon_sym_from] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
@@ -13360,6 +13420,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
+    [anon_sym_reversed] = ACTIONS(187),
     [anon_sym_shared] = ACTIONS(187),
     [anon_sym_sheet] = ACTIONS(187),
     [anon_sym_sinad] = ACTIONS(187),
@@ -13483,6 +13544,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(191),
     [anon_sym_low] = ACTIONS(191),
     [anon_sym_port] = ACTIONS(191),
+    [anon_sym_from] = ACTIONS(191),
     [anon_sym_isolation] = ACTIONS(191),
     [anon_sym_return_DASHloss] = ACTIONS(191),
     [anon_sym_swr] = ACTIONS(191),
@@ -13523,7 +13585,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(191),
     [anon_sym_for] = ACTIONS(191),
     [anon_sym_forward] = ACTIONS(191),
-    [anon_sym_from] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
@@ -13548,6 +13609,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
+    [anon_sym_reversed] = ACTIONS(191),
     [anon_sym_shared] = ACTIONS(191),
     [anon_sym_sheet] = ACTIONS(191),
     [anon_sym_sinad] = ACTIONS(191),
@@ -13671,6 +13733,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(195),
     [anon_sym_low] = ACTIONS(195),
     [anon_sym_port] = ACTIONS(195),
+    [anon_sym_from] = ACTIONS(195),
     [anon_sym_isolation] = ACTIONS(195),
     [anon_sym_return_DASHloss] = ACTIONS(195),
     [anon_sym_swr] = ACTIONS(195),
@@ -13711,7 +13774,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(195),
     [anon_sym_for] = ACTIONS(195),
     [anon_sym_forward] = ACTIONS(195),
-    [anon_sym_from] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
@@ -13736,6 +13798,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
+    [anon_sym_reversed] = ACTIONS(195),
     [anon_sym_shared] = ACTIONS(195),
     [anon_sym_sheet] = ACTIONS(195),
     [anon_sym_sinad] = ACTIONS(195),
@@ -13859,6 +13922,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(199),
     [anon_sym_low] = ACTIONS(199),
     [anon_sym_port] = ACTIONS(199),
+    [anon_sym_from] = ACTIONS(199),
     [anon_sym_isolation] = ACTIONS(199),
     [anon_sym_return_DASHloss] = ACTIONS(199),
     [anon_sym_swr] = ACTIONS(199),
@@ -13899,7 +13963,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(199),
     [anon_sym_for] = ACTIONS(199),
     [anon_sym_forward] = ACTIONS(199),
-    [anon_sym_from] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
@@ -13924,6 +13987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
+    [anon_sym_reversed] = ACTIONS(199),
     [anon_sym_shared] = ACTIONS(199),
     [anon_sym_sheet] = ACTIONS(199),
     [anon_sym_sinad] = ACTIONS(199),
@@ -14046,6 +14110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(203),
     [anon_sym_low] = ACTIONS(203),
     [anon_sym_port] = ACTIONS(203),
+    [anon_sym_from] = ACTIONS(203),
     [anon_sym_isolation] = ACTIONS(203),
     [anon_sym_return_DASHloss] = ACTIONS(203),
     [anon_sym_swr] = ACTIONS(203),
@@ -14086,7 +14151,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(203),
     [anon_sym_for] = ACTIONS(203),
     [anon_sym_forward] = ACTIONS(203),
-    [anon_sym_from] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
@@ -14111,6 +14175,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
+    [anon_sym_reversed] = ACTIONS(203),
     [anon_sym_shared] = ACTIONS(203),
     [anon_sym_sheet] = ACTIONS(203),
     [anon_sym_sinad] = ACTIONS(203),
@@ -14228,6 +14293,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(207),
     [anon_sym_low] = ACTIONS(207),
     [anon_sym_port] = ACTIONS(207),
+    [anon_sym_from] = ACTIONS(207),
     [anon_sym_isolation] = ACTIONS(207),
     [anon_sym_return_DASHloss] = ACTIONS(207),
     [anon_sym_swr] = ACTIONS(207),
@@ -14268,7 +14334,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(207),
     [anon_sym_for] = ACTIONS(207),
     [anon_sym_forward] = ACTIONS(207),
-    [anon_sym_from] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
@@ -14293,6 +14358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
+    [anon_sym_reversed] = ACTIONS(207),
     [anon_sym_shared] = ACTIONS(207),
     [anon_sym_sheet] = ACTIONS(207),
     [anon_sym_sinad] = ACTIONS(207),
@@ -14410,6 +14476,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(211),
     [anon_sym_low] = ACTIONS(211),
     [anon_sym_port] = ACTIONS(211),
+    [anon_sym_from] = ACTIONS(211),
     [anon_sym_isolation] = ACTIONS(211),
     [anon_sym_return_DASHloss] = ACTIONS(211),
     [anon_sym_swr] = ACTIONS(211),
@@ -14450,7 +14517,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(211),
     [anon_sym_for] = ACTIONS(211),
     [anon_sym_forward] = ACTIONS(211),
-    [anon_sym_from] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
@@ -14475,6 +14541,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
+    [anon_sym_reversed] = ACTIONS(211),
     [anon_sym_shared] = ACTIONS(211),
     [anon_sym_sheet] = ACTIONS(211),
     [anon_sym_sinad] = ACTIONS(211),
@@ -14592,6 +14659,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(215),
     [anon_sym_low] = ACTIONS(215),
     [anon_sym_port] = ACTIONS(215),
+    [anon_sym_from] = ACTIONS(215),
     [anon_sym_isolation] = ACTIONS(215),
     [anon_sym_return_DASHloss] = ACTIONS(215),
     [anon_sym_swr] = ACTIONS(215),
@@ -14632,7 +14700,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(215),
     [anon_sym_for] = ACTIONS(215),
     [anon_sym_forward] = ACTIONS(215),
-    [anon_sym_from] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
@@ -14657,6 +14724,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
+    [anon_sym_reversed] = ACTIONS(215),
     [anon_sym_shared] = ACTIONS(215),
     [anon_sym_sheet] = ACTIONS(215),
     [anon_sym_sinad] = ACTIONS(215),
@@ -14774,6 +14842,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_high] = ACTIONS(219),
     [anon_sym_low] = ACTIONS(219),
     [anon_sym_port] = ACTIONS(219),
+    [anon_sym_from] = ACTIONS(219),
     [anon_sym_isolation] = ACTIONS(219),
     [anon_sym_return_DASHloss] = ACTIONS(219),
     [anon_sym_swr] = ACTIONS(219),
@@ -14814,7 +14883,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(219),
     [anon_sym_for] = ACTIONS(219),
     [anon_sym_forward] = ACTIONS(219),
-    [anon_sym_from] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
@@ -14839,6 +14907,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
+    [anon_sym_reversed] = ACTIONS(219),
     [anon_sym_shared] = ACTIONS(219),
     [anon_sym_sheet] = ACTIONS(219),
     [anon_sym_sinad] = ACTIONS(219),
