@@ -325,7 +325,7 @@ fn is_power(n: &downlead_syntax::Number) -> bool {
 }
 
 /// Names of connectors that join two families, of the files or the library.
-fn adapters(a: &str, b: &str, env: &Env) -> Vec<String> {
+pub(super) fn adapters(a: &str, b: &str, env: &Env) -> Vec<String> {
     let own = env.connectors.keys().map(AsRef::as_ref);
     let mut names: Vec<String> = own
         .chain(library().connector_names())

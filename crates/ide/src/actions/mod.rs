@@ -1,6 +1,7 @@
 //! Code actions: quick fixes of findings, then what can be done with the text at the cursor.
 
 mod assume;
+mod bench;
 mod convert;
 mod inverse;
 mod mends;
@@ -39,6 +40,7 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
         .flat_map(|f| {
             let mut list = f.fixes.clone();
             mends::of(s, doc, f, &mut list);
+            bench::mends(s, doc, f, &mut list);
             list
         })
         .collect();
@@ -56,6 +58,7 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     parts::inline(s, doc, range.start, &mut out);
     parts::define(s, doc, range.start, &mut out);
     assume::explicit(s, doc, range, &mut out);
+    bench::fitted(s, doc, range.start, &mut out);
     let fixes = fix_all(s, file, c);
     if !fixes.is_empty() {
         out.push(Action::new(

@@ -1,9 +1,12 @@
 //! Bench sessions and logs: hints, hover, lenses, reports, and cables made of what was read.
 
 use downlead_base::Span;
-use downlead_ide::{Config, HintKinds, code_lenses, hint_at, hover, inlay_hints, report_markdown};
+use downlead_ide::{
+    Config, HintKinds, code_actions, code_lenses, file_diagnostics, hint_at, hover, inlay_hints,
+    report_markdown,
+};
 
-use crate::case::Case;
+use crate::case::{Case, applied, changes};
 
 const ALL: Span = Span {
     start: 0,
@@ -245,5 +248,187 @@ fn about_pieces_readings_and_files() {
     }
     let site = at(SITE, "readings from \"site");
     out.push_str(&format!("### site\n{}\n", said(&site)));
+    insta::assert_snapshot!(out);
+}
+
+fn titles(c: &Case) -> Vec<String> {
+    code_actions(&c.s, c.doc, c.range(), &Config::default())
+        .into_iter()
+        .map(|a| a.title)
+        .collect()
+}
+
+/// Files of a case after the action of that title.
+fn after(c: &Case, title: &str) -> Case {
+    let all = code_actions(&c.s, c.doc, c.range(), &Config::default());
+    let a = all.iter().find(|a| a.title.starts_with(title));
+    let a = a.unwrap_or_else(|| panic!("no `{title}` in {:?}", titles(c)));
+    let mut out = String::new();
+    for (i, f) in c.s.files().iter().enumerate() {
+        let mine: Vec<_> = a
+            .edits
+            .iter()
+            .filter(|e| e.doc == downlead_ide::Doc::File(i))
+            .cloned()
+            .collect();
+        if i > 0 {
+            out.push_str(&format!("// file: {}\n", f.path));
+        }
+        out.push_str(&applied(f.text(), &mine));
+    }
+    let rest = BENCH.find("// file: late.csv").unwrap();
+    out.push_str(&BENCH[rest..]);
+    Case::new(&out)
+}
+
+fn cable<'c>(c: &'c Case, name: &str) -> &'c downlead_station::model::Cable {
+    c.s.scopes()[0].env().cable(name).expect("a cable")
+}
+
+/// The definition says what was read: parsed again it has no findings, and at the frequencies of
+/// the readings it gives their loss within their doubt.
+#[test]
+fn a_fitted_cable_says_what_was_read() {
+    let c = at(BENCH, "    piece A");
+    let then = after(&c, "Put the cable as measured into this file");
+    insta::assert_snapshot!(changes(c.text(), then.text()));
+    let found = |c: &Case| {
+        let mut all: Vec<String> = c.s.diagnostics().into_iter().map(|d| d.message).collect();
+        all.sort();
+        all
+    };
+    assert_eq!(found(&c), found(&then));
+    let session = |c: &Case| {
+        let items = c.s.scopes()[0].items().iter();
+        items.filter_map(|x| x.2.session.clone()).next().unwrap()
+    };
+    let r = session(&then);
+    let measured = cable(&then, "a-as-measured");
+    let mut compared = 0;
+    for x in r.cells.iter().filter(|x| x.piece == 0) {
+        let p = x.per_length.unwrap();
+        let now = downlead_eval::cable_at(measured, r.bands[x.band].hz, 20.0).unwrap();
+        let off = (now.loss() - p.db_per_m).abs();
+        assert!(off <= 2.0 * p.u_db_per_m, "{off} against {p:?}");
+        compared += 1;
+    }
+    assert_eq!(compared, 3);
+    // once more, there is nothing to bring up to date
+    let table = &BENCH[BENCH.find("// file: late.csv").unwrap()..];
+    let again = at(&format!("{}{table}", then.text()), "    piece A");
+    assert!(!titles(&again).iter().any(|t| t.contains("as-measured")));
+    // another reading is another cable
+    let other = then.text().replace("through A 15.3 W", "through A 15.0 W");
+    let other = at(&format!("{other}{table}"), "    piece A");
+    let fresh = after(&other, "Bring `a-as-measured` up to date");
+    let loss = |c: &Case| {
+        downlead_eval::cable_at(cable(c, "a-as-measured"), 145e6, 20.0)
+            .unwrap()
+            .loss()
+    };
+    assert!(loss(&fresh) > loss(&then));
+}
+
+#[test]
+fn a_run_takes_the_fit_of_its_cable() {
+    let station = "station s {\n    transmitter TX1 30 W\n    run M1 28 m of thin\n    antenna A1 5 dBi\n    chain c on 145 MHz {\n        TX1\n        M1\n        A1\n    }\n}\n";
+    let text = BENCH.replacen("session reel-7", &format!("{station}session reel-7"), 1);
+    let c = at(&text, "    run M1");
+    let then = after(&c, "Use `a-as-measured` here");
+    assert!(then.text().contains("run M1 28 m of a-as-measured\n"));
+    let a = cable(&then, "a-as-measured");
+    assert_eq!(a.name.text.as_ref(), "a-as-measured");
+    // the piece itself is still compared with its sheet
+    assert!(then.text().contains("piece A 20.00 m ± 0.02 m of thin"));
+    assert!(
+        titles(&c)
+            .iter()
+            .any(|t| t.starts_with("Use `b-as-measured` here"))
+    );
+    // where it is defined already, only the name changes
+    let twice = at(
+        after(&at(&text, "    piece A"), "Put the cable").text(),
+        "    run M1",
+    );
+    let names = code_actions(&twice.s, twice.doc, twice.range(), &Config::default());
+    let a = names
+        .iter()
+        .find(|a| a.title.starts_with("Use `a-as-measured`"));
+    assert_eq!(a.unwrap().edits.len(), 1);
+}
+
+/// Lines that a session lacks are put in with their places empty: what is in them is not guessed.
+#[test]
+fn missing_lines_are_put_in_to_be_filled() {
+    let head = "instrument W1 {\n    accuracy 5 % of reading\n}\ninstrument W2 {\n    accuracy 5 % of reading\n}\n";
+    let mut out = String::new();
+    for (code, title, body) in [
+        (
+            "reading-incomplete",
+            "Say when, with what, by whom",
+            "    piece A 20 m of rg-213\n    readings on 145 MHz {\n        baseline 40 W\n        through A 20 W\n        baseline 40 W\n    }\n",
+        ),
+        (
+            "reading-incomplete",
+            "Say by whom",
+            "    read 2026-07-19 with W1\n    piece A 20 m of rg-213\n    readings on 145 MHz {\n        baseline 40 W\n        through A 20 W\n        baseline 40 W\n    }\n",
+        ),
+        (
+            "no-baseline",
+            "Add a baseline",
+            "    read 2026-07-19 with W1 by QY5BEN\n    piece A 20 m of rg-213\n    readings on 145 MHz {\n        through A 20 W\n    }\n",
+        ),
+        (
+            "no-closing-baseline",
+            "Add a closing",
+            "    read 2026-07-19 with W1 by QY5BEN\n    piece A 20 m of rg-213\n    readings on 145 MHz {\n        baseline 40 W\n        through A 20 W\n    }\n",
+        ),
+        (
+            "not-equalised",
+            "Add the two meters",
+            "    read 2026-07-19 with W1 by QY5BEN\n    piece A 20 m of rg-213\n    readings on 145 MHz {\n        through A 20 W, input 40 W with W2\n    }\n",
+        ),
+        (
+            "one-end-only",
+            "Add the reading with the far end shorted",
+            "    read 2026-07-19 with W1 by QY5BEN\n    piece A 20 m of rg-213\n    readings on 145 MHz {\n        open A 3.4 dB\n    }\n",
+        ),
+        (
+            "baseline-path",
+            "Say that B went in with",
+            "    read 2026-07-19 with W1 by QY5BEN\n    piece A 20 m of rg-213, ends n\n    piece B 20 m of rg-213, ends uhf\n    readings on 145 MHz {\n        baseline 40 W\n        through A 20 W\n        through B 20 W\n        baseline 40 W\n    }\n",
+        ),
+    ] {
+        let text = format!("{head}session s {{\n{body}}}\n");
+        let c = Case::new(&text);
+        let list = file_diagnostics(&c.s, 0, &Config::default());
+        let f = list.iter().find(|f| f.code == code);
+        let f = f.unwrap_or_else(|| panic!("{code}: {list:#?}"));
+        let all = code_actions(&c.s, c.doc, f.span, &Config::default());
+        let a = all.iter().find(|a| a.title.starts_with(title));
+        let a = a.unwrap_or_else(|| {
+            panic!(
+                "{code}: {:?}",
+                all.iter().map(|a| &a.title).collect::<Vec<_>>()
+            )
+        });
+        let then = applied(c.text(), &a.edits);
+        let s = Case::new(&then).s;
+        let errors: Vec<String> = s
+            .diagnostics()
+            .into_iter()
+            .filter(|d| d.severity == downlead_base::Severity::Error)
+            .map(|d| d.message)
+            .collect();
+        out.push_str(&format!(
+            "{code}: {}\n{}{}\n",
+            a.title,
+            changes(c.text(), &then),
+            errors.join("\n")
+        ));
+        // only what needs no figure is done with
+        assert_eq!(errors.is_empty(), code == "baseline-path", "{then}");
+        out.push('\n');
+    }
     insta::assert_snapshot!(out);
 }
