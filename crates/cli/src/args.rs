@@ -113,6 +113,9 @@ pub(crate) struct ReportArgs {
     /// Print the JSON Schema of `--format json` and end.
     #[arg(long)]
     pub(crate) schema: bool,
+    /// Write the trends of logged readings as SVG into this folder; made when missing.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) plot: Option<PathBuf>,
     /// Folder above which nothing is read.
     #[arg(long, value_name = "DIR")]
     pub(crate) root: Option<PathBuf>,

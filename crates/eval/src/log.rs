@@ -88,6 +88,7 @@ pub(crate) fn judge<'m>(
     }
     Some(LogResult {
         loc,
+        after: here,
         rows: rows.into(),
         trends: trends.into(),
     })
@@ -243,17 +244,19 @@ fn trend_of(run: &mut Run<'_, '_>, loc: Loc, what: Logged, rows: &[LogRow]) -> O
             }
             _ => continue,
         };
-        points.push(TrendPoint { days: d, value, u });
+        points.push((r.date.clone(), TrendPoint { days: d, value, u }));
     }
     if points.len() < 3 {
         return None;
     }
-    let t = trend(&points)?;
+    let plain: Vec<TrendPoint> = points.iter().map(|p| p.1).collect();
+    let t = trend(&plain)?;
     let found = LogTrend {
         what,
         from: first.date.clone(),
         to: mine.last()?.date.clone(),
         count: points.len(),
+        points: points.into(),
         trend: t,
     };
     say(run, loc, &found, &t);

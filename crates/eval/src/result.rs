@@ -178,6 +178,8 @@ pub struct LogTrend {
     pub to: Box<str>,
     /// Number of readings.
     pub count: usize,
+    /// The readings with their dates, standard uncertainty of one against another.
+    pub points: Box<[(Box<str>, downlead_physics::measure::TrendPoint)]>,
     /// The straight line, in dB or SWR a year.
     pub trend: downlead_physics::measure::Trend,
 }
@@ -187,6 +189,8 @@ pub struct LogTrend {
 pub struct LogResult {
     /// Its statement.
     pub loc: Loc,
+    /// Tag of the part before it.
+    pub after: Option<Box<str>>,
     /// Rows by date.
     pub rows: Box<[LogRow]>,
     /// Trends of three readings or more.

@@ -93,7 +93,7 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
 }
 
 /// Writes the pictures; a name taken twice gets a number.
-fn write_plots(folder: &Path, plots: &[Plot], ui: &mut Ui) -> Outcome {
+pub(super) fn write_plots(folder: &Path, plots: &[Plot], ui: &mut Ui) -> Outcome {
     if plots.is_empty() {
         ui.complain("--plot: there is no reading to draw");
         return Outcome::Trouble;

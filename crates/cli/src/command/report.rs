@@ -4,6 +4,7 @@ use std::io;
 
 use downlead_base::Severity;
 
+use super::bench::write_plots;
 use super::{judged, load};
 use crate::args::{ReportArgs, ReportFormat, Table};
 use crate::draw::draw;
@@ -31,6 +32,7 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         stations: Vec::new(),
         diagnostics: Vec::new(),
     };
+    let mut plots = Vec::new();
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
         let mut one = snapshot.report();
         if args.format == ReportFormat::Text {
@@ -38,8 +40,15 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
             chains.for_each(|c| c.file.insert_str(0, &group.prefix));
         }
+        if args.plot.is_some() {
+            plots.extend(report::plots::of_logs(snapshot));
+        }
         all.stations.extend(one.stations);
         all.diagnostics.extend(one.diagnostics);
+    }
+    let mut outcome = loaded.outcome;
+    if let Some(folder) = &args.plot {
+        outcome = outcome.max(write_plots(folder, &plots, ui));
     }
     match args.format {
         ReportFormat::Text => {
@@ -58,5 +67,5 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ui.note(drawn.trim_end());
         }
     }
-    Ok(loaded.outcome.max(judged(&loaded.findings, false)))
+    Ok(outcome.max(judged(&loaded.findings, false)))
 }

@@ -4,6 +4,7 @@ pub(crate) mod cells;
 mod csv;
 mod json;
 mod markdown;
+pub(crate) mod plots;
 mod text;
 pub(crate) mod words;
 

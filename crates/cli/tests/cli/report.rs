@@ -142,3 +142,37 @@ fn a_file_without_chains_says_so() {
     assert_eq!(r.code, Some(0));
     assert!(r.out.starts_with("No chain"), "{}", r.out);
 }
+
+#[test]
+fn trends_of_a_log_are_drawn() {
+    let dir = tempfile::tempdir().unwrap();
+    let hill = concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/../../examples/site-log/hill.downlead"
+    );
+    let plots = dir.path().join("plots");
+    let r = run(
+        dir.path(),
+        &["report", hill, "--plot", plots.to_str().unwrap()],
+    );
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    let mut names: Vec<String> = std::fs::read_dir(&plots)
+        .unwrap()
+        .map(|f| f.unwrap().file_name().into_string().unwrap())
+        .collect();
+    names.sort();
+    assert_eq!(names, ["log-SP1-70cm-forward.svg", "log-SP1-70cm-swr.svg"]);
+    let swr = std::fs::read_to_string(plots.join(&names[1])).unwrap();
+    assert!(swr.contains("SWR behind SP1 on 70cm"), "{swr}");
+    assert!(swr.contains("falling"), "{swr}");
+    let none = run(
+        dir.path(),
+        &[
+            "report",
+            hill.replace("site-log/hill", "quick").as_str(),
+            "--plot",
+            "p",
+        ],
+    );
+    assert_eq!(none.code, Some(2), "{}", none.err);
+}
