@@ -1,8 +1,9 @@
 //! A cable's figures at one frequency and temperature.
 
 use downlead_physics::construction::{Coax, open_wire_k1, open_wire_z0, velocity_factor};
+use downlead_physics::cx;
 use downlead_physics::line::{TwoTerm, conductor_temperature_ratio};
-use downlead_physics::table::LossTable;
+use downlead_physics::table::{LossTable, fit_two_term};
 use downlead_station::Attachments;
 use downlead_station::model::{Cable, CableLoss, NetworkFile};
 use downlead_touchstone::Network;
@@ -118,19 +119,12 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
             TwoTerm { k1, k2: 0.0 }.split(hz)
         }
         CableLoss::Network { file, length } => {
-            let points = rates(file, length.value, files)?;
-            let t = LossTable::new(&points).ok()?;
-            let (lo, hi) = t.range();
-            // a unit's factor must not push a frequency out of the file
-            if !(lo * (1.0 - 1e-9)..=hi * (1.0 + 1e-9)).contains(&hz) {
-                return None;
-            }
-            let t = t.at(hz.clamp(lo, hi));
+            let (c, d) = rate_of_file(file, length.value, hz, files)?;
             u_file = libm::hypot(
-                file.figure.value.u / (t.db_per_m() * length.value),
+                file.figure.value.u / ((c + d) * length.value),
                 length.u / length.value,
             );
-            (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
+            (c, d)
         }
     };
     if let Some((lo, hi)) = cable.valid {
@@ -171,40 +165,74 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
 /// Source: image parameters of a reciprocal two-port, Pozar 4e, ch. 8 (section from memory).
 #[must_use]
 pub fn matched_loss(n: &Network) -> Vec<(f64, f64)> {
+    (0..n.points())
+        .filter_map(|k| loss_of_point(n, k))
+        .collect()
+}
+
+fn loss_of_point(n: &Network, k: usize) -> Option<(f64, f64)> {
     if n.ports() != 2 {
-        return Vec::new();
+        return None;
     }
     let one = Complex64::new(1.0, 0.0);
-    (0..n.points())
-        .filter_map(|k| {
-            let [s11, s12, s21, s22] = n.matrix(k)[..] else {
-                return None;
-            };
-            let p = s12 * s21;
-            let ad = ((one + s11) * (one - s22) + p) * ((one - s11) * (one + s22) + p) / (p * 4.0);
-            let e = ad.sqrt() + (ad - one).sqrt();
-            // the two roots are each other's inverse
-            let theta = 20.0 * libm::log10(e.norm()).abs();
-            // the loss between other impedances is never less than this much below
-            let most = |r: Complex64| {
-                10.0 * libm::log10((1.0 - r.norm_sqr()).max(1e-12) / p.norm()) + SLACK_DB
-            };
-            let db = theta.min(most(s11)).min(most(s22));
-            let hz = n.frequencies_hz()[k];
-            (db.is_finite() && db > 0.0 && hz > 0.0).then_some((hz, db))
-        })
-        .collect()
+    let [s11, s12, s21, s22] = n.matrix(k)[..] else {
+        return None;
+    };
+    let p = s12 * s21;
+    let ad = ((one + s11) * (one - s22) + p) * ((one - s11) * (one + s22) + p) / (p * 4.0);
+    let e = cx::sqrt(ad) + cx::sqrt(ad - one);
+    // the two roots are each other's inverse
+    let theta = 20.0 * libm::log10(cx::abs(e)).abs();
+    // the loss between other impedances is never less than this much below
+    let most =
+        |r: Complex64| 10.0 * libm::log10((1.0 - r.norm_sqr()).max(1e-12) / cx::abs(p)) + SLACK_DB;
+    let db = theta.min(most(s11)).min(most(s22));
+    let hz = n.frequencies_hz()[k];
+    (db.is_finite() && db > 0.0 && hz > 0.0).then_some((hz, db))
 }
 
 /// A line's own impedance is not quite real, which makes its matched loss a little other than the
 /// least loss between any ends, dB.
 const SLACK_DB: f64 = 0.02;
 
-/// The table of a cable that is known by a file: Hz and dB/m.
-fn rates(file: &NetworkFile, length_m: f64, files: &Attachments) -> Option<Vec<(f64, f64)>> {
+/// Points that tell how a file's loss divides between conductors and dielectric.
+const SAMPLE: usize = 64;
+
+/// Loss of a cable that is known by a file, dB/m: conductors and dielectric. None outside the file.
+///
+/// The loss is a straight line in log-log between the points beside the frequency. How it divides
+/// follows from the law `k1 √f + k2 f` through all points: ripple from one point to the next would
+/// tell nothing.
+fn rate_of_file(
+    file: &NetworkFile,
+    length_m: f64,
+    hz: f64,
+    files: &Attachments,
+) -> Option<(f64, f64)> {
     let n = files.at(file.path.loc)?.network()?;
-    let list = matched_loss(n);
-    (!list.is_empty()).then(|| list.into_iter().map(|p| (p.0, p.1 / length_m)).collect())
+    let (lo, hi) = n.range_hz()?;
+    // a unit's factor must not push a frequency out of the file
+    if !(lo * (1.0 - 1e-9)..=hi * (1.0 + 1e-9)).contains(&hz) {
+        return None;
+    }
+    let hz = hz.clamp(lo, hi);
+    let above = n.frequencies_hz().partition_point(|f| *f < hz);
+    let row = |k: usize| loss_of_point(n, k).map(|p| (p.0, p.1 / length_m));
+    let after = (above..n.points()).find_map(row)?;
+    let rate = if after.0 == hz {
+        after.1
+    } else {
+        let before = (0..above).rev().find_map(row)?;
+        let slope = libm::log(after.1 / before.1) / libm::log(after.0 / before.0);
+        before.1 * libm::exp(slope * libm::log(hz / before.0))
+    };
+    let step = (n.points() / SAMPLE).max(1);
+    let sample: Vec<_> = (0..n.points()).step_by(step).filter_map(row).collect();
+    let conductor = fit_two_term(&sample).map_or(1.0, |fit| {
+        let (c, d) = fit.coefficients.split(hz);
+        c / (c + d)
+    });
+    Some((rate * conductor, rate * (1.0 - conductor)))
 }
 
 /// The law `k1 √f + k2 f` laid through a cable's loss table.
@@ -227,7 +255,7 @@ pub fn table_fit(cable: &Cable) -> Option<TableFit> {
         return None;
     };
     let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
-    let fit = downlead_physics::table::fit_two_term(&plain).ok()?;
+    let fit = fit_two_term(&plain).ok()?;
     Some(TableFit {
         k1: fit.coefficients.k1,
         k2: fit.coefficients.k2,

@@ -5,6 +5,7 @@
 //! such blocks the phases are unknown: the sum in dB is the mean, and the pair rule gives the
 //! spread and the worst case (physics, `pairs`). All scattering parameters are in 50 ohm.
 
+use downlead_physics::cx;
 use downlead_physics::mismatch::mismatch_loss;
 use downlead_physics::network::SMatrix;
 use downlead_physics::pairs::{Block, chain_loss, seen_by_source};
@@ -51,8 +52,8 @@ impl Piece {
             s,
             phase_known: true,
             loss_db: -s.gain(),
-            s11: s.s11.norm(),
-            s22: s.s22.norm(),
+            s11: cx::abs(s.s11),
+            s22: cx::abs(s.s22),
             way: Way::Both,
             element,
         }
@@ -92,7 +93,7 @@ pub(crate) enum End {
 impl End {
     fn magnitude(self) -> f64 {
         match self {
-            End::Known(g) => g.norm(),
+            End::Known(g) => cx::abs(g),
             End::Magnitude(g) => g,
         }
     }
@@ -128,12 +129,12 @@ pub(crate) fn solve(pieces: &[Piece], end: End) -> Solved {
         let mut g = g;
         while t > 0 && pieces[t - 1].phase_known && pieces[t - 1].way == Way::Both {
             let p = &pieces[t - 1];
-            after[t - 1] = g.norm();
+            after[t - 1] = cx::abs(g);
             net[t - 1] = -p.s.operating_gain(g);
             g = p.s.gamma_in(g);
             t -= 1;
         }
-        gamma = g.norm();
+        gamma = cx::abs(g);
     }
     let mut solved = Solved {
         net_loss: net,
@@ -174,8 +175,8 @@ struct Cluster {
 fn block_of(s: &SMatrix) -> Block {
     Block {
         loss_db: -s.gain(),
-        s11: s.s11.norm(),
-        s22: s.s22.norm(),
+        s11: cx::abs(s.s11),
+        s22: cx::abs(s.s22),
     }
 }
 
@@ -185,7 +186,7 @@ fn seen_of(block: Block, s: &SMatrix) -> Block {
         return block;
     }
     Block {
-        loss_db: -downlead_quantity::to_db((s.s12 * s.s21).norm()),
+        loss_db: -downlead_quantity::to_db(cx::abs(s.s12 * s.s21)),
         ..block
     }
 }
@@ -279,7 +280,7 @@ impl Changes {
                 looking.push(g);
                 behind_db.push(behind_db[n - tail - 1] + solved.net_loss[tail]);
             }
-            gamma = g.norm();
+            gamma = cx::abs(g);
             looking.reverse();
             behind_db.reverse();
             let mut so_far = None;
@@ -341,7 +342,7 @@ impl Changes {
             let i = at - self.tail;
             let s = joined(self.before[i], &piece.s);
             let net = -s.operating_gain(self.looking[i + 1]) + self.behind_db[i + 1];
-            let g = s.gamma_in(self.looking[i + 1]).norm();
+            let g = cx::abs(s.gamma_in(self.looking[i + 1]));
             let seen = self.seen(self.clusters.len(), g * g - self.gamma * self.gamma);
             return net - self.behind_db[0] + mismatch_loss(g) - mismatch_loss(self.gamma) - seen;
         }
@@ -550,7 +551,7 @@ fn scan(s: &SMatrix, r: f64, tuner: bool) -> (f64, f64, f64, f64) {
         sum2 += d * d;
         hi = hi.max(d);
         lo = lo.min(d);
-        worst = worst.max(s.gamma_in(g).norm());
+        worst = worst.max(cx::abs(s.gamma_in(g)));
     }
     (sum2 / f64::from(STEPS), hi.max(0.0), (-lo).max(0.0), worst)
 }

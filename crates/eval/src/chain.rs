@@ -1,6 +1,7 @@
 //! One chain at one frequency: elements, cascade, power, doubt.
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::cx as complex;
 use downlead_physics::mismatch::{gamma_from_swr, mismatch_loss, reflection, swr_from_gamma};
 use downlead_physics::network::SMatrix;
 use downlead_physics::noise::{Stage, cascade_noise_figure};
@@ -200,7 +201,7 @@ fn antenna_wave<'m>(
         return Some(if phase_known {
             End::Known(g)
         } else {
-            End::Magnitude(g.norm())
+            End::Magnitude(complex::abs(g))
         });
     }
     let best = of_band.or_else(|| {

@@ -346,9 +346,8 @@ impl<'m> Build<'m, '_> {
             // the electrical length is not known: the steps of impedance at both ends are, the
             // phase between them is not
             let zc = params.zc(self.point.hz);
-            let own =
-                downlead_physics::mismatch::reflection(zc, num_complex::Complex64::new(at.z0, 0.0))
-                    .norm();
+            let z0 = num_complex::Complex64::new(at.z0, 0.0);
+            let own = downlead_physics::cx::abs(downlead_physics::mismatch::reflection(zc, z0));
             let step = (at.z0 - R0).abs() > 1e-9;
             if step {
                 self.pieces
@@ -546,8 +545,8 @@ impl<'m> Build<'m, '_> {
                     } else {
                         self.pieces.push(Piece::unknown(
                             reflective,
-                            s.s11.norm(),
-                            s.s22.norm(),
+                            downlead_physics::cx::abs(s.s11),
+                            downlead_physics::cx::abs(s.s22),
                             Way::Both,
                             index,
                         ));

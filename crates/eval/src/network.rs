@@ -1,6 +1,7 @@
 //! Network files in a chain: what a file gives at one frequency, and what is wrong with it.
 
 use downlead_base::{Diagnostic, Loc, Severity, codes};
+use downlead_physics::cx;
 use downlead_physics::network::SMatrix;
 use downlead_quantity::{frequency, number};
 use downlead_station::attach::is_network;
@@ -188,7 +189,7 @@ pub(crate) fn two_port(
         out.extend(active(asked, kind, env));
         s = passive(s, asked, kind, out)?;
     }
-    if s.s21.norm() < NOTHING {
+    if cx::abs(s.s21) < NOTHING {
         out.push(
             asked
                 .finding(
@@ -276,7 +277,7 @@ fn stable(s: SMatrix, asked: &Asked<'_>, out: &mut Vec<Diagnostic>) -> Option<SM
         ));
         return None;
     }
-    let back = (s.s12 * s.s21).norm();
+    let back = cx::abs(s.s12 * s.s21);
     let delta = (s.s11 * s.s22 - s.s12 * s.s21).norm_sqr();
     if back == 0.0 || delta < 1.0 && 1.0 - a - b + delta > 2.0 * back {
         return Some(s);
@@ -387,7 +388,7 @@ pub(crate) fn one_port(
     let m = matrix(1, asked, env, out)?;
     let s11 = *m.s.first()?;
     out.extend(active(asked, kind, env));
-    if s11.norm() >= 1.0 {
+    if cx::abs(s11) >= 1.0 {
         out.push(
             asked
                 .finding(
@@ -395,7 +396,7 @@ pub(crate) fn one_port(
                         "By `{}` everything comes back at {}: |S11| is {}.",
                         asked.file.path.text,
                         frequency(asked.point.hz),
-                        number(s11.norm(), 3)
+                        number(cx::abs(s11), 3)
                     ),
                     "no load",
                 )

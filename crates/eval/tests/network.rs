@@ -356,3 +356,38 @@ fn another_text_of_a_file_is_another_result() {
     }
     assert!(!s.refresh_attachment("other.s2p", &files));
 }
+
+/// A session computes what a piece of such a cable should lose, at the temperature of the bench.
+#[test]
+fn a_piece_on_the_bench_is_of_a_cable_by_its_file() {
+    let text = |celsius: f64| {
+        format!(
+            "cable reel-7 {{ impedance 50 ohm; velocity 0.878 ± 0.005; loss from \"reel-7.s2p\" of 25 m at 20 °C, accuracy 0.05 dB }}\ninstrument W3 {{ accuracy 5 % of reading }}\nsession s {{\n    read 2026-11-07 with W3 by QY5BEN\n    temperature {celsius} °C\n    piece A 50 m of reel-7\n    readings on 147 MHz {{\n        baseline 40 W at 0 min\n        through A 27.9 W at 2 min\n        baseline 40 W at 4 min\n    }}\n}}\n"
+        )
+    };
+    let expected = |celsius: f64| {
+        let s = load_from(&files().with(MAIN, text(celsius)));
+        let errors: Vec<_> = s
+            .diagnostics()
+            .into_iter()
+            .filter(|d| d.severity.name() == "error")
+            .collect();
+        assert!(errors.is_empty(), "{errors:#?}");
+        let items = s.scopes()[0].items();
+        let session = items.iter().find_map(|i| i.2.session.as_deref());
+        let cell = &session.expect("a session").cells[0];
+        cell.expected.as_ref().expect("expected").db
+    };
+    let all = reference();
+    let row = all["reel"]
+        .as_array()
+        .and_then(|l| l.iter().find(|r| r["mhz"] == 147.0))
+        .expect("a point");
+    let image = 50.0 * number(row, "image_db_per_m");
+    near(expected(20.0), image, 1e-9, "at 20 °C");
+    // 60 K more raise the conductor's resistance by 0.393 % each (IEC 60028), its loss by the root,
+    // and leave the dielectric's
+    let k2 = 50.0 * 1.3e-5 * 147.0;
+    let warm = (image - k2) * (1.0f64 + 0.003_93 * 60.0).sqrt() + k2;
+    near(expected(80.0) / warm, 1.0, 0.001, "at 80 °C");
+}

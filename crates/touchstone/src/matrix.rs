@@ -96,6 +96,14 @@ pub(crate) fn largest_singular_value(a: &[Complex64], n: usize) -> f64 {
     (0..n).map(|c| norm(&u, c)).fold(0.0, f64::max).sqrt()
 }
 
+/// The same of a 2×2 matrix, from the larger eigenvalue of its Hermitian square.
+pub(crate) fn largest_of_two(m: &[Complex64]) -> f64 {
+    let a = m[0].norm_sqr() + m[2].norm_sqr();
+    let d = m[1].norm_sqr() + m[3].norm_sqr();
+    let b = m[0].conj() * m[1] + m[2].conj() * m[3];
+    (0.5 * (a + d + ((a - d) * (a - d) + 4.0 * b.norm_sqr()).sqrt())).sqrt()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -109,6 +117,10 @@ mod tests {
         let g = [ONE, ONE, ZERO, ONE];
         let golden = (1.0 + 5f64.sqrt()) / 2.0;
         assert!((largest_singular_value(&g, 2) - golden).abs() < 1e-14);
+        assert!((largest_of_two(&d) - 4.0).abs() < 1e-15);
+        assert!((largest_of_two(&g) - golden).abs() < 1e-14);
+        let any = [c(0.3, -0.2), c(0.5, 0.6), c(-0.4, 0.7), c(0.1, 0.25)];
+        assert!((largest_of_two(&any) - largest_singular_value(&any, 2)).abs() < 1e-14);
     }
 
     #[test]

@@ -455,6 +455,7 @@ impl Network {
         let m = self.matrix(point);
         match self.ports {
             1 => abs(m[0]),
+            2 => matrix::largest_of_two(m),
             n => matrix::largest_singular_value(m, n),
         }
     }
