@@ -98,8 +98,8 @@ empty for all bands."
     "dB/100 m/√MHz" "dB/100 m/MHz" "wavelengths" "wavelength" "dB/100 ft" "dB/100 m"
     "dB/ft" "dB/km" "ohm-m" "pF/ft" "dB/m" "degC" "degF" "ohms" "pF/m" "GHz" "MHz" "dBW"
     "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB" "ft" "in" "kV" "kW" "km" "mW"
-    "mi" "mm" "uV" "uW" "yd" "°C" "°F" "µV" "µW" "Ωm" "μV" "μW" "Ωm" "%" "A" "V" "W" "h"
-    "m" "s" "°" "Ω" "λ" "Ω")
+    "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C" "°F" "µV" "µW" "µs" "Ωm" "μV" "μW" "μs"
+    "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ" "Ω")
   "Spellings of units.")
 ;; END generated: lists
 

@@ -57,16 +57,17 @@ const UNITS = [
   "dB/100 ft/sqrt(MHz)", "dB/100 m/sqrt(MHz)", "dB/100 ft/√MHz", "dB/100 ft/MHz", "dB/100 m/√MHz",
   "dB/100 m/MHz", "wavelengths", "wavelength", "dB/100 ft", "dB/100 m", "dB/ft", "dB/km", "ohm-m", "pF/ft",
   "dB/m", "degC", "degF", "ohms", "pF/m", "GHz", "MHz", "dBW", "dBd", "dBi", "dBm", "deg", "kHz", "min",
-  "ohm", "Hz", "cm", "dB", "ft", "in", "kV", "kW", "km", "mW", "mi", "mm", "uV", "uW", "yd", "°C", "°F", "µV",
-  "µW", "Ωm", "μV", "μW", "Ωm", "%", "A", "V", "W", "h", "m", "s", "°", "Ω", "λ", "Ω",
+  "ohm", "Hz", "cm", "dB", "ft", "in", "kV", "kW", "km", "mW", "mi", "mm", "ms", "ns", "uV", "uW", "us", "yd",
+  "°C", "°F", "µV", "µW", "µs", "Ωm", "μV", "μW", "μs", "Ωm", "%", "A", "V", "W", "h", "m", "s", "°", "Ω",
+  "λ", "Ω",
 ];
 
 const GLUED_UNITS = [
   "dB/100 ft/sqrt(MHz)", "dB/100 m/sqrt(MHz)", "dB/100 ft/√MHz", "dB/100 ft/MHz", "dB/100 m/√MHz",
   "dB/100 m/MHz", "wavelengths", "wavelength", "dB/100 ft", "dB/100 m", "dB/ft", "dB/km", "ohm-m", "pF/ft",
   "dB/m", "degC", "degF", "ohms", "pF/m", "GHz", "MHz", "dBW", "dBd", "dBi", "dBm", "deg", "kHz", "min",
-  "ohm", "Hz", "cm", "dB", "ft", "in", "kV", "kW", "km", "mW", "mi", "mm", "uV", "uW", "yd", "A", "V", "W",
-  "h", "m", "s",
+  "ohm", "Hz", "cm", "dB", "ft", "in", "kV", "kW", "km", "mW", "mi", "mm", "ms", "ns", "uV", "uW", "us", "yd",
+  "A", "V", "W", "h", "m", "s",
 ];
 // END generated: tables
 

@@ -103,7 +103,14 @@ units! {
     Impedance { "ohm": "ohm" | "Ω" | "\u{2126}" | "ohms" => 1.0; }
     Voltage { "volt": "V" => 1.0; "kilovolt": "kV" => 1e3; "microvolt": "µV" | "uV" | "μV" => 1e-6; }
     Current { "ampere": "A" => 1.0; }
-    Time { "second": "s" => 1.0; "minute": "min" => 60.0; "hour": "h" => 3600.0; }
+    Time {
+        "second": "s" => 1.0;
+        "minute": "min" => 60.0;
+        "hour": "h" => 3600.0;
+        "millisecond": "ms" => 1e-3;
+        "microsecond": "µs" | "us" | "μs" => 1e-6;
+        "nanosecond": "ns" => 1e-9;
+    }
     CapacitancePerLength { "picofarad per metre": "pF/m" => 1e-12; "picofarad per foot": "pF/ft" => 1e-12 / FT; }
     Resistivity { "ohm metre": "ohm-m" | "Ωm" | "\u{2126}m" => 1.0; }
     RootCoefficient {

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 277
+#define SYMBOL_COUNT 282
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 255
+#define TOKEN_COUNT 260
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -244,54 +244,59 @@ enum ts_symbol_identifiers {
   anon_sym_mW = 226,
   anon_sym_mi = 227,
   anon_sym_mm = 228,
-  anon_sym_uV = 229,
-  anon_sym_uW = 230,
-  anon_sym_yd = 231,
-  anon_sym_u00b0C = 232,
-  anon_sym_u00b0F = 233,
-  anon_sym_u00b5V = 234,
-  anon_sym_u00b5W = 235,
-  anon_sym_u03a9m = 236,
-  anon_sym_u03bcV = 237,
-  anon_sym_u03bcW = 238,
-  anon_sym_u2126m = 239,
-  anon_sym_PERCENT = 240,
-  anon_sym_A = 241,
-  anon_sym_V = 242,
-  anon_sym_W = 243,
-  anon_sym_h = 244,
-  anon_sym_m = 245,
-  anon_sym_s = 246,
-  anon_sym_u00b0 = 247,
-  anon_sym_u03a9 = 248,
-  anon_sym_u03bb = 249,
-  anon_sym_u2126 = 250,
-  sym_root = 251,
-  sym_digit_name = 252,
-  sym_string = 253,
-  sym_comment = 254,
-  sym_source_file = 255,
-  sym__line = 256,
-  sym__end = 257,
-  sym_statement = 258,
-  sym_block_statement = 259,
-  sym_block = 260,
-  sym__head = 261,
-  sym_keyword = 262,
-  sym_only_word = 263,
-  sym_word = 264,
-  sym__value = 265,
-  sym_range = 266,
-  sym_tolerance = 267,
-  sym_coverage = 268,
-  sym__expression = 269,
-  sym_parenthesized_expression = 270,
-  sym_negation = 271,
-  sym_binary_expression = 272,
-  sym_quantity = 273,
-  sym_unit = 274,
-  aux_sym_source_file_repeat1 = 275,
-  aux_sym__head_repeat1 = 276,
+  anon_sym_ms = 229,
+  anon_sym_ns = 230,
+  anon_sym_uV = 231,
+  anon_sym_uW = 232,
+  anon_sym_us = 233,
+  anon_sym_yd = 234,
+  anon_sym_u00b0C = 235,
+  anon_sym_u00b0F = 236,
+  anon_sym_u00b5V = 237,
+  anon_sym_u00b5W = 238,
+  anon_sym_u00b5s = 239,
+  anon_sym_u03a9m = 240,
+  anon_sym_u03bcV = 241,
+  anon_sym_u03bcW = 242,
+  anon_sym_u03bcs = 243,
+  anon_sym_u2126m = 244,
+  anon_sym_PERCENT = 245,
+  anon_sym_A = 246,
+  anon_sym_V = 247,
+  anon_sym_W = 248,
+  anon_sym_h = 249,
+  anon_sym_m = 250,
+  anon_sym_s = 251,
+  anon_sym_u00b0 = 252,
+  anon_sym_u03a9 = 253,
+  anon_sym_u03bb = 254,
+  anon_sym_u2126 = 255,
+  sym_root = 256,
+  sym_digit_name = 257,
+  sym_string = 258,
+  sym_comment = 259,
+  sym_source_file = 260,
+  sym__line = 261,
+  sym__end = 262,
+  sym_statement = 263,
+  sym_block_statement = 264,
+  sym_block = 265,
+  sym__head = 266,
+  sym_keyword = 267,
+  sym_only_word = 268,
+  sym_word = 269,
+  sym__value = 270,
+  sym_range = 271,
+  sym_tolerance = 272,
+  sym_coverage = 273,
+  sym__expression = 274,
+  sym_parenthesized_expression = 275,
+  sym_negation = 276,
+  sym_binary_expression = 277,
+  sym_quantity = 278,
+  sym_unit = 279,
+  aux_sym_source_file_repeat1 = 280,
+  aux_sym__head_repeat1 = 281,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -524,16 +529,21 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_mW] = "mW",
   [anon_sym_mi] = "mi",
   [anon_sym_mm] = "mm",
+  [anon_sym_ms] = "ms",
+  [anon_sym_ns] = "ns",
   [anon_sym_uV] = "uV",
   [anon_sym_uW] = "uW",
+  [anon_sym_us] = "us",
   [anon_sym_yd] = "yd",
   [anon_sym_u00b0C] = "\u00b0C",
   [anon_sym_u00b0F] = "\u00b0F",
   [anon_sym_u00b5V] = "\u00b5V",
   [anon_sym_u00b5W] = "\u00b5W",
+  [anon_sym_u00b5s] = "\u00b5s",
   [anon_sym_u03a9m] = "\u03a9m",
   [anon_sym_u03bcV] = "\u03bcV",
   [anon_sym_u03bcW] = "\u03bcW",
+  [anon_sym_u03bcs] = "\u03bcs",
   [anon_sym_u2126m] = "\u2126m",
   [anon_sym_PERCENT] = "%",
   [anon_sym_A] = "A",
@@ -804,16 +814,21 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_mW] = anon_sym_mW,
   [anon_sym_mi] = anon_sym_mi,
   [anon_sym_mm] = anon_sym_mm,
+  [anon_sym_ms] = anon_sym_ms,
+  [anon_sym_ns] = anon_sym_ns,
   [anon_sym_uV] = anon_sym_uV,
   [anon_sym_uW] = anon_sym_uW,
+  [anon_sym_us] = anon_sym_us,
   [anon_sym_yd] = anon_sym_yd,
   [anon_sym_u00b0C] = anon_sym_u00b0C,
   [anon_sym_u00b0F] = anon_sym_u00b0F,
   [anon_sym_u00b5V] = anon_sym_u00b5V,
   [anon_sym_u00b5W] = anon_sym_u00b5W,
+  [anon_sym_u00b5s] = anon_sym_u00b5s,
   [anon_sym_u03a9m] = anon_sym_u03a9m,
   [anon_sym_u03bcV] = anon_sym_u03bcV,
   [anon_sym_u03bcW] = anon_sym_u03bcW,
+  [anon_sym_u03bcs] = anon_sym_u03bcs,
   [anon_sym_u2126m] = anon_sym_u2126m,
   [anon_sym_PERCENT] = anon_sym_PERCENT,
   [anon_sym_A] = anon_sym_A,
@@ -1771,11 +1786,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_ms] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ns] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_uV] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_uW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_us] = {
     .visible = true,
     .named = false,
   },
@@ -1799,6 +1826,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_u00b5s] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_u03a9m] = {
     .visible = true,
     .named = false,
@@ -1808,6 +1839,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_u03bcW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_u03bcs] = {
     .visible = true,
     .named = false,
   },
@@ -2092,82 +2127,82 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(129);
+      if (eof) ADVANCE(130);
       ADVANCE_MAP(
-        '\n', 130,
+        '\n', 131,
         '\r', 1,
         '"', 3,
-        '%', 206,
-        '(', 138,
-        ')', 139,
-        '*', 149,
-        '+', 147,
-        ',', 134,
-        '-', 141,
-        '/', 150,
-        ';', 131,
-        '=', 135,
-        'd', 242,
-        'p', 243,
-        '{', 132,
-        '}', 133,
-        0xb0, 207,
-        0xb1, 136,
+        '%', 209,
+        '(', 139,
+        ')', 140,
+        '*', 150,
+        '+', 148,
+        ',', 135,
+        '-', 142,
+        '/', 151,
+        ';', 132,
+        '=', 136,
+        'd', 246,
+        'p', 247,
+        '{', 133,
+        '}', 134,
+        0xb0, 210,
+        0xb1, 137,
         0xb5, 54,
-        0x3a9, 208,
-        0x3bb, 209,
+        0x3a9, 211,
+        0x3bb, 212,
         0x3bc, 55,
-        0x2013, 145,
-        0x2126, 210,
-        0x2212, 143,
+        0x2013, 146,
+        0x2126, 213,
+        0x2212, 144,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(130);
+      if (lookahead == '\n') ADVANCE(131);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(109);
+      if (lookahead == ' ') ADVANCE(110);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(245);
+      if (lookahead == '"') ADVANCE(249);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 206,
-        ')', 139,
-        '*', 149,
-        '+', 146,
-        '-', 140,
-        '/', 150,
-        'd', 242,
-        'p', 243,
-        0xb0, 207,
+        '%', 209,
+        ')', 140,
+        '*', 150,
+        '+', 147,
+        '-', 141,
+        '/', 151,
+        'd', 246,
+        'p', 247,
+        0xb0, 210,
         0xb5, 54,
-        0x3a9, 208,
-        0x3bb, 209,
+        0x3a9, 211,
+        0x3bb, 212,
         0x3bc, 55,
-        0x2013, 144,
-        0x2126, 210,
-        0x2212, 142,
+        0x2013, 145,
+        0x2126, 213,
+        0x2212, 143,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(122);
+      if (lookahead == '(') ADVANCE(123);
       END_STATE();
     case 6:
       if (lookahead == '(') ADVANCE(51);
@@ -2179,56 +2214,56 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '(') ADVANCE(53);
       END_STATE();
     case 9:
-      if (lookahead == ')') ADVANCE(139);
-      if (lookahead == '*') ADVANCE(149);
-      if (lookahead == '+') ADVANCE(146);
-      if (lookahead == '-') ADVANCE(140);
-      if (lookahead == '/') ADVANCE(150);
-      if (lookahead == 0x2013) ADVANCE(144);
-      if (lookahead == 0x2212) ADVANCE(142);
+      if (lookahead == ')') ADVANCE(140);
+      if (lookahead == '*') ADVANCE(150);
+      if (lookahead == '+') ADVANCE(147);
+      if (lookahead == '-') ADVANCE(141);
+      if (lookahead == '/') ADVANCE(151);
+      if (lookahead == 0x2013) ADVANCE(145);
+      if (lookahead == 0x2212) ADVANCE(143);
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(151);
+      if (lookahead == ')') ADVANCE(152);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(185);
+      if (lookahead == ')') ADVANCE(186);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(184);
+      if (lookahead == ')') ADVANCE(185);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(211);
+      if (lookahead == ')') ADVANCE(214);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 14:
-      if (lookahead == '-') ADVANCE(137);
+      if (lookahead == '-') ADVANCE(138);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(124);
-      if (lookahead == '.') ADVANCE(113);
+      if (lookahead == '-') ADVANCE(125);
+      if (lookahead == '.') ADVANCE(114);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(114);
-      if (lookahead == 0x2032) ADVANCE(169);
+      if (lookahead == '.') ADVANCE(115);
+      if (lookahead == 0x2032) ADVANCE(170);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(116);
-      if (lookahead == 0x2033) ADVANCE(168);
+      if (lookahead == '.') ADVANCE(117);
+      if (lookahead == 0x2033) ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(246);
+      if (lookahead == '/') ADVANCE(250);
       END_STATE();
     case 19:
       if (lookahead == '/') ADVANCE(32);
@@ -2248,14 +2283,14 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 22:
       if (lookahead == '/') ADVANCE(18);
       if (lookahead == 's') ADVANCE(76);
-      if (lookahead == 0x221a) ADVANCE(121);
+      if (lookahead == 0x221a) ADVANCE(122);
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(22);
       if (lookahead == '+' ||
           lookahead == '-' ||
           lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(118);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+          lookahead == 0x2212) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       END_STATE();
     case 23:
       if (lookahead == '/') ADVANCE(33);
@@ -2278,12 +2313,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(238);
-      if (lookahead == '1') ADVANCE(237);
+      if (lookahead == '0') ADVANCE(242);
+      if (lookahead == '1') ADVANCE(241);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 28:
       if (lookahead == '0') ADVANCE(29);
@@ -2299,56 +2334,56 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 32:
       if (lookahead == '1') ADVANCE(28);
-      if (lookahead == 'f') ADVANCE(84);
+      if (lookahead == 'f') ADVANCE(85);
       if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(195);
+      if (lookahead == 'm') ADVANCE(196);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
       if (lookahead == '1') ADVANCE(31);
-      if (lookahead == 'f') ADVANCE(83);
+      if (lookahead == 'f') ADVANCE(84);
       if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(151);
+      if (lookahead == 'm') ADVANCE(152);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(155);
+      if (lookahead == 'B') ADVANCE(156);
       if (lookahead == 'e') ADVANCE(64);
       END_STATE();
     case 35:
       if (lookahead == 'F') ADVANCE(24);
       END_STATE();
     case 36:
-      if (lookahead == 'H') ADVANCE(94);
-      END_STATE();
-    case 37:
-      if (lookahead == 'H') ADVANCE(94);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(151);
-      END_STATE();
-    case 38:
       if (lookahead == 'H') ADVANCE(95);
       END_STATE();
-    case 39:
+    case 37:
+      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(152);
+      END_STATE();
+    case 38:
       if (lookahead == 'H') ADVANCE(96);
       END_STATE();
-    case 40:
+    case 39:
       if (lookahead == 'H') ADVANCE(97);
       END_STATE();
-    case 41:
+    case 40:
       if (lookahead == 'H') ADVANCE(98);
       END_STATE();
-    case 42:
+    case 41:
       if (lookahead == 'H') ADVANCE(99);
       END_STATE();
-    case 43:
+    case 42:
       if (lookahead == 'H') ADVANCE(100);
       END_STATE();
-    case 44:
+    case 43:
       if (lookahead == 'H') ADVANCE(101);
+      END_STATE();
+    case 44:
+      if (lookahead == 'H') ADVANCE(102);
       END_STATE();
     case 45:
       if (lookahead == 'M') ADVANCE(36);
@@ -2390,18 +2425,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'M') ADVANCE(44);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(200);
-      if (lookahead == 'W') ADVANCE(201);
+      if (lookahead == 'V') ADVANCE(201);
+      if (lookahead == 'W') ADVANCE(202);
+      if (lookahead == 's') ADVANCE(203);
       END_STATE();
     case 55:
-      if (lookahead == 'V') ADVANCE(203);
-      if (lookahead == 'W') ADVANCE(204);
+      if (lookahead == 'V') ADVANCE(205);
+      if (lookahead == 'W') ADVANCE(206);
+      if (lookahead == 's') ADVANCE(207);
       END_STATE();
     case 56:
-      if (lookahead == 'a') ADVANCE(93);
+      if (lookahead == 'a') ADVANCE(94);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(151);
+      if (lookahead == 'd') ADVANCE(152);
       END_STATE();
     case 58:
       if (lookahead == 'e') ADVANCE(68);
@@ -2410,37 +2447,37 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'e') ADVANCE(74);
       END_STATE();
     case 60:
-      if (lookahead == 'f') ADVANCE(83);
-      if (lookahead == 'm') ADVANCE(151);
+      if (lookahead == 'f') ADVANCE(84);
+      if (lookahead == 'm') ADVANCE(152);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(60);
       END_STATE();
     case 61:
-      if (lookahead == 'f') ADVANCE(85);
-      if (lookahead == 'm') ADVANCE(196);
+      if (lookahead == 'f') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(197);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
-      if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(191);
+      if (lookahead == 'f') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(192);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(156);
+      if (lookahead == 'f') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(157);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(164);
+      if (lookahead == 'g') ADVANCE(165);
       END_STATE();
     case 65:
-      if (lookahead == 'g') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(90);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(162);
+      if (lookahead == 'h') ADVANCE(163);
       END_STATE();
     case 67:
       if (lookahead == 'h') ADVANCE(71);
@@ -2449,23 +2486,23 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'l') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(165);
+      if (lookahead == 'm') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 70:
-      if (lookahead == 'm') ADVANCE(151);
-      END_STATE();
-    case 71:
       if (lookahead == 'm') ADVANCE(152);
       END_STATE();
+    case 71:
+      if (lookahead == 'm') ADVANCE(153);
+      END_STATE();
     case 72:
-      if (lookahead == 'm') ADVANCE(193);
+      if (lookahead == 'm') ADVANCE(194);
       END_STATE();
     case 73:
-      if (lookahead == 'n') ADVANCE(151);
+      if (lookahead == 'n') ADVANCE(152);
       END_STATE();
     case 74:
       if (lookahead == 'n') ADVANCE(65);
@@ -2483,383 +2520,387 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'q') ADVANCE(82);
       END_STATE();
     case 79:
-      if (lookahead == 'r') ADVANCE(88);
+      if (lookahead == 'r') ADVANCE(89);
       END_STATE();
     case 80:
-      if (lookahead == 'r') ADVANCE(90);
-      END_STATE();
-    case 81:
       if (lookahead == 'r') ADVANCE(91);
       END_STATE();
-    case 82:
+    case 81:
       if (lookahead == 'r') ADVANCE(92);
       END_STATE();
+    case 82:
+      if (lookahead == 'r') ADVANCE(93);
+      END_STATE();
     case 83:
-      if (lookahead == 't') ADVANCE(151);
+      if (lookahead == 's') ADVANCE(152);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(192);
+      if (lookahead == 't') ADVANCE(152);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(194);
+      if (lookahead == 't') ADVANCE(193);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(190);
+      if (lookahead == 't') ADVANCE(195);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(156);
+      if (lookahead == 't') ADVANCE(191);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 't') ADVANCE(157);
       END_STATE();
     case 89:
-      if (lookahead == 't') ADVANCE(66);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 90:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 't') ADVANCE(66);
       END_STATE();
     case 91:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(5);
       END_STATE();
     case 92:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 93:
-      if (lookahead == 'v') ADVANCE(58);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 94:
-      if (lookahead == 'z') ADVANCE(151);
+      if (lookahead == 'v') ADVANCE(58);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(189);
+      if (lookahead == 'z') ADVANCE(152);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(187);
+      if (lookahead == 'z') ADVANCE(190);
       END_STATE();
     case 97:
       if (lookahead == 'z') ADVANCE(188);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(186);
+      if (lookahead == 'z') ADVANCE(189);
       END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(187);
       END_STATE();
     case 100:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 101:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 102:
-      if (lookahead == 0x2032) ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(102);
+      if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 103:
-      if (lookahead == 0x2033) ADVANCE(168);
+      if (lookahead == 0x2032) ADVANCE(170);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
       END_STATE();
     case 104:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(112);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (lookahead == 0x2033) ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 105:
       if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(120);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+          lookahead == '-') ADVANCE(113);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
     case 106:
-      if (lookahead == 'V' ||
-          lookahead == 'W') ADVANCE(151);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(121);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
       END_STATE();
     case 107:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(152);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       END_STATE();
     case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 111:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 112:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
     case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(102);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       END_STATE();
     case 115:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 116:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
       END_STATE();
+    case 116:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
     case 117:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(239);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 118:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(243);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 119:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       END_STATE();
     case 120:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 121:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
       END_STATE();
     case 122:
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(215);
       END_STATE();
     case 123:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 124:
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 125:
-      if (eof) ADVANCE(129);
-      ADVANCE_MAP(
-        '\n', 130,
-        '\r', 1,
-        '"', 3,
-        '%', 206,
-        '(', 138,
-        '*', 149,
-        '+', 148,
-        ',', 134,
-        '-', 141,
-        '/', 150,
-        ';', 131,
-        '=', 135,
-        'd', 242,
-        'p', 243,
-        '{', 132,
-        '}', 133,
-        0xb0, 207,
-        0xb5, 54,
-        0x3a9, 208,
-        0x3bb, 209,
-        0x3bc, 55,
-        0x2013, 145,
-        0x2126, 210,
-        0x2212, 143,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 126:
-      if (eof) ADVANCE(129);
+      if (eof) ADVANCE(130);
       ADVANCE_MAP(
-        '\n', 130,
+        '\n', 131,
         '\r', 1,
         '"', 3,
-        '(', 138,
-        '*', 149,
-        '+', 147,
-        ',', 134,
-        '-', 141,
-        '/', 150,
-        ';', 131,
-        '=', 135,
-        '{', 132,
-        '}', 133,
-        0xb1, 136,
-        0x2013, 145,
-        0x2212, 143,
+        '%', 209,
+        '(', 139,
+        '*', 150,
+        '+', 149,
+        ',', 135,
+        '-', 142,
+        '/', 151,
+        ';', 132,
+        '=', 136,
+        'd', 246,
+        'p', 247,
+        '{', 133,
+        '}', 134,
+        0xb0, 210,
+        0xb5, 54,
+        0x3a9, 211,
+        0x3bb, 212,
+        0x3bc, 55,
+        0x2013, 146,
+        0x2126, 213,
+        0x2212, 144,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(126);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 127:
-      if (eof) ADVANCE(129);
+      if (eof) ADVANCE(130);
       ADVANCE_MAP(
-        '\n', 130,
+        '\n', 131,
         '\r', 1,
         '"', 3,
-        '(', 138,
-        '*', 149,
+        '(', 139,
+        '*', 150,
         '+', 148,
-        ',', 134,
-        '-', 141,
-        '/', 150,
-        ';', 131,
-        '=', 135,
-        '{', 132,
-        '}', 133,
-        0x2013, 145,
-        0x2212, 143,
+        ',', 135,
+        '-', 142,
+        '/', 151,
+        ';', 132,
+        '=', 136,
+        '{', 133,
+        '}', 134,
+        0xb1, 137,
+        0x2013, 146,
+        0x2212, 144,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 128:
-      if (eof) ADVANCE(129);
+      if (eof) ADVANCE(130);
       ADVANCE_MAP(
-        '\n', 130,
+        '\n', 131,
         '\r', 1,
-        '(', 138,
-        '+', 107,
-        '-', 141,
-        '/', 18,
-        ';', 131,
-        '}', 133,
-        0x2013, 145,
-        0x2212, 143,
+        '"', 3,
+        '(', 139,
+        '*', 150,
+        '+', 149,
+        ',', 135,
+        '-', 142,
+        '/', 151,
+        ';', 132,
+        '=', 136,
+        '{', 133,
+        '}', 134,
+        0x2013, 146,
+        0x2212, 144,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 129:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (eof) ADVANCE(130);
+      ADVANCE_MAP(
+        '\n', 131,
+        '\r', 1,
+        '(', 139,
+        '+', 108,
+        '-', 142,
+        '/', 18,
+        ';', 132,
+        '}', 134,
+        0x2013, 146,
+        0x2212, 144,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(129);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 130:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 131:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 132:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 133:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 134:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 135:
-      ACCEPT_TOKEN(anon_sym_EQ);
+      ACCEPT_TOKEN(anon_sym_COMMA);
       END_STATE();
     case 136:
-      ACCEPT_TOKEN(anon_sym_u00b1);
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 137:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      ACCEPT_TOKEN(anon_sym_u00b1);
       END_STATE();
     case 138:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
       END_STATE();
     case 139:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_LPAREN);
       END_STATE();
     case 140:
-      ACCEPT_TOKEN(anon_sym_DASH);
+      ACCEPT_TOKEN(anon_sym_RPAREN);
       END_STATE();
     case 141:
       ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       END_STATE();
     case 142:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 143:
       ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       END_STATE();
     case 144:
-      ACCEPT_TOKEN(anon_sym_u2013);
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 145:
       ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_PLUS);
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 147:
       ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       END_STATE();
     case 148:
       ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 149:
-      ACCEPT_TOKEN(anon_sym_STAR);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(246);
+      ACCEPT_TOKEN(anon_sym_STAR);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(sym__glued);
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(250);
       END_STATE();
     case 152:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(151);
       END_STATE();
     case 153:
       ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == 's') ADVANCE(152);
+      END_STATE();
+    case 154:
+      ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-') ADVANCE(69);
-      if (lookahead == '.') ADVANCE(124);
-      if (lookahead == 's') ADVANCE(165);
+      if (lookahead == '.') ADVANCE(125);
+      if (lookahead == 's') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
-    case 154:
+    case 155:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
         '/', 33,
         '\t', 23,
         ' ', 23,
-        '-', 124,
-        '.', 124,
-        'W', 165,
-        'd', 165,
-        'i', 165,
-        'm', 165,
+        '-', 125,
+        '.', 125,
+        'W', 166,
+        'd', 166,
+        'i', 166,
+        'm', 166,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
-    case 155:
+    case 156:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(33);
       if (lookahead == '\t' ||
@@ -2867,909 +2908,939 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(151);
+          lookahead == 'm') ADVANCE(152);
       END_STATE();
-    case 156:
+    case 157:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(46);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
-    case 157:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(159);
-      if (lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(165);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
     case 158:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == 'i') ADVANCE(160);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
       if (lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(151);
+          lookahead == 'm' ||
+          lookahead == 's') ADVANCE(166);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 159:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(165);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      if (lookahead == 'i') ADVANCE(161);
+      if (lookahead == 'W' ||
+          lookahead == 'm' ||
+          lookahead == 's') ADVANCE(152);
       END_STATE();
     case 160:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(151);
+      if (lookahead == 'n') ADVANCE(166);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 161:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(165);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      if (lookahead == 'n') ADVANCE(152);
       END_STATE();
     case 162:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(151);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(165);
+      if (lookahead == 's') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(152);
       END_STATE();
     case 164:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(151);
+          lookahead == 'F') ADVANCE(166);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 165:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(152);
       END_STATE();
     case 166:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(117);
-      if (lookahead == '.') ADVANCE(124);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 167:
       ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+      if (lookahead == '-') ADVANCE(118);
+      if (lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 168:
-      ACCEPT_TOKEN(sym_dms);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 169:
       ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(115);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 27,
-        '.', 108,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        0xb0, 2,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(116);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 171:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 124,
-        '.', 108,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
+        '-', 27,
+        '.', 109,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
+        'm', 158,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
         0xb0, 2,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(170);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 124,
-        '.', 108,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        0xb0, 2,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 124,
-        '.', 108,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        0xb0, 2,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(172);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 124,
-        '.', 108,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        0xb0, 2,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 124,
-        '.', 108,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 125,
+        '.', 109,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
+        'm', 158,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        0xb0, 2,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 125,
+        '.', 109,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
+        'm', 158,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        0xb0, 2,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(172);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 125,
+        '.', 109,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
+        'm', 158,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        0xb0, 2,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 125,
+        '.', 109,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
+        'm', 158,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        0xb0, 2,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 176:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 124,
-        '.', 113,
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        'E', 213,
-        'e', 213,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
+        '-', 125,
+        '.', 109,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
+        'm', 158,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '.', 111,
-        'G', 36,
-        'H', 94,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 83,
-        'i', 73,
-        'k', 37,
+        '-', 125,
+        '.', 114,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
         'm', 158,
-        'o', 67,
-        'p', 35,
-        'u', 106,
-        'w', 56,
-        'y', 57,
-        'E', 104,
-        'e', 104,
-        'A', 151,
-        'V', 151,
-        'W', 151,
-        'h', 151,
-        's', 151,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        'E', 216,
+        'e', 216,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 178:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(119);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(105);
+      ADVANCE_MAP(
+        '.', 112,
+        'G', 36,
+        'H', 95,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 84,
+        'i', 73,
+        'k', 37,
+        'm', 159,
+        'n', 83,
+        'o', 67,
+        'p', 35,
+        'u', 107,
+        'w', 56,
+        'y', 57,
+        'E', 105,
+        'e', 105,
+        'A', 152,
+        'V', 152,
+        'W', 152,
+        'h', 152,
+        's', 152,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 218,
-        'H', 235,
-        'M', 218,
-        'c', 228,
-        'd', 215,
-        'f', 232,
-        'i', 230,
-        'k', 217,
-        'm', 157,
-        'o', 226,
-        'p', 216,
-        'u', 236,
-        'w', 219,
-        'y', 220,
-        '-', 124,
-        '.', 124,
-        'A', 165,
-        'V', 165,
-        'W', 165,
-        'h', 165,
-        's', 165,
-      );
+      if (lookahead == '.') ADVANCE(120);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(106);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
       END_STATE();
     case 180:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        'G', 36,
-        'H', 94,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 83,
-        'i', 73,
-        'k', 37,
+        'G', 221,
+        'H', 239,
+        'M', 221,
+        'c', 231,
+        'd', 218,
+        'f', 236,
+        'i', 233,
+        'k', 220,
         'm', 158,
-        'o', 67,
-        'p', 35,
-        'u', 106,
-        'w', 56,
-        'y', 57,
-        'E', 104,
-        'e', 104,
-        'A', 151,
-        'V', 151,
-        'W', 151,
-        'h', 151,
-        's', 151,
+        'n', 235,
+        'o', 229,
+        'p', 219,
+        'u', 240,
+        'w', 222,
+        'y', 223,
+        '-', 125,
+        '.', 125,
+        'A', 166,
+        'V', 166,
+        'W', 166,
+        'h', 166,
+        's', 166,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 181:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         'G', 36,
-        'H', 94,
+        'H', 95,
         'M', 36,
         'c', 70,
         'd', 34,
-        'f', 83,
+        'f', 84,
         'i', 73,
         'k', 37,
-        'm', 158,
+        'm', 159,
+        'n', 83,
         'o', 67,
         'p', 35,
-        'u', 106,
+        'u', 107,
         'w', 56,
         'y', 57,
-        'A', 151,
-        'V', 151,
-        'W', 151,
-        'h', 151,
-        's', 151,
+        'E', 105,
+        'e', 105,
+        'A', 152,
+        'V', 152,
+        'W', 152,
+        'h', 152,
+        's', 152,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 182:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(105);
+      ADVANCE_MAP(
+        'G', 36,
+        'H', 95,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 84,
+        'i', 73,
+        'k', 37,
+        'm', 159,
+        'n', 83,
+        'o', 67,
+        'p', 35,
+        'u', 107,
+        'w', 56,
+        'y', 57,
+        'A', 152,
+        'V', 152,
+        'W', 152,
+        'h', 152,
+        's', 152,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
     case 183:
       ACCEPT_TOKEN(sym_number);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(106);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 184:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(aux_sym_unit_token1);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(aux_sym_unit_token2);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(aux_sym_unit_token3);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(aux_sym_unit_token4);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(aux_sym_unit_token5);
       END_STATE();
     case 190:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 191:
       ACCEPT_TOKEN(aux_sym_unit_token7);
       if (lookahead == '/') ADVANCE(48);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
-    case 191:
+    case 192:
       ACCEPT_TOKEN(aux_sym_unit_token8);
       if (lookahead == '/') ADVANCE(47);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
-    case 192:
+    case 193:
       ACCEPT_TOKEN(aux_sym_unit_token9);
       END_STATE();
-    case 193:
+    case 194:
       ACCEPT_TOKEN(aux_sym_unit_token10);
       END_STATE();
-    case 194:
+    case 195:
       ACCEPT_TOKEN(aux_sym_unit_token11);
       END_STATE();
-    case 195:
+    case 196:
       ACCEPT_TOKEN(aux_sym_unit_token12);
       END_STATE();
-    case 196:
+    case 197:
       ACCEPT_TOKEN(aux_sym_unit_token13);
       END_STATE();
-    case 197:
+    case 198:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(123);
-      if (lookahead == '.') ADVANCE(123);
+      if (lookahead == '-') ADVANCE(124);
+      if (lookahead == '.') ADVANCE(124);
       if (lookahead == '/') ADVANCE(32);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 198:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
+      ACCEPT_TOKEN(anon_sym_u00b0C);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
+      ACCEPT_TOKEN(anon_sym_u00b0F);
       END_STATE();
     case 201:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
+      ACCEPT_TOKEN(anon_sym_u00b5V);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
+      ACCEPT_TOKEN(anon_sym_u00b5W);
       END_STATE();
     case 203:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
+      ACCEPT_TOKEN(anon_sym_u00b5s);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
+      ACCEPT_TOKEN(anon_sym_u03a9m);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_u2126m);
+      ACCEPT_TOKEN(anon_sym_u03bcV);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
+      ACCEPT_TOKEN(anon_sym_u03bcW);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(198);
-      if (lookahead == 'F') ADVANCE(199);
+      ACCEPT_TOKEN(anon_sym_u03bcs);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(202);
+      ACCEPT_TOKEN(anon_sym_u2126m);
       END_STATE();
     case 209:
-      ACCEPT_TOKEN(anon_sym_u03bb);
+      ACCEPT_TOKEN(anon_sym_PERCENT);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(205);
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(199);
+      if (lookahead == 'F') ADVANCE(200);
       END_STATE();
     case 211:
-      ACCEPT_TOKEN(sym_root);
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(204);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(212);
+      ACCEPT_TOKEN(anon_sym_u03bb);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(112);
-      if (lookahead == '-') ADVANCE(110);
-      if (lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(208);
       END_STATE();
     case 214:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(215);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(113);
+      if (lookahead == '-') ADVANCE(111);
+      if (lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      END_STATE();
+    case 217:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '/') ADVANCE(60);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(24);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(154);
-      if (lookahead == 'e') ADVANCE(223);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(214);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(235);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(165);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 218:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(235);
+      if (lookahead == 'B') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(226);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 219:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(234);
+      if (lookahead == 'F') ADVANCE(217);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 220:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(165);
+      if (lookahead == 'H') ADVANCE(239);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 221:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(227);
+      if (lookahead == 'H') ADVANCE(239);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 222:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == 'a') ADVANCE(238);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 223:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(163);
+      if (lookahead == 'd') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 224:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(233);
+      if (lookahead == 'e') ADVANCE(230);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(161);
+      if (lookahead == 'e') ADVANCE(234);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 226:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(229);
+      if (lookahead == 'g') ADVANCE(164);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 227:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(222);
+      if (lookahead == 'g') ADVANCE(237);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 228:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(165);
+      if (lookahead == 'h') ADVANCE(162);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(153);
+      if (lookahead == 'h') ADVANCE(232);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 230:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(165);
+      if (lookahead == 'l') ADVANCE(225);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 231:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(224);
+      if (lookahead == 'm') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 232:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(165);
+      if (lookahead == 'm') ADVANCE(154);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 233:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(225);
+      if (lookahead == 'n') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 234:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(221);
+      if (lookahead == 'n') ADVANCE(227);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 235:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(165);
+      if (lookahead == 's') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 236:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (lookahead == 'V' ||
-          lookahead == 'W') ADVANCE(165);
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 237:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(228);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(166);
-      if (('3' <= lookahead && lookahead <= '9') ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 238:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(224);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(166);
-      if (lookahead == '0' ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(244);
       END_STATE();
     case 240:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(124);
+          lookahead == '.') ADVANCE(125);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(240);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(123);
-      if (lookahead == '.') ADVANCE(123);
-      if (lookahead == '/') ADVANCE(61);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
-      if (('0' <= lookahead && lookahead <= '9') ||
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(167);
+      if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 242:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(123);
-      if (lookahead == '.') ADVANCE(123);
-      if (lookahead == 'B') ADVANCE(197);
-      if (('0' <= lookahead && lookahead <= '9') ||
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(167);
+      if (lookahead == '0' ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 243:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(123);
-      if (lookahead == '.') ADVANCE(123);
-      if (lookahead == 'F') ADVANCE(241);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(168);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 244:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(123);
-      if (lookahead == '.') ADVANCE(123);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(125);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
       END_STATE();
     case 245:
-      ACCEPT_TOKEN(sym_string);
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(124);
+      if (lookahead == '.') ADVANCE(124);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 246:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(124);
+      if (lookahead == '.') ADVANCE(124);
+      if (lookahead == 'B') ADVANCE(198);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(124);
+      if (lookahead == '.') ADVANCE(124);
+      if (lookahead == 'F') ADVANCE(245);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(124);
+      if (lookahead == '.') ADVANCE(124);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 250:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(246);
+          lookahead != '\r') ADVANCE(250);
       END_STATE();
     default:
       return false;
@@ -3925,262 +3996,264 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'i') ADVANCE(94);
       if (lookahead == 'm') ADVANCE(95);
       if (lookahead == 'o') ADVANCE(96);
+      if (lookahead == 's') ADVANCE(97);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(97);
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'o') ADVANCE(99);
+      if (lookahead == 'a') ADVANCE(98);
+      if (lookahead == 'e') ADVANCE(99);
+      if (lookahead == 'o') ADVANCE(100);
+      if (lookahead == 's') ADVANCE(101);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(100);
-      if (lookahead == 'h') ADVANCE(101);
-      if (lookahead == 'n') ADVANCE(102);
-      if (lookahead == 'p') ADVANCE(103);
-      if (lookahead == 'u') ADVANCE(104);
-      if (lookahead == 'v') ADVANCE(105);
+      if (lookahead == 'f') ADVANCE(102);
+      if (lookahead == 'h') ADVANCE(103);
+      if (lookahead == 'n') ADVANCE(104);
+      if (lookahead == 'p') ADVANCE(105);
+      if (lookahead == 'u') ADVANCE(106);
+      if (lookahead == 'v') ADVANCE(107);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(106);
-      if (lookahead == 'e') ADVANCE(107);
-      if (lookahead == 'h') ADVANCE(108);
-      if (lookahead == 'i') ADVANCE(109);
-      if (lookahead == 'l') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 'r') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(108);
+      if (lookahead == 'e') ADVANCE(109);
+      if (lookahead == 'h') ADVANCE(110);
+      if (lookahead == 'i') ADVANCE(111);
+      if (lookahead == 'l') ADVANCE(112);
+      if (lookahead == 'o') ADVANCE(113);
+      if (lookahead == 'r') ADVANCE(114);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(113);
-      if (lookahead == 'e') ADVANCE(114);
-      if (lookahead == 'u') ADVANCE(115);
+      if (lookahead == 'a') ADVANCE(115);
+      if (lookahead == 'e') ADVANCE(116);
+      if (lookahead == 'u') ADVANCE(117);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 116,
-        'e', 117,
-        'h', 118,
-        'i', 119,
-        'o', 120,
-        'p', 121,
-        's', 122,
-        't', 123,
-        'w', 124,
+        'c', 118,
+        'e', 119,
+        'h', 120,
+        'i', 121,
+        'o', 122,
+        'p', 123,
+        's', 124,
+        't', 125,
+        'w', 126,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(125);
-      if (lookahead == 'e') ADVANCE(126);
-      if (lookahead == 'h') ADVANCE(127);
-      if (lookahead == 'o') ADVANCE(128);
-      if (lookahead == 'r') ADVANCE(129);
-      if (lookahead == 'u') ADVANCE(130);
-      if (lookahead == 'y') ADVANCE(131);
+      if (lookahead == 'a') ADVANCE(127);
+      if (lookahead == 'e') ADVANCE(128);
+      if (lookahead == 'h') ADVANCE(129);
+      if (lookahead == 'o') ADVANCE(130);
+      if (lookahead == 'r') ADVANCE(131);
+      if (lookahead == 'u') ADVANCE(132);
+      if (lookahead == 'y') ADVANCE(133);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(132);
-      if (lookahead == 'W') ADVANCE(133);
-      if (lookahead == 's') ADVANCE(134);
+      if (lookahead == 'V') ADVANCE(134);
+      if (lookahead == 'W') ADVANCE(135);
+      if (lookahead == 's') ADVANCE(136);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(135);
-      if (lookahead == 'e') ADVANCE(136);
-      if (lookahead == 'o') ADVANCE(137);
+      if (lookahead == 'a') ADVANCE(137);
+      if (lookahead == 'e') ADVANCE(138);
+      if (lookahead == 'o') ADVANCE(139);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(138);
-      if (lookahead == 'e') ADVANCE(139);
-      if (lookahead == 'g') ADVANCE(140);
-      if (lookahead == 'i') ADVANCE(141);
+      if (lookahead == 'a') ADVANCE(140);
+      if (lookahead == 'e') ADVANCE(141);
+      if (lookahead == 'g') ADVANCE(142);
+      if (lookahead == 'i') ADVANCE(143);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(142);
+      if (lookahead == 'd') ADVANCE(144);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(143);
+      if (lookahead == 'z') ADVANCE(145);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(144);
+      if (lookahead == 'z') ADVANCE(146);
       END_STATE();
     case 33:
-      if (lookahead == 'c') ADVANCE(145);
+      if (lookahead == 'c') ADVANCE(147);
       END_STATE();
     case 34:
-      if (lookahead == 'a') ADVANCE(146);
-      if (lookahead == 'd') ADVANCE(147);
+      if (lookahead == 'a') ADVANCE(148);
+      if (lookahead == 'd') ADVANCE(149);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(148);
-      if (lookahead == 'l') ADVANCE(149);
+      if (lookahead == 'a') ADVANCE(150);
+      if (lookahead == 'l') ADVANCE(151);
       END_STATE();
     case 36:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(150);
-      if (lookahead == 'p') ADVANCE(151);
-      if (lookahead == 's') ADVANCE(152);
+      if (lookahead == 'b') ADVANCE(152);
+      if (lookahead == 'p') ADVANCE(153);
+      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 37:
-      if (lookahead == 't') ADVANCE(153);
+      if (lookahead == 't') ADVANCE(155);
       END_STATE();
     case 38:
-      if (lookahead == 'a') ADVANCE(154);
+      if (lookahead == 'a') ADVANCE(156);
       END_STATE();
     case 39:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 40:
-      if (lookahead == 'l') ADVANCE(155);
-      if (lookahead == 'n') ADVANCE(156);
-      if (lookahead == 's') ADVANCE(157);
+      if (lookahead == 'l') ADVANCE(157);
+      if (lookahead == 'n') ADVANCE(158);
+      if (lookahead == 's') ADVANCE(159);
       END_STATE();
     case 41:
-      if (lookahead == 'a') ADVANCE(158);
+      if (lookahead == 'a') ADVANCE(160);
       END_STATE();
     case 42:
-      if (lookahead == 'm') ADVANCE(159);
+      if (lookahead == 'm') ADVANCE(161);
       END_STATE();
     case 43:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 44:
-      if (lookahead == 'b') ADVANCE(160);
-      if (lookahead == 'l') ADVANCE(161);
-      if (lookahead == 'r') ADVANCE(162);
-      END_STATE();
-    case 45:
-      if (lookahead == 'a') ADVANCE(163);
-      END_STATE();
-    case 46:
+      if (lookahead == 'b') ADVANCE(162);
+      if (lookahead == 'l') ADVANCE(163);
       if (lookahead == 'r') ADVANCE(164);
       END_STATE();
-    case 47:
+    case 45:
       if (lookahead == 'a') ADVANCE(165);
+      END_STATE();
+    case 46:
+      if (lookahead == 'r') ADVANCE(166);
+      END_STATE();
+    case 47:
+      if (lookahead == 'a') ADVANCE(167);
       END_STATE();
     case 48:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 49:
-      if (lookahead == 'm') ADVANCE(166);
-      if (lookahead == 'n') ADVANCE(167);
-      if (lookahead == 'u') ADVANCE(168);
+      if (lookahead == 'm') ADVANCE(168);
+      if (lookahead == 'n') ADVANCE(169);
+      if (lookahead == 'u') ADVANCE(170);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 51:
-      if (lookahead == 'W') ADVANCE(169);
-      if (lookahead == 'd') ADVANCE(170);
-      if (lookahead == 'i') ADVANCE(171);
-      if (lookahead == 'm') ADVANCE(172);
+      if (lookahead == 'W') ADVANCE(171);
+      if (lookahead == 'd') ADVANCE(172);
+      if (lookahead == 'i') ADVANCE(173);
+      if (lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 52:
-      if (lookahead == 't') ADVANCE(173);
+      if (lookahead == 't') ADVANCE(175);
       END_STATE();
     case 53:
-      if (lookahead == 'g') ADVANCE(174);
-      if (lookahead == 'l') ADVANCE(175);
-      if (lookahead == 'v') ADVANCE(176);
+      if (lookahead == 'g') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'v') ADVANCE(178);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(177);
-      if (lookahead == 'p') ADVANCE(178);
-      if (lookahead == 'r') ADVANCE(179);
-      if (lookahead == 's') ADVANCE(180);
-      if (lookahead == 'v') ADVANCE(181);
+      if (lookahead == 'a') ADVANCE(179);
+      if (lookahead == 'p') ADVANCE(180);
+      if (lookahead == 'r') ADVANCE(181);
+      if (lookahead == 's') ADVANCE(182);
+      if (lookahead == 'v') ADVANCE(183);
       END_STATE();
     case 55:
-      if (lookahead == 'e') ADVANCE(182);
-      if (lookahead == 'p') ADVANCE(183);
-      if (lookahead == 't') ADVANCE(184);
+      if (lookahead == 'e') ADVANCE(184);
+      if (lookahead == 'p') ADVANCE(185);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 56:
-      if (lookahead == 'f') ADVANCE(185);
+      if (lookahead == 'f') ADVANCE(187);
       END_STATE();
     case 57:
-      if (lookahead == 'r') ADVANCE(186);
+      if (lookahead == 'r') ADVANCE(188);
       END_STATE();
     case 58:
-      if (lookahead == 'd') ADVANCE(187);
+      if (lookahead == 'd') ADVANCE(189);
       END_STATE();
     case 59:
-      if (lookahead == 'u') ADVANCE(188);
+      if (lookahead == 'u') ADVANCE(190);
       END_STATE();
     case 60:
-      if (lookahead == 'p') ADVANCE(189);
+      if (lookahead == 'p') ADVANCE(191);
       END_STATE();
     case 61:
-      if (lookahead == 'r') ADVANCE(190);
+      if (lookahead == 'r') ADVANCE(192);
       END_STATE();
     case 62:
-      if (lookahead == 'c') ADVANCE(191);
-      if (lookahead == 'p') ADVANCE(192);
+      if (lookahead == 'c') ADVANCE(193);
+      if (lookahead == 'p') ADVANCE(194);
       END_STATE();
     case 63:
-      if (lookahead == 'm') ADVANCE(193);
+      if (lookahead == 'm') ADVANCE(195);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(194);
-      if (lookahead == 'l') ADVANCE(195);
+      if (lookahead == 'g') ADVANCE(196);
+      if (lookahead == 'l') ADVANCE(197);
       END_STATE();
     case 65:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 66:
-      if (lookahead == 'l') ADVANCE(196);
-      if (lookahead == 'r') ADVANCE(197);
+      if (lookahead == 'l') ADVANCE(198);
+      if (lookahead == 'r') ADVANCE(199);
       END_STATE();
     case 67:
-      if (lookahead == 'o') ADVANCE(198);
+      if (lookahead == 'o') ADVANCE(200);
       END_STATE();
     case 68:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 69:
-      if (lookahead == 'l') ADVANCE(199);
+      if (lookahead == 'l') ADVANCE(201);
       END_STATE();
     case 70:
-      if (lookahead == 'i') ADVANCE(200);
+      if (lookahead == 'i') ADVANCE(202);
       END_STATE();
     case 71:
-      if (lookahead == 'n') ADVANCE(201);
+      if (lookahead == 'n') ADVANCE(203);
       END_STATE();
     case 72:
-      if (lookahead == 'o') ADVANCE(202);
+      if (lookahead == 'o') ADVANCE(204);
       END_STATE();
     case 73:
-      if (lookahead == 'e') ADVANCE(203);
+      if (lookahead == 'e') ADVANCE(205);
       END_STATE();
     case 74:
-      if (lookahead == 'a') ADVANCE(204);
+      if (lookahead == 'a') ADVANCE(206);
       END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(205);
+      if (lookahead == 'i') ADVANCE(207);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(206);
+      if (lookahead == 'g') ADVANCE(208);
       END_STATE();
     case 77:
-      if (lookahead == 'p') ADVANCE(207);
+      if (lookahead == 'p') ADVANCE(209);
       END_STATE();
     case 78:
       ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(208);
-      if (lookahead == 'p') ADVANCE(209);
-      if (lookahead == 's') ADVANCE(210);
+      if (lookahead == 'n') ADVANCE(210);
+      if (lookahead == 'p') ADVANCE(211);
+      if (lookahead == 's') ADVANCE(212);
       END_STATE();
     case 79:
-      if (lookahead == 'o') ADVANCE(211);
+      if (lookahead == 'o') ADVANCE(213);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(212);
+      if (lookahead == 'i') ADVANCE(214);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(213);
+      if (lookahead == 'm') ADVANCE(215);
       END_STATE();
     case 82:
-      if (lookahead == 'z') ADVANCE(214);
+      if (lookahead == 'z') ADVANCE(216);
       END_STATE();
     case 83:
       ACCEPT_TOKEN(anon_sym_kV);
@@ -4189,1191 +4262,1192 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 85:
-      if (lookahead == 'y') ADVANCE(215);
+      if (lookahead == 'y') ADVANCE(217);
       END_STATE();
     case 86:
-      if (lookahead == 'n') ADVANCE(216);
+      if (lookahead == 'n') ADVANCE(218);
       END_STATE();
     case 87:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(217);
+      if (lookahead == 't') ADVANCE(219);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(218);
-      if (lookahead == 'n') ADVANCE(219);
+      if (lookahead == 'm') ADVANCE(220);
+      if (lookahead == 'n') ADVANCE(221);
       END_STATE();
     case 90:
-      if (lookahead == 'a') ADVANCE(220);
-      if (lookahead == 's') ADVANCE(221);
-      if (lookahead == 'w') ADVANCE(222);
+      if (lookahead == 'a') ADVANCE(222);
+      if (lookahead == 's') ADVANCE(223);
+      if (lookahead == 'w') ADVANCE(224);
       END_STATE();
     case 91:
       ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 92:
-      if (lookahead == 'x') ADVANCE(223);
+      if (lookahead == 'x') ADVANCE(225);
       END_STATE();
     case 93:
-      if (lookahead == 'a') ADVANCE(224);
-      if (lookahead == 't') ADVANCE(225);
+      if (lookahead == 'a') ADVANCE(226);
+      if (lookahead == 't') ADVANCE(227);
       END_STATE();
     case 94:
       ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(226);
+      if (lookahead == 'n') ADVANCE(228);
       END_STATE();
     case 95:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 96:
-      if (lookahead == 'd') ADVANCE(227);
+      if (lookahead == 'd') ADVANCE(229);
       END_STATE();
     case 97:
-      if (lookahead == 'd') ADVANCE(228);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 98:
-      if (lookahead == 't') ADVANCE(229);
+      if (lookahead == 'd') ADVANCE(230);
       END_STATE();
     case 99:
-      if (lookahead == 'i') ADVANCE(230);
-      if (lookahead == 'm') ADVANCE(231);
+      if (lookahead == 't') ADVANCE(231);
       END_STATE();
     case 100:
-      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'i') ADVANCE(232);
+      if (lookahead == 'm') ADVANCE(233);
       END_STATE();
     case 101:
-      if (lookahead == 'm') ADVANCE(232);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_on);
+      ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 103:
-      if (lookahead == 'e') ADVANCE(233);
+      if (lookahead == 'm') ADVANCE(234);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(234);
+      ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 105:
       if (lookahead == 'e') ADVANCE(235);
       END_STATE();
     case 106:
-      if (lookahead == 'd') ADVANCE(236);
-      if (lookahead == 's') ADVANCE(237);
+      if (lookahead == 't') ADVANCE(236);
       END_STATE();
     case 107:
-      if (lookahead == 'p') ADVANCE(238);
-      if (lookahead == 'r') ADVANCE(239);
+      if (lookahead == 'e') ADVANCE(237);
       END_STATE();
     case 108:
-      if (lookahead == 'a') ADVANCE(240);
+      if (lookahead == 'd') ADVANCE(238);
+      if (lookahead == 's') ADVANCE(239);
       END_STATE();
     case 109:
-      if (lookahead == 'e') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(240);
+      if (lookahead == 'r') ADVANCE(241);
       END_STATE();
     case 110:
       if (lookahead == 'a') ADVANCE(242);
       END_STATE();
     case 111:
-      if (lookahead == 'r') ADVANCE(243);
-      if (lookahead == 's') ADVANCE(244);
-      if (lookahead == 'w') ADVANCE(245);
+      if (lookahead == 'e') ADVANCE(243);
       END_STATE();
     case 112:
-      if (lookahead == 'e') ADVANCE(246);
-      if (lookahead == 'o') ADVANCE(247);
+      if (lookahead == 'a') ADVANCE(244);
       END_STATE();
     case 113:
-      if (lookahead == 't') ADVANCE(248);
+      if (lookahead == 'r') ADVANCE(245);
+      if (lookahead == 's') ADVANCE(246);
+      if (lookahead == 'w') ADVANCE(247);
       END_STATE();
     case 114:
-      if (lookahead == 'a') ADVANCE(249);
-      if (lookahead == 'c') ADVANCE(250);
-      if (lookahead == 'f') ADVANCE(251);
-      if (lookahead == 'p') ADVANCE(252);
-      if (lookahead == 's') ADVANCE(253);
-      if (lookahead == 't') ADVANCE(254);
-      if (lookahead == 'v') ADVANCE(255);
+      if (lookahead == 'e') ADVANCE(248);
+      if (lookahead == 'o') ADVANCE(249);
       END_STATE();
     case 115:
-      if (lookahead == 'n') ADVANCE(256);
+      if (lookahead == 't') ADVANCE(250);
       END_STATE();
     case 116:
-      if (lookahead == 'a') ADVANCE(257);
+      if (lookahead == 'a') ADVANCE(251);
+      if (lookahead == 'c') ADVANCE(252);
+      if (lookahead == 'f') ADVANCE(253);
+      if (lookahead == 'p') ADVANCE(254);
+      if (lookahead == 's') ADVANCE(255);
+      if (lookahead == 't') ADVANCE(256);
+      if (lookahead == 'v') ADVANCE(257);
       END_STATE();
     case 117:
       if (lookahead == 'n') ADVANCE(258);
-      if (lookahead == 's') ADVANCE(259);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(260);
-      if (lookahead == 'e') ADVANCE(261);
-      if (lookahead == 'o') ADVANCE(262);
+      if (lookahead == 'a') ADVANCE(259);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(263);
-      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 'n') ADVANCE(260);
+      if (lookahead == 's') ADVANCE(261);
       END_STATE();
     case 120:
-      if (lookahead == 'u') ADVANCE(265);
+      if (lookahead == 'a') ADVANCE(262);
+      if (lookahead == 'e') ADVANCE(263);
+      if (lookahead == 'o') ADVANCE(264);
       END_STATE();
     case 121:
-      if (lookahead == 'a') ADVANCE(266);
+      if (lookahead == 'n') ADVANCE(265);
+      if (lookahead == 'z') ADVANCE(266);
       END_STATE();
     case 122:
-      if (lookahead == 'b') ADVANCE(267);
+      if (lookahead == 'u') ADVANCE(267);
       END_STATE();
     case 123:
       if (lookahead == 'a') ADVANCE(268);
-      if (lookahead == 'r') ADVANCE(269);
       END_STATE();
     case 124:
-      if (lookahead == 'i') ADVANCE(270);
-      if (lookahead == 'r') ADVANCE(271);
+      if (lookahead == 'b') ADVANCE(269);
       END_STATE();
     case 125:
-      if (lookahead == 'i') ADVANCE(272);
+      if (lookahead == 'a') ADVANCE(270);
+      if (lookahead == 'r') ADVANCE(271);
       END_STATE();
     case 126:
-      if (lookahead == 'm') ADVANCE(273);
+      if (lookahead == 'i') ADVANCE(272);
+      if (lookahead == 'r') ADVANCE(273);
       END_STATE();
     case 127:
-      if (lookahead == 'r') ADVANCE(274);
+      if (lookahead == 'i') ADVANCE(274);
       END_STATE();
     case 128:
-      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 'm') ADVANCE(275);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 130:
-      if (lookahead == 'n') ADVANCE(276);
+      ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 131:
-      if (lookahead == 'p') ADVANCE(277);
+      if (lookahead == 'a') ADVANCE(277);
       END_STATE();
     case 132:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'n') ADVANCE(278);
       END_STATE();
     case 133:
-      ACCEPT_TOKEN(anon_sym_uW);
+      if (lookahead == 'p') ADVANCE(279);
       END_STATE();
     case 134:
-      if (lookahead == 'e') ADVANCE(278);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 135:
-      if (lookahead == 'l') ADVANCE(279);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 136:
-      if (lookahead == 'l') ADVANCE(280);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(280);
       END_STATE();
     case 137:
       if (lookahead == 'l') ADVANCE(281);
       END_STATE();
     case 138:
-      if (lookahead == 'v') ADVANCE(282);
-      if (lookahead == 'y') ADVANCE(283);
+      if (lookahead == 'l') ADVANCE(282);
       END_STATE();
     case 139:
-      if (lookahead == 't') ADVANCE(284);
+      if (lookahead == 'l') ADVANCE(283);
       END_STATE();
     case 140:
-      if (lookahead == 's') ADVANCE(285);
+      if (lookahead == 'v') ADVANCE(284);
+      if (lookahead == 'y') ADVANCE(285);
       END_STATE();
     case 141:
-      if (lookahead == 'r') ADVANCE(286);
-      if (lookahead == 't') ADVANCE(287);
+      if (lookahead == 't') ADVANCE(286);
       END_STATE();
     case 142:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 's') ADVANCE(287);
       END_STATE();
     case 143:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 'r') ADVANCE(288);
+      if (lookahead == 't') ADVANCE(289);
       END_STATE();
     case 144:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 145:
-      if (lookahead == 'u') ADVANCE(288);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 146:
-      if (lookahead == 'p') ADVANCE(289);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 147:
-      if (lookahead == 'e') ADVANCE(290);
+      if (lookahead == 'u') ADVANCE(290);
       END_STATE();
     case 148:
-      if (lookahead == 'i') ADVANCE(291);
+      if (lookahead == 'p') ADVANCE(291);
       END_STATE();
     case 149:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(292);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(292);
+      if (lookahead == 'i') ADVANCE(293);
       END_STATE();
     case 151:
-      if (lookahead == 'l') ADVANCE(293);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 152:
-      if (lookahead == 'l') ADVANCE(294);
+      if (lookahead == 'i') ADVANCE(294);
       END_STATE();
     case 153:
-      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 'l') ADVANCE(295);
       END_STATE();
     case 154:
-      if (lookahead == 'r') ADVANCE(296);
+      if (lookahead == 'l') ADVANCE(296);
       END_STATE();
     case 155:
-      if (lookahead == 'u') ADVANCE(297);
+      if (lookahead == 'e') ADVANCE(297);
       END_STATE();
     case 156:
-      if (lookahead == 'd') ADVANCE(298);
+      if (lookahead == 'r') ADVANCE(298);
       END_STATE();
     case 157:
-      if (lookahead == 'e') ADVANCE(299);
+      if (lookahead == 'u') ADVANCE(299);
       END_STATE();
     case 158:
-      if (lookahead == 'i') ADVANCE(300);
-      if (lookahead == 'n') ADVANCE(301);
+      if (lookahead == 'd') ADVANCE(300);
       END_STATE();
     case 159:
-      if (lookahead == 'p') ADVANCE(302);
+      if (lookahead == 'e') ADVANCE(301);
       END_STATE();
     case 160:
-      if (lookahead == 'l') ADVANCE(303);
+      if (lookahead == 'i') ADVANCE(302);
+      if (lookahead == 'n') ADVANCE(303);
       END_STATE();
     case 161:
-      if (lookahead == 'i') ADVANCE(304);
+      if (lookahead == 'p') ADVANCE(304);
       END_STATE();
     case 162:
-      if (lookahead == 'r') ADVANCE(305);
+      if (lookahead == 'l') ADVANCE(305);
       END_STATE();
     case 163:
       if (lookahead == 'i') ADVANCE(306);
       END_STATE();
     case 164:
-      if (lookahead == 'c') ADVANCE(307);
+      if (lookahead == 'r') ADVANCE(307);
       END_STATE();
     case 165:
-      if (lookahead == 'd') ADVANCE(308);
+      if (lookahead == 'i') ADVANCE(308);
       END_STATE();
     case 166:
-      if (lookahead == 'b') ADVANCE(309);
+      if (lookahead == 'c') ADVANCE(309);
       END_STATE();
     case 167:
       if (lookahead == 'd') ADVANCE(310);
-      if (lookahead == 'n') ADVANCE(311);
-      if (lookahead == 's') ADVANCE(312);
       END_STATE();
     case 168:
-      if (lookahead == 'p') ADVANCE(313);
+      if (lookahead == 'b') ADVANCE(311);
       END_STATE();
     case 169:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'd') ADVANCE(312);
+      if (lookahead == 'n') ADVANCE(313);
+      if (lookahead == 's') ADVANCE(314);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'p') ADVANCE(315);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 173:
-      if (lookahead == 'a') ADVANCE(314);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 174:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(315);
-      if (lookahead == 'F') ADVANCE(316);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 175:
-      if (lookahead == 'a') ADVANCE(317);
+      if (lookahead == 'a') ADVANCE(316);
       END_STATE();
     case 176:
-      if (lookahead == 'i') ADVANCE(318);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(317);
+      if (lookahead == 'F') ADVANCE(318);
       END_STATE();
     case 177:
-      if (lookahead == 'm') ADVANCE(319);
+      if (lookahead == 'a') ADVANCE(319);
       END_STATE();
     case 178:
-      if (lookahead == 'l') ADVANCE(320);
+      if (lookahead == 'i') ADVANCE(320);
       END_STATE();
     case 179:
-      if (lookahead == 'e') ADVANCE(321);
+      if (lookahead == 'm') ADVANCE(321);
       END_STATE();
     case 180:
-      if (lookahead == 'p') ADVANCE(322);
+      if (lookahead == 'l') ADVANCE(322);
       END_STATE();
     case 181:
-      if (lookahead == 'i') ADVANCE(323);
+      if (lookahead == 'e') ADVANCE(323);
       END_STATE();
     case 182:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'p') ADVANCE(324);
       END_STATE();
     case 183:
-      if (lookahead == 'l') ADVANCE(324);
+      if (lookahead == 'i') ADVANCE(325);
       END_STATE();
     case 184:
-      if (lookahead == 'y') ADVANCE(325);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 185:
-      if (lookahead == 'i') ADVANCE(326);
+      if (lookahead == 'l') ADVANCE(326);
       END_STATE();
     case 186:
-      if (lookahead == 'p') ADVANCE(327);
+      if (lookahead == 'y') ADVANCE(327);
       END_STATE();
     case 187:
-      if (lookahead == 's') ADVANCE(328);
+      if (lookahead == 'i') ADVANCE(328);
       END_STATE();
     case 188:
-      if (lookahead == 'a') ADVANCE(329);
+      if (lookahead == 'p') ADVANCE(329);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 190:
       if (lookahead == 's') ADVANCE(330);
       END_STATE();
+    case 190:
+      if (lookahead == 'a') ADVANCE(331);
+      END_STATE();
     case 191:
-      if (lookahead == 'e') ADVANCE(331);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 192:
-      if (lookahead == 'e') ADVANCE(332);
+      if (lookahead == 's') ADVANCE(332);
       END_STATE();
     case 193:
-      if (lookahead == 'i') ADVANCE(333);
+      if (lookahead == 'e') ADVANCE(333);
       END_STATE();
     case 194:
-      if (lookahead == 'u') ADVANCE(334);
+      if (lookahead == 'e') ADVANCE(334);
       END_STATE();
     case 195:
-      if (lookahead == 't') ADVANCE(335);
+      if (lookahead == 'i') ADVANCE(335);
       END_STATE();
     case 196:
-      if (lookahead == 'd') ADVANCE(336);
+      if (lookahead == 'u') ADVANCE(336);
       END_STATE();
     case 197:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(337);
+      if (lookahead == 't') ADVANCE(337);
       END_STATE();
     case 198:
-      if (lookahead == 'm') ADVANCE(338);
+      if (lookahead == 'd') ADVANCE(338);
       END_STATE();
     case 199:
-      if (lookahead == 'l') ADVANCE(339);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(339);
       END_STATE();
     case 200:
-      if (lookahead == 'n') ADVANCE(340);
+      if (lookahead == 'm') ADVANCE(340);
       END_STATE();
     case 201:
-      if (lookahead == 'e') ADVANCE(341);
+      if (lookahead == 'l') ADVANCE(341);
       END_STATE();
     case 202:
-      if (lookahead == 'u') ADVANCE(342);
+      if (lookahead == 'n') ADVANCE(342);
       END_STATE();
     case 203:
-      if (lookahead == 's') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(343);
       END_STATE();
     case 204:
-      if (lookahead == 't') ADVANCE(344);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 205:
-      if (lookahead == 'g') ADVANCE(345);
+      if (lookahead == 's') ADVANCE(345);
       END_STATE();
     case 206:
-      if (lookahead == 'h') ADVANCE(346);
+      if (lookahead == 't') ADVANCE(346);
       END_STATE();
     case 207:
-      if (lookahead == 'e') ADVANCE(347);
+      if (lookahead == 'g') ADVANCE(347);
       END_STATE();
     case 208:
-      if (lookahead == 'e') ADVANCE(348);
+      if (lookahead == 'h') ADVANCE(348);
       END_STATE();
     case 209:
-      if (lookahead == 'u') ADVANCE(349);
+      if (lookahead == 'e') ADVANCE(349);
       END_STATE();
     case 210:
-      if (lookahead == 't') ADVANCE(350);
+      if (lookahead == 'e') ADVANCE(350);
       END_STATE();
     case 211:
-      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'u') ADVANCE(351);
       END_STATE();
     case 212:
-      if (lookahead == 'n') ADVANCE(352);
+      if (lookahead == 't') ADVANCE(352);
       END_STATE();
     case 213:
-      if (lookahead == 'p') ADVANCE(353);
+      if (lookahead == 'l') ADVANCE(353);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'n') ADVANCE(354);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(354);
+      if (lookahead == 'p') ADVANCE(355);
       END_STATE();
     case 216:
-      if (lookahead == 'd') ADVANCE(355);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'e') ADVANCE(356);
       END_STATE();
     case 218:
-      if (lookahead == 'i') ADVANCE(356);
+      if (lookahead == 'd') ADVANCE(357);
       END_STATE();
     case 219:
-      if (lookahead == 'e') ADVANCE(357);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 220:
-      if (lookahead == 'd') ADVANCE(358);
+      if (lookahead == 'i') ADVANCE(358);
       END_STATE();
     case 221:
-      if (lookahead == 's') ADVANCE(359);
+      if (lookahead == 'e') ADVANCE(359);
       END_STATE();
     case 222:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'd') ADVANCE(360);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(360);
+      if (lookahead == 's') ADVANCE(361);
       END_STATE();
     case 224:
-      if (lookahead == 'n') ADVANCE(361);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 225:
-      if (lookahead == 'e') ADVANCE(362);
+      if (lookahead == 'i') ADVANCE(362);
       END_STATE();
     case 226:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'n') ADVANCE(363);
       END_STATE();
     case 227:
-      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'e') ADVANCE(364);
       END_STATE();
     case 228:
-      if (lookahead == '2') ADVANCE(364);
-      if (lookahead == '8') ADVANCE(365);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 229:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'e') ADVANCE(365);
       END_STATE();
     case 230:
-      if (lookahead == 's') ADVANCE(366);
+      if (lookahead == '2') ADVANCE(366);
+      if (lookahead == '8') ADVANCE(367);
       END_STATE();
     case 231:
-      if (lookahead == 'i') ADVANCE(367);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 232:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(368);
-      if (lookahead == 's') ADVANCE(369);
+      if (lookahead == 's') ADVANCE(368);
       END_STATE();
     case 233:
-      if (lookahead == 'n') ADVANCE(370);
+      if (lookahead == 'i') ADVANCE(369);
       END_STATE();
     case 234:
-      if (lookahead == 'e') ADVANCE(371);
-      if (lookahead == 'p') ADVANCE(372);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(370);
+      if (lookahead == 's') ADVANCE(371);
       END_STATE();
     case 235:
-      if (lookahead == 'r') ADVANCE(373);
+      if (lookahead == 'n') ADVANCE(372);
       END_STATE();
     case 236:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'e') ADVANCE(373);
+      if (lookahead == 'p') ADVANCE(374);
       END_STATE();
     case 237:
-      if (lookahead == 's') ADVANCE(374);
+      if (lookahead == 'r') ADVANCE(375);
       END_STATE();
     case 238:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 239:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(375);
-      END_STATE();
-    case 240:
       if (lookahead == 's') ADVANCE(376);
       END_STATE();
+    case 240:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
     case 241:
-      if (lookahead == 'c') ADVANCE(377);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(377);
       END_STATE();
     case 242:
-      if (lookahead == 'c') ADVANCE(378);
+      if (lookahead == 's') ADVANCE(378);
       END_STATE();
     case 243:
-      if (lookahead == 't') ADVANCE(379);
+      if (lookahead == 'c') ADVANCE(379);
       END_STATE();
     case 244:
-      if (lookahead == 'i') ADVANCE(380);
+      if (lookahead == 'c') ADVANCE(380);
       END_STATE();
     case 245:
-      if (lookahead == 'e') ADVANCE(381);
+      if (lookahead == 't') ADVANCE(381);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(382);
+      if (lookahead == 'i') ADVANCE(382);
       END_STATE();
     case 247:
-      if (lookahead == 't') ADVANCE(383);
+      if (lookahead == 'e') ADVANCE(383);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(384);
-      if (lookahead == 'i') ADVANCE(385);
+      if (lookahead == 'a') ADVANCE(384);
       END_STATE();
     case 249:
-      if (lookahead == 'c') ADVANCE(386);
-      if (lookahead == 'd') ADVANCE(387);
-      if (lookahead == 'l') ADVANCE(388);
+      if (lookahead == 't') ADVANCE(385);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(386);
+      if (lookahead == 'i') ADVANCE(387);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(390);
-      if (lookahead == 'l') ADVANCE(391);
+      if (lookahead == 'c') ADVANCE(388);
+      if (lookahead == 'd') ADVANCE(389);
+      if (lookahead == 'l') ADVANCE(390);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 253:
-      if (lookahead == 'i') ADVANCE(393);
-      if (lookahead == 'o') ADVANCE(394);
+      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'l') ADVANCE(393);
       END_STATE();
     case 254:
-      if (lookahead == 'u') ADVANCE(395);
+      if (lookahead == 'e') ADVANCE(394);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(396);
+      if (lookahead == 'i') ADVANCE(395);
+      if (lookahead == 'o') ADVANCE(396);
       END_STATE();
     case 256:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'u') ADVANCE(397);
       END_STATE();
     case 257:
-      if (lookahead == 'l') ADVANCE(397);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 258:
-      if (lookahead == 's') ADVANCE(398);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 259:
-      if (lookahead == 's') ADVANCE(399);
+      if (lookahead == 'l') ADVANCE(399);
       END_STATE();
     case 260:
-      if (lookahead == 'r') ADVANCE(400);
+      if (lookahead == 's') ADVANCE(400);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(401);
+      if (lookahead == 's') ADVANCE(401);
       END_STATE();
     case 262:
       if (lookahead == 'r') ADVANCE(402);
       END_STATE();
     case 263:
-      if (lookahead == 'a') ADVANCE(403);
-      if (lookahead == 'c') ADVANCE(404);
+      if (lookahead == 'e') ADVANCE(403);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(405);
+      if (lookahead == 'r') ADVANCE(404);
       END_STATE();
     case 265:
-      if (lookahead == 'r') ADVANCE(406);
+      if (lookahead == 'a') ADVANCE(405);
+      if (lookahead == 'c') ADVANCE(406);
       END_STATE();
     case 266:
-      if (lookahead == 'c') ADVANCE(407);
+      if (lookahead == 'e') ADVANCE(407);
       END_STATE();
     case 267:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(408);
+      if (lookahead == 'r') ADVANCE(408);
       END_STATE();
     case 268:
-      if (lookahead == 't') ADVANCE(409);
+      if (lookahead == 'c') ADVANCE(409);
       END_STATE();
     case 269:
-      if (lookahead == 'a') ADVANCE(410);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(410);
       END_STATE();
     case 270:
       if (lookahead == 't') ADVANCE(411);
       END_STATE();
     case 271:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'a') ADVANCE(412);
       END_STATE();
     case 272:
-      if (lookahead == 'l') ADVANCE(412);
+      if (lookahead == 't') ADVANCE(413);
       END_STATE();
     case 273:
-      if (lookahead == 'p') ADVANCE(413);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 274:
-      if (lookahead == 'o') ADVANCE(414);
+      if (lookahead == 'l') ADVANCE(414);
       END_STATE();
     case 275:
-      if (lookahead == 'n') ADVANCE(415);
+      if (lookahead == 'p') ADVANCE(415);
       END_STATE();
     case 276:
-      if (lookahead == 'e') ADVANCE(416);
+      if (lookahead == 'o') ADVANCE(416);
       END_STATE();
     case 277:
-      if (lookahead == 'i') ADVANCE(417);
+      if (lookahead == 'n') ADVANCE(417);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(418);
       END_STATE();
     case 279:
-      if (lookahead == 'i') ADVANCE(418);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 280:
-      if (lookahead == 'o') ADVANCE(419);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 281:
-      if (lookahead == 't') ADVANCE(420);
+      if (lookahead == 'i') ADVANCE(420);
       END_STATE();
     case 282:
-      if (lookahead == 'e') ADVANCE(421);
+      if (lookahead == 'o') ADVANCE(421);
       END_STATE();
     case 283:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(422);
+      if (lookahead == 't') ADVANCE(422);
       END_STATE();
     case 284:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'e') ADVANCE(423);
       END_STATE();
     case 285:
-      if (lookahead == '8') ADVANCE(423);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(424);
       END_STATE();
     case 286:
-      if (lookahead == 'e') ADVANCE(424);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 287:
-      if (lookahead == 'h') ADVANCE(425);
+      if (lookahead == '8') ADVANCE(425);
       END_STATE();
     case 288:
-      if (lookahead == 'r') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(426);
       END_STATE();
     case 289:
-      if (lookahead == 't') ADVANCE(427);
+      if (lookahead == 'h') ADVANCE(427);
       END_STATE();
     case 290:
-      if (lookahead == 'd') ADVANCE(428);
+      if (lookahead == 'r') ADVANCE(428);
       END_STATE();
     case 291:
-      if (lookahead == 'n') ADVANCE(429);
+      if (lookahead == 't') ADVANCE(429);
       END_STATE();
     case 292:
-      if (lookahead == 'e') ADVANCE(430);
+      if (lookahead == 'd') ADVANCE(430);
       END_STATE();
     case 293:
-      if (lookahead == 'i') ADVANCE(431);
+      if (lookahead == 'n') ADVANCE(431);
       END_STATE();
     case 294:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'e') ADVANCE(432);
       END_STATE();
     case 295:
-      if (lookahead == 'n') ADVANCE(432);
+      if (lookahead == 'i') ADVANCE(433);
       END_STATE();
     case 296:
-      if (lookahead == 't') ADVANCE(433);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 297:
       if (lookahead == 'n') ADVANCE(434);
       END_STATE();
     case 298:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 't') ADVANCE(435);
       END_STATE();
     case 299:
-      if (lookahead == 'l') ADVANCE(435);
+      if (lookahead == 'n') ADVANCE(436);
       END_STATE();
     case 300:
-      if (lookahead == 'd') ADVANCE(436);
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
     case 301:
-      if (lookahead == 'c') ADVANCE(437);
+      if (lookahead == 'l') ADVANCE(437);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'd') ADVANCE(438);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(438);
+      if (lookahead == 'c') ADVANCE(439);
       END_STATE();
     case 304:
-      if (lookahead == 'b') ADVANCE(439);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 305:
-      if (lookahead == 'i') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(440);
       END_STATE();
     case 306:
-      if (lookahead == 'n') ADVANCE(441);
+      if (lookahead == 'b') ADVANCE(441);
       END_STATE();
     case 307:
-      if (lookahead == 'u') ADVANCE(442);
+      if (lookahead == 'i') ADVANCE(442);
       END_STATE();
     case 308:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'n') ADVANCE(443);
       END_STATE();
     case 309:
-      if (lookahead == 'i') ADVANCE(443);
-      END_STATE();
-    case 310:
       if (lookahead == 'u') ADVANCE(444);
       END_STATE();
+    case 310:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(445);
+      if (lookahead == 'i') ADVANCE(445);
       END_STATE();
     case 312:
-      if (lookahead == 't') ADVANCE(446);
+      if (lookahead == 'u') ADVANCE(446);
       END_STATE();
     case 313:
-      if (lookahead == 'l') ADVANCE(447);
+      if (lookahead == 'e') ADVANCE(447);
       END_STATE();
     case 314:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 't') ADVANCE(448);
       END_STATE();
     case 315:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'l') ADVANCE(449);
       END_STATE();
     case 316:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 317:
-      if (lookahead == 'y') ADVANCE(448);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 318:
-      if (lookahead == 'c') ADVANCE(449);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(450);
+      if (lookahead == 'y') ADVANCE(450);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(451);
+      if (lookahead == 'c') ADVANCE(451);
       END_STATE();
     case 321:
-      if (lookahead == 'c') ADVANCE(452);
+      if (lookahead == 'e') ADVANCE(452);
       END_STATE();
     case 322:
-      if (lookahead == 'l') ADVANCE(453);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 323:
-      if (lookahead == 'd') ADVANCE(454);
+      if (lookahead == 'c') ADVANCE(454);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(455);
+      if (lookahead == 'l') ADVANCE(455);
       END_STATE();
     case 325:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'd') ADVANCE(456);
       END_STATE();
     case 326:
-      if (lookahead == 'c') ADVANCE(456);
+      if (lookahead == 'e') ADVANCE(457);
       END_STATE();
     case 327:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 328:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'c') ADVANCE(458);
       END_STATE();
     case 329:
-      if (lookahead == 'l') ADVANCE(457);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 330:
-      if (lookahead == '8') ADVANCE(458);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 331:
-      if (lookahead == 's') ADVANCE(459);
+      if (lookahead == 'l') ADVANCE(459);
       END_STATE();
     case 332:
-      if (lookahead == 'c') ADVANCE(460);
+      if (lookahead == '8') ADVANCE(460);
       END_STATE();
     case 333:
-      if (lookahead == 'l') ADVANCE(461);
+      if (lookahead == 's') ADVANCE(461);
       END_STATE();
     case 334:
-      if (lookahead == 'r') ADVANCE(462);
+      if (lookahead == 'c') ADVANCE(462);
       END_STATE();
     case 335:
-      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'l') ADVANCE(463);
       END_STATE();
     case 336:
-      if (lookahead == 'b') ADVANCE(464);
+      if (lookahead == 'r') ADVANCE(464);
       END_STATE();
     case 337:
-      if (lookahead == 'a') ADVANCE(465);
+      if (lookahead == 'e') ADVANCE(465);
       END_STATE();
     case 338:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'b') ADVANCE(466);
       END_STATE();
     case 339:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'a') ADVANCE(467);
       END_STATE();
     case 340:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 341:
-      if (lookahead == 'r') ADVANCE(466);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 342:
-      if (lookahead == 'n') ADVANCE(467);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 343:
-      if (lookahead == 's') ADVANCE(468);
+      if (lookahead == 'r') ADVANCE(468);
       END_STATE();
     case 344:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 'n') ADVANCE(469);
       END_STATE();
     case 345:
-      if (lookahead == 'h') ADVANCE(469);
+      if (lookahead == 's') ADVANCE(470);
       END_STATE();
     case 346:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 347:
-      if (lookahead == 'd') ADVANCE(470);
+      if (lookahead == 'h') ADVANCE(471);
       END_STATE();
     case 348:
-      if (lookahead == 'r') ADVANCE(471);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 349:
-      if (lookahead == 't') ADVANCE(472);
+      if (lookahead == 'd') ADVANCE(472);
       END_STATE();
     case 350:
       if (lookahead == 'r') ADVANCE(473);
       END_STATE();
     case 351:
-      if (lookahead == 'a') ADVANCE(474);
+      if (lookahead == 't') ADVANCE(474);
       END_STATE();
     case 352:
-      if (lookahead == 's') ADVANCE(475);
+      if (lookahead == 'r') ADVANCE(475);
       END_STATE();
     case 353:
-      if (lookahead == 'e') ADVANCE(476);
+      if (lookahead == 'a') ADVANCE(476);
       END_STATE();
     case 354:
-      if (lookahead == 'd') ADVANCE(477);
+      if (lookahead == 's') ADVANCE(477);
       END_STATE();
     case 355:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 356:
-      if (lookahead == 't') ADVANCE(478);
+      if (lookahead == 'd') ADVANCE(479);
       END_STATE();
     case 357:
-      if (lookahead == 'a') ADVANCE(479);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 358:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 't') ADVANCE(480);
       END_STATE();
     case 359:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(480);
+      if (lookahead == 'a') ADVANCE(481);
       END_STATE();
     case 360:
-      if (lookahead == 'm') ADVANCE(481);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 361:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(482);
       END_STATE();
     case 362:
-      if (lookahead == 'r') ADVANCE(482);
+      if (lookahead == 'm') ADVANCE(483);
       END_STATE();
     case 363:
-      ACCEPT_TOKEN(anon_sym_mode);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 364:
-      if (lookahead == '7') ADVANCE(483);
+      if (lookahead == 'r') ADVANCE(484);
       END_STATE();
     case 365:
-      if (lookahead == '3') ADVANCE(484);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 366:
-      if (lookahead == 'e') ADVANCE(485);
+      if (lookahead == '7') ADVANCE(485);
       END_STATE();
     case 367:
-      if (lookahead == 'n') ADVANCE(486);
+      if (lookahead == '3') ADVANCE(486);
       END_STATE();
     case 368:
-      if (lookahead == 'm') ADVANCE(487);
+      if (lookahead == 'e') ADVANCE(487);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'n') ADVANCE(488);
       END_STATE();
     case 370:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'm') ADVANCE(489);
       END_STATE();
     case 371:
-      if (lookahead == 'r') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 372:
-      if (lookahead == 'u') ADVANCE(489);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 373:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'r') ADVANCE(490);
       END_STATE();
     case 374:
-      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'u') ADVANCE(491);
       END_STATE();
     case 375:
-      if (lookahead == 'i') ADVANCE(491);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 376:
       if (lookahead == 'e') ADVANCE(492);
       END_STATE();
     case 377:
-      if (lookahead == 'e') ADVANCE(493);
+      if (lookahead == 'i') ADVANCE(493);
       END_STATE();
     case 378:
       if (lookahead == 'e') ADVANCE(494);
       END_STATE();
     case 379:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(495);
       END_STATE();
     case 380:
-      if (lookahead == 't') ADVANCE(495);
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
     case 381:
-      if (lookahead == 'r') ADVANCE(496);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 382:
-      if (lookahead == 'm') ADVANCE(497);
+      if (lookahead == 't') ADVANCE(497);
       END_STATE();
     case 383:
-      if (lookahead == 'e') ADVANCE(498);
+      if (lookahead == 'r') ADVANCE(498);
       END_STATE();
     case 384:
-      if (lookahead == 'd') ADVANCE(499);
+      if (lookahead == 'm') ADVANCE(499);
       END_STATE();
     case 385:
-      if (lookahead == 'n') ADVANCE(500);
+      if (lookahead == 'e') ADVANCE(500);
       END_STATE();
     case 386:
-      if (lookahead == 't') ADVANCE(501);
+      if (lookahead == 'd') ADVANCE(501);
       END_STATE();
     case 387:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(502);
+      if (lookahead == 'n') ADVANCE(502);
       END_STATE();
     case 388:
-      if (lookahead == 'i') ADVANCE(503);
+      if (lookahead == 't') ADVANCE(503);
       END_STATE();
     case 389:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(504);
       END_STATE();
     case 390:
-      if (lookahead == 'r') ADVANCE(505);
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
     case 391:
-      if (lookahead == 'e') ADVANCE(506);
+      if (lookahead == 'i') ADVANCE(506);
       END_STATE();
     case 392:
-      if (lookahead == 'a') ADVANCE(507);
+      if (lookahead == 'r') ADVANCE(507);
       END_STATE();
     case 393:
-      if (lookahead == 's') ADVANCE(508);
+      if (lookahead == 'e') ADVANCE(508);
       END_STATE();
     case 394:
-      if (lookahead == 'l') ADVANCE(509);
-      if (lookahead == 'n') ADVANCE(510);
+      if (lookahead == 'a') ADVANCE(509);
       END_STATE();
     case 395:
-      if (lookahead == 'r') ADVANCE(511);
+      if (lookahead == 's') ADVANCE(510);
       END_STATE();
     case 396:
-      if (lookahead == 'r') ADVANCE(512);
+      if (lookahead == 'l') ADVANCE(511);
+      if (lookahead == 'n') ADVANCE(512);
       END_STATE();
     case 397:
-      if (lookahead == 'e') ADVANCE(513);
+      if (lookahead == 'r') ADVANCE(513);
       END_STATE();
     case 398:
-      if (lookahead == 'i') ADVANCE(514);
+      if (lookahead == 'r') ADVANCE(514);
       END_STATE();
     case 399:
-      if (lookahead == 'i') ADVANCE(515);
+      if (lookahead == 'e') ADVANCE(515);
       END_STATE();
     case 400:
-      if (lookahead == 'e') ADVANCE(516);
+      if (lookahead == 'i') ADVANCE(516);
       END_STATE();
     case 401:
-      if (lookahead == 't') ADVANCE(517);
+      if (lookahead == 'i') ADVANCE(517);
       END_STATE();
     case 402:
-      if (lookahead == 't') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(518);
       END_STATE();
     case 403:
-      if (lookahead == 'd') ADVANCE(519);
+      if (lookahead == 't') ADVANCE(519);
       END_STATE();
     case 404:
-      if (lookahead == 'e') ADVANCE(520);
+      if (lookahead == 't') ADVANCE(520);
       END_STATE();
     case 405:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'd') ADVANCE(521);
       END_STATE();
     case 406:
-      if (lookahead == 'c') ADVANCE(521);
+      if (lookahead == 'e') ADVANCE(522);
       END_STATE();
     case 407:
-      if (lookahead == 'i') ADVANCE(522);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 408:
-      if (lookahead == 'p') ADVANCE(523);
+      if (lookahead == 'c') ADVANCE(523);
       END_STATE();
     case 409:
       if (lookahead == 'i') ADVANCE(524);
       END_STATE();
     case 410:
-      if (lookahead == 'n') ADVANCE(525);
+      if (lookahead == 'p') ADVANCE(525);
       END_STATE();
     case 411:
-      if (lookahead == 'c') ADVANCE(526);
+      if (lookahead == 'i') ADVANCE(526);
       END_STATE();
     case 412:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'n') ADVANCE(527);
       END_STATE();
     case 413:
-      if (lookahead == 'e') ADVANCE(527);
+      if (lookahead == 'c') ADVANCE(528);
       END_STATE();
     case 414:
-      if (lookahead == 'u') ADVANCE(528);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 415:
-      if (lookahead == 's') ADVANCE(529);
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
     case 416:
-      if (lookahead == 'r') ADVANCE(530);
+      if (lookahead == 'u') ADVANCE(530);
       END_STATE();
     case 417:
-      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 's') ADVANCE(531);
       END_STATE();
     case 418:
-      if (lookahead == 'd') ADVANCE(532);
+      if (lookahead == 'r') ADVANCE(532);
       END_STATE();
     case 419:
       if (lookahead == 'c') ADVANCE(533);
       END_STATE();
     case 420:
-      if (lookahead == 'a') ADVANCE(534);
+      if (lookahead == 'd') ADVANCE(534);
       END_STATE();
     case 421:
-      if (lookahead == 'l') ADVANCE(535);
+      if (lookahead == 'c') ADVANCE(535);
       END_STATE();
     case 422:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(536);
       END_STATE();
     case 423:
-      if (lookahead == '4') ADVANCE(536);
+      if (lookahead == 'l') ADVANCE(537);
       END_STATE();
     case 424:
-      if (lookahead == 's') ADVANCE(537);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 425:
-      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == '4') ADVANCE(538);
       END_STATE();
     case 426:
-      if (lookahead == 'a') ADVANCE(538);
+      if (lookahead == 's') ADVANCE(539);
       END_STATE();
     case 427:
-      if (lookahead == 'e') ADVANCE(539);
+      ACCEPT_TOKEN(anon_sym_with);
       END_STATE();
     case 428:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 'a') ADVANCE(540);
       END_STATE();
     case 429:
-      if (lookahead == 's') ADVANCE(540);
+      if (lookahead == 'e') ADVANCE(541);
       END_STATE();
     case 430:
-      if (lookahead == 'n') ADVANCE(541);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 431:
-      if (lookahead == 'f') ADVANCE(542);
+      if (lookahead == 's') ADVANCE(542);
       END_STATE();
     case 432:
       if (lookahead == 'n') ADVANCE(543);
       END_STATE();
     case 433:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(544);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(545);
       END_STATE();
     case 435:
-      if (lookahead == 'i') ADVANCE(544);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 437:
-      if (lookahead == 'h') ADVANCE(545);
+      if (lookahead == 'i') ADVANCE(546);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 439:
-      if (lookahead == 'r') ADVANCE(546);
+      if (lookahead == 'h') ADVANCE(547);
       END_STATE();
     case 440:
-      if (lookahead == 'e') ADVANCE(547);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 441:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'r') ADVANCE(548);
       END_STATE();
     case 442:
-      if (lookahead == 'l') ADVANCE(548);
+      if (lookahead == 'e') ADVANCE(549);
       END_STATE();
     case 443:
-      if (lookahead == 'n') ADVANCE(549);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 444:
-      if (lookahead == 'c') ADVANCE(550);
+      if (lookahead == 'l') ADVANCE(550);
       END_STATE();
     case 445:
-      if (lookahead == 'c') ADVANCE(551);
+      if (lookahead == 'n') ADVANCE(551);
       END_STATE();
     case 446:
-      if (lookahead == 'r') ADVANCE(552);
+      if (lookahead == 'c') ADVANCE(552);
       END_STATE();
     case 447:
-      if (lookahead == 'e') ADVANCE(553);
+      if (lookahead == 'c') ADVANCE(553);
       END_STATE();
     case 448:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'r') ADVANCE(554);
       END_STATE();
     case 449:
-      if (lookahead == 'e') ADVANCE(554);
+      if (lookahead == 'e') ADVANCE(555);
       END_STATE();
     case 450:
-      if (lookahead == 't') ADVANCE(555);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 451:
-      if (lookahead == 'x') ADVANCE(556);
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
     case 452:
       if (lookahead == 't') ADVANCE(557);
       END_STATE();
     case 453:
-      if (lookahead == 'a') ADVANCE(558);
+      if (lookahead == 'x') ADVANCE(558);
       END_STATE();
     case 454:
-      if (lookahead == 'e') ADVANCE(559);
+      if (lookahead == 't') ADVANCE(559);
       END_STATE();
     case 455:
-      if (lookahead == 'x') ADVANCE(560);
+      if (lookahead == 'a') ADVANCE(560);
       END_STATE();
     case 456:
-      if (lookahead == 'i') ADVANCE(561);
+      if (lookahead == 'e') ADVANCE(561);
       END_STATE();
     case 457:
-      if (lookahead == 'i') ADVANCE(562);
+      if (lookahead == 'x') ADVANCE(562);
       END_STATE();
     case 458:
-      if (lookahead == '9') ADVANCE(563);
+      if (lookahead == 'i') ADVANCE(563);
       END_STATE();
     case 459:
-      if (lookahead == 's') ADVANCE(564);
+      if (lookahead == 'i') ADVANCE(564);
       END_STATE();
     case 460:
-      if (lookahead == 't') ADVANCE(565);
+      if (lookahead == '9') ADVANCE(565);
       END_STATE();
     case 461:
-      if (lookahead == 'y') ADVANCE(566);
+      if (lookahead == 's') ADVANCE(566);
       END_STATE();
     case 462:
-      if (lookahead == 'e') ADVANCE(567);
+      if (lookahead == 't') ADVANCE(567);
       END_STATE();
     case 463:
-      if (lookahead == 'r') ADVANCE(568);
+      if (lookahead == 'y') ADVANCE(568);
       END_STATE();
     case 464:
-      if (lookahead == 'a') ADVANCE(569);
+      if (lookahead == 'e') ADVANCE(569);
       END_STATE();
     case 465:
       if (lookahead == 'r') ADVANCE(570);
@@ -5382,1003 +5456,1009 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'a') ADVANCE(571);
       END_STATE();
     case 467:
-      if (lookahead == 'd') ADVANCE(572);
+      if (lookahead == 'r') ADVANCE(572);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(573);
       END_STATE();
     case 469:
-      if (lookahead == 't') ADVANCE(573);
+      if (lookahead == 'd') ADVANCE(574);
       END_STATE();
     case 470:
-      if (lookahead == 'a') ADVANCE(574);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == 't') ADVANCE(575);
       END_STATE();
     case 472:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(576);
       END_STATE();
     case 473:
-      if (lookahead == 'u') ADVANCE(575);
+      ACCEPT_TOKEN(anon_sym_inner);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(576);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 475:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'u') ADVANCE(577);
       END_STATE();
     case 476:
-      if (lookahead == 'r') ADVANCE(577);
+      if (lookahead == 't') ADVANCE(578);
       END_STATE();
     case 477:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'r') ADVANCE(579);
       END_STATE();
     case 479:
-      if (lookahead == 'r') ADVANCE(578);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 480:
-      if (lookahead == 't') ADVANCE(579);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 481:
-      if (lookahead == 'u') ADVANCE(580);
+      if (lookahead == 'r') ADVANCE(580);
       END_STATE();
     case 482:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 't') ADVANCE(581);
       END_STATE();
     case 483:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'u') ADVANCE(582);
       END_STATE();
     case 484:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 485:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 486:
-      if (lookahead == 'a') ADVANCE(581);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == 'a') ADVANCE(583);
       END_STATE();
     case 489:
-      if (lookahead == 't') ADVANCE(582);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 490:
-      if (lookahead == 's') ADVANCE(583);
+      ACCEPT_TOKEN(anon_sym_outer);
       END_STATE();
     case 491:
       if (lookahead == 't') ADVANCE(584);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 's') ADVANCE(585);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(586);
       END_STATE();
     case 494:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 495:
-      if (lookahead == 'i') ADVANCE(585);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 497:
-      if (lookahead == 'p') ADVANCE(586);
+      if (lookahead == 'i') ADVANCE(587);
       END_STATE();
     case 498:
-      if (lookahead == 'c') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'p') ADVANCE(588);
       END_STATE();
     case 500:
-      if (lookahead == 'g') ADVANCE(588);
+      if (lookahead == 'c') ADVANCE(589);
       END_STATE();
     case 501:
-      if (lookahead == 'a') ADVANCE(589);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 502:
-      if (lookahead == 'n') ADVANCE(590);
+      if (lookahead == 'g') ADVANCE(590);
       END_STATE();
     case 503:
-      if (lookahead == 'z') ADVANCE(591);
+      if (lookahead == 'a') ADVANCE(591);
       END_STATE();
     case 504:
-      if (lookahead == 'v') ADVANCE(592);
+      if (lookahead == 'n') ADVANCE(592);
       END_STATE();
     case 505:
-      if (lookahead == 'e') ADVANCE(593);
+      if (lookahead == 'z') ADVANCE(593);
       END_STATE();
     case 506:
-      if (lookahead == 'c') ADVANCE(594);
+      if (lookahead == 'v') ADVANCE(594);
       END_STATE();
     case 507:
-      if (lookahead == 't') ADVANCE(595);
+      if (lookahead == 'e') ADVANCE(595);
       END_STATE();
     case 508:
-      if (lookahead == 't') ADVANCE(596);
+      if (lookahead == 'c') ADVANCE(596);
       END_STATE();
     case 509:
-      if (lookahead == 'u') ADVANCE(597);
+      if (lookahead == 't') ADVANCE(597);
       END_STATE();
     case 510:
-      if (lookahead == 'a') ADVANCE(598);
+      if (lookahead == 't') ADVANCE(598);
       END_STATE();
     case 511:
-      if (lookahead == 'n') ADVANCE(599);
+      if (lookahead == 'u') ADVANCE(599);
       END_STATE();
     case 512:
-      if (lookahead == 's') ADVANCE(600);
+      if (lookahead == 'a') ADVANCE(600);
       END_STATE();
     case 513:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'n') ADVANCE(601);
       END_STATE();
     case 514:
-      if (lookahead == 't') ADVANCE(601);
+      if (lookahead == 's') ADVANCE(602);
       END_STATE();
     case 515:
-      if (lookahead == 'o') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 516:
-      if (lookahead == 'd') ADVANCE(603);
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
     case 517:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'o') ADVANCE(604);
       END_STATE();
     case 518:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'd') ADVANCE(605);
       END_STATE();
     case 519:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 520:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 521:
-      if (lookahead == 'e') ADVANCE(604);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 522:
-      if (lookahead == 'n') ADVANCE(605);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 523:
-      if (lookahead == 'r') ADVANCE(606);
+      if (lookahead == 'e') ADVANCE(606);
       END_STATE();
     case 524:
-      if (lookahead == 'o') ADVANCE(607);
+      if (lookahead == 'n') ADVANCE(607);
       END_STATE();
     case 525:
-      if (lookahead == 'd') ADVANCE(608);
+      if (lookahead == 'r') ADVANCE(608);
       END_STATE();
     case 526:
-      if (lookahead == 'h') ADVANCE(609);
+      if (lookahead == 'o') ADVANCE(609);
       END_STATE();
     case 527:
-      if (lookahead == 'r') ADVANCE(610);
+      if (lookahead == 'd') ADVANCE(610);
       END_STATE();
     case 528:
-      if (lookahead == 'g') ADVANCE(611);
+      if (lookahead == 'h') ADVANCE(611);
       END_STATE();
     case 529:
-      if (lookahead == 'm') ADVANCE(612);
+      if (lookahead == 'r') ADVANCE(612);
       END_STATE();
     case 530:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'g') ADVANCE(613);
       END_STATE();
     case 531:
-      if (lookahead == 'a') ADVANCE(613);
+      if (lookahead == 'm') ADVANCE(614);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 533:
-      if (lookahead == 'i') ADVANCE(614);
+      if (lookahead == 'a') ADVANCE(615);
       END_STATE();
     case 534:
-      if (lookahead == 'g') ADVANCE(615);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 535:
-      if (lookahead == 'e') ADVANCE(616);
+      if (lookahead == 'i') ADVANCE(616);
       END_STATE();
     case 536:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'g') ADVANCE(617);
       END_STATE();
     case 537:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'e') ADVANCE(618);
       END_STATE();
     case 538:
-      if (lookahead == 'c') ADVANCE(617);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 539:
-      if (lookahead == 'r') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 540:
-      if (lookahead == 't') ADVANCE(619);
+      if (lookahead == 'c') ADVANCE(619);
       END_STATE();
     case 541:
-      if (lookahead == 't') ADVANCE(620);
+      if (lookahead == 'r') ADVANCE(620);
       END_STATE();
     case 542:
-      if (lookahead == 'i') ADVANCE(621);
+      if (lookahead == 't') ADVANCE(621);
       END_STATE();
     case 543:
-      if (lookahead == 'a') ADVANCE(622);
+      if (lookahead == 't') ADVANCE(622);
       END_STATE();
     case 544:
-      if (lookahead == 'n') ADVANCE(623);
+      if (lookahead == 'i') ADVANCE(623);
       END_STATE();
     case 545:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(624);
+      if (lookahead == 'a') ADVANCE(624);
       END_STATE();
     case 546:
-      if (lookahead == 'a') ADVANCE(625);
+      if (lookahead == 'n') ADVANCE(625);
       END_STATE();
     case 547:
-      if (lookahead == 'r') ADVANCE(626);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(626);
       END_STATE();
     case 548:
       if (lookahead == 'a') ADVANCE(627);
       END_STATE();
     case 549:
-      if (lookahead == 'e') ADVANCE(628);
+      if (lookahead == 'r') ADVANCE(628);
       END_STATE();
     case 550:
-      if (lookahead == 't') ADVANCE(629);
+      if (lookahead == 'a') ADVANCE(629);
       END_STATE();
     case 551:
-      if (lookahead == 't') ADVANCE(630);
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
     case 552:
-      if (lookahead == 'u') ADVANCE(631);
+      if (lookahead == 't') ADVANCE(631);
       END_STATE();
     case 553:
-      if (lookahead == 'd') ADVANCE(632);
-      if (lookahead == 'r') ADVANCE(633);
+      if (lookahead == 't') ADVANCE(632);
       END_STATE();
     case 554:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'u') ADVANCE(633);
       END_STATE();
     case 555:
-      if (lookahead == 'e') ADVANCE(634);
+      if (lookahead == 'd') ADVANCE(634);
+      if (lookahead == 'r') ADVANCE(635);
       END_STATE();
     case 556:
-      if (lookahead == 'e') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 557:
-      if (lookahead == 'i') ADVANCE(636);
+      if (lookahead == 'e') ADVANCE(636);
       END_STATE();
     case 558:
-      if (lookahead == 'y') ADVANCE(637);
+      if (lookahead == 'e') ADVANCE(637);
       END_STATE();
     case 559:
-      if (lookahead == 'r') ADVANCE(638);
+      if (lookahead == 'i') ADVANCE(638);
       END_STATE();
     case 560:
-      if (lookahead == 'e') ADVANCE(639);
+      if (lookahead == 'y') ADVANCE(639);
       END_STATE();
     case 561:
-      if (lookahead == 'e') ADVANCE(640);
+      if (lookahead == 'r') ADVANCE(640);
       END_STATE();
     case 562:
-      if (lookahead == 's') ADVANCE(641);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 563:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'e') ADVANCE(642);
       END_STATE();
     case 564:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 's') ADVANCE(643);
       END_STATE();
     case 565:
-      ACCEPT_TOKEN(anon_sym_expect);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 568:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 569:
-      if (lookahead == 'c') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 570:
-      if (lookahead == 'd') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 571:
-      if (lookahead == 't') ADVANCE(644);
+      if (lookahead == 'c') ADVANCE(644);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 'd') ADVANCE(645);
       END_STATE();
     case 573:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 't') ADVANCE(646);
       END_STATE();
     case 574:
-      if (lookahead == 'n') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 575:
-      if (lookahead == 'm') ADVANCE(646);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 576:
-      if (lookahead == 'i') ADVANCE(647);
-      if (lookahead == 'o') ADVANCE(648);
+      if (lookahead == 'n') ADVANCE(647);
       END_STATE();
     case 577:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'm') ADVANCE(648);
       END_STATE();
     case 578:
       if (lookahead == 'i') ADVANCE(649);
+      if (lookahead == 'o') ADVANCE(650);
       END_STATE();
     case 579:
-      if (lookahead == 'a') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 580:
-      if (lookahead == 'm') ADVANCE(651);
+      if (lookahead == 'i') ADVANCE(651);
       END_STATE();
     case 581:
-      if (lookahead == 'l') ADVANCE(652);
+      if (lookahead == 'a') ADVANCE(652);
       END_STATE();
     case 582:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'm') ADVANCE(653);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'l') ADVANCE(654);
       END_STATE();
     case 584:
-      if (lookahead == 't') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 585:
-      if (lookahead == 'o') ADVANCE(654);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 586:
-      if (lookahead == 'l') ADVANCE(655);
+      if (lookahead == 't') ADVANCE(655);
       END_STATE();
     case 587:
-      if (lookahead == 't') ADVANCE(656);
+      if (lookahead == 'o') ADVANCE(656);
       END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'l') ADVANCE(657);
       END_STATE();
     case 589:
-      if (lookahead == 'n') ADVANCE(657);
+      if (lookahead == 't') ADVANCE(658);
       END_STATE();
     case 590:
-      if (lookahead == 'g') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 591:
-      if (lookahead == 'e') ADVANCE(659);
+      if (lookahead == 'n') ADVANCE(659);
       END_STATE();
     case 592:
-      if (lookahead == 'e') ADVANCE(660);
+      if (lookahead == 'g') ADVANCE(660);
       END_STATE();
     case 593:
-      if (lookahead == 'n') ADVANCE(661);
+      if (lookahead == 'e') ADVANCE(661);
       END_STATE();
     case 594:
-      if (lookahead == 't') ADVANCE(662);
+      if (lookahead == 'e') ADVANCE(662);
       END_STATE();
     case 595:
-      if (lookahead == 'a') ADVANCE(663);
+      if (lookahead == 'n') ADVANCE(663);
       END_STATE();
     case 596:
-      if (lookahead == 'i') ADVANCE(664);
+      if (lookahead == 't') ADVANCE(664);
       END_STATE();
     case 597:
-      if (lookahead == 't') ADVANCE(665);
+      if (lookahead == 'a') ADVANCE(665);
       END_STATE();
     case 598:
-      if (lookahead == 'n') ADVANCE(666);
+      if (lookahead == 'i') ADVANCE(666);
       END_STATE();
     case 599:
-      if (lookahead == '-') ADVANCE(667);
+      if (lookahead == 't') ADVANCE(667);
       END_STATE();
     case 600:
-      if (lookahead == 'e') ADVANCE(668);
+      if (lookahead == 'n') ADVANCE(668);
       END_STATE();
     case 601:
-      if (lookahead == 'i') ADVANCE(669);
+      if (lookahead == '-') ADVANCE(669);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(670);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'i') ADVANCE(671);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(672);
       END_STATE();
     case 605:
-      if (lookahead == 'g') ADVANCE(671);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 606:
-      if (lookahead == 'o') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 607:
-      if (lookahead == 'n') ADVANCE(673);
+      if (lookahead == 'g') ADVANCE(673);
       END_STATE();
     case 608:
-      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == 'o') ADVANCE(674);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'n') ADVANCE(675);
       END_STATE();
     case 610:
-      if (lookahead == 'a') ADVANCE(674);
+      ACCEPT_TOKEN(anon_sym_strand);
       END_STATE();
     case 611:
-      if (lookahead == 'h') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 612:
-      if (lookahead == 'i') ADVANCE(676);
+      if (lookahead == 'a') ADVANCE(676);
       END_STATE();
     case 613:
-      if (lookahead == 'l') ADVANCE(677);
+      if (lookahead == 'h') ADVANCE(677);
       END_STATE();
     case 614:
-      if (lookahead == 't') ADVANCE(678);
+      if (lookahead == 'i') ADVANCE(678);
       END_STATE();
     case 615:
-      if (lookahead == 'e') ADVANCE(679);
+      if (lookahead == 'l') ADVANCE(679);
       END_STATE();
     case 616:
-      if (lookahead == 'n') ADVANCE(680);
+      if (lookahead == 't') ADVANCE(680);
       END_STATE();
     case 617:
-      if (lookahead == 'y') ADVANCE(681);
+      if (lookahead == 'e') ADVANCE(681);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'n') ADVANCE(682);
       END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'y') ADVANCE(683);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 621:
-      if (lookahead == 'e') ADVANCE(682);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 623:
-      if (lookahead == 'e') ADVANCE(683);
+      if (lookahead == 'e') ADVANCE(684);
       END_STATE();
     case 624:
-      if (lookahead == 's') ADVANCE(684);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(685);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 's') ADVANCE(686);
       END_STATE();
     case 627:
-      if (lookahead == 't') ADVANCE(686);
+      if (lookahead == 't') ADVANCE(687);
       END_STATE();
     case 628:
-      if (lookahead == 'r') ADVANCE(687);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 629:
-      if (lookahead == 'o') ADVANCE(688);
+      if (lookahead == 't') ADVANCE(688);
       END_STATE();
     case 630:
-      if (lookahead == 'o') ADVANCE(689);
+      if (lookahead == 'r') ADVANCE(689);
       END_STATE();
     case 631:
-      if (lookahead == 'c') ADVANCE(690);
+      if (lookahead == 'o') ADVANCE(690);
       END_STATE();
     case 632:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'o') ADVANCE(691);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 635:
-      if (lookahead == 'r') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 636:
-      if (lookahead == 'v') ADVANCE(693);
+      if (lookahead == 'r') ADVANCE(693);
       END_STATE();
     case 637:
-      if (lookahead == 'e') ADVANCE(694);
+      if (lookahead == 'r') ADVANCE(694);
       END_STATE();
     case 638:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'v') ADVANCE(695);
       END_STATE();
     case 639:
-      if (lookahead == 'r') ADVANCE(695);
+      if (lookahead == 'e') ADVANCE(696);
       END_STATE();
     case 640:
-      if (lookahead == 'n') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 641:
-      if (lookahead == 'e') ADVANCE(697);
+      if (lookahead == 'r') ADVANCE(697);
       END_STATE();
     case 642:
-      if (lookahead == 'k') ADVANCE(698);
+      if (lookahead == 'n') ADVANCE(698);
       END_STATE();
     case 643:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'e') ADVANCE(699);
       END_STATE();
     case 644:
-      if (lookahead == 'o') ADVANCE(699);
+      if (lookahead == 'k') ADVANCE(700);
       END_STATE();
     case 645:
-      if (lookahead == 'c') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 646:
-      if (lookahead == 'e') ADVANCE(701);
+      if (lookahead == 'o') ADVANCE(701);
       END_STATE();
     case 647:
-      if (lookahead == 'o') ADVANCE(702);
+      if (lookahead == 'c') ADVANCE(702);
       END_STATE();
     case 648:
-      if (lookahead == 'r') ADVANCE(703);
+      if (lookahead == 'e') ADVANCE(703);
       END_STATE();
     case 649:
-      if (lookahead == 't') ADVANCE(704);
+      if (lookahead == 'o') ADVANCE(704);
       END_STATE();
     case 650:
-      if (lookahead == 'n') ADVANCE(705);
+      if (lookahead == 'r') ADVANCE(705);
       END_STATE();
     case 651:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 't') ADVANCE(706);
       END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
     case 653:
-      if (lookahead == 'i') ADVANCE(706);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 654:
-      if (lookahead == 'n') ADVANCE(707);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 655:
       if (lookahead == 'i') ADVANCE(708);
       END_STATE();
     case 656:
-      if (lookahead == 'o') ADVANCE(709);
+      if (lookahead == 'n') ADVANCE(709);
       END_STATE();
     case 657:
-      if (lookahead == 'c') ADVANCE(710);
+      if (lookahead == 'i') ADVANCE(710);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(711);
+      if (lookahead == 'o') ADVANCE(711);
       END_STATE();
     case 659:
-      if (lookahead == 'd') ADVANCE(712);
+      if (lookahead == 'c') ADVANCE(712);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(713);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(713);
       END_STATE();
     case 661:
-      if (lookahead == 'c') ADVANCE(714);
+      if (lookahead == 'd') ADVANCE(714);
       END_STATE();
     case 662:
-      if (lookahead == 'e') ADVANCE(715);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(715);
       END_STATE();
     case 663:
-      if (lookahead == 'b') ADVANCE(716);
+      if (lookahead == 'c') ADVANCE(716);
       END_STATE();
     case 664:
-      if (lookahead == 'v') ADVANCE(717);
+      if (lookahead == 'e') ADVANCE(717);
       END_STATE();
     case 665:
-      if (lookahead == 'i') ADVANCE(718);
+      if (lookahead == 'b') ADVANCE(718);
       END_STATE();
     case 666:
-      if (lookahead == 'c') ADVANCE(719);
+      if (lookahead == 'v') ADVANCE(719);
       END_STATE();
     case 667:
-      if (lookahead == 'l') ADVANCE(720);
+      if (lookahead == 'i') ADVANCE(720);
       END_STATE();
     case 668:
-      if (lookahead == 'd') ADVANCE(721);
+      if (lookahead == 'c') ADVANCE(721);
       END_STATE();
     case 669:
-      if (lookahead == 'v') ADVANCE(722);
+      if (lookahead == 'l') ADVANCE(722);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'd') ADVANCE(723);
       END_STATE();
     case 671:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'v') ADVANCE(724);
       END_STATE();
     case 672:
-      if (lookahead == 'c') ADVANCE(723);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_station);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 674:
-      if (lookahead == 't') ADVANCE(724);
+      if (lookahead == 'c') ADVANCE(725);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 676:
-      if (lookahead == 't') ADVANCE(725);
+      if (lookahead == 't') ADVANCE(726);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 678:
-      if (lookahead == 'y') ADVANCE(726);
+      if (lookahead == 't') ADVANCE(727);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 680:
-      if (lookahead == 'g') ADVANCE(727);
+      if (lookahead == 'y') ADVANCE(728);
       END_STATE();
     case 681:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 682:
-      if (lookahead == 'r') ADVANCE(728);
+      if (lookahead == 'g') ADVANCE(729);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 684:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'r') ADVANCE(730);
       END_STATE();
     case 685:
-      if (lookahead == 'e') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 686:
-      if (lookahead == 'o') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'e') ADVANCE(731);
       END_STATE();
     case 688:
-      if (lookahead == 'r') ADVANCE(731);
+      if (lookahead == 'o') ADVANCE(732);
       END_STATE();
     case 689:
-      if (lookahead == 'r') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 690:
-      if (lookahead == 't') ADVANCE(733);
+      if (lookahead == 'r') ADVANCE(733);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'r') ADVANCE(734);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 't') ADVANCE(735);
       END_STATE();
     case 693:
-      if (lookahead == 'i') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 694:
-      if (lookahead == 'd') ADVANCE(735);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'i') ADVANCE(736);
       END_STATE();
     case 696:
-      if (lookahead == 'c') ADVANCE(736);
+      if (lookahead == 'd') ADVANCE(737);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'c') ADVANCE(738);
       END_STATE();
     case 699:
-      if (lookahead == 'r') ADVANCE(737);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 700:
-      if (lookahead == 'e') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 701:
-      if (lookahead == 'n') ADVANCE(739);
+      if (lookahead == 'r') ADVANCE(739);
       END_STATE();
     case 702:
-      if (lookahead == 'n') ADVANCE(740);
+      if (lookahead == 'e') ADVANCE(740);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'n') ADVANCE(741);
       END_STATE();
     case 704:
-      if (lookahead == 'y') ADVANCE(741);
+      if (lookahead == 'n') ADVANCE(742);
       END_STATE();
     case 705:
-      if (lookahead == 'g') ADVANCE(742);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 706:
-      if (lookahead == 'v') ADVANCE(743);
+      if (lookahead == 'y') ADVANCE(743);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'g') ADVANCE(744);
       END_STATE();
     case 708:
-      if (lookahead == 'f') ADVANCE(744);
+      if (lookahead == 'v') ADVANCE(745);
       END_STATE();
     case 709:
-      if (lookahead == 'r') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 710:
-      if (lookahead == 'e') ADVANCE(746);
+      if (lookahead == 'f') ADVANCE(746);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'r') ADVANCE(747);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'e') ADVANCE(748);
       END_STATE();
     case 713:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 714:
-      if (lookahead == 'e') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 715:
-      if (lookahead == 'd') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 716:
-      if (lookahead == 'i') ADVANCE(749);
+      if (lookahead == 'e') ADVANCE(749);
       END_STATE();
     case 717:
-      if (lookahead == 'i') ADVANCE(750);
+      if (lookahead == 'd') ADVANCE(750);
       END_STATE();
     case 718:
-      if (lookahead == 'o') ADVANCE(751);
+      if (lookahead == 'i') ADVANCE(751);
       END_STATE();
     case 719:
-      if (lookahead == 'e') ADVANCE(752);
+      if (lookahead == 'i') ADVANCE(752);
       END_STATE();
     case 720:
       if (lookahead == 'o') ADVANCE(753);
       END_STATE();
     case 721:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'e') ADVANCE(754);
       END_STATE();
     case 722:
-      if (lookahead == 'i') ADVANCE(754);
+      if (lookahead == 'o') ADVANCE(755);
       END_STATE();
     case 723:
-      if (lookahead == 'e') ADVANCE(755);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 724:
-      if (lookahead == 'u') ADVANCE(756);
+      if (lookahead == 'i') ADVANCE(756);
       END_STATE();
     case 725:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(757);
+      if (lookahead == 'e') ADVANCE(757);
       END_STATE();
     case 726:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'u') ADVANCE(758);
       END_STATE();
     case 727:
-      if (lookahead == 't') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(759);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 729:
-      if (lookahead == 'd') ADVANCE(759);
+      if (lookahead == 't') ADVANCE(760);
       END_STATE();
     case 730:
-      if (lookahead == 'r') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 731:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'd') ADVANCE(761);
       END_STATE();
     case 732:
-      ACCEPT_TOKEN(anon_sym_connector);
+      if (lookahead == 'r') ADVANCE(762);
       END_STATE();
     case 733:
-      if (lookahead == 'i') ADVANCE(761);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 734:
-      if (lookahead == 't') ADVANCE(762);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 'i') ADVANCE(763);
       END_STATE();
     case 736:
-      if (lookahead == 'y') ADVANCE(763);
-      END_STATE();
-    case 737:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 738:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 739:
       if (lookahead == 't') ADVANCE(764);
       END_STATE();
+    case 737:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 738:
+      if (lookahead == 'y') ADVANCE(765);
+      END_STATE();
+    case 739:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 't') ADVANCE(766);
       END_STATE();
     case 742:
-      if (lookahead == 'e') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 743:
-      if (lookahead == 'i') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 744:
-      if (lookahead == 'i') ADVANCE(767);
+      if (lookahead == 'e') ADVANCE(767);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'i') ADVANCE(768);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'i') ADVANCE(769);
       END_STATE();
     case 747:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 748:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 749:
-      if (lookahead == 'l') ADVANCE(768);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 750:
-      if (lookahead == 't') ADVANCE(769);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 751:
-      if (lookahead == 'n') ADVANCE(770);
+      if (lookahead == 'l') ADVANCE(770);
       END_STATE();
     case 752:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 't') ADVANCE(771);
       END_STATE();
     case 753:
-      if (lookahead == 's') ADVANCE(771);
+      if (lookahead == 'n') ADVANCE(772);
       END_STATE();
     case 754:
-      if (lookahead == 't') ADVANCE(772);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 755:
       if (lookahead == 's') ADVANCE(773);
       END_STATE();
     case 756:
-      if (lookahead == 'r') ADVANCE(774);
+      if (lookahead == 't') ADVANCE(774);
       END_STATE();
     case 757:
-      if (lookahead == 'e') ADVANCE(775);
+      if (lookahead == 's') ADVANCE(775);
       END_STATE();
     case 758:
-      if (lookahead == 'h') ADVANCE(776);
+      if (lookahead == 'r') ADVANCE(776);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'e') ADVANCE(777);
       END_STATE();
     case 760:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'h') ADVANCE(778);
       END_STATE();
     case 761:
-      if (lookahead == 'o') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 762:
-      if (lookahead == 'y') ADVANCE(778);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 763:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'o') ADVANCE(779);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 'y') ADVANCE(780);
       END_STATE();
     case 765:
-      if (lookahead == 'n') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 766:
-      if (lookahead == 't') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 767:
-      if (lookahead == 'e') ADVANCE(781);
+      if (lookahead == 'n') ADVANCE(781);
       END_STATE();
     case 768:
-      if (lookahead == 'i') ADVANCE(782);
+      if (lookahead == 't') ADVANCE(782);
       END_STATE();
     case 769:
-      if (lookahead == 'y') ADVANCE(783);
+      if (lookahead == 'e') ADVANCE(783);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'i') ADVANCE(784);
       END_STATE();
     case 771:
-      if (lookahead == 's') ADVANCE(784);
+      if (lookahead == 'y') ADVANCE(785);
       END_STATE();
     case 772:
-      if (lookahead == 'y') ADVANCE(785);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 773:
       if (lookahead == 's') ADVANCE(786);
       END_STATE();
     case 774:
-      if (lookahead == 'e') ADVANCE(787);
+      if (lookahead == 'y') ADVANCE(787);
       END_STATE();
     case 775:
-      if (lookahead == 'r') ADVANCE(788);
+      if (lookahead == 's') ADVANCE(788);
       END_STATE();
     case 776:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(789);
+      if (lookahead == 'e') ADVANCE(789);
       END_STATE();
     case 777:
-      if (lookahead == 'n') ADVANCE(790);
+      if (lookahead == 'r') ADVANCE(790);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(791);
       END_STATE();
     case 779:
-      if (lookahead == 't') ADVANCE(791);
+      if (lookahead == 'n') ADVANCE(792);
       END_STATE();
     case 780:
-      if (lookahead == 'y') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 781:
-      if (lookahead == 'r') ADVANCE(793);
+      if (lookahead == 't') ADVANCE(793);
       END_STATE();
     case 782:
-      if (lookahead == 't') ADVANCE(794);
+      if (lookahead == 'y') ADVANCE(794);
       END_STATE();
     case 783:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'r') ADVANCE(795);
       END_STATE();
     case 784:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(796);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 786:
-      if (lookahead == 'e') ADVANCE(795);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 788:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'e') ADVANCE(797);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 790:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 791:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 792:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 794:
-      if (lookahead == 'y') ADVANCE(796);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 795:
-      if (lookahead == 'd') ADVANCE(797);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 796:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'y') ADVANCE(798);
       END_STATE();
     case 797:
+      if (lookahead == 'd') ADVANCE(799);
+      END_STATE();
+    case 798:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 799:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     default:
@@ -6388,57 +6468,57 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 128},
+  [1] = {.lex_state = 129},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 125},
-  [4] = {.lex_state = 126},
-  [5] = {.lex_state = 126},
-  [6] = {.lex_state = 126},
-  [7] = {.lex_state = 128},
-  [8] = {.lex_state = 128},
-  [9] = {.lex_state = 128},
-  [10] = {.lex_state = 128},
-  [11] = {.lex_state = 126},
-  [12] = {.lex_state = 126},
-  [13] = {.lex_state = 126},
-  [14] = {.lex_state = 126},
-  [15] = {.lex_state = 126},
-  [16] = {.lex_state = 126},
-  [17] = {.lex_state = 126},
-  [18] = {.lex_state = 126},
-  [19] = {.lex_state = 126},
-  [20] = {.lex_state = 126},
-  [21] = {.lex_state = 127},
-  [22] = {.lex_state = 127},
-  [23] = {.lex_state = 127},
-  [24] = {.lex_state = 127},
-  [25] = {.lex_state = 127},
-  [26] = {.lex_state = 127},
-  [27] = {.lex_state = 127},
-  [28] = {.lex_state = 127},
-  [29] = {.lex_state = 127},
-  [30] = {.lex_state = 127},
-  [31] = {.lex_state = 127},
-  [32] = {.lex_state = 126},
-  [33] = {.lex_state = 126},
-  [34] = {.lex_state = 126},
-  [35] = {.lex_state = 126},
-  [36] = {.lex_state = 126},
-  [37] = {.lex_state = 126},
-  [38] = {.lex_state = 128},
-  [39] = {.lex_state = 128},
-  [40] = {.lex_state = 128},
-  [41] = {.lex_state = 128},
-  [42] = {.lex_state = 128},
+  [3] = {.lex_state = 126},
+  [4] = {.lex_state = 127},
+  [5] = {.lex_state = 127},
+  [6] = {.lex_state = 127},
+  [7] = {.lex_state = 129},
+  [8] = {.lex_state = 129},
+  [9] = {.lex_state = 129},
+  [10] = {.lex_state = 129},
+  [11] = {.lex_state = 127},
+  [12] = {.lex_state = 127},
+  [13] = {.lex_state = 127},
+  [14] = {.lex_state = 127},
+  [15] = {.lex_state = 127},
+  [16] = {.lex_state = 127},
+  [17] = {.lex_state = 127},
+  [18] = {.lex_state = 127},
+  [19] = {.lex_state = 127},
+  [20] = {.lex_state = 127},
+  [21] = {.lex_state = 128},
+  [22] = {.lex_state = 128},
+  [23] = {.lex_state = 128},
+  [24] = {.lex_state = 128},
+  [25] = {.lex_state = 128},
+  [26] = {.lex_state = 128},
+  [27] = {.lex_state = 128},
+  [28] = {.lex_state = 128},
+  [29] = {.lex_state = 128},
+  [30] = {.lex_state = 128},
+  [31] = {.lex_state = 128},
+  [32] = {.lex_state = 127},
+  [33] = {.lex_state = 127},
+  [34] = {.lex_state = 127},
+  [35] = {.lex_state = 127},
+  [36] = {.lex_state = 127},
+  [37] = {.lex_state = 127},
+  [38] = {.lex_state = 129},
+  [39] = {.lex_state = 129},
+  [40] = {.lex_state = 129},
+  [41] = {.lex_state = 129},
+  [42] = {.lex_state = 129},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 128},
-  [45] = {.lex_state = 128},
-  [46] = {.lex_state = 128},
-  [47] = {.lex_state = 128},
-  [48] = {.lex_state = 128},
-  [49] = {.lex_state = 128},
-  [50] = {.lex_state = 128},
-  [51] = {.lex_state = 128},
+  [44] = {.lex_state = 129},
+  [45] = {.lex_state = 129},
+  [46] = {.lex_state = 129},
+  [47] = {.lex_state = 129},
+  [48] = {.lex_state = 129},
+  [49] = {.lex_state = 129},
+  [50] = {.lex_state = 129},
+  [51] = {.lex_state = 129},
   [52] = {.lex_state = 9},
   [53] = {.lex_state = 9},
   [54] = {.lex_state = 4},
@@ -6457,9 +6537,9 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 128},
-  [71] = {.lex_state = 128},
-  [72] = {.lex_state = 128},
+  [70] = {.lex_state = 129},
+  [71] = {.lex_state = 129},
+  [72] = {.lex_state = 129},
   [73] = {.lex_state = 22},
   [74] = {.lex_state = 22},
   [75] = {.lex_state = 22},
@@ -6701,16 +6781,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_mW] = ACTIONS(1),
     [anon_sym_mi] = ACTIONS(1),
     [anon_sym_mm] = ACTIONS(1),
+    [anon_sym_ms] = ACTIONS(1),
+    [anon_sym_ns] = ACTIONS(1),
     [anon_sym_uV] = ACTIONS(1),
     [anon_sym_uW] = ACTIONS(1),
+    [anon_sym_us] = ACTIONS(1),
     [anon_sym_yd] = ACTIONS(1),
     [anon_sym_u00b0C] = ACTIONS(1),
     [anon_sym_u00b0F] = ACTIONS(1),
     [anon_sym_u00b5V] = ACTIONS(1),
     [anon_sym_u00b5W] = ACTIONS(1),
+    [anon_sym_u00b5s] = ACTIONS(1),
     [anon_sym_u03a9m] = ACTIONS(1),
     [anon_sym_u03bcV] = ACTIONS(1),
     [anon_sym_u03bcW] = ACTIONS(1),
+    [anon_sym_u03bcs] = ACTIONS(1),
     [anon_sym_u2126m] = ACTIONS(1),
     [anon_sym_PERCENT] = ACTIONS(1),
     [anon_sym_A] = ACTIONS(1),
@@ -7156,16 +7241,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_mW] = ACTIONS(27),
     [anon_sym_mi] = ACTIONS(27),
     [anon_sym_mm] = ACTIONS(27),
+    [anon_sym_ms] = ACTIONS(27),
+    [anon_sym_ns] = ACTIONS(27),
     [anon_sym_uV] = ACTIONS(27),
     [anon_sym_uW] = ACTIONS(27),
+    [anon_sym_us] = ACTIONS(27),
     [anon_sym_yd] = ACTIONS(27),
     [anon_sym_u00b0C] = ACTIONS(31),
     [anon_sym_u00b0F] = ACTIONS(31),
     [anon_sym_u00b5V] = ACTIONS(31),
     [anon_sym_u00b5W] = ACTIONS(31),
+    [anon_sym_u00b5s] = ACTIONS(31),
     [anon_sym_u03a9m] = ACTIONS(31),
     [anon_sym_u03bcV] = ACTIONS(31),
     [anon_sym_u03bcW] = ACTIONS(31),
+    [anon_sym_u03bcs] = ACTIONS(31),
     [anon_sym_u2126m] = ACTIONS(31),
     [anon_sym_PERCENT] = ACTIONS(31),
     [anon_sym_A] = ACTIONS(27),
@@ -7410,16 +7500,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_mW] = ACTIONS(33),
     [anon_sym_mi] = ACTIONS(33),
     [anon_sym_mm] = ACTIONS(33),
+    [anon_sym_ms] = ACTIONS(33),
+    [anon_sym_ns] = ACTIONS(33),
     [anon_sym_uV] = ACTIONS(33),
     [anon_sym_uW] = ACTIONS(33),
+    [anon_sym_us] = ACTIONS(33),
     [anon_sym_yd] = ACTIONS(33),
     [anon_sym_u00b0C] = ACTIONS(37),
     [anon_sym_u00b0F] = ACTIONS(37),
     [anon_sym_u00b5V] = ACTIONS(37),
     [anon_sym_u00b5W] = ACTIONS(37),
+    [anon_sym_u00b5s] = ACTIONS(37),
     [anon_sym_u03a9m] = ACTIONS(37),
     [anon_sym_u03bcV] = ACTIONS(37),
     [anon_sym_u03bcW] = ACTIONS(37),
+    [anon_sym_u03bcs] = ACTIONS(37),
     [anon_sym_u2126m] = ACTIONS(37),
     [anon_sym_PERCENT] = ACTIONS(37),
     [anon_sym_A] = ACTIONS(33),
@@ -14979,16 +15074,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_mW] = ACTIONS(221),
     [anon_sym_mi] = ACTIONS(225),
     [anon_sym_mm] = ACTIONS(221),
+    [anon_sym_ms] = ACTIONS(221),
+    [anon_sym_ns] = ACTIONS(221),
     [anon_sym_uV] = ACTIONS(221),
     [anon_sym_uW] = ACTIONS(221),
+    [anon_sym_us] = ACTIONS(221),
     [anon_sym_yd] = ACTIONS(221),
     [anon_sym_u00b0C] = ACTIONS(221),
     [anon_sym_u00b0F] = ACTIONS(221),
     [anon_sym_u00b5V] = ACTIONS(221),
     [anon_sym_u00b5W] = ACTIONS(221),
+    [anon_sym_u00b5s] = ACTIONS(221),
     [anon_sym_u03a9m] = ACTIONS(221),
     [anon_sym_u03bcV] = ACTIONS(221),
     [anon_sym_u03bcW] = ACTIONS(221),
+    [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
     [anon_sym_A] = ACTIONS(221),

@@ -56,21 +56,19 @@ pub(crate) fn piece(
         ));
     }
     let celsius = s.temperature.map_or(p.celsius, |t| t.value);
-    let shared = p.length_m.map_or(0.0, |l| l.1 / l.0);
-    let rules = FitRules { celsius, shared };
-    let mut fit = match &p.fit {
+    let length_share = p.length_m.map_or(0.0, |l| l.1 / l.0);
+    let rules = FitRules {
+        celsius,
+        shared: libm::hypot(length_share, p.joins_share),
+    };
+    let fit = match &p.fit {
         Some(whole) if samples.len() == all => whole.clone(),
         _ => fit(&points(&samples), &rules),
     };
-    let joins = joins(r, index);
-    if let Ok(f) = &mut fit
-        && joins > 0.0
-    {
-        // the same joins on all bands, so their doubt does not average out
-        f.shared = libm::hypot(f.shared, joins);
+    if fit.is_ok() && p.joins_share > 0.0 {
         notes.push(format!(
             "the doubt of the joins, up to {} % of the loss (k = 2), is common to all points",
-            sig(200.0 * joins, 2)
+            sig(200.0 * p.joins_share, 2)
         ));
     }
     let cable = env.cable(&p.cable);
@@ -103,18 +101,6 @@ pub(crate) fn piece(
             p.name
         ),
     }
-}
-
-/// Largest standard uncertainty of the joins over the cable's own loss, on bands where the loss
-/// can be trusted.
-fn joins(r: &SessionResult, index: usize) -> f64 {
-    r.cells
-        .iter()
-        .filter(|c| c.piece == index && c.per_length.is_some_and(|p| p.trusted))
-        .filter_map(|c| Some((c.expected?, c.measured.db)))
-        .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
-        .filter(|share| share.is_finite())
-        .fold(0.0, f64::max)
 }
 
 /// `read 2026-07-19 with W3 by QY5BEN`.

@@ -133,6 +133,9 @@ pub struct BenchPiece {
     pub worst: Option<usize>,
     /// The two coefficients from its readings.
     pub fit: Option<Result<LossFit, FitError>>,
+    /// Largest standard uncertainty of the joins over the cable's own loss, where that can be
+    /// trusted: common to all points of the fit, and in it.
+    pub joins_share: f64,
     /// Bands (indices) the fit rests on.
     pub fit_bands: Box<[usize]>,
     /// Readings of its electrical length, against the tape.

@@ -73,7 +73,17 @@ fn piece(
         .fold(0.0_f64, f64::max);
     let whole = whole_cable(&points, libm::hypot(shared, sheet));
     let worst = whole.as_ref().and_then(|w| with.get(w.worst).copied());
-    let (found, fit_bands) = fitted(s, metres, celsius, shared, &mine, cells, bands);
+    let joins_share = mine
+        .iter()
+        .map(|c| &cells[*c])
+        .filter(|c| c.per_length.is_some_and(|p| p.trusted))
+        .filter_map(|c| Some((c.expected?, c.measured.db)))
+        .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
+        .filter(|share| share.is_finite())
+        .fold(0.0, f64::max);
+    // the same tape and the same joins on all bands: their doubt does not average out
+    let common = libm::hypot(shared, joins_share);
+    let (found, fit_bands) = fitted(s, metres, celsius, common, &mine, cells, bands);
     BenchPiece {
         name: p.name.text.clone(),
         tag: p.name.loc,
@@ -86,6 +96,7 @@ fn piece(
         whole,
         worst,
         fit: found,
+        joins_share,
         fit_bands: fit_bands.into(),
         lengths: lengths(s, p, env, out).into(),
     }
@@ -432,13 +443,13 @@ fn cannot(
         d = d.help(format!(
             "On {}, a doubt {} times smaller would tell: a better meter, or more readings.",
             bands[easiest.band].band,
-            number(f, 1)
+            number(libm::ceil(10.0 * f - 1e-9) / 10.0, 1)
         ));
     }
     if let (Some(f), Some((m, _))) = (easiest.length_factor, p.length_m) {
         d = d.help(format!(
             "A piece of {} m of the same cable would tell with this meter.",
-            number(f * m, 0)
+            number(libm::ceil(f * m - 1e-9), 0)
         ));
     }
     if easiest.method == Method::OtherMeter
