@@ -20,6 +20,18 @@ pub struct HintKinds {
     pub cables: bool,
 }
 
+/// Whether hints come with their tooltips and edits, which cost more than the hints.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HintDetails {
+    /// With all of them.
+    Now,
+    /// The pieces as they are with all of them, but empty tooltips where there are some:
+    /// [`hint_at`](crate::hint_at) gives the rest.
+    Later,
+    /// Text only.
+    Never,
+}
+
 /// Settings of all features.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Config {
@@ -33,8 +45,8 @@ pub struct Config {
     pub markdown: bool,
     /// Completions with places to fill in.
     pub snippets: bool,
-    /// Tooltips and edits of hints; without them hints are cheap, see [`hint_at`](crate::hint_at).
-    pub hint_details: bool,
+    /// Tooltips and edits of hints.
+    pub hint_details: HintDetails,
     /// Findings shown of a file before "N more"; 0 for all.
     pub max_diagnostics: usize,
 }
@@ -55,7 +67,7 @@ impl Default for Config {
             lenses: true,
             markdown: true,
             snippets: true,
-            hint_details: true,
+            hint_details: HintDetails::Now,
             max_diagnostics: 0,
         }
     }

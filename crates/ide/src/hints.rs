@@ -18,7 +18,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::bench::{self, Shown};
 use crate::cables;
-use crate::config::Config;
+use crate::config::{Config, HintDetails};
 use crate::view::{Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start, newline};
 use crate::words::{both, padded, plus_minus, under_or_over};
 
@@ -31,6 +31,8 @@ pub struct InlayHint {
     pub parts: Vec<LabelPart>,
     /// More about it.
     pub tooltip: String,
+    /// Whether a tooltip or edits were left for later.
+    pub more: bool,
     /// Edits that pin the shown value as an assertion; may be empty.
     pub edits: Vec<TextEdit>,
     /// Whether a blank stands before it.
@@ -42,7 +44,7 @@ pub struct InlayHint {
 pub struct LabelPart {
     /// Text.
     pub text: String,
-    /// More about it.
+    /// More about it; empty if it is left for later.
     pub tooltip: Option<String>,
     /// Where a click leads.
     pub target: Option<Place>,
@@ -60,7 +62,7 @@ impl InlayHint {
 #[must_use]
 pub fn hint_at(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<InlayHint> {
     let c = Config {
-        hint_details: true,
+        hint_details: HintDetails::Now,
         ..c.clone()
     };
     inlay_hints(s, doc, Span::new(offset, offset), &c)
@@ -77,6 +79,8 @@ struct Line {
     parts: Vec<LabelPart>,
     tooltip: Vec<String>,
     pins: Vec<String>,
+    /// Whether these are left for later.
+    more: bool,
 }
 
 /// Between what two statements on one line come to.
@@ -210,6 +214,27 @@ struct Hints<'v, 's> {
 }
 
 impl Hints<'_, '_> {
+    /// The tooltip of a piece, as far as it is wanted now.
+    fn tip(&self, words: impl FnOnce() -> String) -> Option<String> {
+        match self.c.hint_details {
+            HintDetails::Now => Some(words()),
+            HintDetails::Later => Some(String::new()),
+            HintDetails::Never => None,
+        }
+    }
+
+    /// Whether the tooltip of a line is wanted now; if later, notes that there is one.
+    fn explains(&mut self, end: u32) -> bool {
+        match self.c.hint_details {
+            HintDetails::Now => true,
+            HintDetails::Later => {
+                self.at(end).more = true;
+                false
+            }
+            HintDetails::Never => false,
+        }
+    }
+
     fn at(&mut self, offset: u32) -> &mut Line {
         self.lines.entry(offset).or_default()
     }
@@ -317,6 +342,10 @@ impl Hints<'_, '_> {
             line.word(separator(i, complete.len()));
             line.push(format!("{}{}", label(b, many), db(b.total_db)), None, None);
         }
+        if !self.explains(end) {
+            return;
+        }
+        let line = self.at(end);
         for b in &complete {
             let worst = b.worst_db.map_or_else(String::new, |w| {
                 format!(", {} to {} over all phases", db(w[0]), db(w[1]))
@@ -350,19 +379,29 @@ impl Hints<'_, '_> {
         };
         let many = chain.bands.len() > 1;
         let receive = chain.direction == Direction::Receive;
-        let (kinds, details, view) = (self.c.hints, self.c.hint_details, self.view);
-        let target = view.place(first.def).filter(|_| first.def != first.chain);
-        let fits = details && self.can_pin(loc, end);
-        let indent = if fits {
-            indent(self.text, line_start(self.text, end)).to_owned()
-        } else {
-            String::new()
-        };
-        let shown: Vec<(&BandResult, &NodeResult)> = ends(&rows);
+        let kinds = self.c.hints;
+        let target = self.view.place(first.def);
+        let target = target.filter(|_| first.def != first.chain);
         let count = rows.len();
-        let name = self.name(first);
-        let line = self.begin(end, &name);
-        for (i, (b, n)) in shown.into_iter().enumerate() {
+        let name = match self.shared.contains(&end) {
+            true => self.name(first),
+            false => String::new(),
+        };
+        self.begin(end, &name);
+        for (i, (b, n)) in ends(&rows).into_iter().enumerate() {
+            let so_far = self.tip(|| match n.power_known {
+                true => format!("loss of this part; {} so far", db(n.cumulative_db)),
+                false => "loss of this part; what stands before is not all known".to_owned(),
+            });
+            let behind = self.tip(|| match receive {
+                true => "level here when the receiver just gets what it needs".to_owned(),
+                false => format!(
+                    "net power behind it: {}{}",
+                    both(n.power_w),
+                    plus_minus(n.uncertainty_db)
+                ),
+            });
+            let line = self.at(end);
             line.word(separator(i, count));
             line.word(label(b, many));
             let mut before = false;
@@ -372,13 +411,9 @@ impl Hints<'_, '_> {
                 continue;
             }
             if kinds.loss && (!source || n.loss_db.abs() >= 0.005) {
-                let so_far = || match n.power_known {
-                    true => format!("loss of this part; {} so far", db(n.cumulative_db)),
-                    false => "loss of this part; what stands before is not all known".to_owned(),
-                };
                 line.push(
                     format!("{} dB", padded(&loss(n.loss_db), 5)),
-                    details.then(so_far),
+                    so_far,
                     target,
                 );
                 before = true;
@@ -390,29 +425,18 @@ impl Hints<'_, '_> {
                     power(n.power_w)
                 };
                 let arrow = if before { " → " } else { "→ " };
-                line.push(
-                    format!("{arrow}{}", padded(&value, 7)),
-                    details.then(|| {
-                        if receive {
-                            "level here when the receiver just gets what it needs".to_owned()
-                        } else {
-                            format!(
-                                "net power behind it: {}{}",
-                                both(n.power_w),
-                                plus_minus(n.uncertainty_db)
-                            )
-                        }
-                    }),
-                    None,
-                );
+                line.push(format!("{arrow}{}", padded(&value, 7)), behind, None);
             }
             if kinds.radiated {
-                radiated(line, b, n, receive);
+                self.radiated(end, b, n, receive);
             }
         }
-        if !details {
+        if !self.explains(end) {
             return;
         }
+        let fits = self.can_pin(loc, end);
+        let indent = indent(self.text, line_start(self.text, end));
+        let line = self.at(end);
         for (b, n) in &rows {
             line.tooltip.push(row(b, n, receive));
             if !receive && fits && n.power_w > 0.0 && n.power_known && b.complete {
@@ -424,10 +448,49 @@ impl Hints<'_, '_> {
                     } else {
                         String::new()
                     };
-                    line.pins.push(pin(&indent, b, n, &on));
+                    line.pins.push(pin(indent, b, n, &on));
                 }
             }
         }
+    }
+
+    fn radiated(&mut self, end: u32, b: &BandResult, n: &NodeResult, receive: bool) {
+        if receive {
+            if n.kind == "receiver"
+                && let Some(level) = b.sensitivity_dbm
+            {
+                let nf = b
+                    .noise_figure_db
+                    .map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
+                self.at(end)
+                    .word(format!(", at the antenna {level:.1} dBm{nf}"));
+            }
+            return;
+        }
+        if n.kind != "antenna" || !b.branches.is_empty() {
+            return;
+        }
+        let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) else {
+            return;
+        };
+        let rest = match b.complete {
+            true => plus_minus(b.uncertainty_db),
+            false => ", without what is not known".to_owned(),
+        };
+        let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
+        let more = self.tip(|| {
+            format!(
+                "ERP {}, EIRP {}, gain {} dBi",
+                both(erp),
+                both(eirp),
+                number(b.gain_dbi.unwrap_or(0.0), 2)
+            )
+        });
+        let line = self.at(end);
+        if !line.parts.is_empty() {
+            line.word(", ");
+        }
+        line.push(text, more, None);
     }
 
     /// Whether a statement may be put below a line: it has no block, and nothing pinned there yet.
@@ -457,12 +520,21 @@ impl Hints<'_, '_> {
             let Some(end) = self.end_of(l.loc) else {
                 continue;
             };
-            let line = self.begin(end, "");
+            self.begin(end, "");
             // the worst one first: it decides
             let mut shown = rows.clone();
             shown.sort_by(|a, b| a.1.margin_db.total_cmp(&b.1.margin_db));
             let many = rows.len() > 1;
             for (i, (b, l)) in shown.iter().take(2).enumerate() {
+                let value = self.tip(|| {
+                    format!(
+                        "{} is {}, the limit {}",
+                        l.quantity.word().to_uppercase(),
+                        both(l.value_w),
+                        both(l.limit_w)
+                    )
+                });
+                let line = self.at(end);
                 if i > 0 {
                     line.word(", ");
                 }
@@ -478,15 +550,14 @@ impl Hints<'_, '_> {
                         under_or_over(l.margin_db),
                         plus_minus(l.uncertainty_db)
                     ),
-                    Some(format!(
-                        "{} is {}, the limit {}",
-                        l.quantity.word().to_uppercase(),
-                        both(l.value_w),
-                        both(l.limit_w)
-                    )),
+                    value,
                     None,
                 );
             }
+            if !self.explains(end) {
+                continue;
+            }
+            let line = self.at(end);
             for (b, l) in rows {
                 let mut t = format!(
                     "{}: {} {} against {}: {}{}",
@@ -521,10 +592,9 @@ impl Hints<'_, '_> {
             };
             let nth = count.entry(end).or_default();
             *nth += 1;
-            let line = match *nth {
-                1 => self.begin(end, ""),
-                _ => self.at(end),
-            };
+            if *nth == 1 {
+                self.begin(end, "");
+            }
             let (word, note) = match r.verdict {
                 Verdict::Yes => ("agrees", "the meter could have told a fault of 1 dB"),
                 Verdict::No => ("differs", "further off than the doubt of both"),
@@ -541,6 +611,8 @@ impl Hints<'_, '_> {
                 }
             };
             if *nth <= 2 {
+                let note = self.tip(|| note.to_owned());
+                let line = self.at(end);
                 if *nth > 1 {
                     line.word(", ");
                 }
@@ -552,11 +624,14 @@ impl Hints<'_, '_> {
                         decibel_signed(r.difference_db),
                         plus_minus(r.uncertainty_db)
                     ),
-                    Some(note.to_owned()),
+                    note,
                     None,
                 );
             }
-            line.tooltip.push(format!(
+            if !self.explains(end) {
+                continue;
+            }
+            self.at(end).tooltip.push(format!(
                 "{}: read {}, expected {}: {}{}; {note}",
                 label(b, true).trim(),
                 show(r.read),
@@ -607,7 +682,9 @@ impl Hints<'_, '_> {
                     .collect::<Vec<_>>()
                     .join(", "),
             );
-            line.tooltip.extend(rows);
+            if self.explains(end) {
+                self.at(end).tooltip.extend(rows);
+            }
         }
     }
 
@@ -671,14 +748,14 @@ impl Hints<'_, '_> {
             let Some(end) = self.end_of(n.def) else {
                 continue;
             };
-            let details = self.c.hint_details;
             let name = n.tag.map_or("", |t| self.view.text(t));
             let line = self.begin(end, name);
             for (i, (b, db)) in ends(&mine).into_iter().enumerate() {
                 line.word(separator(i, mine.len()));
                 line.word(format!("{}{} dB", label(b, true), padded(&loss(db), 5)));
             }
-            if details {
+            if self.explains(end) {
+                let line = self.at(end);
                 for (b, loss) in mine {
                     line.tooltip
                         .push(format!("{}matched loss {}", label(b, true), db(loss)));
@@ -708,6 +785,7 @@ impl Hints<'_, '_> {
                     offset,
                     parts: l.parts,
                     tooltip: l.tooltip.join(gap),
+                    more: l.more,
                     edits,
                     pad_left: true,
                 }
@@ -750,44 +828,6 @@ fn separator(index: usize, count: usize) -> &'static str {
 
 fn is_name(band: &str) -> bool {
     !band.contains(' ') && !band.ends_with("Hz")
-}
-
-fn radiated(line: &mut Line, b: &BandResult, n: &NodeResult, receive: bool) {
-    if receive {
-        if n.kind == "receiver"
-            && let Some(level) = b.sensitivity_dbm
-        {
-            let nf = b
-                .noise_figure_db
-                .map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
-            line.word(format!(", at the antenna {level:.1} dBm{nf}"));
-        }
-        return;
-    }
-    if n.kind != "antenna" || !b.branches.is_empty() {
-        return;
-    }
-    if let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) {
-        let rest = if b.complete {
-            plus_minus(b.uncertainty_db)
-        } else {
-            ", without what is not known".to_owned()
-        };
-        let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
-        if !line.parts.is_empty() {
-            line.word(", ");
-        }
-        line.push(
-            text,
-            Some(format!(
-                "ERP {}, EIRP {}, gain {} dBi",
-                both(erp),
-                both(eirp),
-                number(b.gain_dbi.unwrap_or(0.0), 2)
-            )),
-            None,
-        );
-    }
 }
 
 /// A row of the tooltip.

@@ -42,7 +42,7 @@ pub use compare::{
     LimitState, Pair, PartChange, compare, compare_markdown,
 };
 pub use completion::{Completion, CompletionKind, completion};
-pub use config::{Config, HintKinds};
+pub use config::{Config, HintDetails, HintKinds};
 pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};
 pub use documents::{Lens, LensCommand, code_lenses, explain_markdown, report_markdown};
 pub use format::{format, format_on_type, format_range, minimal_edits};

@@ -1,7 +1,7 @@
 //! Hints beside each line.
 
 use downlead_base::Span;
-use downlead_ide::{Config, HintKinds, inlay_hints};
+use downlead_ide::{Config, HintDetails, HintKinds, inlay_hints};
 
 use crate::case::{Case, applied, changes};
 
@@ -219,7 +219,7 @@ fn one_hint_a_line_at_its_end_and_of_stable_width() {
 fn without_details_the_words_are_the_same() {
     let c = Case::hill("station hill", "station hill");
     let bare = Config {
-        hint_details: false,
+        hint_details: HintDetails::Never,
         ..Config::default()
     };
     let (a, b) = (
@@ -234,5 +234,31 @@ fn without_details_the_words_are_the_same() {
             downlead_ide::hint_at(&c.s, c.doc, x.offset, &bare).as_ref(),
             Some(y)
         );
+    }
+}
+
+#[test]
+fn details_left_for_later_are_where_they_would_be() {
+    let c = Case::hill("station hill", "station hill");
+    let later = Config {
+        hint_details: HintDetails::Later,
+        ..Config::default()
+    };
+    let (a, b) = (
+        inlay_hints(&c.s, c.doc, ALL, &later),
+        inlay_hints(&c.s, c.doc, ALL, &Config::default()),
+    );
+    assert_eq!(a.len(), b.len());
+    for (x, y) in a.iter().zip(&b) {
+        assert_eq!((x.offset, x.pad_left), (y.offset, y.pad_left));
+        assert_eq!(x.more, !y.tooltip.is_empty() || !y.edits.is_empty());
+        assert!(x.tooltip.is_empty() && x.edits.is_empty() && !y.more);
+        let pieces = |h: &downlead_ide::InlayHint| -> Vec<_> {
+            let parts = h.parts.iter();
+            parts
+                .map(|p| (p.text.clone(), p.target, p.tooltip.is_some()))
+                .collect()
+        };
+        assert_eq!(pieces(x), pieces(y));
     }
 }

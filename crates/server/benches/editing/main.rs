@@ -46,9 +46,9 @@ fn main() {
     }
     println!("Times in milliseconds, median / 99th percentile; memory in MB, resident.\n");
     println!(
-        "| server | lines | kB | first answer | change → diagnostics | change → beside a screen | change → beside the whole file | idle, ticks in 3 s | memory |"
+        "| server | lines | kB | first answer | change → diagnostics | change → beside a screen | change → beside the whole file | floor | idle, ticks in 3 s | memory |"
     );
-    println!("|---|---:|---:|---:|---:|---:|---:|---:|---|");
+    println!("|---|---:|---:|---:|---:|---:|---:|---:|---:|---|");
     for language in languages() {
         if wanted.alone && !language.ours {
             continue;
@@ -60,7 +60,7 @@ fn main() {
         for lines in [100, 10_000] {
             match measure(&language, &command, lines, &wanted) {
                 Ok(row) => println!("{row}"),
-                Err(why) => println!("| {} | {lines} | | {why} | | | | | |", language.name),
+                Err(why) => println!("| {} | {lines} | | {why} | | | | | | |", language.name),
             }
         }
     }
@@ -116,6 +116,11 @@ fn measure(
         }
     }
     s.settle();
+    let mut floor = Vec::new();
+    for _ in 0..wanted.edits {
+        let at = Instant::now();
+        floor.push(s.ask_nothing()?.duration_since(at));
+    }
     let ticks = s.ticks();
     std::thread::sleep(Duration::from_secs(3));
     let idle = s.ticks() - ticks;
@@ -136,7 +141,7 @@ fn measure(
     }
     s.finish();
     Ok(format!(
-        "| {} | {} | {} | {:.1} | {} | {} | {} | {idle} | {after} |",
+        "| {} | {} | {} | {:.1} | {} | {} | {} | {} | {idle} | {after} |",
         language.name,
         text.lines().count(),
         text.len() / 1000,
@@ -144,6 +149,7 @@ fn measure(
         both(diagnostics),
         both(std::mem::take(&mut beside[0])),
         both(std::mem::take(&mut beside[1])),
+        both(floor),
     ))
 }
 

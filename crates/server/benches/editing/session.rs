@@ -140,6 +140,13 @@ impl Session {
         self.answer(id)
     }
 
+    /// When the refusal of a request that no server knows was there: what the way there and back
+    /// costs, the threads of this program included.
+    pub(crate) fn ask_nothing(&mut self) -> Result<Instant, String> {
+        let id = self.begin("bench/nothing", &json!({}));
+        self.answer(id)
+    }
+
     /// When the diagnostics of the present version were there.
     pub(crate) fn wait_diagnostics(&mut self) -> Result<Instant, String> {
         if self.pull {

@@ -8,9 +8,8 @@ use downlead_ide as ide;
 use ls_types::*;
 use rustc_hash::FxHashMap;
 use serde_json::json;
-use tower_lsp::jsonrpc::Result;
+use tower_lsp::jsonrpc::{Error, Result};
 
-use crate::backend::written;
 use crate::handlers::reading::origin;
 use crate::positions::Encoding;
 use crate::state::State;
@@ -40,7 +39,6 @@ pub(crate) fn hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>> {
     {
         return Ok(answer);
     }
-    let found = ide::inlay_hints(v.snapshot, v.doc, v.span(p.range), &v.config);
     let resolved = &v.state.peer.hint_resolve;
     let says = |what: &str| {
         resolved.iter().any(|w| {
@@ -53,13 +51,50 @@ pub(crate) fn hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>> {
         edits: says("textEdits"),
         targets: says("location"),
     };
-    let all: Vec<InlayHint> = found.iter().map(|h| hint(&v, h, late)).collect();
-    written(&all)
+    let config = ide::Config {
+        hint_details: match late.tooltip && late.edits {
+            true => ide::HintDetails::Later,
+            false => ide::HintDetails::Now,
+        },
+        ..v.config.clone()
+    };
+    let found = ide::inlay_hints(v.snapshot, v.doc, v.span(p.range), &config);
+    let data = json!({ "uri": v.uri, "version": v.version }).to_string();
+    let mut out = Vec::with_capacity(found.len() * 256 + 2);
+    for (i, h) in found.iter().enumerate() {
+        out.push(if i == 0 { b'[' } else { b',' });
+        write_hint(&mut out, &v, h, late, &data)?;
+    }
+    if found.is_empty() {
+        out.push(b'[');
+    }
+    out.push(b']');
+    Ok(out)
 }
 
-fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> InlayHint {
-    let resolves = !v.state.peer.hint_resolve.is_empty();
-    let mut left = false;
+/// A hint as it is sent: a screen of them is asked for with every key, and a tree of values costs
+/// more than the hints.
+fn write_hint(
+    out: &mut Vec<u8>,
+    v: &View<'_>,
+    h: &ide::InlayHint,
+    late: Late,
+    data: &str,
+) -> Result<()> {
+    let (whole, left) = hint(v, h, late);
+    serde_json::to_writer(&mut *out, &whole).map_err(|_| Error::internal_error())?;
+    if left && !v.state.peer.hint_resolve.is_empty() {
+        out.pop();
+        out.extend_from_slice(b",\"data\":");
+        out.extend_from_slice(data.as_bytes());
+        out.push(b'}');
+    }
+    Ok(())
+}
+
+/// A hint, and whether something was left out of it.
+fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> (InlayHint, bool) {
+    let mut left = h.more;
     let bare = h
         .parts
         .iter()
@@ -84,7 +119,7 @@ fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> InlayHint {
     let tooltip_now = tooltip.filter(|_| !late.tooltip);
     let edits_now = !h.edits.is_empty() && !late.edits;
     left |= tooltip.is_some() != tooltip_now.is_some() || (!h.edits.is_empty() && !edits_now);
-    InlayHint {
+    let whole = InlayHint {
         position: v.position(h.offset),
         label,
         kind: None,
@@ -92,8 +127,9 @@ fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> InlayHint {
         text_edits: edits_now.then(|| v.own_edits(&h.edits)),
         padding_left: Some(h.pad_left),
         padding_right: None,
-        data: (left && resolves).then(|| json!({ "uri": v.uri, "version": v.version })),
-    }
+        data: None,
+    };
+    (whole, left)
 }
 
 /// Adds what was left out. A hint of another version of the text stays as it is.
@@ -115,7 +151,7 @@ pub(crate) fn resolve_hint(st: &mut State, mut old: InlayHint) -> Result<InlayHi
             edits: false,
             targets: false,
         };
-        let whole = hint(&v, h, now);
+        let (whole, _) = hint(&v, h, now);
         old.tooltip = whole.tooltip;
         old.text_edits = whole.text_edits;
         old.label = whole.label;
@@ -181,7 +217,7 @@ impl KeptHints {
     /// The answer for a range; none if there are so few that each can have all its details.
     fn answer(&mut self, v: &View<'_>, range: Range) -> Option<Vec<u8>> {
         let plain = ide::Config {
-            hint_details: false,
+            hint_details: ide::HintDetails::Never,
             ..v.config.clone()
         };
         let made_for = Some((plain, v.state.peer.encoding));
