@@ -11,7 +11,7 @@ use downlead_eval::{Snapshot, cable_at, matched_loss};
 use downlead_station::{Loader, library};
 use downlead_testkit::{Files, examples};
 use downlead_touchstone::{Complex64, Network, WriteOptions, write};
-use networks::{files, near, number, one, reference, said, with};
+use networks::{chains, files, near, number, one, reference, said, with};
 use serde_json::Value;
 
 /// The parts of a reference chain, from the transmitter on, with their files.
@@ -390,4 +390,27 @@ fn a_piece_on_the_bench_is_of_a_cable_by_its_file() {
     let k2 = 50.0 * 1.3e-5 * 147.0;
     let warm = (image - k2) * (1.0f64 + 0.003_93 * 60.0).sqrt() + k2;
     near(expected(80.0) / warm, 1.0, 0.001, "at 80 °C");
+}
+
+/// A switch whose two ways were measured: each port has its own loss, and the one without a file its
+/// stated one.
+#[test]
+fn ports_of_a_switch_are_read_each_from_its_file() {
+    let flat = |db: f64| {
+        format!(
+            "# MHz S DB R 50\n100 -80 0 {0} 0 {0} 0 -80 0\n200 -80 0 {0} 0 {0} 0 -80 0\n",
+            -db
+        )
+    };
+    let text = "station s {\n    transmitter TX1 50 W carrier\n    switch SW1 { port a from \"a.s2p\"; port b from \"b.s2p\", accuracy 0.1 dB; port c 0.3 dB ± 0.1 dB }\n    load DL1, swr 1\n    chain one on 146 MHz { TX1; SW1.a; DL1 }\n    chain two on 146 MHz { TX1; SW1.b; DL1 }\n    chain three on 146 MHz { TX1; SW1.c; DL1 }\n}\n";
+    let s = load_from(
+        &files()
+            .with(MAIN, text)
+            .with("a.s2p", flat(0.1))
+            .with("b.s2p", flat(0.2)),
+    );
+    assert!(said(&s).is_empty(), "{:?}", said(&s));
+    for (c, want) in chains(&s).iter().zip([0.1, 0.2, 0.3]) {
+        near(c.bands[0].nodes[1].matched_db, want, 1e-9, "a port");
+    }
 }
