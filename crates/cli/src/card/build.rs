@@ -1,9 +1,10 @@
 //! From the report to cards.
 
+use downlead_eval::bench::meter_of;
 use downlead_physics::measure::Meter;
 use downlead_quantity::{DB_PER_RELATIVE, from_db, w_to_dbm};
 use downlead_station::Env;
-use downlead_station::model::{Accuracy, Instrument};
+use downlead_station::model::Instrument;
 
 use super::shape::{Card, Earlier, TestPoint};
 use crate::model::{BandReport, ChainReport, NodeReport, ReadingReport, Report, StationReport};
@@ -165,26 +166,16 @@ fn point(
 /// repeatability of both. Where it states neither, 1 % and 0.6 % are taken, as in a bench session
 /// (common practice).
 fn scatter_db(i: &Instrument) -> f64 {
-    let (linearity, repeatability) = match (i.linearity, i.repeatability) {
-        (None, None) => (0.01 / libm::sqrt(3.0), 0.006),
-        (l, r) => (l.unwrap_or(0.0), r.unwrap_or(0.0)),
-    };
-    DB_PER_RELATIVE * libm::sqrt(2.0) * libm::hypot(linearity, repeatability)
+    let m = meter_of(i);
+    DB_PER_RELATIVE * libm::sqrt(2.0) * libm::hypot(m.u_linearity, m.u_repeatability)
 }
 
 /// An instrument's errors for one lone reading.
 fn errors(i: &Instrument) -> Meter {
-    let mut m = Meter::PERFECT;
-    match (i.accuracy, i.scale_w) {
-        (Some(Accuracy::OfReading(u)), _) | (Some(Accuracy::OfFullScale(u)), None) => {
-            m.u_of_reading = u
-        }
-        (Some(Accuracy::OfFullScale(u)), Some(scale)) => m.u_full_scale_w = u * scale,
-        (Some(Accuracy::Decibel(u)), _) => m.u_of_reading = u / DB_PER_RELATIVE,
-        (None, _) => {}
-    }
-    match i.resolution_w {
-        Some(step) => m.resolution(step),
-        None => m,
+    // a stated accuracy holds for one reading as it stands, its linearity and scatter with it
+    Meter {
+        u_linearity: 0.0,
+        u_repeatability: 0.0,
+        ..meter_of(i)
     }
 }

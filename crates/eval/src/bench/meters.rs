@@ -125,8 +125,10 @@ impl<'m> Meters<'m> {
     }
 }
 
-/// An instrument's errors, with what is assumed of them left out.
-pub(crate) fn meter_of(i: &Instrument) -> Meter {
+/// An instrument's errors as a meter of power. Where it states an accuracy and neither linearity
+/// nor repeatability, 1 % (half-width) and 0.6 % (one sigma) are taken (common practice).
+#[must_use]
+pub fn meter_of(i: &Instrument) -> Meter {
     meter(i, &mut Assumptions { list: Vec::new() })
 }
 

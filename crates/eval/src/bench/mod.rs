@@ -28,7 +28,7 @@ use crate::point::Point;
 pub(crate) use gather::table_problems;
 use gather::{Gathered, TakenValue};
 use meters::Meters;
-pub(crate) use meters::meter_of;
+pub use meters::meter_of;
 use result::{BenchBand, BenchCell, SessionResult};
 
 /// Computes a session.
