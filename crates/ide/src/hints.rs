@@ -713,8 +713,8 @@ impl Hints<'_, '_> {
             if let Some(end) = self.end_of(x.loc) {
                 let line = self.begin(end, "");
                 line.parts.extend(x.parts);
-                line.tooltip
-                    .extend(Some(x.tooltip).filter(|t| !t.is_empty()));
+                line.more |= x.tooltip.as_ref().is_some_and(String::is_empty);
+                line.tooltip.extend(x.tooltip.filter(|t| !t.is_empty()));
             }
         }
     }

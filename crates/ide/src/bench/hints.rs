@@ -1,8 +1,7 @@
 //! Hints in sessions and at logs: what each reading, piece and table comes to.
 
 use downlead_base::Loc;
-use downlead_eval::Derivation;
-use downlead_eval::bench::result::{BenchRow, SessionResult};
+use downlead_eval::bench::result::{BenchCell, BenchRow, SessionResult};
 use downlead_eval::bench::verdict_word;
 use downlead_eval::result::measure::{Direction, Trend};
 use downlead_eval::result::{BandResult, LogResult, LogRow, LogTrend, Logged, Verdict};
@@ -12,7 +11,7 @@ use downlead_station::session::{Import, ReadingKind, Session};
 use rustc_hash::{FxHashMap, FxHashSet};
 
 use super::words::{self, Counts, counted, with_doubt};
-use crate::config::Config;
+use crate::config::{Config, HintDetails};
 use crate::hints::LabelPart;
 use crate::markdown::Writer;
 use crate::view::View;
@@ -24,8 +23,8 @@ pub(crate) struct Shown {
     pub(crate) loc: Loc,
     /// The hint.
     pub(crate) parts: Vec<LabelPart>,
-    /// More about it.
-    pub(crate) tooltip: String,
+    /// More about it, as far as it is wanted now; empty if later.
+    pub(crate) tooltip: Option<String>,
 }
 
 /// A session, seen for its hints.
@@ -88,6 +87,15 @@ pub(crate) fn of_session(
     out
 }
 
+/// Words of a tooltip, as far as they are wanted now.
+fn tip(c: &Config, words: impl FnOnce() -> String) -> Option<String> {
+    match c.hint_details {
+        HintDetails::Now => Some(words()),
+        HintDetails::Later => Some(String::new()),
+        HintDetails::Never => None,
+    }
+}
+
 fn part(text: String, tooltip: Option<String>) -> LabelPart {
     LabelPart {
         text,
@@ -97,22 +105,18 @@ fn part(text: String, tooltip: Option<String>) -> LabelPart {
 }
 
 impl Look<'_, '_> {
-    /// Derivations as a tooltip; nothing where none is asked for.
-    fn derived(&self, all: &[Derivation]) -> String {
-        if !self.c.hint_details {
-            return String::new();
-        }
-        let mut w = Writer::new(self.view, self.c.markdown);
-        all.iter().for_each(|d| w.derivation(d));
-        w.finish().0
+    fn derived(&self, c: &BenchCell) -> Option<String> {
+        tip(self.c, || {
+            let mut w = Writer::new(self.view, self.c.markdown);
+            w.derivation(&self.r.derivation(c));
+            w.finish().0
+        })
     }
 
-    fn lines(&self, all: Vec<String>) -> String {
-        if self.c.hint_details {
-            all.join(if self.c.markdown { "  \n" } else { "\n" })
-        } else {
-            String::new()
-        }
+    fn lines(&self, all: impl FnOnce() -> Vec<String>) -> Option<String> {
+        tip(self.c, || {
+            all().join(if self.c.markdown { "  \n" } else { "\n" })
+        })
     }
 
     /// A label that leads to a piece.
@@ -143,19 +147,21 @@ impl Look<'_, '_> {
             parts.push(self.to_piece(r.pieces[piece].name.to_string(), piece));
             last = Some(*group);
         }
-        let mut lines = vec![
-            format!("{} in all", Counts::of(r.cells.iter()).words()),
-            "loss per 100 m, dB, least first; pieces that cannot be told apart are equal:"
-                .to_owned(),
-        ];
-        lines.extend((0..r.bands.len()).filter_map(|i| {
-            let list = words::ranking(r, i, true);
-            (!list.is_empty()).then(|| format!("{}: {list}", r.bands[i].band))
-        }));
         Some(Shown {
             loc: r.loc,
             parts,
-            tooltip: self.lines(lines),
+            tooltip: self.lines(|| {
+                let mut lines = vec![
+                    format!("{} in all", Counts::of(r.cells.iter()).words()),
+                    "loss per 100 m, dB, least first; pieces that cannot be told apart are equal:"
+                        .to_owned(),
+                ];
+                lines.extend((0..r.bands.len()).filter_map(|i| {
+                    let list = words::ranking(r, i, true);
+                    (!list.is_empty()).then(|| format!("{}: {list}", r.bands[i].band))
+                }));
+                lines
+            }),
         })
     }
 
@@ -172,9 +178,7 @@ impl Look<'_, '_> {
             text.push(of_bands(n));
         }
         let best = cells().filter(|c| c.per_length.is_some()).max_by(|a, b| {
-            let key = |c: &downlead_eval::bench::result::BenchCell| {
-                (c.per_length.is_some_and(|x| x.trusted), r.bands[c.band].hz)
-            };
+            let key = |c: &BenchCell| (c.per_length.is_some_and(|x| x.trusted), r.bands[c.band].hz);
             let (x, y) = (key(a), key(b));
             x.0.cmp(&y.0).then(x.1.total_cmp(&y.1))
         });
@@ -188,23 +192,24 @@ impl Look<'_, '_> {
         if text.is_empty() {
             return None;
         }
-        let whole = p.whole.as_ref();
-        let whole = whole.map(|w| format!("{}{}", words::whole(w), words::scatters(w)));
-        let lines = whole
-            .into_iter()
-            .chain(cells().map(|c| {
-                format!(
-                    "{}: {} measured, {}",
-                    words::band(&r.bands[c.band].band, r.bands[c.band].hz),
-                    db(c.measured.db),
-                    words::judged(c)
-                )
-            }))
-            .collect();
         Some(Shown {
             loc: p.loc,
             parts: vec![part(text.join("; "), None)],
-            tooltip: self.lines(lines),
+            tooltip: self.lines(|| {
+                let whole = p.whole.as_ref();
+                let whole = whole.map(|w| format!("{}{}", words::whole(w), words::scatters(w)));
+                whole
+                    .into_iter()
+                    .chain(cells().map(|c| {
+                        format!(
+                            "{}: {} measured, {}",
+                            words::band(&r.bands[c.band].band, r.bands[c.band].hz),
+                            db(c.measured.db),
+                            words::judged(c)
+                        )
+                    }))
+                    .collect()
+            }),
         })
     }
 
@@ -218,7 +223,6 @@ impl Look<'_, '_> {
     ) -> Shown {
         let (m, u) = with_doubt(metres, 2.0 * u, 3);
         let mut text = format!("{m} m ± {u} m");
-        let mut lines = Vec::new();
         if let Some(t) = tape {
             let (d, u) = with_doubt(t.difference_m, t.expanded_m, 3);
             let sign = if d.starts_with('-') { "" } else { "+" };
@@ -226,22 +230,25 @@ impl Look<'_, '_> {
                 ", {sign}{d} m ± {u} m against the tape: {}",
                 verdict_word(t.verdict)
             ));
-            let (v, u) = with_doubt(t.velocity_factor, 2.0 * t.u_velocity_factor, 4);
-            lines.push(format!(
-                "with a velocity factor of {v} ± {u} it is as long as the tape says"
-            ));
         }
         Shown {
             loc,
             parts: vec![part(text, None)],
-            tooltip: self.lines(lines),
+            tooltip: tape.and_then(|t| {
+                self.lines(|| {
+                    let (v, u) = with_doubt(t.velocity_factor, 2.0 * t.u_velocity_factor, 4);
+                    vec![format!(
+                        "with a velocity factor of {v} ± {u} it is as long as the tape says"
+                    )]
+                })
+            }),
         }
     }
 
     /// At a reading.
     fn row(&self, row: &BenchRow) -> Option<Shown> {
         let mut parts = Vec::new();
-        let mut tooltip = String::new();
+        let mut tooltip = None;
         let cell = row.cell.and_then(|i| Some((i, self.r.cells.get(i)?)));
         if let Some((i, c)) = cell {
             let counts = c.rows.first() == Some(&row.loc) || self.counting.contains(&(i, row.loc));
@@ -253,7 +260,7 @@ impl Look<'_, '_> {
                 if c.count > 1 && row.kind == ReadingKind::Through {
                     parts.push(part(format!(" ({} readings)", c.count), None));
                 }
-                tooltip = self.derived(&[self.r.derivation(c)]);
+                tooltip = self.derived(c);
             } else {
                 let text = format!("takes no part: {} was read another way too", piece.name);
                 parts.push(part(text, None));
@@ -264,20 +271,18 @@ impl Look<'_, '_> {
                 format!("{} against the first", decibel_signed(d)),
                 None,
             ));
-            tooltip = self.lines(self.drift(row.band).into_iter().collect());
+            tooltip = self.lines(|| self.drift(row.band).into_iter().collect());
         }
         if let Some(s) = &row.swr {
-            let range = format!(
-                "{} to {} with the errors of the meter",
-                number(s.low, 2),
-                if s.high.is_finite() {
-                    number(s.high, 2)
-                } else {
-                    "∞".to_owned()
-                }
-            );
             let sep = if parts.is_empty() { "" } else { ", " };
-            let range = self.c.hint_details.then_some(range);
+            let range = tip(self.c, || {
+                let high = match s.high.is_finite() {
+                    true => number(s.high, 2),
+                    false => "∞".to_owned(),
+                };
+                let low = number(s.low, 2);
+                format!("{low} to {high} with the errors of the meter")
+            });
             parts.push(part(format!("{sep}{}", words::swr(s)), range));
         }
         (!parts.is_empty()).then_some(Shown {
@@ -321,7 +326,7 @@ impl Look<'_, '_> {
                 out.push(Shown {
                     loc: g.loc,
                     parts: vec![part(text, None)],
-                    tooltip: String::new(),
+                    tooltip: None,
                 });
             }
             for r in g.rows.iter().filter(|r| r.kind == ReadingKind::Equalise) {
@@ -346,9 +351,9 @@ impl Look<'_, '_> {
                 out.push(Shown {
                     loc: r.loc,
                     parts: vec![part(text, None)],
-                    tooltip: self.lines(vec![
-                        "that much is taken off where these two are compared".to_owned(),
-                    ]),
+                    tooltip: self.lines(|| {
+                        vec!["that much is taken off where these two are compared".to_owned()]
+                    }),
                 });
             }
         }
@@ -399,18 +404,19 @@ impl Look<'_, '_> {
         if lost > 0 {
             text.push_str(&format!("; {} not taken", counted(lost, "row")));
         }
-        let names: Vec<String> = (0..self.r.bands.len())
-            .filter(|b| bands.contains(b))
-            .map(|b| {
-                let drift = self.drift(b).map_or_else(String::new, |d| format!(": {d}"));
-                let band = &self.r.bands[b];
-                format!("{}{drift}", words::band(&band.band, band.hz))
-            })
-            .collect();
         Some(Shown {
             loc: i.loc,
             parts: vec![part(text, None)],
-            tooltip: self.lines(names),
+            tooltip: self.lines(|| {
+                (0..self.r.bands.len())
+                    .filter(|b| bands.contains(b))
+                    .map(|b| {
+                        let drift = self.drift(b).map_or_else(String::new, |d| format!(": {d}"));
+                        let band = &self.r.bands[b];
+                        format!("{}{drift}", words::band(&band.band, band.hz))
+                    })
+                    .collect()
+            }),
         })
     }
 }
@@ -461,8 +467,8 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
     let of = |what: Logged| log.rows.iter().rfind(|r| r.what == what);
     let mut parts = vec![part(text, None)];
     if let Some(last) = of(Logged::Forward).or_else(|| of(Logged::Swr)) {
-        let note = c.hint_details.then(|| note(last.verdict));
-        parts.push(part(format!("; last {}", against(last)), note.flatten()));
+        let note = last.verdict.and_then(|v| tip(c, || note(v)));
+        parts.push(part(format!("; last {}", against(last)), note));
     }
     let trend = log
         .trends
@@ -472,9 +478,23 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
     if let Some(t) = trend {
         parts.push(part(format!("; {}", moves(t)), None));
     }
-    let mut lines: Vec<String> = Vec::new();
-    if c.hint_details {
-        lines.extend(log.trends.iter().map(|t| {
+    Shown {
+        loc: log.loc,
+        parts,
+        tooltip: tip(c, || {
+            log_lines(b, log).join(if c.markdown { "  \n" } else { "\n" })
+        }),
+    }
+}
+
+/// The trends of a log, and its latest readings.
+fn log_lines(b: &BandResult, log: &LogResult) -> Vec<String> {
+    // the latest are of most interest; a log may be long
+    const SHOWN: usize = 12;
+    let mut lines: Vec<String> = log
+        .trends
+        .iter()
+        .map(|t| {
             format!(
                 "{}: {}, {} from {} to {}",
                 b.band,
@@ -483,36 +503,28 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
                 t.from,
                 t.to
             )
-        }));
-        // the latest are of most interest; a log may be long
-        const SHOWN: usize = 12;
-        for r in log.rows.iter().rev().take(SHOWN) {
-            let with = r
-                .instrument
-                .as_ref()
-                .map_or_else(String::new, |i| format!(" with {i}"));
-            lines.push(format!("line {}, {}{with}: {}", r.line, r.date, against(r)));
-        }
-        if log.rows.len() > SHOWN {
-            lines.push(format!("and {} earlier", log.rows.len() - SHOWN));
-        }
+        })
+        .collect();
+    for r in log.rows.iter().rev().take(SHOWN) {
+        let with = r
+            .instrument
+            .as_ref()
+            .map_or_else(String::new, |i| format!(" with {i}"));
+        lines.push(format!("line {}, {}{with}: {}", r.line, r.date, against(r)));
     }
-    Shown {
-        loc: log.loc,
-        parts,
-        tooltip: lines.join(if c.markdown { "  \n" } else { "\n" }),
+    if log.rows.len() > SHOWN {
+        lines.push(format!("and {} earlier", log.rows.len() - SHOWN));
     }
+    lines
 }
 
-fn note(v: Option<Verdict>) -> Option<String> {
-    Some(
-        match v? {
-            Verdict::Yes => "the meter could have told a fault of 1 dB",
-            Verdict::No => "further off than the doubt of both",
-            Verdict::CannotTell => "the doubt is too large for the meter to have told",
-        }
-        .to_owned(),
-    )
+fn note(v: Verdict) -> String {
+    match v {
+        Verdict::Yes => "the meter could have told a fault of 1 dB",
+        Verdict::No => "further off than the doubt of both",
+        Verdict::CannotTell => "the doubt is too large for the meter to have told",
+    }
+    .to_owned()
 }
 
 /// `24.6 W, +0.02 dB ± 0.34 dB: agrees`.
