@@ -35,7 +35,7 @@ mod words;
 
 pub use actions::{code_actions, fix_all};
 pub use bench::words::with_doubt;
-pub use bench::{MeasuredCable, brought, cable_definition, joins_share, measured_cable};
+pub use bench::{MeasuredCable, brought, cable_definition, fitted_cable, measured_cable};
 pub use calls::{Call, CallItem, incoming_calls, outgoing_calls, prepare_calls};
 pub use compare::{
     BandChange, ChainChange, Comparison, DefinitionChange, Figures, FindingChange, LimitChange,

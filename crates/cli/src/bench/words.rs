@@ -2,6 +2,8 @@
 
 use downlead_quantity::{db, frequency, length, number, percent};
 
+pub(crate) use downlead_ide::with_doubt;
+
 use super::shape::*;
 use crate::report::words::db_cell;
 use crate::ui::Style;
@@ -22,25 +24,6 @@ pub(crate) const PER: f64 = 100.0;
 /// A verdict with a sign that reads without colour.
 pub(crate) fn verdict(word: &str, style: Style) -> String {
     crate::report::words::verdict(word, style)
-}
-
-/// A value and its expanded uncertainty with the decimals that two digits of the uncertainty
-/// leave (GUM 7.2.6), at most `most`.
-pub(crate) fn with_doubt(value: f64, u: f64, most: usize) -> (String, String) {
-    let decimals = if u > 0.0 && u.is_finite() {
-        let first = libm::floor(libm::log10(u)) as i32;
-        usize::try_from((1 - first).max(0)).unwrap_or(0).min(most)
-    } else {
-        most.min(2)
-    };
-    let plain = format!("{value:.decimals$}");
-    let zero = plain.trim_start_matches(['-', '0', '.']).is_empty();
-    let value = if zero {
-        plain.trim_start_matches('-').to_owned()
-    } else {
-        plain
-    };
-    (value, format!("{u:.decimals$}"))
 }
 
 /// `5.60 ± 0.46` per 100 m.

@@ -42,7 +42,7 @@ pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     };
     if let Some(name) = &args.name {
         match subjects.as_mut_slice() {
-            [one] => one.name.clone_from(name),
+            [one] => one.cable.name.clone_from(name),
             _ => {
                 ui.complain("--name is for one cable; --piece says of which piece");
                 return Ok(Outcome::Trouble);
@@ -51,11 +51,11 @@ pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     for s in &subjects {
         if let Ok(f) = &s.fit
-            && let Some(why) = definition::wrong(&s.name, &definition::of(s, f))
+            && let Some(why) = definition::wrong(&s.cable.name, &definition::of(s, f))
         {
             ui.complain(&format!(
                 "`{}` cannot name a cable: {why} (--name gives another)",
-                s.name
+                s.cable.name
             ));
             return Ok(Outcome::Trouble);
         }
@@ -296,10 +296,10 @@ fn append(path: &Path, subjects: &[Subject], ui: &mut Ui) -> Outcome {
     let mut names = Vec::new();
     for s in subjects {
         let Ok(f) = &s.fit else { continue };
-        if there.contains(&s.name) || names.contains(&&s.name) {
+        if there.contains(&s.cable.name) || names.contains(&&s.cable.name) {
             ui.complain(&format!(
                 "{shown}: there is a cable `{}` already; it stays as it is (--name gives another name)",
-                s.name
+                s.cable.name
             ));
             return Outcome::Trouble;
         }
@@ -307,7 +307,7 @@ fn append(path: &Path, subjects: &[Subject], ui: &mut Ui) -> Outcome {
             text.push_str(if text.ends_with('\n') { "\n" } else { "\n\n" });
         }
         text += &definition::of(s, f);
-        names.push(&s.name);
+        names.push(&s.cable.name);
     }
     if names.is_empty() {
         return Outcome::Clean;

@@ -1,105 +1,15 @@
 //! A fitted cable as a definition in the language.
 
-use std::fmt::Write as _;
-
 use downlead_physics::measure::LossFit;
-use downlead_quantity::{number, sig};
 use downlead_station::model::Meaning;
 
 use super::Subject;
 use super::options::{TEXT, Text, first_error};
 use crate::model::Snapshot;
 
-/// Accuracy is stated by these ranges, Hz: the doubt of a fit is least in the middle of its
-/// points.
-const ENDS: [f64; 3] = [10e6, 100e6, 1e9];
-
 /// The definition, ending in a newline.
 pub(crate) fn of(s: &Subject, f: &LossFit) -> String {
-    let mut out = format!("cable {} {} {{\n", s.name, quoted(&s.definition_title));
-    let mut line = |words: String| {
-        let _ = writeln!(out, "    {words}");
-    };
-    if let Some(z) = s.impedance {
-        line(format!("impedance {} ohm", number(z, 2)));
-    }
-    match s.velocity {
-        Some((v, u)) if u > 1e-6 => {
-            let (v, u) = crate::bench::words::with_doubt(v, 2.0 * u, 6);
-            line(format!("velocity {v} ± {u} k 2"));
-        }
-        Some((v, _)) => line(format!("velocity {}", number(v, 4))),
-        None => {}
-    }
-    let per_100 = |k: f64| sig(100.0 * k, 6);
-    let (k1, k2) = (f.at_20.k1, f.at_20.k2);
-    let mut terms = Vec::new();
-    if k1 > 0.0 {
-        terms.push(format!("{} dB/100 m/sqrt(MHz)", per_100(k1)));
-    }
-    if k2 > 0.0 {
-        terms.push(format!("{} dB/100 m/MHz", per_100(k2)));
-    }
-    line(format!("loss {}, typical", terms.join(" + ")));
-    let (low, high) = f.range_hz;
-    line(format!(
-        "valid {} MHz to {} MHz",
-        number(low / 1e6, 6),
-        number(high / 1e6, 6)
-    ));
-    for (percent, up_to) in accuracies(f) {
-        let to = up_to.map_or(String::new(), |hz| {
-            format!(" to {} MHz", number(hz / 1e6, 0))
-        });
-        line(format!("accuracy {} % k 2{to}", number(percent, 1)));
-    }
-    line(format!("source {}", quoted(&s.source)));
-    out + "}\n"
-}
-
-/// The largest relative doubt in each range, percent at k = 2, rounded up to a tenth; ranges that
-/// are as good as the next are one.
-fn accuracies(f: &LossFit) -> Vec<(f64, Option<f64>)> {
-    const STEPS: u32 = 24;
-    let (low, high) = f.range_hz;
-    let worst = |from: f64, to: f64| {
-        let step = libm::log(to / from) / f64::from(STEPS);
-        let at = |i: u32| f.predict_at(from * libm::exp(step * f64::from(i)), 20.0);
-        let all = (0..=STEPS).map(at).map(|p| p.u_db_per_m / p.db_per_m);
-        let most = 200.0 * all.filter(|u| u.is_finite()).fold(0.0, f64::max);
-        // nothing is known to better than a thousandth
-        (libm::ceil(most * 10.0 - 1e-6) / 10.0).max(0.1)
-    };
-    let mut out: Vec<(f64, Option<f64>)> = Vec::new();
-    let mut from = low;
-    for end in ENDS.into_iter().filter(|e| *e > low && *e < high) {
-        out.push((worst(from, end), Some(end)));
-        from = end;
-    }
-    out.push((worst(from, high), None));
-    // a range that is within a fifth of the next takes the larger of the two
-    let mut i = 0;
-    while i + 1 < out.len() {
-        let (a, b) = (out[i].0, out[i + 1].0);
-        if a.max(b) <= 1.2 * a.min(b) {
-            out[i + 1].0 = a.max(b);
-            out.remove(i);
-        } else {
-            i += 1;
-        }
-    }
-    out
-}
-
-/// A text in quotes; what would end it is replaced.
-fn quoted(text: &str) -> String {
-    let safe = |c: char| match c {
-        '"' => '\'',
-        '\\' => '/',
-        c if c.is_control() => ' ',
-        c => c,
-    };
-    format!("\"{}\"", text.chars().map(safe).collect::<String>())
+    downlead_ide::cable_definition(&s.cable, f)
 }
 
 /// What is wrong with a definition, if anything: it must be one cable of that name.
@@ -159,11 +69,13 @@ mod tests {
             fit: Ok(f.clone()),
             from_scatter: false,
             notes: Vec::new(),
-            name: name.to_owned(),
-            definition_title: "a \"quoted\" }\n title".to_owned(),
-            impedance: Some(50.0),
-            velocity: Some((0.66, 0.0035)),
-            source: "read \\ with W3".to_owned(),
+            cable: downlead_ide::MeasuredCable {
+                name: name.to_owned(),
+                title: "a \"quoted\" }\n title".to_owned(),
+                impedance: Some(50.0),
+                velocity: Some((0.66, 0.0035)),
+                source: "read \\ with W3".to_owned(),
+            },
         };
         (s, f)
     }
@@ -187,23 +99,6 @@ mod tests {
         for name in ["two words", "a {", "", "\"x\"", "a\ncable b"] {
             let (s, f) = subject(name);
             assert!(wrong(name, &of(&s, &f)).is_some(), "{name:?}");
-        }
-    }
-
-    #[test]
-    fn accuracies_cover_the_doubt_of_the_fit() {
-        let (_, f) = subject("x");
-        let steps = accuracies(&f);
-        assert_eq!(steps.last().unwrap().1, None);
-        for mhz in [2.0, 5.0, 9.9, 30.0, 99.0, 200.0, 435.0] {
-            let p = f.predict_at(mhz * 1e6, 20.0);
-            let stated = steps
-                .iter()
-                .find(|s| s.1.is_none_or(|end| mhz * 1e6 <= end))
-                .unwrap()
-                .0;
-            let needed = 200.0 * p.u_db_per_m / p.db_per_m;
-            assert!(stated >= needed - 1e-9, "{mhz} MHz: {stated} < {needed}");
         }
     }
 }

@@ -8,6 +8,7 @@ mod text;
 
 pub(crate) use text::text;
 
+use downlead_ide::MeasuredCable;
 use downlead_physics::measure::{FitError, LossFit};
 
 /// One attenuation that takes part.
@@ -36,16 +37,8 @@ pub(crate) struct Subject {
     pub(crate) from_scatter: bool,
     /// What else there is to say: what was left out or assumed.
     pub(crate) notes: Vec<String>,
-    /// Name of the definition.
-    pub(crate) name: String,
-    /// Title of the definition.
-    pub(crate) definition_title: String,
-    /// Impedance, ohm, where known.
-    pub(crate) impedance: Option<f64>,
-    /// Velocity factor and its standard uncertainty, where known.
-    pub(crate) velocity: Option<(f64, f64)>,
-    /// Source of the definition.
-    pub(crate) source: String,
+    /// The cable that is defined, but for its loss.
+    pub(crate) cable: MeasuredCable,
 }
 
 impl Subject {

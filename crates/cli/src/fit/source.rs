@@ -1,6 +1,7 @@
 //! Where the points of a fit come from.
 
 use downlead_eval::bench::result::SessionResult;
+use downlead_ide::{MeasuredCable, brought, measured_cable};
 use downlead_physics::measure::{FitPoint, FitRules, LossFit, fit, phase_slope};
 use downlead_quantity::{Measure, db, frequency, length, number, sig};
 use downlead_station::Env;
@@ -71,8 +72,6 @@ pub(crate) fn piece(
             sig(200.0 * p.joins_share, 2)
         ));
     }
-    let cable = env.cable(&p.cable);
-    let temperature = brought(celsius);
     let session = &s.name.text;
     Subject {
         title: format!(
@@ -91,38 +90,7 @@ pub(crate) fn piece(
         fit,
         from_scatter: false,
         notes,
-        name: format!("{}-as-measured", p.name.to_lowercase()),
-        definition_title: format!("{} of {session}, as measured", p.name),
-        impedance: cable.and_then(|c| c.impedance),
-        velocity: cable.and_then(|c| c.velocity).map(|v| (v.value, v.u)),
-        source: format!(
-            "{}, session {session} piece {}, {temperature}",
-            read_words(s),
-            p.name
-        ),
-    }
-}
-
-/// `read 2026-07-19 with W3 by QY5BEN`.
-fn read_words(s: &Session) -> String {
-    let mut out = "read".to_owned();
-    if let Some(d) = &s.meta.date {
-        out += &format!(" {d}");
-    }
-    if let Some(i) = &s.meta.instrument {
-        out += &format!(" with {}", i.text);
-    }
-    if let Some(p) = &s.meta.person {
-        out += &format!(" by {p}");
-    }
-    out
-}
-
-fn brought(celsius: f64) -> String {
-    if (celsius - 20.0).abs() < 0.05 {
-        "at 20 °C".to_owned()
-    } else {
-        format!("at {} °C brought to 20 °C", number(celsius, 1))
+        cable: measured_cable(s, r, env, index),
     }
 }
 
@@ -171,11 +139,13 @@ pub(crate) fn sheet(c: &Cable) -> Result<Subject, String> {
         notes: vec![
             "all figures of the table weigh alike; their doubt is found from their scatter, at least 0.1 %".to_owned(),
         ],
-        name: format!("{name}-fitted"),
-        definition_title: format!("{name}, fitted"),
-        impedance: c.impedance,
-        velocity: c.velocity.map(|v| (v.value, v.u)),
-        source: format!("fitted to the table of {name}{source}, {}", brought(c.reference_c)),
+        cable: MeasuredCable {
+            name: format!("{name}-fitted"),
+            title: format!("{name}, fitted"),
+            impedance: c.impedance,
+            velocity: c.velocity.map(|v| (v.value, v.u)),
+            source: format!("fitted to the table of {name}{source}, {}", brought(c.reference_c)),
+        },
     })
 }
 
@@ -286,15 +256,17 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
         fit,
         from_scatter: facts.u_db.is_none(),
         notes,
-        name: format!("{}-as-measured", name_of(base)),
-        definition_title: format!("{file}, as measured"),
-        impedance: None,
-        velocity,
-        source: format!(
-            "network file {file}, {} of it, {}",
-            length(metres),
-            brought(facts.celsius)
-        ),
+        cable: MeasuredCable {
+            name: format!("{}-as-measured", name_of(base)),
+            title: format!("{file}, as measured"),
+            impedance: None,
+            velocity,
+            source: format!(
+                "network file {file}, {} of it, {}",
+                length(metres),
+                brought(facts.celsius)
+            ),
+        },
     })
 }
 

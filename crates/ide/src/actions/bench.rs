@@ -9,7 +9,7 @@ use downlead_station::session::{Piece, Reading, ReadingKind, Session};
 use downlead_syntax::{Placed, Stmt};
 
 use super::mends::adapters;
-use crate::bench::{MeasuredCable, cable_definition, describe, measured_cable};
+use crate::bench::{MeasuredCable, cable_definition, fitted_cable, measured_cable};
 use crate::diagnostics::Finding;
 use crate::names::NameKind;
 use crate::resolve::{global, owner, seen};
@@ -56,9 +56,9 @@ fn of_piece(s: &Snapshot, doc: Doc, placed: &Placed, offset: u32, out: &mut Vec<
         return;
     };
     let env = scope.env();
-    let Some((mut c, fit)) = measured_cable(session, r, env, index) else {
+    let Some((mut c, fit)) = fitted_cable(session, r, env, index) else {
         if let Some(Err(_)) = r.pieces[index].fit {
-            let name = describe(session, r, env, index).name;
+            let name = measured_cable(session, r, env, index).name;
             let mut a = Action::new(
                 format!("Put the cable as measured into this file, `{name}`"),
                 ActionKind::Extract,
@@ -72,7 +72,7 @@ fn of_piece(s: &Snapshot, doc: Doc, placed: &Placed, offset: u32, out: &mut Vec<
         return;
     };
     if let Some(old) = existing(s, doc, &mut c, session) {
-        let new = cable_definition(&c, &fit);
+        let new = cable_definition(&c, fit);
         let now = doc_text(s, old.doc).get(old.span.range());
         if now.is_some_and(|t| t.trim() != new.trim()) {
             out.push(Action::new(
@@ -86,7 +86,7 @@ fn of_piece(s: &Snapshot, doc: Doc, placed: &Placed, offset: u32, out: &mut Vec<
         }
         return;
     }
-    let definition = cable_definition(&c, &fit);
+    let definition = cable_definition(&c, fit);
     out.push(Action::new(
         format!("Put the cable as measured into this file, `{}`", c.name),
         ActionKind::Extract,
@@ -199,7 +199,7 @@ fn of_run(s: &Snapshot, doc: Doc, placed: &Placed, offset: u32, out: &mut Vec<Ac
                 if *p.cable != *old {
                     continue;
                 }
-                let Some((mut c, fit)) = measured_cable(session, r, scope.env(), i) else {
+                let Some((mut c, fit)) = fitted_cable(session, r, scope.env(), i) else {
                     continue;
                 };
                 let known = existing(s, doc, &mut c, session).is_some();
@@ -213,7 +213,7 @@ fn of_run(s: &Snapshot, doc: Doc, placed: &Placed, offset: u32, out: &mut Vec<Ac
                     text: c.name.clone(),
                 }];
                 if !known {
-                    edits.push(behind(s, doc, placed, &cable_definition(&c, &fit)));
+                    edits.push(behind(s, doc, placed, &cable_definition(&c, fit)));
                 }
                 out.push(Action::new(
                     format!(

@@ -30,22 +30,22 @@ pub struct MeasuredCable {
 }
 
 /// A piece of a session as a cable of its own, with the fit of its loss; none where there is no
-/// fit. The joins of a piece are the same on all bands, so their doubt does not average out: it
-/// is added to what all points of the fit share.
+/// fit.
 #[must_use]
-pub fn measured_cable(
+pub fn fitted_cable<'r>(
     s: &Session,
-    r: &SessionResult,
+    r: &'r SessionResult,
     env: &Env,
     piece: usize,
-) -> Option<(MeasuredCable, LossFit)> {
-    let mut fit = r.pieces.get(piece)?.fit.as_ref()?.as_ref().ok()?.clone();
-    fit.shared = libm::hypot(fit.shared, joins_share(r, piece));
-    Some((describe(s, r, env, piece), fit))
+) -> Option<(MeasuredCable, &'r LossFit)> {
+    let fit = r.pieces.get(piece)?.fit.as_ref()?.as_ref().ok()?;
+    Some((measured_cable(s, r, env, piece), fit))
 }
 
-/// What a piece is called and whence it is known, whether or not there is a fit.
-pub(crate) fn describe(s: &Session, r: &SessionResult, env: &Env, piece: usize) -> MeasuredCable {
+/// What a piece is called as a cable of its own and whence it is known, whether or not there is a
+/// fit.
+#[must_use]
+pub fn measured_cable(s: &Session, r: &SessionResult, env: &Env, piece: usize) -> MeasuredCable {
     let p = &r.pieces[piece];
     let celsius = s.temperature.map_or(p.celsius, |t| t.value);
     let cable = env.cable(&p.cable);
@@ -62,19 +62,6 @@ pub(crate) fn describe(s: &Session, r: &SessionResult, env: &Env, piece: usize) 
             brought(celsius)
         ),
     }
-}
-
-/// Largest standard uncertainty of the joins over the cable's own loss, on bands where the loss
-/// can be trusted.
-#[must_use]
-pub fn joins_share(r: &SessionResult, piece: usize) -> f64 {
-    r.cells
-        .iter()
-        .filter(|c| c.piece == piece && c.per_length.is_some_and(|p| p.trusted))
-        .filter_map(|c| Some((c.expected?, c.measured.db)))
-        .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
-        .filter(|share| share.is_finite())
-        .fold(0.0, f64::max)
 }
 
 /// `read 2026-07-19 with W3 by QY5BEN`.
@@ -189,4 +176,39 @@ fn quoted(text: &str) -> String {
         c => c,
     };
     format!("\"{}\"", text.chars().map(safe).collect::<String>())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use downlead_eval::result::measure::{FitPoint, FitRules, fit};
+
+    #[test]
+    fn accuracies_cover_the_doubt_of_the_fit() {
+        let points: Vec<FitPoint> = [2.0, 14.0, 50.0, 145.0, 435.0]
+            .iter()
+            .map(|mhz: &f64| FitPoint {
+                f_hz: mhz * 1e6,
+                db_per_m: 0.017 * mhz.sqrt() + 0.00025 * mhz,
+                u_db_per_m: 0.004,
+            })
+            .collect();
+        let rules = FitRules {
+            celsius: 12.0,
+            shared: 0.002,
+        };
+        let f = fit(&points, &rules).unwrap();
+        let steps = accuracies(&f);
+        assert_eq!(steps.last().unwrap().1, None);
+        for mhz in [2.0, 5.0, 9.9, 30.0, 99.0, 200.0, 435.0] {
+            let p = f.predict_at(mhz * 1e6, 20.0);
+            let stated = steps
+                .iter()
+                .find(|s| s.1.is_none_or(|end| mhz * 1e6 <= end))
+                .unwrap()
+                .0;
+            let needed = 200.0 * p.u_db_per_m / p.db_per_m;
+            assert!(stated >= needed - 1e-9, "{mhz} MHz: {stated} < {needed}");
+        }
+    }
 }

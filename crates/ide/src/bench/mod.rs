@@ -6,8 +6,7 @@ mod hover;
 mod report;
 pub(crate) mod words;
 
-pub(crate) use fitted::describe;
-pub use fitted::{MeasuredCable, brought, cable_definition, joins_share, measured_cable};
+pub use fitted::{MeasuredCable, brought, cable_definition, fitted_cable, measured_cable};
 pub(crate) use hints::{Shown, of_log, of_session};
 pub(crate) use hover::{file_at, file_words, in_session};
 pub(crate) use report::{lenses, session_report};
