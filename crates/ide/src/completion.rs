@@ -362,19 +362,48 @@ impl<'a> List<'a> {
     }
 
     fn path(&mut self) {
-        if self.at.word() != "use" {
-            return;
-        }
         let Some((_, start)) = self.at.quoted else {
             return;
         };
         let Doc::File(me) = self.doc else { return };
+        let mut before = self.at.head.iter().rev();
+        let before = before.find(|t| t.kind != SyntaxKind::OpenText);
+        if before.is_some_and(|t| t.text == "from") {
+            self.measured(me, start);
+        }
+        if self.at.word() != "use" {
+            return;
+        }
         let own = &self.s.files()[me].path;
         for (i, f) in self.s.files().iter().enumerate() {
             if i == me || f.error.is_some() {
                 continue;
             }
             let item = self.add(1, CompletionKind::File, &relative(own, &f.path), None);
+            item.replace = Span::new(start, item.replace.end.max(start));
+        }
+    }
+
+    /// Files of readings, or of networks, that take part somewhere: no folder is looked into.
+    fn measured(&mut self, me: usize, start: u32) {
+        let own = self.s.files()[me].path.clone();
+        let table = self.at.word() == "readings";
+        let all: BTreeSet<&str> = self
+            .s
+            .scopes()
+            .iter()
+            .flat_map(|x| x.items().iter().map(move |i| (x.env(), i)))
+            .flat_map(|(env, i)| i.1.files.iter().map(move |f| (env, f)))
+            .filter_map(|(env, f)| env.attachments.at(f.loc))
+            // what is being typed is a path too, but of no file
+            .filter(|a| a.content.is_ok())
+            .map(|a| &*a.path)
+            .collect();
+        for path in all {
+            if downlead_station::attach::is_network(path) == table {
+                continue;
+            }
+            let item = self.add(1, CompletionKind::File, &relative(&own, path), None);
             item.replace = Span::new(start, item.replace.end.max(start));
         }
     }
@@ -481,6 +510,28 @@ impl<'a> List<'a> {
         }
     }
 
+    /// What is said of a reading of a session.
+    fn of_reading(&mut self, word: &str, last: SyntaxKind) {
+        let have = |w: &str| self.at.head.iter().any(|t| t.text == w);
+        let group = last == SyntaxKind::Comma;
+        let mut list: Vec<&str> = Vec::new();
+        match word {
+            // the first thing is what was shown
+            _ if matches!(last, SyntaxKind::Word) && !have("at") => list.push("from"),
+            "equalise" => list.extend(["with", "against", "at"]),
+            "through" => list.extend(["reflected", "at", "with", "adapter", "input"]),
+            "baseline" => list.extend(["reflected", "at", "with", "adapter"]),
+            _ => list.extend(["at", "with"]),
+        }
+        // behind a comma a figure or one of these stands; before it, what belongs to the value
+        list.retain(|w| {
+            let begins = matches!(*w, "adapter" | "input" | "against");
+            let ends = *w == "reflected";
+            !(have(w) && !ends || begins && !group || ends && (group || have("at")))
+        });
+        self.words(2, &list);
+    }
+
     fn qualifiers(&mut self, cx: Context, word: &str, last: SyntaxKind) {
         let common = [
             "read",
@@ -519,11 +570,11 @@ impl<'a> List<'a> {
             (_, "run" | "jumper" | "tail") => {
                 vec!["of", "added", "wet", "ends", "from", "accuracy"]
             }
-            (_, "piece") => vec!["of", "connector", "added"],
+            (Context::Readings, _) => return self.of_reading(word, last),
+            (_, "piece") => vec!["of", "connector", "added", "ends", "at", "since"],
+            (Context::Session, "readings") if self.at.head.len() > 1 => vec!["with"],
             (_, "readings") => vec!["on", "from"],
-            (Context::Readings, "baseline") => vec!["at", "adapter", "from"],
-            (Context::Readings, "through" | "open" | "short") => vec!["at", "from"],
-            (Context::Readings, "equalise") => vec!["with", "against"],
+            (Context::Session, "read") => vec!["with", "by"],
             (Context::Session, "load" | "generator") => vec!["swr", "return-loss", "from"],
             (Context::Session, "phase") => vec!["over"],
             (_, "linearity" | "repeatability") => vec!["of reading", "of full scale", "k"],
@@ -589,7 +640,10 @@ impl<'a> List<'a> {
             });
         }
         let own = list.len();
-        list.extend(common);
+        // figures of a session are read, as all of them are
+        if cx != Context::Session {
+            list.extend(common);
+        }
         // `to` makes an interval of a value
         if last == SyntaxKind::Unit {
             list.push("to");

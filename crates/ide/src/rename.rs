@@ -12,7 +12,7 @@ use rustc_hash::FxHashMap;
 use crate::names::{Class, NameKind};
 use crate::references::occurrences;
 use crate::resolve::{Named, global, local, name_at, pieces_of, resolve};
-use crate::view::{Doc, TextEdit, doc_path, doc_text, line_number, tidy};
+use crate::view::{Doc, TextEdit, doc_path, doc_text, env_of, line_number, tidy};
 
 /// The name at an offset, if it can be renamed.
 ///
@@ -58,7 +58,38 @@ fn target(s: &Snapshot, doc: Doc, offset: u32) -> Result<(&Placed, Named), Strin
             n.text
         ));
     }
+    if n.kind == NameKind::Tag {
+        in_tables(s, doc, placed, &n.text)?;
+    }
     Ok((placed, n))
+}
+
+/// A tag that a table of readings names keeps its name: the table is no text of the language, and
+/// its rows would be lost.
+fn in_tables(s: &Snapshot, doc: Doc, placed: &Placed, tag: &str) -> Result<(), String> {
+    let Some(env) = env_of(s, doc) else {
+        return Ok(());
+    };
+    let mut items = s.scopes().iter().flat_map(|x| x.items());
+    let Some((_, low, _)) = items.find(|x| x.0.id == placed.item.id) else {
+        return Ok(());
+    };
+    for file in &low.files {
+        let Some(t) = env.attachments.at(file.loc).and_then(|a| a.readings()) else {
+            continue;
+        };
+        let named = |x: &Option<Box<str>>| x.as_deref() == Some(tag);
+        let rows = t.rows.iter().filter(|r| named(&r.piece) || named(&r.after));
+        let count = rows.count();
+        if count > 0 {
+            let rows = if count == 1 { "row" } else { "rows" };
+            return Err(format!(
+                "`{}` names `{tag}` in {count} {rows}, and a table is not changed from here; rename it there first.",
+                file.text
+            ));
+        }
+    }
+    Ok(())
 }
 
 /// The edits that give the name at an offset another name everywhere.

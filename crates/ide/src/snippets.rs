@@ -24,6 +24,19 @@ pub(crate) fn snippet(cx: Context, word: &str, station: bool) -> Option<&'static
         (Context::Top | Context::Station, "chain") => {
             "chain ${1:talk-out} on ${2:145.3 MHz} {\n    $0\n}"
         }
+        (Context::Top, "session") => {
+            "session ${1:reel-7} \"${2:title}\" {\n    read ${3:2026-07-19} with ${4:W3} by ${5:QY5BEN}\n    temperature ${6:12 °C}\n    piece ${7:A} ${8:22.60 m ± 0.03 m} of ${9:cable}, connector 2 of n-pair\n    $0\n}"
+        }
+        (Context::Session, "piece") => {
+            "piece ${1:A} ${2:22.60 m ± 0.03 m} of ${3:cable}, connector ${4:2} of ${5:n-pair}"
+        }
+        (Context::Session, "readings") => {
+            "readings on ${1:145.3 MHz} {\n    baseline ${2:44.0 W} at ${3:0 min}\n    through ${4:A} ${5:28.9 W} at ${6:2 min}\n    baseline ${7:43.7 W} at ${8:4 min}\n}"
+        }
+        (Context::Session, "read") => "read ${1:2026-07-19} with ${2:W3} by ${3:QY5BEN}",
+        (Context::Readings, "equalise") => {
+            "equalise ${1:44.0 W} with ${2:W1}, against ${3:43.6 W} with ${4:W2}"
+        }
         (Context::Station, "place") => "place ${1:mast} { temperature ${2:10 °C} }",
         (Context::Station | Context::Chain, "joins") => "joins ${1:n-pair}",
         (Context::Station, "position") => "position ${1:49.3333° S 123.1667° W}, wgs84",

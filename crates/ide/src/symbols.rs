@@ -26,6 +26,8 @@ pub enum SymbolKind {
     Device,
     Instrument,
     Place,
+    Session,
+    Readings,
 }
 
 /// A symbol with what is in it.
@@ -76,8 +78,9 @@ pub fn document_symbols(s: &Snapshot, doc: Doc) -> Vec<Symbol> {
 
 fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
     let word = s.keyword()?;
-    let part =
-        matches!(cx, Context::Station | Context::Chain) && PartKind::from_word(word).is_some();
+    let piece = cx == Context::Session && word == "piece";
+    let part = piece
+        || matches!(cx, Context::Station | Context::Chain) && PartKind::from_word(word).is_some();
     let kind = match (cx, word) {
         (Context::Top, "band") => SymbolKind::Band,
         (Context::Top, "let") => SymbolKind::Let,
@@ -88,6 +91,8 @@ fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
         (Context::Top, "station") => SymbolKind::Station,
         (Context::Top | Context::Station, "chain") => SymbolKind::Chain,
         (Context::Station, "place") => SymbolKind::Place,
+        (Context::Top, "session") => SymbolKind::Session,
+        (Context::Session, "readings") => SymbolKind::Readings,
         (Context::Chain, "branch") => SymbolKind::Branch,
         (Context::Device, "port" | "high" | "low") => SymbolKind::Port,
         _ if part => SymbolKind::Part,
@@ -104,7 +109,11 @@ fn symbol(s: Stmt<'_>, cx: Context, start: u32) -> Option<Symbol> {
         SymbolKind::Port => word == "port",
         _ => matches!(a.kind, AtomKind::Word | AtomKind::Value(_)),
     };
-    let name = atoms.get(1).filter(named).or(atoms.first())?;
+    let name = match kind {
+        // the band or the file
+        SymbolKind::Readings => atoms.get(2)?,
+        _ => atoms.get(1).filter(named).or(atoms.first())?,
+    };
     // an untagged connector of a chain is no symbol worth a line
     if part && cx == Context::Chain && name.span == atoms.first()?.span {
         return None;

@@ -25,6 +25,8 @@ pub(crate) fn symbol_kind(k: ide::SymbolKind) -> SymbolKind {
         K::Device => SymbolKind::CLASS,
         K::Instrument => SymbolKind::INTERFACE,
         K::Place => SymbolKind::NAMESPACE,
+        K::Session => SymbolKind::MODULE,
+        K::Readings => SymbolKind::ARRAY,
     }
 }
 
