@@ -1,10 +1,10 @@
 //! What a cable comes to at the frequencies in use: at its definition and in hovers.
 
 use downlead_base::Span;
-use downlead_eval::{Scope, Snapshot, cable_at, table_fit};
+use downlead_eval::{Scope, Snapshot, cable_at_in, table_fit};
 use downlead_quantity::{frequency, number};
-use downlead_station::keyword_of;
 use downlead_station::model::{BandKind, Cable, Meaning};
+use downlead_station::{Attachments, keyword_of};
 
 use crate::config::Config;
 use crate::hints::LabelPart;
@@ -63,7 +63,7 @@ pub(crate) fn named(name: &str, hz: f64) -> String {
 }
 
 /// Loss at two frequencies at most, the lowest and the highest in use.
-fn label(cable: &Cable, list: &[(String, f64)]) -> Vec<LabelPart> {
+fn label(cable: &Cable, list: &[(String, f64)], files: &Attachments) -> Vec<LabelPart> {
     let mut out = Vec::new();
     let mut shown: Vec<&(String, f64)> = list.iter().collect();
     if shown.len() > 2 {
@@ -71,7 +71,7 @@ fn label(cable: &Cable, list: &[(String, f64)]) -> Vec<LabelPart> {
     }
     let gap = if list.len() > 2 { " … " } else { " | " };
     for (name, hz) in shown {
-        let Some(at) = cable_at(cable, *hz, 20.0) else {
+        let Some(at) = cable_at_in(cable, *hz, 20.0, files) else {
             continue;
         };
         let outside = if at.outside > 1.000_001 {
@@ -136,6 +136,8 @@ pub(crate) fn heads(
         return Vec::new();
     }
     let list = frequencies(view.s, doc, c);
+    let no_files = Attachments::default();
+    let files = scope_of(view.s, doc).map_or(&no_files, |x| &x.env().attachments);
     let text = doc_text(view.s, doc);
     items
         .into_iter()
@@ -151,17 +153,17 @@ pub(crate) fn heads(
             let Meaning::Cable(cable) = &low.meaning else {
                 return None;
             };
-            let parts = label(cable, &list);
+            let parts = label(cable, &list, files);
             (!parts.is_empty()).then_some((end, parts))
         })
         .collect()
 }
 
 /// Rows `band | dB/100 m | ±` for a hover.
-pub(crate) fn rows(cable: &Cable, list: &[(String, f64)]) -> Vec<[String; 3]> {
+pub(crate) fn rows(cable: &Cable, list: &[(String, f64)], files: &Attachments) -> Vec<[String; 3]> {
     list.iter()
         .filter_map(|(name, hz)| {
-            let at = cable_at(cable, *hz, 20.0)?;
+            let at = cable_at_in(cable, *hz, 20.0, files)?;
             let mut loss = per_100m(at.loss());
             if at.outside > 1.000_001 {
                 loss.push_str(", outside its range");

@@ -16,7 +16,9 @@ use crate::config::Config;
 use crate::markdown::Writer;
 use crate::names::{Class, NameKind};
 use crate::resolve::{Def, Named, class_of, name_at, piece, ports, resolve, statements};
-use crate::view::{Doc, Place, View, clamp, doc_path, doc_text, env_of, item_at, line_number};
+use crate::view::{
+    Doc, Place, View, clamp, doc_path, doc_text, env_of, item_at, line_number, scope_of,
+};
 use crate::words::both;
 
 /// What is said about a place.
@@ -418,13 +420,16 @@ fn cable_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, cable: &Cable, c:
             .map(|f| (frequency(f), f))
             .collect();
     }
-    let rows: Vec<Vec<String>> = cables::rows(cable, &list)
+    let no_files = downlead_station::Attachments::default();
+    let files = scope_of(s, doc).map_or(&no_files, |x| &x.env().attachments);
+    let rows: Vec<Vec<String>> = cables::rows(cable, &list, files)
         .into_iter()
         .map(Vec::from)
         .collect();
     w.table(&["at 20 °C", "loss", "doubt (k = 2)"], &rows);
     let mut facts = Vec::new();
-    if let Some(at) = downlead_eval::cable_at(cable, list.first().map_or(145e6, |f| f.1), 20.0) {
+    let hz = list.first().map_or(145e6, |f| f.1);
+    if let Some(at) = downlead_eval::cable_at_in(cable, hz, 20.0, files) {
         facts.push(format!("{} ohm", number(at.z0, 1)));
         facts.push(format!(
             "velocity {}{}",

@@ -1,7 +1,7 @@
 //! The pictures of bench sessions, each with the name of its file.
 
 use downlead_eval::bench::result::SessionResult;
-use downlead_eval::cable_at;
+use downlead_eval::cable_at_in;
 use downlead_quantity::number;
 use downlead_station::Env;
 use downlead_station::session::Session;
@@ -108,7 +108,12 @@ fn loss(index: usize, r: &SessionResult, env: &Env, s: &SessionReport, p: &Piece
     let cable = env.cable(&p.cable);
     let sheet = frequencies
         .iter()
-        .filter_map(|hz| Some((*hz, PER * cable_at(cable?, *hz, p.temperature_c)?.loss())))
+        .filter_map(|hz| {
+            Some((
+                *hz,
+                PER * cable_at_in(cable?, *hz, p.temperature_c, &env.attachments)?.loss(),
+            ))
+        })
         .collect();
     let own = r.pieces.get(index).and_then(|x| x.fit.as_ref());
     let fit = match own {

@@ -1,6 +1,7 @@
 //! From the readings on one band to the loss of each piece.
 
 use downlead_base::{Diagnostic, Loc};
+use downlead_physics::cx::abs;
 use downlead_physics::measure::{
     Adapter, Around, BaselineUse, Baselines, Budget, Ends, Grows, Level, Loss, Meter, OnePort,
     Rules, Source, SwrReading, Term, Value, compare, directivity_u, impedance, length_factor,
@@ -431,7 +432,7 @@ impl<'m> Bench<'m, '_> {
             && let Some(n) = a.network()
             && let Ok(s) = n.matrix_at(self.point.hz)
         {
-            return (s.first().map(|g| g.norm()), false);
+            return (s.first().map(|g| abs(*g)), false);
         }
         match pick(&m.swr, self.point, self.env) {
             Some(p) => (
@@ -489,7 +490,7 @@ impl<'m> Bench<'m, '_> {
             Some(TakenValue::ReturnLoss(db)) => Some(*db),
             Some(TakenValue::File(a)) => {
                 let s = a.network()?.matrix_at(self.point.hz).ok()?;
-                Some(-2.0 * downlead_quantity::to_db(s.first()?.norm()))
+                Some(-2.0 * downlead_quantity::to_db(abs(*s.first()?)))
             }
             _ => None,
         };
@@ -557,7 +558,7 @@ impl<'m> Bench<'m, '_> {
         };
         let place = Place::new(t, self.point);
         let db = findings::of_network(a, 2, self.point, &place, self.out, |s| {
-            -2.0 * downlead_quantity::to_db(s[2].norm())
+            -2.0 * downlead_quantity::to_db(abs(s[2]))
         })?;
         let m = self
             .meters

@@ -44,11 +44,10 @@ pub(super) fn expected<'m>(
         cable.add(c.clone(), *u);
     }
     let (z0, maximum) = facts(&line);
-    let own = reflection(
+    let own = downlead_physics::cx::abs(reflection(
         num_complex::Complex64::new(z0, 0.0),
         num_complex::Complex64::new(R0, 0.0),
-    )
-    .norm();
+    ));
     let mut u2 = cable.standard() * cable.standard() + joins.standard() * joins.standard();
     let mut db = line.loss_db + joins_db;
     if own > 0.0 {

@@ -6,6 +6,7 @@ use downlead_quantity::{db, decibel_signed, frequency, number, power};
 use downlead_station::Attachment;
 use downlead_station::model::Instrument;
 use downlead_station::session::ReadingKind;
+use downlead_touchstone::Network;
 use num_complex::Complex64;
 
 use super::gather::{Group, Taken};
@@ -296,14 +297,15 @@ pub(super) fn of_network(
         ),
         Some(n) => {
             let fifty = n.z0().iter().all(|z| (z - crate::cascade::R0).abs() < 1e-9);
-            let at = if fifty {
-                n.matrix_at(point.hz)
-            } else {
-                n.interpolated(&[point.hz]).map(|one| {
-                    one.re_referenced(&vec![crate::cascade::R0; ports])
-                        .map_or_else(|_| Vec::new(), |r| r.s().to_vec())
-                })
-            };
+            // what passes is read by magnitude and phase between the points of the file
+            let at = n.between_hz(point.hz).map(|b| {
+                if fifty {
+                    return b.matrix;
+                }
+                Network::new(vec![point.hz], b.matrix, n.z0().to_vec())
+                    .and_then(|one| one.re_referenced(&vec![crate::cascade::R0; ports]))
+                    .map_or_else(|_| Vec::new(), |r| r.s().to_vec())
+            });
             match at {
                 Ok(s) if s.len() == ports * ports => {
                     let v = figure(&s);
