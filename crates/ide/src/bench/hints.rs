@@ -47,7 +47,15 @@ pub(crate) fn of_session(
     env: Option<&Env>,
     wanted: &dyn Fn(Loc) -> bool,
 ) -> Vec<Shown> {
-    let several = r.cells.iter().enumerate().filter(|(_, c)| c.rows.len() > 1);
+    let rows: Vec<&BenchRow> = r
+        .rows
+        .iter()
+        .filter(|x| wanted(x.loc) && c.shows(&r.bands[x.band].band))
+        .collect();
+    let cells: FxHashSet<usize> = rows.iter().filter_map(|x| x.cell).collect();
+    let several = cells
+        .into_iter()
+        .filter_map(|i| Some((i, r.cells.get(i).filter(|c| c.rows.len() > 1)?)));
     let look = Look {
         view,
         c,
@@ -72,11 +80,7 @@ pub(crate) fn of_session(
             }
         }
     }
-    for row in &r.rows {
-        if wanted(row.loc) && c.shows(&r.bands[row.band].band) {
-            out.extend(look.row(row));
-        }
-    }
+    out.extend(rows.into_iter().filter_map(|row| look.row(row)));
     look.groups(wanted, &mut out);
     let shown: Vec<&Import> = s.imports.iter().filter(|i| wanted(i.loc)).collect();
     if !shown.is_empty() {
@@ -315,8 +319,11 @@ impl Look<'_, '_> {
     /// At the heads of readings by band: drift; at meters read one behind the other: by what they
     /// differ.
     fn groups(&self, wanted: &dyn Fn(Loc) -> bool, out: &mut Vec<Shown>) {
-        // a row knows its band, a head is known by its first row
-        let bands: FxHashMap<Loc, usize> = self.r.rows.iter().map(|r| (r.loc, r.band)).collect();
+        // a row knows its band, a head is known by its rows
+        let bands: FxHashMap<Loc, usize> = match self.s.groups.iter().any(|g| wanted(g.loc)) {
+            true => self.r.rows.iter().map(|r| (r.loc, r.band)).collect(),
+            false => FxHashMap::default(),
+        };
         for g in &self.s.groups {
             if wanted(g.loc)
                 && let Some(band) = g.rows.iter().find_map(|r| bands.get(&r.loc))

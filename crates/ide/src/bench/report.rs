@@ -299,25 +299,27 @@ fn drift(out: &mut String, r: &SessionResult) {
 
 fn reflections(out: &mut String, places: &Places<'_>, r: &SessionResult) {
     let rows: Vec<Vec<String>> = r
-        .rows
+        .swrs
         .iter()
-        .filter_map(|row| {
-            let s = row.swr.as_ref()?;
-            let piece = row
-                .cell
-                .and_then(|c| r.cells.get(c))
-                .map_or_else(String::new, |c| format!(" {}", r.pieces[c.piece].name));
-            Some(vec![
-                format!("line {}", places.line(row.loc)),
-                r.bands[row.band].band.to_string(),
-                format!("{}{piece}", row.kind.word()),
-                words::swr(s),
-            ])
+        .map(|x| {
+            let piece = x
+                .piece
+                .map_or_else(String::new, |p| format!(" {}", r.pieces[p].name));
+            let place = match &x.from {
+                Some((path, line)) => format!("{path}:{line}"),
+                None => format!("line {}", places.line(x.loc)),
+            };
+            vec![
+                place,
+                r.bands[x.band].band.to_string(),
+                format!("{}{piece}", x.kind.word()),
+                words::swr(&x.swr),
+            ]
         })
         .collect();
     if !rows.is_empty() {
         out.push_str("## SWR at the meter\n\n");
-        out.push_str(&table(&["", "band", "reading", "SWR"], &rows));
+        out.push_str(&table(&["read at", "band", "reading", "SWR"], &rows));
         out.push('\n');
     }
 }
