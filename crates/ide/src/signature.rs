@@ -68,6 +68,11 @@ pub fn signature_help(s: &Snapshot, doc: Doc, offset: u32) -> Option<SignatureHe
             _ => forms.push(piece.to_owned()),
         }
     }
+    // on the bench it says what holds for all readings; in a chain it is one
+    if k.word == "read" {
+        let session = at.cx == downlead_station::keywords::Context::Session;
+        forms.retain(|f| f.contains("POWER") != session);
+    }
     let signatures: Vec<Signature> = forms
         .into_iter()
         .map(|form| {

@@ -133,7 +133,7 @@ keywords! {
     "preamplifier" [Station, Chain] "preamplifier [TAG] GAIN gain, noise figure NF | preamplifier [TAG] from \"FILE\", noise figure NF" "A receive amplifier.";
     "load" [Station, Chain, Session] "load [TAG], rating POWER | load return-loss 26 dB | load [TAG] from \"FILE\"" "A dummy load, which ends a chain; on the bench, its match.";
     "antenna" [Station, Chain] "antenna [TAG] GAIN, from \"FILE\"" "An antenna with its gain over isotropic (dBi) or a dipole (dBd).";
-    "read" [Chain, Session] "read POWER forward | reflected | net, DATE with INSTRUMENT by WHO" "What was read here; on the bench, `read DATE with INSTRUMENT by WHO` for all readings.";
+    "read" [Chain, Session] "read POWER forward | reflected | net, DATE with INSTRUMENT by WHO | read DATE with INSTRUMENT by WHO" "What was read here; on the bench, `read DATE with INSTRUMENT by WHO` for all readings.";
     "expect" [Chain] "expect POWER | expect loss LOSS | expect swr SWR | expect erp POWER" "What the computed value here must be.";
     "limit" [Chain, Connector] "limit POWER erp | eirp | output [pep | carrier | mean], \"document\" | limit FREQUENCY" "What must not be exceeded; of a connector, its highest frequency.";
     "transmit" [Band] "transmit FREQUENCY" "The transmit frequency.";
