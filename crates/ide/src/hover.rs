@@ -337,6 +337,10 @@ fn name<'s>(
             w.title(&n.text, "place");
             w.code(&dedented(s, &d));
         }
+        NameKind::Session => {
+            w.title(&n.text, &about);
+            bench::session_words(w, s, doc, n.span.start);
+        }
         NameKind::Chain => {
             w.title(&n.text, "chain");
             chain_words(w, s, doc, &d);

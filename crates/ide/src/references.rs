@@ -34,10 +34,12 @@ pub(crate) fn occurrences(s: &Snapshot, doc: Doc, placed: &Placed, n: &Named) ->
     let mut out = match n.kind {
         NameKind::Port => ports(s, doc, placed, n),
         NameKind::Tag | NameKind::Place => within(s, doc, placed, n),
-        NameKind::Station | NameKind::Chain | NameKind::Branch => vec![Occurrence {
-            place: Place { doc, span: n.span },
-            def: true,
-        }],
+        NameKind::Station | NameKind::Session | NameKind::Chain | NameKind::Branch => {
+            vec![Occurrence {
+                place: Place { doc, span: n.span },
+                def: true,
+            }]
+        }
         NameKind::Person | NameKind::Family | NameKind::Shared => everywhere(s, n, &mut |_| true),
         _ => match resolve(s, doc, placed, n) {
             Some(d) => {

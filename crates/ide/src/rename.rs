@@ -231,15 +231,18 @@ fn conflicts(
                 ));
             }
         }
-        NameKind::Chain | NameKind::Station => {
+        NameKind::Chain | NameKind::Station | NameKind::Session => {
             for p in s.files()[file_of(doc)].tree.items() {
                 for x in pieces_of(s, doc, &p.item) {
-                    let same_scope = n.kind == NameKind::Station
+                    let same_scope = matches!(n.kind, NameKind::Station | NameKind::Session)
                         || p.start == placed.start
                         || p.item.statement().and_then(|s| s.keyword()) == Some("chain");
                     if matches!(
                         x.class,
-                        Class::Name(NameKind::Chain | NameKind::Station, true)
+                        Class::Name(
+                            NameKind::Chain | NameKind::Station | NameKind::Session,
+                            true
+                        )
                     ) && same_scope
                         && p.item.slice(x.span) == new_name
                     {

@@ -117,6 +117,7 @@ fn keyword_for(kind: NameKind) -> &'static str {
         NameKind::Device => "device",
         NameKind::Instrument => "instrument",
         NameKind::Station => "station",
+        NameKind::Session => "session",
         NameKind::Chain => "chain",
         _ => "",
     }

@@ -201,7 +201,7 @@ fn name_kind(k: NameKind) -> TokenKind {
         | NameKind::Family
         | NameKind::Shared => TokenKind::Catalogue,
         NameKind::Instrument => TokenKind::Instrument,
-        NameKind::Station => TokenKind::Station,
+        NameKind::Station | NameKind::Session => TokenKind::Station,
         NameKind::Chain | NameKind::Branch => TokenKind::Chain,
         NameKind::Tag => TokenKind::Part,
         NameKind::Port => TokenKind::Port,

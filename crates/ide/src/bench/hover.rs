@@ -84,6 +84,31 @@ pub(crate) fn in_session(
     true
 }
 
+/// A session: how much was read, what came of it, and who loses least.
+pub(crate) fn session_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, offset: u32) {
+    let Some((_, r)) = session_at(s, doc, offset) else {
+        return;
+    };
+    let lost = match r.lost {
+        0 => String::new(),
+        n => format!(", {} not taken", counted(n, "row")),
+    };
+    w.text(&format!(
+        "{} on {}{lost}: {}",
+        counted(r.readings, "reading"),
+        counted(r.bands.len(), "band"),
+        words::Counts::of(r.cells.iter()).words()
+    ));
+    let rows: Vec<Vec<String>> = (0..r.bands.len())
+        .filter(|b| r.bands[*b].ranking.len() > 1)
+        .map(|b| {
+            let band = &r.bands[b];
+            vec![words::band(&band.band, band.hz), words::ranking(r, b, true)]
+        })
+        .collect();
+    w.table(&["band", "dB per 100 m, least first (k = 2)"], &rows);
+}
+
 /// A piece: all its bands in a table, the whole, and its own two coefficients.
 fn piece_words(w: &mut Writer<'_, '_>, r: &SessionResult, piece: usize) {
     let p = &r.pieces[piece];

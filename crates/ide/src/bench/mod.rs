@@ -8,5 +8,5 @@ pub(crate) mod words;
 
 pub use fitted::{MeasuredCable, brought, cable_definition, fitted_cable, measured_cable};
 pub(crate) use hints::{Shown, of_log, of_session};
-pub(crate) use hover::{file_at, file_words, in_session};
+pub(crate) use hover::{file_at, file_words, in_session, session_words};
 pub(crate) use report::{lenses, session_report};

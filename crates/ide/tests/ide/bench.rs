@@ -231,6 +231,7 @@ fn said(c: &Case) -> String {
 fn about_pieces_readings_and_files() {
     let mut out = String::new();
     for word in [
+        "session reel",
         "piece A",
         "        through B 23",
         "        through",
