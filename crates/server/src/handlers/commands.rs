@@ -139,7 +139,7 @@ fn report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
     };
     ide::report_markdown(v.snapshot, file, name).ok_or_else(|| match name {
         Some(name) => refused(format!("There is nothing named `{name}` to report on.")),
-        None => refused("There is nothing to report on: no station and no chain."),
+        None => refused("There is nothing to report on: no station, no chain and no session."),
     })
 }
 
