@@ -428,12 +428,15 @@ impl Look<'_, '_> {
     }
 }
 
-/// `6 of 9 bands agree, 1 differs, 2 cannot tell`; `9 bands agree` if all do.
+/// `6 of 9 bands agree, 1 differs, 2 cannot tell`; `9 bands agree`, `9 bands differ` if all do.
 fn of_bands(n: Counts) -> String {
     let bands = counted(n.all(), "band");
     let verb = |n: usize, word: &str| format!("{word}{}", if n == 1 { "s" } else { "" });
     if n.agrees == n.all() {
         return format!("{bands} {}", verb(n.agrees, "agree"));
+    }
+    if n.differs == n.all() {
+        return format!("{bands} {}", verb(n.differs, "differ"));
     }
     let mut out = format!("{} of {bands} {}", n.agrees, verb(n.agrees, "agree"));
     if n.differs > 0 {
@@ -477,11 +480,13 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
         let note = last.verdict.and_then(|v| tip(c, || note(v)));
         parts.push(part(format!("; last {}", against(last)), note));
     }
-    let trend = log
+    // what moves beyond doubt is told first
+    let moving = log
         .trends
         .iter()
-        .find(|t| t.what == Logged::Forward)
-        .or_else(|| log.trends.first());
+        .find(|t| t.trend.direction != Direction::NotBeyondDoubt);
+    let forward = || log.trends.iter().find(|t| t.what == Logged::Forward);
+    let trend = moving.or_else(forward).or(log.trends.first());
     if let Some(t) = trend {
         parts.push(part(format!("; {}", moves(t)), None));
     }

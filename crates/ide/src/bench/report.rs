@@ -33,7 +33,10 @@ pub(crate) fn lenses(
     };
     out.push(Lens {
         span: p.span,
-        title: format!("{}{lost}", n.words()),
+        title: match n.all() {
+            0 => format!("{}{lost}", n.words()),
+            all => format!("{}: {}{lost}", counted(all, "comparison"), n.words()),
+        },
         command: LensCommand::Report {
             file,
             name: s.name.text.to_string(),
