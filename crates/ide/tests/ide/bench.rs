@@ -433,3 +433,19 @@ fn missing_lines_are_put_in_to_be_filled() {
     }
     insta::assert_snapshot!(out);
 }
+
+/// A two-port that loses 3.01 dB (|S21|² = 1/2) and reflects nothing.
+#[test]
+fn a_reading_by_a_network_file() {
+    let text = "instrument V1 {\n    accuracy 0.05 dB\n}\nsession s {\n    read 2026-07-19 with V1 by QY5BEN\n    piece B 40 m of rg-213\n    readings on 145 MHz {\n        through B from \"b.s$02p\"\n    }\n}\n// file: b.s2p\n# MHz S RI R 50\n140 0 0 0.70710678 0 0.70710678 0 0 0\n150 0 0 0.70710678 0 0.70710678 0 0 0\n";
+    let c = Case::new(text);
+    let shown = picture(&c, &Config::default());
+    let line = shown.lines().find(|l| l.contains("through B")).unwrap();
+    assert!(line.contains("⟦ 3.01 dB, "), "{line}");
+    let text = said(&c);
+    assert!(
+        text.starts_with("**b.s2p** · network file\n\n2 ports, 2 points, 140 MHz to 150 MHz\n"),
+        "{text}"
+    );
+    assert!(text.contains("loss of B on 145 MHz"), "{text}");
+}
