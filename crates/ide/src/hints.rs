@@ -701,9 +701,18 @@ impl Hints<'_, '_> {
     fn logs(&mut self, bands: &[&BandResult]) {
         let many = bands.len() > 1;
         let mut shown: Vec<Shown> = Vec::new();
+        let mut count: FxHashMap<Loc, usize> = FxHashMap::default();
         for b in bands {
-            let here = b.logs.iter().filter(|l| self.end_of(l.loc).is_some());
-            shown.extend(here.map(|l| bench::of_log(&label(b, many), b, l, self.c)));
+            for l in b.logs.iter().filter(|l| self.end_of(l.loc).is_some()) {
+                let nth = count.entry(l.loc).or_default();
+                *nth += 1;
+                let mut x = bench::of_log(&label(b, many), b, l, self.c);
+                // the others are in the tooltip
+                if *nth > 2 {
+                    x.parts.clear();
+                }
+                shown.push(x);
+            }
         }
         self.put(shown);
     }
@@ -711,7 +720,10 @@ impl Hints<'_, '_> {
     fn put(&mut self, shown: Vec<Shown>) {
         for x in shown {
             if let Some(end) = self.end_of(x.loc) {
-                let line = self.begin(end, "");
+                let line = match x.parts.is_empty() {
+                    true => self.at(end),
+                    false => self.begin(end, ""),
+                };
                 line.parts.extend(x.parts);
                 line.more |= x.tooltip.as_ref().is_some_and(String::is_empty);
                 line.tooltip.extend(x.tooltip.filter(|t| !t.is_empty()));

@@ -137,6 +137,18 @@ fn beside_a_log() {
 }
 
 #[test]
+fn two_bands_of_a_log_are_shown_and_all_explained() {
+    let text = SITE
+        .replace("band 70cm 433 MHz", "band 70cm 433 MHz\nband 6m 50.3 MHz")
+        .replace("on 2m, 70cm transmit", "on 2m, 70cm, 6m transmit")
+        + "M1,6m,2024-07-01,26.6,0.2,W3,QY2TEC\n";
+    let c = at(&text, "readings from \"site.csv\"");
+    let hint = hint_at(&c.s, c.doc, c.cursor(), &Config::default()).unwrap();
+    assert!(!hint.text().contains("26.6 W") && hint.text().contains("20.6 W"));
+    assert!(hint.tooltip.contains("26.6 W"), "{}", hint.tooltip);
+}
+
+#[test]
 fn a_reading_derives_its_loss() {
     let c = at(BENCH, "through A 15.3 W, 0.05 W reflected at 2 min");
     let hint = hint_at(&c.s, c.doc, c.cursor(), &Config::default()).unwrap();
