@@ -300,11 +300,25 @@ impl Snapshot {
         loader: &dyn Loader,
         stop: &dyn Fn() -> bool,
     ) -> bool {
+        self.edit_all_until(file, &[(range, text)], loader, stop)
+    }
+
+    /// The same with several replacements, each of the text that those before it left. What lies
+    /// between them is not touched.
+    pub fn edit_all_until(
+        &mut self,
+        file: usize,
+        edits: &[(Span, &str)],
+        loader: &dyn Loader,
+        stop: &dyn Fn() -> bool,
+    ) -> bool {
         let Some(entry) = self.files.get_mut(file) else {
             return !self.unfinished;
         };
         let before: Vec<ItemId> = uses_of(&entry.tree);
-        entry.tree = entry.tree.edit(range, text);
+        for (range, text) in edits {
+            entry.tree = entry.tree.edit(*range, text);
+        }
         entry.error = None;
         if uses_of(&entry.tree) != before {
             self.reload(loader, stop);

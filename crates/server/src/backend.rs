@@ -1,6 +1,5 @@
 //! The protocol's methods: each sends one job to the state, in the order of the wire.
 
-use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
 use std::sync::atomic::Ordering;
 use std::sync::mpsc::Sender;
@@ -22,7 +21,7 @@ use crate::handlers::{
 };
 use crate::peer::{FirstWords, Peer};
 use crate::raw::Raws;
-use crate::state::{Ahead, Cancel, Job, State, Waiting};
+use crate::state::{Ahead, Job, State, Waiting};
 
 /// The methods.
 pub(crate) struct Backend {
@@ -54,13 +53,7 @@ impl Backend {
             if cancel.is_set() {
                 return;
             }
-            st.cancel = cancel;
-            let done = catch_unwind(AssertUnwindSafe(|| job(st)));
-            st.cancel = Cancel::default();
-            _ = answer.send(done.unwrap_or_else(|_| {
-                st.panicked();
-                Err(Error::internal_error())
-            }));
+            _ = answer.send(st.run_asked(cancel, job));
         });
         wait.await.unwrap_or_else(|_| Err(Error::internal_error()))
     }
@@ -132,6 +125,15 @@ macro_rules! asked_raw {
     };
 }
 
+/// A change of a text, counted until its turn has come.
+pub(crate) fn change(ahead: &Ahead, p: DidChangeTextDocumentParams) -> Job {
+    ahead.changes.fetch_add(1, Ordering::SeqCst);
+    Box::new(move |st| {
+        st.ahead.changes.fetch_sub(1, Ordering::SeqCst);
+        texts::changed(st, p);
+    })
+}
+
 /// An answer as bytes.
 pub(crate) fn written(answer: &impl Serialize) -> Result<Vec<u8>> {
     serde_json::to_vec(answer).map_err(|_| Error::internal_error())
@@ -175,11 +177,8 @@ impl LanguageServer for Backend {
     }
 
     async fn did_change(&self, p: DidChangeTextDocumentParams) {
-        self.ahead.changes.fetch_add(1, Ordering::SeqCst);
-        self.tell(move |st| {
-            st.ahead.changes.fetch_sub(1, Ordering::SeqCst);
-            texts::changed(st, p);
-        });
+        // fails only when the session is over
+        _ = self.jobs.send(change(&self.ahead, p));
     }
 
     async fn did_change_configuration(&self, p: DidChangeConfigurationParams) {

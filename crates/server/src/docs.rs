@@ -172,6 +172,87 @@ pub(crate) fn difference<'a>(old: &str, new: &'a str) -> Option<(Span, &'a str)>
     ))
 }
 
+/// Shorter replacements are not looked into.
+const SHORT: usize = 1 << 10;
+/// How far apart two texts may be, in lines, before they meet again.
+const APART: usize = 8;
+/// More replacements than this are one.
+const HUNKS: usize = 64;
+
+/// The replacements that make `new` of `old`, the last one first: each leaves the places of the
+/// others as they are. One for a small change; of one that touches distant places (several cursors,
+/// several changes not yet worked out, a formatter) line by line what differs.
+pub(crate) fn differences<'a>(old: &str, new: &'a str) -> Vec<(Span, &'a str)> {
+    let Some((span, text)) = difference(old, new) else {
+        return Vec::new();
+    };
+    if span.len() as usize <= SHORT && text.len() <= SHORT {
+        return vec![(span, text)];
+    }
+    by_lines(old, new, span, text).unwrap_or_else(|| vec![(span, text)])
+}
+
+fn by_lines<'a>(old: &str, new: &'a str, span: Span, text: &str) -> Option<Vec<(Span, &'a str)>> {
+    // whole lines
+    let first = old[..span.start as usize].rfind('\n').map_or(0, |i| i + 1);
+    let whole = |t: &str, end: usize| t[end..].find('\n').map_or(t.len(), |i| end + i + 1);
+    let old_end = whole(old, span.end as usize);
+    let new_end = whole(new, span.start as usize + text.len());
+    let a: Vec<&str> = old[first..old_end].split_inclusive('\n').collect();
+    let b: Vec<&str> = new[first..new_end].split_inclusive('\n').collect();
+    let (mut i, mut j) = (0, 0);
+    let (mut at, mut now) = (first, first);
+    let mut out = Vec::new();
+    while i < a.len() || j < b.len() {
+        if i < a.len() && j < b.len() && a[i] == b[j] {
+            at += a[i].len();
+            now += b[j].len();
+            (i, j) = (i + 1, j + 1);
+            continue;
+        }
+        let (gone, come) = meeting(&a[i..], &b[j..])?;
+        let length = |lines: &[&str]| lines.iter().map(|l| l.len()).sum::<usize>();
+        let (old_len, new_len) = (length(&a[i..i + gone]), length(&b[j..j + come]));
+        out.push((
+            Span::new(at as u32, (at + old_len) as u32),
+            &new[now..now + new_len],
+        ));
+        if out.len() > HUNKS {
+            return None;
+        }
+        at += old_len;
+        now += new_len;
+        (i, j) = (i + gone, j + come);
+    }
+    out.reverse();
+    Some(out)
+}
+
+/// How many lines of each are passed before two lines agree again, or both end.
+fn meeting(a: &[&str], b: &[&str]) -> Option<(usize, usize)> {
+    for sum in 1..=2 * APART {
+        // as many of the one as of the other first: a line that was changed
+        let mut ways: Vec<(usize, usize)> = (0..=sum).map(|n| (n, sum - n)).collect();
+        ways.sort_by_key(|(n, m)| n.abs_diff(*m));
+        for (n, m) in ways {
+            if n > a.len() || m > b.len() {
+                continue;
+            }
+            let ends = n == a.len() && m == b.len();
+            let agree = |k: usize| match (a.get(n + k), b.get(m + k)) {
+                (Some(x), Some(y)) => x == y,
+                (None, None) => true,
+                _ => false,
+            };
+            // an empty line or a brace alone says little
+            if ends || (n < a.len() && m < b.len() && agree(0) && agree(1)) {
+                return Some((n, m));
+            }
+        }
+    }
+    None
+}
+
 /// Length of the common beginning; blocks first, since texts are long and edits short.
 fn common(a: &[u8], b: &[u8], most: usize) -> usize {
     const BLOCK: usize = 256;
@@ -214,6 +295,57 @@ mod tests {
                     None => assert_eq!(old, new),
                 }
                 assert_eq!(made, new, "{old:?}");
+            }
+        }
+    }
+
+    fn lines(n: usize) -> Vec<String> {
+        (0..n).map(|i| format!("line {i} of this text\n")).collect()
+    }
+
+    #[test]
+    fn distant_changes_are_apart() {
+        let old = lines(200).concat();
+        let mut changed = lines(200);
+        changed[3] = "another\n".to_owned();
+        changed[90] = String::new();
+        changed[150].push_str("one more\nand one\n");
+        changed[199] = "no end".to_owned();
+        let new = changed.concat();
+        let all = differences(&old, &new);
+        let mut made = old.clone();
+        for (span, text) in &all {
+            made.replace_range(span.range(), text);
+        }
+        assert_eq!(made, new);
+        assert_eq!(all.len(), 4, "{all:?}");
+        assert!(all.iter().all(|(s, t)| s.len() < 80 && t.len() < 80));
+        assert!(all.windows(2).all(|w| w[0].0.start >= w[1].0.end));
+    }
+
+    #[test]
+    fn differences_make_the_new_text_whatever_it_is() {
+        let texts: Vec<String> = (0..12)
+            .map(|k| {
+                let mut l = lines(120);
+                for i in (k..120).step_by(k * 7 + 5) {
+                    match k % 4 {
+                        0 => l[i] = "°\r\n".to_owned(),
+                        1 => l[i].clear(),
+                        2 => l[i] = "}\n".repeat(k),
+                        _ => l.swap(i, 119 - i),
+                    }
+                }
+                l.concat()
+            })
+            .collect();
+        for old in &texts {
+            for new in &texts {
+                let mut made = old.clone();
+                for (span, text) in differences(old, new) {
+                    made.replace_range(span.range(), text);
+                }
+                assert!(made == *new);
             }
         }
     }

@@ -10,7 +10,7 @@ use std::io::{ErrorKind, Read};
 use serde::Deserialize;
 use serde::de::IgnoredAny;
 use serde_json::Value;
-use tower_lsp::jsonrpc::{Request, Response};
+use tower_lsp::jsonrpc::{Id, Request, Response};
 
 use crate::uris;
 
@@ -40,8 +40,8 @@ impl<R: Read> Frames<R> {
         }
     }
 
-    /// The next message the server can take, as JSON; none at the end of input.
-    pub(crate) fn next(&mut self) -> Option<Vec<u8>> {
+    /// The next message the server can take; none at the end of input.
+    pub(crate) fn next(&mut self) -> Option<Frame> {
         loop {
             let length = self.header()?;
             if length > LONGEST {
@@ -50,8 +50,13 @@ impl<R: Read> Frames<R> {
             }
             let body = self.take(length)?;
             match judge(&body) {
-                Verdict::Pass => return Some(body),
-                Verdict::Instead(other) => return Some(other),
+                Verdict::Pass(call) => return Some(Frame { body, call }),
+                Verdict::Instead(body) => {
+                    return Some(Frame {
+                        body,
+                        call: Some(Call::Other),
+                    });
+                }
                 Verdict::Drop => self.give_back(&body),
             }
         }
@@ -160,8 +165,23 @@ fn find_first(text: &[u8], what: &[u8]) -> Option<usize> {
         .position(|w| w.eq_ignore_ascii_case(what))
 }
 
+/// A message.
+pub(crate) struct Frame {
+    pub(crate) body: Vec<u8>,
+    /// None if it is an answer.
+    pub(crate) call: Option<Call>,
+}
+
+/// A request or a notification.
+pub(crate) enum Call {
+    /// As it was sent.
+    Sent { method: String, id: Option<Id> },
+    /// Put in the place of what was sent.
+    Other,
+}
+
 enum Verdict {
-    Pass,
+    Pass(Option<Call>),
     Instead(Vec<u8>),
     Drop,
 }
@@ -206,14 +226,20 @@ fn judge(body: &[u8]) -> Verdict {
             match serde_json::from_slice::<Request>(body) {
                 Ok(request) => match uris::mended(&request) {
                     Some(mended) => Verdict::Instead(mended),
-                    None => Verdict::Pass,
+                    None => {
+                        let (method, id, _) = request.into_parts();
+                        Verdict::Pass(Some(Call::Sent {
+                            method: method.into_owned(),
+                            id,
+                        }))
+                    }
                 },
                 Err(_) => refuse(),
             }
         }
         None if id.is_some() && (head.result.is_some() != head.error.is_some()) => {
             match serde_json::from_slice::<Response>(body) {
-                Ok(_) => Verdict::Pass,
+                Ok(_) => Verdict::Pass(None),
                 Err(_) => Verdict::Drop,
             }
         }
@@ -232,7 +258,7 @@ mod tests {
     fn read(input: &str) -> Vec<String> {
         let mut frames = Frames::new(input.as_bytes());
         std::iter::from_fn(|| frames.next())
-            .map(|b| String::from_utf8(b).unwrap())
+            .map(|f| String::from_utf8(f.body).unwrap())
             .collect()
     }
 
@@ -301,8 +327,11 @@ mod tests {
         let mut bytes = b"Content-Length: 4\r\n\r\n\xff\xfe\x00\x01".to_vec();
         bytes.extend_from_slice(frame(GOOD).as_bytes());
         let mut frames = Frames::new(&bytes[..]);
-        assert_eq!(frames.next().as_deref(), Some(GOOD.as_bytes()));
-        assert_eq!(frames.next(), None);
+        assert_eq!(
+            frames.next().map(|f| f.body).as_deref(),
+            Some(GOOD.as_bytes())
+        );
+        assert!(frames.next().is_none());
     }
 
     #[test]
@@ -331,7 +360,10 @@ mod tests {
             .chain(std::io::repeat(b' ').take(n as u64))
             .chain(std::io::Cursor::new(frame(GOOD)));
         let mut frames = Frames::new(input);
-        assert_eq!(frames.next().as_deref(), Some(GOOD.as_bytes()));
+        assert_eq!(
+            frames.next().map(|f| f.body).as_deref(),
+            Some(GOOD.as_bytes())
+        );
         assert!(frames.buffer.capacity() < 1 << 20);
     }
 }

@@ -14,6 +14,7 @@ use tower_lsp::ExitedError;
 use tower_lsp::jsonrpc::{Error, Id, Request, Response};
 use tower_service::Service;
 
+use crate::direct::Ways;
 use crate::frames::REFUSED;
 use crate::peer::FirstWords;
 
@@ -63,11 +64,22 @@ pub(crate) struct Guard<S> {
     inner: S,
     end: Arc<End>,
     first: Arc<FirstWords>,
+    ways: Arc<Ways>,
 }
 
 impl<S> Guard<S> {
-    pub(crate) fn new(inner: S, end: Arc<End>, first: Arc<FirstWords>) -> Guard<S> {
-        Guard { inner, end, first }
+    pub(crate) fn new(
+        inner: S,
+        end: Arc<End>,
+        first: Arc<FirstWords>,
+        ways: Arc<Ways>,
+    ) -> Guard<S> {
+        Guard {
+            inner,
+            end,
+            first,
+            ways,
+        }
     }
 
     /// Small mercies: what clients send beside the protocol, and the client's own words at
@@ -122,6 +134,19 @@ where
     }
 
     fn call(&mut self, request: Request) -> Pending {
+        let pending = self.begin(request);
+        // what it had to say to the state is said
+        let count = &self.ways.long;
+        _ = count.fetch_update(Ordering::SeqCst, Ordering::SeqCst, |n| n.checked_sub(1));
+        pending
+    }
+}
+
+impl<S> Guard<S>
+where
+    S: Service<Request, Response = Option<Response>, Error = ExitedError, Future = Pending>,
+{
+    fn begin(&mut self, request: Request) -> Pending {
         let id = request.id().cloned();
         if request.method() == REFUSED {
             return ready(Ok(
@@ -130,6 +155,7 @@ where
         }
         let request = self.admit(request);
         let shutdown = request.method() == "shutdown";
+        let initialize = request.method() == "initialize";
         let exit = request.method() == "exit" && id.is_none();
         let begun = catch_unwind(AssertUnwindSafe(|| self.inner.call(request)));
         let Ok(future) = begun else {
@@ -145,6 +171,9 @@ where
             Poll::Ready(answer) => {
                 if shutdown && matches!(&answer, Ok(Some(r)) if r.is_ok()) {
                     self.end.shut_down.store(true, Ordering::SeqCst);
+                }
+                if initialize && matches!(&answer, Ok(Some(r)) if r.is_ok()) {
+                    self.ways.greeted.store(true, Ordering::SeqCst);
                 }
                 ready(answer)
             }

@@ -1,13 +1,14 @@
 //! The language server: protocol in, protocol out, over any two byte streams.
 //!
-//! How a message goes: `frames` drops what is none and finds the next; the library decodes it;
+//! How a message goes: `frames` drops what is none and finds the next; `direct` hands what comes
+//! with every key to the state, and its answers to `sink`. Of all else the library decodes it;
 //! `guard` begins every call in the order read and lets no panic pass; `backend` sends it as a job
 //! to `state`, the one thread that owns documents and snapshots; handlers ask `downlead_ide` and
 //! convert. What the server says unasked goes through `outbox`; nobody waits for the client.
 
 use std::io::{Read, Write};
 use std::process::ExitCode;
-use std::sync::{Arc, mpsc};
+use std::sync::{Arc, Mutex, PoisonError, mpsc};
 use std::time::Duration;
 
 use tower_lsp::{LspService, Server};
@@ -15,6 +16,7 @@ use tower_lsp::{LspService, Server};
 mod backend;
 mod capabilities;
 mod config;
+mod direct;
 mod disk;
 mod docs;
 mod frames;
@@ -27,6 +29,7 @@ mod peer;
 mod positions;
 mod publish;
 mod raw;
+mod sink;
 mod space;
 mod state;
 mod unopened;
@@ -35,10 +38,12 @@ mod view;
 mod wire;
 
 use backend::Backend;
+use direct::{Asked, Direct, Ways};
 use guard::{End, Guard};
 use outbox::Outbox;
 use peer::FirstWords;
 use raw::Raws;
+use sink::Sink;
 use space::Fault;
 use state::{Ahead, Job, State};
 
@@ -65,7 +70,33 @@ pub struct Faults {
 /// Status 0 after `shutdown`, else 1.
 #[must_use]
 pub fn run_stdio() -> ExitCode {
-    ExitCode::from(serve(std::io::stdin(), std::io::stdout()))
+    ExitCode::from(match unbuffered() {
+        Some((input, output)) => serve(input, output),
+        None => serve(std::io::stdin(), std::io::stdout()),
+    })
+}
+
+/// The standard streams as files. Those of the library keep whole lines apart: a message would go
+/// out in two writes, header and body, and wake its reader twice.
+#[cfg(unix)]
+fn unbuffered() -> Option<(std::fs::File, std::fs::File)> {
+    use std::os::fd::AsFd;
+    let input = std::io::stdin().as_fd().try_clone_to_owned().ok()?;
+    let output = std::io::stdout().as_fd().try_clone_to_owned().ok()?;
+    Some((input.into(), output.into()))
+}
+
+#[cfg(windows)]
+fn unbuffered() -> Option<(std::fs::File, std::fs::File)> {
+    use std::os::windows::io::AsHandle;
+    let input = std::io::stdin().as_handle().try_clone_to_owned().ok()?;
+    let output = std::io::stdout().as_handle().try_clone_to_owned().ok()?;
+    Some((input.into(), output.into()))
+}
+
+#[cfg(not(any(unix, windows)))]
+fn unbuffered() -> Option<(std::fs::File, std::fs::File)> {
+    None
 }
 
 /// Serves on two streams. The exit status the process should have: 0 after `shutdown`, else 1.
@@ -84,11 +115,23 @@ pub fn serve_with(
 ) -> u8 {
     let end = Arc::new(End::default());
     let raws = Arc::new(Raws::default());
+    let ways = Arc::new(Ways::default());
+    let (sink, asked) = (Sink::default(), Asked::default());
+    let (jobs, queue) = mpsc::channel::<Job>();
+    let ahead = Arc::new(Ahead::default());
+    let direct = Arc::new(Mutex::new(Some(Direct {
+        jobs: jobs.clone(),
+        ahead: Arc::clone(&ahead),
+        ways: Arc::clone(&ways),
+        sink: sink.clone(),
+        asked: asked.clone(),
+    })));
     // each fails only when the system gives no thread, and then nothing can be served
-    let Ok(incoming) = wire::incoming(read) else {
+    let Ok(incoming) = wire::incoming(read, Arc::clone(&ways), Arc::clone(&direct)) else {
         return 1;
     };
-    let Ok((outgoing, written)) = wire::outgoing(write, Arc::clone(&end), Arc::clone(&raws)) else {
+    let sent = wire::outgoing(write, sink.clone(), Arc::clone(&end), Arc::clone(&raws));
+    let Ok((outgoing, written)) = sent else {
         return 1;
     };
     let Ok(runtime) = tokio::runtime::Builder::new_current_thread()
@@ -97,10 +140,8 @@ pub fn serve_with(
     else {
         return 1;
     };
-    let (out, courier) = Outbox::new();
-    let (jobs, queue) = mpsc::channel::<Job>();
+    let (out, courier) = Outbox::new(sink.clone());
     let fault = Fault(faults.text);
-    let ahead = Arc::new(Ahead::default());
     let state_ahead = Arc::clone(&ahead);
     let state = std::thread::Builder::new()
         .name("state".to_owned())
@@ -137,10 +178,17 @@ pub fn serve_with(
         .custom_method(guard::raw::TOKENS, Backend::tokens)
         .custom_method(guard::raw::TOKENS_CHANGED, Backend::tokens_changed)
         .finish();
-        let guard = Guard::new(service, Arc::clone(&end), first);
-        let server = Server::new(incoming, outgoing, socket)
-            .concurrency_level(CONCURRENT)
-            .serve(guard);
+        let guard = Guard::new(service, Arc::clone(&end), first, ways);
+        let server = async {
+            Server::new(incoming, outgoing, socket)
+                .concurrency_level(CONCURRENT)
+                .serve(guard)
+                .await;
+            // the library waits for the answers it carries; these go past it
+            while !asked.is_empty() {
+                tokio::time::sleep(Duration::from_millis(1)).await;
+            }
+        };
         tokio::pin!(server);
         tokio::select! {
             () = &mut server => {}
@@ -151,6 +199,8 @@ pub fn serve_with(
     });
     // what is queued is written; a client that no longer reads is not waited for
     runtime.shutdown_background();
+    direct.lock().unwrap_or_else(PoisonError::into_inner).take();
+    sink.close();
     _ = written.recv_timeout(GRACE);
     wait_for(state);
     end.status()

@@ -1,6 +1,5 @@
 //! What the server says unasked. Whoever says it does not wait: a task of its own hands it on.
 
-use std::collections::VecDeque;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::time::Duration;
@@ -11,16 +10,14 @@ use tower_lsp::Client;
 use tower_lsp::jsonrpc::Request;
 use tower_service::Service;
 
+use crate::sink::Sink;
+
 /// Work shorter than this shows no progress.
 const PATIENCE: Duration = Duration::from_millis(200);
 
 type Then = Box<dyn FnOnce(Option<Value>) + Send>;
 
 enum Out {
-    Publish {
-        uri: String,
-        params: Value,
-    },
     Notify {
         method: &'static str,
         params: Value,
@@ -41,6 +38,7 @@ enum Out {
 pub(crate) struct Outbox {
     send: mpsc::UnboundedSender<Out>,
     refreshing: Arc<[AtomicBool; 5]>,
+    sink: Sink,
 }
 
 /// Requests that ask the client to ask again; at most one of each is under way.
@@ -61,23 +59,21 @@ pub(crate) enum Kind {
 }
 
 impl Outbox {
-    pub(crate) fn new() -> (Outbox, Courier) {
+    pub(crate) fn new(sink: Sink) -> (Outbox, Courier) {
         let (send, queue) = mpsc::unbounded_channel();
         (
             Outbox {
                 send,
                 refreshing: Arc::default(),
+                sink,
             },
             Courier { queue },
         )
     }
 
     /// Diagnostics of a document; an older list not yet sent is dropped.
-    pub(crate) fn publish(&self, uri: &str, params: Value) {
-        _ = self.send.send(Out::Publish {
-            uri: uri.to_owned(),
-            params,
-        });
+    pub(crate) fn publish(&self, uri: &str, params: &[u8]) {
+        self.sink.publish(uri, params);
     }
 
     pub(crate) fn notify(&self, method: &'static str, params: Value) {
@@ -153,27 +149,8 @@ pub(crate) struct Courier {
 
 impl Courier {
     pub(crate) async fn run(mut self, client: Client) {
-        let mut bag: VecDeque<Out> = VecDeque::new();
-        loop {
-            if bag.is_empty() {
-                match self.queue.recv().await {
-                    Some(out) => bag.push_back(out),
-                    None => return,
-                }
-            }
-            while let Ok(out) = self.queue.try_recv() {
-                bag.push_back(out);
-            }
-            let Some(out) = bag.pop_front() else { continue };
+        while let Some(out) = self.queue.recv().await {
             match out {
-                Out::Publish { uri, params } => {
-                    let newer = bag
-                        .iter()
-                        .any(|o| matches!(o, Out::Publish { uri: u, .. } if *u == uri));
-                    if !newer {
-                        tell(&client, "textDocument/publishDiagnostics", params).await;
-                    }
-                }
                 Out::Notify { method, params } => tell(&client, method, params).await,
                 Out::Ask {
                     method,

@@ -10,6 +10,7 @@ use ls_types::{
     NumberOrString, Range, Uri,
 };
 use rustc_hash::FxHasher;
+use serde::Serialize;
 use serde_json::json;
 
 use crate::docs::Home;
@@ -146,16 +147,22 @@ impl State {
                     unopened.push((uri, diagnostics));
                     continue;
                 };
-                let params =
-                    json!({ "uri": uri, "diagnostics": diagnostics, "version": doc.version });
+                let params = Published {
+                    uri: &uri,
+                    diagnostics: &diagnostics,
+                    version: doc.version,
+                };
+                let Ok(params) = serde_json::to_vec(&params) else {
+                    continue;
+                };
                 let mut hasher = FxHasher::default();
-                params.to_string().hash(&mut hasher);
+                params.hash(&mut hasher);
                 let digest = hasher.finish();
                 if doc.published == Some((doc.version, digest)) {
                     continue;
                 }
                 doc.published = Some((doc.version, digest));
-                self.out.publish(uri.as_str(), params);
+                self.out.publish(uri.as_str(), &params);
             }
             self.publish_unopened(key, unopened);
         }
@@ -213,6 +220,14 @@ impl State {
             .chain(unopened)
             .collect()
     }
+}
+
+/// What is sent of a document.
+#[derive(Serialize)]
+struct Published<'a> {
+    uri: &'a Uri,
+    diagnostics: &'a [Diagnostic],
+    version: i32,
 }
 
 /// Shown when the server itself fails on a text.

@@ -12,7 +12,7 @@ use downlead_station::{LoadError, Loader};
 use rustc_hash::FxHashMap;
 
 use crate::disk::{self, Stamp};
-use crate::docs::{Documents, difference};
+use crate::docs::{Documents, differences};
 
 /// Which space.
 #[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -228,9 +228,10 @@ impl Space {
         let edited = catch_unwind(AssertUnwindSafe(|| {
             for (path, doc) in docs.of(&self.key) {
                 let file = snapshot.files().iter().position(|f| f.path == path)?;
-                if let Some((span, text)) = difference(snapshot.files()[file].text(), &doc.text) {
+                let edits = differences(snapshot.files()[file].text(), &doc.text);
+                if !edits.is_empty() {
                     self.fault.strike(&doc.text, stop);
-                    snapshot.edit_until(file, span, text, &sources, stop);
+                    snapshot.edit_all_until(file, &edits, &sources, stop);
                 }
             }
             let done = snapshot.finish(&sources, stop);

@@ -13,6 +13,7 @@ use downlead_ide::Config;
 use downlead_station::{LoadError, Loader};
 use ls_types::Uri;
 use serde_json::Value;
+use tower_lsp::jsonrpc::Error;
 
 use crate::config::Settings;
 use crate::docs::{Document, Documents, Home};
@@ -57,6 +58,10 @@ impl Cancel {
     pub(crate) fn is_set(&self) -> bool {
         self.0.load(Ordering::SeqCst)
     }
+
+    pub(crate) fn set(&self) {
+        self.0.store(true, Ordering::SeqCst);
+    }
 }
 
 /// Held by whoever waits.
@@ -71,7 +76,7 @@ impl Waiting {
 
 impl Drop for Waiting {
     fn drop(&mut self) {
-        self.0.0.store(true, Ordering::SeqCst);
+        self.0.set();
     }
 }
 
@@ -158,6 +163,21 @@ impl State {
                 self.guarded(State::settle);
             }
         }
+    }
+
+    /// Runs a request, which may be cancelled meanwhile; a panic in it is its answer.
+    pub(crate) fn run_asked<T>(
+        &mut self,
+        cancel: Cancel,
+        job: impl FnOnce(&mut State) -> Result<T, Error>,
+    ) -> Result<T, Error> {
+        self.cancel = cancel;
+        let done = catch_unwind(AssertUnwindSafe(|| job(self)));
+        self.cancel = Cancel::default();
+        done.unwrap_or_else(|_| {
+            self.panicked();
+            Err(Error::internal_error())
+        })
     }
 
     /// Runs something; a panic in it ends it, not the server.
@@ -370,10 +390,8 @@ impl State {
             }
         }
         if !self.peer.pull && matches!(doc.home, Home::Space { .. }) {
-            self.out.publish(
-                uri.as_str(),
-                serde_json::json!({ "uri": uri, "diagnostics": [] }),
-            );
+            let none = serde_json::json!({ "uri": uri, "diagnostics": [] });
+            self.out.publish(uri.as_str(), none.to_string().as_bytes());
         }
     }
 

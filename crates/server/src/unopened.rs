@@ -57,11 +57,12 @@ impl State {
         for (uri, diagnostics) in all {
             let params = json!({ "uri": uri, "diagnostics": diagnostics });
             let mut hasher = FxHasher::default();
-            params.to_string().hash(&mut hasher);
+            let params = params.to_string();
+            params.hash(&mut hasher);
             let digest = hasher.finish();
             let before = old.remove(uri.as_str());
             if before.is_none_or(|(_, d)| d != digest) {
-                self.out.publish(uri.as_str(), params);
+                self.out.publish(uri.as_str(), params.as_bytes());
             }
             self.docs
                 .shown
@@ -94,8 +95,8 @@ impl State {
             .ok()
             .is_some_and(|u| self.docs.get(&u).is_some());
         if !open {
-            self.out
-                .publish(uri, json!({ "uri": uri, "diagnostics": [] }));
+            let none = json!({ "uri": uri, "diagnostics": [] });
+            self.out.publish(uri, none.to_string().as_bytes());
         }
     }
 }

@@ -2,16 +2,19 @@
 
 use std::io::{self, Read, Write};
 use std::pin::Pin;
-use std::sync::Arc;
+use std::sync::atomic::Ordering;
 use std::sync::mpsc as std_mpsc;
+use std::sync::{Arc, Mutex, PoisonError};
 use std::task::{Context, Poll};
 
 use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::sync::mpsc;
 
-use crate::frames::Frames;
+use crate::direct::{Direct, Ways};
+use crate::frames::{Call, Frame, Frames};
 use crate::guard::End;
 use crate::raw::Raws;
+use crate::sink::Sink;
 
 /// Messages read and not yet taken.
 const AHEAD: usize = 64;
@@ -24,13 +27,27 @@ pub(crate) struct Incoming {
 }
 
 /// Starts reading. The thread ends with its input, or with the process.
-pub(crate) fn incoming(read: impl Read + Send + 'static) -> io::Result<Incoming> {
+/// What is asked with every key is handed to `direct` while that is there.
+pub(crate) fn incoming(
+    read: impl Read + Send + 'static,
+    ways: Arc<Ways>,
+    direct: Arc<Mutex<Option<Direct>>>,
+) -> io::Result<Incoming> {
     let (send, frames) = mpsc::channel(AHEAD);
     std::thread::Builder::new()
         .name("read".to_owned())
         .spawn(move || {
             let mut source = Frames::new(read);
-            while let Some(body) = source.next() {
+            while let Some(Frame { body, call }) = source.next() {
+                if let Some(Call::Sent { method, id }) = &call
+                    && let Some(d) = &*direct.lock().unwrap_or_else(PoisonError::into_inner)
+                    && d.take(method, id.as_ref(), &body)
+                {
+                    continue;
+                }
+                if call.is_some() {
+                    ways.long.fetch_add(1, Ordering::SeqCst);
+                }
                 let mut frame = format!("Content-Length: {}\r\n\r\n", body.len()).into_bytes();
                 frame.extend_from_slice(&body);
                 if send.blocking_send(frame).is_err() {
@@ -70,41 +87,29 @@ impl AsyncRead for Incoming {
 
 /// What goes out.
 pub(crate) struct Outgoing {
-    bytes: std_mpsc::Sender<Vec<u8>>,
+    sink: Sink,
     raws: Arc<Raws>,
 }
 
 /// Starts writing. The receiver hears when all is written and the writer has gone.
 pub(crate) fn outgoing(
-    mut write: impl Write + Send + 'static,
+    write: impl Write + Send + 'static,
+    sink: Sink,
     end: Arc<End>,
     raws: Arc<Raws>,
 ) -> io::Result<(Outgoing, std_mpsc::Receiver<()>)> {
-    let (bytes, queue) = std_mpsc::channel::<Vec<u8>>();
+    let queue = sink.clone();
     let (done, finished) = std_mpsc::channel();
     std::thread::Builder::new()
         .name("write".to_owned())
         .spawn(move || {
-            while let Ok(mut chunk) = queue.recv() {
-                while chunk.len() < 64 << 10 {
-                    match queue.try_recv() {
-                        Ok(more) => chunk.extend_from_slice(&more),
-                        Err(_) => break,
-                    }
-                }
-                if write
-                    .write_all(&chunk)
-                    .and_then(|()| write.flush())
-                    .is_err()
-                {
-                    // nobody reads any more
-                    end.end();
-                    break;
-                }
+            if !queue.drain(write) {
+                // nobody reads any more
+                end.end();
             }
             drop(done);
         })?;
-    Ok((Outgoing { bytes, raws }, finished))
+    Ok((Outgoing { sink, raws }, finished))
 }
 
 impl AsyncWrite for Outgoing {
@@ -113,9 +118,9 @@ impl AsyncWrite for Outgoing {
         _: &mut Context<'_>,
         chunk: &[u8],
     ) -> Poll<io::Result<usize>> {
-        Poll::Ready(match self.bytes.send(self.raws.fill(chunk)) {
-            Ok(()) => Ok(chunk.len()),
-            Err(_) => Err(io::ErrorKind::BrokenPipe.into()),
+        Poll::Ready(match self.sink.push(self.raws.fill(chunk)) {
+            true => Ok(chunk.len()),
+            false => Err(io::ErrorKind::BrokenPipe.into()),
         })
     }
 

@@ -205,7 +205,9 @@ impl Session {
 
     fn send(&mut self, message: &Value) {
         let body = message.to_string();
-        _ = write!(self.input, "Content-Length: {}\r\n\r\n{body}", body.len());
+        // in one piece, or the server wakes for each
+        let frame = format!("Content-Length: {}\r\n\r\n{body}", body.len());
+        _ = self.input.write_all(frame.as_bytes());
         _ = self.input.flush();
     }
 
