@@ -114,6 +114,13 @@ def session(check):
         s.keys("=" + choice[1], "Enter")
     check(wait(lambda: buffer() == story.wide_finished), "it changes just that word", buffer())
 
+    # a bench session: its verdicts beside the table, the ranking beside its name
+    s.keys(f"=:w | e {story.bench}", "Enter")
+    check(s.wait(rf"readings from .july.csv. .*{story.verdicts}"), f"hint at a table of readings: {story.verdicts}")
+    check(s.wait(r"session four-cables .*D < C < B < A"), "hint at the session: the ranking per 100 m")
+    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0, {severity = vim.diagnostic.severity.WARN})')") == "2"), "the wet cable and the drift are told")
+    s.keep(story, "bench")
+
     s.keys("=:wqa!", "Enter")
     check(s.wait_end(), "the editor ends")
     check.same(story.on_disk(), story.finished, "what is on the disk")

@@ -33,6 +33,9 @@ class Story:
         self.home = os.path.join(self.folder, "home")
         self.file = os.path.join(self.ws, "pellgarrow", "rev4.downlead")
         self.wide = os.path.join(self.ws, "wide.downlead")
+        # its verdicts were worked out apart from the program: crates/physics/tests/data/bench_results.csv
+        self.bench = os.path.join(self.ws, "bench", "four-cables.downlead")
+        self.verdicts = "24 agree, 6 differ, 6 cannot tell"
         self.wide_finished = WIDE.replace("foan", "foam")
         self.log = os.path.join(self.folder, "protocol.jsonl")
         with open(os.path.join(ROOT, "examples", "pellgarrow", "rev4.downlead"), encoding="utf-8") as f:
@@ -99,7 +102,7 @@ class Story:
 
     def prepare(self, server):
         shutil.rmtree(self.folder, ignore_errors=True)
-        for name in ("pellgarrow", "thrennock"):
+        for name in ("pellgarrow", "thrennock", "bench"):
             shutil.copytree(os.path.join(ROOT, "examples", name), os.path.join(self.ws, name))
         # what editors take for the root of a project
         if subprocess.run(["git", "init", "-q", self.ws], capture_output=True).returncode != 0:
