@@ -38,6 +38,8 @@ pub(crate) struct Document {
     pub(crate) tokens: Option<(String, Vec<SemanticToken>)>,
     /// Hints as they were sent, item by item.
     pub(crate) hints: RefCell<KeptHints>,
+    /// Whether these were written beforehand.
+    pub(crate) prepared: bool,
 }
 
 impl Document {
@@ -53,6 +55,7 @@ impl Document {
             published: None,
             tokens: None,
             hints: RefCell::default(),
+            prepared: false,
         }
     }
 

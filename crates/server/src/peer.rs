@@ -47,6 +47,8 @@ pub(crate) struct Peer {
     pub(crate) action_literals: bool,
     pub(crate) action_resolve: bool,
     pub(crate) action_disabled: bool,
+    /// Whether it shows hints.
+    pub(crate) hints: bool,
     pub(crate) hint_resolve: Vec<String>,
     pub(crate) related: bool,
     pub(crate) unnecessary: bool,
@@ -115,6 +117,7 @@ impl Peer {
                 .contains(&"edit")
                 && yes("/textDocument/codeAction/dataSupport"),
             action_disabled: yes("/textDocument/codeAction/disabledSupport"),
+            hints: given("/textDocument/inlayHint"),
             hint_resolve: words("/textDocument/inlayHint/resolveSupport/properties")
                 .iter()
                 .map(|s| (*s).to_owned())

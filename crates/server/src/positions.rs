@@ -94,6 +94,11 @@ impl Lines {
         self.starts.extend(tail);
     }
 
+    /// How many lines there are.
+    pub(crate) fn count(&self) -> usize {
+        self.starts.len()
+    }
+
     pub(crate) fn line_of(&self, offset: u32) -> usize {
         self.starts
             .partition_point(|s| *s <= offset)

@@ -17,6 +17,7 @@ use tower_lsp::jsonrpc::Error;
 
 use crate::config::Settings;
 use crate::docs::{Document, Documents, Home};
+use crate::handlers::hints;
 use crate::library::Library;
 use crate::outbox::{Kind, Outbox};
 use crate::peer::Peer;
@@ -109,6 +110,9 @@ impl Loader for Nothing {
     }
 }
 
+/// Work beforehand is done in pieces of this length, so that nobody waits for it.
+const PIECE: Duration = Duration::from_millis(1);
+
 /// How often the disk is looked at when the client does not tell of changes, and only while the
 /// client is busy with us: idle costs nothing.
 const LOOK: Duration = Duration::from_secs(2);
@@ -143,6 +147,10 @@ impl State {
                 Err(TryRecvError::Disconnected) => return,
                 Err(TryRecvError::Empty) => {
                     self.guarded(State::settle);
+                    if self.due.next().is_none() && self.unprepared() {
+                        self.guarded(State::prepare);
+                        continue;
+                    }
                     match self.due.next() {
                         None => match jobs.recv() {
                             Ok(job) => job,
@@ -163,6 +171,41 @@ impl State {
                 self.guarded(State::settle);
             }
         }
+    }
+
+    fn unprepared(&self) -> bool {
+        self.peer.hints && self.docs.iter().any(|d| !d.prepared)
+    }
+
+    /// While nothing else is to be done: a piece of what a client may ask for at first.
+    fn prepare(&mut self) {
+        let Some(uri) = self
+            .docs
+            .iter()
+            .find(|d| !d.prepared)
+            .map(|d| d.uri.clone())
+        else {
+            return;
+        };
+        // whatever goes wrong, once is enough
+        self.docs.get_mut(&uri).expect("found").prepared = true;
+        let begun = Instant::now();
+        // at least one item each time
+        let asked = std::cell::Cell::new(false);
+        let stop = || asked.replace(true) && begun.elapsed() > PIECE;
+        let done = match self.docs.get(&uri).map(|d| &d.home) {
+            Some(Home::Space { key, .. }) if self.is_published(key) => match self.view(&uri) {
+                Ok(Some(v)) => hints::prepare(&v, &stop),
+                _ => true,
+            },
+            _ => true,
+        };
+        self.docs.get_mut(&uri).expect("found").prepared = done;
+    }
+
+    fn is_published(&self, key: &Key) -> bool {
+        let space = self.spaces.get(key);
+        space.is_some_and(|s| s.published == s.generation)
     }
 
     /// Runs a request, which may be cancelled meanwhile; a panic in it is its answer.

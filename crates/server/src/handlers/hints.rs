@@ -19,6 +19,15 @@ use crate::view::View;
 /// has use for nothing else, and the rest is in the hover.
 const MANY: usize = 500;
 
+/// Writes the hints of a long document beforehand, once, until `stop` says so. Whether it is done.
+pub(crate) fn prepare(v: &View<'_>, stop: &dyn Fn() -> bool) -> bool {
+    let Some(doc) = v.state.docs.get(v.uri) else {
+        return true;
+    };
+    let few = doc.lines.count() <= MANY;
+    few || doc.hints.borrow_mut().prepare(v, stop)
+}
+
 /// What is left out of a hint until it is looked at.
 #[derive(Clone, Copy)]
 struct Late {
@@ -214,8 +223,8 @@ impl Written {
 }
 
 impl KeptHints {
-    /// The answer for a range; none if there are so few that each can have all its details.
-    fn answer(&mut self, v: &View<'_>, range: Range) -> Option<Vec<u8>> {
+    /// Forgets what was made for other settings.
+    fn fit(&mut self, v: &View<'_>) {
         let plain = ide::Config {
             hint_details: ide::HintDetails::Never,
             ..v.config.clone()
@@ -225,24 +234,56 @@ impl KeptHints {
             self.items.clear();
             self.made_for = made_for;
         }
-        let (config, _) = self.made_for.as_ref()?;
-        let source = ide::HintsByItem::new(v.snapshot, v.doc, config);
+    }
+
+    fn prepare(&mut self, v: &View<'_>, stop: &dyn Fn() -> bool) -> bool {
+        self.fit(v);
+        let Some((config, _)) = self.made_for.clone() else {
+            return true;
+        };
+        let source = ide::HintsByItem::new(v.snapshot, v.doc, &config);
         let items: Vec<(u32, &Evaluated)> = source.items().collect();
-        for (start, item) in &items {
+        self.write(v, &source, &items, stop)
+    }
+
+    /// Writes the hints of all items that are not known as they are now, until `stop` says so.
+    /// Whether all are.
+    fn write(
+        &mut self,
+        v: &View<'_>,
+        source: &ide::HintsByItem<'_>,
+        items: &[(u32, &Evaluated)],
+        stop: &dyn Fn() -> bool,
+    ) -> bool {
+        for (start, item) in items {
             let known = self.items.get(&item.0.id).is_some_and(|k| {
                 Arc::ptr_eq(&k.made_of.1, &item.1) && Arc::ptr_eq(&k.made_of.2, &item.2)
             });
-            if !known {
-                let own = Span::new(*start, start + item.0.len);
-                let hints = Written::new(v, v.line(*start), &source.of_item(item, own));
-                let made_of = (*item).clone();
-                self.items.insert(item.0.id, Kept { made_of, hints });
+            if known {
+                continue;
             }
+            if stop() {
+                return false;
+            }
+            let own = Span::new(*start, start + item.0.len);
+            let hints = Written::new(v, v.line(*start), &source.of_item(item, own));
+            let made_of = (*item).clone();
+            self.items.insert(item.0.id, Kept { made_of, hints });
         }
         if self.items.len() > items.len() {
             let alive: rustc_hash::FxHashSet<ItemId> = items.iter().map(|i| i.1.0.id).collect();
             self.items.retain(|id, _| alive.contains(id));
         }
+        true
+    }
+
+    /// The answer for a range; none if there are so few that each can have all its details.
+    fn answer(&mut self, v: &View<'_>, range: Range) -> Option<Vec<u8>> {
+        self.fit(v);
+        let config = self.made_for.as_ref()?.0.clone();
+        let source = ide::HintsByItem::new(v.snapshot, v.doc, &config);
+        let items: Vec<(u32, &Evaluated)> = source.items().collect();
+        self.write(v, &source, &items, &|| false);
         let cables = Written::new(v, 0, &source.of_cables(v.span(range)));
         let mut all: Vec<(u32, &str)> = cables.within(0, range).collect();
         for (start, item) in &items {
