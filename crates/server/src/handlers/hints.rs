@@ -19,7 +19,7 @@ use crate::view::View;
 /// has use for nothing else, and the rest is in the hover.
 const MANY: usize = 500;
 
-/// Writes the hints of a long document beforehand, once, until `stop` says so. Whether it is done.
+/// Writes the hints of a long document beforehand, until `stop` says so. Whether it is done.
 pub(crate) fn prepare(v: &View<'_>, stop: &dyn Fn() -> bool) -> bool {
     let Some(doc) = v.state.docs.get(v.uri) else {
         return true;

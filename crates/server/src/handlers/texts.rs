@@ -33,6 +33,7 @@ pub(crate) fn changed(st: &mut State, p: DidChangeTextDocumentParams) {
     doc.apply(p.content_changes, encoding);
     doc.version = p.text_document.version;
     doc.change = change;
+    doc.prepared = false;
     let Home::Space { key, path } = doc.home.clone() else {
         return;
     };
