@@ -449,7 +449,9 @@ impl Rows {
             }
             Format::DB => {
                 for (k, p) in self.places.iter().zip(pairs) {
-                    m[*k] = polar_deg(libm::exp10(p[0] / 20.0), p[1]);
+                    // a power of two is a tenth quicker than one of ten, and as good to some
+                    // units of the last place
+                    m[*k] = polar_deg(libm::exp2(p[0] * (core::f64::consts::LOG2_10 / 20.0)), p[1]);
                 }
             }
         }
