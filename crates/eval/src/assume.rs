@@ -35,6 +35,8 @@ pub enum Assumed {
     BenchMatched,
     DirectivityPerfect,
     MeterScatter,
+    LogWithoutMeter,
+    LoggedSwr,
     FileExact,
 }
 
@@ -121,6 +123,12 @@ impl Assumed {
                 format!(
                     "the reflection meter of {who} parts the two waves perfectly: no directivity is stated"
                 )
+            }
+            Assumed::LogWithoutMeter => format!(
+                "the readings of {who} that name no instrument are exact, and scatter by 1.2 % against each other (common practice)"
+            ),
+            Assumed::LoggedSwr => {
+                format!("an SWR logged at {who} is good to ± 0.1 (common practice)")
             }
             Assumed::MeterScatter => format!(
                 "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"

@@ -618,7 +618,6 @@ impl<'m> Run<'m, '_> {
                 part,
                 a,
                 *loc,
-                s,
                 net,
                 gamma,
                 cumulative,
@@ -672,7 +671,6 @@ impl<'m> Run<'m, '_> {
         part: &'m Part,
         a: &'m Antenna,
         loc: Loc,
-        s: &Stretch<'m>,
         net: f64,
         gamma: f64,
         cumulative: f64,
@@ -722,7 +720,6 @@ impl<'m> Run<'m, '_> {
                 None => {}
             }
         }
-        let _ = s;
         self.nodes.push(NodeResult {
             def: part.loc,
             chain: loc,

@@ -6,18 +6,18 @@ use downlead_quantity::{db, decibel_signed, number, power, to_db};
 use downlead_station::attach::Row;
 use downlead_station::model::Name;
 
+use crate::assume::Assumed;
 use crate::bench::{meter_of, table_problems};
 use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
 use crate::result::{BandResult, LogResult, LogRow, LogTrend, Logged, Verdict};
-use crate::verdict::{SMALLEST_FAULT_DB, agreement, instrument_db, lapsed};
+use crate::verdict::{SMALLEST_FAULT_DB, agreement, instrument_db, lapsed, unknown_instrument};
 
 /// Uncertainty of an SWR that is logged as such: half-width (common practice).
 const SWR_HALF_WIDTH: f64 = 0.1;
 
-/// Share of a stated accuracy by which one meter's readings scatter over time, where it states
-/// no linearity or repeatability of its own: 1.2 % of reading (common practice; its scale error
-/// is the same every year).
+/// Scatter of one reading against another, relative, where nothing is known of the meter (common
+/// practice).
 const SCATTER: f64 = 0.012;
 
 /// Days since 0000-03-01 of a date written `2026-07-04`, `2026-07` or `2026` (the middle of the
@@ -72,7 +72,7 @@ pub(crate) fn judge<'m>(
     let here = tag_here(run, result, state);
     let mut rows = Vec::new();
     for row in &table.rows {
-        if !is_here(run, row, here.as_deref()) || !on_band(run, row) {
+        if !is_here(row, here.as_deref()) || !on_band(run, row) {
             continue;
         }
         let name = row.instrument.as_deref().or(instrument.map(|n| &*n.text));
@@ -118,7 +118,7 @@ fn tag_here<'m>(run: &Run<'m, '_>, result: &BandResult, state: &NodeState<'m>) -
 }
 
 /// A row that does not say where it was read is of every node that takes the file.
-fn is_here(_: &Run<'_, '_>, row: &Row, here: Option<&str>) -> bool {
+fn is_here(row: &Row, here: Option<&str>) -> bool {
     match (&row.after, here) {
         (Some(a), Some(h)) => **a == *h,
         (Some(_), None) => false,
@@ -143,6 +143,26 @@ fn one<'m>(
 ) -> Vec<LogRow> {
     let env = run.cx.env;
     let instrument = name.and_then(|n| env.instrument(n));
+    match (name, instrument) {
+        (Some(n), None) if !env.is_broken(n) => {
+            let n = Name {
+                text: n.into(),
+                loc,
+            };
+            run.diags.push(unknown_instrument(&n, env));
+            return Vec::new();
+        }
+        (None, _) => run.assumed.add(Assumed::LogWithoutMeter, loc),
+        (_, Some(i))
+            if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() =>
+        {
+            run.assumed.add(Assumed::MeterScatter, i.name.loc);
+        }
+        _ => {}
+    }
+    if row.swr.is_some() {
+        run.assumed.add(Assumed::LoggedSwr, loc);
+    }
     if let (Some(i), Some(d)) = (instrument, &row.date) {
         lapsed(i, d, loc, &mut run.diags);
     }
@@ -269,21 +289,17 @@ fn scatter_db(run: &Run<'_, '_>, r: &LogRow, one_meter: bool) -> f64 {
     let i = r.instrument.as_ref().and_then(|n| run.cx.env.instrument(n));
     let db = |relative: f64| downlead_quantity::DB_PER_RELATIVE * relative;
     match i {
-        Some(i) if one_meter => match (i.linearity, i.repeatability) {
-            (None, None) => db(SCATTER),
-            (l, p) => db(libm::hypot(l.unwrap_or(0.0), p.unwrap_or(0.0))),
+        // its scale error is the same every year
+        Some(i) if one_meter => {
+            let m = meter_of(i);
+            db(libm::hypot(
+                libm::hypot(m.u_linearity, m.u_repeatability),
+                m.u_resolution_w / r.read,
+            ))
         }
-        .max(instrument_step(i, r.read)),
-        Some(i) => instrument_db(i, r.read).max(db(SCATTER)),
+        Some(i) => instrument_db(i, r.read),
         None => db(SCATTER),
     }
-}
-
-/// Half a step of the scale, standard, dB.
-fn instrument_step(i: &downlead_station::model::Instrument, watts: f64) -> f64 {
-    i.resolution_w.map_or(0.0, |r| {
-        downlead_quantity::DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0)
-    })
 }
 
 fn say(run: &mut Run<'_, '_>, loc: Loc, l: &LogTrend, t: &Trend) {

@@ -562,6 +562,17 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
     }
     let before = r.depends.len();
     for a in places.into_iter().filter_map(|p| env.attachments.at(p)) {
+        // the rows of a table name bands and instruments, which may come to mean something else
+        for row in a.readings().map_or(&[][..], |t| &t.rows) {
+            for (kind, name) in [(1, &row.band), (5, &row.instrument)] {
+                if let Some(n) = name
+                    && !r.depends.iter().any(|d| d.0 == kind && d.1 == *n)
+                {
+                    let id = env.identity(kind, n);
+                    r.depends.push((kind, n.clone(), id));
+                }
+            }
+        }
         if !r.depends.iter().any(|d| d.0 == ATTACHMENT && d.1 == a.path) {
             let id = env.identity(ATTACHMENT, &a.path);
             r.depends.push((ATTACHMENT, a.path.clone(), id));

@@ -763,7 +763,7 @@ fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
         Meaning::Session(s) => {
             let found = crate::bench::evaluate(s, env, &mut r.diagnostics);
             r.session = Some(Box::new(found));
-            r.depends = crate::bench::depends(s, low, env);
+            r.depends = crate::bench::depends(s, env);
         }
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);

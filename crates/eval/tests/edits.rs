@@ -32,6 +32,7 @@ let tower = 30 m ± 0.2 m
 let spare = tower / 10
 
 instrument W1 { accuracy 5 % of reading; scale 100 W }
+instrument W2 { accuracy 4 % of reading }
 device club-isolator { kind isolator; loss 0.5 dB ± 0.1 dB on 2m; loss 0.8 dB on 70cm }
 
 station hill "Hill" {
@@ -47,6 +48,7 @@ station hill "Hill" {
         IS1
         read 28.4 W forward, 2026-07-04 with W1
         M1
+        readings from "parts/site.csv"
         A1
         limit 30 W erp on 2m, "invented"
     }
@@ -79,6 +81,11 @@ session reel "Reel" {
     readings from "parts/july.csv"
     resonance B 8.2 MHz ± 0.1 MHz
 }
+// file: parts/site.csv
+after,band,date,forward_w,swr,instrument
+M1,2m,2024-07-01,24.5,1.3,W2
+M1,2m,2025-07-01,24.4,1.3,W2
+M1,2m,2026-07-01,24.6,1.3,W2
 // file: parts/july.csv
 band,piece,time_min,forward_w
 70cm,baseline,0,40
@@ -177,6 +184,27 @@ proptest! {
         let mixed: String = (0..words).map(|_| *r.pick(&all)).collect();
         let _ = everything(&load(&format!("chain c on 145 MHz {{\n{mixed}\n}}\n{mixed}")));
     }
+}
+
+/// A meter that only the rows of a log name is what the log's results rest on too.
+#[test]
+fn a_meter_named_in_a_log_counts() {
+    let mut files = project_files();
+    let mut s = load_from(&files);
+    let text = files.text(MAIN).expect("a text").clone();
+    let at = text.find("4 % of reading").expect("the meter");
+    let before = everything(&s);
+    let c = Change {
+        start: at,
+        end: at + 1,
+        text: "9".to_owned(),
+    };
+    step(&mut s, &mut files, 0, &c).expect("an edit is a load");
+    assert_ne!(
+        everything(&s),
+        before,
+        "the doubt of the log's rows follows the meter"
+    );
 }
 
 /// A table of readings damaged anywhere never brings the program down, and a changed one is taken

@@ -8,7 +8,7 @@ use downlead_physics::measure::{
     one_port, open_short, per_length, substitution, swr, two_meters,
 };
 use downlead_physics::mismatch::gamma_from_swr;
-use downlead_physics::uncertainty::{Inserted, rectangular};
+use downlead_physics::uncertainty::rectangular;
 use downlead_quantity::from_db;
 use downlead_station::Env;
 use downlead_station::model::{Bound, Name};
@@ -399,14 +399,12 @@ impl<'m> Bench<'m, '_> {
     fn ends(&mut self, loss_db: f64, expected: Option<&Expected>) -> Option<Ends> {
         let (load, load_bounded) = self.reflection(&self.session.load);
         let (source, source_bounded) = self.reflection(&self.session.generator);
-        if load.is_none() && source.is_none() {
-            self.assumed
-                .add(Assumed::BenchMatched, self.session.name.loc);
-            return None;
-        }
         if load.is_none() || source.is_none() {
             self.assumed
                 .add(Assumed::BenchMatched, self.session.name.loc);
+        }
+        if load.is_none() && source.is_none() {
+            return None;
         }
         let own = expected.map_or(0.0, |e| e.reflection);
         let mut ends = Ends::new(
@@ -416,11 +414,6 @@ impl<'m> Bench<'m, '_> {
             own,
             loss_db.max(0.0),
         );
-        ends.through = Inserted {
-            s11: 0.0,
-            s22: 0.0,
-            s21: 1.0,
-        };
         ends.bounded = load_bounded && source_bounded;
         Some(ends)
     }

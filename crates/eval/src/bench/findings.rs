@@ -165,25 +165,20 @@ pub(super) fn no_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic
 pub(super) fn one_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic>) {
     let base = g.taken.iter().find(|t| t.kind == ReadingKind::Baseline);
     let Some(t) = base else { return };
-    // once for the band
-    let said = |d: &Diagnostic| {
-        d.code.id == codes::NO_CLOSING_BASELINE.id && d.message.contains(&*point.band)
-    };
-    if out.iter().any(said) {
-        return;
+    let d = Place::new(t, point)
+        .finding(
+            &codes::NO_CLOSING_BASELINE,
+            format!(
+                "On {}, the baseline was read once: what the transmitter drifted meanwhile counts as loss.",
+                point.band
+            ),
+            "read once",
+        )
+        .help("Read it again after the last piece, and give the times; drift between the two is then taken out.");
+    // once for the band, however many pieces hang on it
+    if !out.contains(&d) {
+        out.push(d);
     }
-    out.push(
-        Place::new(t, point)
-            .finding(
-                &codes::NO_CLOSING_BASELINE,
-                format!(
-                    "On {}, the baseline was read once: what the transmitter drifted meanwhile counts as loss.",
-                    point.band
-                ),
-                "read once",
-            )
-            .help("Read it again after the last piece, and give the times; drift between the two is then taken out."),
-    );
 }
 
 pub(super) fn not_between(place: &Place, out: &mut Vec<Diagnostic>) {
@@ -209,7 +204,7 @@ pub(super) fn drift(g: &Group<'_>, point: &Point, d: &Drift, out: &mut Vec<Diagn
         return;
     };
     // what rows of a table share is one finding, told at its line
-    let mut finding = Place::new(t, point)
+    let finding = Place::new(t, point)
         .finding(
             &codes::BASELINE_DRIFT,
             format!(
@@ -232,7 +227,6 @@ pub(super) fn drift(g: &Group<'_>, point: &Point, d: &Drift, out: &mut Vec<Diagn
         ));
         return;
     }
-    finding.severity = codes::BASELINE_DRIFT.severity;
     out.push(finding);
 }
 
@@ -269,7 +263,7 @@ pub(super) fn one_end(place: &Place, out: &mut Vec<Diagnostic>) {
         place
             .finding(
                 &codes::ONE_END_ONLY,
-                format!("On {}, return loss was read with one end only: the cable's impedance makes it read too high with one and too low with the other.", place.band),
+                format!("On {}, return loss was read with one end only: the cable's impedance makes it read too high with one and too low with the other, for which ± 0.1 dB is in the doubt (common practice).", place.band),
                 "open or short only",
             )
             .help("Read the other one too; the mean of the two is right to some thousandths of a dB."),

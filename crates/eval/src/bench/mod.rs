@@ -19,9 +19,9 @@ pub use explain::{source_words, verdict_word};
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::Level;
 use downlead_physics::measure::ranking;
+use downlead_station::Env;
 use downlead_station::model::{BandRef, Figure, Name, When};
 use downlead_station::session::{ReadingKind, Session};
-use downlead_station::{ATTACHMENT, Env, Lowered};
 
 use crate::assume::Assumptions;
 use crate::point::Point;
@@ -83,7 +83,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     out.append(&mut cable_notes);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
     summary::session(s, &g, &meters, env, out);
-    summary::verdicts(s, &pieces, &cells, &bands, out);
+    summary::verdicts(&pieces, &cells, &bands, out);
     SessionResult {
         name: s.name.loc,
         loc: s.loc,
@@ -99,8 +99,9 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     }
 }
 
-/// Names and files a session rests on, with what they stood for.
-pub(crate) fn depends(s: &Session, low: &Lowered, env: &Env) -> Vec<(u8, Box<str>, u64)> {
+/// Names a session rests on, with what they stood for; those of its files are
+/// [`network::depends`](crate::network::depends)'s matter.
+pub(crate) fn depends(s: &Session, env: &Env) -> Vec<(u8, Box<str>, u64)> {
     let mut names: Vec<(u8, Box<str>)> = Vec::new();
     let mut add = |kind: u8, n: &Name| names.push((kind, n.text.clone()));
     let figures = |f: &[Figure], add: &mut dyn FnMut(u8, &Name)| {
@@ -137,26 +138,6 @@ pub(crate) fn depends(s: &Session, low: &Lowered, env: &Env) -> Vec<(u8, Box<str
     for i in &s.imports {
         if let Some(n) = &i.instrument {
             names.push((5, n.text.clone()));
-        }
-        let rows = env
-            .attachments
-            .at(i.file.loc)
-            .and_then(|a| a.readings())
-            .map_or(&[][..], |r| &r.rows);
-        for r in rows {
-            // rows of one band and instrument follow each other
-            for (kind, name) in [(1, &r.band), (5, &r.instrument)] {
-                if let Some(n) = name
-                    && names.last().is_none_or(|l| l.0 != kind || l.1 != *n)
-                {
-                    names.push((kind, n.clone()));
-                }
-            }
-        }
-    }
-    for f in &low.files {
-        if let Some(a) = env.attachments.at(f.loc) {
-            names.push((ATTACHMENT, a.path.clone()));
         }
     }
     names.sort();

@@ -320,7 +320,6 @@ fn families(s: &Session, g: &Gathered<'_>, out: &mut Vec<Diagnostic>) {
 
 /// Findings about the verdicts: one for each piece and kind.
 pub(super) fn verdicts(
-    s: &Session,
     pieces: &[BenchPiece],
     cells: &[BenchCell],
     bands: &[BenchBand],
@@ -337,7 +336,6 @@ pub(super) fn verdicts(
         differs(p, &of(Verdict::Differs), bands, out);
         cannot(p, &of(Verdict::CannotTell), mine.len(), bands, out);
     }
-    let _ = s;
 }
 
 fn names(cells: &[&BenchCell], bands: &[BenchBand]) -> String {
