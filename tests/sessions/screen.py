@@ -55,6 +55,14 @@ class Screen:
             self.run("send-keys", "-l", text) if n.startswith("=") else self.run("send-keys", n)
             # Escape and the next key within this time would be one key with Alt
             time.sleep(0.35 if n == "Escape" else 0.03)
+            self.settle()
+
+    def settle(self, seconds=2):
+        """Waits until the screen stays the same for a moment: a key that comes while an editor is busy with the last one may be lost."""
+        end, last = time.monotonic() + seconds, None
+        while time.monotonic() < end and (now := self.run("display-message", "-p", "#{cursor_x} #{cursor_y}").stdout + self.text()) != last:
+            last = now
+            time.sleep(0.06)
 
     def text(self):
         return self.run("capture-pane", "-p").stdout

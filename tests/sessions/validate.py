@@ -180,6 +180,8 @@ class Log:
     def run(self):
         servers, ended, signals, left = 0, [], [], False
         for line in open(self.path, encoding="utf-8"):
+            if not line.endswith("\n"):
+                continue  # tee.py was killed while it wrote
             r = json.loads(line)
             if "pid" in r:
                 servers += 1
@@ -194,13 +196,14 @@ class Log:
                 self.count("batch", ["the protocol has no batches"]) if r["d"] == "<" else self.note("editor's batch")
             else:
                 self.message(r["d"], r["m"])
-                left = left or r["d"] == ">" and r["m"].get("method") == "exit"
+                left = left or r["d"] == ">" and r["m"].get("method") in ("shutdown", "exit")
         open_ = [m for m in self.pending[">"].values()]
         self.count("questions without an answer", open_)
         bad = [f"status {e}" for e in ended if e not in (0, *signals)]
         if len(ended) < servers:
-            # tee.py cannot note what comes after the editor has killed it; whether the process is gone is for the session to see
-            self.note("tee.py was killed after exit") if left else bad.append("still running")
+            # An editor may kill its child as soon as shutdown is answered, before tee.py has seen `exit` (Helix does); tee.py cannot
+            # note what comes after that. Whether the process is gone is for the session to see.
+            self.note("tee.py was killed after shutdown") if left else bad.append("still running")
         self.count("end of the server", bad)
         err = self.path + ".err"
         text = open(err, encoding="utf-8", errors="replace").read() if os.path.exists(err) else ""

@@ -41,28 +41,36 @@ const until = async (condition, timeout = 10000) => {
 const line = (pattern) => page.locator(".editor-instance .view-line").filter({ hasText: pattern });
 const spaced = (text) => new RegExp(text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&").replace(/ +/g, "\\s+"));
 
-async function goto(number, column = 1) {
-  await page.keyboard.press("Control+1");
-  await page.keyboard.press("Control+g");
-  await seen(page.locator(".quick-input-widget input:visible"));
-  await page.keyboard.type(`:${number}:${column}`.slice(1));
-  await page.keyboard.press("Enter");
-  await page.locator(".quick-input-widget").waitFor({ state: "hidden" });
+const asking = () => page.locator(".quick-input-widget input:visible");
+
+/** Puts the cursor there; the status line says when it is (its columns count a wide sign twice). */
+async function goto(number, column = 1, wide = false) {
+  const there = page.locator(".statusbar-item:visible", { hasText: new RegExp(`Ln ${number}, Col ${wide ? "" : column}\\b`) });
+  await again(there, async () => {
+    await page.keyboard.press("Control+1");
+    await page.keyboard.press("Control+g");
+    await seen(asking());
+    // what stands in the box already (`:`) stays; a key that is lost shows in the place that is reached
+    await page.keyboard.type(`${number}:${column}`);
+    await page.keyboard.press("Enter");
+    await page.locator(".quick-input-widget").waitFor({ state: "hidden" });
+  });
 }
 
 async function command(name) {
-  await page.keyboard.press("F1");
-  await seen(page.locator(".quick-input-widget input:visible"));
-  await page.keyboard.type(name);
-  await seen(page.locator(".quick-input-list .monaco-list-row", { hasText: name }));
+  await again(page.locator(".quick-input-list .monaco-list-row", { hasText: name }), async () => {
+    await page.keyboard.press("F1");
+    await seen(asking());
+    await page.keyboard.type(name);
+  });
   await page.keyboard.press("Enter");
 }
 
 /** Does something until a thing is seen. Asked too soon after a jump, VS Code says there is nothing, or hides it again. */
 async function again(locator, action) {
   for (let i = 0; i < 5; i += 1) {
-    await action();
     try {
+      await action();
       await seen(locator, 4000);
       return;
     } catch {
@@ -89,9 +97,18 @@ const same = (what, text, file = story.file) => check(what, async () => {
   throw new Error(`line ${at + 1}: ${JSON.stringify(got[at])}, should be ${JSON.stringify(wanted[at])}`);
 });
 
+/** A page with that file in it. Now and then the page comes up without it. */
 async function open(file) {
   const place = `vscode-remote://127.0.0.1:${port}${file}`;
-  await page.goto(`http://127.0.0.1:${port}/?folder=${story.ws}&payload=${encodeURIComponent(JSON.stringify([["openFile", place]]))}`);
+  for (let i = 0; i < 3; i += 1) {
+    await page.goto(`http://127.0.0.1:${port}/?folder=${story.ws}&payload=${encodeURIComponent(JSON.stringify([["openFile", place]]))}`);
+    try {
+      await seen(page.locator(".tab.active", { hasText: path.basename(file) }), 30000);
+      return;
+    } catch {
+      // asked for anew
+    }
+  }
 }
 
 async function session() {
@@ -141,10 +158,9 @@ async function session() {
 
   // rename
   await goto(story.use, 9);
-  await page.keyboard.press("F2");
   const box = page.locator(".rename-box input:visible");
   await check("rename asks, the tag is the old name", async () => {
-    await seen(box);
+    await again(box, () => page.keyboard.press("F2"));
     return (await box.inputValue()) === "M1";
   });
   await box.fill("M9");
@@ -167,9 +183,11 @@ async function session() {
   await page.screenshot({ path: picture("report") });
 
   // definition of a built-in name: a text without a file
-  await goto(story.head + 8, "        connector 2 of n-p".length);
-  await page.keyboard.press("F12");
-  await check("definition of a built-in name opens its text", () => seen(page.locator(".editor-instance .view-line").filter({ hasText: /^connector\s+n-pair/ })));
+  const text = page.locator(".editor-instance .view-line").filter({ hasText: /^connector\s+n-pair/ });
+  await check("definition of a built-in name opens its text", () => again(text, async () => {
+    await goto(story.head + 8, "        connector 2 of n-p".length);
+    await page.keyboard.press("F12");
+  }));
   await page.screenshot({ path: picture("library") });
 }
 
@@ -177,15 +195,15 @@ async function session() {
 async function wide() {
   await open(story.wide);
   await check("a message in the second file", () => seen(page.locator(".squiggly-error"), 60000));
-  await goto(4, "    transmitter 5 W, sheet \"xx xx p. 1\"; run 10 m of half-i".length);
+  await goto(4, "    transmitter 5 W, sheet \"xx xx p. 1\"; run 10 m of half-i".length, true);
   await check("a quick fix for a word behind wide signs", () => actions("half-inch-foam"));
   await page.keyboard.press("Enter");
   await check("the fix is in the text", () => seen(line(/half-inch-foam/)));
   await same("it changes just that word", story.wide_finished, story.wide);
 
   // a click on a lens
-  await page.locator(".codelens-decoration:visible a").first().click();
-  await check("a click on the lens opens the report", () => seen(page.locator(".tab", { hasText: "report" }), 10000));
+  await check("a click on the lens opens the report", () =>
+    again(page.locator(".tab", { hasText: "report" }), () => page.locator(".codelens-decoration:visible a").first().click()));
   await check("of this chain", () => seen(page.locator(".editor-instance .view-line").filter({ hasText: /half-inch-foam|wide.*transmit/ }).filter({ hasNotText: /run\s+10|chain/ })));
   await page.waitForTimeout(500);
   await page.screenshot({ path: picture("lens") });

@@ -10,11 +10,12 @@ unset XDG_CONFIG_HOME XDG_DATA_HOME VSCODE_IPC_HOOK_CLI
 port="$(python3 -c 'import socket; s = socket.socket(); s.bind(("127.0.0.1", 0)); print(s.getsockname()[1])')"
 places=(--user-data-dir "$folder/user" --extensions-dir "$folder/extensions")
 
-mkdir -p "$folder/user/User"
-# the program is named by its path: the server part reads PATH anew from a login shell
+mkdir -p "$folder/user/User" "$folder/user/Machine"
+# The program is named by its path: the server part reads PATH anew from a login shell. It is a setting of the machine, and for a page
+# the machine is the server's; among the person's own settings it holds only until the page has learnt that.
+echo "{ \"downlead.server.path\": \"$folder/bin/downlead\" }" > "$folder/user/Machine/settings.json"
 cat > "$folder/user/User/settings.json" << END
 {
-  "downlead.server.path": "$folder/bin/downlead",
   "workbench.startupEditor": "none", "security.workspace.trust.enabled": false, "telemetry.telemetryLevel": "off",
   "editor.minimap.enabled": false, "editor.fontFamily": "DejaVu Sans Mono", "files.autoSave": "off", "workbench.tips.enabled": false,
   "workbench.colorTheme": "Default Light Modern", "chat.commandCenter.enabled": false, "editor.accessibilitySupport": "off"
