@@ -80,6 +80,9 @@ pub(crate) struct CheckArgs {
     /// Also show what is merely worth knowing (always part of the other formats).
     #[arg(long)]
     pub(crate) notes: bool,
+    /// Also point out readings that were changed after they had been committed (asks `git`).
+    #[arg(long)]
+    pub(crate) history: bool,
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,

@@ -5,7 +5,7 @@
 //!
 //! In a page, a fence ```` ```downlead ```` holds the file `CODE.downlead` that triggers the code, and
 //! ```` ```downlead-fixed ```` its mended form. A fence ```` ```downlead NAME.downlead ```` holds a further
-//! file that both need.
+//! file that both need, ```` ```downlead-recorded ```` the state of the file that was committed first.
 
 use std::fmt::Write as _;
 use std::fs;
@@ -17,6 +17,7 @@ use serde_json::Value;
 struct Page {
     broken: Option<String>,
     fixed: Option<String>,
+    recorded: Option<String>,
     more: Vec<(String, String)>,
 }
 
@@ -24,6 +25,7 @@ fn read(code: &Code) -> Page {
     let mut page = Page {
         broken: None,
         fixed: None,
+        recorded: None,
         more: Vec::new(),
     };
     let mut open: Option<(String, String)> = None;
@@ -40,6 +42,7 @@ fn read(code: &Code) -> Page {
                 match info.strip_prefix("downlead") {
                     Some("") if page.broken.is_none() => page.broken = Some(text),
                     Some("-fixed") if page.fixed.is_none() => page.fixed = Some(text),
+                    Some("-recorded") if page.recorded.is_none() => page.recorded = Some(text),
                     Some(name) if name.starts_with(' ') => {
                         page.more.push((name.trim().to_owned(), text))
                     }
@@ -52,11 +55,41 @@ fn read(code: &Code) -> Page {
     page
 }
 
+/// Commits what is there; the same day and person each time, so that the revision's name is the same.
+fn commit(dir: &Path) {
+    let day = "2026-07-19T20:00:00+0000";
+    for args in [
+        &["init", "-q"][..],
+        &["add", "."],
+        &["commit", "-q", "-m", "as read"],
+    ] {
+        let done = std::process::Command::new("git")
+            .args(["-c", "core.autocrlf=false", "-c", "commit.gpgSign=false"])
+            .args(args)
+            .current_dir(dir)
+            .env("GIT_CONFIG_GLOBAL", "/dev/null")
+            .env("GIT_CONFIG_NOSYSTEM", "1")
+            .env("GIT_AUTHOR_NAME", "QY5BEN")
+            .env("GIT_AUTHOR_EMAIL", "qy5ben@example.org")
+            .env("GIT_AUTHOR_DATE", day)
+            .env("GIT_COMMITTER_NAME", "QY5BEN")
+            .env("GIT_COMMITTER_EMAIL", "qy5ben@example.org")
+            .env("GIT_COMMITTER_DATE", day)
+            .output()
+            .expect("git is there");
+        assert!(done.status.success(), "{done:?}");
+    }
+}
+
 /// Checks `text` as the code's file; the codes found, and what is drawn.
-fn check(code: &Code, text: &str, more: &[(String, String)]) -> (Vec<String>, String) {
+fn check(code: &Code, text: &str, page: &Page) -> (Vec<String>, String) {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let name = format!("{}.downlead", code.id);
-    for (name, text) in more.iter().chain([&(name.clone(), text.to_owned())]) {
+    if let Some(recorded) = &page.recorded {
+        fs::write(dir.path().join(&name), recorded).expect("a file");
+        commit(dir.path());
+    }
+    for (name, text) in page.more.iter().chain([&(name.clone(), text.to_owned())]) {
         let path = dir.path().join(name);
         fs::create_dir_all(path.parent().expect("a parent")).expect("folders");
         fs::write(path, text).expect("a file");
@@ -64,9 +97,9 @@ fn check(code: &Code, text: &str, more: &[(String, String)]) -> (Vec<String>, St
     let run = |format: &str| {
         let output = assert_cmd::cargo::cargo_bin_cmd!("downlead")
             .current_dir(dir.path())
-            .args([
-                "check", "--notes", "--color", "never", "--format", format, &name,
-            ])
+            .args(["check", "--notes", "--color", "never", "--format", format])
+            .args(page.recorded.is_some().then_some("--history"))
+            .arg(&name)
             .output()
             .expect("the program starts");
         assert!(
@@ -107,11 +140,11 @@ fn every_page_shows_what_it_is_about() {
             ));
             continue;
         };
-        let (found, drawn) = check(code, broken, &page.more);
+        let (found, drawn) = check(code, broken, &page);
         if !found.iter().any(|c| c == code.id) {
             wrong.push(format!("{}: the example gives {found:?}", code.id));
         }
-        let (found, mended) = check(code, fixed, &page.more);
+        let (found, mended) = check(code, fixed, &page);
         if found.iter().any(|c| c == code.id) || mended.contains("] error: ") {
             wrong.push(format!(
                 "{}: the mended form still gives {found:?}",
@@ -125,6 +158,9 @@ fn every_page_shows_what_it_is_about() {
             code.title,
             code.severity.name()
         );
+        if let Some(text) = &page.recorded {
+            let _ = write!(out, "\nCommitted first:\n\n```\n{text}```\n");
+        }
         for (name, text) in &page.more {
             let _ = write!(out, "\n`{name}`:\n\n```\n{text}```\n");
         }

@@ -13,6 +13,7 @@ mod chain;
 mod checks;
 mod element;
 mod explain;
+pub mod history;
 mod log;
 mod network;
 mod point;

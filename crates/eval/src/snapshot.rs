@@ -13,6 +13,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::chain::{self, Cx};
 use crate::checks;
+use crate::history::Recorded;
 use crate::network;
 use crate::point::{points, unknown_band};
 use crate::result::{ChainResult, ItemResult};
@@ -92,6 +93,8 @@ pub struct Snapshot {
     /// Trees of the last version while files are followed anew.
     known: FxHashMap<String, File>,
     cache: Cache,
+    /// Readings of files as they were first recorded, by path.
+    pub(crate) recorded: FxHashMap<String, Arc<Recorded>>,
     /// Whether the last change was stopped before all was computed.
     unfinished: bool,
 }
@@ -111,6 +114,7 @@ impl Snapshot {
             load_diagnostics: Vec::new(),
             known: FxHashMap::default(),
             cache: Cache::default(),
+            recorded: FxHashMap::default(),
             unfinished: false,
         };
         for r in roots {
@@ -601,6 +605,7 @@ impl Snapshot {
                 out.extend(low.diagnostics.iter().cloned());
             }
         }
+        out.extend(self.edited_readings());
         below_open_blocks(&mut out);
         let key = |d: &Diagnostic| {
             let at = index
@@ -619,6 +624,11 @@ impl Snapshot {
             a.code.id == b.code.id && a.primary.loc == b.primary.loc && a.message == b.message
         });
         out
+    }
+
+    /// The file of readings or the network of that path, if something takes it.
+    pub(crate) fn attached(&self, path: &str) -> Option<Arc<Attachment>> {
+        self.cache.attached.get(path).cloned()
     }
 
     /// File and offset of every item.

@@ -2,13 +2,16 @@
 //! Also that nothing else is said about those texts, and nothing about sound ones.
 //!
 //! In a page, a fence `downlead` holds the file `CODE.downlead`, `downlead-fixed` its mended form;
-//! a fence `downlead NAME.downlead` holds a further file that both need.
+//! a fence `downlead NAME.downlead` holds a further file that both need, `downlead-recorded` the
+//! state of the file that was committed first.
 
 mod common;
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use downlead_base::{CODES, Code, Diagnostic};
+use downlead_eval::history::{Recorded, Recording};
 use downlead_eval::{Places, Snapshot};
 use downlead_station::Loader;
 use downlead_testkit::{Files, example_files, examples};
@@ -19,6 +22,7 @@ struct Page {
     prose: String,
     bad: String,
     fixed: String,
+    recorded: Option<String>,
     more: Vec<(String, String)>,
 }
 
@@ -28,6 +32,7 @@ fn page(code: &Code) -> Page {
         prose: String::new(),
         bad: String::new(),
         fixed: String::new(),
+        recorded: None,
         more: Vec::new(),
     };
     let mut fence: Option<(String, String)> = None;
@@ -44,6 +49,7 @@ fn page(code: &Code) -> Page {
                 match info.as_str() {
                     "downlead" => p.bad += &text,
                     "downlead-fixed" => p.fixed += &text,
+                    "downlead-recorded" => p.recorded = Some(text),
                     _ => p.more.push((
                         info.strip_prefix("downlead ")
                             .expect("a known fence")
@@ -58,13 +64,24 @@ fn page(code: &Code) -> Page {
     p
 }
 
-fn load(code: &Code, text: &str, more: &[(String, String)]) -> Snapshot {
+fn load(code: &Code, text: &str, page: &Page) -> Snapshot {
     let main = format!("{}.downlead", code.id);
     let mut files = Files::default().with(&main, text);
-    for (name, text) in more {
+    for (name, text) in &page.more {
         files = files.with(name, text.as_str());
     }
-    Snapshot::load(&[main], &files)
+    let mut s = Snapshot::load(std::slice::from_ref(&main), &files);
+    if let Some(recorded) = &page.recorded {
+        let when = Recording {
+            revision: "3f2a9c1".into(),
+            date: "2026-07-19".into(),
+            seconds: 1_784_480_400,
+            author: "QY5BEN".into(),
+        };
+        let all = Recorded::of(&main, [(when, recorded.as_str())]);
+        s.set_recorded(&main, Arc::new(all));
+    }
+    s
 }
 
 fn words(s: &Snapshot, d: &Diagnostic) -> String {
@@ -110,7 +127,7 @@ fn every_example_triggers_its_code_and_no_other() {
     let mut wrong = Vec::new();
     for code in CODES {
         let p = page(code);
-        let s = load(code, &p.bad, &p.more);
+        let s = load(code, &p.bad, &p);
         let found = s.diagnostics();
         if !found.iter().any(|d| d.code.id == code.id) {
             wrong.push(format!("{} is not triggered", code.id));
@@ -132,7 +149,7 @@ fn every_mended_form_is_free_of_findings() {
     let mut wrong = Vec::new();
     for code in CODES {
         let p = page(code);
-        let s = load(code, &p.fixed, &p.more);
+        let s = load(code, &p.fixed, &p);
         wrong.extend(
             s.diagnostics()
                 .iter()
@@ -149,7 +166,7 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
     let mut wrong = Vec::new();
     for code in CODES {
         let p = page(code);
-        let s = load(code, &p.bad, &p.more);
+        let s = load(code, &p.bad, &p);
         for d in s.diagnostics() {
             let m = &d.message;
             if !m.ends_with(['.', '?']) || m.starts_with(char::is_lowercase) {
@@ -176,7 +193,7 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
                     assert_eq!(s.files()[file].path, main, "{}", code.id);
                     text.replace_range(span.range(), with);
                 }
-                let mended = load(code, &text, &p.more);
+                let mended = load(code, &text, &p);
                 let still = mended
                     .diagnostics()
                     .iter()

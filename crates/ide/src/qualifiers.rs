@@ -17,6 +17,10 @@ pub(crate) static QUALIFIERS: &[(&str, &str)] = &[
         "read",
         "read on an instrument, with date, instrument and person",
     ),
+    (
+        "corrected",
+        "why a reading is not as it was first recorded, in quotes",
+    ),
     ("sheet", "from a data sheet, with document and page"),
     ("rated", "the figure on the plate"),
     ("displayed", "the radio's own display"),

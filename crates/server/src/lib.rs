@@ -20,7 +20,6 @@ mod direct;
 mod disk;
 mod docs;
 mod frames;
-mod git;
 mod guard;
 mod handlers;
 mod library;

@@ -201,7 +201,7 @@ impl<'a> Cx<'a> {
         self.push(d);
     }
 
-    fn value(&mut self, stmt: Stmt<'a>, atom: &Atom) -> Option<Val> {
+    pub(crate) fn value(&mut self, stmt: Stmt<'a>, atom: &Atom) -> Option<Val> {
         match atom.kind {
             AtomKind::Word => {
                 let name = self.text(atom.span);

@@ -216,6 +216,7 @@ pub static WORDS: &[&str] = &[
     "k",
     "since",
     "read",
+    "corrected",
     "sheet",
     "rated",
     "displayed",

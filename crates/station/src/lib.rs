@@ -3,6 +3,7 @@
 
 pub mod attach;
 mod cx;
+pub mod evidence;
 pub mod keywords;
 mod lower;
 pub mod model;
@@ -10,7 +11,7 @@ mod quals;
 mod scope;
 pub mod session;
 
-pub use attach::{Attachment, Attachments, Content};
+pub use attach::{Attachment, Attachments, Content, ReadingsFile, is_network};
 pub use cx::{Lets, Val, nearest};
 pub use lower::{Lowered, lower, lower_let};
 pub use scope::{

@@ -105,6 +105,19 @@ impl Quals {
                     }
                     true
                 }
+                // for whoever reads it, and for the check of what was recorded (`evidence`)
+                crate::evidence::CORRECTED => {
+                    cur.i += 1;
+                    if cur.string(cx).is_none_or(|s| s.trim().is_empty()) {
+                        missing(
+                            cx,
+                            cur,
+                            "the reason follows in quotes",
+                            "corrected \"was 28.9 W: digits swapped\"",
+                        );
+                    }
+                    true
+                }
                 "rated" => self.basis(cur, Basis::Rated),
                 "displayed" => self.basis(cur, Basis::Displayed),
                 "guess" => self.basis(cur, Basis::Guess),

@@ -29,9 +29,12 @@ const ALLOWED: &[(&str, &[&str])] = &[
         "downlead-ide",
         &["base", "quantity", "syntax", "station", "eval"],
     ),
+    ("downlead-git", &["station", "eval"]),
     (
         "downlead-server",
-        &["base", "quantity", "syntax", "station", "eval", "ide"],
+        &[
+            "base", "quantity", "syntax", "station", "eval", "ide", "git",
+        ],
     ),
     (
         "downlead-testkit",
@@ -49,6 +52,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "station",
             "eval",
             "ide",
+            "git",
             "server",
         ],
     ),

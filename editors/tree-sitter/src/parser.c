@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 282
+#define SYMBOL_COUNT 283
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 260
+#define TOKEN_COUNT 261
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -141,162 +141,163 @@ enum ts_symbol_identifiers {
   anon_sym_by = 123,
   anon_sym_carrier = 124,
   anon_sym_clad = 125,
-  anon_sym_cw = 126,
-  anon_sym_data = 127,
-  anon_sym_displayed = 128,
-  anon_sym_eirp = 129,
-  anon_sym_ends = 130,
-  anon_sym_erp = 131,
-  anon_sym_etrs89 = 132,
-  anon_sym_figure = 133,
-  anon_sym_fm = 134,
-  anon_sym_for = 135,
-  anon_sym_forward = 136,
-  anon_sym_full = 137,
-  anon_sym_guess = 138,
-  anon_sym_haat = 139,
-  anon_sym_in = 140,
-  anon_sym_input = 141,
-  anon_sym_k = 142,
-  anon_sym_maximum = 143,
-  anon_sym_mean = 144,
-  anon_sym_nad27 = 145,
-  anon_sym_nad83 = 146,
-  anon_sym_net = 147,
-  anon_sym_nominal = 148,
-  anon_sym_of = 149,
-  anon_sym_on = 150,
-  anon_sym_output = 151,
-  anon_sym_over = 152,
-  anon_sym_pep = 153,
-  anon_sym_per = 154,
-  anon_sym_rated = 155,
-  anon_sym_reactance = 156,
-  anon_sym_reading = 157,
-  anon_sym_realized = 158,
-  anon_sym_reference = 159,
-  anon_sym_reflected = 160,
-  anon_sym_reversed = 161,
-  anon_sym_shared = 162,
-  anon_sym_sheet = 163,
-  anon_sym_sinad = 164,
-  anon_sym_since = 165,
-  anon_sym_ssb = 166,
-  anon_sym_ssb_DASHprocessed = 167,
-  anon_sym_to = 168,
-  anon_sym_typical = 169,
-  anon_sym_way = 170,
-  anon_sym_wet = 171,
-  anon_sym_wgs84 = 172,
-  anon_sym_with = 173,
-  anon_sym_COMMA = 174,
-  anon_sym_EQ = 175,
-  anon_sym_u00b1 = 176,
-  anon_sym_PLUS_SLASH_DASH = 177,
-  anon_sym_LPAREN = 178,
-  anon_sym_RPAREN = 179,
-  anon_sym_DASH = 180,
-  anon_sym_u2212 = 181,
-  anon_sym_u2013 = 182,
-  anon_sym_PLUS = 183,
-  anon_sym_STAR = 184,
-  anon_sym_SLASH = 185,
-  sym__glued = 186,
-  sym_date = 187,
-  sym_dms = 188,
-  sym_number = 189,
-  aux_sym_unit_token1 = 190,
-  aux_sym_unit_token2 = 191,
-  aux_sym_unit_token3 = 192,
-  aux_sym_unit_token4 = 193,
-  aux_sym_unit_token5 = 194,
-  aux_sym_unit_token6 = 195,
-  anon_sym_wavelengths = 196,
-  anon_sym_wavelength = 197,
-  aux_sym_unit_token7 = 198,
-  aux_sym_unit_token8 = 199,
-  aux_sym_unit_token9 = 200,
-  aux_sym_unit_token10 = 201,
-  anon_sym_ohm_DASHm = 202,
-  aux_sym_unit_token11 = 203,
-  aux_sym_unit_token12 = 204,
-  anon_sym_degC = 205,
-  anon_sym_degF = 206,
-  anon_sym_ohms = 207,
-  aux_sym_unit_token13 = 208,
-  anon_sym_GHz = 209,
-  anon_sym_MHz = 210,
-  anon_sym_dBW = 211,
-  anon_sym_dBd = 212,
-  anon_sym_dBi = 213,
-  anon_sym_dBm = 214,
-  anon_sym_deg = 215,
-  anon_sym_kHz = 216,
-  anon_sym_min = 217,
-  anon_sym_ohm = 218,
-  anon_sym_Hz = 219,
-  anon_sym_cm = 220,
-  anon_sym_dB = 221,
-  anon_sym_ft = 222,
-  anon_sym_kV = 223,
-  anon_sym_kW = 224,
-  anon_sym_km = 225,
-  anon_sym_mW = 226,
-  anon_sym_mi = 227,
-  anon_sym_mm = 228,
-  anon_sym_ms = 229,
-  anon_sym_ns = 230,
-  anon_sym_uV = 231,
-  anon_sym_uW = 232,
-  anon_sym_us = 233,
-  anon_sym_yd = 234,
-  anon_sym_u00b0C = 235,
-  anon_sym_u00b0F = 236,
-  anon_sym_u00b5V = 237,
-  anon_sym_u00b5W = 238,
-  anon_sym_u00b5s = 239,
-  anon_sym_u03a9m = 240,
-  anon_sym_u03bcV = 241,
-  anon_sym_u03bcW = 242,
-  anon_sym_u03bcs = 243,
-  anon_sym_u2126m = 244,
-  anon_sym_PERCENT = 245,
-  anon_sym_A = 246,
-  anon_sym_V = 247,
-  anon_sym_W = 248,
-  anon_sym_h = 249,
-  anon_sym_m = 250,
-  anon_sym_s = 251,
-  anon_sym_u00b0 = 252,
-  anon_sym_u03a9 = 253,
-  anon_sym_u03bb = 254,
-  anon_sym_u2126 = 255,
-  sym_root = 256,
-  sym_digit_name = 257,
-  sym_string = 258,
-  sym_comment = 259,
-  sym_source_file = 260,
-  sym__line = 261,
-  sym__end = 262,
-  sym_statement = 263,
-  sym_block_statement = 264,
-  sym_block = 265,
-  sym__head = 266,
-  sym_keyword = 267,
-  sym_only_word = 268,
-  sym_word = 269,
-  sym__value = 270,
-  sym_range = 271,
-  sym_tolerance = 272,
-  sym_coverage = 273,
-  sym__expression = 274,
-  sym_parenthesized_expression = 275,
-  sym_negation = 276,
-  sym_binary_expression = 277,
-  sym_quantity = 278,
-  sym_unit = 279,
-  aux_sym_source_file_repeat1 = 280,
-  aux_sym__head_repeat1 = 281,
+  anon_sym_corrected = 126,
+  anon_sym_cw = 127,
+  anon_sym_data = 128,
+  anon_sym_displayed = 129,
+  anon_sym_eirp = 130,
+  anon_sym_ends = 131,
+  anon_sym_erp = 132,
+  anon_sym_etrs89 = 133,
+  anon_sym_figure = 134,
+  anon_sym_fm = 135,
+  anon_sym_for = 136,
+  anon_sym_forward = 137,
+  anon_sym_full = 138,
+  anon_sym_guess = 139,
+  anon_sym_haat = 140,
+  anon_sym_in = 141,
+  anon_sym_input = 142,
+  anon_sym_k = 143,
+  anon_sym_maximum = 144,
+  anon_sym_mean = 145,
+  anon_sym_nad27 = 146,
+  anon_sym_nad83 = 147,
+  anon_sym_net = 148,
+  anon_sym_nominal = 149,
+  anon_sym_of = 150,
+  anon_sym_on = 151,
+  anon_sym_output = 152,
+  anon_sym_over = 153,
+  anon_sym_pep = 154,
+  anon_sym_per = 155,
+  anon_sym_rated = 156,
+  anon_sym_reactance = 157,
+  anon_sym_reading = 158,
+  anon_sym_realized = 159,
+  anon_sym_reference = 160,
+  anon_sym_reflected = 161,
+  anon_sym_reversed = 162,
+  anon_sym_shared = 163,
+  anon_sym_sheet = 164,
+  anon_sym_sinad = 165,
+  anon_sym_since = 166,
+  anon_sym_ssb = 167,
+  anon_sym_ssb_DASHprocessed = 168,
+  anon_sym_to = 169,
+  anon_sym_typical = 170,
+  anon_sym_way = 171,
+  anon_sym_wet = 172,
+  anon_sym_wgs84 = 173,
+  anon_sym_with = 174,
+  anon_sym_COMMA = 175,
+  anon_sym_EQ = 176,
+  anon_sym_u00b1 = 177,
+  anon_sym_PLUS_SLASH_DASH = 178,
+  anon_sym_LPAREN = 179,
+  anon_sym_RPAREN = 180,
+  anon_sym_DASH = 181,
+  anon_sym_u2212 = 182,
+  anon_sym_u2013 = 183,
+  anon_sym_PLUS = 184,
+  anon_sym_STAR = 185,
+  anon_sym_SLASH = 186,
+  sym__glued = 187,
+  sym_date = 188,
+  sym_dms = 189,
+  sym_number = 190,
+  aux_sym_unit_token1 = 191,
+  aux_sym_unit_token2 = 192,
+  aux_sym_unit_token3 = 193,
+  aux_sym_unit_token4 = 194,
+  aux_sym_unit_token5 = 195,
+  aux_sym_unit_token6 = 196,
+  anon_sym_wavelengths = 197,
+  anon_sym_wavelength = 198,
+  aux_sym_unit_token7 = 199,
+  aux_sym_unit_token8 = 200,
+  aux_sym_unit_token9 = 201,
+  aux_sym_unit_token10 = 202,
+  anon_sym_ohm_DASHm = 203,
+  aux_sym_unit_token11 = 204,
+  aux_sym_unit_token12 = 205,
+  anon_sym_degC = 206,
+  anon_sym_degF = 207,
+  anon_sym_ohms = 208,
+  aux_sym_unit_token13 = 209,
+  anon_sym_GHz = 210,
+  anon_sym_MHz = 211,
+  anon_sym_dBW = 212,
+  anon_sym_dBd = 213,
+  anon_sym_dBi = 214,
+  anon_sym_dBm = 215,
+  anon_sym_deg = 216,
+  anon_sym_kHz = 217,
+  anon_sym_min = 218,
+  anon_sym_ohm = 219,
+  anon_sym_Hz = 220,
+  anon_sym_cm = 221,
+  anon_sym_dB = 222,
+  anon_sym_ft = 223,
+  anon_sym_kV = 224,
+  anon_sym_kW = 225,
+  anon_sym_km = 226,
+  anon_sym_mW = 227,
+  anon_sym_mi = 228,
+  anon_sym_mm = 229,
+  anon_sym_ms = 230,
+  anon_sym_ns = 231,
+  anon_sym_uV = 232,
+  anon_sym_uW = 233,
+  anon_sym_us = 234,
+  anon_sym_yd = 235,
+  anon_sym_u00b0C = 236,
+  anon_sym_u00b0F = 237,
+  anon_sym_u00b5V = 238,
+  anon_sym_u00b5W = 239,
+  anon_sym_u00b5s = 240,
+  anon_sym_u03a9m = 241,
+  anon_sym_u03bcV = 242,
+  anon_sym_u03bcW = 243,
+  anon_sym_u03bcs = 244,
+  anon_sym_u2126m = 245,
+  anon_sym_PERCENT = 246,
+  anon_sym_A = 247,
+  anon_sym_V = 248,
+  anon_sym_W = 249,
+  anon_sym_h = 250,
+  anon_sym_m = 251,
+  anon_sym_s = 252,
+  anon_sym_u00b0 = 253,
+  anon_sym_u03a9 = 254,
+  anon_sym_u03bb = 255,
+  anon_sym_u2126 = 256,
+  sym_root = 257,
+  sym_digit_name = 258,
+  sym_string = 259,
+  sym_comment = 260,
+  sym_source_file = 261,
+  sym__line = 262,
+  sym__end = 263,
+  sym_statement = 264,
+  sym_block_statement = 265,
+  sym_block = 266,
+  sym__head = 267,
+  sym_keyword = 268,
+  sym_only_word = 269,
+  sym_word = 270,
+  sym__value = 271,
+  sym_range = 272,
+  sym_tolerance = 273,
+  sym_coverage = 274,
+  sym__expression = 275,
+  sym_parenthesized_expression = 276,
+  sym_negation = 277,
+  sym_binary_expression = 278,
+  sym_quantity = 279,
+  sym_unit = 280,
+  aux_sym_source_file_repeat1 = 281,
+  aux_sym__head_repeat1 = 282,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -426,6 +427,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
   [anon_sym_clad] = "clad",
+  [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
   [anon_sym_data] = "data",
   [anon_sym_displayed] = "displayed",
@@ -711,6 +713,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
   [anon_sym_clad] = anon_sym_clad,
+  [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
   [anon_sym_data] = anon_sym_data,
   [anon_sym_displayed] = anon_sym_displayed,
@@ -1371,6 +1374,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_clad] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_corrected] = {
     .visible = true,
     .named = false,
   },
@@ -4137,123 +4144,124 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 49:
       if (lookahead == 'm') ADVANCE(168);
       if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == 'u') ADVANCE(170);
+      if (lookahead == 'r') ADVANCE(170);
+      if (lookahead == 'u') ADVANCE(171);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 51:
-      if (lookahead == 'W') ADVANCE(171);
-      if (lookahead == 'd') ADVANCE(172);
-      if (lookahead == 'i') ADVANCE(173);
-      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'W') ADVANCE(172);
+      if (lookahead == 'd') ADVANCE(173);
+      if (lookahead == 'i') ADVANCE(174);
+      if (lookahead == 'm') ADVANCE(175);
       END_STATE();
     case 52:
-      if (lookahead == 't') ADVANCE(175);
+      if (lookahead == 't') ADVANCE(176);
       END_STATE();
     case 53:
-      if (lookahead == 'g') ADVANCE(176);
-      if (lookahead == 'l') ADVANCE(177);
-      if (lookahead == 'v') ADVANCE(178);
+      if (lookahead == 'g') ADVANCE(177);
+      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'v') ADVANCE(179);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(179);
-      if (lookahead == 'p') ADVANCE(180);
-      if (lookahead == 'r') ADVANCE(181);
-      if (lookahead == 's') ADVANCE(182);
-      if (lookahead == 'v') ADVANCE(183);
+      if (lookahead == 'a') ADVANCE(180);
+      if (lookahead == 'p') ADVANCE(181);
+      if (lookahead == 'r') ADVANCE(182);
+      if (lookahead == 's') ADVANCE(183);
+      if (lookahead == 'v') ADVANCE(184);
       END_STATE();
     case 55:
-      if (lookahead == 'e') ADVANCE(184);
-      if (lookahead == 'p') ADVANCE(185);
-      if (lookahead == 't') ADVANCE(186);
+      if (lookahead == 'e') ADVANCE(185);
+      if (lookahead == 'p') ADVANCE(186);
+      if (lookahead == 't') ADVANCE(187);
       END_STATE();
     case 56:
-      if (lookahead == 'f') ADVANCE(187);
+      if (lookahead == 'f') ADVANCE(188);
       END_STATE();
     case 57:
-      if (lookahead == 'r') ADVANCE(188);
+      if (lookahead == 'r') ADVANCE(189);
       END_STATE();
     case 58:
-      if (lookahead == 'd') ADVANCE(189);
+      if (lookahead == 'd') ADVANCE(190);
       END_STATE();
     case 59:
-      if (lookahead == 'u') ADVANCE(190);
+      if (lookahead == 'u') ADVANCE(191);
       END_STATE();
     case 60:
-      if (lookahead == 'p') ADVANCE(191);
+      if (lookahead == 'p') ADVANCE(192);
       END_STATE();
     case 61:
-      if (lookahead == 'r') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(193);
       END_STATE();
     case 62:
-      if (lookahead == 'c') ADVANCE(193);
-      if (lookahead == 'p') ADVANCE(194);
+      if (lookahead == 'c') ADVANCE(194);
+      if (lookahead == 'p') ADVANCE(195);
       END_STATE();
     case 63:
-      if (lookahead == 'm') ADVANCE(195);
+      if (lookahead == 'm') ADVANCE(196);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(196);
-      if (lookahead == 'l') ADVANCE(197);
+      if (lookahead == 'g') ADVANCE(197);
+      if (lookahead == 'l') ADVANCE(198);
       END_STATE();
     case 65:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 66:
-      if (lookahead == 'l') ADVANCE(198);
-      if (lookahead == 'r') ADVANCE(199);
+      if (lookahead == 'l') ADVANCE(199);
+      if (lookahead == 'r') ADVANCE(200);
       END_STATE();
     case 67:
-      if (lookahead == 'o') ADVANCE(200);
+      if (lookahead == 'o') ADVANCE(201);
       END_STATE();
     case 68:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 69:
-      if (lookahead == 'l') ADVANCE(201);
+      if (lookahead == 'l') ADVANCE(202);
       END_STATE();
     case 70:
-      if (lookahead == 'i') ADVANCE(202);
+      if (lookahead == 'i') ADVANCE(203);
       END_STATE();
     case 71:
-      if (lookahead == 'n') ADVANCE(203);
+      if (lookahead == 'n') ADVANCE(204);
       END_STATE();
     case 72:
-      if (lookahead == 'o') ADVANCE(204);
+      if (lookahead == 'o') ADVANCE(205);
       END_STATE();
     case 73:
-      if (lookahead == 'e') ADVANCE(205);
+      if (lookahead == 'e') ADVANCE(206);
       END_STATE();
     case 74:
-      if (lookahead == 'a') ADVANCE(206);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(207);
+      if (lookahead == 'i') ADVANCE(208);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(208);
+      if (lookahead == 'g') ADVANCE(209);
       END_STATE();
     case 77:
-      if (lookahead == 'p') ADVANCE(209);
+      if (lookahead == 'p') ADVANCE(210);
       END_STATE();
     case 78:
       ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(210);
-      if (lookahead == 'p') ADVANCE(211);
-      if (lookahead == 's') ADVANCE(212);
+      if (lookahead == 'n') ADVANCE(211);
+      if (lookahead == 'p') ADVANCE(212);
+      if (lookahead == 's') ADVANCE(213);
       END_STATE();
     case 79:
-      if (lookahead == 'o') ADVANCE(213);
+      if (lookahead == 'o') ADVANCE(214);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(214);
+      if (lookahead == 'i') ADVANCE(215);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(215);
+      if (lookahead == 'm') ADVANCE(216);
       END_STATE();
     case 82:
-      if (lookahead == 'z') ADVANCE(216);
+      if (lookahead == 'z') ADVANCE(217);
       END_STATE();
     case 83:
       ACCEPT_TOKEN(anon_sym_kV);
@@ -4262,58 +4270,58 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 85:
-      if (lookahead == 'y') ADVANCE(217);
+      if (lookahead == 'y') ADVANCE(218);
       END_STATE();
     case 86:
-      if (lookahead == 'n') ADVANCE(218);
+      if (lookahead == 'n') ADVANCE(219);
       END_STATE();
     case 87:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(219);
+      if (lookahead == 't') ADVANCE(220);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(220);
-      if (lookahead == 'n') ADVANCE(221);
+      if (lookahead == 'm') ADVANCE(221);
+      if (lookahead == 'n') ADVANCE(222);
       END_STATE();
     case 90:
-      if (lookahead == 'a') ADVANCE(222);
-      if (lookahead == 's') ADVANCE(223);
-      if (lookahead == 'w') ADVANCE(224);
+      if (lookahead == 'a') ADVANCE(223);
+      if (lookahead == 's') ADVANCE(224);
+      if (lookahead == 'w') ADVANCE(225);
       END_STATE();
     case 91:
       ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 92:
-      if (lookahead == 'x') ADVANCE(225);
+      if (lookahead == 'x') ADVANCE(226);
       END_STATE();
     case 93:
-      if (lookahead == 'a') ADVANCE(226);
-      if (lookahead == 't') ADVANCE(227);
+      if (lookahead == 'a') ADVANCE(227);
+      if (lookahead == 't') ADVANCE(228);
       END_STATE();
     case 94:
       ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(228);
+      if (lookahead == 'n') ADVANCE(229);
       END_STATE();
     case 95:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 96:
-      if (lookahead == 'd') ADVANCE(229);
+      if (lookahead == 'd') ADVANCE(230);
       END_STATE();
     case 97:
       ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 98:
-      if (lookahead == 'd') ADVANCE(230);
+      if (lookahead == 'd') ADVANCE(231);
       END_STATE();
     case 99:
-      if (lookahead == 't') ADVANCE(231);
+      if (lookahead == 't') ADVANCE(232);
       END_STATE();
     case 100:
-      if (lookahead == 'i') ADVANCE(232);
-      if (lookahead == 'm') ADVANCE(233);
+      if (lookahead == 'i') ADVANCE(233);
+      if (lookahead == 'm') ADVANCE(234);
       END_STATE();
     case 101:
       ACCEPT_TOKEN(anon_sym_ns);
@@ -4322,114 +4330,114 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 103:
-      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == 'm') ADVANCE(235);
       END_STATE();
     case 104:
       ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 105:
-      if (lookahead == 'e') ADVANCE(235);
+      if (lookahead == 'e') ADVANCE(236);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(236);
+      if (lookahead == 't') ADVANCE(237);
       END_STATE();
     case 107:
-      if (lookahead == 'e') ADVANCE(237);
+      if (lookahead == 'e') ADVANCE(238);
       END_STATE();
     case 108:
-      if (lookahead == 'd') ADVANCE(238);
-      if (lookahead == 's') ADVANCE(239);
+      if (lookahead == 'd') ADVANCE(239);
+      if (lookahead == 's') ADVANCE(240);
       END_STATE();
     case 109:
-      if (lookahead == 'p') ADVANCE(240);
-      if (lookahead == 'r') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(241);
+      if (lookahead == 'r') ADVANCE(242);
       END_STATE();
     case 110:
-      if (lookahead == 'a') ADVANCE(242);
+      if (lookahead == 'a') ADVANCE(243);
       END_STATE();
     case 111:
-      if (lookahead == 'e') ADVANCE(243);
+      if (lookahead == 'e') ADVANCE(244);
       END_STATE();
     case 112:
-      if (lookahead == 'a') ADVANCE(244);
+      if (lookahead == 'a') ADVANCE(245);
       END_STATE();
     case 113:
-      if (lookahead == 'r') ADVANCE(245);
-      if (lookahead == 's') ADVANCE(246);
-      if (lookahead == 'w') ADVANCE(247);
+      if (lookahead == 'r') ADVANCE(246);
+      if (lookahead == 's') ADVANCE(247);
+      if (lookahead == 'w') ADVANCE(248);
       END_STATE();
     case 114:
-      if (lookahead == 'e') ADVANCE(248);
-      if (lookahead == 'o') ADVANCE(249);
+      if (lookahead == 'e') ADVANCE(249);
+      if (lookahead == 'o') ADVANCE(250);
       END_STATE();
     case 115:
-      if (lookahead == 't') ADVANCE(250);
+      if (lookahead == 't') ADVANCE(251);
       END_STATE();
     case 116:
-      if (lookahead == 'a') ADVANCE(251);
-      if (lookahead == 'c') ADVANCE(252);
-      if (lookahead == 'f') ADVANCE(253);
-      if (lookahead == 'p') ADVANCE(254);
-      if (lookahead == 's') ADVANCE(255);
-      if (lookahead == 't') ADVANCE(256);
-      if (lookahead == 'v') ADVANCE(257);
+      if (lookahead == 'a') ADVANCE(252);
+      if (lookahead == 'c') ADVANCE(253);
+      if (lookahead == 'f') ADVANCE(254);
+      if (lookahead == 'p') ADVANCE(255);
+      if (lookahead == 's') ADVANCE(256);
+      if (lookahead == 't') ADVANCE(257);
+      if (lookahead == 'v') ADVANCE(258);
       END_STATE();
     case 117:
-      if (lookahead == 'n') ADVANCE(258);
+      if (lookahead == 'n') ADVANCE(259);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(259);
+      if (lookahead == 'a') ADVANCE(260);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(260);
-      if (lookahead == 's') ADVANCE(261);
+      if (lookahead == 'n') ADVANCE(261);
+      if (lookahead == 's') ADVANCE(262);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(262);
-      if (lookahead == 'e') ADVANCE(263);
-      if (lookahead == 'o') ADVANCE(264);
+      if (lookahead == 'a') ADVANCE(263);
+      if (lookahead == 'e') ADVANCE(264);
+      if (lookahead == 'o') ADVANCE(265);
       END_STATE();
     case 121:
-      if (lookahead == 'n') ADVANCE(265);
-      if (lookahead == 'z') ADVANCE(266);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'z') ADVANCE(267);
       END_STATE();
     case 122:
-      if (lookahead == 'u') ADVANCE(267);
+      if (lookahead == 'u') ADVANCE(268);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(268);
+      if (lookahead == 'a') ADVANCE(269);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(269);
+      if (lookahead == 'b') ADVANCE(270);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(270);
-      if (lookahead == 'r') ADVANCE(271);
+      if (lookahead == 'a') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(272);
       END_STATE();
     case 126:
-      if (lookahead == 'i') ADVANCE(272);
-      if (lookahead == 'r') ADVANCE(273);
+      if (lookahead == 'i') ADVANCE(273);
+      if (lookahead == 'r') ADVANCE(274);
       END_STATE();
     case 127:
-      if (lookahead == 'i') ADVANCE(274);
+      if (lookahead == 'i') ADVANCE(275);
       END_STATE();
     case 128:
-      if (lookahead == 'm') ADVANCE(275);
+      if (lookahead == 'm') ADVANCE(276);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(276);
+      if (lookahead == 'r') ADVANCE(277);
       END_STATE();
     case 130:
       ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(277);
+      if (lookahead == 'a') ADVANCE(278);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(278);
+      if (lookahead == 'n') ADVANCE(279);
       END_STATE();
     case 133:
-      if (lookahead == 'p') ADVANCE(279);
+      if (lookahead == 'p') ADVANCE(280);
       END_STATE();
     case 134:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -4439,30 +4447,30 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 136:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == 'e') ADVANCE(281);
       END_STATE();
     case 137:
-      if (lookahead == 'l') ADVANCE(281);
-      END_STATE();
-    case 138:
       if (lookahead == 'l') ADVANCE(282);
       END_STATE();
-    case 139:
+    case 138:
       if (lookahead == 'l') ADVANCE(283);
       END_STATE();
+    case 139:
+      if (lookahead == 'l') ADVANCE(284);
+      END_STATE();
     case 140:
-      if (lookahead == 'v') ADVANCE(284);
-      if (lookahead == 'y') ADVANCE(285);
+      if (lookahead == 'v') ADVANCE(285);
+      if (lookahead == 'y') ADVANCE(286);
       END_STATE();
     case 141:
-      if (lookahead == 't') ADVANCE(286);
+      if (lookahead == 't') ADVANCE(287);
       END_STATE();
     case 142:
-      if (lookahead == 's') ADVANCE(287);
+      if (lookahead == 's') ADVANCE(288);
       END_STATE();
     case 143:
-      if (lookahead == 'r') ADVANCE(288);
-      if (lookahead == 't') ADVANCE(289);
+      if (lookahead == 'r') ADVANCE(289);
+      if (lookahead == 't') ADVANCE(290);
       END_STATE();
     case 144:
       ACCEPT_TOKEN(anon_sym_yd);
@@ -4474,1991 +4482,2012 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 147:
-      if (lookahead == 'u') ADVANCE(290);
+      if (lookahead == 'u') ADVANCE(291);
       END_STATE();
     case 148:
-      if (lookahead == 'p') ADVANCE(291);
+      if (lookahead == 'p') ADVANCE(292);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(292);
+      if (lookahead == 'e') ADVANCE(293);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(293);
+      if (lookahead == 'i') ADVANCE(294);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(294);
+      if (lookahead == 'i') ADVANCE(295);
       END_STATE();
     case 153:
-      if (lookahead == 'l') ADVANCE(295);
-      END_STATE();
-    case 154:
       if (lookahead == 'l') ADVANCE(296);
       END_STATE();
+    case 154:
+      if (lookahead == 'l') ADVANCE(297);
+      END_STATE();
     case 155:
-      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 'e') ADVANCE(298);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(298);
+      if (lookahead == 'r') ADVANCE(299);
       END_STATE();
     case 157:
-      if (lookahead == 'u') ADVANCE(299);
+      if (lookahead == 'u') ADVANCE(300);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(300);
+      if (lookahead == 'd') ADVANCE(301);
       END_STATE();
     case 159:
-      if (lookahead == 'e') ADVANCE(301);
+      if (lookahead == 'e') ADVANCE(302);
       END_STATE();
     case 160:
-      if (lookahead == 'i') ADVANCE(302);
-      if (lookahead == 'n') ADVANCE(303);
+      if (lookahead == 'i') ADVANCE(303);
+      if (lookahead == 'n') ADVANCE(304);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(304);
+      if (lookahead == 'p') ADVANCE(305);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(305);
+      if (lookahead == 'l') ADVANCE(306);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(306);
+      if (lookahead == 'i') ADVANCE(307);
       END_STATE();
     case 164:
-      if (lookahead == 'r') ADVANCE(307);
+      if (lookahead == 'r') ADVANCE(308);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(308);
+      if (lookahead == 'i') ADVANCE(309);
       END_STATE();
     case 166:
-      if (lookahead == 'c') ADVANCE(309);
+      if (lookahead == 'c') ADVANCE(310);
       END_STATE();
     case 167:
-      if (lookahead == 'd') ADVANCE(310);
+      if (lookahead == 'd') ADVANCE(311);
       END_STATE();
     case 168:
-      if (lookahead == 'b') ADVANCE(311);
+      if (lookahead == 'b') ADVANCE(312);
       END_STATE();
     case 169:
-      if (lookahead == 'd') ADVANCE(312);
-      if (lookahead == 'n') ADVANCE(313);
-      if (lookahead == 's') ADVANCE(314);
+      if (lookahead == 'd') ADVANCE(313);
+      if (lookahead == 'n') ADVANCE(314);
+      if (lookahead == 's') ADVANCE(315);
       END_STATE();
     case 170:
-      if (lookahead == 'p') ADVANCE(315);
+      if (lookahead == 'r') ADVANCE(316);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'p') ADVANCE(317);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 173:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 174:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 175:
-      if (lookahead == 'a') ADVANCE(316);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 176:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(317);
-      if (lookahead == 'F') ADVANCE(318);
+      if (lookahead == 'a') ADVANCE(318);
       END_STATE();
     case 177:
-      if (lookahead == 'a') ADVANCE(319);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(319);
+      if (lookahead == 'F') ADVANCE(320);
       END_STATE();
     case 178:
-      if (lookahead == 'i') ADVANCE(320);
+      if (lookahead == 'a') ADVANCE(321);
       END_STATE();
     case 179:
-      if (lookahead == 'm') ADVANCE(321);
+      if (lookahead == 'i') ADVANCE(322);
       END_STATE();
     case 180:
-      if (lookahead == 'l') ADVANCE(322);
+      if (lookahead == 'm') ADVANCE(323);
       END_STATE();
     case 181:
-      if (lookahead == 'e') ADVANCE(323);
+      if (lookahead == 'l') ADVANCE(324);
       END_STATE();
     case 182:
-      if (lookahead == 'p') ADVANCE(324);
+      if (lookahead == 'e') ADVANCE(325);
       END_STATE();
     case 183:
-      if (lookahead == 'i') ADVANCE(325);
+      if (lookahead == 'p') ADVANCE(326);
       END_STATE();
     case 184:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'i') ADVANCE(327);
       END_STATE();
     case 185:
-      if (lookahead == 'l') ADVANCE(326);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 186:
-      if (lookahead == 'y') ADVANCE(327);
+      if (lookahead == 'l') ADVANCE(328);
       END_STATE();
     case 187:
-      if (lookahead == 'i') ADVANCE(328);
+      if (lookahead == 'y') ADVANCE(329);
       END_STATE();
     case 188:
-      if (lookahead == 'p') ADVANCE(329);
+      if (lookahead == 'i') ADVANCE(330);
       END_STATE();
     case 189:
-      if (lookahead == 's') ADVANCE(330);
+      if (lookahead == 'p') ADVANCE(331);
       END_STATE();
     case 190:
-      if (lookahead == 'a') ADVANCE(331);
-      END_STATE();
-    case 191:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 192:
       if (lookahead == 's') ADVANCE(332);
       END_STATE();
+    case 191:
+      if (lookahead == 'a') ADVANCE(333);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
     case 193:
-      if (lookahead == 'e') ADVANCE(333);
+      if (lookahead == 's') ADVANCE(334);
       END_STATE();
     case 194:
-      if (lookahead == 'e') ADVANCE(334);
+      if (lookahead == 'e') ADVANCE(335);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'e') ADVANCE(336);
       END_STATE();
     case 196:
-      if (lookahead == 'u') ADVANCE(336);
+      if (lookahead == 'i') ADVANCE(337);
       END_STATE();
     case 197:
-      if (lookahead == 't') ADVANCE(337);
+      if (lookahead == 'u') ADVANCE(338);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(338);
+      if (lookahead == 't') ADVANCE(339);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(339);
+      if (lookahead == 'd') ADVANCE(340);
       END_STATE();
     case 200:
-      if (lookahead == 'm') ADVANCE(340);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(341);
       END_STATE();
     case 201:
-      if (lookahead == 'l') ADVANCE(341);
+      if (lookahead == 'm') ADVANCE(342);
       END_STATE();
     case 202:
-      if (lookahead == 'n') ADVANCE(342);
+      if (lookahead == 'l') ADVANCE(343);
       END_STATE();
     case 203:
-      if (lookahead == 'e') ADVANCE(343);
+      if (lookahead == 'n') ADVANCE(344);
       END_STATE();
     case 204:
-      if (lookahead == 'u') ADVANCE(344);
+      if (lookahead == 'e') ADVANCE(345);
       END_STATE();
     case 205:
-      if (lookahead == 's') ADVANCE(345);
+      if (lookahead == 'u') ADVANCE(346);
       END_STATE();
     case 206:
-      if (lookahead == 't') ADVANCE(346);
+      if (lookahead == 's') ADVANCE(347);
       END_STATE();
     case 207:
-      if (lookahead == 'g') ADVANCE(347);
+      if (lookahead == 't') ADVANCE(348);
       END_STATE();
     case 208:
-      if (lookahead == 'h') ADVANCE(348);
+      if (lookahead == 'g') ADVANCE(349);
       END_STATE();
     case 209:
-      if (lookahead == 'e') ADVANCE(349);
+      if (lookahead == 'h') ADVANCE(350);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(350);
+      if (lookahead == 'e') ADVANCE(351);
       END_STATE();
     case 211:
-      if (lookahead == 'u') ADVANCE(351);
+      if (lookahead == 'e') ADVANCE(352);
       END_STATE();
     case 212:
-      if (lookahead == 't') ADVANCE(352);
+      if (lookahead == 'u') ADVANCE(353);
       END_STATE();
     case 213:
-      if (lookahead == 'l') ADVANCE(353);
+      if (lookahead == 't') ADVANCE(354);
       END_STATE();
     case 214:
-      if (lookahead == 'n') ADVANCE(354);
+      if (lookahead == 'l') ADVANCE(355);
       END_STATE();
     case 215:
-      if (lookahead == 'p') ADVANCE(355);
+      if (lookahead == 'n') ADVANCE(356);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'p') ADVANCE(357);
       END_STATE();
     case 217:
-      if (lookahead == 'e') ADVANCE(356);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 218:
-      if (lookahead == 'd') ADVANCE(357);
+      if (lookahead == 'e') ADVANCE(358);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'd') ADVANCE(359);
       END_STATE();
     case 220:
-      if (lookahead == 'i') ADVANCE(358);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 221:
-      if (lookahead == 'e') ADVANCE(359);
+      if (lookahead == 'i') ADVANCE(360);
       END_STATE();
     case 222:
-      if (lookahead == 'd') ADVANCE(360);
+      if (lookahead == 'e') ADVANCE(361);
       END_STATE();
     case 223:
-      if (lookahead == 's') ADVANCE(361);
+      if (lookahead == 'd') ADVANCE(362);
       END_STATE();
     case 224:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 's') ADVANCE(363);
       END_STATE();
     case 225:
-      if (lookahead == 'i') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 226:
-      if (lookahead == 'n') ADVANCE(363);
+      if (lookahead == 'i') ADVANCE(364);
       END_STATE();
     case 227:
-      if (lookahead == 'e') ADVANCE(364);
+      if (lookahead == 'n') ADVANCE(365);
       END_STATE();
     case 228:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'e') ADVANCE(366);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(365);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 230:
-      if (lookahead == '2') ADVANCE(366);
-      if (lookahead == '8') ADVANCE(367);
+      if (lookahead == 'e') ADVANCE(367);
       END_STATE();
     case 231:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(368);
+      if (lookahead == '8') ADVANCE(369);
       END_STATE();
     case 232:
-      if (lookahead == 's') ADVANCE(368);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 233:
-      if (lookahead == 'i') ADVANCE(369);
+      if (lookahead == 's') ADVANCE(370);
       END_STATE();
     case 234:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(370);
-      if (lookahead == 's') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(371);
       END_STATE();
     case 235:
-      if (lookahead == 'n') ADVANCE(372);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(372);
+      if (lookahead == 's') ADVANCE(373);
       END_STATE();
     case 236:
-      if (lookahead == 'e') ADVANCE(373);
-      if (lookahead == 'p') ADVANCE(374);
+      if (lookahead == 'n') ADVANCE(374);
       END_STATE();
     case 237:
-      if (lookahead == 'r') ADVANCE(375);
+      if (lookahead == 'e') ADVANCE(375);
+      if (lookahead == 'p') ADVANCE(376);
       END_STATE();
     case 238:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'r') ADVANCE(377);
       END_STATE();
     case 239:
-      if (lookahead == 's') ADVANCE(376);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 240:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(377);
-      END_STATE();
-    case 242:
       if (lookahead == 's') ADVANCE(378);
       END_STATE();
+    case 241:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(379);
+      END_STATE();
     case 243:
-      if (lookahead == 'c') ADVANCE(379);
+      if (lookahead == 's') ADVANCE(380);
       END_STATE();
     case 244:
-      if (lookahead == 'c') ADVANCE(380);
+      if (lookahead == 'c') ADVANCE(381);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(381);
+      if (lookahead == 'c') ADVANCE(382);
       END_STATE();
     case 246:
-      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 't') ADVANCE(383);
       END_STATE();
     case 247:
-      if (lookahead == 'e') ADVANCE(383);
+      if (lookahead == 'i') ADVANCE(384);
       END_STATE();
     case 248:
-      if (lookahead == 'a') ADVANCE(384);
+      if (lookahead == 'e') ADVANCE(385);
       END_STATE();
     case 249:
-      if (lookahead == 't') ADVANCE(385);
+      if (lookahead == 'a') ADVANCE(386);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(386);
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 't') ADVANCE(387);
       END_STATE();
     case 251:
-      if (lookahead == 'c') ADVANCE(388);
-      if (lookahead == 'd') ADVANCE(389);
-      if (lookahead == 'l') ADVANCE(390);
+      if (lookahead == 'e') ADVANCE(388);
+      if (lookahead == 'i') ADVANCE(389);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(391);
+      if (lookahead == 'c') ADVANCE(390);
+      if (lookahead == 'd') ADVANCE(391);
+      if (lookahead == 'l') ADVANCE(392);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(392);
-      if (lookahead == 'l') ADVANCE(393);
+      if (lookahead == 'e') ADVANCE(393);
       END_STATE();
     case 254:
       if (lookahead == 'e') ADVANCE(394);
+      if (lookahead == 'l') ADVANCE(395);
       END_STATE();
     case 255:
-      if (lookahead == 'i') ADVANCE(395);
-      if (lookahead == 'o') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(396);
       END_STATE();
     case 256:
-      if (lookahead == 'u') ADVANCE(397);
+      if (lookahead == 'i') ADVANCE(397);
+      if (lookahead == 'o') ADVANCE(398);
       END_STATE();
     case 257:
-      if (lookahead == 'e') ADVANCE(398);
+      if (lookahead == 'u') ADVANCE(399);
       END_STATE();
     case 258:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(400);
       END_STATE();
     case 259:
-      if (lookahead == 'l') ADVANCE(399);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 260:
-      if (lookahead == 's') ADVANCE(400);
+      if (lookahead == 'l') ADVANCE(401);
       END_STATE();
     case 261:
-      if (lookahead == 's') ADVANCE(401);
+      if (lookahead == 's') ADVANCE(402);
       END_STATE();
     case 262:
-      if (lookahead == 'r') ADVANCE(402);
+      if (lookahead == 's') ADVANCE(403);
       END_STATE();
     case 263:
-      if (lookahead == 'e') ADVANCE(403);
-      END_STATE();
-    case 264:
       if (lookahead == 'r') ADVANCE(404);
       END_STATE();
+    case 264:
+      if (lookahead == 'e') ADVANCE(405);
+      END_STATE();
     case 265:
-      if (lookahead == 'a') ADVANCE(405);
-      if (lookahead == 'c') ADVANCE(406);
+      if (lookahead == 'r') ADVANCE(406);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(407);
+      if (lookahead == 'a') ADVANCE(407);
+      if (lookahead == 'c') ADVANCE(408);
       END_STATE();
     case 267:
-      if (lookahead == 'r') ADVANCE(408);
+      if (lookahead == 'e') ADVANCE(409);
       END_STATE();
     case 268:
-      if (lookahead == 'c') ADVANCE(409);
+      if (lookahead == 'r') ADVANCE(410);
       END_STATE();
     case 269:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(410);
+      if (lookahead == 'c') ADVANCE(411);
       END_STATE();
     case 270:
-      if (lookahead == 't') ADVANCE(411);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(412);
       END_STATE();
     case 271:
-      if (lookahead == 'a') ADVANCE(412);
-      END_STATE();
-    case 272:
       if (lookahead == 't') ADVANCE(413);
       END_STATE();
+    case 272:
+      if (lookahead == 'a') ADVANCE(414);
+      END_STATE();
     case 273:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(415);
       END_STATE();
     case 274:
-      if (lookahead == 'l') ADVANCE(414);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 275:
-      if (lookahead == 'p') ADVANCE(415);
+      if (lookahead == 'l') ADVANCE(416);
       END_STATE();
     case 276:
-      if (lookahead == 'o') ADVANCE(416);
+      if (lookahead == 'p') ADVANCE(417);
       END_STATE();
     case 277:
-      if (lookahead == 'n') ADVANCE(417);
+      if (lookahead == 'o') ADVANCE(418);
       END_STATE();
     case 278:
-      if (lookahead == 'e') ADVANCE(418);
+      if (lookahead == 'n') ADVANCE(419);
       END_STATE();
     case 279:
-      if (lookahead == 'i') ADVANCE(419);
+      if (lookahead == 'e') ADVANCE(420);
       END_STATE();
     case 280:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'i') ADVANCE(421);
       END_STATE();
     case 281:
-      if (lookahead == 'i') ADVANCE(420);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 282:
-      if (lookahead == 'o') ADVANCE(421);
+      if (lookahead == 'i') ADVANCE(422);
       END_STATE();
     case 283:
-      if (lookahead == 't') ADVANCE(422);
+      if (lookahead == 'o') ADVANCE(423);
       END_STATE();
     case 284:
-      if (lookahead == 'e') ADVANCE(423);
+      if (lookahead == 't') ADVANCE(424);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(424);
+      if (lookahead == 'e') ADVANCE(425);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(anon_sym_wet);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(426);
       END_STATE();
     case 287:
-      if (lookahead == '8') ADVANCE(425);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 288:
-      if (lookahead == 'e') ADVANCE(426);
+      if (lookahead == '8') ADVANCE(427);
       END_STATE();
     case 289:
-      if (lookahead == 'h') ADVANCE(427);
+      if (lookahead == 'e') ADVANCE(428);
       END_STATE();
     case 290:
-      if (lookahead == 'r') ADVANCE(428);
+      if (lookahead == 'h') ADVANCE(429);
       END_STATE();
     case 291:
-      if (lookahead == 't') ADVANCE(429);
+      if (lookahead == 'r') ADVANCE(430);
       END_STATE();
     case 292:
-      if (lookahead == 'd') ADVANCE(430);
+      if (lookahead == 't') ADVANCE(431);
       END_STATE();
     case 293:
-      if (lookahead == 'n') ADVANCE(431);
+      if (lookahead == 'd') ADVANCE(432);
       END_STATE();
     case 294:
-      if (lookahead == 'e') ADVANCE(432);
+      if (lookahead == 'n') ADVANCE(433);
       END_STATE();
     case 295:
-      if (lookahead == 'i') ADVANCE(433);
+      if (lookahead == 'e') ADVANCE(434);
       END_STATE();
     case 296:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'i') ADVANCE(435);
       END_STATE();
     case 297:
-      if (lookahead == 'n') ADVANCE(434);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 298:
-      if (lookahead == 't') ADVANCE(435);
-      END_STATE();
-    case 299:
       if (lookahead == 'n') ADVANCE(436);
       END_STATE();
+    case 299:
+      if (lookahead == 't') ADVANCE(437);
+      END_STATE();
     case 300:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'n') ADVANCE(438);
       END_STATE();
     case 301:
-      if (lookahead == 'l') ADVANCE(437);
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
     case 302:
-      if (lookahead == 'd') ADVANCE(438);
+      if (lookahead == 'l') ADVANCE(439);
       END_STATE();
     case 303:
-      if (lookahead == 'c') ADVANCE(439);
+      if (lookahead == 'd') ADVANCE(440);
       END_STATE();
     case 304:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'c') ADVANCE(441);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(440);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 306:
-      if (lookahead == 'b') ADVANCE(441);
+      if (lookahead == 'e') ADVANCE(442);
       END_STATE();
     case 307:
-      if (lookahead == 'i') ADVANCE(442);
+      if (lookahead == 'b') ADVANCE(443);
       END_STATE();
     case 308:
-      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'i') ADVANCE(444);
       END_STATE();
     case 309:
-      if (lookahead == 'u') ADVANCE(444);
+      if (lookahead == 'n') ADVANCE(445);
       END_STATE();
     case 310:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 311:
-      if (lookahead == 'i') ADVANCE(445);
-      END_STATE();
-    case 312:
       if (lookahead == 'u') ADVANCE(446);
       END_STATE();
+    case 311:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 312:
+      if (lookahead == 'i') ADVANCE(447);
+      END_STATE();
     case 313:
-      if (lookahead == 'e') ADVANCE(447);
+      if (lookahead == 'u') ADVANCE(448);
       END_STATE();
     case 314:
-      if (lookahead == 't') ADVANCE(448);
+      if (lookahead == 'e') ADVANCE(449);
       END_STATE();
     case 315:
-      if (lookahead == 'l') ADVANCE(449);
+      if (lookahead == 't') ADVANCE(450);
       END_STATE();
     case 316:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(451);
       END_STATE();
     case 317:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'l') ADVANCE(452);
       END_STATE();
     case 318:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 319:
-      if (lookahead == 'y') ADVANCE(450);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 320:
-      if (lookahead == 'c') ADVANCE(451);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 321:
-      if (lookahead == 'e') ADVANCE(452);
+      if (lookahead == 'y') ADVANCE(453);
       END_STATE();
     case 322:
-      if (lookahead == 'e') ADVANCE(453);
-      END_STATE();
-    case 323:
       if (lookahead == 'c') ADVANCE(454);
       END_STATE();
+    case 323:
+      if (lookahead == 'e') ADVANCE(455);
+      END_STATE();
     case 324:
-      if (lookahead == 'l') ADVANCE(455);
+      if (lookahead == 'e') ADVANCE(456);
       END_STATE();
     case 325:
-      if (lookahead == 'd') ADVANCE(456);
+      if (lookahead == 'c') ADVANCE(457);
       END_STATE();
     case 326:
-      if (lookahead == 'e') ADVANCE(457);
+      if (lookahead == 'l') ADVANCE(458);
       END_STATE();
     case 327:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'd') ADVANCE(459);
       END_STATE();
     case 328:
-      if (lookahead == 'c') ADVANCE(458);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 329:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 330:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'c') ADVANCE(461);
       END_STATE();
     case 331:
-      if (lookahead == 'l') ADVANCE(459);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 332:
-      if (lookahead == '8') ADVANCE(460);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 333:
-      if (lookahead == 's') ADVANCE(461);
+      if (lookahead == 'l') ADVANCE(462);
       END_STATE();
     case 334:
-      if (lookahead == 'c') ADVANCE(462);
+      if (lookahead == '8') ADVANCE(463);
       END_STATE();
     case 335:
-      if (lookahead == 'l') ADVANCE(463);
+      if (lookahead == 's') ADVANCE(464);
       END_STATE();
     case 336:
-      if (lookahead == 'r') ADVANCE(464);
+      if (lookahead == 'c') ADVANCE(465);
       END_STATE();
     case 337:
-      if (lookahead == 'e') ADVANCE(465);
+      if (lookahead == 'l') ADVANCE(466);
       END_STATE();
     case 338:
-      if (lookahead == 'b') ADVANCE(466);
+      if (lookahead == 'r') ADVANCE(467);
       END_STATE();
     case 339:
-      if (lookahead == 'a') ADVANCE(467);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 340:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'b') ADVANCE(469);
       END_STATE();
     case 341:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'a') ADVANCE(470);
       END_STATE();
     case 342:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 343:
-      if (lookahead == 'r') ADVANCE(468);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 344:
-      if (lookahead == 'n') ADVANCE(469);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 345:
-      if (lookahead == 's') ADVANCE(470);
+      if (lookahead == 'r') ADVANCE(471);
       END_STATE();
     case 346:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 'n') ADVANCE(472);
       END_STATE();
     case 347:
-      if (lookahead == 'h') ADVANCE(471);
+      if (lookahead == 's') ADVANCE(473);
       END_STATE();
     case 348:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 349:
-      if (lookahead == 'd') ADVANCE(472);
+      if (lookahead == 'h') ADVANCE(474);
       END_STATE();
     case 350:
-      if (lookahead == 'r') ADVANCE(473);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 351:
-      if (lookahead == 't') ADVANCE(474);
+      if (lookahead == 'd') ADVANCE(475);
       END_STATE();
     case 352:
-      if (lookahead == 'r') ADVANCE(475);
+      if (lookahead == 'r') ADVANCE(476);
       END_STATE();
     case 353:
-      if (lookahead == 'a') ADVANCE(476);
+      if (lookahead == 't') ADVANCE(477);
       END_STATE();
     case 354:
-      if (lookahead == 's') ADVANCE(477);
+      if (lookahead == 'r') ADVANCE(478);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
     case 356:
-      if (lookahead == 'd') ADVANCE(479);
+      if (lookahead == 's') ADVANCE(480);
       END_STATE();
     case 357:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'e') ADVANCE(481);
       END_STATE();
     case 358:
-      if (lookahead == 't') ADVANCE(480);
+      if (lookahead == 'd') ADVANCE(482);
       END_STATE();
     case 359:
-      if (lookahead == 'a') ADVANCE(481);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 360:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 't') ADVANCE(483);
       END_STATE();
     case 361:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(482);
+      if (lookahead == 'a') ADVANCE(484);
       END_STATE();
     case 362:
-      if (lookahead == 'm') ADVANCE(483);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 363:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(485);
       END_STATE();
     case 364:
-      if (lookahead == 'r') ADVANCE(484);
+      if (lookahead == 'm') ADVANCE(486);
       END_STATE();
     case 365:
-      ACCEPT_TOKEN(anon_sym_mode);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 366:
-      if (lookahead == '7') ADVANCE(485);
+      if (lookahead == 'r') ADVANCE(487);
       END_STATE();
     case 367:
-      if (lookahead == '3') ADVANCE(486);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 368:
-      if (lookahead == 'e') ADVANCE(487);
+      if (lookahead == '7') ADVANCE(488);
       END_STATE();
     case 369:
-      if (lookahead == 'n') ADVANCE(488);
+      if (lookahead == '3') ADVANCE(489);
       END_STATE();
     case 370:
-      if (lookahead == 'm') ADVANCE(489);
+      if (lookahead == 'e') ADVANCE(490);
       END_STATE();
     case 371:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'n') ADVANCE(491);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'm') ADVANCE(492);
       END_STATE();
     case 373:
-      if (lookahead == 'r') ADVANCE(490);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 374:
-      if (lookahead == 'u') ADVANCE(491);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 375:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'r') ADVANCE(493);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(492);
+      if (lookahead == 'u') ADVANCE(494);
       END_STATE();
     case 377:
-      if (lookahead == 'i') ADVANCE(493);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 378:
-      if (lookahead == 'e') ADVANCE(494);
-      END_STATE();
-    case 379:
       if (lookahead == 'e') ADVANCE(495);
       END_STATE();
+    case 379:
+      if (lookahead == 'i') ADVANCE(496);
+      END_STATE();
     case 380:
-      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'e') ADVANCE(497);
       END_STATE();
     case 381:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(498);
       END_STATE();
     case 382:
-      if (lookahead == 't') ADVANCE(497);
+      if (lookahead == 'e') ADVANCE(499);
       END_STATE();
     case 383:
-      if (lookahead == 'r') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 384:
-      if (lookahead == 'm') ADVANCE(499);
+      if (lookahead == 't') ADVANCE(500);
       END_STATE();
     case 385:
-      if (lookahead == 'e') ADVANCE(500);
+      if (lookahead == 'r') ADVANCE(501);
       END_STATE();
     case 386:
-      if (lookahead == 'd') ADVANCE(501);
+      if (lookahead == 'm') ADVANCE(502);
       END_STATE();
     case 387:
-      if (lookahead == 'n') ADVANCE(502);
+      if (lookahead == 'e') ADVANCE(503);
       END_STATE();
     case 388:
-      if (lookahead == 't') ADVANCE(503);
+      if (lookahead == 'd') ADVANCE(504);
       END_STATE();
     case 389:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(504);
+      if (lookahead == 'n') ADVANCE(505);
       END_STATE();
     case 390:
-      if (lookahead == 'i') ADVANCE(505);
+      if (lookahead == 't') ADVANCE(506);
       END_STATE();
     case 391:
-      if (lookahead == 'i') ADVANCE(506);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(507);
       END_STATE();
     case 392:
-      if (lookahead == 'r') ADVANCE(507);
+      if (lookahead == 'i') ADVANCE(508);
       END_STATE();
     case 393:
-      if (lookahead == 'e') ADVANCE(508);
+      if (lookahead == 'i') ADVANCE(509);
       END_STATE();
     case 394:
-      if (lookahead == 'a') ADVANCE(509);
+      if (lookahead == 'r') ADVANCE(510);
       END_STATE();
     case 395:
-      if (lookahead == 's') ADVANCE(510);
+      if (lookahead == 'e') ADVANCE(511);
       END_STATE();
     case 396:
-      if (lookahead == 'l') ADVANCE(511);
-      if (lookahead == 'n') ADVANCE(512);
+      if (lookahead == 'a') ADVANCE(512);
       END_STATE();
     case 397:
-      if (lookahead == 'r') ADVANCE(513);
+      if (lookahead == 's') ADVANCE(513);
       END_STATE();
     case 398:
-      if (lookahead == 'r') ADVANCE(514);
+      if (lookahead == 'l') ADVANCE(514);
+      if (lookahead == 'n') ADVANCE(515);
       END_STATE();
     case 399:
-      if (lookahead == 'e') ADVANCE(515);
+      if (lookahead == 'r') ADVANCE(516);
       END_STATE();
     case 400:
-      if (lookahead == 'i') ADVANCE(516);
+      if (lookahead == 'r') ADVANCE(517);
       END_STATE();
     case 401:
-      if (lookahead == 'i') ADVANCE(517);
-      END_STATE();
-    case 402:
       if (lookahead == 'e') ADVANCE(518);
       END_STATE();
+    case 402:
+      if (lookahead == 'i') ADVANCE(519);
+      END_STATE();
     case 403:
-      if (lookahead == 't') ADVANCE(519);
+      if (lookahead == 'i') ADVANCE(520);
       END_STATE();
     case 404:
-      if (lookahead == 't') ADVANCE(520);
+      if (lookahead == 'e') ADVANCE(521);
       END_STATE();
     case 405:
-      if (lookahead == 'd') ADVANCE(521);
+      if (lookahead == 't') ADVANCE(522);
       END_STATE();
     case 406:
-      if (lookahead == 'e') ADVANCE(522);
+      if (lookahead == 't') ADVANCE(523);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'd') ADVANCE(524);
       END_STATE();
     case 408:
-      if (lookahead == 'c') ADVANCE(523);
+      if (lookahead == 'e') ADVANCE(525);
       END_STATE();
     case 409:
-      if (lookahead == 'i') ADVANCE(524);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 410:
-      if (lookahead == 'p') ADVANCE(525);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 411:
-      if (lookahead == 'i') ADVANCE(526);
+      if (lookahead == 'i') ADVANCE(527);
       END_STATE();
     case 412:
-      if (lookahead == 'n') ADVANCE(527);
+      if (lookahead == 'p') ADVANCE(528);
       END_STATE();
     case 413:
-      if (lookahead == 'c') ADVANCE(528);
+      if (lookahead == 'i') ADVANCE(529);
       END_STATE();
     case 414:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'n') ADVANCE(530);
       END_STATE();
     case 415:
-      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'c') ADVANCE(531);
       END_STATE();
     case 416:
-      if (lookahead == 'u') ADVANCE(530);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 417:
-      if (lookahead == 's') ADVANCE(531);
+      if (lookahead == 'e') ADVANCE(532);
       END_STATE();
     case 418:
-      if (lookahead == 'r') ADVANCE(532);
+      if (lookahead == 'u') ADVANCE(533);
       END_STATE();
     case 419:
-      if (lookahead == 'c') ADVANCE(533);
+      if (lookahead == 's') ADVANCE(534);
       END_STATE();
     case 420:
-      if (lookahead == 'd') ADVANCE(534);
+      if (lookahead == 'r') ADVANCE(535);
       END_STATE();
     case 421:
-      if (lookahead == 'c') ADVANCE(535);
+      if (lookahead == 'c') ADVANCE(536);
       END_STATE();
     case 422:
-      if (lookahead == 'a') ADVANCE(536);
+      if (lookahead == 'd') ADVANCE(537);
       END_STATE();
     case 423:
-      if (lookahead == 'l') ADVANCE(537);
+      if (lookahead == 'c') ADVANCE(538);
       END_STATE();
     case 424:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(539);
       END_STATE();
     case 425:
-      if (lookahead == '4') ADVANCE(538);
+      if (lookahead == 'l') ADVANCE(540);
       END_STATE();
     case 426:
-      if (lookahead == 's') ADVANCE(539);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == '4') ADVANCE(541);
       END_STATE();
     case 428:
-      if (lookahead == 'a') ADVANCE(540);
-      END_STATE();
-    case 429:
-      if (lookahead == 'e') ADVANCE(541);
-      END_STATE();
-    case 430:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 431:
       if (lookahead == 's') ADVANCE(542);
       END_STATE();
+    case 429:
+      ACCEPT_TOKEN(anon_sym_with);
+      END_STATE();
+    case 430:
+      if (lookahead == 'a') ADVANCE(543);
+      END_STATE();
+    case 431:
+      if (lookahead == 'e') ADVANCE(544);
+      END_STATE();
     case 432:
-      if (lookahead == 'n') ADVANCE(543);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 433:
-      if (lookahead == 'f') ADVANCE(544);
+      if (lookahead == 's') ADVANCE(545);
       END_STATE();
     case 434:
-      if (lookahead == 'n') ADVANCE(545);
+      if (lookahead == 'n') ADVANCE(546);
       END_STATE();
     case 435:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(547);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(548);
       END_STATE();
     case 437:
-      if (lookahead == 'i') ADVANCE(546);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 439:
-      if (lookahead == 'h') ADVANCE(547);
+      if (lookahead == 'i') ADVANCE(549);
       END_STATE();
     case 440:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 441:
-      if (lookahead == 'r') ADVANCE(548);
+      if (lookahead == 'h') ADVANCE(550);
       END_STATE();
     case 442:
-      if (lookahead == 'e') ADVANCE(549);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 443:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'r') ADVANCE(551);
       END_STATE();
     case 444:
-      if (lookahead == 'l') ADVANCE(550);
+      if (lookahead == 'e') ADVANCE(552);
       END_STATE();
     case 445:
-      if (lookahead == 'n') ADVANCE(551);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 446:
-      if (lookahead == 'c') ADVANCE(552);
+      if (lookahead == 'l') ADVANCE(553);
       END_STATE();
     case 447:
-      if (lookahead == 'c') ADVANCE(553);
+      if (lookahead == 'n') ADVANCE(554);
       END_STATE();
     case 448:
-      if (lookahead == 'r') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
     case 449:
-      if (lookahead == 'e') ADVANCE(555);
+      if (lookahead == 'c') ADVANCE(556);
       END_STATE();
     case 450:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'r') ADVANCE(557);
       END_STATE();
     case 451:
-      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 'c') ADVANCE(558);
       END_STATE();
     case 452:
-      if (lookahead == 't') ADVANCE(557);
+      if (lookahead == 'e') ADVANCE(559);
       END_STATE();
     case 453:
-      if (lookahead == 'x') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 454:
-      if (lookahead == 't') ADVANCE(559);
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
     case 455:
-      if (lookahead == 'a') ADVANCE(560);
+      if (lookahead == 't') ADVANCE(561);
       END_STATE();
     case 456:
-      if (lookahead == 'e') ADVANCE(561);
-      END_STATE();
-    case 457:
       if (lookahead == 'x') ADVANCE(562);
       END_STATE();
+    case 457:
+      if (lookahead == 't') ADVANCE(563);
+      END_STATE();
     case 458:
-      if (lookahead == 'i') ADVANCE(563);
+      if (lookahead == 'a') ADVANCE(564);
       END_STATE();
     case 459:
-      if (lookahead == 'i') ADVANCE(564);
+      if (lookahead == 'e') ADVANCE(565);
       END_STATE();
     case 460:
-      if (lookahead == '9') ADVANCE(565);
+      if (lookahead == 'x') ADVANCE(566);
       END_STATE();
     case 461:
-      if (lookahead == 's') ADVANCE(566);
+      if (lookahead == 'i') ADVANCE(567);
       END_STATE();
     case 462:
-      if (lookahead == 't') ADVANCE(567);
+      if (lookahead == 'i') ADVANCE(568);
       END_STATE();
     case 463:
-      if (lookahead == 'y') ADVANCE(568);
+      if (lookahead == '9') ADVANCE(569);
       END_STATE();
     case 464:
-      if (lookahead == 'e') ADVANCE(569);
+      if (lookahead == 's') ADVANCE(570);
       END_STATE();
     case 465:
-      if (lookahead == 'r') ADVANCE(570);
+      if (lookahead == 't') ADVANCE(571);
       END_STATE();
     case 466:
-      if (lookahead == 'a') ADVANCE(571);
+      if (lookahead == 'y') ADVANCE(572);
       END_STATE();
     case 467:
-      if (lookahead == 'r') ADVANCE(572);
+      if (lookahead == 'e') ADVANCE(573);
       END_STATE();
     case 468:
-      if (lookahead == 'a') ADVANCE(573);
+      if (lookahead == 'r') ADVANCE(574);
       END_STATE();
     case 469:
-      if (lookahead == 'd') ADVANCE(574);
+      if (lookahead == 'a') ADVANCE(575);
       END_STATE();
     case 470:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'r') ADVANCE(576);
       END_STATE();
     case 471:
-      if (lookahead == 't') ADVANCE(575);
+      if (lookahead == 'a') ADVANCE(577);
       END_STATE();
     case 472:
-      if (lookahead == 'a') ADVANCE(576);
+      if (lookahead == 'd') ADVANCE(578);
       END_STATE();
     case 473:
-      ACCEPT_TOKEN(anon_sym_inner);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 474:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 't') ADVANCE(579);
       END_STATE();
     case 475:
-      if (lookahead == 'u') ADVANCE(577);
+      if (lookahead == 'a') ADVANCE(580);
       END_STATE();
     case 476:
-      if (lookahead == 't') ADVANCE(578);
+      ACCEPT_TOKEN(anon_sym_inner);
       END_STATE();
     case 477:
-      ACCEPT_TOKEN(anon_sym_joins);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 478:
-      if (lookahead == 'r') ADVANCE(579);
+      if (lookahead == 'u') ADVANCE(581);
       END_STATE();
     case 479:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 't') ADVANCE(582);
       END_STATE();
     case 480:
-      ACCEPT_TOKEN(anon_sym_limit);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 481:
-      if (lookahead == 'r') ADVANCE(580);
+      if (lookahead == 'r') ADVANCE(583);
       END_STATE();
     case 482:
-      if (lookahead == 't') ADVANCE(581);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 483:
-      if (lookahead == 'u') ADVANCE(582);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 484:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'r') ADVANCE(584);
       END_STATE();
     case 485:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 't') ADVANCE(585);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'u') ADVANCE(586);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 488:
-      if (lookahead == 'a') ADVANCE(583);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 489:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 490:
-      ACCEPT_TOKEN(anon_sym_outer);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 491:
-      if (lookahead == 't') ADVANCE(584);
+      if (lookahead == 'a') ADVANCE(587);
       END_STATE();
     case 492:
-      if (lookahead == 's') ADVANCE(585);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 493:
-      if (lookahead == 't') ADVANCE(586);
+      ACCEPT_TOKEN(anon_sym_outer);
       END_STATE();
     case 494:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 't') ADVANCE(588);
       END_STATE();
     case 495:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 's') ADVANCE(589);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 't') ADVANCE(590);
       END_STATE();
     case 497:
-      if (lookahead == 'i') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 498:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 499:
-      if (lookahead == 'p') ADVANCE(588);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 500:
-      if (lookahead == 'c') ADVANCE(589);
+      if (lookahead == 'i') ADVANCE(591);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 502:
-      if (lookahead == 'g') ADVANCE(590);
+      if (lookahead == 'p') ADVANCE(592);
       END_STATE();
     case 503:
-      if (lookahead == 'a') ADVANCE(591);
+      if (lookahead == 'c') ADVANCE(593);
       END_STATE();
     case 504:
-      if (lookahead == 'n') ADVANCE(592);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 505:
-      if (lookahead == 'z') ADVANCE(593);
+      if (lookahead == 'g') ADVANCE(594);
       END_STATE();
     case 506:
-      if (lookahead == 'v') ADVANCE(594);
+      if (lookahead == 'a') ADVANCE(595);
       END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(595);
+      if (lookahead == 'n') ADVANCE(596);
       END_STATE();
     case 508:
-      if (lookahead == 'c') ADVANCE(596);
+      if (lookahead == 'z') ADVANCE(597);
       END_STATE();
     case 509:
-      if (lookahead == 't') ADVANCE(597);
+      if (lookahead == 'v') ADVANCE(598);
       END_STATE();
     case 510:
-      if (lookahead == 't') ADVANCE(598);
+      if (lookahead == 'e') ADVANCE(599);
       END_STATE();
     case 511:
-      if (lookahead == 'u') ADVANCE(599);
+      if (lookahead == 'c') ADVANCE(600);
       END_STATE();
     case 512:
-      if (lookahead == 'a') ADVANCE(600);
+      if (lookahead == 't') ADVANCE(601);
       END_STATE();
     case 513:
-      if (lookahead == 'n') ADVANCE(601);
+      if (lookahead == 't') ADVANCE(602);
       END_STATE();
     case 514:
-      if (lookahead == 's') ADVANCE(602);
+      if (lookahead == 'u') ADVANCE(603);
       END_STATE();
     case 515:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'a') ADVANCE(604);
       END_STATE();
     case 516:
-      if (lookahead == 't') ADVANCE(603);
+      if (lookahead == 'n') ADVANCE(605);
       END_STATE();
     case 517:
-      if (lookahead == 'o') ADVANCE(604);
+      if (lookahead == 's') ADVANCE(606);
       END_STATE();
     case 518:
-      if (lookahead == 'd') ADVANCE(605);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 519:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 't') ADVANCE(607);
       END_STATE();
     case 520:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'o') ADVANCE(608);
       END_STATE();
     case 521:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'd') ADVANCE(609);
       END_STATE();
     case 522:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 523:
-      if (lookahead == 'e') ADVANCE(606);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 524:
-      if (lookahead == 'n') ADVANCE(607);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 525:
-      if (lookahead == 'r') ADVANCE(608);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 526:
-      if (lookahead == 'o') ADVANCE(609);
+      if (lookahead == 'e') ADVANCE(610);
       END_STATE();
     case 527:
-      if (lookahead == 'd') ADVANCE(610);
+      if (lookahead == 'n') ADVANCE(611);
       END_STATE();
     case 528:
-      if (lookahead == 'h') ADVANCE(611);
-      END_STATE();
-    case 529:
       if (lookahead == 'r') ADVANCE(612);
       END_STATE();
+    case 529:
+      if (lookahead == 'o') ADVANCE(613);
+      END_STATE();
     case 530:
-      if (lookahead == 'g') ADVANCE(613);
+      if (lookahead == 'd') ADVANCE(614);
       END_STATE();
     case 531:
-      if (lookahead == 'm') ADVANCE(614);
+      if (lookahead == 'h') ADVANCE(615);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'r') ADVANCE(616);
       END_STATE();
     case 533:
-      if (lookahead == 'a') ADVANCE(615);
-      END_STATE();
-    case 534:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 535:
-      if (lookahead == 'i') ADVANCE(616);
-      END_STATE();
-    case 536:
       if (lookahead == 'g') ADVANCE(617);
       END_STATE();
+    case 534:
+      if (lookahead == 'm') ADVANCE(618);
+      END_STATE();
+    case 535:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 536:
+      if (lookahead == 'a') ADVANCE(619);
+      END_STATE();
     case 537:
-      if (lookahead == 'e') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'i') ADVANCE(620);
       END_STATE();
     case 539:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'g') ADVANCE(621);
       END_STATE();
     case 540:
-      if (lookahead == 'c') ADVANCE(619);
+      if (lookahead == 'e') ADVANCE(622);
       END_STATE();
     case 541:
-      if (lookahead == 'r') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 542:
-      if (lookahead == 't') ADVANCE(621);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 543:
-      if (lookahead == 't') ADVANCE(622);
+      if (lookahead == 'c') ADVANCE(623);
       END_STATE();
     case 544:
-      if (lookahead == 'i') ADVANCE(623);
+      if (lookahead == 'r') ADVANCE(624);
       END_STATE();
     case 545:
-      if (lookahead == 'a') ADVANCE(624);
+      if (lookahead == 't') ADVANCE(625);
       END_STATE();
     case 546:
-      if (lookahead == 'n') ADVANCE(625);
+      if (lookahead == 't') ADVANCE(626);
       END_STATE();
     case 547:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(626);
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
     case 548:
-      if (lookahead == 'a') ADVANCE(627);
+      if (lookahead == 'a') ADVANCE(628);
       END_STATE();
     case 549:
-      if (lookahead == 'r') ADVANCE(628);
+      if (lookahead == 'n') ADVANCE(629);
       END_STATE();
     case 550:
-      if (lookahead == 'a') ADVANCE(629);
-      END_STATE();
-    case 551:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(630);
       END_STATE();
+    case 551:
+      if (lookahead == 'a') ADVANCE(631);
+      END_STATE();
     case 552:
-      if (lookahead == 't') ADVANCE(631);
+      if (lookahead == 'r') ADVANCE(632);
       END_STATE();
     case 553:
-      if (lookahead == 't') ADVANCE(632);
+      if (lookahead == 'a') ADVANCE(633);
       END_STATE();
     case 554:
-      if (lookahead == 'u') ADVANCE(633);
+      if (lookahead == 'e') ADVANCE(634);
       END_STATE();
     case 555:
-      if (lookahead == 'd') ADVANCE(634);
-      if (lookahead == 'r') ADVANCE(635);
+      if (lookahead == 't') ADVANCE(635);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(636);
       END_STATE();
     case 557:
-      if (lookahead == 'e') ADVANCE(636);
+      if (lookahead == 'u') ADVANCE(637);
       END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(637);
+      if (lookahead == 't') ADVANCE(638);
       END_STATE();
     case 559:
-      if (lookahead == 'i') ADVANCE(638);
-      END_STATE();
-    case 560:
-      if (lookahead == 'y') ADVANCE(639);
-      END_STATE();
-    case 561:
+      if (lookahead == 'd') ADVANCE(639);
       if (lookahead == 'r') ADVANCE(640);
       END_STATE();
-    case 562:
+    case 560:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 561:
       if (lookahead == 'e') ADVANCE(641);
       END_STATE();
-    case 563:
+    case 562:
       if (lookahead == 'e') ADVANCE(642);
       END_STATE();
+    case 563:
+      if (lookahead == 'i') ADVANCE(643);
+      END_STATE();
     case 564:
-      if (lookahead == 's') ADVANCE(643);
+      if (lookahead == 'y') ADVANCE(644);
       END_STATE();
     case 565:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'r') ADVANCE(645);
       END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(647);
       END_STATE();
     case 568:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 's') ADVANCE(648);
       END_STATE();
     case 569:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 571:
-      if (lookahead == 'c') ADVANCE(644);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 572:
-      if (lookahead == 'd') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 573:
-      if (lookahead == 't') ADVANCE(646);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'c') ADVANCE(649);
       END_STATE();
     case 576:
-      if (lookahead == 'n') ADVANCE(647);
+      if (lookahead == 'd') ADVANCE(650);
       END_STATE();
     case 577:
-      if (lookahead == 'm') ADVANCE(648);
+      if (lookahead == 't') ADVANCE(651);
       END_STATE();
     case 578:
-      if (lookahead == 'i') ADVANCE(649);
-      if (lookahead == 'o') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 580:
-      if (lookahead == 'i') ADVANCE(651);
+      if (lookahead == 'n') ADVANCE(652);
       END_STATE();
     case 581:
-      if (lookahead == 'a') ADVANCE(652);
-      END_STATE();
-    case 582:
       if (lookahead == 'm') ADVANCE(653);
       END_STATE();
+    case 582:
+      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 'o') ADVANCE(655);
+      END_STATE();
     case 583:
-      if (lookahead == 'l') ADVANCE(654);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'i') ADVANCE(656);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'a') ADVANCE(657);
       END_STATE();
     case 586:
-      if (lookahead == 't') ADVANCE(655);
+      if (lookahead == 'm') ADVANCE(658);
       END_STATE();
     case 587:
-      if (lookahead == 'o') ADVANCE(656);
+      if (lookahead == 'l') ADVANCE(659);
       END_STATE();
     case 588:
-      if (lookahead == 'l') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 589:
-      if (lookahead == 't') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 't') ADVANCE(660);
       END_STATE();
     case 591:
-      if (lookahead == 'n') ADVANCE(659);
+      if (lookahead == 'o') ADVANCE(661);
       END_STATE();
     case 592:
-      if (lookahead == 'g') ADVANCE(660);
+      if (lookahead == 'l') ADVANCE(662);
       END_STATE();
     case 593:
-      if (lookahead == 'e') ADVANCE(661);
+      if (lookahead == 't') ADVANCE(663);
       END_STATE();
     case 594:
-      if (lookahead == 'e') ADVANCE(662);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 595:
-      if (lookahead == 'n') ADVANCE(663);
+      if (lookahead == 'n') ADVANCE(664);
       END_STATE();
     case 596:
-      if (lookahead == 't') ADVANCE(664);
+      if (lookahead == 'g') ADVANCE(665);
       END_STATE();
     case 597:
-      if (lookahead == 'a') ADVANCE(665);
+      if (lookahead == 'e') ADVANCE(666);
       END_STATE();
     case 598:
-      if (lookahead == 'i') ADVANCE(666);
+      if (lookahead == 'e') ADVANCE(667);
       END_STATE();
     case 599:
-      if (lookahead == 't') ADVANCE(667);
-      END_STATE();
-    case 600:
       if (lookahead == 'n') ADVANCE(668);
       END_STATE();
+    case 600:
+      if (lookahead == 't') ADVANCE(669);
+      END_STATE();
     case 601:
-      if (lookahead == '-') ADVANCE(669);
+      if (lookahead == 'a') ADVANCE(670);
       END_STATE();
     case 602:
-      if (lookahead == 'e') ADVANCE(670);
-      END_STATE();
-    case 603:
       if (lookahead == 'i') ADVANCE(671);
       END_STATE();
+    case 603:
+      if (lookahead == 't') ADVANCE(672);
+      END_STATE();
     case 604:
-      if (lookahead == 'n') ADVANCE(672);
+      if (lookahead == 'n') ADVANCE(673);
       END_STATE();
     case 605:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == '-') ADVANCE(674);
       END_STATE();
     case 606:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'e') ADVANCE(675);
       END_STATE();
     case 607:
-      if (lookahead == 'g') ADVANCE(673);
+      if (lookahead == 'i') ADVANCE(676);
       END_STATE();
     case 608:
-      if (lookahead == 'o') ADVANCE(674);
+      if (lookahead == 'n') ADVANCE(677);
       END_STATE();
     case 609:
-      if (lookahead == 'n') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 610:
-      ACCEPT_TOKEN(anon_sym_strand);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 611:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'g') ADVANCE(678);
       END_STATE();
     case 612:
-      if (lookahead == 'a') ADVANCE(676);
+      if (lookahead == 'o') ADVANCE(679);
       END_STATE();
     case 613:
-      if (lookahead == 'h') ADVANCE(677);
+      if (lookahead == 'n') ADVANCE(680);
       END_STATE();
     case 614:
-      if (lookahead == 'i') ADVANCE(678);
+      ACCEPT_TOKEN(anon_sym_strand);
       END_STATE();
     case 615:
-      if (lookahead == 'l') ADVANCE(679);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 616:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'a') ADVANCE(681);
       END_STATE();
     case 617:
-      if (lookahead == 'e') ADVANCE(681);
+      if (lookahead == 'h') ADVANCE(682);
       END_STATE();
     case 618:
-      if (lookahead == 'n') ADVANCE(682);
+      if (lookahead == 'i') ADVANCE(683);
       END_STATE();
     case 619:
-      if (lookahead == 'y') ADVANCE(683);
+      if (lookahead == 'l') ADVANCE(684);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'e') ADVANCE(686);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'n') ADVANCE(687);
       END_STATE();
     case 623:
-      if (lookahead == 'e') ADVANCE(684);
+      if (lookahead == 'y') ADVANCE(688);
       END_STATE();
     case 624:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 625:
-      if (lookahead == 'e') ADVANCE(685);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 626:
-      if (lookahead == 's') ADVANCE(686);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 627:
-      if (lookahead == 't') ADVANCE(687);
+      if (lookahead == 'e') ADVANCE(689);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 629:
-      if (lookahead == 't') ADVANCE(688);
+      if (lookahead == 'e') ADVANCE(690);
       END_STATE();
     case 630:
-      if (lookahead == 'r') ADVANCE(689);
+      if (lookahead == 's') ADVANCE(691);
       END_STATE();
     case 631:
-      if (lookahead == 'o') ADVANCE(690);
+      if (lookahead == 't') ADVANCE(692);
       END_STATE();
     case 632:
-      if (lookahead == 'o') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 633:
-      if (lookahead == 'c') ADVANCE(692);
+      if (lookahead == 't') ADVANCE(693);
       END_STATE();
     case 634:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 635:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 636:
-      if (lookahead == 'r') ADVANCE(693);
-      END_STATE();
-    case 637:
       if (lookahead == 'r') ADVANCE(694);
       END_STATE();
+    case 635:
+      if (lookahead == 'o') ADVANCE(695);
+      END_STATE();
+    case 636:
+      if (lookahead == 'o') ADVANCE(696);
+      END_STATE();
+    case 637:
+      if (lookahead == 'c') ADVANCE(697);
+      END_STATE();
     case 638:
-      if (lookahead == 'v') ADVANCE(695);
+      if (lookahead == 'e') ADVANCE(698);
       END_STATE();
     case 639:
-      if (lookahead == 'e') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 641:
-      if (lookahead == 'r') ADVANCE(697);
+      if (lookahead == 'r') ADVANCE(699);
       END_STATE();
     case 642:
-      if (lookahead == 'n') ADVANCE(698);
+      if (lookahead == 'r') ADVANCE(700);
       END_STATE();
     case 643:
-      if (lookahead == 'e') ADVANCE(699);
+      if (lookahead == 'v') ADVANCE(701);
       END_STATE();
     case 644:
-      if (lookahead == 'k') ADVANCE(700);
+      if (lookahead == 'e') ADVANCE(702);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_forward);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 646:
-      if (lookahead == 'o') ADVANCE(701);
+      if (lookahead == 'r') ADVANCE(703);
       END_STATE();
     case 647:
-      if (lookahead == 'c') ADVANCE(702);
+      if (lookahead == 'n') ADVANCE(704);
       END_STATE();
     case 648:
-      if (lookahead == 'e') ADVANCE(703);
+      if (lookahead == 'e') ADVANCE(705);
       END_STATE();
     case 649:
-      if (lookahead == 'o') ADVANCE(704);
+      if (lookahead == 'k') ADVANCE(706);
       END_STATE();
     case 650:
-      if (lookahead == 'r') ADVANCE(705);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 651:
-      if (lookahead == 't') ADVANCE(706);
+      if (lookahead == 'o') ADVANCE(707);
       END_STATE();
     case 652:
-      if (lookahead == 'n') ADVANCE(707);
+      if (lookahead == 'c') ADVANCE(708);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'e') ADVANCE(709);
       END_STATE();
     case 654:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'o') ADVANCE(710);
       END_STATE();
     case 655:
-      if (lookahead == 'i') ADVANCE(708);
+      if (lookahead == 'r') ADVANCE(711);
       END_STATE();
     case 656:
-      if (lookahead == 'n') ADVANCE(709);
+      if (lookahead == 't') ADVANCE(712);
       END_STATE();
     case 657:
-      if (lookahead == 'i') ADVANCE(710);
+      if (lookahead == 'n') ADVANCE(713);
       END_STATE();
     case 658:
-      if (lookahead == 'o') ADVANCE(711);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 659:
-      if (lookahead == 'c') ADVANCE(712);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(713);
+      if (lookahead == 'i') ADVANCE(714);
       END_STATE();
     case 661:
-      if (lookahead == 'd') ADVANCE(714);
+      if (lookahead == 'n') ADVANCE(715);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(715);
+      if (lookahead == 'i') ADVANCE(716);
       END_STATE();
     case 663:
-      if (lookahead == 'c') ADVANCE(716);
+      if (lookahead == 'o') ADVANCE(717);
       END_STATE();
     case 664:
-      if (lookahead == 'e') ADVANCE(717);
+      if (lookahead == 'c') ADVANCE(718);
       END_STATE();
     case 665:
-      if (lookahead == 'b') ADVANCE(718);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(719);
       END_STATE();
     case 666:
-      if (lookahead == 'v') ADVANCE(719);
+      if (lookahead == 'd') ADVANCE(720);
       END_STATE();
     case 667:
-      if (lookahead == 'i') ADVANCE(720);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 668:
-      if (lookahead == 'c') ADVANCE(721);
+      if (lookahead == 'c') ADVANCE(722);
       END_STATE();
     case 669:
-      if (lookahead == 'l') ADVANCE(722);
+      if (lookahead == 'e') ADVANCE(723);
       END_STATE();
     case 670:
-      if (lookahead == 'd') ADVANCE(723);
+      if (lookahead == 'b') ADVANCE(724);
       END_STATE();
     case 671:
-      if (lookahead == 'v') ADVANCE(724);
+      if (lookahead == 'v') ADVANCE(725);
       END_STATE();
     case 672:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'i') ADVANCE(726);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'c') ADVANCE(727);
       END_STATE();
     case 674:
-      if (lookahead == 'c') ADVANCE(725);
+      if (lookahead == 'l') ADVANCE(728);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'd') ADVANCE(729);
       END_STATE();
     case 676:
-      if (lookahead == 't') ADVANCE(726);
+      if (lookahead == 'v') ADVANCE(730);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 678:
-      if (lookahead == 't') ADVANCE(727);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'c') ADVANCE(731);
       END_STATE();
     case 680:
-      if (lookahead == 'y') ADVANCE(728);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 681:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 't') ADVANCE(732);
       END_STATE();
     case 682:
-      if (lookahead == 'g') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 't') ADVANCE(733);
       END_STATE();
     case 684:
-      if (lookahead == 'r') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(734);
       END_STATE();
     case 686:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 687:
-      if (lookahead == 'e') ADVANCE(731);
+      if (lookahead == 'g') ADVANCE(735);
       END_STATE();
     case 688:
-      if (lookahead == 'o') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'r') ADVANCE(736);
       END_STATE();
     case 690:
-      if (lookahead == 'r') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 691:
-      if (lookahead == 'r') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 692:
-      if (lookahead == 't') ADVANCE(735);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'o') ADVANCE(738);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 695:
-      if (lookahead == 'i') ADVANCE(736);
-      END_STATE();
-    case 696:
-      if (lookahead == 'd') ADVANCE(737);
-      END_STATE();
-    case 697:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 698:
-      if (lookahead == 'c') ADVANCE(738);
-      END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 700:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 701:
       if (lookahead == 'r') ADVANCE(739);
       END_STATE();
+    case 696:
+      if (lookahead == 'r') ADVANCE(740);
+      END_STATE();
+    case 697:
+      if (lookahead == 't') ADVANCE(741);
+      END_STATE();
+    case 698:
+      if (lookahead == 'd') ADVANCE(742);
+      END_STATE();
+    case 699:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 700:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 701:
+      if (lookahead == 'i') ADVANCE(743);
+      END_STATE();
     case 702:
-      if (lookahead == 'e') ADVANCE(740);
+      if (lookahead == 'd') ADVANCE(744);
       END_STATE();
     case 703:
-      if (lookahead == 'n') ADVANCE(741);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 704:
-      if (lookahead == 'n') ADVANCE(742);
+      if (lookahead == 'c') ADVANCE(745);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 706:
-      if (lookahead == 'y') ADVANCE(743);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 707:
-      if (lookahead == 'g') ADVANCE(744);
+      if (lookahead == 'r') ADVANCE(746);
       END_STATE();
     case 708:
-      if (lookahead == 'v') ADVANCE(745);
+      if (lookahead == 'e') ADVANCE(747);
       END_STATE();
     case 709:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(748);
       END_STATE();
     case 710:
-      if (lookahead == 'f') ADVANCE(746);
+      if (lookahead == 'n') ADVANCE(749);
       END_STATE();
     case 711:
-      if (lookahead == 'r') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 712:
-      if (lookahead == 'e') ADVANCE(748);
+      if (lookahead == 'y') ADVANCE(750);
       END_STATE();
     case 713:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'g') ADVANCE(751);
       END_STATE();
     case 714:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'v') ADVANCE(752);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 716:
-      if (lookahead == 'e') ADVANCE(749);
+      if (lookahead == 'f') ADVANCE(753);
       END_STATE();
     case 717:
-      if (lookahead == 'd') ADVANCE(750);
+      if (lookahead == 'r') ADVANCE(754);
       END_STATE();
     case 718:
-      if (lookahead == 'i') ADVANCE(751);
+      if (lookahead == 'e') ADVANCE(755);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(752);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 720:
-      if (lookahead == 'o') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 721:
-      if (lookahead == 'e') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 722:
-      if (lookahead == 'o') ADVANCE(755);
+      if (lookahead == 'e') ADVANCE(756);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'd') ADVANCE(757);
       END_STATE();
     case 724:
-      if (lookahead == 'i') ADVANCE(756);
+      if (lookahead == 'i') ADVANCE(758);
       END_STATE();
     case 725:
-      if (lookahead == 'e') ADVANCE(757);
+      if (lookahead == 'i') ADVANCE(759);
       END_STATE();
     case 726:
-      if (lookahead == 'u') ADVANCE(758);
+      if (lookahead == 'o') ADVANCE(760);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(759);
+      if (lookahead == 'e') ADVANCE(761);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(762);
       END_STATE();
     case 729:
-      if (lookahead == 't') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 730:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 731:
-      if (lookahead == 'd') ADVANCE(761);
-      END_STATE();
-    case 732:
-      if (lookahead == 'r') ADVANCE(762);
-      END_STATE();
-    case 733:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 735:
       if (lookahead == 'i') ADVANCE(763);
       END_STATE();
-    case 736:
-      if (lookahead == 't') ADVANCE(764);
+    case 731:
+      if (lookahead == 'e') ADVANCE(764);
       END_STATE();
-    case 737:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 732:
+      if (lookahead == 'u') ADVANCE(765);
       END_STATE();
-    case 738:
-      if (lookahead == 'y') ADVANCE(765);
-      END_STATE();
-    case 739:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 740:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 741:
+    case 733:
+      ACCEPT_TOKEN(anon_sym_transmit);
       if (lookahead == 't') ADVANCE(766);
       END_STATE();
+    case 734:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 735:
+      if (lookahead == 't') ADVANCE(767);
+      END_STATE();
+    case 736:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 737:
+      if (lookahead == 'd') ADVANCE(768);
+      END_STATE();
+    case 738:
+      if (lookahead == 'r') ADVANCE(769);
+      END_STATE();
+    case 739:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 740:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 741:
+      if (lookahead == 'i') ADVANCE(770);
+      END_STATE();
     case 742:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 743:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 744:
-      if (lookahead == 'e') ADVANCE(767);
-      END_STATE();
-    case 745:
-      if (lookahead == 'i') ADVANCE(768);
-      END_STATE();
-    case 746:
-      if (lookahead == 'i') ADVANCE(769);
-      END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 748:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 749:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 750:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 751:
-      if (lookahead == 'l') ADVANCE(770);
-      END_STATE();
-    case 752:
       if (lookahead == 't') ADVANCE(771);
       END_STATE();
+    case 744:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 745:
+      if (lookahead == 'y') ADVANCE(772);
+      END_STATE();
+    case 746:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 747:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 748:
+      if (lookahead == 't') ADVANCE(773);
+      END_STATE();
+    case 749:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 750:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 751:
+      if (lookahead == 'e') ADVANCE(774);
+      END_STATE();
+    case 752:
+      if (lookahead == 'i') ADVANCE(775);
+      END_STATE();
     case 753:
-      if (lookahead == 'n') ADVANCE(772);
+      if (lookahead == 'i') ADVANCE(776);
       END_STATE();
     case 754:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 755:
-      if (lookahead == 's') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 756:
-      if (lookahead == 't') ADVANCE(774);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 757:
-      if (lookahead == 's') ADVANCE(775);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 758:
-      if (lookahead == 'r') ADVANCE(776);
+      if (lookahead == 'l') ADVANCE(777);
       END_STATE();
     case 759:
-      if (lookahead == 'e') ADVANCE(777);
+      if (lookahead == 't') ADVANCE(778);
       END_STATE();
     case 760:
-      if (lookahead == 'h') ADVANCE(778);
+      if (lookahead == 'n') ADVANCE(779);
       END_STATE();
     case 761:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 762:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 's') ADVANCE(780);
       END_STATE();
     case 763:
-      if (lookahead == 'o') ADVANCE(779);
+      if (lookahead == 't') ADVANCE(781);
       END_STATE();
     case 764:
-      if (lookahead == 'y') ADVANCE(780);
+      if (lookahead == 's') ADVANCE(782);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 'e') ADVANCE(784);
       END_STATE();
     case 767:
-      if (lookahead == 'n') ADVANCE(781);
+      if (lookahead == 'h') ADVANCE(785);
       END_STATE();
     case 768:
-      if (lookahead == 't') ADVANCE(782);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 769:
-      if (lookahead == 'e') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 770:
-      if (lookahead == 'i') ADVANCE(784);
+      if (lookahead == 'o') ADVANCE(786);
       END_STATE();
     case 771:
-      if (lookahead == 'y') ADVANCE(785);
-      END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 773:
-      if (lookahead == 's') ADVANCE(786);
-      END_STATE();
-    case 774:
       if (lookahead == 'y') ADVANCE(787);
       END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 773:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 774:
+      if (lookahead == 'n') ADVANCE(788);
+      END_STATE();
     case 775:
-      if (lookahead == 's') ADVANCE(788);
+      if (lookahead == 't') ADVANCE(789);
       END_STATE();
     case 776:
-      if (lookahead == 'e') ADVANCE(789);
+      if (lookahead == 'e') ADVANCE(790);
       END_STATE();
     case 777:
-      if (lookahead == 'r') ADVANCE(790);
+      if (lookahead == 'i') ADVANCE(791);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(791);
+      if (lookahead == 'y') ADVANCE(792);
       END_STATE();
     case 779:
-      if (lookahead == 'n') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 's') ADVANCE(793);
       END_STATE();
     case 781:
-      if (lookahead == 't') ADVANCE(793);
-      END_STATE();
-    case 782:
       if (lookahead == 'y') ADVANCE(794);
       END_STATE();
+    case 782:
+      if (lookahead == 's') ADVANCE(795);
+      END_STATE();
     case 783:
-      if (lookahead == 'r') ADVANCE(795);
+      if (lookahead == 'e') ADVANCE(796);
       END_STATE();
     case 784:
-      if (lookahead == 't') ADVANCE(796);
+      if (lookahead == 'r') ADVANCE(797);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(798);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 'n') ADVANCE(799);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 788:
-      if (lookahead == 'e') ADVANCE(797);
+      if (lookahead == 't') ADVANCE(800);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'y') ADVANCE(801);
       END_STATE();
     case 790:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'r') ADVANCE(802);
       END_STATE();
     case 791:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 't') ADVANCE(803);
       END_STATE();
     case 792:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 794:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 795:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 'e') ADVANCE(804);
       END_STATE();
     case 796:
-      if (lookahead == 'y') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 797:
-      if (lookahead == 'd') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 798:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 799:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 800:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 801:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 802:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 803:
+      if (lookahead == 'y') ADVANCE(805);
+      END_STATE();
+    case 804:
+      if (lookahead == 'd') ADVANCE(806);
+      END_STATE();
+    case 805:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 806:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     default:
@@ -6678,6 +6707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
+    [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
@@ -6954,6 +6984,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
@@ -7139,6 +7170,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
@@ -7400,6 +7432,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
@@ -7668,6 +7701,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
@@ -7867,6 +7901,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
@@ -8066,6 +8101,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
+    [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
@@ -8270,6 +8306,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
+    [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
@@ -8468,6 +8505,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
@@ -8666,6 +8704,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
@@ -8864,6 +8903,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
@@ -9049,6 +9089,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
+    [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
@@ -9243,6 +9284,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
@@ -9437,6 +9479,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
@@ -9631,6 +9674,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
@@ -9825,6 +9869,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
@@ -10019,6 +10064,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
@@ -10213,6 +10259,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
@@ -10407,6 +10454,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
@@ -10601,6 +10649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
@@ -10795,6 +10844,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
@@ -10990,6 +11040,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
+    [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
@@ -11182,6 +11233,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
+    [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
@@ -11374,6 +11426,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
@@ -11566,6 +11619,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
@@ -11758,6 +11812,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
@@ -11950,6 +12005,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
@@ -12142,6 +12198,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
@@ -12334,6 +12391,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
@@ -12526,6 +12584,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
@@ -12718,6 +12777,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
@@ -12910,6 +12970,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
@@ -13102,6 +13163,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
+    [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
@@ -13291,6 +13353,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
+    [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
@@ -13480,6 +13543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
+    [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
@@ -13669,6 +13733,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
+    [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
@@ -13858,6 +13923,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
+    [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
@@ -14047,6 +14113,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
+    [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
@@ -14235,6 +14302,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
+    [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
@@ -14418,6 +14486,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
+    [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
@@ -14601,6 +14670,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
+    [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
@@ -14784,6 +14854,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
+    [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
@@ -14967,6 +15038,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),
+    [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),

@@ -4,7 +4,7 @@ use std::io;
 
 use downlead_base::Severity;
 
-use super::{counted, judged, load};
+use super::{counted, judged, load_with};
 use crate::args::{CheckArgs, CheckFormat};
 use crate::draw::draw;
 use crate::files::gather;
@@ -14,7 +14,7 @@ use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let gathered = gather(&args.paths, args.root.as_deref());
-    let loaded = load(&gathered, ui);
+    let loaded = load_with(&gathered, ui, args.history);
     let findings = &loaded.findings;
     match args.format {
         CheckFormat::Text => {

@@ -15,7 +15,7 @@ use std::io;
 use clap::CommandFactory;
 
 use crate::args::{Args, Command};
-use crate::files::Gathered;
+use crate::files::{Gathered, Group};
 use crate::findings::Findings;
 use crate::loader::{DiskLoader, in_words};
 use crate::model::Snapshot;
@@ -56,6 +56,11 @@ struct Loaded {
 
 /// Evaluates what was gathered; complains about what cannot be read.
 fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
+    load_with(gathered, ui, false)
+}
+
+/// The same; with `history`, readings are laid beside what was recorded.
+fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
     let mut loaded = Loaded {
         snapshots: Vec::new(),
         findings: Findings::default(),
@@ -68,7 +73,10 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
     }
     for group in &gathered.groups {
         let loader = DiskLoader::new(group.root.clone());
-        let snapshot = Snapshot::load(&group.files, &loader);
+        let mut snapshot = Snapshot::load(&group.files, &loader);
+        if history && !recall(&mut snapshot, group, ui) {
+            loaded.outcome = Outcome::Trouble;
+        }
         for file in snapshot.files() {
             match &file.error {
                 // a file that is only used has a finding where it is used
@@ -89,6 +97,24 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
         loaded.snapshots.push(snapshot);
     }
     loaded
+}
+
+/// Lays the earlier states of its files beside a snapshot. Whether they could be read.
+fn recall(snapshot: &mut Snapshot, group: &Group, ui: &mut Ui) -> bool {
+    let mut told: Vec<String> = Vec::new();
+    for path in snapshot.files_of_readings() {
+        match downlead_git::recorded(&group.root.join(&path)) {
+            Ok(Some(r)) => snapshot.set_recorded(&path, std::sync::Arc::new(r)),
+            Ok(None) => {}
+            Err(why) => {
+                if !told.contains(&why) {
+                    ui.complain(&why);
+                    told.push(why);
+                }
+            }
+        }
+    }
+    told.is_empty()
 }
 
 /// Whether the findings fail the run.

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use downlead_station::evidence::CORRECTED;
 use downlead_station::keywords::Context;
 use downlead_station::model::PartKind;
 use downlead_syntax::SyntaxKind;
@@ -81,7 +82,7 @@ impl List<'_> {
             "branches" => return self.words(1, &["in phase", "apart"]),
             "in" if word == "branches" => return self.words(1, &["phase"]),
             "for" => return self.words(1, &["12 dB sinad", "10 dB sinad"]),
-            "sheet" | "source" | "use" if self.c.snippets => {
+            "sheet" | "source" | "use" | CORRECTED if self.c.snippets => {
                 let item = self.add(1, CompletionKind::Snippet, "\"…\"", None);
                 item.insert = "\"${1}\"".to_owned();
                 item.snippet = true;
@@ -120,14 +121,16 @@ impl List<'_> {
         match word {
             // the first thing is what was shown
             _ if matches!(last, SyntaxKind::Word) && !have("at") => list.push("from"),
-            "equalise" => list.extend(["with", "against", "at"]),
-            "through" => list.extend(["reflected", "at", "with", "adapter", "input"]),
-            "baseline" => list.extend(["reflected", "at", "with", "adapter"]),
-            _ => list.extend(["at", "with"]),
+            "equalise" => list.extend(["with", "against", "at", CORRECTED]),
+            "through" => {
+                list.extend(["reflected", "at", "with", "adapter", "input", CORRECTED]);
+            }
+            "baseline" => list.extend(["reflected", "at", "with", "adapter", CORRECTED]),
+            _ => list.extend(["at", "with", CORRECTED]),
         }
         // behind a comma a figure or one of these stands; before it, what belongs to the value
         list.retain(|w| {
-            let begins = matches!(*w, "adapter" | "input" | "against");
+            let begins = matches!(*w, "adapter" | "input" | "against" | CORRECTED);
             let ends = *w == "reflected";
             !(have(w) && !ends || begins && !group || ends && (group || have("at")))
         });
@@ -192,7 +195,7 @@ impl List<'_> {
             (_, "height") => vec!["agl", "amsl", "haat"],
             (_, "ground") => vec!["amsl"],
             (_, "load") => vec!["rating", "swr", "return-loss"],
-            (_, "read") => vec!["forward", "reflected", "net", "swr"],
+            (_, "read") => vec!["forward", "reflected", "net", "swr", CORRECTED],
             (_, "expect") => vec!["loss", "swr", "erp", "eirp"],
             (Context::Connector, "limit") => return,
             (_, "limit") => vec!["erp", "eirp", "output", "carrier", "pep", "mean"],

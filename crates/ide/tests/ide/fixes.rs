@@ -196,3 +196,61 @@ fn the_rest_of_a_statement_stays() {
     // a comment beside it is somebody's word
     assert_eq!(take("part-unused", "Remove `P9`"), None);
 }
+
+/// The history is laid beside the text; the figure goes back, or stays with a reason.
+#[test]
+fn a_reading_that_was_changed_is_put_back_or_explained() {
+    use downlead_eval::history::{Recorded, Recording};
+    let code = downlead_base::code_named("reading-edited").unwrap();
+    let page = fences(code.page);
+    let text = |info: &str| &page.iter().find(|f| f.info == info).unwrap().text;
+    let recall = |mut s: Snapshot| {
+        let when = Recording {
+            revision: "3f2a9c1".into(),
+            date: "2026-07-19".into(),
+            seconds: 1_784_480_400,
+            author: "QY5BEN".into(),
+        };
+        let all = Recorded::of(
+            "main.downlead",
+            [(when, text("downlead-recorded").as_str())],
+        );
+        s.set_recorded("main.downlead", std::sync::Arc::new(all));
+        s
+    };
+    let s = recall(load(text("downlead")));
+    let c = Config::default();
+    let f = file_diagnostics(&s, 0, &c);
+    assert_eq!(f.len(), 1, "{f:#?}");
+    let list = code_actions(&s, Doc::File(0), f[0].span, &c);
+    let mut after = Vec::new();
+    for title in [
+        "Write it as it was recorded",
+        "Keep the new figure and say what it was",
+    ] {
+        let a = list.iter().find(|a| a.title == title);
+        let done = edited(&s, &a.unwrap_or_else(|| panic!("{list:#?}")).edits);
+        after.push(done.files()[0].text().to_owned());
+        assert!(file_diagnostics(&recall(done), 0, &c).is_empty(), "{title}");
+    }
+    assert_eq!(after[0], *text("downlead-recorded"));
+    assert!(
+        after[1].contains("through A 28.9 W at 2 min, corrected \"was 29.8 W\"\n"),
+        "{}",
+        after[1]
+    );
+    // and the finding follows the text
+    let mut s = recall(load(text("downlead-recorded")));
+    assert!(file_diagnostics(&s, 0, &c).is_empty());
+    let at = s.files()[0].text().find("44.0 W").unwrap() as u32;
+    struct Nothing;
+    impl downlead_station::Loader for Nothing {
+        fn read(&self, _: &str) -> Result<std::sync::Arc<str>, downlead_station::LoadError> {
+            Err(downlead_station::LoadError::NotFound)
+        }
+    }
+    s.edit(0, downlead_base::Span::new(at, at + 4), "44.4", &Nothing);
+    let f = file_diagnostics(&s, 0, &c);
+    let said = "This reading was 44.0 W when QY5BEN recorded it on 2026-07-19 (3f2a9c1); now it is 44.4 W.";
+    assert!(f.iter().any(|f| f.message.starts_with(said)), "{f:#?}");
+}

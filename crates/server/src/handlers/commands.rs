@@ -2,6 +2,7 @@
 
 use downlead_base::code_named;
 use downlead_eval::Snapshot;
+use downlead_git::Revision;
 use downlead_ide as ide;
 use downlead_station::LoadError;
 use ls_types::{ExecuteCommandParams, Uri};
@@ -10,7 +11,6 @@ use serde_json::{Value, json};
 use tower_lsp::jsonrpc::{Error, Result};
 
 use crate::docs::Home;
-use crate::git::Revision;
 use crate::outbox::Kind;
 use crate::space::Key;
 use crate::state::State;

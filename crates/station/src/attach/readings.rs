@@ -28,6 +28,7 @@ pub enum Column {
     Person,
     After,
     Note,
+    Corrected,
 }
 
 /// The columns by name, with the units each may carry behind an underscore (empty: none).
@@ -51,6 +52,7 @@ pub const COLUMNS: &[(&str, Column, &[&str])] = &[
     ("person", Column::Person, &[]),
     ("after", Column::After, &[]),
     ("note", Column::Note, &[]),
+    ("corrected", Column::Corrected, &[]),
 ];
 
 const POWERS: &[&str] = &["w", "mw", "kw", "dbm", "dbw"];
@@ -116,6 +118,8 @@ pub struct Row {
     pub person: Option<Box<str>>,
     /// Tag of the part behind which it was read.
     pub after: Option<Box<str>>,
+    /// Whether it says why it is not as it was first recorded.
+    pub corrected: bool,
 }
 
 /// A file of readings.
@@ -349,6 +353,7 @@ impl ReadingsFile {
             Column::Person => return row.person = text(),
             Column::After => return row.after = text(),
             Column::Note => return,
+            Column::Corrected => return row.corrected = true,
             Column::Reading => {
                 row.kind = ReadingKind::ALL.into_iter().find(|k| k.word() == cell);
                 if row.kind.is_none() {

@@ -1,21 +1,15 @@
-//! Texts as they were at a revision: read by the program `git`, which is asked and never told to
-//! change anything.
+//! Texts as they were at a revision.
 
 use std::cell::RefCell;
-use std::io::Read;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
 use std::sync::Arc;
-use std::sync::mpsc::channel;
-use std::time::Duration;
 
 use downlead_station::{LoadError, Loader};
 
-/// `git` is waited for no longer than this.
-const PATIENCE: Duration = Duration::from_secs(10);
+use crate::program::git;
 
 /// A revision of the repository in which a file stands.
-pub(crate) struct Revision {
+pub struct Revision {
     folder: PathBuf,
     hash: String,
     /// From the repository's top to the root of the files: what stands before their paths.
@@ -36,7 +30,7 @@ impl Revision {
     ///
     /// # Errors
     /// Why there is none, in words for people.
-    pub(crate) fn find(root: &Path, path: &str, name: &str) -> Result<Revision, String> {
+    pub fn find(root: &Path, path: &str, name: &str) -> Result<Revision, String> {
         let name = name.trim();
         if name.is_empty() || name.starts_with('-') || name.contains([':', '\0', '\n']) {
             return Err(format!(
@@ -85,12 +79,14 @@ impl Revision {
     }
 
     /// The hash, short enough to be read.
-    pub(crate) fn short(&self) -> &str {
+    #[must_use]
+    pub fn short(&self) -> &str {
         self.hash.get(..10).unwrap_or(&self.hash)
     }
 
     /// What went wrong with `git` itself.
-    pub(crate) fn fault(&self) -> Option<String> {
+    #[must_use]
+    pub fn fault(&self) -> Option<String> {
         self.fault.borrow().clone()
     }
 
@@ -140,51 +136,6 @@ impl Loader for Revision {
             }
         }
     }
-}
-
-/// What `git` prints; none if it ends with a failure.
-fn git(folder: &Path, args: &[&str]) -> Result<Option<Vec<u8>>, String> {
-    let child = Command::new("git")
-        .arg("--no-pager")
-        .args(args)
-        .current_dir(folder)
-        // nothing is asked of the user, locked, or fetched over the network
-        .env("GIT_TERMINAL_PROMPT", "0")
-        .env("GIT_OPTIONAL_LOCKS", "0")
-        .env("GIT_NO_LAZY_FETCH", "1")
-        .stdin(Stdio::null())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::null())
-        .spawn();
-    let mut child = match child {
-        Ok(child) => child,
-        Err(e) if e.kind() == std::io::ErrorKind::NotFound && folder.is_dir() => {
-            return Err("The program `git` was not found; it is needed to read earlier states. Install it, or put it on the PATH.".to_owned());
-        }
-        Err(_) if !folder.is_dir() => {
-            return Err(format!("There is no folder {}.", folder.display()));
-        }
-        Err(e) => return Err(format!("The program `git` cannot be started: {e}.")),
-    };
-    let Some(mut output) = child.stdout.take() else {
-        return Err("The program `git` gives no output.".to_owned());
-    };
-    let (done, wait) = channel();
-    std::thread::spawn(move || {
-        let mut bytes = Vec::new();
-        let read = output.read_to_end(&mut bytes);
-        _ = done.send(read.map(|_| bytes));
-    });
-    let Ok(read) = wait.recv_timeout(PATIENCE) else {
-        _ = child.kill();
-        _ = child.wait();
-        return Err(format!(
-            "The program `git` did not answer within {} s.",
-            PATIENCE.as_secs()
-        ));
-    };
-    let sound = child.wait().is_ok_and(|s| s.success());
-    Ok(read.ok().filter(|_| sound))
 }
 
 #[cfg(test)]

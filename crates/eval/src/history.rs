@@ -1,0 +1,320 @@
+//! Readings beside what was recorded: a reading that was changed after it had been committed is no
+//! longer what somebody read on that day.
+
+use std::sync::Arc;
+
+use downlead_base::{Diagnostic, Edit, Fix, Loc, Span, codes};
+use downlead_station::ReadingsFile;
+use downlead_station::evidence::{CORRECTED, Evidence, Place, evidence, table_evidence, tables};
+use downlead_station::{Attachment, is_network, normalise};
+use downlead_syntax::File;
+use rustc_hash::FxHashMap;
+
+use crate::snapshot::Snapshot;
+
+/// When and by whom a state of a file was recorded.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Recording {
+    /// The revision's name, short.
+    pub revision: Box<str>,
+    /// Day it was made, `2026-07-19`.
+    pub date: Box<str>,
+    /// The same moment in seconds since 1970.
+    pub seconds: i64,
+    /// Who made it.
+    pub author: Box<str>,
+}
+
+/// What is amended within this time after the first commit was not recorded yet (our choice: a
+/// day's readings are often brought into order in the evening).
+const DRAFT_S: i64 = 24 * 3600;
+
+/// The readings of one file as they were first recorded.
+#[derive(Clone, Debug, Default)]
+pub struct Recorded {
+    by_key: FxHashMap<Box<str>, Vec<Slot>>,
+}
+
+/// One reading through the revisions.
+#[derive(Clone, Debug)]
+struct Slot {
+    first: Evidence,
+    by: Arc<Recording>,
+    /// As of the last revision.
+    now: Evidence,
+}
+
+impl Recorded {
+    /// What the revisions of a file hold, the oldest first; `path` says whether it is a text or a
+    /// table.
+    pub fn of<'t>(
+        path: &str,
+        revisions: impl IntoIterator<Item = (Recording, &'t str)>,
+    ) -> Recorded {
+        let mut out = Recorded::default();
+        for (revision, text) in revisions {
+            let all = if is_text(path) {
+                evidence(&File::parse(text))
+            } else {
+                table_evidence(&ReadingsFile::parse(text))
+            };
+            out.add(all, &Arc::new(revision));
+        }
+        out
+    }
+
+    /// Whether there is no reading in it.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.by_key.is_empty()
+    }
+
+    /// Follows each reading into the next revision.
+    fn add(&mut self, all: Vec<Evidence>, revision: &Arc<Recording>) {
+        let mut old = std::mem::take(&mut self.by_key);
+        for (key, list) in by_key(all) {
+            let slots = old.remove(&key).unwrap_or_default();
+            let (pairs, new) = pair(slots, list);
+            let mut slots: Vec<Slot> = pairs
+                .into_iter()
+                .map(|(slot, now)| {
+                    let draft = revision.seconds - slot.by.seconds <= DRAFT_S;
+                    // a correction that gave its reason is the record from then on
+                    if draft && !slot.now.same(&now) || now.corrected {
+                        Slot {
+                            first: now.clone(),
+                            now,
+                            by: slot.by,
+                        }
+                    } else {
+                        Slot { now, ..slot }
+                    }
+                })
+                .collect();
+            slots.extend(new.into_iter().map(|now| Slot {
+                first: now.clone(),
+                by: Arc::clone(revision),
+                now,
+            }));
+            self.by_key.insert(key, slots);
+        }
+    }
+
+    /// The readings that are not as they were recorded and do not say why, in the order given.
+    fn changed(&self, all: Vec<Evidence>) -> Vec<(Evidence, &Slot)> {
+        let mut out = Vec::new();
+        for (key, list) in by_key(all) {
+            let Some(slots) = self.by_key.get(&key) else {
+                continue;
+            };
+            let (pairs, _) = pair(slots.iter().collect(), list);
+            out.extend(
+                pairs
+                    .into_iter()
+                    .filter(|(slot, now)| !now.corrected && !slot.first.same(now))
+                    .map(|(slot, now)| (now, slot)),
+            );
+        }
+        out
+    }
+}
+
+fn is_text(path: &str) -> bool {
+    std::path::Path::new(path)
+        .extension()
+        .is_some_and(|e| e.eq_ignore_ascii_case("downlead"))
+}
+
+fn by_key(all: Vec<Evidence>) -> indexmap::IndexMap<Box<str>, Vec<Evidence>> {
+    let mut out = indexmap::IndexMap::<Box<str>, Vec<Evidence>>::new();
+    for e in all {
+        out.entry(e.key.clone()).or_default().push(e);
+    }
+    out
+}
+
+/// Which of the readings of one key is which: first those that stayed as they were, then the rest
+/// in their order. What is left of the new ones came in; what is left of the old ones is gone.
+fn pair<S: std::borrow::Borrow<Slot>>(
+    slots: Vec<S>,
+    list: Vec<Evidence>,
+) -> (Vec<(S, Evidence)>, Vec<Evidence>) {
+    let mut open: Vec<Option<S>> = slots.into_iter().map(Some).collect();
+    let mut pairs = Vec::new();
+    let mut rest = Vec::new();
+    for e in list {
+        let stayed = open
+            .iter_mut()
+            .find(|s| s.as_ref().is_some_and(|s| s.borrow().now.same(&e)));
+        match stayed.and_then(Option::take) {
+            Some(slot) => pairs.push((slot, e)),
+            None => rest.push(e),
+        }
+    }
+    let mut open = open.into_iter().flatten();
+    let mut new = Vec::new();
+    for e in rest {
+        match open.next() {
+            Some(slot) => pairs.push((slot, e)),
+            None => new.push(e),
+        }
+    }
+    (pairs, new)
+}
+
+impl Snapshot {
+    /// The paths of files of the set that hold readings, tables too: those whose earlier states
+    /// [`Snapshot::set_recorded`] can make something of.
+    #[must_use]
+    pub fn files_of_readings(&self) -> Vec<String> {
+        let mut out = Vec::new();
+        let mut add = |path: String| {
+            if !out.contains(&path) {
+                out.push(path);
+            }
+        };
+        for file in self.files() {
+            if !evidence(&file.tree).is_empty() {
+                add(file.path.clone());
+            }
+            for t in tables(&file.tree) {
+                if let Some(path) = normalise(&file.path, &t.text).filter(|p| !is_network(p)) {
+                    add(path);
+                }
+            }
+        }
+        out
+    }
+
+    /// Lays earlier states of a file beside it: from now on readings that differ from them are
+    /// among [`Snapshot::diagnostics`].
+    pub fn set_recorded(&mut self, path: &str, recorded: Arc<Recorded>) {
+        if recorded.is_empty() {
+            self.recorded.remove(path);
+        } else {
+            self.recorded.insert(path.to_owned(), recorded);
+        }
+    }
+
+    /// Readings that were changed after they had been recorded.
+    pub(crate) fn edited_readings(&self) -> Vec<Diagnostic> {
+        let mut out = Vec::new();
+        if self.recorded.is_empty() {
+            return out;
+        }
+        let mut seen = Vec::new();
+        for file in self.files() {
+            if let Some(r) = self.recorded.get(&file.path) {
+                out.extend(
+                    r.changed(evidence(&file.tree))
+                        .iter()
+                        .filter_map(|(now, slot)| in_text(now, slot)),
+                );
+            }
+            for t in tables(&file.tree) {
+                let Some(path) = normalise(&file.path, &t.text) else {
+                    continue;
+                };
+                // the same table may be taken at several places
+                if seen.contains(&path) {
+                    continue;
+                }
+                let table = self.attached(&path);
+                if let Some(r) = self.recorded.get(&path)
+                    && let Some(table) = table.as_deref().and_then(Attachment::readings)
+                {
+                    out.extend(
+                        r.changed(table_evidence(table))
+                            .iter()
+                            .map(|(now, slot)| in_table(t.loc, now, slot)),
+                    );
+                    seen.push(path);
+                }
+            }
+        }
+        out
+    }
+}
+
+fn recorded(slot: &Slot) -> String {
+    let Recording {
+        revision,
+        date,
+        author,
+        ..
+    } = &*slot.by;
+    format!(
+        "{} when {author} recorded it on {date} ({revision})",
+        slot.first.shown()
+    )
+}
+
+fn in_text(now: &Evidence, slot: &Slot) -> Option<Diagnostic> {
+    let Place::Statement(loc) = now.place else {
+        return None;
+    };
+    let places: Vec<Loc> = now.figures.iter().filter_map(|f| f.loc).collect();
+    let changed = now
+        .figures
+        .iter()
+        .zip(&slot.first.figures)
+        .filter(|(n, f)| !n.same(f));
+    let at = changed.clone().find_map(|(n, _)| n.loc).unwrap_or(loc);
+    let end = Loc::new(loc.item, Span::new(loc.span.end, loc.span.end));
+    let mut d = Diagnostic::new(
+        &codes::READING_EDITED,
+        at,
+        format!(
+            "This reading was {}; now it is {}.",
+            recorded(slot),
+            now.shown()
+        ),
+    )
+    .at("changed afterwards")
+    .help(format!(
+        "A reading stays as it was read. Write it as it was recorded, or say behind it why it is another now: `{CORRECTED} \"…\"`."
+    ));
+    if places.len() == slot.first.figures.len() {
+        let edits = changed
+            .filter_map(|(n, f)| {
+                Some(Edit {
+                    loc: n.loc?,
+                    text: f.text.to_string(),
+                })
+            })
+            .collect();
+        d.fixes.push(Fix {
+            title: "write it as it was recorded".to_owned(),
+            edits,
+            preferred: false,
+        });
+    }
+    Some(d.fix(
+        "keep the new figure and say what it was",
+        end,
+        format!(
+            ", {CORRECTED} \"was {}\"",
+            slot.first.shown().replace('"', "'")
+        ),
+    ))
+}
+
+fn in_table(loc: Loc, now: &Evidence, slot: &Slot) -> Diagnostic {
+    let line = match now.place {
+        Place::Line(n) => n,
+        Place::Statement(_) => 0,
+    };
+    Diagnostic::new(
+        &codes::READING_EDITED,
+        loc,
+        format!(
+            "The reading in line {line} was {}; now it is {}.",
+            recorded(slot),
+            now.shown()
+        ),
+    )
+    .at("changed afterwards")
+    .help(format!(
+        "A reading stays as it was read. Write it as it was recorded, or say in a column `{CORRECTED}` why it is another now."
+    ))
+}

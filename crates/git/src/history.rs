@@ -1,0 +1,161 @@
+//! All earlier states of one file.
+
+use std::path::Path;
+
+use downlead_eval::history::{Recorded, Recording};
+
+use crate::program::{git, git_with};
+
+/// No more revisions than this are read, the newest ones.
+const REVISIONS: &str = "1000";
+
+/// The readings of a file as they were first recorded, by the commits of the repository it lies in,
+/// under the names it had. None where it was never committed.
+///
+/// # Errors
+/// Why `git` cannot say, in words for people.
+pub fn recorded(path: &Path) -> Result<Option<Recorded>, String> {
+    let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str()))
+    else {
+        return Ok(None);
+    };
+    let folder = if folder.as_os_str().is_empty() {
+        Path::new(".")
+    } else {
+        folder
+    };
+    let log = git(
+        folder,
+        &[
+            "--literal-pathspecs",
+            "-c",
+            "core.quotePath=false",
+            "-c",
+            "diff.relative=false",
+            "-c",
+            "log.showSignature=false",
+            "log",
+            "--follow",
+            "--name-only",
+            "-z",
+            "-n",
+            REVISIONS,
+            "--format=%x01%h%x02%at%x02%as%x02%an%x02",
+            "--",
+            name,
+        ],
+    )?;
+    let Some(log) = log else {
+        return match git(folder, &["rev-parse", "--git-dir"])? {
+            Some(_) => Ok(None),
+            None => Err(format!(
+                "{} is in no git repository, so nothing is known of its earlier states.",
+                folder.display()
+            )),
+        };
+    };
+    let mut all = entries(&String::from_utf8_lossy(&log));
+    if all.is_empty() {
+        return Ok(None);
+    }
+    // the oldest first
+    all.reverse();
+    let asked: String = all
+        .iter()
+        .map(|e| format!("{}:{}\n", e.recording.revision, e.path))
+        .collect();
+    let Some(blobs) = git_with(folder, &["cat-file", "--batch"], Some(asked))? else {
+        return Ok(None);
+    };
+    let texts = texts(&blobs, all.len());
+    let states = all
+        .into_iter()
+        .zip(&texts)
+        .filter_map(|(e, t)| Some((e.recording, t.as_deref()?)));
+    Ok(Some(Recorded::of(name, states)))
+}
+
+struct Entry {
+    recording: Recording,
+    path: String,
+}
+
+/// What the log says: a commit, then the file's name in it.
+fn entries(log: &str) -> Vec<Entry> {
+    log.split('\u{1}').filter_map(entry).collect()
+}
+
+fn entry(text: &str) -> Option<Entry> {
+    let mut parts = text.split('\u{2}');
+    let revision = parts.next().filter(|r| !r.is_empty())?;
+    let seconds = parts.next()?.parse().ok()?;
+    let (date, author) = (parts.next()?, parts.next()?);
+    let path = parts.next()?.trim_matches(['\0', '\n']);
+    // a name with a line end cannot be asked for by line
+    (!path.is_empty() && !path.contains(['\0', '\n'])).then(|| Entry {
+        recording: Recording {
+            revision: revision.into(),
+            date: date.into(),
+            seconds,
+            author: author.into(),
+        },
+        path: path.to_owned(),
+    })
+}
+
+/// The answers of `cat-file --batch`, in order; none where there is no such file or no text.
+fn texts(mut bytes: &[u8], count: usize) -> Vec<Option<String>> {
+    let mut out = Vec::with_capacity(count);
+    for _ in 0..count {
+        let Some(end) = bytes.iter().position(|b| *b == b'\n') else {
+            break;
+        };
+        let head = String::from_utf8_lossy(&bytes[..end]).into_owned();
+        bytes = &bytes[end + 1..];
+        let mut words = head.rsplit(' ');
+        let size: Option<usize> = words.next().and_then(|s| s.parse().ok());
+        let blob = words.next() == Some("blob");
+        match size {
+            Some(n) if bytes.len() > n => {
+                let text = std::str::from_utf8(&bytes[..n]).ok().filter(|_| blob);
+                out.push(text.map(str::to_owned));
+                bytes = &bytes[n + 1..];
+            }
+            // `… missing`
+            _ => out.push(None),
+        }
+    }
+    out.resize_with(count, || None);
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{entries, texts};
+
+    #[test]
+    fn the_log_is_taken_apart() {
+        let log = "\u{1}abc1234\u{2}1784000000\u{2}2026-07-14\u{2}A N Other\u{2}\0\nbench/a b.csv\0\u{1}abc1235\u{2}x\u{2}\u{2}\u{2}\0";
+        let all = entries(log);
+        assert_eq!(all.len(), 1);
+        assert_eq!(all[0].path, "bench/a b.csv");
+        assert_eq!(&*all[0].recording.author, "A N Other");
+        assert_eq!(all[0].recording.seconds, 1_784_000_000);
+    }
+
+    #[test]
+    fn answers_keep_their_order_whatever_is_missing() {
+        let bytes = b"1111 blob 4\na\nb\n\nx:y missing\n2222 tree 2\nzz\n3333 blob 0\n\n";
+        let got = texts(bytes, 5);
+        assert_eq!(
+            got,
+            [
+                Some("a\nb\n".to_owned()),
+                None,
+                None,
+                Some(String::new()),
+                None
+            ]
+        );
+    }
+}

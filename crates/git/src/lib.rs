@@ -1,0 +1,9 @@
+//! Earlier states of texts: read by the program `git`, which is asked and never told to change
+//! anything.
+
+mod history;
+mod program;
+mod revision;
+
+pub use history::recorded;
+pub use revision::Revision;

@@ -1,0 +1,75 @@
+//! The program `git`, started and waited for.
+
+use std::io::{Read, Write};
+use std::path::Path;
+use std::process::{Command, Stdio};
+use std::sync::mpsc::channel;
+use std::time::Duration;
+
+/// `git` is waited for no longer than this.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+/// What `git` prints; none if it ends with a failure.
+///
+/// # Errors
+/// Why it could not be asked, in words for people.
+pub(crate) fn git(folder: &Path, args: &[&str]) -> Result<Option<Vec<u8>>, String> {
+    git_with(folder, args, None)
+}
+
+/// The same with something to read.
+pub(crate) fn git_with(
+    folder: &Path,
+    args: &[&str],
+    input: Option<String>,
+) -> Result<Option<Vec<u8>>, String> {
+    let child = Command::new("git")
+        .arg("--no-pager")
+        .args(args)
+        .current_dir(folder)
+        // nothing is asked of the user, locked, or fetched over the network
+        .env("GIT_TERMINAL_PROMPT", "0")
+        .env("GIT_OPTIONAL_LOCKS", "0")
+        .env("GIT_NO_LAZY_FETCH", "1")
+        .stdin(if input.is_some() {
+            Stdio::piped()
+        } else {
+            Stdio::null()
+        })
+        .stdout(Stdio::piped())
+        .stderr(Stdio::null())
+        .spawn();
+    let mut child = match child {
+        Ok(child) => child,
+        Err(e) if e.kind() == std::io::ErrorKind::NotFound && folder.is_dir() => {
+            return Err("The program `git` was not found; it is needed to read earlier states. Install it, or put it on the PATH.".to_owned());
+        }
+        Err(_) if !folder.is_dir() => {
+            return Err(format!("There is no folder {}.", folder.display()));
+        }
+        Err(e) => return Err(format!("The program `git` cannot be started: {e}.")),
+    };
+    if let (Some(text), Some(mut pipe)) = (input, child.stdin.take()) {
+        // beside the reading: both pipes may be full
+        std::thread::spawn(move || pipe.write_all(text.as_bytes()));
+    }
+    let Some(mut output) = child.stdout.take() else {
+        return Err("The program `git` gives no output.".to_owned());
+    };
+    let (done, wait) = channel();
+    std::thread::spawn(move || {
+        let mut bytes = Vec::new();
+        let read = output.read_to_end(&mut bytes);
+        _ = done.send(read.map(|_| bytes));
+    });
+    let Ok(read) = wait.recv_timeout(PATIENCE) else {
+        _ = child.kill();
+        _ = child.wait();
+        return Err(format!(
+            "The program `git` did not answer within {} s.",
+            PATIENCE.as_secs()
+        ));
+    };
+    let sound = child.wait().is_ok_and(|s| s.success());
+    Ok(read.ok().filter(|_| sound))
+}

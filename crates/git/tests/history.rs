@@ -1,0 +1,231 @@
+//! Readings beside their history in a real repository.
+
+use std::fs;
+use std::path::Path;
+use std::process::Command;
+use std::sync::Arc;
+
+use downlead_eval::Snapshot;
+use downlead_station::{LoadError, Loader, ReadingsFile};
+
+struct Disk<'d>(&'d Path);
+
+impl Loader for Disk<'_> {
+    fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
+        fs::read_to_string(self.0.join(path))
+            .map(Arc::from)
+            .map_err(|_| LoadError::NotFound)
+    }
+}
+
+fn git(dir: &Path, args: &[&str], day: &str) {
+    let done = Command::new("git")
+        .args(["-c", "commit.gpgSign=false", "-c", "core.autocrlf=false"])
+        .args(args)
+        .current_dir(dir)
+        .env("GIT_CONFIG_GLOBAL", "/dev/null")
+        .env("GIT_AUTHOR_NAME", "QY2TEC")
+        .env("GIT_AUTHOR_EMAIL", "qy2tec@example.org")
+        .env("GIT_AUTHOR_DATE", format!("{day}T19:00:00+0000"))
+        .env("GIT_COMMITTER_NAME", "QY2TEC")
+        .env("GIT_COMMITTER_EMAIL", "qy2tec@example.org")
+        .env("GIT_COMMITTER_DATE", "2026-10-01T00:00:00+0000")
+        .output()
+        .expect("git is there");
+    assert!(done.status.success(), "{args:?}: {done:?}");
+}
+
+fn commit(dir: &Path, day: &str) {
+    git(dir, &["add", "-A"], day);
+    git(dir, &["commit", "-q", "-m", "x"], day);
+}
+
+const HILL: &str = "band 2m 145.3 MHz\n\ninstrument W3 \"meter\" {\n    accuracy 5 % of reading\n}\n\nstation hill {\n    transmitter TX1 30 W ± 5 % carrier, fm\n    run M1 28 m of half-inch-foam, at 15 °C\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2\n    chain talk-out on 2m transmit {\n        TX1\n        M1\n        read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n        readings from \"site log.csv\" with W3\n        A1\n    }\n}\n";
+const LOG: &str = "after,date,forward_w,person,corrected\nM1,2024-07-01,26.1,QY2TEC,\nM1,2025-07-02,26.2,QY2TEC,\n";
+
+/// The findings of `isle/hill.downlead`: each with the text of its line.
+fn found(root: &Path) -> Vec<(String, String)> {
+    let path = "isle/hill.downlead".to_owned();
+    let mut s = Snapshot::load(std::slice::from_ref(&path), &Disk(root));
+    let files = s.files_of_readings();
+    assert_eq!(files, [path.as_str(), "isle/site log.csv"]);
+    for f in files {
+        let text = fs::read_to_string(root.join(&f)).expect("a file");
+        assert!(
+            f.ends_with(".downlead") || !ReadingsFile::parse(&text).rows.is_empty(),
+            "{text}"
+        );
+        if let Some(r) = downlead_git::recorded(&root.join(&f)).expect("a repository") {
+            s.set_recorded(&f, Arc::new(r));
+        }
+    }
+    let places = downlead_eval::Places::new(&s);
+    let text = s.files()[0].text();
+    s.diagnostics()
+        .iter()
+        .filter(|d| d.code.id == "reading-edited")
+        .map(|d| {
+            let line = places.line(d.primary.loc) as usize;
+            let line = text.lines().nth(line - 1).unwrap_or("").trim().to_owned();
+            (line, d.message.clone())
+        })
+        .collect()
+}
+
+fn write(root: &Path, hill: &str, log: &str) {
+    fs::create_dir_all(root.join("isle")).expect("a folder");
+    fs::write(root.join("isle/hill.downlead"), hill).expect("a file");
+    fs::write(root.join("isle/site log.csv"), log).expect("a file");
+}
+
+#[test]
+fn a_reading_is_followed_through_commits_and_new_names() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let root = dir.path();
+    git(root, &["init", "-q"], "2026-07-01");
+    // at first under other names, with a slip that is mended on the same evening
+    fs::create_dir_all(root.join("old")).expect("a folder");
+    fs::write(
+        root.join("old/hill.downlead"),
+        HILL.replace("26.0 W", "62.0 W"),
+    )
+    .expect("a file");
+    fs::write(root.join("old/site.csv"), LOG).expect("a file");
+    commit(root, "2026-07-04");
+    fs::write(root.join("old/hill.downlead"), HILL).expect("a file");
+    commit(root, "2026-07-04");
+    git(root, &["mv", "old", "isle"], "2026-07-20");
+    git(
+        root,
+        &["mv", "isle/site.csv", "isle/site log.csv"],
+        "2026-07-20",
+    );
+    commit(root, "2026-07-20");
+    assert_eq!(found(root), []);
+
+    // not committed yet
+    write(
+        root,
+        &HILL.replace("26.0 W", "25.2 W"),
+        &LOG.replace("26.2", "25.4"),
+    );
+    let both = found(root);
+    let name = |m: &str| {
+        let (a, b) = (m.find('(').expect("a name"), m.find(')').expect("an end"));
+        m[a + 1..b].len() >= 7
+    };
+    assert_eq!(both.len(), 2, "{both:#?}");
+    assert!(both[0].0.starts_with("read 25.2 W"));
+    assert!(
+        both[0]
+            .1
+            .starts_with("This reading was 26.0 W when QY2TEC recorded it on 2026-07-04 (")
+            && both[0].1.ends_with("now it is 25.2 W."),
+        "{both:#?}"
+    );
+    assert!(both[1].0.starts_with("readings from"));
+    assert!(
+        both[1].1.starts_with(
+            "The reading in line 3 was 26.2 W when QY2TEC recorded it on 2026-07-04 ("
+        ) && both[1].1.ends_with("now it is 25.4 W."),
+        "{both:#?}"
+    );
+    assert!(both.iter().all(|b| name(&b.1)));
+
+    // committed long after: still not what was recorded
+    commit(root, "2026-09-01");
+    assert_eq!(found(root), both);
+
+    // with the reason it is
+    write(
+        root,
+        &HILL.replace(
+            "26.0 W forward, 2026-07-04 with W3 by QY2TEC",
+            "25.2 W forward, 2026-07-04 with W3 by QY2TEC, corrected \"was 26.0 W: wrong element\"",
+        ),
+        &LOG.replace("26.2,QY2TEC,", "25.4,QY2TEC,wrong element"),
+    );
+    assert_eq!(found(root), []);
+    commit(root, "2026-09-02");
+    assert_eq!(found(root), []);
+    // and stays the record from then on
+    write(root, &HILL.replace("26.0 W", "25.9 W"), LOG);
+    let again = found(root);
+    assert!(
+        again.len() == 2 && again[0].1.contains("was 25.2 W"),
+        "{again:#?}"
+    );
+}
+
+#[test]
+fn what_is_no_change_of_a_reading_is_not_told() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let root = dir.path();
+    git(root, &["init", "-q"], "2026-07-01");
+    write(root, HILL, LOG);
+    commit(root, "2026-07-04");
+    for (hill, log) in [
+        // another unit, another line, another meter's name, a new reading before the old one
+        (
+            HILL.replace("26.0 W forward", "44.15 dBm forward"),
+            LOG.to_owned(),
+        ),
+        (
+            HILL.to_owned(),
+            LOG.replace("forward_w", "forward_mw")
+                .replace(",26.1,", ",26100,")
+                .replace(",26.2,", ",26200,"),
+        ),
+        (HILL.replace("W3", "W9"), LOG.to_owned()),
+        (
+            HILL.replace(
+                "        read 26.0",
+                "        read 25.0 W forward, 2026-08-04 with W3 by QY2TEC\n        read 26.0",
+            ),
+            LOG.replace("2024", "2023-07-01,20.0,QY2TEC,\nM1,2024"),
+        ),
+        // the same day again, before and behind
+        (
+            HILL.replace(
+                "        read 26.0",
+                "        read 25.9 W forward, 2026-07-04 with W3 by QY2TEC\n        read 26.0",
+            ),
+            LOG.replace(
+                "2024-07-01,26.1",
+                "2024-07-01,26.0,QY2TEC,\nM1,2024-07-01,26.1",
+            ),
+        ),
+        // taken out
+        (
+            HILL.replace(
+                "        read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n",
+                "        read swr 1.2, 2026-07-04 with W3 by QY2TEC\n",
+            ),
+            "after,date,forward_w\nM1,2024-07-01,26.1\n".to_owned(),
+        ),
+        // what is no reading
+        (
+            HILL.replace("30 W ± 5 %", "31 W ± 5 %")
+                .replace("28 m", "29 m"),
+            LOG.to_owned(),
+        ),
+    ] {
+        write(root, &hill, &log);
+        assert_eq!(found(root), [], "{hill}\n{log}");
+    }
+}
+
+#[test]
+fn without_a_repository_it_is_said_and_without_commits_nothing_is_known() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let root = dir.path();
+    write(root, HILL, LOG);
+    let file = root.join("isle/hill.downlead");
+    let said = downlead_git::recorded(&file).expect_err("no repository");
+    assert!(said.contains("is in no git repository"), "{said}");
+    git(root, &["init", "-q"], "2026-07-01");
+    assert!(downlead_git::recorded(&file).expect("git").is_none());
+    git(root, &["add", "isle/site log.csv"], "2026-07-01");
+    git(root, &["commit", "-q", "-m", "x"], "2026-07-01");
+    assert!(downlead_git::recorded(&file).expect("git").is_none());
+}
