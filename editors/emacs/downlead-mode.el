@@ -37,6 +37,11 @@ Each kind is t or :json-false; `:bands' is a vector of band names,
 empty for all bands."
   :type 'plist)
 
+(defcustom downlead-swatches :json-false
+  "Whether the server gives a swatch at what it judges, t or :json-false.
+Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
+  :type '(choice (const :tag "Yes" t) (const :tag "No" :json-false)))
+
 ;; BEGIN generated: lists
 (defconst downlead--definition-keywords
   '(
@@ -198,8 +203,9 @@ empty for all bands."
   (add-hook 'downlead-mode-hook #'downlead--configure-eglot))
 
 (defun downlead--configure-eglot ()
-  "Hand `downlead-hints' to the server."
-  (setq-local eglot-workspace-configuration `(:downlead (:hints ,downlead-hints))))
+  "Hand `downlead-hints' and `downlead-swatches' to the server."
+  (setq-local eglot-workspace-configuration
+              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches))))
 
 (declare-function eglot-current-server "eglot")
 (declare-function jsonrpc-request "jsonrpc")
@@ -242,7 +248,7 @@ empty for all bands."
   (lsp-register-client
    (make-lsp-client :new-connection (lsp-stdio-connection (lambda () downlead-server-command))
                     :activation-fn (lsp-activate-on "downlead")
-                    :initialization-options (lambda () `(:downlead (:hints ,downlead-hints)))
+                    :initialization-options (lambda () `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches)))
                     :server-id 'downlead)))
 
 (provide 'downlead-mode)

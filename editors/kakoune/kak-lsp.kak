@@ -7,6 +7,8 @@ hook global WinSetOption filetype=downlead %{
         args = ["lsp"]
         root_globs = [".git"]
         settings_section = "_"
+        [downlead.settings._.downlead]
+        swatches = false
         [downlead.settings._.downlead.hints]
         loss = true
         power = true

@@ -72,18 +72,22 @@ kate_xml() {
         python3 -m json.tool editors/kate/lspclient-settings.json > /dev/null
 }
 
-# settings files name the same hints as package.json
+# settings files name the same hints and other settings of the server as package.json
 same_hints() {
     python3 - <<'PY'
 import json, re
-names = {k.removeprefix("downlead.hints.") for k in json.load(open("editors/vscode/package.json"))["contributes"]["configuration"]["properties"] if ".hints." in k}
+declared = json.load(open("editors/vscode/package.json"))["contributes"]["configuration"]["properties"]
+names = {k.removeprefix("downlead.hints.") for k in declared if ".hints." in k}
+others = {k.removeprefix("downlead.") for k in declared if not re.match(r"downlead\.(hints|server|trace)\.", k)}
+assert others
 files = ["neovim/lsp/downlead.lua", "helix/languages.toml", "kakoune/kak-lsp.kak", "kate/lspclient-settings.json", "emacs/downlead-mode.el"]
 for file in files:
     text = open(f"editors/{file}", encoding="utf-8").read()
     block = text[text.index("hints"):]
     missing = [n for n in names if not re.search(rf'[":]?\b{n}\b"?\s*[:=t\[]', block)]
+    missing += [n for n in others if not re.search(rf'\b{n}\b"?\s*[:=]', text)]
     assert not missing, (file, missing)
-print(f"{len(names)} settings in {len(files)} files")
+print(f"{len(names) + len(others)} settings in {len(files)} files")
 PY
 }
 

@@ -41,6 +41,8 @@ pub struct Config {
     pub bands: Vec<String>,
     /// Code lenses.
     pub lenses: bool,
+    /// Swatches of status at what is judged.
+    pub swatches: bool,
     /// Hover and documentation in Markdown rather than plain text.
     pub markdown: bool,
     /// Completions with places to fill in.
@@ -65,6 +67,8 @@ impl Default for Config {
             },
             bands: Vec::new(),
             lenses: true,
+            // an editor that shows colours takes them for the text's own
+            swatches: false,
             markdown: true,
             snippets: true,
             hint_details: HintDetails::Now,

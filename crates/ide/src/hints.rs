@@ -19,6 +19,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 use crate::bench::{self, Shown};
 use crate::cables;
 use crate::config::{Config, HintDetails};
+use crate::status::Status;
 use crate::view::{Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start, newline};
 use crate::words::{both, padded, plus_minus, under_or_over};
 
@@ -161,6 +162,15 @@ impl<'s> HintsByItem<'s> {
     /// The hints of an item whose line ends lie in `range`; of the whole item, give its own.
     #[must_use]
     pub fn of_item(&self, item: &Evaluated, range: Span) -> Vec<InlayHint> {
+        self.shown(item, range).finish()
+    }
+
+    /// What the hints of an item judge, statement by statement and band by band.
+    pub(crate) fn judged(&self, item: &Evaluated) -> Vec<(Loc, Status)> {
+        self.shown(item, Span::new(0, u32::MAX)).judged
+    }
+
+    fn shown(&self, item: &Evaluated, range: Span) -> Hints<'_, 's> {
         let (_, low, result) = item;
         let mut h = self.begin(range);
         h.shared(&result.chains);
@@ -173,7 +183,7 @@ impl<'s> HintsByItem<'s> {
         {
             h.session(s, r);
         }
-        h.finish()
+        h
     }
 
     /// The hints at the heads of cables: these depend on the frequencies in use in the whole text.
@@ -198,6 +208,7 @@ impl<'s> HintsByItem<'s> {
             c: &self.c,
             lines: BTreeMap::new(),
             shared: FxHashSet::default(),
+            judged: Vec::new(),
         }
     }
 }
@@ -211,6 +222,8 @@ struct Hints<'v, 's> {
     lines: BTreeMap<u32, Line>,
     /// Ends of lines on which several statements have something to show.
     shared: FxHashSet<u32>,
+    /// What the hints say of each statement, on each band.
+    judged: Vec<(Loc, Status)>,
 }
 
 impl Hints<'_, '_> {
@@ -267,15 +280,6 @@ impl Hints<'_, '_> {
             line.word(format!("{name} "));
         }
         line
-    }
-
-    /// What a part is called where several stand on a line.
-    fn name(&self, n: &NodeResult) -> String {
-        let tag = n.tag.map_or(n.kind, |t| self.view.text(t));
-        match n.port {
-            Some(p) => format!("{tag}.{}", self.view.text(p)),
-            None => tag.to_owned(),
-        }
     }
 
     /// End of the line where a location ends; none outside the range.
@@ -384,7 +388,7 @@ impl Hints<'_, '_> {
         let target = target.filter(|_| first.def != first.chain);
         let count = rows.len();
         let name = match self.shared.contains(&end) {
-            true => self.name(first),
+            true => name(self.view, first),
             false => String::new(),
         };
         self.begin(end, &name);
@@ -405,25 +409,15 @@ impl Hints<'_, '_> {
             line.word(separator(i, count));
             line.word(label(b, many));
             let mut before = false;
-            let source = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
-            if !n.loss_known {
-                line.word("loss not known");
+            let Some(figures) = Figures::of(n, receive) else {
+                line.word(LOSS_NOT_KNOWN);
                 continue;
-            }
-            if kinds.loss && (!source || n.loss_db.abs() >= 0.005) {
-                line.push(
-                    format!("{} dB", padded(&loss(n.loss_db), 5)),
-                    so_far,
-                    target,
-                );
+            };
+            if let Some(loss) = figures.loss.filter(|_| kinds.loss) {
+                line.push(format!("{} dB", padded(&loss, 5)), so_far, target);
                 before = true;
             }
-            if kinds.power && n.power_known && n.power_w.is_finite() {
-                let value = if receive {
-                    power_dbm(n.power_w)
-                } else {
-                    power(n.power_w)
-                };
+            if let Some(value) = figures.power.filter(|_| kinds.power) {
                 let arrow = if before { " → " } else { "→ " };
                 line.push(format!("{arrow}{}", padded(&value, 7)), behind, None);
             }
@@ -521,6 +515,8 @@ impl Hints<'_, '_> {
                 continue;
             };
             self.begin(end, "");
+            let judged = rows.iter().map(|(_, l)| (l.loc, l.verdict.into()));
+            self.judged.extend(judged);
             // the worst one first: it decides
             let mut shown = rows.clone();
             shown.sort_by(|a, b| a.1.margin_db.total_cmp(&b.1.margin_db));
@@ -590,6 +586,7 @@ impl Hints<'_, '_> {
             let Some(end) = self.end_of(r.loc) else {
                 continue;
             };
+            self.judged.push((r.loc, r.verdict.into()));
             let nth = count.entry(end).or_default();
             *nth += 1;
             if *nth == 1 {
@@ -720,6 +717,7 @@ impl Hints<'_, '_> {
     fn put(&mut self, shown: Vec<Shown>) {
         for x in shown {
             if let Some(end) = self.end_of(x.loc) {
+                self.judged.extend(x.status.map(|s| (x.loc, s)));
                 let line = match x.parts.is_empty() {
                     true => self.at(end),
                     false => self.begin(end, ""),
@@ -803,6 +801,54 @@ impl Hints<'_, '_> {
                 }
             })
             .collect()
+    }
+}
+
+/// Said of a part whose own loss could not be had.
+const LOSS_NOT_KNOWN: &str = "loss not known";
+
+/// What a part of a chain comes to on a band.
+struct Figures {
+    /// Its loss in dB, if it is of interest.
+    loss: Option<String>,
+    /// The power behind it, or of a receiver's chain the level, if it is known.
+    power: Option<String>,
+}
+
+impl Figures {
+    /// None if its loss is not known.
+    fn of(n: &NodeResult, receive: bool) -> Option<Figures> {
+        let end = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
+        n.loss_known.then(|| Figures {
+            loss: (!end || n.loss_db.abs() >= 0.005).then(|| loss(n.loss_db)),
+            power: (n.power_known && n.power_w.is_finite()).then(|| match receive {
+                true => power_dbm(n.power_w),
+                false => power(n.power_w),
+            }),
+        })
+    }
+}
+
+/// What a part comes to, with its name: `M1 0.69 dB → 18.1 W`; none if nothing can be said.
+pub(crate) fn in_short(view: &View<'_>, n: &NodeResult, receive: bool) -> Option<String> {
+    let name = name(view, n);
+    let Some(f) = Figures::of(n, receive) else {
+        return Some(format!("{name} {LOSS_NOT_KNOWN}"));
+    };
+    match (f.loss, f.power) {
+        (None, None) => None,
+        (Some(loss), None) => Some(format!("{name} {loss} dB")),
+        (None, Some(power)) => Some(format!("{name} → {power}")),
+        (Some(loss), Some(power)) => Some(format!("{name} {loss} dB → {power}")),
+    }
+}
+
+/// What a part is called where several stand on a line.
+fn name(view: &View<'_>, n: &NodeResult) -> String {
+    let tag = n.tag.map_or(n.kind, |t| view.text(t));
+    match n.port {
+        Some(p) => format!("{tag}.{}", view.text(p)),
+        None => tag.to_owned(),
     }
 }
 

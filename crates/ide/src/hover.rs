@@ -19,7 +19,7 @@ use crate::resolve::{Def, Named, class_of, name_at, piece, ports, resolve, state
 use crate::view::{
     Doc, Place, View, clamp, doc_path, doc_text, env_of, item_at, line_number, scope_of,
 };
-use crate::words::both;
+use crate::words::in_units;
 
 /// What is said about a place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -315,7 +315,7 @@ fn name<'s>(
             w.title(&n.text, "named value");
             w.code(d.stmt.slice(d.stmt.head_span()));
             if let Some(v) = env.and_then(|e| e.lets.get(n.text.as_str())) {
-                w.text(&format!("{}: {}", v.q.dim.noun(), base_words(v.q)));
+                w.text(&format!("{}: {}", v.q.dim.noun(), in_units(v.q)));
             }
         }
         NameKind::Tag => {
@@ -362,25 +362,6 @@ fn dedented(s: &Snapshot, d: &Def<'_>) -> String {
         .map(|l| l.strip_prefix(pad).unwrap_or(l))
         .collect();
     lines.join("\n")
-}
-
-fn base_words(q: Quantity) -> String {
-    match q.dim {
-        Dim::Power => both(q.value),
-        Dim::Frequency => frequency(q.value),
-        Dim::Length => downlead_quantity::length(q.value),
-        Dim::Count => number(q.value, 6),
-        Dim::Percent => downlead_quantity::percent(q.value),
-        d => {
-            let u = downlead_quantity::units_of(d)
-                .next()
-                .map_or("", |u| u.symbol());
-            let value = downlead_quantity::units_of(d)
-                .next()
-                .map_or(q.value, |u| u.from_base(q.value));
-            format!("{} {u}", sig(value, 6))
-        }
-    }
 }
 
 fn chain_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, d: &Def<'_>) {

@@ -16,6 +16,7 @@ mod format;
 mod highlight;
 mod hints;
 mod hover;
+mod inline;
 mod markdown;
 mod names;
 mod navigate;
@@ -26,7 +27,9 @@ mod resolve;
 mod signature;
 mod situation;
 mod snippets;
+mod status;
 mod structure;
+mod swatches;
 mod symbols;
 mod tokens;
 mod types;
@@ -49,6 +52,7 @@ pub use format::{format, format_on_type, format_range, minimal_edits};
 pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};
 pub use hints::{HintsByItem, InlayHint, LabelPart, hint_at, inlay_hints};
 pub use hover::{Hover, hover};
+pub use inline::{InlineValue, inline_values};
 pub use navigate::{
     DocumentLink, FileLink, Link, declaration, definition, document_links, file_links,
     implementation, type_definition,
@@ -56,7 +60,9 @@ pub use navigate::{
 pub use references::references;
 pub use rename::{prepare_rename, rename};
 pub use signature::{Parameter, Signature, SignatureHelp, signature_help};
+pub use status::Status;
 pub use structure::{Fold, FoldKind, folding_ranges, selection_ranges};
+pub use swatches::{Swatch, swatches};
 pub use symbols::{Symbol, SymbolKind, WorkspaceSymbol, document_symbols, workspace_symbols};
 pub use tokens::{TOKEN_MODIFIERS, Token, TokenKind, semantic_tokens};
 pub use types::{TypeItem, prepare_types, subtypes, supertypes};

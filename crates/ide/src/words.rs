@@ -1,6 +1,8 @@
 //! Numbers in words, for hints and hovers.
 
-use downlead_quantity::{db, number, power, w_to_dbm};
+use downlead_quantity::{
+    Dim, Quantity, db, frequency, length, number, percent, power, sig, units_of, w_to_dbm,
+};
 
 /// A power in watts with its level: `28.2 W (44.5 dBm)`.
 pub(crate) fn both(watts: f64) -> String {
@@ -10,6 +12,22 @@ pub(crate) fn both(watts: f64) -> String {
         main
     } else {
         format!("{main} ({level})")
+    }
+}
+
+/// A quantity in words, a power with its level.
+pub(crate) fn in_units(q: Quantity) -> String {
+    match q.dim {
+        Dim::Power => both(q.value),
+        Dim::Frequency => frequency(q.value),
+        Dim::Length => length(q.value),
+        Dim::Count => number(q.value, 6),
+        Dim::Percent => percent(q.value),
+        d => {
+            let u = units_of(d).next().map_or("", |u| u.symbol());
+            let value = units_of(d).next().map_or(q.value, |u| u.from_base(q.value));
+            format!("{} {u}", sig(value, 6))
+        }
     }
 }
 

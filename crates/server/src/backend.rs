@@ -17,7 +17,7 @@ use tower_lsp::jsonrpc::{Error, Result};
 
 use crate::capabilities::offer;
 use crate::handlers::{
-    actions, commands, edits, go, hints, reading, structure, texts, tokens, workspace,
+    actions, commands, edits, go, hints, marks, reading, structure, texts, tokens, workspace,
 };
 use crate::peer::{FirstWords, Peer};
 use crate::raw::Raws;
@@ -197,6 +197,9 @@ impl LanguageServer for Backend {
     asked! {
         hover(HoverParams) -> Option<Hover> = reading::hover;
         inlay_hint_resolve(InlayHint) -> InlayHint = hints::resolve_hint;
+        document_color(DocumentColorParams) -> Vec<ColorInformation> = marks::swatches;
+        color_presentation(ColorPresentationParams) -> Vec<ColorPresentation> = marks::presentations;
+        inline_value(InlineValueParams) -> Option<Vec<InlineValue>> = marks::values;
         completion(CompletionParams) -> Option<CompletionResponse> = reading::completion;
         signature_help(SignatureHelpParams) -> Option<SignatureHelp> = reading::signatures;
         goto_definition(GotoDefinitionParams) -> Option<GotoDefinitionResponse> = go::definition;

@@ -131,6 +131,10 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
                 ..InlayHintOptions::default()
             },
         ))),
+        // of an empty list until the user wants swatches: a registration that comes and goes with
+        // the setting would be for some clients only
+        color_provider: Some(ColorProviderCapability::Simple(true)),
+        inline_value_provider: Some(OneOf::Left(true)),
         diagnostic_provider: peer.pull.then(|| {
             DiagnosticServerCapabilities::Options(DiagnosticOptions {
                 identifier: Some("downlead".to_owned()),

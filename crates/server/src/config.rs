@@ -11,6 +11,7 @@ pub(crate) struct Settings {
     pub(crate) kinds: [bool; 6],
     pub(crate) bands: Vec<String>,
     pub(crate) lenses: bool,
+    pub(crate) swatches: bool,
     pub(crate) max_diagnostics: usize,
     /// Folder above which no file is read; none: the workspace folder.
     pub(crate) root: Option<String>,
@@ -26,6 +27,7 @@ impl Default for Settings {
             kinds: [true; 6],
             bands: Vec::new(),
             lenses: true,
+            swatches: false,
             max_diagnostics: 100,
             root: None,
         }
@@ -81,6 +83,7 @@ impl Settings {
                     }
                     v => s.lenses = r.flag("lenses", v),
                 },
+                "swatches" => s.swatches = r.flag("swatches", v),
                 "diagnostics" => match v {
                     Value::Object(o) => {
                         for (k, v) in o {
@@ -121,6 +124,7 @@ impl Settings {
             markdown,
             snippets,
             lenses: self.lenses,
+            swatches: self.swatches,
             max_diagnostics: self.max_diagnostics,
             bands: self.bands.clone(),
             ..Config::default()
@@ -237,6 +241,10 @@ mod tests {
         assert_eq!(a, b);
         assert_eq!(a.kinds, [false, true, true, true, true, true]);
         assert_eq!(a.bands, ["2m"]);
+        assert!(!a.swatches);
+        let on = Settings::read(&json!({ "swatches": true })).unwrap();
+        assert!(on.complaints.is_empty());
+        assert!(on.settings.unwrap().config(true, true).swatches);
         assert!(Settings::read(&Value::Null).is_none());
         assert!(Settings::read(&json!({})).is_none());
     }
@@ -257,6 +265,7 @@ mod tests {
             json!(3),
             json!({ "diagnostics": { "max": -1 } }),
             json!({ "bands": [1] }),
+            json!({ "swatches": "red" }),
         ] {
             let r = Settings::read(&bad).unwrap();
             assert!(r.settings.is_none() && !r.complaints.is_empty(), "{bad}");

@@ -14,7 +14,7 @@ use serde::de::DeserializeOwned;
 use tower_lsp::jsonrpc::{Error, Id, Result};
 
 use crate::backend::{self, written};
-use crate::handlers::{hints, reading, structure, tokens};
+use crate::handlers::{hints, marks, reading, structure, tokens};
 use crate::sink::Sink;
 use crate::state::{Ahead, Cancel, Job, State};
 
@@ -82,6 +82,7 @@ fn answer(method: &str, body: &[u8]) -> Option<Answer> {
             let p = params(body)?;
             Box::new(move |st: &mut State| hints::hints(st, p))
         }
+        "textDocument/documentColor" => by!(marks::swatches),
         "textDocument/codeLens" => by!(reading::lenses),
         "textDocument/documentSymbol" => by!(structure::symbols),
         "textDocument/foldingRange" => by!(structure::folds),

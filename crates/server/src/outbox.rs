@@ -37,13 +37,14 @@ enum Out {
 #[derive(Clone)]
 pub(crate) struct Outbox {
     send: mpsc::UnboundedSender<Out>,
-    refreshing: Arc<[AtomicBool; 5]>,
+    refreshing: Arc<[AtomicBool; REFRESH.len()]>,
     sink: Sink,
 }
 
 /// Requests that ask the client to ask again; at most one of each is under way.
-const REFRESH: [&str; 5] = [
+const REFRESH: [&str; 6] = [
     "workspace/inlayHint/refresh",
+    "workspace/inlineValue/refresh",
     "workspace/codeLens/refresh",
     "workspace/semanticTokens/refresh",
     "workspace/diagnostic/refresh",

@@ -101,6 +101,7 @@ impl State {
             let p = &self.peer;
             for (can, method) in [
                 (p.refresh_hints, "workspace/inlayHint/refresh"),
+                (p.refresh_values, "workspace/inlineValue/refresh"),
                 (p.refresh_lenses, "workspace/codeLens/refresh"),
                 (p.refresh_tokens, "workspace/semanticTokens/refresh"),
                 (

@@ -138,6 +138,17 @@ fn promised(capability: &str) -> Vec<(&'static str, Value)> {
                 json!({ "position": { "line": 3, "character": 20 }, "label": "x" }),
             ),
         ],
+        "colorProvider" => {
+            let color = json!({ "red": 0.0, "green": 0.5, "blue": 0.7, "alpha": 1.0 });
+            vec![
+                ("textDocument/documentColor", whole),
+                ("textDocument/colorPresentation", ranged("color", color)),
+            ]
+        }
+        "inlineValueProvider" => vec![(
+            "textDocument/inlineValue",
+            ranged("context", json!({ "frameId": 0, "stoppedLocation": range })),
+        )],
         "diagnosticProvider" => vec![("textDocument/diagnostic", whole)],
         "executeCommandProvider" => vec![(
             "workspace/executeCommand",
@@ -174,7 +185,7 @@ fn announced(method: &str) -> Vec<(&'static str, Value)> {
 }
 
 /// Everything a client may ask, and nothing else is offered.
-const ALL: [&str; 26] = [
+const ALL: [&str; 28] = [
     "hoverProvider",
     "completionProvider",
     "signatureHelpProvider",
@@ -199,6 +210,8 @@ const ALL: [&str; 26] = [
     "callHierarchyProvider",
     "semanticTokensProvider",
     "inlayHintProvider",
+    "colorProvider",
+    "inlineValueProvider",
     "executeCommandProvider",
     "workspace",
 ];
@@ -283,8 +296,8 @@ fn what_is_not_offered_is_refused() {
         ),
         ("textDocument/moniker", client.at(URI, 0, 0)),
         (
-            "textDocument/documentColor",
-            json!({ "textDocument": { "uri": URI } }),
+            "textDocument/willSaveWaitUntil",
+            json!({ "textDocument": { "uri": URI }, "reason": 1 }),
         ),
         ("textDocument/prepareTypeHierarchy", client.at(URI, 0, 0)),
         ("workspace/diagnostic", json!({ "previousResultIds": [] })),

@@ -19,6 +19,7 @@ return {
         cables = true,
         bands = {},
       },
+      swatches = false,
     },
   },
 }

@@ -29,6 +29,17 @@ test("every hint of package.json reaches the server, and no other", () => {
   assert.equal(serverSettings(config({ "hints.loss": false })).downlead.hints.loss, false);
 });
 
+test("swatches reach the server, and none are shown unless wanted", () => {
+  assert.equal(serverSettings(config()).downlead.swatches, false);
+  assert.equal(serverSettings(config({ swatches: true })).downlead.swatches, true);
+});
+
+test("every setting of package.json reaches the server, but those about its program", () => {
+  const sent = Object.keys(serverSettings(config()).downlead);
+  const names = Object.keys(declared).map((n) => n.split(".")[1]).filter((n) => !["server", "trace"].includes(n));
+  assert.deepEqual(sent.sort(), [...new Set(names)].sort());
+});
+
 test("command of the server", () => {
   assert.deepEqual(serverCommand(config(), "/home/x"), { command: "downlead", args: ["lsp"] });
   assert.equal(serverCommand(config({ "server.path": "~/bin/downlead" }), "/home/x").command, "/home/x/bin/downlead");

@@ -14,6 +14,7 @@ use super::words::{self, Counts, counted, with_doubt};
 use crate::config::{Config, HintDetails};
 use crate::hints::LabelPart;
 use crate::markdown::Writer;
+use crate::status::Status;
 use crate::view::View;
 use crate::words::{padded, plus_minus};
 
@@ -25,6 +26,8 @@ pub(crate) struct Shown {
     pub(crate) parts: Vec<LabelPart>,
     /// More about it, as far as it is wanted now; empty if later.
     pub(crate) tooltip: Option<String>,
+    /// What it says of the statement, if it judges.
+    pub(crate) status: Option<Status>,
 }
 
 /// A session, seen for its hints.
@@ -166,6 +169,7 @@ impl Look<'_, '_> {
                 }));
                 lines
             }),
+            status: None,
         })
     }
 
@@ -214,6 +218,7 @@ impl Look<'_, '_> {
                     }))
                     .collect()
             }),
+            status: n.worst(),
         })
     }
 
@@ -246,6 +251,7 @@ impl Look<'_, '_> {
                     )]
                 })
             }),
+            status: tape.map(|t| t.verdict.into()),
         }
     }
 
@@ -253,6 +259,7 @@ impl Look<'_, '_> {
     fn row(&self, row: &BenchRow) -> Option<Shown> {
         let mut parts = Vec::new();
         let mut tooltip = None;
+        let mut status = None;
         let cell = row.cell.and_then(|i| Some((i, self.r.cells.get(i)?)));
         if let Some((i, c)) = cell {
             let counts = c.rows.first() == Some(&row.loc) || self.counting.contains(&(i, row.loc));
@@ -265,6 +272,7 @@ impl Look<'_, '_> {
                     parts.push(part(format!(" ({} readings)", c.count), None));
                 }
                 tooltip = self.derived(c);
+                status = c.comparison.as_ref().map(|x| x.verdict.into());
             } else {
                 let text = format!("takes no part: {} was read another way too", piece.name);
                 parts.push(part(text, None));
@@ -293,6 +301,7 @@ impl Look<'_, '_> {
             loc: row.loc,
             parts,
             tooltip,
+            status,
         })
     }
 
@@ -334,6 +343,7 @@ impl Look<'_, '_> {
                     loc: g.loc,
                     parts: vec![part(text, None)],
                     tooltip: None,
+                    status: None,
                 });
             }
             for r in g.rows.iter().filter(|r| r.kind == ReadingKind::Equalise) {
@@ -361,6 +371,7 @@ impl Look<'_, '_> {
                     tooltip: self.lines(|| {
                         vec!["that much is taken off where these two are compared".to_owned()]
                     }),
+                    status: None,
                 });
             }
         }
@@ -424,6 +435,7 @@ impl Look<'_, '_> {
                     })
                     .collect()
             }),
+            status: n.worst(),
         })
     }
 }
@@ -476,7 +488,10 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
     }
     let of = |what: Logged| log.rows.iter().rfind(|r| r.what == what);
     let mut parts = vec![part(text, None)];
+    let mut status = None;
     if let Some(last) = of(Logged::Forward).or_else(|| of(Logged::Swr)) {
+        // what was wrong once and is mended is wrong no more: the last one counts
+        status = last.verdict.map(Status::from);
         let note = last.verdict.and_then(|v| tip(c, || note(v)));
         parts.push(part(format!("; last {}", against(last)), note));
     }
@@ -496,6 +511,7 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
         tooltip: tip(c, || {
             log_lines(b, log).join(if c.markdown { "  \n" } else { "\n" })
         }),
+        status,
     }
 }
 

@@ -5,6 +5,8 @@ use downlead_eval::bench::{source_words, verdict_word};
 use downlead_eval::result::measure::{SwrReading, Verdict, WholeCable};
 use downlead_quantity::{db, decibel_signed, frequency};
 
+use crate::status::Status;
+
 /// A value and its expanded uncertainty with the decimals that two digits of the uncertainty
 /// leave (GUM, JCGM 100:2008, 7.2.6), at most `most`.
 #[must_use]
@@ -79,6 +81,17 @@ impl Counts {
 
     pub(crate) fn all(self) -> usize {
         self.agrees + self.differs + self.cannot
+    }
+
+    /// The worst of them; none if nothing was compared.
+    pub(crate) fn worst(self) -> Option<Status> {
+        [
+            (self.differs, Status::Bad),
+            (self.cannot, Status::Doubtful),
+            (self.agrees, Status::Good),
+        ]
+        .into_iter()
+        .find_map(|(n, status)| (n > 0).then_some(status))
     }
 
     /// `24 agree, 6 differ, 6 cannot tell`.

@@ -14,7 +14,7 @@ const ALL: Span = Span {
 };
 
 /// A reel and an old piece, read in every way there is.
-const BENCH: &str = r#"cable thin "a thin one" {
+pub(crate) const BENCH: &str = r#"cable thin "a thin one" {
     impedance 50 ohm
     velocity 0.66 ± 0.01 k 2
     loss 1.7 dB/100 m/sqrt(MHz) + 0.02 dB/100 m/MHz, typical
@@ -72,7 +72,7 @@ frequency_mhz,piece,time_min,forward_w
 435,A,8,much
 "#;
 
-const SITE: &str = r#"band 2m 145.3 MHz
+pub(crate) const SITE: &str = r#"band 2m 145.3 MHz
 band 70cm 433 MHz
 
 instrument W3 "through-line wattmeter" {

@@ -12,7 +12,10 @@ fn check(text: &str, step: usize) {
     let files = Files::default().with("main.downlead", text);
     let s = Snapshot::load(&["main.downlead".to_owned()], &files);
     let doc = Doc::File(0);
-    let c = Config::default();
+    let c = Config {
+        swatches: true,
+        ..Config::default()
+    };
     let len = u32::try_from(text.len()).unwrap();
     let inside = |x: Span| assert!(text.get(x.range()).is_some(), "{x:?} of {text:?}");
     let editable = |edits: &[TextEdit]| {
@@ -23,6 +26,10 @@ fn check(text: &str, step: usize) {
         inside(Span::new(h.offset, h.offset));
         editable(&h.edits);
     }
+    swatches(&s, doc, &c).iter().for_each(|x| inside(x.span));
+    inline_values(&s, doc, Span::new(0, len), &c)
+        .iter()
+        .for_each(|x| inside(x.span));
     semantic_tokens(&s, doc, None)
         .iter()
         .for_each(|t| inside(t.span));
@@ -116,7 +123,10 @@ fn texts_with_a_line_spoilt() {
 #[test]
 fn no_file_no_answer_no_panic() {
     let s = Snapshot::load(&[], &Files::default());
-    let c = Config::default();
+    let c = Config {
+        swatches: true,
+        ..Config::default()
+    };
     for doc in [
         Doc::File(0),
         Doc::File(9),
@@ -131,6 +141,8 @@ fn no_file_no_answer_no_panic() {
         );
         let _ = (
             inlay_hints(&s, doc, Span::new(0, 9), &c),
+            swatches(&s, doc, &c),
+            inline_values(&s, doc, Span::new(0, 9), &c),
             code_actions(&s, doc, Span::new(0, 0), &c),
             format(&s, doc),
         );

@@ -5,6 +5,7 @@ pub(crate) mod commands;
 pub(crate) mod edits;
 pub(crate) mod go;
 pub(crate) mod hints;
+pub(crate) mod marks;
 pub(crate) mod reading;
 pub(crate) mod structure;
 pub(crate) mod texts;

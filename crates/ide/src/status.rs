@@ -1,0 +1,51 @@
+//! What a comparison came to, whatever was compared, and the colour that stands for it.
+
+use downlead_eval::result::{Verdict, measure};
+
+/// What was found of a limit, a reading or a piece, best first: of several the largest counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Status {
+    /// Met, or agrees, beyond the doubt.
+    Good,
+    /// The doubt is too large to tell.
+    Doubtful,
+    /// Not met, or differs, beyond the doubt.
+    Bad,
+}
+
+impl Status {
+    /// Its colour: red, green and blue (sRGB), each from 0 to 255.
+    ///
+    /// Who cannot tell red from green, about one man in twelve, sees a green and a red swatch
+    /// nearly alike. Blue and orange, as in the set of M. Okabe and K. Ito, "Color Universal
+    /// Design" (2002; from memory), stay apart in every kind of colour blindness; their vermilion
+    /// is made darker here, so that even without any red it is not taken for the orange.
+    #[must_use]
+    pub fn colour(self) -> [u8; 3] {
+        match self {
+            Status::Good => [0, 114, 178],
+            Status::Doubtful => [230, 159, 0],
+            Status::Bad => [178, 60, 0],
+        }
+    }
+}
+
+impl From<Verdict> for Status {
+    fn from(v: Verdict) -> Status {
+        match v {
+            Verdict::Yes => Status::Good,
+            Verdict::No => Status::Bad,
+            Verdict::CannotTell => Status::Doubtful,
+        }
+    }
+}
+
+impl From<measure::Verdict> for Status {
+    fn from(v: measure::Verdict) -> Status {
+        match v {
+            measure::Verdict::Agrees => Status::Good,
+            measure::Verdict::Differs => Status::Bad,
+            measure::Verdict::CannotTell => Status::Doubtful,
+        }
+    }
+}

@@ -1,0 +1,57 @@
+//! Marks at single values: swatches of status, and values while something runs.
+
+use downlead_ide as ide;
+use ls_types::*;
+use tower_lsp::jsonrpc::Result;
+
+use crate::state::State;
+
+pub(crate) fn swatches(st: &mut State, p: DocumentColorParams) -> Result<Vec<ColorInformation>> {
+    let uri = &p.text_document.uri;
+    // asked with every key: where none are wanted nothing is worked out
+    if !st.config_of(uri).swatches {
+        return Ok(Vec::new());
+    }
+    let Some(v) = st.view(uri)? else {
+        return Ok(Vec::new());
+    };
+    let found = ide::swatches(v.snapshot, v.doc, &v.config);
+    let swatch = |s: &ide::Swatch| ColorInformation {
+        range: v.range(s.span),
+        color: color(s.status),
+    };
+    Ok(found.iter().map(swatch).collect())
+}
+
+fn color(status: ide::Status) -> Color {
+    let [red, green, blue] = status.colour().map(|c| f32::from(c) / 255.0);
+    Color {
+        red,
+        green,
+        blue,
+        alpha: 1.0,
+    }
+}
+
+/// A swatch says what was found. A client offers to pick another colour and to write it over the
+/// text; no text makes a limit met, so there is nothing to offer.
+pub(crate) fn presentations(
+    _: &mut State,
+    _: ColorPresentationParams,
+) -> Result<Vec<ColorPresentation>> {
+    Ok(Vec::new())
+}
+
+pub(crate) fn values(st: &mut State, p: InlineValueParams) -> Result<Option<Vec<InlineValue>>> {
+    let Some(v) = st.view(&p.text_document.uri)? else {
+        return Ok(None);
+    };
+    let found = ide::inline_values(v.snapshot, v.doc, v.span(p.range), &v.config);
+    let value = |x: ide::InlineValue| {
+        InlineValue::Text(InlineValueText {
+            range: v.range(x.span),
+            text: x.text,
+        })
+    };
+    Ok(Some(found.into_iter().map(value).collect()))
+}
