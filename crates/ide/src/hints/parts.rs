@@ -1,0 +1,372 @@
+//! At chains and their parts: loss, power and what is radiated.
+
+use std::collections::BTreeMap;
+
+use downlead_base::Loc;
+use downlead_eval::result::{BandResult, ChainResult, NodeResult};
+use downlead_quantity::{db, number, power, power_dbm};
+use downlead_station::model::{Direction, Meaning, PartData, Step};
+use rustc_hash::FxHashSet;
+
+use super::lines::{Hints, ends, label, separator};
+use crate::view::{View, indent, line_start};
+use crate::words::{both, padded, plus_minus};
+
+/// A piece of cable, and the bands it is used on with its loss there in dB.
+type Uses<'r> = (&'r NodeResult, Vec<(&'r BandResult, f64)>);
+
+impl Hints<'_, '_> {
+    pub(super) fn head(&mut self, chain: &ChainResult, bands: &[&BandResult]) {
+        if !self.c.hints.loss {
+            return;
+        }
+        let Some(end) = self.end_of(chain.loc) else {
+            return;
+        };
+        let complete: Vec<&BandResult> = bands.iter().copied().filter(|b| b.complete).collect();
+        if complete.is_empty() {
+            self.begin(end, "").word("incomplete");
+            return;
+        }
+        let many = chain.bands.len() > 1;
+        let line = self.begin(end, "");
+        line.word("loss ");
+        for (i, b) in ends(&complete).into_iter().enumerate() {
+            line.word(separator(i, complete.len()));
+            line.push(format!("{}{}", label(b, many), db(b.total_db)), None, None);
+        }
+        if !self.explains(end) {
+            return;
+        }
+        let line = self.at(end);
+        for b in &complete {
+            let worst = b.worst_db.map_or_else(String::new, |w| {
+                format!(", {} to {} over all phases", db(w[0]), db(w[1]))
+            });
+            line.tooltip.push(format!(
+                "{}: loss {}{worst}",
+                label(b, true).trim(),
+                db(b.total_db)
+            ));
+        }
+    }
+
+    pub(super) fn part(&mut self, chain: &ChainResult, bands: &[&BandResult], loc: Loc) {
+        if !(self.c.hints.loss || self.c.hints.power || self.c.hints.radiated) {
+            return;
+        }
+        let Some(end) = self.end_of(loc) else { return };
+        let rows: Vec<(&BandResult, &NodeResult)> = bands
+            .iter()
+            .filter_map(|b| {
+                Some((
+                    *b,
+                    b.nodes
+                        .iter()
+                        .find(|n| n.chain == loc && n.kind != "join")?,
+                ))
+            })
+            .collect();
+        let Some((_, first)) = rows.first() else {
+            return;
+        };
+        let many = chain.bands.len() > 1;
+        let receive = chain.direction == Direction::Receive;
+        let kinds = self.c.hints;
+        let target = self.view.place(first.def);
+        let target = target.filter(|_| first.def != first.chain);
+        let count = rows.len();
+        let name = match self.shared.contains(&end) {
+            true => name(self.view, first),
+            false => String::new(),
+        };
+        self.begin(end, &name);
+        for (i, (b, n)) in ends(&rows).into_iter().enumerate() {
+            let so_far = self.tip(|| match n.power_known {
+                true => format!("loss of this part; {} so far", db(n.cumulative_db)),
+                false => "loss of this part; what stands before is not all known".to_owned(),
+            });
+            let behind = self.tip(|| match receive {
+                true => "level here when the receiver just gets what it needs".to_owned(),
+                false => format!(
+                    "net power behind it: {}{}",
+                    both(n.power_w),
+                    plus_minus(n.uncertainty_db)
+                ),
+            });
+            let line = self.at(end);
+            line.word(separator(i, count));
+            line.word(label(b, many));
+            let mut before = false;
+            let Some(figures) = Figures::of(n, receive) else {
+                line.word(LOSS_NOT_KNOWN);
+                continue;
+            };
+            if let Some(loss) = figures.loss.filter(|_| kinds.loss) {
+                line.push(format!("{} dB", padded(&loss, 5)), so_far, target);
+                before = true;
+            }
+            if let Some(value) = figures.power.filter(|_| kinds.power) {
+                let arrow = if before { " → " } else { "→ " };
+                line.push(format!("{arrow}{}", padded(&value, 7)), behind, None);
+            }
+            if kinds.radiated {
+                self.radiated(end, b, n, receive);
+            }
+        }
+        if !self.explains(end) {
+            return;
+        }
+        let fits = self.can_pin(loc, end);
+        let indent = indent(self.text, line_start(self.text, end));
+        let line = self.at(end);
+        for (b, n) in &rows {
+            line.tooltip.push(row(b, n, receive));
+            if !receive && fits && n.power_w > 0.0 && n.power_known && b.complete {
+                // a frequency that is no band cannot be named behind `on`
+                let named = !many || is_name(&b.band);
+                if named && b.point.is_none() {
+                    let on = if many {
+                        format!(" on {}", b.band)
+                    } else {
+                        String::new()
+                    };
+                    line.pins.push(pin(indent, b, n, &on));
+                }
+            }
+        }
+    }
+
+    fn radiated(&mut self, end: u32, b: &BandResult, n: &NodeResult, receive: bool) {
+        if receive {
+            if n.kind == "receiver"
+                && let Some(level) = b.sensitivity_dbm
+            {
+                let nf = b
+                    .noise_figure_db
+                    .map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
+                self.at(end)
+                    .word(format!(", at the antenna {level:.1} dBm{nf}"));
+            }
+            return;
+        }
+        if n.kind != "antenna" || !b.branches.is_empty() {
+            return;
+        }
+        let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) else {
+            return;
+        };
+        let rest = match b.complete {
+            true => plus_minus(b.uncertainty_db),
+            false => ", without what is not known".to_owned(),
+        };
+        let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
+        let more = self.tip(|| {
+            format!(
+                "ERP {}, EIRP {}, gain {} dBi",
+                both(erp),
+                both(eirp),
+                number(b.gain_dbi.unwrap_or(0.0), 2)
+            )
+        });
+        let line = self.at(end);
+        if !line.parts.is_empty() {
+            line.word(", ");
+        }
+        line.push(text, more, None);
+    }
+
+    /// Whether a statement may be put below a line: it has no block, and nothing pinned there yet.
+    fn can_pin(&self, loc: Loc, end: u32) -> bool {
+        let Some(p) = self.view.place(loc) else {
+            return false;
+        };
+        let tail = self
+            .text
+            .get(p.span.end as usize..end as usize)
+            .unwrap_or("{");
+        let next = self.text.get(end as usize..).unwrap_or("").trim_start();
+        !tail.contains(['{', ';', '}']) && !next.starts_with("expect ")
+    }
+
+    /// At the definition of a piece of cable in a station: its loss on the bands it is used on.
+    pub(super) fn definitions(&mut self, chains: &[ChainResult]) {
+        if !self.c.hints.loss {
+            return;
+        }
+        // by part, in the order of the text: (band, loss)
+        let mut rows: BTreeMap<(u32, u32), Uses<'_>> = BTreeMap::new();
+        for b in chains.iter().flat_map(|c| c.bands.iter()) {
+            if !self.c.shows(&b.band) {
+                continue;
+            }
+            for n in &b.nodes {
+                if matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain && n.loss_known {
+                    let key = (n.def.span.start, n.def.span.end);
+                    let mine = &mut rows.entry(key).or_insert((n, Vec::new())).1;
+                    // a pair's two frequencies are one band here
+                    if !mine
+                        .iter()
+                        .any(|r| r.0.band == b.band && r.0.point == b.point)
+                    {
+                        mine.push((b, n.matched_db));
+                    }
+                }
+            }
+        }
+        for (n, mine) in rows.into_values() {
+            let Some(end) = self.end_of(n.def) else {
+                continue;
+            };
+            let name = n.tag.map_or("", |t| self.view.text(t));
+            let line = self.begin(end, name);
+            for (i, (b, db)) in ends(&mine).into_iter().enumerate() {
+                line.word(separator(i, mine.len()));
+                line.word(format!("{}{} dB", label(b, true), padded(&loss(db), 5)));
+            }
+            if self.explains(end) {
+                let line = self.at(end);
+                for (b, loss) in mine {
+                    line.tooltip
+                        .push(format!("{}matched loss {}", label(b, true), db(loss)));
+                }
+            }
+        }
+    }
+}
+
+/// Said of a part whose own loss could not be had.
+const LOSS_NOT_KNOWN: &str = "loss not known";
+
+/// What a part of a chain comes to on a band.
+struct Figures {
+    /// Its loss in dB, if it is of interest.
+    loss: Option<String>,
+    /// The power behind it, or of a receiver's chain the level, if it is known.
+    power: Option<String>,
+}
+
+impl Figures {
+    /// None if its loss is not known.
+    fn of(n: &NodeResult, receive: bool) -> Option<Figures> {
+        let end = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
+        n.loss_known.then(|| Figures {
+            loss: (!end || n.loss_db.abs() >= 0.005).then(|| loss(n.loss_db)),
+            power: (n.power_known && n.power_w.is_finite()).then(|| match receive {
+                true => power_dbm(n.power_w),
+                false => power(n.power_w),
+            }),
+        })
+    }
+}
+
+/// What a part comes to, with its name: `M1 0.69 dB → 18.1 W`; none if nothing can be said.
+pub(crate) fn in_short(view: &View<'_>, n: &NodeResult, receive: bool) -> Option<String> {
+    let name = name(view, n);
+    let Some(f) = Figures::of(n, receive) else {
+        return Some(format!("{name} {LOSS_NOT_KNOWN}"));
+    };
+    match (f.loss, f.power) {
+        (None, None) => None,
+        (Some(loss), None) => Some(format!("{name} {loss} dB")),
+        (None, Some(power)) => Some(format!("{name} → {power}")),
+        (Some(loss), Some(power)) => Some(format!("{name} {loss} dB → {power}")),
+    }
+}
+
+/// What a part is called where several stand on a line.
+fn name(view: &View<'_>, n: &NodeResult) -> String {
+    let tag = n.tag.map_or(n.kind, |t| view.text(t));
+    match n.port {
+        Some(p) => format!("{tag}.{}", view.text(p)),
+        None => tag.to_owned(),
+    }
+}
+
+fn loss(db: f64) -> String {
+    let s = format!("{db:.2}");
+    if s == "-0.00" { "0.00".to_owned() } else { s }
+}
+
+fn is_name(band: &str) -> bool {
+    !band.contains(' ') && !band.ends_with("Hz")
+}
+
+/// A row of the tooltip.
+fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
+    let band = label(b, true).trim().to_owned();
+    if !n.loss_known {
+        return format!("{band}: its loss is not known, and so nothing behind it");
+    }
+    if !n.power_known {
+        return format!(
+            "{band}: loss {}; what stands before is not all known",
+            db(n.loss_db)
+        );
+    }
+    let mut t = format!(
+        "{band}: loss {}, {} so far",
+        db(n.loss_db),
+        db(n.cumulative_db)
+    );
+    if n.power_w.is_finite() {
+        t.push_str(&format!(", then {}", both(n.power_w)));
+    }
+    t.push_str(&plus_minus(n.uncertainty_db));
+    if !receive && n.swr > 1.005 {
+        t.push_str(&format!(", SWR {}", number(n.swr, 2)));
+    }
+    if n.kind == "antenna"
+        && let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w)
+    {
+        t.push_str(&format!(
+            "; ERP {}, EIRP {}{}",
+            both(erp),
+            both(eirp),
+            plus_minus(b.uncertainty_db)
+        ));
+    }
+    t
+}
+
+/// The assertion that holds what is shown.
+fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
+    match b
+        .erp_w()
+        .filter(|_| n.kind == "antenna" && b.branches.is_empty())
+    {
+        Some(erp) => format!("{indent}expect erp {}{on}", power(erp)),
+        None => format!("{indent}expect {}{on}", power(n.power_w)),
+    }
+}
+
+/// Parts whose statements could not be understood: nothing is known of them.
+pub(super) fn broken(meaning: &Meaning) -> FxHashSet<Loc> {
+    fn steps(s: &[Step], out: &mut FxHashSet<Loc>) {
+        for x in s {
+            if let Step::Part { part, .. } = x
+                && part.data == PartData::Broken
+            {
+                out.insert(part.loc);
+            }
+            if let Step::Part { branches, .. } | Step::Use { branches, .. } = x {
+                branches.iter().for_each(|b| steps(&b.steps, out));
+            }
+        }
+    }
+    let mut out = FxHashSet::default();
+    match meaning {
+        Meaning::Station(st) => {
+            out.extend(
+                st.parts
+                    .iter()
+                    .filter(|p| p.data == PartData::Broken)
+                    .map(|p| p.loc),
+            );
+            st.chains.iter().for_each(|c| steps(&c.steps, &mut out));
+        }
+        Meaning::Chain(c) => steps(&c.steps, &mut out),
+        _ => {}
+    }
+    out
+}
