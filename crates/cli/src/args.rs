@@ -69,6 +69,34 @@ pub(crate) enum Command {
     },
 }
 
+// The structs that several commands flatten have no doc comment: it would become the command's.
+
+// Files of a command that prints one value in several formats.
+#[derive(Debug, clap::Args)]
+pub(crate) struct Inputs {
+    /// Files, or folders searched for `*.downlead`.
+    #[arg(value_name = "FILE", required_unless_present = "schema")]
+    pub(crate) paths: Vec<PathBuf>,
+    #[command(flatten)]
+    pub(crate) within: Within,
+}
+
+// Where files may lie.
+#[derive(Debug, clap::Args)]
+pub(crate) struct Within {
+    /// Folder above which nothing is read.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) root: Option<PathBuf>,
+}
+
+// What is asked about the shape of the JSON.
+#[derive(Debug, clap::Args)]
+pub(crate) struct Shape {
+    /// Print the JSON Schema of `--format json` and end.
+    #[arg(long)]
+    pub(crate) schema: bool,
+}
+
 #[derive(Debug, clap::Args)]
 pub(crate) struct CheckArgs {
     /// Files, or folders searched for `*.downlead`.
@@ -86,9 +114,8 @@ pub(crate) struct CheckArgs {
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
-    /// Folder above which nothing is read.
-    #[arg(long, value_name = "DIR")]
-    pub(crate) root: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) within: Within,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -104,24 +131,19 @@ pub(crate) enum CheckFormat {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct ReportArgs {
-    /// Files, or folders searched for `*.downlead`.
-    #[arg(value_name = "FILE", required_unless_present = "schema")]
-    pub(crate) paths: Vec<PathBuf>,
     /// How to print the report.
     #[arg(long, value_enum, default_value_t = ReportFormat::Text)]
     pub(crate) format: ReportFormat,
     /// Which table to print as CSV.
     #[arg(long, value_enum, default_value_t = Table::Nodes)]
     pub(crate) table: Table,
-    /// Print the JSON Schema of `--format json` and end.
-    #[arg(long)]
-    pub(crate) schema: bool,
+    #[command(flatten)]
+    pub(crate) shape: Shape,
     /// Write the trends of logged readings as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
-    /// Folder above which nothing is read.
-    #[arg(long, value_name = "DIR")]
-    pub(crate) root: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) inputs: Inputs,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -148,28 +170,20 @@ pub(crate) enum Table {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct CardArgs {
-    /// Files, or folders searched for `*.downlead`.
-    #[arg(value_name = "FILE", required_unless_present = "schema")]
-    pub(crate) paths: Vec<PathBuf>,
     /// Meter that goes to the site; its error is then in the spans.
     #[arg(long, value_name = "METER")]
     pub(crate) with: Option<String>,
     /// How to print the cards.
     #[arg(long, value_enum, default_value_t = ReportFormat::Text)]
     pub(crate) format: ReportFormat,
-    /// Print the JSON Schema of `--format json` and end.
-    #[arg(long)]
-    pub(crate) schema: bool,
-    /// Folder above which nothing is read.
-    #[arg(long, value_name = "DIR")]
-    pub(crate) root: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) shape: Shape,
+    #[command(flatten)]
+    pub(crate) inputs: Inputs,
 }
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct BenchArgs {
-    /// Files, or folders searched for `*.downlead`.
-    #[arg(value_name = "FILE", required_unless_present = "schema")]
-    pub(crate) paths: Vec<PathBuf>,
     /// Warnings, and pieces that differ or cannot be told, fail too.
     #[arg(long)]
     pub(crate) strict: bool,
@@ -179,15 +193,13 @@ pub(crate) struct BenchArgs {
     /// Which table to print as CSV.
     #[arg(long, value_enum, default_value_t = BenchTable::Results)]
     pub(crate) table: BenchTable,
-    /// Print the JSON Schema of `--format json` and end.
-    #[arg(long)]
-    pub(crate) schema: bool,
+    #[command(flatten)]
+    pub(crate) shape: Shape,
     /// Write plots as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
-    /// Folder above which nothing is read.
-    #[arg(long, value_name = "DIR")]
-    pub(crate) root: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) inputs: Inputs,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -243,12 +255,10 @@ pub(crate) struct FitArgs {
     /// How to print the fit.
     #[arg(long, value_enum, default_value_t = FitFormat::Text)]
     pub(crate) format: FitFormat,
-    /// Print the JSON Schema of `--format json` and end.
-    #[arg(long)]
-    pub(crate) schema: bool,
-    /// Folder above which nothing is read.
-    #[arg(long, value_name = "DIR")]
-    pub(crate) root: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) shape: Shape,
+    #[command(flatten)]
+    pub(crate) within: Within,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -265,9 +275,8 @@ pub(crate) struct ExplainArgs {
     /// A diagnostic's code, or FILE:LINE.
     #[arg(value_name = "CODE|FILE:LINE")]
     pub(crate) what: Option<String>,
-    /// Folder above which nothing is read.
-    #[arg(long, value_name = "DIR")]
-    pub(crate) root: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) within: Within,
 }
 
 #[derive(Debug, clap::Args)]

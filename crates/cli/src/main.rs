@@ -10,6 +10,7 @@ mod findings;
 mod fit;
 mod formats;
 mod loader;
+mod loss_law;
 mod model;
 mod plot;
 mod report;

@@ -2,13 +2,13 @@
 
 use downlead_eval::Places;
 use downlead_eval::bench::result::{BenchBand, BenchCell, BenchPiece, SessionResult};
-use downlead_physics::measure::{Clamped, FitError, LossFit, Source, Verdict};
-use downlead_quantity::frequency;
+use downlead_physics::measure::{LossFit, Source, Verdict};
 use downlead_station::Env;
 use downlead_station::model::{Accuracy, Meaning};
 use downlead_station::session::{LengthBy, Session};
 
 use super::shape::*;
+use crate::loss_law::{LossLaw, held_at_zero, refused};
 use crate::model::Snapshot;
 
 /// The sessions of a snapshot, each with what it was written and computed as.
@@ -207,18 +207,9 @@ fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
     let worst = (0..f.residuals.len())
         .max_by(|a, b| f.residuals[*a].abs().total_cmp(&f.residuals[*b].abs()));
     FitReport {
-        temperature_c: f.celsius,
-        k1_db_per_m_per_sqrt_mhz: f.coefficients.k1,
-        k1_uncertainty_db_per_m_per_sqrt_mhz: 2.0 * f.u_k1,
-        k2_db_per_m_per_mhz: f.coefficients.k2,
-        k2_uncertainty_db_per_m_per_mhz: 2.0 * f.u_k2,
-        k1_at_20c_db_per_m_per_sqrt_mhz: f.at_20.k1,
-        correlation: f.correlation,
+        law: LossLaw::of(f),
         standard_shared: f.shared,
-        held_at_zero: f.clamped.map(|c| match c {
-            Clamped::K1 => "k1",
-            Clamped::K2 => "k2",
-        }),
+        held_at_zero: held_at_zero(f),
         chi_square: f.chi2,
         degrees_of_freedom: f.dof,
         p: f.p.is_finite().then_some(f.p),
@@ -229,42 +220,6 @@ fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
         lowest_hz: f.range_hz.0,
         highest_hz: f.range_hz.1,
     }
-}
-
-/// Why there is no fit, and what to do; `point` names a point.
-pub(crate) fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
-    match e {
-        FitError::TooFew {
-            frequencies,
-            add_hz,
-        } => {
-            let n = match frequencies {
-                0 => "no frequency".to_owned(),
-                1 => "one frequency".to_owned(),
-                n => format!("{n} frequencies"),
-            };
-            let add = if add_hz.is_finite() {
-                format!("; read at {} too", frequency(tidy(*add_hz)))
-            } else {
-                String::new()
-            };
-            format!("{n} cannot give two coefficients{add}")
-        }
-        FitError::NotPositive(i) => format!(
-            "the loss on {} is not above zero once the joins are taken off: leave that reading out, or use a longer piece",
-            point(*i)
-        ),
-        FitError::Singular { add_hz, .. } => format!(
-            "the frequencies are too alike to tell the two coefficients apart; read at {} too",
-            frequency(tidy(*add_hz))
-        ),
-    }
-}
-
-/// A frequency to advise, with two digits: nobody has a transmitter for 13.7382 MHz.
-pub(crate) fn tidy(hz: f64) -> f64 {
-    let step = libm::pow(10.0, libm::floor(libm::log10(hz)) - 1.0);
-    libm::round(hz / step) * step
 }
 
 fn lengths(places: &Places<'_>, s: &Session, p: &BenchPiece) -> Vec<LengthReport> {

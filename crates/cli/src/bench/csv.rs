@@ -137,6 +137,7 @@ const PIECES: &[&str] = &[
 
 fn piece(p: &PieceReport) -> Vec<String> {
     let (w, f) = (p.whole.as_ref(), p.fit.as_ref());
+    let law = f.map(|f| &f.law);
     vec![
         p.piece.clone(),
         p.cable.clone(),
@@ -156,12 +157,12 @@ fn piece(p: &PieceReport) -> Vec<String> {
         text(w.and_then(|w| w.worst_band.as_ref())),
         maybe(w.map(|w| w.worst_en)),
         w.map(|w| w.verdict).unwrap_or_default().to_owned(),
-        maybe(f.map(|f| f.k1_db_per_m_per_sqrt_mhz)),
-        maybe(f.map(|f| f.k1_uncertainty_db_per_m_per_sqrt_mhz)),
-        maybe(f.map(|f| f.k2_db_per_m_per_mhz)),
-        maybe(f.map(|f| f.k2_uncertainty_db_per_m_per_mhz)),
-        maybe(f.map(|f| f.k1_at_20c_db_per_m_per_sqrt_mhz)),
-        maybe(f.map(|f| f.correlation)),
+        maybe(law.map(|l| l.k1_db_per_m_per_sqrt_mhz)),
+        maybe(law.map(|l| l.k1_uncertainty_db_per_m_per_sqrt_mhz)),
+        maybe(law.map(|l| l.k2_db_per_m_per_mhz)),
+        maybe(law.map(|l| l.k2_uncertainty_db_per_m_per_mhz)),
+        maybe(law.map(|l| l.k1_at_20c_db_per_m_per_sqrt_mhz)),
+        maybe(law.map(|l| l.correlation)),
         maybe(f.map(|f| f.chi_square)),
         maybe(f.and_then(|f| f.p)),
         text(f.and_then(|f| f.outlier_band.as_ref())),

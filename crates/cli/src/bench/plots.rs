@@ -8,7 +8,8 @@ use downlead_station::session::Session;
 
 use super::shape::{BandReport, PieceReport, SessionReport};
 use super::trends::Series;
-use super::words::{self, PER};
+use super::words;
+use crate::loss_law::PER;
 use crate::svg::loss::{Loss, Reading, picture};
 use crate::svg::rows::{Difference, Entry, Panel, differences, ranking};
 use crate::svg::trend;

@@ -7,6 +7,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::loss_law::LossLaw;
 use crate::model::DiagnosticReport;
 
 /// Name and version of the JSON shape.
@@ -267,20 +268,9 @@ pub(crate) struct WholeReport {
 /// `k1 √f + k2 f` through the readings of a piece.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub(crate) struct FitReport {
-    /// Temperature of the readings, °C.
-    pub(crate) temperature_c: f64,
-    /// dB/m per root of MHz at that temperature.
-    pub(crate) k1_db_per_m_per_sqrt_mhz: f64,
-    /// Expanded uncertainty (k = 2) by the readings.
-    pub(crate) k1_uncertainty_db_per_m_per_sqrt_mhz: f64,
-    /// dB/m per MHz.
-    pub(crate) k2_db_per_m_per_mhz: f64,
-    /// Expanded uncertainty (k = 2) by the readings.
-    pub(crate) k2_uncertainty_db_per_m_per_mhz: f64,
-    /// k1 at 20 °C.
-    pub(crate) k1_at_20c_db_per_m_per_sqrt_mhz: f64,
-    /// Correlation of the two.
-    pub(crate) correlation: f64,
+    /// The two coefficients.
+    #[serde(flatten)]
+    pub(crate) law: LossLaw,
     /// Relative standard uncertainty that all readings share (length).
     pub(crate) standard_shared: f64,
     /// `k1` or `k2`, where that would have come out negative and was held at 0.

@@ -5,6 +5,7 @@ use downlead_quantity::{db, frequency, length, number, percent};
 pub(crate) use downlead_ide::with_doubt;
 
 use super::shape::*;
+use crate::loss_law::{PER, tidy};
 use crate::report::words::db_cell;
 use crate::ui::Style;
 
@@ -17,9 +18,6 @@ pub(crate) fn result_verdict(r: &ResultReport, style: Style) -> String {
     let just = if edge { ", just" } else { "" };
     format!("{}{just}", verdict(word, style))
 }
-
-/// Metres in the trade's unit of length for losses.
-pub(crate) const PER: f64 = 100.0;
 
 /// A verdict with a sign that reads without colour.
 pub(crate) fn verdict(word: &str, style: Style) -> String {
@@ -206,20 +204,14 @@ fn counted(n: usize, what: &str) -> String {
 
 /// The two coefficients with their doubt, in dB/100 m.
 pub(crate) fn fit(f: &FitReport) -> String {
-    let coefficient = |k: f64, u: f64| {
-        let (k, u) = with_doubt(PER * k, PER * u, 6);
-        format!("{k} ± {u}")
-    };
+    let law = &f.law;
     let mut out = format!(
         "k1 {} dB/100 m/√MHz, k2 {} dB/100 m/MHz at {} °C (k1 {} at 20 °C), correlation {:.2}",
-        coefficient(
-            f.k1_db_per_m_per_sqrt_mhz,
-            f.k1_uncertainty_db_per_m_per_sqrt_mhz
-        ),
-        coefficient(f.k2_db_per_m_per_mhz, f.k2_uncertainty_db_per_m_per_mhz),
-        number(f.temperature_c, 1),
-        downlead_quantity::sig(PER * f.k1_at_20c_db_per_m_per_sqrt_mhz, 4),
-        f.correlation,
+        law.k1(),
+        law.k2(),
+        number(law.temperature_c, 1),
+        downlead_quantity::sig(PER * law.k1_at_20c_db_per_m_per_sqrt_mhz, 4),
+        law.correlation,
     );
     if let Some(k) = f.held_at_zero {
         out += &format!("; {k} would come out negative and is held at 0");
@@ -244,7 +236,7 @@ fn fit_quality(f: &FitReport) -> String {
         out += &format!("; largest residual {r:+.1} u on {b}");
     }
     if let Some(hz) = f.add_frequency_hz {
-        out += &format!("; weak: read at {} too", frequency(super::build::tidy(hz)));
+        out += &format!("; weak: read at {} too", frequency(tidy(hz)));
     }
     out
 }

@@ -1,38 +1,25 @@
 //! `downlead bench`: sessions of readings against what the cables promise.
 
-use std::collections::HashMap;
 use std::io;
-use std::path::Path;
+use std::ops::ControlFlow;
 
 use downlead_base::Severity;
 use downlead_eval::Places;
 
-use super::{judged, load};
+use super::judged;
+use super::printed::{Forms, begin, beside, print, write_plots};
 use crate::args::{BenchArgs, BenchTable, ReportFormat};
 use crate::bench;
-use crate::bench::plots::Plot;
 use crate::bench::shape::{BenchReport, SCHEMA};
-use crate::draw::draw;
-use crate::files::gather;
-use crate::loader::plain_io;
-use crate::report;
 use crate::ui::{Outcome, Ui};
-use crate::write;
 
 pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    if args.schema {
-        ui.print(&report::schema::<BenchReport>()?)?;
-        return Ok(Outcome::Clean);
-    }
-    if args.table != BenchTable::Results && args.format != ReportFormat::Csv {
-        ui.complain("--table goes with --format csv; the other formats hold all tables");
-        return Ok(Outcome::Trouble);
-    }
-    let gathered = gather(&args.paths, args.root.as_deref());
-    let loaded = load(&gathered, ui);
-    if loaded.files == 0 {
-        return Ok(loaded.outcome);
-    }
+    let table = args.table != BenchTable::Results;
+    let (gathered, loaded) =
+        match begin::<BenchReport>(&args.shape, &args.inputs, args.format, table, ui)? {
+            ControlFlow::Continue(all) => all,
+            ControlFlow::Break(outcome) => return Ok(outcome),
+        };
     let mut all = BenchReport {
         schema: SCHEMA,
         sessions: Vec::new(),
@@ -61,21 +48,15 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
         plots.extend(bench::plots::trends(&series));
         outcome = outcome.max(write_plots(folder, &plots, ui));
     }
-    match args.format {
-        ReportFormat::Text => {
-            let style = ui.style;
-            ui.print(&bench::text(&all, style))?;
-        }
-        ReportFormat::Json => ui.print(&report::json(&all)?)?,
-        ReportFormat::Markdown => ui.print(&bench::markdown(&all))?,
-        ReportFormat::Csv => ui.print(&bench::csv(&all, args.table).map_err(io::Error::other)?)?,
-    }
+    let forms = Forms {
+        text: bench::text,
+        markdown: bench::markdown,
+        csv: &|all| bench::csv(all, args.table),
+    };
+    print(&all, args.format, &forms, ui)?;
+    // JSON and Markdown carry the findings themselves
     if matches!(args.format, ReportFormat::Text | ReportFormat::Csv) {
-        let style = ui.error_style;
-        let drawn = draw(&loaded.findings, style, |f| f.severity >= Severity::Warning);
-        if !drawn.is_empty() {
-            ui.note(drawn.trim_end());
-        }
+        beside(&loaded.findings, Severity::Warning, ui);
     }
     let undecided = args.strict
         && all
@@ -90,31 +71,4 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     Ok(outcome
         .max(judged(&loaded.findings, args.strict))
         .max(strict))
-}
-
-/// Writes the pictures; a name taken twice gets a number.
-pub(super) fn write_plots(folder: &Path, plots: &[Plot], ui: &mut Ui) -> Outcome {
-    if plots.is_empty() {
-        ui.complain("--plot: there is no reading to draw");
-        return Outcome::Trouble;
-    }
-    let mut taken: HashMap<&str, usize> = HashMap::new();
-    for plot in plots {
-        let times = taken.entry(&plot.name).or_insert(0);
-        *times += 1;
-        let again = if *times > 1 {
-            format!("-{times}")
-        } else {
-            String::new()
-        };
-        let path = folder.join(format!("{}{again}.svg", plot.name));
-        if let Err(e) = write::replace(&path, &plot.svg) {
-            ui.complain(&format!("{}: {}", path.display(), plain_io(&e)));
-            return Outcome::Trouble;
-        }
-        if ui.watched {
-            ui.note(&format!("wrote {}", path.display()));
-        }
-    }
-    Outcome::Clean
 }

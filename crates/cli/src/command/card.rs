@@ -1,28 +1,23 @@
 //! `downlead card`: expected readings to take to the site.
 
 use std::io;
+use std::ops::ControlFlow;
 
 use downlead_base::Severity;
 
-use super::{judged, load};
+use super::judged;
+use super::printed::{Forms, begin, beside, print};
 use crate::args::{CardArgs, ReportFormat};
 use crate::card::shape::{CardFile, SCHEMA};
 use crate::card::{self, Meters, SAFETY};
-use crate::draw::draw;
-use crate::files::gather;
-use crate::report;
 use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    if args.schema {
-        ui.print(&report::schema::<CardFile>()?)?;
-        return Ok(Outcome::Clean);
-    }
-    let gathered = gather(&args.paths, args.root.as_deref());
-    let loaded = load(&gathered, ui);
-    if loaded.files == 0 {
-        return Ok(loaded.outcome);
-    }
+    let (gathered, loaded) =
+        match begin::<CardFile>(&args.shape, &args.inputs, args.format, false, ui)? {
+            ControlFlow::Continue(all) => all,
+            ControlFlow::Break(outcome) => return Ok(outcome),
+        };
     let mut file = CardFile {
         schema: SCHEMA,
         cards: Vec::new(),
@@ -54,20 +49,13 @@ pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
         }
         file.cards.extend(cards);
     }
-    match args.format {
-        ReportFormat::Text => {
-            let style = ui.style;
-            ui.print(&card::text(&file, style))?;
-        }
-        ReportFormat::Json => ui.print(&report::json(&file)?)?,
-        ReportFormat::Markdown => ui.print(&card::markdown(&file))?,
-        ReportFormat::Csv => ui.print(&card::csv(&file).map_err(io::Error::other)?)?,
-    }
+    let forms = Forms {
+        text: card::text,
+        markdown: card::markdown,
+        csv: &card::csv,
+    };
+    print(&file, args.format, &forms, ui)?;
     // a card is to be printed: what is wrong goes beside it
-    let style = ui.error_style;
-    let drawn = draw(&loaded.findings, style, |f| f.severity == Severity::Error);
-    if !drawn.is_empty() {
-        ui.note(drawn.trim_end());
-    }
+    beside(&loaded.findings, Severity::Error, ui);
     Ok(loaded.outcome.max(judged(&loaded.findings, false)))
 }

@@ -13,7 +13,7 @@ use crate::formats;
 use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    let gathered = gather(&args.paths, args.root.as_deref());
+    let gathered = gather(&args.paths, args.within.root.as_deref());
     let loaded = load_with(&gathered, ui, args.history);
     let findings = &loaded.findings;
     match args.format {

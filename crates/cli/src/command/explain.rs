@@ -31,7 +31,7 @@ pub(crate) fn run(args: &ExplainArgs, ui: &mut Ui) -> io::Result<Outcome> {
         ui.complain(&unknown(what));
         return Ok(Outcome::Trouble);
     };
-    let gathered = gather(&[PathBuf::from(file)], args.root.as_deref());
+    let gathered = gather(&[PathBuf::from(file)], args.within.root.as_deref());
     let loaded = load(&gathered, ui);
     let (Some(group), Some(snapshot)) = (gathered.groups.first(), loaded.snapshots.first()) else {
         return Ok(Outcome::Trouble);

@@ -7,22 +7,23 @@ use std::path::Path;
 use downlead_base::Severity;
 use downlead_station::attach::is_network;
 
+use super::printed::beside;
 use super::{judged, load};
 use crate::args::{FitArgs, FitFormat};
 use crate::bench::build::sessions;
-use crate::draw::draw;
 use crate::files::gather;
 use crate::fit::shape::{FitFile, SCHEMA, of};
 use crate::fit::source::{NetworkFacts, network, piece, sheet};
 use crate::fit::{self, Subject, definition, options};
 use crate::loader::{in_words, plain_io, read_regular};
+use crate::loss_law::refused;
 use crate::model::Snapshot;
 use crate::report;
 use crate::ui::{Outcome, Ui};
 use crate::write;
 
 pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    if args.schema {
+    if args.shape.schema {
         ui.print(&report::schema::<FitFile>()?)?;
         return Ok(Outcome::Clean);
     }
@@ -85,7 +86,7 @@ fn print(args: &FitArgs, subjects: &[Subject], ui: &mut Ui) -> io::Result<()> {
             ui.print(&all.join("\n"))?;
             for s in subjects {
                 if let Err(e) = &s.fit {
-                    let why = crate::bench::build::refused(e, &|i| s.point(i));
+                    let why = refused(e, &|i| s.point(i));
                     ui.complain(&format!("{}: no fit: {why}", s.title));
                 }
             }
@@ -180,7 +181,7 @@ fn of_text(args: &FitArgs, file: &Path, ui: &mut Ui) -> Result<(Vec<Subject>, Ou
         ],
         "goes with a network file; a session says it in its text",
     )?;
-    let gathered = gather(&[file.to_owned()], args.root.as_deref());
+    let gathered = gather(&[file.to_owned()], args.within.root.as_deref());
     let loaded = load(&gathered, ui);
     let Some(snapshot) = loaded.snapshots.first().filter(|_| loaded.files > 0) else {
         return Err("nothing could be read".to_owned());
@@ -205,11 +206,7 @@ fn of_text(args: &FitArgs, file: &Path, ui: &mut Ui) -> Result<(Vec<Subject>, Ou
         }
         None => pieces(args, snapshot)?,
     };
-    let style = ui.error_style;
-    let drawn = draw(&loaded.findings, style, |f| f.severity == Severity::Error);
-    if !drawn.is_empty() {
-        ui.note(drawn.trim_end());
-    }
+    beside(&loaded.findings, Severity::Error, ui);
     Ok((
         subjects,
         loaded.outcome.max(judged(&loaded.findings, false)),

@@ -8,6 +8,7 @@ mod explain;
 mod fit;
 mod fmt;
 mod new;
+mod printed;
 mod report;
 
 use std::io;

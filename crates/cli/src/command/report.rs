@@ -1,32 +1,24 @@
 //! `downlead report`: chain tables and totals.
 
 use std::io;
+use std::ops::ControlFlow;
 
 use downlead_base::Severity;
 
-use super::bench::write_plots;
-use super::{judged, load};
+use super::judged;
+use super::printed::{Forms, begin, beside, print, write_plots};
 use crate::args::{ReportArgs, ReportFormat, Table};
-use crate::draw::draw;
-use crate::files::gather;
 use crate::model::{Report, SCHEMA};
 use crate::report;
 use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    if args.schema {
-        ui.print(&report::schema::<Report>()?)?;
-        return Ok(Outcome::Clean);
-    }
-    if args.table != Table::Nodes && args.format != ReportFormat::Csv {
-        ui.complain("--table goes with --format csv; the other formats hold all tables");
-        return Ok(Outcome::Trouble);
-    }
-    let gathered = gather(&args.paths, args.root.as_deref());
-    let loaded = load(&gathered, ui);
-    if loaded.files == 0 {
-        return Ok(loaded.outcome);
-    }
+    let table = args.table != Table::Nodes;
+    let (gathered, loaded) =
+        match begin::<Report>(&args.shape, &args.inputs, args.format, table, ui)? {
+            ControlFlow::Continue(all) => all,
+            ControlFlow::Break(outcome) => return Ok(outcome),
+        };
     let mut all = Report {
         schema: SCHEMA,
         stations: Vec::new(),
@@ -50,22 +42,15 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if let Some(folder) = &args.plot {
         outcome = outcome.max(write_plots(folder, &plots, ui));
     }
-    match args.format {
-        ReportFormat::Text => {
-            let style = ui.style;
-            ui.print(&report::text(&all, style))?;
-        }
-        ReportFormat::Json => ui.print(&report::json(&all)?)?,
-        ReportFormat::Markdown => ui.print(&report::markdown(&all))?,
-        ReportFormat::Csv => ui.print(&report::csv(&all, args.table).map_err(io::Error::other)?)?,
-    }
+    let forms = Forms {
+        text: report::text,
+        markdown: report::markdown,
+        csv: &|all| report::csv(all, args.table),
+    };
+    print(&all, args.format, &forms, ui)?;
     // JSON and Markdown carry the findings themselves
     if matches!(args.format, ReportFormat::Text | ReportFormat::Csv) {
-        let style = ui.error_style;
-        let drawn = draw(&loaded.findings, style, |f| f.severity >= Severity::Warning);
-        if !drawn.is_empty() {
-            ui.note(drawn.trim_end());
-        }
+        beside(&loaded.findings, Severity::Warning, ui);
     }
     Ok(outcome.max(judged(&loaded.findings, false)))
 }

@@ -1,11 +1,11 @@
 //! Fits as a value: the stable shape that `fit --format json` prints.
 
-use downlead_physics::measure::{Clamped, LossFit};
+use downlead_physics::measure::LossFit;
 use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::{Subject, definition};
-use crate::bench::build::refused;
+use crate::loss_law::{LossLaw, held_at_zero, refused};
 
 /// Name and version of the JSON shape.
 pub(crate) const SCHEMA: &str = "downlead-fit/1";
@@ -44,20 +44,9 @@ pub(crate) struct OneFit {
 /// The two coefficients with their doubt.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub(crate) struct Coefficients {
-    /// Temperature of the points, °C.
-    pub(crate) temperature_c: f64,
-    /// dB/m per root of MHz at that temperature.
-    pub(crate) k1_db_per_m_per_sqrt_mhz: f64,
-    /// Expanded uncertainty by the points.
-    pub(crate) k1_uncertainty_db_per_m_per_sqrt_mhz: f64,
-    /// dB/m per MHz.
-    pub(crate) k2_db_per_m_per_mhz: f64,
-    /// Expanded uncertainty by the points.
-    pub(crate) k2_uncertainty_db_per_m_per_mhz: f64,
-    /// k1 at 20 °C.
-    pub(crate) k1_at_20c_db_per_m_per_sqrt_mhz: f64,
-    /// Correlation of the two.
-    pub(crate) correlation: f64,
+    /// The two coefficients.
+    #[serde(flatten)]
+    pub(crate) law: LossLaw,
     /// Covariance of the two (k = 1), in the product of their units.
     pub(crate) covariance: f64,
     /// `k1` or `k2`, where that would have come out negative and was held at 0.
@@ -148,18 +137,9 @@ pub(crate) fn of(s: &Subject) -> OneFit {
 fn coefficients(s: &Subject, f: &LossFit) -> Coefficients {
     let judged = !s.from_scatter && f.dof > 0;
     Coefficients {
-        temperature_c: f.celsius,
-        k1_db_per_m_per_sqrt_mhz: f.coefficients.k1,
-        k1_uncertainty_db_per_m_per_sqrt_mhz: 2.0 * f.u_k1,
-        k2_db_per_m_per_mhz: f.coefficients.k2,
-        k2_uncertainty_db_per_m_per_mhz: 2.0 * f.u_k2,
-        k1_at_20c_db_per_m_per_sqrt_mhz: f.at_20.k1,
-        correlation: f.correlation,
+        law: LossLaw::of(f),
         covariance: f.correlation * f.u_k1 * f.u_k2,
-        held_at_zero: f.clamped.map(|c| match c {
-            Clamped::K1 => "k1",
-            Clamped::K2 => "k2",
-        }),
+        held_at_zero: held_at_zero(f),
         standard_shared: f.shared,
         chi_square: judged.then_some(f.chi2),
         degrees_of_freedom: f.dof,

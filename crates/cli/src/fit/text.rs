@@ -5,8 +5,8 @@ use std::fmt::Write as _;
 use downlead_quantity::{frequency, number, sig};
 
 use super::shape::{Coefficients, FitPointReport, OneFit};
-use crate::bench::build::tidy;
-use crate::bench::words::{PER, per_100, probability, with_doubt};
+use crate::bench::words::{per_100, probability};
+use crate::loss_law::{PER, tidy};
 use crate::report::Columns;
 use crate::ui::{Style, printable, wrapped};
 
@@ -93,37 +93,21 @@ fn points(f: &OneFit, style: Style, out: &mut String) {
 }
 
 fn coefficients(c: &Coefficients) -> Vec<(&'static str, String)> {
-    let with = |k: f64, u: f64| {
-        let (k, u) = with_doubt(PER * k, PER * u, 6);
-        format!("{k} ± {u}")
-    };
-    let at = number(c.temperature_c, 1);
+    let at = number(c.law.temperature_c, 1);
     let at_20 = if at == "20" {
         String::new()
     } else {
         format!(
             "; {} at 20 °C",
-            sig(PER * c.k1_at_20c_db_per_m_per_sqrt_mhz, 5)
+            sig(PER * c.law.k1_at_20c_db_per_m_per_sqrt_mhz, 5)
         )
     };
     let mut out = vec![
         (
             "k1",
-            format!(
-                "{} dB/100 m/√MHz at {at} °C{at_20}",
-                with(
-                    c.k1_db_per_m_per_sqrt_mhz,
-                    c.k1_uncertainty_db_per_m_per_sqrt_mhz
-                )
-            ),
+            format!("{} dB/100 m/√MHz at {at} °C{at_20}", c.law.k1()),
         ),
-        (
-            "k2",
-            format!(
-                "{} dB/100 m/MHz",
-                with(c.k2_db_per_m_per_mhz, c.k2_uncertainty_db_per_m_per_mhz)
-            ),
-        ),
+        ("k2", format!("{} dB/100 m/MHz", c.law.k2())),
     ];
     if let Some(k) = c.held_at_zero {
         out.push(("", format!("{k} would come out negative and is held at 0")));
@@ -132,7 +116,7 @@ fn coefficients(c: &Coefficients) -> Vec<(&'static str, String)> {
             "together",
             format!(
                 "correlation {:.3}, covariance {:.3e} (dB/100 m)² per MHz to 3/2, k = 1: compare curves, not coefficients",
-                c.correlation,
+                c.law.correlation,
                 PER * PER * c.covariance
             ),
         ));

@@ -1,0 +1,106 @@
+//! What the commands share that print one value in four formats: `report`, `bench` and `card`.
+
+use std::collections::HashMap;
+use std::io;
+use std::ops::ControlFlow;
+use std::path::Path;
+
+use downlead_base::Severity;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use super::{Loaded, load};
+use crate::args::{Inputs, ReportFormat, Shape};
+use crate::bench::plots::Plot;
+use crate::draw::draw;
+use crate::files::{Gathered, gather};
+use crate::findings::Findings;
+use crate::loader::plain_io;
+use crate::report;
+use crate::ui::{Outcome, Style, Ui};
+use crate::write;
+
+/// Prints the schema of `T` where it is asked for; else loads the files. `table` says that one is
+/// named with --table.
+pub(super) fn begin<T: JsonSchema>(
+    shape: &Shape,
+    inputs: &Inputs,
+    format: ReportFormat,
+    table: bool,
+    ui: &mut Ui,
+) -> io::Result<ControlFlow<Outcome, (Gathered, Loaded)>> {
+    if shape.schema {
+        ui.print(&report::schema::<T>()?)?;
+        return Ok(ControlFlow::Break(Outcome::Clean));
+    }
+    if table && format != ReportFormat::Csv {
+        ui.complain("--table goes with --format csv; the other formats hold all tables");
+        return Ok(ControlFlow::Break(Outcome::Trouble));
+    }
+    let gathered = gather(&inputs.paths, inputs.within.root.as_deref());
+    let loaded = load(&gathered, ui);
+    Ok(if loaded.files == 0 {
+        ControlFlow::Break(loaded.outcome)
+    } else {
+        ControlFlow::Continue((gathered, loaded))
+    })
+}
+
+/// How a `T` is put into words; JSON needs no words.
+pub(super) struct Forms<'a, T> {
+    pub(super) text: fn(&T, Style) -> String,
+    pub(super) markdown: fn(&T) -> String,
+    pub(super) csv: &'a dyn Fn(&T) -> Result<String, csv::Error>,
+}
+
+/// Prints a value in the format asked for.
+pub(super) fn print<T: Serialize>(
+    value: &T,
+    format: ReportFormat,
+    forms: &Forms<'_, T>,
+    ui: &mut Ui,
+) -> io::Result<()> {
+    let out = match format {
+        ReportFormat::Text => (forms.text)(value, ui.style),
+        ReportFormat::Json => report::json(value)?,
+        ReportFormat::Markdown => (forms.markdown)(value),
+        ReportFormat::Csv => (forms.csv)(value).map_err(io::Error::other)?,
+    };
+    ui.print(&out)
+}
+
+/// Puts the findings from `least` upwards beside what was printed.
+pub(super) fn beside(findings: &Findings, least: Severity, ui: &mut Ui) {
+    let style = ui.error_style;
+    let drawn = draw(findings, style, |f| f.severity >= least);
+    if !drawn.is_empty() {
+        ui.note(drawn.trim_end());
+    }
+}
+
+/// Writes the pictures; a name taken twice gets a number.
+pub(super) fn write_plots(folder: &Path, plots: &[Plot], ui: &mut Ui) -> Outcome {
+    if plots.is_empty() {
+        ui.complain("--plot: there is no reading to draw");
+        return Outcome::Trouble;
+    }
+    let mut taken: HashMap<&str, usize> = HashMap::new();
+    for plot in plots {
+        let times = taken.entry(&plot.name).or_insert(0);
+        *times += 1;
+        let again = if *times > 1 {
+            format!("-{times}")
+        } else {
+            String::new()
+        };
+        let path = folder.join(format!("{}{again}.svg", plot.name));
+        if let Err(e) = write::replace(&path, &plot.svg) {
+            ui.complain(&format!("{}: {}", path.display(), plain_io(&e)));
+            return Outcome::Trouble;
+        }
+        if ui.watched {
+            ui.note(&format!("wrote {}", path.display()));
+        }
+    }
+    Outcome::Clean
+}

@@ -1,0 +1,109 @@
+//! The law `k1 √f + k2 f` through points of loss, as `bench` and `fit` put it.
+
+use downlead_ide::with_doubt;
+use downlead_physics::measure::{Clamped, FitError, LossFit};
+use downlead_quantity::frequency;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// Metres in the trade's unit of length for losses.
+pub(crate) const PER: f64 = 100.0;
+
+/// The two coefficients with their doubt.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub(crate) struct LossLaw {
+    /// Temperature of the points, °C.
+    pub(crate) temperature_c: f64,
+    /// dB/m per root of MHz at that temperature.
+    pub(crate) k1_db_per_m_per_sqrt_mhz: f64,
+    /// Expanded uncertainty (k = 2) by the points.
+    pub(crate) k1_uncertainty_db_per_m_per_sqrt_mhz: f64,
+    /// dB/m per MHz.
+    pub(crate) k2_db_per_m_per_mhz: f64,
+    /// Expanded uncertainty (k = 2) by the points.
+    pub(crate) k2_uncertainty_db_per_m_per_mhz: f64,
+    /// k1 at 20 °C.
+    pub(crate) k1_at_20c_db_per_m_per_sqrt_mhz: f64,
+    /// Correlation of the two.
+    pub(crate) correlation: f64,
+}
+
+impl LossLaw {
+    /// Those of a fit.
+    pub(crate) fn of(f: &LossFit) -> LossLaw {
+        LossLaw {
+            temperature_c: f.celsius,
+            k1_db_per_m_per_sqrt_mhz: f.coefficients.k1,
+            k1_uncertainty_db_per_m_per_sqrt_mhz: 2.0 * f.u_k1,
+            k2_db_per_m_per_mhz: f.coefficients.k2,
+            k2_uncertainty_db_per_m_per_mhz: 2.0 * f.u_k2,
+            k1_at_20c_db_per_m_per_sqrt_mhz: f.at_20.k1,
+            correlation: f.correlation,
+        }
+    }
+
+    /// k1 with its doubt, in dB/100 m per root of MHz.
+    pub(crate) fn k1(&self) -> String {
+        per_100(
+            self.k1_db_per_m_per_sqrt_mhz,
+            self.k1_uncertainty_db_per_m_per_sqrt_mhz,
+        )
+    }
+
+    /// k2 with its doubt, in dB/100 m per MHz.
+    pub(crate) fn k2(&self) -> String {
+        per_100(
+            self.k2_db_per_m_per_mhz,
+            self.k2_uncertainty_db_per_m_per_mhz,
+        )
+    }
+}
+
+fn per_100(k: f64, u: f64) -> String {
+    let (k, u) = with_doubt(PER * k, PER * u, 6);
+    format!("{k} ± {u}")
+}
+
+/// Which coefficient would have come out negative and was held at 0.
+pub(crate) fn held_at_zero(f: &LossFit) -> Option<&'static str> {
+    f.clamped.map(|c| match c {
+        Clamped::K1 => "k1",
+        Clamped::K2 => "k2",
+    })
+}
+
+/// Why there is no fit, and what to do; `point` names a point.
+pub(crate) fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
+    match e {
+        FitError::TooFew {
+            frequencies,
+            add_hz,
+        } => {
+            let n = match frequencies {
+                0 => "no frequency".to_owned(),
+                1 => "one frequency".to_owned(),
+                n => format!("{n} frequencies"),
+            };
+            let add = if add_hz.is_finite() {
+                format!("; read at {} too", frequency(tidy(*add_hz)))
+            } else {
+                String::new()
+            };
+            format!("{n} cannot give two coefficients{add}")
+        }
+        FitError::NotPositive(i) => format!(
+            "the loss on {} is not above zero once the joins are taken off: leave that reading out, or use a longer piece",
+            point(*i)
+        ),
+        FitError::Singular { add_hz, .. } => format!(
+            "the frequencies are too alike to tell the two coefficients apart; read at {} too",
+            frequency(tidy(*add_hz))
+        ),
+    }
+}
+
+/// A frequency to advise, with two digits: nobody has a transmitter for 13.7382 MHz.
+pub(crate) fn tidy(hz: f64) -> f64 {
+    let step = libm::pow(10.0, libm::floor(libm::log10(hz)) - 1.0);
+    libm::round(hz / step) * step
+}
