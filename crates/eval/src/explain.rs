@@ -11,7 +11,7 @@ use downlead_syntax::Stmt;
 use rustc_hash::FxHashMap;
 
 use crate::build::{Places, parts_of, source};
-use crate::chain::{db_words, dbm_words};
+use crate::chain::dbm_words;
 use crate::point::{Point, pick};
 use crate::result::{BandResult, ChainResult, NodeResult};
 use crate::snapshot::Snapshot;
@@ -299,7 +299,7 @@ impl Cx<'_> {
         let matched = match part.map(|p| &p.data) {
             _ if file.is_some() => Derivation::leaf(
                 title.clone(),
-                db_words(n.matched_db),
+                db(n.matched_db),
                 src,
                 file.map(|f| f.path.loc),
             )
@@ -309,20 +309,20 @@ impl Cx<'_> {
             ),
             Some(PartData::Line(l)) if l.cable.is_some() => self.line(l, name, &title),
             Some(PartData::Connector(count, c)) => self.connector(*count, &c.text, &title, n),
-            _ => Derivation::leaf(title.clone(), db_words(n.matched_db), src, Some(n.def))
+            _ => Derivation::leaf(title.clone(), db(n.matched_db), src, Some(n.def))
                 .by(n.basis.word(), String::new()),
         };
         if extra.abs() < 5e-5 {
             return matched;
         }
-        Derivation::leaf(title, db_words(n.loss_db), None, Some(n.chain))
+        Derivation::leaf(title, db(n.loss_db), None, Some(n.chain))
             .by(
                 "loss = matched loss + what the standing wave adds or the mismatch takes",
                 format!("{} + {}", number(n.matched_db, 4), number(extra, 4)),
             )
             .with(matched)
             .with(
-                Derivation::leaf("difference by reflections", db_words(extra), None, None).by(
+                Derivation::leaf("difference by reflections", db(extra), None, None).by(
                     "exact power ratio of the line (complex Zc), or mean over unknown phases",
                     format!("SWR {} beyond it", number(n.swr, 3)),
                 ),
@@ -414,7 +414,7 @@ impl Cx<'_> {
         let matched = at.loss() * length;
         let added = pick(&l.added, &self.point(), self.env);
         let total = matched + added.as_ref().map_or(0.0, |a| a.value.value);
-        let mut d = Derivation::leaf(title, db_words(total), None, None)
+        let mut d = Derivation::leaf(title, db(total), None, None)
             .by(
                 if added.is_some() {
                     "loss = a × length / 100 m + added loss"
@@ -432,7 +432,7 @@ impl Cx<'_> {
                         "{} × {} / 100 = {}",
                         number(per100, 4),
                         number(length, 4),
-                        db_words(matched)
+                        db(matched)
                     ),
                 },
             )
@@ -446,7 +446,7 @@ impl Cx<'_> {
         if let Some(a) = added {
             d = d.with(Derivation::leaf(
                 "added loss",
-                db_words(a.value.value),
+                db(a.value.value),
                 a.figure.meta.words(),
                 Some(a.figure.loc),
             ));
@@ -459,12 +459,7 @@ impl Cx<'_> {
             return Derivation::leaf(title, "", None, None);
         };
         let ghz = self.band.hz / 1e9;
-        let d = Derivation::leaf(
-            title,
-            db_words(n.matched_db),
-            c.meta.words(),
-            Some(c.name.loc),
-        );
+        let d = Derivation::leaf(title, db(n.matched_db), c.meta.words(), Some(c.name.loc));
         match c.loss {
             Some(ConnectorLoss::Root(k)) => d.by(
                 "loss = pairs × k √f, f in GHz",
@@ -566,7 +561,7 @@ impl Cx<'_> {
             if n.loss_db != 0.0 {
                 d.steps.push(Derivation::leaf(
                     self.name(n),
-                    db_words(n.loss_db),
+                    db(n.loss_db),
                     None,
                     Some(n.chain),
                 ));

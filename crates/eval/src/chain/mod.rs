@@ -1,0 +1,94 @@
+//! One chain at one frequency: elements, cascade, power, doubt.
+
+mod antenna;
+mod feed;
+mod receive;
+mod sensitivity;
+mod stretch;
+mod sum;
+mod transmit;
+
+use downlead_base::{Diagnostic, Loc};
+use downlead_quantity::w_to_dbm;
+use downlead_station::Env;
+use downlead_station::model::{Chain, Direction, Name, Node, Station};
+
+use crate::assume::{Assumed, Assumptions};
+use crate::element::Build;
+use crate::point::{Point, band_matches};
+use crate::result::{BandResult, NodeResult};
+use crate::walk::Stop;
+use stretch::stretch;
+
+pub(crate) use antenna::gain_at;
+pub(crate) use feed::{Feed, physics_mode};
+pub(crate) use stretch::{Ending, Stretch};
+pub(crate) use transmit::{NodeState, Reached};
+
+/// What evaluating a chain needs.
+pub(crate) struct Cx<'m> {
+    pub(crate) station: Option<&'m Station>,
+    pub(crate) chain: &'m Chain,
+    pub(crate) env: &'m Env,
+    pub(crate) direction: Direction,
+}
+
+/// Evaluates the chain at a point.
+pub(crate) fn evaluate<'m>(
+    cx: &Cx<'m>,
+    stops: &[Stop<'m>],
+    point: &Point,
+    out: &mut Vec<Diagnostic>,
+) -> BandResult {
+    let mut b = Build {
+        station: cx.station,
+        env: cx.env,
+        point,
+        pieces: Vec::new(),
+        assumed: Assumptions::default(),
+        diags: Vec::new(),
+    };
+    let s = stretch(cx, &mut b, stops, out, false);
+    let no_connectors = cx.station.and_then(|st| st.joins.as_ref()).is_none()
+        && !s.elements.iter().any(|e| e.connector.is_some());
+    if no_connectors && !s.elements.is_empty() {
+        b.assumed.add(Assumed::JoinsLossless, cx.chain.name.loc);
+    }
+    let mut r = Run {
+        cx,
+        point,
+        nodes: Vec::new(),
+        branches: Vec::new(),
+        states: Vec::new(),
+        assumed: std::mem::take(&mut b.assumed),
+        diags: std::mem::take(&mut b.diags),
+        phases: 0,
+    };
+    let result = match cx.direction {
+        Direction::Transmit => r.transmit(&s, stops, out),
+        Direction::Receive => r.receive(&s, stops),
+    };
+    out.append(&mut r.diags);
+    result
+}
+
+pub(crate) struct Run<'m, 'c> {
+    pub(crate) cx: &'c Cx<'m>,
+    pub(crate) point: &'c Point,
+    pub(crate) nodes: Vec<NodeResult>,
+    pub(crate) branches: Vec<Box<str>>,
+    pub(crate) states: Vec<(Loc, &'m Node, NodeState<'m>)>,
+    pub(crate) assumed: Assumptions,
+    pub(crate) diags: Vec<Diagnostic>,
+    phases: u32,
+}
+
+/// Names of bands a statement holds on: none means all.
+pub(crate) fn holds(on: &[Name], point: &Point, env: &Env) -> bool {
+    on.is_empty() || on.iter().any(|n| band_matches(&n.text, point, env))
+}
+
+/// A level in words.
+pub(crate) fn dbm_words(w: f64) -> String {
+    format!("{:.1} dBm", w_to_dbm(w))
+}

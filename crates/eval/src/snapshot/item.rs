@@ -1,0 +1,109 @@
+//! What is computed from one item.
+
+use downlead_base::Diagnostic;
+use downlead_station::model::{Direction, Meaning, Station};
+use downlead_station::{Env, Lowered, library};
+use rustc_hash::FxHashSet;
+
+use super::depends::depends;
+use crate::chain::{self, Cx};
+use crate::checks;
+use crate::network;
+use crate::point::points;
+use crate::result::{ChainResult, ItemResult};
+use crate::walk;
+
+/// Computes the chains of one item.
+pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
+    let mut r = ItemResult::default();
+    match &low.meaning {
+        Meaning::Station(st) => {
+            for c in &st.chains {
+                r.chains
+                    .push(chain_of(Some(st), c, env, &mut r.diagnostics));
+            }
+            checks::station(st, &mut r.diagnostics);
+            depends(Some(st), &st.chains, env, &mut r);
+        }
+        Meaning::Chain(c) => {
+            r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
+            depends(None, std::slice::from_ref(c), env, &mut r);
+        }
+        Meaning::Session(s) => {
+            let found = crate::bench::evaluate(s, env, &mut r.diagnostics);
+            r.session = Some(Box::new(found));
+            r.depends = crate::bench::depends(s, env);
+        }
+        Meaning::Cable(c) => {
+            checks::cable(c, &mut r.diagnostics);
+            checks::replaced(
+                "cable",
+                &c.name,
+                library().cable(&c.name.text).is_some(),
+                &mut r.diagnostics,
+            );
+        }
+        Meaning::Connector(c) => {
+            checks::replaced(
+                "connector",
+                &c.name,
+                library().connector(&c.name.text).is_some(),
+                &mut r.diagnostics,
+            );
+        }
+        Meaning::Device(c) => {
+            checks::replaced(
+                "device",
+                &c.name,
+                library().device(&c.name.text).is_some(),
+                &mut r.diagnostics,
+            );
+        }
+        _ => {}
+    }
+    network::notes(low, env, &mut r.diagnostics);
+    network::depends(low, env, &mut r);
+    dedup(&mut r.diagnostics);
+    r
+}
+
+/// One finding for several bands is one finding.
+fn dedup(d: &mut Vec<Diagnostic>) {
+    let mut seen = FxHashSet::default();
+    d.retain(|d| seen.insert((d.code.id, d.primary.loc, d.message.clone())));
+}
+
+fn chain_of(
+    station: Option<&Station>,
+    c: &downlead_station::model::Chain,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> ChainResult {
+    let stops = walk::walk(&c.steps, station, out);
+    let direction: Direction = walk::direction(c, &stops);
+    walk::shape(c, &stops, direction, env, out);
+    let cx = Cx {
+        station,
+        chain: c,
+        env,
+        direction,
+    };
+    let points = points(c, direction, env, out);
+    checks::chain(&cx, &stops, &points, out);
+    let mut found = checks::PerPoint::default();
+    let mut bands = Vec::with_capacity(points.len());
+    for p in &points {
+        let mut here = Vec::new();
+        bands.push(chain::evaluate(&cx, &stops, p, &mut here));
+        found.add(p, here);
+    }
+    found.finish(out);
+    let result = ChainResult {
+        name: c.name.loc,
+        loc: c.loc,
+        direction,
+        bands: bands.into(),
+    };
+    checks::swr_cost(&result, out);
+    result
+}

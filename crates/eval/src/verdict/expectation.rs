@@ -1,0 +1,126 @@
+//! Expectations, and what a receive chain can say of its statements.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{db, number, power, to_db};
+use downlead_station::model::{Expect, LimitQuantity, Node};
+
+use super::limit::no_gain;
+use crate::chain::{NodeState, Run, holds};
+use crate::result::BandResult;
+
+/// A statement at a node of a receive chain: there is no transmitter, so only the loss is known.
+pub(crate) fn receive_statement(
+    run: &mut Run<'_, '_>,
+    loc: Loc,
+    node: &Node,
+    loss_db: f64,
+    complete: bool,
+) {
+    let what = match node {
+        Node::Expect {
+            expect: Expect::Loss(l, half),
+            on,
+        } => {
+            if complete && holds(on, run.point, run.cx.env) && (loss_db - l).abs() > half + 1e-9 {
+                run.diags.push(missed(
+                    &run.point.band,
+                    loc,
+                    &db(loss_db),
+                    &format!("{} ± {}", db(*l), db(*half)),
+                ));
+            }
+            return;
+        }
+        Node::Expect { .. } => "This expectation",
+        Node::Log { .. } => "a log of readings",
+        Node::Read { .. } => "A reading",
+        Node::Limit { .. } => "A limit",
+    };
+    run.diags.push(
+        Diagnostic::new(
+            &codes::MISPLACED_STATEMENT,
+            loc,
+            format!("{what} needs a transmitter, and this is a receive chain."),
+        )
+        .at("not compared")
+        .help("In a receive chain only `expect loss` can be compared."),
+    );
+}
+
+fn missed(band: &str, loc: Loc, got: &str, want: &str) -> Diagnostic {
+    Diagnostic::new(
+        &codes::EXPECTATION_MISSED,
+        loc,
+        format!("On {band}: {want} is expected here and {got} computed."),
+    )
+    .at(format!("computed: {got}"))
+}
+
+pub(super) fn expectation(
+    run: &mut Run<'_, '_>,
+    result: &BandResult,
+    loc: Loc,
+    e: &Expect,
+    state: &NodeState<'_>,
+) {
+    let mut other = None;
+    let (ok, got, want) = match *e {
+        Expect::Power(w, half) => {
+            let d = to_db(state.net_w / w);
+            (
+                d.abs() <= half + 1e-9,
+                power(state.net_w),
+                format!("{} ± {}", power(w), db(half)),
+            )
+        }
+        Expect::Loss(l, half) => (
+            (state.loss_db - l).abs() <= half + 1e-9,
+            db(state.loss_db),
+            format!("{} ± {}", db(l), db(half)),
+        ),
+        Expect::Swr(s, half) => (
+            (state.swr - s).abs() <= half + 1e-9,
+            format!("SWR {}", number(state.swr, 2)),
+            format!("SWR {} ± {}", number(s, 2), number(half, 2)),
+        ),
+        Expect::Radiated(q, w, half) => {
+            let v = if q == LimitQuantity::Eirp {
+                result.eirp_w
+            } else {
+                result.erp_w()
+            };
+            let Some(v) = v else {
+                if result.complete {
+                    no_gain(run, result, q, loc);
+                }
+                return;
+            };
+            let name = q.word().to_uppercase();
+            // 2.15 dB off: the other of the two was meant
+            let (wrong, right) = if q == LimitQuantity::Eirp {
+                (result.erp_w(), "ERP")
+            } else {
+                (result.eirp_w, "EIRP")
+            };
+            if wrong.is_some_and(|x| to_db(x / w).abs() < 0.05) {
+                other = Some(format!(
+                    "{} is the {right}; {name} is {}.",
+                    power(w),
+                    power(v)
+                ));
+            }
+            (
+                to_db(v / w).abs() <= half + 1e-9,
+                format!("{name} {}", power(v)),
+                format!("{name} {} ± {}", power(w), db(half)),
+            )
+        }
+    };
+    if !ok && result.complete {
+        let mut d = missed(&run.point.band, loc, &got, &want);
+        if let Some(o) = other {
+            d = d.help(o);
+        }
+        run.diags.push(d);
+    }
+}

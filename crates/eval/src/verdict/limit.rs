@@ -1,0 +1,286 @@
+//! Limits on radiated power and on the output.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{db, from_db, power, to_db};
+use downlead_station::model::{Basis, LimitQuantity, PowerKind};
+
+use super::largest;
+use super::power_kind::kind_factor;
+use super::rule::upper_limit;
+use crate::assume::Assumed;
+use crate::chain::{Feed, NodeState, Reached, Run};
+use crate::result::{BandResult, LimitResult, Verdict};
+
+#[allow(clippy::too_many_arguments, reason = "one limit")]
+pub(super) fn limit<'m>(
+    run: &mut Run<'m, '_>,
+    result: &BandResult,
+    feed: Option<&Feed<'m>>,
+    reached: &Reached<'m>,
+    state: &NodeState<'m>,
+    loc: Loc,
+    quantity: LimitQuantity,
+    limit_w: f64,
+    want: Option<PowerKind>,
+) -> Option<LimitResult> {
+    let feed = feed?;
+    let factor = kind_factor(run, feed, want, loc)?;
+    let radiated = match quantity {
+        LimitQuantity::Erp => result.erp_w(),
+        LimitQuantity::Eirp => result.eirp_w,
+        LimitQuantity::Output => None,
+    };
+    let (value, u) = match (quantity, radiated) {
+        // what a wattmeter there would read
+        (LimitQuantity::Output, _) => (state.forward_w, state.budget.expanded()),
+        _ if !result.complete => return None,
+        (_, Some(w)) => (w, reached.budget.expanded()),
+        (_, None) => {
+            no_gain(run, result, quantity, loc);
+            return None;
+        }
+    };
+    if !value.is_finite() {
+        return None;
+    }
+    let value = value * factor;
+    let margin = to_db(limit_w / value);
+    let verdict = upper_limit(margin, u);
+    let safe = feed.watts * from_db(margin - u);
+    let what = quantity.word().to_uppercase();
+    let what = if quantity == LimitQuantity::Output {
+        "The power here".to_owned()
+    } else {
+        what
+    };
+    let band = &run.point.band;
+    match verdict {
+        Verdict::Yes => {}
+        Verdict::No => run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_NOT_MET,
+                loc,
+                format!(
+                    "{what} on {band} is {}, {} over the limit of {}; the doubt is {}.",
+                    power(value),
+                    db(-margin),
+                    power(limit_w),
+                    db(u)
+                ),
+            )
+            .at("exceeded, beyond doubt")
+            .also(feed.loc, format!("{} here", power(feed.watts)))
+            .help(format!("At {} the limit is met with the doubt allowed for; at {} it is just reached.", power(safe), power(feed.watts * from_db(margin)))),
+        ),
+        Verdict::CannotTell => run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_CANNOT_TELL,
+                loc,
+                format!(
+                    "{what} on {band} is {}, {} {} the limit of {}, but the doubt is {}: cannot tell.",
+                    power(value),
+                    db(margin.abs()),
+                    if margin >= 0.0 { "under" } else { "over" },
+                    power(limit_w),
+                    db(u)
+                ),
+            )
+            .at("nearer than the doubt")
+            .also(feed.loc, format!("{} here", power(feed.watts)))
+            .help(largest(&reached.budget))
+            .help(format!("At {} it would be met beyond doubt.", power(safe))),
+        ),
+    }
+    if feed.figure.meta.basis == Basis::Displayed {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::DISPLAYED_POWER,
+                feed.figure.loc,
+                "This power is the radio's own display; give a meter reading for a limit check.",
+            )
+            .at("displayed")
+            .also(loc, "the limit"),
+        );
+    }
+    converted(run, feed, reached, quantity, want, factor, value, loc);
+    if quantity != LimitQuantity::Output {
+        low_edge(run, result, &what, value, margin, verdict, loc);
+    }
+    // behind the point of an output limit nothing matters to it
+    let until = if quantity == LimitQuantity::Output {
+        state.nodes
+    } else {
+        usize::MAX
+    };
+    let guessed: Vec<Loc> = result
+        .nodes
+        .iter()
+        .take(until)
+        .filter(|n| n.basis == Basis::Guess)
+        .map(|n| n.tag.unwrap_or(n.chain))
+        .collect();
+    if !guessed.is_empty() {
+        let mut d = Diagnostic::new(
+            &codes::GUESS_IN_LIMIT,
+            loc,
+            format!(
+                "{} guessed figure{} in this limit check.",
+                if guessed.len() == 1 {
+                    "One".to_owned()
+                } else {
+                    guessed.len().to_string()
+                },
+                if guessed.len() == 1 {
+                    " takes part"
+                } else {
+                    "s take part"
+                }
+            ),
+        )
+        .at("rests on a guess");
+        for g in guessed.iter().take(4) {
+            d = d.also(*g, "guessed");
+        }
+        run.diags.push(d);
+    }
+    Some(LimitResult {
+        loc,
+        quantity,
+        limit_w,
+        value_w: value,
+        margin_db: margin,
+        uncertainty_db: u,
+        verdict,
+        safe_w: safe.is_finite().then_some(safe),
+    })
+}
+
+/// A limit or expectation on radiated power where nothing is known to radiate.
+pub(super) fn no_gain(
+    run: &mut Run<'_, '_>,
+    result: &BandResult,
+    quantity: LimitQuantity,
+    loc: Loc,
+) {
+    let Some(end) = result
+        .nodes
+        .last()
+        .filter(|n| matches!(n.kind, "antenna" | "load"))
+    else {
+        return;
+    };
+    let name = quantity.word().to_uppercase();
+    let d = if end.kind == "load" {
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            loc,
+            format!(
+                "The chain ends in a load, which radiates nothing; there is no {name} to compare."
+            ),
+        )
+        .help("Limit the `output` instead, or end the chain in the antenna.")
+    } else {
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            loc,
+            format!("The antenna has no gain, so there is no {name} to compare."),
+        )
+        .help("Give it one: `antenna A1 5.2 dBi`.")
+    };
+    run.diags.push(
+        d.at("not compared")
+            .also(end.chain, format!("the {}", end.kind)),
+    );
+}
+
+/// Says what was converted: EIRP from a gain over a dipole, one kind of power from another.
+#[allow(clippy::too_many_arguments, reason = "one limit")]
+fn converted<'m>(
+    run: &mut Run<'m, '_>,
+    feed: &Feed<'m>,
+    reached: &Reached<'m>,
+    quantity: LimitQuantity,
+    want: Option<PowerKind>,
+    factor: f64,
+    value: f64,
+    loc: Loc,
+) {
+    if quantity == LimitQuantity::Eirp && reached.dipole {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_CONVERTED,
+                loc,
+                format!(
+                    "The limit is on EIRP and the gain is in dBd: ERP {} is EIRP {}, 2.15 dB more.",
+                    power(value * from_db(-downlead_quantity::DIPOLE_DBI)),
+                    power(value)
+                ),
+            )
+            .at("compared as EIRP"),
+        );
+    }
+    if (factor - 1.0).abs() > 1e-9 {
+        let counts = want.unwrap_or(PowerKind::Pep).word();
+        let has = feed.kind.map_or("", PowerKind::word);
+        run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_CONVERTED,
+                loc,
+                format!(
+                    "The limit counts {counts} power: {} {has} is {} {counts}.",
+                    power(feed.watts),
+                    power(feed.watts * factor)
+                ),
+            )
+            .at(format!("compared as {counts} power"))
+            .also(feed.figure.loc, "the power"),
+        );
+    }
+}
+
+/// Losses that are maxima make a radiated power look smaller than it may be.
+fn low_edge(
+    run: &mut Run<'_, '_>,
+    result: &BandResult,
+    what: &str,
+    value: f64,
+    margin: f64,
+    verdict: Verdict,
+    loc: Loc,
+) {
+    let maxima: Vec<(Loc, f64)> = result
+        .nodes
+        .iter()
+        .filter(|n| {
+            run.assumed
+                .list
+                .contains(&(Assumed::MaximumTaken, n.tag.unwrap_or(n.def)))
+        })
+        .map(|n| (n.tag.unwrap_or(n.chain), n.loss_db))
+        .collect();
+    let sum: f64 = maxima.iter().map(|m| m.1).sum();
+    if sum <= 0.0 || !sum.is_finite() {
+        return;
+    }
+    let mut d = Diagnostic::new(
+        &codes::LOW_EDGE_USED,
+        loc,
+        format!(
+            "{} {} in this limit check; if nothing were lost there, {what} on {} would be {} instead of {}.",
+            if maxima.len() == 1 { "A loss that is a maximum".to_owned() } else { format!("{} losses that are maxima", maxima.len()) },
+            if maxima.len() == 1 { format!("({}) takes part", db(sum)) } else { format!("({} together) take part", db(sum)) },
+            run.point.band,
+            power(value * from_db(sum)),
+            power(value)
+        ),
+    )
+    .at("the true loss may be lower")
+    .help("For an upper limit the lowest credible loss counts: write a typical loss with its ±, or measure it.");
+    if verdict == Verdict::Yes && sum > margin {
+        d.severity = downlead_base::Severity::Warning;
+    }
+    for (l, _) in maxima.iter().take(4) {
+        d = d.also(*l, "a maximum");
+    }
+    run.diags.push(d);
+}

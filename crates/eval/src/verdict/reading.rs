@@ -1,0 +1,252 @@
+//! Readings of power and SWR against what the text lets expect.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::mismatch::gamma_from_swr;
+use downlead_quantity::{db, decibel_signed, number, power, to_db};
+use downlead_station::model::{Accuracy, Meta, Read, ReadPower};
+
+use super::instrument::{instrument_db, lapsed, unknown_instrument};
+use super::largest;
+use super::reflection::{reflected_reading, reflection};
+use super::rule::{SMALLEST_FAULT_DB, agreement};
+use crate::assume::Assumed;
+use crate::cause::{Budget, Cause};
+use crate::chain::{NodeState, Run};
+use crate::result::{BandResult, ReadingResult, Verdict};
+
+/// Says that a reading is older than a part in front of it.
+fn stale(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, date: &str, state: &NodeState<'_>) {
+    let before: Vec<Loc> = result
+        .nodes
+        .iter()
+        .take(state.nodes)
+        .filter_map(|n| n.tag)
+        .collect();
+    let parts = run.cx.station.map_or(&[][..], |s| &s.parts);
+    let newer = parts.iter().find(|p| {
+        let since = p.meta.since.as_deref();
+        p.tag.as_ref().is_some_and(|t| before.contains(&t.loc))
+            && since.is_some_and(|s| {
+                let n = s.len().min(date.len());
+                date.get(..n) < s.get(..n)
+            })
+    });
+    if let Some((p, t)) = newer.and_then(|p| Some((p, p.tag.as_ref()?))) {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::EVIDENCE_STALE,
+                loc,
+                format!(
+                    "This reading is of {date}; `{}` has been there since {}.",
+                    t.text,
+                    p.meta.since.as_deref().unwrap_or("later")
+                ),
+            )
+            .at("older than a part before it")
+            .also(t.loc, "the part")
+            .help("Read again; what was read before the change says how the station was."),
+        );
+    }
+}
+
+pub(super) fn reading<'m>(
+    run: &mut Run<'m, '_>,
+    result: &BandResult,
+    loc: Loc,
+    read: &'m Read,
+    own_tolerance: bool,
+    meta: &'m Meta,
+    state: &NodeState<'m>,
+) -> Option<ReadingResult> {
+    let env = run.cx.env;
+    let instrument = match &meta.instrument {
+        Some(n) => match env.instrument(&n.text) {
+            Some(i) => Some(i),
+            None if env.is_broken(&n.text) => None,
+            None => {
+                run.diags.push(unknown_instrument(n, env));
+                None
+            }
+        },
+        None => None,
+    };
+    if meta.instrument.is_none() || meta.date.is_none() || meta.person.is_none() {
+        let mut lacks = Vec::new();
+        if meta.date.is_none() {
+            lacks.push("date");
+        }
+        if meta.instrument.is_none() {
+            lacks.push("instrument");
+        }
+        if meta.person.is_none() {
+            lacks.push("person");
+        }
+        run.diags.push(
+            Diagnostic::new(
+                &codes::READING_INCOMPLETE,
+                loc,
+                format!("This reading has no {}.", lacks.join(", no ")),
+            )
+            .at("who read it, when and with what?")
+            .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
+        );
+    }
+    if let Some(date) = &meta.date {
+        if let Some(i) = instrument {
+            lapsed(i, date, loc, &mut run.diags);
+        }
+        stale(run, result, loc, date, state);
+    }
+    if let (Some(i), Some((lo, hi))) = (instrument, instrument.and_then(|i| i.band))
+        && (run.point.hz < lo || run.point.hz > hi)
+    {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::INSTRUMENT_OUTSIDE_BAND,
+                loc,
+                format!(
+                    "`{}` is good from {} to {}; {} lies outside.",
+                    i.name.text,
+                    downlead_quantity::frequency(lo),
+                    downlead_quantity::frequency(hi),
+                    downlead_quantity::frequency(run.point.hz)
+                ),
+            )
+            .at("outside the instrument's band")
+            .also(i.name.loc, "the instrument"),
+        );
+        return None;
+    }
+    if meta.instrument.is_some() && instrument.is_none() && !own_tolerance {
+        // its doubt is not known, so it can neither agree nor differ
+        return None;
+    }
+    match read {
+        Read::Power(which, m) => {
+            let (expected, reflected) = match which {
+                ReadPower::Forward => (state.forward_w, false),
+                ReadPower::Net => (state.net_w, false),
+                ReadPower::Reflected => (state.forward_w - state.net_w, true),
+            };
+            if reflected {
+                return Some(reflected_reading(run, loc, m, expected, state));
+            }
+            if let Some(scale) = instrument.and_then(|i| i.scale_w) {
+                if m.value > scale {
+                    run.diags.push(
+                        Diagnostic::new(
+                            &codes::READING_IMPOSSIBLE,
+                            loc,
+                            format!(
+                                "{} is more than the instrument's full scale of {}.",
+                                power(m.value),
+                                power(scale)
+                            ),
+                        )
+                        .at("off the scale"),
+                    );
+                } else if m.value < 0.25 * scale
+                    && matches!(
+                        instrument.and_then(|i| i.accuracy),
+                        Some(Accuracy::OfFullScale(_))
+                    )
+                {
+                    let u = instrument.map_or(0.0, |i| 2.0 * instrument_db(i, m.value));
+                    run.diags.push(
+                        Diagnostic::new(
+                            &codes::READING_LOW_ON_SCALE,
+                            loc,
+                            format!(
+                                "{} on the {} range: the meter's error there is {} (k = 2).",
+                                power(m.value),
+                                power(scale),
+                                db(u)
+                            ),
+                        )
+                        .at("lowest quarter of the scale")
+                        .help("Use a lower range."),
+                    );
+                }
+            }
+            let mut b = Budget::default();
+            b.add_scaled(&state.budget, 1.0);
+            let (own, cause) = match (own_tolerance, instrument) {
+                (true, _) => (
+                    m.u,
+                    meta.instrument
+                        .as_ref()
+                        .map_or(Cause::Power(loc), |n| Cause::Instrument(&n.text)),
+                ),
+                (false, Some(i)) => (instrument_db(i, m.value), Cause::Instrument(&i.name.text)),
+                (false, None) => {
+                    run.assumed.add(Assumed::ReadingExact, loc);
+                    (0.0, Cause::Power(loc))
+                }
+            };
+            // loss lowers the power, so terms are signed: a meter that reads high does so at the
+            // transmitter and here
+            b.add(cause, own);
+            let u = b.expanded();
+            let d = to_db(m.value / expected);
+            let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
+            let words = format!(
+                "{} read, {} expected: {} with a doubt of {}",
+                power(m.value),
+                power(expected),
+                decibel_signed(d),
+                db(u)
+            );
+            match verdict {
+                Verdict::No => run.diags.push(
+                    Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
+                        .at("differs beyond doubt")
+                        .help(if (d.abs() - 30.0).abs() < 1.5 {
+                            "The two differ by a factor of 1000: is it mW, W or kW?"
+                        } else if d < 0.0 {
+                            "Something before this point loses more than the text says, or the transmitter gives less."
+                        } else {
+                            "Something before this point loses less than the text says, or the transmitter gives more."
+                        }),
+                ),
+                Verdict::CannotTell => run.diags.push(
+                    Diagnostic::new(&codes::READING_CANNOT_TELL, loc, format!("On {}: {words}; the meter could not have told.", run.point.band))
+                        .at("cannot tell")
+                        .help(format!("The doubt would have to be below {}.", db(0.5 * state.loss_db.max(SMALLEST_FAULT_DB))))
+                        .help(largest(&b)),
+                ),
+                Verdict::Yes => {}
+            }
+            Some(ReadingResult {
+                loc,
+                power: Some(*which),
+                read: m.value,
+                expected,
+                difference_db: d,
+                uncertainty_db: u,
+                verdict,
+            })
+        }
+        Read::Swr(m) => {
+            let g = gamma_from_swr(m.value);
+            // half-width of a rectangular ±, in the reflection
+            let u = gamma_from_swr(m.value + libm::sqrt(3.0) * m.u) - g;
+            if m.u == 0.0 {
+                run.assumed.add(Assumed::ReadingExact, loc);
+            }
+            let words = format!(
+                "SWR {} read, SWR {} expected",
+                number(m.value, 2),
+                number(state.swr, 2)
+            );
+            Some(reflection(
+                run,
+                loc,
+                None,
+                (m.value, state.swr),
+                (g, u),
+                &words,
+                state,
+            ))
+        }
+    }
+}
