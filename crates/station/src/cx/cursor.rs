@@ -1,0 +1,168 @@
+//! A walk over the atoms of a group.
+
+use downlead_base::{Diagnostic, Span, codes};
+use downlead_quantity::similar_units;
+use downlead_syntax::{Atom, AtomKind, Stmt};
+
+use super::Cx;
+use super::value::Val;
+use super::word::nearest;
+use crate::model::Name;
+
+/// A walk over the atoms of one group.
+pub(crate) struct Cur<'a> {
+    pub(crate) stmt: Stmt<'a>,
+    pub(crate) atoms: &'a [Atom],
+    pub(crate) i: usize,
+}
+
+impl<'a> Cur<'a> {
+    pub(crate) fn new(stmt: Stmt<'a>, atoms: &'a [Atom]) -> Self {
+        Cur { stmt, atoms, i: 0 }
+    }
+
+    pub(crate) fn done(&self) -> bool {
+        self.i >= self.atoms.len()
+    }
+
+    pub(crate) fn peek(&self) -> Option<&'a Atom> {
+        self.atoms.get(self.i)
+    }
+
+    pub(crate) fn next_span(&self) -> Span {
+        match self.peek() {
+            Some(a) => a.span,
+            None => {
+                let end = self
+                    .atoms
+                    .last()
+                    .map_or(self.stmt.head_span().end, |a| a.span.end);
+                Span::new(end, end)
+            }
+        }
+    }
+
+    /// The current word, if it is one.
+    pub(crate) fn word(&self, cx: &Cx<'a>) -> Option<&'a str> {
+        self.peek()
+            .filter(|a| a.kind == AtomKind::Word)
+            .map(|a| cx.text(a.span))
+    }
+
+    pub(crate) fn eat(&mut self, cx: &Cx<'a>, w: &str) -> bool {
+        let hit = self.word(cx) == Some(w);
+        self.i += usize::from(hit);
+        hit
+    }
+
+    /// A name: a word, or a value such as `2m` that is written without blanks.
+    pub(crate) fn name(&mut self, cx: &Cx<'a>) -> Option<Name> {
+        let a = self.peek()?;
+        let text = cx.text(a.span);
+        let ok = match a.kind {
+            AtomKind::Word => true,
+            AtomKind::Value(_) => !text.contains([' ', '\t', '±', '(']),
+            _ => false,
+        };
+        if !ok {
+            return None;
+        }
+        self.i += 1;
+        Some(cx.name_at(a.span))
+    }
+
+    /// Whether the current atom is a value (or the name of one).
+    pub(crate) fn at_value(&self, cx: &Cx<'a>) -> bool {
+        match self.peek() {
+            Some(a) => match a.kind {
+                AtomKind::Value(_) => true,
+                AtomKind::Word => cx.lets.contains_key(cx.text(a.span)),
+                _ => false,
+            },
+            None => false,
+        }
+    }
+
+    /// A value. `None` with no diagnostic if there is none here.
+    pub(crate) fn val(&mut self, cx: &mut Cx<'a>) -> Option<Val> {
+        if !self.at_value(cx) {
+            return None;
+        }
+        let a = self.peek()?;
+        self.i += 1;
+        cx.value(self.stmt, a)
+    }
+
+    /// The value a line cannot do without; says so if there is none.
+    pub(crate) fn need(&mut self, cx: &mut Cx<'a>, what: &str, example: &str) -> Option<Val> {
+        let had = cx.diags.len();
+        let v = self.val(cx);
+        if v.is_none() && cx.diags.len() == had {
+            crate::quals::missing(cx, self, what, example);
+        }
+        v
+    }
+
+    pub(crate) fn string(&mut self, cx: &Cx<'a>) -> Option<Box<str>> {
+        let a = self.peek().filter(|a| matches!(a.kind, AtomKind::Str))?;
+        self.i += 1;
+        Some(cx.text(a.span).trim_matches('"').into())
+    }
+
+    pub(crate) fn date(&mut self, cx: &Cx<'a>) -> Option<Box<str>> {
+        let a = self.peek().filter(|a| matches!(a.kind, AtomKind::Date))?;
+        self.i += 1;
+        Some(cx.text(a.span).into())
+    }
+
+    /// Says that what follows is not understood. `allowed` lists what could stand here.
+    pub(crate) fn unexpected(&self, cx: &mut Cx<'a>, in_what: &str, allowed: &[&str]) {
+        let Some(a) = self.peek() else { return };
+        if matches!(a.kind, AtomKind::Error) {
+            return;
+        }
+        let loc = cx.loc(a.span);
+        if cx.diags.iter().any(|d| {
+            d.primary.loc.span.touches(loc.span.start) && d.code.id == codes::UNKNOWN_UNIT.id
+        }) {
+            // said already, as the number's unit
+            return;
+        }
+        let text = cx.text(a.span);
+        // a number followed by a word that is nearly a unit is a misspelt unit
+        if matches!(a.kind, AtomKind::Word)
+            && self.i > 0
+            && matches!(self.atoms[self.i - 1].kind, AtomKind::Value(_))
+        {
+            let near = similar_units(text);
+            if let Some(u) = near.first() {
+                cx.push(
+                    Diagnostic::new(
+                        &codes::UNKNOWN_UNIT,
+                        loc,
+                        format!("`{text}` is no unit; `{u}` is."),
+                    )
+                    .at("misspelt unit")
+                    .fix(format!("write `{u}`"), loc, *u)
+                    .preferred(),
+                );
+                return;
+            }
+        }
+        let mut d = Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            format!("`{text}` has no meaning in {in_what}."),
+        )
+        .at("not understood");
+        // a word that has a meaning elsewhere in the line is no slip of the pen
+        if let Some(n) = nearest(text, allowed.iter().copied().filter(|w| *w != text)) {
+            d = d
+                .help(format!("Did you mean `{n}`?"))
+                .fix(format!("write `{n}`"), loc, n);
+        } else if !allowed.is_empty() {
+            d = d.help(format!("What can stand here: {}.", allowed.join(", ")));
+        }
+        cx.push(d);
+    }
+}

@@ -1,0 +1,310 @@
+//! Expressions: their value, their doubt, and which unit was written.
+
+use downlead_base::{Diagnostic, Loc, Span, codes};
+use downlead_quantity::{
+    ArithError, Dim, Quantity, Shape, UnitId, dbm_to_w, from_db, number, power, unit, w_to_dbm,
+};
+use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Stmt};
+
+use super::Cx;
+use super::value::Val;
+use super::word::{capital, nearest};
+
+impl<'a> Cx<'a> {
+    fn expr(&mut self, e: Expr<'a>) -> Option<Quantity> {
+        let loc = self.loc(e.span());
+        match e.kind() {
+            ExprKind::Number(n) => Some(match n.unit {
+                Some(u) => Quantity::new(n.value, u),
+                None => Quantity::count(n.value),
+            }),
+            ExprKind::Per(inner, _) => self.expr(inner),
+            ExprKind::Name(span) => {
+                let name = self.text(span);
+                match self.lets.get(name) {
+                    Some(v) => Some(v.middle()),
+                    None => {
+                        let near = nearest(name, self.lets.keys().map(AsRef::as_ref));
+                        let mut d = Diagnostic::new(
+                            &codes::UNKNOWN_NAME,
+                            loc,
+                            format!("`{name}` is not a named value here."),
+                        )
+                        .at("not defined");
+                        d = match near {
+                            Some(n) => d.help(format!("Did you mean `{n}`?")).fix(
+                                format!("write `{n}`"),
+                                loc,
+                                n,
+                            ),
+                            None => d.help(format!(
+                                "Define it at the left margin: `let {name} = 30 m`."
+                            )),
+                        };
+                        self.push(d);
+                        None
+                    }
+                }
+            }
+            ExprKind::Neg(inner) => self.expr(inner).map(Quantity::negate),
+            ExprKind::Binary(op, left, right) => {
+                let a = self.expr(left)?;
+                let b = self.expr(right)?;
+                let r = match op {
+                    BinOp::Add => a.add(b),
+                    BinOp::Sub => a.sub(b),
+                    BinOp::Mul => a.mul(b),
+                    BinOp::Div => a.div(b),
+                };
+                match r {
+                    Ok(q) => Some(q),
+                    Err(e) => {
+                        self.arith_error(e, op, (a, b), loc);
+                        None
+                    }
+                }
+            }
+        }
+    }
+
+    fn arith_error(&mut self, e: ArithError, op: BinOp, (a, b): (Quantity, Quantity), loc: Loc) {
+        let d = match e {
+            ArithError::AddLevels => Diagnostic::new(
+                &codes::LEVELS_ADDED,
+                loc,
+                format!(
+                    "Two power levels do not add: {} dBm and {} dBm together are {} dBm, not {} dBm.",
+                    number(a.value, 2),
+                    number(b.value, 2),
+                    number(w_to_dbm(dbm_to_w(a.value) + dbm_to_w(b.value)), 2),
+                    number(a.value + b.value, 2)
+                ),
+            )
+            .at("both are absolute powers")
+            .help("Write the powers in watts and add those, or add a gain or loss in plain dB."),
+            ArithError::PowerTimesDecibel => {
+                let (w, db) = if a.dim == Dim::Decibel { (b.value, a.value) } else { (a.value, b.value) };
+                let gain = if op == BinOp::Div { -db } else { db };
+                Diagnostic::new(
+                    &codes::POWER_TIMES_DECIBEL,
+                    loc,
+                    format!(
+                        "A power is not {} by decibels: {} dB is a factor of {}, which makes {} of {}.",
+                        participle(op),
+                        number(gain, 2),
+                        number(from_db(gain), 3),
+                        power(w * from_db(gain)),
+                        power(w)
+                    ),
+                )
+            }
+            .at("W and dB have no product")
+            .help("Put the part into the chain with its loss or gain in dB, and let the chain do the sum."),
+            ArithError::Mismatch(a, b) => Diagnostic::new(
+                &codes::WRONG_UNIT,
+                loc,
+                format!("{} and {} cannot be {}.", capital(a.noun()), b.noun(), participle(op)),
+            )
+            .at("kinds do not fit"),
+            ArithError::NotFinite => Diagnostic::new(&codes::NOT_A_NUMBER, loc, "This comes to no finite number.")
+                .at("division by zero, or too large"),
+        };
+        self.push(d);
+    }
+
+    pub(crate) fn value(&mut self, stmt: Stmt<'a>, atom: &Atom) -> Option<Val> {
+        match atom.kind {
+            AtomKind::Word => {
+                let name = self.text(atom.span);
+                let v = self.lets.get(name)?;
+                let loc = self.loc(atom.span);
+                let end = self.loc(Span::new(atom.span.end, atom.span.end));
+                Some(Val {
+                    loc,
+                    unit: None,
+                    unit_loc: end,
+                    ..*v
+                })
+            }
+            AtomKind::Value(_) => {
+                let view = stmt.value(*atom)?;
+                let per = match view.expr().kind() {
+                    ExprKind::Per(_, law) => Some(self.loc(law)),
+                    _ => None,
+                };
+                let q = self.expr(view.expr())?;
+                let mut half = None;
+                if let Some((tol, k)) = view.tolerance() {
+                    let mut t = self.expr(tol)?;
+                    if let (Some(u), ..) = self.unit_facts(tol) {
+                        // a tolerance is a difference: the zero point of °F or dBW must not enter
+                        t.value -= unit(u).to_base(0.0);
+                    }
+                    let shape = match k {
+                        Some(k) if k > 0.0 => Shape::Coverage(k),
+                        Some(_) => {
+                            let loc = self.loc(view.span());
+                            self.push(
+                                Diagnostic::new(&codes::IMPOSSIBLE_VALUE, loc, "The coverage factor k must be above zero.")
+                                    .help("Write `k 2` for an expanded uncertainty, `k 1` for a standard one."),
+                            );
+                            return None;
+                        }
+                        None => Shape::Rectangular,
+                    };
+                    if t.value < 0.0 {
+                        let loc = self.loc(tol.span());
+                        self.push(
+                            Diagnostic::new(
+                                &codes::IMPOSSIBLE_VALUE,
+                                loc,
+                                "A tolerance is a half-width and cannot be negative.",
+                            )
+                            .at("negative"),
+                        );
+                        return None;
+                    }
+                    half = Some((t, shape));
+                }
+                let upper = match view.upper() {
+                    Some(u) => Some(self.expr(u)?),
+                    None => None,
+                };
+                if half.is_none() && upper.is_none() {
+                    // named values bring their own doubt into what is made of them
+                    let u = self.doubt(view.expr());
+                    if u > 0.0 {
+                        half = Some((
+                            Quantity {
+                                value: u,
+                                dim: q.dim,
+                            },
+                            Shape::Coverage(1.0),
+                        ));
+                    }
+                }
+                let (unit_id, unit_loc, imperial) = self.unit_facts(view.expr());
+                Some(Val {
+                    q,
+                    half,
+                    upper,
+                    loc: self.loc(view.span()),
+                    unit: unit_id,
+                    unit_loc,
+                    imperial,
+                    per,
+                    coverage: view.coverage(),
+                })
+            }
+            _ => None,
+        }
+    }
+
+    /// Standard uncertainty of an expression in the base unit of its kind: named values as
+    /// independent of each other, each use of one as fully correlated with itself (GUM, JCGM
+    /// 100:2008, 5.1.2, with the sensitivities of sum and product).
+    fn doubt(&self, e: Expr<'a>) -> f64 {
+        let mut terms = Vec::new();
+        self.sensitivities(e, 1.0, &mut terms);
+        let mut sum = 0.0;
+        while let Some((name, mut c)) = terms.pop() {
+            terms.retain(|(n, more)| {
+                let same = *n == name;
+                c += if same { *more } else { 0.0 };
+                !same
+            });
+            let u = self.lets.get(name).map_or(0.0, Val::standard);
+            sum += c * c * u * u;
+        }
+        libm::sqrt(sum)
+    }
+
+    /// How much the expression changes with each named value in it, times `factor`.
+    fn sensitivities(&self, e: Expr<'a>, factor: f64, out: &mut Vec<(&'a str, f64)>) {
+        match e.kind() {
+            ExprKind::Number(_) => {}
+            ExprKind::Name(span) => out.push((self.text(span), factor)),
+            ExprKind::Per(x, _) => self.sensitivities(x, factor, out),
+            ExprKind::Neg(x) => self.sensitivities(x, -factor, out),
+            ExprKind::Binary(op, l, r) => {
+                let (a, b) = (self.plain(l), self.plain(r));
+                let (fl, fr) = match op {
+                    BinOp::Add => (1.0, 1.0),
+                    BinOp::Sub => (1.0, -1.0),
+                    BinOp::Mul => (b, a),
+                    BinOp::Div => (1.0 / b, -a / (b * b)),
+                };
+                self.sensitivities(l, factor * fl, out);
+                self.sensitivities(r, factor * fr, out);
+            }
+        }
+    }
+
+    /// The value of an expression that is known to have one.
+    fn plain(&self, e: Expr<'a>) -> f64 {
+        match e.kind() {
+            ExprKind::Number(n) => n.unit.map_or(n.value, |u| unit(u).to_base(n.value)),
+            ExprKind::Name(span) => self
+                .lets
+                .get(self.text(span))
+                .map_or(0.0, |v| v.middle().value),
+            ExprKind::Per(x, _) => self.plain(x),
+            ExprKind::Neg(x) => -self.plain(x),
+            ExprKind::Binary(op, l, r) => {
+                let (a, b) = (self.plain(l), self.plain(r));
+                match op {
+                    BinOp::Add => a + b,
+                    BinOp::Sub => a - b,
+                    BinOp::Mul => a * b,
+                    BinOp::Div => a / b,
+                }
+            }
+        }
+    }
+
+    fn unit_facts(&self, e: Expr<'a>) -> (Option<UnitId>, Loc, bool) {
+        match e.kind() {
+            ExprKind::Number(n) => {
+                let imperial = n
+                    .unit
+                    .is_some_and(|u| matches!(unit(u).symbol(), "ft" | "in" | "yd"));
+                (n.unit, self.loc(n.unit_span), imperial)
+            }
+            ExprKind::Neg(x) | ExprKind::Per(x, _) => self.unit_facts(x),
+            ExprKind::Binary(_, left, right) => {
+                let (_, l, a) = self.unit_facts(left);
+                let (_, _, b) = self.unit_facts(right);
+                (None, l, a || b)
+            }
+            ExprKind::Name(span) => (None, self.loc(Span::new(span.end, span.end)), false),
+        }
+    }
+
+    /// The value of the two sides of `K1 + K2`, whose kinds differ; or of a single term.
+    pub(crate) fn two_terms(
+        &mut self,
+        stmt: Stmt<'a>,
+        atom: &Atom,
+    ) -> Option<Vec<(Quantity, Loc)>> {
+        let view = stmt.value(*atom)?;
+        let mut out = Vec::new();
+        if let ExprKind::Binary(BinOp::Add, left, right) = view.expr().kind() {
+            let (ll, rl) = (self.loc(left.span()), self.loc(right.span()));
+            out.push((self.expr(left)?, ll));
+            out.push((self.expr(right)?, rl));
+        } else {
+            let l = self.loc(view.span());
+            out.push((self.expr(view.expr())?, l));
+        }
+        Some(out)
+    }
+}
+
+fn participle(op: BinOp) -> &'static str {
+    match op {
+        BinOp::Add => "added",
+        BinOp::Sub => "subtracted",
+        BinOp::Mul => "multiplied",
+        BinOp::Div => "divided",
+    }
+}

@@ -1,0 +1,234 @@
+//! Whether a value is of the kind that stands here, and what to say if not.
+
+use downlead_base::{Diagnostic, Span, codes};
+use downlead_quantity::{Dim, Measure, Quantity, Tolerance, number, similar_units, units_of};
+
+use super::Cx;
+use super::value::Val;
+use super::word::capital;
+
+impl<'a> Cx<'a> {
+    /// Says that `v` is not what stands here. `what` is "a run's length", `example` "46 m".
+    pub(crate) fn wrong_kind(&mut self, v: &Val, want: &[Dim], what: &str, example: &str) {
+        let got = v.q.dim;
+        if got == Dim::Count && v.unit.is_none() {
+            if self.misspelt_unit(v, want) {
+                return;
+            }
+            let n = number(v.q.value, 6);
+            let mut d = Diagnostic::new(
+                &codes::MISSING_UNIT,
+                v.loc,
+                format!("{n} has no unit; {what} needs one."),
+            )
+            .at("no unit")
+            .help(format!("Written for example `{example}`."));
+            let units: Vec<&str> = want
+                .iter()
+                .flat_map(|w| units_of(*w))
+                .map(downlead_quantity::Unit::symbol)
+                .take(6)
+                .collect();
+            for u in units.iter().take(4) {
+                d = d.fix(format!("write `{n} {u}`"), v.unit_loc, format!(" {u}"));
+            }
+            if units.len() > 1 {
+                d = d.help(format!("Units that fit here: {}.", units.join(", ")));
+            }
+            self.push(d);
+            return;
+        }
+        if matches!(got, Dim::GainDipole | Dim::GainIsotropic) && want.contains(&Dim::Decibel) {
+            let d = Diagnostic::new(
+                &codes::REFERENCE_ON_LOSS,
+                v.loc,
+                format!(
+                    "{what} is plain dB; dBi and dBd compare an antenna with a reference antenna.",
+                    what = capital(what)
+                ),
+            )
+            .at("a reference belongs to antenna gains only")
+            .fix("write plain dB", v.unit_loc, "dB")
+            .preferred();
+            self.push(d);
+            return;
+        }
+        if got == Dim::Decibel
+            && want
+                .iter()
+                .any(|w| matches!(w, Dim::GainDipole | Dim::GainIsotropic))
+        {
+            self.gain_without_reference(v);
+            return;
+        }
+        self.push(
+            Diagnostic::new(
+                &codes::WRONG_UNIT,
+                v.loc,
+                format!("{} stands where {what} belongs.", capital(got.noun())),
+            )
+            .at(format!("this is {}", got.noun()))
+            .help(format!("Written for example `{example}`.")),
+        );
+    }
+
+    /// A word right behind a bare number that nothing else explains is meant as its unit.
+    fn misspelt_unit(&mut self, v: &Val, want: &[Dim]) -> bool {
+        let end = v.unit_loc.span.end;
+        let rest = self.item.text().get(end as usize..).unwrap_or("");
+        let blanks = rest.len() - rest.trim_start_matches([' ', '\t']).len();
+        let word: &str = rest[blanks..]
+            .split(|c: char| !(c.is_alphanumeric() || "°µμΩ%/".contains(c)))
+            .next()
+            .unwrap_or("");
+        if word.is_empty() || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word)
+        {
+            return false;
+        }
+        let start = end + u32::try_from(blanks).unwrap_or(0);
+        let loc = self.loc(Span::new(
+            start,
+            start + u32::try_from(word.len()).unwrap_or(0),
+        ));
+        let fitting: Vec<&str> = want
+            .iter()
+            .flat_map(|w| units_of(*w))
+            .map(downlead_quantity::Unit::symbol)
+            .collect();
+        let near = similar_units(word);
+        let near = near
+            .iter()
+            .find(|u| fitting.contains(u))
+            .or(near.first())
+            .copied();
+        let mut d = Diagnostic::new(&codes::UNKNOWN_UNIT, loc, format!("`{word}` is no unit."))
+            .at("not known");
+        d = match near {
+            Some(u) => d
+                .help(format!("Did you mean `{u}`?"))
+                .fix(format!("write `{u}`"), loc, u)
+                .preferred(),
+            None => d.help(format!("Units that fit here: {}.", fitting.join(", "))),
+        };
+        self.push(d);
+        true
+    }
+
+    fn gain_without_reference(&mut self, v: &Val) {
+        let n = number(v.q.value, 3);
+        let d = Diagnostic::new(
+            &codes::GAIN_WITHOUT_REFERENCE,
+            v.loc,
+            format!(
+                "{n} dB of antenna gain over what? {n} dBi and {n} dBd differ by 2.15 dB, a factor of 1.64 in radiated power."
+            ),
+        )
+        .at("no reference")
+        .help(format!("Write `{n} dBi` (over isotropic) or `{n} dBd` (over a half-wave dipole), as the sheet says."))
+        .fix(format!("write `{n} dBi`"), v.unit_loc, "dBi")
+        .fix(format!("write `{n} dBd`"), v.unit_loc, "dBd");
+        self.push(d);
+    }
+
+    /// Value and standard uncertainty in the base unit of `dim`; says what is wrong otherwise.
+    pub(crate) fn measure(
+        &mut self,
+        v: &Val,
+        dim: Dim,
+        what: &str,
+        example: &str,
+    ) -> Option<Measure> {
+        if v.q.dim != dim {
+            self.wrong_kind(v, &[dim], what, example);
+            return None;
+        }
+        if let Some(law) = v.per {
+            self.push(
+                Diagnostic::new(&codes::UNEXPECTED_WORD, law, format!("{} does not follow a law of frequency.", capital(what)))
+                    .at("no law stands here")
+                .help("A connector's loss is stated at one frequency, `loss 0.05 dB at 1 GHz`, and grows with its root."),
+            );
+            return None;
+        }
+        if let Some(up) = v.upper {
+            if up.dim != dim {
+                self.wrong_kind(
+                    &Val {
+                        q: up,
+                        upper: None,
+                        half: None,
+                        ..*v
+                    },
+                    &[dim],
+                    what,
+                    example,
+                );
+                return None;
+            }
+            return Some(Measure::interval(v.q.value, up.value));
+        }
+        let u = match v.half {
+            None => 0.0,
+            Some((h, shape)) => {
+                let half_width = match h.dim {
+                    d if d == dim => h.value,
+                    Dim::Percent if dim != Dim::Temperature => h.value * v.q.value.abs(),
+                    Dim::Decibel
+                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                    {
+                        h.value
+                    }
+                    Dim::Count if matches!(dim, Dim::Count) => h.value,
+                    _ => {
+                        self.tolerance_kind(v, h, dim);
+                        return None;
+                    }
+                };
+                Tolerance { half_width, shape }.standard()
+            }
+        };
+        Some(Measure {
+            value: v.q.value,
+            u,
+        })
+    }
+
+    pub(super) fn tolerance_kind(&mut self, v: &Val, h: Quantity, dim: Dim) {
+        self.push(
+            Diagnostic::new(
+                &codes::WRONG_UNIT,
+                v.loc,
+                format!(
+                    "The tolerance is {}, but it belongs to {}.",
+                    h.dim.noun(),
+                    dim.noun()
+                ),
+            )
+            .at("tolerance does not fit")
+            .help("Give it in the unit of the value, or in percent."),
+        );
+    }
+
+    /// A positive value of a kind.
+    pub(crate) fn positive(
+        &mut self,
+        v: &Val,
+        dim: Dim,
+        what: &str,
+        example: &str,
+    ) -> Option<Measure> {
+        let m = self.measure(v, dim, what, example)?;
+        if m.value > 0.0 {
+            return Some(m);
+        }
+        self.push(
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                v.loc,
+                format!("{} must be above zero.", capital(what)),
+            )
+            .at("zero or negative"),
+        );
+        None
+    }
+}

@@ -1,0 +1,50 @@
+//! Reading typed values out of statements: the cursor over a group of atoms, and the
+//! checks of unit and kind with their messages.
+
+mod cursor;
+mod expression;
+mod kind;
+mod quantity;
+mod value;
+mod word;
+
+use downlead_base::{Diagnostic, Loc, Span};
+use downlead_syntax::Item;
+
+use crate::model::Name;
+
+pub(crate) use cursor::Cur;
+pub use value::{Lets, Val};
+pub(crate) use word::capital;
+pub use word::nearest;
+
+/// What lowering an item needs and gathers.
+pub(crate) struct Cx<'a> {
+    pub(crate) item: &'a Item,
+    pub(crate) lets: &'a Lets,
+    pub(crate) diags: Vec<Diagnostic>,
+    /// Other files the item names, see [`crate::Lowered::files`].
+    pub(crate) files: Vec<Name>,
+    pub(crate) built_in: bool,
+}
+
+impl<'a> Cx<'a> {
+    pub(crate) fn loc(&self, span: Span) -> Loc {
+        Loc::new(self.item.id, span)
+    }
+
+    pub(crate) fn text(&self, span: Span) -> &'a str {
+        self.item.text().get(span.range()).unwrap_or("")
+    }
+
+    pub(crate) fn push(&mut self, d: Diagnostic) {
+        self.diags.push(d);
+    }
+
+    pub(crate) fn name_at(&self, span: Span) -> Name {
+        Name {
+            text: self.text(span).into(),
+            loc: self.loc(span),
+        }
+    }
+}

@@ -1,0 +1,112 @@
+//! What a chain begins and ends with: transmitters, receivers, antennas.
+
+use downlead_quantity::Measure;
+
+use super::figure::{Figure, NetworkFile, Rating};
+
+/// What a power figure counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PowerKind {
+    /// Without modulation.
+    Carrier,
+    /// Peak envelope power.
+    Pep,
+    /// Mean.
+    Mean,
+}
+
+impl PowerKind {
+    /// Word of the language.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            PowerKind::Carrier => "carrier",
+            PowerKind::Pep => "pep",
+            PowerKind::Mean => "mean",
+        }
+    }
+}
+
+/// A modulation mode.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Mode {
+    /// Frequency modulation.
+    Fm,
+    /// Constant-envelope data.
+    Data,
+    /// Morse.
+    Cw,
+    /// Single sideband speech.
+    Ssb,
+    /// Single sideband speech, processed.
+    SsbProcessed,
+    /// Amplitude modulation.
+    Am,
+}
+
+/// Transmitter.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Transmitter {
+    /// Power, W, with the kind.
+    pub power: Box<[(Figure, Option<PowerKind>)]>,
+    /// Mode.
+    pub mode: Option<Mode>,
+    /// Mean over PEP while keyed, overriding the mode's.
+    pub duty: Option<f64>,
+    /// Share of the time keyed.
+    pub keyed: Option<f64>,
+    /// SWR at which it turns itself down.
+    pub foldback_swr: Option<f64>,
+}
+
+/// Receiver.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Receiver {
+    /// Sensitivity, dBm.
+    pub sensitivity: Option<Measure>,
+    /// Criterion in words, `12 dB sinad`.
+    pub criterion: Option<Box<str>>,
+    /// Noise figure, dB.
+    pub noise_figure: Option<f64>,
+}
+
+/// A gain of an antenna.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Gain {
+    /// dBi.
+    pub figure: Figure,
+    /// Written in dBd.
+    pub dipole: bool,
+    /// Includes the mismatch.
+    pub realized: bool,
+    /// Is a directivity: efficiency still to be taken off.
+    pub directivity: bool,
+}
+
+/// A complex impedance.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Impedance {
+    /// When it holds, place, source; value is the resistance in ohm.
+    pub resistance: Figure,
+    /// Reactance, ohm.
+    pub reactance: f64,
+}
+
+/// Antenna or dummy load.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Antenna {
+    /// Gains.
+    pub gain: Box<[Gain]>,
+    /// SWR figures.
+    pub swr: Box<[Figure]>,
+    /// Impedances.
+    pub impedance: Box<[Impedance]>,
+    /// One-ports with its impedance.
+    pub network: Box<[NetworkFile]>,
+    /// Efficiency, 0 to 1.
+    pub efficiency: Option<Measure>,
+    /// Height above ground, m.
+    pub height_agl: Option<Measure>,
+    /// Mean power rating.
+    pub rating: Option<Rating>,
+}

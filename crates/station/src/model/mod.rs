@@ -1,0 +1,70 @@
+//! The typed station: what the text says, with kinds and units checked, names still by name.
+//!
+//! Values are in base units (see [`downlead_quantity::Dim`]). Places are item-relative, so a
+//! definition survives edits elsewhere in its file.
+
+mod cable;
+mod chain;
+mod definition;
+mod ends;
+mod figure;
+mod node;
+mod part;
+
+use downlead_base::Loc;
+
+pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
+pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
+pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
+pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Transmitter};
+pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
+pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
+pub use part::{Device, Line, LineLength, Part, PartData, PartKind, Port};
+
+/// A name as written, and where.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Name {
+    /// The text.
+    pub text: Box<str>,
+    /// Where it stands.
+    pub loc: Loc,
+}
+
+/// What one top-level item means.
+#[derive(Clone, Debug, PartialEq)]
+#[allow(missing_docs, reason = "named after the items")]
+pub enum Meaning {
+    Use(Name),
+    Band(Band),
+    Let(Name),
+    Cable(Box<Cable>),
+    Connector(Box<Connector>),
+    Device(Box<DeviceClass>),
+    Instrument(Box<Instrument>),
+    Station(Box<Station>),
+    Chain(Box<Chain>),
+    Session(Box<crate::session::Session>),
+    /// Not understood; its diagnostics say why.
+    Nothing,
+}
+
+impl Meaning {
+    /// The statement at a node whose line stands at `loc`, in any chain or branch.
+    #[must_use]
+    pub fn node(&self, loc: Loc) -> Option<&Node> {
+        fn find(steps: &[Step], loc: Loc) -> Option<&Node> {
+            steps.iter().find_map(|s| match s {
+                Step::Node(n, l) if *l == loc => Some(&**n),
+                Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                    branches.iter().find_map(|b| find(&b.steps, loc))
+                }
+                _ => None,
+            })
+        }
+        match self {
+            Meaning::Station(st) => st.chains.iter().find_map(|c| find(&c.steps, loc)),
+            Meaning::Chain(c) => find(&c.steps, loc),
+            _ => None,
+        }
+    }
+}

@@ -1,0 +1,238 @@
+//! Parts of a station or chain, by kind.
+
+use downlead_base::Loc;
+use downlead_quantity::Measure;
+
+use super::Name;
+use super::ends::{Antenna, Receiver, Transmitter};
+use super::figure::{About, Figure, NetworkFile, Rating};
+
+/// Length of a line as stated.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum LineLength {
+    /// Metres, with standard uncertainty.
+    Metres(Measure),
+    /// Wavelengths in the line at the chain's frequency.
+    Wavelengths(Measure),
+}
+
+/// Run, jumper or tail.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Line {
+    /// Length; none when a fixed loss is given.
+    pub length: Option<LineLength>,
+    /// Where the length stands, and whether it was written in feet or inches.
+    pub length_loc: Loc,
+    /// Whether the length is in feet, inches or yards.
+    pub imperial: bool,
+    /// Cable.
+    pub cable: Option<Name>,
+    /// Fixed loss instead of a cable, dB.
+    pub loss: Box<[Figure]>,
+    /// Two-ports of the whole line instead.
+    pub network: Box<[NetworkFile]>,
+    /// Place.
+    pub place: Option<Name>,
+    /// Temperature at the part itself, °C.
+    pub temperature: Option<Measure>,
+    /// Loss added by age or water, dB.
+    pub added: Box<[Figure]>,
+    /// Further loss when wet, dB.
+    pub wet: Box<[Figure]>,
+}
+
+/// A port of a device.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Port {
+    /// Name; empty for a device with a single path.
+    pub name: Name,
+    /// Loss between this port and the common one (or through), dB.
+    pub loss: Box<[Figure]>,
+    /// Pass bands, Hz.
+    pub passes: Box<[(f64, f64)]>,
+    /// Two-ports between this port and the common one (or through), which count before a loss.
+    pub network: Box<[NetworkFile]>,
+}
+
+/// Any two-port or branching device other than a line or connector.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Device {
+    /// Definition it is an example of.
+    pub class: Option<Name>,
+    /// Ports.
+    pub ports: Box<[Port]>,
+    /// Isolation between ports, dB.
+    pub isolation: Option<Measure>,
+    /// Reflection of each port as SWR.
+    pub swr: Box<[Figure]>,
+    /// Mean power rating.
+    pub rating: Option<Box<Rating>>,
+    /// Highest peak voltage, V rms.
+    pub voltage: Option<f64>,
+    /// Gain, dB (amplifiers).
+    pub gain: Box<[Figure]>,
+    /// Noise figure, dB.
+    pub noise_figure: Option<f64>,
+    /// Coupling of a coupler, dB.
+    pub coupling: Option<f64>,
+    /// Number of branches of a divider.
+    pub ways: Option<u32>,
+    /// Excess loss of a divider, dB.
+    pub excess: Option<Box<Figure>>,
+    /// Place.
+    pub place: Option<Name>,
+    /// Temperature, °C.
+    pub temperature: Option<Measure>,
+}
+
+/// Kind of a part; the word is the language's keyword.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(missing_docs, reason = "the words speak for themselves")]
+pub enum PartKind {
+    Transmitter,
+    Receiver,
+    Run,
+    Jumper,
+    Tail,
+    Connector,
+    Adapter,
+    Pad,
+    Filter,
+    Isolator,
+    Circulator,
+    Protector,
+    Switch,
+    Coupler,
+    Meter,
+    Balun,
+    Tuner,
+    Duplexer,
+    Diplexer,
+    Combiner,
+    Divider,
+    Amplifier,
+    Preamplifier,
+    Load,
+    Antenna,
+    /// A piece of cable on the bench: in a session, never in a chain.
+    Piece,
+}
+
+impl PartKind {
+    /// All kinds that a station or chain can hold.
+    pub const ALL: [PartKind; 25] = [
+        PartKind::Transmitter,
+        PartKind::Receiver,
+        PartKind::Run,
+        PartKind::Jumper,
+        PartKind::Tail,
+        PartKind::Connector,
+        PartKind::Adapter,
+        PartKind::Pad,
+        PartKind::Filter,
+        PartKind::Isolator,
+        PartKind::Circulator,
+        PartKind::Protector,
+        PartKind::Switch,
+        PartKind::Coupler,
+        PartKind::Meter,
+        PartKind::Balun,
+        PartKind::Tuner,
+        PartKind::Duplexer,
+        PartKind::Diplexer,
+        PartKind::Combiner,
+        PartKind::Divider,
+        PartKind::Amplifier,
+        PartKind::Preamplifier,
+        PartKind::Load,
+        PartKind::Antenna,
+    ];
+
+    /// Keyword.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            PartKind::Transmitter => "transmitter",
+            PartKind::Receiver => "receiver",
+            PartKind::Run => "run",
+            PartKind::Jumper => "jumper",
+            PartKind::Tail => "tail",
+            PartKind::Connector => "connector",
+            PartKind::Adapter => "adapter",
+            PartKind::Pad => "pad",
+            PartKind::Filter => "filter",
+            PartKind::Isolator => "isolator",
+            PartKind::Circulator => "circulator",
+            PartKind::Protector => "protector",
+            PartKind::Switch => "switch",
+            PartKind::Coupler => "coupler",
+            PartKind::Meter => "meter",
+            PartKind::Balun => "balun",
+            PartKind::Tuner => "tuner",
+            PartKind::Duplexer => "duplexer",
+            PartKind::Diplexer => "diplexer",
+            PartKind::Combiner => "combiner",
+            PartKind::Divider => "divider",
+            PartKind::Amplifier => "amplifier",
+            PartKind::Preamplifier => "preamplifier",
+            PartKind::Load => "load",
+            PartKind::Antenna => "antenna",
+            PartKind::Piece => "piece",
+        }
+    }
+
+    /// Keyword with its article: `an isolator`.
+    #[must_use]
+    pub fn with_article(self) -> String {
+        let w = self.word();
+        if w.starts_with(['a', 'e', 'i', 'o', 'u']) {
+            format!("an {w}")
+        } else {
+            format!("a {w}")
+        }
+    }
+
+    /// The kind behind a keyword.
+    #[must_use]
+    pub fn from_word(word: &str) -> Option<PartKind> {
+        PartKind::ALL.into_iter().find(|k| k.word() == word)
+    }
+
+    /// Whether a chain can end there on transmit.
+    #[must_use]
+    pub fn ends_transmit(self) -> bool {
+        matches!(self, PartKind::Antenna | PartKind::Load)
+    }
+}
+
+/// Figures of a part by kind.
+#[derive(Clone, Debug, PartialEq)]
+#[allow(missing_docs, reason = "named after the kinds")]
+pub enum PartData {
+    Transmitter(Box<Transmitter>),
+    Receiver(Box<Receiver>),
+    Line(Box<Line>),
+    /// Count and connector or adapter name.
+    Connector(u32, Name),
+    Device(Box<Device>),
+    Antenna(Box<Antenna>),
+    /// The statement could not be understood; the chain is incomplete there.
+    Broken,
+}
+
+/// A part.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// Kind.
+    pub kind: PartKind,
+    /// Tag, if it has one.
+    pub tag: Option<Name>,
+    /// The whole statement without its block.
+    pub loc: Loc,
+    /// Families of its ends, if stated.
+    pub ends: Option<Box<(Box<str>, Box<str>)>>,
+    /// Qualifiers of the statement.
+    pub meta: About,
+    /// Figures.
+    pub data: PartData,
+}
