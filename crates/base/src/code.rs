@@ -146,7 +146,7 @@ pub mod codes {
         EVIDENCE_STALE Warning "evidence-stale" "A reading is older than a part it vouches for";
         // the bench, and files of readings and networks
         READINGS_NOT_READ Error "readings-not-read" "A row of a file of readings cannot be taken";
-        READINGS_DISAGREE Error "readings-disagree" "A file of readings and the text disagree about a piece";
+        READINGS_DISAGREE Error "readings-disagree" "A file of readings and the text disagree";
         NETWORK_FILE Error "network-file" "A network file does not give the figure that is needed";
         TIME_BACKWARDS Warning "time-backwards" "A reading is earlier than the one above it";
         NO_BASELINE Error "no-baseline" "Power behind a piece has nothing to be compared with";

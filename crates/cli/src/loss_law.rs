@@ -42,20 +42,28 @@ impl LossLaw {
         }
     }
 
-    /// k1 with its doubt, in dB/100 m per root of MHz.
+    /// k1 with its doubt, in dB/100 m per root of MHz; a plain 0 where it was held there.
     pub(crate) fn k1(&self) -> String {
-        per_100(
+        coefficient(
             self.k1_db_per_m_per_sqrt_mhz,
             self.k1_uncertainty_db_per_m_per_sqrt_mhz,
         )
     }
 
-    /// k2 with its doubt, in dB/100 m per MHz.
+    /// k2 with its doubt, in dB/100 m per MHz; a plain 0 where it was held there.
     pub(crate) fn k2(&self) -> String {
-        per_100(
+        coefficient(
             self.k2_db_per_m_per_mhz,
             self.k2_uncertainty_db_per_m_per_mhz,
         )
+    }
+}
+
+fn coefficient(k: f64, u: f64) -> String {
+    if k == 0.0 && u == 0.0 {
+        "0".to_owned()
+    } else {
+        per_100(k, u)
     }
 }
 

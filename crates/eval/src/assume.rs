@@ -107,21 +107,23 @@ impl Assumed {
             }
             Assumed::EqualSteps => {
                 format!(
-                    "the readings of {who} were taken at equal steps of time: no times are stated"
+                    "the readings of session {who} were taken at equal steps of time: no times are stated"
                 )
             }
             Assumed::DriftLine => {
-                format!("what drifted in {who} did so evenly between two baselines")
+                format!("what drifted in session {who} did so evenly between two baselines")
             }
             Assumed::DriftUnknown => format!(
-                "the transmitter of {who} drifts by less than 0.3 % a minute where the baseline was read once (common practice)"
+                "the transmitter of session {who} drifts by less than 0.3 % a minute where the baseline was read once (common practice)"
             ),
             Assumed::BenchMatched => {
-                format!("the ends of the bench of {who} that state no match reflect nothing")
+                format!(
+                    "the ends of the bench of session {who} that state no match reflect nothing"
+                )
             }
             Assumed::DirectivityPerfect => {
                 format!(
-                    "the reflection meter of {who} parts the two waves perfectly: no directivity is stated"
+                    "the reflection meter of session {who} parts the two waves perfectly: no directivity is stated"
                 )
             }
             Assumed::LogWithoutMeter => format!(

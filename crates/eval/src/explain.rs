@@ -573,7 +573,11 @@ impl Cx<'_> {
     fn limit(&self, l: &crate::result::LimitResult) -> Derivation {
         Derivation::leaf(
             self.title(&format!("margin to the {} limit", l.quantity.word())),
-            format!("{} ({})", db(l.margin_db), l.verdict.limit_word()),
+            format!(
+                "{} ({})",
+                db(l.margin_db),
+                l.verdict.limit_word().replace('-', " ")
+            ),
             None,
             Some(l.loc),
         )
@@ -597,7 +601,11 @@ impl Cx<'_> {
         };
         Derivation::leaf(
             self.title("reading"),
-            format!("{} ({})", db(r.difference_db), r.verdict.reading_word()),
+            format!(
+                "{} ({})",
+                db(r.difference_db),
+                r.verdict.reading_word().replace('-', " ")
+            ),
             None,
             Some(r.loc),
         )

@@ -11,7 +11,9 @@ use crate::bench::{meter_of, table_problems};
 use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
 use crate::result::{BandResult, LogResult, LogRow, LogTrend, Logged, Verdict};
-use crate::verdict::{SMALLEST_FAULT_DB, agreement, instrument_db, lapsed, unknown_instrument};
+use crate::verdict::{
+    SMALLEST_FAULT_DB, agreement, beside_scale, instrument_db, lapsed, unknown_instrument,
+};
 
 /// Uncertainty of an SWR that is logged as such: half-width (common practice).
 const SWR_HALF_WIDTH: f64 = 0.1;
@@ -68,11 +70,14 @@ pub(crate) fn judge<'m>(
         .iter()
         .filter_map(|p| p.tag.as_ref().map(|t| &*t.text))
         .collect();
-    table_problems(file, table, &tags, &mut run.diags);
     let here = tag_here(run, result, state);
+    let several = run.cx.chain.bands.len() > 1;
+    let of_any_band =
+        |r: &Row| several && r.band.is_none() && r.hz.is_none() && is_here(r, here.as_deref());
+    table_problems(file, table, &tags, &of_any_band, &mut run.diags);
     let mut rows = Vec::new();
     for row in &table.rows {
-        if !is_here(row, here.as_deref()) || !on_band(run, row) {
+        if !is_here(row, here.as_deref()) || !on_band(run, row) || of_any_band(row) {
             continue;
         }
         let name = row.instrument.as_deref().or(instrument.map(|n| &*n.text));
@@ -175,7 +180,7 @@ fn one<'m>(
             b.add(Cause::Instrument(&i.name.text), instrument_db(i, w));
         }
         let d = to_db(w / state.forward_w);
-        let u = b.expanded();
+        let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
         let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
         if verdict == Verdict::No {
             run.diags.push(
@@ -183,8 +188,13 @@ fn one<'m>(
                     &codes::READING_CONTRADICTS,
                     loc,
                     format!(
-                        "In line {} ({date}), on {}: {} read, {} expected: {} with a doubt of {}.",
+                        "In line {}{}, on {}: {} read, {} expected: {} with a doubt of {}.",
                         row.line,
+                        if date.is_empty() {
+                            String::new()
+                        } else {
+                            format!(" ({date})")
+                        },
                         run.point.band,
                         power(w),
                         power(state.forward_w),
@@ -273,8 +283,8 @@ fn trend_of(run: &mut Run<'_, '_>, loc: Loc, what: Logged, rows: &[LogRow]) -> O
     let t = trend(&plain)?;
     let found = LogTrend {
         what,
-        from: first.date.clone(),
-        to: mine.last()?.date.clone(),
+        from: points.first()?.0.clone(),
+        to: points.last()?.0.clone(),
         count: points.len(),
         points: points.into(),
         trend: t,

@@ -572,3 +572,65 @@ fn a_reading_at_the_antenna_does_not_doubt_its_gain() {
         );
     none(&t, "reading-cannot-tell");
 }
+
+/// Between two readings of one meter its scale cancels; its linearity (half-width) and its
+/// repeatability count at both (GUM, JCGM 100:2008, 5.1.2). By hand, in relative terms:
+/// u = √2 · √((0.01/√3)² + 0.006²) = 1.1776 %, so U (k = 2) is 2.355 % of power, 0.102 dB.
+#[test]
+fn one_meter_at_both_ends_leaves_its_linearity_and_scatter() {
+    let stated = "    linearity 1 %\n    repeatability 0.6 % k 1\n";
+    for own in ["", stated] {
+        let text = |watts: &str| {
+            format!(
+                "instrument W1 {{\n    accuracy 5 % of reading\n{own}}}\n\n{}",
+                chain(
+                    "30 W carrier, fm, read 2026-07-04 with W1 by QY2TEC",
+                    &format!("read {watts} W forward, 2026-07-04 with W1 by QY2TEC"),
+                    "load, return-loss 60 dB",
+                )
+            )
+        };
+        // 10 log10(30.6 / 30) = 0.086 dB, 10 log10(30.8 / 30) = 0.114 dB
+        none(&text("30.6"), "reading-contradicts");
+        says(
+            &one(&text("30.8"), "reading-contradicts"),
+            &["+0.11 dB", "a doubt of 0.10 dB"],
+        );
+        let r = common::report(&text("30.6"));
+        let band = common::bands(&r)[0].1;
+        let u = band.readings[0].uncertainty_db;
+        assert!((u - 2.0 * 4.342_944_8 * 0.011_776).abs() < 5e-4, "{u}");
+        let told = band.assumptions.iter().any(|a| a.contains("linearity 1 %"));
+        assert_eq!(told, own.is_empty(), "{:?}", band.assumptions);
+    }
+}
+
+/// Rows of a log that cannot be placed are told once; what is not dated still counts.
+#[test]
+fn rows_of_a_log_without_a_band_or_a_date_are_told() {
+    let text = "band 2m 145.3 MHz\n\nband 70cm 434.5 MHz\n\ninstrument W1 {\n    accuracy 5 % of reading\n}\n\nstation hill {\n    transmitter TX1 30 W ± 5 % carrier, fm\n    pad P1 3 dB ± 0.1 dB\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2\n\n    chain out on 2m, 70cm transmit {\n        TX1\n        P1\n        readings from \"site.csv\" with W1\n        A1\n    }\n}\n";
+    let log = "after,band,date,forward_w\nP1,2m,2024-07-01,15.0\nP1,2m,,30.0\nP1,2m,2026-13-01,15.1\nP1,,2025-07-01,15.0\n";
+    let s = common::load_from(
+        &downlead_testkit::Files::default()
+            .with("main.downlead", text)
+            .with("site.csv", log),
+    );
+    let said = |code: &str, words: &str| {
+        let all = s.diagnostics();
+        let n = all
+            .iter()
+            .filter(|d| d.code.id == code && d.message.contains(words))
+            .count();
+        assert_eq!(n, 1, "{code} {words}: {all:#?}");
+    };
+    said(
+        "readings-not-read",
+        "line 5 (`band`): The row names no band",
+    );
+    said(
+        "readings-not-read",
+        "line 4, column 3 (`date`): There is no month 13",
+    );
+    // 3 dB below 30 W are 15.04 W: the row without a date contradicts, and is told without one
+    said("reading-contradicts", "In line 3, on 2m: 30.0 W read");
+}

@@ -188,12 +188,12 @@ fn conflicts(
                 if let Some(d) = global(s, doc, k, new_name) {
                     return Err(match d.doc {
                         Doc::Library(_) => format!(
-                            "`{new_name}` is the name of a {} of the built-in library.",
-                            k.noun()
+                            "`{new_name}` is the name of {} of the built-in library.",
+                            a(k.noun())
                         ),
                         Doc::File(_) => format!(
-                            "`{new_name}` is the name of a {} already ({}).",
-                            k.noun(),
+                            "`{new_name}` is the name of {} already ({}).",
+                            a(k.noun()),
                             at(d.doc, d.focus().span)
                         ),
                     });
@@ -204,8 +204,8 @@ fn conflicts(
                         for kind in [NameKind::Tag, NameKind::Place] {
                             if let Some(d) = local(s, doc, p, kind, new_name) {
                                 return Err(format!(
-                                    "`{new_name}` is the name of a {} already ({}).",
-                                    kind.noun(),
+                                    "`{new_name}` is the name of {} already ({}).",
+                                    a(kind.noun()),
                                     at(doc, d.focus().span)
                                 ));
                             }
@@ -218,8 +218,8 @@ fn conflicts(
             for kind in [NameKind::Tag, NameKind::Place] {
                 if let Some(d) = local(s, doc, placed, kind, new_name) {
                     return Err(format!(
-                        "`{new_name}` is the name of a {} already ({}).",
-                        kind.noun(),
+                        "`{new_name}` is the name of {} already ({}).",
+                        a(kind.noun()),
                         at(doc, d.focus().span)
                     ));
                 }
@@ -340,4 +340,10 @@ fn reload(
         texts.insert(f.path.clone(), Arc::from(text));
     }
     Snapshot::load(roots, &Texts(texts))
+}
+
+/// A noun with its article.
+fn a(noun: &str) -> String {
+    let vowel = noun.starts_with(['a', 'e', 'i', 'o', 'u']);
+    format!("{} {noun}", if vowel { "an" } else { "a" })
 }

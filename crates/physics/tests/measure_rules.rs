@@ -325,7 +325,7 @@ fn opposite_errors_do_not_cancel() {
             u_expected_db: 0.02 * e,
         })
         .collect();
-    let whole = whole_cable(&points, 0.02).unwrap();
+    let whole = whole_cable(&points, &[], 0.02).unwrap();
     assert_eq!((whole.used, whole.dof, whole.worst), (4, 3, 0));
     assert!(whole.p < 1e-6, "{whole:?}");
     assert_eq!(whole.p, chi_square_survival(whole.chi2, 3.0));
@@ -342,7 +342,7 @@ fn opposite_errors_do_not_cancel() {
             u_measured_db: 0.01 * e,
             u_expected_db: 0.0,
         });
-        whole_cable(&points, shared).unwrap().verdict
+        whole_cable(&points, &[], shared).unwrap().verdict
     };
     // u of the mean: 0.01/√2 = 0.0071 with nothing shared
     assert_eq!(verdict(1.02, 0.0), Verdict::Differs);
@@ -352,7 +352,7 @@ fn opposite_errors_do_not_cancel() {
     // a loss between u and U is left out
     let mut weak = points.clone();
     weak[3].u_measured_db = 0.6 * weak[3].expected_db;
-    assert_eq!(whole_cable(&weak, 0.02).unwrap().used, 3);
+    assert_eq!(whole_cable(&weak, &[], 0.02).unwrap().used, 3);
     // no loss above its doubt: nothing to say
     let hopeless = Point {
         measured_db: 0.1,
@@ -360,7 +360,7 @@ fn opposite_errors_do_not_cancel() {
         u_measured_db: 0.1,
         u_expected_db: 0.0,
     };
-    assert!(whole_cable(&[hopeless], 0.0).is_none() && whole_cable(&[], 0.0).is_none());
+    assert!(whole_cable(&[hopeless], &[], 0.0).is_none() && whole_cable(&[], &[], 0.0).is_none());
 }
 
 #[test]
@@ -594,4 +594,79 @@ fn rankings_group_what_overlaps() {
     // the ends of the group do differ
     assert!(!cannot_be_told_apart(items[1], items[4]));
     assert!(per_length(1.0, 0.1, 0.0, 0.0, 0.0, 0.0).is_none());
+}
+
+/// What acts on all points alike does not average out (GUM, JCGM 100:2008, 5.2.2). With n points
+/// of one expected loss e, an error s on each and own errors u, the mean of the logarithms has the
+/// variance s²/e² + u²/(n e²).
+#[test]
+fn a_cause_of_several_bands_does_not_average_out() {
+    let (s, own, e, n) = (0.12_f64, 0.05_f64, 1.6, 5);
+    let point = Point {
+        measured_db: 1.7,
+        expected_db: e,
+        u_measured_db: s.hypot(own),
+        u_expected_db: 0.0,
+    };
+    let points = vec![point; n];
+    let alone = whole_cable(&points, &[], 0.0).unwrap();
+    near(alone.u_ln, s.hypot(own) / e / 5.0_f64.sqrt(), 1e-12);
+    let all = whole_cable(&points, &[vec![s; n]], 0.0).unwrap();
+    near(all.u_ln, (s * s + own * own / 5.0).sqrt() / e, 1e-12);
+    near(all.ratio, alone.ratio, 1e-12);
+    // one that reads high on one half of the bands and low on the other cancels
+    let turns = vec![s, -s, s, -s];
+    let four = whole_cable(&points[..4], &[turns], 0.0).unwrap();
+    near(four.u_ln, own / e / 2.0, 1e-12);
+    // a point that cannot count brings no cause in
+    let mut with = points.clone();
+    with.push(Point {
+        expected_db: 0.1,
+        ..point
+    });
+    let six = whole_cable(&with, &[vec![s; n + 1]], 0.0).unwrap();
+    near(six.u_ln, all.u_ln, 1e-12);
+}
+
+/// An error in the shape of one coefficient goes into that one and not into the other: the
+/// estimate is linear in the readings and exact on the law itself (GUM, JCGM 100:2008, 5.2.2).
+#[test]
+fn a_cause_of_several_points_goes_where_its_shape_says() {
+    let c = 2e-4;
+    let frequencies = [14.2, 50.3, 145.3, 434.5];
+    let own: Vec<f64> = frequencies
+        .iter()
+        .map(|f| 1e-4 * (1.0 + f / 100.0))
+        .collect();
+    let as_conductor: Vec<f64> = frequencies.iter().map(|f: &f64| c * f.sqrt()).collect();
+    let points: Vec<FitPoint> = (0..4)
+        .map(|i| FitPoint {
+            f_hz: 1e6 * frequencies[i],
+            db_per_m: 0.004 * frequencies[i].sqrt() + 4e-5 * frequencies[i],
+            u_db_per_m: own[i].hypot(as_conductor[i]),
+        })
+        .collect();
+    let plain = fit(&points, &FitRules::default()).unwrap();
+    let mut none = plain.clone();
+    none.correlate(&points, &[]);
+    near(none.u_k1, plain.u_k1, 1e-12 * plain.u_k1);
+    near(none.u_k2, plain.u_k2, 1e-12 * plain.u_k2);
+    near(none.correlation, plain.correlation, 1e-9);
+    // nothing but that cause: all of it in k1, nothing in k2
+    let only: Vec<FitPoint> = points
+        .iter()
+        .zip(&as_conductor)
+        .map(|(p, s)| FitPoint {
+            u_db_per_m: *s,
+            ..*p
+        })
+        .collect();
+    let mut whole = fit(&only, &FitRules::default()).unwrap();
+    whole.correlate(&only, std::slice::from_ref(&as_conductor));
+    near(whole.u_k1, c, 1e-9 * c);
+    near(whole.u_k2, 0.0, 1e-12);
+    // with errors of the points' own beside it, k1 is less sure than the points alone make it
+    let mut both = plain.clone();
+    both.correlate(&points, &[as_conductor]);
+    assert!(both.u_k1 > c && both.u_k2 < plain.u_k2, "{both:?}");
 }

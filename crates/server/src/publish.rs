@@ -171,9 +171,6 @@ impl State {
             space.published = generation;
         }
         self.tell_watchers(key);
-        if sound {
-            self.recall(key, false);
-        }
         true
     }
 

@@ -192,6 +192,7 @@ pub(crate) fn trends(all: &[Series]) -> Vec<Plot> {
             svg: trend::picture(
                 &format!("{} ({}) over the years", s.piece, s.cable),
                 "measured over expected loss",
+                "",
                 "bars and hatching: doubt (k = 2) by the readings; sheet and length are the same on all days",
                 &s.points,
                 s.trend.as_ref(),

@@ -5,6 +5,9 @@ use downlead_physics::measure::{Direction, Trend, TrendPoint, trend};
 use super::shape::{DatedReport, SessionReport, TrendReport};
 use crate::svg::trend::Dated;
 
+/// Sessions closer together than this say nothing of a rate by the year, days (common practice).
+const LEAST_DAYS: f64 = 60.0;
+
 /// The ratio of a piece's loss to the expected one, day by day.
 pub(crate) struct Series {
     pub(crate) piece: String,
@@ -38,11 +41,12 @@ pub(crate) fn series(sessions: &[SessionReport]) -> Vec<Series> {
                 u: 0.5 * d.u,
             })
             .collect();
+        let span = plain.last().map_or(0.0, |l| l.days - plain[0].days);
         out.push(Series {
             piece: p.piece.clone(),
             cable: p.cable.clone(),
             points,
-            trend: trend(&plain),
+            trend: (span >= LEAST_DAYS).then(|| trend(&plain)).flatten(),
         });
     }
     out

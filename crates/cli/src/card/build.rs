@@ -1,6 +1,6 @@
 //! From the report to cards.
 
-use downlead_eval::bench::meter_of;
+use downlead_eval::bench::{between_readings_db, meter_of};
 use downlead_physics::measure::Meter;
 use downlead_quantity::{DB_PER_RELATIVE, from_db, w_to_dbm};
 use downlead_station::Env;
@@ -130,7 +130,9 @@ fn point(
             let watts = forward(part);
             let u = part.uncertainty_db.zip(watts).map(|(u, w)| {
                 let own = meter.map_or(0.0, |m| DB_PER_RELATIVE * errors(m).u_relative(w));
-                let scatter = meter.filter(|_| set_db > 0.0).map_or(0.0, scatter_db);
+                let scatter = meter
+                    .filter(|_| set_db > 0.0)
+                    .map_or(0.0, between_readings_db);
                 let rest = (0.25 * u * u - set_db * set_db).max(0.0);
                 2.0 * libm::sqrt(rest + (set_db - own) * (set_db - own) + scatter * scatter)
             });
@@ -160,14 +162,6 @@ fn point(
             })
             .collect(),
     }
-}
-
-/// What does not cancel between two readings with one instrument, dB: linearity and
-/// repeatability of both. Where it states neither, 1 % and 0.6 % are taken, as in a bench session
-/// (common practice).
-fn scatter_db(i: &Instrument) -> f64 {
-    let m = meter_of(i);
-    DB_PER_RELATIVE * libm::sqrt(2.0) * libm::hypot(m.u_linearity, m.u_repeatability)
 }
 
 /// An instrument's errors for one lone reading.

@@ -14,6 +14,8 @@ use crate::ui::{Style, printable, wrapped};
 
 /// Fits a sheet of paper and a narrow terminal.
 const WIDTH: usize = 80;
+const PLAIN: Style = Style { colour: false };
+
 fn heading(c: &Card) -> String {
     let mut out = if c.station.is_empty() {
         c.chain.clone()
@@ -75,7 +77,7 @@ fn earlier(r: &Earlier) -> String {
         .map_or(String::new(), |i| format!(" with {i}"));
     format!(
         "{what}{date}{with}: {}",
-        crate::report::words::verdict(r.verdict, Style::PLAIN)
+        crate::report::words::verdict(r.verdict, PLAIN)
     )
 }
 

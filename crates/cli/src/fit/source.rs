@@ -1,5 +1,6 @@
 //! Where the points of a fit come from.
 
+use downlead_eval::bench::common_causes;
 use downlead_eval::bench::result::SessionResult;
 use downlead_ide::{MeasuredCable, brought, measured_cable};
 use downlead_physics::measure::{FitPoint, FitRules, LossFit, fit, phase_slope};
@@ -29,7 +30,7 @@ pub(crate) fn piece(
     let p = &r.pieces[index];
     let metres = p.length_m.map_or(f64::NAN, |l| l.0);
     let mut notes = Vec::new();
-    let mut samples = Vec::new();
+    let (mut samples, mut cells) = (Vec::new(), Vec::new());
     let mut all = 0;
     for band in &p.fit_bands {
         let (Some(c), b) = (r.cell(index, *band), &r.bands[*band]) else {
@@ -41,6 +42,7 @@ pub(crate) fn piece(
             notes.push(format!("{} is left out as asked", b.band));
             continue;
         }
+        cells.push(c);
         samples.push(Sample {
             label: b.band.to_string(),
             hz: b.hz,
@@ -64,7 +66,16 @@ pub(crate) fn piece(
     };
     let fit = match &p.fit {
         Some(whole) if samples.len() == all => whole.clone(),
-        _ => fit(&points(&samples), &rules),
+        _ => {
+            let points = points(&samples);
+            let common = common_causes(&cells).into_iter();
+            let per_m = common.map(|c| c.into_iter().map(|db| db / metres).collect());
+            let per_m: Vec<Vec<f64>> = per_m.collect();
+            fit(&points, &rules).map(|mut f| {
+                f.correlate(&points, &per_m);
+                f
+            })
+        }
     };
     if fit.is_ok() && p.joins_share > 0.0 {
         notes.push(format!(

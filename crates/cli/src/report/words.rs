@@ -265,7 +265,10 @@ pub(crate) fn limit(l: &LimitReport, style: Style) -> String {
         other => other,
     };
     let setting = match l.safe_setting_w {
-        Some(w) if l.verdict != "met" => format!("; {} would meet it beyond doubt", power(w)),
+        Some(w) if l.verdict != "met" => format!(
+            "; {} from the transmitter would meet it beyond doubt",
+            power(w)
+        ),
         _ => String::new(),
     };
     let source = l
@@ -296,19 +299,22 @@ pub(crate) fn log(l: &LogReport) -> Vec<String> {
             what.push(format!("{} {words}", of(quantity)));
         }
     }
-    let dates = match (l.rows.first(), l.rows.last()) {
+    let mut dated = l.rows.iter().filter(|r| !r.date.is_empty());
+    let (earliest, latest) = (dated.next(), dated.next_back());
+    let dates = match (earliest, latest.or(earliest)) {
         (Some(a), Some(b)) if a.date != b.date => format!(", {} to {}", a.date, b.date),
         (Some(a), _) if !a.date.is_empty() => format!(", {}", a.date),
         _ => String::new(),
     };
     let mut verdicts = Vec::new();
     for (verdict, words) in [
-        ("agrees", "agree"),
-        ("differs", "differ"),
-        ("cannot-tell", "cannot tell"),
+        ("agrees", ["agrees", "agree"]),
+        ("differs", ["differs", "differ"]),
+        ("cannot-tell", ["cannot tell", "cannot tell"]),
     ] {
-        if judged(verdict) > 0 {
-            verdicts.push(format!("{} {words}", judged(verdict)));
+        let n = judged(verdict);
+        if n > 0 {
+            verdicts.push(format!("{n} {}", words[usize::from(n > 1)]));
         }
     }
     let mut first = format!("{}: {}{dates}", l.file, what.join(", "));
@@ -327,23 +333,18 @@ pub(crate) fn log(l: &LogReport) -> Vec<String> {
         } else {
             t.quantity
         };
+        let (slope, u) = downlead_ide::with_doubt(value, t.uncertainty_per_year, 3);
         out.push(format!(
-            "{name} {}: {}{unit} a year ± {}{unit}, {} readings",
+            "{name} {}: {}{slope}{unit} a year ± {u}{unit}, {} readings",
             match t.direction {
                 "not-beyond-doubt" => "steady within the doubt",
                 d => d,
             },
-            signed(value),
-            number(t.uncertainty_per_year, 3),
+            if slope.starts_with('-') { "" } else { "+" },
             t.readings
         ));
     }
     out
-}
-
-fn signed(v: f64) -> String {
-    let n = number(v, 3);
-    if v > 0.0 { format!("+{n}") } else { n }
 }
 
 /// A reading in one line.

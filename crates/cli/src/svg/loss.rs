@@ -78,7 +78,17 @@ pub(crate) fn picture(loss: &Loss) -> String {
             );
         }
     }
-    legend(&mut p, loss);
+    let free = |corner: &Corner| {
+        loss.readings.iter().filter(|r| y.holds(r.value)).all(|r| {
+            let (px, top) = at(r.hz, r.value + r.u);
+            let bottom = at(r.hz, (r.value - r.u).max(y.low)).1;
+            let (left, right) = (corner.x - 14.0, corner.x + corner.width);
+            !(left..=right).contains(&px) || bottom < corner.y - 14.0 || top > corner.bottom()
+        })
+    };
+    let corners = corners(loss);
+    let corner = corners.iter().find(|c| free(c)).unwrap_or(&corners[0]);
+    legend(&mut p, loss, corner);
     p.finish()
 }
 
@@ -140,12 +150,56 @@ fn band_names(p: &mut Picture, loss: &Loss, x: &Axis) {
     }
 }
 
-fn legend(p: &mut Picture, loss: &Loss) {
-    let (x, mut y) = (LEFT + 14.0, TOP + 20.0);
+/// Words of the legend's rows.
+const FIT: &str = "fit to its readings, hatched: its doubt (k = 2)";
+const READING: &str = "reading less its joins, bar: doubt (k = 2)";
+const SMALL: &str = "loss under five times its doubt";
+
+/// Where a legend may stand: its first row and its size.
+struct Corner {
+    x: f64,
+    y: f64,
+    width: f64,
+    rows: usize,
+}
+
+impl Corner {
+    fn bottom(&self) -> f64 {
+        self.y + ROW * self.rows as f64
+    }
+}
+
+/// Height of a row of the legend.
+const ROW: f64 = 18.0;
+
+/// Top left, where a loss that rises with frequency leaves room, and bottom right.
+fn corners(loss: &Loss) -> [Corner; 2] {
+    let sheet = shorten(&loss.sheet_words, 70);
+    let words = [
+        (!loss.sheet.is_empty()).then_some(&*sheet),
+        (!loss.fit.is_empty()).then_some(FIT),
+        loss.readings.iter().any(|r| r.trusted).then_some(READING),
+        loss.readings.iter().any(|r| !r.trusted).then_some(SMALL),
+    ];
+    let rows = words.iter().flatten().count();
+    let widest = words.iter().flatten().map(|w| text_width(w));
+    let width = 46.0 + widest.fold(0.0, f64::max);
+    let corner = |x, y| Corner { x, y, width, rows };
+    [
+        corner(LEFT + 14.0, TOP + 20.0),
+        corner(
+            RIGHT - 14.0 - width,
+            BOTTOM - 10.0 - ROW * (rows.max(1) - 1) as f64,
+        ),
+    ]
+}
+
+fn legend(p: &mut Picture, loss: &Loss, corner: &Corner) {
+    let (x, mut y) = (corner.x, corner.y);
     let mut row = |p: &mut Picture, words: &str, draw: &dyn Fn(&mut Picture, f64)| {
         draw(p, y - 4.0);
         p.small((x + 46.0, y), Anchor::Start, words);
-        y += 18.0;
+        y += ROW;
     };
     if !loss.sheet.is_empty() {
         row(p, &shorten(&loss.sheet_words, 70), &|p, y| {
@@ -153,28 +207,24 @@ fn legend(p: &mut Picture, loss: &Loss) {
         });
     }
     if !loss.fit.is_empty() {
-        row(
-            p,
-            "fit to its readings, hatched: its doubt (k = 2)",
-            &|p, y| {
-                p.hatched(&[
-                    (x, y - 6.0),
-                    (x + 38.0, y - 6.0),
-                    (x + 38.0, y + 6.0),
-                    (x, y + 6.0),
-                ]);
-                p.line((x, y), (x + 38.0, y), Stroke::Dashed);
-            },
-        );
+        row(p, FIT, &|p, y| {
+            p.hatched(&[
+                (x, y - 6.0),
+                (x + 38.0, y - 6.0),
+                (x + 38.0, y + 6.0),
+                (x, y + 6.0),
+            ]);
+            p.line((x, y), (x + 38.0, y), Stroke::Dashed);
+        });
     }
     if loss.readings.iter().any(|r| r.trusted) {
-        row(p, "reading less its joins, bar: doubt (k = 2)", &|p, y| {
+        row(p, READING, &|p, y| {
             p.bar((x + 4.0, y), (x + 34.0, y), false);
             p.mark((x + 19.0, y), Mark::Full);
         });
     }
     if loss.readings.iter().any(|r| !r.trusted) {
-        row(p, "loss under five times its doubt", &|p, y| {
+        row(p, SMALL, &|p, y| {
             p.bar((x + 4.0, y), (x + 34.0, y), false);
             p.mark((x + 19.0, y), Mark::Open);
         });

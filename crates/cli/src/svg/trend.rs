@@ -25,15 +25,16 @@ const TOP: f64 = 58.0;
 const BOTTOM: f64 = 318.0;
 
 /// The figures in order of date; the line and its doubt where there is a trend. `words` names the
-/// figure with its unit, `key` says what the bars are.
+/// figure with its unit, `unit` is that of its slope a year, `key` says what the bars are.
 pub(crate) fn picture(
     title: &str,
     words: &str,
+    unit: &str,
     key: &str,
     points: &[Dated],
     trend: Option<&Trend>,
 ) -> String {
-    let mut p = Picture::new(WIDTH, HEIGHT, title, &described(words, points, trend));
+    let mut p = Picture::new(WIDTH, HEIGHT, title, &described(words, unit, points, trend));
     p.head((LEFT, 22.0), title);
     let fold = |f: &dyn Fn(&Dated) -> f64, low: bool| {
         let all = points.iter().map(f).filter(|v| v.is_finite());
@@ -66,7 +67,7 @@ pub(crate) fn picture(
     );
     if let Some(t) = trend {
         line(&mut p, t, &x, &y);
-        p.text((LEFT, 42.0), Anchor::Start, &slope(t));
+        p.text((LEFT, 42.0), Anchor::Start, &slope(t, unit));
     }
     let mut end = f64::NEG_INFINITY;
     for d in points {
@@ -112,7 +113,7 @@ fn line(p: &mut Picture, t: &Trend, x: &Axis, y: &Axis) {
 }
 
 /// The slope in words.
-pub(crate) fn slope(t: &Trend) -> String {
+pub(crate) fn slope(t: &Trend, unit: &str) -> String {
     let (v, u) = crate::bench::words::with_doubt(t.per_year, t.k * t.u_per_year, 4);
     let sign = if v.starts_with('-') { "" } else { "+" };
     let means = match t.direction {
@@ -125,10 +126,15 @@ pub(crate) fn slope(t: &Trend) -> String {
     } else {
         ""
     };
-    format!("{sign}{v} ± {u} a year: {means}{widened}")
+    let unit = if unit.is_empty() {
+        String::new()
+    } else {
+        format!(" {unit}")
+    };
+    format!("{sign}{v} ± {u}{unit} a year: {means}{widened}")
 }
 
-fn described(words: &str, points: &[Dated], trend: Option<&Trend>) -> String {
+fn described(words: &str, unit: &str, points: &[Dated], trend: Option<&Trend>) -> String {
     let all: Vec<String> = points
         .iter()
         .map(|d| {
@@ -136,6 +142,6 @@ fn described(words: &str, points: &[Dated], trend: Option<&Trend>) -> String {
             format!("{}: {v} ± {u}", d.date)
         })
         .collect();
-    let trend = trend.map_or(String::new(), |t| format!(" {}.", slope(t)));
+    let trend = trend.map_or(String::new(), |t| format!(" {}.", slope(t, unit)));
     format!("{words} by date. {}.{trend}", all.join("; "))
 }

@@ -159,6 +159,9 @@ impl<'m> Bench<'m, '_> {
                 findings::time_backwards(&place, m, before, self.out);
             }
             last = Some(minutes);
+            if let Some(back) = t.reflected_w.filter(|r| *r >= watts) {
+                findings::more_back(&place, watts, back, self.out);
+            }
             out.push(Row {
                 taken: t,
                 level: Level::one(self.number(), meter, watts, minutes),
@@ -193,6 +196,8 @@ impl<'m> Bench<'m, '_> {
             }
             if matches!(t.shown, TakenValue::Watts(_))
                 && findings::outside_scale(i, watts, place, self.out)
+                || matches!(t.shown, TakenValue::Loss(_))
+                    && findings::decibel_on_a_scale(i, place, self.out)
             {
                 return None;
             }
@@ -445,6 +450,7 @@ impl<'m> Bench<'m, '_> {
                 .find(move |t| t.kind == k && t.piece == Some(piece))
         };
         let (open, short) = (of(ReadingKind::Open), of(ReadingKind::Short));
+        let [open, short] = [open, short].map(|t| t.filter(|t| self.one_port(t)));
         let rows: Vec<Loc> = [open, short].into_iter().flatten().map(|t| t.loc).collect();
         let count = rows.len();
         let first = open.or(short)?;
@@ -513,6 +519,16 @@ impl<'m> Bench<'m, '_> {
             reading: None,
             half_difference_db: half,
         })
+    }
+
+    /// Whether a reading of a return loss can be had: one from a file must be of one port (of a
+    /// two-port the far end is the analyser's) and reach the band.
+    fn one_port(&mut self, t: &Taken<'m>) -> bool {
+        let TakenValue::File(a) = t.shown else {
+            return true;
+        };
+        let place = Place::new(t, self.point);
+        findings::of_network(a, 1, self.point, &place, self.out, |s| abs(s[0])).is_some()
     }
 
     fn reflection_doubt(

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::measure::{Drift, Loss};
 use downlead_quantity::{db, decibel_signed, frequency, number, power};
 use downlead_station::Attachment;
-use downlead_station::model::Instrument;
+use downlead_station::model::{Accuracy, Instrument};
 use downlead_station::session::ReadingKind;
 use downlead_touchstone::Network;
 use num_complex::Complex64;
@@ -154,7 +154,7 @@ pub(super) fn no_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic
                 &codes::NO_BASELINE,
                 format!(
                     "On {}, there is no reading without the piece; power behind it alone is no loss.",
-                    point.band
+                    with_frequency(point)
                 ),
                 "compared with what?",
             )
@@ -230,6 +230,54 @@ pub(super) fn drift(g: &Group<'_>, point: &Point, d: &Drift, out: &mut Vec<Diagn
     out.push(finding);
 }
 
+/// A band with its frequency: readings of one band may lie apart.
+fn with_frequency(point: &Point) -> String {
+    let hz = frequency(point.hz);
+    if *point.band == *hz {
+        hz
+    } else {
+        format!("{}, {hz}", point.band)
+    }
+}
+
+/// An error of full scale is one of watts on that scale; of a reading in dB it says nothing.
+pub(super) fn decibel_on_a_scale(i: &Instrument, place: &Place, out: &mut Vec<Diagnostic>) -> bool {
+    if !matches!(i.accuracy, Some(Accuracy::OfFullScale(_))) {
+        return false;
+    }
+    out.push(
+        place
+            .finding(
+                &codes::READING_IMPOSSIBLE,
+                format!(
+                    "`{}` is accurate to a share of its full scale in watts, of which a reading in dB tells nothing; the reading does not count.",
+                    i.name.text
+                ),
+                "dB on a scale of watts",
+            )
+            .help("Write the power that was read, or name the instrument that shows dB: `with V1`."),
+    );
+    true
+}
+
+/// As much comes back as goes forward, or more.
+pub(super) fn more_back(place: &Place, forward_w: f64, back_w: f64, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_IMPOSSIBLE,
+                format!(
+                    "On {}, {} reflected of {} forward: no more can come back than goes there.",
+                    place.band,
+                    power(back_w),
+                    power(forward_w)
+                ),
+                "more comes back than goes forward",
+            )
+            .help("Look whether forward and reflected are in each other's place."),
+    );
+}
+
 pub(super) fn above_baseline(place: &Place, loss: &Loss, out: &mut Vec<Diagnostic>) {
     out.push(
         place
@@ -285,9 +333,15 @@ pub(super) fn of_network(
     let why = match a.network() {
         None => format!("`{}` holds no network that could be read.", a.path),
         Some(n) if n.ports() != ports => format!(
-            "`{}` has {} ports; {ports} are needed here.",
+            "`{}` has {} port{}; {} here.",
             a.path,
-            n.ports()
+            n.ports(),
+            if n.ports() == 1 { "" } else { "s" },
+            if ports == 1 {
+                "one is needed".to_owned()
+            } else {
+                format!("{ports} are needed")
+            }
         ),
         Some(n) => {
             let fifty = n.z0().iter().all(|z| (z - crate::cascade::R0).abs() < 1e-9);

@@ -15,6 +15,14 @@ const TOLD: usize = 12;
 /// Two frequencies closer than this are one band.
 const SAME_BAND: f64 = 1e-6;
 
+/// A reading is taken on a band when its frequency is off by no more than this share (a band's
+/// name beside a frequency of another band is a slip; common practice).
+const NEAR_BAND: f64 = 0.05;
+
+/// Temperatures closer than this make no difference on a bench, K: 0.2 % of a conductor's loss
+/// each (common practice).
+const SAME_CELSIUS: f64 = 2.0;
+
 /// Why a row cannot be taken: its column, what is wrong, what to write.
 type Refused = (&'static str, String, Option<String>);
 
@@ -140,6 +148,18 @@ impl<'m> Gathered<'m> {
             said.problem(p);
         }
         self.lost += file.lost;
+        temperatures(&file.rows, s, &mut said);
+        let logged = |r: &Row| r.kind.is_none() && r.after.is_some();
+        if let Some(row) = file.rows.iter().find(|r| logged(r))
+            && file.rows.iter().all(logged)
+        {
+            said.row(
+                row.line,
+                "after",
+                "The rows say behind which part of a station they were read; none is of a piece of this session.".to_owned(),
+                Some("A log of a station stands in a chain, between two of its parts.".to_owned()),
+            );
+        }
         for row in &file.rows {
             match self.row(row, i, s, env) {
                 Ok(()) => {}
@@ -172,7 +192,7 @@ impl<'m> Gathered<'m> {
                 Some(hz) => (b.clone(), true, hz),
                 None => {
                     let help = format!(
-                        "Define it at the left margin, `band {b} 145.3 MHz`, or add a column `frequency_mhz`."
+                        "Define it at the left margin, `band {b}` with its frequency, or add a column `frequency_mhz`."
                     );
                     return Err(Some((
                         "band",
@@ -189,6 +209,20 @@ impl<'m> Gathered<'m> {
                 )));
             }
         };
+        if let (Some((hz, _)), Some(b)) = (&row.hz, &row.band)
+            && let Some(defined) = env.band(b)
+            && !near_band(*hz, &defined.kind)
+        {
+            return Err(Some((
+                "frequency",
+                format!(
+                    "Band `{b}` is {} in the text, and {} is not on it.",
+                    of_kind(&defined.kind),
+                    frequency(*hz)
+                ),
+                Some("One of the two is wrong; the row is left out.".to_owned()),
+            )));
+        }
         let piece = match (&row.piece, kind.of_piece()) {
             (Some(p), _) => match s.pieces.iter().position(|q| q.name.text == *p) {
                 Some(at) => Some(at),
@@ -245,7 +279,21 @@ impl<'m> Gathered<'m> {
         let shown = match (row.forward_w, row.loss_db, row.return_loss_db) {
             (Some((w, _)), _, _) => TakenValue::Watts(w),
             (None, Some((l, _)), _) => TakenValue::Loss(l),
+            (None, None, Some(_)) if !matches!(kind, ReadingKind::Open | ReadingKind::Short) => {
+                return Err(Some((
+                    "return_loss",
+                    "A return loss tells a loss only with the far end open or shorted, and the row says neither.".to_owned(),
+                    Some("Add a column `reading` with `open` or `short`.".to_owned()),
+                )));
+            }
             (None, None, Some((l, _))) => TakenValue::ReturnLoss(l),
+            _ if row.swr.is_some() => {
+                return Err(Some((
+                    "swr",
+                    "An SWR alone says nothing of the loss of a piece.".to_owned(),
+                    Some("Write the power behind the piece (`forward_w`), or the return loss with its far end open and shorted (`return_loss_db`).".to_owned()),
+                )));
+            }
             _ => return Err(Some(("", "Nothing was read in this row.".to_owned(), None))),
         };
         let at = self.group(&band, named, hz);
@@ -312,6 +360,70 @@ fn of_band(b: &BandRef, env: &Env, out: &mut Vec<Diagnostic>) -> Option<(Box<str
     }
 }
 
+/// Rows at another temperature than the session's, or with one where the session states none: what
+/// a piece should lose holds at one temperature of the bench.
+fn temperatures(rows: &[Row], s: &Session, said: &mut Said<'_>) {
+    let off = |c: f64| match &s.temperature {
+        Some(t) => (c - t.value).abs() > f64::max(2.0 * t.u, SAME_CELSIUS),
+        None => true,
+    };
+    let mut other = rows
+        .iter()
+        .filter(|r| r.kind.is_some())
+        .filter_map(|r| Some((r.line, r.celsius?.0)))
+        .filter(|(_, c)| off(*c));
+    let Some((line, c)) = other.next() else {
+        return;
+    };
+    let more = match other.count() {
+        0 => String::new(),
+        n => format!(" ({} rows in all)", n + 1),
+    };
+    let c = number(c, 1);
+    let (message, help) = match &s.temperature {
+        Some(t) => (
+            format!(
+                "{c} °C here and {} °C in the session{more}; what is expected holds at the session's.",
+                number(t.value, 1)
+            ),
+            "Put what was read at another temperature into a session of its own.".to_owned(),
+        ),
+        None => (
+            format!("{c} °C here, and the session states none{more}."),
+            format!(
+                "Write `temperature {c} °C` into the session: what is expected then holds there."
+            ),
+        ),
+    };
+    said.mild(line, "temperature", message, Some(help));
+}
+
+/// Whether a frequency may be meant by a band: on it, or within a twentieth of it.
+fn near_band(hz: f64, k: &BandKind) -> bool {
+    let near = |f: f64| (hz / f - 1.0).abs() <= NEAR_BAND;
+    match k {
+        BandKind::Single(f) => near(*f),
+        BandKind::Pair { transmit, receive } => {
+            [transmit, receive].into_iter().flatten().any(|f| near(*f))
+        }
+        BandKind::Range(lo, hi) => (lo * (1.0 - NEAR_BAND)..=hi * (1.0 + NEAR_BAND)).contains(&hz),
+    }
+}
+
+/// A band's frequencies in words.
+fn of_kind(k: &BandKind) -> String {
+    match k {
+        BandKind::Single(f) => frequency(*f),
+        BandKind::Pair { transmit, receive } => [transmit, receive]
+            .into_iter()
+            .flatten()
+            .map(|f| frequency(*f))
+            .collect::<Vec<_>>()
+            .join(" and "),
+        BandKind::Range(lo, hi) => format!("{} to {}", frequency(*lo), frequency(*hi)),
+    }
+}
+
 /// Where on a band the bench measures: at the transmit frequency of a pair, in the middle of a
 /// range.
 fn middle(k: &BandKind) -> Option<f64> {
@@ -322,11 +434,13 @@ fn middle(k: &BandKind) -> Option<f64> {
     }
 }
 
-/// Says what could not be read of a table, and which rows name a part that is none of `tags`.
+/// Says what could not be read of a table, which rows name a part that is none of `tags`, and
+/// which could be of any of the chain's bands.
 pub(crate) fn table_problems(
     file: &Name,
     table: &downlead_station::attach::ReadingsFile,
     tags: &[&str],
+    of_any_band: &dyn Fn(&Row) -> bool,
     out: &mut Vec<Diagnostic>,
 ) {
     let mut said = Said::new(file, out);
@@ -342,6 +456,14 @@ pub(crate) fn table_problems(
                 "after",
                 format!("The station has no part `{a}`."),
                 help,
+            );
+        }
+        if of_any_band(row) {
+            said.row(
+                row.line,
+                "band",
+                "The row names no band, and the chain has several; it is left out.".to_owned(),
+                None,
             );
         }
     }
@@ -382,15 +504,31 @@ impl<'o> Said<'o> {
     }
 
     fn row(&mut self, line: u64, field: &str, message: String, help: Option<String>) {
+        self.told_of(line, field, message, help, false);
+    }
+
+    /// What does not cost the row.
+    fn mild(&mut self, line: u64, field: &str, message: String, help: Option<String>) {
+        self.told_of(line, field, message, help, true);
+    }
+
+    fn told_of(
+        &mut self,
+        line: u64,
+        field: &str,
+        message: String,
+        help: Option<String>,
+        mild: bool,
+    ) {
         let place = match field {
             "" => format!("line {line}"),
             f => format!("line {line} (`{f}`)"),
         };
         let code = match field {
-            "length" | "cable" => &codes::READINGS_DISAGREE,
+            "length" | "cable" | "frequency" | "temperature" => &codes::READINGS_DISAGREE,
             _ => &codes::READINGS_NOT_READ,
         };
-        self.push(code, &place, &message, help, false);
+        self.push(code, &place, &message, help, mild);
     }
 
     fn push(

@@ -132,6 +132,14 @@ pub fn meter_of(i: &Instrument) -> Meter {
     meter(i, &mut Assumptions { list: Vec::new() })
 }
 
+/// What does not cancel between two readings with one instrument, dB (standard): linearity and
+/// repeatability of both.
+#[must_use]
+pub fn between_readings_db(i: &Instrument) -> f64 {
+    let m = meter_of(i);
+    DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability)
+}
+
 /// An instrument's errors.
 fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     let mut m = Meter::PERFECT;

@@ -28,8 +28,9 @@ use crate::point::Point;
 pub(crate) use gather::table_problems;
 use gather::{Gathered, TakenValue};
 use meters::Meters;
-pub use meters::meter_of;
+pub use meters::{between_readings_db, meter_of};
 use result::{BenchBand, BenchCell, SessionResult};
+pub use summary::common_causes;
 
 /// Computes a session.
 pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> SessionResult {

@@ -23,7 +23,7 @@ impl Snapshot {
             load_diagnostics: Vec::new(),
             known: FxHashMap::default(),
             cache: Cache::default(),
-            evidences: crate::history::Evidences::default(),
+            recorded: FxHashMap::default(),
             unfinished: false,
         };
         for r in roots {

@@ -5,6 +5,11 @@ use downlead_quantity::DB_PER_RELATIVE;
 use downlead_station::model::{Accuracy, Instrument, Name};
 use downlead_station::{Env, nearest};
 
+use crate::assume::Assumed;
+use crate::bench::between_readings_db;
+use crate::cause::Cause;
+use crate::chain::{NodeState, Run};
+
 /// Standard uncertainty of an instrument at a reading, dB.
 pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
     let a = match i.accuracy {
@@ -18,6 +23,25 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
         .resolution_w
         .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0));
     libm::hypot(a, r)
+}
+
+/// The meter that set the transmitter is off by the same at a reading further on, and that much
+/// cancels. What does not is how it departs from a straight scale, and its scatter, at both
+/// readings: standard, dB; 0 for another meter, whose accuracy holds for a lone reading as it is.
+pub(crate) fn beside_scale<'m>(
+    run: &mut Run<'m, '_>,
+    instrument: Option<&'m Instrument>,
+    state: &NodeState<'m>,
+) -> f64 {
+    let Some(i) = instrument else { return 0.0 };
+    let set_it = Cause::Instrument(&i.name.text);
+    if !state.budget.terms.iter().any(|t| t.0 == set_it) {
+        return 0.0;
+    }
+    if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() {
+        run.assumed.add(Assumed::MeterScatter, i.name.loc);
+    }
+    between_readings_db(i)
 }
 
 /// Says that an instrument's calibration was due before the day it was used. Dates are written

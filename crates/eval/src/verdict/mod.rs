@@ -18,7 +18,7 @@ use limit::limit;
 use reading::reading;
 
 pub(crate) use expectation::receive_statement;
-pub(crate) use instrument::{instrument_db, lapsed, unknown_instrument};
+pub(crate) use instrument::{beside_scale, instrument_db, lapsed, unknown_instrument};
 pub(crate) use power_kind::{mean_factor, pep_factor};
 pub(crate) use rule::{SMALLEST_FAULT_DB, agreement};
 

@@ -5,7 +5,7 @@ use downlead_physics::mismatch::gamma_from_swr;
 use downlead_quantity::{db, decibel_signed, number, power, to_db};
 use downlead_station::model::{Accuracy, Meta, Read, ReadPower};
 
-use super::instrument::{instrument_db, lapsed, unknown_instrument};
+use super::instrument::{beside_scale, instrument_db, lapsed, unknown_instrument};
 use super::largest;
 use super::reflection::{reflected_reading, reflection};
 use super::rule::{SMALLEST_FAULT_DB, agreement};
@@ -186,7 +186,7 @@ pub(super) fn reading<'m>(
             // loss lowers the power, so terms are signed: a meter that reads high does so at the
             // transmitter and here
             b.add(cause, own);
-            let u = b.expanded();
+            let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
             let d = to_db(m.value / expected);
             let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
             let words = format!(

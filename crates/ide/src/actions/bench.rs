@@ -8,7 +8,6 @@ use downlead_station::model::{Meaning, Node};
 use downlead_station::session::{Piece, Reading, ReadingKind, Session};
 use downlead_syntax::{Placed, Stmt};
 
-use super::local;
 use super::mends::adapters;
 use crate::bench::{MeasuredCable, cable_definition, fitted_cable, measured_cable};
 use crate::diagnostics::Finding;
@@ -268,7 +267,11 @@ impl<'a> At<'a> {
 
     /// The finding's range in its item.
     fn local(&self) -> Span {
-        local(self.placed, self.f)
+        let start = self.placed.start;
+        Span::new(
+            self.f.span.start.saturating_sub(start),
+            self.f.span.end.saturating_sub(start),
+        )
     }
 
     /// The `readings` block and the statement in it that hold the finding.

@@ -118,8 +118,7 @@ impl Counts {
 }
 
 /// `1 band`, `9 bands`.
-#[must_use]
-pub fn counted(n: usize, what: &str) -> String {
+pub(crate) fn counted(n: usize, what: &str) -> String {
     match n {
         1 => format!("1 {what}"),
         n => format!("{n} {what}s"),
@@ -149,8 +148,7 @@ pub(crate) fn per_100m(db_per_m: f64, u_db_per_m: f64) -> String {
 }
 
 /// `2m, 145.3 MHz`, or the frequency alone where the band has no name.
-#[must_use]
-pub fn band_in_words(name: &str, hz: f64) -> String {
+pub(crate) fn band(name: &str, hz: f64) -> String {
     let f = frequency(hz);
     if name == f { f } else { format!("{name}, {f}") }
 }

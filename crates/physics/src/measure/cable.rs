@@ -11,7 +11,7 @@ pub struct Point {
     pub measured_db: f64,
     /// dB.
     pub expected_db: f64,
-    /// Standard uncertainty of the measurement that is this point's own, dB.
+    /// Standard uncertainty of the measurement, dB.
     pub u_measured_db: f64,
     /// Standard uncertainty of the expectation, dB (for En; what is common to all points also
     /// belongs into the shared part).
@@ -27,7 +27,7 @@ pub struct WholeCable {
     pub ln_ratio: f64,
     /// Standard uncertainty of that.
     pub u_ln: f64,
-    /// Part of it from the points themselves.
+    /// Part of it from the measurements.
     pub u_random: f64,
     /// Part of it common to all points.
     pub u_shared: f64,
@@ -56,8 +56,12 @@ pub struct WholeCable {
 /// Weights come from the measurements' uncertainty over the expected loss, so that a reading that
 /// is low by chance does not weigh more. None when no point has a loss above its expanded
 /// uncertainty.
+///
+/// `common` holds, for every cause that acts on several points (an error of one meter's full
+/// scale, the scales of two meters, an adapter), its signed contribution to each point, dB: a part
+/// of that point's `u_measured_db` that does not average out (GUM, JCGM 100:2008, 5.2.2).
 #[must_use]
-pub fn whole_cable(points: &[Point], u_shared: f64) -> Option<WholeCable> {
+pub fn whole_cable(points: &[Point], common: &[Vec<f64>], u_shared: f64) -> Option<WholeCable> {
     let good = |p: &&Point| {
         p.measured_db > 0.0
             && p.expected_db > 2.0 * p.u_measured_db
@@ -86,7 +90,18 @@ pub fn whole_cable(points: &[Point], u_shared: f64) -> Option<WholeCable> {
     });
     let chi2 = chi2.sum();
     let (worst, worst_en) = worst(points);
-    let u_random = 1.0 / libm::sqrt(weights);
+    let shares: Vec<f64> = points
+        .iter()
+        .map(|p| {
+            if good(&p) {
+                weight(p) / weights / p.expected_db
+            } else {
+                0.0
+            }
+        })
+        .collect();
+    let u: Vec<f64> = points.iter().map(|p| p.u_measured_db).collect();
+    let u_random = libm::sqrt(variance(&shares, &shares, &u, common));
     let u_ln = libm::hypot(u_random, u_shared);
     let verdict = if ln_ratio.abs() > 2.0 * u_ln {
         Verdict::Differs
@@ -109,6 +124,18 @@ pub fn whole_cable(points: &[Point], u_shared: f64) -> Option<WholeCable> {
         used,
         verdict,
     })
+}
+
+/// Covariance of two sums `Σ a·x` and `Σ b·x` of values with the standard uncertainties `u`, of
+/// which the causes in `common` are a part that several values share (GUM, JCGM 100:2008, 5.2.2).
+pub(super) fn variance(a: &[f64], b: &[f64], u: &[f64], common: &[Vec<f64>]) -> f64 {
+    let dot = |w: &[f64], s: &[f64]| -> f64 { w.iter().zip(s).map(|(w, s)| w * s).sum() };
+    let together: f64 = common.iter().map(|s| dot(a, s) * dot(b, s)).sum();
+    let own = (0..u.len()).map(|i| {
+        let shared: f64 = common.iter().map(|s| s[i] * s[i]).sum();
+        a[i] * b[i] * (u[i] * u[i] - shared).max(0.0)
+    });
+    together + own.sum::<f64>()
 }
 
 fn worst(points: &[Point]) -> (usize, f64) {

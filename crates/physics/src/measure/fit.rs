@@ -1,5 +1,6 @@
 //! The two coefficients of a cable from losses measured at several frequencies.
 
+use super::cable::variance;
 use super::stats::{chi_square_survival, normal_quantile};
 use crate::TwoTerm;
 use crate::line::conductor_temperature_factor;
@@ -23,7 +24,7 @@ pub struct FitPoint {
     pub f_hz: f64,
     /// dB/m.
     pub db_per_m: f64,
-    /// Standard uncertainty in dB/m, without what all points share.
+    /// Standard uncertainty in dB/m, without [`FitRules::shared`].
     pub u_db_per_m: f64,
 }
 
@@ -297,6 +298,41 @@ fn outlier(points: &[FitPoint], fit: &LossFit) -> Option<Outlier> {
 }
 
 impl LossFit {
+    /// Takes into account that some causes act on several of the points: `common` holds for each
+    /// of them its signed contribution to every point, dB/m, a part of that point's own
+    /// uncertainty. The coefficients stay as they are; their doubt and correlation become those of
+    /// two linear combinations of correlated readings (GUM, JCGM 100:2008, 5.2.2). `points` are the
+    /// ones the fit was made from.
+    pub fn correlate(&mut self, points: &[FitPoint], common: &[Vec<f64>]) {
+        let sum = |x: fn(f64) -> f64| -> f64 {
+            let term = |p: &FitPoint| x(p.f_hz * 1e-6) / (p.u_db_per_m * p.u_db_per_m);
+            points.iter().map(term).sum()
+        };
+        // Σ f, Σ f√f and Σ f² over u²: the normal matrix
+        let (s11, s12, s22) = (sum(|f| f), sum(|f| f * libm::sqrt(f)), sum(|f| f * f));
+        let det = s11 * s22 - s12 * s12;
+        // how each coefficient follows each reading
+        let follows = |p: &FitPoint| -> (f64, f64) {
+            let (f, w) = (p.f_hz * 1e-6, 1.0 / (p.u_db_per_m * p.u_db_per_m));
+            let root = libm::sqrt(f);
+            match self.clamped {
+                None => (
+                    w * (s22 * root - s12 * f) / det,
+                    w * (s11 * f - s12 * root) / det,
+                ),
+                Some(Clamped::K2) => (w * root / s11, 0.0),
+                Some(Clamped::K1) => (0.0, w * f / s22),
+            }
+        };
+        let (a, b): (Vec<f64>, Vec<f64>) = points.iter().map(follows).unzip();
+        let u: Vec<f64> = points.iter().map(|p| p.u_db_per_m).collect();
+        self.u_k1 = libm::sqrt(variance(&a, &a, &u, common));
+        self.u_k2 = libm::sqrt(variance(&b, &b, &u, common));
+        if self.clamped.is_none() {
+            self.correlation = variance(&a, &b, &u, common) / (self.u_k1 * self.u_k2);
+        }
+    }
+
     /// Attenuation at `f_hz` at the temperature of the measurement. Its doubt comes from the
     /// covariance of the coefficients (GUM 5.2.2), then what all points share is added.
     #[must_use]

@@ -95,11 +95,11 @@ fn of_ratio(q: f64) -> f64 {
     }
 }
 
-/// Up to three; None for an infinite interval.
+/// One to three; None for an infinite interval. Without a decimal every match would be `1`.
 fn decimals(half_width: f64) -> Option<usize> {
     if !half_width.is_finite() {
         return None;
     }
-    let steps = [0.001, 0.01, 0.1];
+    let steps = [0.001, 0.01];
     Some(3 - steps.iter().filter(|&&step| half_width > step).count())
 }

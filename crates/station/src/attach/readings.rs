@@ -192,6 +192,16 @@ impl ReadingsFile {
                 Some(h) => out.row(line, h, &record, delimiter != b','),
             }
         }
+        if heads.is_some() && out.rows.is_empty() && out.problems.is_empty() {
+            out.problem(
+                1,
+                0,
+                "",
+                "No row of readings follows the names of the columns.",
+                None,
+                false,
+            );
+        }
         if heads.is_none() {
             out.problem(1, 0, "", "The file is empty.", Some("Its first line names the columns, for example `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
         }
@@ -227,19 +237,22 @@ impl ReadingsFile {
                     None
                 }
             };
-            let again = head.as_ref().is_some_and(|h| {
-                h.column != Column::Note
-                    && out.iter().flatten().any(|o: &Head| o.column == h.column)
-            });
-            if again {
-                self.problem(
-                    line,
-                    i + 1,
-                    name,
-                    format!("`{name}` stands twice; the first is used."),
-                    None,
-                    false,
-                );
+            let before = head
+                .as_ref()
+                .filter(|h| h.column != Column::Note)
+                .and_then(|h| {
+                    out.iter()
+                        .flatten()
+                        .find(|o: &&Head| o.column == h.column)
+                        .map(|o| o.name.clone())
+                });
+            if let Some(first) = before {
+                let message = if *first == *name {
+                    format!("`{name}` stands twice; the first is used.")
+                } else {
+                    format!("`{name}` says what `{first}` says already; `{first}` is used.")
+                };
+                self.problem(line, i + 1, name, message, None, false);
                 out.push(None);
             } else {
                 out.push(head);
@@ -294,6 +307,25 @@ impl ReadingsFile {
         record: &csv::StringRecord,
         decimal_comma: bool,
     ) {
+        // a mark that is not closed takes in the lines that follow
+        let torn = record.iter().enumerate().find(|(i, cell)| {
+            let head = heads.get(*i).and_then(Option::as_ref);
+            cell.contains('\n') && head.is_some_and(|h| h.column != Column::Note)
+        });
+        if let Some((i, cell)) = torn {
+            let name = heads[i].as_ref().map_or("", |h| &*h.name).to_owned();
+            let lines = cell.lines().count();
+            self.problem(
+                line,
+                i + 1,
+                &name,
+                format!("A quotation mark is opened here and not closed on this line; {lines} lines were taken for one field."),
+                Some("Close it, or take it out.".to_owned()),
+                true,
+            );
+            self.lost += lines;
+            return;
+        }
         if record.len() < heads.len() {
             self.problem(
                 line,
@@ -349,7 +381,21 @@ impl ReadingsFile {
             Column::Piece => return row.piece = text(),
             Column::Cable => return row.cable = text(),
             Column::Instrument => return row.instrument = text(),
-            Column::Date => return row.date = text(),
+            Column::Date => {
+                let Some(message) = date_trouble(cell) else {
+                    return row.date = text();
+                };
+                let help = "Write it as 2026-07-04; without it the row counts as not dated.";
+                self.problem(
+                    row.line,
+                    field,
+                    &head.name,
+                    message,
+                    Some(help.to_owned()),
+                    false,
+                );
+                return;
+            }
             Column::Person => return row.person = text(),
             Column::After => return row.after = text(),
             Column::Note => return,
@@ -511,6 +557,21 @@ fn figure(cell: &str, decimal_comma: bool) -> Result<f64, Trouble> {
     Err((format!("`{cell}` is no number."), None))
 }
 
+/// No session lasts longer, min: a year.
+const LONGEST_MIN: f64 = 366.0 * 24.0 * 60.0;
+
+/// What is wrong with a date: a day, a month or a year, as the language writes them.
+fn date_trouble(text: &str) -> Option<String> {
+    let shape: String = text
+        .chars()
+        .map(|c| if c.is_ascii_digit() { '0' } else { c })
+        .collect();
+    match &*shape {
+        "0000-00-00" | "0000-00" | "0000" => downlead_syntax::date_fault(text),
+        _ => Some(format!("`{text}` is no date.")),
+    }
+}
+
 /// The figure in the base unit of its column; none if it cannot be.
 fn in_base(head: &Head, n: f64) -> Option<f64> {
     let v = match (head.column, head.unit) {
@@ -535,6 +596,7 @@ fn in_base(head: &Head, n: f64) -> Option<f64> {
         Column::ReturnLoss => v > 0.0,
         Column::Swr => v >= 1.0,
         Column::Temperature => (-70.0..=120.0).contains(&v),
+        Column::Time => v.abs() <= LONGEST_MIN,
         _ => true,
     };
     (fits && v.is_finite()).then_some(v)
@@ -551,6 +613,7 @@ fn noun(c: Column) -> &'static str {
         Column::ReturnLoss => "a return loss, which is above zero",
         Column::Swr => "an SWR, which is never below 1",
         Column::Temperature => "the temperature of a bench",
+        Column::Time => "the time since a session began, which lasts a year at most",
         _ => "that",
     }
 }
@@ -619,6 +682,47 @@ mod tests {
         let places: Vec<(u64, usize)> = p.iter().map(|x| (x.0, x.1)).collect();
         assert_eq!(places, [(3, 4), (4, 5), (5, 4), (6, 4), (8, 0)], "{p:?}");
         assert_eq!(rows, 2);
+    }
+
+    #[test]
+    fn dates_are_of_the_calendar_and_cost_no_row() {
+        let text = "after,band,date,forward_w\nM1,2m,2026-15-01,20\nM1,2m,21.11.2026,20\nM1,2m,2024-02-29,20\nM1,2m,2026-02-29,20\nM1,2m,2026-07,20\n";
+        let (p, rows) = said_of(text);
+        let places: Vec<(u64, usize)> = p.iter().map(|x| (x.0, x.1)).collect();
+        // 2024 is a leap year, 2026 is none
+        assert_eq!(places, [(2, 3), (3, 3), (5, 3)], "{p:?}");
+        assert_eq!(rows, 5);
+        let f = ReadingsFile::parse(text);
+        let dates: Vec<Option<&str>> = f.rows.iter().map(|r| r.date.as_deref()).collect();
+        assert_eq!(
+            dates,
+            [None, None, Some("2024-02-29"), None, Some("2026-07")]
+        );
+        assert_eq!(f.lost, 0);
+    }
+
+    #[test]
+    fn a_quotation_mark_left_open_is_told_as_one() {
+        let text = "band,piece,time_min,forward_w,note\n2m,baseline,0,44,\"two\nlines\"\n2m,A,2,\"22.8,x\n2m,A,4,22.9,y\n";
+        let f = ReadingsFile::parse(text);
+        assert_eq!(f.rows.len(), 1, "{f:?}");
+        let p = &f.problems[0];
+        assert_eq!((p.line, p.field), (4, 4), "{p:?}");
+        assert!(p.message.contains("not closed"), "{p:?}");
+        assert!(!p.message.contains('\n'), "{p:?}");
+    }
+
+    #[test]
+    fn a_file_of_names_alone_and_times_no_session_lasts_are_told() {
+        let (p, _) = said_of("band,piece,time_min,forward_w\n");
+        assert!(p[0].2.contains("No row of readings"), "{p:?}");
+        let (p, rows) = said_of("band,piece,time_min,forward_w\n2m,A,1e300,22\n2m,A,-4,22\n");
+        assert_eq!((p.len(), rows), (1, 1), "{p:?}");
+        let (p, _) = said_of("band,piece,forward_w,forward_dbm\n2m,A,22,43.4\n");
+        assert!(
+            p[0].2.contains("says what `forward_w` says already"),
+            "{p:?}"
+        );
     }
 
     #[test]

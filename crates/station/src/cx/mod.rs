@@ -15,7 +15,8 @@ use crate::model::Name;
 
 pub(crate) use cursor::Cur;
 pub use value::{Lets, Val};
-pub use word::{capital, nearest};
+pub(crate) use word::capital;
+pub use word::nearest;
 
 /// What lowering an item needs and gathers.
 pub(crate) struct Cx<'a> {

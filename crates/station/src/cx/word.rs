@@ -1,8 +1,7 @@
 //! Words in messages: capitals, and the name that was meant.
 
 /// First letter in upper case.
-#[must_use]
-pub fn capital(s: &str) -> String {
+pub(crate) fn capital(s: &str) -> String {
     let mut c = s.chars();
     c.next().map_or_else(String::new, |f| {
         f.to_uppercase().collect::<String>() + c.as_str()

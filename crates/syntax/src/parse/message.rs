@@ -226,6 +226,15 @@ pub(super) fn too_deep_block(loc: Loc) -> Diagnostic {
 }
 
 pub(super) fn bad_date(loc: Loc, text: &str) -> Option<Diagnostic> {
+    Some(
+        Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, date_fault(text)?)
+            .help("Write the date as 2026-07-04, or the month as 2026-07."),
+    )
+}
+
+/// Why no calendar has the date `text`, which is written `2026-07-04` or `2026-07`; none if one has.
+#[must_use]
+pub fn date_fault(text: &str) -> Option<String> {
     let number = |from: usize, to: usize| text.get(from..to).and_then(|s| s.parse::<u32>().ok());
     let (year, month) = (number(0, 4)?, number(5, 7)?);
     let leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
@@ -234,19 +243,15 @@ pub(super) fn bad_date(loc: Loc, text: &str) -> Option<Diagnostic> {
         4 | 6 | 9 | 11 => 30,
         _ => 31,
     };
-    let message = match number(8, 10) {
-        _ if !(1..=12).contains(&month) => {
-            format!("There is no month {month:02}: dates are year-month-day.")
-        }
+    match number(8, 10) {
+        _ if !(1..=12).contains(&month) => Some(format!(
+            "There is no month {month:02}: dates are year-month-day."
+        )),
         Some(day) if day == 0 || day > last => {
-            format!("There is no day {day:02} in {year}-{month:02}.")
+            Some(format!("There is no day {day:02} in {year}-{month:02}."))
         }
-        _ => return None,
-    };
-    Some(
-        Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, message)
-            .help("Write the date as 2026-07-04, or the month as 2026-07."),
-    )
+        _ => None,
+    }
 }
 
 /// Why the line stops at `stop`.

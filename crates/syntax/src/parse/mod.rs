@@ -6,6 +6,8 @@ mod grammar;
 mod message;
 mod prepare;
 
+pub use message::date_fault;
+
 use std::sync::Arc;
 
 use downlead_base::ItemId;
