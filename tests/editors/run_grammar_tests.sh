@@ -78,7 +78,7 @@ same_hints() {
 import json, re
 declared = json.load(open("editors/vscode/package.json"))["contributes"]["configuration"]["properties"]
 names = {k.removeprefix("downlead.hints.") for k in declared if ".hints." in k}
-others = {k.removeprefix("downlead.") for k in declared if not re.match(r"downlead\.(hints|server|trace)\.", k)}
+others = {k.removeprefix("downlead.") for k in declared if not re.match(r"downlead\.(hints|server|trace|diagnostics)\.", k)}
 assert others
 files = ["neovim/lsp/downlead.lua", "helix/languages.toml", "kakoune/kak-lsp.kak", "kate/lspclient-settings.json", "emacs/downlead-mode.el"]
 for file in files:

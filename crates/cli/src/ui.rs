@@ -22,6 +22,9 @@ pub(crate) struct Style {
 }
 
 impl Style {
+    /// Without colours.
+    pub(crate) const PLAIN: Style = Style { colour: false };
+
     fn paint(self, code: &str, text: &str) -> String {
         if self.colour && !text.is_empty() {
             format!("\u{1b}[{code}m{text}\u{1b}[0m")

@@ -3,7 +3,7 @@
 use downlead_base::{ItemId, LineIndex, Loc, Span};
 use downlead_quantity::w_to_dbm;
 use downlead_station::Env;
-use downlead_station::model::{Meaning, Meta, Node, Part, PartData, Step};
+use downlead_station::model::{Meaning, Node, Part, PartData, Step};
 use rustc_hash::FxHashMap;
 
 use crate::assume::Assumed;
@@ -157,13 +157,6 @@ pub(crate) fn parts_of(meaning: &Meaning) -> FxHashMap<Loc, &Part> {
 fn limit_source(meaning: &Meaning, loc: Loc) -> Option<Box<str>> {
     match meaning.node(loc)? {
         Node::Limit { source, .. } => source.clone(),
-        _ => None,
-    }
-}
-
-fn reading_meta(meaning: &Meaning, loc: Loc) -> Option<&Meta> {
-    match meaning.node(loc)? {
-        Node::Read { meta, .. } => Some(meta),
         _ => None,
     }
 }
@@ -332,7 +325,7 @@ fn band(
             .readings
             .iter()
             .map(|r| {
-                let meta = reading_meta(meaning, r.loc);
+                let meta = meaning.reading_meta(r.loc);
                 let swr = r.power.is_none();
                 ReadingReport {
                     quantity: r.power.map_or("swr", |p| p.word()),

@@ -194,45 +194,31 @@ fn seen_of(block: Block, s: &SMatrix) -> Block {
 fn clusters(pieces: &[Piece]) -> Vec<Cluster> {
     let mut out: Vec<Cluster> = Vec::new();
     for (i, p) in pieces.iter().enumerate() {
-        if p.phase_known && p.way == Way::Both {
-            if let Some(c) = out.last_mut()
-                && let Some(s) = c.s
-            {
-                let s = s.then(&p.s);
-                c.s = Some(s);
-                c.block = block_of(&s);
-                c.seen = seen_of(c.block, &s);
-                c.to = i + 1;
-                continue;
-            }
-            let block = Block {
-                loss_db: p.loss_db,
-                s11: p.s11,
-                s22: p.s22,
-            };
-            out.push(Cluster {
-                from: i,
-                to: i + 1,
-                block,
-                seen: seen_of(block, &p.s),
-                s: Some(p.s),
-                way: Way::Both,
-            });
-        } else {
-            let block = Block {
-                loss_db: p.loss_db,
-                s11: p.s11,
-                s22: p.s22,
-            };
-            out.push(Cluster {
-                from: i,
-                to: i + 1,
-                block,
-                seen: seen_of(block, &p.s),
-                s: None,
-                way: p.way,
-            });
+        let known = p.phase_known && p.way == Way::Both;
+        if known
+            && let Some(c) = out.last_mut()
+            && let Some(s) = c.s
+        {
+            let s = s.then(&p.s);
+            c.s = Some(s);
+            c.block = block_of(&s);
+            c.seen = seen_of(c.block, &s);
+            c.to = i + 1;
+            continue;
         }
+        let block = Block {
+            loss_db: p.loss_db,
+            s11: p.s11,
+            s22: p.s22,
+        };
+        out.push(Cluster {
+            from: i,
+            to: i + 1,
+            block,
+            seen: seen_of(block, &p.s),
+            s: known.then_some(p.s),
+            way: p.way,
+        });
     }
     out
 }

@@ -74,6 +74,16 @@ pub(crate) struct Element<'m> {
     pub(crate) complete: bool,
 }
 
+impl Element<'_> {
+    /// What a sentence about it begins with: its tag, or `This pad`.
+    pub(crate) fn subject(&self) -> String {
+        match self.part.and_then(|p| p.tag.as_ref()) {
+            Some(t) => t.text.to_string(),
+            None => format!("This {}", self.kind),
+        }
+    }
+}
+
 /// What building elements needs.
 pub(crate) struct Build<'m, 'o> {
     pub(crate) station: Option<&'m Station>,
@@ -149,7 +159,7 @@ impl<'m> Build<'m, '_> {
 
     fn no_figure(&mut self, e: &mut Element<'m>, what: &str) {
         e.complete = false;
-        let who = self.words(e);
+        let who = e.subject();
         self.diags.push(
             Diagnostic::new(
                 &codes::NO_FIGURE_FOR_BAND,
@@ -169,20 +179,13 @@ impl<'m> Build<'m, '_> {
         );
     }
 
-    fn words(&self, e: &Element<'m>) -> String {
-        match e.part.and_then(|p| p.tag.as_ref()) {
-            Some(t) => t.text.to_string(),
-            None => format!("This {}", e.kind),
-        }
-    }
-
     fn picked(&mut self, e: &mut Element<'m>, p: &Picked<'m>) {
         e.basis = p.figure.meta.basis;
         if *p.figure.meta != Meta::default() {
             e.meta = Some(&p.figure.meta);
         }
         if p.outside > 1.000_001 {
-            let who = self.words(e);
+            let who = e.subject();
             self.diags.push(
                 Diagnostic::new(
                     &codes::BEYOND_RANGE,
@@ -712,7 +715,7 @@ impl<'m> Build<'m, '_> {
                     Diagnostic::new(
                         &codes::LOSSLESS_PART,
                         e.who,
-                        format!("{} has no loss stated and is taken as lossless; every real {} loses something.", self.words(e), e.kind),
+                        format!("{} has no loss stated and is taken as lossless; every real {} loses something.", e.subject(), e.kind),
                     )
                     .at("no loss")
                     .help(format!("Written for example `{} {} 0.3 dB ± 0.1 dB`.", e.kind, part.tag.as_ref().map_or("X1", |t| &t.text))),

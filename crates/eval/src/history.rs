@@ -3,10 +3,11 @@
 
 use std::sync::Arc;
 
-use downlead_base::{Diagnostic, Edit, Fix, Loc, Span, codes};
-use downlead_station::ReadingsFile;
-use downlead_station::evidence::{CORRECTED, Evidence, Place, evidence, table_evidence, tables};
-use downlead_station::{Attachment, is_network, normalise};
+use downlead_base::{Diagnostic, Edit, Fix, ItemId, Loc, Span, codes};
+use downlead_station::evidence::{
+    CORRECTED, Evidence, Place, evidence, item_evidence, item_tables, table_evidence,
+};
+use downlead_station::{ReadingsFile, is_network, normalise};
 use downlead_syntax::File;
 use rustc_hash::FxHashMap;
 
@@ -162,6 +163,17 @@ fn pair<S: std::borrow::Borrow<Slot>>(
     (pairs, new)
 }
 
+/// What is known of the readings of a set of files, kept from one version to the next.
+#[derive(Default)]
+pub(crate) struct Evidences {
+    /// By path.
+    recorded: FxHashMap<String, Arc<Recorded>>,
+    /// What was found in each item of files that were recorded.
+    items: FxHashMap<ItemId, Vec<Diagnostic>>,
+    /// What was found in tables.
+    tables: Vec<Diagnostic>,
+}
+
 impl Snapshot {
     /// The paths of files of the set that hold readings, tables too: those whose earlier states
     /// [`Snapshot::set_recorded`] can make something of.
@@ -174,10 +186,11 @@ impl Snapshot {
             }
         };
         for file in self.files() {
-            if !evidence(&file.tree).is_empty() {
+            let items = || file.tree.items().iter().map(|p| &p.item);
+            if items().any(|i| !item_evidence(i).is_empty()) {
                 add(file.path.clone());
             }
-            for t in tables(&file.tree) {
+            for t in items().flat_map(|i| item_tables(i)) {
                 if let Some(path) = normalise(&file.path, &t.text).filter(|p| !is_network(p)) {
                     add(path);
                 }
@@ -189,50 +202,58 @@ impl Snapshot {
     /// Lays earlier states of a file beside it: from now on readings that differ from them are
     /// among [`Snapshot::diagnostics`].
     pub fn set_recorded(&mut self, path: &str, recorded: Arc<Recorded>) {
+        self.evidences.items.clear();
         if recorded.is_empty() {
-            self.recorded.remove(path);
+            self.evidences.recorded.remove(path);
         } else {
-            self.recorded.insert(path.to_owned(), recorded);
+            self.evidences.recorded.insert(path.to_owned(), recorded);
         }
+        self.compare_readings();
+    }
+
+    /// Compares what was changed since the last time.
+    pub(crate) fn compare_readings(&mut self) {
+        if self.evidences.recorded.is_empty() {
+            self.evidences = Evidences::default();
+            return;
+        }
+        let mut old = std::mem::take(&mut self.evidences.items);
+        let mut items = FxHashMap::default();
+        let mut tables = Vec::new();
+        let mut seen = Vec::new();
+        for file in self.files() {
+            let recorded = self.evidences.recorded.get(&file.path);
+            for item in file.tree.items().iter().map(|p| &p.item) {
+                if let Some(r) = recorded {
+                    let found = old.remove(&item.id).unwrap_or_else(|| {
+                        let changed = r.changed(item_evidence(item));
+                        changed.iter().filter_map(in_text).collect()
+                    });
+                    items.insert(item.id, found);
+                }
+                for t in item_tables(item) {
+                    // the same table may be taken at several places
+                    if let Some(path) = normalise(&file.path, &t.text)
+                        && let Some(r) = self.evidences.recorded.get(&path)
+                        && !seen.contains(&path)
+                        && let Some(a) = self.attached(&path)
+                        && let Some(table) = a.readings()
+                    {
+                        let changed = r.changed(table_evidence(table));
+                        tables.extend(changed.iter().map(|c| in_table(t.loc, c)));
+                        seen.push(path);
+                    }
+                }
+            }
+        }
+        self.evidences.items = items;
+        self.evidences.tables = tables;
     }
 
     /// Readings that were changed after they had been recorded.
-    pub(crate) fn edited_readings(&self) -> Vec<Diagnostic> {
-        let mut out = Vec::new();
-        if self.recorded.is_empty() {
-            return out;
-        }
-        let mut seen = Vec::new();
-        for file in self.files() {
-            if let Some(r) = self.recorded.get(&file.path) {
-                out.extend(
-                    r.changed(evidence(&file.tree))
-                        .iter()
-                        .filter_map(|(now, slot)| in_text(now, slot)),
-                );
-            }
-            for t in tables(&file.tree) {
-                let Some(path) = normalise(&file.path, &t.text) else {
-                    continue;
-                };
-                // the same table may be taken at several places
-                if seen.contains(&path) {
-                    continue;
-                }
-                let table = self.attached(&path);
-                if let Some(r) = self.recorded.get(&path)
-                    && let Some(table) = table.as_deref().and_then(Attachment::readings)
-                {
-                    out.extend(
-                        r.changed(table_evidence(table))
-                            .iter()
-                            .map(|(now, slot)| in_table(t.loc, now, slot)),
-                    );
-                    seen.push(path);
-                }
-            }
-        }
-        out
+    pub(crate) fn edited_readings(&self) -> impl Iterator<Item = Diagnostic> {
+        let of_items = self.evidences.items.values().flatten();
+        of_items.chain(&self.evidences.tables).cloned()
     }
 }
 
@@ -249,7 +270,7 @@ fn recorded(slot: &Slot) -> String {
     )
 }
 
-fn in_text(now: &Evidence, slot: &Slot) -> Option<Diagnostic> {
+fn in_text((now, slot): &(Evidence, &Slot)) -> Option<Diagnostic> {
     let Place::Statement(loc) = now.place else {
         return None;
     };
@@ -299,7 +320,7 @@ fn in_text(now: &Evidence, slot: &Slot) -> Option<Diagnostic> {
     ))
 }
 
-fn in_table(loc: Loc, now: &Evidence, slot: &Slot) -> Diagnostic {
+fn in_table(loc: Loc, (now, slot): &(Evidence, &Slot)) -> Diagnostic {
     let line = match now.place {
         Place::Line(n) => n,
         Place::Statement(_) => 0,

@@ -8,7 +8,7 @@ use downlead_station::attach::is_network;
 use downlead_station::model::{
     CableLoss, Direction, Name, NetworkFile, Part, PartData, PartKind, Port,
 };
-use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered};
+use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered, capital};
 use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
@@ -102,13 +102,6 @@ fn network<'e>(
         return None;
     }
     Some((a, t, n))
-}
-
-fn capital(s: &str) -> String {
-    let mut c = s.chars();
-    c.next().map_or_else(String::new, |f| {
-        f.to_uppercase().collect::<String>() + c.as_str()
-    })
 }
 
 /// The matrix of a file at the point; says why there is none.

@@ -56,7 +56,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                         e.chain,
                         format!(
                             "{} gets {} mean power on {} and is good for {} there{}.",
-                            name(e),
+                            e.subject(),
                             power(net * mean),
                             run.point.band,
                             power(derated),
@@ -81,7 +81,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                         e.chain,
                         format!(
                             "{} sees up to {} V rms at the peak of the envelope on {} (SWR {}) and is good for {} V.",
-                            name(e),
+                            e.subject(),
                             number(v, 0),
                             run.point.band,
                             number(swr, 2),
@@ -125,13 +125,6 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
     run.diags.append(&mut found);
     for (a, l) in notes {
         run.assumed.add(a, l);
-    }
-}
-
-fn name(e: &Element<'_>) -> String {
-    match e.part.and_then(|p| p.tag.as_ref()) {
-        Some(t) => t.text.to_string(),
-        None => format!("This {}", e.kind),
     }
 }
 

@@ -1,12 +1,12 @@
 //! From a name to what it stands for.
 
-use downlead_base::Span;
+use downlead_base::{Loc, Span};
 use downlead_eval::Snapshot;
 use downlead_station::{keyword_of, library};
 use downlead_syntax::{Item, Placed, Stmt};
 
 use crate::names::{Class, NameKind, Piece, piece_at, pieces};
-use crate::view::{Doc, Place, env_of, item_at, scope_of, tree, visible};
+use crate::view::{Doc, Place, View, env_of, item_at, scope_of, tree, visible};
 
 /// A name at a place of a document.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -181,6 +181,16 @@ pub(crate) fn owner(item: &Item, span: Span) -> Option<Stmt<'_>> {
         }
     });
     found
+}
+
+/// The statement a place lies in, with the place and the item it belongs to.
+pub(crate) fn statement_of<'s>(view: &View<'s>, loc: Loc) -> Option<(Place, &'s Placed, Stmt<'s>)> {
+    let place = view.place(loc)?;
+    let placed = tree(view.s, place.doc)?
+        .items()
+        .iter()
+        .find(|p| p.item.id == loc.item)?;
+    Some((place, placed, owner(&placed.item, loc.span)?))
 }
 
 /// A name given inside an item: tag, place, chain, branch.

@@ -31,6 +31,12 @@ pub(crate) fn in_units(q: Quantity) -> String {
     }
 }
 
+/// A loss in dB with two digits behind the point; nothing lost has no sign.
+pub(crate) fn two_places(db: f64) -> String {
+    let s = format!("{db:.2}");
+    if s == "-0.00" { "0.00".to_owned() } else { s }
+}
+
 /// Padded on the left with figure spaces, so that a hint keeps its width while digits change.
 pub(crate) fn padded(text: &str, width: usize) -> String {
     let have = text.chars().count();

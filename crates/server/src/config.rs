@@ -13,6 +13,8 @@ pub(crate) struct Settings {
     pub(crate) lenses: bool,
     pub(crate) swatches: bool,
     pub(crate) max_diagnostics: usize,
+    /// Whether readings are laid beside what was committed.
+    pub(crate) history: bool,
     /// Folder above which no file is read; none: the workspace folder.
     pub(crate) root: Option<String>,
 }
@@ -29,6 +31,7 @@ impl Default for Settings {
             lenses: true,
             swatches: false,
             max_diagnostics: 100,
+            history: true,
             root: None,
         }
     }
@@ -89,6 +92,7 @@ impl Settings {
                         for (k, v) in o {
                             match k.as_str() {
                                 "max" => s.max_diagnostics = r.count("diagnostics.max", v),
+                                "history" => s.history = r.flag("diagnostics.history", v),
                                 // read once, at the start
                                 "pull" => _ = r.flag("diagnostics.pull", v),
                                 _ => r.unknown(&format!("diagnostics.{k}")),

@@ -28,6 +28,7 @@ mod peer;
 mod positions;
 mod publish;
 mod raw;
+mod recall;
 mod sink;
 mod space;
 mod state;
@@ -142,10 +143,11 @@ pub fn serve_with(
     let (out, courier) = Outbox::new(sink.clone());
     let fault = Fault(faults.text);
     let state_ahead = Arc::clone(&ahead);
+    let back = recall::Back(Arc::clone(&direct));
     let state = std::thread::Builder::new()
         .name("state".to_owned())
         .stack_size(STACK)
-        .spawn(move || State::new(out, fault, state_ahead).run(&queue));
+        .spawn(move || State::new(out, fault, state_ahead, back).run(&queue));
     let Ok(state) = state else { return 1 };
 
     runtime.block_on(async {

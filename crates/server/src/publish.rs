@@ -171,6 +171,9 @@ impl State {
             space.published = generation;
         }
         self.tell_watchers(key);
+        if sound {
+            self.recall(key, false);
+        }
         true
     }
 

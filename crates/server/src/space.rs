@@ -8,11 +8,13 @@ use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use downlead_eval::Snapshot;
+use downlead_eval::history::Recorded;
 use downlead_station::{LoadError, Loader};
 use rustc_hash::FxHashMap;
 
 use crate::disk::{self, Stamp};
 use crate::docs::{Documents, differences};
+use crate::recall::Recall;
 
 /// Which space.
 #[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -75,6 +77,8 @@ pub(crate) struct Space {
     /// Files read from the disk, or looked for in vain, as they then were.
     stamps: RefCell<BTreeMap<String, Stamp>>,
     wide: Option<Wide>,
+    /// What the repository says of earlier states.
+    pub(crate) recall: Recall,
     /// Grows with every change of a text, of the set of documents or of a file.
     pub(crate) generation: u64,
     pub(crate) published: u64,
@@ -124,6 +128,7 @@ impl Space {
             has: FxHashMap::default(),
             stamps: RefCell::default(),
             wide: None,
+            recall: Recall::default(),
             generation: 1,
             published: 0,
             failed: None,
@@ -267,12 +272,25 @@ impl Space {
         }));
         self.snapshot = loaded.ok();
         self.stale = false;
+        self.recall.due = true;
+        if let Some(snapshot) = &mut self.snapshot {
+            for (path, recorded) in self.recall.known() {
+                snapshot.set_recorded(path, Arc::clone(recorded));
+            }
+        }
         self.snapshot.is_some()
     }
 
     /// The snapshot of the open documents, as of the last `sync`.
     pub(crate) fn snapshot(&self) -> Option<&Snapshot> {
         self.snapshot.as_ref()
+    }
+
+    /// Lays earlier states of a file beside it.
+    pub(crate) fn remember(&mut self, path: &str, recorded: Arc<Recorded>) {
+        if let Some(snapshot) = &mut self.snapshot {
+            snapshot.set_recorded(path, recorded);
+        }
     }
 
     /// Brings the snapshot of all files to the texts and the disk.

@@ -22,6 +22,7 @@ use crate::library::Library;
 use crate::outbox::{Kind, Outbox};
 use crate::peer::Peer;
 use crate::publish::Due;
+use crate::recall::Back;
 use crate::space::{Broken, Fault, Key, Space};
 use crate::uris;
 
@@ -91,6 +92,7 @@ pub(crate) struct State {
     pub(crate) due: Due,
     pub(crate) cancel: Cancel,
     pub(crate) ahead: Arc<Ahead>,
+    pub(crate) back: Back,
     /// What the client asked to see and is told about: address of the made text, of its source.
     pub(crate) watched: BTreeMap<String, Uri>,
     settings: Settings,
@@ -118,7 +120,7 @@ const PIECE: Duration = Duration::from_millis(1);
 const LOOK: Duration = Duration::from_secs(2);
 
 impl State {
-    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>) -> State {
+    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>, back: Back) -> State {
         State {
             peer: Peer::read(&Value::Null),
             out,
@@ -128,6 +130,7 @@ impl State {
             due: Due::default(),
             cancel: Cancel::default(),
             ahead,
+            back,
             watched: BTreeMap::new(),
             settings: Settings::default(),
             folder_settings: Vec::new(),
@@ -283,12 +286,17 @@ impl State {
             return;
         }
         let moved = slot.root != new.root;
+        let history = slot.history != new.history;
         *slot = new;
         if moved {
             self.rehome();
         }
         for space in self.spaces.values_mut() {
             space.changed();
+            if history {
+                space.recall.forget();
+                space.rearranged();
+            }
         }
         self.due.publish_now();
         self.due.refresh_now();

@@ -3,7 +3,7 @@
 
 use downlead_base::{Loc, Span};
 use downlead_quantity::{Dim, UnitId, sig};
-use downlead_syntax::{Atom, AtomKind, File, Stmt};
+use downlead_syntax::{Atom, AtomKind, File, Item, Stmt};
 
 use crate::attach::{Cell, ReadingsFile, Row};
 use crate::cx::{Cx, Lets};
@@ -96,35 +96,39 @@ impl Evidence {
 /// The readings written in a text: those of bench sessions, and whatever says `read` and when.
 #[must_use]
 pub fn evidence(tree: &File) -> Vec<Evidence> {
-    let lets = Lets::default();
+    let items = tree.items().iter();
+    items.flat_map(|p| item_evidence(&p.item)).collect()
+}
+
+/// Those of one item.
+#[must_use]
+pub fn item_evidence(item: &Item) -> Vec<Evidence> {
     let mut out = Vec::new();
-    for placed in tree.items() {
-        let mut cx = Cx {
-            item: &placed.item,
-            lets: &lets,
-            diags: Vec::new(),
-            files: Vec::new(),
-            built_in: false,
-        };
-        if let Some(s) = placed.item.statement() {
-            let mut walk = Walk {
-                cx: &mut cx,
-                out: &mut out,
-            };
-            walk.statement(s, "", "", Inside::Plain);
-        }
-    }
+    let Some(s) = item.statement() else {
+        return out;
+    };
+    let lets = Lets::default();
+    let mut cx = Cx {
+        item,
+        lets: &lets,
+        diags: Vec::new(),
+        files: Vec::new(),
+        built_in: false,
+    };
+    let mut walk = Walk {
+        cx: &mut cx,
+        out: &mut out,
+    };
+    walk.statement(s, "", "", Inside::Plain);
     out
 }
 
-/// The tables of readings that a text names, with the place of each path.
+/// The tables of readings that an item names, with the place of each path.
 #[must_use]
-pub fn tables(tree: &File) -> Vec<Name> {
+pub fn item_tables(item: &Item) -> Vec<Name> {
     let mut out = Vec::new();
-    for placed in tree.items() {
-        if let Some(s) = placed.item.statement() {
-            tables_of(s, &mut out);
-        }
+    if let Some(s) = item.statement() {
+        tables_of(s, &mut out);
     }
     out
 }

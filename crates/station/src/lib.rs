@@ -12,7 +12,7 @@ mod scope;
 pub mod session;
 
 pub use attach::{Attachment, Attachments, Content, ReadingsFile, is_network};
-pub use cx::{Lets, Val, nearest};
+pub use cx::{Lets, Val, capital, nearest};
 pub use lower::{Lowered, lower, lower_let};
 pub use scope::{
     ATTACHMENT, Env, Library, LoadError, Loader, LowerCache, keyword_of, library, normalise,

@@ -7,7 +7,8 @@ const KINDS = ["loss", "power", "radiated", "limits", "readings", "cables"];
 function serverSettings(config) {
   const hints = { bands: config.get("hints.bands", []) };
   for (const kind of KINDS) hints[kind] = config.get(`hints.${kind}`, true);
-  return { downlead: { hints, swatches: config.get("swatches", false) } };
+  const diagnostics = { history: config.get("diagnostics.history", true) };
+  return { downlead: { hints, swatches: config.get("swatches", false), diagnostics } };
 }
 
 /** Program and arguments. `~` is the home folder, `${workspaceFolder}` the first folder. */

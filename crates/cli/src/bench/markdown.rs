@@ -4,10 +4,8 @@ use std::fmt::Write as _;
 
 use super::shape::*;
 use super::{text, words};
-use crate::report::inline;
+use crate::report::{findings, inline};
 use crate::ui::Style;
-
-const PLAIN: Style = Style { colour: false };
 
 /// All sessions.
 pub(crate) fn markdown(report: &BenchReport) -> String {
@@ -21,20 +19,7 @@ pub(crate) fn markdown(report: &BenchReport) -> String {
             let _ = writeln!(out, "- {}", inline(&words::trend(t)));
         }
     }
-    if !report.diagnostics.is_empty() {
-        out.push_str("\n## Findings\n\n");
-        for d in &report.diagnostics {
-            let _ = writeln!(
-                out,
-                "- {} `{}` {}:{}: {}",
-                d.severity,
-                d.code,
-                inline(&d.file),
-                d.line,
-                inline(&d.message)
-            );
-        }
-    }
+    findings(&report.diagnostics, &mut out);
     out
 }
 
@@ -76,25 +61,18 @@ fn piece(s: &SessionReport, p: &PieceReport, out: &mut String) {
     out.push_str("| band | MHz | loss, dB | through | expected, dB | differs by, dB | ± U, dB | verdict | to tell it | by |\n");
     out.push_str("|---|---:|---:|---:|---:|---:|---:|---|---|---|\n");
     for r in s.results.iter().filter(|r| r.piece == p.piece) {
-        let maybe = |v: Option<f64>| v.map(words::loss).unwrap_or_default();
-        let cells = [
-            r.band.clone(),
-            words::mhz(r.frequency_hz),
-            words::loss(r.loss_db),
-            format!("{:.1} %", r.through_percent),
-            maybe(r.expected_db),
-            r.difference_db.map(words::signed_cell).unwrap_or_default(),
-            words::loss(r.uncertainty_db.unwrap_or(r.loss_uncertainty_db)),
-            words::result_verdict(r, PLAIN),
-            words::to_tell(r),
-            r.method.to_owned(),
-        ];
+        let mut cells = words::result_cells(r);
+        cells.push(r.method.to_owned());
         let cells: Vec<String> = cells.iter().map(|c| inline(c)).collect();
         let _ = writeln!(out, "| {} |", cells.join(" | "));
     }
     out.push('\n');
     if let Some(w) = &p.whole {
-        let _ = writeln!(out, "- as a whole: {}", inline(&words::whole(w, PLAIN)));
+        let _ = writeln!(
+            out,
+            "- as a whole: {}",
+            inline(&words::whole(w, Style::PLAIN))
+        );
     }
     if let Some(f) = &p.fit {
         let _ = writeln!(out, "- its own fit: {}", inline(&words::fit(f)));
@@ -103,7 +81,11 @@ fn piece(s: &SessionReport, p: &PieceReport, out: &mut String) {
         let _ = writeln!(out, "- its own fit: none, {}", inline(why));
     }
     for l in &p.lengths {
-        let _ = writeln!(out, "- length: {}", inline(&words::electrical(l, PLAIN)));
+        let _ = writeln!(
+            out,
+            "- length: {}",
+            inline(&words::electrical(l, Style::PLAIN))
+        );
     }
 }
 

@@ -153,19 +153,7 @@ fn table(rows: &[&ResultReport], method: bool, style: Style, out: &mut String) {
         t.left("by");
     }
     for r in rows {
-        let maybe = |v: Option<f64>| v.map(words::loss).unwrap_or_default();
-        let mut cells = vec![
-            r.band.clone(),
-            words::mhz(r.frequency_hz),
-            words::loss(r.loss_db),
-            format!("{:.1} %", r.through_percent),
-            maybe(r.expected_db),
-            r.difference_db.map(words::signed_cell).unwrap_or_default(),
-            r.uncertainty_db
-                .map_or_else(|| words::loss(r.loss_uncertainty_db), words::loss),
-            words::result_verdict(r, Style { colour: false }),
-            words::to_tell(r),
-        ];
+        let mut cells = words::result_cells(r);
         if method {
             cells.push(r.method.to_owned());
         }
@@ -176,7 +164,7 @@ fn table(rows: &[&ResultReport], method: bool, style: Style, out: &mut String) {
     // widths are counted without colours, so these come last
     if style.colour {
         for word in ["agrees", "differs", "cannot-tell"] {
-            let plain = words::verdict(word, Style { colour: false });
+            let plain = words::verdict(word, Style::PLAIN);
             drawn = drawn.replace(&plain, &words::verdict(word, style));
         }
     }
@@ -198,7 +186,7 @@ fn ranking(s: &SessionReport, style: Style, out: &mut String) {
         let _ = writeln!(
             out,
             "  {}",
-            printable(&words::band(&b.band, b.frequency_hz))
+            printable(&downlead_ide::band_in_words(&b.band, b.frequency_hz))
         );
         for (r, bar) in b.ranking.iter().zip(bars::bars(&b.ranking)) {
             let rank = format!("{}{}", r.rank, if r.sharing > 1 { "=" } else { "" });

@@ -1,5 +1,6 @@
 //! The words and figures that text and Markdown share.
 
+use downlead_ide::counted;
 use downlead_quantity::{db, frequency, length, number, percent};
 
 pub(crate) use downlead_ide::with_doubt;
@@ -17,6 +18,22 @@ pub(crate) fn result_verdict(r: &ResultReport, style: Style) -> String {
     let edge = word != "cannot-tell" && r.en.is_some_and(|en| (en.abs() - 1.0).abs() < 0.05);
     let just = if edge { ", just" } else { "" };
     format!("{}{just}", verdict(word, style))
+}
+
+/// A result as a row without colours: band, MHz, loss, through, expected, difference, its doubt,
+/// verdict, and what would tell.
+pub(crate) fn result_cells(r: &ResultReport) -> Vec<String> {
+    vec![
+        r.band.clone(),
+        mhz(r.frequency_hz),
+        loss(r.loss_db),
+        format!("{:.1} %", r.through_percent),
+        r.expected_db.map(loss).unwrap_or_default(),
+        r.difference_db.map(signed_cell).unwrap_or_default(),
+        loss(r.uncertainty_db.unwrap_or(r.loss_uncertainty_db)),
+        result_verdict(r, Style::PLAIN),
+        to_tell(r),
+    ]
 }
 
 /// A verdict with a sign that reads without colour.
@@ -39,12 +56,6 @@ pub(crate) fn mhz(hz: f64) -> String {
 pub(crate) fn signed_cell(value: f64) -> String {
     let s = format!("{value:+.2}");
     if s == "-0.00" { "+0.00".to_owned() } else { s }
-}
-
-/// `2m, 145.3 MHz`, or the frequency alone where the band has no name.
-pub(crate) fn band(name: &str, hz: f64) -> String {
-    let f = frequency(hz);
-    if name == f { f } else { format!("{name}, {f}") }
 }
 
 /// What would make a comparison tell: a better meter, or a longer piece.
@@ -192,14 +203,6 @@ pub(crate) fn whole(w: &WholeReport, style: Style) -> String {
         }
     }
     out
-}
-
-fn counted(n: usize, what: &str) -> String {
-    if n == 1 {
-        format!("1 {what}")
-    } else {
-        format!("{n} {what}s")
-    }
 }
 
 /// The two coefficients with their doubt, in dB/100 m.

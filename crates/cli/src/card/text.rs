@@ -14,8 +14,6 @@ use crate::ui::{Style, printable, wrapped};
 
 /// Fits a sheet of paper and a narrow terminal.
 const WIDTH: usize = 80;
-const PLAIN: Style = Style { colour: false };
-
 fn heading(c: &Card) -> String {
     let mut out = if c.station.is_empty() {
         c.chain.clone()
@@ -77,7 +75,7 @@ fn earlier(r: &Earlier) -> String {
         .map_or(String::new(), |i| format!(" with {i}"));
     format!(
         "{what}{date}{with}: {}",
-        crate::report::words::verdict(r.verdict, PLAIN)
+        crate::report::words::verdict(r.verdict, Style::PLAIN)
     )
 }
 

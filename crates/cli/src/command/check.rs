@@ -3,8 +3,9 @@
 use std::io;
 
 use downlead_base::Severity;
+use downlead_ide::counted;
 
-use super::{counted, judged, load_with};
+use super::{judged, load_with};
 use crate::args::{CheckArgs, CheckFormat};
 use crate::draw::draw;
 use crate::files::gather;

@@ -132,12 +132,3 @@ fn judged(findings: &Findings, strict: bool) -> Outcome {
         Outcome::Clean
     }
 }
-
-/// `1 file`, `2 files`.
-fn counted(n: usize, what: &str) -> String {
-    if n == 1 {
-        format!("1 {what}")
-    } else {
-        format!("{n} {what}s")
-    }
-}

@@ -5,10 +5,8 @@ use std::fmt::Write as _;
 use downlead_quantity::{power, power_dbm};
 
 use super::words::{self, Row};
-use crate::model::{BandReport, ChainReport, Report};
+use crate::model::{BandReport, ChainReport, DiagnosticReport, Report};
 use crate::ui::{Style, printable};
-
-const PLAIN: Style = Style { colour: false };
 
 /// The whole report.
 pub(crate) fn markdown(report: &Report) -> String {
@@ -27,22 +25,28 @@ pub(crate) fn markdown(report: &Report) -> String {
             }
         }
     }
-    if !report.diagnostics.is_empty() {
-        out.push_str("\n## Findings\n\n");
-        for d in &report.diagnostics {
-            let _ = writeln!(
-                out,
-                "- {} `{}` {}:{}: {}",
-                d.severity,
-                d.code,
-                inline(&d.file),
-                d.line,
-                inline(&d.message)
-            );
-        }
-    }
+    findings(&report.diagnostics, &mut out);
     let _ = writeln!(out, "\n---\n\n{}", super::CAUTION);
     out
+}
+
+/// The findings, under a head of their own.
+pub(crate) fn findings(all: &[DiagnosticReport], out: &mut String) {
+    if all.is_empty() {
+        return;
+    }
+    out.push_str("\n## Findings\n\n");
+    for d in all {
+        let _ = writeln!(
+            out,
+            "- {} `{}` {}:{}: {}",
+            d.severity,
+            d.code,
+            inline(&d.file),
+            d.line,
+            inline(&d.message)
+        );
+    }
 }
 
 fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
@@ -80,10 +84,10 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
         let _ = writeln!(out, "- {name}: {}", inline(&words));
     }
     for l in &band.limits {
-        let _ = writeln!(out, "- limit {}", inline(&words::limit(l, PLAIN)));
+        let _ = writeln!(out, "- limit {}", inline(&words::limit(l, Style::PLAIN)));
     }
     for r in &band.readings {
-        let _ = writeln!(out, "- read {}", inline(&words::reading(r, PLAIN)));
+        let _ = writeln!(out, "- read {}", inline(&words::reading(r, Style::PLAIN)));
     }
     for l in band.logs.iter().flat_map(words::log) {
         let _ = writeln!(out, "- logged: {}", inline(&l));

@@ -10,7 +10,7 @@ pub(crate) mod words;
 
 pub(crate) use csv::csv;
 pub(crate) use json::{json, schema};
-pub(crate) use markdown::{inline, markdown};
+pub(crate) use markdown::{findings, inline, markdown};
 pub(crate) use text::{Columns, text};
 
 /// Stands under every report a person reads.

@@ -23,7 +23,7 @@ impl Snapshot {
             load_diagnostics: Vec::new(),
             known: FxHashMap::default(),
             cache: Cache::default(),
-            recorded: FxHashMap::default(),
+            evidences: crate::history::Evidences::default(),
             unfinished: false,
         };
         for r in roots {

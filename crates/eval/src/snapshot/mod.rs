@@ -15,7 +15,7 @@ use downlead_station::{Attachment, Env, LoadError, LowerCache, Lowered};
 use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
 
-use crate::history::Recorded;
+use crate::history::Evidences;
 use crate::result::ItemResult;
 
 /// A file of the set.
@@ -91,8 +91,8 @@ pub struct Snapshot {
     /// Trees of the last version while files are followed anew.
     known: FxHashMap<String, File>,
     cache: Cache,
-    /// Readings of files as they were first recorded, by path.
-    pub(crate) recorded: FxHashMap<String, Arc<Recorded>>,
+    /// Readings beside what was first recorded.
+    pub(crate) evidences: Evidences,
     /// Whether the last change was stopped before all was computed.
     unfinished: bool,
 }

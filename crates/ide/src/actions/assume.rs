@@ -6,7 +6,7 @@ use downlead_station::model::{Meaning, Part, PartData, Step};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashSet;
 
-use crate::resolve::{Def, class_of, owner};
+use crate::resolve::{Def, class_of, statement_of};
 use crate::view::{
     Action, ActionKind, Doc, Place, TextEdit, View, doc_text, indent, line_end, line_start,
     newline, tree,
@@ -147,12 +147,8 @@ impl<'s> At<'_, 's> {
     /// The statement of the part, with its place.
     fn statement(&self) -> Option<(Place, Stmt<'s>, u32)> {
         let loc = self.part()?.loc;
-        let place = self.view.place(loc)?;
-        let item = tree(self.view.s, place.doc)?
-            .items()
-            .iter()
-            .find(|p| p.item.id == loc.item)?;
-        Some((place, owner(&item.item, loc.span)?, item.start))
+        let (place, item, stmt) = statement_of(self.view, loc)?;
+        Some((place, stmt, item.start))
     }
 
     /// Behind the head as a group, or as the first line of the block where there is one.
@@ -248,12 +244,7 @@ impl<'s> At<'_, 's> {
 
     /// At the end of the chain's block.
     fn phase(&self) -> Option<TextEdit> {
-        let place = self.view.place(self.chain)?;
-        let item = tree(self.view.s, place.doc)?
-            .items()
-            .iter()
-            .find(|p| p.item.id == self.chain.item)?;
-        let chain = owner(&item.item, self.chain.span)?;
+        let (place, item, chain) = statement_of(self.view, self.chain)?;
         let last = chain.block()?.iter().last()?;
         let text = doc_text(self.view.s, place.doc);
         let end = last.span().shift(item.start);

@@ -8,6 +8,7 @@ use downlead_station::model::{Meaning, Node};
 use downlead_station::session::{Piece, Reading, ReadingKind, Session};
 use downlead_syntax::{Placed, Stmt};
 
+use super::local;
 use super::mends::adapters;
 use crate::bench::{MeasuredCable, cable_definition, fitted_cable, measured_cable};
 use crate::diagnostics::Finding;
@@ -267,11 +268,7 @@ impl<'a> At<'a> {
 
     /// The finding's range in its item.
     fn local(&self) -> Span {
-        let start = self.placed.start;
-        Span::new(
-            self.f.span.start.saturating_sub(start),
-            self.f.span.end.saturating_sub(start),
-        )
+        local(self.placed, self.f)
     }
 
     /// The `readings` block and the statement in it that hold the finding.

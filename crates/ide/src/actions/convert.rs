@@ -3,7 +3,7 @@
 use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, UnitId, dbm_to_w, unit, w_to_dbm};
-use downlead_syntax::{AtomKind, Expr, ExprKind, Item, Number, Value};
+use downlead_syntax::{AtomKind, Expr, ExprKind, Item, Number, Placed, Value};
 
 use crate::resolve::{name_at, statements};
 use crate::view::{Action, ActionKind, Doc, TextEdit, item_at, tidy, tree};
@@ -219,16 +219,20 @@ pub(super) fn lengths(
     out
 }
 
+/// The number at an offset of the document.
+fn site_at(placed: &Placed, offset: u32) -> Option<Site> {
+    let local = offset - placed.start;
+    sites(&placed.item)
+        .into_iter()
+        .find(|x| x.span.touches(local))
+}
+
 /// Conversions of the number at an offset.
 pub(super) fn one(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
     let Some(placed) = item_at(s, doc, offset) else {
         return;
     };
-    let local = offset - placed.start;
-    let Some(site) = sites(&placed.item)
-        .into_iter()
-        .find(|x| x.span.touches(local))
-    else {
+    let Some(site) = site_at(placed, offset) else {
         return;
     };
     // `2m` in the place of a name is a name
@@ -268,11 +272,7 @@ pub(super) fn file(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>) {
     let (Some(placed), Some(t)) = (item_at(s, doc, offset), tree(s, doc)) else {
         return;
     };
-    let local = offset - placed.start;
-    let Some(site) = sites(&placed.item)
-        .into_iter()
-        .find(|x| x.span.touches(local))
-    else {
+    let Some(site) = site_at(placed, offset) else {
         return;
     };
     let Some(id) = site.number.unit else { return };

@@ -6,14 +6,14 @@ use downlead_eval::result::{BandResult, ChainResult, ReadingResult, Verdict};
 use downlead_eval::{Scope, Snapshot};
 use downlead_quantity::{Dim, UnitId, db, from_db, number, power, sig, to_db, unit, w_to_dbm};
 use downlead_station::model::{
-    Basis, Expect, Figure, LimitQuantity, LineLength, Meaning, Node, Part, PartData, ReadPower,
-    Step, When,
+    Basis, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, ReadPower, Step,
+    When,
 };
 use downlead_syntax::{AtomKind, ExprKind, Number};
 
 use crate::rename::item_with_edits;
-use crate::resolve::owner;
-use crate::view::{Action, ActionKind, Doc, TextEdit, View, doc_text, line_end, line_start, tree};
+use crate::resolve::statement_of;
+use crate::view::{Action, ActionKind, Doc, TextEdit, View, doc_text, line_end, line_start};
 
 /// What the cursor's line asks.
 struct Ask<'a, 's> {
@@ -46,9 +46,9 @@ pub(super) fn questions(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Actio
                 continue;
             }
             for chain in &result.chains {
-                powers(&ask, s, low, chain, out);
+                powers(&ask, low, chain, out);
                 lengths(&ask, s, scope, &low.meaning, chain, out);
-                readings(&ask, s, &low.meaning, chain, out);
+                readings(&ask, &low.meaning, chain, out);
             }
         }
     }
@@ -80,13 +80,8 @@ fn parts(meaning: &Meaning) -> Vec<&Part> {
 }
 
 /// The number a location begins with, if it is one.
-fn number_at(s: &Snapshot, view: &View<'_>, loc: Loc) -> Option<(TextEdit, Number)> {
-    let place = view.place(loc)?;
-    let item = tree(s, place.doc)?
-        .items()
-        .iter()
-        .find(|p| p.item.id == loc.item)?;
-    let stmt = owner(&item.item, loc.span)?;
+fn number_at(view: &View<'_>, loc: Loc) -> Option<(TextEdit, Number)> {
+    let (place, item, stmt) = statement_of(view, loc)?;
     let atom = stmt
         .atoms()
         .iter()
@@ -130,7 +125,6 @@ fn power_like(watts: f64, id: UnitId) -> Option<String> {
 /// At a limit: the transmitter power that just keeps it, the doubt allowed for.
 fn powers(
     ask: &Ask<'_, '_>,
-    s: &Snapshot,
     low: &downlead_station::Lowered,
     chain: &ChainResult,
     out: &mut Vec<Action>,
@@ -183,7 +177,7 @@ fn powers(
         }
     }
     for (loc, watts, verdict, name) in best {
-        let Some((mut edit, n)) = number_at(s, ask.view, loc) else {
+        let Some((mut edit, n)) = number_at(ask.view, loc) else {
             continue;
         };
         let Some(text) = n.unit.and_then(|u| power_like(watts, u)) else {
@@ -249,7 +243,7 @@ fn spare(
     for scope in which.scopes().iter().filter(|x| x.file() == file) {
         for (_, low, r) in scope.items() {
             for c in &r.chains {
-                for (loc, e) in expectations(&low.meaning, c.loc) {
+                for (loc, e) in low.meaning.expectations(c.loc) {
                     if seen.place(loc).is_none_or(|p| p.span.start != want) {
                         continue;
                     }
@@ -266,35 +260,6 @@ fn spare(
     worst.filter(|w| w.is_finite())
 }
 
-fn expectations(meaning: &Meaning, head: Loc) -> Vec<(Loc, &Expect)> {
-    fn steps<'m>(list: &'m [Step], out: &mut Vec<(Loc, &'m Expect)>) {
-        for x in list {
-            match x {
-                Step::Node(n, loc) => {
-                    if let Node::Expect { expect, .. } = &**n {
-                        out.push((*loc, expect));
-                    }
-                }
-                Step::Part { branches, .. } | Step::Use { branches, .. } => {
-                    branches.iter().for_each(|b| steps(&b.steps, out))
-                }
-                Step::Broken(_) => {}
-            }
-        }
-    }
-    let mut out = Vec::new();
-    match meaning {
-        Meaning::Station(st) => st
-            .chains
-            .iter()
-            .filter(|c| c.loc == head)
-            .for_each(|c| steps(&c.steps, &mut out)),
-        Meaning::Chain(c) => steps(&c.steps, &mut out),
-        _ => {}
-    }
-    out
-}
-
 /// At an expectation: the longest the main cable before it may be.
 fn lengths(
     ask: &Ask<'_, '_>,
@@ -304,7 +269,7 @@ fn lengths(
     chain: &ChainResult,
     out: &mut Vec<Action>,
 ) {
-    for (loc, _) in expectations(meaning, chain.loc) {
+    for (loc, _) in meaning.expectations(chain.loc) {
         if !ask.on(loc) {
             continue;
         }
@@ -331,7 +296,7 @@ fn lengths(
         let Some(LineLength::Metres(m)) = l.length else {
             continue;
         };
-        let Some((edit, n)) = number_at(s, ask.view, l.length_loc) else {
+        let Some((edit, n)) = number_at(ask.view, l.length_loc) else {
             continue;
         };
         let Some(id) = n.unit else { continue };
@@ -408,20 +373,14 @@ struct Seen<'r> {
 }
 
 /// Between two readings on one instrument stands one part: its loss as read instead of the sheet's.
-fn readings(
-    ask: &Ask<'_, '_>,
-    s: &Snapshot,
-    meaning: &Meaning,
-    chain: &ChainResult,
-    out: &mut Vec<Action>,
-) {
+fn readings(ask: &Ask<'_, '_>, meaning: &Meaning, chain: &ChainResult, out: &mut Vec<Action>) {
     for b in &chain.bands {
         let mut list: Vec<Seen<'_>> = b
             .readings
             .iter()
             .filter(|r| r.power == Some(ReadPower::Forward) || r.power == Some(ReadPower::Net))
             .map(|r| {
-                let meta = meta_of(meaning, r.loc);
+                let meta = meaning.reading_meta(r.loc);
                 Seen {
                     result: r,
                     date: meta.and_then(|m| m.date.as_ref()).map(ToString::to_string),
@@ -498,7 +457,7 @@ fn readings(
                         span: place.span,
                         text: db(measured),
                     }];
-                    edits.extend(replace_source(s, ask.view, f.loc, &said));
+                    edits.extend(replace_source(ask.view, f.loc, &said));
                     out.push(Action::new(
                         format!("Replace the loss of {name} by `{}`, as read", db(measured)),
                         ActionKind::Rewrite,
@@ -571,13 +530,8 @@ fn the_figure<'f>(figures: &'f [Figure], band: &str) -> Option<&'f Figure> {
 }
 
 /// Puts `read …` in the place of the group that says where the figure was from, or behind all.
-fn replace_source(s: &Snapshot, view: &View<'_>, loc: Loc, said: &str) -> Option<TextEdit> {
-    let place = view.place(loc)?;
-    let item = tree(s, place.doc)?
-        .items()
-        .iter()
-        .find(|p| p.item.id == loc.item)?;
-    let stmt = owner(&item.item, loc.span)?;
+fn replace_source(view: &View<'_>, loc: Loc, said: &str) -> Option<TextEdit> {
+    let (place, item, stmt) = statement_of(view, loc)?;
     for g in stmt.groups().skip(1) {
         if matches!(
             stmt.text(*g.first()?),
@@ -597,11 +551,4 @@ fn replace_source(s: &Snapshot, view: &View<'_>, loc: Loc, said: &str) -> Option
         span: Span::new(end, end),
         text: format!(", {said}"),
     })
-}
-
-fn meta_of(meaning: &Meaning, loc: Loc) -> Option<&downlead_station::model::Meta> {
-    match meaning.node(loc)? {
-        Node::Read { meta, .. } => Some(meta),
-        _ => None,
-    }
 }

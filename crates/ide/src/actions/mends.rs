@@ -8,7 +8,7 @@ use downlead_station::model::{Meaning, Part, PartKind, Step};
 use downlead_station::{Env, library};
 use downlead_syntax::{BinOp, ExprKind, Item, Placed, Stmt};
 
-use super::convert;
+use super::{convert, local};
 use crate::diagnostics::Finding;
 use crate::resolve::owner;
 use crate::view::{
@@ -52,11 +52,7 @@ impl<'a> At<'a> {
 
     /// The finding's range in its item.
     fn local(&self) -> Span {
-        let start = self.placed.start;
-        Span::new(
-            self.f.span.start.saturating_sub(start),
-            self.f.span.end.saturating_sub(start),
-        )
+        local(self.placed, self.f)
     }
 
     fn statement(&self) -> Option<Stmt<'a>> {

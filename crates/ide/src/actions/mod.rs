@@ -9,10 +9,19 @@ mod parts;
 
 use downlead_base::Span;
 use downlead_eval::Snapshot;
+use downlead_syntax::Placed;
 
 use crate::config::Config;
-use crate::diagnostics::file_diagnostics;
+use crate::diagnostics::{Finding, file_diagnostics};
 use crate::view::{Action, ActionKind, Doc, TextEdit, clamp, doc_text, tidy};
+
+/// A finding's range in the item it is in.
+fn local(placed: &Placed, f: &Finding) -> Span {
+    Span::new(
+        f.span.start.saturating_sub(placed.start),
+        f.span.end.saturating_sub(placed.start),
+    )
+}
 
 /// What can be done about a range of a document.
 #[must_use]

@@ -16,7 +16,7 @@ use crate::hints::LabelPart;
 use crate::markdown::Writer;
 use crate::status::Status;
 use crate::view::View;
-use crate::words::{padded, plus_minus};
+use crate::words::{padded, plus_minus, two_places};
 
 /// What is shown at the end of a line.
 pub(crate) struct Shown {
@@ -211,7 +211,7 @@ impl Look<'_, '_> {
                     .chain(cells().map(|c| {
                         format!(
                             "{}: {} measured, {}",
-                            words::band(&r.bands[c.band].band, r.bands[c.band].hz),
+                            words::band_in_words(&r.bands[c.band].band, r.bands[c.band].hz),
                             db(c.measured.db),
                             words::judged(c)
                         )
@@ -265,7 +265,7 @@ impl Look<'_, '_> {
             let counts = c.rows.first() == Some(&row.loc) || self.counting.contains(&(i, row.loc));
             let piece = &self.r.pieces[c.piece];
             if counts {
-                let loss = format!("{} dB", padded(&unsigned(c.measured.db), 5));
+                let loss = format!("{} dB", padded(&two_places(c.measured.db), 5));
                 parts.push(self.to_piece(loss, c.piece));
                 parts.push(part(format!(", {}", words::judged(c)), None));
                 if c.count > 1 && row.kind == ReadingKind::Through {
@@ -431,7 +431,7 @@ impl Look<'_, '_> {
                     .map(|b| {
                         let drift = self.drift(b).map_or_else(String::new, |d| format!(": {d}"));
                         let band = &self.r.bands[b];
-                        format!("{}{drift}", words::band(&band.band, band.hz))
+                        format!("{}{drift}", words::band_in_words(&band.band, band.hz))
                     })
                     .collect()
             }),
@@ -458,11 +458,6 @@ fn of_bands(n: Counts) -> String {
         out.push_str(&format!(", {} cannot tell", n.cannot));
     }
     out
-}
-
-fn unsigned(db: f64) -> String {
-    let s = format!("{db:.2}");
-    if s == "-0.00" { "0.00".to_owned() } else { s }
 }
 
 /// At `readings from` in a chain: how many, from when to when, the last one against what is

@@ -103,7 +103,10 @@ pub(crate) fn session_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, offs
         .filter(|b| r.bands[*b].ranking.len() > 1)
         .map(|b| {
             let band = &r.bands[b];
-            vec![words::band(&band.band, band.hz), words::ranking(r, b, true)]
+            vec![
+                words::band_in_words(&band.band, band.hz),
+                words::ranking(r, b, true),
+            ]
         })
         .collect();
     w.table(&["band", "dB per 100 m, least first (k = 2)"], &rows);
@@ -119,7 +122,7 @@ fn piece_words(w: &mut Writer<'_, '_>, r: &SessionResult, piece: usize) {
         .map(|c| {
             let b = &r.bands[c.band];
             vec![
-                words::band(&b.band, b.hz),
+                words::band_in_words(&b.band, b.hz),
                 db(c.measured.db),
                 c.expected.map_or_else(|| "–".to_owned(), |e| db(e.db)),
                 words::judged(c),
@@ -193,7 +196,7 @@ fn baseline_words(w: &mut Writer<'_, '_>, r: &SessionResult, row: &BenchRow) {
     if let Some(d) = row.against_first_db {
         w.text(&format!(
             "baseline on {}: {} against the first",
-            words::band(&b.band, b.hz),
+            words::band_in_words(&b.band, b.hz),
             decibel_signed(d)
         ));
     }

@@ -217,7 +217,7 @@ fn cell(r: &SessionResult, c: &BenchCell) -> Vec<String> {
     let dash = || "–".to_owned();
     let x = c.comparison.as_ref();
     vec![
-        words::band(&b.band, b.hz),
+        words::band_in_words(&b.band, b.hz),
         db(c.measured.db),
         format!("{:.1} %", c.measured.through_percent),
         c.expected.map_or_else(dash, |e| db(e.db)),
@@ -262,7 +262,7 @@ fn ranking(out: &mut String, r: &SessionResult) {
         .filter(|b| !r.bands[*b].ranking.is_empty())
         .map(|b| {
             vec![
-                words::band(&r.bands[b].band, r.bands[b].hz),
+                words::band_in_words(&r.bands[b].band, r.bands[b].hz),
                 words::ranking(r, b, true),
             ]
         })
@@ -282,7 +282,7 @@ fn drift(out: &mut String, r: &SessionResult) {
         .filter_map(|b| {
             let d = b.drift?;
             Some(vec![
-                words::band(&b.band, b.hz),
+                words::band_in_words(&b.band, b.hz),
                 format!("{:+.1} %", d.total_percent),
                 format!("{} min", number(d.minutes, 1)),
                 d.scatter_percent

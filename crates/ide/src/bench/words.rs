@@ -118,7 +118,8 @@ impl Counts {
 }
 
 /// `1 band`, `9 bands`.
-pub(crate) fn counted(n: usize, what: &str) -> String {
+#[must_use]
+pub fn counted(n: usize, what: &str) -> String {
     match n {
         1 => format!("1 {what}"),
         n => format!("{n} {what}s"),
@@ -148,7 +149,8 @@ pub(crate) fn per_100m(db_per_m: f64, u_db_per_m: f64) -> String {
 }
 
 /// `2m, 145.3 MHz`, or the frequency alone where the band has no name.
-pub(crate) fn band(name: &str, hz: f64) -> String {
+#[must_use]
+pub fn band_in_words(name: &str, hz: f64) -> String {
     let f = frequency(hz);
     if name == f { f } else { format!("{name}, {f}") }
 }

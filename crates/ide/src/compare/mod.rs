@@ -10,7 +10,7 @@ use downlead_station::model::Meaning;
 use downlead_syntax::Stmt;
 
 use crate::diagnostics::file_diagnostics;
-use crate::resolve::owner;
+use crate::resolve::statement_of;
 use crate::view::{Doc, View, tree, visible};
 
 pub use text::compare_markdown;
@@ -353,13 +353,7 @@ fn part_name(view: &View<'_>, n: &NodeResult) -> String {
 
 /// The statement of a part with its block, on one line.
 fn written(view: &View<'_>, n: &NodeResult) -> String {
-    let whole = view.place(n.def).and_then(|p| {
-        let item = tree(view.s, p.doc)?
-            .items()
-            .iter()
-            .find(|i| i.item.id == n.def.item)?;
-        Some(one_line(&statement_text(owner(&item.item, n.def.span)?)))
-    });
+    let whole = statement_of(view, n.def).map(|(_, _, stmt)| one_line(&statement_text(stmt)));
     match (n.kind, whole) {
         // nobody writes it
         ("join", _) => "between neighbours".to_owned(),

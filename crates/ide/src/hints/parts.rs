@@ -10,7 +10,7 @@ use rustc_hash::FxHashSet;
 
 use super::lines::{Hints, ends, label, separator};
 use crate::view::{View, indent, line_start};
-use crate::words::{both, padded, plus_minus};
+use crate::words::{both, padded, plus_minus, two_places};
 
 /// A piece of cable, and the bands it is used on with its loss there in dB.
 type Uses<'r> = (&'r NodeResult, Vec<(&'r BandResult, f64)>);
@@ -222,7 +222,11 @@ impl Hints<'_, '_> {
             let line = self.begin(end, name);
             for (i, (b, db)) in ends(&mine).into_iter().enumerate() {
                 line.word(separator(i, mine.len()));
-                line.word(format!("{}{} dB", label(b, true), padded(&loss(db), 5)));
+                line.word(format!(
+                    "{}{} dB",
+                    label(b, true),
+                    padded(&two_places(db), 5)
+                ));
             }
             if self.explains(end) {
                 let line = self.at(end);
@@ -251,7 +255,7 @@ impl Figures {
     fn of(n: &NodeResult, receive: bool) -> Option<Figures> {
         let end = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
         n.loss_known.then(|| Figures {
-            loss: (!end || n.loss_db.abs() >= 0.005).then(|| loss(n.loss_db)),
+            loss: (!end || n.loss_db.abs() >= 0.005).then(|| two_places(n.loss_db)),
             power: (n.power_known && n.power_w.is_finite()).then(|| match receive {
                 true => power_dbm(n.power_w),
                 false => power(n.power_w),
@@ -281,11 +285,6 @@ fn name(view: &View<'_>, n: &NodeResult) -> String {
         Some(p) => format!("{tag}.{}", view.text(p)),
         None => tag.to_owned(),
     }
-}
-
-fn loss(db: f64) -> String {
-    let s = format!("{db:.2}");
-    if s == "-0.00" { "0.00".to_owned() } else { s }
 }
 
 fn is_name(band: &str) -> bool {

@@ -6,7 +6,7 @@ use downlead_base::Loc;
 use downlead_eval::bench::result::SessionResult;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, ReadingResult, Verdict};
 use downlead_quantity::{db, decibel_signed, number, power};
-use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning, Node, Step};
+use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning};
 use downlead_station::session::Session;
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -160,7 +160,7 @@ impl Hints<'_, '_> {
         bands: &[&BandResult],
         meaning: &Meaning,
     ) {
-        for (loc, expect) in expects(meaning, chain.loc) {
+        for (loc, expect) in meaning.expectations(chain.loc) {
             let Some(end) = self.end_of(loc) else {
                 continue;
             };
@@ -248,34 +248,4 @@ impl Hints<'_, '_> {
             }
         }
     }
-}
-
-/// The expectations of the chain whose head is at `head`.
-fn expects(meaning: &Meaning, head: Loc) -> Vec<(Loc, &Expect)> {
-    fn steps<'m>(s: &'m [Step], out: &mut Vec<(Loc, &'m Expect)>) {
-        for x in s {
-            match x {
-                Step::Node(n, loc) => {
-                    if let Node::Expect { expect, .. } = &**n {
-                        out.push((*loc, expect));
-                    }
-                }
-                Step::Part { branches, .. } | Step::Use { branches, .. } => {
-                    branches.iter().for_each(|b| steps(&b.steps, out))
-                }
-                Step::Broken(_) => {}
-            }
-        }
-    }
-    let mut out = Vec::new();
-    match meaning {
-        Meaning::Station(st) => st
-            .chains
-            .iter()
-            .filter(|c| c.loc == head)
-            .for_each(|c| steps(&c.steps, &mut out)),
-        Meaning::Chain(c) => steps(&c.steps, &mut out),
-        _ => {}
-    }
-    out
 }

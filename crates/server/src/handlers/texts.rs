@@ -59,8 +59,13 @@ fn is_used(s: &downlead_eval::Snapshot, path: &str) -> bool {
     (0..s.files().len()).any(|i| i != file && s.uses(i).iter().any(|(u, _)| *u == file))
 }
 
-pub(crate) fn saved(st: &mut State, _: DidSaveTextDocumentParams) {
+pub(crate) fn saved(st: &mut State, p: DidSaveTextDocumentParams) {
     st.look_at_disk();
+    // something may have been committed since
+    if let Some(Home::Space { key, .. }) = st.docs.get(&p.text_document.uri).map(|d| d.home.clone())
+    {
+        st.recall(&key, true);
+    }
 }
 
 pub(crate) fn closed(st: &mut State, p: DidCloseTextDocumentParams) {

@@ -152,17 +152,7 @@ impl<'a> Cx<'a> {
         }
         if let Some(up) = v.upper {
             if up.dim != dim {
-                self.wrong_kind(
-                    &Val {
-                        q: up,
-                        upper: None,
-                        half: None,
-                        ..*v
-                    },
-                    &[dim],
-                    what,
-                    example,
-                );
+                self.wrong_kind(&v.end(up), &[dim], what, example);
                 return None;
             }
             return Some(Measure::interval(v.q.value, up.value));

@@ -15,8 +15,7 @@ use crate::model::Name;
 
 pub(crate) use cursor::Cur;
 pub use value::{Lets, Val};
-pub(crate) use word::capital;
-pub use word::nearest;
+pub use word::{capital, nearest};
 
 /// What lowering an item needs and gathers.
 pub(crate) struct Cx<'a> {

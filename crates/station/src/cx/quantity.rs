@@ -27,17 +27,7 @@ impl<'a> Cx<'a> {
         }
         if let Some(up) = v.upper {
             let Some(w2) = up.watts() else {
-                self.wrong_kind(
-                    &Val {
-                        q: up,
-                        upper: None,
-                        half: None,
-                        ..*v
-                    },
-                    &[Dim::Power],
-                    what,
-                    example,
-                );
+                self.wrong_kind(&v.end(up), &[Dim::Power], what, example);
                 return None;
             };
             let mid = 0.5 * (w + w2);

@@ -43,6 +43,16 @@ impl Val {
         }
     }
 
+    /// Its upper end alone, for messages.
+    pub(super) fn end(&self, upper: Quantity) -> Val {
+        Val {
+            q: upper,
+            upper: None,
+            half: None,
+            ..*self
+        }
+    }
+
     /// Standard uncertainty in the base unit of its kind.
     #[must_use]
     pub fn standard(&self) -> f64 {

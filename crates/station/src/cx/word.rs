@@ -1,7 +1,8 @@
 //! Words in messages: capitals, and the name that was meant.
 
 /// First letter in upper case.
-pub(crate) fn capital(s: &str) -> String {
+#[must_use]
+pub fn capital(s: &str) -> String {
     let mut c = s.chars();
     c.next().map_or_else(String::new, |f| {
         f.to_uppercase().collect::<String>() + c.as_str()

@@ -10,7 +10,7 @@ use super::{no_keyword, rating, share, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When,
+    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter,
 };
 use crate::quals::{Quals, missing, rest, twice};
 
@@ -299,25 +299,13 @@ pub(super) fn antenna<'a>(
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3")
                     && let Some(m) = cx.swr(&v)
                 {
-                    swrs.push(Figure {
-                        when: When::Always,
-                        value: m,
-                        meta: crate::model::About::default(),
-                        loc: v.loc,
-                        percent: false,
-                    });
+                    swrs.push(Figure::always(m, v.loc));
                 }
             } else if cur.eat(cx, "return-loss") {
                 if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB")
                     && let Some(m) = return_loss_to_swr(cx, &v)
                 {
-                    swrs.push(Figure {
-                        when: When::Always,
-                        value: m,
-                        meta: crate::model::About::default(),
-                        loc: v.loc,
-                        percent: false,
-                    });
+                    swrs.push(Figure::always(m, v.loc));
                 }
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);

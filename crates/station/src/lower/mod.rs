@@ -133,9 +133,10 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
     let mut cur = Cur::new(stmt, first_group(stmt));
     cur.i = 1;
     match word {
-        "use" => match cur.peek().map(|a| cx.loc(a.span)) {
-            Some(loc) => match cur.string(cx) {
-                Some(text) => {
+        "use" => {
+            let loc = cur.peek().map(|a| cx.loc(a.span));
+            match loc.zip(cur.string(cx)) {
+                Some((loc, text)) => {
                     if !cur.done() {
                         cur.unexpected(cx, "`use`", &[]);
                     }
@@ -150,17 +151,8 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
                     );
                     Meaning::Nothing
                 }
-            },
-            None => {
-                missing(
-                    cx,
-                    &cur,
-                    "the path follows in quotes",
-                    "use \"cables.downlead\"",
-                );
-                Meaning::Nothing
             }
-        },
+        }
         "band" => band(cx, stmt, &mut cur).map_or(Meaning::Nothing, Meaning::Band),
         "let" => {
             // the value itself is evaluated before everything else, see `lower_let`

@@ -8,9 +8,7 @@ use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::network::{self, Ports};
 use super::{ends, frequency_range, part_kind};
 use crate::cx::{Cur, Cx, Val};
-use crate::model::{
-    Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating, When,
-};
+use crate::model::{Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating};
 use crate::quals::{Quals, missing, twice};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
@@ -518,13 +516,7 @@ fn device<'a>(
                     PartKind::Amplifier | PartKind::Preamplifier => {
                         let m =
                             cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
-                        d.gain.push(Figure {
-                            when: When::Always,
-                            value: m,
-                            meta: crate::model::About::default(),
-                            loc: v.loc,
-                            percent: false,
-                        });
+                        d.gain.push(Figure::always(m, v.loc));
                         cur.eat(cx, "gain");
                     }
                     PartKind::Coupler if cur.word(cx) == Some("coupled") => {
@@ -552,24 +544,12 @@ fn device<'a>(
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     let m = cx.swr(&v);
-                    d.swr.extend(m.map(|m| Figure {
-                        when: When::Always,
-                        value: m,
-                        meta: crate::model::About::default(),
-                        loc: v.loc,
-                        percent: false,
-                    }));
+                    d.swr.extend(m.map(|m| Figure::always(m, v.loc)));
                 }
             } else if cur.eat(cx, "return-loss") {
                 if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
                     let m = super::device::return_loss_to_swr(cx, &v);
-                    d.swr.extend(m.map(|m| Figure {
-                        when: When::Always,
-                        value: m,
-                        meta: crate::model::About::default(),
-                        loc: v.loc,
-                        percent: false,
-                    }));
+                    d.swr.extend(m.map(|m| Figure::always(m, v.loc)));
                 }
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {

@@ -170,6 +170,19 @@ pub struct Figure {
     pub percent: bool,
 }
 
+impl Figure {
+    /// One that always holds and of which nothing is said.
+    pub(crate) fn always(value: Measure, loc: Loc) -> Figure {
+        Figure {
+            when: When::Always,
+            value,
+            meta: About::default(),
+            loc,
+            percent: false,
+        }
+    }
+}
+
 /// Figures of a part that stand in a network file.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NetworkFile {

@@ -67,4 +67,45 @@ impl Meaning {
             _ => None,
         }
     }
+
+    /// What is said about the reading whose line stands at `loc`.
+    #[must_use]
+    pub fn reading_meta(&self, loc: Loc) -> Option<&Meta> {
+        match self.node(loc)? {
+            Node::Read { meta, .. } => Some(meta),
+            _ => None,
+        }
+    }
+
+    /// The expectations of the chain whose head is at `head`, with their places, branches
+    /// included.
+    #[must_use]
+    pub fn expectations(&self, head: Loc) -> Vec<(Loc, &Expect)> {
+        fn steps<'m>(list: &'m [Step], out: &mut Vec<(Loc, &'m Expect)>) {
+            for x in list {
+                match x {
+                    Step::Node(n, loc) => {
+                        if let Node::Expect { expect, .. } = &**n {
+                            out.push((*loc, expect));
+                        }
+                    }
+                    Step::Part { branches, .. } | Step::Use { branches, .. } => {
+                        branches.iter().for_each(|b| steps(&b.steps, out));
+                    }
+                    Step::Broken(_) => {}
+                }
+            }
+        }
+        let mut out = Vec::new();
+        match self {
+            Meaning::Station(st) => st
+                .chains
+                .iter()
+                .filter(|c| c.loc == head)
+                .for_each(|c| steps(&c.steps, &mut out)),
+            Meaning::Chain(c) => steps(&c.steps, &mut out),
+            _ => {}
+        }
+        out
+    }
 }

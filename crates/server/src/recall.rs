@@ -1,0 +1,124 @@
+//! What the repository says of earlier states of files with readings. `git` is asked beside the
+//! work, and what it answers comes back as a job.
+
+use std::collections::BTreeMap;
+use std::path::PathBuf;
+use std::sync::{Arc, Mutex, PoisonError};
+
+use downlead_eval::history::Recorded;
+
+use crate::direct::Direct;
+use crate::space::Key;
+use crate::state::{Job, State};
+
+/// The way back to the thread that owns the state; gone when the server ends.
+#[derive(Clone)]
+pub(crate) struct Back(pub(crate) Arc<Mutex<Option<Direct>>>);
+
+impl Back {
+    fn send(&self, job: Job) {
+        let direct = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(d) = direct.as_ref() {
+            // a state that ended needs no answer
+            _ = d.jobs.send(job);
+        }
+    }
+}
+
+/// What was asked and answered about the files of a space.
+#[derive(Default)]
+pub(crate) struct Recall {
+    /// By path; none while it is asked, or if there is nothing.
+    files: BTreeMap<String, Option<Arc<Recorded>>>,
+    /// Whether there may be files that were not asked for.
+    pub(crate) due: bool,
+}
+
+impl Recall {
+    /// What is known, by path.
+    pub(crate) fn known(&self) -> impl Iterator<Item = (&str, &Arc<Recorded>)> {
+        self.files
+            .iter()
+            .filter_map(|(p, r)| Some((p.as_str(), r.as_ref()?)))
+    }
+
+    /// Nothing is known any more.
+    pub(crate) fn forget(&mut self) {
+        self.files.clear();
+        self.due = true;
+    }
+}
+
+impl State {
+    /// Asks for what is not known yet of a space that is up to date.
+    pub(crate) fn recall(&mut self, key: &Key, again: bool) {
+        let Key::Root(root) = key else { return };
+        let (root, wanted) = (root.clone(), self.wants_history(key));
+        let Some(space) = self.spaces.get_mut(key) else {
+            return;
+        };
+        if !wanted || !std::mem::take(&mut space.recall.due) && !again {
+            return;
+        }
+        let Some(snapshot) = space.snapshot() else {
+            return;
+        };
+        let mut files = snapshot.files_of_readings();
+        files.retain(|f| again || !space.recall.files.contains_key(f));
+        if files.is_empty() {
+            return;
+        }
+        for f in &files {
+            space.recall.files.entry(f.clone()).or_default();
+        }
+        let (back, key) = (self.back.clone(), key.clone());
+        // without a thread, or an answer, readings are simply not compared
+        _ = std::thread::Builder::new()
+            .name("history".to_owned())
+            .spawn(move || {
+                let answers = ask(&root, files);
+                back.send(Box::new(move |st| st.recalled(&key, answers)));
+            });
+    }
+
+    fn wants_history(&self, key: &Key) -> bool {
+        self.docs
+            .of(key)
+            .first()
+            .is_some_and(|(_, d)| self.settings_of(&d.uri).history)
+    }
+
+    fn recalled(&mut self, key: &Key, answers: Vec<(String, Option<Recorded>)>) {
+        let Some(space) = self.spaces.get_mut(key) else {
+            return;
+        };
+        let mut news = false;
+        for (path, recorded) in answers {
+            let recorded = recorded.filter(|r| !r.is_empty()).map(Arc::new);
+            let before = space.recall.files.insert(path.clone(), recorded.clone());
+            if recorded.is_some() || before.flatten().is_some() {
+                news = true;
+                space.remember(&path, recorded.unwrap_or_default());
+            }
+        }
+        if news {
+            space.changed();
+            self.due.publish_now();
+            if self.peer.pull {
+                self.due.refresh_soon();
+            }
+        }
+    }
+}
+
+/// Not in a repository, not committed, no `git`: then there is nothing to compare with.
+fn ask(root: &std::path::Path, files: Vec<String>) -> Vec<(String, Option<Recorded>)> {
+    files
+        .into_iter()
+        .map(|f| {
+            let path: PathBuf = root.join(&f);
+            let recorded = downlead_git::recorded(&path).ok().flatten();
+            (f, recorded)
+        })
+        .collect()
+}
