@@ -132,3 +132,69 @@ fn the_examples_are_clean() {
         r.out
     );
 }
+
+const READ: &str = "instrument W3 \"meter\" {\n    accuracy 5 % of reading\n}\n\nchain out on 145.3 MHz {\n    transmitter 30 W ± 5 % carrier, fm\n    run 28 m of half-inch-foam, at 15 °C\n    read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n    antenna 4.5 dBi ± 0.5 dB, swr 1.2\n}\n";
+
+fn git(dir: &std::path::Path, args: &[&str]) {
+    let done = std::process::Command::new("git")
+        .args(["-c", "user.name=QY2TEC", "-c", "user.email=x@example.org"])
+        .args(["-c", "commit.gpgSign=false"])
+        .args(args)
+        .current_dir(dir)
+        .env("GIT_CONFIG_GLOBAL", "/dev/null")
+        .output()
+        .expect("this test needs git");
+    assert!(done.status.success(), "{done:?}");
+}
+
+#[test]
+fn history_points_out_a_changed_reading_and_only_when_asked() {
+    let dir = folder(&[("hill/a.downlead", READ)]);
+    git(dir.path(), &["init", "-q"]);
+    git(dir.path(), &["add", "."]);
+    git(dir.path(), &["commit", "-q", "-m", "as read"]);
+    let clean = run(dir.path(), &["check", "--history"]);
+    assert_eq!((clean.code, clean.out.as_str()), (Some(0), ""));
+
+    std::fs::write(
+        dir.path().join("hill/a.downlead"),
+        READ.replace("26.0 W", "25.6 W"),
+    )
+    .expect("written");
+    assert_eq!(run(dir.path(), &["check"]).out, "");
+    let r = run(dir.path(), &["check", "--history", "--format", "json"]);
+    let v: Value = serde_json::from_str(&r.out).expect("JSON");
+    let all = v["diagnostics"].as_array().expect("a list");
+    assert_eq!(all.len(), 1, "{}", r.out);
+    assert_eq!(all[0]["code"], "reading-edited");
+    assert_eq!(all[0]["file"], "hill/a.downlead");
+    assert_eq!(all[0]["line"], 8);
+    assert!(
+        all[0]["message"]
+            .as_str()
+            .is_some_and(|m| m.starts_with("This reading was 26.0 W when QY2TEC recorded it on "))
+    );
+    // a warning: it fails the strict
+    assert_eq!(r.code, Some(0));
+    let strict = run(dir.path(), &["check", "--history", "--strict"]);
+    assert_eq!(strict.code, Some(1));
+    // from within the folder too
+    let inside = run(
+        &dir.path().join("hill"),
+        &["check", "--history", "a.downlead"],
+    );
+    assert!(inside.out.contains("[reading-edited]"), "{}", inside.out);
+}
+
+#[test]
+fn history_without_a_repository_is_trouble_and_the_rest_is_told() {
+    let dir = folder(&[("a.downlead", READ), ("b.downlead", BAD)]);
+    let r = run(dir.path(), &["check", "--history"]);
+    assert_eq!(r.code, Some(2));
+    assert!(r.err.contains("is in no git repository"), "{}", r.err);
+    assert_eq!(r.err.matches("is in no git repository").count(), 1);
+    assert!(r.out.contains("[unknown-cable]"), "{}", r.out);
+    // a file without readings has no history to ask for
+    let r = run(dir.path(), &["check", "--history", "b.downlead"]);
+    assert_eq!(r.code, Some(1));
+}
