@@ -8,8 +8,10 @@ use std::time::Duration;
 
 /// `git` is waited for no longer than this.
 const PATIENCE: Duration = Duration::from_secs(10);
+/// No more than this is read of what it prints.
+const MOST: usize = 256 << 20;
 
-/// What `git` prints; none if it ends with a failure.
+/// What `git` prints, the first 256 MiB of it; none if it ends with a failure.
 ///
 /// # Errors
 /// Why it could not be asked, in words for people.
@@ -53,13 +55,13 @@ pub(crate) fn git_with(
         // beside the reading: both pipes may be full
         std::thread::spawn(move || pipe.write_all(text.as_bytes()));
     }
-    let Some(mut output) = child.stdout.take() else {
+    let Some(output) = child.stdout.take() else {
         return Err("The program `git` gives no output.".to_owned());
     };
     let (done, wait) = channel();
     std::thread::spawn(move || {
         let mut bytes = Vec::new();
-        let read = output.read_to_end(&mut bytes);
+        let read = output.take(MOST as u64).read_to_end(&mut bytes);
         _ = done.send(read.map(|_| bytes));
     });
     let Ok(read) = wait.recv_timeout(PATIENCE) else {
@@ -70,6 +72,11 @@ pub(crate) fn git_with(
             PATIENCE.as_secs()
         ));
     };
+    let cut = read.as_ref().is_ok_and(|b| b.len() >= MOST);
+    if cut {
+        // it would wait for somebody to read on
+        _ = child.kill();
+    }
     let sound = child.wait().is_ok_and(|s| s.success());
-    Ok(read.ok().filter(|_| sound))
+    Ok(read.ok().filter(|_| sound || cut))
 }
