@@ -126,6 +126,7 @@ pub mod codes {
         READING_INCOMPLETE Warning "reading-incomplete" "A reading names no instrument, date or person";
         READING_CONTRADICTS Error "reading-contradicts" "A reading differs from what the chain says, beyond doubt";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
+        LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
         READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have told";
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";

@@ -43,11 +43,15 @@ fn commit(dir: &Path, day: &str) {
 const HILL: &str = "band 2m 145.3 MHz\n\ninstrument W3 \"meter\" {\n    accuracy 5 % of reading\n}\n\nstation hill {\n    transmitter TX1 30 W ± 5 % carrier, fm\n    run M1 28 m of half-inch-foam, at 15 °C\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2\n    chain talk-out on 2m transmit {\n        TX1\n        M1\n        read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n        readings from \"site log.csv\" with W3\n        A1\n    }\n}\n";
 const LOG: &str = "after,date,forward_w,person,corrected\nM1,2024-07-01,26.1,QY2TEC,\nM1,2025-07-02,26.2,QY2TEC,\n";
 
-/// The findings of `isle/hill.downlead`: each with the text of its line.
+/// The changed readings of `isle/hill.downlead`: each with the text of its line.
 fn found(root: &Path) -> Vec<(String, String)> {
+    of_code(root, "reading-edited")
+}
+
+fn of_code(root: &Path, code: &str) -> Vec<(String, String)> {
     let path = "isle/hill.downlead".to_owned();
     let mut s = Snapshot::load(std::slice::from_ref(&path), &Disk(root));
-    let files = s.files_of_readings();
+    let files = s.files_to_recall();
     assert_eq!(files, [path.as_str(), "isle/site log.csv"]);
     for f in files {
         let text = fs::read_to_string(root.join(&f)).expect("a file");
@@ -63,7 +67,7 @@ fn found(root: &Path) -> Vec<(String, String)> {
     let text = s.files()[0].text();
     s.diagnostics()
         .iter()
-        .filter(|d| d.code.id == "reading-edited")
+        .filter(|d| d.code.id == code)
         .map(|d| {
             let line = places.line(d.primary.loc) as usize;
             let line = text.lines().nth(line - 1).unwrap_or("").trim().to_owned();
@@ -213,6 +217,44 @@ fn what_is_no_change_of_a_reading_is_not_told() {
         write(root, &hill, &log);
         assert_eq!(found(root), [], "{hill}\n{log}");
     }
+}
+
+/// Also without any reading in it a file has lengths, and in the commit after the slip they are told.
+#[test]
+fn a_length_is_compared_with_the_state_before() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let root = dir.path();
+    git(root, &["init", "-q"], "2026-07-01");
+    write(root, HILL, LOG);
+    commit(root, "2026-07-04");
+    let found = |root: &Path| of_code(root, "length-mistyped");
+    assert_eq!(found(root), []);
+    let slip = HILL.replace("28 m", "82 m");
+    write(root, &slip, LOG);
+    let told = found(root);
+    assert_eq!(told.len(), 1);
+    assert!(told[0].0.starts_with("run M1 82 m"));
+    assert!(
+        told[0]
+            .1
+            .starts_with("`run M1` was 28 m when QY2TEC recorded it on 2026-07-04 (")
+            && told[0]
+                .1
+                .ends_with("and its loss is 2.93 times what it was."),
+        "{told:#?}"
+    );
+    commit(root, "2026-07-05");
+    assert_eq!(found(root), told);
+    // while something else is typed
+    write(root, &slip.replace("30 W", "31 W"), LOG);
+    assert_eq!(found(root), told);
+    // with the next commit it counts as meant; back again is no slip
+    commit(root, "2026-07-06");
+    assert_eq!(found(root), []);
+    write(root, HILL, LOG);
+    assert_eq!(found(root), []);
+    commit(root, "2026-07-07");
+    assert_eq!(found(root), []);
 }
 
 #[test]

@@ -63,7 +63,7 @@ impl State {
         let Some(snapshot) = space.snapshot() else {
             return;
         };
-        let mut files = snapshot.files_of_readings();
+        let mut files = snapshot.files_to_recall();
         files.retain(|f| again || !space.recall.files.contains_key(f));
         if files.is_empty() {
             return;

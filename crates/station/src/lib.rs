@@ -5,6 +5,7 @@ pub mod attach;
 mod cx;
 pub mod evidence;
 pub mod keywords;
+pub mod lengths;
 mod lower;
 pub mod model;
 mod quals;

@@ -103,7 +103,7 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
 /// Lays the earlier states of its files beside a snapshot. Whether they could be read.
 fn recall(snapshot: &mut Snapshot, group: &Group, ui: &mut Ui) -> bool {
     let mut told: Vec<String> = Vec::new();
-    for path in snapshot.files_of_readings() {
+    for path in snapshot.files_to_recall() {
         match downlead_git::recorded(&group.root.join(&path)) {
             Ok(Some(r)) => snapshot.set_recorded(&path, std::sync::Arc::new(r)),
             Ok(None) => {}

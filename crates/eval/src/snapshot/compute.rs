@@ -140,7 +140,7 @@ impl Snapshot {
         self.unfinished = false;
         // what no scope holds any more is read anew when it is named again
         self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
-        self.compare_readings();
+        self.compare_recorded();
     }
 
     /// How many items and results are kept for the next version: little more than there are, however

@@ -28,7 +28,7 @@ impl Snapshot {
                 out.extend(low.diagnostics.iter().cloned());
             }
         }
-        out.extend(self.edited_readings());
+        out.extend(self.changed_since_recorded());
         below_open_blocks(&mut out);
         let key = |d: &Diagnostic| {
             let at = index

@@ -197,27 +197,58 @@ fn the_rest_of_a_statement_stays() {
     assert_eq!(take("part-unused", "Remove `P9`"), None);
 }
 
+/// A text with an earlier state laid beside it.
+fn recalled(mut s: Snapshot, earlier: &str) -> Snapshot {
+    use downlead_eval::history::{Recorded, Recording};
+    let when = Recording {
+        revision: "3f2a9c1".into(),
+        date: "2026-07-19".into(),
+        seconds: 1_784_480_400,
+        author: "QY5BEN".into(),
+    };
+    let all = Recorded::of("main.downlead", [(when, earlier)]);
+    s.set_recorded("main.downlead", std::sync::Arc::new(all));
+    s
+}
+
+/// The length goes back, or stays with a reason.
+#[test]
+fn a_length_that_looks_mistyped_is_put_back_or_explained() {
+    let code = downlead_base::code_named("length-mistyped").unwrap();
+    let page = fences(code.page);
+    let text = |info: &str| &*page.iter().find(|f| f.info == info).unwrap().text;
+    let earlier = text("downlead-recorded");
+    let c = Config::default();
+    let of = |s: &Snapshot| -> Vec<_> {
+        let all = file_diagnostics(s, 0, &c).into_iter();
+        all.filter(|f| f.code == "length-mistyped").collect()
+    };
+    let s = recalled(load(text("downlead")), earlier);
+    let f = of(&s);
+    assert_eq!(f.len(), 1);
+    let list = code_actions(&s, Doc::File(0), f[0].span, &c);
+    let after = |title: &str| {
+        let a = list.iter().find(|a| a.title == title);
+        let done = edited(&s, &a.unwrap_or_else(|| panic!("{list:#?}")).edits);
+        let text = done.files()[0].text().to_owned();
+        assert!(of(&recalled(done, earlier)).is_empty(), "{title}");
+        text
+    };
+    assert_eq!(after("Write `46 m ± 0.5 m` as before"), earlier);
+    let kept = after("Keep the new length and say what it was");
+    assert!(
+        kept.contains("half-inch-foam, corrected \"was 46 m ± 0.5 m\"\n"),
+        "{kept}"
+    );
+}
+
 /// The history is laid beside the text; the figure goes back, or stays with a reason.
 #[test]
 fn a_reading_that_was_changed_is_put_back_or_explained() {
-    use downlead_eval::history::{Recorded, Recording};
     let code = downlead_base::code_named("reading-edited").unwrap();
     let page = fences(code.page);
     let text = |info: &str| &page.iter().find(|f| f.info == info).unwrap().text;
-    let recall = |mut s: Snapshot| {
-        let when = Recording {
-            revision: "3f2a9c1".into(),
-            date: "2026-07-19".into(),
-            seconds: 1_784_480_400,
-            author: "QY5BEN".into(),
-        };
-        let all = Recorded::of(
-            "main.downlead",
-            [(when, text("downlead-recorded").as_str())],
-        );
-        s.set_recorded("main.downlead", std::sync::Arc::new(all));
-        s
-    };
+    let recall = |s: Snapshot| recalled(s, text("downlead-recorded"));
     let s = recall(load(text("downlead")));
     let c = Config::default();
     let f = file_diagnostics(&s, 0, &c);

@@ -1,5 +1,7 @@
-//! Readings beside what was recorded: a reading that was changed after it had been committed is no
-//! longer what somebody read on that day.
+//! Texts beside their earlier states. A reading that was changed after it had been committed is no
+//! longer what somebody read on that day; a length that was changed may be mistyped ([`lengths`]).
+
+mod lengths;
 
 use std::sync::Arc;
 
@@ -7,6 +9,7 @@ use downlead_base::{Diagnostic, Edit, Fix, ItemId, Loc, Span, codes};
 use downlead_station::evidence::{
     CORRECTED, Evidence, Place, evidence, item_evidence, item_tables, table_evidence,
 };
+use downlead_station::lengths::item_lengths;
 use downlead_station::{ReadingsFile, is_network, normalise};
 use downlead_syntax::File;
 use rustc_hash::FxHashMap;
@@ -30,10 +33,11 @@ pub struct Recording {
 /// day's readings are often brought into order in the evening).
 const DRAFT_S: i64 = 24 * 3600;
 
-/// The readings of one file as they were first recorded.
+/// The readings of one file as they were first recorded, and its lengths of cable as they were.
 #[derive(Clone, Debug, Default)]
 pub struct Recorded {
     by_key: FxHashMap<Box<str>, Vec<Slot>>,
+    lengths: lengths::Lengths,
 }
 
 /// One reading through the revisions.
@@ -54,20 +58,23 @@ impl Recorded {
     ) -> Recorded {
         let mut out = Recorded::default();
         for (revision, text) in revisions {
+            let revision = Arc::new(revision);
             let all = if is_text(path) {
-                evidence(&File::parse(text))
+                let tree = File::parse(text);
+                out.lengths.add(&tree, &revision);
+                evidence(&tree)
             } else {
                 table_evidence(&ReadingsFile::parse(text))
             };
-            out.add(all, &Arc::new(revision));
+            out.add(all, &revision);
         }
         out
     }
 
-    /// Whether there is no reading in it.
+    /// Whether there is nothing in it to compare with.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.by_key.is_empty()
+        self.by_key.is_empty() && self.lengths.is_empty()
     }
 
     /// Follows each reading into the next revision.
@@ -163,7 +170,7 @@ fn pair<S: std::borrow::Borrow<Slot>>(
     (pairs, new)
 }
 
-/// What is known of the readings of a set of files, kept from one version to the next.
+/// What is known of earlier states of a set of files, kept from one version to the next.
 #[derive(Default)]
 pub(crate) struct Evidences {
     /// By path.
@@ -175,10 +182,10 @@ pub(crate) struct Evidences {
 }
 
 impl Snapshot {
-    /// The paths of files of the set that hold readings, tables too: those whose earlier states
-    /// [`Snapshot::set_recorded`] can make something of.
+    /// The paths of files of the set that hold readings or lengths of cable, tables too: those whose
+    /// earlier states [`Snapshot::set_recorded`] can make something of.
     #[must_use]
-    pub fn files_of_readings(&self) -> Vec<String> {
+    pub fn files_to_recall(&self) -> Vec<String> {
         let mut out = Vec::new();
         let mut add = |path: String| {
             if !out.contains(&path) {
@@ -187,7 +194,7 @@ impl Snapshot {
         };
         for file in self.files() {
             let items = || file.tree.items().iter().map(|p| &p.item);
-            if items().any(|i| !item_evidence(i).is_empty()) {
+            if items().any(|i| !item_evidence(i).is_empty() || !item_lengths(i).is_empty()) {
                 add(file.path.clone());
             }
             for t in items().flat_map(|i| item_tables(i)) {
@@ -199,8 +206,8 @@ impl Snapshot {
         out
     }
 
-    /// Lays earlier states of a file beside it: from now on readings that differ from them are
-    /// among [`Snapshot::diagnostics`].
+    /// Lays earlier states of a file beside it: from now on readings that differ from them, and
+    /// lengths that look mistyped beside them, are among [`Snapshot::diagnostics`].
     pub fn set_recorded(&mut self, path: &str, recorded: Arc<Recorded>) {
         self.evidences.items.clear();
         if recorded.is_empty() {
@@ -208,11 +215,11 @@ impl Snapshot {
         } else {
             self.evidences.recorded.insert(path.to_owned(), recorded);
         }
-        self.compare_readings();
+        self.compare_recorded();
     }
 
     /// Compares what was changed since the last time.
-    pub(crate) fn compare_readings(&mut self) {
+    pub(crate) fn compare_recorded(&mut self) {
         if self.evidences.recorded.is_empty() {
             self.evidences = Evidences::default();
             return;
@@ -227,7 +234,8 @@ impl Snapshot {
                 if let Some(r) = recorded {
                     let found = old.remove(&item.id).unwrap_or_else(|| {
                         let changed = r.changed(item_evidence(item));
-                        changed.iter().filter_map(in_text).collect()
+                        let readings = changed.iter().filter_map(in_text);
+                        readings.chain(r.lengths.compare(item)).collect()
                     });
                     items.insert(item.id, found);
                 }
@@ -250,8 +258,8 @@ impl Snapshot {
         self.evidences.tables = tables;
     }
 
-    /// Readings that were changed after they had been recorded.
-    pub(crate) fn edited_readings(&self) -> impl Iterator<Item = Diagnostic> {
+    /// Readings that were changed after they had been recorded, lengths that look mistyped.
+    pub(crate) fn changed_since_recorded(&self) -> impl Iterator<Item = Diagnostic> {
         let of_items = self.evidences.items.values().flatten();
         of_items.chain(&self.evidences.tables).cloned()
     }
