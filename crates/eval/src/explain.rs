@@ -107,6 +107,10 @@ impl Snapshot {
                         file == path && at == line
                     };
                     out.extend(s.cells_at(on_line).map(|c| s.derivation(c)));
+                    if let Meaning::Session(text) = &low.meaning {
+                        let here = text.lengths.iter().filter(|r| on_line(r.loc));
+                        out.extend(here.filter_map(|r| s.length_derivation(r)));
+                    }
                 }
                 if result.chains.is_empty() || only.is_some_and(|id| id != item.id) {
                     continue;

@@ -561,3 +561,25 @@ fn decibels_of_a_meter_with_an_error_of_full_scale_do_not_count() {
         "{said:?}"
     );
 }
+
+/// Half a wavelength in the line between resonances, the delay one way, 720° of phase for a
+/// wavelength there and back: with c = 299.792458 m/µs the factors are c/2, c and c/720.
+#[test]
+fn a_line_explains_a_length() {
+    let text = "session s {\n    read 2026-07-19 by QY5BEN\n    piece A 22.60 m of rg-213\n    readings on 145 MHz {\n        baseline 44 W\n        through A 29 W\n    }\n    resonance A 4.378 MHz\n    delay A 114.4 ns\n    phase A 82.3° over 1 MHz\n}\n";
+    let s = Snapshot::load(
+        &["main.downlead".to_owned()],
+        &Files::default().with("main.downlead", text),
+    );
+    for (line, law, metres) in [
+        // 149.896229 × 0.659 / 4.378; 0.299792458 × 0.659 × 114.4; 0.416378414 × 0.659 × 82.3
+        (8, "149.896 × 0.659 / 4.378", "22.563 m"),
+        (9, "0.299792 × 0.659 × 114.4", "22.601 m"),
+        (10, "0.416378 × 0.659 × 82.3", "22.583 m"),
+    ] {
+        let d = s.explain_line("main.downlead", line);
+        assert_eq!(d.len(), 1, "{line}: {d:?}");
+        assert_eq!(d[0].substituted, law);
+        assert!(d[0].value.starts_with(metres), "{line}: {}", d[0].value);
+    }
+}

@@ -670,3 +670,62 @@ fn a_cause_of_several_points_goes_where_its_shape_says() {
     both.correlate(&points, &[as_conductor]);
     assert!(both.u_k1 > c && both.u_k2 < plain.u_k2, "{both:?}");
 }
+
+/// With an error of full scale a longer piece tells less and less: 5 W of 100 W at a baseline of
+/// 29.4 W are ± 0.853 dB (k = 2: half-width 5 W, rectangular), and behind x times 5.34 dB that times
+/// 10^(0.534 x) − 1. No length lets it fall below half of x times 3.82 dB.
+#[test]
+fn a_longer_piece_does_not_help_a_meter_of_full_scale() {
+    let grows = Grows {
+        cable_db: 3.82,
+        fixed_db: 0.0,
+        cable_expanded_db: 0.15,
+        fixed_expanded_db: 0.0,
+    };
+    let at_base = 2.0 * 4.342_944_8 * (5.0 / 3.0_f64.sqrt()) / 29.4;
+    near(at_base, 0.853, 1e-3);
+    let of = |x: f64| at_base * (10.0_f64.powf(0.534 * x) - 1.0);
+    assert!(of(1.0) > 0.5 * 3.82);
+    assert_eq!(length_factor_with(of, &grows), None);
+    // one that stays as it is comes to the same as the closed form, within a step
+    let (a, b) = (
+        length_factor(2.5, &grows).unwrap(),
+        length_factor_with(|_| 2.5, &grows).unwrap(),
+    );
+    near(b, a, 0.011 * a);
+}
+
+/// Points that scatter more than they should make the doubt larger: by √(χ²/dof), as the trend's
+/// (the Birge ratio, common practice in adjustments of constants).
+#[test]
+fn a_fit_that_does_not_fit_is_less_sure() {
+    let points: Vec<FitPoint> = [(10.0, 1.0), (30.0, -1.0), (100.0, 1.0), (300.0, -1.0)]
+        .iter()
+        .map(|(f, side): &(f64, f64)| {
+            let db_per_m = 0.004 * f.sqrt();
+            FitPoint {
+                f_hz: 1e6 * f,
+                db_per_m: db_per_m * (1.0 + 0.05 * side),
+                u_db_per_m: 0.01 * db_per_m,
+            }
+        })
+        .collect();
+    let f = fit(&points, &FitRules::default()).unwrap();
+    assert!(f.p < 0.001, "{f:?}");
+    near(f.widened, (f.chi2 / f.dof as f64).sqrt(), 1e-12);
+    let calm: Vec<FitPoint> = points
+        .iter()
+        .map(|p| FitPoint {
+            u_db_per_m: f.widened * p.u_db_per_m,
+            ..*p
+        })
+        .collect();
+    let g = fit(&calm, &FitRules::default()).unwrap();
+    near(g.widened, 1.0, 1e-12);
+    near(f.u_k1, g.u_k1, 1e-12);
+    near(f.u_k2, g.u_k2, 1e-12);
+    let mut again = f.clone();
+    again.correlate(&points, &[]);
+    near(again.u_k1, f.u_k1, 1e-12);
+    near(again.correlation, f.correlation, 1e-9);
+}

@@ -37,7 +37,9 @@ impl std::fmt::Display for LoadError {
         match self {
             LoadError::NotFound => f.write_str("there is no such file"),
             LoadError::IsDirectory => f.write_str("it is a folder"),
-            LoadError::NotUtf8 { offset } => write!(f, "it is not UTF-8 text (byte {offset})"),
+            LoadError::NotUtf8 { offset } => {
+                write!(f, "it is not UTF-8 text (byte {offset}): save it as UTF-8")
+            }
             LoadError::TooLarge => f.write_str("it is too large"),
             LoadError::OutsideRoot => f.write_str("it lies outside the project's root"),
             LoadError::Unreadable(why) => write!(f, "it cannot be read: {why}"),

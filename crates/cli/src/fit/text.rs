@@ -160,7 +160,9 @@ fn scatter(c: &Coefficients) -> String {
         (None, n) => format!("doubt found from the scatter of the points ({n} degrees of freedom)"),
         (Some(x), n) => {
             let means = match c.p {
-                Some(p) if p < 0.05 => ": more scatter than the doubt explains",
+                Some(p) if p < 0.05 => {
+                    ": more scatter than the doubt explains, and the doubts are widened by it"
+                }
                 _ => ": no more scatter than the doubt explains",
             };
             format!("χ² {x:.1} for {n}{}{means}", probability(c.p))

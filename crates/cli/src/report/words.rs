@@ -159,12 +159,12 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
     let mut out = Vec::new();
     let receive = chain.direction == "receive";
     let worst = match band.loss_worst_db {
-        Some([low, high]) => format!(
+        Some([low, high]) if db(low) != db(high) => format!(
             "; {} to {} over all phases of reflections",
             db(low),
             db(high)
         ),
-        None => String::new(),
+        _ => String::new(),
     };
     let lost = percent(1.0 - from_db(-band.total_loss_db));
     let doubt = if receive || (band.antenna_w.is_none() && band.erp_w.is_none()) {

@@ -5,7 +5,7 @@ use downlead_physics::cx::abs;
 use downlead_physics::measure::{
     Adapter, Around, BaselineUse, Baselines, Budget, Ends, Grows, Level, Loss, Meter, OnePort,
     Rules, Source, SwrReading, Term, Value, compare, directivity_u, impedance, length_factor,
-    one_port, open_short, per_length, substitution, swr, two_meters,
+    length_factor_with, one_port, open_short, per_length, substitution, swr, two_meters,
 };
 use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::uncertainty::rectangular;
@@ -603,15 +603,28 @@ impl<'m> Bench<'m, '_> {
             .is_some_and(|c| c.verdict == downlead_physics::measure::Verdict::CannotTell);
         let length = expected.filter(|_| cannot).and_then(|e| {
             let cable_u = libm::sqrt((e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0));
-            length_factor(
-                f.loss.expanded_db,
-                &Grows {
-                    cable_db: e.db - e.joins_db,
-                    fixed_db: e.joins_db,
-                    cable_expanded_db: 2.0 * cable_u,
-                    fixed_expanded_db: 2.0 * e.u_joins_db,
-                },
-            )
+            let grows = Grows {
+                cable_db: e.db - e.joins_db,
+                fixed_db: e.joins_db,
+                cable_expanded_db: 2.0 * cable_u,
+                fixed_expanded_db: 2.0 * e.u_joins_db,
+            };
+            match self.full_scale(&f) {
+                Some((meter, at_base)) => {
+                    // it rises as the reading falls; the piece may lose more than is expected
+                    let loss_db = f.loss.db.max(e.db);
+                    let of = |x: f64| at_base * (from_db(x * loss_db) - 1.0);
+                    let now = f
+                        .budget
+                        .iter()
+                        .filter(|t| t.source == Source::Offset(meter));
+                    let now: f64 = now.map(|t| t.u_db).sum();
+                    let rest = libm::sqrt((f.loss.u_db * f.loss.u_db - now * now).max(0.0));
+                    let k = f.loss.expanded_db / f.loss.u_db;
+                    length_factor_with(|x| k * libm::hypot(rest, of(x)), &grows)
+                }
+                None => length_factor(f.loss.expanded_db, &grows),
+            }
         });
         let metres = self.session.pieces[piece].metres();
         let per = metres.and_then(|m| {
@@ -633,6 +646,19 @@ impl<'m> Bench<'m, '_> {
             per_length: per,
             half_difference_db: f.half_difference_db,
         }
+    }
+
+    /// The meter whose error of full scale is in a loss against a baseline, and that error at the
+    /// baseline, dB.
+    fn full_scale(&self, f: &Found) -> Option<(usize, f64)> {
+        let base = f.loss.baseline.as_ref()?.watts;
+        f.budget.iter().find_map(|t| match t.source {
+            Source::Offset(i) => {
+                let u = self.meters.all().get(i)?.u_full_scale_w;
+                Some((i, downlead_quantity::DB_PER_RELATIVE * u / base))
+            }
+            _ => None,
+        })
     }
 
     /// What stands beside a reading of power written in the text.

@@ -2,6 +2,7 @@
 
 use downlead_physics::measure::{BaselineUse, Source, Term, Verdict};
 use downlead_quantity::{db, decibel_signed, frequency, number};
+use downlead_station::session::{LengthBy, LengthReading};
 
 use super::result::{BenchCell, Method, SessionResult};
 use crate::explain::Derivation;
@@ -204,6 +205,79 @@ impl SessionResult {
         })
     }
 }
+
+impl SessionResult {
+    /// How a piece's electrical length was come by, from a reading of it.
+    pub(crate) fn length_derivation(&self, r: &LengthReading) -> Option<Derivation> {
+        let (piece, found) = self.pieces.iter().find_map(|p| {
+            let found = p.lengths.iter().find(|l| l.0 == r.loc)?;
+            Some((p, found))
+        })?;
+        let (_, l, tape) = found;
+        // the time one way, s, and the law with what the instrument shows
+        let (seconds, law, shown) = match &r.by {
+            LengthBy::Resonance(m) => (
+                0.5 / m.value,
+                "149.896 × VF / spacing in MHz",
+                ("149.896", " / ", m.value * 1e-6),
+            ),
+            LengthBy::Delay(m) => (
+                m.value,
+                "0.299792 × VF × delay in ns, one way",
+                ("0.299792", " × ", m.value * 1e9),
+            ),
+            LengthBy::Phase(m) => (
+                m.value.abs() / 720.0,
+                "0.416378 × VF × slope in ° per MHz",
+                ("0.416378", " × ", m.value.abs() * 1e6),
+            ),
+        };
+        let velocity = l.metres / (LIGHT * seconds);
+        let (factor, sign, value) = shown;
+        let metres = |v: f64| format!("{} m", number(v, 3));
+        let mut d = Derivation::leaf(
+            format!("length of {} by its waves", piece.name),
+            format!("{} ± {}", metres(l.metres), metres(2.0 * l.u_metres)),
+            None,
+            Some(r.loc),
+        )
+        .by(
+            law,
+            format!(
+                "{factor} × {}{sign}{}",
+                number(velocity, 4),
+                number(value, 4)
+            ),
+        );
+        if let Some(t) = tape {
+            d.steps.push(
+                Derivation::leaf(
+                    "against the tape",
+                    format!(
+                        "{}: {} with a doubt of {}",
+                        verdict_word(t.verdict),
+                        metres(t.difference_m),
+                        metres(t.expanded_m)
+                    ),
+                    None,
+                    Some(piece.loc),
+                )
+                .by(
+                    "waves − tape",
+                    format!(
+                        "{} − {}",
+                        metres(l.metres),
+                        metres(l.metres - t.difference_m)
+                    ),
+                ),
+            );
+        }
+        Some(d)
+    }
+}
+
+/// Speed of light, m/s (SI, exact).
+const LIGHT: f64 = 299_792_458.0;
 
 /// One digit more than a meter shows, so that the loss can be checked by hand.
 fn watts_words(w: f64) -> String {

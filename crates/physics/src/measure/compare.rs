@@ -130,6 +130,26 @@ pub fn length_factor(measured_expanded_db: f64, expected: &Grows) -> Option<f64>
     (root > 1.0 && root.is_finite()).then_some(root)
 }
 
+/// As [`length_factor`], where the measurement's own doubt changes with the piece: behind a longer
+/// one the meter stands lower on its scale. `measured_expanded_db` gives it for a piece so many
+/// times as long; looked for in steps of 1 %, up to a hundred times.
+#[must_use]
+pub fn length_factor_with(
+    measured_expanded_db: impl Fn(f64) -> f64,
+    expected: &Grows,
+) -> Option<f64> {
+    let tells = |x: &f64| {
+        let doubt = libm::hypot(
+            measured_expanded_db(*x),
+            libm::hypot(x * expected.cable_expanded_db, expected.fixed_expanded_db),
+        );
+        doubt <= 0.5 * (x * expected.cable_db + expected.fixed_db)
+    };
+    core::iter::successors(Some(1.0), |x| Some(1.01 * x))
+        .take_while(|x| *x <= 100.0)
+        .find(tells)
+}
+
 /// Against a figure that is a maximum.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum OneSided {

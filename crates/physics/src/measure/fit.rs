@@ -2,6 +2,7 @@
 
 use super::cable::variance;
 use super::stats::{chi_square_survival, normal_quantile};
+use super::trend::UNLIKELY;
 use crate::TwoTerm;
 use crate::line::conductor_temperature_factor;
 use crate::table::{Normal, TableError, normal, solve};
@@ -143,6 +144,9 @@ pub struct LossFit {
     pub residuals: Vec<f64>,
     /// The point that does not fit, if any.
     pub outlier: Option<Outlier>,
+    /// By what factor the doubts of the coefficients are widened, because the points scatter more
+    /// than their own doubt explains: √(χ²/dof) where p is below 0.05, 1 otherwise, as of a trend.
+    pub widened: f64,
     /// Condition number of the scaled normal matrix.
     pub condition: f64,
     /// What would make the set good, if it is weak.
@@ -264,12 +268,18 @@ fn describe(
         p: chi_square_survival(chi2, dof as f64),
         residuals,
         outlier: None,
+        widened: 1.0,
         condition,
         advice: set.advice(),
         shared: rules.shared,
         range_hz: (set.low, set.high),
     };
     fit.outlier = outlier(points, &fit);
+    if fit.p < UNLIKELY {
+        fit.widened = libm::sqrt(fit.chi2 / fit.dof as f64);
+        fit.u_k1 *= fit.widened;
+        fit.u_k2 *= fit.widened;
+    }
     fit
 }
 
@@ -328,8 +338,11 @@ impl LossFit {
         let u: Vec<f64> = points.iter().map(|p| p.u_db_per_m).collect();
         self.u_k1 = libm::sqrt(variance(&a, &a, &u, common));
         self.u_k2 = libm::sqrt(variance(&b, &b, &u, common));
+        self.u_k1 *= self.widened;
+        self.u_k2 *= self.widened;
         if self.clamped.is_none() {
-            self.correlation = variance(&a, &b, &u, common) / (self.u_k1 * self.u_k2);
+            self.correlation = self.widened * self.widened * variance(&a, &b, &u, common)
+                / (self.u_k1 * self.u_k2);
         }
     }
 

@@ -37,7 +37,7 @@ pub use budget::{Budget, Source, Term};
 pub use cable::{Point, WholeCable, whole_cable};
 pub use compare::{
     Comparison, Grows, OneSided, Value, Verdict, against_maximum, compare, compare_with,
-    length_factor, verdict,
+    length_factor, length_factor_with, verdict,
 };
 pub use fit::{Advice, Clamped, FitError, FitPoint, FitRules, LossFit, Outlier, Prediction, fit};
 pub use length::{

@@ -5,7 +5,7 @@ use crate::uncertainty::coverage_factor;
 
 const DAYS_PER_YEAR: f64 = 365.25;
 /// Scatter less likely than this is more than the stated doubt explains.
-const UNLIKELY: f64 = 0.05;
+pub(super) const UNLIKELY: f64 = 0.05;
 
 /// A value at a date.
 #[derive(Debug, Clone, Copy, PartialEq)]
