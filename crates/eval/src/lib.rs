@@ -14,13 +14,14 @@ mod checks;
 mod element;
 mod explain;
 pub mod history;
-mod log;
+pub mod instrument;
 mod network;
 mod point;
 mod rating;
 pub mod report;
 pub mod result;
 mod snapshot;
+mod table;
 mod verdict;
 mod walk;
 

@@ -5,15 +5,12 @@ use downlead_physics::cx;
 use downlead_physics::network::SMatrix;
 use downlead_quantity::{frequency, number};
 use downlead_station::attach::is_network;
-use downlead_station::model::{
-    CableLoss, Direction, Name, NetworkFile, Part, PartData, PartKind, Port,
-};
+use downlead_station::model::{CableLoss, Name, NetworkFile, Part, PartData, PartKind, Port};
 use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered, capital};
 use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
 use crate::cascade::{Piece, R0};
-use crate::element::Element;
 use crate::point::{Point, pick_by};
 use crate::result::ItemResult;
 
@@ -210,7 +207,7 @@ pub(crate) fn two_port(
     })
 }
 
-fn amplifies(kind: PartKind) -> bool {
+pub(crate) fn amplifies(kind: PartKind) -> bool {
     matches!(kind, PartKind::Amplifier | PartKind::Preamplifier)
 }
 
@@ -351,24 +348,6 @@ pub(crate) fn picked<'m>(
 ) -> Option<&'m NetworkFile> {
     let p = pick_by(files, |n| &n.figure, point, env)?;
     files.iter().find(|n| n.path.loc == p.figure.loc)
-}
-
-/// Turns a part of a chain that is walked from the antenna: it was built as it lies on transmit.
-pub(crate) fn turned(direction: Direction, kind: PartKind, e: &mut Element<'_>, p: &mut [Piece]) {
-    // an amplifier's port 1 is its input wherever it stands
-    if direction != Direction::Receive || e.file.is_none() || amplifies(kind) || !e.complete {
-        return;
-    }
-    let Some(piece) = p.first_mut() else { return };
-    let turned = Piece {
-        s: piece.s.reversed(),
-        loss_db: -piece.s.reversed().gain(),
-        s11: piece.s22,
-        s22: piece.s11,
-        ..*piece
-    };
-    e.loss_db += turned.loss_db - piece.loss_db;
-    *piece = turned;
 }
 
 /// The reflection of a one-port file at the point, in 50 ohm; its phase is known or not.

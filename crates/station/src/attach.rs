@@ -1,5 +1,6 @@
 //! Files that are no `.downlead` files and whose contents take part: readings and networks.
 
+mod columns;
 mod readings;
 
 use downlead_base::Loc;
@@ -11,7 +12,8 @@ use downlead_touchstone::{Network, Touchstone, ports_from_name};
 
 use crate::scope::{LoadError, Loader};
 
-pub use readings::{COLUMNS, Cell, Column, Problem, ReadingsFile, Row};
+pub use columns::{COLUMNS, Column};
+pub use readings::{Cell, Problem, ReadingsFile, Row};
 
 /// What such a file holds.
 #[derive(Debug)]

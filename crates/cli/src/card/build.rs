@@ -1,6 +1,6 @@
 //! From the report to cards.
 
-use downlead_eval::bench::{between_readings_db, meter_of};
+use downlead_eval::instrument::{between_readings_db, meter_of};
 use downlead_physics::measure::Meter;
 use downlead_quantity::{DB_PER_RELATIVE, from_db, w_to_dbm};
 use downlead_station::Env;

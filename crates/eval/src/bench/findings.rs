@@ -10,8 +10,8 @@ use downlead_touchstone::Network;
 use num_complex::Complex64;
 
 use super::gather::{Group, Taken};
+use crate::instrument::instrument_db;
 use crate::point::Point;
-use crate::verdict::instrument_db;
 
 /// Drift between baselines worth a word, percent (common practice).
 const DRIFT_PERCENT: f64 = 1.0;

@@ -2,15 +2,13 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{frequency, number};
-use downlead_station::attach::{Problem, Row};
+use downlead_station::attach::Row;
 use downlead_station::model::{BandKind, BandRef, Name};
 use downlead_station::session::{Import, Reading, ReadingKind, Session, Shown};
 use downlead_station::{Attachment, Env};
 
 use crate::point::unknown_band;
-
-/// At most so many findings of one file are told one by one.
-const TOLD: usize = 12;
+use crate::table::Said;
 
 /// Two frequencies closer than this are one band.
 const SAME_BAND: f64 = 1e-6;
@@ -431,143 +429,5 @@ fn middle(k: &BandKind) -> Option<f64> {
         BandKind::Single(f) => Some(*f),
         BandKind::Pair { transmit, receive } => transmit.or(*receive),
         BandKind::Range(lo, hi) => Some(0.5 * (lo + hi)),
-    }
-}
-
-/// Says what could not be read of a table, which rows name a part that is none of `tags`, and
-/// which could be of any of the chain's bands.
-pub(crate) fn table_problems(
-    file: &Name,
-    table: &downlead_station::attach::ReadingsFile,
-    tags: &[&str],
-    of_any_band: &dyn Fn(&Row) -> bool,
-    out: &mut Vec<Diagnostic>,
-) {
-    let mut said = Said::new(file, out);
-    for p in &table.problems {
-        said.problem(p);
-    }
-    for row in &table.rows {
-        if let Some(a) = row.after.as_deref().filter(|a| !tags.contains(a)) {
-            let help = downlead_station::nearest(a, tags.iter().copied())
-                .map(|n| format!("Did you mean `{n}`?"));
-            said.row(
-                row.line,
-                "after",
-                format!("The station has no part `{a}`."),
-                help,
-            );
-        }
-        if of_any_band(row) {
-            said.row(
-                row.line,
-                "band",
-                "The row names no band, and the chain has several; it is left out.".to_owned(),
-                None,
-            );
-        }
-    }
-    said.finish();
-}
-
-/// Findings about one imported file, the first ones told one by one.
-struct Said<'o> {
-    file: &'o Name,
-    out: &'o mut Vec<Diagnostic>,
-    told: usize,
-    more: usize,
-}
-
-impl<'o> Said<'o> {
-    fn new(file: &'o Name, out: &'o mut Vec<Diagnostic>) -> Self {
-        Said {
-            file,
-            out,
-            told: 0,
-            more: 0,
-        }
-    }
-
-    fn problem(&mut self, p: &Problem) {
-        let place = match (p.field, &*p.column) {
-            (0, _) => format!("line {}", p.line),
-            (n, "") => format!("line {}, column {n}", p.line),
-            (n, c) => format!("line {}, column {n} (`{c}`)", p.line),
-        };
-        self.push(
-            &codes::READINGS_NOT_READ,
-            &place,
-            &p.message,
-            p.help.clone(),
-            !p.lost,
-        );
-    }
-
-    fn row(&mut self, line: u64, field: &str, message: String, help: Option<String>) {
-        self.told_of(line, field, message, help, false);
-    }
-
-    /// What does not cost the row.
-    fn mild(&mut self, line: u64, field: &str, message: String, help: Option<String>) {
-        self.told_of(line, field, message, help, true);
-    }
-
-    fn told_of(
-        &mut self,
-        line: u64,
-        field: &str,
-        message: String,
-        help: Option<String>,
-        mild: bool,
-    ) {
-        let place = match field {
-            "" => format!("line {line}"),
-            f => format!("line {line} (`{f}`)"),
-        };
-        let code = match field {
-            "length" | "cable" | "frequency" | "temperature" => &codes::READINGS_DISAGREE,
-            _ => &codes::READINGS_NOT_READ,
-        };
-        self.push(code, &place, &message, help, mild);
-    }
-
-    fn push(
-        &mut self,
-        code: &'static downlead_base::Code,
-        place: &str,
-        message: &str,
-        help: Option<String>,
-        mild: bool,
-    ) {
-        if self.told >= TOLD {
-            self.more += 1;
-            return;
-        }
-        self.told += 1;
-        let file = self.file;
-        let mut d = Diagnostic::new(
-            code,
-            file.loc,
-            format!("In `{}`, {place}: {message}", file.text),
-        )
-        .at(place.to_owned());
-        if mild {
-            d.severity = downlead_base::Severity::Warning;
-        }
-        if let Some(h) = help {
-            d = d.help(h);
-        }
-        self.out.push(d);
-    }
-
-    fn finish(self) {
-        if self.more > 0
-            && let Some(d) = self.out.last_mut()
-        {
-            d.help.push(format!(
-                "{} more of its rows could not be taken.",
-                self.more
-            ));
-        }
     }
 }

@@ -2,22 +2,14 @@
 
 use downlead_base::Diagnostic;
 use downlead_physics::measure::Meter;
-use downlead_physics::uncertainty::rectangular;
 use downlead_quantity::DB_PER_RELATIVE;
 use downlead_station::Env;
-use downlead_station::model::{Accuracy, Instrument, Name};
+use downlead_station::model::{Instrument, Name};
 use downlead_station::session::Session;
 
 use super::gather::Taken;
 use crate::assume::{Assumed, Assumptions};
-use crate::verdict::unknown_instrument;
-
-/// What of a power meter's error does not cancel between two of its own readings, where it does
-/// not say: half-width, relative (common practice).
-const LINEARITY: f64 = 0.01;
-/// Spread of one reading of a power meter, where it does not say: relative, 1 sigma (common
-/// practice).
-const REPEATABILITY: f64 = 0.006;
+use crate::instrument::{meter, unknown_instrument};
 
 /// A meter as one reading uses it.
 pub(super) struct Used<'m> {
@@ -123,49 +115,4 @@ impl<'m> Meters<'m> {
         });
         Some(self.names.len() - 1)
     }
-}
-
-/// An instrument's errors as a meter of power. Where it states an accuracy and neither linearity
-/// nor repeatability, 1 % (half-width) and 0.6 % (one sigma) are taken (common practice).
-#[must_use]
-pub fn meter_of(i: &Instrument) -> Meter {
-    meter(i, &mut Assumptions { list: Vec::new() })
-}
-
-/// What does not cancel between two readings with one instrument, dB (standard): linearity and
-/// repeatability of both.
-#[must_use]
-pub fn between_readings_db(i: &Instrument) -> f64 {
-    let m = meter_of(i);
-    DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability)
-}
-
-/// An instrument's errors.
-fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
-    let mut m = Meter::PERFECT;
-    match i.accuracy {
-        Some(Accuracy::OfReading(u)) => m.u_of_reading = u,
-        Some(Accuracy::OfFullScale(u)) => match i.scale_w {
-            Some(w) => m.u_full_scale_w = u * w,
-            // without its scale it is at least that much of the reading
-            None => m.u_of_reading = u,
-        },
-        Some(Accuracy::Decibel(u)) => m.u_of_reading = u / DB_PER_RELATIVE,
-        None => assumed.add(Assumed::ReadingExact, i.name.loc),
-    }
-    if let Some(step) = i.resolution_w {
-        m = m.resolution(step);
-    }
-    match (i.linearity, i.repeatability) {
-        (None, None) if i.accuracy.is_some() => {
-            m.u_linearity = rectangular(LINEARITY);
-            m.u_repeatability = REPEATABILITY;
-            assumed.add(Assumed::MeterScatter, i.name.loc);
-        }
-        (l, r) => {
-            m.u_linearity = l.unwrap_or(0.0);
-            m.u_repeatability = r.unwrap_or(0.0);
-        }
-    }
-    m
 }

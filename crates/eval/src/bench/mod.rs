@@ -11,6 +11,7 @@ mod explain;
 mod findings;
 mod gather;
 mod meters;
+mod one_port;
 pub mod result;
 mod summary;
 
@@ -25,10 +26,8 @@ use downlead_station::session::{ReadingKind, Session};
 
 use crate::assume::Assumptions;
 use crate::point::Point;
-pub(crate) use gather::table_problems;
 use gather::{Gathered, TakenValue};
 use meters::Meters;
-pub use meters::{between_readings_db, meter_of};
 use result::{BenchBand, BenchCell, SessionResult};
 pub use summary::common_causes;
 

@@ -277,7 +277,7 @@ pub(super) fn session(
     }
     if let Some(date) = &s.meta.date {
         for i in meters.instruments() {
-            crate::verdict::lapsed(i, date, s.meta_loc.unwrap_or(s.loc), out);
+            crate::instrument::lapsed(i, date, s.meta_loc.unwrap_or(s.loc), out);
         }
     }
     families(s, g, out);

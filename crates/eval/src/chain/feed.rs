@@ -11,6 +11,7 @@ use super::stretch::Stretch;
 use crate::assume::{Assumed, Assumptions};
 use crate::cascade::Solved;
 use crate::cause::Cause;
+use crate::instrument::{instrument_db, unknown_instrument};
 use crate::point::{Point, pick_by};
 use crate::verdict;
 use crate::walk::Stop;
@@ -74,7 +75,7 @@ pub(super) fn feed<'m>(
     let instrument = figure.meta.instrument.as_ref().and_then(|n| {
         let i = env.instrument(&n.text);
         if i.is_none() {
-            out.push(verdict::unknown_instrument(n, env));
+            out.push(unknown_instrument(n, env));
         }
         i
     });
@@ -95,10 +96,7 @@ pub(super) fn feed_cause<'m>(f: &Feed<'m>, assumed: &mut Assumptions) -> (Cause<
     let own = f.figure.value.u;
     match (f.instrument, own > 0.0) {
         (Some(i), true) => (Cause::Instrument(&i.name.text), own),
-        (Some(i), false) => (
-            Cause::Instrument(&i.name.text),
-            verdict::instrument_db(i, f.watts),
-        ),
+        (Some(i), false) => (Cause::Instrument(&i.name.text), instrument_db(i, f.watts)),
         (None, true) => (Cause::Power(f.figure.loc), own),
         (None, false) => {
             assumed.add(Assumed::PowerExact, who);

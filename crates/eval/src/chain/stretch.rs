@@ -6,8 +6,7 @@ use downlead_station::model::{Antenna, Branch, Direction, Node, Part, PartData, 
 use super::Cx;
 use super::antenna::antenna_wave;
 use crate::cascade::{End, Piece};
-use crate::element::{Build, Element};
-use crate::network;
+use crate::element::{Build, Element, turned};
 use crate::walk::{Stop, walk};
 
 /// A stretch of chain between a source and an end, or the branches of a divider.
@@ -111,7 +110,7 @@ pub(super) fn stretch<'m>(
                     _ => {
                         let from = b.pieces.len();
                         let mut e = b.part(part, port, loc, s.elements.len());
-                        network::turned(cx.direction, part.kind, &mut e, &mut b.pieces[from..]);
+                        turned(cx.direction, part.kind, &mut e, &mut b.pieces[from..]);
                         s.complete &= e.complete;
                         s.elements.push(e);
                     }

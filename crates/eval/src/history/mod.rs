@@ -5,16 +5,13 @@ mod lengths;
 
 use std::sync::Arc;
 
-use downlead_base::{Diagnostic, Edit, Fix, ItemId, Loc, Span, codes};
+use downlead_base::{Diagnostic, Edit, Fix, Loc, Span, codes};
+use downlead_station::ReadingsFile;
 use downlead_station::evidence::{
-    CORRECTED, Evidence, Place, evidence, item_evidence, item_tables, table_evidence,
+    CORRECTED, Evidence, Place, evidence, item_evidence, table_evidence,
 };
-use downlead_station::lengths::item_lengths;
-use downlead_station::{ReadingsFile, is_network, normalise};
-use downlead_syntax::File;
+use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
-
-use crate::snapshot::Snapshot;
 
 /// When and by whom a state of a file was recorded.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -108,6 +105,20 @@ impl Recorded {
         }
     }
 
+    /// What is said of an item of a text: readings that were changed since, lengths that look
+    /// mistyped.
+    pub(crate) fn of_item(&self, item: &Item) -> Vec<Diagnostic> {
+        let changed = self.changed(item_evidence(item));
+        let readings = changed.iter().filter_map(in_text);
+        readings.chain(self.lengths.compare(item)).collect()
+    }
+
+    /// The same of the readings of a table, told where it is taken.
+    pub(crate) fn of_table(&self, table: &ReadingsFile, loc: Loc) -> Vec<Diagnostic> {
+        let changed = self.changed(table_evidence(table));
+        changed.iter().map(|c| in_table(loc, c)).collect()
+    }
+
     /// The readings that are not as they were recorded and do not say why, in the order given.
     fn changed(&self, all: Vec<Evidence>) -> Vec<(Evidence, &Slot)> {
         let mut out = Vec::new();
@@ -168,101 +179,6 @@ fn pair<S: std::borrow::Borrow<Slot>>(
         }
     }
     (pairs, new)
-}
-
-/// What is known of earlier states of a set of files, kept from one version to the next.
-#[derive(Default)]
-pub(crate) struct Evidences {
-    /// By path.
-    recorded: FxHashMap<String, Arc<Recorded>>,
-    /// What was found in each item of files that were recorded.
-    items: FxHashMap<ItemId, Vec<Diagnostic>>,
-    /// What was found in tables.
-    tables: Vec<Diagnostic>,
-}
-
-impl Snapshot {
-    /// The paths of files of the set that hold readings or lengths of cable, tables too: those whose
-    /// earlier states [`Snapshot::set_recorded`] can make something of.
-    #[must_use]
-    pub fn files_to_recall(&self) -> Vec<String> {
-        let mut out = Vec::new();
-        let mut add = |path: String| {
-            if !out.contains(&path) {
-                out.push(path);
-            }
-        };
-        for file in self.files() {
-            let items = || file.tree.items().iter().map(|p| &p.item);
-            if items().any(|i| !item_evidence(i).is_empty() || !item_lengths(i).is_empty()) {
-                add(file.path.clone());
-            }
-            for t in items().flat_map(|i| item_tables(i)) {
-                if let Some(path) = normalise(&file.path, &t.text).filter(|p| !is_network(p)) {
-                    add(path);
-                }
-            }
-        }
-        out
-    }
-
-    /// Lays earlier states of a file beside it: from now on readings that differ from them, and
-    /// lengths that look mistyped beside them, are among [`Snapshot::diagnostics`].
-    pub fn set_recorded(&mut self, path: &str, recorded: Arc<Recorded>) {
-        self.evidences.items.clear();
-        if recorded.is_empty() {
-            self.evidences.recorded.remove(path);
-        } else {
-            self.evidences.recorded.insert(path.to_owned(), recorded);
-        }
-        self.compare_recorded();
-    }
-
-    /// Compares what was changed since the last time.
-    pub(crate) fn compare_recorded(&mut self) {
-        if self.evidences.recorded.is_empty() {
-            self.evidences = Evidences::default();
-            return;
-        }
-        let mut old = std::mem::take(&mut self.evidences.items);
-        let mut items = FxHashMap::default();
-        let mut tables = Vec::new();
-        let mut seen = Vec::new();
-        for file in self.files() {
-            let recorded = self.evidences.recorded.get(&file.path);
-            for item in file.tree.items().iter().map(|p| &p.item) {
-                if let Some(r) = recorded {
-                    let found = old.remove(&item.id).unwrap_or_else(|| {
-                        let changed = r.changed(item_evidence(item));
-                        let readings = changed.iter().filter_map(in_text);
-                        readings.chain(r.lengths.compare(item)).collect()
-                    });
-                    items.insert(item.id, found);
-                }
-                for t in item_tables(item) {
-                    // the same table may be taken at several places
-                    if let Some(path) = normalise(&file.path, &t.text)
-                        && let Some(r) = self.evidences.recorded.get(&path)
-                        && !seen.contains(&path)
-                        && let Some(a) = self.attached(&path)
-                        && let Some(table) = a.readings()
-                    {
-                        let changed = r.changed(table_evidence(table));
-                        tables.extend(changed.iter().map(|c| in_table(t.loc, c)));
-                        seen.push(path);
-                    }
-                }
-            }
-        }
-        self.evidences.items = items;
-        self.evidences.tables = tables;
-    }
-
-    /// Readings that were changed after they had been recorded, lengths that look mistyped.
-    pub(crate) fn changed_since_recorded(&self) -> impl Iterator<Item = Diagnostic> {
-        let of_items = self.evidences.items.values().flatten();
-        of_items.chain(&self.evidences.tables).cloned()
-    }
 }
 
 fn recorded(slot: &Slot) -> String {

@@ -5,9 +5,9 @@ use downlead_station::Env;
 use downlead_station::model::Station;
 use rustc_hash::FxHashSet;
 
+use crate::instrument::unknown_instrument;
 use crate::point::unknown_band;
 use crate::result::ItemResult;
-use crate::verdict::unknown_instrument;
 
 /// Notes every name of a definition that took part.
 pub(super) fn depends(

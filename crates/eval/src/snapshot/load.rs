@@ -23,7 +23,7 @@ impl Snapshot {
             load_diagnostics: Vec::new(),
             known: FxHashMap::default(),
             cache: Cache::default(),
-            evidences: crate::history::Evidences::default(),
+            evidences: super::recorded::Evidences::default(),
             unfinished: false,
         };
         for r in roots {

@@ -7,6 +7,7 @@ mod edit;
 mod findings;
 mod item;
 mod load;
+mod recorded;
 
 use std::sync::Arc;
 
@@ -15,8 +16,8 @@ use downlead_station::{Attachment, Env, LoadError, LowerCache, Lowered};
 use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
 
-use crate::history::Evidences;
 use crate::result::ItemResult;
+use recorded::Evidences;
 
 /// A file of the set.
 pub struct FileEntry {
@@ -92,7 +93,7 @@ pub struct Snapshot {
     known: FxHashMap<String, File>,
     cache: Cache,
     /// Readings beside what was first recorded.
-    pub(crate) evidences: Evidences,
+    evidences: Evidences,
     /// Whether the last change was stopped before all was computed.
     unfinished: bool,
 }

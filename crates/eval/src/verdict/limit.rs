@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{db, from_db, power, to_db};
 use downlead_station::model::{Basis, LimitQuantity, PowerKind};
 
-use super::largest;
+use super::largest::largest;
 use super::power_kind::kind_factor;
 use super::rule::upper_limit;
 use crate::assume::Assumed;

@@ -1,16 +1,18 @@
 //! Limits, readings and expectations: three-way verdicts.
 
 mod expectation;
-mod instrument;
+mod largest;
 mod limit;
+mod log;
 mod power_kind;
 mod reading;
 mod reflection;
 mod rule;
+mod same_meter;
+mod trend;
 
 use downlead_station::model::Node;
 
-use crate::cause::{Budget, Cause};
 use crate::chain::{Feed, Reached, Run, holds};
 use crate::result::BandResult;
 use expectation::expectation;
@@ -18,9 +20,7 @@ use limit::limit;
 use reading::reading;
 
 pub(crate) use expectation::receive_statement;
-pub(crate) use instrument::{beside_scale, instrument_db, lapsed, unknown_instrument};
 pub(crate) use power_kind::{mean_factor, pep_factor};
-pub(crate) use rule::{SMALLEST_FAULT_DB, agreement};
 
 /// Judges the statements at the nodes.
 pub(crate) fn judge<'m>(
@@ -73,7 +73,7 @@ pub(crate) fn judge<'m>(
             Node::Log {
                 file, instrument, ..
             } if feed.is_some() => {
-                logs.extend(crate::log::judge(
+                logs.extend(log::judge(
                     run,
                     result,
                     *loc,
@@ -91,30 +91,4 @@ pub(crate) fn judge<'m>(
     result.limits = limits.into();
     result.readings = readings.into();
     result.logs = logs.into();
-}
-
-/// What to improve first.
-fn largest(b: &Budget<'_>) -> String {
-    let total: f64 = b.terms.iter().map(|t| t.1 * t.1).sum();
-    let Some(best) = b
-        .terms
-        .iter()
-        .max_by(|x, y| x.1.abs().total_cmp(&y.1.abs()))
-    else {
-        return "No doubt is stated; the margin is exactly nothing.".to_owned();
-    };
-    let share = 100.0 * best.1 * best.1 / total;
-    let what = match &best.0 {
-        Cause::Power(_) => "the transmitter's power".to_owned(),
-        Cause::Instrument(n) => format!("instrument {n}"),
-        Cause::Cable(n) => format!("the loss table {n}"),
-        Cause::Length(_) => "a length".to_owned(),
-        Cause::Connector(n) => format!("the connectors of family {n}"),
-        Cause::Device(_) => "a device's loss".to_owned(),
-        Cause::Gain(_) => "the antenna's gain".to_owned(),
-        Cause::Phases(_) => "reflections of unknown phase".to_owned(),
-        Cause::Temperature(n) => format!("the temperature of {n}"),
-        Cause::Added(_) => "the added loss".to_owned(),
-    };
-    format!("The largest share of the doubt ({share:.0} %) is {what}.")
 }

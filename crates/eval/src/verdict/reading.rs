@@ -5,13 +5,14 @@ use downlead_physics::mismatch::gamma_from_swr;
 use downlead_quantity::{db, decibel_signed, number, power, to_db};
 use downlead_station::model::{Accuracy, Meta, Read, ReadPower};
 
-use super::instrument::{beside_scale, instrument_db, lapsed, unknown_instrument};
-use super::largest;
+use super::largest::largest;
 use super::reflection::{reflected_reading, reflection};
 use super::rule::{SMALLEST_FAULT_DB, agreement};
+use super::same_meter::beside_scale;
 use crate::assume::Assumed;
 use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
+use crate::instrument::{instrument_db, lapsed, unknown_instrument};
 use crate::result::{BandResult, ReadingResult, Verdict};
 
 /// Says that a reading is older than a part in front of it.

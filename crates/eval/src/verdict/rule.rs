@@ -7,7 +7,7 @@ use crate::result::Verdict;
 const CONVENTION_DB: f64 = 0.02;
 
 /// The smallest fault in dB a reading should be able to show (common practice).
-pub(crate) const SMALLEST_FAULT_DB: f64 = 1.0;
+pub(super) const SMALLEST_FAULT_DB: f64 = 1.0;
 
 /// The verdict on an upper limit: the margin must exceed the doubt.
 pub(super) fn upper_limit(margin_db: f64, u_db: f64) -> Verdict {
@@ -22,7 +22,7 @@ pub(super) fn upper_limit(margin_db: f64, u_db: f64) -> Verdict {
 
 /// The verdict on a reading: `differs` beyond the doubt; `cannot-tell` where the doubt is more
 /// than half of what the reading is to show.
-pub(crate) fn agreement(difference_db: f64, u_db: f64, to_show_db: f64) -> Verdict {
+pub(super) fn agreement(difference_db: f64, u_db: f64, to_show_db: f64) -> Verdict {
     if difference_db.abs() > u_db {
         Verdict::No
     } else if u_db > 0.5 * to_show_db {

@@ -1,61 +1,7 @@
 //! Readings from a text table: one row a reading, the units in the names of the columns.
 
-use downlead_quantity::{dbm_to_w, from_db};
-
-use crate::cx::nearest;
+use super::columns::{Column, Head, Trouble, column_of, in_base, noun};
 use crate::session::ReadingKind;
-
-/// What a column holds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[allow(missing_docs, reason = "named after the columns")]
-pub enum Column {
-    Band,
-    Frequency,
-    Reading,
-    Piece,
-    Time,
-    Temperature,
-    Forward,
-    Reflected,
-    Input,
-    Loss,
-    ReturnLoss,
-    Swr,
-    Length,
-    Cable,
-    Instrument,
-    Date,
-    Person,
-    After,
-    Note,
-    Corrected,
-}
-
-/// The columns by name, with the units each may carry behind an underscore (empty: none).
-pub const COLUMNS: &[(&str, Column, &[&str])] = &[
-    ("band", Column::Band, &[]),
-    ("frequency", Column::Frequency, &["hz", "khz", "mhz", "ghz"]),
-    ("reading", Column::Reading, &[]),
-    ("piece", Column::Piece, &[]),
-    ("time", Column::Time, &["min", "s", "h"]),
-    ("temperature", Column::Temperature, &["c", "f"]),
-    ("forward", Column::Forward, POWERS),
-    ("reflected", Column::Reflected, POWERS),
-    ("input", Column::Input, POWERS),
-    ("loss", Column::Loss, &["db"]),
-    ("return_loss", Column::ReturnLoss, &["db"]),
-    ("swr", Column::Swr, &[]),
-    ("length", Column::Length, &["m", "ft", "in"]),
-    ("cable", Column::Cable, &[]),
-    ("instrument", Column::Instrument, &[]),
-    ("date", Column::Date, &[]),
-    ("person", Column::Person, &[]),
-    ("after", Column::After, &[]),
-    ("note", Column::Note, &[]),
-    ("corrected", Column::Corrected, &[]),
-];
-
-const POWERS: &[&str] = &["w", "mw", "kw", "dbm", "dbw"];
 
 /// Something that could not be understood. Rows it does not concern still count.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -133,13 +79,6 @@ pub struct ReadingsFile {
     pub problems: Vec<Problem>,
     /// Number of rows that were left out.
     pub lost: usize,
-}
-
-/// A column of the file at hand.
-struct Head {
-    column: Column,
-    unit: &'static str,
-    name: Box<str>,
 }
 
 impl ReadingsFile {
@@ -471,62 +410,6 @@ fn said(delimiter: char) -> &'static str {
     }
 }
 
-type Trouble = (String, Option<String>);
-
-fn column_of(name: &str) -> Result<Head, Trouble> {
-    let lower = name.to_ascii_lowercase().replace([' ', '-'], "_");
-    let head = |column, unit| Head {
-        column,
-        unit,
-        name: name.into(),
-    };
-    for (word, column, units) in COLUMNS {
-        if lower == *word {
-            if units.is_empty() {
-                return Ok(head(*column, ""));
-            }
-            return Err((
-                format!("The column `{name}` does not say its unit."),
-                Some(format!(
-                    "Write `{word}_{}`.",
-                    units.join(&format!("` or `{word}_"))
-                )),
-            ));
-        }
-        let Some(unit) = lower.strip_prefix(word).and_then(|r| r.strip_prefix('_')) else {
-            continue;
-        };
-        if let Some(u) = units.iter().find(|u| **u == unit) {
-            return Ok(head(*column, u));
-        }
-        if !units.is_empty() {
-            return Err((
-                format!("`{unit}` is no unit of the column `{word}`."),
-                Some(format!(
-                    "Write `{word}_{}`.",
-                    units.join(&format!("` or `{word}_"))
-                )),
-            ));
-        }
-    }
-    let names: Vec<String> = COLUMNS
-        .iter()
-        .flat_map(|(w, _, units)| {
-            let plain = units.is_empty().then(|| (*w).to_owned());
-            plain
-                .into_iter()
-                .chain(units.iter().map(move |u| format!("{w}_{u}")))
-        })
-        .collect();
-    let help = nearest(&lower, names.iter().map(String::as_str))
-        .map(|n| format!("Did you mean `{n}`?"))
-        .or_else(|| Some("A column for remarks is called `note`.".to_owned()));
-    Err((
-        format!("The column `{name}` is not known and is not read."),
-        help,
-    ))
-}
-
 /// A finite number, with a decimal comma where that is allowed.
 fn figure(cell: &str, decimal_comma: bool) -> Result<f64, Trouble> {
     let plain: std::borrow::Cow<'_, str> = if decimal_comma && cell.contains(',') {
@@ -557,9 +440,6 @@ fn figure(cell: &str, decimal_comma: bool) -> Result<f64, Trouble> {
     Err((format!("`{cell}` is no number."), None))
 }
 
-/// No session lasts longer, min: a year.
-const LONGEST_MIN: f64 = 366.0 * 24.0 * 60.0;
-
 /// What is wrong with a date: a day, a month or a year, as the language writes them.
 fn date_trouble(text: &str) -> Option<String> {
     let shape: String = text
@@ -569,52 +449,6 @@ fn date_trouble(text: &str) -> Option<String> {
     match &*shape {
         "0000-00-00" | "0000-00" | "0000" => downlead_syntax::date_fault(text),
         _ => Some(format!("`{text}` is no date.")),
-    }
-}
-
-/// The figure in the base unit of its column; none if it cannot be.
-fn in_base(head: &Head, n: f64) -> Option<f64> {
-    let v = match (head.column, head.unit) {
-        (Column::Frequency, "khz") => n * 1e3,
-        (Column::Frequency, "mhz") => n * 1e6,
-        (Column::Frequency, "ghz") => n * 1e9,
-        (Column::Time, "s") => n / 60.0,
-        (Column::Time, "h") => n * 60.0,
-        (Column::Temperature, "f") => (n - 32.0) / 1.8,
-        (_, "mw") => n * 1e-3,
-        (_, "kw") => n * 1e3,
-        (_, "dbm") => dbm_to_w(n),
-        (_, "dbw") => from_db(n),
-        (Column::Length, "ft") => n * 0.3048,
-        (Column::Length, "in") => n * 0.0254,
-        _ => n,
-    };
-    let fits = match head.column {
-        Column::Frequency => (1e3..=300e9).contains(&v),
-        Column::Forward | Column::Input | Column::Length => v > 0.0,
-        Column::Reflected => v >= 0.0,
-        Column::ReturnLoss => v > 0.0,
-        Column::Swr => v >= 1.0,
-        Column::Temperature => (-70.0..=120.0).contains(&v),
-        Column::Time => v.abs() <= LONGEST_MIN,
-        _ => true,
-    };
-    (fits && v.is_finite()).then_some(v)
-}
-
-fn noun(c: Column) -> &'static str {
-    match c {
-        Column::Frequency => {
-            "a radio frequency (1 kHz to 300 GHz); look at the unit in the column's name"
-        }
-        Column::Forward | Column::Input => "a forward power, which is above zero",
-        Column::Reflected => "a reflected power, which is not negative",
-        Column::Length => "a length, which is above zero",
-        Column::ReturnLoss => "a return loss, which is above zero",
-        Column::Swr => "an SWR, which is never below 1",
-        Column::Temperature => "the temperature of a bench",
-        Column::Time => "the time since a session began, which lasts a year at most",
-        _ => "that",
     }
 }
 

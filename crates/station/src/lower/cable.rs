@@ -4,7 +4,9 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure, Shape, Tolerance, frequency, number};
 use downlead_syntax::Stmt;
 
-use super::{declared, frequency_range, no_keyword, rating, unknown_statement};
+use super::band::frequency_range;
+use super::head::{declared, no_keyword, unknown_statement};
+use super::rating::rating;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
@@ -77,7 +79,7 @@ fn line<'a>(
     steps: &mut Vec<AccuracyStep>,
     ratings: &mut Vec<crate::model::Rating>,
 ) {
-    let mut cur = Cur::new(s, super::first_group(s));
+    let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = 1;
     match s.keyword() {
         Some("impedance") => {

@@ -4,7 +4,8 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
 use downlead_syntax::Stmt;
 
-use super::{declared, ends, no_keyword, part, unknown_statement};
+use super::head::{declared, no_keyword, unknown_statement};
+use super::{ends, part};
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::{Context, keyword};
 use crate::model::{
@@ -365,7 +366,7 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
 
 /// `readings from "site.csv"`.
 fn log<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
-    let mut c = Cur::new(s, super::first_group(s));
+    let mut c = Cur::new(s, super::head::first_group(s));
     c.i = 1;
     if !c.eat(cx, "from") {
         missing(

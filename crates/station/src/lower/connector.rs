@@ -4,7 +4,8 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{Dim, Quantity, Shape, Tolerance};
 use downlead_syntax::Stmt;
 
-use super::{declared, no_keyword, rating, unknown_statement};
+use super::head::{declared, no_keyword, unknown_statement};
+use super::rating::rating;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Basis, Connector, ConnectorLoss, Meta};

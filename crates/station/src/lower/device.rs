@@ -5,8 +5,10 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
+use super::band::frequency_range;
+use super::head::{declared, no_keyword, unknown_statement};
 use super::network::{self, Ports};
-use super::{declared, frequency_range, no_keyword, part_kind, rating, unknown_statement};
+use super::rating::rating;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
@@ -261,7 +263,7 @@ pub(super) fn swr_words(swr: f64) -> String {
 
 /// One line of a device's block.
 pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind: Option<PartKind>) {
-    let mut cur = Cur::new(s, super::first_group(s));
+    let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = 1;
     match s.keyword() {
         Some("loss") if s.block().is_some() => d.loss.extend(loss_table(cx, s, "a device's loss")),
@@ -341,7 +343,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
 }
 
 fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
-    let mut cur = Cur::new(s, super::first_group(s));
+    let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = skip;
     let mut files = Vec::new();
     let figures = if s.block().is_some() {
@@ -466,7 +468,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
             let mut c = Cur::new(s, s.atoms());
             c.i = 1;
             match c.name(cx) {
-                Some(n) => match part_kind(&n.text) {
+                Some(n) => match PartKind::from_word(&n.text) {
                     Some(k) => kind = Some(k),
                     None => unknown_statement(cx, s, &n.text, Context::Station),
                 },

@@ -5,8 +5,9 @@ use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
 use super::device::{noise_figure, return_loss_to_swr, swr_figure, swr_words};
+use super::head::{no_keyword, unknown_statement};
 use super::network::{self, Ports};
-use super::{no_keyword, rating, share, unknown_statement};
+use super::rating::{rating, share};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
@@ -354,7 +355,7 @@ pub(super) fn antenna<'a>(
         });
     }
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
-        let mut cur = Cur::new(s, super::first_group(s));
+        let mut cur = Cur::new(s, super::head::first_group(s));
         cur.i = 1;
         match s.keyword() {
             Some(w @ ("gain" | "directivity")) if !load => {

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{Dim, Measure, Shape, Tolerance};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::frequency_range;
+use super::band::frequency_range;
 use crate::cx::{Cur, Cx};
 use crate::model::{Basis, Figure, Meta, Name, NetworkFile, When};
 use crate::quals::{Quals, missing};

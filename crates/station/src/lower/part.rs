@@ -4,9 +4,10 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
+use super::band::frequency_range;
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
+use super::ends;
 use super::network::{self, Ports};
-use super::{ends, frequency_range, part_kind};
 use crate::cx::{Cur, Cx, Val};
 use crate::model::{Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating};
 use crate::quals::{Quals, missing, twice};
@@ -14,7 +15,7 @@ use crate::quals::{Quals, missing, twice};
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
 pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: &[Name]) -> Part {
     let loc = cx.loc(stmt.head_span());
-    let group = super::first_group(stmt);
+    let group = super::head::first_group(stmt);
     let mut cur = Cur::new(stmt, group);
     cur.i = 1;
     let tag = tag(cx, &mut cur, kind);
@@ -608,7 +609,7 @@ fn device<'a>(
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,
-            &Cur::new(stmt, super::first_group(stmt)),
+            &Cur::new(stmt, super::head::first_group(stmt)),
             "a divider says into how many ways it divides",
             "divider DV1 2 way, excess 0.3 dB",
         );
@@ -652,5 +653,5 @@ fn device<'a>(
 
 /// The kind of part a statement is, if it is one.
 pub(super) fn kind_of(stmt: Stmt<'_>) -> Option<PartKind> {
-    stmt.keyword().and_then(part_kind)
+    stmt.keyword().and_then(PartKind::from_word)
 }

@@ -5,7 +5,8 @@ use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
 use super::device::{return_loss_to_swr, swr_figure};
-use super::{declared, first_group, no_keyword, part, unknown_statement};
+use super::head::{declared, first_group, no_keyword, unknown_statement};
+use super::part;
 use crate::cx::{Cur, Cx, capital};
 use crate::keywords::Context;
 use crate::model::{BandRef, Meta, Name, Part, PartData, PartKind};

@@ -5,7 +5,8 @@ use downlead_quantity::Dim;
 use downlead_syntax::{AtomKind, Stmt};
 use rustc_hash::FxHashMap;
 
-use super::{declared, no_keyword, part, unknown_statement};
+use super::head::{declared, no_keyword, unknown_statement};
+use super::part;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Name, Place, Station};
@@ -107,7 +108,7 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
     }
     let mut lowered: Vec<crate::model::Chain> = Vec::new();
     for s in chains {
-        let mut c = Cur::new(s, super::first_group(s));
+        let mut c = Cur::new(s, super::head::first_group(s));
         c.i = 1;
         if let Some(ch) = super::chain::chain(cx, s, &mut c, &place_names) {
             if let Some(other) = lowered.iter().find(|o| o.name.text == ch.name.text) {

@@ -1,14 +1,20 @@
-//! Instruments: their error at a reading, their calibration, their names.
+//! Instruments: their errors at a reading and between readings, their calibration, their names.
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::measure::Meter;
+use downlead_physics::uncertainty::rectangular;
 use downlead_quantity::DB_PER_RELATIVE;
 use downlead_station::model::{Accuracy, Instrument, Name};
 use downlead_station::{Env, nearest};
 
-use crate::assume::Assumed;
-use crate::bench::between_readings_db;
-use crate::cause::Cause;
-use crate::chain::{NodeState, Run};
+use crate::assume::{Assumed, Assumptions};
+
+/// What of a power meter's error does not cancel between two of its own readings, where it does
+/// not say: half-width, relative (common practice).
+const LINEARITY: f64 = 0.01;
+/// Spread of one reading of a power meter, where it does not say: relative, 1 sigma (common
+/// practice).
+const REPEATABILITY: f64 = 0.006;
 
 /// Standard uncertainty of an instrument at a reading, dB.
 pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
@@ -23,25 +29,6 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
         .resolution_w
         .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0));
     libm::hypot(a, r)
-}
-
-/// The meter that set the transmitter is off by the same at a reading further on, and that much
-/// cancels. What does not is how it departs from a straight scale, and its scatter, at both
-/// readings: standard, dB; 0 for another meter, whose accuracy holds for a lone reading as it is.
-pub(crate) fn beside_scale<'m>(
-    run: &mut Run<'m, '_>,
-    instrument: Option<&'m Instrument>,
-    state: &NodeState<'m>,
-) -> f64 {
-    let Some(i) = instrument else { return 0.0 };
-    let set_it = Cause::Instrument(&i.name.text);
-    if !state.budget.terms.iter().any(|t| t.0 == set_it) {
-        return 0.0;
-    }
-    if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() {
-        run.assumed.add(Assumed::MeterScatter, i.name.loc);
-    }
-    between_readings_db(i)
 }
 
 /// Says that an instrument's calibration was due before the day it was used. Dates are written
@@ -84,4 +71,49 @@ pub(crate) fn unknown_instrument(n: &Name, env: &Env) -> Diagnostic {
             n.text
         )),
     }
+}
+
+/// An instrument's errors as a meter of power. Where it states an accuracy and neither linearity
+/// nor repeatability, 1 % (half-width) and 0.6 % (one sigma) are taken (common practice).
+#[must_use]
+pub fn meter_of(i: &Instrument) -> Meter {
+    meter(i, &mut Assumptions { list: Vec::new() })
+}
+
+/// What does not cancel between two readings with one instrument, dB (standard): linearity and
+/// repeatability of both.
+#[must_use]
+pub fn between_readings_db(i: &Instrument) -> f64 {
+    let m = meter_of(i);
+    DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability)
+}
+
+/// An instrument's errors.
+pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
+    let mut m = Meter::PERFECT;
+    match i.accuracy {
+        Some(Accuracy::OfReading(u)) => m.u_of_reading = u,
+        Some(Accuracy::OfFullScale(u)) => match i.scale_w {
+            Some(w) => m.u_full_scale_w = u * w,
+            // without its scale it is at least that much of the reading
+            None => m.u_of_reading = u,
+        },
+        Some(Accuracy::Decibel(u)) => m.u_of_reading = u / DB_PER_RELATIVE,
+        None => assumed.add(Assumed::ReadingExact, i.name.loc),
+    }
+    if let Some(step) = i.resolution_w {
+        m = m.resolution(step);
+    }
+    match (i.linearity, i.repeatability) {
+        (None, None) if i.accuracy.is_some() => {
+            m.u_linearity = rectangular(LINEARITY);
+            m.u_repeatability = REPEATABILITY;
+            assumed.add(Assumed::MeterScatter, i.name.loc);
+        }
+        (l, r) => {
+            m.u_linearity = l.unwrap_or(0.0);
+            m.u_repeatability = r.unwrap_or(0.0);
+        }
+    }
+    m
 }

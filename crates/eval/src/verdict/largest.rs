@@ -1,0 +1,29 @@
+//! The largest share of a doubt, in words.
+
+use crate::cause::{Budget, Cause};
+
+/// What to improve first.
+pub(super) fn largest(b: &Budget<'_>) -> String {
+    let total: f64 = b.terms.iter().map(|t| t.1 * t.1).sum();
+    let Some(best) = b
+        .terms
+        .iter()
+        .max_by(|x, y| x.1.abs().total_cmp(&y.1.abs()))
+    else {
+        return "No doubt is stated; the margin is exactly nothing.".to_owned();
+    };
+    let share = 100.0 * best.1 * best.1 / total;
+    let what = match &best.0 {
+        Cause::Power(_) => "the transmitter's power".to_owned(),
+        Cause::Instrument(n) => format!("instrument {n}"),
+        Cause::Cable(n) => format!("the loss table {n}"),
+        Cause::Length(_) => "a length".to_owned(),
+        Cause::Connector(n) => format!("the connectors of family {n}"),
+        Cause::Device(_) => "a device's loss".to_owned(),
+        Cause::Gain(_) => "the antenna's gain".to_owned(),
+        Cause::Phases(_) => "reflections of unknown phase".to_owned(),
+        Cause::Temperature(n) => format!("the temperature of {n}"),
+        Cause::Added(_) => "the added loss".to_owned(),
+    };
+    format!("The largest share of the doubt ({share:.0} %) is {what}.")
+}

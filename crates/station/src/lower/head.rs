@@ -1,0 +1,110 @@
+//! How a statement begins: its keyword, the name it gives, and what is said where they fail.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_syntax::Stmt;
+
+use crate::cx::{Cur, Cx, nearest};
+use crate::keywords::{Context, KEYWORDS, keyword, keywords_in};
+use crate::model::Name;
+use crate::quals::missing;
+
+pub(super) fn first_group<'a>(stmt: Stmt<'a>) -> &'a [downlead_syntax::Atom] {
+    stmt.groups().next().unwrap_or(&[])
+}
+
+/// Reports a statement whose first word means nothing there.
+pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str, context: Context) {
+    let Some(atom) = stmt.atoms().first() else {
+        return;
+    };
+    let loc = cx.loc(atom.span);
+    if let Some(k) = keyword(word) {
+        let places: Vec<&str> = k.contexts.iter().map(|c| c.words()).collect();
+        cx.push(
+            Diagnostic::new(
+                &codes::MISPLACED_STATEMENT,
+                loc,
+                format!(
+                    "`{word}` has no meaning {}; it stands {}.",
+                    context.words(),
+                    places.join(" or ")
+                ),
+            )
+            .at("not here")
+            .help(if context == Context::Top {
+                "A line inside a block is indented; a line at the left margin begins something new."
+                    .to_owned()
+            } else {
+                format!("It is written `{}`.", k.signature)
+            }),
+        );
+        return;
+    }
+    let allowed: Vec<&str> = keywords_in(context).map(|k| k.word).collect();
+    let mut d = Diagnostic::new(
+        &codes::UNKNOWN_STATEMENT,
+        loc,
+        format!("`{word}` is no statement {}.", context.words()),
+    )
+    .at("not known");
+    match nearest(word, allowed.iter().copied()) {
+        Some(n) => {
+            d = d
+                .help(format!("Did you mean `{n}`?"))
+                .fix(format!("write `{n}`"), loc, n)
+                .preferred()
+        }
+        None => d = d.help(format!("What can stand here: {}.", allowed.join(", "))),
+    }
+    cx.push(d);
+}
+
+/// Reports a line that does not even begin with a word.
+pub(super) fn no_keyword<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, context: Context) {
+    if stmt.is_broken() {
+        return;
+    }
+    let loc = cx.loc(stmt.head_span());
+    let allowed: Vec<&str> = keywords_in(context).map(|k| k.word).collect();
+    cx.push(
+        Diagnostic::new(
+            &codes::UNKNOWN_STATEMENT,
+            loc,
+            format!(
+                "A line {} begins with a word that says what it is.",
+                context.words()
+            ),
+        )
+        .at("no word in front")
+        .help(format!("What can stand here: {}.", allowed.join(", "))),
+    );
+}
+
+/// The name something is given.
+pub(super) fn declared<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    what: &str,
+    example: &str,
+) -> Option<Name> {
+    let Some(name) = cur.name(cx) else {
+        missing(cx, cur, &format!("{what} needs a name"), example);
+        return None;
+    };
+    if KEYWORDS.iter().any(|k| k.word == &*name.text) {
+        cx.push(
+            Diagnostic::new(
+                &codes::NAME_IS_KEYWORD,
+                name.loc,
+                format!(
+                    "`{}` is a word of the language and cannot name {what}.",
+                    name.text
+                ),
+            )
+            .at("taken")
+            .help("Take another word, or the tag that is on the thing."),
+        );
+        return None;
+    }
+    Some(name)
+}

@@ -1,0 +1,188 @@
+//! Instruments.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::Dim;
+use downlead_syntax::Stmt;
+
+use super::band::frequency_range;
+use super::head::{declared, no_keyword, unknown_statement};
+use crate::cx::{Cur, Cx, Val};
+use crate::keywords::Context;
+use crate::model::{Accuracy, Instrument};
+use crate::quals::missing;
+
+pub(super) fn instrument<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    cur: &mut Cur<'a>,
+) -> Option<Instrument> {
+    let name = declared(
+        cx,
+        cur,
+        "an instrument",
+        "instrument W1 { accuracy 5 % of reading }",
+    )?;
+    let mut ins = Instrument {
+        name,
+        title: cur.string(cx),
+        accuracy: None,
+        scale_w: None,
+        band: None,
+        resolution_w: None,
+        calibrated: None,
+        due: None,
+        linearity: None,
+        repeatability: None,
+        directivity_db: None,
+    };
+    if !cur.done() {
+        cur.unexpected(cx, "an instrument", &[]);
+    }
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        let mut c = Cur::new(s, s.atoms());
+        c.i = 1;
+        match s.keyword() {
+            Some("accuracy") => {
+                if let Some(v) = c.val(cx) {
+                    ins.accuracy = accuracy(cx, &mut c, &v);
+                } else {
+                    missing(cx, &c, "the accuracy follows", "accuracy 5 % of reading");
+                }
+            }
+            Some("scale") => {
+                if let Some(v) = c.need(cx, "a power follows", "scale 100 W") {
+                    ins.scale_w = cx.power(&v, "a full scale", "100 W").map(|m| m.value);
+                }
+            }
+            Some("resolution") => {
+                if let Some(v) = c.need(cx, "a power follows", "resolution 0.1 W") {
+                    ins.resolution_w = cx.power(&v, "a resolution", "0.1 W").map(|m| m.value);
+                }
+            }
+            Some("band") => {
+                if let Some(v) = c.need(cx, "a range follows", "band 1.8 MHz to 500 MHz") {
+                    ins.band = frequency_range(cx, &v, "an instrument's band");
+                }
+            }
+            Some("calibrated") => match c.date(cx) {
+                Some(d) => ins.calibrated = Some(d),
+                None => missing(cx, &c, "a date follows", "calibrated 2026-01-10"),
+            },
+            Some("due") => match c.date(cx) {
+                Some(d) => ins.due = Some(d),
+                None => missing(cx, &c, "a date follows", "due 2028-01-10"),
+            },
+            Some(w @ ("linearity" | "repeatability")) => {
+                let example = format!("{w} 1 %");
+                if let Some(v) = c.need(cx, "a share of the reading follows", &example) {
+                    let u = spread(cx, &v, w, &example);
+                    if w == "linearity" {
+                        ins.linearity = u;
+                    } else {
+                        ins.repeatability = u;
+                    }
+                    // the share is of the reading, and may say so
+                    if c.eat(cx, "of") {
+                        c.eat(cx, "reading");
+                    }
+                }
+            }
+            Some("directivity") => {
+                if let Some(v) = c.need(cx, "a ratio follows", "directivity 40 dB") {
+                    ins.directivity_db = cx
+                        .positive(&v, Dim::Decibel, "a directivity", "40 dB")
+                        .map(|m| m.value);
+                }
+            }
+            Some("source") => {
+                if c.string(cx).is_none() {
+                    missing(
+                        cx,
+                        &c,
+                        "the document follows in quotes",
+                        "source \"certificate 4711\"",
+                    );
+                }
+            }
+            Some(w) => {
+                unknown_statement(cx, s, w, Context::Instrument);
+                continue;
+            }
+            None => {
+                no_keyword(cx, s, Context::Instrument);
+                continue;
+            }
+        }
+        if !c.done() {
+            c.unexpected(cx, "an instrument", &[]);
+        }
+    }
+    Some(ins)
+}
+
+/// Standard uncertainty of one reading, relative, from a share: a half-width (rectangular), or
+/// with `k` an expanded uncertainty.
+fn spread(cx: &mut Cx<'_>, v: &Val, what: &str, example: &str) -> Option<f64> {
+    let k = v.coverage.filter(|k| *k > 0.0);
+    let standard = |half: f64| k.map_or(half / libm::sqrt(3.0), |k| half / k);
+    match v.q.dim {
+        Dim::Percent => Some(standard(v.q.value.abs())),
+        Dim::Decibel => Some(standard(v.q.value.abs()) / downlead_quantity::DB_PER_RELATIVE),
+        _ => {
+            cx.wrong_kind(
+                v,
+                &[Dim::Percent, Dim::Decibel],
+                &format!("the {what}"),
+                example,
+            );
+            None
+        }
+    }
+}
+
+fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {
+    // `5 %` alone is a half-width (rectangular); `5 % k 2` an expanded uncertainty
+    let k = v.coverage.filter(|k| *k > 0.0);
+    let standard = |half: f64| k.map_or(half / libm::sqrt(3.0), |k| half / k);
+    if v.q.dim == Dim::Decibel {
+        return Some(Accuracy::Decibel(standard(v.q.value.abs())));
+    }
+    if v.q.dim != Dim::Percent {
+        cx.wrong_kind(
+            v,
+            &[Dim::Percent, Dim::Decibel],
+            "an accuracy",
+            "5 % of reading",
+        );
+        return None;
+    }
+    let u = standard(v.q.value.abs());
+    if c.eat(cx, "of") {
+        if c.eat(cx, "reading") {
+            return Some(Accuracy::OfReading(u));
+        }
+        if c.eat(cx, "full") {
+            c.eat(cx, "scale");
+            return Some(Accuracy::OfFullScale(u));
+        }
+    }
+    let end = downlead_base::Loc::new(
+        v.loc.item,
+        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
+    );
+    cx.push(
+        Diagnostic::new(
+            &codes::ACCURACY_KIND_MISSING,
+            v.loc,
+            "5 % of what? Of the reading it is ±5 % everywhere; of full scale it is ±20 % at a quarter of the scale.".replacen(
+                "5 %",
+                &format!("{} %", downlead_quantity::number(v.q.value * 100.0, 3)),
+                1,
+            ),
+        )
+        .at("of reading or of full scale?")
+        .fix("write `of reading`", end, " of reading")
+        .fix("write `of full scale`", end, " of full scale"),
+    );
+    None
+}

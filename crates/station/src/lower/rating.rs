@@ -1,0 +1,90 @@
+//! What a part stands, and shares.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_quantity::{Dim, Measure};
+use downlead_syntax::Stmt;
+
+use crate::cx::{Cur, Cx, Val};
+use crate::model::Rating;
+use crate::quals::{Quals, missing};
+
+/// A mean power rating: `1.1 kW at 100 MHz, ambient 40 °C, conductor 80 °C` from the cursor's
+/// statement.
+pub(super) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<Rating> {
+    let mut out = None;
+    let (mut ambient, mut conductor, mut stated) = (40.0, 80.0, false);
+    let mut q = Quals::default();
+    let mut first = true;
+    for g in s.groups() {
+        let mut c = Cur::new(s, g);
+        if first {
+            c.i = skip;
+            first = false;
+            let Some(v) = c.val(cx) else {
+                missing(cx, &c, "a power follows", "rating 300 W");
+                return None;
+            };
+            let m = cx.power(&v, "a rating", "300 W")?;
+            out = Some((m.value, v.loc));
+        }
+        while !c.done() {
+            if c.eat(cx, "ambient") {
+                if let Some(m) = c.val(cx).and_then(|v| cx.temperature(&v)) {
+                    ambient = m.value;
+                    stated = true;
+                }
+            } else if c.eat(cx, "conductor") {
+                if let Some(m) = c
+                    .val(cx)
+                    .and_then(|v| cx.measure(&v, Dim::Temperature, "a temperature", "80 °C"))
+                {
+                    conductor = m.value;
+                    stated = true;
+                }
+            } else if !q.take(cx, &mut c) {
+                c.unexpected(cx, "a rating", &["at", "ambient", "conductor"]);
+                break;
+            }
+        }
+    }
+    let (watts, loc) = out?;
+    if conductor <= ambient {
+        cx.push(
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                loc,
+                "The conductor's highest temperature lies above the ambient one.",
+            )
+            .at("the wrong way round"),
+        );
+        return None;
+    }
+    Some(Rating {
+        watts,
+        at_hz: q.at_frequency,
+        ambient_c: ambient,
+        conductor_c: conductor,
+        temperatures_stated: stated,
+        loc,
+    })
+}
+
+/// A share between 0 and 1 written in percent.
+pub(super) fn share(cx: &mut Cx<'_>, v: &Val, what: &str) -> Option<Measure> {
+    let m = cx.measure(v, Dim::Percent, what, "50 %")?;
+    if m.value > 0.0 && m.value <= 1.0 {
+        return Some(m);
+    }
+    cx.push(
+        Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            v.loc,
+            format!(
+                "{} lies above 0 % and not above 100 %.",
+                crate::cx::capital(what)
+            ),
+        )
+        .at("cannot be"),
+    );
+    None
+}
