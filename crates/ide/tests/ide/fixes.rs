@@ -9,7 +9,7 @@ use downlead_testkit::{Files, fences};
 use crate::case::applied;
 
 /// What is offered for the examples of the pages.
-const FIXES: [&str; 39] = [
+const FIXES: [&str; 40] = [
     r#"invalid-character: Write `"` (preferred)"#,
     r"unclosed-string: Close the text here",
     r"unclosed-block: Close the block",
@@ -37,6 +37,7 @@ const FIXES: [&str; 39] = [
     r"accuracy-kind-missing: Write `of full scale` | Write `of reading`",
     r"loss-rate-implausible: Write the losses in `dB/100 ft`",
     r"percent-added: Write `0.18 dB` | Write `0.36 dB` | Write `0.71 dB`",
+    r"frequency-off-band: Write `145.3 MHz`",
     r"temperature-unlikely: Write °F",
     r"mixed-length-units: Write all lengths here in feet | Write all lengths here in metres",
     r"chain-without-end: End it in a dummy load",

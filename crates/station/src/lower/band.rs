@@ -5,6 +5,7 @@ use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
 use super::head::{declared, no_keyword, unknown_statement};
+use super::off_band::{off_the_name, off_the_pair};
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
 use crate::model::{Band, BandKind};
@@ -13,7 +14,7 @@ use crate::quals::missing;
 pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Band> {
     let name = declared(cx, cur, "a band", "band 2m 145.3 MHz")?;
     let kind = if let Some(block) = stmt.block() {
-        let (mut transmit, mut receive) = (None, None);
+        let mut pair: [Option<(f64, Val)>; 2] = [None, None];
         for s in block.iter() {
             let mut c = Cur::new(s, s.atoms());
             c.i = 1;
@@ -21,11 +22,7 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
                 Some(w @ ("transmit" | "receive")) => match c.val(cx) {
                     Some(v) => {
                         let f = cx.frequency(&v, "a band's frequency");
-                        if w == "transmit" {
-                            transmit = f
-                        } else {
-                            receive = f
-                        }
+                        pair[usize::from(w == "receive")] = f.map(|f| (f, v));
                         if !c.done() {
                             c.unexpected(cx, "a band", &[]);
                         }
@@ -36,6 +33,7 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
                 None => no_keyword(cx, s, Context::Band),
             }
         }
+        let [transmit, receive] = pair.map(|p| p.map(|p| p.0));
         if transmit.is_none() && receive.is_none() {
             if cx.diags.is_empty() {
                 missing(
@@ -47,6 +45,7 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
             }
             return None;
         }
+        off_the_pair(cx, &name, pair);
         BandKind::Pair { transmit, receive }
     } else {
         let had = cx.diags.len();
@@ -58,7 +57,10 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
         };
         let low = cx.frequency(&Val { upper: None, ..v }, "a band's frequency")?;
         match v.upper {
-            None => BandKind::Single(low),
+            None => {
+                off_the_name(cx, &name, low, &v);
+                BandKind::Single(low)
+            }
             Some(u) => {
                 let high = cx.frequency(
                     &Val {
@@ -80,6 +82,7 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
                     );
                     return None;
                 }
+                off_the_name(cx, &name, low, &v);
                 BandKind::Range(low, high)
             }
         }

@@ -9,6 +9,7 @@ mod ends;
 mod head;
 mod instrument;
 mod network;
+mod off_band;
 mod part;
 mod rating;
 mod session;
