@@ -31,9 +31,9 @@ fn a_slip_of_a_thousand_is_told_with_the_frequency_that_fits() {
             &["3.5 MHz to 3.8 MHz"],
         ),
         (
-            "band 70cm { transmit 438.9 GHz }\n",
-            "one of 438.9 MHz is 68 cm.",
-            &["438.9 MHz"],
+            "band 2m { transmit 145.9 GHz }\n",
+            "one of 145.9 MHz is 2.05 m.",
+            &["145.9 MHz"],
         ),
         (
             "band 2m { transmit 146.9 MHz; receive 146.3 kHz }\n",
