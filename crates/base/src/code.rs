@@ -132,6 +132,7 @@ pub mod codes {
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
+        READING_NOT_USED Warning "reading-not-used" "A reading takes no part in any result";
         CALIBRATION_LAPSED Warning "calibration-lapsed" "An instrument's calibration had lapsed on the day of the reading";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";

@@ -35,6 +35,7 @@ pub enum Assumed {
     BenchMatched,
     DirectivityPerfect,
     MeterScatter,
+    MeterNotNamed,
     LogWithoutMeter,
     LoggedSwr,
     FileExact,
@@ -132,6 +133,9 @@ impl Assumed {
             Assumed::LoggedSwr => {
                 format!("an SWR logged at {who} is good to ± 0.1 (common practice)")
             }
+            Assumed::MeterNotNamed => format!(
+                "the readings of session {who} are of one meter, with linearity 1 % and repeatability 0.6 %: no instrument is named (common practice)"
+            ),
             Assumed::MeterScatter => format!(
                 "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"
             ),

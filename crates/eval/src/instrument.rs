@@ -88,6 +88,16 @@ pub fn between_readings_db(i: &Instrument) -> f64 {
     DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability)
 }
 
+/// One meter of which nothing is known: its scale cancels between its readings, and the usual
+/// linearity and repeatability remain.
+pub(crate) fn unnamed() -> Meter {
+    Meter {
+        u_linearity: rectangular(LINEARITY),
+        u_repeatability: REPEATABILITY,
+        ..Meter::PERFECT
+    }
+}
+
 /// An instrument's errors.
 pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     let mut m = Meter::PERFECT;

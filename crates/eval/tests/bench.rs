@@ -583,3 +583,56 @@ fn a_line_explains_a_length() {
         assert!(d[0].value.starts_with(metres), "{line}: {}", d[0].value);
     }
 }
+
+/// A guaranteed maximum is kept by a cable that loses less, and broken by one that loses more.
+#[test]
+fn below_a_sheets_maximum_a_piece_keeps_what_is_promised() {
+    let text = |bound: &str, watts: f64| {
+        let bands: String = [28.0, 145.0]
+            .iter()
+            .map(|mhz| format!("    readings on {mhz} MHz {{\n        baseline 44 W at 0 min\n        through A {watts} W at 1 min\n        baseline 44 W at 2 min\n    }}\n"))
+            .collect();
+        format!(
+            "{W1}\ncable c {{\n    impedance 50 ohm\n    velocity 0.66\n    loss 0.7 dB/100 m/sqrt(MHz), {bound}\n    accuracy 2 % k 2\n    source \"made up\"\n}}\n\nsession s {{\n    read 2026-07-19 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 40 m of c\n{bands}}}\n"
+        )
+    };
+    let of = |bound: &str, watts: f64| {
+        let (r, said) = sessions(&text(bound, watts), &[]);
+        let v = r[0].cells.iter().filter_map(|c| c.comparison.as_ref());
+        let v: Vec<&str> = v.map(|c| word(c.verdict)).collect();
+        let whole = r[0].pieces[0].whole.map_or("none", |w| word(w.verdict));
+        let told = said
+            .iter()
+            .filter(|d| d.starts_with("cable-differs") || d.starts_with("loss-too-low"));
+        (v.join(", "), whole, told.count())
+    };
+    // expected 1.48 and 3.37 dB; 10 log10(44 / 35) is 0.99 dB, less than both beyond doubt
+    let differs = ("differs, differs".to_owned(), "differs", 1);
+    assert_eq!(of("typical", 35.0), differs);
+    assert_eq!(
+        of("maximum", 35.0),
+        ("agrees, agrees".to_owned(), "agrees", 0)
+    );
+    // 10 log10(44 / 15) = 4.67 dB is more than both
+    assert_eq!(of("maximum", 15.0), differs);
+}
+
+/// What takes no part is told: a reading made in another way, a length without a velocity factor.
+#[test]
+fn a_reading_that_takes_no_part_is_told() {
+    let (r, said) = one_band(
+        &format!("{W1}{W2}"),
+        "        baseline 44 W at 0 min\n        through A 29 W at 1 min\n        through A 29.4 W with W2 at 1 min\n        baseline 44 W at 2 min\n",
+        &[],
+    );
+    assert_eq!(r.cells[0].count, 1);
+    let told = said.iter().filter(|d| d.starts_with("reading-not-used"));
+    assert_eq!(told.count(), 1, "{said:?}");
+    let text = "cable c { loss 0.7 dB/100 m/sqrt(MHz); accuracy 2 % k 2; source \"made up\" }\n\nsession s {\n    read 2026-07-19 by QY5BEN\n    temperature 20 °C\n    piece A 40 m of c\n    readings on 145 MHz {\n        baseline 44 W at 0 min\n        through A 20 W at 1 min\n        baseline 44 W at 2 min\n    }\n    resonance A 2.4 MHz\n}\n";
+    let (r, said) = sessions(text, &[]);
+    let needs = said.iter().any(|d| d.contains("needs a velocity factor"));
+    assert!(needs, "{said:?}");
+    // without an instrument two readings still scatter: √2 · 4.343 · √((0.01/√3)² + 0.006²) dB
+    let u = 4.342_944_8 * 2.0_f64.sqrt() * (0.01 / 3.0_f64.sqrt()).hypot(0.006);
+    near("u", r[0].cells[0].measured.u_db, u, 1e-6);
+}

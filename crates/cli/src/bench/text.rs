@@ -60,7 +60,11 @@ fn session(s: &SessionReport, style: Style, out: &mut String) {
     out.push('\n');
     ranking(s, style, out);
     lines(&tail(s), out);
-    let _ = writeln!(out, "\n  {}\n", style.faint(&wrapped(RULE, WIDTH, 2)));
+    let rule = wrapped(RULE, WIDTH, 2);
+    if s.results.iter().any(|r| r.verdict.is_some()) {
+        let _ = writeln!(out, "\n  {}", style.faint(&rule));
+    }
+    let _ = writeln!(out);
 }
 
 /// Names and what stands behind them, aligned and wrapped.

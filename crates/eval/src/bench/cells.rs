@@ -3,8 +3,8 @@
 use downlead_base::{Diagnostic, Loc};
 use downlead_physics::measure::{
     Adapter, Around, BaselineUse, Baselines, Budget, Grows, Level, Loss, Meter, Rules, Source,
-    SwrReading, Term, Value, compare, length_factor, length_factor_with, per_length, substitution,
-    swr, two_meters,
+    SwrReading, Term, Value, Verdict, compare, length_factor, length_factor_with, per_length,
+    substitution, swr, two_meters,
 };
 use downlead_quantity::from_db;
 use downlead_station::Env;
@@ -239,6 +239,13 @@ impl<'m> Bench<'m, '_> {
                     && r.taken.input.is_some() == first.taken.input.is_some()
             })
             .collect();
+        for r in mine
+            .iter()
+            .filter(|r| !alike.iter().any(|a| a.level.id == r.level.id))
+        {
+            let place = Place::new(r.taken, self.point);
+            findings::not_used(&place, &self.session.pieces[piece].name.text, self.out);
+        }
         let readings: Vec<(f64, f64)> = alike.iter().map(|r| (r.level.watts, r.minutes)).collect();
         let level = Level::mean(first.level.id, first.level.meter, &readings)?;
         let base_adapters = g
@@ -395,7 +402,7 @@ impl<'m> Bench<'m, '_> {
 
     fn cell(&mut self, piece: usize, f: Found, expected: Option<&Expected>) -> BenchCell {
         let comparison = expected.map(|e| {
-            compare(
+            let mut found = compare(
                 Value {
                     db: f.loss.db,
                     expanded_db: f.loss.expanded_db,
@@ -404,11 +411,17 @@ impl<'m> Bench<'m, '_> {
                     db: e.db,
                     expanded_db: 2.0 * e.u_db,
                 },
-            )
+            );
+            // what a sheet calls a maximum is kept by a cable that loses less
+            let less = found.verdict == Verdict::Differs && found.difference_db < 0.0;
+            if e.maximum && less {
+                found.verdict = Verdict::Agrees;
+            }
+            found
         });
         let cannot = comparison
             .as_ref()
-            .is_some_and(|c| c.verdict == downlead_physics::measure::Verdict::CannotTell);
+            .is_some_and(|c| c.verdict == Verdict::CannotTell);
         let length = expected.filter(|_| cannot).and_then(|e| {
             let cable_u = libm::sqrt((e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0));
             let grows = Grows {

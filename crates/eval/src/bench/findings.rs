@@ -260,6 +260,22 @@ pub(super) fn decibel_on_a_scale(i: &Instrument, place: &Place, out: &mut Vec<Di
     true
 }
 
+/// A piece read once more in another way: with another meter, other adapters, or at both ends.
+pub(super) fn not_used(place: &Place, piece: &str, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_NOT_USED,
+                format!(
+                    "On {}, `{piece}` was read before with another meter or with other adapters; this reading takes no part.",
+                    place.band
+                ),
+                "takes no part",
+            )
+            .help("Readings of one piece with one meter and one set of adapters are taken together. Put the others into a session of their own."),
+    );
+}
+
 /// As much comes back as goes forward, or more.
 pub(super) fn more_back(place: &Place, forward_w: f64, back_w: f64, out: &mut Vec<Diagnostic>) {
     out.push(

@@ -9,7 +9,7 @@ use downlead_station::session::Session;
 
 use super::gather::Taken;
 use crate::assume::{Assumed, Assumptions};
-use crate::instrument::{meter, unknown_instrument};
+use crate::instrument::{meter, unknown_instrument, unnamed};
 
 /// A meter as one reading uses it.
 pub(super) struct Used<'m> {
@@ -85,7 +85,7 @@ impl<'m> Meters<'m> {
         out: &mut Vec<Diagnostic>,
     ) -> Option<usize> {
         let instrument = if name.is_empty() {
-            assumed.add(Assumed::ReadingExact, s.name.loc);
+            assumed.add(Assumed::MeterNotNamed, s.name.loc);
             None
         } else {
             match env.instrument(name) {
@@ -111,7 +111,7 @@ impl<'m> Meters<'m> {
         self.instruments.push(instrument);
         self.meters.push(match instrument {
             Some(i) => meter(i, assumed),
-            None => Meter::PERFECT,
+            None => unnamed(),
         });
         Some(self.names.len() - 1)
     }

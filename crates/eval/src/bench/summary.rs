@@ -72,11 +72,20 @@ fn piece(
         .filter_map(|c| cells[*c].expected.map(|e| e.u_db / e.db))
         .fold(0.0_f64, f64::max);
     let measured: Vec<&BenchCell> = with.iter().map(|c| &cells[*c]).collect();
-    let whole = whole_cable(
+    let mut whole = whole_cable(
         &points,
         &common_causes(&measured),
         libm::hypot(shared, sheet),
     );
+    if let Some(w) = &mut whole
+        && w.verdict == Verdict::Differs
+        && w.ln_ratio < 0.0
+        && measured
+            .iter()
+            .all(|c| c.expected.is_some_and(|e| e.maximum))
+    {
+        w.verdict = Verdict::Agrees;
+    }
     let worst = whole.as_ref().and_then(|w| with.get(w.worst).copied());
     let joins_share = mine
         .iter()
@@ -187,12 +196,27 @@ fn lengths(
 )> {
     let mut found = Vec::new();
     for r in s.lengths.iter().filter(|r| r.piece.text == p.name.text) {
-        let velocity = p
-            .line()
-            .and_then(|l| l.cable.as_ref())
-            .and_then(|n| env.cable(&n.text))
-            .and_then(|c| c.velocity);
-        let Some(v) = velocity else { continue };
+        let cable = p.line().and_then(|l| l.cable.as_ref());
+        // a cable that is missing or not known has its own finding
+        let Some(cable) = cable.and_then(|n| env.cable(&n.text)) else {
+            continue;
+        };
+        let velocity = cable.velocity;
+        let Some(v) = velocity else {
+            out.push(
+                Diagnostic::new(
+                    &codes::READING_NOT_USED,
+                    r.loc,
+                    format!(
+                        "The length of `{}` by its waves needs a velocity factor, and none is known.",
+                        p.name.text
+                    ),
+                )
+                .at("takes no part")
+                .help("State it in the cable's definition: `velocity 0.66`."),
+            );
+            continue;
+        };
         let u = v.u / v.value;
         let electrical = match r.by {
             LengthBy::Resonance(m) => length_from_spacing(m.value, m.u, v.value, u),
@@ -384,6 +408,15 @@ fn names(cells: &[&BenchCell], bands: &[BenchBand]) -> String {
     }
 }
 
+/// What a piece is compared with: its cable, or the loss that stands in its line.
+fn promised(p: &BenchPiece) -> String {
+    if p.cable.is_empty() {
+        "the loss stated for it".to_owned()
+    } else {
+        format!("`{}`", p.cable)
+    }
+}
+
 fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut Vec<Diagnostic>) {
     let excess = |c: &BenchCell| {
         c.comparison
@@ -412,9 +445,9 @@ fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut 
         code,
         p.tag,
         format!(
-            "`{}` differs from `{}` on {}: on {}, {} measured and {} expected, {} with a doubt of {}.",
+            "`{}` differs from {} on {}: on {}, {} measured and {} expected, {} with a doubt of {}.",
             p.name,
-            p.cable,
+            promised(p),
             names(cells, bands),
             bands[worst.band].band,
             db(worst.measured.db),
@@ -463,9 +496,9 @@ fn cannot(
         &codes::READING_CANNOT_TELL,
         p.tag,
         format!(
-            "Whether `{}` is as good as `{}` cannot be told on {} ({} of {of} bands): on {} the doubt of {} is more than half of the {} to be confirmed.",
+            "Whether `{}` is as good as {} cannot be told on {} ({} of {of} bands): on {} the doubt of {} is more than half of the {} to be confirmed.",
             p.name,
-            p.cable,
+            promised(p),
             names(cells, bands),
             cells.len(),
             bands[easiest.band].band,
