@@ -142,6 +142,7 @@ pub mod codes {
         LIMIT_WITHOUT_SOURCE Warning "limit-without-source" "A limit names no document";
         LIMIT_CONVERTED Info "limit-converted" "A limit's quantity was converted for the comparison";
         LOW_EDGE_USED Info "low-edge-used" "For an upper limit the lowest credible loss counts";
+        LIMIT_IN_THE_COLD Info "limit-in-the-cold" "A limit is met only while the run is as warm as assumed";
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
         LOSS_RISING Warning "loss-rising" "Power behind a point falls from year to year, beyond doubt";

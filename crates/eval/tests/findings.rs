@@ -221,6 +221,36 @@ fn maxima_in_a_limit_warn_where_they_decide() {
 }
 
 #[test]
+fn a_run_that_may_be_colder_is_told_where_it_decides() {
+    // conductors only: 3.95 dB per 100 m at 100 MHz and 20 °C; copper at −20 °C has
+    // √(1 − 0.00393 · 40) = 0.9180 of that (IEC 60028), 0.324 dB less
+    let text = |run: &str, limit: &str| {
+        format!(
+            "cable only {{\n    impedance 50 ohm\n    velocity 0.8\n    loss 0.395 dB/100 m/sqrt(MHz) + 0 dB/100 m/MHz\n    source \"x\"\n}}\n\nchain c on 100 MHz {{\n    transmitter 10 W carrier, fm\n    {run}\n    antenna 2.15 dBi, swr 1\n    limit {limit}, \"x\"\n}}\n"
+        )
+    };
+    let bare = "run 100 m of only";
+    // 10 W − 3.95 dB = 4.027 W; in the cold 4.34 W
+    let d = one(&text(bare, "4.2 W erp"), "limit-in-the-cold");
+    assert_eq!(d.severity, Severity::Info);
+    says(
+        &d,
+        &["at −20 °C it loses 0.32 dB less and ERP on 100 MHz is 4.34 W ± 0.00 dB."],
+    );
+    for (run, limit) in [
+        // margin enough; not met anyway; nothing radiated; stated; a short cable
+        (bare, "4.4 W erp"),
+        (bare, "3.9 W erp"),
+        (bare, "4.2 W output"),
+        ("run 100 m of only, at 20 °C", "4.2 W erp"),
+        ("tail 100 m of only", "4.2 W erp"),
+        ("run 3.95 dB", "4.2 W erp"),
+    ] {
+        none(&text(run, limit), "limit-in-the-cold");
+    }
+}
+
+#[test]
 fn cost_of_an_swr_with_and_without_a_tuner() {
     // SWR 3: |Γ| = 0.5, mismatch loss 1.25 dB. Behind 1 dB of line: 1.50 dB with a tuner (line
     // equations, |Γ|² = 0.25), 2.25 dB of the forward power without

@@ -23,7 +23,7 @@ use stretch::stretch;
 pub(crate) use antenna::gain_at;
 pub(crate) use feed::{Feed, physics_mode};
 pub(crate) use stretch::{Ending, Stretch};
-pub(crate) use transmit::{NodeState, Reached};
+pub(crate) use transmit::{NodeState, Reached, colder};
 
 /// What evaluating a chain needs.
 pub(crate) struct Cx<'m> {

@@ -198,6 +198,7 @@ impl<'m> Run<'m, '_> {
             budget,
             worst: [-solved.worst_low_db, solved.worst_high_db],
             wet,
+            cold: Vec::new(),
             complete,
             dipole: false,
         };

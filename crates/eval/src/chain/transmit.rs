@@ -43,6 +43,8 @@ pub(crate) struct Reached<'m> {
     pub(crate) budget: Budget<'m>,
     pub(crate) worst: [f64; 2],
     pub(crate) wet: f64,
+    /// Runs that would lose less in the cold: their part, and by how much, dB.
+    pub(crate) cold: Vec<(&'m Part, f64)>,
     pub(crate) complete: bool,
     /// Whether a gain was written in dBd.
     pub(crate) dipole: bool,
@@ -141,6 +143,7 @@ impl<'m> Run<'m, '_> {
         let mut piece = 0;
         let mut gamma = solved.gamma_in;
         let mut wet = 0.0;
+        let mut cold = Vec::new();
         let sensitivity = sensitivities(s, solved, self.point.hz);
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
@@ -165,6 +168,9 @@ impl<'m> Run<'m, '_> {
             net *= from_db(-loss);
             cumulative += loss;
             wet += e.wet_db;
+            if let Some(p) = e.part.filter(|_| e.cold_db > 0.0) {
+                cold.push((p, e.cold_db));
+            }
             for (c, u) in &e.causes {
                 budget.add(c.clone(), u * sensitivity.as_ref().map_or(1.0, |x| x[i]));
             }
@@ -200,6 +206,7 @@ impl<'m> Run<'m, '_> {
             budget,
             worst: [-solved.worst_low_db, solved.worst_high_db],
             wet,
+            cold,
             complete: s.complete,
             dipole: false,
         };
@@ -372,6 +379,10 @@ impl<'m> Run<'m, '_> {
             arms.push(arm);
         }
         let antennas: Vec<f64> = arms.iter().filter_map(|a| a.antenna_w).collect();
+        let colder_of = |a: &&Reached<'_>, b: &&Reached<'_>| colder(a).total_cmp(&colder(b));
+        if let Some(arm) = arms.iter().max_by(colder_of) {
+            reached.cold.extend_from_slice(&arm.cold);
+        }
         if antennas.is_empty() {
             return;
         }
@@ -404,6 +415,11 @@ impl<'m> Run<'m, '_> {
             reached.budget = budget;
         }
     }
+}
+
+/// By how much less is lost in the cold, dB.
+pub(crate) fn colder(r: &Reached<'_>) -> f64 {
+    r.cold.iter().map(|c| c.1).sum()
 }
 
 /// Matched loss from an element to the end of its stretch. A divider gives back what its branches

@@ -1,9 +1,9 @@
 //! Lines: cable by the metre, a stated loss, or a file.
 
-use downlead_physics::line::LineParams;
+use downlead_physics::line::{LineParams, conductor_temperature_ratio};
 use downlead_physics::network::SMatrix;
 use downlead_quantity::Measure;
-use downlead_station::model::{Basis, CableLoss, Line, LineLength, Part};
+use downlead_station::model::{Basis, CableLoss, Line, LineLength, Part, PartKind};
 
 use super::{Build, Element, LineAt};
 use crate::assume::Assumed;
@@ -12,6 +12,9 @@ use crate::cascade::{Piece, R0, Way};
 use crate::cause::Cause;
 use crate::network;
 use crate::point::pick;
+
+/// What a run outdoors may be on a winter night, °C (our choice).
+pub(crate) const COLD_C: f64 = -20.0;
 
 /// Above this uncertainty of its electrical length (two ways) a line's phase counts as unknown.
 const PHASE_KNOWN_DEG: f64 = 20.0;
@@ -85,6 +88,11 @@ impl<'m> Build<'m, '_> {
         };
         let matched = at.loss() * length.value;
         e.loss_db = matched + added;
+        // jumpers and tails are short, and often indoors
+        if !stated && part.kind == PartKind::Run {
+            let less = 1.0 - conductor_temperature_ratio(t.value, COLD_C);
+            e.cold_db = at.alpha_c * length.value * less;
+        }
         e.basis = if cable.built_in {
             Basis::Library
         } else {

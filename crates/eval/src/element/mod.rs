@@ -5,6 +5,8 @@ mod connector;
 mod device;
 mod line;
 
+pub(crate) use line::COLD_C;
+
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Measure, frequency};
 use downlead_station::Env;
@@ -64,6 +66,8 @@ pub(crate) struct Element<'m> {
     pub(crate) noise_figure: Option<f64>,
     /// Largest extra loss when wet, dB.
     pub(crate) wet_db: f64,
+    /// By how much a run of which no temperature is stated loses less in the cold, dB.
+    pub(crate) cold_db: f64,
     /// Whether its figures could all be had.
     pub(crate) complete: bool,
 }
@@ -114,6 +118,7 @@ impl<'m> Build<'m, '_> {
             celsius: 20.0,
             noise_figure: None,
             wet_db: 0.0,
+            cold_db: 0.0,
             complete: true,
         }
     }

@@ -4,6 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{db, from_db, power, to_db};
 use downlead_station::model::{Basis, LimitQuantity, PowerKind};
 
+use super::cold::cold;
 use super::largest::largest;
 use super::power_kind::kind_factor;
 use super::rule::upper_limit;
@@ -143,7 +144,7 @@ pub(super) fn limit<'m>(
         }
         run.diags.push(d);
     }
-    Some(LimitResult {
+    let judged = LimitResult {
         loc,
         quantity,
         limit_w,
@@ -152,7 +153,11 @@ pub(super) fn limit<'m>(
         uncertainty_db: u,
         verdict,
         safe_w: safe.is_finite().then_some(safe),
-    })
+    };
+    if quantity != LimitQuantity::Output {
+        cold(run, reached, &judged, &what);
+    }
+    Some(judged)
 }
 
 /// A limit or expectation on radiated power where nothing is known to radiate.

@@ -1,5 +1,6 @@
 //! Limits, readings and expectations: three-way verdicts.
 
+mod cold;
 mod expectation;
 mod largest;
 mod limit;

@@ -9,7 +9,7 @@ use downlead_testkit::{Files, fences};
 use crate::case::applied;
 
 /// What is offered for the examples of the pages.
-const FIXES: [&str; 40] = [
+const FIXES: [&str; 41] = [
     r#"invalid-character: Write `"` (preferred)"#,
     r"unclosed-string: Close the text here",
     r"unclosed-block: Close the block",
@@ -49,6 +49,7 @@ const FIXES: [&str; 40] = [
     r"diplexer-for-pair: Make it a duplexer",
     r"limit-not-met: Turn the transmitter down to `18.0 W`, the most that keeps the limit beyond doubt",
     r"limit-cannot-tell: Turn the transmitter down to `18.0 W`, the most that keeps the limit beyond doubt",
+    r"limit-in-the-cold: Give the run a range of temperature, -20 °C to 35 °C to begin with",
     r"limit-without-kind: Write `eirp` | Write `erp` | Write `output`",
 ];
 
