@@ -34,7 +34,7 @@ mod trend;
 
 pub use baseline::{Baseline, BaselineDoubt, BaselineError, BaselineUse, Baselines, Drift, Rules};
 pub use budget::{Budget, Source, Term};
-pub use cable::{Point, WholeCable, whole_cable};
+pub use cable::{NO_ONE_FACTOR, Point, WholeCable, whole_cable};
 pub use compare::{
     Comparison, Grows, OneSided, Value, Verdict, against_maximum, compare, compare_with,
     length_factor, length_factor_with, verdict,
