@@ -325,7 +325,7 @@ fn opposite_errors_do_not_cancel() {
             u_expected_db: 0.02 * e,
         })
         .collect();
-    let whole = NO_ONE_FACTOR, whole_cable(&points, &[], 0.02).unwrap();
+    let whole = whole_cable(&points, &[], 0.02).unwrap();
     assert_eq!((whole.used, whole.dof, whole.worst), (4, 3, 0));
     assert!(whole.p < 1e-6, "{whole:?}");
     assert_eq!(whole.p, chi_square_survival(whole.chi2, 3.0));
