@@ -8,7 +8,7 @@ use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, units_of};
 use downlead_station::keywords::{Context, keywords_in};
-use downlead_station::{Env, library};
+use downlead_station::{Env, is_network, library};
 use downlead_syntax::SyntaxKind;
 
 use crate::config::Config;
@@ -67,6 +67,19 @@ pub enum CompletionKind {
 /// What may stand at an offset, in order.
 #[must_use]
 pub fn completion(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Vec<Completion> {
+    completion_with(s, doc, offset, c, &Vec::new)
+}
+
+/// The same; `files` is asked, where a path is written, for the files below the root that a text
+/// may name, besides those that take part.
+#[must_use]
+pub fn completion_with(
+    s: &Snapshot,
+    doc: Doc,
+    offset: u32,
+    c: &Config,
+    files: &dyn Fn() -> Vec<String>,
+) -> Vec<Completion> {
     let Some(at) = Situation::at(s, doc, offset) else {
         return Vec::new();
     };
@@ -82,7 +95,7 @@ pub fn completion(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Vec<Comple
         out: Vec::new(),
     };
     if at.quoted.is_some() {
-        list.path();
+        list.path(files);
     } else if at.head.is_empty() {
         list.beginning();
     } else {
@@ -362,35 +375,44 @@ impl<'a> List<'a> {
         }
     }
 
-    fn path(&mut self) {
+    fn path(&mut self, files: &dyn Fn() -> Vec<String>) {
         let Some((_, start)) = self.at.quoted else {
             return;
         };
         let Doc::File(me) = self.doc else { return };
         let mut before = self.at.head.iter().rev();
         let before = before.find(|t| t.kind != SyntaxKind::OpenText);
-        if before.is_some_and(|t| t.text == "from") {
-            self.measured(me, start);
-        }
-        if self.at.word() != "use" {
-            return;
-        }
-        let own = &self.s.files()[me].path;
-        for (i, f) in self.s.files().iter().enumerate() {
-            if i == me || f.error.is_some() {
-                continue;
+        let own = self.s.files()[me].path.clone();
+        let mut all: BTreeSet<String> = match self.at.word() {
+            _ if before.is_some_and(|t| t.text == "from") => {
+                let table = self.at.word() == "readings";
+                let is_table = |p: &str| !is_network(p) && !p.ends_with(".downlead");
+                let mut all = self.measured();
+                all.extend(files());
+                all.retain(|p| if table { is_table(p) } else { is_network(p) });
+                all
             }
-            let item = self.add(1, CompletionKind::File, &relative(own, &f.path), None);
+            "use" => {
+                let known = self.s.files().iter();
+                let mut all: BTreeSet<String> = known
+                    .filter(|f| f.error.is_none())
+                    .map(|f| f.path.clone())
+                    .collect();
+                all.extend(files().into_iter().filter(|p| p.ends_with(".downlead")));
+                all
+            }
+            _ => return,
+        };
+        all.remove(&own);
+        for path in all {
+            let item = self.add(1, CompletionKind::File, &relative(&own, &path), None);
             item.replace = Span::new(start, item.replace.end.max(start));
         }
     }
 
-    /// Files of readings, or of networks, that take part somewhere: no folder is looked into.
-    fn measured(&mut self, me: usize, start: u32) {
-        let own = self.s.files()[me].path.clone();
-        let table = self.at.word() == "readings";
-        let all: BTreeSet<&str> = self
-            .s
+    /// Files of readings and of networks that take part somewhere.
+    fn measured(&self) -> BTreeSet<String> {
+        self.s
             .scopes()
             .iter()
             .flat_map(|x| x.items().iter().map(move |i| (x.env(), i)))
@@ -398,15 +420,8 @@ impl<'a> List<'a> {
             .filter_map(|(env, f)| env.attachments.at(f.loc))
             // what is being typed is a path too, but of no file
             .filter(|a| a.content.is_ok())
-            .map(|a| &*a.path)
-            .collect();
-        for path in all {
-            if downlead_station::attach::is_network(path) == table {
-                continue;
-            }
-            let item = self.add(1, CompletionKind::File, &relative(&own, path), None);
-            item.replace = Span::new(start, item.replace.end.max(start));
-        }
+            .map(|a| a.path.to_string())
+            .collect()
     }
 }
 

@@ -44,7 +44,7 @@ pub use compare::{
     BandChange, ChainChange, Comparison, DefinitionChange, Figures, FindingChange, LimitChange,
     LimitState, Pair, PartChange, compare, compare_markdown,
 };
-pub use completion::{Completion, CompletionKind, completion};
+pub use completion::{Completion, CompletionKind, completion, completion_with};
 pub use config::{Config, HintDetails, HintKinds};
 pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};
 pub use documents::{Lens, LensCommand, code_lenses, explain_markdown, report_markdown};

@@ -81,6 +81,31 @@ fn failed(e: &std::io::Error) -> LoadError {
 /// All files of the language below a folder with their stamps, in a fixed order; not through
 /// links, not in hidden folders.
 pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)> {
+    find_of(
+        root,
+        &|p| p.extension().is_some_and(|e| e == "downlead"),
+        stop,
+    )
+}
+
+/// The files below a folder that a text may name: texts, tables of readings, networks.
+pub(crate) fn find_usable(root: &Path, stop: &dyn Fn() -> bool) -> Vec<String> {
+    let usable = |p: &Path| {
+        let extension = p.extension().and_then(|e| e.to_str()).unwrap_or("");
+        ["downlead", "csv", "tsv", "txt"]
+            .iter()
+            .any(|e| extension.eq_ignore_ascii_case(e))
+            || p.to_str().is_some_and(downlead_station::is_network)
+    };
+    let found = find_of(root, &usable, stop);
+    found.into_iter().map(|(path, _)| path).collect()
+}
+
+fn find_of(
+    root: &Path,
+    wanted: &dyn Fn(&Path) -> bool,
+    stop: &dyn Fn() -> bool,
+) -> Vec<(String, Stamp)> {
     let mut found = Vec::new();
     let mut stack = vec![root.to_owned()];
     let mut seen = 0;
@@ -112,7 +137,7 @@ pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)>
                     stack.push(path);
                 }
             } else if facts.is_file()
-                && path.extension().is_some_and(|e| e == "downlead")
+                && wanted(&path)
                 && let Some(name) = crate::uris::below(root, &path)
             {
                 let changed = facts.modified().unwrap_or(SystemTime::UNIX_EPOCH);

@@ -15,6 +15,7 @@ use ls_types::{
 use rustc_hash::FxHashMap;
 use tower_lsp::jsonrpc::{Error, ErrorCode, Result};
 
+use crate::disk;
 use crate::docs::{Document, Home};
 use crate::positions::Lines;
 use crate::space::{Broken, Key};
@@ -158,6 +159,14 @@ impl State {
 }
 
 impl<'a> View<'a> {
+    /// The files on the disk that this text may name, below the same root.
+    pub(crate) fn files_to_name(&self) -> Vec<String> {
+        match self.key {
+            Some(Key::Root(root)) => disk::find_usable(root, &|| self.state.cancel.is_set()),
+            _ => Vec::new(),
+        }
+    }
+
     pub(crate) fn of_file(
         state: &'a State,
         key: &'a Key,

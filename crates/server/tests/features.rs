@@ -698,3 +698,44 @@ fn folders_come_and_go() {
     assert!(outside(&c.diagnostics(&uri, 1)));
     assert_eq!(c.finish(), 0);
 }
+
+/// Files that no text names yet are looked for on the disk, each kind where it can stand.
+#[test]
+fn paths_are_offered_from_the_disk() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let root = std::fs::canonicalize(folder.path()).expect("a path");
+    for path in [
+        "bench/july.csv",
+        "bench/june.TSV",
+        "bench/reel.s2p",
+        "notes.md",
+        "lib/cables.downlead",
+        ".hidden/x.csv",
+    ] {
+        let path = root.join(path);
+        std::fs::create_dir_all(path.parent().expect("a parent")).expect("made");
+        std::fs::write(path, "").expect("written");
+    }
+    let uri = format!("file://{}", root.join("bench/a.downlead").display());
+    let mut params = driver::capabilities();
+    let here = format!("file://{}", root.display());
+    params["rootUri"] = json!(here);
+    params["workspaceFolders"] = json!([{ "uri": here, "name": "x" }]);
+    let mut c = Client::with(&params);
+    let text = "use \"\nsession s {\n    readings from \"\n    load from \"\n}\n";
+    c.open(&uri, text);
+    let mut offered = |line: u32, character: u32| -> Vec<String> {
+        let all = c.ask("textDocument/completion", c.at(&uri, line, character));
+        let items = all["items"].as_array().expect("items").clone();
+        let label = |i: &Value| {
+            i["textEdit"]["newText"]
+                .as_str()
+                .expect("a text")
+                .to_owned()
+        };
+        items.iter().map(label).collect()
+    };
+    assert_eq!(offered(0, 5), ["../lib/cables.downlead"]);
+    assert_eq!(offered(2, 19), ["july.csv", "june.TSV"]);
+    assert_eq!(offered(3, 15), ["reel.s2p"]);
+}

@@ -64,7 +64,8 @@ pub(crate) fn completion(
     let Some(v) = st.view(&p.text_document.uri)? else {
         return Ok(None);
     };
-    let found = ide::completion(v.snapshot, v.doc, v.offset(p.position), &v.config);
+    let files = || v.files_to_name();
+    let found = ide::completion_with(v.snapshot, v.doc, v.offset(p.position), &v.config, &files);
     let item = |c: ide::Completion| CompletionItem {
         kind: Some(kind(c.kind)),
         detail: c.detail,
