@@ -90,6 +90,8 @@ impl List<'_> {
             }
             "k" => return self.words(1, &["1", "2"]),
             "since" | "calibrated" => return,
+            // a time follows
+            "at" if cx == Context::Readings => return,
             _ => {}
         }
         if word == "chain" {
