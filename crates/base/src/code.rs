@@ -134,6 +134,7 @@ pub mod codes {
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
         READING_NOT_USED Warning "reading-not-used" "A reading takes no part in any result";
         CALIBRATION_LAPSED Warning "calibration-lapsed" "An instrument's calibration had lapsed on the day of the reading";
+        SWR_BESIDE_WATTS Warning "swr-beside-watts" "An SWR is not what the watts read beside it say";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";
         LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded, beyond doubt";

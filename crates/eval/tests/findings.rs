@@ -352,6 +352,63 @@ fn readings_of_a_reflection() {
 }
 
 #[test]
+fn an_swr_agrees_with_the_watts_beside_it() {
+    const BY: &str = "2026-07-04 with W1 by QY2TEC";
+    let t = |lines: &[&str]| {
+        let lines: Vec<String> = lines
+            .iter()
+            .map(|l| match l.contains("pad") || l.contains("2026") {
+                true => (*l).to_owned(),
+                false => format!("read {l}, {BY}"),
+            })
+            .collect();
+        "instrument W1 {\n    accuracy 5 % of reading\n}\n".to_owned()
+            + &chain(
+                "100 W ± 5 % carrier",
+                &lines.join("\n    "),
+                "antenna 0 dBi",
+            )
+    };
+    // 4 W of 100 W is |Γ| = 0.2, SWR 1.5
+    let d = one(
+        &t(&["100 W forward", "4 W reflected", "swr 2"]),
+        "swr-beside-watts",
+    );
+    says(
+        &d,
+        &["SWR 2 stands beside 100 W forward and 4.00 W reflected, which are SWR 1.5."],
+    );
+    // net and reflected are forward: 96 W + 4 W
+    says(
+        &one(
+            &t(&["96 W net", "4 W reflected", "swr 2"]),
+            "swr-beside-watts",
+        ),
+        &["which are SWR 1.5."],
+    );
+    for lines in [
+        &["100 W forward", "4 W reflected", "swr 1.5"][..],
+        // 1.6 is |Γ| 0.231, 1.3 is 0.130: within 0.056 and 0.070
+        &["100 W forward", "4 W reflected", "swr 1.6"],
+        &["100 W forward", "4 W reflected", "swr 1.35"],
+        // with doubts of its own
+        &["100 W forward", "4 W reflected", "swr 2 ± 0.4"],
+        &["100 W forward", "4 W ± 3 W reflected", "swr 2"],
+        // at another point, on another day, alone, two of a kind
+        &["100 W forward", "4 W reflected", "pad 0 dB", "swr 2"],
+        &[
+            "100 W forward",
+            "4 W reflected",
+            "read swr 2, 2026-07-05 with W1 by QY2TEC",
+        ],
+        &["4 W reflected", "swr 2"],
+        &["100 W forward", "4 W reflected", "5 W reflected", "swr 2"],
+    ] {
+        none(&t(lines), "swr-beside-watts");
+    }
+}
+
+#[test]
 fn slips_by_a_thousand_are_named() {
     let t = "instrument W1 {\n    accuracy 5 % of reading\n}\n".to_owned()
         + &chain(
@@ -663,4 +720,28 @@ fn rows_of_a_log_without_a_band_or_a_date_are_told() {
     );
     // 3 dB below 30 W are 15.04 W: the row without a date contradicts, and is told without one
     said("reading-contradicts", "In line 3, on 2m: 30.0 W read");
+}
+
+#[test]
+fn a_row_with_watts_and_swr_says_one_thing() {
+    let text = "band 2m 145.3 MHz\n\ninstrument W1 {\n    accuracy 5 % of reading\n}\n\nstation hill {\n    transmitter TX1 30 W ± 5 % carrier, fm\n    pad P1 3 dB ± 0.1 dB\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2\n\n    chain out on 2m transmit {\n        TX1\n        P1\n        readings from \"site.csv\" with W1\n        A1\n    }\n}\n";
+    // 0.15 W of 15 W is |Γ| = 0.1, SWR 1.22
+    let log = "after,band,date,forward_w,reflected_w,swr\nP1,2m,2024-07-01,15.0,0.15,1.2\nP1,2m,2025-07-01,15.0,0.15,2.1\n";
+    let s = common::load_from(
+        &downlead_testkit::Files::default()
+            .with("main.downlead", text)
+            .with("site.csv", log),
+    );
+    let all = s.diagnostics();
+    let found: Vec<&str> = all
+        .iter()
+        .filter(|d| d.code.id == "swr-beside-watts")
+        .map(|d| d.message.as_str())
+        .collect();
+    assert_eq!(
+        found,
+        [
+            "In line 3: SWR 2.1 stands beside 15.0 W forward and 150 mW reflected, which are SWR 1.22."
+        ]
+    );
 }

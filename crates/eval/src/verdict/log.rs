@@ -9,6 +9,7 @@ use downlead_station::model::Name;
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
 use super::trend::trend_of;
+use super::watts_swr::in_row;
 use crate::assume::Assumed;
 use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
@@ -135,6 +136,7 @@ fn one<'m>(
     if let (Some(i), Some(d)) = (instrument, &row.date) {
         lapsed(i, d, loc, &mut run.diags);
     }
+    run.diags.extend(in_row(loc, row));
     let date: Box<str> = row.date.clone().unwrap_or_default();
     let mut out = Vec::new();
     if let Some((w, _)) = row.forward_w {

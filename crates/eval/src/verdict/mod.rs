@@ -11,6 +11,7 @@ mod reflection;
 mod rule;
 mod same_meter;
 mod trend;
+mod watts_swr;
 
 use downlead_station::model::Node;
 
@@ -89,6 +90,7 @@ pub(crate) fn judge<'m>(
             _ => {}
         }
     }
+    watts_swr::at_nodes(run, &states);
     result.limits = limits.into();
     result.readings = readings.into();
     result.logs = logs.into();

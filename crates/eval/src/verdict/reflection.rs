@@ -10,7 +10,7 @@ use crate::result::{ReadingResult, Verdict};
 
 /// By how much a through-line meter may misread a reflection coefficient: a directivity of 25 dB
 /// (common practice for such meters).
-const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
+pub(super) const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
 
 pub(super) fn reflected_reading<'m>(
     run: &mut Run<'m, '_>,
