@@ -76,6 +76,14 @@ pub struct Diagnostic {
     pub fixes: Vec<Fix>,
 }
 
+/// Puts the first one into a place of just its size: there is seldom a second.
+fn add<T>(list: &mut Vec<T>, one: T) {
+    if list.is_empty() {
+        list.reserve_exact(1);
+    }
+    list.push(one);
+}
+
 impl Diagnostic {
     /// A finding of `code` at `loc`.
     #[must_use]
@@ -107,17 +115,18 @@ impl Diagnostic {
         if loc == self.primary.loc {
             return self;
         }
-        self.related.push(Label {
+        let label = Label {
             loc,
             message: words.into(),
-        });
+        };
+        add(&mut self.related, label);
         self
     }
 
     /// Advice.
     #[must_use]
     pub fn help(mut self, words: impl Into<String>) -> Self {
-        self.help.push(words.into());
+        add(&mut self.help, words.into());
         self
     }
 
@@ -128,11 +137,12 @@ impl Diagnostic {
             loc,
             text: text.into(),
         }];
-        self.fixes.push(Fix {
+        let fix = Fix {
             title: title.into(),
             edits,
             preferred: false,
-        });
+        };
+        add(&mut self.fixes, fix);
         self
     }
 

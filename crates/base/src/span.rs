@@ -1,5 +1,6 @@
 //! Byte ranges, and places that survive edits elsewhere in the file.
 
+use std::num::NonZeroU32;
 use std::sync::atomic::{AtomicU32, Ordering};
 
 /// A half-open byte range.
@@ -65,14 +66,20 @@ impl Span {
 /// Identity of one parsed top-level item. An edit elsewhere leaves it, and everything
 /// computed from it, as it was.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub struct ItemId(pub u32);
+pub struct ItemId(NonZeroU32);
 
 impl ItemId {
     /// A new identity, unique in this process.
     #[must_use]
     pub fn fresh() -> ItemId {
         static NEXT: AtomicU32 = AtomicU32::new(1);
-        ItemId(NEXT.fetch_add(1, Ordering::Relaxed))
+        // the number that is missing is told apart from none at all: an optional place costs no more
+        // than a place
+        loop {
+            if let Some(n) = NonZeroU32::new(NEXT.fetch_add(1, Ordering::Relaxed)) {
+                return ItemId(n);
+            }
+        }
     }
 }
 

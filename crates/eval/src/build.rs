@@ -479,13 +479,13 @@ fn node(
     let (file, _, line) = places.at(n.def);
     let known = |x: f64| finite(x).filter(|_| n.power_known);
     NodeReport {
-        part: match n.tag {
+        part: match n.tag() {
             Some(t) => places.text(t).to_owned(),
-            None if n.kind == "join" => format!("join {}", places.text(n.def)),
-            None => n.kind.to_owned(),
+            None if n.kind.is_join() => format!("join {}", places.text(n.def)),
+            None => n.kind.word().to_owned(),
         },
-        kind: n.kind,
-        port: n.port.map(|p| places.text(p).to_owned()),
+        kind: n.kind.word(),
+        port: n.port().map(|p| places.text(p).to_owned()),
         branch: (n.branch > 0).then(|| b.branches[usize::from(n.branch) - 1].to_string()),
         loss_db: n.loss_known.then(|| number(n.loss_db)),
         cumulative_loss_db: n.power_known.then(|| number(n.cumulative_db)),
@@ -511,7 +511,7 @@ pub(crate) fn source(
     n: &NodeResult,
     b: &BandResult,
 ) -> Option<String> {
-    if n.kind == "join" {
+    if n.kind.is_join() {
         let name = places.text(n.def);
         return env
             .connector(name)
@@ -525,7 +525,7 @@ pub(crate) fn source(
         hz: b.hz,
         named: env.band(&b.band).is_some(),
     };
-    let port = n.port.map(|p| places.text(p));
+    let port = n.port().map(|p| places.text(p));
     if let Some(f) = crate::network::file_of(part, port, &point, env) {
         return f.figure.meta.words();
     }

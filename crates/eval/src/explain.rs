@@ -4,7 +4,7 @@
 use downlead_base::{ItemId, Loc, Span};
 use downlead_quantity::{db, frequency, number, power};
 use downlead_station::model::{
-    CableLoss, ConnectorLoss, LineLength, Meaning, Part, PartData, Station,
+    CableLoss, ConnectorLoss, LineLength, Meaning, Part, PartData, PartKind, Station,
 };
 use downlead_station::{Env, keyword_of};
 use downlead_syntax::Stmt;
@@ -141,9 +141,10 @@ impl Snapshot {
                             let last = blocks.get(&n.def).map_or(def_line, |end| places.line(*end));
                             let on_part = def_file == path
                                 && (def_line..=last).contains(&line)
-                                && n.kind != "join";
+                                && !n.kind.is_join();
                             let on_cable = cx.cable_line(parts.get(&n.def).copied(), path, line);
-                            let on_chain = here && places.line(n.chain) == line && n.kind != "join";
+                            let on_chain =
+                                here && places.line(n.chain) == line && !n.kind.is_join();
                             if on_cable {
                                 let part = parts.get(&n.def).copied();
                                 out.push(cx.loss(n, part, &cx.name(n), None));
@@ -213,14 +214,16 @@ impl Cx<'_> {
     }
 
     fn name(&self, n: &NodeResult) -> String {
-        n.tag
-            .map_or_else(|| n.kind.to_owned(), |t| self.places.text(t).to_owned())
+        n.tag().map_or_else(
+            || n.kind.word().to_owned(),
+            |t| self.places.text(t).to_owned(),
+        )
     }
 
     fn node(&self, i: usize, n: &NodeResult, part: Option<&Part>) -> Derivation {
         let name = self.name(n);
         let src = source(self.places, self.env, part, n, self.band);
-        if n.kind == "transmitter" {
+        if n.kind.is(PartKind::Transmitter) {
             let d = Derivation::leaf(
                 self.title(&format!("power of {name}")),
                 format!("{} ({})", power(n.forward_w), dbm_words(n.forward_w)),
@@ -238,7 +241,7 @@ impl Cx<'_> {
                 d
             };
         }
-        if n.kind == "antenna" {
+        if n.kind.is(PartKind::Antenna) {
             return self.radiated(n, &name, src);
         }
         if !n.loss_known {
@@ -298,7 +301,7 @@ impl Cx<'_> {
     ) -> Derivation {
         let title = self.title(&format!("loss of {name}"));
         let extra = n.loss_db - n.matched_db;
-        let port = n.port.map(|p| self.places.text(p));
+        let port = n.port().map(|p| self.places.text(p));
         let file = part.and_then(|p| crate::network::file_of(p, port, &self.point(), self.env));
         let matched = match part.map(|p| &p.data) {
             _ if file.is_some() => Derivation::leaf(
@@ -345,7 +348,7 @@ impl Cx<'_> {
             .as_ref()
             .and_then(|p| self.station?.places.iter().find(|q| q.name.text == p.text))
             .and_then(|p| Some((p.temperature?, p.name.loc, p.name.text.clone())));
-        let (t, t_src, t_loc) = match (l.temperature, place) {
+        let (t, t_src, t_loc) = match (l.temperature.as_deref().copied(), place) {
             (Some(t), _) => (t.value, "stated at the part".to_owned(), None),
             (None, Some((t, loc, n))) => (t.value, format!("place {n}"), Some(loc)),
             (None, None) => (20.0, "assumed: none is stated".to_owned(), None),

@@ -1,7 +1,7 @@
 //! Results as kept between edits: numbers and places, no text.
 
-use downlead_base::{Diagnostic, Loc};
-use downlead_station::model::{Basis, Direction, LimitQuantity, ReadPower};
+use downlead_base::{Diagnostic, Loc, Span};
+use downlead_station::model::{Basis, Direction, LimitQuantity, Name, PartKind, ReadPower};
 
 /// Types of the numbers in a session's results and in trends.
 pub use downlead_physics::measure;
@@ -41,19 +41,74 @@ impl Verdict {
     }
 }
 
-/// One element of a chain at one frequency.
+/// What an element of a chain is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NodeKind {
+    /// A part, or connectors in their number.
+    Part(PartKind),
+    /// The pair of connectors between two neighbours that the station's `joins` names.
+    Join,
+}
+
+impl NodeKind {
+    /// Keyword, or `join`.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            NodeKind::Part(k) => k.word(),
+            NodeKind::Join => "join",
+        }
+    }
+
+    /// Whether it is such a part.
+    #[must_use]
+    pub fn is(self, kind: PartKind) -> bool {
+        self == NodeKind::Part(kind)
+    }
+
+    /// Whether it is a pair of connectors nobody wrote.
+    #[must_use]
+    pub fn is_join(self) -> bool {
+        self == NodeKind::Join
+    }
+
+    /// Whether it is a line.
+    #[must_use]
+    pub fn is_line(self) -> bool {
+        use PartKind as P;
+        matches!(self, NodeKind::Part(P::Run | P::Jumper | P::Tail))
+    }
+
+    /// Whether a chain begins or ends with it.
+    #[must_use]
+    pub fn is_end(self) -> bool {
+        use PartKind as P;
+        matches!(
+            self,
+            NodeKind::Part(P::Transmitter | P::Receiver | P::Antenna | P::Load)
+        )
+    }
+}
+
+impl std::fmt::Display for NodeKind {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(self.word())
+    }
+}
+
+/// One element of a chain at one frequency. There are many: places are kept short.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NodeResult {
     /// Place of the definition.
     pub def: Loc,
     /// Line of the chain.
     pub chain: Loc,
-    /// Tag, if it has one.
-    pub tag: Option<Loc>,
-    /// Port, if one is named.
-    pub port: Option<Loc>,
-    /// Keyword, or `join`.
-    pub kind: &'static str,
+    /// Its tag in the item of the definition; empty if it has none.
+    pub(crate) tag: Span,
+    /// The port that is named, in the item of the chain; empty if none is.
+    pub(crate) port: Span,
+    /// What it is.
+    pub kind: NodeKind,
     /// Index into the band's branch names, plus one; 0 for the trunk.
     pub branch: u16,
     /// Basis of its figure.
@@ -79,6 +134,25 @@ pub struct NodeResult {
     pub swr: f64,
     /// Heat, W.
     pub heat_w: f64,
+}
+
+impl NodeResult {
+    /// Its tag, if it has one.
+    #[must_use]
+    pub fn tag(&self) -> Option<Loc> {
+        (!self.tag.is_empty()).then(|| Loc::new(self.def.item, self.tag))
+    }
+
+    /// The port, if one is named.
+    #[must_use]
+    pub fn port(&self) -> Option<Loc> {
+        (!self.port.is_empty()).then(|| Loc::new(self.chain.item, self.port))
+    }
+
+    /// Range of a name for [`NodeResult::tag`] or [`NodeResult::port`].
+    pub(crate) fn range_of(name: Option<&Name>) -> Span {
+        name.map_or(Span::default(), |n| n.loc.span)
+    }
 }
 
 /// A limit compared.

@@ -51,7 +51,7 @@ pub(crate) fn walk<'m>(
             } => match find(station, &tag.text) {
                 Some(part) => Stop::Part {
                     part,
-                    port: port.as_ref(),
+                    port: port.as_deref(),
                     loc: *loc,
                     branches,
                 },

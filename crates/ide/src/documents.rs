@@ -296,13 +296,13 @@ fn chain_report(
             .nodes
             .iter()
             .map(|n| {
-                let part = match (n.tag, n.kind) {
-                    (Some(t), _) => match n.port {
+                let part = match (n.tag(), n.kind) {
+                    (Some(t), _) => match n.port() {
                         Some(p) => format!("{}.{}", view.text(t), view.text(p)),
                         None => view.text(t).to_owned(),
                     },
-                    (None, "join") => format!("join {}", view.text(n.def)),
-                    (None, k) => k.to_owned(),
+                    (None, k) if k.is_join() => format!("join {}", view.text(n.def)),
+                    (None, k) => k.word().to_owned(),
                 };
                 let known = |x: f64| match n.power_known {
                     true => db(x),

@@ -75,7 +75,7 @@ fn in_chains(view: &View<'_>, doc: Doc, item: &Item, c: &Config) -> Vec<(Span, S
             let receive = chain.direction == Direction::Receive;
             let first = chain.bands.iter().find(|b| c.shows(&b.band));
             let nodes = first.into_iter().flat_map(|b| b.nodes.iter());
-            let own = nodes.filter(|n| n.kind != "join" && n.chain.item == item.id);
+            let own = nodes.filter(|n| !n.kind.is_join() && n.chain.item == item.id);
             out.extend(own.filter_map(|n| Some((n.chain.span, in_short(view, n, receive)?))));
         }
     }

@@ -3,6 +3,10 @@
 //! The language reference, completion, signature help and the highlighters are generated from
 //! or tested against this table.
 
+use std::sync::LazyLock;
+
+use rustc_hash::FxHashMap;
+
 /// Where a statement may stand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Context {
@@ -297,5 +301,8 @@ pub fn keywords_in(cx: Context) -> impl Iterator<Item = &'static Keyword> {
 /// The table's entry of a word.
 #[must_use]
 pub fn keyword(word: &str) -> Option<&'static Keyword> {
-    KEYWORDS.iter().find(|k| k.word == word)
+    // asked for every line of a text
+    static BY_WORD: LazyLock<FxHashMap<&str, &Keyword>> =
+        LazyLock::new(|| KEYWORDS.iter().rev().map(|k| (k.word, k)).collect());
+    BY_WORD.get(word).copied()
 }

@@ -70,7 +70,7 @@ impl Quals {
                 "with" => {
                     cur.i += 1;
                     match cur.name(cx) {
-                        Some(n) => self.meta.instrument = Some(n),
+                        Some(n) => self.meta.instrument = Some(Box::new(n)),
                         None => missing(cx, cur, "`with` is followed by the instrument", "with W1"),
                     }
                     true

@@ -52,7 +52,7 @@ impl File {
             text = text[..floor(&text, u32::MAX as usize)].into();
         }
         let mut items = Vec::new();
-        parse_items(&text, 0, &mut items);
+        parse_items(&text, Some(&text), 0, &mut items);
         File {
             items,
             len: text.len() as u32,
@@ -132,7 +132,7 @@ impl File {
         let before = self.items[..first.min(last)].iter();
         let mut items = Vec::with_capacity(self.items.len() + 2);
         items.extend(before.cloned());
-        parse_items(&text, from as usize, &mut items);
+        parse_items(&text, None, from as usize, &mut items);
         let removed = end - start;
         let added = replacement.len() as u32;
         items.extend(self.items[last..].iter().map(|p| Placed {

@@ -45,7 +45,9 @@ fn piece(
         .collect();
     let metres = p.metres();
     let line = p.line();
-    let celsius = line.and_then(|l| l.temperature).map_or(20.0, |t| t.value);
+    let celsius = line
+        .and_then(|l| l.temperature.as_deref())
+        .map_or(20.0, |t| t.value);
     // the same tape and the same sheet on all bands
     let shared = metres.map_or(0.0, |m| m.u / m.value);
     let with: Vec<usize> = mine

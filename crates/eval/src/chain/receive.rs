@@ -14,7 +14,7 @@ use super::transmit::Reached;
 use crate::cascade::{End, Piece, solve};
 use crate::cause::{Budget, Cause};
 use crate::element::{Build, Element};
-use crate::result::{BandResult, NodeResult};
+use crate::result::{BandResult, NodeKind, NodeResult};
 use crate::verdict;
 use crate::walk::Stop;
 
@@ -115,9 +115,12 @@ impl<'m> Run<'m, '_> {
             this.nodes.push(NodeResult {
                 def,
                 chain,
-                tag: part.and_then(|p| p.tag.as_ref()).map(|t| t.loc),
-                port: e.and_then(|e| e.port).map(|p| p.loc),
-                kind: e.map_or_else(|| part.map_or("join", |p| p.kind.word()), |e| e.kind),
+                tag: NodeResult::range_of(part.and_then(|p| p.tag.as_ref())),
+                port: NodeResult::range_of(e.and_then(|e| e.port)),
+                kind: e.map_or_else(
+                    || part.map_or(NodeKind::Join, |p| NodeKind::Part(p.kind)),
+                    |e| e.kind,
+                ),
                 branch: 0,
                 basis: e.map_or(Basis::Stated, |e| e.basis),
                 loss_known: e.is_none_or(|e| e.complete),

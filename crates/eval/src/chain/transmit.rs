@@ -1,6 +1,6 @@
 //! Power from the transmitter to the antennas: every node and statement on the way.
 
-use downlead_base::{Diagnostic, Loc, codes};
+use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_physics::mismatch::{mismatch_loss, swr_from_gamma};
 use downlead_quantity::{from_db, to_db};
 use downlead_station::model::{Antenna, Node, Part, PartKind, Phasing};
@@ -13,7 +13,7 @@ use super::stretch::{Ending, Stretch};
 use crate::assume::Assumed;
 use crate::cascade::{Solved, Way, solve};
 use crate::cause::{Budget, Cause};
-use crate::result::{BandResult, NodeResult};
+use crate::result::{BandResult, NodeKind, NodeResult};
 use crate::verdict;
 use crate::walk::Stop;
 
@@ -82,9 +82,9 @@ impl<'m> Run<'m, '_> {
             self.nodes.push(NodeResult {
                 def: f.part.loc,
                 chain: f.loc,
-                tag: f.part.tag.as_ref().map(|t| t.loc),
-                port: None,
-                kind: f.part.kind.word(),
+                tag: NodeResult::range_of(f.part.tag.as_ref()),
+                port: Span::default(),
+                kind: NodeKind::Part(f.part.kind),
                 branch: 0,
                 basis: f.figure.meta.basis,
                 loss_known: true,
@@ -179,8 +179,8 @@ impl<'m> Run<'m, '_> {
             self.nodes.push(NodeResult {
                 def: e.def,
                 chain: e.chain,
-                tag: e.part.and_then(|p| p.tag.as_ref()).map(|t| t.loc),
-                port: e.port.map(|p| p.loc),
+                tag: NodeResult::range_of(e.part.and_then(|p| p.tag.as_ref())),
+                port: NodeResult::range_of(e.port),
                 kind: e.kind,
                 branch,
                 basis: e.basis,
@@ -326,9 +326,9 @@ impl<'m> Run<'m, '_> {
         self.nodes.push(NodeResult {
             def: part.loc,
             chain: loc,
-            tag: part.tag.as_ref().map(|t| t.loc),
-            port: None,
-            kind: part.kind.word(),
+            tag: NodeResult::range_of(part.tag.as_ref()),
+            port: Span::default(),
+            kind: NodeKind::Part(part.kind),
             branch,
             basis,
             loss_known: true,

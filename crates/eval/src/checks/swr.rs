@@ -2,7 +2,9 @@
 
 use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{db, number};
-use downlead_station::model::Direction;
+use downlead_station::model::{Direction, PartKind};
+
+use crate::result::NodeKind;
 
 /// What an SWR costs, once a chain: with a tuner, without, and what a table would make of it.
 pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>) {
@@ -16,11 +18,9 @@ pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>
         .iter()
         .filter(|b| b.complete && b.branches.is_empty())
     {
-        let Some(end) = b
-            .nodes
-            .last()
-            .filter(|n| matches!(n.kind, "antenna" | "load") && n.swr >= 1.5)
-        else {
+        let Some(end) = b.nodes.last().filter(|n| {
+            matches!(n.kind, NodeKind::Part(PartKind::Antenna | PartKind::Load)) && n.swr >= 1.5
+        }) else {
             continue;
         };
         let matched: f64 = b.nodes.iter().map(|n| n.matched_db).sum();

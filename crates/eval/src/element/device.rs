@@ -35,7 +35,7 @@ impl<'m> Build<'m, '_> {
             None => None,
         };
         let base = class.map(|c| &c.device);
-        let (t, _, _) = self.temperature(d.temperature, d.place.as_ref());
+        let (t, _, _) = self.temperature(d.temperature.as_deref(), d.place.as_ref());
         e.celsius = t.value;
         let ports: &'m [Port] = if d.ports.is_empty() {
             base.map_or(&[][..], |b| &b.ports)

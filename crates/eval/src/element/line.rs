@@ -21,7 +21,7 @@ const PHASE_KNOWN_DEG: f64 = 20.0;
 
 impl<'m> Build<'m, '_> {
     pub(super) fn line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line, index: usize) {
-        let (t, place, stated) = self.temperature(l.temperature, l.place.as_ref());
+        let (t, place, stated) = self.temperature(l.temperature.as_deref(), l.place.as_ref());
         e.celsius = t.value;
         let mut added = 0.0;
         if let Some(p) = pick(&l.added, self.point, self.env) {

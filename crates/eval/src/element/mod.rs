@@ -21,6 +21,7 @@ use crate::cascade::Piece;
 use crate::cause::Cause;
 use crate::network;
 use crate::point::{Picked, Point};
+use crate::result::NodeKind;
 
 /// A line as evaluated.
 #[derive(Clone, Copy, Debug)]
@@ -36,8 +37,8 @@ pub(crate) struct LineAt<'m> {
 pub(crate) struct Element<'m> {
     /// The part; none for a default join.
     pub(crate) part: Option<&'m Part>,
-    /// Keyword of the kind, or `join`.
-    pub(crate) kind: &'static str,
+    /// What it is.
+    pub(crate) kind: NodeKind,
     /// Where it is defined.
     pub(crate) def: Loc,
     /// Where its name stands, for lists.
@@ -93,13 +94,7 @@ pub(crate) struct Build<'m, 'o> {
 }
 
 impl<'m> Build<'m, '_> {
-    fn element(
-        &self,
-        part: Option<&'m Part>,
-        kind: &'static str,
-        def: Loc,
-        chain: Loc,
-    ) -> Element<'m> {
+    fn element(&self, part: Option<&'m Part>, kind: NodeKind, def: Loc, chain: Loc) -> Element<'m> {
         let who = part.and_then(|p| p.tag.as_ref()).map_or(def, |t| t.loc);
         Element {
             part,
@@ -125,14 +120,14 @@ impl<'m> Build<'m, '_> {
 
     /// A default join between two neighbours.
     pub(crate) fn join(&mut self, name: &'m Name, chain: Loc, index: usize) -> Element<'m> {
-        let mut e = self.element(None, "join", name.loc, chain);
+        let mut e = self.element(None, NodeKind::Join, name.loc, chain);
         self.connector(&mut e, 1, name, index);
         e
     }
 
     /// Several pairs of one kind.
     pub(crate) fn joins(&mut self, count: u32, name: &'m Name, chain: Loc) -> Element<'m> {
-        let mut e = self.element(None, "connector", name.loc, chain);
+        let mut e = self.element(None, NodeKind::Part(PartKind::Connector), name.loc, chain);
         self.connector(&mut e, count, name, 0);
         e
     }
@@ -145,7 +140,7 @@ impl<'m> Build<'m, '_> {
         chain: Loc,
         index: usize,
     ) -> Element<'m> {
-        let mut e = self.element(Some(part), part.kind.word(), part.loc, chain);
+        let mut e = self.element(Some(part), NodeKind::Part(part.kind), part.loc, chain);
         e.port = port;
         match &part.data {
             PartData::Line(l) => self.line(&mut e, part, l, index),
@@ -208,11 +203,11 @@ impl<'m> Build<'m, '_> {
     /// Temperature of a part: its own, its place's, else 20 °C.
     fn temperature(
         &mut self,
-        own: Option<Measure>,
+        own: Option<&Measure>,
         place: Option<&'m Name>,
     ) -> (Measure, Option<&'m str>, bool) {
         if let Some(t) = own {
-            return (t, None, true);
+            return (*t, None, true);
         }
         if let (Some(st), Some(p)) = (self.station, place)
             && let Some(t) = st

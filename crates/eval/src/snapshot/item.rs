@@ -64,6 +64,10 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
     network::notes(low, env, &mut r.diagnostics);
     network::depends(low, env, &mut r);
     dedup(&mut r.diagnostics);
+    // kept for long: no room that is not used
+    r.diagnostics.shrink_to_fit();
+    r.chains.shrink_to_fit();
+    r.depends.shrink_to_fit();
     r
 }
 

@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{db, from_db, power, to_db};
-use downlead_station::model::{Basis, LimitQuantity, PowerKind};
+use downlead_station::model::{Basis, LimitQuantity, PartKind, PowerKind};
 
 use super::cold::cold;
 use super::largest::largest;
@@ -10,7 +10,7 @@ use super::power_kind::kind_factor;
 use super::rule::upper_limit;
 use crate::assume::Assumed;
 use crate::chain::{Feed, NodeState, Reached, Run};
-use crate::result::{BandResult, LimitResult, Verdict};
+use crate::result::{BandResult, LimitResult, NodeKind, Verdict};
 
 #[allow(clippy::too_many_arguments, reason = "one limit")]
 pub(super) fn limit<'m>(
@@ -118,7 +118,7 @@ pub(super) fn limit<'m>(
         .iter()
         .take(until)
         .filter(|n| n.basis == Basis::Guess)
-        .map(|n| n.tag.unwrap_or(n.chain))
+        .map(|n| n.tag().unwrap_or(n.chain))
         .collect();
     if !guessed.is_empty() {
         let mut d = Diagnostic::new(
@@ -170,12 +170,12 @@ pub(super) fn no_gain(
     let Some(end) = result
         .nodes
         .last()
-        .filter(|n| matches!(n.kind, "antenna" | "load"))
+        .filter(|n| matches!(n.kind, NodeKind::Part(PartKind::Antenna | PartKind::Load)))
     else {
         return;
     };
     let name = quantity.word().to_uppercase();
-    let d = if end.kind == "load" {
+    let d = if end.kind.is(PartKind::Load) {
         Diagnostic::new(
             &codes::MISSING_VALUE,
             loc,
@@ -259,9 +259,9 @@ fn low_edge(
         .filter(|n| {
             run.assumed
                 .list
-                .contains(&(Assumed::MaximumTaken, n.tag.unwrap_or(n.def)))
+                .contains(&(Assumed::MaximumTaken, n.tag().unwrap_or(n.def)))
         })
-        .map(|n| (n.tag.unwrap_or(n.chain), n.loss_db))
+        .map(|n| (n.tag().unwrap_or(n.chain), n.loss_db))
         .collect();
     let sum: f64 = maxima.iter().map(|m| m.1).sum();
     if sum <= 0.0 || !sum.is_finite() {

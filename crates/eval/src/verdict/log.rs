@@ -71,7 +71,7 @@ fn tag_here<'m>(run: &Run<'m, '_>, result: &BandResult, state: &NodeState<'m>) -
         .iter()
         .take(state.nodes)
         .rev()
-        .find_map(|n| n.tag);
+        .find_map(|n| n.tag());
     let parts = run.cx.station.map_or(&[][..], |s| &s.parts);
     match tag {
         Some(loc) => parts

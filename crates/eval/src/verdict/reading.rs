@@ -21,7 +21,7 @@ fn stale(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, date: &str, state
         .nodes
         .iter()
         .take(state.nodes)
-        .filter_map(|n| n.tag)
+        .filter_map(|n| n.tag())
         .collect();
     let parts = run.cx.station.map_or(&[][..], |s| &s.parts);
     let newer = parts.iter().find(|p| {

@@ -33,7 +33,7 @@ pub(super) fn explicit(s: &Snapshot, doc: Doc, range: Span, out: &mut Vec<Action
                         let line = b
                             .nodes
                             .iter()
-                            .find(|n| n.tag == Some(*who) || n.def == *who || n.chain == *who)
+                            .find(|n| n.tag() == Some(*who) || n.def == *who || n.chain == *who)
                             .map(|n| n.chain);
                         if !(head || on(*who) || line.is_some_and(on))
                             || !seen.insert((*what, *who))

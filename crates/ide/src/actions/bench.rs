@@ -413,7 +413,7 @@ impl<'a> At<'a> {
         else {
             return;
         };
-        let own = session.meta.instrument.as_ref();
+        let own = session.meta.instrument.as_deref();
         let Some((_, with)) = &r.input else { return };
         let (near, far) = (with.as_ref().or(own), r.instrument.as_ref().or(own));
         let (Some(near), Some(far)) = (near, far) else {

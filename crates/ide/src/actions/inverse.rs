@@ -6,8 +6,8 @@ use downlead_eval::result::{BandResult, ChainResult, ReadingResult, Verdict};
 use downlead_eval::{Scope, Snapshot};
 use downlead_quantity::{Dim, UnitId, db, from_db, number, power, sig, to_db, unit, w_to_dbm};
 use downlead_station::model::{
-    Basis, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, ReadPower, Step,
-    When,
+    Basis, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, PartKind, ReadPower,
+    Step, When,
 };
 use downlead_syntax::{AtomKind, ExprKind, Number};
 
@@ -140,7 +140,7 @@ fn powers(
     // one figure may feed several bands: the strictest counts
     let mut best: Vec<(Loc, f64, Verdict, String)> = Vec::new();
     for b in &chain.bands {
-        let Some(feed) = b.nodes.first().filter(|n| n.kind == "transmitter") else {
+        let Some(feed) = b.nodes.first().filter(|n| n.kind.is(PartKind::Transmitter)) else {
             continue;
         };
         let Some(part) = parts.iter().find(|p| p.loc == feed.def) else {
@@ -282,9 +282,7 @@ fn lengths(
             .bands
             .iter()
             .flat_map(|b| b.nodes.iter())
-            .filter(|n| {
-                n.chain.span.start < loc.span.start && matches!(n.kind, "run" | "jumper" | "tail")
-            })
+            .filter(|n| n.chain.span.start < loc.span.start && n.kind.is_line())
             .max_by(|a, b| a.loss_db.total_cmp(&b.loss_db));
         let Some(node) = cable else { continue };
         let Some(part) = all.iter().find(|p| p.loc == node.def) else {
@@ -407,14 +405,14 @@ fn readings(ask: &Ask<'_, '_>, meaning: &Meaning, chain: &ChainResult, out: &mut
                 .nodes
                 .iter()
                 .filter(|n| {
-                    n.kind != "join" && from < n.chain.span.start && n.chain.span.start < to
+                    !n.kind.is_join() && from < n.chain.span.start && n.chain.span.start < to
                 })
                 .collect();
             let joins: f64 = b
                 .nodes
                 .iter()
                 .filter(|n| {
-                    n.kind == "join" && from < n.chain.span.start && n.chain.span.start < to
+                    n.kind.is_join() && from < n.chain.span.start && n.chain.span.start < to
                 })
                 .map(|n| n.loss_db)
                 .sum();
@@ -437,7 +435,7 @@ fn readings(ask: &Ask<'_, '_>, meaning: &Meaning, chain: &ChainResult, out: &mut
             let said = said(second);
             match &part.data {
                 PartData::Device(d) => {
-                    let port = node.port.map(|p| ask.view.text(p));
+                    let port = node.port().map(|p| ask.view.text(p));
                     let figures = d
                         .ports
                         .iter()

@@ -358,7 +358,7 @@ impl Look<'_, '_> {
                 let name = |n: Option<&downlead_station::model::Name>| {
                     n.map_or_else(|| "the other".to_owned(), |n| n.text.to_string())
                 };
-                let one = r.instrument.as_ref().or(self.s.meta.instrument.as_ref());
+                let one = r.instrument.as_ref().or(self.s.meta.instrument.as_deref());
                 let text = format!(
                     "{} shows {} against {}",
                     name(one),

@@ -6,7 +6,7 @@ mod text;
 use downlead_base::Severity;
 use downlead_eval::Snapshot;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, NodeResult, Verdict};
-use downlead_station::model::Meaning;
+use downlead_station::model::{Meaning, PartKind};
 use downlead_syntax::Stmt;
 
 use crate::diagnostics::file_diagnostics;
@@ -297,7 +297,7 @@ fn band(
 
 fn figures(b: &BandResult) -> Figures {
     // the first element is the transmitter where there is one; what it loses is the mismatch it sees
-    let first = b.nodes.first().filter(|n| n.kind == "transmitter");
+    let first = b.nodes.first().filter(|n| n.kind.is(PartKind::Transmitter));
     Figures {
         hz: b.hz,
         complete: b.complete,
@@ -343,22 +343,22 @@ fn parts(view: &View<'_>, b: &BandResult) -> Vec<Part> {
 }
 
 fn part_name(view: &View<'_>, n: &NodeResult) -> String {
-    match (n.tag, n.port) {
+    match (n.tag(), n.port()) {
         (Some(t), Some(p)) => format!("{}.{}", view.text(t), view.text(p)),
         (Some(t), None) => view.text(t).to_owned(),
-        (None, _) if n.kind == "join" => format!("join {}", view.text(n.def)),
-        (None, _) => n.kind.to_owned(),
+        (None, _) if n.kind.is_join() => format!("join {}", view.text(n.def)),
+        (None, _) => n.kind.word().to_owned(),
     }
 }
 
 /// The statement of a part with its block, on one line.
 fn written(view: &View<'_>, n: &NodeResult) -> String {
     let whole = statement_of(view, n.def).map(|(_, _, stmt)| one_line(&statement_text(stmt)));
-    match (n.kind, whole) {
+    match whole {
         // nobody writes it
-        ("join", _) => "between neighbours".to_owned(),
-        (_, Some(text)) => text,
-        (_, None) => one_line(view.text(n.def)),
+        _ if n.kind.is_join() => "between neighbours".to_owned(),
+        Some(text) => text,
+        None => one_line(view.text(n.def)),
     }
 }
 

@@ -97,7 +97,7 @@ impl Hints<'_, '_> {
         let mut first: FxHashMap<u32, Loc> = FxHashMap::default();
         let places = chains.iter().flat_map(|c| {
             let nodes = c.bands.iter().flat_map(|b| b.nodes.iter());
-            let nodes = nodes.filter(|n| n.kind != "join");
+            let nodes = nodes.filter(|n| !n.kind.is_join());
             std::iter::once(c.loc).chain(nodes.flat_map(|n| [n.chain, n.def]))
         });
         for loc in places {
@@ -150,7 +150,7 @@ impl Hints<'_, '_> {
             for n in b
                 .nodes
                 .iter()
-                .filter(|n| n.kind != "join" && !broken.contains(&n.def))
+                .filter(|n| !n.kind.is_join() && !broken.contains(&n.def))
             {
                 if seen.insert(n.chain) {
                     self.part(chain, &bands, n.chain);

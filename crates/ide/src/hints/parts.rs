@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use downlead_base::Loc;
 use downlead_eval::result::{BandResult, ChainResult, NodeResult};
 use downlead_quantity::{db, number, power, power_dbm};
-use downlead_station::model::{Direction, Meaning, PartData, Step};
+use downlead_station::model::{Direction, Meaning, PartData, PartKind, Step};
 use rustc_hash::FxHashSet;
 
 use super::lines::{Hints, ends, label, separator};
@@ -63,7 +63,7 @@ impl Hints<'_, '_> {
                     *b,
                     b.nodes
                         .iter()
-                        .find(|n| n.chain == loc && n.kind != "join")?,
+                        .find(|n| n.chain == loc && !n.kind.is_join())?,
                 ))
             })
             .collect();
@@ -139,7 +139,7 @@ impl Hints<'_, '_> {
 
     fn radiated(&mut self, end: u32, b: &BandResult, n: &NodeResult, receive: bool) {
         if receive {
-            if n.kind == "receiver"
+            if n.kind.is(PartKind::Receiver)
                 && let Some(level) = b.sensitivity_dbm
             {
                 let nf = b
@@ -150,7 +150,7 @@ impl Hints<'_, '_> {
             }
             return;
         }
-        if n.kind != "antenna" || !b.branches.is_empty() {
+        if !n.kind.is(PartKind::Antenna) || !b.branches.is_empty() {
             return;
         }
         let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) else {
@@ -201,7 +201,7 @@ impl Hints<'_, '_> {
                 continue;
             }
             for n in &b.nodes {
-                if matches!(n.kind, "run" | "jumper" | "tail") && n.def != n.chain && n.loss_known {
+                if n.kind.is_line() && n.def != n.chain && n.loss_known {
                     let key = (n.def.span.start, n.def.span.end);
                     let mine = &mut rows.entry(key).or_insert((n, Vec::new())).1;
                     // a pair's two frequencies are one band here
@@ -218,7 +218,7 @@ impl Hints<'_, '_> {
             let Some(end) = self.end_of(n.def) else {
                 continue;
             };
-            let name = n.tag.map_or("", |t| self.view.text(t));
+            let name = n.tag().map_or("", |t| self.view.text(t));
             let line = self.begin(end, name);
             for (i, (b, db)) in ends(&mine).into_iter().enumerate() {
                 line.word(separator(i, mine.len()));
@@ -253,7 +253,7 @@ struct Figures {
 impl Figures {
     /// None if its loss is not known.
     fn of(n: &NodeResult, receive: bool) -> Option<Figures> {
-        let end = matches!(n.kind, "transmitter" | "antenna" | "load" | "receiver");
+        let end = n.kind.is_end();
         n.loss_known.then(|| Figures {
             loss: (!end || n.loss_db.abs() >= 0.005).then(|| two_places(n.loss_db)),
             power: (n.power_known && n.power_w.is_finite()).then(|| match receive {
@@ -280,8 +280,8 @@ pub(crate) fn in_short(view: &View<'_>, n: &NodeResult, receive: bool) -> Option
 
 /// What a part is called where several stand on a line.
 fn name(view: &View<'_>, n: &NodeResult) -> String {
-    let tag = n.tag.map_or(n.kind, |t| view.text(t));
-    match n.port {
+    let tag = n.tag().map_or(n.kind.word(), |t| view.text(t));
+    match n.port() {
         Some(p) => format!("{tag}.{}", view.text(p)),
         None => tag.to_owned(),
     }
@@ -315,7 +315,7 @@ fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
     if !receive && n.swr > 1.005 {
         t.push_str(&format!(", SWR {}", number(n.swr, 2)));
     }
-    if n.kind == "antenna"
+    if n.kind.is(PartKind::Antenna)
         && let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w)
     {
         t.push_str(&format!(
@@ -332,7 +332,7 @@ fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
 fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
     match b
         .erp_w()
-        .filter(|_| n.kind == "antenna" && b.branches.is_empty())
+        .filter(|_| n.kind.is(PartKind::Antenna) && b.branches.is_empty())
     {
         Some(erp) => format!("{indent}expect erp {}{on}", power(erp)),
         None => format!("{indent}expect {}{on}", power(n.power_w)),

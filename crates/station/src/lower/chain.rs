@@ -212,7 +212,7 @@ fn tag<'a>(
     let branches = branches(cx, s, places, phasing, true);
     Step::Use {
         tag,
-        port,
+        port: port.map(Box::new),
         loc,
         branches: branches.into(),
     }
@@ -391,7 +391,7 @@ fn log<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
     }
     let node = Node::Log {
         file,
-        instrument: q.meta.instrument,
+        instrument: q.meta.instrument.map(|n| *n),
         on: q.on.into(),
     };
     Some(Step::Node(Box::new(node), loc))

@@ -76,6 +76,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
             unknown_statement(&mut cx, s, word, Context::Top);
         }
     }
+    cx.diags.shrink_to_fit();
     Lowered {
         meaning,
         diagnostics: cx.diags,

@@ -9,7 +9,9 @@ use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::ends;
 use super::network::{self, Ports};
 use crate::cx::{Cur, Cx, Val};
-use crate::model::{Device, Figure, Line, LineLength, Name, Part, PartData, PartKind, Rating};
+use crate::model::{
+    Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind, Rating,
+};
 use crate::quals::{Quals, missing, twice};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
@@ -137,7 +139,7 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
     if !cur.done() {
         cur.unexpected(cx, "a connector", &[]);
     }
-    part.data = PartData::Connector(count, name);
+    part.data = PartData::Connector(count, Box::new(name));
 }
 
 /// A whole number of connectors or adapters.
@@ -195,12 +197,12 @@ pub(super) fn line<'a>(
         length_loc: part.loc,
         imperial: false,
         cable: None,
-        loss: Box::default(),
-        network: Box::default(),
+        loss: List::default(),
+        network: List::default(),
         place: None,
         temperature: None,
-        added: Box::default(),
-        wet: Box::default(),
+        added: List::default(),
+        wet: List::default(),
     };
     let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
     let mut q = Quals::default();
@@ -297,7 +299,7 @@ pub(super) fn line<'a>(
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
         }
     }
-    l.temperature = q.at_temperature;
+    l.temperature = q.at_temperature.map(Box::new);
     if let Some((m, percent, loc)) = fixed {
         losses.push(Figure {
             when: q.when(),
@@ -601,7 +603,7 @@ fn device<'a>(
             device_line(cx, s, &mut d, Some(kind));
         }
     }
-    d.device.temperature = q.at_temperature;
+    d.device.temperature = q.at_temperature.map(Box::new);
     if file.is_broken() {
         return None;
     }

@@ -131,7 +131,7 @@ impl Draft {
             if let PartData::Line(l) = &mut p.part.data
                 && l.temperature.is_none()
             {
-                l.temperature = s.temperature;
+                l.temperature = s.temperature.map(Box::new);
             }
         }
         for (i, p) in self.pieces.iter().enumerate() {
@@ -286,7 +286,7 @@ fn import<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, c: &mut Cur<'a>) -> Option<Import> 
     }
     Some(Import {
         file: path,
-        instrument: q.meta.instrument,
+        instrument: q.meta.instrument.map(|n| *n),
         loc: cx.loc(st.head_span()),
     })
 }
@@ -390,7 +390,7 @@ fn reading<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, kind: ReadingKind) -> Option<Readin
     }
     r.shown = shown?;
     r.adapters = adapters.into();
-    r.instrument = q.meta.instrument;
+    r.instrument = q.meta.instrument.map(|n| *n);
     if r.kind == ReadingKind::Equalise && r.input.is_none() {
         let c = Cur::new(s, &[]);
         missing(

@@ -4,6 +4,7 @@ use downlead_base::Loc;
 use downlead_quantity::Measure;
 
 use super::Name;
+use super::list::List;
 use super::node::Node;
 use super::part::Part;
 
@@ -64,18 +65,18 @@ pub enum Step {
         /// Tag.
         tag: Name,
         /// Port.
-        port: Option<Name>,
+        port: Option<Box<Name>>,
         /// The whole line.
         loc: Loc,
         /// Branches, for a divider.
-        branches: Box<[Branch]>,
+        branches: List<Branch>,
     },
     /// A part written in the chain.
     Part {
         /// The part.
         part: Box<Part>,
         /// Branches, for a divider.
-        branches: Box<[Branch]>,
+        branches: List<Branch>,
     },
     /// A statement at the node.
     Node(Box<Node>, Loc),

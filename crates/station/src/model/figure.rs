@@ -67,7 +67,7 @@ pub struct Meta {
     /// In service since, as written.
     pub since: Option<Box<str>>,
     /// Instrument of a reading.
-    pub instrument: Option<Name>,
+    pub instrument: Option<Box<Name>>,
     /// Person who read it.
     pub person: Option<Box<str>>,
 }

@@ -6,6 +6,7 @@ use downlead_quantity::Measure;
 use super::Name;
 use super::ends::{Antenna, Receiver, Transmitter};
 use super::figure::{About, Figure, NetworkFile, Rating};
+use super::list::List;
 
 /// Length of a line as stated.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -28,17 +29,17 @@ pub struct Line {
     /// Cable.
     pub cable: Option<Name>,
     /// Fixed loss instead of a cable, dB.
-    pub loss: Box<[Figure]>,
+    pub loss: List<Figure>,
     /// Two-ports of the whole line instead.
-    pub network: Box<[NetworkFile]>,
+    pub network: List<NetworkFile>,
     /// Place.
     pub place: Option<Name>,
     /// Temperature at the part itself, °C.
-    pub temperature: Option<Measure>,
+    pub temperature: Option<Box<Measure>>,
     /// Loss added by age or water, dB.
-    pub added: Box<[Figure]>,
+    pub added: List<Figure>,
     /// Further loss when wet, dB.
-    pub wet: Box<[Figure]>,
+    pub wet: List<Figure>,
 }
 
 /// A port of a device.
@@ -49,9 +50,9 @@ pub struct Port {
     /// Loss between this port and the common one (or through), dB.
     pub loss: Box<[Figure]>,
     /// Pass bands, Hz.
-    pub passes: Box<[(f64, f64)]>,
+    pub passes: List<(f64, f64)>,
     /// Two-ports between this port and the common one (or through), which count before a loss.
-    pub network: Box<[NetworkFile]>,
+    pub network: List<NetworkFile>,
 }
 
 /// Any two-port or branching device other than a line or connector.
@@ -64,13 +65,13 @@ pub struct Device {
     /// Isolation between ports, dB.
     pub isolation: Option<Measure>,
     /// Reflection of each port as SWR.
-    pub swr: Box<[Figure]>,
+    pub swr: List<Figure>,
     /// Mean power rating.
     pub rating: Option<Box<Rating>>,
     /// Highest peak voltage, V rms.
     pub voltage: Option<f64>,
     /// Gain, dB (amplifiers).
-    pub gain: Box<[Figure]>,
+    pub gain: List<Figure>,
     /// Noise figure, dB.
     pub noise_figure: Option<f64>,
     /// Coupling of a coupler, dB.
@@ -82,7 +83,7 @@ pub struct Device {
     /// Place.
     pub place: Option<Name>,
     /// Temperature, °C.
-    pub temperature: Option<Measure>,
+    pub temperature: Option<Box<Measure>>,
 }
 
 /// Kind of a part; the word is the language's keyword.
@@ -213,7 +214,7 @@ pub enum PartData {
     Receiver(Box<Receiver>),
     Line(Box<Line>),
     /// Count and connector or adapter name.
-    Connector(u32, Name),
+    Connector(u32, Box<Name>),
     Device(Box<Device>),
     Antenna(Box<Antenna>),
     /// The statement could not be understood; the chain is incomplete there.

@@ -1,5 +1,7 @@
 //! Builds one item: its lines through the grammar, its blocks with an explicit stack.
 
+use std::sync::Arc;
+
 use chumsky::Parser;
 use downlead_base::{Diagnostic, ItemId, Loc, Span};
 
@@ -84,7 +86,7 @@ where
         }
     }
 
-    pub(super) fn run(mut self) -> Item {
+    pub(super) fn run(mut self, text: Arc<str>, from: u32) -> Item {
         let mut at = 0;
         while let Some(&tok) = self.toks.get(at) {
             match tok.kind {
@@ -120,7 +122,7 @@ where
                 }
             }
         }
-        self.finish()
+        self.finish(text, from)
     }
 
     fn loc(&self, span: Span) -> Loc {
@@ -385,7 +387,7 @@ where
         data.next = next << 1 | (data.next & 1);
     }
 
-    fn finish(mut self) -> Item {
+    fn finish(mut self, text: Arc<str>, from: u32) -> Item {
         let end = self.text.len() as u32;
         while !self.open.is_empty() {
             self.leave_open(end);
@@ -394,7 +396,8 @@ where
         Item {
             id: self.id,
             len: end,
-            text: self.text.into(),
+            text,
+            from,
             stmts: self.arena.stmts.as_slice().into(),
             atoms: self.arena.atoms.as_slice().into(),
             nodes: self.arena.nodes.as_slice().into(),

@@ -22,7 +22,12 @@ use build::Builder;
 const BATCH: usize = 64 * 1024;
 
 /// Parses a text that begins at `offset` of its file and at an item's start.
-pub(crate) fn parse_items(text: &str, offset: usize, out: &mut Vec<Placed>) {
+pub(crate) fn parse_items(
+    text: &str,
+    whole: Option<&Arc<str>>,
+    offset: usize,
+    out: &mut Vec<Placed>,
+) {
     let mut toks: Vec<Tok> = Vec::new();
     let mut arena = Arena::default();
     let mut starts = Starts::new(text, offset == 0).peekable();
@@ -57,9 +62,13 @@ pub(crate) fn parse_items(text: &str, offset: usize, out: &mut Vec<Placed>) {
                 &mut arena,
                 lexed.faults,
             );
+            let (of, from) = match whole {
+                Some(t) => (Arc::clone(t), lexed.start as u32),
+                None => (lexed.text.into(), 0),
+            };
             out.push(Placed {
                 start: lexed.start as u32,
-                item: Arc::new(builder.run()),
+                item: Arc::new(builder.run(of, from)),
             });
         }
     }

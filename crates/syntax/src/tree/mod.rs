@@ -4,6 +4,8 @@
 //! Statements stand in the order of the text, so a statement's block is the run of statements
 //! after it up to `next`, and its atoms are the run up to the first atom of the statement after it.
 
+use std::sync::Arc;
+
 use downlead_base::{Diagnostic, ItemId, Span};
 
 mod expr;
@@ -24,7 +26,10 @@ pub struct Item {
     pub id: ItemId,
     /// Length of the text in bytes.
     pub len: u32,
-    pub(crate) text: Box<str>,
+    /// The text it was read from: the whole file, or after an edit its own piece alone.
+    pub(crate) text: Arc<str>,
+    /// Where in that it begins.
+    pub(crate) from: u32,
     pub(crate) stmts: Box<[StmtData]>,
     pub(crate) atoms: Box<[Atom]>,
     pub(crate) nodes: Box<[Node]>,
@@ -35,13 +40,16 @@ impl Item {
     /// The item's text: up to the next item, with the comments between.
     #[must_use]
     pub fn text(&self) -> &str {
-        &self.text
+        let from = self.from as usize;
+        &self.text[from..from + self.len as usize]
     }
 
     /// The piece of the item's text at an item-relative span.
     #[must_use]
     pub fn slice(&self, span: Span) -> &str {
-        self.text.get(span.range()).unwrap_or_default()
+        let from = self.from as usize;
+        let range = from + span.start as usize..from + span.end.min(self.len) as usize;
+        self.text.get(range).unwrap_or_default()
     }
 
     /// The statement the item consists of; `None` when it holds only comments and blanks.
@@ -68,11 +76,10 @@ impl Item {
         Value::new(self, u32::from_ne_bytes(id.0))
     }
 
-    /// Bytes on the heap, without the allocator's own.
+    /// Bytes on the heap, without the allocator's own and without the text.
     #[must_use]
     pub fn heap_size(&self) -> usize {
-        size_of_val(&*self.text)
-            + size_of_val(&*self.stmts)
+        size_of_val(&*self.stmts)
             + size_of_val(&*self.atoms)
             + size_of_val(&*self.nodes)
             + size_of_val(&*self.errors)
