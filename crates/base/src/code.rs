@@ -120,6 +120,7 @@ pub mod codes {
         UHF_CONNECTOR_HIGH Warning "uhf-connector-high" "UHF-series connectors far above their range";
         CONNECTOR_LOSS_HIGH Info "connector-loss-high" "A connector's loss is far above the usual";
         ADAPTERS_IN_SERIES Hint "adapters-in-series" "Three adapters or more follow each other";
+        PROTECTOR_BEHIND Info "protector-behind" "A protector stands behind what it should protect";
         SWR_NOT_ADDED Info "swr-not-added" "Reflected power is not simply lost";
         FOLDBACK Warning "foldback" "The transmitter sees an SWR at which it turns itself down";
         LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";

@@ -352,6 +352,43 @@ fn readings_of_a_reflection() {
 }
 
 #[test]
+fn what_stands_before_the_protector_is_told() {
+    let t = |order: &str, receive: bool| {
+        let (head, order) = if receive {
+            let back: Vec<&str> = order.split(' ').rev().collect();
+            ("receive", format!("A1 {} RX1", back.join(" ")))
+        } else {
+            ("transmit", format!("TX1 {order} A1"))
+        };
+        format!(
+            "station s {{\n    transmitter TX1 5 W carrier\n    receiver RX1 -119 dBm for 12 dB sinad\n    protector SP1 0.1 dB\n    protector SP2 0.1 dB\n    filter F1 0.5 dB\n    jumper J1 1 m of rg-58c\n    meter W1 0.1 dB\n    preamplifier PR1 20 dB gain\n    run M1 30 m of rg-213\n    antenna A1 5 dBi\n    chain c on 145 MHz {head} {{\n        {}\n    }}\n}}\n",
+            order.replace(' ', "\n        ")
+        )
+    };
+    for (order, told) in [
+        ("SP1 F1 M1", &["`F1`"][..]),
+        ("SP1 J1 F1 W1 M1", &["`F1`", "`W1`"]),
+        ("F1 SP1 M1", &[]),
+        ("SP1 J1 M1", &[]),
+        ("SP2 F1 SP1 M1", &[]),
+        // at the mast, or with no run at all
+        ("F1 SP1 M1 PR1", &[]),
+        ("F1 M1 SP1 PR1", &[]),
+        ("SP1 F1", &[]),
+        ("F1 M1", &[]),
+    ] {
+        for receive in [false, true] {
+            let found = find(&t(order, receive), "protector-behind");
+            let mut names: Vec<&str> = found.iter().map(|d| &d.message[..4]).collect();
+            names.sort_unstable();
+            assert_eq!(names, told, "{order} {receive}");
+            let swaps = order == "SP1 F1 M1";
+            assert!(found.iter().all(|d| d.fixes.len() == usize::from(swaps)));
+        }
+    }
+}
+
+#[test]
 fn an_swr_agrees_with_the_watts_beside_it() {
     const BY: &str = "2026-07-04 with W1 by QY2TEC";
     let t = |lines: &[&str]| {

@@ -6,6 +6,7 @@ mod figures;
 mod fittings;
 mod pass_band;
 mod per_point;
+mod protectors;
 mod station;
 mod swr;
 
@@ -18,6 +19,7 @@ use crate::walk::Stop;
 use figures::{bases, lengths, many_bands, percents};
 use fittings::{adapters, connector_at, connectors};
 use pass_band::pass_band;
+use protectors::protectors;
 
 pub(crate) use definition::{cable, replaced};
 pub(crate) use per_point::PerPoint;
@@ -40,6 +42,7 @@ pub(crate) fn chain(cx: &Cx<'_>, stops: &[Stop<'_>], points: &[Point], out: &mut
     bases(cx, &parts, out);
     many_bands(&parts, points, out);
     adapters(cx.env, stops, points, out);
+    protectors(stops, cx.direction, out);
     let mut found = PerPoint::default();
     for p in points {
         let mut here = Vec::new();

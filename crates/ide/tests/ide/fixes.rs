@@ -9,7 +9,7 @@ use downlead_testkit::{Files, fences};
 use crate::case::applied;
 
 /// What is offered for the examples of the pages.
-const FIXES: [&str; 41] = [
+const FIXES: [&str; 42] = [
     r#"invalid-character: Write `"` (preferred)"#,
     r"unclosed-string: Close the text here",
     r"unclosed-block: Close the block",
@@ -47,6 +47,7 @@ const FIXES: [&str; 41] = [
     r"legs-swapped: Write `DU1.high` (preferred)",
     r"duplexer-across-bands: Make it a diplexer",
     r"diplexer-for-pair: Make it a duplexer",
+    r"protector-behind: Let `SP1` and `DU1.high` change places",
     r"limit-not-met: Turn the transmitter down to `18.0 W`, the most that keeps the limit beyond doubt",
     r"limit-cannot-tell: Turn the transmitter down to `18.0 W`, the most that keeps the limit beyond doubt",
     r"limit-in-the-cold: Give the run a range of temperature, -20 °C to 35 °C to begin with",
