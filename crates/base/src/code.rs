@@ -87,6 +87,7 @@ pub mod codes {
         ACCURACY_KIND_MISSING Error "accuracy-kind-missing" "An accuracy does not say of reading or of full scale";
         LOSS_RATE_IMPLAUSIBLE Warning "loss-rate-implausible" "A cable loses far less or more than its size can";
         PERCENT_ADDED Warning "percent-added" "Losses in percent do not add along a chain";
+        FINER_THAN_DOUBT Hint "finer-than-doubt" "A value is written finer than its doubt";
         FREQUENCY_OFF_BAND Warning "frequency-off-band" "A frequency does not fit its band";
         TEMPERATURE_UNLIKELY Warning "temperature-unlikely" "A temperature is outside what stations see";
         MIXED_LENGTH_UNITS Info "mixed-length-units" "Feet and metres stand in one chain";

@@ -321,6 +321,15 @@ fn date_of_reading(s: Stmt<'_>) -> Option<&str> {
         .map(|w| s.text(w[1]))
 }
 
+/// Whether a statement says what was read: its figures are somebody's, digit for digit.
+pub(crate) fn is_reading(s: Stmt<'_>) -> bool {
+    let word = s.keyword().unwrap_or("");
+    let read = |a: &Atom| matches!(a.kind, AtomKind::Word) && s.text(*a) == "read";
+    ReadingKind::ALL.iter().any(|k| k.word() == word)
+        || matches!(word, "resonance" | "delay" | "phase")
+        || s.atoms().iter().any(read)
+}
+
 /// A block's or part's part of the key: its keyword and name; of readings, the band.
 fn segment(s: Stmt<'_>) -> String {
     if s.keyword() == Some("readings") {

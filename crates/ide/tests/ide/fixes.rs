@@ -9,7 +9,7 @@ use downlead_testkit::{Files, fences};
 use crate::case::applied;
 
 /// What is offered for the examples of the pages.
-const FIXES: [&str; 42] = [
+const FIXES: [&str; 43] = [
     r#"invalid-character: Write `"` (preferred)"#,
     r"unclosed-string: Close the text here",
     r"unclosed-block: Close the block",
@@ -37,6 +37,7 @@ const FIXES: [&str; 42] = [
     r"accuracy-kind-missing: Write `of full scale` | Write `of reading`",
     r"loss-rate-implausible: Write the losses in `dB/100 ft`",
     r"percent-added: Write `0.18 dB` | Write `0.36 dB` | Write `0.71 dB`",
+    r"finer-than-doubt: Write `30.8 W`",
     r"frequency-off-band: Write `145.3 MHz`",
     r"temperature-unlikely: Write °F",
     r"mixed-length-units: Write all lengths here in feet | Write all lengths here in metres",
@@ -143,6 +144,7 @@ fn fixes_write_what_the_pages_recommend() {
         ("levels-added", "Write the powers in watts"),
         ("power-times-decibel", "Write a level plus decibels"),
         ("figure-twice", "Remove this figure"),
+        ("finer-than-doubt", "Write `30.8 W`"),
         ("loss-rate-implausible", "Write the losses in"),
         ("mixed-length-units", "Write all lengths here in metres"),
         ("connector-gap", "Put `adapter n-to-uhf` between"),

@@ -5,6 +5,7 @@ mod cable;
 mod chain;
 mod connector;
 mod device;
+mod digits;
 mod ends;
 mod head;
 mod instrument;
@@ -54,6 +55,9 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
         Some(stmt) => meaning(&mut cx, stmt),
         None => Meaning::Nothing,
     };
+    if !built_in && let Some(stmt) = item.statement() {
+        digits::too_fine(&mut cx, stmt);
+    }
     for s in statements {
         // a line of its own inside no block: the syntax has said so
         if item.text()[..s.head_span().start as usize]
