@@ -8,13 +8,13 @@ use downlead_syntax::{Atom, AtomKind, Item, Stmt};
 use crate::cx::{Cx, Lets};
 use crate::evidence::CORRECTED;
 
-/// A length of a run, jumper, tail or piece, written as one number.
+/// A length of a run, jumper, tail or piece, or a named one, written as one number.
 #[derive(Clone, Debug)]
 pub struct StatedLength {
     /// What tells it from others: block, keyword, tag, cable, in service since when. A line that
     /// became another cable is another line.
     pub key: Box<str>,
-    /// Keyword and tag, `run M1`.
+    /// Keyword and tag or name, `run M1`, `let tower`.
     pub name: Box<str>,
     /// Metres.
     pub metres: f64,
@@ -33,6 +33,12 @@ pub struct StatedLength {
 }
 
 impl StatedLength {
+    /// The keyword of its line.
+    #[must_use]
+    pub fn keyword(&self) -> &str {
+        self.name.split(' ').next().unwrap_or("")
+    }
+
     /// Whether both say the same length in the same unit.
     #[must_use]
     pub fn same(&self, other: &StatedLength) -> bool {
@@ -60,7 +66,10 @@ pub fn item_lengths(item: &Item) -> Vec<StatedLength> {
 }
 
 fn walk<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, path: &str, out: &mut Vec<StatedLength>) {
-    if matches!(s.keyword(), Some("run" | "jumper" | "tail" | "piece")) {
+    if matches!(
+        s.keyword(),
+        Some("run" | "jumper" | "tail" | "piece" | "let")
+    ) {
         out.extend(stated(cx, s, path));
     }
     let Some(block) = s.block() else { return };
@@ -71,12 +80,16 @@ fn walk<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, path: &str, out: &mut Vec<StatedLength
     }
 }
 
-/// `KEYWORD [TAG] LENGTH of CABLE …`: the length is what stands before `of`.
+/// `KEYWORD [TAG] LENGTH of CABLE …`: the length is what stands before `of`; `let NAME = LENGTH`.
 fn stated<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, path: &str) -> Option<StatedLength> {
     let first = s.groups().next()?;
-    let of = first.iter().position(|a| is_word(s, *a, "of"))?;
+    let of = match s.keyword() {
+        Some("let") => first.len(),
+        _ => first.iter().position(|a| is_word(s, *a, "of"))?,
+    };
     let (length, before) = first.get(..of)?.split_last()?;
-    let name: Vec<&str> = before.iter().map(|a| s.text(*a)).collect();
+    let before = before.iter().filter(|a| a.kind != AtomKind::Equals);
+    let name: Vec<&str> = before.map(|a| s.text(*a)).collect();
     let name = name.join(" ");
     let v = cx.value(s, length)?;
     let unit = v.unit.filter(|_| v.upper.is_none())?;

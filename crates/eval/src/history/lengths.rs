@@ -191,24 +191,33 @@ fn finding(was: &StatedLength, now: &StatedLength, slip: Slip, by: &Recording) -
     } else {
         number(ratio, 2)
     };
-    let end = now.statement.span.end;
-    Diagnostic::new(
+    // on the bench the loss is read: what is expected of it goes with the length
+    let ends = match now.keyword() {
+        "piece" => format!("its cable promises {ratio} times the loss"),
+        "let" => format!("it is {ratio} times what it was"),
+        _ => format!("its loss is {ratio} times what it was"),
+    };
+    let d = Diagnostic::new(
         &codes::LENGTH_MISTYPED,
         now.loc,
         format!(
-            "`{}` was {} when {} recorded it on {} ({}); now it is {}: {looks}, and its loss is {ratio} times what it was.",
+            "`{}` was {} when {} recorded it on {} ({}); now it is {}: {looks}, and {ends}.",
             now.name, was.text, by.author, by.date, by.revision, now.text
         ),
     )
     .at("looks mistyped")
-    .help(format!(
-        "Write it as it was. If the line really has another length now, say so: `{CORRECTED} \"…\"`, or `since` when."
-    ))
     .fix(
         format!("write `{}` as before", was.text),
         now.loc,
         was.text.to_string(),
-    )
+    );
+    if now.keyword() == "let" {
+        return d.help("Write it as it was. If it is meant, the next commit says so.");
+    }
+    let end = now.statement.span.end;
+    d.help(format!(
+        "Write it as it was. If the line really has another length now, say so: `{CORRECTED} \"…\"`, or `since` when."
+    ))
     .fix(
         "keep the new length and say what it was",
         Loc::new(now.statement.item, Span::new(end, end)),
@@ -304,6 +313,42 @@ mod tests {
                 "{was}, {now}: {got:?}"
             );
         }
+    }
+
+    #[test]
+    fn pieces_and_named_lengths_are_compared_too() {
+        let told = |was: &str, now: &str| {
+            let mut all = Lengths::default();
+            let by = Recording {
+                revision: "r0".into(),
+                date: "2026-07-19".into(),
+                seconds: 0,
+                author: "x".into(),
+            };
+            all.add(&File::parse(was), &Arc::new(by));
+            let tree = File::parse(now);
+            let items = tree.items().iter();
+            let found: Vec<_> = items.flat_map(|p| all.compare(&p.item)).collect();
+            assert_eq!(found.len(), 1, "{now}");
+            (found[0].message.clone(), found[0].fixes.len())
+        };
+        let (said, fixes) = told("let tower = 46 m\n", "let tower = 64 m\n");
+        assert!(
+            said.starts_with("`let tower` was 46 m")
+                && said.ends_with("and it is 1.39 times what it was."),
+            "{said}"
+        );
+        assert_eq!(fixes, 1);
+        let piece = |l: &str| {
+            format!("session s {{\n    piece 2A {l} of rg-213, connector 2 of n-pair\n}}\n")
+        };
+        let (said, fixes) = told(&piece("22.60 m"), &piece("26.20 m"));
+        assert!(
+            said.starts_with("`piece 2A` was 22.60 m")
+                && said.ends_with("and its cable promises 1.16 times the loss."),
+            "{said}"
+        );
+        assert_eq!(fixes, 2);
     }
 
     #[test]
