@@ -150,6 +150,7 @@ pub mod codes {
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
         LOSS_RISING Warning "loss-rising" "Power behind a point falls from year to year, beyond doubt";
         SWR_FALLING Warning "swr-falling" "An SWR gets better from year to year";
+        OLD_CABLE Info "old-cable" "A cable is old and was not measured for years";
         EVIDENCE_STALE Warning "evidence-stale" "A reading is older than a part it vouches for";
         // the bench, and files of readings and networks
         READINGS_NOT_READ Error "readings-not-read" "A row of a file of readings cannot be taken";

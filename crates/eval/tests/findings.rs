@@ -389,6 +389,62 @@ fn what_stands_before_the_protector_is_told() {
 }
 
 #[test]
+fn an_old_cable_wants_a_reading_behind_it() {
+    let t = |run: &str, behind: &str, before: &str| {
+        format!(
+            "band 2m 145.3 MHz\n\nstation s {{\n    transmitter TX1 30 W ± 5 % carrier, read 2026-07-04\n    run M1 {run}\n    antenna A1 5 dBi\n    chain c on 2m {{\n        TX1\n        {before}\n        M1\n        {behind}\n        A1\n    }}\n}}\n"
+        )
+    };
+    let old = "28 m of half-inch-foam, since 2012-05";
+    let d = one(&t(old, "", ""), "old-cable");
+    assert_eq!(d.severity, Severity::Info);
+    says(
+        &d,
+        &[
+            "since 2012-05",
+            "no power was read behind it",
+            "by 2026-07-04",
+            "14 years old.",
+        ],
+    );
+    let read = |date: &str| format!("read 25 W forward, {date}");
+    says(
+        &one(&t(old, &read("2021-07-01"), ""), "old-cable"),
+        &["last read behind it on 2021-07-01"],
+    );
+    // before the cable, or a reflection: neither shows its loss
+    one(&t(old, "", &read("2026-07-04")), "old-cable");
+    one(&t(old, "read swr 1.2, 2026-07-04", ""), "old-cable");
+    // ten years to the month, five years to the month
+    one(
+        &t("28 m of half-inch-foam, since 2016-07", "", ""),
+        "old-cable",
+    );
+    none(
+        &t("28 m of half-inch-foam, since 2016-08", "", ""),
+        "old-cable",
+    );
+    none(&t(old, &read("2021-08-01"), ""), "old-cable");
+    none(
+        &t(
+            old,
+            &format!("{}\n        {}", read("2026-01-01"), read("2014-01-01")),
+            "",
+        ),
+        "old-cable",
+    );
+    for run in [
+        "28 m of half-inch-foam",
+        "28 m of half-inch-foam, since 2012-05, added 0.4 dB",
+        "28 m of half-inch-foam, since 2012-05, read 2013-01-01",
+        "0.9 dB, since 2012-05",
+    ] {
+        none(&t(run, "", ""), "old-cable");
+    }
+    none(&t(old, "readings from \"site.csv\"", ""), "old-cable");
+}
+
+#[test]
 fn an_swr_agrees_with_the_watts_beside_it() {
     const BY: &str = "2026-07-04 with W1 by QY2TEC";
     let t = |lines: &[&str]| {

@@ -1,6 +1,7 @@
 //! Checks of chains, stations and definitions that are not results: shape, plausibility, habits
 //! that lead astray.
 
+mod age;
 mod definition;
 mod figures;
 mod fittings;

@@ -5,6 +5,7 @@ use downlead_quantity::frequency;
 use downlead_station::model::{Chain, Direction, Part, PartData, PartKind, Station};
 use rustc_hash::FxHashMap;
 
+use super::age::old_cables;
 use crate::walk::{Stop, direction, walk};
 
 /// Checks of a station as a whole.
@@ -79,6 +80,7 @@ pub(crate) fn station(st: &Station, out: &mut Vec<Diagnostic>) {
     }
     joints(&edges, out);
     two_paths(st, out);
+    old_cables(st, out);
 }
 
 struct Edge<'m> {

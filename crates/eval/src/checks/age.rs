@@ -1,0 +1,130 @@
+//! Cables out for many years whose loss is still that of a new one.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_station::model::{Basis, Direction, Node, Part, PartData, Read, ReadPower, Station};
+use rustc_hash::FxHashMap;
+
+use crate::walk::{Stop, direction, walk};
+
+/// A published loss is trusted for so long outdoors, months (common practice: ten years).
+const OLD: i32 = 120;
+
+/// A reading behind a cable vouches for it for so long, months (our choice: five years).
+const VOUCHES: i32 = 60;
+
+/// Months since the year 0 of `2014`, `2014-05` or `2014-05-17`.
+fn months(date: &str) -> Option<i32> {
+    let mut parts = date.split('-').map(str::parse::<i32>);
+    let year = parts.next()?.ok()?;
+    let month = parts.next().and_then(Result::ok).unwrap_or(1);
+    Some(12 * year + month - 1)
+}
+
+/// When power was last read behind each part.
+type LastRead<'m> = FxHashMap<*const Part, &'m str>;
+
+/// There is no clock: today is the newest date the station holds.
+pub(super) fn old_cables(st: &Station, out: &mut Vec<Diagnostic>) {
+    let aged = |p: &&Part| {
+        p.meta.since.is_some()
+            && p.meta.basis != Basis::Read
+            && matches!(&p.data, PartData::Line(l)
+                if l.cable.is_some() && l.network.is_empty() && l.added.is_empty())
+    };
+    if !st.parts.iter().any(|p| aged(&p)) {
+        return;
+    }
+    let mut dates: Vec<&str> = Vec::new();
+    let mut last = LastRead::default();
+    // of a log the dates stand in another file, which is judged by itself
+    let mut logged: FxHashMap<*const Part, ()> = FxHashMap::default();
+    for c in &st.chains {
+        let stops = walk(&c.steps, Some(st), &mut Vec::new());
+        if direction(c, &stops) != Direction::Transmit {
+            continue;
+        }
+        let mut before: Vec<*const Part> = Vec::new();
+        for s in &stops {
+            match s {
+                Stop::Part { part, .. } => before.push(std::ptr::from_ref(*part)),
+                Stop::Gap => before.clear(),
+                Stop::Node(Node::Read { read, meta, .. }, _) => {
+                    let Some(date) = meta.date.as_deref() else {
+                        continue;
+                    };
+                    dates.push(date);
+                    if matches!(read, Read::Power(ReadPower::Forward | ReadPower::Net, _)) {
+                        for p in &before {
+                            let l = last.entry(*p).or_insert(date);
+                            if months(l) < months(date) {
+                                *l = date;
+                            }
+                        }
+                    }
+                }
+                Stop::Node(Node::Log { .. }, _) => logged.extend(before.iter().map(|p| (*p, ()))),
+                Stop::Node(..) => {}
+            }
+        }
+    }
+    for p in &st.parts {
+        dates.extend(p.meta.since.as_deref());
+        dates.extend(p.meta.date.as_deref());
+        if let PartData::Transmitter(t) = &p.data {
+            dates.extend(t.power.iter().filter_map(|(f, _)| f.meta.date.as_deref()));
+        }
+    }
+    let Some((now, today)) = dates
+        .iter()
+        .filter_map(|d| Some((months(d)?, *d)))
+        .max_by_key(|d| d.0)
+    else {
+        return;
+    };
+    for p in st.parts.iter().filter(aged) {
+        let key = std::ptr::from_ref(p);
+        let since = p.meta.since.as_deref().unwrap_or("");
+        let Some(age) = months(since).map(|s| now - s).filter(|a| *a >= OLD) else {
+            continue;
+        };
+        let read = last.get(&key).copied();
+        let fresh = read.and_then(months).is_some_and(|r| now - r < VOUCHES);
+        if fresh || logged.contains_key(&key) {
+            continue;
+        }
+        out.push(finding(p, since, read, today, age / 12));
+    }
+}
+
+fn finding(p: &Part, since: &str, read: Option<&str>, today: &str, years: i32) -> Diagnostic {
+    let (at, name): (Loc, &str) = match &p.tag {
+        Some(t) => (t.loc, &t.text),
+        None => (p.loc, p.kind.word()),
+    };
+    let read = match read {
+        Some(d) => format!("power was last read behind it on {d}"),
+        None => "no power was read behind it".to_owned(),
+    };
+    Diagnostic::new(
+        &codes::OLD_CABLE,
+        at,
+        format!(
+            "`{name}` has been there since {since} and {read}; by {today}, the newest date of this station, it is {years} years old."
+        ),
+    )
+    .at("a new cable's loss")
+    .help("Published loss holds for new cable. Read the power behind it, `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`, and state what it has `added`.")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::months;
+
+    #[test]
+    fn dates_count_in_months() {
+        assert_eq!(months("2014-05"), months("2014-05-17"));
+        assert_eq!(months("2024-05").unwrap() - months("2014-06").unwrap(), 119);
+        assert_eq!(months("2014"), months("2014-01"));
+        assert_eq!(months("x"), None);
+    }
+}
