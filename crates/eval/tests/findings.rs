@@ -521,6 +521,15 @@ fn an_erp_that_is_the_eirp_is_named() {
         "expectation-missed",
     );
     says(&d, &["10.0 W is the EIRP", "ERP is 6.10 W"]);
+    let text = chain("10 W carrier", "expect erp 10 W ± 0.1 dB", "antenna 0 dBi");
+    let edit = &d.fixes[0].edits[0];
+    assert_eq!((&text[edit.loc.span.range()], &*edit.text), ("erp", "eirp"));
+    // another figure is no other name's
+    let d = one(
+        &chain("10 W carrier", "expect erp 9 W ± 0.1 dB", "antenna 0 dBi"),
+        "expectation-missed",
+    );
+    assert!(d.fixes.is_empty());
 }
 
 #[test]

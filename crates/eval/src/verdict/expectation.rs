@@ -83,7 +83,7 @@ pub(super) fn expectation(
             format!("SWR {}", number(state.swr, 2)),
             format!("SWR {} ± {}", number(s, 2), number(half, 2)),
         ),
-        Expect::Radiated(q, w, half) => {
+        Expect::Radiated(q, w, half, word) => {
             let v = if q == LimitQuantity::Eirp {
                 result.eirp_w
             } else {
@@ -98,16 +98,14 @@ pub(super) fn expectation(
             let name = q.word().to_uppercase();
             // 2.15 dB off: the other of the two was meant
             let (wrong, right) = if q == LimitQuantity::Eirp {
-                (result.erp_w(), "ERP")
+                (result.erp_w(), LimitQuantity::Erp)
             } else {
-                (result.eirp_w, "EIRP")
+                (result.eirp_w, LimitQuantity::Eirp)
             };
             if wrong.is_some_and(|x| to_db(x / w).abs() < 0.05) {
-                other = Some(format!(
-                    "{} is the {right}; {name} is {}.",
-                    power(w),
-                    power(v)
-                ));
+                let said = right.word().to_uppercase();
+                let help = format!("{} is the {said}; {name} is {}.", power(w), power(v));
+                other = Some((help, word, right.word()));
             }
             (
                 to_db(v / w).abs() <= half + 1e-9,
@@ -118,8 +116,8 @@ pub(super) fn expectation(
     };
     if !ok && result.complete {
         let mut d = missed(&run.point.band, loc, &got, &want);
-        if let Some(o) = other {
-            d = d.help(o);
+        if let Some((help, word, right)) = other {
+            d = d.help(help).fix(format!("write `{right}`"), word, right);
         }
         run.diags.push(d);
     }

@@ -218,8 +218,8 @@ fn wanted(e: &Expect, b: &BandResult, at: Loc) -> Option<(f64, f64)> {
     Some(match e {
         Expect::Power(w, half) => (to_db(node.power_w / w), *half),
         Expect::Loss(l, half) => (l - node.cumulative_db, *half),
-        Expect::Radiated(LimitQuantity::Eirp, w, half) => (to_db(b.eirp_w? / w), *half),
-        Expect::Radiated(_, w, half) => (to_db(b.erp_w()? / w), *half),
+        Expect::Radiated(LimitQuantity::Eirp, w, half, _) => (to_db(b.eirp_w? / w), *half),
+        Expect::Radiated(_, w, half, _) => (to_db(b.erp_w()? / w), *half),
         Expect::Swr(..) => return None,
     })
 }

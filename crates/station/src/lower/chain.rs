@@ -407,6 +407,7 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
             let what = cur
                 .word(cx)
                 .filter(|w| matches!(*w, "loss" | "swr" | "erp" | "eirp"));
+            let word = cx.loc(cur.next_span());
             cur.i += usize::from(what.is_some());
             let Some(v) = cur.val(cx) else {
                 missing(
@@ -443,7 +444,7 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                             };
                             let half = half_db(&v, DB_PER_RELATIVE * relative);
                             match quantity {
-                                Some(q) => Expect::Radiated(q, m.value, half),
+                                Some(q) => Expect::Radiated(q, m.value, half, word),
                                 None => Expect::Power(m.value, half),
                             }
                         })

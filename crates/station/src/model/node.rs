@@ -1,5 +1,6 @@
 //! Statements at a node: readings, logs, expectations, limits.
 
+use downlead_base::Loc;
 use downlead_quantity::Measure;
 
 use super::Name;
@@ -70,8 +71,8 @@ pub enum Expect {
     Loss(f64, f64),
     /// SWR looking on; half-width.
     Swr(f64, f64),
-    /// ERP or EIRP, W; half-width in dB.
-    Radiated(LimitQuantity, f64, f64),
+    /// ERP or EIRP, W; half-width in dB; where the word stands.
+    Radiated(LimitQuantity, f64, f64, Loc),
 }
 
 /// A statement at a node.
