@@ -108,7 +108,8 @@ pub(crate) struct CheckArgs {
     /// Also show what is merely worth knowing (always part of the other formats).
     #[arg(long)]
     pub(crate) notes: bool,
-    /// Also point out readings that were changed after they had been committed (asks `git`).
+    /// Also point out readings that were changed after they had been committed, and lengths that look
+    /// mistyped beside the state before (asks `git`).
     #[arg(long)]
     pub(crate) history: bool,
     /// How to print the findings.
