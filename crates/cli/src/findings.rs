@@ -73,7 +73,7 @@ impl Findings {
             self.files.push(SourceFile {
                 path: file.path.clone(),
                 shown: format!("{}{}", group.prefix, file.path),
-                text: file.text().into(),
+                text: file.tree.shared_text(),
             });
         }
         let mut places = Places {
@@ -82,7 +82,9 @@ impl Findings {
             lines: Vec::new(),
             files: &self.files,
         };
-        for d in snapshot.diagnostics() {
+        let found = snapshot.diagnostics();
+        self.list.reserve_exact(found.len());
+        for d in found {
             self.list.push(places.resolve(d));
         }
     }

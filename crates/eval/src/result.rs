@@ -380,3 +380,16 @@ pub struct ItemResult {
     /// Names it depends on: kind and name and what that was.
     pub(crate) depends: Vec<(u8, Box<str>, u64)>,
 }
+
+impl ItemResult {
+    /// Whether there is nothing in it, and nothing it depends on.
+    pub(crate) fn is_empty(&self) -> bool {
+        let Self {
+            chains,
+            session,
+            diagnostics,
+            depends,
+        } = self;
+        chains.is_empty() && session.is_none() && diagnostics.is_empty() && depends.is_empty()
+    }
+}

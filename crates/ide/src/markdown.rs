@@ -1,8 +1,13 @@
 //! Text for hovers: Markdown, or the same in plain words.
 
+use std::fmt::Write as _;
+
 use downlead_eval::Derivation;
 
-use crate::view::{Place, View, doc_path, doc_text, line_number};
+use crate::view::{Place, View};
+
+/// About as long as a derivation is, bytes.
+const DERIVATION: usize = 1024;
 
 /// Writes Markdown or plain text.
 pub(crate) struct Writer<'v, 's> {
@@ -22,8 +27,9 @@ impl<'v, 's> Writer<'v, 's> {
         }
     }
 
-    pub(crate) fn finish(self) -> (String, Vec<Place>) {
-        (self.out.trim_end().to_owned(), self.links)
+    pub(crate) fn finish(mut self) -> (String, Vec<Place>) {
+        self.out.truncate(self.out.trim_end().len());
+        (self.out, self.links)
     }
 
     pub(crate) fn is_empty(&self) -> bool {
@@ -120,6 +126,7 @@ impl<'v, 's> Writer<'v, 's> {
     /// A derivation with its steps below it.
     pub(crate) fn derivation(&mut self, d: &Derivation) {
         self.gap();
+        self.out.reserve(DERIVATION);
         self.step(d, 0);
     }
 
@@ -128,40 +135,32 @@ impl<'v, 's> Writer<'v, 's> {
         if depth > 8 {
             return;
         }
-        let pad = "  ".repeat(depth);
         let md = self.markdown;
-        let place = d.place.and_then(|l| self.view.place(l));
-        let title = match place {
-            Some(p) => self.link(&d.title, p),
-            None if md => escape(&d.title),
-            None => d.title.clone(),
-        };
-        let value = if md {
-            format!("**{}**", escape(&d.value))
-        } else {
-            d.value.clone()
-        };
-        self.out.push_str(&format!("{pad}- {title}: {value}"));
+        self.pad(depth);
+        self.out.push_str("- ");
+        match d.place.and_then(|l| self.view.place(l)) {
+            Some(p) => self.put_link(&d.title, p),
+            None => self.put(&d.title),
+        }
+        self.out.push_str(if md { ": **" } else { ": " });
+        self.put(&d.value);
+        self.out.push_str(if md { "**" } else { "" });
         if let Some(s) = &d.source {
-            let s = if md {
-                format!(" *({})*", escape(s))
-            } else {
-                format!(" ({s})")
-            };
-            self.out.push_str(&s);
+            self.out.push_str(if md { " *(" } else { " (" });
+            self.put(s);
+            self.out.push_str(if md { ")*" } else { ")" });
         }
         let follows = !(d.formula.is_empty() && d.substituted.is_empty());
         self.out.push_str(if md && follows { "  \n" } else { "\n" });
         for (lead, f) in [("", &d.formula), ("= ", &d.substituted)] {
             if !f.is_empty() {
-                let f = if md {
-                    format!("`{lead}{f}`")
-                } else {
-                    format!("{lead}{f}")
-                };
                 // an indented paragraph of the same list entry
-                self.out
-                    .push_str(&format!("{pad}  {f}{}\n", if md { "  " } else { "" }));
+                self.pad(depth + 1);
+                let parts: [&str; 4] = match md {
+                    true => ["`", lead, f, "`  \n"],
+                    false => [lead, f, "", "\n"],
+                };
+                parts.iter().for_each(|p| self.out.push_str(p));
             }
         }
         for s in &d.steps {
@@ -169,35 +168,55 @@ impl<'v, 's> Writer<'v, 's> {
         }
     }
 
+    fn pad(&mut self, depth: usize) {
+        (0..depth).for_each(|_| self.out.push_str("  "));
+    }
+
+    /// Words as they stand.
+    fn put(&mut self, t: &str) {
+        if self.markdown {
+            escape_into(t, &mut self.out);
+        } else {
+            self.out.push_str(t);
+        }
+    }
+
     /// Words that lead to a place.
     pub(crate) fn link(&mut self, words: &str, place: Place) -> String {
+        let before = self.out.len();
+        self.put_link(words, place);
+        self.out.split_off(before)
+    }
+
+    fn put_link(&mut self, words: &str, place: Place) {
         if !self.links.contains(&place) {
             self.links.push(place);
         }
-        let path = doc_path(self.view.s, place.doc);
-        let line = line_number(doc_text(self.view.s, place.doc), place.span.start);
-        if self.markdown {
-            format!(
-                "[{}](downlead-place:{}#{line})",
-                escape(words),
-                address(&path)
-            )
+        let line = self.view.line(place);
+        let path = self.view.path(place.doc);
+        let _ = if self.markdown {
+            self.out.push('[');
+            escape_into(words, &mut self.out);
+            self.out.push_str("](downlead-place:");
+            address_into(path, &mut self.out);
+            write!(self.out, "#{line})")
         } else {
-            format!("{words} [{path}:{line}]")
-        }
+            write!(self.out, "{words} [{path}:{line}]")
+        };
     }
 }
 
 /// A path as it may stand in a link: what would end the link or begin its line is encoded.
-fn address(path: &str) -> String {
-    let mut out = String::with_capacity(path.len());
-    for c in path.chars() {
-        match c {
-            ' ' | '(' | ')' | '<' | '>' | '#' | '%' => out.push_str(&format!("%{:02X}", c as u32)),
-            c => out.push(c),
+fn address_into(path: &str, out: &mut String) {
+    for piece in path.split_inclusive([' ', '(', ')', '<', '>', '#', '%']) {
+        match piece.char_indices().next_back() {
+            Some((at, c @ (' ' | '(' | ')' | '<' | '>' | '#' | '%'))) => {
+                out.push_str(&piece[..at]);
+                let _ = write!(out, "%{:02X}", c as u32);
+            }
+            _ => out.push_str(piece),
         }
     }
-    out
 }
 
 /// A Markdown table that reads well as it stands: columns of one width, figures to the right.
@@ -264,16 +283,24 @@ fn is_figure(cell: &str) -> bool {
 /// Text that Markdown must not read as its own signs.
 pub(crate) fn escape(t: &str) -> String {
     let mut out = String::with_capacity(t.len());
-    for c in t.chars() {
-        if matches!(
-            c,
-            '*' | '_' | '`' | '[' | ']' | '<' | '>' | '|' | '\\' | '#'
-        ) {
-            out.push('\\');
-        }
-        out.push(c);
-    }
+    escape_into(t, &mut out);
     out
+}
+
+fn escape_into(t: &str, out: &mut String) {
+    let own = |b: u8| {
+        matches!(
+            b,
+            b'*' | b'_' | b'`' | b'[' | b']' | b'<' | b'>' | b'|' | b'\\' | b'#'
+        )
+    };
+    let mut done = 0;
+    for (at, _) in t.bytes().enumerate().filter(|(_, b)| own(*b)) {
+        out.push_str(&t[done..at]);
+        out.push('\\');
+        done = at;
+    }
+    out.push_str(&t[done..]);
 }
 
 #[cfg(test)]

@@ -157,6 +157,8 @@ fn library_index() -> &'static FxHashMap<ItemId, (usize, u32)> {
 pub(crate) struct View<'s> {
     pub(crate) s: &'s Snapshot,
     index: FxHashMap<ItemId, (usize, u32)>,
+    /// Where the lines of each file end, once it was asked for.
+    lines: Box<[OnceLock<Vec<u32>>]>,
 }
 
 impl<'s> View<'s> {
@@ -167,7 +169,36 @@ impl<'s> View<'s> {
                 index.insert(p.item.id, (i, p.start));
             }
         }
-        View { s, index }
+        View {
+            s,
+            index,
+            lines: s.files().iter().map(|_| OnceLock::new()).collect(),
+        }
+    }
+
+    /// Path of a document, as [`doc_path`] gives it.
+    pub(crate) fn path(&self, doc: Doc) -> &str {
+        static LIBRARY: OnceLock<Vec<String>> = OnceLock::new();
+        let path = match doc {
+            Doc::File(i) => self.s.files().get(i).map(|f| &f.path),
+            Doc::Library(i) => LIBRARY
+                .get_or_init(|| {
+                    let all = 0..library().files.len();
+                    all.map(|i| doc_path(self.s, Doc::Library(i))).collect()
+                })
+                .get(i),
+        };
+        path.map_or("", String::as_str)
+    }
+
+    /// Line number of a place, from 1. Tooltips of a long file ask for thousands.
+    pub(crate) fn line(&self, p: Place) -> u32 {
+        let text = doc_text(self.s, p.doc);
+        let Doc::File(i) = p.doc else {
+            return line_number(text, p.span.start);
+        };
+        let ends = self.lines[i].get_or_init(|| line_ends(text));
+        to32(ends.partition_point(|e| *e < clamp(text, p.span.start)) + 1)
     }
 
     /// Document and range of a location.
@@ -275,6 +306,12 @@ pub(crate) fn newline(text: &str) -> &'static str {
     }
 }
 
+/// Where the lines of a text end.
+fn line_ends(text: &str) -> Vec<u32> {
+    let all = text.bytes().zip(0..);
+    all.filter(|(b, _)| *b == b'\n').map(|(_, i)| i).collect()
+}
+
 /// Line number from 1.
 pub(crate) fn line_number(text: &str, offset: u32) -> u32 {
     let at = clamp(text, offset) as usize;
@@ -287,7 +324,6 @@ pub(crate) fn line_number(text: &str, offset: u32) -> u32 {
     )
 }
 
-/// Line numbers of many rising offsets.
 pub(crate) fn to32(n: usize) -> u32 {
     u32::try_from(n).unwrap_or(u32::MAX)
 }

@@ -2,7 +2,7 @@
 
 use std::sync::{Arc, OnceLock};
 
-use downlead_base::{Diagnostic, ItemId, codes};
+use downlead_base::{Diagnostic, ItemId, Loc, codes};
 use downlead_quantity::{Quantity, Shape};
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHasher};
@@ -232,6 +232,8 @@ impl LowerCache {
         if kept.len() == SCOPES_KEPT {
             kept.remove(0);
         }
+        // most items are seen by one scope
+        kept.reserve_exact(1);
         kept.push((lets_key, Arc::clone(&low)));
         low
     }
@@ -302,9 +304,10 @@ impl Env {
     /// Gathers the definitions of some files, in order; problems across items go to `out`.
     pub fn gather(files: &[&File], cache: &mut LowerCache, out: &mut Vec<Diagnostic>) -> Env {
         let mut env = Env::default();
-        let mut first: FxHashMap<(u8, Box<str>), Name> = FxHashMap::default();
+        let mut first: [FxHashMap<Box<str>, Loc>; 6] = Default::default();
         let mut seen = |kind: u8, name: &Name, out: &mut Vec<Diagnostic>| -> bool {
-            if let Some(f) = first.get(&(kind, name.text.clone())) {
+            let first = &mut first[usize::from(kind)];
+            if let Some(first) = first.get(&name.text) {
                 out.push(
                     Diagnostic::new(
                         &codes::DUPLICATE_NAME,
@@ -312,12 +315,12 @@ impl Env {
                         format!("`{}` is the name of two things.", name.text),
                     )
                     .at("again here")
-                    .also(f.loc, "first here")
+                    .also(*first, "first here")
                     .help("Rename one of them."),
                 );
                 return false;
             }
-            first.insert((kind, name.text.clone()), name.clone());
+            first.insert(name.text.clone(), name.loc);
             true
         };
         // named values first, in the order of the text: later ones may use earlier ones

@@ -63,6 +63,16 @@ impl File {
     /// The whole text.
     #[must_use]
     pub fn text(&self) -> &str {
+        self.whole()
+    }
+
+    /// The whole text, shared.
+    #[must_use]
+    pub fn shared_text(&self) -> Arc<str> {
+        Arc::clone(self.whole())
+    }
+
+    fn whole(&self) -> &Arc<str> {
         self.text.get_or_init(|| {
             let mut text = String::with_capacity(self.len as usize);
             for placed in &self.items {

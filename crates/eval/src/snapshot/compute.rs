@@ -10,6 +10,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 
 use super::item::evaluate_item;
 use super::{Scope, Snapshot};
+use crate::result::ItemResult;
 
 impl Snapshot {
     /// The files a file sees, itself last, each once.
@@ -52,6 +53,7 @@ impl Snapshot {
         self.unfinished = true;
         let mut scopes = Vec::new();
         let mut alive: FxHashSet<(ItemId, usize)> = FxHashSet::default();
+        let nothing: Arc<ItemResult> = Arc::default();
         for file in 0..self.files.len() {
             if !self.files[file].root {
                 continue;
@@ -76,7 +78,7 @@ impl Snapshot {
                 }
             }
             env.attachments = attachments;
-            let mut items = Vec::new();
+            let mut items = Vec::with_capacity(own.len());
             let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
             for (item, low) in own {
                 let name = match &low.meaning {
@@ -112,7 +114,11 @@ impl Snapshot {
                         if stop() {
                             return;
                         }
-                        let r = Arc::new(evaluate_item(&low, &env));
+                        let r = match evaluate_item(&low, &env) {
+                            // of most definitions there is nothing to tell
+                            r if r.is_empty() => Arc::clone(&nothing),
+                            r => Arc::new(r),
+                        };
                         self.cache.results.insert(key, (low.stamp, Arc::clone(&r)));
                         r
                     }
