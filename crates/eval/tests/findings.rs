@@ -510,6 +510,31 @@ fn slips_by_a_thousand_are_named() {
             "antenna 0 dBi",
         );
     says(&one(&t, "reading-contradicts"), &["factor of 1000"]);
+    // the unit that is meant is offered, unless a ± hangs on the one that stands there
+    for (read, meant) in [
+        ("25 mW", Some("W")),
+        ("25 kW", Some("W")),
+        ("25000 W", Some("mW")),
+        ("0.025 W", Some("kW")),
+        ("25 mW ± 3 %", Some("W")),
+        ("25 mW ± 1 mW", None),
+        ("14 dBm", None),
+        ("5 W", None),
+    ] {
+        let t = t.replace("25 mW", read);
+        let d = one(&t, "reading-contradicts");
+        let Some(meant) = meant else {
+            assert!(d.fixes.is_empty(), "{read}");
+            continue;
+        };
+        let edit = &d.fixes[0].edits[0];
+        assert_eq!(edit.text, meant, "{read}");
+        let mut mended = t.clone();
+        let from = mended.find("chain c").expect("the chain");
+        let span = edit.loc.span;
+        mended.replace_range(from + span.start as usize..from + span.end as usize, meant);
+        none(&mended, "reading-contradicts");
+    }
     let t = "chain c on 145 kHz {\n    transmitter 25 W carrier\n    filter 0.5 dB, passes 144 MHz to 146 MHz\n    antenna 0 dBi\n}\n";
     says(&one(t, "outside-pass-band"), &["power of 1000"]);
 }

@@ -13,10 +13,12 @@ mod same_meter;
 mod trend;
 mod watts_swr;
 
+use downlead_base::{Diagnostic, Edit, Fix, Loc, codes};
+use downlead_quantity::UnitId;
 use downlead_station::model::Node;
 
 use crate::chain::{Feed, Reached, Run, holds};
-use crate::result::BandResult;
+use crate::result::{BandResult, ReadingResult};
 use expectation::expectation;
 use limit::limit;
 use reading::reading;
@@ -60,17 +62,15 @@ pub(crate) fn judge<'m>(
                 read,
                 own_tolerance,
                 meta,
+                unit,
                 ..
             } if feed.is_some() => {
-                readings.extend(reading(
-                    run,
-                    result,
-                    *loc,
-                    read,
-                    *own_tolerance,
-                    meta,
-                    state,
-                ));
+                let had = run.diags.len();
+                let judged = reading(run, result, *loc, read, *own_tolerance, meta, state);
+                if let (Some(r), Some(unit)) = (&judged, unit) {
+                    slip_of_unit(&mut run.diags[had..], r, *unit);
+                }
+                readings.extend(judged);
             }
             Node::Log {
                 file, instrument, ..
@@ -94,4 +94,38 @@ pub(crate) fn judge<'m>(
     result.limits = limits.into();
     result.readings = readings.into();
     result.logs = logs.into();
+}
+
+/// A thousand times too much or too little in dB, and how near a reading must come to it.
+const THOUSAND_DB: (f64, f64) = (30.0, 1.5);
+
+/// Whether a difference is that of a unit a thousand times too large or small.
+fn is_thousand(difference_db: f64) -> bool {
+    (difference_db.abs() - THOUSAND_DB.0).abs() < THOUSAND_DB.1
+}
+
+/// Offers the unit that makes a reading what is expected, where it is off by a thousand.
+fn slip_of_unit(found: &mut [Diagnostic], r: &ReadingResult, (id, loc): (UnitId, Loc)) {
+    const POWERS: [&str; 4] = ["uW", "mW", "W", "kW"];
+    let Some(at) = POWERS.iter().position(|s| UnitId::parse(s) == Some(id)) else {
+        return;
+    };
+    let meant = if r.difference_db < 0.0 {
+        POWERS.get(at + 1)
+    } else {
+        at.checked_sub(1).and_then(|i| POWERS.get(i))
+    };
+    let told = found
+        .iter_mut()
+        .find(|d| d.code.id == codes::READING_CONTRADICTS.id);
+    if let (true, Some(unit), Some(d)) = (is_thousand(r.difference_db), meant, told) {
+        d.fixes.push(Fix {
+            title: format!("write it in `{unit}`"),
+            edits: vec![Edit {
+                loc,
+                text: (*unit).to_owned(),
+            }],
+            preferred: false,
+        });
+    }
 }

@@ -201,7 +201,7 @@ pub(super) fn reading<'m>(
                 Verdict::No => run.diags.push(
                     Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
                         .at("differs beyond doubt")
-                        .help(if (d.abs() - 30.0).abs() < 1.5 {
+                        .help(if super::is_thousand(d) {
                             "The two differ by a factor of 1000: is it mW, W or kW?"
                         } else if d < 0.0 {
                             "Something before this point loses more than the text says, or the transmitter gives less."

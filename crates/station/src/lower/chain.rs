@@ -358,6 +358,11 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
     let node = Node::Read {
         read,
         own_tolerance: v.half.is_some() || v.upper.is_some(),
+        // a ± in watts goes with the unit; one in percent or dB does not
+        unit: v
+            .unit
+            .filter(|_| v.upper.is_none() && v.half.is_none_or(|(h, _)| h.dim != Dim::Power))
+            .map(|u| (u, v.unit_loc)),
         meta: q.meta,
         on: q.on.into(),
     };

@@ -1,7 +1,7 @@
 //! Statements at a node: readings, logs, expectations, limits.
 
 use downlead_base::Loc;
-use downlead_quantity::Measure;
+use downlead_quantity::{Measure, UnitId};
 
 use super::Name;
 use super::ends::PowerKind;
@@ -84,6 +84,8 @@ pub enum Node {
         read: Read,
         /// Whether its own tolerance was stated.
         own_tolerance: bool,
+        /// The unit of a power and where it stands, if nothing else of the figure hangs on it.
+        unit: Option<(UnitId, Loc)>,
         /// When, with what, by whom.
         meta: Meta,
         /// Bands it holds on (empty: all).
