@@ -190,7 +190,12 @@ impl BandResult {
         let parts = parts_of(meaning);
         self.budget
             .iter()
-            .map(|i| (cause(places, &parts, i.cause, &i.name), i.standard_db))
+            .map(|i| {
+                (
+                    cause(places, &parts, i.cause.words(), &i.name),
+                    i.standard_db,
+                )
+            })
             .collect()
     }
 }
@@ -349,7 +354,7 @@ fn band(
             .budget
             .iter()
             .map(|i| BudgetReport {
-                cause: cause(places, parts, i.cause, &i.name),
+                cause: cause(places, parts, i.cause.words(), &i.name),
                 standard_db: number(i.standard_db),
                 share: if total > 0.0 {
                     i.standard_db * i.standard_db / total

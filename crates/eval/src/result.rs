@@ -271,12 +271,47 @@ pub struct LogResult {
     pub trends: Box<[LogTrend]>,
 }
 
+/// What is in doubt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs, reason = "see the words")]
+pub enum Doubted {
+    Power,
+    Instrument,
+    Cable,
+    Length,
+    Connectors,
+    Loss,
+    Gain,
+    Phases,
+    Temperature,
+    AddedLoss,
+}
+
+impl Doubted {
+    /// In words, before whose it is.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Doubted::Power => "power of",
+            Doubted::Instrument => "scale of instrument",
+            Doubted::Cable => "cable loss,",
+            Doubted::Length => "length of",
+            Doubted::Connectors => "connectors of family",
+            Doubted::Loss => "loss of",
+            Doubted::Gain => "gain of",
+            Doubted::Phases => "unknown phases of reflections",
+            Doubted::Temperature => "temperature of",
+            Doubted::AddedLoss => "added loss of",
+        }
+    }
+}
+
 /// A contributor to the doubt.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BudgetItem {
-    /// Cause, in words with `{}` for the text at `loc`.
-    pub cause: &'static str,
-    /// Place whose text names it, or a name.
+    /// What is in doubt.
+    pub cause: Doubted,
+    /// Whose that is.
     pub name: CauseName,
     /// Standard uncertainty, dB.
     pub standard_db: f64,

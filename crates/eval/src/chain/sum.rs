@@ -7,7 +7,7 @@ use super::Run;
 use super::transmit::Reached;
 use crate::cascade::Solved;
 use crate::cause::Cause;
-use crate::result::{BandResult, BudgetItem, CauseName};
+use crate::result::{BandResult, BudgetItem, CauseName, Doubted};
 
 impl<'m> Run<'m, '_> {
     pub(super) fn result(
@@ -69,16 +69,16 @@ impl<'m> Run<'m, '_> {
 
 fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
     let (cause, name) = match c {
-        Cause::Power(l) => ("power of", CauseName::At(*l)),
-        Cause::Instrument(n) => ("scale of instrument", CauseName::Named((*n).into())),
-        Cause::Cable(n) => ("cable loss,", CauseName::Named((*n).into())),
-        Cause::Length(l) => ("length of", CauseName::At(*l)),
-        Cause::Connector(n) => ("connectors of family", CauseName::Named((*n).into())),
-        Cause::Device(l) => ("loss of", CauseName::At(*l)),
-        Cause::Gain(l) => ("gain of", CauseName::At(*l)),
-        Cause::Phases(_) => ("unknown phases of reflections", CauseName::None),
-        Cause::Temperature(n) => ("temperature of", CauseName::Named((*n).into())),
-        Cause::Added(l) => ("added loss of", CauseName::At(*l)),
+        Cause::Power(l) => (Doubted::Power, CauseName::At(*l)),
+        Cause::Instrument(n) => (Doubted::Instrument, CauseName::Named((*n).into())),
+        Cause::Cable(n) => (Doubted::Cable, CauseName::Named((*n).into())),
+        Cause::Length(l) => (Doubted::Length, CauseName::At(*l)),
+        Cause::Connector(n) => (Doubted::Connectors, CauseName::Named((*n).into())),
+        Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
+        Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),
+        Cause::Phases(_) => (Doubted::Phases, CauseName::None),
+        Cause::Temperature(n) => (Doubted::Temperature, CauseName::Named((*n).into())),
+        Cause::Added(l) => (Doubted::AddedLoss, CauseName::At(*l)),
     };
     BudgetItem {
         cause,
