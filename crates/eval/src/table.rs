@@ -48,7 +48,9 @@ pub(crate) struct Said<'o> {
     file: &'o Name,
     out: &'o mut Vec<Diagnostic>,
     told: usize,
+    /// Findings not told that cost a row, and those that cost none.
     more: usize,
+    more_mild: usize,
 }
 
 impl<'o> Said<'o> {
@@ -58,6 +60,7 @@ impl<'o> Said<'o> {
             out,
             told: 0,
             more: 0,
+            more_mild: 0,
         }
     }
 
@@ -113,7 +116,11 @@ impl<'o> Said<'o> {
         mild: bool,
     ) {
         if self.told >= TOLD {
-            self.more += 1;
+            if mild {
+                self.more_mild += 1;
+            } else {
+                self.more += 1;
+            }
             return;
         }
         self.told += 1;
@@ -134,13 +141,21 @@ impl<'o> Said<'o> {
     }
 
     pub(crate) fn finish(self) {
-        if self.more > 0
-            && let Some(d) = self.out.last_mut()
-        {
+        let Some(d) = self.out.last_mut() else { return };
+        if self.more > 0 {
             d.help.push(format!(
                 "{} more of its rows could not be taken.",
                 self.more
             ));
+        }
+        match self.more_mild {
+            0 => {}
+            1 => d
+                .help
+                .push("One more finding of this kind costs no row.".to_owned()),
+            n => d
+                .help
+                .push(format!("{n} more findings of this kind cost no row.")),
         }
     }
 }

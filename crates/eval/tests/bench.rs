@@ -636,3 +636,119 @@ fn a_reading_that_takes_no_part_is_told() {
     let u = 4.342_944_8 * 2.0_f64.sqrt() * (0.01 / 3.0_f64.sqrt()).hypot(0.006);
     near("u", r[0].cells[0].measured.u_db, u, 1e-6);
 }
+
+/// A loss in dB and a power in W have no reference in common: what stands in the unit of the
+/// baseline is taken (10 log10(44 / 30) = 1.663 dB), the other is told.
+#[test]
+fn decibels_and_watts_are_not_mixed() {
+    let told = |said: &[String]| -> Vec<String> {
+        let not = said.iter().filter(|d| d.starts_with("reading-not-used"));
+        not.cloned().collect()
+    };
+    let watts = ("baseline 44 W", "through A 30 W");
+    let decibels = ("baseline 0 dB", "through A 1.5 dB");
+    for (with, other, db) in [(watts, decibels, 1.663_3), (decibels, watts, 1.5)] {
+        let base = with.0;
+        for (first, second) in [(with.1, other.1), (other.1, with.1)] {
+            let text = format!(
+                "        {base} at 0 min\n        {first} at 1 min\n        {second} at 2 min\n        {base} at 3 min\n"
+            );
+            let (r, said) = one_band(W1, &text, &[]);
+            near("loss", r.cells[0].measured.db, db, 1e-3);
+            assert_eq!(r.cells[0].count, 1, "{text}");
+            assert_eq!(told(&said).len(), 1, "{said:?}");
+            assert!(told(&said)[0].contains("the baseline is in"), "{said:?}");
+        }
+        let text = format!(
+            "        {base} at 0 min\n        {} at 1 min\n        {base} at 3 min\n",
+            other.1
+        );
+        let (r, said) = one_band(W1, &text, &[]);
+        assert!(r.cells.is_empty(), "{text}");
+        assert_eq!(told(&said).len(), 1, "{said:?}");
+        let text = format!(
+            "        {base} at 0 min\n        {} at 1 min\n        {} at 3 min\n",
+            with.1, other.0
+        );
+        let (r, said) = one_band(W1, &text, &[]);
+        near("loss", r.cells[0].measured.db, db, 1e-3);
+        assert!(
+            told(&said)[0].contains("the baseline before is in"),
+            "{said:?}"
+        );
+    }
+}
+
+/// In what a reading was made in another way is said as it is.
+#[test]
+fn the_other_way_of_a_reading_is_named() {
+    for (second, words) in [
+        (
+            "through A 30 W, input 43 W",
+            "behind it only, not at both ends",
+        ),
+        ("through A 30 W with W2", "before with another meter;"),
+        (
+            "through A 30 W, adapter 2 of n-to-uhf",
+            "before with other adapters;",
+        ),
+    ] {
+        let text = format!(
+            "        baseline 44 W at 0 min\n        through A 30 W at 1 min\n        {second} at 2 min\n        baseline 44 W at 3 min\n"
+        );
+        let (_, said) = one_band(&format!("{W1}{W2}"), &text, &[]);
+        assert!(said.iter().any(|d| d.contains(words)), "{said:?}");
+    }
+    let text = "        baseline 44 W at 0 min\n        through A 30 W at 1 min, input 43 W\n        through A 30 W at 2 min\n        baseline 44 W at 3 min\n";
+    let (_, said) = one_band(W1, text, &[]);
+    let words = "was read before at both ends;";
+    assert!(said.iter().any(|d| d.contains(words)), "{said:?}");
+}
+
+/// A band may be defined by any frequency on it: 3.5 to 4.0 MHz is one band in ITU Region 2 (Radio
+/// Regulations, article 5; from memory), and 7.0 MHz is none of it.
+#[test]
+fn a_row_anywhere_on_a_wide_band_counts() {
+    for (mhz, lost) in [("3.5", 0), ("3.75", 0), ("4.0", 0), ("7.0", 1)] {
+        let table = format!(
+            "band,frequency_mhz,piece,time_min,forward_w\n80m,{mhz},baseline,0,44\n80m,{mhz},A,2,40\n80m,{mhz},baseline,4,44\n"
+        );
+        let text = format!(
+            "{W1}\nband 80m 3.55 MHz\n\nsession s {{\n    read 2026-07-19 with W1 by QY5BEN\n    temperature 12 °C\n    piece A 20 m of rg-213\n    readings from \"t.csv\"\n}}\n"
+        );
+        let (r, said) = sessions(&text, &[("t.csv", &table)]);
+        assert_eq!(r[0].lost, 3 * lost, "{mhz}: {said:?}");
+    }
+}
+
+/// Rows that were taken in spite of a field that is wrong are not said to be lost, and a message
+/// does not list hundreds of frequencies.
+#[test]
+fn much_of_one_kind_is_told_in_short() {
+    let rows = |n: usize, date: &str| -> String {
+        let row = |i: usize| {
+            let mhz = 100 + i;
+            format!("{mhz},baseline,0,44,{date}\n{mhz},A,2,20,{date}\n{mhz},baseline,4,44,{date}\n")
+        };
+        let head = "frequency_mhz,piece,time_min,forward_w,date\n".to_owned();
+        head + &(0..n).map(row).collect::<String>()
+    };
+    let text = format!(
+        "{W1}\nsession s {{\n    read 2026-07-19 with W1 by QY5BEN\n    temperature 12 °C\n    piece A 20 m of rg-213\n    readings from \"t.csv\"\n}}\n"
+    );
+    let (r, said) = sessions(&text, &[("t.csv", &rows(6, "soon"))]);
+    assert_eq!((r[0].lost, r[0].cells.len()), (0, 6), "{said:?}");
+    let all = said.join("\n");
+    assert!(!all.contains("could not be taken"), "{all}");
+    assert!(
+        all.contains("6 more findings of this kind cost no row"),
+        "{all}"
+    );
+    let (_, said) = sessions(&text, &[("t.csv", &rows(50, ""))]);
+    let differs = said.iter().find(|d| d.starts_with("cable-differs"));
+    let differs = differs.unwrap_or_else(|| panic!("{said:?}"));
+    assert!(
+        differs.contains("on 100 MHz, 101 MHz, 102 MHz, 103 MHz and 46 more: "),
+        "{differs}"
+    );
+}

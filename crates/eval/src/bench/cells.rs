@@ -69,6 +69,7 @@ impl<'m> Bench<'m, '_> {
     ) -> (Option<downlead_physics::measure::Drift>, Box<[(f64, f64)]>) {
         let first_cell = cells.len();
         let powers = self.powers(g);
+        let (powers, apart) = self.of_one_unit(powers);
         let base: Vec<Level> = powers
             .iter()
             .filter(|r| r.taken.kind == ReadingKind::Baseline)
@@ -103,6 +104,9 @@ impl<'m> Bench<'m, '_> {
                 });
             }
             rows.extend(self.row(r, base.first(), cells, first_cell));
+        }
+        for r in &apart {
+            rows.extend(self.row(r, None, cells, first_cell));
         }
         for t in g.taken.iter().filter(|t| {
             t.from.is_none() && !matches!(t.shown, TakenValue::Watts(_) | TakenValue::Loss(_))
@@ -171,6 +175,30 @@ impl<'m> Bench<'m, '_> {
             self.assumed.add(Assumed::EqualSteps, self.session.name.loc);
         }
         out
+    }
+
+    /// The readings that stand in the unit of the first baseline, and the others, which are told: a
+    /// loss in dB is one against the instrument's own reference, a power in W against one in W.
+    fn of_one_unit<'g>(
+        &mut self,
+        powers: Vec<Row<'g, 'm>>,
+    ) -> (Vec<Row<'g, 'm>>, Vec<Row<'g, 'm>>) {
+        let in_db = |r: &Row<'_, 'm>| matches!(r.taken.shown, TakenValue::Loss(_));
+        let base = powers
+            .iter()
+            .find(|r| r.taken.kind == ReadingKind::Baseline)
+            .map(in_db);
+        let (fit, apart): (Vec<_>, Vec<_>) = powers.into_iter().partition(|r| {
+            match (r.taken.kind, r.taken.input) {
+                // the power at the near end is in W, and no baseline is needed
+                (ReadingKind::Through, Some(_)) => !in_db(r),
+                _ => base.is_none_or(|b| b == in_db(r)),
+            }
+        });
+        for r in &apart {
+            findings::other_unit(&Place::new(r.taken, self.point), r.taken, self.out);
+        }
+        (fit, apart)
     }
 
     fn number(&mut self) -> usize {
@@ -244,7 +272,19 @@ impl<'m> Bench<'m, '_> {
             .filter(|r| !alike.iter().any(|a| a.level.id == r.level.id))
         {
             let place = Place::new(r.taken, self.point);
-            findings::not_used(&place, &self.session.pieces[piece].name.text, self.out);
+            let at_both_ends = first.taken.input.is_some();
+            let how = findings::OtherWay {
+                meter: r.level.meter != first.level.meter,
+                adapters: r.taken.adapters != first.taken.adapters,
+                first_at_both_ends: (r.taken.input.is_some() != at_both_ends)
+                    .then_some(at_both_ends),
+            };
+            findings::not_used(
+                &place,
+                &self.session.pieces[piece].name.text,
+                &how,
+                self.out,
+            );
         }
         let readings: Vec<(f64, f64)> = alike.iter().map(|r| (r.level.watts, r.minutes)).collect();
         let level = Level::mean(first.level.id, first.level.meter, &readings)?;

@@ -260,19 +260,67 @@ pub(super) fn decibel_on_a_scale(i: &Instrument, place: &Place, out: &mut Vec<Di
     true
 }
 
+/// In what a reading was made in another way than the first of its piece.
+pub(super) struct OtherWay {
+    pub(super) meter: bool,
+    pub(super) adapters: bool,
+    /// Whether the first was read at both ends, where the two are not alike in that.
+    pub(super) first_at_both_ends: Option<bool>,
+}
+
 /// A piece read once more in another way: with another meter, other adapters, or at both ends.
-pub(super) fn not_used(place: &Place, piece: &str, out: &mut Vec<Diagnostic>) {
+pub(super) fn not_used(place: &Place, piece: &str, how: &OtherWay, out: &mut Vec<Diagnostic>) {
+    let mut ways = Vec::new();
+    if how.meter {
+        ways.push("with another meter");
+    }
+    if how.adapters {
+        ways.push("with other adapters");
+    }
+    match how.first_at_both_ends {
+        Some(true) => ways.push("at both ends"),
+        Some(false) => ways.push("behind it only, not at both ends"),
+        None => {}
+    }
     out.push(
         place
             .finding(
                 &codes::READING_NOT_USED,
                 format!(
-                    "On {}, `{piece}` was read before with another meter or with other adapters; this reading takes no part.",
-                    place.band
+                    "On {}, `{piece}` was read before {}; this reading takes no part.",
+                    place.band,
+                    ways.join(" and ")
                 ),
                 "takes no part",
             )
-            .help("Readings of one piece with one meter and one set of adapters are taken together. Put the others into a session of their own."),
+            .help("Readings of one piece made in one way (one meter, one set of adapters, one end or both) are taken together. Put the others into a session of their own."),
+    );
+}
+
+/// A loss in dB among powers in W, or the reverse: the two have no reference in common.
+pub(super) fn other_unit(place: &Place, t: &Taken<'_>, out: &mut Vec<Diagnostic>) {
+    let in_db = matches!(t.shown, super::gather::TakenValue::Loss(_));
+    let (this, other) = if in_db { ("dB", "W") } else { ("W", "dB") };
+    let message = if t.kind == ReadingKind::Baseline {
+        format!(
+            "On {}, the baseline before is in {other} and this one in {this}; it takes no part.",
+            place.band
+        )
+    } else {
+        format!(
+            "On {}, {} is in {other} and this reading in {this}; it takes no part.",
+            place.band,
+            if t.input.is_some() {
+                "the power at the near end"
+            } else {
+                "the baseline"
+            }
+        )
+    };
+    out.push(
+        place
+            .finding(&codes::READING_NOT_USED, message, "takes no part")
+            .help("A loss in dB is one against the instrument's own reference, and its baseline is in dB too; a power in W needs a baseline in W."),
     );
 }
 

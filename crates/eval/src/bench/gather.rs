@@ -13,9 +13,14 @@ use crate::table::Said;
 /// Two frequencies closer than this are one band.
 const SAME_BAND: f64 = 1e-6;
 
-/// A reading is taken on a band when its frequency is off by no more than this share (a band's
-/// name beside a frequency of another band is a slip; common practice).
-const NEAR_BAND: f64 = 0.05;
+/// A reading is taken on a band when its frequency is off by no more than this share: the band may
+/// be defined by any frequency on it, and the widest of the amateur bands in relative terms, 3.5 to
+/// 4.0 MHz, is 14 % from end to end (ITU Radio Regulations, article 5, Region 2; from memory). A
+/// band's name beside a frequency further off is a slip.
+const NEAR_BAND: f64 = 0.15;
+
+/// The same for a band that is defined by its ends, which say themselves how wide it is.
+const NEAR_ENDS: f64 = 0.05;
 
 /// Temperatures closer than this make no difference on a bench, K: 0.2 % of a conductor's loss
 /// each (common practice).
@@ -396,7 +401,7 @@ fn temperatures(rows: &[Row], s: &Session, said: &mut Said<'_>) {
     said.mild(line, "temperature", message, Some(help));
 }
 
-/// Whether a frequency may be meant by a band: on it, or within a twentieth of it.
+/// Whether a frequency may be meant by a band: on it, or not far from it.
 fn near_band(hz: f64, k: &BandKind) -> bool {
     let near = |f: f64| (hz / f - 1.0).abs() <= NEAR_BAND;
     match k {
@@ -404,7 +409,7 @@ fn near_band(hz: f64, k: &BandKind) -> bool {
         BandKind::Pair { transmit, receive } => {
             [transmit, receive].into_iter().flatten().any(|f| near(*f))
         }
-        BandKind::Range(lo, hi) => (lo * (1.0 - NEAR_BAND)..=hi * (1.0 + NEAR_BAND)).contains(&hz),
+        BandKind::Range(lo, hi) => (lo * (1.0 - NEAR_ENDS)..=hi * (1.0 + NEAR_ENDS)).contains(&hz),
     }
 }
 

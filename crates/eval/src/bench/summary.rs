@@ -1,5 +1,7 @@
 //! The pieces as a whole, and what is wrong with a session.
 
+use std::collections::HashMap;
+
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::{
     FitPoint, FitRules, Length, Source, Verdict, against_tape, fit, length_from_delay,
@@ -16,6 +18,10 @@ use super::result::{BenchBand, BenchCell, BenchPiece, Method};
 /// A measured loss below this share of the expected one, beyond doubt, is rather a wrong length
 /// or type than a good cable (common practice).
 const FAR_TOO_LOW: f64 = 0.6;
+
+/// Up to so many bands are all named in a message; of more, the first [`NAMED_OF_MANY`].
+const NAMED: usize = 12;
+const NAMED_OF_MANY: usize = 4;
 
 pub(super) fn pieces(
     s: &Session,
@@ -166,24 +172,36 @@ fn fitted(
 /// every one of them, dB (standard).
 #[must_use]
 pub fn common_causes(cells: &[&BenchCell]) -> Vec<Vec<f64>> {
-    let share = |c: &BenchCell, s: Source| {
-        let of = c.budget.iter().filter(|t| t.source == s);
-        of.map(|t| t.u_db).sum::<f64>()
-    };
-    let mut seen: Vec<Source> = Vec::new();
-    let mut out = Vec::new();
-    for t in cells.iter().flat_map(|c| &c.budget) {
-        // how impedance and directivity meet the wave changes with frequency
-        if seen.contains(&t.source) || matches!(t.source, Source::Other(_)) {
-            continue;
-        }
-        seen.push(t.source);
-        let row: Vec<f64> = cells.iter().map(|c| share(c, t.source)).collect();
-        if row.iter().filter(|db| **db != 0.0).count() > 1 {
-            out.push(row);
+    // in one pass: at thousands of frequencies most causes act on one reading only
+    let mut rows: HashMap<Source, usize> = HashMap::new();
+    let mut causes: Vec<Vec<(usize, f64)>> = Vec::new();
+    for (i, c) in cells.iter().enumerate() {
+        for t in &c.budget {
+            // how impedance and directivity meet the wave changes with frequency
+            if matches!(t.source, Source::Other(_)) {
+                continue;
+            }
+            let row = *rows.entry(t.source).or_insert_with(|| {
+                causes.push(Vec::new());
+                causes.len() - 1
+            });
+            match causes[row].last_mut() {
+                Some((cell, db)) if *cell == i => *db += t.u_db,
+                _ => causes[row].push((i, t.u_db)),
+            }
         }
     }
-    out
+    causes
+        .into_iter()
+        .filter(|acts| acts.iter().filter(|(_, db)| *db != 0.0).count() > 1)
+        .map(|acts| {
+            let mut row = vec![0.0; cells.len()];
+            for (cell, db) in acts {
+                row[cell] = db;
+            }
+            row
+        })
+        .collect()
 }
 
 fn lengths(
@@ -403,6 +421,10 @@ pub(super) fn verdicts(
 
 fn names(cells: &[&BenchCell], bands: &[BenchBand]) -> String {
     let all: Vec<&str> = cells.iter().map(|c| &*bands[c.band].band).collect();
+    if all.len() > NAMED {
+        let more = all.len() - NAMED_OF_MANY;
+        return format!("{} and {more} more", all[..NAMED_OF_MANY].join(", "));
+    }
     match all.split_last() {
         Some((last, [])) => (*last).to_owned(),
         Some((last, rest)) => format!("{} and {last}", rest.join(", ")),
