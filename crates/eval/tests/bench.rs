@@ -677,6 +677,15 @@ fn decibels_and_watts_are_not_mixed() {
             "{said:?}"
         );
     }
+    // nor is a loss in dB taken off a power at the near end
+    let text = "        through A 1.5 dB, input 43 W\n";
+    let (r, said) = one_band(W1, text, &[]);
+    assert!(r.cells.is_empty(), "{said:?}");
+    assert!(
+        said.iter()
+            .any(|d| d.contains("near end is in W and this reading in dB")),
+        "{said:?}"
+    );
 }
 
 /// In what a reading was made in another way is said as it is.
