@@ -235,7 +235,7 @@ fn a_run_that_may_be_colder_is_told_where_it_decides() {
     assert_eq!(d.severity, Severity::Info);
     says(
         &d,
-        &["at −20 °C it loses 0.32 dB less and ERP on 100 MHz is 4.34 W ± 0.00 dB."],
+        &["at −20 °C it loses less and ERP on 100 MHz is 0.32 dB more: 4.34 W ± 0.00 dB."],
     );
     for (run, limit) in [
         // margin enough; not met anyway; nothing radiated; stated; a short cable
@@ -371,6 +371,7 @@ fn what_stands_before_the_protector_is_told() {
         ("F1 SP1 M1", &[]),
         ("SP1 J1 M1", &[]),
         ("SP2 F1 SP1 M1", &[]),
+        ("SP1 F1 M1 SP2", &[]),
         // at the mast, or with no run at all
         ("F1 SP1 M1 PR1", &[]),
         ("F1 M1 SP1 PR1", &[]),
@@ -442,6 +443,56 @@ fn an_old_cable_wants_a_reading_behind_it() {
         none(&t(run, "", ""), "old-cable");
     }
     none(&t(old, "readings from \"site.csv\"", ""), "old-cable");
+    // its cable was measured: lately, or as long ago as a reading behind it may be
+    let reel = |date: &str| {
+        let cable = format!(
+            "cable reel-7 {{\n    impedance 50 ohm\n    velocity 0.88\n    loss 0.24 dB/100 m/sqrt(MHz), read {date}\n}}\n\n"
+        );
+        cable + &t("28 m of reel-7, since 2012-05", "", "")
+    };
+    none(&reel("2025-11-07"), "old-cable");
+    one(&reel("2021-07-01"), "old-cable");
+    // the newest date is that of the measured cable
+    says(&one(&reel("2012-01-01"), "old-cable"), &["by 2026-07-04"]);
+    // no power can be read behind what is only received through
+    let receive = t(old, "", "")
+        .replace("on 2m {", "on 2m receive {")
+        .replace(
+            "transmitter TX1 30 W ± 5 % carrier, read 2026-07-04",
+            "receiver TX1 -119 dBm for 12 dB sinad\n    pad P1 3 dB, read 2026-07-04",
+        );
+    none(&receive, "old-cable");
+}
+
+#[test]
+fn the_cold_of_the_branch_that_decides_counts() {
+    // two equal arms of 3.95 dB at 100 MHz (conductors only, see above); one states its temperature
+    let text = |how: &str, a1: &str, a2: &str, limit: &str| {
+        format!(
+            "cable only {{\n    impedance 50 ohm\n    velocity 0.8\n    loss 0.395 dB/100 m/sqrt(MHz) + 0 dB/100 m/MHz\n    source \"x\"\n}}\n\nchain c on 100 MHz {{\n    transmitter 10 W carrier, fm\n    divider 2 way {{\n        branch {{\n            run 100 m of only\n            antenna {a1}, swr 1\n        }}\n        branch {{\n            run 100 m of only, at 20 °C\n            antenna {a2}, swr 1\n        }}\n    }}\n    branches {how}\n    limit {limit} eirp, \"x\"\n}}\n"
+        )
+    };
+    // 5 W − 3.95 dB into 6 dBi are 8.02 W, whatever the other arm does in the cold; the arm that
+    // radiates most is warm, or it is not: then 0.324 dB more
+    none(
+        &text("apart", "0 dBi", "6 dBi", "8.3 W"),
+        "limit-in-the-cold",
+    );
+    says(
+        &one(
+            &text("apart", "6 dBi", "0 dBi", "8.3 W"),
+            "limit-in-the-cold",
+        ),
+        &["0.32 dB more: 8.64 W"],
+    );
+    // in phase half of the field is of the arm without: 20 lg((1 + 10^(0.324/20)) / 2) = 0.16 dB
+    says(
+        &one(
+            &text("in phase", "6 dBi", "6 dBi", "32.5 W"),
+            "limit-in-the-cold",
+        ),
+        &["it loses less and EIRP on 100 MHz is 0.16 dB more"],
+    );
 }
 
 #[test]
@@ -498,6 +549,52 @@ fn an_swr_agrees_with_the_watts_beside_it() {
         &["100 W forward", "4 W reflected", "5 W reflected", "swr 2"],
     ] {
         none(&t(lines), "swr-beside-watts");
+    }
+}
+
+#[test]
+fn a_meter_that_reads_coarsely_contradicts_no_swr() {
+    let said = |meter: &str, forward: &str, reflected: &str, swr: &str| {
+        let text = format!(
+            "band 2m 145.3 MHz\n\ninstrument W1 {{\n    {meter}\n}}\n\nstation hill {{\n    transmitter TX1 50 W ± 5 % carrier, fm\n    pad P1 3 dB ± 0.1 dB\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2\n\n    chain out on 2m transmit {{\n        TX1\n        P1\n        readings from \"site.csv\" with W1\n        A1\n    }}\n}}\n"
+        );
+        let row = format!("P1,2m,2024-07-01,{forward},{reflected},{swr}\n");
+        let log = format!(
+            "after,band,date,forward_w,reflected_w,swr\n{}",
+            row.repeat(3)
+        );
+        let s = common::load_from(
+            &downlead_testkit::Files::default()
+                .with("main.downlead", text)
+                .with("site.csv", log),
+        );
+        let all = s.diagnostics();
+        let found: Vec<_> = all
+            .iter()
+            .filter(|d| d.code.id == "swr-beside-watts")
+            .map(|d| d.help.join(" "))
+            .collect();
+        // the same in every row is told once
+        assert!(found.len() <= 1, "{found:?}");
+        found.into_iter().next()
+    };
+    let coarse = "accuracy 5 % of reading\n    resolution 0.5 W";
+    let scale = "accuracy 5 % of full scale\n    scale 100 W";
+    for (meter, forward, reflected, swr) in [
+        (coarse, "25.4", "0", "1.2"),
+        ("accuracy 5 % of reading", "25.4", "0", "1.2"),
+        ("accuracy 5 % of reading", "25.4", "0.1", "1.0"),
+        (scale, "25.4", "0.2", "1.6"),
+    ] {
+        assert_eq!(said(meter, forward, reflected, swr), None, "{meter} {swr}");
+    }
+    // 0.25 W unseen of 25.4 W is |Γ| 0.1, with the directivity SWR 1.4
+    for meter in [coarse, "accuracy 5 % of reading"] {
+        let help = said(meter, "25.4", "0", "2.5").expect(meter);
+        assert!(
+            help.contains("2 more of its rows, in lines 3, 4."),
+            "{help}"
+        );
     }
 }
 

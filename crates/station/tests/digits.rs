@@ -22,38 +22,41 @@ fn digits_beyond_the_doubt_are_told() {
         // 18 % of 30.8417 W are 5.55 W: known to a tenth
         (
             "transmitter 30.8417 W ± 18 % carrier",
-            "The doubt is 5.6 W: of 30.8417 W no more than 30.8 W is known.",
+            "The doubt of 30.8417 W is 5.6 W: its last digits are not known; write `30.8 W`.",
             "30.8",
         ),
         // a standard uncertainty of 0.25 m is an expanded one of 0.5 m: known to 0.01 m
         (
             "run 46.2531 m ± 0.25 m k 1 of rg-213",
-            "no more than 46.25 m",
+            "write `46.25 m`",
             "46.25",
         ),
         (
             "run 46.2531 m ± 50 cm of rg-213",
-            "no more than 46.25 m",
+            "write `46.25 m`",
             "46.25",
         ),
-        (
-            "antenna 5.2041 dBi ± 0.5 dB",
-            "no more than 5.20 dBi",
-            "5.20",
-        ),
+        ("antenna 5.2041 dBi ± 0.5 dB", "write `5.20 dBi`", "5.20"),
         (
             "transmitter 44.9012 dBm ± 0.2 dB",
-            "no more than 44.90 dBm",
+            "write `44.90 dBm`",
             "44.90",
         ),
         // 1 dB of 31.2345 W is 8.1 W
+        ("transmitter 31.2345 W ± 1 dB", "write `31.2 W`", "31.2"),
+        // 5 % of a power are 0.22 dB (10 / ln 10 · 0.05)
         (
-            "transmitter 31.2345 W ± 1 dB",
-            "no more than 31.2 W",
-            "31.2",
+            "transmitter 43.4561 dBm ± 5 %",
+            "The doubt of 43.4561 dBm is 0.22 dBm",
+            "43.46",
         ),
-        ("pad 0.1534 dB ± 0.15 dB", "no more than 0.15 dB", "0.15"),
-        ("transmitter 312.25 W ± 20 %", "no more than 312 W", "312"),
+        (
+            "run 1234.56 m ± 234.5 m of rg-213",
+            "The doubt of 1234.56 m is 230 m: its last digits are not known; write `1235 m`.",
+            "1235",
+        ),
+        ("pad 0.1534 dB ± 0.15 dB", "write `0.15 dB`", "0.15"),
+        ("transmitter 312.25 W ± 20 %", "write `312 W`", "312"),
     ] {
         let (said, fix) = found(line).expect(line);
         assert!(said.contains(words), "{said}");
@@ -75,6 +78,8 @@ fn what_its_doubt_covers_is_left_alone() {
         "transmitter 30.8417 W ± 18 % carrier, read 2026-07-04 with W3",
         "run 46.2531 m to 46.9 m of rg-213",
         "run 46.2531 m ± 0 m of rg-213",
+        "run 46.2531 m ± 1e300 m of rg-213",
+        "transmitter 43.456 dBm ± 5 %",
     ] {
         assert_eq!(found(line), None, "{line}");
     }

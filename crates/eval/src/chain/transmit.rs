@@ -43,7 +43,7 @@ pub(crate) struct Reached<'m> {
     pub(crate) budget: Budget<'m>,
     pub(crate) worst: [f64; 2],
     pub(crate) wet: f64,
-    /// Runs that would lose less in the cold: their part, and by how much, dB.
+    /// Runs that would lose less in the cold: their part, and by how much more that would radiate, dB.
     pub(crate) cold: Vec<(&'m Part, f64)>,
     pub(crate) complete: bool,
     /// Whether a gain was written in dBd.
@@ -379,10 +379,6 @@ impl<'m> Run<'m, '_> {
             arms.push(arm);
         }
         let antennas: Vec<f64> = arms.iter().filter_map(|a| a.antenna_w).collect();
-        let colder_of = |a: &&Reached<'_>, b: &&Reached<'_>| colder(a).total_cmp(&colder(b));
-        if let Some(arm) = arms.iter().max_by(colder_of) {
-            reached.cold.extend_from_slice(&arm.cold);
-        }
         if antennas.is_empty() {
             return;
         }
@@ -400,6 +396,8 @@ impl<'m> Run<'m, '_> {
                     reached.eirp_w = Some(total * total);
                     for (arm, f) in arms.iter().zip(&fields) {
                         budget.add_scaled(&arm.budget, f / total);
+                        let cold = arm.cold.iter().map(|(p, less)| (*p, less * f / total));
+                        reached.cold.extend(cold.filter(|c| c.1 > 0.0));
                     }
                 }
                 Phasing::Apart => {
@@ -410,6 +408,8 @@ impl<'m> Run<'m, '_> {
                         .map_or(0, |x| x.0);
                     reached.eirp_w = Some(fields[best] * fields[best]);
                     budget = arms[best].budget.clone();
+                    // the other arms are not what is judged
+                    reached.cold.extend_from_slice(&arms[best].cold);
                 }
             }
             reached.budget = budget;
@@ -417,7 +417,7 @@ impl<'m> Run<'m, '_> {
     }
 }
 
-/// By how much less is lost in the cold, dB.
+/// By how much more is radiated in the cold, dB.
 pub(crate) fn colder(r: &Reached<'_>) -> f64 {
     r.cold.iter().map(|c| c.1).sum()
 }

@@ -1,8 +1,11 @@
 //! Cables out for many years whose loss is still that of a new one.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_station::model::{Basis, Direction, Node, Part, PartData, Read, ReadPower, Station};
-use rustc_hash::FxHashMap;
+use downlead_station::Env;
+use downlead_station::model::{
+    Basis, Direction, Meta, Node, Part, PartData, Read, ReadPower, Station,
+};
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use crate::walk::{Stop, direction, walk};
 
@@ -23,8 +26,67 @@ fn months(date: &str) -> Option<i32> {
 /// When power was last read behind each part.
 type LastRead<'m> = FxHashMap<*const Part, &'m str>;
 
+/// What the transmit chains say of the parts on them.
+#[derive(Default)]
+struct Seen<'m> {
+    /// Dates of readings.
+    dates: Vec<&'m str>,
+    last: LastRead<'m>,
+    /// Of a log the dates stand in another file, which is judged by itself.
+    logged: FxHashSet<*const Part>,
+    /// Parts behind which power could be read.
+    sent: FxHashSet<*const Part>,
+}
+
+impl<'m> Seen<'m> {
+    /// Follows a chain or branch; `before` are the parts in front of it.
+    fn follow(&mut self, st: &'m Station, stops: &[Stop<'m>], mut before: Vec<*const Part>) {
+        for s in stops {
+            match s {
+                Stop::Part { part, branches, .. } => {
+                    before.push(std::ptr::from_ref(*part));
+                    self.sent.insert(std::ptr::from_ref(*part));
+                    for b in *branches {
+                        let stops = walk(&b.steps, Some(st), &mut Vec::new());
+                        self.follow(st, &stops, before.clone());
+                    }
+                }
+                Stop::Gap => before.clear(),
+                Stop::Node(Node::Read { read, meta, .. }, _) => {
+                    let Some(date) = meta.date.as_deref() else {
+                        continue;
+                    };
+                    self.dates.push(date);
+                    if matches!(read, Read::Power(ReadPower::Forward | ReadPower::Net, _)) {
+                        for p in &before {
+                            let l = self.last.entry(*p).or_insert(date);
+                            if months(l) < months(date) {
+                                *l = date;
+                            }
+                        }
+                    }
+                }
+                Stop::Node(Node::Log { .. }, _) => self.logged.extend(&before),
+                Stop::Node(..) => {}
+            }
+        }
+    }
+}
+
+/// The losses of a line that were read: its cable's as defined, and its own figures.
+fn read_losses<'m>(p: &'m Part, env: &'m Env) -> impl Iterator<Item = &'m Meta> {
+    let line = match &p.data {
+        PartData::Line(l) => Some(l),
+        _ => None,
+    };
+    let cable = line.and_then(|l| env.cable(&l.cable.as_ref()?.text));
+    let own = line.into_iter().flat_map(|l| l.loss.iter());
+    let metas = own.map(|f| &*f.meta).chain(cable.map(|c| &c.meta));
+    metas.filter(|m| m.basis == Basis::Read)
+}
+
 /// There is no clock: today is the newest date the station holds.
-pub(super) fn old_cables(st: &Station, out: &mut Vec<Diagnostic>) {
+pub(super) fn old_cables(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
     let aged = |p: &&Part| {
         p.meta.since.is_some()
             && p.meta.basis != Basis::Read
@@ -34,42 +96,18 @@ pub(super) fn old_cables(st: &Station, out: &mut Vec<Diagnostic>) {
     if !st.parts.iter().any(|p| aged(&p)) {
         return;
     }
-    let mut dates: Vec<&str> = Vec::new();
-    let mut last = LastRead::default();
-    // of a log the dates stand in another file, which is judged by itself
-    let mut logged: FxHashMap<*const Part, ()> = FxHashMap::default();
+    let mut seen = Seen::default();
     for c in &st.chains {
         let stops = walk(&c.steps, Some(st), &mut Vec::new());
-        if direction(c, &stops) != Direction::Transmit {
-            continue;
-        }
-        let mut before: Vec<*const Part> = Vec::new();
-        for s in &stops {
-            match s {
-                Stop::Part { part, .. } => before.push(std::ptr::from_ref(*part)),
-                Stop::Gap => before.clear(),
-                Stop::Node(Node::Read { read, meta, .. }, _) => {
-                    let Some(date) = meta.date.as_deref() else {
-                        continue;
-                    };
-                    dates.push(date);
-                    if matches!(read, Read::Power(ReadPower::Forward | ReadPower::Net, _)) {
-                        for p in &before {
-                            let l = last.entry(*p).or_insert(date);
-                            if months(l) < months(date) {
-                                *l = date;
-                            }
-                        }
-                    }
-                }
-                Stop::Node(Node::Log { .. }, _) => logged.extend(before.iter().map(|p| (*p, ()))),
-                Stop::Node(..) => {}
-            }
+        if direction(c, &stops) == Direction::Transmit {
+            seen.follow(st, &stops, Vec::new());
         }
     }
+    let mut dates = std::mem::take(&mut seen.dates);
     for p in &st.parts {
         dates.extend(p.meta.since.as_deref());
         dates.extend(p.meta.date.as_deref());
+        dates.extend(read_losses(p, env).filter_map(|m| m.date.as_deref()));
         if let PartData::Transmitter(t) = &p.data {
             dates.extend(t.power.iter().filter_map(|(f, _)| f.meta.date.as_deref()));
         }
@@ -87,9 +125,14 @@ pub(super) fn old_cables(st: &Station, out: &mut Vec<Diagnostic>) {
         let Some(age) = months(since).map(|s| now - s).filter(|a| *a >= OLD) else {
             continue;
         };
-        let read = last.get(&key).copied();
-        let fresh = read.and_then(months).is_some_and(|r| now - r < VOUCHES);
-        if fresh || logged.contains_key(&key) {
+        let read = seen.last.get(&key).copied();
+        let vouches = |d: &str| months(d).is_some_and(|r| now - r < VOUCHES);
+        let measured = read_losses(p, env).any(|m| m.date.as_deref().is_none_or(vouches));
+        if measured
+            || read.is_some_and(vouches)
+            || seen.logged.contains(&key)
+            || !seen.sent.contains(&key)
+        {
             continue;
         }
         out.push(finding(p, since, read, today, age / 12));

@@ -44,17 +44,23 @@ pub(super) fn protectors(stops: &[Stop<'_>], direction: Direction, out: &mut Vec
     }
     // from the radio to the mast: the last protector, and what followed it
     let mut last: Option<(On<'_>, Vec<On<'_>>)> = None;
+    // told only if no other protector follows further out
+    let mut found = Vec::new();
     for p in parts {
         let Some(on) = p else {
             last = None;
+            found.clear();
             continue;
         };
         match on.0.kind {
-            PartKind::Protector => last = Some((on, Vec::new())),
+            PartKind::Protector => {
+                found.clear();
+                last = Some((on, Vec::new()));
+            }
             PartKind::Run => {
                 if let Some((protector, behind)) = last.take() {
                     let exposed = behind.iter().enumerate();
-                    out.extend(
+                    found.extend(
                         exposed
                             .filter(|(_, b)| is_protected(b.0.kind))
                             .map(|(i, b)| finding(protector, *b, on, i == 0)),
@@ -68,6 +74,7 @@ pub(super) fn protectors(stops: &[Stop<'_>], direction: Direction, out: &mut Vec
             }
         }
     }
+    out.append(&mut found);
 }
 
 fn name(p: &Part) -> String {

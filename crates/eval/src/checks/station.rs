@@ -2,6 +2,7 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::frequency;
+use downlead_station::Env;
 use downlead_station::model::{Chain, Direction, Part, PartData, PartKind, Station};
 use rustc_hash::FxHashMap;
 
@@ -9,7 +10,7 @@ use super::age::old_cables;
 use crate::walk::{Stop, direction, walk};
 
 /// Checks of a station as a whole.
-pub(crate) fn station(st: &Station, out: &mut Vec<Diagnostic>) {
+pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
     if st.chains.is_empty() {
         return;
     }
@@ -80,7 +81,7 @@ pub(crate) fn station(st: &Station, out: &mut Vec<Diagnostic>) {
     }
     joints(&edges, out);
     two_paths(st, out);
-    old_cables(st, out);
+    old_cables(st, env, out);
 }
 
 struct Edge<'m> {

@@ -22,7 +22,7 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
                 r.chains
                     .push(chain_of(Some(st), c, env, &mut r.diagnostics));
             }
-            checks::station(st, &mut r.diagnostics);
+            checks::station(st, env, &mut r.diagnostics);
             depends(Some(st), &st.chains, env, &mut r);
         }
         Meaning::Chain(c) => {

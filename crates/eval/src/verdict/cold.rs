@@ -23,12 +23,12 @@ pub(super) fn cold(run: &mut Run<'_, '_>, reached: &Reached<'_>, l: &LimitResult
         &codes::LIMIT_IN_THE_COLD,
         l.loc,
         format!(
-            "The limit is met with the run{} at 20 °C, which is assumed; at {} °C {} {} less and {what} on {} is {} ± {}.",
+            "The limit is met with the run{} at 20 °C, which is assumed; at {} °C {} less and {what} on {} is {} more: {} ± {}.",
             if one { "" } else { "s" },
             number(COLD_C, 0).replace('-', "−"),
             if one { "it loses" } else { "they lose" },
-            db(less),
             run.point.band,
+            db(less),
             power(l.value_w * from_db(less)),
             db(l.uncertainty_db)
         ),

@@ -32,7 +32,7 @@ pub(crate) fn receive_statement(
             return;
         }
         Node::Expect { .. } => "This expectation",
-        Node::Log { .. } => "a log of readings",
+        Node::Log { .. } => "A log of readings",
         Node::Read { .. } => "A reading",
         Node::Limit { .. } => "A limit",
     };

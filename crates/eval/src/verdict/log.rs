@@ -41,13 +41,18 @@ pub(super) fn judge<'m>(
         |r: &Row| several && r.band.is_none() && r.hz.is_none() && is_here(r, here.as_deref());
     table_problems(file, table, &tags, &of_any_band, &mut run.diags);
     let mut rows = Vec::new();
+    let mut told = Told::default();
     for row in &table.rows {
         if !is_here(row, here.as_deref()) || !on_band(run, row) || of_any_band(row) {
             continue;
         }
         let name = row.instrument.as_deref().or(instrument.map(|n| &*n.text));
+        let had = run.diags.len();
         rows.extend(one(run, loc, row, name, state));
+        let found = run.diags.split_off(had);
+        told.push(found, row.line);
     }
+    run.diags.extend(told.finish());
     if rows.is_empty() {
         return None;
     }
@@ -62,6 +67,45 @@ pub(super) fn judge<'m>(
         rows: rows.into(),
         trends: trends.into(),
     })
+}
+
+/// At most so many lines of a log are named where the same is to be told of them.
+const NAMED: usize = 8;
+
+/// What is told of the rows of one log: of each kind the first, and in which lines it is so again.
+#[derive(Default)]
+struct Told(Vec<(Diagnostic, Vec<u64>)>);
+
+impl Told {
+    fn push(&mut self, found: Vec<Diagnostic>, line: u64) {
+        for d in found {
+            let same = |x: &&mut (Diagnostic, Vec<u64>)| {
+                x.0.code.id == d.code.id
+                    && (d.code.id != codes::UNKNOWN_INSTRUMENT.id || x.0.message == d.message)
+            };
+            match self.0.iter_mut().find(same) {
+                Some((_, again)) => again.push(line),
+                None => self.0.push((d, Vec::new())),
+            }
+        }
+    }
+
+    fn finish(self) -> impl Iterator<Item = Diagnostic> {
+        self.0.into_iter().map(|(d, mut again)| {
+            again.dedup();
+            if again.is_empty() {
+                return d;
+            }
+            let lines: Vec<String> = again.iter().take(NAMED).map(u64::to_string).collect();
+            d.help(format!(
+                "The same is to be said of {} more of its rows, in line{} {}{}.",
+                again.len(),
+                if again.len() == 1 { "" } else { "s" },
+                lines.join(", "),
+                if again.len() > NAMED { " and on" } else { "" }
+            ))
+        })
+    }
 }
 
 /// The tag of the part before the node.
@@ -136,7 +180,7 @@ fn one<'m>(
     if let (Some(i), Some(d)) = (instrument, &row.date) {
         lapsed(i, d, loc, &mut run.diags);
     }
-    run.diags.extend(in_row(loc, row));
+    run.diags.extend(in_row(loc, row, instrument));
     let date: Box<str> = row.date.clone().unwrap_or_default();
     let mut out = Vec::new();
     if let Some((w, _)) = row.forward_w {

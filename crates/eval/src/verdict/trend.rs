@@ -9,7 +9,7 @@ use crate::instrument::{instrument_db, meter_of};
 use crate::result::{LogRow, LogTrend, Logged};
 
 /// Uncertainty of an SWR that is logged as such: half-width (common practice).
-const SWR_HALF_WIDTH: f64 = 0.1;
+pub(super) const SWR_HALF_WIDTH: f64 = 0.1;
 
 /// Scatter of one reading against another, relative, where nothing is known of the meter (common
 /// practice).

@@ -4,24 +4,67 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::{gamma_from_swr, swr_from_gamma};
 use downlead_quantity::{Measure, from_db, number, power};
 use downlead_station::attach::{Cell, Row};
-use downlead_station::model::{Meta, Node, Read, ReadPower};
+use downlead_station::model::{Instrument, Meta, Node, Read, ReadPower};
 
 use super::reflection::METER_GAMMA;
+use super::trend::SWR_HALF_WIDTH;
 use crate::chain::{NodeState, Run, holds};
+use crate::instrument::meter_of;
+
+/// Of a meter that shows nothing reflected and does not say how fine it reads: what may still come
+/// back, as a share of what goes there (common practice: a scale of a hundred divisions).
+const UNSEEN: f64 = 0.01;
+
+/// A power as read and how far it may be off, W.
+#[derive(Clone, Copy)]
+struct Watts {
+    value: f64,
+    half: f64,
+}
+
+impl Watts {
+    /// With the doubt stated, or else that of the instrument: its accuracy, of a scale or of the
+    /// reading, and its resolution (k = 2).
+    fn read(m: Measure, instrument: Option<&Instrument>) -> Self {
+        let half = if m.u > 0.0 {
+            // one written as `0 W ± 0.1 W` has no doubt in dB
+            m.value * (from_db(libm::sqrt(3.0) * m.u) - 1.0)
+        } else {
+            instrument.map(meter_of).map_or(0.0, |i| {
+                let of_reading = i.u_of_reading * m.value;
+                2.0 * libm::hypot(of_reading, libm::hypot(i.u_full_scale_w, i.u_resolution_w))
+            })
+        };
+        Watts {
+            value: m.value,
+            half,
+        }
+    }
+}
 
 /// What two readings of power say of the reflection, and the words for it if the SWR read beside
-/// them is another by more than a meter's directivity and the doubts stated.
-fn differ(forward: &Measure, reflected: &Measure, swr: &Measure) -> Option<String> {
+/// them is another by more than a meter's directivity and all the doubts.
+fn differ(forward: Watts, reflected: Watts, swr: &Measure) -> Option<String> {
     let g = libm::sqrt(reflected.value / forward.value);
     // no more comes back than goes there: that is told of the reading itself
     if !g.is_finite() || g >= 1.0 {
         return None;
     }
-    let read = gamma_from_swr(swr.value);
-    let of_swr = gamma_from_swr(swr.value + libm::sqrt(3.0) * swr.u) - read;
-    // a power off by u dB is a reflection coefficient off by half of it
-    let of_watts = g * (from_db(0.5 * libm::sqrt(3.0) * (forward.u + reflected.u)) - 1.0);
-    ((g - read).abs() > METER_GAMMA + of_swr + of_watts).then(|| {
+    let back = if reflected.value == 0.0 && reflected.half == 0.0 {
+        UNSEEN * forward.value
+    } else {
+        reflected.half
+    };
+    let least = libm::sqrt((reflected.value - back).max(0.0) / (forward.value + forward.half));
+    let most = libm::sqrt((reflected.value + back) / (forward.value - forward.half).max(0.0));
+    let half = if swr.u > 0.0 {
+        libm::sqrt(3.0) * swr.u
+    } else {
+        SWR_HALF_WIDTH
+    };
+    let low = gamma_from_swr((swr.value - half).max(1.0));
+    let high = gamma_from_swr(swr.value + half);
+    (low > most + METER_GAMMA || high < least - METER_GAMMA).then(|| {
         format!(
             "SWR {} stands beside {} forward and {} reflected, which are SWR {}.",
             number(swr.value, 2),
@@ -60,7 +103,9 @@ pub(super) fn at_nodes(run: &mut Run<'_, '_>, states: &[(Loc, &Node, NodeState<'
                 Read::Power(which, p)
                     if *which == want && n == node && m.date.as_ref() == Some(date) =>
                 {
-                    Some((*l, *p))
+                    let with = m.instrument.as_ref();
+                    let with = with.and_then(|n| run.cx.env.instrument(&n.text));
+                    Some((*l, Watts::read(*p, with)))
                 }
                 _ => None,
             });
@@ -72,25 +117,25 @@ pub(super) fn at_nodes(run: &mut Run<'_, '_>, states: &[(Loc, &Node, NodeState<'
         };
         let forward = beside(ReadPower::Forward).map(|f| f.1).or_else(|| {
             let net = beside(ReadPower::Net)?.1;
-            Some(Measure {
+            Some(Watts {
                 value: net.value + back.value,
-                u: net.u,
+                half: net.half + back.half,
             })
         });
-        if let Some(words) = forward.and_then(|f| differ(&f, &back, swr)) {
+        if let Some(words) = forward.and_then(|f| differ(f, back, swr)) {
             found.push(finding(*loc, words).also(at, "the watts"));
         }
     }
     run.diags.append(&mut found);
 }
 
-/// The same of one row of a log.
-pub(super) fn in_row(loc: Loc, row: &Row) -> Option<Diagnostic> {
-    let exact = |c: Cell| c.map(|(value, _)| Measure { value, u: 0.0 });
+/// The same of one row of a log, read with an instrument if it is known.
+pub(super) fn in_row(loc: Loc, row: &Row, with: Option<&Instrument>) -> Option<Diagnostic> {
+    let as_read = |c: Cell| c.map(|(value, _)| Measure { value, u: 0.0 });
     let words = differ(
-        &exact(row.forward_w)?,
-        &exact(row.reflected_w)?,
-        &exact(row.swr)?,
+        Watts::read(as_read(row.forward_w)?, with),
+        Watts::read(as_read(row.reflected_w)?, with),
+        &as_read(row.swr)?,
     )?;
     Some(finding(loc, format!("In line {}: {words}", row.line)))
 }

@@ -1,7 +1,7 @@
 //! Values written finer than their own doubt lets them be known.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_quantity::{Dim, Unit, from_db, sig, unit};
+use downlead_quantity::{DB_PER_RELATIVE, Dim, Unit, from_db, sig, unit};
 use downlead_syntax::{AtomKind, ExprKind, Number, Stmt, Value};
 
 use crate::cx::Cx;
@@ -30,7 +30,8 @@ fn finding(cx: &Cx<'_>, v: Value<'_>) -> Option<Diagnostic> {
     let (ExprKind::Number(n), ExprKind::Number(t)) = (v.expr().kind(), tolerance.kind()) else {
         return None;
     };
-    let expanded = expanded(n, t, coverage)?;
+    // what is less than its own doubt is no matter of digits
+    let expanded = expanded(n, t, coverage).filter(|u| *u <= n.value.abs())?;
     let decimals = decimals(cx.text(n.digits))?;
     // the uncertainty is stated with two digits at most and the value as far as they reach (GUM,
     // JCGM 100:2008, 7.2.6); a digit more is nobody's harm
@@ -42,24 +43,31 @@ fn finding(cx: &Cx<'_>, v: Value<'_>) -> Option<Diagnostic> {
     let blank = if symbol.is_empty() { "" } else { " " };
     let kept = usize::try_from(reach).unwrap_or(0);
     let rounded = format!("{:.kept$}", n.value);
-    let mut d = Diagnostic::new(
+    let d = Diagnostic::new(
         &codes::FINER_THAN_DOUBT,
         cx.loc(n.digits),
         format!(
-            "The doubt is {}{blank}{symbol}: of {}{blank}{symbol} no more than {rounded}{blank}{symbol} is known.",
-            sig(expanded, 2),
-            cx.text(n.digits)
+            "The doubt of {}{blank}{symbol} is {}{blank}{symbol}: its last digits are not known; write `{rounded}{blank}{symbol}`.",
+            cx.text(n.digits),
+            two_digits(expanded)
         ),
     )
-    .at("finer than its doubt");
-    if rounded.parse::<f64>().is_ok_and(|r| r != 0.0) {
-        d = d.fix(
-            format!("write `{rounded}{blank}{symbol}`"),
-            cx.loc(n.digits),
-            rounded,
-        );
-    }
+    .at("finer than its doubt")
+    .fix(
+        format!("write `{rounded}{blank}{symbol}`"),
+        cx.loc(n.digits),
+        rounded,
+    );
     Some(d)
+}
+
+/// With two digits, also where it is more than a hundred: `230` of 234.5.
+fn two_digits(value: f64) -> String {
+    let step = libm::exp10(libm::floor(libm::log10(value)) - 1.0);
+    if step > 1.0 {
+        return sig(libm::round(value / step) * step, 2);
+    }
+    sig(value, 2)
 }
 
 /// The doubt (k = 2; of a plain `±` the half-width) in the value's own unit.
@@ -73,6 +81,10 @@ fn expanded(n: Number, t: Number, coverage: Option<f64>) -> Option<f64> {
     let (of, by) = (n.unit.map(unit), t.unit.map(unit));
     let dim = |u: Option<&Unit>| u.map_or(Dim::Count, |u| u.dim);
     let half = match (dim(of), dim(by)) {
+        // a percentage of a level or gain is one of its power
+        (Dim::Level | Dim::GainIsotropic | Dim::GainDipole, Dim::Percent) => {
+            DB_PER_RELATIVE * t.value / 100.0
+        }
         (d, Dim::Percent) if d != Dim::Percent && d != Dim::Temperature => {
             n.value.abs() * t.value / 100.0
         }
