@@ -24,11 +24,13 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
         Some(Accuracy::Decibel(u)) => u,
         None => 0.0,
     };
-    // half a step, rectangular
-    let r = i
-        .resolution_w
-        .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0));
-    libm::hypot(a, r)
+    libm::hypot(a, resolution_db(i, watts))
+}
+
+/// Half a step of the display, rectangular: standard uncertainty at a reading, dB.
+fn resolution_db(i: &Instrument, watts: f64) -> f64 {
+    i.resolution_w
+        .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0))
 }
 
 /// Says that an instrument's calibration was due before the day it was used. Dates are written
@@ -81,11 +83,13 @@ pub fn meter_of(i: &Instrument) -> Meter {
 }
 
 /// What does not cancel between two readings with one instrument, dB (standard): linearity and
-/// repeatability of both.
+/// repeatability of both, and the step of the display at the smaller one, `watts`.
 #[must_use]
-pub fn between_readings_db(i: &Instrument) -> f64 {
+pub fn between_readings_db(i: &Instrument, watts: f64) -> f64 {
     let m = meter_of(i);
-    DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability)
+    let both =
+        DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability);
+    libm::hypot(both, resolution_db(i, watts))
 }
 
 /// One meter of which nothing is known: its scale cancels between its readings, and the usual

@@ -34,13 +34,15 @@ pub fn recorded(path: &Path) -> Result<Option<Recorded>, String> {
             "diff.relative=false",
             "-c",
             "log.showSignature=false",
+            "-c",
+            "log.showRoot=true",
             "log",
             "--follow",
-            "--name-only",
+            "--name-status",
             "-z",
             "-n",
             REVISIONS,
-            "--format=%x01%h%x02%at%x02%as%x02%an%x02",
+            "--format=%x01%H%x02%at%x02%as%x02%an%x02",
             "--",
             name,
         ],
@@ -62,7 +64,7 @@ pub fn recorded(path: &Path) -> Result<Option<Recorded>, String> {
     all.reverse();
     let asked: String = all
         .iter()
-        .map(|e| format!("{}:{}\n", e.recording.revision, e.path))
+        .map(|e| format!("{}:{}\n", e.hash, e.path))
         .collect();
     let Some(blobs) = git_with(folder, &["cat-file", "--batch"], Some(asked))? else {
         return Ok(None);
@@ -72,35 +74,76 @@ pub fn recorded(path: &Path) -> Result<Option<Recorded>, String> {
         .into_iter()
         .zip(&texts)
         .filter_map(|(e, t)| Some((e.recording, t.as_deref()?)));
-    Ok(Some(Recorded::of(name, states)))
+    let now = std::time::SystemTime::now()
+        .duration_since(std::time::UNIX_EPOCH)
+        .map_or(0, |d| i64::try_from(d.as_secs()).unwrap_or(0));
+    Ok(Some(Recorded::of(name, states).seen_at(now)))
+}
+
+/// Whether the repository of a folder holds only the newest commits, so that its history says
+/// nothing of the rest.
+#[must_use]
+pub fn is_shallow(folder: &Path) -> bool {
+    let said = git(folder, &["rev-parse", "--is-shallow-repository"]);
+    matches!(said, Ok(Some(out)) if out.starts_with(b"true"))
+}
+
+/// The commit a folder's repository is at.
+#[must_use]
+pub fn head(folder: &Path) -> Option<String> {
+    let said = git(folder, &["rev-parse", "--verify", "--quiet", "HEAD"]).ok()??;
+    Some(String::from_utf8_lossy(&said).trim().to_owned())
 }
 
 struct Entry {
     recording: Recording,
+    hash: String,
     path: String,
 }
 
-/// What the log says: a commit, then the file's name in it.
+/// What the log says, the newest first: a commit, then what became of the file in it and its name.
+/// Where it was copied from another file, it begins: what that file says of its own readings is
+/// true of that file only.
 fn entries(log: &str) -> Vec<Entry> {
-    log.split('\u{1}').filter_map(entry).collect()
+    let mut out = Vec::new();
+    for text in log.split('\u{1}') {
+        let Some((entry, copied)) = entry(text) else {
+            continue;
+        };
+        out.push(entry);
+        if copied {
+            break;
+        }
+    }
+    out
 }
 
-fn entry(text: &str) -> Option<Entry> {
-    let mut parts = text.split('\u{2}');
-    let revision = parts.next().filter(|r| !r.is_empty())?;
+fn entry(text: &str) -> Option<(Entry, bool)> {
+    let mut parts = text.splitn(4, '\u{2}');
+    let hash = parts.next().filter(|r| !r.is_empty())?;
     let seconds = parts.next()?.parse().ok()?;
-    let (date, author) = (parts.next()?, parts.next()?);
-    let path = parts.next()?.trim_matches(['\0', '\n']);
+    let date = parts.next()?;
+    // an author may be called anything
+    let (author, names) = parts.next()?.rsplit_once('\u{2}')?;
+    let mut names = names.trim_matches(['\0', '\n']).split('\0');
+    let status = names.next()?;
+    let path = names.next_back()?;
     // a name with a line end cannot be asked for by line
-    (!path.is_empty() && !path.contains(['\0', '\n'])).then(|| Entry {
+    if path.is_empty() || path.contains('\n') {
+        return None;
+    }
+    let author: String = author.chars().filter(|c| !c.is_control()).collect();
+    let entry = Entry {
         recording: Recording {
-            revision: revision.into(),
+            revision: hash.get(..7).unwrap_or(hash).into(),
             date: date.into(),
             seconds,
             author: author.into(),
         },
+        hash: hash.to_owned(),
         path: path.to_owned(),
-    })
+    };
+    Some((entry, status.starts_with('C')))
 }
 
 /// The answers of `cat-file --batch`, in order; none where there is no such file or no text.
@@ -135,12 +178,14 @@ mod tests {
 
     #[test]
     fn the_log_is_taken_apart() {
-        let log = "\u{1}abc1234\u{2}1784000000\u{2}2026-07-14\u{2}A N Other\u{2}\0\nbench/a b.csv\0\u{1}abc1235\u{2}x\u{2}\u{2}\u{2}\0";
+        let log = "\u{1}abc123456\u{2}1784000000\u{2}2026-07-14\u{2}A \u{2}N\u{1b} Other\u{2}\0\nM\0bench/a b.csv\0\u{1}abc1235\u{2}x\u{2}\u{2}\u{2}\0\u{1}b\u{2}1\u{2}2026-07-13\u{2}x\u{2}\0\nC071\0old.csv\0bench/a b.csv\0\u{1}c\u{2}1\u{2}2026-07-12\u{2}x\u{2}\0\nA\0old.csv\0";
         let all = entries(log);
-        assert_eq!(all.len(), 1);
+        assert_eq!(all.len(), 2, "what it was copied from is another file");
         assert_eq!(all[0].path, "bench/a b.csv");
         assert_eq!(&*all[0].recording.author, "A N Other");
+        assert_eq!(&*all[0].recording.revision, "abc1234");
         assert_eq!(all[0].recording.seconds, 1_784_000_000);
+        assert_eq!(all[1].path, "bench/a b.csv");
     }
 
     #[test]

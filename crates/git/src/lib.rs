@@ -5,5 +5,5 @@ mod history;
 mod program;
 mod revision;
 
-pub use history::recorded;
+pub use history::{head, is_shallow, recorded};
 pub use revision::Revision;

@@ -26,9 +26,14 @@ pub(crate) fn git_with(
     input: Option<String>,
 ) -> Result<Option<Vec<u8>>, String> {
     let child = Command::new("git")
-        .arg("--no-pager")
+        .args(["--no-pager", "-c", "protocol.allow=never"])
         .args(args)
         .current_dir(folder)
+        // a hook's own repository is not that of the file asked about
+        .env_remove("GIT_DIR")
+        .env_remove("GIT_WORK_TREE")
+        .env_remove("GIT_INDEX_FILE")
+        .env_remove("GIT_PREFIX")
         // nothing is asked of the user, locked, or fetched over the network
         .env("GIT_TERMINAL_PROMPT", "0")
         .env("GIT_OPTIONAL_LOCKS", "0")

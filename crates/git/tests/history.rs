@@ -271,3 +271,105 @@ fn without_a_repository_it_is_said_and_without_commits_nothing_is_known() {
     git(root, &["commit", "-q", "-m", "x"], "2026-07-01");
     assert!(downlead_git::recorded(&file).expect("git").is_none());
 }
+
+/// What `check` would say of the texts of a folder after `s.downlead` was committed as it was.
+fn said_of(root: &Path, path: &str) -> Vec<String> {
+    let mut s = Snapshot::load(&[path.to_owned()], &Disk(root));
+    if let Some(r) = downlead_git::recorded(&root.join(path)).expect("a repository") {
+        s.set_recorded(path, Arc::new(r));
+    }
+    s.diagnostics()
+        .iter()
+        .filter(|d| d.code.id == "reading-edited" || d.code.id == "length-mistyped")
+        .map(|d| d.message.clone())
+        .collect()
+}
+
+const REELS: &str = "session 7 {\n    read 2026-07-19 by x\n    piece A 22.60 m of rg-213\n    readings on 145.3 MHz {\n        through A 29.8 W at 2 min\n    }\n}\nsession 8 {\n    read 2026-07-19 by x\n    piece A 22.60 m of rg-213\n    readings on 145.3 MHz {\n        through A 30.8 W at 2 min\n    }\n}\n";
+
+#[test]
+fn readings_are_not_taken_for_each_other() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let root = dir.path();
+    git(root, &["init", "-q"], "2026-07-01");
+    let file = root.join("s.downlead");
+    fs::write(&file, REELS).expect("a file");
+    commit(root, "2026-07-19");
+    // names that begin with a digit are names
+    fs::write(&file, REELS.replace("30.8 W", "28.0 W")).expect("a file");
+    let said = said_of(root, "s.downlead");
+    assert!(
+        said.len() == 1 && said[0].starts_with("This reading was 30.8 W when"),
+        "{said:#?}"
+    );
+    // read again a year later, over the old figures
+    let anew = REELS
+        .replace("2026-07-19", "2027-07-20")
+        .replace("30.8 W", "28.0 W");
+    fs::write(&file, anew).expect("a file");
+    assert_eq!(said_of(root, "s.downlead"), [""; 0]);
+    // something read beside it is no change of it
+    fs::write(&file, REELS.replace("30.8 W", "30.8 W, 0.1 W reflected")).expect("a file");
+    assert_eq!(said_of(root, "s.downlead"), [""; 0]);
+    fs::write(&file, REELS).expect("a file");
+    // a copy as the beginning of another file is another file's record
+    let copy = root.join("s27.downlead");
+    fs::write(
+        &copy,
+        REELS.replace("30.8 W", "27.2 W").replace("22.60", "26.20"),
+    )
+    .expect("a file");
+    commit(root, "2026-08-19");
+    assert_eq!(said_of(root, "s27.downlead"), [""; 0]);
+    // one reason is for one change
+    let why = |w: &str| {
+        REELS.replace(
+            "30.8 W at 2 min",
+            &format!("{w} W at 2 min, corrected \"was 30.8 W: misread\""),
+        )
+    };
+    fs::write(&file, why("30.2")).expect("a file");
+    assert_eq!(said_of(root, "s.downlead"), [""; 0]);
+    commit(root, "2026-09-19");
+    fs::write(&file, why("28.8")).expect("a file");
+    let said = said_of(root, "s.downlead");
+    assert!(
+        said.len() == 1 && said[0].starts_with("This reading was 30.2 W when"),
+        "{said:#?}"
+    );
+}
+
+#[test]
+fn a_day_is_given_to_bring_readings_into_order() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let root = dir.path();
+    git(root, &["init", "-q"], "2026-07-01");
+    let file = root.join("s.downlead");
+    fs::write(&file, REELS).expect("a file");
+    let now = Command::new("date").arg("+%Y-%m-%dT%H:%M:%S%z").output();
+    let now = String::from_utf8(now.expect("date").stdout).expect("text");
+    git(root, &["add", "-A"], "2026-07-01");
+    let done = Command::new("git")
+        .args(["-c", "commit.gpgSign=false", "commit", "-q", "-m", "x"])
+        .current_dir(root)
+        .env("GIT_CONFIG_GLOBAL", "/dev/null")
+        .env("GIT_AUTHOR_NAME", "a\u{1b}[31m\u{2}b")
+        .env("GIT_AUTHOR_EMAIL", "x@example.org")
+        .env("GIT_AUTHOR_DATE", now.trim())
+        .env("GIT_COMMITTER_NAME", "x")
+        .env("GIT_COMMITTER_EMAIL", "x@example.org")
+        .status();
+    assert!(done.expect("git").success());
+    fs::write(&file, REELS.replace("30.8 W", "28.0 W")).expect("a file");
+    assert_eq!(said_of(root, "s.downlead"), [""; 0]);
+    // once it is older
+    let old = downlead_git::recorded(&file)
+        .expect("git")
+        .expect("committed");
+    let mut s = Snapshot::load(&["s.downlead".to_owned()], &Disk(root));
+    s.set_recorded("s.downlead", Arc::new(old.seen_at(i64::MAX / 2)));
+    let said = s.diagnostics();
+    let said = said.iter().find(|d| d.code.id == "reading-edited");
+    let said = &said.expect("told").message;
+    assert!(said.contains("when a[31mb recorded it on"), "{said:?}");
+}

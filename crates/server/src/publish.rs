@@ -172,7 +172,7 @@ impl State {
         }
         self.tell_watchers(key);
         if sound {
-            self.recall(key, false);
+            self.recall(key);
         }
         true
     }

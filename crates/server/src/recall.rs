@@ -32,6 +32,14 @@ pub(crate) struct Recall {
     files: BTreeMap<String, Option<Arc<Recorded>>>,
     /// Whether there may be files that were not asked for.
     pub(crate) due: bool,
+    /// Whether something may have been committed since.
+    pub(crate) stale: bool,
+    /// Whether an answer is awaited; there is one question at a time.
+    asked: bool,
+    /// Of answers to questions before this many changes of mind nothing is wanted.
+    round: u64,
+    /// The commit the last answer was about.
+    head: Option<String>,
 }
 
 impl Recall {
@@ -44,40 +52,63 @@ impl Recall {
 
     /// Nothing is known any more.
     pub(crate) fn forget(&mut self) {
-        self.files.clear();
-        self.due = true;
+        *self = Recall {
+            due: true,
+            round: self.round + 1,
+            ..Recall::default()
+        };
     }
 }
 
+/// What `git` says.
+struct Answer {
+    head: Option<String>,
+    files: Vec<(String, Option<Recorded>)>,
+}
+
 impl State {
-    /// Asks for what is not known yet of a space that is up to date.
-    pub(crate) fn recall(&mut self, key: &Key, again: bool) {
+    /// Asks for what is not known yet of a space that is up to date, and for all if something was
+    /// committed since.
+    pub(crate) fn recall(&mut self, key: &Key) {
         let Key::Root(root) = key else { return };
         let (root, wanted) = (root.clone(), self.wants_history(key));
         let Some(space) = self.spaces.get_mut(key) else {
             return;
         };
-        if !wanted || !std::mem::take(&mut space.recall.due) && !again {
+        let recall = &space.recall;
+        if !wanted || recall.asked || !(recall.due || recall.stale) {
             return;
         }
         let Some(snapshot) = space.snapshot() else {
             return;
         };
-        let mut files = snapshot.files_to_recall();
-        files.retain(|f| again || !space.recall.files.contains_key(f));
-        if files.is_empty() {
+        let all = snapshot.files_to_recall();
+        let recall = &mut space.recall;
+        let new: Vec<String> = all
+            .iter()
+            .filter(|f| !recall.files.contains_key(*f))
+            .cloned()
+            .collect();
+        let stale = std::mem::take(&mut recall.stale);
+        recall.due = false;
+        if new.is_empty() && !stale || all.is_empty() {
             return;
         }
-        for f in &files {
-            space.recall.files.entry(f.clone()).or_default();
+        for f in &new {
+            recall.files.insert(f.clone(), None);
         }
+        recall.asked = true;
+        let (known, round) = (recall.head.clone(), recall.round);
         let (back, key) = (self.back.clone(), key.clone());
         // without a thread, or an answer, readings are simply not compared
         _ = std::thread::Builder::new()
             .name("history".to_owned())
             .spawn(move || {
-                let answers = ask(&root, files);
-                back.send(Box::new(move |st| st.recalled(&key, answers)));
+                let head = downlead_git::head(&root);
+                let files = if stale && head != known { all } else { new };
+                let files = ask(&root, files);
+                let answer = Answer { head, files };
+                back.send(Box::new(move |st| st.recalled(&key, round, answer)));
             });
     }
 
@@ -88,26 +119,33 @@ impl State {
             .is_some_and(|(_, d)| self.settings_of(&d.uri).history)
     }
 
-    fn recalled(&mut self, key: &Key, answers: Vec<(String, Option<Recorded>)>) {
+    fn recalled(&mut self, key: &Key, round: u64, answer: Answer) {
         let Some(space) = self.spaces.get_mut(key) else {
             return;
         };
-        let mut news = false;
-        for (path, recorded) in answers {
+        if space.recall.round != round {
+            return;
+        }
+        space.recall.asked = false;
+        space.recall.head = answer.head;
+        let mut news = Vec::new();
+        for (path, recorded) in answer.files {
             let recorded = recorded.filter(|r| !r.is_empty()).map(Arc::new);
             let before = space.recall.files.insert(path.clone(), recorded.clone());
             if recorded.is_some() || before.flatten().is_some() {
-                news = true;
-                space.remember(&path, recorded.unwrap_or_default());
+                news.push((path, recorded.unwrap_or_default()));
             }
         }
-        if news {
+        if !news.is_empty() {
+            space.remember(news);
             space.changed();
             self.due.publish_now();
             if self.peer.pull {
                 self.due.refresh_soon();
             }
         }
+        // what came up meanwhile
+        self.recall(key);
     }
 }
 

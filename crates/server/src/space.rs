@@ -274,9 +274,8 @@ impl Space {
         self.stale = false;
         self.recall.due = true;
         if let Some(snapshot) = &mut self.snapshot {
-            for (path, recorded) in self.recall.known() {
-                snapshot.set_recorded(path, Arc::clone(recorded));
-            }
+            let known = self.recall.known();
+            snapshot.set_all_recorded(known.map(|(p, r)| (p.to_owned(), Arc::clone(r))));
         }
         self.snapshot.is_some()
     }
@@ -286,10 +285,10 @@ impl Space {
         self.snapshot.as_ref()
     }
 
-    /// Lays earlier states of a file beside it.
-    pub(crate) fn remember(&mut self, path: &str, recorded: Arc<Recorded>) {
+    /// Lays earlier states of files beside them.
+    pub(crate) fn remember(&mut self, all: Vec<(String, Arc<Recorded>)>) {
         if let Some(snapshot) = &mut self.snapshot {
-            snapshot.set_recorded(path, recorded);
+            snapshot.set_all_recorded(all);
         }
     }
 

@@ -481,6 +481,8 @@ impl State {
         for space in self.spaces.values_mut() {
             if !space.must_load() && space.disk_changed() {
                 space.rearranged();
+                // another branch may be out now
+                space.recall.stale = true;
                 found = true;
             }
         }

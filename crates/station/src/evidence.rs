@@ -18,8 +18,8 @@ pub struct Evidence {
     pub key: Box<str>,
     /// Its figures, in the order of the text.
     pub figures: Box<[ReadFigure]>,
-    /// Whether it says why it is not as it was recorded.
-    pub corrected: bool,
+    /// Why it is not as it was recorded; of a table not kept.
+    pub corrected: Option<Box<str>>,
     /// Where it stands.
     pub place: Place,
 }
@@ -83,6 +83,16 @@ impl Evidence {
                 .iter()
                 .zip(&other.figures)
                 .all(|(a, b)| a.same(b))
+    }
+
+    /// Whether another reading shows all its figures, and maybe more: what is read beside it is no
+    /// change of it.
+    #[must_use]
+    pub fn stands_in(&self, now: &Evidence) -> bool {
+        let mut figures = now.figures.iter();
+        self.figures
+            .iter()
+            .all(|f| figures.any(|other| f.same(other)))
     }
 
     /// Its figures, as written.
@@ -168,7 +178,12 @@ impl<'a> Walk<'_, 'a> {
             self.reading(s, format!("{path}/{key}"));
         }
         let Some(block) = s.block() else { return };
-        let path = format!("{path}/{}", segment(s));
+        let mut path = format!("{path}/{}", segment(s));
+        if inside == Inside::Plain && s.keyword() == Some("session") {
+            // the same piece read again on another day is another reading
+            let date = block.iter().find_map(date_of_reading);
+            path = format!("{path} {}", date.unwrap_or(""));
+        }
         let inside = match (inside, s.keyword()) {
             (Inside::Plain, Some("session")) => Inside::Session,
             (Inside::Session, Some("readings")) => Inside::Readings,
@@ -246,7 +261,7 @@ impl<'a> Walk<'_, 'a> {
 
     fn reading(&mut self, s: Stmt<'a>, key: String) {
         let mut figures = Vec::new();
-        let mut corrected = false;
+        let mut corrected = None;
         let of_piece = s.keyword().is_some_and(of_piece);
         for (n, group) in s.groups().enumerate() {
             let mut elsewhere = false;
@@ -256,7 +271,11 @@ impl<'a> Walk<'_, 'a> {
                         let t = s.text(*a);
                         elsewhere = matches!(t, "at" | "on" | "with" | "by");
                         let reason = group.get(i + 1).and_then(|r| s.string(*r));
-                        corrected |= t == CORRECTED && reason.is_some_and(|r| !r.trim().is_empty());
+                        if t == CORRECTED
+                            && let Some(r) = reason.filter(|r| !r.trim().is_empty())
+                        {
+                            corrected = Some(r.into());
+                        }
                     }
                     // the piece's own name
                     AtomKind::Value(_) if n == 0 && i == 1 && of_piece => {}
@@ -336,8 +355,13 @@ fn segment(s: Stmt<'_>) -> String {
         return collapse(s.slice(s.head_span()));
     }
     let words = s.atoms().iter().take(2);
+    // a name that begins with a digit, `70cm`, looks like a value; `28 m` is one
     let words: Vec<&str> = words
-        .filter(|a| matches!(a.kind, AtomKind::Word))
+        .filter(|a| match a.kind {
+            AtomKind::Word => true,
+            AtomKind::Value(_) => !s.text(**a).contains(' '),
+            _ => false,
+        })
         .map(|a| s.text(*a))
         .collect();
     words.join(" ")
@@ -393,7 +417,7 @@ fn row_evidence(r: &Row) -> Option<Evidence> {
     (!figures.is_empty()).then(|| Evidence {
         key: key.into(),
         figures: figures.into(),
-        corrected: r.corrected,
+        corrected: r.corrected.clone(),
         place: Place::Line(r.line),
     })
 }

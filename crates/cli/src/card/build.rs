@@ -132,7 +132,7 @@ fn point(
                 let own = meter.map_or(0.0, |m| DB_PER_RELATIVE * errors(m).u_relative(w));
                 let scatter = meter
                     .filter(|_| set_db > 0.0)
-                    .map_or(0.0, between_readings_db);
+                    .map_or(0.0, |m| between_readings_db(m, w));
                 let rest = (0.25 * u * u - set_db * set_db).max(0.0);
                 2.0 * libm::sqrt(rest + (set_db - own) * (set_db - own) + scatter * scatter)
             });

@@ -103,9 +103,15 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
 /// Lays the earlier states of its files beside a snapshot. Whether they could be read.
 fn recall(snapshot: &mut Snapshot, group: &Group, ui: &mut Ui) -> bool {
     let mut told: Vec<String> = Vec::new();
+    let mut all = Vec::new();
     for path in snapshot.files_to_recall() {
-        match downlead_git::recorded(&group.root.join(&path)) {
-            Ok(Some(r)) => snapshot.set_recorded(&path, std::sync::Arc::new(r)),
+        let file = group.root.join(&path);
+        // what is not there is told where it is named
+        if !file.is_file() {
+            continue;
+        }
+        match downlead_git::recorded(&file) {
+            Ok(Some(r)) => all.push((path, std::sync::Arc::new(r))),
             Ok(None) => {}
             Err(why) => {
                 if !told.contains(&why) {
@@ -115,7 +121,12 @@ fn recall(snapshot: &mut Snapshot, group: &Group, ui: &mut Ui) -> bool {
             }
         }
     }
-    told.is_empty()
+    let shallow = !all.is_empty() && downlead_git::is_shallow(&group.root);
+    if shallow {
+        ui.complain("The repository was cloned without its history, so earlier states are not known. Fetch it whole: `git fetch --unshallow`.");
+    }
+    snapshot.set_all_recorded(all);
+    told.is_empty() && !shallow
 }
 
 /// Whether the findings fail the run.

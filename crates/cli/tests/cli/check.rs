@@ -142,6 +142,8 @@ fn git(dir: &std::path::Path, args: &[&str]) {
         .args(args)
         .current_dir(dir)
         .env("GIT_CONFIG_GLOBAL", "/dev/null")
+        // long enough ago to be no draft
+        .env("GIT_AUTHOR_DATE", "2026-07-04T20:00:00+0000")
         .output()
         .expect("this test needs git");
     assert!(done.status.success(), "{done:?}");
@@ -202,4 +204,21 @@ fn history_without_a_repository_is_trouble_and_the_rest_is_told() {
     // a file without readings and lengths has no history to ask for
     let r = run(dir.path(), &["check", "--history", "c.downlead"]);
     assert_eq!(r.err, "");
+}
+
+#[test]
+fn history_that_was_not_cloned_is_missed_aloud() {
+    let dir = folder(&[("a.downlead", READ)]);
+    git(dir.path(), &["init", "-q"]);
+    for text in [READ.to_owned(), READ.replace("28 m", "29 m")] {
+        std::fs::write(dir.path().join("a.downlead"), text).expect("written");
+        git(dir.path(), &["add", "."]);
+        git(dir.path(), &["commit", "-q", "-m", "x"]);
+    }
+    let url = format!("file://{}", dir.path().display());
+    let copy = tempfile::tempdir().expect("a folder");
+    git(copy.path(), &["clone", "-q", "--depth", "1", &url, "c"]);
+    let r = run(&copy.path().join("c"), &["check", "--history"]);
+    assert_eq!(r.code, Some(2));
+    assert!(r.err.contains("without its history"), "{}", r.err);
 }

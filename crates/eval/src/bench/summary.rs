@@ -4,8 +4,8 @@ use std::collections::HashMap;
 
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::{
-    FitPoint, FitRules, Length, Source, Verdict, against_tape, fit, length_from_delay,
-    length_from_phase_slope, length_from_spacing, whole_cable,
+    FitPoint, FitRules, Length, NO_ONE_FACTOR, Source, Verdict, WholeCable, against_tape, fit,
+    length_from_delay, length_from_phase_slope, length_from_spacing, whole_cable,
 };
 use downlead_quantity::{db, decibel_signed, number};
 use downlead_station::Env;
@@ -85,14 +85,8 @@ fn piece(
         &common_causes(&measured),
         libm::hypot(shared, sheet),
     );
-    if let Some(w) = &mut whole
-        && w.verdict == Verdict::Differs
-        && w.ln_ratio < 0.0
-        && measured
-            .iter()
-            .all(|c| c.expected.is_some_and(|e| e.maximum))
-    {
-        w.verdict = Verdict::Agrees;
+    if let Some(w) = &mut whole {
+        w.verdict = judged(w, &measured);
     }
     let worst = whole.as_ref().and_then(|w| with.get(w.worst).copied());
     let joins_share = mine
@@ -126,6 +120,27 @@ fn piece(
 
 type Fitted =
     Option<Result<downlead_physics::measure::LossFit, downlead_physics::measure::FitError>>;
+
+/// The verdict on a piece as a whole, with what its bands say each for itself.
+fn judged(w: &WholeCable, measured: &[&BenchCell]) -> Verdict {
+    let differs = measured
+        .iter()
+        .filter_map(|c| c.comparison.as_ref())
+        .any(|x| x.verdict == Verdict::Differs);
+    let maximum = measured
+        .iter()
+        .all(|c| c.expected.is_some_and(|e| e.maximum));
+    match w.verdict {
+        // less than a maximum is what the sheet promises, unless a band loses more
+        Verdict::Differs if w.ln_ratio < 0.0 && maximum => match differs {
+            true => Verdict::CannotTell,
+            false => Verdict::Agrees,
+        },
+        // too much on one band and too little on another cancel in the mean
+        Verdict::Agrees if differs && w.p < NO_ONE_FACTOR => Verdict::CannotTell,
+        v => v,
+    }
+}
 
 /// The two coefficients from the readings of a piece.
 fn fitted(

@@ -45,9 +45,8 @@ impl Lengths {
     /// Follows each length into the next revision.
     pub(super) fn add(&mut self, tree: &File, revision: &Arc<Recording>) {
         let all = tree.items().iter().flat_map(|p| item_lengths(&p.item));
-        let mut old = std::mem::take(&mut self.by_key);
         for (key, list) in by_key(all) {
-            let mut states = old.remove(&key).unwrap_or_default();
+            let mut states = self.by_key.remove(&key).unwrap_or_default();
             if !states.last().is_some_and(|s| all_same(&s.list, &list)) {
                 states.push(State {
                     list,
@@ -139,14 +138,13 @@ fn slip(was: &StatedLength, now: &StatedLength) -> Option<Slip> {
     if was.unit != now.unit {
         return (a == b).then_some(Slip::Unit);
     }
-    if swapped(&a, &b) {
-        return Some(Slip::Swapped);
-    }
-    [10.0, 100.0, 1000.0].into_iter().find_map(|k| {
+    let point = [10.0, 100.0, 1000.0].into_iter().find_map(|k| {
         let is = |x: f64| (x / k - 1.0).abs() < 1e-9;
         let ratio = now.metres / was.metres;
         (is(ratio) || is(1.0 / ratio)).then_some(Slip::Point(k))
-    })
+    });
+    // 1 and 10 are no digits exchanged
+    point.or(swapped(&a, &b).then_some(Slip::Swapped))
 }
 
 /// The digits of both numbers with the point at one place: `22.6` beside `22.06` is 2260 and 2206.
@@ -212,7 +210,7 @@ fn finding(was: &StatedLength, now: &StatedLength, slip: Slip, by: &Recording) -
         was.text.to_string(),
     );
     if now.keyword() == "let" {
-        return d.help("Write it as it was. If it is meant, the next commit says so.");
+        return d.help("Write it as it was. If it is meant, it is quiet from the commit after the one that brings it.");
     }
     let end = now.statement.span.end;
     d.help(format!(

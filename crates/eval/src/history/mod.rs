@@ -34,6 +34,8 @@ const DRAFT_S: i64 = 24 * 3600;
 #[derive(Clone, Debug, Default)]
 pub struct Recorded {
     by_key: FxHashMap<Box<str>, Vec<Slot>>,
+    /// When the present texts are looked at, seconds since 1970.
+    now: Option<i64>,
     lengths: lengths::Lengths,
 }
 
@@ -42,8 +44,21 @@ pub struct Recorded {
 struct Slot {
     first: Evidence,
     by: Arc<Recording>,
+    /// When it came in, seconds since 1970.
+    begun: i64,
     /// As of the last revision.
     now: Evidence,
+}
+
+impl Slot {
+    fn is_draft(&self, seconds: i64) -> bool {
+        (seconds - self.begun).abs() <= DRAFT_S
+    }
+
+    /// A correction that gives its reason is the record from then on; one reason is for one change.
+    fn is_corrected_by(&self, now: &Evidence) -> bool {
+        now.corrected.is_some() && now.corrected != self.now.corrected
+    }
 }
 
 impl Recorded {
@@ -68,6 +83,14 @@ impl Recorded {
         out
     }
 
+    /// The same, looked at in that second since 1970: what came in less than a day before may still
+    /// be amended.
+    #[must_use]
+    pub fn seen_at(mut self, seconds: i64) -> Recorded {
+        self.now = Some(seconds);
+        self
+    }
+
     /// Whether there is nothing in it to compare with.
     #[must_use]
     pub fn is_empty(&self) -> bool {
@@ -76,29 +99,29 @@ impl Recorded {
 
     /// Follows each reading into the next revision.
     fn add(&mut self, all: Vec<Evidence>, revision: &Arc<Recording>) {
-        let mut old = std::mem::take(&mut self.by_key);
         for (key, list) in by_key(all) {
-            let slots = old.remove(&key).unwrap_or_default();
+            // what is missing in a revision may have been added on another branch: it stays known
+            let slots = self.by_key.remove(&key).unwrap_or_default();
             let (pairs, new) = pair(slots, list);
             let mut slots: Vec<Slot> = pairs
                 .into_iter()
                 .map(|(slot, now)| {
-                    let draft = revision.seconds - slot.by.seconds <= DRAFT_S;
-                    // a correction that gave its reason is the record from then on
-                    if draft && !slot.now.same(&now) || now.corrected {
-                        Slot {
+                    let amended = slot.is_draft(revision.seconds) && !slot.now.same(&now);
+                    if amended || slot.is_corrected_by(&now) {
+                        return Slot {
                             first: now.clone(),
+                            by: Arc::clone(revision),
                             now,
-                            by: slot.by,
-                        }
-                    } else {
-                        Slot { now, ..slot }
+                            ..slot
+                        };
                     }
+                    Slot { now, ..slot }
                 })
                 .collect();
             slots.extend(new.into_iter().map(|now| Slot {
                 first: now.clone(),
                 by: Arc::clone(revision),
+                begun: revision.seconds,
                 now,
             }));
             self.by_key.insert(key, slots);
@@ -130,7 +153,9 @@ impl Recorded {
             out.extend(
                 pairs
                     .into_iter()
-                    .filter(|(slot, now)| !now.corrected && !slot.first.same(now))
+                    .filter(|(slot, now)| !slot.first.stands_in(now))
+                    .filter(|(slot, now)| !slot.is_corrected_by(now))
+                    .filter(|(slot, _)| !self.now.is_some_and(|t| slot.is_draft(t)))
                     .map(|(slot, now)| (now, slot)),
             );
         }

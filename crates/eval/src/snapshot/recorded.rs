@@ -6,7 +6,7 @@ use downlead_base::{Diagnostic, ItemId};
 use downlead_station::evidence::{item_evidence, item_tables};
 use downlead_station::lengths::item_lengths;
 use downlead_station::{is_network, normalise};
-use rustc_hash::FxHashMap;
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use super::Snapshot;
 use crate::history::Recorded;
@@ -28,8 +28,9 @@ impl Snapshot {
     #[must_use]
     pub fn files_to_recall(&self) -> Vec<String> {
         let mut out = Vec::new();
+        let mut seen = FxHashSet::default();
         let mut add = |path: String| {
-            if !out.contains(&path) {
+            if seen.insert(path.clone()) {
                 out.push(path);
             }
         };
@@ -50,11 +51,18 @@ impl Snapshot {
     /// Lays earlier states of a file beside it: from now on readings that differ from them, and
     /// lengths that look mistyped beside them, are among [`Snapshot::diagnostics`].
     pub fn set_recorded(&mut self, path: &str, recorded: Arc<Recorded>) {
+        self.set_all_recorded([(path.to_owned(), recorded)]);
+    }
+
+    /// The same of several files.
+    pub fn set_all_recorded(&mut self, all: impl IntoIterator<Item = (String, Arc<Recorded>)>) {
         self.evidences.items.clear();
-        if recorded.is_empty() {
-            self.evidences.recorded.remove(path);
-        } else {
-            self.evidences.recorded.insert(path.to_owned(), recorded);
+        for (path, recorded) in all {
+            if recorded.is_empty() {
+                self.evidences.recorded.remove(&path);
+            } else {
+                self.evidences.recorded.insert(path, recorded);
+            }
         }
         self.compare_recorded();
     }
@@ -68,7 +76,7 @@ impl Snapshot {
         let mut old = std::mem::take(&mut self.evidences.items);
         let mut items = FxHashMap::default();
         let mut tables = Vec::new();
-        let mut seen = Vec::new();
+        let mut seen = FxHashSet::default();
         for file in self.files() {
             let recorded = self.evidences.recorded.get(&file.path);
             for item in file.tree.items().iter().map(|p| &p.item) {
@@ -85,7 +93,7 @@ impl Snapshot {
                         && let Some(table) = a.readings()
                     {
                         tables.extend(r.of_table(table, t.loc));
-                        seen.push(path);
+                        seen.insert(path);
                     }
                 }
             }

@@ -23,5 +23,5 @@ pub(crate) fn beside_scale<'m>(
     if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() {
         run.assumed.add(Assumed::MeterScatter, i.name.loc);
     }
-    between_readings_db(i)
+    between_readings_db(i, state.forward_w)
 }

@@ -45,12 +45,13 @@ pub struct WholeCable {
     /// Points used; the rest measured no loss, or one below its own expanded uncertainty.
     pub used: usize,
     /// `Differs` when the mean is beyond its expanded uncertainty, `CannotTell` when that exceeds
-    /// a half (of the ratio) or no one factor holds ([`NO_ONE_FACTOR`]), `Agrees` otherwise.
+    /// a half (of the ratio), `Agrees` otherwise.
     pub verdict: Verdict,
 }
 
-/// Below this probability of χ² a mean near one says nothing of the cable: too high on one band
-/// and too low on another would cancel in it (our choice).
+/// Below this probability of χ² no one factor holds at all frequencies by the measurements alone.
+/// Where a frequency differs beyond the doubt of the expectation too, a mean near one then says
+/// nothing of the cable: too high here and too low there cancel in it (our choice).
 pub const NO_ONE_FACTOR: f64 = 1e-3;
 
 /// Weighted mean of `ln(measured/expected)` with what all points share added after (`u_shared`,
@@ -107,10 +108,9 @@ pub fn whole_cable(points: &[Point], common: &[Vec<f64>], u_shared: f64) -> Opti
     let u: Vec<f64> = points.iter().map(|p| p.u_measured_db).collect();
     let u_random = libm::sqrt(variance(&shares, &shares, &u, common));
     let u_ln = libm::hypot(u_random, u_shared);
-    let p = chi_square_survival(chi2, (used - 1) as f64);
     let verdict = if ln_ratio.abs() > 2.0 * u_ln {
         Verdict::Differs
-    } else if 2.0 * u_ln > 0.5 || p < NO_ONE_FACTOR {
+    } else if 2.0 * u_ln > 0.5 {
         Verdict::CannotTell
     } else {
         Verdict::Agrees
@@ -123,7 +123,7 @@ pub fn whole_cable(points: &[Point], common: &[Vec<f64>], u_shared: f64) -> Opti
         u_shared,
         chi2,
         dof: used - 1,
-        p,
+        p: chi_square_survival(chi2, (used - 1) as f64),
         worst,
         worst_en,
         used,

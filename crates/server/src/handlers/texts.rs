@@ -64,7 +64,10 @@ pub(crate) fn saved(st: &mut State, p: DidSaveTextDocumentParams) {
     // something may have been committed since
     if let Some(Home::Space { key, .. }) = st.docs.get(&p.text_document.uri).map(|d| d.home.clone())
     {
-        st.recall(&key, true);
+        if let Some(space) = st.spaces.get_mut(&key) {
+            space.recall.stale = true;
+        }
+        st.recall(&key);
     }
 }
 

@@ -64,8 +64,8 @@ pub struct Row {
     pub person: Option<Box<str>>,
     /// Tag of the part behind which it was read.
     pub after: Option<Box<str>>,
-    /// Whether it says why it is not as it was first recorded.
-    pub corrected: bool,
+    /// Why it is not as it was first recorded.
+    pub corrected: Option<Box<str>>,
 }
 
 /// A file of readings.
@@ -338,7 +338,7 @@ impl ReadingsFile {
             Column::Person => return row.person = text(),
             Column::After => return row.after = text(),
             Column::Note => return,
-            Column::Corrected => return row.corrected = true,
+            Column::Corrected => return row.corrected = text(),
             Column::Reading => {
                 row.kind = ReadingKind::ALL.into_iter().find(|k| k.word() == cell);
                 if row.kind.is_none() {
