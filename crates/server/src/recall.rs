@@ -67,8 +67,8 @@ struct Answer {
 }
 
 impl State {
-    /// Asks for what is not known yet of a space that is up to date, and for all if something was
-    /// committed since.
+    /// Asks for what is not known yet of a space that is up to date, and for all where another commit
+    /// is out than the one it was asked of.
     pub(crate) fn recall(&mut self, key: &Key) {
         let Key::Root(root) = key else { return };
         let (root, wanted) = (root.clone(), self.wants_history(key));
@@ -97,19 +97,18 @@ impl State {
         for f in &new {
             recall.files.insert(f.clone(), None);
         }
-        recall.asked = true;
         let (known, round) = (recall.head.clone(), recall.round);
         let (back, key) = (self.back.clone(), key.clone());
-        // without a thread, or an answer, readings are simply not compared
-        _ = std::thread::Builder::new()
+        let begun = std::thread::Builder::new()
             .name("history".to_owned())
             .spawn(move || {
                 let head = downlead_git::head(&root);
-                let files = if stale && head != known { all } else { new };
-                let files = ask(&root, files);
+                let files = ask(&root, if head == known { new } else { all });
                 let answer = Answer { head, files };
                 back.send(Box::new(move |st| st.recalled(&key, round, answer)));
             });
+        // without a thread readings are simply not compared
+        recall.asked = begun.is_ok();
     }
 
     fn wants_history(&self, key: &Key) -> bool {

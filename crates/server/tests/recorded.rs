@@ -163,6 +163,9 @@ fn what_is_committed_later_is_known_after_saving() {
     c.open(&uri, &more);
     r.put("reel.downlead", &more);
     r.commit();
+    // another file is asked about after the commit; the first one is not forgotten by that
+    c.open(&r.uri("hill.downlead"), CHAIN);
+    std::thread::sleep(Duration::from_millis(400));
     c.tell(
         "textDocument/didSave",
         json!({ "textDocument": { "uri": uri } }),

@@ -118,13 +118,7 @@ pub fn item_evidence(item: &Item) -> Vec<Evidence> {
         return out;
     };
     let lets = Lets::default();
-    let mut cx = Cx {
-        item,
-        lets: &lets,
-        diags: Vec::new(),
-        files: Vec::new(),
-        built_in: false,
-    };
+    let mut cx = Cx::new(item, &lets, false);
     let mut walk = Walk {
         cx: &mut cx,
         out: &mut out,

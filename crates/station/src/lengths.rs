@@ -54,13 +54,7 @@ pub fn item_lengths(item: &Item) -> Vec<StatedLength> {
         return out;
     };
     let lets = Lets::default();
-    let mut cx = Cx {
-        item,
-        lets: &lets,
-        diags: Vec::new(),
-        files: Vec::new(),
-        built_in: false,
-    };
+    let mut cx = Cx::new(item, &lets, false);
     walk(&mut cx, s, "", &mut out);
     out
 }

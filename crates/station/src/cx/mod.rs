@@ -28,6 +28,17 @@ pub(crate) struct Cx<'a> {
 }
 
 impl<'a> Cx<'a> {
+    /// Nothing is found yet in the item.
+    pub(crate) fn new(item: &'a Item, lets: &'a Lets, built_in: bool) -> Cx<'a> {
+        Cx {
+            item,
+            lets,
+            diags: Vec::new(),
+            files: Vec::new(),
+            built_in,
+        }
+    }
+
     pub(crate) fn loc(&self, span: Span) -> Loc {
         Loc::new(self.item.id, span)
     }

@@ -43,13 +43,7 @@ pub struct Lowered {
 /// Lowers one item with the named values of its scope.
 #[must_use]
 pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
-    let mut cx = Cx {
-        item,
-        lets,
-        diags: Vec::new(),
-        files: Vec::new(),
-        built_in,
-    };
+    let mut cx = Cx::new(item, lets, built_in);
     let mut statements = item.statements();
     let meaning = match statements.next() {
         Some(stmt) => meaning(&mut cx, stmt),
@@ -92,13 +86,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
 /// Evaluates a `let`. `None` if it is none or has no value.
 #[must_use]
 pub fn lower_let(item: &Item, lets: &Lets) -> (Option<(Name, Val)>, Vec<Diagnostic>) {
-    let mut cx = Cx {
-        item,
-        lets,
-        diags: Vec::new(),
-        files: Vec::new(),
-        built_in: false,
-    };
+    let mut cx = Cx::new(item, lets, false);
     let Some(stmt) = item.statement() else {
         return (None, Vec::new());
     };
