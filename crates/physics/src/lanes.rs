@@ -63,6 +63,31 @@ pub(crate) fn exp_negative(x: f64) -> f64 {
     p * power
 }
 
+/// Natural logarithm of a positive normal number: fdlibm's `e_log.c` without its branches.
+#[inline(always)]
+pub(crate) fn ln(x: f64) -> f64 {
+    const HALF_ROOT: u64 = 0x3fe6_a09e_0000_0000; // about √½
+    const LN2_HIGH: f64 = 6.931_471_803_691_238e-1;
+    const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10;
+    let b = x.to_bits().wrapping_sub(HALF_ROOT);
+    #[allow(
+        clippy::cast_possible_wrap,
+        clippy::cast_precision_loss,
+        reason = "an exponent"
+    )]
+    let k = ((b as i64) >> 52) as f64;
+    let f = f64::from_bits((b & 0x000f_ffff_ffff_ffff).wrapping_add(HALF_ROOT)) - 1.0;
+    let s = f / (2.0 + f);
+    let (z, h) = (s * s, 0.5 * f * f);
+    let w = z * z;
+    let t = w
+        * (0.399_999_999_994_094_2 + w * (0.222_221_984_321_497_84 + w * 0.153_138_376_992_093_73))
+        + z * (0.666_666_666_666_673_5
+            + w * (0.285_714_287_436_623_9
+                + w * (0.181_835_721_616_180_5 + w * 0.147_981_986_051_165_86)));
+    k * LN2_HIGH - ((h - (s * (h + t) + k * LN2_LOW)) - f)
+}
+
 /// Sine and cosine of `x`, 0 ≤ x ≤ [`MAX_PHASE`]. Polynomials of fdlibm (`k_sin.c`, `k_cos.c`).
 #[inline(always)]
 pub(crate) fn sin_cos(x: f64) -> (f64, f64) {

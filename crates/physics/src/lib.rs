@@ -19,6 +19,7 @@ mod lanes;
 pub mod line;
 pub mod measure;
 pub mod mismatch;
+pub mod net;
 pub mod network;
 pub mod noise;
 pub mod pairs;

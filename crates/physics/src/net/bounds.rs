@@ -1,0 +1,287 @@
+//! What no phase can exceed: the range over open phases, and the floor of the loss.
+
+use super::Network;
+use super::complex::C;
+use super::element::{El, NEPER_OF_POWER};
+use super::evaluate::{Evaluation, Phase};
+use super::input::{Favourable, Input, Reader, Spread, drawn};
+use super::part::{Context, End, Part, Stretch};
+use super::scalar::{Lanes, Real, WIDTH};
+
+/// Reader at nominal values with lanes of angles for the open phases, rad.
+struct Angles<'a>(&'a [[f64; WIDTH]]);
+
+impl Reader for Angles<'_> {
+    type T = Lanes;
+    fn get(&self, i: &Input) -> Lanes {
+        drawn(i, |_| [0.0; WIDTH])
+    }
+    fn coherence(&self, phase: u32, _: Lanes, _: Spread) -> C<Lanes> {
+        C::turn(Lanes::of(1.0), Lanes(self.0[phase as usize]))
+    }
+    fn half_sine(&self, phase: u32) -> Lanes {
+        Lanes(self.0[phase as usize].map(|a| libm::sin(0.5 * a)))
+    }
+}
+
+/// Half of the range a phase may turn by, rad.
+fn window(p: &Phase) -> f64 {
+    (libm::sqrt(3.0) * p.deviation()).min(core::f64::consts::PI)
+}
+
+/// The angle within ±`window` where `a + b cos x + c sin x`, known at −120°, 0° and 120°, is
+/// greatest.
+fn best_angle([low, middle, high]: [f64; 3], window: f64) -> f64 {
+    let c = (high - low) / libm::sqrt(3.0);
+    let b = (2.0 * middle - low - high) / 3.0;
+    let x = libm::atan2(c, b);
+    if x.abs() <= window {
+        return x;
+    }
+    let at = |x: f64| b * libm::cos(x) + c * libm::sin(x);
+    if at(window) >= at(-window) {
+        window
+    } else {
+        -window
+    }
+}
+
+impl Network {
+    /// Least and greatest EIRP (or delivered power where nothing radiates), dB over 1 W at the
+    /// nominal figures, over all phases that the text leaves open: unknown ones over a whole turn,
+    /// others as far as their ± reaches. None where no phase is open.
+    ///
+    /// One phase at a time 1/P is a constant plus a sinusoid for a source that holds its forward
+    /// power, so each step of the search is exact; several starts, the last of them the extremes
+    /// of what was met on the way.
+    #[must_use]
+    pub fn reach(&self, e: &Evaluation) -> Option<(f64, f64)> {
+        let open: Vec<(usize, f64)> = e
+            .phases
+            .iter()
+            .enumerate()
+            .map(|(i, p)| (i, window(p)))
+            .filter(|p| p.1 > 1e-6)
+            .collect();
+        if open.is_empty() {
+            return None;
+        }
+        let radiates = e.output(super::evaluate::Quantity::Eirp).is_some();
+        let level = |x: &[[f64; WIDTH]]| {
+            let (eirp, delivered) = self.levels(&Angles(x));
+            if radiates { eirp.0 } else { delivered.0 }
+        };
+        let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
+        // the search goes on only as long as it gains
+        let strong = e.phases.iter().any(|p| p.deviation() > 0.0)
+            && e.output(super::evaluate::Quantity::Delivered)
+                .is_some_and(|o| o.residual > 1e-3);
+        let starts: &[f64] = if strong {
+            &[0.3, 1.9, 4.1, 5.3]
+        } else {
+            &[0.3]
+        };
+        for start in starts {
+            let mut x = vec![[0.0; WIDTH]; e.phases.len()];
+            for (i, w) in &open {
+                #[allow(clippy::cast_precision_loss, reason = "an index")]
+                let a = (start * (*i as f64 + 1.0) + 3.1) % 6.2 - 3.1;
+                x[*i] = [a * w / core::f64::consts::PI; WIDTH];
+            }
+            let mut before = (f64::INFINITY, f64::NEG_INFINITY);
+            for _ in 0..8 {
+                for (p, w) in &open {
+                    let old = x[*p];
+                    for k in 0..6 {
+                        #[allow(clippy::cast_precision_loss, reason = "0 to 2")]
+                        let step = (k % 3) as f64 - 1.0;
+                        x[*p][k] = core::f64::consts::TAU / 3.0 * step;
+                    }
+                    let y = level(&x).map(|db| libm::exp(-db * NEPER_OF_POWER));
+                    x[*p] = old;
+                    // 1/P greatest: least power in the first three lanes, most in the others
+                    let low = best_angle([y[0], y[1], y[2]], *w);
+                    let high = best_angle([-y[3], -y[4], -y[5]], *w);
+                    x[*p][..3].fill(low);
+                    x[*p][3..6].fill(high);
+                }
+                let y = level(&x);
+                least = least.min(y[0]);
+                most = most.max(y[3]);
+                if (before.0 - y[0]).abs() < 1e-6 && (before.1 - y[3]).abs() < 1e-6 {
+                    break;
+                }
+                before = (y[0], y[3]);
+            }
+        }
+        Some((least, most))
+    }
+
+    /// Largest reflection that the source can see over all open phases.
+    #[must_use]
+    pub fn largest_reflection(&self, e: &Evaluation) -> Option<f64> {
+        let open: Vec<(usize, f64)> = e
+            .phases
+            .iter()
+            .enumerate()
+            .map(|(i, p)| (i, window(p)))
+            .filter(|p| p.1 > 1e-6)
+            .collect();
+        if open.is_empty() {
+            return None;
+        }
+        let back = |x: &[[f64; WIDTH]]| {
+            let s = self.by(&Angles(x));
+            s.nodes.first().map_or([0.0; WIDTH], |n| n.back.0)
+        };
+        let mut best = 0.0_f64;
+        for start in [0.3, 1.9, 4.1] {
+            let mut x = vec![[0.0; WIDTH]; e.phases.len()];
+            for (i, w) in &open {
+                #[allow(clippy::cast_precision_loss, reason = "an index")]
+                let a = (start * (*i as f64 + 1.0) + 3.1) % 6.2 - 3.1;
+                x[*i] = [a * w / core::f64::consts::PI; WIDTH];
+            }
+            let mut before = -1.0;
+            for _ in 0..10 {
+                for (p, w) in &open {
+                    // |Γ| in one phase is a ratio of sinusoids: a coarse search, then a parabola
+                    let mut centre = 0.0;
+                    let mut half = *w;
+                    for _ in 0..4 {
+                        for k in 0..WIDTH {
+                            #[allow(clippy::cast_precision_loss, reason = "0 to 7")]
+                            let t = k as f64 / (WIDTH as f64 - 1.0) * 2.0 - 1.0;
+                            x[*p][k] = (centre + half * t).clamp(-w, *w);
+                        }
+                        let y = back(&x);
+                        let k = (0..WIDTH)
+                            .max_by(|a, b| y[*a].total_cmp(&y[*b]))
+                            .unwrap_or(0);
+                        centre = x[*p][k];
+                        half *= 0.35;
+                    }
+                    x[*p] = [centre; WIDTH];
+                }
+                let y = back(&x)[0];
+                best = best.max(y);
+                if (y - before).abs() < 1e-9 {
+                    break;
+                }
+                before = y;
+            }
+        }
+        Some(libm::sqrt(best.clamp(0.0, 1.0)))
+    }
+
+    /// A loss that nothing passive falls below, dB, at the nominal figures: no part delivers more
+    /// than its maximum available share, whatever stands around it. Of branches the best counts.
+    #[must_use]
+    pub fn floor(&self) -> f64 {
+        floor_of(&self.feed, self.hz, &|p, cx, els, angle| {
+            p.build(cx, &NominalAt(angle), els);
+        })
+    }
+
+    /// The same at the stated corner that loses least.
+    #[must_use]
+    pub fn favourable_floor(&self) -> f64 {
+        floor_of(&self.feed, self.hz, &|p, cx, els, angle| {
+            p.build(
+                cx,
+                &Favourable {
+                    inputs: &self.inputs,
+                    angle,
+                },
+                els,
+            );
+        })
+    }
+}
+
+/// Nominal values, all free phases at one angle.
+struct NominalAt(f64);
+
+impl Reader for NominalAt {
+    type T = f64;
+    fn get(&self, i: &Input) -> f64 {
+        i.nominal()
+    }
+    fn coherence(&self, _: u32, _: f64, spread: Spread) -> C<f64> {
+        match spread {
+            Spread::Known => C::one(),
+            Spread::Free => C::turn(1.0, self.0),
+        }
+    }
+    fn half_sine(&self, _: u32) -> f64 {
+        libm::sin(0.5 * self.0)
+    }
+}
+
+type Builder<'a> = dyn Fn(&Part, &Context, &mut Vec<El<f64>>, f64) + 'a;
+
+fn floor_of(s: &Stretch, hz: f64, build: &Builder<'_>) -> f64 {
+    let cx = Context { hz, phased: false };
+    let mut sum = 0.0;
+    let mut els = Vec::new();
+    for p in &s.parts {
+        let mut best = f64::INFINITY;
+        for k in 0..12 {
+            els.clear();
+            build(
+                p,
+                &cx,
+                &mut els,
+                f64::from(k) * core::f64::consts::TAU / 12.0,
+            );
+            best = best.min(-libm::log(best_share(&els)) / NEPER_OF_POWER);
+        }
+        // an amplifier's gain counts; rounding of a lossless part does not
+        sum += if best.abs() < 1e-12 { 0.0 } else { best };
+    }
+    if let End::Branches { arms, .. } = &s.end {
+        sum += arms
+            .iter()
+            .map(|a| floor_of(a, hz, build))
+            .fold(f64::INFINITY, f64::min)
+            .min(1e9);
+    }
+    sum
+}
+
+/// Maximum available power ratio of elements in cascade (Pozar, Microwave Engineering 4e, ch. 12,
+/// from memory); of a part that is not stable with every load the maximum stable one.
+#[must_use]
+pub fn best_share(els: &[El<f64>]) -> f64 {
+    let (one, zero) = (C::<f64>::one(), C::<f64>::zero());
+    // S11, S12·S21, |S21|², S22 of the cascade
+    let (mut s11, mut back, mut s21, mut s22) = (zero, one, 1.0, zero);
+    for e in els {
+        let (b11, bb, b21, b22) = match *e {
+            El::Two {
+                s11,
+                back,
+                s21,
+                s22,
+            } => (s11, back, s21.norm(), s22),
+            El::Shift { power, round, .. } => (zero, round.scale(power), power, zero),
+            El::Tuner { power } => return power,
+            El::Node => continue,
+        };
+        let d = one - s22 * b11;
+        (s11, s22, s21, back) = (
+            s11 + back * b11 / d,
+            b22 + bb * s22 / d,
+            s21 * b21 / d.norm(),
+            back * bb / (d * d),
+        );
+    }
+    let s12 = if s21 > 0.0 { back.norm() / s21 } else { 0.0 };
+    let p = 2.0 * libm::sqrt(s12 * s21);
+    if p < 1e-12 {
+        return s21 / ((1.0 - s11.norm()) * (1.0 - s22.norm()));
+    }
+    let determinant = s11 * s22 - back;
+    let k = ((1.0 - s11.norm() - s22.norm() + determinant.norm()) / p).max(1.0);
+    libm::sqrt(s21 / s12) / (k + libm::sqrt(k * k - 1.0))
+}

@@ -1,0 +1,106 @@
+//! Elementary networks in 50 ohm: what parts are made of.
+
+use super::complex::C;
+use super::input::{Reader, Spread};
+use super::scalar::Real;
+
+/// An elementary network.
+#[derive(Clone, Copy, Debug)]
+pub enum El<T> {
+    /// Two-port, port 1 towards the source; `back` is S12·S21.
+    Two {
+        /// S11.
+        s11: C<T>,
+        /// S12·S21.
+        back: C<T>,
+        /// S21.
+        s21: C<T>,
+        /// S22.
+        s22: C<T>,
+    },
+    /// Matched attenuator with a phase.
+    Shift {
+        /// Power ratio, one way.
+        power: T,
+        /// Phasor of the round trip.
+        round: C<T>,
+        /// Square of the magnitude of its mean.
+        coherence: T,
+        /// Phasor of one way; 1 where no fields are added.
+        way: C<T>,
+    },
+    /// Takes up what is reflected: what lies after it gets `power` of what comes, whatever it
+    /// reflects.
+    Tuner {
+        /// Power ratio.
+        power: T,
+    },
+    /// Boundary between parts.
+    Node,
+}
+
+/// ln(10)/10: nepers of power per dB.
+pub const NEPER_OF_POWER: f64 = core::f64::consts::LN_10 / 10.0;
+
+/// Power ratio of a loss in dB.
+#[inline(always)]
+pub fn share<T: Real>(db: T) -> T {
+    (-db * T::of(NEPER_OF_POWER)).exp()
+}
+
+/// A matched loss without length, dB.
+#[inline(always)]
+pub fn loss<T: Real>(db: T) -> El<T> {
+    El::Shift {
+        power: share(db),
+        round: C::one(),
+        coherence: T::of(1.0),
+        way: C::one(),
+    }
+}
+
+/// A two-port of real parameters but for S22.
+#[inline(always)]
+pub fn two<T: Real>(s11: T, s12: T, s21: T, s22: C<T>) -> El<T> {
+    El::Two {
+        s11: C::real(s11),
+        back: C::real(s12 * s21),
+        s21: C::real(s21),
+        s22,
+    }
+}
+
+/// A distance of unknown electrical length.
+#[inline(always)]
+pub fn free<R: Reader>(r: &R, phase: u32) -> El<R::T> {
+    let one = R::T::of(1.0);
+    let k = r.coherence(phase, R::T::of(0.0), Spread::Free);
+    El::Shift {
+        power: one,
+        round: k,
+        coherence: k.norm(),
+        way: C::one(),
+    }
+}
+
+/// From 50 ohm into an impedance whose reflection is `g`.
+#[inline(always)]
+pub fn into_impedance<T: Real>(g: C<T>) -> El<T> {
+    El::Two {
+        s11: g,
+        back: C::one() - g * g,
+        s21: C::one() + g,
+        s22: -g,
+    }
+}
+
+/// From an impedance whose reflection is `g` back to 50 ohm.
+#[inline(always)]
+pub fn out_of_impedance<T: Real>(g: C<T>) -> El<T> {
+    El::Two {
+        s11: -g,
+        back: C::one() - g * g,
+        s21: C::one() - g,
+        s22: g,
+    }
+}
