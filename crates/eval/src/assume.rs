@@ -23,6 +23,10 @@ pub enum Assumed {
     AlwaysKeyed,
     RatingTemperatures,
     BranchesInPhase,
+    BranchesAlike,
+    VelocityExact,
+    ImpedanceExact,
+    BalunLossPlace,
     DryCable,
     MaximumTaken,
     EfficiencyIncluded,
@@ -89,6 +93,18 @@ impl Assumed {
             Assumed::BranchesInPhase => {
                 format!("the branches of {who} add in phase in the main beam: nothing is stated")
             }
+            Assumed::BranchesAlike => {
+                format!("{who} reflects with the same phase as the antenna of the same SWR in the branch before: nothing is stated")
+            }
+            Assumed::VelocityExact => format!(
+                "the velocity factor of the cable of {who} is exact: no uncertainty is stated, and a standing wave makes it matter"
+            ),
+            Assumed::ImpedanceExact => format!(
+                "the impedance of the cable of {who} is exact: no uncertainty is stated, and a standing wave makes it matter"
+            ),
+            Assumed::BalunLossPlace => format!(
+                "the loss of {who} may lie in series with the line, across it or anywhere between: it is not stated"
+            ),
             Assumed::DryCable => format!("{who} is dry; wet, it loses more, as stated"),
             Assumed::MaximumTaken => {
                 format!(

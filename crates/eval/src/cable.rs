@@ -9,8 +9,8 @@ use downlead_station::model::{Cable, CableLoss, NetworkFile};
 use downlead_touchstone::Network;
 use num_complex::Complex64;
 
-/// Relative standard uncertainty of a cable whose text states none (see the language
-/// reference, "What is assumed").
+/// Velocity factor of a cable whose text states none (see the language reference, "What is
+/// assumed").
 pub(crate) const VELOCITY_ASSUMED: f64 = 0.66;
 
 /// What a cable is at one frequency.
@@ -22,6 +22,8 @@ pub struct CableAt {
     pub velocity: f64,
     /// Standard uncertainty of the velocity factor.
     pub u_velocity: f64,
+    /// Standard uncertainty of the impedance, ohm.
+    pub u_z0: f64,
     /// Whether the impedance had to be assumed.
     pub z0_assumed: bool,
     /// Whether the velocity factor had to be assumed.
@@ -147,6 +149,7 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         z0,
         velocity,
         u_velocity: stated_velocity.map_or(0.0, |v| v.u),
+        u_z0: 0.0,
         z0_assumed,
         velocity_assumed,
         alpha_c: c * factor,

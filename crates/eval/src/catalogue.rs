@@ -121,10 +121,10 @@ pub fn cable_network(
             alpha_c_db_per_m: at.alpha_c,
             alpha_d_db_per_m: at.alpha_d,
         };
-        let m = SMatrix::line(&line, *hz, length_m, crate::cascade::R0);
+        let m = SMatrix::line(&line, *hz, length_m, downlead_physics::net::R0);
         s.extend([m.s11, m.s12, m.s21, m.s22]);
     }
-    let z0 = vec![crate::cascade::R0; 2];
+    let z0 = vec![downlead_physics::net::R0; 2];
     downlead_touchstone::Network::new(frequencies_hz.to_vec(), s, z0).ok()
 }
 

@@ -1,34 +1,54 @@
-//! Causes of doubt: what is one cause stays one, however often it enters (GUM, JCGM 100:2008,
-//! 5.2: fully correlated terms add with their signs, independent ones as squares).
+//! Causes of uncertainty: what is one cause stays one, however often it enters (GUM, JCGM
+//! 100:2008, 5.2: fully correlated terms add with their signs, independent ones as squares).
 
 use downlead_base::Loc;
 
 /// Identity of a cause.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(crate) enum Cause<'m> {
     /// A transmitter's power, by the place of its figure.
     Power(Loc),
     /// An instrument's scale.
     Instrument(&'m str),
-    /// A cable table, by cable name or shared cause.
+    /// A cable's loss, by cable name or shared cause.
     Cable(&'m str),
+    /// A cable's velocity factor, by its name.
+    Velocity(&'m str),
+    /// A cable's impedance, by its name.
+    Impedance(&'m str),
+    /// A dimension or property of a cable's construction, by its name and what it is.
+    Construction(&'m str, &'static str),
     /// A length.
     Length(Loc),
     /// A connector family.
     Connector(&'m str),
+    /// An impedance bump of connectors, by their name and what of it.
+    Bump(&'m str, &'static str),
     /// A device's figure.
     Device(Loc),
+    /// What comes back from a part: SWR, return loss, resistance.
+    Reflection(Loc),
+    /// Reactance of an antenna.
+    Reactance(Loc),
     /// An antenna's gain.
     Gain(Loc),
-    /// Unknown phases of reflections.
-    Phases(u32),
+    /// An antenna's efficiency.
+    Efficiency(Loc),
+    /// Where the loss of a part lies.
+    Sits(Loc),
+    /// A part's electrical length, beyond what its ± says.
+    Phase(Loc),
+    /// Products of several reflections, and curvature.
+    Multiple,
     /// A place's temperature.
     Temperature(&'m str),
+    /// A part's own temperature.
+    OwnTemperature(Loc),
     /// Loss added by age or water.
     Added(Loc),
 }
 
-/// Contributions in dB (standard, signed: positive lowers the power).
+/// Contributions in dB (standard, signed: positive raises the power).
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Budget<'m> {
     pub(crate) terms: Vec<(Cause<'m>, f64)>,
@@ -46,20 +66,8 @@ impl<'m> Budget<'m> {
         }
     }
 
-    /// Adds another budget, weighted.
-    pub(crate) fn add_scaled(&mut self, other: &Budget<'m>, weight: f64) {
-        for (c, v) in &other.terms {
-            self.add(c.clone(), v * weight);
-        }
-    }
-
     /// Combined standard uncertainty, dB.
     pub(crate) fn standard(&self) -> f64 {
         libm::sqrt(self.terms.iter().map(|t| t.1 * t.1).sum())
-    }
-
-    /// Expanded uncertainty, k = 2, dB.
-    pub(crate) fn expanded(&self) -> f64 {
-        2.0 * self.standard()
     }
 }

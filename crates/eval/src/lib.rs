@@ -6,7 +6,7 @@ mod assume;
 pub mod bench;
 mod build;
 mod cable;
-mod cascade;
+mod wiring;
 pub mod catalogue;
 mod cause;
 mod chain;

@@ -10,7 +10,7 @@ use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered, capital};
 use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
-use crate::cascade::{Piece, R0};
+use downlead_physics::net::R0;
 use crate::point::{Point, pick_by};
 use crate::result::ItemResult;
 
@@ -34,6 +34,13 @@ struct Matrix {
     s: Vec<Complex64>,
     /// Whether its phases mean something.
     phase_known: bool,
+}
+
+/// The two-port of a file in 50 ohm.
+pub(crate) struct TwoPort {
+    pub(crate) s: SMatrix,
+    /// Whether its phases mean something.
+    pub(crate) phase_known: bool,
 }
 
 /// Where a file's finding stands and for whom.
@@ -162,9 +169,8 @@ pub(crate) fn two_port(
     asked: &Asked<'_>,
     kind: PartKind,
     env: &Env,
-    element: usize,
     out: &mut Vec<Diagnostic>,
-) -> Option<Piece> {
+) -> Option<TwoPort> {
     let m = matrix(2, asked, env, out)?;
     let [s11, s12, s21, s22] = m.s[..] else {
         return None;
@@ -195,15 +201,13 @@ pub(crate) fn two_port(
         );
         return None;
     }
-    if m.phase_known {
-        return Some(Piece::known(s, element));
+    if !m.phase_known {
+        let taken = "its loss and the size of its reflections are";
+        out.push(sparse(asked, taken, env));
     }
-    let taken = "its loss and the size of its reflections are";
-    out.push(sparse(asked, taken, env));
-    let piece = Piece::known(s, element);
-    Some(Piece {
-        phase_known: false,
-        ..piece
+    Some(TwoPort {
+        s,
+        phase_known: m.phase_known,
     })
 }
 

@@ -9,7 +9,7 @@ use downlead_station::model::{Device, PartData, Rating};
 
 use crate::assume::Assumed;
 use crate::cable;
-use crate::cascade::R0;
+use downlead_physics::net::R0;
 use crate::chain::{Ending, Feed, Run, Stretch};
 use crate::element::Element;
 use crate::verdict::{mean_factor, pep_factor};

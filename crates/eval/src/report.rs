@@ -76,7 +76,14 @@ pub struct BandReport {
     pub eirp_w: Option<f64>,
     /// Expanded uncertainty (k = 2) of ERP and EIRP (of the antenna power where there is no gain; of the loss on receive), dB.
     pub uncertainty_db: f64,
-    /// Largest and smallest total loss over all unknown phases of reflections, dB, where they differ.
+    /// Interval of 95 % (quantiles 2.275 % and 97.725 %) of that quantity about its value, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub interval_db: Option<[f64; 2]>,
+    /// How uncertainty and interval were found: `derivatives` (JCGM 100), `sample` (JCGM 101) or `both`.
+    pub method: &'static str,
+    /// The least loss that passive parts of the stated figures can have, dB.
+    pub loss_floor_db: f64,
+    /// Smallest and largest total loss over all phases of reflections that the text leaves open, dB, where they differ.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_worst_db: Option<[f64; 2]>,
     /// Extra loss in wet weather, stated as `wet`, dB.
@@ -174,6 +181,8 @@ pub struct LimitReport {
     pub margin_db: f64,
     /// Expanded uncertainty (k = 2) of the value, dB.
     pub uncertainty_db: f64,
+    /// Probability that the limit is exceeded; the verdict is `met` up to 0.02275 and `not-met` from 0.97725 on.
+    pub probability_exceeded: f64,
     /// `met`, `not-met` or `cannot-tell`.
     pub verdict: &'static str,
     /// Transmitter setting that would just meet the limit with the doubt allowed for, W.

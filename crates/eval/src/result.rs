@@ -170,6 +170,8 @@ pub struct LimitResult {
     pub margin_db: f64,
     /// Expanded uncertainty, dB.
     pub uncertainty_db: f64,
+    /// Probability that the limit is exceeded.
+    pub exceeded: f64,
     /// Verdict.
     pub verdict: Verdict,
     /// Transmitter setting that meets it with the doubt allowed for, W.
@@ -278,11 +280,20 @@ pub enum Doubted {
     Power,
     Instrument,
     Cable,
+    Velocity,
+    Impedance,
+    Construction,
     Length,
     Connectors,
+    Bump,
     Loss,
+    Reflection,
+    Reactance,
     Gain,
+    Efficiency,
+    Sits,
     Phases,
+    Multiple,
     Temperature,
     AddedLoss,
 }
@@ -299,9 +310,41 @@ impl Doubted {
             Doubted::Connectors => "connectors of family",
             Doubted::Loss => "loss of",
             Doubted::Gain => "gain of",
-            Doubted::Phases => "unknown phases of reflections",
+            Doubted::Velocity => "velocity factor of",
+            Doubted::Impedance => "impedance of",
+            Doubted::Construction => "dimensions of",
+            Doubted::Bump => "impedance bump of",
+            Doubted::Reflection => "reflection of",
+            Doubted::Reactance => "reactance of",
+            Doubted::Efficiency => "efficiency of",
+            Doubted::Sits => "place of the loss in",
+            Doubted::Phases => "unknown phase of",
+            Doubted::Multiple => "multiple reflections",
             Doubted::Temperature => "temperature of",
             Doubted::AddedLoss => "added loss of",
+        }
+    }
+}
+
+/// How an uncertainty was found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Method {
+    /// By derivatives (JCGM 100).
+    Derivatives,
+    /// By a sample of all inputs together (JCGM 101).
+    Sample,
+    /// Between the two.
+    Both,
+}
+
+impl Method {
+    /// Word of the JSON.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Method::Derivatives => "derivatives",
+            Method::Sample => "sample",
+            Method::Both => "both",
         }
     }
 }
@@ -355,7 +398,14 @@ pub struct BandResult {
     pub gain_dbi: Option<f64>,
     /// Expanded uncertainty of the result, dB.
     pub uncertainty_db: f64,
-    /// Loss over all phases, dB.
+    /// Interval of 95 % (2.275 % to 97.725 %) of EIRP, or of the power delivered or the loss,
+    /// about its value, dB.
+    pub interval_db: Option<[f64; 2]>,
+    /// How uncertainty and interval were found.
+    pub method: Method,
+    /// The least loss that passive parts of these figures can have, dB.
+    pub floor_db: f64,
+    /// Loss over all open phases, dB: reached by some, exceeded by none that the search met.
     pub worst_db: Option<[f64; 2]>,
     /// Extra when wet, dB.
     pub wet_db: Option<f64>,

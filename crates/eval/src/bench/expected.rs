@@ -1,16 +1,17 @@
 //! What a piece should lose: its cable at the temperature of the bench, with its joins.
 
 use downlead_base::Diagnostic;
-use downlead_physics::mismatch::{mismatch_loss, reflection};
-use downlead_physics::uncertainty::mismatch_known;
+use downlead_physics::mismatch::reflection;
+use downlead_physics::net::evaluate::Quantity;
+use downlead_physics::net::input::{Input, Inputs};
+use downlead_physics::net::part::{End, Load, Part as Net};
+use downlead_physics::net::{self, Fields, Network, R0};
 use downlead_station::Env;
 use downlead_station::model::{Bound, Name};
 use downlead_station::session::Piece;
 
 use super::result::Expected;
 use crate::assume::Assumptions;
-use crate::cascade::R0;
-use crate::cause::Budget;
 use crate::element::{Build, Element};
 use crate::point::Point;
 
@@ -23,48 +24,70 @@ pub(super) fn expected<'m>(
     out: &mut Vec<Diagnostic>,
 ) -> Option<Expected> {
     let mut b = build(env, point, assumed);
-    let line = b.part(&piece.part, None, piece.loc, 0);
-    let mut joins = Budget::default();
+    let mut line = b.part(&piece.part, None, piece.loc);
+    let mut joins = Vec::new();
     let (mut joins_db, mut complete) = (0.0, line.complete);
     for (n, name) in &piece.connectors {
         let e = b.joins(*n, name, piece.loc);
         joins_db += e.loss_db;
         complete &= e.complete;
-        for (c, u) in e.causes {
-            joins.add(c, u);
-        }
+        joins.push(e.net);
     }
-    *assumed = b.assumed;
-    out.append(&mut b.diags);
+    let mut b = finish(b, assumed, out);
     if !complete {
         return None;
-    }
-    let mut cable = Budget::default();
-    for (c, u) in &line.causes {
-        cable.add(c.clone(), *u);
     }
     let (z0, maximum) = facts(&line);
     let own = downlead_physics::cx::abs(reflection(
         num_complex::Complex64::new(z0, 0.0),
         num_complex::Complex64::new(R0, 0.0),
     ));
-    let mut u2 = cable.standard() * cable.standard() + joins.standard() * joins.standard();
-    let mut db = line.loss_db + joins_db;
-    if own > 0.0 {
-        // both steps of impedance reflect; how the two reflections meet is not known
-        db += 2.0 * mismatch_loss(own);
-        let back = own * downlead_quantity::from_db(-line.loss_db);
-        let u = mismatch_known(own, back);
-        u2 += u * u;
-    }
+    let u_joins_db = insertion(&mut b.clone(), point.hz, joins.clone()).u;
+    let mut parts = vec![std::mem::replace(&mut line.net, Net::Several(Vec::new()))];
+    parts.extend(joins);
+    let all = insertion(&mut b, point.hz, parts);
     Some(Expected {
-        db,
-        u_db: libm::sqrt(u2),
+        db: all.db,
+        u_db: all.u,
         joins_db,
-        u_joins_db: joins.standard(),
+        u_joins_db,
         maximum,
         reflection: own,
     })
+}
+
+/// Insertion loss between matched ends with its standard uncertainty, dB.
+struct Insertion {
+    db: f64,
+    u: f64,
+}
+
+/// What parts in a row lose between matched ends of 50 ohm.
+fn insertion(inputs: &mut Inputs, hz: f64, parts: Vec<Net>) -> Insertion {
+    let net = Network {
+        hz,
+        power: Input::exact("power, W", 1.0),
+        inputs: std::mem::take(inputs),
+        feed: net::part::Stretch {
+            parts,
+            end: End::Load(Load::Matched, None),
+        },
+        phased: false,
+        fields: Fields::InPhase,
+    };
+    let e = net.evaluate(&[]);
+    e.output(Quantity::Delivered)
+        .map_or(Insertion { db: 0.0, u: 0.0 }, |o| Insertion {
+            db: -o.mean + 0.0,
+            u: o.u,
+        })
+}
+
+/// Hands back what a build noted, and its inputs.
+fn finish(mut b: Build<'_, '_>, assumed: &mut Assumptions, out: &mut Vec<Diagnostic>) -> Inputs {
+    *assumed = std::mem::take(&mut b.assumed);
+    out.append(&mut b.diags);
+    std::mem::take(&mut b.wiring.inputs)
 }
 
 /// What makes the elements of a bench: there is no station round it.
@@ -73,7 +96,10 @@ fn build<'m, 'o>(env: &'m Env, point: &'o Point, assumed: &mut Assumptions) -> B
         station: None,
         env,
         point,
-        pieces: Vec::new(),
+        wiring: crate::wiring::Wiring::default(),
+        backwards: false,
+        receiving: false,
+        alike: None,
         assumed: std::mem::take(assumed),
         diags: Vec::new(),
     }
@@ -101,11 +127,7 @@ pub(super) fn join_loss<'m>(
 ) -> Option<(f64, f64)> {
     let mut b = build(env, point, assumed);
     let e = b.joins(count, name, name.loc);
-    *assumed = b.assumed;
-    out.append(&mut b.diags);
-    let mut u = Budget::default();
-    for (c, v) in e.causes {
-        u.add(c, v);
-    }
-    e.complete.then_some((e.loss_db, u.standard()))
+    let mut inputs = finish(b, assumed, out);
+    let u = insertion(&mut inputs, point.hz, vec![e.net]).u;
+    e.complete.then_some((e.loss_db, u))
 }

@@ -408,14 +408,14 @@ pub(super) fn of_network(
             }
         ),
         Some(n) => {
-            let fifty = n.z0().iter().all(|z| (z - crate::cascade::R0).abs() < 1e-9);
+            let fifty = n.z0().iter().all(|z| (z - downlead_physics::net::R0).abs() < 1e-9);
             // what passes is read by magnitude and phase between the points of the file
             let at = n.between_hz(point.hz).map(|b| {
                 if fifty {
                     return b.matrix;
                 }
                 Network::new(vec![point.hz], b.matrix, n.z0().to_vec())
-                    .and_then(|one| one.re_referenced(&vec![crate::cascade::R0; ports]))
+                    .and_then(|one| one.re_referenced(&vec![downlead_physics::net::R0; ports]))
                     .map_or_else(|_| Vec::new(), |r| r.s().to_vec())
             });
             match at {

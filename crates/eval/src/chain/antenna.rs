@@ -1,15 +1,13 @@
 //! Antennas and loads at the end of a stretch: what comes back, and the gain.
 
 use downlead_base::Loc;
-use downlead_physics::cx as complex;
-use downlead_physics::mismatch::{gamma_from_swr, reflection};
+use downlead_physics::net::part::{Gain, Load};
 use downlead_quantity::to_db;
 use downlead_station::Env;
 use downlead_station::model::{Antenna, Basis, Part, When};
-use num_complex::Complex64;
 
 use crate::assume::Assumed;
-use crate::cascade::{End, R0};
+use crate::cause::Cause;
 use crate::element::Build;
 use crate::network;
 use crate::point::{Point, band_matches, pick, pick_by};
@@ -20,7 +18,7 @@ pub(super) fn antenna_wave<'m>(
     part: &'m Part,
     a: &'m Antenna,
     chain: Loc,
-) -> Option<End> {
+) -> Option<Load> {
     let who = part.tag.as_ref().map_or(part.loc, |t| t.loc);
     let of_band = a.impedance.iter().find(|z| match &z.resistance.when {
         When::Bands(n) => n.iter().any(|n| band_matches(&n.text, b.point, b.env)),
@@ -35,12 +33,17 @@ pub(super) fn antenna_wave<'m>(
             chain,
             point: b.point,
         };
-        let (g, phase_known) = network::one_port(&asked, part.kind, b.env, &mut b.diags)?;
+        let (gamma, phase_known) = network::one_port(&asked, part.kind, b.env, &mut b.diags)?;
         b.assumed.add(Assumed::FileExact, who);
-        return Some(if phase_known {
-            End::Known(g)
+        let phase = if phase_known {
+            0
         } else {
-            End::Magnitude(complex::abs(g))
+            b.wiring.phase(1, who)
+        };
+        return Some(Load::Gamma {
+            gamma,
+            phase_known,
+            phase,
         });
     }
     let best = of_band.or_else(|| {
@@ -49,42 +52,86 @@ pub(super) fn antenna_wave<'m>(
             .find(|z| z.resistance.when == When::Always)
     });
     if let Some(z) = best {
-        return Some(End::Known(reflection(
-            Complex64::new(z.resistance.value.value, z.reactance),
-            Complex64::new(R0, 0.0),
-        )));
+        let at = z.resistance.loc;
+        return Some(Load::Impedance {
+            resistance: b.wiring.positive(
+                "resistance, ohm",
+                &z.resistance.value,
+                Cause::Reflection(at),
+            ),
+            reactance: b.wiring.input(
+                "reactance, ohm",
+                z.reactance,
+                0.0,
+                Cause::Reactance(at),
+                downlead_physics::net::input::Shape::Rectangular,
+            ),
+        });
     }
     if let Some(s) = pick(&a.swr, b.point, b.env) {
-        return Some(End::Magnitude(gamma_from_swr(s.value.value)));
+        let swr = b.wiring.swr(&s.value, Cause::Reflection(s.figure.loc));
+        return Some(Load::Swr {
+            swr,
+            phase: b.load_phase(&s.value, who),
+        });
     }
     b.assumed.add(Assumed::AntennaMatched, who);
-    Some(End::Magnitude(0.0))
+    Some(Load::Matched)
 }
 
-/// Gain of an antenna at the point: dBi with doubt, whether it includes the mismatch, where.
+/// Gain of an antenna at the point: dBi, its uncertainty, whether it includes the mismatch, where.
 pub(crate) struct GainAt {
     pub(crate) dbi: f64,
     pub(crate) u: f64,
+    pub(crate) normal: bool,
     pub(crate) realized: bool,
+    pub(crate) directivity: bool,
     pub(crate) dipole: bool,
     pub(crate) loc: Loc,
     pub(crate) basis: Basis,
+}
+
+impl GainAt {
+    /// In dBi, the efficiency taken off.
+    pub(crate) fn net_dbi(&self, a: &Antenna) -> f64 {
+        match (self.directivity, a.efficiency) {
+            (true, Some(e)) => self.dbi + to_db(e.value),
+            _ => self.dbi,
+        }
+    }
 }
 
 pub(crate) fn gain_at(a: &Antenna, point: &Point, env: &Env) -> Option<GainAt> {
     // gains are few; the choice rule is that of all figures
     let p = pick_by(&a.gain, |g| &g.figure, point, env)?;
     let g = a.gain.iter().find(|g| g.figure.loc == p.figure.loc)?;
-    let mut dbi = p.value.value;
-    if g.directivity {
-        dbi += a.efficiency.map_or(0.0, |e| to_db(e.value));
-    }
     Some(GainAt {
-        dbi,
+        dbi: p.value.value,
         u: p.value.u,
+        normal: p.value.normal,
         realized: g.realized,
+        directivity: g.directivity,
         dipole: g.dipole,
         loc: g.figure.loc,
         basis: g.figure.meta.basis,
+    })
+}
+
+/// The gain's inputs.
+pub(super) fn gain<'m>(b: &mut Build<'m, '_>, a: &'m Antenna) -> Option<Gain> {
+    let g = gain_at(a, b.point, b.env)?;
+    let m = downlead_quantity::Measure {
+        value: g.dbi,
+        u: g.u,
+        normal: g.normal,
+    };
+    Some(Gain {
+        dbi: b.wiring.figure("gain, dBi", &m, Cause::Gain(g.loc)),
+        efficiency: a.efficiency.filter(|_| g.directivity).map(|e| {
+            b.wiring
+                .figure("efficiency", &e, Cause::Efficiency(g.loc))
+                .within(1e-6, 1.0)
+        }),
+        realized: g.realized,
     })
 }

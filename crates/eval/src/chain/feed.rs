@@ -1,4 +1,4 @@
-//! The transmitter of a chain at a point: its power, what that counts, and its doubt.
+//! The transmitter of a chain at a point: its power, what that counts, and its uncertainty.
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::swr_from_gamma;
@@ -9,7 +9,6 @@ use downlead_station::model::{Instrument, Mode, Part, PartData, PartKind, Transm
 use super::Run;
 use super::stretch::Stretch;
 use crate::assume::{Assumed, Assumptions};
-use crate::cascade::Solved;
 use crate::cause::Cause;
 use crate::instrument::{instrument_db, unknown_instrument};
 use crate::point::{Point, pick_by};
@@ -90,24 +89,28 @@ pub(super) fn feed<'m>(
     })
 }
 
-/// Doubt of the transmitter's power.
-pub(super) fn feed_cause<'m>(f: &Feed<'m>, assumed: &mut Assumptions) -> (Cause<'m>, f64) {
+/// Uncertainty of the transmitter's power: its cause, standard in dB, and whether it is normal.
+pub(super) fn feed_cause<'m>(f: &Feed<'m>, assumed: &mut Assumptions) -> (Cause<'m>, f64, bool) {
     let who = f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc);
     let own = f.figure.value.u;
     match (f.instrument, own > 0.0) {
-        (Some(i), true) => (Cause::Instrument(&i.name.text), own),
-        (Some(i), false) => (Cause::Instrument(&i.name.text), instrument_db(i, f.watts)),
-        (None, true) => (Cause::Power(f.figure.loc), own),
+        (Some(i), true) => (Cause::Instrument(&i.name.text), own, f.figure.value.normal),
+        (Some(i), false) => (
+            Cause::Instrument(&i.name.text),
+            instrument_db(i, f.watts),
+            true,
+        ),
+        (None, true) => (Cause::Power(f.figure.loc), own, f.figure.value.normal),
         (None, false) => {
             assumed.add(Assumed::PowerExact, who);
-            (Cause::Power(f.figure.loc), 0.0)
+            (Cause::Power(f.figure.loc), 0.0, false)
         }
     }
 }
 
 impl<'m> Run<'m, '_> {
-    pub(super) fn foldback(&mut self, f: &Feed<'m>, solved: &Solved) {
-        let swr = swr_from_gamma(solved.gamma_in);
+    pub(super) fn foldback(&mut self, f: &Feed<'m>, gamma: f64) {
+        let swr = swr_from_gamma(gamma);
         if let Some(limit) = f.data.foldback_swr.filter(|l| swr > *l) {
             self.diags.push(
                 Diagnostic::new(

@@ -1,9 +1,8 @@
-//! One chain at one frequency: elements, cascade, power, doubt.
+//! One chain at one frequency: elements, network, power, uncertainty.
 
 mod antenna;
 mod feed;
 mod receive;
-mod sensitivity;
 mod stretch;
 mod sum;
 mod transmit;
@@ -44,11 +43,14 @@ pub(crate) fn evaluate<'m>(
         station: cx.station,
         env: cx.env,
         point,
-        pieces: Vec::new(),
+        wiring: crate::wiring::Wiring::default(),
+        backwards: false,
+        receiving: cx.direction == Direction::Receive,
+        alike: None,
         assumed: Assumptions::default(),
         diags: Vec::new(),
     };
-    let s = stretch(cx, &mut b, stops, out, false);
+    let mut s = stretch(cx, &mut b, stops, out, false);
     let no_connectors = cx.station.and_then(|st| st.joins.as_ref()).is_none()
         && !s.elements.iter().any(|e| e.connector.is_some());
     if no_connectors && !s.elements.is_empty() {
@@ -62,11 +64,13 @@ pub(crate) fn evaluate<'m>(
         states: Vec::new(),
         assumed: std::mem::take(&mut b.assumed),
         diags: std::mem::take(&mut b.diags),
-        phases: 0,
+        wiring: std::mem::take(&mut b.wiring),
+        evaluated: None,
+        largest: None,
     };
     let result = match cx.direction {
-        Direction::Transmit => r.transmit(&s, stops, out),
-        Direction::Receive => r.receive(&s, stops),
+        Direction::Transmit => r.transmit(&mut s, stops, out),
+        Direction::Receive => r.receive(&mut s, stops),
     };
     out.append(&mut r.diags);
     result
@@ -80,7 +84,11 @@ pub(crate) struct Run<'m, 'c> {
     pub(crate) states: Vec<(Loc, &'m Node, NodeState<'m>)>,
     pub(crate) assumed: Assumptions,
     pub(crate) diags: Vec<Diagnostic>,
-    phases: u32,
+    pub(crate) wiring: crate::wiring::Wiring<'m>,
+    /// The network evaluated, for probabilities.
+    pub(crate) evaluated: Option<downlead_physics::net::evaluate::Evaluation>,
+    /// Largest reflection the source can see.
+    largest: Option<f64>,
 }
 
 /// Names of bands a statement holds on: none means all.

@@ -1,8 +1,11 @@
 //! Loss and noise from the antenna to the receiver.
 
 use downlead_base::Loc;
-use downlead_physics::mismatch::mismatch_loss;
-use downlead_physics::network::SMatrix;
+use downlead_physics::mismatch::swr_from_gamma;
+use downlead_physics::net::evaluate::Quantity;
+use downlead_physics::net::input::Input;
+use downlead_physics::net::part::{Load, Part as Net};
+use downlead_physics::net::{Fields, Network};
 use downlead_physics::noise::{Stage, cascade_noise_figure};
 use downlead_quantity::dbm_to_w;
 use downlead_station::model::{Basis, Part, PartData, PartKind};
@@ -11,15 +14,13 @@ use super::Run;
 use super::antenna::antenna_wave;
 use super::stretch::{Ending, Stretch};
 use super::transmit::Reached;
-use crate::cascade::{End, Piece, solve};
-use crate::cause::{Budget, Cause};
 use crate::element::{Build, Element};
 use crate::result::{BandResult, NodeKind, NodeResult};
 use crate::verdict;
 use crate::walk::Stop;
 
 impl<'m> Run<'m, '_> {
-    pub(super) fn receive(&mut self, s: &Stretch<'m>, stops: &[Stop<'m>]) -> BandResult {
+    pub(super) fn receive(&mut self, s: &mut Stretch<'m>, stops: &[Stop<'m>]) -> BandResult {
         let antenna = stops.iter().find_map(|x| match x {
             Stop::Part { part, loc, .. } if part.kind == PartKind::Antenna => match &part.data {
                 PartData::Antenna(a) => Some((*part, &**a, *loc)),
@@ -31,39 +32,45 @@ impl<'m> Run<'m, '_> {
             station: self.cx.station,
             env: self.cx.env,
             point: self.point,
-            pieces: Vec::new(),
+            wiring: std::mem::take(&mut self.wiring),
+            backwards: false,
+            receiving: true,
+            alike: None,
             assumed: std::mem::take(&mut self.assumed),
             diags: Vec::new(),
         };
         let wave = match antenna {
             Some((p, a, loc)) => antenna_wave(&mut b, p, a, loc),
-            None => Some(End::Magnitude(0.0)),
+            None => Some(Load::Matched),
         };
+        self.wiring = std::mem::take(&mut b.wiring);
         self.assumed = std::mem::take(&mut b.assumed);
         self.diags.append(&mut b.diags);
-        // what comes back from the antenna is part of every loss behind it
-        let all_known = s.complete && wave.is_some();
-        // the loss from antenna to receiver is found looking from the receiver; only what passes
-        // on the way to it counts
-        let reversed: Vec<Piece> = s
-            .pieces
-            .iter()
-            .rev()
-            .map(|p| Piece {
-                s: SMatrix {
-                    s11: p.s.s22,
-                    s22: p.s.s11,
-                    ..p.s
-                },
-                s11: p.s22,
-                s22: p.s11,
-                ..*p
-            })
-            .collect();
-        let solved = solve(&reversed, wave.unwrap_or(End::Magnitude(0.0)));
+        // what comes back from the antenna is part of every loss after it
+        let wave_unknown = wave.is_none();
+        let all_known = s.complete && !wave_unknown;
         let matched: f64 = s.elements.iter().map(|e| e.loss_db).sum();
-        let total = solved.net_loss.iter().sum::<f64>() + mismatch_loss(solved.gamma_in);
-        let mut budget = Budget::default();
+        // the antenna is a source of its own reflection; what it could deliver to a load that
+        // takes most from it is 1 W
+        let mut feed = s.wired();
+        feed.parts
+            .insert(0, Net::Source(wave.unwrap_or(Load::Matched)));
+        let net = Network {
+            hz: self.point.hz,
+            power: Input::exact("power, W", 1.0),
+            inputs: std::mem::take(&mut self.wiring.inputs),
+            feed,
+            phased: false,
+            fields: Fields::InPhase,
+        };
+        let e = net.evaluate(&[]);
+        let lost = |at: usize| -e.output(Quantity::Net(at)).map_or(f64::NAN, |o| o.mean);
+        let u = |at: usize| 2.0 * e.output(Quantity::Net(at)).map_or(0.0, |o| o.u);
+        let swr = |at: usize| {
+            let back = e.output(Quantity::Back(at)).map_or(0.0, |o| o.mean);
+            swr_from_gamma(libm::sqrt(back.clamp(0.0, 1.0)))
+        };
+        let total = -e.output(Quantity::Delivered).map_or(f64::NAN, |o| o.mean);
         let receiver = match &s.end {
             Ending::Receiver(p, loc) => match &p.data {
                 PartData::Receiver(r) => Some((*p, &**r, *loc)),
@@ -74,43 +81,25 @@ impl<'m> Run<'m, '_> {
         let needed = receiver
             .and_then(|(_, r, _)| r.sensitivity)
             .map(|m| m.value);
-        let stages: Vec<Stage> = s
-            .elements
-            .iter()
-            .map(|e| match e.noise_figure {
-                Some(nf) => Stage {
-                    gain_db: -e.loss_db,
-                    noise_figure_db: nf,
-                },
-                None => Stage::passive(e.loss_db, e.celsius + 273.15),
-            })
-            .collect();
-        let nf = receiver.and_then(|(_, r, _)| r.noise_figure).map(|nf| {
-            let mut all = vec![Stage::passive((total - matched).max(0.0), 290.0)];
-            all.extend(stages);
-            all.push(Stage {
-                gain_db: 0.0,
-                noise_figure_db: nf,
-            });
-            (cascade_noise_figure(&all), nf)
-        });
+        let nf = receiver
+            .and_then(|(_, r, _)| r.noise_figure)
+            .map(|nf| (noise_figure(s, total - matched, nf), nf));
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
         // with a preamplifier the sensitivity follows the noise figure; without, the loss
         let sensitivity = match (needed, nf) {
             (Some(n), Some((system, own))) if active => Some(n + system - own),
             (Some(n), _) if !active => Some(n + total),
             _ => None,
-        };
-        let mut cumulative = total - matched;
+        }
+        .filter(|_| all_known);
         let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l - lost));
-        let push = |this: &mut Self,
-                    part: Option<&'m Part>,
-                    e: Option<&Element<'m>>,
-                    chain: Loc,
-                    loss: f64,
-                    cum: f64,
-                    u: f64,
-                    unknown: bool| {
+        let mut row = |this: &mut Self,
+                       part: Option<&'m Part>,
+                       e: Option<&Element<'m>>,
+                       chain: Loc,
+                       at: usize,
+                       loss: f64,
+                       unknown: bool| {
             let def = e.map(|e| e.def).or(part.map(|p| p.loc)).unwrap_or(chain);
             this.nodes.push(NodeResult {
                 def,
@@ -127,90 +116,79 @@ impl<'m> Run<'m, '_> {
                 power_known: !unknown,
                 loss_db: loss,
                 matched_db: e.map_or(0.0, |e| e.loss_db),
-                cumulative_db: cum,
-                power_w: level(cum),
-                forward_w: level(cum),
-                uncertainty_db: u,
-                swr: 1.0,
+                cumulative_db: lost(at),
+                power_w: level(lost(at)),
+                forward_w: level(lost(at)),
+                uncertainty_db: u(at),
+                swr: swr(at),
                 heat_w: 0.0,
             });
         };
         if let Some((p, _, loc)) = antenna {
-            push(
-                self,
-                Some(p),
-                None,
-                loc,
-                cumulative,
-                cumulative,
-                0.0,
-                !all_known,
-            );
+            row(self, Some(p), None, loc, 1, lost(1), !all_known);
         }
         let mut wet = 0.0;
         let mut statements = s.statements.iter().peekable();
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
-                verdict::receive_statement(self, *loc, n, cumulative, all_known);
+                verdict::receive_statement(self, *loc, n, lost(i + 1), all_known);
             }
-            cumulative += e.loss_db;
             wet += e.wet_db;
-            for (c, u) in &e.causes {
-                budget.add(c.clone(), *u);
-            }
-            let u = 2.0 * libm::hypot(budget.standard(), solved.sigma_db);
             // the level is the one at the antenna less what was lost: all losses enter it
             let unknown = if sensitivity.is_some() {
                 !all_known
             } else {
-                wave.is_none() || s.unknown_to(i)
+                wave_unknown || s.unknown_to(i)
             };
-            push(
+            row(
                 self,
                 e.part,
                 Some(e),
                 e.chain,
-                e.loss_db,
-                cumulative,
-                u,
+                i + 2,
+                lost(i + 2) - lost(i + 1),
                 unknown,
             );
         }
+        let last = s.elements.len() + 1;
         for (_, n, loc) in statements {
-            verdict::receive_statement(self, *loc, n, cumulative, all_known);
-        }
-        if solved.sigma_db > 0.0 {
-            budget.add(Cause::Phases(0), solved.sigma_db);
+            verdict::receive_statement(self, *loc, n, lost(last), all_known);
         }
         if let Some((p, _, loc)) = receiver {
-            push(
-                self,
-                Some(p),
-                None,
-                loc,
-                0.0,
-                cumulative,
-                budget.expanded(),
-                !all_known,
-            );
+            row(self, Some(p), None, loc, last, 0.0, !all_known);
         }
         let complete = all_known && antenna.is_some() && receiver.is_some();
         let reached = Reached {
-            antenna_w: None,
-            eirp_w: None,
-            budget,
-            worst: [-solved.worst_low_db, solved.worst_high_db],
+            budget: self.wiring.budget(&e, Quantity::Delivered),
             wet,
             cold: Vec::new(),
             complete,
             dipole: false,
         };
-        let mut result = self.result(&solved, false, complete, &reached, total);
+        let mut result = self.result(&net, &e, Quantity::Delivered, complete, &reached, total);
         result.sensitivity_dbm = sensitivity;
-        result.noise_figure_db = nf.map(|n| n.0);
+        result.noise_figure_db = nf.map(|n| n.0).filter(|_| all_known);
         result.swr = 1.0;
         result.swr_worst = None;
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
         result
     }
+}
+
+/// Noise figure of the system at the antenna, dB: what reflections cost comes before the first
+/// stage.
+fn noise_figure(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> f64 {
+    let mut all = vec![Stage::passive(reflected_db.max(0.0), 290.0)];
+    all.extend(s.elements.iter().map(|e| match e.noise_figure {
+        Some(nf) => Stage {
+            gain_db: -e.loss_db,
+            noise_figure_db: nf,
+        },
+        None => Stage::passive(e.loss_db, e.celsius + 273.15),
+    }));
+    all.push(Stage {
+        gain_db: 0.0,
+        noise_figure_db: receiver_db,
+    });
+    cascade_noise_figure(&all)
 }

@@ -1,24 +1,25 @@
-//! The parts between a source and an end, as elements and pieces.
+//! The parts between a source and an end, as elements and as a network.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_station::model::{Antenna, Branch, Direction, Node, Part, PartData, PartKind};
+use downlead_station::model::{Antenna, Branch, Direction, Node, Part, PartData, PartKind, Step};
+
+use downlead_physics::net::part::{End, Gain, Load, Part as Net, Stretch as Wired};
 
 use super::Cx;
-use super::antenna::antenna_wave;
-use crate::cascade::{End, Piece};
-use crate::element::{Build, Element, turned};
-use crate::walk::{Stop, walk};
+use super::antenna::{antenna_wave, gain};
+use crate::element::{Build, Element};
+use crate::walk::{Stop, direction, walk};
 
 /// A stretch of chain between a source and an end, or the branches of a divider.
 pub(crate) struct Stretch<'m> {
     pub(crate) elements: Vec<Element<'m>>,
-    pub(crate) pieces: Vec<Piece>,
-    /// Statements behind element `n` (count of elements before them).
+    /// Statements after element `n` (count of elements before them).
     pub(crate) statements: Vec<(usize, &'m Node, Loc)>,
     pub(crate) end: Ending<'m>,
-    pub(crate) end_wave: End,
+    /// What comes back from the end, and its gain.
+    pub(crate) load: (Load, Option<Gain>),
     pub(crate) complete: bool,
-    /// The first element behind a statement that could not be understood.
+    /// The first element after a statement that could not be understood.
     pub(crate) gap: Option<usize>,
     pub(crate) branches: Vec<(Box<str>, Stretch<'m>)>,
 }
@@ -48,16 +49,14 @@ pub(super) fn stretch<'m>(
 ) -> Stretch<'m> {
     let mut s = Stretch {
         elements: Vec::new(),
-        pieces: Vec::new(),
         statements: Vec::new(),
         end: Ending::Nothing,
-        end_wave: End::Magnitude(0.0),
+        load: (Load::Matched, None),
         complete: true,
         gap: None,
         branches: Vec::new(),
     };
     let joins = cx.station.and_then(|st| st.joins.as_ref());
-    let outer = std::mem::take(&mut b.pieces);
     // whether the next part gets a default join in front
     let mut open = after_part;
     for stop in stops {
@@ -81,7 +80,7 @@ pub(super) fn stretch<'m>(
                     && !connector
                     && let Some(name) = joins
                 {
-                    let e = b.join(name, loc, s.elements.len());
+                    let e = b.join(name, loc);
                     s.complete &= e.complete;
                     s.elements.push(e);
                 }
@@ -93,12 +92,15 @@ pub(super) fn stretch<'m>(
                     {
                         if let PartData::Antenna(a) = &part.data {
                             match antenna_wave(b, part, a, loc) {
-                                Some(w) => s.end_wave = w,
+                                Some(w) => s.load.0 = w,
                                 None => {
                                     // what comes back is not known, and so no power is
                                     s.complete = false;
                                     s.gap.get_or_insert(s.elements.len());
                                 }
+                            }
+                            if part.kind == PartKind::Antenna {
+                                s.load.1 = gain(b, a);
                             }
                             s.end = Ending::Antenna(part, a, loc);
                         } else {
@@ -108,25 +110,27 @@ pub(super) fn stretch<'m>(
                     PartKind::Antenna => {}
                     PartKind::Receiver => s.end = Ending::Receiver(part, loc),
                     _ => {
-                        let from = b.pieces.len();
-                        let mut e = b.part(part, port, loc, s.elements.len());
-                        turned(cx.direction, part.kind, &mut e, &mut b.pieces[from..]);
+                        b.backwards = port.is_none() && against(cx, part);
+                        let e = b.part(part, port, loc);
+                        if b.backwards {
+                            out.push(passed_backwards(part, &e, loc));
+                        }
+                        b.backwards = false;
                         s.complete &= e.complete;
                         s.elements.push(e);
                     }
                 }
                 if !branches.is_empty() {
                     s.end = Ending::Divider;
-                    let here = std::mem::take(&mut b.pieces);
+                    let outer = b.alike.replace(Vec::new());
                     for br in branches {
                         s.branches.push(branch(cx, b, part, br, out));
                     }
-                    b.pieces = here;
+                    b.alike = outer;
                 }
             }
         }
     }
-    s.pieces = std::mem::replace(&mut b.pieces, outer);
     s
 }
 
@@ -151,4 +155,84 @@ fn branch<'m>(
     }
     let tag = divider.tag.as_ref().map_or("divider", |t| &t.text);
     (format!("{tag}/{}", br.name).into(), s)
+}
+
+/// Whether an isolator or circulator lies the other way round than the chain walks: a part that a
+/// transmit chain goes through passes power towards the antenna.
+fn against(cx: &Cx<'_>, part: &Part) -> bool {
+    if !matches!(part.kind, PartKind::Isolator | PartKind::Circulator)
+        || cx.direction == Direction::Transmit
+    {
+        return false;
+    }
+    let (Some(station), Some(tag)) = (cx.station, &part.tag) else {
+        return false;
+    };
+    station.chains.iter().any(|c| {
+        let steps = walk(&c.steps, cx.station, &mut Vec::new());
+        direction(c, &steps) == Direction::Transmit && goes_through(&c.steps, &tag.text)
+    })
+}
+
+fn goes_through(steps: &[Step], tag: &str) -> bool {
+    steps.iter().any(|s| match s {
+        Step::Use {
+            tag: t, branches, ..
+        } => *t.text == *tag || branches.iter().any(|b| goes_through(&b.steps, tag)),
+        Step::Part { branches, .. } => branches.iter().any(|b| goes_through(&b.steps, tag)),
+        _ => false,
+    })
+}
+
+fn passed_backwards(part: &Part, e: &Element<'_>, chain: Loc) -> Diagnostic {
+    let what = part.kind.with_article();
+    let name = e.subject();
+    let message = if e.complete {
+        format!(
+            "{name} is {what} that passes power towards the antenna, and this receive chain goes through it backwards: it loses its isolation of {}.",
+            downlead_quantity::db(e.loss_db)
+        )
+    } else {
+        format!(
+            "{name} is {what} that passes power towards the antenna, and this receive chain goes through it backwards: it loses its isolation, which is not stated, so the loss is not known."
+        )
+    };
+    Diagnostic::new(&codes::PASSED_BACKWARDS, chain, message)
+        .at("passed backwards")
+        .also(e.who, "where it is defined")
+        .help("Take the receiver's way off before it, for example at a duplexer after the isolator.")
+}
+
+impl<'m> Stretch<'m> {
+    /// The stretch as a network; takes the parts out of the elements.
+    pub(crate) fn wired(&mut self) -> Wired {
+        let mut parts: Vec<Net> = Vec::with_capacity(self.elements.len());
+        let mut junction = None;
+        let divided = matches!(self.end, Ending::Divider);
+        for e in &mut self.elements {
+            let mut net = std::mem::replace(&mut e.net, Net::Several(Vec::new()));
+            if divided && e.junction.is_some() {
+                junction = e.junction.take();
+                net = Net::Several(Vec::new());
+            }
+            parts.push(if e.complete {
+                net
+            } else {
+                Net::Several(Vec::new())
+            });
+        }
+        let arms: Vec<Wired> = self.branches.iter_mut().map(|b| b.1.wired()).collect();
+        let end = match junction {
+            Some((junction, swr)) if !arms.is_empty() => End::Branches {
+                junction,
+                swr,
+                arms,
+            },
+            _ => End::Load(
+                std::mem::replace(&mut self.load.0, Load::Matched),
+                self.load.1.take(),
+            ),
+        };
+        Wired { parts, end }
+    }
 }

@@ -1,19 +1,20 @@
 //! What a chain comes to on a band.
 
 use downlead_physics::mismatch::swr_from_gamma;
-use downlead_quantity::to_db;
+use downlead_physics::net::Network;
+use downlead_physics::net::evaluate::{Evaluation, Quantity};
 
 use super::Run;
 use super::transmit::Reached;
-use crate::cascade::Solved;
 use crate::cause::Cause;
-use crate::result::{BandResult, BudgetItem, CauseName, Doubted};
+use crate::result::{BandResult, BudgetItem, CauseName, Doubted, Method};
 
 impl<'m> Run<'m, '_> {
     pub(super) fn result(
         &mut self,
-        solved: &Solved,
-        tuner: bool,
+        net: &Network,
+        e: &Evaluation,
+        judged: Quantity,
         complete: bool,
         reached: &Reached<'m>,
         total: f64,
@@ -25,36 +26,48 @@ impl<'m> Run<'m, '_> {
             .map(|(c, v)| item(c, v.abs()))
             .collect();
         budget.sort_by(|a, b| b.standard_db.total_cmp(&a.standard_db));
-        let worst = (reached.worst[1] - reached.worst[0] > 5e-4)
-            .then(|| [total + reached.worst[0], total + reached.worst[1]]);
-        let (swr, swr_worst) = if tuner && solved.gamma_in == 0.0 {
-            (1.0, None)
-        } else {
-            let w = swr_from_gamma(solved.gamma_in_worst);
-            let n = swr_from_gamma(solved.gamma_in);
-            (n, (w > n * 1.001).then_some(w))
-        };
+        let output = e.output(judged);
+        let (mean, u, low, high, weight) = output.map_or((0.0, 0.0, 0.0, 0.0, 0.0), |o| {
+            (o.mean, o.u, o.low, o.high, o.weight)
+        });
+        let floor = net.floor();
+        // beyond what any passive part can deliver there is nothing
+        let delivered = e.output(Quantity::Delivered);
+        let most = self.most_db(net, e, judged);
+        let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
+        let worst = net
+            .reach(e)
+            .map(|(least, most)| [total + (mean - most), total + (mean - least)])
+            .filter(|w| w[1] - w[0] > 5e-4);
+        let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
+        let gamma = libm::sqrt(back.clamp(0.0, 1.0));
+        let w = swr_from_gamma(self.largest.take().unwrap_or(gamma).max(gamma));
+        let n = swr_from_gamma(gamma);
+        let _ = delivered;
         BandResult {
             band: self.point.band.clone(),
             point: self.point.part,
             hz: self.point.hz,
             complete,
-            tuner,
+            tuner: self.nodes.iter().any(|n| n.kind.is(downlead_station::model::PartKind::Tuner)),
             nodes: std::mem::take(&mut self.nodes).into(),
             branches: std::mem::take(&mut self.branches).into(),
             total_db: total,
-            antenna_w: reached.antenna_w.filter(|w| w.is_finite()),
-            eirp_w: reached.eirp_w.filter(|w| w.is_finite()),
-            gain_dbi: reached
-                .eirp_w
-                .zip(reached.antenna_w)
-                .map(|(e, a)| to_db(e / a))
-                .filter(|g| g.is_finite()),
-            uncertainty_db: reached.budget.expanded(),
+            antenna_w: None,
+            eirp_w: None,
+            gain_dbi: None,
+            uncertainty_db: 2.0 * u,
+            interval_db: interval.filter(|_| u > 0.0),
+            method: match weight {
+                0.0 => Method::Derivatives,
+                1.0 => Method::Sample,
+                _ => Method::Both,
+            },
+            floor_db: floor,
             worst_db: worst,
             wet_db: (reached.wet > 0.0).then_some(reached.wet),
-            swr,
-            swr_worst,
+            swr: n,
+            swr_worst: (w > n * 1.001).then_some(w),
             sensitivity_dbm: None,
             noise_figure_db: None,
             mean_w: None,
@@ -65,19 +78,60 @@ impl<'m> Run<'m, '_> {
             assumptions: Box::default(),
         }
     }
+
+    /// The most the output can be with the figures at their favourable ends: power and gain with
+    /// their own uncertainty, less the floor of the loss.
+    fn most_db(&self, net: &Network, e: &Evaluation, judged: Quantity) -> f64 {
+        let Some(o) = e.output(judged) else {
+            return f64::INFINITY;
+        };
+        let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
+        let gain = o.mean - delivered;
+        let outside: f64 = reached_by(&self.wiring.budget(e, judged));
+        downlead_quantity::to_db(net.power.nominal()) + gain + 2.0 * outside
+            - net.favourable_floor()
+    }
+}
+
+/// Standard uncertainty by what is not the line: power, instrument, gain.
+fn reached_by(b: &crate::cause::Budget<'_>) -> f64 {
+    let of = |c: &Cause<'_>| {
+        matches!(
+            c,
+            Cause::Power(_) | Cause::Instrument(_) | Cause::Gain(_) | Cause::Efficiency(_)
+        )
+    };
+    libm::sqrt(
+        b.terms
+            .iter()
+            .filter(|t| of(&t.0))
+            .map(|t| t.1 * t.1)
+            .sum::<f64>(),
+    )
 }
 
 fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
+    let named = |n: &str| CauseName::Named(n.into());
     let (cause, name) = match c {
         Cause::Power(l) => (Doubted::Power, CauseName::At(*l)),
-        Cause::Instrument(n) => (Doubted::Instrument, CauseName::Named((*n).into())),
-        Cause::Cable(n) => (Doubted::Cable, CauseName::Named((*n).into())),
+        Cause::Instrument(n) => (Doubted::Instrument, named(n)),
+        Cause::Cable(n) => (Doubted::Cable, named(n)),
+        Cause::Velocity(n) => (Doubted::Velocity, named(n)),
+        Cause::Impedance(n) => (Doubted::Impedance, named(n)),
+        Cause::Construction(n, _) => (Doubted::Construction, named(n)),
         Cause::Length(l) => (Doubted::Length, CauseName::At(*l)),
-        Cause::Connector(n) => (Doubted::Connectors, CauseName::Named((*n).into())),
+        Cause::Connector(n) => (Doubted::Connectors, named(n)),
+        Cause::Bump(n, _) => (Doubted::Bump, named(n)),
         Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
+        Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
+        Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
         Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),
-        Cause::Phases(_) => (Doubted::Phases, CauseName::None),
-        Cause::Temperature(n) => (Doubted::Temperature, CauseName::Named((*n).into())),
+        Cause::Efficiency(l) => (Doubted::Efficiency, CauseName::At(*l)),
+        Cause::Sits(l) => (Doubted::Sits, CauseName::At(*l)),
+        Cause::Phase(l) => (Doubted::Phases, CauseName::At(*l)),
+        Cause::Multiple => (Doubted::Multiple, CauseName::None),
+        Cause::Temperature(n) => (Doubted::Temperature, named(n)),
+        Cause::OwnTemperature(l) => (Doubted::Temperature, CauseName::At(*l)),
         Cause::Added(l) => (Doubted::AddedLoss, CauseName::At(*l)),
     };
     BudgetItem {

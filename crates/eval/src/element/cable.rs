@@ -9,7 +9,7 @@ use downlead_station::nearest;
 use super::{Build, Element};
 use crate::assume::Assumed;
 use crate::cable::CableAt;
-use crate::cascade::R0;
+use downlead_physics::net::R0;
 
 /// Above this characteristic impedance a line is no coaxial cable.
 const PARALLEL_LINE_OHM: f64 = 150.0;

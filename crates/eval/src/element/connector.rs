@@ -1,13 +1,13 @@
 //! Pairs of connectors, joins.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_physics::connector::{Bump, sqrt_loss};
+use downlead_physics::net::input::Shape;
+use downlead_physics::net::part::{Part as Net, phases_of_pairs};
 use downlead_station::model::{ConnectorLoss, Name};
 use downlead_station::nearest;
 
 use super::{Build, Element};
 use crate::assume::Assumed;
-use crate::cascade::{Piece, R0, Way};
 use crate::cause::Cause;
 
 impl<'m> Build<'m, '_> {
@@ -16,7 +16,6 @@ impl<'m> Build<'m, '_> {
         e: &mut Element<'m>,
         count: u32,
         name: &'m Name,
-        index: usize,
     ) {
         let Some(c) = self.env.connector(&name.text) else {
             if self.env.is_broken(&name.text) {
@@ -30,49 +29,45 @@ impl<'m> Build<'m, '_> {
         e.connector = Some((c, count));
         e.meta = Some(&c.meta);
         e.basis = c.meta.basis;
-        let one = match c.loss {
-            Some(ConnectorLoss::Root(k)) => sqrt_loss(k, self.point.hz),
-            Some(ConnectorLoss::Constant(l)) => l,
-            None => 0.0,
+        let (k, root) = match c.loss {
+            Some(ConnectorLoss::Root(k)) => (k, true),
+            Some(ConnectorLoss::Constant(l)) => (l, false),
+            None => (0.0, false),
+        };
+        // the figure's unit of frequency: of a root law 1 GHz
+        let per = if root {
+            libm::sqrt(self.point.hz * 1e-9)
+        } else {
+            1.0
         };
         let family: &str = c.families.as_ref().map_or(&c.name.text, |f| &f.0);
-        e.causes.push((
-            Cause::Connector(family),
-            f64::from(count) * (one * c.u.0 + c.u.1),
-        ));
-        e.loss_db = f64::from(count) * one;
-        if e.loss_db > 0.0 && c.u == (0.0, 0.0) {
+        let u = k * c.u.0 + c.u.1 / per;
+        let what = if root { "loss of a pair, dB/√GHz" } else { "loss of a pair, dB" };
+        let loss = self
+            .wiring
+            .input(what, k, u, Cause::Connector(family), Shape::Rectangular)
+            .within(0.0, f64::INFINITY);
+        if k > 0.0 && c.u == (0.0, 0.0) {
             self.assumed.add(Assumed::LossExact, e.who);
         }
-        match c.bump {
-            // several pairs lie at unknown distances from each other
-            Some((z_ohm, electrical_m)) => {
-                let s = Bump {
-                    z_ohm,
-                    electrical_m,
-                }
-                .network(self.point.hz, R0);
-                let reflective = -s.gain();
-                e.loss_db += f64::from(count) * reflective;
-                for i in 0..count {
-                    if i == 0 {
-                        self.pieces.push(Piece::known(s, index));
-                    } else {
-                        self.pieces.push(Piece::unknown(
-                            reflective,
-                            downlead_physics::cx::abs(s.s11),
-                            downlead_physics::cx::abs(s.s22),
-                            Way::Both,
-                            index,
-                        ));
-                    }
-                    if one > 0.0 {
-                        self.pieces.push(Piece::point_loss(one, index));
-                    }
-                }
-            }
-            None => self.pieces.push(Piece::point_loss(e.loss_db, index)),
-        }
+        let bump = c.bump.map(|(z, l)| {
+            (
+                downlead_physics::net::input::Input::exact("impedance of the bump, ohm", z),
+                downlead_physics::net::input::Input::exact("length of the bump, m", l),
+            )
+        });
+        let phase = self
+            .wiring
+            .phase(phases_of_pairs(count, bump.is_some(), false), e.who);
+        e.net = Net::Pairs {
+            count,
+            loss,
+            root,
+            bump,
+            swr: None,
+            phase,
+        };
+        e.loss_db = e.net.matched_loss(&self.context(), &super::line::nominal());
     }
 
     fn unknown_connector(&mut self, name: &'m Name) {

@@ -1,14 +1,14 @@
 //! Devices: filters, couplers, dividers, amplifiers and the like.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_physics::devices::{coupler_main_loss, divider_loss};
-use downlead_physics::mismatch::gamma_from_swr;
+use downlead_physics::net::input::{Input, Shape};
+use downlead_physics::net::part::{Junction, Loss, Part as Net};
+use downlead_quantity::Measure;
 use downlead_station::model::{Basis, Device, DeviceClass, Figure, Name, Part, PartKind, Port};
 use downlead_station::nearest;
 
 use super::{Build, Element};
 use crate::assume::Assumed;
-use crate::cascade::{Piece, Way};
 use crate::cause::Cause;
 use crate::network;
 use crate::point::pick;
@@ -20,7 +20,6 @@ impl<'m> Build<'m, '_> {
         part: &'m Part,
         d: &'m Device,
         port: Option<&'m Name>,
-        index: usize,
     ) {
         let class = match &d.class {
             Some(name) => {
@@ -45,23 +44,30 @@ impl<'m> Build<'m, '_> {
         let named = port.map(|n| &*n.text);
         if let Some(file) = network::file_of(part, named, self.point, self.env) {
             e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
-            self.measured(e, part.kind, file, index);
+            self.measured(e, part.kind, file);
             return;
         }
         let swr = pick(&d.swr, self.point, self.env)
-            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
-        let gamma = swr.map_or(0.0, |s| gamma_from_swr(s.value.value));
-        if part.kind == PartKind::Amplifier || part.kind == PartKind::Preamplifier {
+            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)))
+            .map(|s| {
+                self.wiring
+                    .swr(&s.value, Cause::Reflection(s.figure.loc))
+            });
+        if network::amplifies(part.kind) {
             e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
             match pick(&d.gain, self.point, self.env)
                 .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
             {
                 Some(p) => {
-                    e.loss_db = -p.value.value;
-                    e.causes.push((Cause::Device(p.figure.loc), p.value.u));
                     self.picked(e, &p);
-                    self.pieces
-                        .push(Piece::unknown(e.loss_db, gamma, gamma, Way::Forward, index));
+                    let gain = Measure {
+                        value: -p.value.value,
+                        ..p.value
+                    };
+                    let forward =
+                        self.wiring
+                            .figure("loss forward, dB", &gain, Cause::Device(p.figure.loc));
+                    self.one_way(e, forward, None, swr);
                 }
                 None => self.no_figure(e, "gain"),
             }
@@ -86,35 +92,23 @@ impl<'m> Build<'m, '_> {
             return;
         }
         let figures: &'m [Figure] = chosen.map_or(&[], |p| &p.loss);
-        let way = match part.kind {
-            PartKind::Isolator | PartKind::Circulator => Way::Forward,
-            PartKind::Tuner => Way::Tuner,
-            _ => Way::Both,
-        };
-        let mut loss = pick(figures, self.point, self.env).map(|p| {
-            e.causes.push((Cause::Device(p.figure.loc), p.value.u));
+        let stated = pick(figures, self.point, self.env).map(|p| {
             self.picked(e, &p);
-            p.value.value
+            self.wiring
+                .positive("loss, dB", &p.value, Cause::Device(p.figure.loc))
         });
-        if loss.is_none()
-            && let Some(c) = d.coupling.or(base.and_then(|b| b.coupling))
-        {
-            loss = Some(coupler_main_loss(c));
-            e.basis = Basis::Computed;
-        }
         if part.kind == PartKind::Divider {
-            let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2);
-            let excess = d.excess.as_ref().or(base.and_then(|b| b.excess.as_ref()));
-            let mut l = divider_loss(ways);
-            if let Some(x) = excess {
-                l += x.value.value;
-                e.causes.push((Cause::Device(x.loc), x.value.u));
-            }
-            loss = Some(loss.unwrap_or(l));
-            e.basis = Basis::Computed;
+            self.divider(e, d, base, stated, swr);
+            return;
         }
-        let Some(loss) = loss else {
-            if figures.is_empty() && ports.is_empty() {
+        let coupling = d.coupling.or(base.and_then(|b| b.coupling));
+        let loss = match (stated, coupling) {
+            (Some(l), _) => Loss::Stated(l),
+            (None, Some(c)) => {
+                e.basis = Basis::Computed;
+                Loss::Coupling(Input::exact("coupling, dB", c))
+            }
+            (None, None) if figures.is_empty() && ports.is_empty() => {
                 // nothing stated at all: no loss, said so
                 self.diags.push(
                     Diagnostic::new(
@@ -125,26 +119,139 @@ impl<'m> Build<'m, '_> {
                     .at("no loss")
                     .help(format!("Written for example `{} {} 0.3 dB ± 0.1 dB`.", e.kind, part.tag.as_ref().map_or("X1", |t| &t.text))),
                 );
-                self.pieces.push(Piece::point_loss(0.0, index));
-            } else {
-                self.no_figure(e, "loss");
+                if part.kind == PartKind::Tuner {
+                    e.net = Net::Tuner {
+                        loss: Input::exact("loss, dB", 0.0),
+                    };
+                }
+                return;
             }
-            return;
+            (None, None) => {
+                self.no_figure(e, "loss");
+                return;
+            }
         };
-        e.loss_db = loss;
-        if swr.is_none() && loss > 0.0 {
+        self.passive(e, part.kind, d, base, (loss, swr));
+    }
+
+    /// A part without a supply whose loss is known.
+    fn passive(
+        &mut self,
+        e: &mut Element<'m>,
+        kind: PartKind,
+        d: &'m Device,
+        base: Option<&'m Device>,
+        (loss, swr): (Loss, Option<Input>),
+    ) {
+        let matched = swr.is_none();
+        match (kind, loss) {
+            (PartKind::Isolator | PartKind::Circulator, Loss::Stated(forward)) => {
+                let isolation = d.isolation.or(base.and_then(|b| b.isolation));
+                let at = e.who;
+                let backward = isolation
+                    .map(|i| self.wiring.positive("isolation, dB", &i, Cause::Reflection(at)));
+                if backward.is_none() {
+                    self.assumed.add(Assumed::IsolationComplete, e.who);
+                }
+                self.one_way(e, forward, backward, swr);
+            }
+            (PartKind::Tuner, Loss::Stated(loss)) => e.net = Net::Tuner { loss },
+            (PartKind::Balun, Loss::Stated(loss)) if matched => {
+                let sits = self
+                    .wiring
+                    .input(
+                        "share of the loss across the line",
+                        0.5,
+                        0.5 / libm::sqrt(3.0),
+                        Cause::Sits(e.who),
+                        Shape::Rectangular,
+                    )
+                    .within(0.0, 1.0);
+                self.assumed.add(Assumed::BalunLossPlace, e.who);
+                let phase = self.wiring.phase(1, e.who);
+                e.net = Net::Balun {
+                    loss,
+                    ratio: Input::exact("ratio of impedances", 1.0),
+                    sits,
+                    phase,
+                };
+            }
+            (_, Loss::Stated(loss)) => self.two_port(e, loss, swr),
+            (_, loss) => {
+                let phase = self.wiring.phase(if matched { 1 } else { 3 }, e.who);
+                e.net = Net::Device { loss, swr, phase };
+            }
+        }
+        e.loss_db = e.net.matched_loss(&self.context(), &super::line::nominal());
+        if matched && e.loss_db > 0.0 {
             self.assumed.add(Assumed::DeviceMatched, e.who);
         }
-        if way == Way::Forward {
-            self.assumed.add(Assumed::IsolationComplete, e.who);
+    }
+
+    /// A part that is another one passed the other way.
+    fn one_way(
+        &mut self,
+        e: &mut Element<'m>,
+        forward: Input,
+        backward: Option<Input>,
+        swr: Option<Input>,
+    ) {
+        let turned = self.backwards;
+        if turned && backward.is_none() {
+            // what passes the wrong way is not known
+            e.complete = false;
         }
-        // a part that neither loses nor reflects anything is no part at all
-        self.pieces
-            .push(if loss == 0.0 && gamma == 0.0 && way == Way::Both {
-                Piece::point_loss(0.0, index)
-            } else {
-                Piece::unknown(loss, gamma, gamma, way, index)
-            });
+        let phase = self.wiring.phase(2, e.who);
+        e.net = Net::OneWay {
+            forward,
+            backward,
+            swr,
+            turned,
+            phase,
+        };
+        e.loss_db = if e.complete {
+            e.net.matched_loss(&self.context(), &super::line::nominal())
+        } else {
+            0.0
+        };
+    }
+
+    /// A divider: a junction where branches follow, else one of its arms.
+    fn divider(
+        &mut self,
+        e: &mut Element<'m>,
+        d: &'m Device,
+        base: Option<&'m Device>,
+        total: Option<Input>,
+        swr: Option<Input>,
+    ) {
+        let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2);
+        let excess = match d.excess.as_ref().or(base.and_then(|b| b.excess.as_ref())) {
+            Some(x) => self
+                .wiring
+                .positive("excess loss, dB", &x.value, Cause::Device(x.loc)),
+            None => Input::exact("excess loss, dB", 0.0),
+        };
+        e.basis = Basis::Computed;
+        if swr.is_none() {
+            self.assumed.add(Assumed::DeviceMatched, e.who);
+        }
+        let junction = Junction::Divider {
+            shares: Vec::new(),
+            excess,
+            total,
+        };
+        let nominal = super::line::nominal();
+        e.loss_db = junction.matched_loss(ways as usize, 0, &nominal);
+        // used without branches it is one arm, the others ending matched
+        let arm = Net::Device {
+            loss: Loss::Arm(Box::new(junction.clone()), ways),
+            swr,
+            phase: self.wiring.phase(if swr.is_some() { 3 } else { 1 }, e.who),
+        };
+        e.net = arm;
+        let swr = swr.map(|s| (s, self.wiring.phase(3, e.who)));
+        e.junction = Some((junction, swr));
     }
 
     /// The definition a device names; none if it is not defined or that of another kind.

@@ -1,14 +1,14 @@
 //! Lines: cable by the metre, a stated loss, or a file.
 
-use downlead_physics::line::{LineParams, conductor_temperature_ratio};
-use downlead_physics::network::SMatrix;
+use downlead_physics::line::conductor_temperature_ratio;
+use downlead_physics::net::input::{Input, Shape, Spread};
+use downlead_physics::net::part::{self as net, Length, Loss, Part as Net, Rate};
 use downlead_quantity::Measure;
-use downlead_station::model::{Basis, CableLoss, Line, LineLength, Part, PartKind};
+use downlead_station::model::{Basis, Cable, CableLoss, Line, LineLength, Part, PartKind};
 
 use super::{Build, Element, LineAt};
 use crate::assume::Assumed;
 use crate::cable::{self, CableAt};
-use crate::cascade::{Piece, R0, Way};
 use crate::cause::Cause;
 use crate::network;
 use crate::point::pick;
@@ -16,28 +16,23 @@ use crate::point::pick;
 /// What a run outdoors may be on a winter night, °C (our choice).
 pub(crate) const COLD_C: f64 = -20.0;
 
-/// Above this uncertainty of its electrical length (two ways) a line's phase counts as unknown.
-const PHASE_KNOWN_DEG: f64 = 20.0;
-
 impl<'m> Build<'m, '_> {
-    pub(super) fn line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line, index: usize) {
+    pub(super) fn line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line) {
         let (t, place, stated) = self.temperature(l.temperature.as_deref(), l.place.as_ref());
         e.celsius = t.value;
-        let mut added = 0.0;
-        if let Some(p) = pick(&l.added, self.point, self.env) {
-            added = p.value.value;
-            e.causes.push((Cause::Added(p.figure.loc), p.value.u));
-        }
+        let mut added_db = 0.0;
+        let added = pick(&l.added, self.point, self.env).map(|p| {
+            added_db = p.value.value;
+            self.wiring
+                .positive("added loss, dB", &p.value, Cause::Added(p.figure.loc))
+        });
         if let Some(p) = pick(&l.wet, self.point, self.env) {
             e.wet_db = p.value.value;
             self.assumed.add(Assumed::DryCable, e.who);
         }
         if let Some(file) = network::picked(&l.network, self.point, self.env) {
-            self.measured(e, part.kind, file, index);
-            if added > 0.0 {
-                e.loss_db += added;
-                self.pieces.push(Piece::point_loss(added, index));
-            }
+            self.measured(e, part.kind, file);
+            self.and_added(e, added, added_db);
             return;
         }
         let Some(length) = l.length else {
@@ -45,7 +40,7 @@ impl<'m> Build<'m, '_> {
                 self.no_figure(e, "file");
                 return;
             }
-            self.lump(e, l, added, index);
+            self.lump(e, l, added, added_db);
             return;
         };
         let Some(name) = &l.cable else {
@@ -73,25 +68,25 @@ impl<'m> Build<'m, '_> {
             self.assumed.add(Assumed::Temperature20, e.who);
         }
         self.cable_notes(e, cable, &at, name);
-        let wavelength = downlead_physics::line::wavelength(self.point.hz, at.velocity);
-        let length = match length {
-            LineLength::Metres(m) => m,
+        if at.velocity_assumed && !matches!(length, LineLength::Metres(_)) {
+            self.assumed.add(Assumed::Velocity, e.who);
+        }
+        let cause = place.map_or(Cause::OwnTemperature(part.loc), Cause::Temperature);
+        let celsius = self.wiring.figure("temperature, °C", &t, cause);
+        let line = self.wired(e, cable, &at, (length, l), celsius, added);
+        let net = Net::Line(Box::new(line));
+        let cx = self.context();
+        e.loss_db = net.matched_loss(&cx, &nominal());
+        let length_m = match length {
+            LineLength::Metres(m) => m.value,
             LineLength::Wavelengths(w) => {
-                if at.velocity_assumed {
-                    self.assumed.add(Assumed::Velocity, e.who);
-                }
-                Measure {
-                    value: w.value * wavelength,
-                    u: w.u * wavelength,
-                }
+                w.value * downlead_physics::line::wavelength(self.point.hz, at.velocity)
             }
         };
-        let matched = at.loss() * length.value;
-        e.loss_db = matched + added;
         // jumpers and tails are short, and often indoors
         if !stated && part.kind == PartKind::Run {
             let less = 1.0 - conductor_temperature_ratio(t.value, COLD_C);
-            e.cold_db = at.alpha_c * length.value * less;
+            e.cold_db = at.alpha_c * length_m * less;
         }
         e.basis = if cable.built_in {
             Basis::Library
@@ -99,88 +94,166 @@ impl<'m> Build<'m, '_> {
             cable.meta.basis
         };
         e.meta = Some(&cable.meta);
-        let cause: &str = cable.shared.as_ref().map_or(&cable.name.text, |s| &s.text);
-        e.causes
-            .push((Cause::Cable(cause), at.u_relative * matched));
-        e.causes
-            .push((Cause::Length(l.length_loc), at.loss() * length.u));
-        if t.u > 0.0 {
-            // d(loss)/dT of the conductor part: half the resistance coefficient over the factor
-            let slope = 0.5 * downlead_physics::COPPER_TEMPCO
-                / (1.0 + downlead_physics::COPPER_TEMPCO * (t.value - 20.0));
-            let cause = place.map_or(Cause::Length(part.loc), Cause::Temperature);
-            e.causes
-                .push((cause, at.alpha_c * length.value * slope * t.u));
-        }
-        self.line_pieces(l, &at, length, matched, index);
-        if added > 0.0 {
-            self.pieces.push(Piece::point_loss(added, index));
-        }
+        e.net = net;
         e.line = Some(LineAt {
             cable,
             at,
-            length_m: length.value,
+            length_m,
+            cut: !matches!(length, LineLength::Metres(_)),
             temperature: t,
         });
     }
 
+    /// The inputs of a line of cable.
+    fn wired(
+        &mut self,
+        e: &Element<'m>,
+        cable: &'m Cable,
+        at: &CableAt,
+        (length, l): (LineLength, &'m Line),
+        celsius: Input,
+        added: Option<Input>,
+    ) -> net::Line {
+        let name: &'m str = &cable.name.text;
+        let shared: &'m str = cable.shared.as_ref().map_or(name, |s| &s.text);
+        let w = &mut self.wiring;
+        let scale = w
+            .input(
+                "factor on the loss",
+                1.0,
+                at.u_relative,
+                Cause::Cable(shared),
+                Shape::Normal,
+            )
+            .within(0.0, f64::INFINITY);
+        let (mut z0, mut velocity) = (
+            Some(Input::exact("impedance, ohm", at.z0)),
+            Some(w.figure(
+                "velocity factor",
+                &Measure {
+                    value: at.velocity,
+                    ..cable.velocity.unwrap_or_default()
+                },
+                Cause::Velocity(name),
+            )),
+        );
+        let rate = match &cable.loss {
+            Some(CableLoss::TwoTerm { k1, k2 }) => Rate::TwoTerm {
+                k1: Input::exact("k1, dB/m/√MHz", *k1),
+                k2: Input::exact("k2, dB/m/MHz", *k2),
+            },
+            Some(CableLoss::Construction(k)) => {
+                if cable.impedance.is_none() {
+                    z0 = None;
+                }
+                if cable.velocity.is_none() {
+                    velocity = None;
+                }
+                Rate::Coax(Box::new(coax(k)))
+            }
+            Some(CableLoss::Wires(k)) => {
+                if cable.impedance.is_none() {
+                    z0 = None;
+                }
+                if cable.velocity.is_none() {
+                    velocity = None;
+                }
+                Rate::Wires(Box::new(wires(k)))
+            }
+            _ => Rate::Split {
+                conductor: Input::exact(
+                    "conductor loss at the reference temperature, dB/m",
+                    at.alpha_c / at.temperature_factor,
+                ),
+                dielectric: Input::exact("dielectric loss, dB/m", at.alpha_d),
+            },
+        };
+        let length = match length {
+            LineLength::Metres(m) => {
+                Length::Metres(w.positive("length, m", &m, Cause::Length(l.length_loc)))
+            }
+            LineLength::Wavelengths(n) => Length::Waves {
+                count: w.positive("length, wavelengths", &n, Cause::Length(l.length_loc)),
+                at_hz: self.point.hz,
+            },
+        };
+        let cut = matches!(length, Length::Waves { .. });
+        net::Line {
+            rate,
+            scale,
+            z0,
+            velocity,
+            celsius,
+            reference_c: cable.reference_c,
+            length,
+            added,
+            spread: if at.velocity_assumed && !cut {
+                Spread::Free
+            } else {
+                Spread::Known
+            },
+            phase: w.phase(1, e.who),
+            swr: None,
+        }
+    }
+
+    /// A part after which a loss by age or water was added.
+    fn and_added(&mut self, e: &mut Element<'m>, added: Option<Input>, db: f64) {
+        let Some(added) = added else { return };
+        e.loss_db += db;
+        let phase = self.wiring.phase(1, e.who);
+        let own = std::mem::replace(&mut e.net, Net::Several(Vec::new()));
+        e.net = Net::Several(vec![
+            own,
+            Net::Device {
+                loss: Loss::Stated(added),
+                swr: None,
+                phase,
+            },
+        ]);
+    }
+
     /// A line of which only the loss is given.
-    fn lump(&mut self, e: &mut Element<'m>, l: &'m Line, added: f64, index: usize) {
+    fn lump(&mut self, e: &mut Element<'m>, l: &'m Line, added: Option<Input>, added_db: f64) {
         match pick(&l.loss, self.point, self.env) {
             Some(p) => {
-                e.loss_db = p.value.value + added;
-                e.causes.push((Cause::Device(p.figure.loc), p.value.u));
+                e.loss_db = p.value.value;
                 self.picked(e, &p);
-                self.pieces.push(if e.loss_db == 0.0 {
-                    Piece::point_loss(0.0, index)
-                } else {
-                    Piece::unknown(e.loss_db, 0.0, 0.0, Way::Both, index)
-                });
+                let loss = self
+                    .wiring
+                    .positive("loss, dB", &p.value, Cause::Device(p.figure.loc));
+                self.two_port(e, loss, None);
+                self.and_added(e, added, added_db);
             }
             None => self.no_figure(e, "loss"),
         }
     }
+}
 
-    /// What the cascade is given of a line of cable: its two-port where the phase along it is
-    /// known, else its loss and the steps of impedance at both ends.
-    fn line_pieces(&mut self, l: &Line, at: &CableAt, length: Measure, matched: f64, index: usize) {
-        let wavelength = downlead_physics::line::wavelength(self.point.hz, at.velocity);
-        let params = LineParams {
-            r0_ohm: at.z0,
-            velocity_factor: at.velocity,
-            alpha_c_db_per_m: at.alpha_c,
-            alpha_d_db_per_m: at.alpha_d,
-        };
-        // an electrical length given as such is known, whatever the velocity factor
-        let u_velocity = if matches!(l.length, Some(LineLength::Wavelengths(_))) {
-            0.0
-        } else {
-            at.u_velocity
-        };
-        let u_length = libm::hypot(length.u, length.value * u_velocity / at.velocity);
-        let u_phase_deg = 2.0 * 360.0 * u_length / wavelength;
-        if u_phase_deg <= PHASE_KNOWN_DEG && !at.velocity_assumed {
-            self.pieces.push(Piece::known(
-                SMatrix::line(&params, self.point.hz, length.value, R0),
-                index,
-            ));
-        } else {
-            // the electrical length is not known: the steps of impedance at both ends are, the
-            // phase between them is not
-            let zc = params.zc(self.point.hz);
-            let z0 = num_complex::Complex64::new(at.z0, 0.0);
-            let own = downlead_physics::cx::abs(downlead_physics::mismatch::reflection(zc, z0));
-            let step = (at.z0 - R0).abs() > 1e-9;
-            if step {
-                self.pieces
-                    .push(Piece::known(SMatrix::step(R0, at.z0), index));
-            }
-            self.pieces
-                .push(Piece::unknown(matched, own, own, Way::Both, index));
-            if step {
-                self.pieces
-                    .push(Piece::known(SMatrix::step(at.z0, R0), index));
-            }
-        }
+/// Reader of nominal values.
+pub(super) fn nominal() -> downlead_physics::net::input::Nominal<'static> {
+    downlead_physics::net::input::Nominal { angles: &[] }
+}
+
+fn coax(k: &downlead_station::model::Construction) -> net::Coax {
+    net::Coax {
+        inner: Input::exact("inner conductor, m", k.inner),
+        outer: Input::exact("outer conductor, m", k.outer),
+        permittivity: Input::exact("permittivity", k.permittivity),
+        loss_tangent: Input::exact("loss tangent", k.loss_tangent),
+        strand_diameter: Input::exact("diameter factor of the strands", 1.0),
+        strand: Input::exact("factor of the strands", k.strand),
+        braid: Input::exact("factor of the braid", k.braid),
+        inner_resistivity: Input::exact("resistivity, ohm m", k.resistivity),
+        outer_resistivity: Input::exact("resistivity, ohm m", k.resistivity),
+    }
+}
+
+fn wires(k: &downlead_station::model::Wires) -> net::Wires {
+    net::Wires {
+        diameter: Input::exact("wire, m", k.diameter),
+        spacing: Input::exact("spacing, m", k.spacing),
+        permittivity: Input::exact("permittivity", k.permittivity),
+        resistivity: Input::exact("resistivity, ohm m", k.resistivity),
     }
 }

@@ -1,4 +1,4 @@
-//! Elements: what a part is at one frequency, ready for the cascade.
+//! Elements: what a part is at one frequency, and the inputs of its network.
 
 mod cable;
 mod connector;
@@ -8,20 +8,22 @@ mod line;
 pub(crate) use line::COLD_C;
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::net::input::Input;
+use downlead_physics::net::part::{Context, Junction, Loss, Part as Net};
 use downlead_quantity::{Measure, frequency};
 use downlead_station::Env;
 use downlead_station::model::{
-    Basis, Bound, Cable, Connector, Direction, Meta, Name, NetworkFile, Part, PartData, PartKind,
+    Basis, Bound, Cable, Connector, Meta, Name, NetworkFile, Part, PartData, PartKind,
     Station,
 };
 
 use crate::assume::{Assumed, Assumptions};
 use crate::cable::CableAt;
-use crate::cascade::Piece;
 use crate::cause::Cause;
 use crate::network;
 use crate::point::{Picked, Point};
 use crate::result::NodeKind;
+use crate::wiring::Wiring;
 
 /// A line as evaluated.
 #[derive(Clone, Copy, Debug)]
@@ -29,6 +31,8 @@ pub(crate) struct LineAt<'m> {
     pub(crate) cable: &'m Cable,
     pub(crate) at: CableAt,
     pub(crate) length_m: f64,
+    /// Whether it was cut by its electrical length.
+    pub(crate) cut: bool,
     pub(crate) temperature: Measure,
 }
 
@@ -53,13 +57,15 @@ pub(crate) struct Element<'m> {
     pub(crate) basis: Basis,
     /// What is said about the loss.
     pub(crate) meta: Option<&'m Meta>,
-    /// Contributions to the doubt, dB (standard, signed).
-    pub(crate) causes: Vec<(Cause<'m>, f64)>,
+    /// What it is as a network.
+    pub(crate) net: Net,
+    /// What branches hang on, and the SWR of its input with three phases.
+    pub(crate) junction: Option<(Junction, Option<(Input, u32)>)>,
     /// Line data.
     pub(crate) line: Option<LineAt<'m>>,
     /// Connector data with its count.
     pub(crate) connector: Option<(&'m Connector, u32)>,
-    /// Network file its figures are from; they lie as on transmit, see [`turned`].
+    /// Network file its figures are from.
     pub(crate) file: Option<&'m NetworkFile>,
     /// Physical temperature, °C.
     pub(crate) celsius: f64,
@@ -88,7 +94,14 @@ pub(crate) struct Build<'m, 'o> {
     pub(crate) station: Option<&'m Station>,
     pub(crate) env: &'m Env,
     pub(crate) point: &'o Point,
-    pub(crate) pieces: Vec<Piece>,
+    pub(crate) wiring: Wiring<'m>,
+    /// Whether the part in hand lies the other way round than it is passed.
+    pub(crate) backwards: bool,
+    /// Whether the chain is walked from the antenna.
+    pub(crate) receiving: bool,
+    /// Phases of antennas after one divider: those of one SWR reflect alike. None outside of
+    /// branches.
+    pub(crate) alike: Option<Vec<(Measure, u32)>>,
     pub(crate) assumed: Assumptions,
     pub(crate) diags: Vec<Diagnostic>,
 }
@@ -106,7 +119,8 @@ impl<'m> Build<'m, '_> {
             loss_db: 0.0,
             basis: Basis::Stated,
             meta: part.map(|p| &*p.meta),
-            causes: Vec::new(),
+            net: Net::Several(Vec::new()),
+            junction: None,
             line: None,
             connector: None,
             file: None,
@@ -119,16 +133,16 @@ impl<'m> Build<'m, '_> {
     }
 
     /// A default join between two neighbours.
-    pub(crate) fn join(&mut self, name: &'m Name, chain: Loc, index: usize) -> Element<'m> {
+    pub(crate) fn join(&mut self, name: &'m Name, chain: Loc) -> Element<'m> {
         let mut e = self.element(None, NodeKind::Join, name.loc, chain);
-        self.connector(&mut e, 1, name, index);
+        self.connector(&mut e, 1, name);
         e
     }
 
     /// Several pairs of one kind.
     pub(crate) fn joins(&mut self, count: u32, name: &'m Name, chain: Loc) -> Element<'m> {
         let mut e = self.element(None, NodeKind::Part(PartKind::Connector), name.loc, chain);
-        self.connector(&mut e, count, name, 0);
+        self.connector(&mut e, count, name);
         e
     }
 
@@ -138,14 +152,13 @@ impl<'m> Build<'m, '_> {
         part: &'m Part,
         port: Option<&'m Name>,
         chain: Loc,
-        index: usize,
     ) -> Element<'m> {
         let mut e = self.element(Some(part), NodeKind::Part(part.kind), part.loc, chain);
         e.port = port;
         match &part.data {
-            PartData::Line(l) => self.line(&mut e, part, l, index),
-            PartData::Connector(n, name) => self.connector(&mut e, *n, name, index),
-            PartData::Device(d) => self.device(&mut e, part, d, port, index),
+            PartData::Line(l) => self.line(&mut e, part, l),
+            PartData::Connector(n, name) => self.connector(&mut e, *n, name),
+            PartData::Device(d) => self.device(&mut e, part, d, port),
             _ => e.complete = false,
         }
         e
@@ -221,14 +234,47 @@ impl<'m> Build<'m, '_> {
         (Measure::exact(20.0), None, false)
     }
 
+    /// The phase of what an antenna of an SWR reflects.
+    pub(crate) fn load_phase(&mut self, swr: &Measure, who: Loc) -> u32 {
+        let known = self.alike.as_ref().and_then(|a| a.iter().find(|a| a.0 == *swr));
+        if let Some((_, phase)) = known {
+            self.assumed.add(Assumed::BranchesAlike, who);
+            return *phase;
+        }
+        let phase = self.wiring.phase(1, who);
+        if let Some(a) = &mut self.alike {
+            a.push((*swr, phase));
+        }
+        phase
+    }
+
+    /// What parts are built for here.
+    pub(crate) fn context(&self) -> Context {
+        Context {
+            hz: self.point.hz,
+            phased: false,
+        }
+    }
+
+    /// A reciprocal part of a stated loss; one that neither loses nor reflects anything is no part
+    /// at all.
+    fn two_port(&mut self, e: &mut Element<'m>, loss: Input, swr: Option<Input>) {
+        let nothing = loss.nominal() == 0.0 && !loss.is_uncertain() && swr.is_none();
+        if nothing {
+            return;
+        }
+        let phase = self
+            .wiring
+            .phase(if swr.is_some() { 3 } else { 1 }, e.who);
+        e.net = Net::Device {
+            loss: Loss::Stated(loss),
+            swr,
+            phase,
+        };
+    }
+
     /// A part whose two-port stands in a file.
-    fn measured(
-        &mut self,
-        e: &mut Element<'m>,
-        kind: PartKind,
-        file: &'m NetworkFile,
-        index: usize,
-    ) {
+    fn measured(&mut self, e: &mut Element<'m>, kind: PartKind, file: &'m NetworkFile) {
         e.file = Some(file);
         e.basis = file.figure.meta.basis;
         e.meta = Some(&file.figure.meta);
@@ -237,38 +283,34 @@ impl<'m> Build<'m, '_> {
             chain: e.chain,
             point: self.point,
         };
-        let Some(piece) = network::two_port(&asked, kind, self.env, index, &mut self.diags) else {
+        let Some(m) = network::two_port(&asked, kind, self.env, &mut self.diags) else {
             e.complete = false;
             return;
         };
-        e.loss_db = piece.loss_db;
-        e.causes
-            .push((Cause::Device(file.figure.loc), file.figure.value.u));
+        // an amplifier's port 1 is its input wherever it stands
+        let turned = self.receiving && !network::amplifies(kind);
+        let s = if turned { m.s.reversed() } else { m.s };
+        e.loss_db = -s.gain();
+        let error = self.wiring.input(
+            "error of the file, dB",
+            0.0,
+            file.figure.value.u,
+            Cause::Device(file.figure.loc),
+            crate::wiring::shape(&file.figure.value),
+        );
         if file.figure.value.u == 0.0 {
             self.assumed.add(Assumed::FileExact, e.who);
         }
-        self.pieces.push(piece);
+        let phase = if m.phase_known {
+            0
+        } else {
+            self.wiring.phase(3, e.who)
+        };
+        e.net = Net::Measured {
+            s: [s.s11, s.s12, s.s21, s.s22],
+            phase_known: m.phase_known,
+            error,
+            phase,
+        };
     }
-}
-
-/// Turns a part of a chain that is walked from the antenna: it was built as it lies on transmit.
-pub(crate) fn turned(direction: Direction, kind: PartKind, e: &mut Element<'_>, p: &mut [Piece]) {
-    // an amplifier's port 1 is its input wherever it stands
-    if direction != Direction::Receive
-        || e.file.is_none()
-        || network::amplifies(kind)
-        || !e.complete
-    {
-        return;
-    }
-    let Some(piece) = p.first_mut() else { return };
-    let turned = Piece {
-        s: piece.s.reversed(),
-        loss_db: -piece.s.reversed().gain(),
-        s11: piece.s22,
-        s22: piece.s11,
-        ..*piece
-    };
-    e.loss_db += turned.loss_db - piece.loss_db;
-    *piece = turned;
 }

@@ -1,6 +1,7 @@
 //! Limits that are kept only while the runs are as warm as was assumed.
 
 use downlead_base::{Diagnostic, Edit, Fix, Loc, Span, codes};
+use downlead_physics::net::evaluate::Quantity;
 use downlead_quantity::{db, from_db, number, power};
 
 use super::rule::upper_limit;
@@ -12,10 +13,15 @@ use crate::result::{LimitResult, Verdict};
 /// winter night may be more than the margin that is left.
 pub(super) fn cold(run: &mut Run<'_, '_>, reached: &Reached<'_>, l: &LimitResult, what: &str) {
     let less = colder(reached);
-    if l.verdict != Verdict::Yes
-        || less <= 0.0
-        || upper_limit(l.margin_db - less, l.uncertainty_db) == Verdict::Yes
-    {
+    let output = run
+        .evaluated
+        .as_ref()
+        .and_then(|e| e.output(Quantity::Eirp));
+    let still_met = output.is_none_or(|o| {
+        let margin = l.margin_db - less;
+        upper_limit(margin, |db| o.above(db), o.mean + margin) == Verdict::Yes
+    });
+    if l.verdict != Verdict::Yes || less <= 0.0 || still_met {
         return;
     }
     let one = reached.cold.len() == 1;

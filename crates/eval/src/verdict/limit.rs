@@ -1,6 +1,7 @@
 //! Limits on radiated power and on the output.
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::net::evaluate::Quantity;
 use downlead_quantity::{db, from_db, power, to_db};
 use downlead_station::model::{Basis, LimitQuantity, PartKind, PowerKind};
 
@@ -26,6 +27,10 @@ pub(super) fn limit<'m>(
 ) -> Option<LimitResult> {
     let feed = feed?;
     let factor = kind_factor(run, feed, want, loc)?;
+    let quantity_at = match quantity {
+        LimitQuantity::Output => Quantity::Forward(state.at),
+        LimitQuantity::Erp | LimitQuantity::Eirp => Quantity::Eirp,
+    };
     let radiated = match quantity {
         LimitQuantity::Erp => result.erp_w(),
         LimitQuantity::Eirp => result.eirp_w,
@@ -33,9 +38,9 @@ pub(super) fn limit<'m>(
     };
     let (value, u) = match (quantity, radiated) {
         // what a wattmeter there would read
-        (LimitQuantity::Output, _) => (state.forward_w, state.budget.expanded()),
+        (LimitQuantity::Output, _) => (state.forward_w, 2.0 * state.forward.standard()),
         _ if !result.complete => return None,
-        (_, Some(w)) => (w, reached.budget.expanded()),
+        (_, Some(w)) => (w, 2.0 * reached.budget.standard()),
         (_, None) => {
             no_gain(run, result, quantity, loc);
             return None;
@@ -46,8 +51,15 @@ pub(super) fn limit<'m>(
     }
     let value = value * factor;
     let margin = to_db(limit_w / value);
-    let verdict = upper_limit(margin, u);
-    let safe = feed.watts * from_db(margin - u);
+    let output = run.evaluated.as_ref().and_then(|e| e.output(quantity_at));
+    // the limit as a level of that output
+    let level = output.map_or(0.0, |o| o.mean) + margin;
+    let above = |db: f64| output.map_or(1.0, |o| o.above(db));
+    let exceeded = above(level);
+    let verdict = upper_limit(margin, &above, level);
+    // what the output can come to beyond its mean
+    let reach = output.map_or(u, |o| o.high - o.mean);
+    let safe = feed.watts * from_db(margin - reach);
     let what = quantity.word().to_uppercase();
     let what = if quantity == LimitQuantity::Output {
         "The power here".to_owned()
@@ -151,6 +163,7 @@ pub(super) fn limit<'m>(
         value_w: value,
         margin_db: margin,
         uncertainty_db: u,
+        exceeded,
         verdict,
         safe_w: safe.is_finite().then_some(safe),
     };

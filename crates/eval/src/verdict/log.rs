@@ -11,7 +11,7 @@ use super::same_meter::beside_scale;
 use super::trend::trend_of;
 use super::watts_swr::in_row;
 use crate::assume::Assumed;
-use crate::cause::{Budget, Cause};
+use crate::cause::Cause;
 use crate::chain::{NodeState, Run};
 use crate::instrument::{instrument_db, lapsed, meter_of, unknown_instrument};
 use crate::result::{BandResult, LogResult, LogRow, Logged, Verdict};
@@ -184,10 +184,9 @@ fn one<'m>(
     let date: Box<str> = row.date.clone().unwrap_or_default();
     let mut out = Vec::new();
     if let Some((w, _)) = row.forward_w {
-        let mut b = Budget::default();
-        b.add_scaled(&state.budget, 1.0);
+        let mut b = state.forward.clone();
         if let Some(i) = instrument {
-            b.add(Cause::Instrument(&i.name.text), instrument_db(i, w));
+            b.add(Cause::Instrument(&i.name.text), -instrument_db(i, w));
         }
         let d = to_db(w / state.forward_w);
         let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));

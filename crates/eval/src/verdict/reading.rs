@@ -10,7 +10,7 @@ use super::reflection::{reflected_reading, reflection};
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
 use crate::assume::Assumed;
-use crate::cause::{Budget, Cause};
+use crate::cause::Cause;
 use crate::chain::{NodeState, Run};
 use crate::instrument::{instrument_db, lapsed, unknown_instrument};
 use crate::result::{BandResult, ReadingResult, Verdict};
@@ -169,8 +169,10 @@ pub(super) fn reading<'m>(
                     );
                 }
             }
-            let mut b = Budget::default();
-            b.add_scaled(&state.budget, 1.0);
+            let mut b = match which {
+                ReadPower::Net => state.net.clone(),
+                _ => state.forward.clone(),
+            };
             let (own, cause) = match (own_tolerance, instrument) {
                 (true, _) => (
                     m.u,
@@ -184,9 +186,8 @@ pub(super) fn reading<'m>(
                     (0.0, Cause::Power(loc))
                 }
             };
-            // loss lowers the power, so terms are signed: a meter that reads high does so at the
-            // transmitter and here
-            b.add(cause, own);
+            // a meter that reads high does so at the transmitter and here: what it errs by cancels
+            b.add(cause, -own);
             let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
             let d = to_db(m.value / expected);
             let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));

@@ -17,7 +17,7 @@ pub(crate) fn beside_scale<'m>(
 ) -> f64 {
     let Some(i) = instrument else { return 0.0 };
     let set_it = Cause::Instrument(&i.name.text);
-    if !state.budget.terms.iter().any(|t| t.0 == set_it) {
+    if !state.forward.terms.iter().any(|t| t.0 == set_it) {
         return 0.0;
     }
     if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() {

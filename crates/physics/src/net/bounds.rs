@@ -117,9 +117,31 @@ impl Network {
         Some((least, most))
     }
 
-    /// Largest reflection that the source can see over all open phases.
+    /// Largest reflection that the source can see over all open phases: reached by some, exceeded
+    /// by none. None where no phase is open.
+    ///
+    /// The reflections that are possible at a place fill a disc, and a two-port maps a disc to a
+    /// disc; a free phase turns it about 0. Junctions without isolation are searched instead.
     #[must_use]
     pub fn largest_reflection(&self, e: &Evaluation) -> Option<f64> {
+        if e.phases.iter().all(|p| window(p) <= 1e-6) {
+            return None;
+        }
+        let r = Windows(&e.phases);
+        let mut tail = self.feed.build(
+            &Context {
+                hz: self.hz,
+                phased: false,
+            },
+            &r,
+        );
+        match disc(&mut tail) {
+            Some(d) => Some((d.centre() + d.radius).min(1.0)),
+            None => self.searched_reflection(e),
+        }
+    }
+
+    fn searched_reflection(&self, e: &Evaluation) -> Option<f64> {
         let open: Vec<(usize, f64)> = e
             .phases
             .iter()
@@ -197,6 +219,136 @@ impl Network {
             );
         })
     }
+}
+
+/// Reader at nominal values that hands a phase's window on in its coherence: `(1 − w/π)²`.
+struct Windows<'a>(&'a [Phase]);
+
+impl Reader for Windows<'_> {
+    type T = f64;
+    fn get(&self, i: &Input) -> f64 {
+        i.nominal()
+    }
+    fn coherence(&self, phase: u32, _: f64, _: Spread) -> C<f64> {
+        let w = self.0.get(phase as usize).map_or(0.0, window);
+        C::real(1.0 - w / core::f64::consts::PI)
+    }
+    fn half_sine(&self, _: u32) -> f64 {
+        // between free phases the largest angle gives the largest reflection
+        1.0
+    }
+}
+
+/// Reflections that are possible at a place.
+#[derive(Clone, Copy)]
+struct Disc {
+    at: C<f64>,
+    radius: f64,
+}
+
+impl Disc {
+    fn centre(&self) -> f64 {
+        libm::sqrt(self.at.norm())
+    }
+
+    /// Through a two-port: `s11 + back Γ/(1 − s22 Γ)` of all Γ in the disc.
+    fn through(self, s11: C<f64>, back: C<f64>, s22: C<f64>) -> Disc {
+        // z = 1 − s22 Γ runs over a disc that leaves 0 out; so does 1/z, and Γ/(1 − s22 Γ) is
+        // (1/z − 1)/s22
+        let q = s22.norm();
+        if q < 1e-24 {
+            return Disc {
+                at: s11 + back * self.at,
+                radius: libm::sqrt(back.norm()) * self.radius,
+            };
+        }
+        let z = C::one() - s22 * self.at;
+        let rho = libm::sqrt(q) * self.radius;
+        let d = z.norm() - rho * rho;
+        if d <= 0.0 {
+            return Disc {
+                at: C::zero(),
+                radius: 1.0,
+            };
+        }
+        let inverse = super::complex::c(z.re / d, -z.im / d);
+        let k = back / s22;
+        Disc {
+            at: s11 + k * (inverse - C::one()),
+            radius: libm::sqrt(k.norm()) * rho / d,
+        }
+    }
+
+    /// Turned by any angle within ±`window`.
+    fn turned(self, window: f64) -> Disc {
+        if window <= 0.0 {
+            return self;
+        }
+        let c = self.centre();
+        if window >= 0.5 * core::f64::consts::PI {
+            return Disc {
+                at: C::zero(),
+                radius: c + self.radius,
+            };
+        }
+        // the disc about the arc of the centre
+        let (sin, cos) = libm::sincos(window);
+        Disc {
+            at: self.at.scale(cos),
+            radius: (self.radius + c * sin).min(c + self.radius),
+        }
+    }
+}
+
+/// Reflections that are possible at the beginning of a tail; none past a junction whose arms act
+/// on each other.
+fn disc(t: &mut super::solve::Tail<f64>) -> Option<Disc> {
+    let mut d = Disc {
+        at: t.load,
+        radius: 0.0,
+    };
+    if !t.arms.is_empty() {
+        let n = t.ports.len();
+        let coupled = (1..n).any(|i| (1..n).any(|j| t.ports[i][j].norm() > 0.0));
+        if coupled {
+            return None;
+        }
+        d.at = t.ports[0][0];
+        for (i, arm) in t.arms.iter_mut().enumerate() {
+            let a = disc(arm)?;
+            let q = t.ports[0][i + 1] * t.ports[i + 1][0];
+            d.at = d.at + q * a.at;
+            d.radius += libm::sqrt(q.norm()) * a.radius;
+        }
+    }
+    for e in t.els.iter().rev() {
+        d = match *e {
+            El::Two {
+                s11, back, s22, ..
+            } => d.through(s11, back, s22),
+            El::Shift {
+                power,
+                round,
+                coherence,
+                ..
+            } => {
+                let k = libm::sqrt(coherence);
+                let w = core::f64::consts::PI * (1.0 - k);
+                let round = if k > 1e-9 { round.scale(1.0 / k) } else { C::one() };
+                Disc {
+                    at: (d.at * round).scale(power),
+                    radius: d.radius * power,
+                }
+                .turned(w)
+            }
+            El::Tuner { .. } => Disc {
+                at: C::zero(),
+                radius: 0.0,
+            },
+            El::Node => d,
+        };
+    }
+    Some(d)
 }
 
 /// Nominal values, all free phases at one angle.

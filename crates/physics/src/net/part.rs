@@ -131,6 +131,8 @@ pub enum Loss {
     Stated(Input),
     /// What a coupler of this coupling (dB) leaves in its main line.
     Coupling(Input),
+    /// To one arm of a divider of so many, the others ending matched.
+    Arm(Box<Junction>, u32),
 }
 
 /// Where the loss of a balun lies: 0 in series with the line, 1 across it.
@@ -208,6 +210,8 @@ pub enum Part {
         /// Three phases.
         phase: u32,
     },
+    /// Several in a row that count as one, or none.
+    Several(Vec<Part>),
     /// A reflecting source as a lossless two-port after a matched one: the antenna of a receive
     /// chain.
     Source(Load),
@@ -481,6 +485,9 @@ impl Loss {
                 let left = (R::T::of(1.0) - share(r.get(k))).step("share left in the main line");
                 (left.ln() * R::T::of(-1.0 / NEPER_OF_POWER)).step("loss of the main line, dB")
             }
+            Loss::Arm(j, ways) => j
+                .matched_loss(*ways as usize, 0, r)
+                .step("loss to one arm, dB"),
         }
     }
 }
@@ -663,6 +670,7 @@ impl Part {
                     free(r, *phase + 1),
                 ]);
             }
+            Part::Several(parts) => parts.iter().for_each(|p| p.build(cx, r, out)),
             Part::Source(load) => {
                 let (g, phase) = load.reflection(r);
                 // lossless: |S21|² = 1 − |Γ|², S11 = −Γ*
@@ -711,6 +719,13 @@ impl Part {
                     .step("loss of the pairs, dB")
             }
             Part::Measured { .. } => self.insertion_loss(cx, r),
+            Part::Several(parts) => {
+                let mut sum = of(0.0);
+                for p in parts {
+                    sum = sum + p.matched_loss(cx, r);
+                }
+                sum
+            }
             Part::Source(_) => of(0.0),
         }
     }

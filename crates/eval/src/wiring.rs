@@ -1,0 +1,111 @@
+//! The inputs of a chain at one frequency: which figure of the text moves by which cause.
+
+use downlead_base::Loc;
+use downlead_physics::net::evaluate::{Evaluation, Output, Quantity};
+use downlead_physics::net::input::{Input, Inputs, Shape};
+use downlead_quantity::Measure;
+use rustc_hash::FxHashMap;
+
+use crate::cause::{Budget, Cause};
+
+/// Hands out inputs; remembers causes and whose each phase is.
+#[derive(Debug, Default)]
+pub(crate) struct Wiring<'m> {
+    pub(crate) inputs: Inputs,
+    causes: Vec<Cause<'m>>,
+    known: FxHashMap<Cause<'m>, u32>,
+    phases: Vec<Loc>,
+}
+
+/// Distribution of a stated figure.
+pub(crate) fn shape(m: &Measure) -> Shape {
+    if m.normal {
+        Shape::Normal
+    } else {
+        Shape::Rectangular
+    }
+}
+
+impl<'m> Wiring<'m> {
+    /// An input of standard uncertainty `u` by a cause.
+    pub(crate) fn input(
+        &mut self,
+        name: &'static str,
+        value: f64,
+        u: f64,
+        cause: Cause<'m>,
+        shape: Shape,
+    ) -> Input {
+        if u == 0.0 || !u.is_finite() {
+            return Input::exact(name, value);
+        }
+        let id = match self.known.get(&cause) {
+            Some(id) => *id,
+            None => {
+                let id = self.inputs.cause(shape);
+                self.causes.push(cause);
+                self.known.insert(cause, id);
+                id
+            }
+        };
+        self.inputs.input(name, value, u, id)
+    }
+
+    /// An input of a stated figure.
+    pub(crate) fn figure(&mut self, name: &'static str, m: &Measure, cause: Cause<'m>) -> Input {
+        self.input(name, m.value, m.u, cause, shape(m))
+    }
+
+    /// A loss or another figure that is not negative.
+    pub(crate) fn positive(&mut self, name: &'static str, m: &Measure, cause: Cause<'m>) -> Input {
+        self.figure(name, m, cause).within(0.0, f64::INFINITY)
+    }
+
+    /// An SWR.
+    pub(crate) fn swr(&mut self, m: &Measure, cause: Cause<'m>) -> Input {
+        self.figure("SWR", m, cause).within(1.0, f64::INFINITY)
+    }
+
+    /// `n` phases of a part.
+    pub(crate) fn phase(&mut self, n: u32, who: Loc) -> u32 {
+        self.phases.extend(std::iter::repeat_n(who, n as usize));
+        self.inputs.phase(n)
+    }
+
+    /// What an output owes to each cause, dB; adds up to its standard uncertainty.
+    pub(crate) fn budget(&self, e: &Evaluation, q: Quantity) -> Budget<'m> {
+        let mut b = Budget::default();
+        let Some(o) = e.output(q) else { return b };
+        for (cause, d) in self.causes.iter().zip(e.by_cause(q)) {
+            b.add(*cause, *d);
+        }
+        let mut phases: Vec<(Loc, f64)> = Vec::new();
+        for (who, u) in self.phases.iter().zip(e.by_phase(q)) {
+            match phases.iter_mut().find(|p| p.0 == *who) {
+                Some(p) => p.1 += u * u,
+                None => phases.push((*who, u * u)),
+            }
+        }
+        for (who, u2) in phases {
+            b.add(Cause::Phase(who), libm::sqrt(u2));
+        }
+        complete(&mut b, o);
+        b
+    }
+}
+
+/// Lets the rows of a budget add up to what the sample found: what derivatives do not show is a
+/// row of its own; where they show too much, all shrink alike.
+fn complete(b: &mut Budget<'_>, o: &Output) {
+    let shown = b.standard();
+    let missing = o.u * o.u - shown * shown;
+    if missing > 0.0 {
+        // below what any digit shows it would only be noise of the check
+        if libm::sqrt(missing) > 1e-4 * o.u.max(0.01) {
+            b.add(Cause::Multiple, libm::sqrt(missing));
+        }
+    } else if shown > 0.0 {
+        let f = o.u / shown;
+        b.terms.iter_mut().for_each(|t| t.1 *= f);
+    }
+}
