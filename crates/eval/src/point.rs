@@ -185,6 +185,7 @@ pub(crate) fn pick_by<'m, T>(
             let value = Measure {
                 value: a.value.value + t * (b.value.value - a.value.value),
                 u: a.value.u.max(b.value.u),
+                normal: a.value.normal || b.value.normal,
             };
             return Some(Picked {
                 value,

@@ -27,6 +27,25 @@ impl Tolerance {
             Shape::Coverage(k) => self.half_width / k,
         }
     }
+
+    /// A value with this tolerance, which is in the value's unit.
+    #[must_use]
+    pub fn about(self, value: f64) -> Measure {
+        Measure {
+            value,
+            u: self.standard(),
+            normal: self.shape.is_normal(),
+        }
+    }
+}
+
+impl Shape {
+    /// Whether values are normally distributed. An expanded uncertainty is taken so (GUM, JCGM
+    /// 100:2008, 4.3.3), a bound as rectangular (4.3.7).
+    #[must_use]
+    pub fn is_normal(self) -> bool {
+        matches!(self, Shape::Coverage(_))
+    }
 }
 
 /// A nominal value and its standard uncertainty, both in one unit.
@@ -36,13 +55,20 @@ pub struct Measure {
     pub value: f64,
     /// Standard uncertainty (k = 1), never negative.
     pub u: f64,
+    /// Distribution: normal (`k 1`, `k 2`, what is combined of several) or rectangular (a plain
+    /// `±`, an interval).
+    pub normal: bool,
 }
 
 impl Measure {
-    /// A value without doubt.
+    /// A value without uncertainty.
     #[must_use]
     pub fn exact(value: f64) -> Self {
-        Measure { value, u: 0.0 }
+        Measure {
+            value,
+            u: 0.0,
+            normal: false,
+        }
     }
 
     /// The interval `low to high`, taken as rectangular about its middle.
@@ -51,6 +77,41 @@ impl Measure {
         Measure {
             value: 0.5 * (low + high),
             u: 0.5 * (high - low).abs() / libm::sqrt(3.0),
+            normal: false,
         }
+    }
+
+    /// The same in another unit, or times an exact factor.
+    #[must_use]
+    pub fn scaled(self, factor: f64) -> Self {
+        Measure {
+            value: self.value * factor,
+            u: self.u * factor.abs(),
+            ..self
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_distribution_is_kept() {
+        let of = |shape| {
+            Tolerance {
+                half_width: 3.0,
+                shape,
+            }
+            .about(5.0)
+        };
+        assert!(!of(Shape::Rectangular).normal);
+        assert!((of(Shape::Rectangular).u - 1.732_050_8).abs() < 1e-7);
+        assert!(of(Shape::Coverage(2.0)).normal);
+        assert_eq!(of(Shape::Coverage(2.0)).u, 1.5);
+        assert!(!Measure::interval(2.0, 8.0).normal);
+        assert!(!Measure::exact(5.0).normal && !Measure::default().normal);
+        let s = of(Shape::Coverage(1.0)).scaled(-2.0);
+        assert_eq!((s.value, s.u, s.normal), (-10.0, 6.0, true));
     }
 }

@@ -27,7 +27,17 @@ fn sums_and_products_carry_the_doubt() {
     // one cause stays one
     assert!((u("twice") - 2.0 * rect(0.3)).abs() < 1e-12);
     assert_eq!(u("gone"), 0.0);
+    // what one named value brings keeps its shape, several together are normal
+    assert!(l["twice"].is_rectangular() && !l["a"].is_rectangular());
     // an interval enters by its middle and its width
     assert!((l["half"].q.value - 1.0).abs() < 1e-12);
     assert!((u("half") - 0.5 * rect(1.0)).abs() < 1e-12);
+}
+
+#[test]
+fn a_level_made_of_named_values_has_its_uncertainty_in_db() {
+    let l = lets("let p = 40 dBm ± 0.5 dB\nlet less = p - 1 dB\n");
+    assert!((l["less"].standard() - 0.5 / 3f64.sqrt()).abs() < 1e-12);
+    let (half, _) = l["less"].half.expect("a half-width");
+    assert_eq!(half.dim, downlead_quantity::Dim::Decibel);
 }

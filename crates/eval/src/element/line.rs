@@ -80,10 +80,7 @@ impl<'m> Build<'m, '_> {
                 if at.velocity_assumed {
                     self.assumed.add(Assumed::Velocity, e.who);
                 }
-                Measure {
-                    value: w.value * wavelength,
-                    u: w.u * wavelength,
-                }
+                w.scaled(wavelength)
             }
         };
         let matched = at.loss() * length.value;

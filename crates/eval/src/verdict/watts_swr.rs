@@ -131,7 +131,7 @@ pub(super) fn at_nodes(run: &mut Run<'_, '_>, states: &[(Loc, &Node, NodeState<'
 
 /// The same of one row of a log, read with an instrument if it is known.
 pub(super) fn in_row(loc: Loc, row: &Row, with: Option<&Instrument>) -> Option<Diagnostic> {
-    let as_read = |c: Cell| c.map(|(value, _)| Measure { value, u: 0.0 });
+    let as_read = |c: Cell| c.map(|(value, _)| Measure::exact(value));
     let words = differ(
         Watts::read(as_read(row.forward_w)?, with),
         Watts::read(as_read(row.reflected_w)?, with),

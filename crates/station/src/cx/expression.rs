@@ -172,16 +172,19 @@ impl<'a> Cx<'a> {
                 };
                 if half.is_none() && upper.is_none() {
                     // named values bring their own doubt into what is made of them
-                    let u = self.doubt(view.expr());
-                    if u > 0.0 {
-                        half = Some((
+                    half = self.inherited(view.expr()).map(|(value, shape)| {
+                        (
                             Quantity {
-                                value: u,
-                                dim: q.dim,
+                                value,
+                                // how far a level may be off is no level
+                                dim: match q.dim {
+                                    Dim::Level => Dim::Decibel,
+                                    d => d,
+                                },
                             },
-                            Shape::Coverage(1.0),
-                        ));
-                    }
+                            shape,
+                        )
+                    });
                 }
                 let (unit_id, unit_loc, imperial) = self.unit_facts(view.expr());
                 Some(Val {
@@ -200,23 +203,34 @@ impl<'a> Cx<'a> {
         }
     }
 
-    /// Standard uncertainty of an expression in the base unit of its kind: named values as
-    /// independent of each other, each use of one as fully correlated with itself (GUM, JCGM
-    /// 100:2008, 5.1.2, with the sensitivities of sum and product).
-    fn doubt(&self, e: Expr<'a>) -> f64 {
+    /// Half-width and shape that named values bring into an expression, in the base unit of its
+    /// kind: named values as independent of each other, each use of one as fully correlated with
+    /// itself (GUM, JCGM 100:2008, 5.1.2, with the sensitivities of sum and product). What one
+    /// named value brings alone keeps its shape.
+    fn inherited(&self, e: Expr<'a>) -> Option<(f64, Shape)> {
         let mut terms = Vec::new();
         self.sensitivities(e, 1.0, &mut terms);
-        let mut sum = 0.0;
+        let (mut sum, mut of) = (0.0, Vec::new());
         while let Some((name, mut c)) = terms.pop() {
             terms.retain(|(n, more)| {
                 let same = *n == name;
                 c += if same { *more } else { 0.0 };
                 !same
             });
-            let u = self.lets.get(name).map_or(0.0, Val::standard);
-            sum += c * c * u * u;
+            if let Some(v) = self.lets.get(name) {
+                let u = c * v.standard();
+                sum += u * u;
+                if u != 0.0 {
+                    of.push(v.is_rectangular());
+                }
+            }
         }
-        libm::sqrt(sum)
+        let u = libm::sqrt(sum);
+        match of[..] {
+            [] => None,
+            [true] => Some((u * libm::sqrt(3.0), Shape::Rectangular)),
+            _ => Some((u, Shape::Coverage(1.0))),
+        }
     }
 
     /// How much the expression changes with each named value in it, times `factor`.

@@ -157,8 +157,8 @@ impl<'a> Cx<'a> {
             }
             return Some(Measure::interval(v.q.value, up.value));
         }
-        let u = match v.half {
-            None => 0.0,
+        Some(match v.half {
+            None => Measure::exact(v.q.value),
             Some((h, shape)) => {
                 let half_width = match h.dim {
                     d if d == dim => h.value,
@@ -174,12 +174,8 @@ impl<'a> Cx<'a> {
                         return None;
                     }
                 };
-                Tolerance { half_width, shape }.standard()
+                Tolerance { half_width, shape }.about(v.q.value)
             }
-        };
-        Some(Measure {
-            value: v.q.value,
-            u,
         })
     }
 

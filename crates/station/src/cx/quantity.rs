@@ -34,10 +34,11 @@ impl<'a> Cx<'a> {
             return Some(Measure {
                 value: mid,
                 u: DB_PER_RELATIVE * 0.5 * (w2 - w).abs() / mid / libm::sqrt(3.0),
+                normal: false,
             });
         }
-        let u = match v.half {
-            None => 0.0,
+        Some(match v.half {
+            None => Measure::exact(w),
             Some((h, shape)) => {
                 let half_width = match h.dim {
                     Dim::Percent => DB_PER_RELATIVE * h.value,
@@ -48,10 +49,9 @@ impl<'a> Cx<'a> {
                         return None;
                     }
                 };
-                Tolerance { half_width, shape }.standard()
+                Tolerance { half_width, shape }.about(w)
             }
-        };
-        Some(Measure { value: w, u })
+        })
     }
 
     /// A loss in dB, not negative; percent of power lost is converted (second: true).
@@ -69,24 +69,24 @@ impl<'a> Cx<'a> {
                 return None;
             }
             let db = -to_db(1.0 - v.q.value);
-            let u = match v.half {
+            let m = match v.half {
                 Some((h, shape)) if h.dim == Dim::Percent => Tolerance {
                     half_width: DB_PER_RELATIVE * h.value / (1.0 - v.q.value),
                     shape,
                 }
-                .standard(),
+                .about(db),
                 Some((h, shape)) if h.dim == Dim::Decibel => Tolerance {
                     half_width: h.value,
                     shape,
                 }
-                .standard(),
+                .about(db),
                 Some((h, _)) => {
                     self.tolerance_kind(v, h, Dim::Percent);
                     return None;
                 }
-                None => 0.0,
+                None => Measure::exact(db),
             };
-            return Some((Measure { value: db, u }, true));
+            return Some((m, true));
         }
         let m = self.measure(v, Dim::Decibel, what, "0.55 dB")?;
         if v.q.value < 0.0 {
@@ -133,7 +133,7 @@ impl<'a> Cx<'a> {
         Some((
             Measure {
                 value: m.value + shift,
-                u: m.u,
+                ..m
             },
             dim == Dim::GainDipole,
         ))

@@ -53,6 +53,12 @@ impl Val {
         }
     }
 
+    /// Whether its `±` or interval is a rectangular one.
+    #[must_use]
+    pub fn is_rectangular(&self) -> bool {
+        self.upper.is_some() || matches!(self.half, Some((_, Shape::Rectangular)))
+    }
+
     /// Standard uncertainty in the base unit of its kind.
     #[must_use]
     pub fn standard(&self) -> f64 {

@@ -190,7 +190,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
     c.loss_loc = cx.loc(s.head_span());
     let mut q = Quals::default();
     let mut terms = None;
-    let (mut file, mut length, mut u_db) = (None, None, 0.0);
+    let (mut file, mut length, mut file_accuracy) = (None, None, Measure::default());
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
@@ -201,7 +201,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
                 file = Some(super::session::file(cx, &mut cur, "reel.s2p"));
                 length = of_length(cx, &mut cur);
             } else if file.is_some() && cur.eat(cx, "accuracy") {
-                u_db = super::network::accuracy(cx, &mut cur).unwrap_or(0.0);
+                file_accuracy = super::network::accuracy(cx, &mut cur).unwrap_or_default();
             } else if n == 0 && terms.is_none() && cur.at_value(cx) {
                 let atom = cur.peek().expect("at a value");
                 terms = cx.two_terms(s, atom);
@@ -222,7 +222,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
         if let (Some(path), Some(length)) = (path, length) {
             q.meta.source = q.meta.source.take().or(source);
             c.meta = super::network::about(&path, q.meta);
-            c.loss = Some(of_file(path, length, u_db, &c.meta));
+            c.loss = Some(of_file(path, length, file_accuracy, &c.meta));
         }
         return;
     }
@@ -346,15 +346,12 @@ fn of_length<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
     cx.positive(&v, Dim::Length, "the length of a piece", "25 m")
 }
 
-fn of_file(path: Name, length: Measure, u_db: f64, meta: &Meta) -> CableLoss {
+fn of_file(path: Name, length: Measure, accuracy: Measure, meta: &Meta) -> CableLoss {
     CableLoss::Network {
         file: Box::new(NetworkFile {
             figure: Figure {
                 when: When::Always,
-                value: Measure {
-                    value: 0.0,
-                    u: u_db,
-                },
+                value: accuracy,
                 meta: meta.clone().into(),
                 loc: path.loc,
                 percent: false,

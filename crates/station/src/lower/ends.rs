@@ -257,7 +257,7 @@ fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<downlead_quantity:
             cx.power(v, "a sensitivity", "-119 dBm")
                 .map(|m| downlead_quantity::Measure {
                     value: downlead_quantity::w_to_dbm(m.value),
-                    u: m.u,
+                    ..m
                 })
         }
         _ => {

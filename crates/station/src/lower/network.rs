@@ -29,7 +29,7 @@ impl Ports {
 #[derive(Default)]
 pub(super) struct Draft {
     path: Option<Name>,
-    u_db: f64,
+    accuracy: Measure,
     reversed: bool,
     broken: bool,
 }
@@ -59,7 +59,7 @@ impl Draft {
             return true;
         }
         if cur.eat(cx, "accuracy") {
-            self.u_db = accuracy(cx, cur).unwrap_or(0.0);
+            self.accuracy = accuracy(cx, cur).unwrap_or_default();
             return true;
         }
         false
@@ -106,10 +106,7 @@ impl Draft {
                 } else {
                     When::Bands(q.on.clone().into())
                 },
-                value: Measure {
-                    value: 0.0,
-                    u: self.u_db,
-                },
+                value: self.accuracy,
                 meta: about(&path, q.meta.clone()).into(),
                 loc: path.loc,
                 percent: false,
@@ -136,8 +133,8 @@ pub(super) fn about(path: &Name, meta: Meta) -> Meta {
     }
 }
 
-/// `0.1 dB`, a half-width, or `0.1 dB k 2`: the standard uncertainty in dB.
-pub(super) fn accuracy<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64> {
+/// `0.1 dB`, a half-width, or `0.1 dB k 2`: a loss of 0 dB with that uncertainty.
+pub(super) fn accuracy<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
     const EXAMPLE: &str = "accuracy 0.1 dB";
     let v = cur.need(cx, "the accuracy of the loss follows", EXAMPLE)?;
     let m = cx.measure(&v, Dim::Decibel, "the accuracy of a loss", EXAMPLE)?;
@@ -161,7 +158,7 @@ pub(super) fn accuracy<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64> {
             half_width: m.value,
             shape,
         }
-        .standard(),
+        .about(0.0),
     )
 }
 

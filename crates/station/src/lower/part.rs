@@ -369,12 +369,9 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
         Dim::Wavelengths => cx
             .positive(v, Dim::Wavelengths, &what, "0.25 wavelengths")
             .map(LineLength::Wavelengths),
-        Dim::Angle => cx.positive(v, Dim::Angle, &what, "90°").map(|m| {
-            LineLength::Wavelengths(Measure {
-                value: m.value / 360.0,
-                u: m.u / 360.0,
-            })
-        }),
+        Dim::Angle => cx
+            .positive(v, Dim::Angle, &what, "90°")
+            .map(|m| LineLength::Wavelengths(m.scaled(1.0 / 360.0))),
         Dim::Length => {
             let m = cx.measure(v, Dim::Length, &what, "46 m")?;
             if m.value < 0.0 {

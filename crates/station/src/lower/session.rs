@@ -1,7 +1,7 @@
 //! `session NAME { … }`: cables on the bench.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::{Dim, Measure};
+use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
 use super::device::{return_loss_to_swr, swr_figure};
@@ -552,10 +552,7 @@ fn electrical_length<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, word: &str) -> Option<Le
             }
             let f = c.need(cx, "a span of frequency follows", example)?;
             let span = cx.positive(&f, Dim::Frequency, "a span of frequency", "10 MHz")?;
-            LengthBy::Phase(Measure {
-                value: m.value / span.value,
-                u: m.u / span.value,
-            })
+            LengthBy::Phase(m.scaled(1.0 / span.value))
         }
     };
     rest(cx, st, &mut c, &capital(word));
