@@ -5,10 +5,8 @@ use std::os::unix::fs::PermissionsExt;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
+use crate::check::READ;
 use crate::{downlead, folder};
-
-/// With a reading in it, so that its history is asked for.
-const READ: &str = "instrument W3 \"meter\" {\n    accuracy 5 % of reading\n}\n\nchain out on 145.3 MHz {\n    transmitter 30 W ± 5 % carrier, fm\n    run 28 m of half-inch-foam, at 15 °C\n    read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n    antenna 4.5 dBi ± 0.5 dB, swr 1.2\n}\n";
 
 /// A repository, the tools of the test beside it, and the file that shows that something was run.
 struct Trap {
@@ -62,6 +60,8 @@ impl Trap {
             .args(args)
             .current_dir(self.opened())
             .envs(self.surroundings())
+            // long enough ago to be no draft
+            .env("GIT_AUTHOR_DATE", "2026-07-04T20:00:00+0000")
             .env("GIT_NO_LAZY_FETCH", "1")
             .output()
             .expect("git starts");
@@ -100,7 +100,7 @@ impl Trap {
         fs::remove_file(self.at(&object)).expect("the text as an object of its own");
     }
 
-    /// Asks for the history from elsewhere with this PATH; gives what is complained about.
+    /// Asks for the history from elsewhere with this PATH; gives all that is printed.
     fn history(&self, path: &str) -> String {
         let outside = self.at("elsewhere");
         fs::create_dir_all(&outside).expect("a folder");
@@ -111,7 +111,12 @@ impl Trap {
             .env("PATH", path)
             .output()
             .expect("the program starts");
-        String::from_utf8(done.stderr).expect("text")
+        String::from_utf8([done.stdout, done.stderr].concat()).expect("text")
+    }
+
+    /// The PATH of the test, which names this system's `git`.
+    fn path() -> String {
+        std::env::var("PATH").expect("a PATH")
     }
 }
 
@@ -163,10 +168,62 @@ fn an_older_git_executes_no_transport_of_the_opened_folder() {
         fs::remove_file(trap.at("marker.asked")).expect("it was asked");
 
         let older = older.parent().expect("a folder").display().to_string();
-        let path = format!("{older}:{}", std::env::var("PATH").expect("a PATH"));
+        let path = format!("{older}:{}", Trap::path());
         let said = trap.history(&path);
         assert!(!trap.sprung(), "{url}: {said}");
         let asked = fs::read_to_string(trap.at("marker.asked")).expect("it was asked");
         assert!(asked.contains("cat-file --batch"), "{asked}");
     }
+}
+
+/// `git` is started in the opened folder, so a relative entry of the PATH would mean that folder.
+#[test]
+fn a_git_that_lies_in_the_opened_folder_is_not_executed() {
+    let trap = Trap::new();
+    fs::write(
+        trap.at("opened/bench.downlead"),
+        READ.replace("26.0 W", "25.6 W"),
+    )
+    .expect("written");
+    let run = format!(
+        "echo \"$0 $*\" >\"$MARKER\"; exec '{}' \"$@\"",
+        trap.git.display()
+    );
+    trap.script("opened/git", &run);
+    trap.script("opened/node_modules/.bin/git", &run);
+    // notes down the PATH that `git` has for its own helpers
+    let noting = format!(
+        "echo \"$PATH\" >\"$MARKER.path\"; exec '{}' \"$@\"",
+        trap.git.display()
+    );
+    trap.script("noting/git", &noting);
+    let rest = format!("{}:{}", trap.at("noting").display(), Trap::path());
+    for path in [
+        format!(".:{rest}"),
+        format!(":{rest}"),
+        format!("/nowhere::{rest}"),
+        format!("./node_modules/.bin:{rest}"),
+        format!("node_modules/.bin:{rest}:."),
+    ] {
+        // the trap is live: a plain look-up in that folder takes it
+        let plain = Command::new("/bin/sh")
+            .args(["-c", "git --version"])
+            .current_dir(trap.opened())
+            .envs(trap.surroundings())
+            .env("PATH", &path)
+            .output()
+            .expect("sh");
+        assert!(trap.sprung(), "{path}: {plain:?}");
+
+        let said = trap.history(&path);
+        assert!(!trap.sprung(), "{path}: {said}");
+        assert!(said.contains("[reading-edited]"), "{path}: {said}");
+        let noted = fs::read_to_string(trap.at("marker.path")).expect("it was asked");
+        let all_absolute = std::env::split_paths(noted.trim_end()).all(|f| f.is_absolute());
+        assert!(all_absolute, "{path}: {noted}");
+    }
+    // nothing but that folder: as if there were none
+    let said = trap.history("node_modules/.bin:.");
+    assert!(!trap.sprung(), "{said}");
+    assert!(said.contains("`git` was not found"), "{said}");
 }
