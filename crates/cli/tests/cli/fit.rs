@@ -307,6 +307,101 @@ fn a_sheet_is_fitted_and_added_once() {
     assert_eq!(run(dir.path(), &["check", "own.downlead"]).code, Some(0));
 }
 
+/// Several at once, into a file that is not there yet and into one that others change: each
+/// definition is in it, or its program has said that it is not.
+#[test]
+fn writers_at_once_lose_nothing() {
+    let dir = folder(&[("s.downlead", SHEET)]);
+    let fit = |name: &str| {
+        run(
+            dir.path(),
+            &[
+                "fit",
+                "s.downlead",
+                "--cable",
+                "s14",
+                "--name",
+                name,
+                "--write",
+                "own.downlead",
+            ],
+        )
+    };
+    for round in 0..4 {
+        let names: Vec<String> = (0..8).map(|i| format!("c{round}-{i}")).collect();
+        let runs: Vec<_> = std::thread::scope(|s| {
+            let all: Vec<_> = names.iter().map(|n| s.spawn(|| fit(n))).collect();
+            // the layout is put in order meanwhile
+            let tidy = s.spawn(|| run(dir.path(), &["fmt", "."]));
+            let runs = all.into_iter().map(|t| t.join().unwrap()).collect();
+            let tidy = tidy.join().unwrap();
+            assert!(matches!(tidy.code, Some(0 | 2)), "{tidy:?}");
+            runs
+        });
+        let text = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+        for (name, r) in names.iter().zip(&runs) {
+            let there = text.matches(&format!("cable {name} ")).count();
+            match r.code {
+                Some(0) => assert_eq!(there, 1, "{name}: {r:?}"),
+                Some(2) => assert_eq!(there, 0, "{name}: {r:?}"),
+                _ => panic!("{name}: {r:?}"),
+            }
+        }
+        // they wait for each other rather than give up
+        assert!(runs.iter().all(|r| r.code == Some(0)), "{runs:#?}");
+        // a line that is out of order gives `fmt` something to do in the next round
+        fs::write(
+            dir.path().join("own.downlead"),
+            format!("{text}   // {round}\n"),
+        )
+        .unwrap();
+    }
+    assert_eq!(run(dir.path(), &["check", "own.downlead"]).code, Some(0));
+    // one name is given once
+    let runs: Vec<_> = std::thread::scope(|s| {
+        let all: Vec<_> = (0..6).map(|_| s.spawn(|| fit("one"))).collect();
+        all.into_iter().map(|t| t.join().unwrap()).collect()
+    });
+    assert_eq!(runs.iter().filter(|r| r.code == Some(0)).count(), 1);
+    let refused = |r: &&crate::Run| r.code == Some(2) && r.err.contains("a cable `one` already");
+    assert_eq!(runs.iter().filter(refused).count(), 5, "{runs:#?}");
+    let left = fs::read_dir(dir.path()).unwrap().count();
+    assert_eq!(left, 2, "no temporary file is left");
+}
+
+#[cfg(unix)]
+#[test]
+fn files_that_cannot_be_added_to_stay_as_they_are() {
+    use std::os::unix::fs::{MetadataExt, PermissionsExt, symlink};
+    let own = "// my cables\n";
+    let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+    let at = |name: &str| dir.path().join(name);
+    let refused = |target: &str, words: &str| {
+        let args = ["fit", "s.downlead", "--cable", "s14", "--write", target];
+        let r = run(dir.path(), &args);
+        assert_eq!(r.code, Some(2), "{target}: {r:?}");
+        assert!(r.err.contains(words), "{target}: {}", r.err);
+        assert!(r.err.contains("nothing was added"), "{target}: {}", r.err);
+    };
+    fs::set_permissions(at("own.downlead"), fs::Permissions::from_mode(0o444)).unwrap();
+    refused("own.downlead", "read-only");
+    assert_eq!(fs::read_to_string(at("own.downlead")).unwrap(), own);
+    fs::set_permissions(at("own.downlead"), fs::Permissions::from_mode(0o644)).unwrap();
+
+    fs::hard_link(at("own.downlead"), at("other.downlead")).unwrap();
+    refused("own.downlead", "2 names (hard links)");
+    assert_eq!(fs::read_to_string(at("own.downlead")).unwrap(), own);
+    assert_eq!(fs::metadata(at("other.downlead")).unwrap().nlink(), 2);
+
+    symlink("none.downlead", at("link.downlead")).unwrap();
+    refused("link.downlead", "a link that leads nowhere");
+    assert!(!at("none.downlead").exists());
+
+    fs::write(at("latin.downlead"), b"// caf\xe9\n").unwrap();
+    refused("latin.downlead", "not UTF-8 text");
+    assert_eq!(fs::read(at("latin.downlead")).unwrap(), b"// caf\xe9\n");
+}
+
 #[test]
 fn what_is_not_there_is_told_with_what_is() {
     let dir = bench(SESSION, READINGS);
