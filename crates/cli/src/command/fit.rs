@@ -12,7 +12,7 @@ use super::printed::beside;
 use super::{judged, load};
 use crate::args::{FitArgs, FitFormat};
 use crate::bench::build::sessions;
-use crate::files::gather;
+use crate::files::{EXTENSION, gather};
 use crate::fit::shape::{FitFile, SCHEMA, of};
 use crate::fit::source::{NetworkFacts, network, piece, sheet};
 use crate::fit::{self, Subject, definition, options};
@@ -31,6 +31,15 @@ pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let Some(file) = &args.file else {
         return Ok(Outcome::Trouble);
     };
+    if let Some(path) = &args.write
+        && path.extension().is_none_or(|e| e != EXTENSION)
+    {
+        ui.complain(&format!(
+            "--write {}: a definition goes into a file that ends in .{EXTENSION}, such as cables.{EXTENSION}",
+            path.display()
+        ));
+        return Ok(Outcome::Trouble);
+    }
     let found = match is_network(&file.to_string_lossy()) {
         true => of_network(args, file, ui).map(|s| (vec![s], Outcome::Clean)),
         false => of_text(args, file, ui),

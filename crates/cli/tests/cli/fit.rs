@@ -403,6 +403,32 @@ fn files_that_cannot_be_added_to_stay_as_they_are() {
 }
 
 #[test]
+fn definitions_go_into_files_of_the_language_only() {
+    let dir = folder(&[("s.downlead", SHEET), ("july.csv", READINGS)]);
+    for target in [
+        "july.csv",
+        "new.txt",
+        "new",
+        ".downlead",
+        "new.downlead.bak",
+    ] {
+        let r = run(
+            dir.path(),
+            &["fit", "s.downlead", "--cable", "s14", "--write", target],
+        );
+        assert_eq!((r.code, r.out.as_str()), (Some(2), ""), "{target}");
+        let words =
+            format!("--write {target}: a definition goes into a file that ends in .downlead");
+        assert!(r.err.contains(&words), "{}", r.err);
+    }
+    assert_eq!(
+        fs::read_to_string(dir.path().join("july.csv")).unwrap(),
+        READINGS
+    );
+    assert_eq!(fs::read_dir(dir.path()).unwrap().count(), 2);
+}
+
+#[test]
 fn what_is_not_there_is_told_with_what_is() {
     let dir = bench(SESSION, READINGS);
     let said = |args: &[&str], words: &str| {
