@@ -5,8 +5,9 @@ use std::io;
 use std::path::Path;
 use std::time::Instant;
 
-use downlead_base::Severity;
+use downlead_base::{Severity, codes};
 use downlead_station::attach::is_network;
+use downlead_syntax::File;
 
 use super::printed::beside;
 use super::{judged, load};
@@ -322,6 +323,9 @@ fn added(path: &Path, subjects: &[Subject]) -> Result<Vec<String>, Refusal> {
         return Err(because("it is a link that leads nowhere"));
     }
     let mut text = before.clone().unwrap_or_default();
+    if let Some(fault) = first_fault(&text) {
+        return Err(Refusal::Because(fault));
+    }
     let there = Snapshot::load(&[options::TEXT.to_owned()], &options::Text(&text));
     let there = definition::cables(&there);
     let mut names = Vec::new();
@@ -350,4 +354,23 @@ fn added(path: &Path, subjects: &[Subject]) -> Result<Vec<String>, Refusal> {
         })?,
     }
     Ok(names)
+}
+
+/// The first place of a text that cannot be read. A definition added to that text might become a
+/// part of a block that is still open.
+fn first_fault(text: &str) -> Option<String> {
+    let file = File::parse(text);
+    let all = file.items().iter().flat_map(|placed| {
+        let own = placed.item.diagnostics().iter();
+        own.map(move |d| ((placed.start + d.primary.loc.span.start) as usize, d))
+    });
+    let errors = all.filter(|(_, d)| d.severity == Severity::Error);
+    // a line in the wrong place is often no more than what a slip elsewhere leads to
+    let (at, fault) =
+        errors.min_by_key(|(at, d)| (d.code.id == codes::MISPLACED_STATEMENT.id, *at))?;
+    let line = 1 + text[..at].matches('\n').count();
+    Some(format!(
+        "line {line} must be mended first: {}",
+        fault.message.trim_end_matches('.')
+    ))
 }

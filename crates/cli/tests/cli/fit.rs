@@ -403,6 +403,65 @@ fn files_that_cannot_be_added_to_stay_as_they_are() {
 }
 
 #[test]
+fn a_text_that_cannot_be_read_is_not_added_to() {
+    for (own, line, words) in [
+        ("station x {\n", 1, "This block is not closed"),
+        (
+            "// a\n\nstation x {\n    run M1 28 m of rg-213\n",
+            3,
+            "This block is not closed",
+        ),
+        ("band b 145 MHz\n}\n", 2, "This `}` closes no block"),
+        (
+            "cable y \"half",
+            1,
+            "This text in quotes does not end on its line",
+        ),
+        ("+\n", 1, "`+` has no value on its left"),
+        (
+            "band b 145 MHz\nlet a = (1 m\n",
+            2,
+            "A bracket is not closed on its line",
+        ),
+    ] {
+        let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+        let args = [
+            "fit",
+            "s.downlead",
+            "--cable",
+            "s14",
+            "--write",
+            "own.downlead",
+        ];
+        let r = run(dir.path(), &args);
+        assert_eq!(r.code, Some(2), "{own}: {r:?}");
+        let said =
+            format!("own.downlead: line {line} must be mended first: {words}; nothing was added");
+        assert!(r.err.contains(&said), "{own}: {}", r.err);
+        let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+        assert_eq!(after, own);
+    }
+    // what is wrong in its meaning only is no hindrance
+    let own = "// mine\ncable y\nstation x {\n    run M1 28 m of no-such-cable\n}\n";
+    let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+    let args = [
+        "fit",
+        "s.downlead",
+        "--cable",
+        "s14",
+        "--write",
+        "own.downlead",
+    ];
+    let r = run(dir.path(), &args);
+    assert_eq!(r.code, Some(0), "{r:?}");
+    let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+    assert!(
+        after.starts_with(own) && after.contains("\ncable s14-fitted "),
+        "{after}"
+    );
+}
+
+#[test]
 fn definitions_go_into_files_of_the_language_only() {
     let dir = folder(&[("s.downlead", SHEET), ("july.csv", READINGS)]);
     for target in [
