@@ -7,7 +7,7 @@ use std::time::Instant;
 
 use downlead_base::{Severity, codes};
 use downlead_station::attach::is_network;
-use downlead_syntax::File;
+use downlead_syntax::{File, newline};
 
 use super::printed::beside;
 use super::{judged, load};
@@ -328,6 +328,7 @@ fn added(path: &Path, subjects: &[Subject]) -> Result<Vec<String>, Refusal> {
     }
     let there = Snapshot::load(&[options::TEXT.to_owned()], &options::Text(&text));
     let there = definition::cables(&there);
+    let end = newline(&text);
     let mut names = Vec::new();
     for s in subjects {
         let Ok(f) = &s.fit else { continue };
@@ -338,9 +339,10 @@ fn added(path: &Path, subjects: &[Subject]) -> Result<Vec<String>, Refusal> {
             )));
         }
         if !text.is_empty() {
-            text.push_str(if text.ends_with('\n') { "\n" } else { "\n\n" });
+            text.push_str(if text.ends_with('\n') { "" } else { end });
+            text.push_str(end);
         }
-        text += &definition::of(s, f);
+        text += &definition::of(s, f).replace('\n', end);
         names.push(s.cable.name.clone());
     }
     if names.is_empty() {

@@ -462,6 +462,46 @@ fn a_text_that_cannot_be_read_is_not_added_to() {
 }
 
 #[test]
+fn lines_end_as_in_the_file_they_are_added_to() {
+    for (own, end) in [
+        ("// my cables\r\n\r\n// more\r\n", "\r\n"),
+        ("// my cables\r\n// more", "\r\n"),
+        ("// my cables\n// more", "\n"),
+        ("", "\n"),
+    ] {
+        let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+        let args = [
+            "fit",
+            "s.downlead",
+            "--cable",
+            "s14",
+            "--format",
+            "definition",
+            "--write",
+            "own.downlead",
+        ];
+        let r = run(dir.path(), &args);
+        assert_eq!(r.code, Some(0), "{r:?}");
+        let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+        let added = after.strip_prefix(own).unwrap();
+        assert_eq!(added.trim_start(), r.out.replace('\n', end));
+        assert_eq!(
+            after.matches('\r').count(),
+            if end == "\n" {
+                0
+            } else {
+                after.matches('\n').count()
+            }
+        );
+        // in the usual layout, with one empty line between
+        assert_eq!(
+            run(dir.path(), &["fmt", "--check", "own.downlead"]).code,
+            Some(0)
+        );
+    }
+}
+
+#[test]
 fn definitions_go_into_files_of_the_language_only() {
     let dir = folder(&[("s.downlead", SHEET), ("july.csv", READINGS)]);
     for target in [
