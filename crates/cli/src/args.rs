@@ -250,7 +250,7 @@ pub(crate) struct FitArgs {
     /// Name of the definition.
     #[arg(long, value_name = "NAME")]
     pub(crate) name: Option<String>,
-    /// Add the definition to this file; one of the same name is not overwritten.
+    /// Add the definition to this .downlead file; one of the same name is not overwritten.
     #[arg(long, value_name = "PATH")]
     pub(crate) write: Option<PathBuf>,
     /// How to print the fit.

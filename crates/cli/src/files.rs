@@ -7,7 +7,7 @@ use std::path::{Component, Path, PathBuf};
 use crate::loader::plain_io;
 
 /// How the language's files end.
-const EXTENSION: &str = "downlead";
+pub(crate) const EXTENSION: &str = "downlead";
 
 /// Files that share a root.
 #[derive(Debug, PartialEq, Eq)]

@@ -2,6 +2,7 @@
 //! anything.
 
 mod history;
+mod lookup;
 mod program;
 mod revision;
 

@@ -25,7 +25,14 @@ pub(crate) fn git_with(
     args: &[&str],
     input: Option<String>,
 ) -> Result<Option<Vec<u8>>, String> {
-    let child = Command::new("git")
+    let Some(found) = crate::lookup::git() else {
+        return Err("The program `git` was not found; it is needed to read earlier states. Install it, or put its folder on the PATH, written from the root on.".to_owned());
+    };
+    let mut command = Command::new(&found.program);
+    if let Some(path) = &found.path {
+        command.env("PATH", path);
+    }
+    let child = command
         .args(["--no-pager", "-c", "protocol.allow=never"])
         .args(args)
         .current_dir(folder)
@@ -38,6 +45,9 @@ pub(crate) fn git_with(
         .env("GIT_TERMINAL_PROMPT", "0")
         .env("GIT_OPTIONAL_LOCKS", "0")
         .env("GIT_NO_LAZY_FETCH", "1")
+        // an older git does not know the line above, and a folder's own `protocol.NAME.allow` goes
+        // before `protocol.allow`. This list goes before both, and no transport has this name.
+        .env("GIT_ALLOW_PROTOCOL", "none")
         .stdin(if input.is_some() {
             Stdio::piped()
         } else {
@@ -48,9 +58,6 @@ pub(crate) fn git_with(
         .spawn();
     let mut child = match child {
         Ok(child) => child,
-        Err(e) if e.kind() == std::io::ErrorKind::NotFound && folder.is_dir() => {
-            return Err("The program `git` was not found; it is needed to read earlier states. Install it, or put it on the PATH.".to_owned());
-        }
         Err(_) if !folder.is_dir() => {
             return Err(format!("There is no folder {}.", folder.display()));
         }

@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 use downlead_base::{ItemId, Loc, Span};
 use downlead_eval::{Scope, Snapshot};
 use downlead_station::{Env, library};
+pub(crate) use downlead_syntax::newline;
 use downlead_syntax::{File, Placed, Stmt};
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -295,15 +296,6 @@ pub(crate) fn indent(text: &str, offset: u32) -> &str {
     let start = line_start(text, offset) as usize;
     let rest = &text[start..];
     &rest[..rest.len() - rest.trim_start_matches([' ', '\t']).len()]
-}
-
-/// Line end of a text, as its first line has it.
-pub(crate) fn newline(text: &str) -> &'static str {
-    if text.find('\n').is_some_and(|i| text[..i].ends_with('\r')) {
-        "\r\n"
-    } else {
-        "\n"
-    }
 }
 
 /// Where the lines of a text end.

@@ -20,11 +20,7 @@ pub fn format(text: &str) -> String {
         text: String::with_capacity(text.len() + text.len() / 8),
         blank: None,
     };
-    let line_end = if text.find('\n').is_some_and(|i| text[..i].ends_with('\r')) {
-        "\r\n"
-    } else {
-        "\n"
-    };
+    let line_end = newline(text);
     let mut toks = Vec::new();
     for (index, placed) in file.items().iter().enumerate() {
         let item = &*placed.item;
@@ -53,6 +49,16 @@ pub fn format(text: &str) -> String {
         }
     }
     out.text
+}
+
+/// How the lines of a text end: as its first line does.
+#[must_use]
+pub fn newline(text: &str) -> &'static str {
+    if text.find('\n').is_some_and(|i| text[..i].ends_with('\r')) {
+        "\r\n"
+    } else {
+        "\n"
+    }
 }
 
 struct Output {

@@ -15,7 +15,7 @@ mod parse;
 mod tree;
 
 pub use file::{File, Placed};
-pub use format::format;
+pub use format::{format, newline};
 pub use kind::SyntaxKind;
 pub use lex::tokens;
 pub use parse::date_fault;

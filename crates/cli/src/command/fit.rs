@@ -3,24 +3,26 @@
 use std::fs;
 use std::io;
 use std::path::Path;
+use std::time::Instant;
 
-use downlead_base::Severity;
+use downlead_base::{Severity, codes};
 use downlead_station::attach::is_network;
+use downlead_syntax::{File, newline};
 
 use super::printed::beside;
 use super::{judged, load};
 use crate::args::{FitArgs, FitFormat};
 use crate::bench::build::sessions;
-use crate::files::gather;
+use crate::files::{EXTENSION, gather};
 use crate::fit::shape::{FitFile, SCHEMA, of};
 use crate::fit::source::{NetworkFacts, network, piece, sheet};
 use crate::fit::{self, Subject, definition, options};
 use crate::loader::{in_words, plain_io, read_regular};
 use crate::loss_law::refused;
-use crate::model::Snapshot;
+use crate::model::{LoadError, Snapshot};
 use crate::report;
 use crate::ui::{Outcome, Ui};
-use crate::write;
+use crate::write::{self, Refusal};
 
 pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.shape.schema {
@@ -30,6 +32,15 @@ pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let Some(file) = &args.file else {
         return Ok(Outcome::Trouble);
     };
+    if let Some(path) = &args.write
+        && path.extension().is_none_or(|e| e != EXTENSION)
+    {
+        ui.complain(&format!(
+            "--write {}: a definition goes into a file that ends in .{EXTENSION}, such as cables.{EXTENSION}",
+            path.display()
+        ));
+        return Ok(Outcome::Trouble);
+    }
     let found = match is_network(&file.to_string_lossy()) {
         true => of_network(args, file, ui).map(|s| (vec![s], Outcome::Clean)),
         false => of_text(args, file, ui),
@@ -272,59 +283,96 @@ fn pieces(args: &FitArgs, snapshot: &Snapshot) -> Result<Vec<Subject>, String> {
 
 /// Adds the definitions to a file, all or none; one that is there stays as it is.
 fn append(path: &Path, subjects: &[Subject], ui: &mut Ui) -> Outcome {
+    let begun = Instant::now();
+    let done = loop {
+        match added(path, subjects) {
+            // another program wrote it: what is there now counts
+            Err(Refusal::Changed) if begun.elapsed() < write::PATIENCE => {}
+            done => break done,
+        }
+    };
     let shown = path.display();
+    let why = match done {
+        Ok(names) => {
+            if ui.watched && !names.is_empty() {
+                ui.note(&format!("{shown}: {} added", names.join(", ")));
+            }
+            return Outcome::Clean;
+        }
+        Err(Refusal::Because(why)) => why,
+        Err(Refusal::Changed) => "other programs keep changing it".to_owned(),
+    };
+    ui.complain(&format!("{shown}: {why}; nothing was added"));
+    Outcome::Trouble
+}
+
+/// Adds them to the file as it is now; their names.
+fn added(path: &Path, subjects: &[Subject]) -> Result<Vec<String>, Refusal> {
+    let because = |why: &str| Refusal::Because(why.to_owned());
     let before = match fs::metadata(path) {
-        Err(e) if e.kind() == io::ErrorKind::NotFound => String::new(),
+        Err(e) if e.kind() == io::ErrorKind::NotFound => None,
         _ => match read_regular(path).map(String::from_utf8) {
-            Ok(Ok(text)) => text,
-            Ok(Err(_)) => {
-                ui.complain(&format!("{shown}: it is not UTF-8 text and stays as it is"));
-                return Outcome::Trouble;
-            }
-            Err(e) => {
-                ui.complain(&format!("{shown}: {}", in_words(&e)));
-                return Outcome::Trouble;
-            }
+            Ok(Ok(text)) => Some(text),
+            Ok(Err(_)) => return Err(because("it is not UTF-8 text")),
+            // it was there just now
+            Err(LoadError::NotFound) => return Err(Refusal::Changed),
+            Err(e) => return Err(Refusal::Because(in_words(&e))),
         },
     };
-    let there = Snapshot::load(&[options::TEXT.to_owned()], &options::Text(&before));
+    if before.is_none() && path.is_symlink() {
+        return Err(because("it is a link that leads nowhere"));
+    }
+    let mut text = before.clone().unwrap_or_default();
+    if let Some(fault) = first_fault(&text) {
+        return Err(Refusal::Because(fault));
+    }
+    let there = Snapshot::load(&[options::TEXT.to_owned()], &options::Text(&text));
     let there = definition::cables(&there);
-    let mut text = before.clone();
+    let end = newline(&text);
     let mut names = Vec::new();
     for s in subjects {
         let Ok(f) = &s.fit else { continue };
-        if there.contains(&s.cable.name) || names.contains(&&s.cable.name) {
-            ui.complain(&format!(
-                "{shown}: there is a cable `{}` already; it stays as it is (--name gives another name)",
+        if there.contains(&s.cable.name) || names.contains(&s.cable.name) {
+            return Err(Refusal::Because(format!(
+                "there is a cable `{}` already, which stays as it is (--name gives another name)",
                 s.cable.name
-            ));
-            return Outcome::Trouble;
+            )));
         }
         if !text.is_empty() {
-            text.push_str(if text.ends_with('\n') { "\n" } else { "\n\n" });
+            text.push_str(if text.ends_with('\n') { "" } else { end });
+            text.push_str(end);
         }
-        text += &definition::of(s, f);
-        names.push(&s.cable.name);
+        text += &definition::of(s, f).replace('\n', end);
+        names.push(s.cable.name.clone());
     }
     if names.is_empty() {
-        return Outcome::Clean;
+        return Ok(names);
     }
-    let written = if before.is_empty() && !path.exists() {
-        write::new(path, &text)
-    } else {
-        write::replace(path, &text)
-    };
-    match written {
-        Ok(()) => {
-            if ui.watched {
-                let all: Vec<&str> = names.iter().map(|n| n.as_str()).collect();
-                ui.note(&format!("{shown}: {} added", all.join(", ")));
-            }
-            Outcome::Clean
-        }
-        Err(e) => {
-            ui.complain(&format!("{shown}: {}", plain_io(&e)));
-            Outcome::Trouble
-        }
+    match before {
+        Some(before) => write::over(path, &before, &text)?,
+        None => write::new(path, &text).map_err(|e| match e.kind() {
+            io::ErrorKind::AlreadyExists => Refusal::Changed,
+            _ => Refusal::Because(plain_io(&e)),
+        })?,
     }
+    Ok(names)
+}
+
+/// The first place of a text that cannot be read. A definition added to that text might become a
+/// part of a block that is still open.
+fn first_fault(text: &str) -> Option<String> {
+    let file = File::parse(text);
+    let all = file.items().iter().flat_map(|placed| {
+        let own = placed.item.diagnostics().iter();
+        own.map(move |d| ((placed.start + d.primary.loc.span.start) as usize, d))
+    });
+    let errors = all.filter(|(_, d)| d.severity == Severity::Error);
+    // a line in the wrong place is often no more than what a slip elsewhere leads to
+    let (at, fault) =
+        errors.min_by_key(|(at, d)| (d.code.id == codes::MISPLACED_STATEMENT.id, *at))?;
+    let line = 1 + text[..at].matches('\n').count();
+    Some(format!(
+        "line {line} must be mended first: {}",
+        fault.message.trim_end_matches('.')
+    ))
 }

@@ -1,13 +1,14 @@
 //! `downlead fmt`: files brought into the usual layout, whole or not at all.
 
 use std::fs;
-use std::io::{self, Read, Write};
+use std::io::{self, Read};
 use std::path::Path;
 
 use crate::args::FmtArgs;
 use crate::files::files_of;
 use crate::loader::{LARGEST, in_words, plain_io, read_regular};
 use crate::ui::{Outcome, Ui};
+use crate::write::{self, Refusal};
 
 pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.paths.iter().any(|p| p.as_os_str() == "-") {
@@ -112,7 +113,6 @@ fn formatted(text: &str) -> Result<String, String> {
 
 /// Formats one file, named by its real path. Whether it differed.
 fn one(path: &Path, check: bool) -> Result<bool, String> {
-    let before = fs::metadata(path).map_err(|e| plain_io(&e))?;
     let text = text_of(read_regular(path).map_err(|e| in_words(&e))?)?;
     let new = formatted(&text)?;
     if new == text {
@@ -121,60 +121,12 @@ fn one(path: &Path, check: bool) -> Result<bool, String> {
     if check {
         return Ok(true);
     }
-    if before.permissions().readonly() {
-        return Err("it is marked read-only".to_owned());
+    match write::over(path, &text, &new) {
+        Ok(()) => Ok(true),
+        Err(Refusal::Changed) => Err("it was changed by something else meanwhile".to_owned()),
+        Err(Refusal::Because(why)) => Err(why),
     }
-    replace(path, &new, &before).map_err(|e| match e.kind() {
-        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
-            "there is no space left to write the new text".to_owned()
-        }
-        io::ErrorKind::FileTooLarge => {
-            "the system allows no file as large as the new text".to_owned()
-        }
-        _ => format!("cannot write: {}", plain_io(&e)),
-    })?;
-    Ok(true)
 }
-
-/// Puts `text` in the place of the file at `path` in one step: a new file in the same folder,
-/// on the disk before it takes the name. A failure at any point leaves the old file.
-fn replace(path: &Path, text: &str, before: &fs::Metadata) -> io::Result<()> {
-    let folder = path
-        .parent()
-        .filter(|p| !p.as_os_str().is_empty())
-        .unwrap_or(Path::new("."));
-    let mut new = tempfile::Builder::new()
-        .prefix(".downlead-")
-        .tempfile_in(folder)?;
-    new.write_all(text.as_bytes())?;
-    keep_owner(new.as_file(), before);
-    new.as_file().set_permissions(before.permissions())?;
-    new.as_file().sync_all()?;
-    let now = fs::metadata(path)?;
-    if now.len() != before.len() || now.modified().ok() != before.modified().ok() {
-        return Err(io::Error::other(
-            "it was changed by something else meanwhile",
-        ));
-    }
-    new.persist(path).map_err(|e| e.error)?;
-    // the new name is in the folder; a folder that cannot be synchronised loses nothing but time
-    #[cfg(unix)]
-    if let Ok(folder) = fs::File::open(folder) {
-        let _ = folder.sync_all();
-    }
-    Ok(())
-}
-
-/// Owner and group as before, as far as the system lets us.
-#[cfg(unix)]
-fn keep_owner(new: &fs::File, before: &fs::Metadata) {
-    use std::os::unix::fs::{MetadataExt, fchown};
-    let _ = fchown(new, Some(before.uid()), Some(before.gid()))
-        .or_else(|_| fchown(new, None, Some(before.gid())));
-}
-
-#[cfg(not(unix))]
-fn keep_owner(_: &fs::File, _: &fs::Metadata) {}
 
 /// The path as a person in the current folder writes it.
 fn shown(path: &Path) -> String {

@@ -133,7 +133,8 @@ fn the_examples_are_clean() {
     );
 }
 
-const READ: &str = "instrument W3 \"meter\" {\n    accuracy 5 % of reading\n}\n\nchain out on 145.3 MHz {\n    transmitter 30 W ± 5 % carrier, fm\n    run 28 m of half-inch-foam, at 15 °C\n    read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n    antenna 4.5 dBi ± 0.5 dB, swr 1.2\n}\n";
+/// With a reading in it, so that its history is asked for.
+pub(crate) const READ: &str = "instrument W3 \"meter\" {\n    accuracy 5 % of reading\n}\n\nchain out on 145.3 MHz {\n    transmitter 30 W ± 5 % carrier, fm\n    run 28 m of half-inch-foam, at 15 °C\n    read 26.0 W forward, 2026-07-04 with W3 by QY2TEC\n    antenna 4.5 dBi ± 0.5 dB, swr 1.2\n}\n";
 
 fn git(dir: &std::path::Path, args: &[&str]) {
     let done = std::process::Command::new("git")

@@ -307,6 +307,226 @@ fn a_sheet_is_fitted_and_added_once() {
     assert_eq!(run(dir.path(), &["check", "own.downlead"]).code, Some(0));
 }
 
+/// Several at once, into a file that is not there yet and into one that others change: each
+/// definition is in it, or its program has said that it is not.
+#[test]
+fn writers_at_once_lose_nothing() {
+    let dir = folder(&[("s.downlead", SHEET)]);
+    let fit = |name: &str| {
+        run(
+            dir.path(),
+            &[
+                "fit",
+                "s.downlead",
+                "--cable",
+                "s14",
+                "--name",
+                name,
+                "--write",
+                "own.downlead",
+            ],
+        )
+    };
+    for round in 0..4 {
+        let names: Vec<String> = (0..8).map(|i| format!("c{round}-{i}")).collect();
+        let runs: Vec<_> = std::thread::scope(|s| {
+            let all: Vec<_> = names.iter().map(|n| s.spawn(|| fit(n))).collect();
+            // the layout is put in order meanwhile
+            let tidy = s.spawn(|| run(dir.path(), &["fmt", "."]));
+            let runs = all.into_iter().map(|t| t.join().unwrap()).collect();
+            let tidy = tidy.join().unwrap();
+            assert!(matches!(tidy.code, Some(0 | 2)), "{tidy:?}");
+            runs
+        });
+        let text = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+        for (name, r) in names.iter().zip(&runs) {
+            let there = text.matches(&format!("cable {name} ")).count();
+            match r.code {
+                Some(0) => assert_eq!(there, 1, "{name}: {r:?}"),
+                Some(2) => assert_eq!(there, 0, "{name}: {r:?}"),
+                _ => panic!("{name}: {r:?}"),
+            }
+        }
+        // they wait for each other rather than give up
+        assert!(runs.iter().all(|r| r.code == Some(0)), "{runs:#?}");
+        // a line that is out of order gives `fmt` something to do in the next round
+        fs::write(
+            dir.path().join("own.downlead"),
+            format!("{text}   // {round}\n"),
+        )
+        .unwrap();
+    }
+    assert_eq!(run(dir.path(), &["check", "own.downlead"]).code, Some(0));
+    // one name is given once
+    let runs: Vec<_> = std::thread::scope(|s| {
+        let all: Vec<_> = (0..6).map(|_| s.spawn(|| fit("one"))).collect();
+        all.into_iter().map(|t| t.join().unwrap()).collect()
+    });
+    assert_eq!(runs.iter().filter(|r| r.code == Some(0)).count(), 1);
+    let refused = |r: &&crate::Run| r.code == Some(2) && r.err.contains("a cable `one` already");
+    assert_eq!(runs.iter().filter(refused).count(), 5, "{runs:#?}");
+    let left = fs::read_dir(dir.path()).unwrap().count();
+    assert_eq!(left, 2, "no temporary file is left");
+}
+
+#[cfg(unix)]
+#[test]
+fn files_that_cannot_be_added_to_stay_as_they_are() {
+    use std::os::unix::fs::{MetadataExt, PermissionsExt, symlink};
+    let own = "// my cables\n";
+    let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+    let at = |name: &str| dir.path().join(name);
+    let refused = |target: &str, words: &str| {
+        let args = ["fit", "s.downlead", "--cable", "s14", "--write", target];
+        let r = run(dir.path(), &args);
+        assert_eq!(r.code, Some(2), "{target}: {r:?}");
+        assert!(r.err.contains(words), "{target}: {}", r.err);
+        assert!(r.err.contains("nothing was added"), "{target}: {}", r.err);
+    };
+    fs::set_permissions(at("own.downlead"), fs::Permissions::from_mode(0o444)).unwrap();
+    refused("own.downlead", "read-only");
+    assert_eq!(fs::read_to_string(at("own.downlead")).unwrap(), own);
+    fs::set_permissions(at("own.downlead"), fs::Permissions::from_mode(0o644)).unwrap();
+
+    fs::hard_link(at("own.downlead"), at("other.downlead")).unwrap();
+    refused("own.downlead", "2 names (hard links)");
+    assert_eq!(fs::read_to_string(at("own.downlead")).unwrap(), own);
+    assert_eq!(fs::metadata(at("other.downlead")).unwrap().nlink(), 2);
+
+    symlink("none.downlead", at("link.downlead")).unwrap();
+    refused("link.downlead", "a link that leads nowhere");
+    assert!(!at("none.downlead").exists());
+
+    fs::write(at("latin.downlead"), b"// caf\xe9\n").unwrap();
+    refused("latin.downlead", "not UTF-8 text");
+    assert_eq!(fs::read(at("latin.downlead")).unwrap(), b"// caf\xe9\n");
+}
+
+#[test]
+fn a_text_that_cannot_be_read_is_not_added_to() {
+    for (own, line, words) in [
+        ("station x {\n", 1, "This block is not closed"),
+        (
+            "// a\n\nstation x {\n    run M1 28 m of rg-213\n",
+            3,
+            "This block is not closed",
+        ),
+        ("band b 145 MHz\n}\n", 2, "This `}` closes no block"),
+        (
+            "cable y \"half",
+            1,
+            "This text in quotes does not end on its line",
+        ),
+        ("+\n", 1, "`+` has no value on its left"),
+        (
+            "band b 145 MHz\nlet a = (1 m\n",
+            2,
+            "A bracket is not closed on its line",
+        ),
+    ] {
+        let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+        let args = [
+            "fit",
+            "s.downlead",
+            "--cable",
+            "s14",
+            "--write",
+            "own.downlead",
+        ];
+        let r = run(dir.path(), &args);
+        assert_eq!(r.code, Some(2), "{own}: {r:?}");
+        let said =
+            format!("own.downlead: line {line} must be mended first: {words}; nothing was added");
+        assert!(r.err.contains(&said), "{own}: {}", r.err);
+        let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+        assert_eq!(after, own);
+    }
+    // what is wrong in its meaning only is no hindrance
+    let own = "// mine\ncable y\nstation x {\n    run M1 28 m of no-such-cable\n}\n";
+    let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+    let args = [
+        "fit",
+        "s.downlead",
+        "--cable",
+        "s14",
+        "--write",
+        "own.downlead",
+    ];
+    let r = run(dir.path(), &args);
+    assert_eq!(r.code, Some(0), "{r:?}");
+    let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+    assert!(
+        after.starts_with(own) && after.contains("\ncable s14-fitted "),
+        "{after}"
+    );
+}
+
+#[test]
+fn lines_end_as_in_the_file_they_are_added_to() {
+    for (own, end) in [
+        ("// my cables\r\n\r\n// more\r\n", "\r\n"),
+        ("// my cables\r\n// more", "\r\n"),
+        ("// my cables\n// more", "\n"),
+        ("", "\n"),
+    ] {
+        let dir = folder(&[("s.downlead", SHEET), ("own.downlead", own)]);
+        let args = [
+            "fit",
+            "s.downlead",
+            "--cable",
+            "s14",
+            "--format",
+            "definition",
+            "--write",
+            "own.downlead",
+        ];
+        let r = run(dir.path(), &args);
+        assert_eq!(r.code, Some(0), "{r:?}");
+        let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
+        let added = after.strip_prefix(own).unwrap();
+        assert_eq!(added.trim_start(), r.out.replace('\n', end));
+        assert_eq!(
+            after.matches('\r').count(),
+            if end == "\n" {
+                0
+            } else {
+                after.matches('\n').count()
+            }
+        );
+        // in the usual layout, with one empty line between
+        assert_eq!(
+            run(dir.path(), &["fmt", "--check", "own.downlead"]).code,
+            Some(0)
+        );
+    }
+}
+
+#[test]
+fn definitions_go_into_files_of_the_language_only() {
+    let dir = folder(&[("s.downlead", SHEET), ("july.csv", READINGS)]);
+    for target in [
+        "july.csv",
+        "new.txt",
+        "new",
+        ".downlead",
+        "new.downlead.bak",
+    ] {
+        let r = run(
+            dir.path(),
+            &["fit", "s.downlead", "--cable", "s14", "--write", target],
+        );
+        assert_eq!((r.code, r.out.as_str()), (Some(2), ""), "{target}");
+        let words =
+            format!("--write {target}: a definition goes into a file that ends in .downlead");
+        assert!(r.err.contains(&words), "{}", r.err);
+    }
+    assert_eq!(
+        fs::read_to_string(dir.path().join("july.csv")).unwrap(),
+        READINGS
+    );
+    assert_eq!(fs::read_dir(dir.path()).unwrap().count(), 2);
+}
+
 #[test]
 fn what_is_not_there_is_told_with_what_is() {
     let dir = bench(SESSION, READINGS);

@@ -136,6 +136,27 @@ mod unix {
         assert_eq!(fs::read_to_string(&file).unwrap(), untidy());
     }
 
+    /// A new file would take this name only, and the other would keep the old text.
+    #[test]
+    fn a_file_with_two_names_is_left() {
+        let dir = folder(&[("a.downlead", &untidy()), ("b/c.downlead", GOOD)]);
+        let (file, other) = (dir.path().join("a.downlead"), dir.path().join("b/a.txt"));
+        fs::hard_link(&file, &other).unwrap();
+        let r = run(dir.path(), &["fmt", "a.downlead"]);
+        assert_eq!((r.code, r.out.as_str()), (Some(2), ""));
+        assert!(r.err.contains("2 names (hard links)"), "{}", r.err);
+        assert_eq!(fs::read_to_string(&file).unwrap(), untidy());
+        assert_eq!(fs::metadata(&other).unwrap().nlink(), 2);
+        // what needs no change is no trouble
+        fs::write(&file, GOOD).unwrap();
+        assert_eq!(run(dir.path(), &["fmt", "a.downlead"]).code, Some(0));
+        assert_eq!(fs::metadata(&other).unwrap().nlink(), 2);
+        fs::write(&file, untidy()).unwrap();
+        fs::remove_file(&other).unwrap();
+        assert_eq!(run(dir.path(), &["fmt", "a.downlead"]).code, Some(0));
+        assert_eq!(fs::read_to_string(&file).unwrap(), GOOD);
+    }
+
     /// The program under a limit on the size of files it may write: writing fails as on a full disk.
     fn limited(folder: &Path, blocks: u32, args: &str) -> std::process::Output {
         let program = assert_cmd::cargo::cargo_bin!("downlead");

@@ -8,6 +8,8 @@ mod check;
 mod explain;
 mod fit;
 mod fmt;
+#[cfg(unix)]
+mod hostile;
 mod misc;
 mod report;
 
