@@ -94,7 +94,9 @@ impl Assumed {
                 format!("the branches of {who} add in phase in the main beam: nothing is stated")
             }
             Assumed::BranchesAlike => {
-                format!("{who} reflects with the same phase as the antenna of the same SWR in the branch before: nothing is stated")
+                format!(
+                    "{who} reflects with the same phase as the antenna of the same SWR in the branch before: nothing is stated"
+                )
             }
             Assumed::VelocityExact => format!(
                 "the velocity factor of the cable of {who} is exact: no uncertainty is stated, and a standing wave makes it matter"

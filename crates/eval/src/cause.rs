@@ -38,6 +38,8 @@ pub(crate) enum Cause<'m> {
     Sits(Loc),
     /// A part's electrical length, beyond what its ± says.
     Phase(Loc),
+    /// Electrical lengths of which each matters little.
+    Phases,
     /// Products of several reflections, and curvature.
     Multiple,
     /// A place's temperature.

@@ -6,7 +6,6 @@ mod assume;
 pub mod bench;
 mod build;
 mod cable;
-mod wiring;
 pub mod catalogue;
 mod cause;
 mod chain;
@@ -24,6 +23,7 @@ mod snapshot;
 mod table;
 mod verdict;
 mod walk;
+mod wiring;
 
 pub use assume::Assumed;
 pub use build::Places;

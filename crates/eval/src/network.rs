@@ -10,9 +10,9 @@ use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered, capital};
 use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
-use downlead_physics::net::R0;
 use crate::point::{Point, pick_by};
 use crate::result::ItemResult;
+use downlead_physics::net::R0;
 
 /// Between two points of a file whose phase turns further than this, only sizes are taken.
 const TURN_KNOWN_DEG: f64 = 30.0;

@@ -9,10 +9,13 @@ use downlead_station::model::{Device, PartData, Rating};
 
 use crate::assume::Assumed;
 use crate::cable;
-use downlead_physics::net::R0;
 use crate::chain::{Ending, Feed, Run, Stretch};
 use crate::element::Element;
 use crate::verdict::{mean_factor, pep_factor};
+use downlead_physics::net::R0;
+
+/// What is over a rating by less than this is rounding.
+const ROUNDING: f64 = 1.0 + 1e-9;
 
 /// Checks the elements of a stretch against the nodes computed for it (trunk only: behind a
 /// divider there is less of everything).
@@ -49,7 +52,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                 } else {
                     1.0
                 };
-            if net * mean > derated {
+            if net * mean > derated * ROUNDING {
                 found.push(
                     Diagnostic::new(
                         &codes::RATING_EXCEEDED,
@@ -74,7 +77,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
         }
         if let Some((volts, loc)) = voltage(e, run.cx.env) {
             let v = max_voltage_rms(net * pep, z0, swr);
-            if v > volts {
+            if v > volts * ROUNDING {
                 found.push(
                     Diagnostic::new(
                         &codes::VOLTAGE_EXCEEDED,
@@ -98,7 +101,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
         && let (Some(r), Some((net, _))) = (a.rating, trunk.last())
     {
         compared = true;
-        if net * mean > r.watts {
+        if net * mean > r.watts * ROUNDING {
             found.push(
                 Diagnostic::new(
                     &codes::RATING_EXCEEDED,

@@ -293,6 +293,7 @@ pub enum Doubted {
     Efficiency,
     Sits,
     Phases,
+    AllPhases,
     Multiple,
     Temperature,
     AddedLoss,
@@ -319,7 +320,8 @@ impl Doubted {
             Doubted::Efficiency => "efficiency of",
             Doubted::Sits => "place of the loss in",
             Doubted::Phases => "unknown phase of",
-            Doubted::Multiple => "multiple reflections",
+            Doubted::AllPhases => "unknown phases of reflections",
+            Doubted::Multiple => "second-order effects",
             Doubted::Temperature => "temperature of",
             Doubted::AddedLoss => "added loss of",
         }

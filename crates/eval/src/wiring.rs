@@ -2,7 +2,7 @@
 
 use downlead_base::Loc;
 use downlead_physics::net::evaluate::{Evaluation, Output, Quantity};
-use downlead_physics::net::input::{Input, Inputs, Shape};
+use downlead_physics::net::input::{Input, Inputs, Shape, Spread};
 use downlead_quantity::Measure;
 use rustc_hash::FxHashMap;
 
@@ -72,6 +72,12 @@ impl<'m> Wiring<'m> {
         self.inputs.phase(n)
     }
 
+    /// The phase of a line.
+    pub(crate) fn line_phase(&mut self, spread: Spread, who: Loc) -> u32 {
+        self.phases.push(who);
+        self.inputs.line_phase(spread)
+    }
+
     /// What an output owes to each cause, dB; adds up to its standard uncertainty.
     pub(crate) fn budget(&self, e: &Evaluation, q: Quantity) -> Budget<'m> {
         let mut b = Budget::default();
@@ -86,13 +92,22 @@ impl<'m> Wiring<'m> {
                 None => phases.push((*who, u * u)),
             }
         }
+        let mut small = 0.0;
         for (who, u2) in phases {
-            b.add(Cause::Phase(who), libm::sqrt(u2));
+            if libm::sqrt(u2) < SMALL_PHASE_DB {
+                small += u2;
+            } else {
+                b.add(Cause::Phase(who), libm::sqrt(u2));
+            }
         }
+        b.add(Cause::Phases, libm::sqrt(small));
         complete(&mut b, o);
         b
     }
 }
+
+/// Phases that matter less share a row, dB (standard).
+const SMALL_PHASE_DB: f64 = 0.002;
 
 /// Lets the rows of a budget add up to what the sample found: what derivatives do not show is a
 /// row of its own; where they show too much, all shrink alike.

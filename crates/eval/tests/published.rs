@@ -22,7 +22,7 @@ fn f(v: &Value, key: &str) -> f64 {
 /// A cable definition with exactly the coefficients of a reference line.
 fn cable(name: &str, line: &Value) -> String {
     format!(
-        "cable {name} {{\n    impedance {} ohm\n    velocity {}\n    loss {} dB/100 m/sqrt(MHz) + {} dB/100 m/MHz at 20 °C\n    accuracy 1 % k 1\n    source \"reference\"\n}}\n",
+        "cable {name} {{\n    impedance {} ohm\n    velocity {}\n    loss {} dB/100 m/sqrt(MHz) + {} dB/100 m/MHz at 20 °C\n    accuracy 0.001 % k 1\n    source \"reference\"\n}}\n",
         f(line, "r0"),
         f(line, "vf"),
         100.0 * f(line, "k1"),
@@ -135,14 +135,15 @@ fn chains_of_the_network_library() {
                 if let (true, Some([low, high])) = (pads, b.loss_worst_db) {
                     inside += 1;
                     assert!(
-                        (low - 1e-6..=high + 1e-6).contains(&want),
+                        (low - 1e-5..=high + 1e-5).contains(&want),
                         "chain {i} at {}, {key}: {want} outside {low} to {high}\n{text}",
                         b.frequency_hz
                     );
                     continue;
                 }
                 assert!(
-                    (b.total_loss_db - want).abs() < if pads { 1e-4 } else { 1e-6 },
+                    // the mean over the pads' unknown phases is good to second order
+                    (b.total_loss_db - want).abs() < if pads { 1e-3 } else { 1e-6 },
                     "chain {i} at {}, {key}: {} for {want}\n{text}",
                     b.frequency_hz,
                     b.total_loss_db

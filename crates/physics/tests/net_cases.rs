@@ -41,7 +41,7 @@ impl Chain {
             .inputs
             .input("scale", 1.0, loss, cause)
             .within(0.0, 1e9);
-        let phase = self.inputs.phase(1);
+        let phase = self.inputs.line_phase(Spread::Known);
         Part::Line(Box::new(Line {
             rate: Rate::TwoTerm {
                 k1: Input::exact("k1", k.0 / 100.0),
@@ -84,7 +84,7 @@ impl Chain {
     fn end(self, hz: f64, end: End) -> Network {
         Network {
             hz,
-            power: Input::exact("power", 1.0),
+            level: Input::exact("power, dBW", 0.0),
             inputs: self.inputs,
             feed: Stretch {
                 parts: self.parts,

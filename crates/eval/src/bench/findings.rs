@@ -408,7 +408,10 @@ pub(super) fn of_network(
             }
         ),
         Some(n) => {
-            let fifty = n.z0().iter().all(|z| (z - downlead_physics::net::R0).abs() < 1e-9);
+            let fifty = n
+                .z0()
+                .iter()
+                .all(|z| (z - downlead_physics::net::R0).abs() < 1e-9);
             // what passes is read by magnitude and phase between the points of the file
             let at = n.between_hz(point.hz).map(|b| {
                 if fifty {

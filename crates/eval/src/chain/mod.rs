@@ -7,7 +7,7 @@ mod stretch;
 mod sum;
 mod transmit;
 
-use downlead_base::{Diagnostic, Loc};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::w_to_dbm;
 use downlead_station::Env;
 use downlead_station::model::{Chain, Direction, Name, Node, Station};
@@ -32,6 +32,10 @@ pub(crate) struct Cx<'m> {
     pub(crate) direction: Direction,
 }
 
+/// Parts and joins of a chain and its branches at most: every one is differentiated by every
+/// other, so the cost goes with the square.
+const MOST_PARTS: usize = 400;
+
 /// Evaluates the chain at a point.
 pub(crate) fn evaluate<'m>(
     cx: &Cx<'m>,
@@ -51,6 +55,21 @@ pub(crate) fn evaluate<'m>(
         diags: Vec::new(),
     };
     let mut s = stretch(cx, &mut b, stops, out, false);
+    let count = s.count();
+    if count > MOST_PARTS {
+        out.push(
+            Diagnostic::new(
+                &codes::CHAIN_TOO_LONG,
+                cx.chain.name.loc,
+                format!(
+                    "This chain has {count} parts and joins, branches included; at most {MOST_PARTS} are evaluated together."
+                ),
+            )
+            .at("too long")
+            .help("Write several parts of one kind as one: one run of the whole length, `connector 40 of n-pair`, one `pad` of the sum."),
+        );
+        s = s.cut();
+    }
     let no_connectors = cx.station.and_then(|st| st.joins.as_ref()).is_none()
         && !s.elements.iter().any(|e| e.connector.is_some());
     if no_connectors && !s.elements.is_empty() {

@@ -57,7 +57,7 @@ impl<'m> Run<'m, '_> {
             .insert(0, Net::Source(wave.unwrap_or(Load::Matched)));
         let net = Network {
             hz: self.point.hz,
-            power: Input::exact("power, W", 1.0),
+            level: Input::exact("power, dBW", 0.0),
             inputs: std::mem::take(&mut self.wiring.inputs),
             feed,
             phased: false,
@@ -93,13 +93,13 @@ impl<'m> Run<'m, '_> {
         }
         .filter(|_| all_known);
         let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l - lost));
-        let mut row = |this: &mut Self,
-                       part: Option<&'m Part>,
-                       e: Option<&Element<'m>>,
-                       chain: Loc,
-                       at: usize,
-                       loss: f64,
-                       unknown: bool| {
+        let row = |this: &mut Self,
+                   part: Option<&'m Part>,
+                   e: Option<&Element<'m>>,
+                   chain: Loc,
+                   at: usize,
+                   loss: f64,
+                   unknown: bool| {
             let def = e.map(|e| e.def).or(part.map(|p| p.loc)).unwrap_or(chain);
             this.nodes.push(NodeResult {
                 def,

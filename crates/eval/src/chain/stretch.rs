@@ -200,10 +200,35 @@ fn passed_backwards(part: &Part, e: &Element<'_>, chain: Loc) -> Diagnostic {
     Diagnostic::new(&codes::PASSED_BACKWARDS, chain, message)
         .at("passed backwards")
         .also(e.who, "where it is defined")
-        .help("Take the receiver's way off before it, for example at a duplexer after the isolator.")
+        .help(
+            "Take the receiver's way off before it, for example at a duplexer after the isolator.",
+        )
 }
 
 impl<'m> Stretch<'m> {
+    /// Parts and joins, branches included; of pairs that reflect each counts.
+    pub(super) fn count(&self) -> usize {
+        let one = |e: &Element<'_>| match e.connector {
+            Some((c, n)) if c.bump.is_some() => n as usize,
+            _ => 1,
+        };
+        self.elements.iter().map(one).sum::<usize>()
+            + self.branches.iter().map(|b| b.1.count()).sum::<usize>()
+    }
+
+    /// The stretch without its parts: nothing is known of it.
+    pub(super) fn cut(self) -> Self {
+        Stretch {
+            elements: Vec::new(),
+            statements: Vec::new(),
+            end: Ending::Nothing,
+            load: (Load::Matched, None),
+            complete: false,
+            gap: Some(0),
+            branches: Vec::new(),
+        }
+    }
+
     /// The stretch as a network; takes the parts out of the elements.
     pub(crate) fn wired(&mut self) -> Wired {
         let mut parts: Vec<Net> = Vec::with_capacity(self.elements.len());

@@ -32,7 +32,6 @@ impl<'m> Run<'m, '_> {
         });
         let floor = net.floor();
         // beyond what any passive part can deliver there is nothing
-        let delivered = e.output(Quantity::Delivered);
         let most = self.most_db(net, e, judged);
         let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
         let worst = net
@@ -43,13 +42,15 @@ impl<'m> Run<'m, '_> {
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));
         let w = swr_from_gamma(self.largest.take().unwrap_or(gamma).max(gamma));
         let n = swr_from_gamma(gamma);
-        let _ = delivered;
         BandResult {
             band: self.point.band.clone(),
             point: self.point.part,
             hz: self.point.hz,
             complete,
-            tuner: self.nodes.iter().any(|n| n.kind.is(downlead_station::model::PartKind::Tuner)),
+            tuner: self
+                .nodes
+                .iter()
+                .any(|n| n.kind.is(downlead_station::model::PartKind::Tuner)),
             nodes: std::mem::take(&mut self.nodes).into(),
             branches: std::mem::take(&mut self.branches).into(),
             total_db: total,
@@ -88,8 +89,7 @@ impl<'m> Run<'m, '_> {
         let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
         let gain = o.mean - delivered;
         let outside: f64 = reached_by(&self.wiring.budget(e, judged));
-        downlead_quantity::to_db(net.power.nominal()) + gain + 2.0 * outside
-            - net.favourable_floor()
+        net.level.nominal() + gain + 2.0 * outside - net.favourable_floor()
     }
 }
 
@@ -129,6 +129,7 @@ fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Efficiency(l) => (Doubted::Efficiency, CauseName::At(*l)),
         Cause::Sits(l) => (Doubted::Sits, CauseName::At(*l)),
         Cause::Phase(l) => (Doubted::Phases, CauseName::At(*l)),
+        Cause::Phases => (Doubted::AllPhases, CauseName::None),
         Cause::Multiple => (Doubted::Multiple, CauseName::None),
         Cause::Temperature(n) => (Doubted::Temperature, named(n)),
         Cause::OwnTemperature(l) => (Doubted::Temperature, CauseName::At(*l)),

@@ -5,7 +5,7 @@ use downlead_physics::mismatch::swr_from_gamma;
 use downlead_physics::net::evaluate::{Evaluation, Quantity};
 use downlead_physics::net::input::{Input, Shape};
 use downlead_physics::net::{Fields, Network};
-use downlead_quantity::{DB_PER_RELATIVE, from_db, to_db};
+use downlead_quantity::{from_db, to_db};
 use downlead_station::model::{Antenna, Node, Part, PartKind, Phasing};
 
 use super::Run;
@@ -59,6 +59,8 @@ struct Along<'m, 'e> {
     source_db: f64,
     /// Next node of the network.
     at: usize,
+    /// Share of the field of the ends still to come.
+    shares: std::collections::VecDeque<f64>,
     reached: Reached<'m>,
 }
 
@@ -99,7 +101,7 @@ impl<'m> Run<'m, '_> {
         out: &mut Vec<Diagnostic>,
     ) -> BandResult {
         let feed = feed(stops, self.point, self.cx.env, out);
-        let power = match &feed {
+        let level = match &feed {
             Some(f) => {
                 let (cause, u, normal) = feed_cause(f, &mut self.assumed);
                 let shape = if normal {
@@ -107,22 +109,20 @@ impl<'m> Run<'m, '_> {
                 } else {
                     Shape::Rectangular
                 };
-                self.wiring
-                    .input(
-                        "power of the transmitter, W",
-                        f.watts,
-                        f.watts * u / DB_PER_RELATIVE,
-                        cause,
-                        shape,
-                    )
-                    .within(0.0, f64::INFINITY)
+                self.wiring.input(
+                    "power of the transmitter, dBW",
+                    to_db(f.watts),
+                    u,
+                    cause,
+                    shape,
+                )
             }
-            None => Input::exact("power of the transmitter, W", 1.0),
+            None => Input::exact("power of the transmitter, dBW", 0.0),
         };
         let fields = self.fields(s);
         let net = Network {
             hz: self.point.hz,
-            power,
+            level,
             inputs: std::mem::take(&mut self.wiring.inputs),
             feed: s.wired(),
             phased: fields == Fields::ByLength,
@@ -130,7 +130,7 @@ impl<'m> Run<'m, '_> {
         };
         let judged = judged_nodes(s);
         let e = net.evaluate(&judged);
-        let source_db = to_db(net.power.nominal());
+        let source_db = net.level.nominal();
         let tuner = has_tuner(s);
         if let Some(f) = &feed {
             self.source(f, &net, &e, tuner);
@@ -139,6 +139,7 @@ impl<'m> Run<'m, '_> {
             e: &e,
             source_db,
             at: 0,
+            shares: net.end_shares().into(),
             reached: Reached {
                 budget: Budget::default(),
                 wet: 0.0,
@@ -256,8 +257,8 @@ impl<'m> Run<'m, '_> {
             let at = along.at;
             let net = along.net_db(at);
             let gamma = along.gamma(at);
-            along.reached.wet = along.reached.wet.max(0.0) + e.wet_db * from.weight;
-            if let Some(p) = e.part.filter(|_| e.cold_db > 0.0) {
+            along.reached.wet += e.wet_db * from.weight;
+            if let Some(p) = e.part.filter(|_| e.cold_db * from.weight > 0.0) {
                 along.reached.cold.push((p, e.cold_db * from.weight));
             }
             self.velocity_matters(e, along, at);
@@ -298,6 +299,9 @@ impl<'m> Run<'m, '_> {
         for (_, n, loc) in statements {
             self.state(*loc, n, along, 0.0);
         }
+        if !matches!(s.end, Ending::Divider) {
+            along.shares.pop_front();
+        }
         if let Ending::Antenna(part, a, loc) = &s.end {
             self.antenna(
                 (part, a, *loc),
@@ -310,7 +314,12 @@ impl<'m> Run<'m, '_> {
 
     /// A line's velocity and impedance count where waves stand on it; where they are stated
     /// without a ±, that is listed.
-    fn velocity_matters(&mut self, e: &crate::element::Element<'m>, along: &Along<'m, '_>, at: usize) {
+    fn velocity_matters(
+        &mut self,
+        e: &crate::element::Element<'m>,
+        along: &Along<'m, '_>,
+        at: usize,
+    ) {
         let Some(l) = &e.line else { return };
         // what the two reflections at its ends can do to the loss
         let own = ((l.at.z0 - 50.0) / (l.at.z0 + 50.0)).abs();
@@ -469,8 +478,6 @@ impl<'m> Run<'m, '_> {
             heat_w: heat,
         };
         self.nodes.push(row.clone());
-        #[allow(clippy::cast_precision_loss, reason = "a few branches")]
-        let weight = from.weight / into.len().max(1) as f64;
         for ((name, b), start) in s.branches.iter().zip(&starts) {
             self.branches.push(name.clone());
             let branch = u16::try_from(self.branches.len()).unwrap_or(u16::MAX);
@@ -491,6 +498,7 @@ impl<'m> Run<'m, '_> {
             }
             along.at = *start;
             along.reached.complete &= b.complete;
+            let weight = along.shares.iter().take(ends_of(b)).sum();
             self.stretch(
                 b,
                 along,
@@ -509,6 +517,15 @@ fn nodes_of(s: &Stretch<'_>) -> usize {
     1 + s.elements.len() + s.branches.iter().map(|b| nodes_of(&b.1)).sum::<usize>()
 }
 
+/// Ends of a stretch and its branches.
+fn ends_of(s: &Stretch<'_>) -> usize {
+    if s.branches.is_empty() {
+        1
+    } else {
+        s.branches.iter().map(|b| ends_of(&b.1)).sum()
+    }
+}
+
 /// Whether power arrives anywhere.
 fn ends(s: &Stretch<'_>) -> bool {
     matches!(s.end, Ending::Antenna(..)) || s.branches.iter().any(|b| ends(&b.1))
@@ -516,9 +533,7 @@ fn ends(s: &Stretch<'_>) -> bool {
 
 /// Whether the transmitter sees a tuner first of all that reflects.
 fn has_tuner(s: &Stretch<'_>) -> bool {
-    s.elements
-        .iter()
-        .any(|e| e.kind.is(PartKind::Tuner))
+    s.elements.iter().any(|e| e.kind.is(PartKind::Tuner))
 }
 
 /// Nodes at which an output is limited.

@@ -11,12 +11,7 @@ use crate::assume::Assumed;
 use crate::cause::Cause;
 
 impl<'m> Build<'m, '_> {
-    pub(super) fn connector(
-        &mut self,
-        e: &mut Element<'m>,
-        count: u32,
-        name: &'m Name,
-    ) {
+    pub(super) fn connector(&mut self, e: &mut Element<'m>, count: u32, name: &'m Name) {
         let Some(c) = self.env.connector(&name.text) else {
             if self.env.is_broken(&name.text) {
                 e.complete = false;
@@ -42,7 +37,11 @@ impl<'m> Build<'m, '_> {
         };
         let family: &str = c.families.as_ref().map_or(&c.name.text, |f| &f.0);
         let u = k * c.u.0 + c.u.1 / per;
-        let what = if root { "loss of a pair, dB/√GHz" } else { "loss of a pair, dB" };
+        let what = if root {
+            "loss of a pair, dB/√GHz"
+        } else {
+            "loss of a pair, dB"
+        };
         let loss = self
             .wiring
             .input(what, k, u, Cause::Connector(family), Shape::Rectangular)

@@ -49,10 +49,7 @@ impl<'m> Build<'m, '_> {
         }
         let swr = pick(&d.swr, self.point, self.env)
             .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)))
-            .map(|s| {
-                self.wiring
-                    .swr(&s.value, Cause::Reflection(s.figure.loc))
-            });
+            .map(|s| self.wiring.swr(&s.value, Cause::Reflection(s.figure.loc)));
         if network::amplifies(part.kind) {
             e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
             match pick(&d.gain, self.point, self.env)
@@ -148,8 +145,10 @@ impl<'m> Build<'m, '_> {
             (PartKind::Isolator | PartKind::Circulator, Loss::Stated(forward)) => {
                 let isolation = d.isolation.or(base.and_then(|b| b.isolation));
                 let at = e.who;
-                let backward = isolation
-                    .map(|i| self.wiring.positive("isolation, dB", &i, Cause::Reflection(at)));
+                let backward = isolation.map(|i| {
+                    self.wiring
+                        .positive("isolation, dB", &i, Cause::Reflection(at))
+                });
                 if backward.is_none() {
                     self.assumed.add(Assumed::IsolationComplete, e.who);
                 }

@@ -178,6 +178,11 @@ impl<'m> Build<'m, '_> {
             },
         };
         let cut = matches!(length, Length::Waves { .. });
+        let spread = if at.velocity_assumed && !cut {
+            Spread::Free
+        } else {
+            Spread::Known
+        };
         net::Line {
             rate,
             scale,
@@ -187,12 +192,8 @@ impl<'m> Build<'m, '_> {
             reference_c: cable.reference_c,
             length,
             added,
-            spread: if at.velocity_assumed && !cut {
-                Spread::Free
-            } else {
-                Spread::Known
-            },
-            phase: w.phase(1, e.who),
+            spread,
+            phase: w.line_phase(spread, e.who),
             swr: None,
         }
     }

@@ -13,8 +13,7 @@ use downlead_physics::net::part::{Context, Junction, Loss, Part as Net};
 use downlead_quantity::{Measure, frequency};
 use downlead_station::Env;
 use downlead_station::model::{
-    Basis, Bound, Cable, Connector, Meta, Name, NetworkFile, Part, PartData, PartKind,
-    Station,
+    Basis, Bound, Cable, Connector, Meta, Name, NetworkFile, Part, PartData, PartKind, Station,
 };
 
 use crate::assume::{Assumed, Assumptions};
@@ -236,7 +235,10 @@ impl<'m> Build<'m, '_> {
 
     /// The phase of what an antenna of an SWR reflects.
     pub(crate) fn load_phase(&mut self, swr: &Measure, who: Loc) -> u32 {
-        let known = self.alike.as_ref().and_then(|a| a.iter().find(|a| a.0 == *swr));
+        let known = self
+            .alike
+            .as_ref()
+            .and_then(|a| a.iter().find(|a| a.0 == *swr));
         if let Some((_, phase)) = known {
             self.assumed.add(Assumed::BranchesAlike, who);
             return *phase;
@@ -263,9 +265,7 @@ impl<'m> Build<'m, '_> {
         if nothing {
             return;
         }
-        let phase = self
-            .wiring
-            .phase(if swr.is_some() { 3 } else { 1 }, e.who);
+        let phase = self.wiring.phase(if swr.is_some() { 3 } else { 1 }, e.who);
         e.net = Net::Device {
             loss: Loss::Stated(loss),
             swr,

@@ -36,11 +36,11 @@ pub(super) fn limit<'m>(
         LimitQuantity::Eirp => result.eirp_w,
         LimitQuantity::Output => None,
     };
-    let (value, u) = match (quantity, radiated) {
+    let value = match (quantity, radiated) {
         // what a wattmeter there would read
-        (LimitQuantity::Output, _) => (state.forward_w, 2.0 * state.forward.standard()),
+        (LimitQuantity::Output, _) => state.forward_w,
         _ if !result.complete => return None,
-        (_, Some(w)) => (w, 2.0 * reached.budget.standard()),
+        (_, Some(w)) => w,
         (_, None) => {
             no_gain(run, result, quantity, loc);
             return None;
@@ -52,6 +52,7 @@ pub(super) fn limit<'m>(
     let value = value * factor;
     let margin = to_db(limit_w / value);
     let output = run.evaluated.as_ref().and_then(|e| e.output(quantity_at));
+    let u = output.map_or(0.0, |o| 2.0 * o.u);
     // the limit as a level of that output
     let level = output.map_or(0.0, |o| o.mean) + margin;
     let above = |db: f64| output.map_or(1.0, |o| o.above(db));

@@ -4,8 +4,9 @@ use super::Network;
 use super::complex::C;
 use super::element::{El, NEPER_OF_POWER};
 use super::evaluate::{Evaluation, Phase};
-use super::input::{Favourable, Input, Reader, Spread, drawn};
+use super::input::{Favourable, Input, Reader, Shape, Spread, drawn};
 use super::part::{Context, End, Part, Stretch};
+use super::sample::Dimension;
 use super::scalar::{Lanes, Real, WIDTH};
 
 /// Reader at nominal values with lanes of angles for the open phases, rad.
@@ -72,25 +73,28 @@ impl Network {
             if radiates { eirp.0 } else { delivered.0 }
         };
         let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
-        // the search goes on only as long as it gains
+        let tuned = has_tuner(&self.feed);
+        // strong reflections have more than one extreme: several starts
         let strong = e.phases.iter().any(|p| p.deviation() > 0.0)
             && e.output(super::evaluate::Quantity::Delivered)
                 .is_some_and(|o| o.residual > 1e-3);
-        let starts: &[f64] = if strong {
-            &[0.3, 1.9, 4.1, 5.3]
-        } else {
-            &[0.3]
-        };
-        for start in starts {
-            let mut x = vec![[0.0; WIDTH]; e.phases.len()];
-            for (i, w) in &open {
-                #[allow(clippy::cast_precision_loss, reason = "an index")]
-                let a = (start * (*i as f64 + 1.0) + 3.1) % 6.2 - 3.1;
-                x[*i] = [a * w / core::f64::consts::PI; WIDTH];
-            }
+        let mut starts = vec![fixed_start(&open, e.phases.len(), 0.3)];
+        if strong || tuned {
+            starts.extend([1.9, 4.1].map(|a| fixed_start(&open, e.phases.len(), a)));
+            starts.push(sampled_start(&open, e.phases.len(), &level));
+        }
+        for mut x in starts {
             let mut before = (f64::INFINITY, f64::NEG_INFINITY);
             for _ in 0..8 {
                 for (p, w) in &open {
+                    if tuned {
+                        // with a tuner 1/P is no sinusoid of a phase
+                        let low = searched(&mut x, *p, *w, 0, &|x| level(x).map(|y| -y));
+                        let high = searched(&mut x, *p, *w, 3, &level);
+                        x[*p][..3].fill(low);
+                        x[*p][3..].fill(high);
+                        continue;
+                    }
                     let old = x[*p];
                     for k in 0..6 {
                         #[allow(clippy::cast_precision_loss, reason = "0 to 2")]
@@ -221,6 +225,98 @@ impl Network {
     }
 }
 
+/// Angles spread over the windows.
+fn fixed_start(open: &[(usize, f64)], phases: usize, start: f64) -> Vec<[f64; WIDTH]> {
+    let mut x = vec![[0.0; WIDTH]; phases];
+    for (i, w) in open {
+        #[allow(clippy::cast_precision_loss, reason = "an index")]
+        let a = (start * (*i as f64 + 1.0) + 3.1) % 6.2 - 3.1;
+        x[*i] = [a * w / core::f64::consts::PI; WIDTH];
+    }
+    x
+}
+
+/// The lowest (first three lanes) and highest of 512 points of the sample.
+fn sampled_start(
+    open: &[(usize, f64)],
+    phases: usize,
+    level: &dyn Fn(&[[f64; WIDTH]]) -> [f64; WIDTH],
+) -> Vec<[f64; WIDTH]> {
+    let dimensions: Vec<Dimension> = (0..open.len()).map(Dimension::new).collect();
+    let mut x = vec![[0.0; WIDTH]; phases];
+    let mut out = x.clone();
+    let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
+    for block in 0..512 / WIDTH {
+        for ((i, w), d) in open.iter().zip(&dimensions) {
+            x[*i] = core::array::from_fn(|k| {
+                let flat = d.value(Shape::Rectangular, block * WIDTH + k);
+                flat / libm::sqrt(3.0) * w
+            });
+        }
+        let y = level(&x);
+        for k in 0..WIDTH {
+            if y[k] < least {
+                least = y[k];
+                for (i, _) in open {
+                    let a = x[*i][k];
+                    out[*i][..3].fill(a);
+                }
+            }
+            if y[k] > most {
+                most = y[k];
+                for (i, _) in open {
+                    let a = x[*i][k];
+                    out[*i][3..].fill(a);
+                }
+            }
+        }
+    }
+    out
+}
+
+fn has_tuner(s: &Stretch) -> bool {
+    fn one(p: &Part) -> bool {
+        match p {
+            Part::Tuner { .. } => true,
+            Part::Several(all) => all.iter().any(one),
+            _ => false,
+        }
+    }
+    s.parts.iter().any(one)
+        || matches!(&s.end, End::Branches { arms, .. } if arms.iter().any(has_tuner))
+}
+
+/// The angle of phase `p` within ±`w` at which `f` is greatest, the other phases as they stand in
+/// lane `lane`: eight points, three times closer.
+fn searched(
+    x: &mut [[f64; WIDTH]],
+    p: usize,
+    w: f64,
+    lane: usize,
+    f: &dyn Fn(&[[f64; WIDTH]]) -> [f64; WIDTH],
+) -> f64 {
+    let kept: Vec<[f64; WIDTH]> = x.to_vec();
+    for row in x.iter_mut() {
+        *row = [row[lane]; WIDTH];
+    }
+    let (mut centre, mut half) = (0.0, w);
+    for _ in 0..7 {
+        for k in 0..WIDTH {
+            #[allow(clippy::cast_precision_loss, reason = "0 to 7")]
+            let t = k as f64 / (WIDTH as f64 - 1.0) * 2.0 - 1.0;
+            x[p][k] = (centre + half * t).clamp(-w, w);
+        }
+        let y = f(x);
+        let k = (0..WIDTH)
+            .max_by(|a, b| y[*a].total_cmp(&y[*b]))
+            .unwrap_or(0);
+        centre = x[p][k];
+        half *= 0.3;
+    }
+    x.copy_from_slice(&kept);
+    centre
+}
+
 /// Reader at nominal values that hands a phase's window on in its coherence: `(1 − w/π)²`.
 struct Windows<'a>(&'a [Phase]);
 
@@ -323,9 +419,7 @@ fn disc(t: &mut super::solve::Tail<f64>) -> Option<Disc> {
     }
     for e in t.els.iter().rev() {
         d = match *e {
-            El::Two {
-                s11, back, s22, ..
-            } => d.through(s11, back, s22),
+            El::Two { s11, back, s22, .. } => d.through(s11, back, s22),
             El::Shift {
                 power,
                 round,
@@ -334,7 +428,11 @@ fn disc(t: &mut super::solve::Tail<f64>) -> Option<Disc> {
             } => {
                 let k = libm::sqrt(coherence);
                 let w = core::f64::consts::PI * (1.0 - k);
-                let round = if k > 1e-9 { round.scale(1.0 / k) } else { C::one() };
+                let round = if k > 1e-9 {
+                    round.scale(1.0 / k)
+                } else {
+                    C::one()
+                };
                 Disc {
                     at: (d.at * round).scale(power),
                     radius: d.radius * power,

@@ -353,18 +353,17 @@ fn strongest(s: &Solved<f64>) -> usize {
 
 /// All outputs, in the order of [`Evaluation::index`].
 fn outputs<T: Real>(
-    power: T,
+    level: T,
     s: &Solved<T>,
     fields: Fields,
     strongest: usize,
     out: &mut Vec<T>,
 ) -> bool {
     let k = T::of(DB);
-    let p = power.at_least(NOTHING_W).ln();
-    let db = |x: T| (x.at_least(NOTHING_W).ln() + p) * k;
+    let db = |x: T| x.at_least(NOTHING_W).ln() * k + level;
     out.clear();
     let radiated = radiated(s, fields, strongest);
-    out.push(radiated.map_or(T::of(0.0), |x| (x + p) * k));
+    out.push(radiated.map_or(T::of(0.0), |x| x * k + level));
     let mut delivered = T::of(0.0);
     for e in &s.ends {
         delivered = delivered + e.net;
@@ -390,7 +389,7 @@ impl Network {
 
     fn outputs<R: Reader>(&self, r: &R, strongest: usize, out: &mut Vec<R::T>) -> bool {
         let solved = self.solved(r);
-        outputs(r.get(&self.power), &solved, self.fields, strongest, out)
+        outputs(r.get(&self.level), &solved, self.fields, strongest, out)
     }
 
     /// Solved at the nominal values, free phases at `angles` (missing ones 0), for 1 W.
@@ -410,6 +409,30 @@ impl Network {
         let mut out = Vec::new();
         self.outputs(r, strongest, &mut out);
         (out[0], out[1])
+    }
+
+    /// What share of the field each end contributes at the stated values, in the order of ends;
+    /// where antennas radiate apart, all of it is the strongest's. Of what radiates nothing all
+    /// ends count alike.
+    #[must_use]
+    pub fn end_shares(&self) -> Vec<f64> {
+        let s = self.at(&[]);
+        let field = |e: &super::solve::Arrived<f64>| {
+            e.gain.map_or(0.0, |g| libm::sqrt(e.driving * libm::exp(g)))
+        };
+        if self.fields == Fields::Apart {
+            let best = strongest(&s);
+            return (0..s.ends.len())
+                .map(|i| if i == best { 1.0 } else { 0.0 })
+                .collect();
+        }
+        let total: f64 = s.ends.iter().map(field).sum();
+        #[allow(clippy::cast_precision_loss, reason = "a few ends")]
+        let even = 1.0 / s.ends.len().max(1) as f64;
+        s.ends
+            .iter()
+            .map(|e| if total > 0.0 { field(e) / total } else { even })
+            .collect()
     }
 
     fn strongest(&self) -> usize {
@@ -435,7 +458,10 @@ impl Network {
         if columns == 0 {
             return e;
         }
-        let dimensions: Vec<Dimension> = (0..self.inputs.phases() + self.inputs.shapes().len())
+        let dimensions: Vec<Dimension> = self
+            .inputs
+            .dimensions()
+            .into_iter()
             .map(Dimension::new)
             .collect();
         self.check(&mut e, &dimensions, strongest);

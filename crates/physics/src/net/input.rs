@@ -110,7 +110,8 @@ impl Input {
 #[derive(Clone, Debug, Default)]
 pub struct Inputs {
     shapes: Vec<Shape>,
-    phases: u32,
+    /// Whether each phase is sampled by itself; one that follows from figures is not.
+    phases: Vec<bool>,
 }
 
 impl Inputs {
@@ -131,10 +132,35 @@ impl Inputs {
         Input { u, cause, ..exact }
     }
 
-    /// `n` new phases; the number of the first.
+    /// `n` new phases of which nothing is known; the number of the first.
     pub fn phase(&mut self, n: u32) -> u32 {
-        self.phases += n;
-        self.phases - n
+        let first = self.phases.len();
+        self.phases.resize(first + n as usize, true);
+        u32::try_from(first).unwrap_or(NONE)
+    }
+
+    /// A new phase of a line.
+    pub fn line_phase(&mut self, spread: Spread) -> u32 {
+        self.phases.push(spread == Spread::Free);
+        u32::try_from(self.phases.len() - 1).unwrap_or(NONE)
+    }
+
+    /// Dimension of the sample that each phase takes, then each cause. Phases that follow from
+    /// figures take none of their own: another such line changes no draw.
+    #[must_use]
+    pub fn dimensions(&self) -> Vec<usize> {
+        let mut next = 0;
+        let mut out: Vec<usize> = self
+            .phases
+            .iter()
+            .map(|free| {
+                let here = next;
+                next += usize::from(*free);
+                if *free { here } else { 0 }
+            })
+            .collect();
+        out.extend(next..next + self.shapes.len());
+        out
     }
 
     /// Shapes of the causes, by number.
@@ -146,7 +172,7 @@ impl Inputs {
     /// Number of phases.
     #[must_use]
     pub fn phases(&self) -> usize {
-        self.phases as usize
+        self.phases.len()
     }
 
     /// Number of causes and phasors' two components: columns of a gradient.

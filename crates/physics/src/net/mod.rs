@@ -31,8 +31,8 @@ pub const R0: f64 = 50.0;
 pub struct Network {
     /// Frequency, Hz.
     pub hz: f64,
-    /// Power of the source into a matched load, W.
-    pub power: Input,
+    /// Power of the source into a matched load, dB over 1 W.
+    pub level: Input,
     /// Causes of uncertainty and open phases.
     pub inputs: Inputs,
     /// Parts and ends, from the source on.
