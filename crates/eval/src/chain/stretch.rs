@@ -110,7 +110,7 @@ pub(super) fn stretch<'m>(
                     _ => {
                         let from = b.pieces.len();
                         let mut e = b.part(part, port, loc, s.elements.len());
-                        turned(cx.direction, part.kind, &mut e, &mut b.pieces[from..]);
+                        turned(cx.direction, part.kind, &mut e, b, from);
                         s.complete &= e.complete;
                         s.elements.push(e);
                     }

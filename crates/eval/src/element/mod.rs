@@ -251,17 +251,39 @@ impl<'m> Build<'m, '_> {
     }
 }
 
-/// Turns a part of a chain that is walked from the antenna: it was built as it lies on transmit.
-pub(crate) fn turned(direction: Direction, kind: PartKind, e: &mut Element<'_>, p: &mut [Piece]) {
+/// Turns a part of a chain that is walked from the antenna: it was built as it lies on transmit, and
+/// its pieces begin at `from`. If nothing passes it that way it has no figures, which is said.
+pub(crate) fn turned(
+    direction: Direction,
+    kind: PartKind,
+    e: &mut Element<'_>,
+    b: &mut Build<'_, '_>,
+    from: usize,
+) {
     // an amplifier's port 1 is its input wherever it stands
-    if direction != Direction::Receive
-        || e.file.is_none()
-        || network::amplifies(kind)
-        || !e.complete
-    {
+    if direction != Direction::Receive || network::amplifies(kind) || !e.complete {
         return;
     }
-    let Some(piece) = p.first_mut() else { return };
+    let (Some(file), Some(piece)) = (e.file, b.pieces.get_mut(from)) else {
+        return;
+    };
+    let asked = network::Asked {
+        file,
+        chain: e.chain,
+        point: b.point,
+    };
+    if let Some(d) = network::blocked(&asked, &piece.s) {
+        // what is added to it in the text stays
+        e.loss_db -= piece.loss_db;
+        e.causes
+            .retain(|(c, _)| *c != Cause::Device(file.figure.loc));
+        let exact = (Assumed::FileExact, e.who);
+        b.assumed.list.retain(|a| *a != exact);
+        e.complete = false;
+        b.pieces.remove(from);
+        b.diags.push(d);
+        return;
+    }
     let turned = Piece {
         s: piece.s.reversed(),
         loss_db: -piece.s.reversed().gain(),
