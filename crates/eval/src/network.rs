@@ -186,19 +186,7 @@ pub(crate) fn two_port(
         s = passive(s, asked, kind, out)?;
     }
     if cx::abs(s.s21) < NOTHING {
-        out.push(
-            asked
-                .finding(
-                    format!(
-                        "By `{}` nothing passes from port {} at {}.",
-                        asked.file.path.text,
-                        if asked.file.reversed { "2 to port 1" } else { "1 to port 2" },
-                        frequency(asked.point.hz)
-                    ),
-                    "nothing passes",
-                )
-                .help("Port 1 is on the side of the transmitter or receiver, of an amplifier its input; a part that was measured the other way round is `reversed`."),
-        );
+        out.push(nothing_passes(asked, asked.file.reversed).help("Port 1 is on the side of the transmitter or receiver, of an amplifier its input; a part that was measured the other way round is `reversed`."));
         return None;
     }
     if !m.phase_known {
@@ -209,6 +197,34 @@ pub(crate) fn two_port(
         s,
         phase_known: m.phase_known,
     })
+}
+
+/// The finding that nothing passes a part, from the file's port 2 to its port 1 if `backward`.
+fn nothing_passes(asked: &Asked<'_>, backward: bool) -> Diagnostic {
+    asked.finding(
+        format!(
+            "By `{}` nothing passes from port {} at {}.",
+            asked.file.path.text,
+            if backward {
+                "2 to port 1"
+            } else {
+                "1 to port 2"
+            },
+            frequency(asked.point.hz)
+        ),
+        "nothing passes",
+    )
+}
+
+/// What is wrong with a part in a receive chain whose two-port, as it lies on transmit, lets
+/// nothing through from the antenna.
+pub(crate) fn blocked(asked: &Asked<'_>, s: &SMatrix) -> Option<Diagnostic> {
+    if cx::abs(s.s12) >= NOTHING {
+        return None;
+    }
+    Some(nothing_passes(asked, !asked.file.reversed).help(
+        "A receive chain needs the direction from the antenna. An analyser that measures in one direction only writes 0 for the other; measure the part in both.",
+    ))
 }
 
 pub(crate) fn amplifies(kind: PartKind) -> bool {

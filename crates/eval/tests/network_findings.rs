@@ -87,6 +87,68 @@ fn a_file_that_does_not_serve_costs_its_part() {
     }
 }
 
+/// In a receive chain the wave passes from port 2 to port 1: an analyser that measures in one
+/// direction only writes 0 for it, which is not a part without loss.
+#[test]
+fn a_file_that_passes_nothing_to_the_receiver_costs_its_part() {
+    let one_path = "# MHz S RI R 50\n140 .03 0 .9 .1 0 0 0 0\n150 .03 0 .9 .1 0 0 0 0\n";
+    let other_path = "# MHz S RI R 50\n140 0 0 0 0 .9 .1 .03 0\n150 0 0 0 0 .9 .1 .03 0\n";
+    let receive = |part: &str| {
+        format!(
+            "chain c on 145 MHz receive {{\n    antenna 2 dBi, swr 1.2\n    pad 1 dB ± 0.1 dB\n    {part}\n    receiver -119 dBm\n}}\n"
+        )
+    };
+    for (part, file, ports) in [
+        ("filter F1 from \"x.s2p\"", one_path, "port 2 to port 1"),
+        ("jumper J1 from \"x.s2p\"", one_path, "port 2 to port 1"),
+        (
+            "filter F1 from \"x.s2p\" reversed",
+            other_path,
+            "port 1 to port 2",
+        ),
+    ] {
+        let s = with(&receive(part), "x.s2p", file);
+        let found = s.diagnostics();
+        assert_eq!(found.len(), 1, "{part}: {found:#?}");
+        let d = &found[0];
+        assert_eq!(d.code.id, "network-file");
+        assert_eq!(d.severity, downlead_base::Severity::Error);
+        assert_eq!(
+            d.message,
+            format!("By `x.s2p` nothing passes from {ports} at 145 MHz.")
+        );
+        assert!(
+            d.help.iter().any(|h| h.contains("in one direction only")),
+            "{d:#?}"
+        );
+        let b = one(&s);
+        assert!(!b.complete, "{part}");
+        let known: Vec<bool> = b.nodes.iter().map(|n| n.loss_known).collect();
+        assert_eq!(known, [true, true, false, true], "{part}");
+        assert!(b.nodes.iter().all(|n| !n.power_known), "{part}");
+        let exact = downlead_eval::Assumed::FileExact;
+        assert!(b.assumed().iter().all(|a| a.0 != exact), "{part}");
+    }
+    // what the text adds to the part stays, as where the file gives nothing at all
+    let s = with(
+        &receive("jumper J1 from \"x.s2p\", added 0.5 dB"),
+        "x.s2p",
+        one_path,
+    );
+    near(one(&s).nodes[2].loss_db, 0.5, 1e-12, "the added loss");
+    // the other direction is of no matter to the chain that does not use it, and an amplifier
+    // passes nothing back by nature
+    let transmit = "chain c on 145 MHz {\n    transmitter 100 W carrier\n    filter F1 from \"x.s2p\"\n    load, swr 1\n}\n";
+    let s = with(transmit, "x.s2p", one_path);
+    assert!(said(&s).is_empty() && one(&s).complete, "{:?}", said(&s));
+    let s = with(
+        &receive("preamplifier PR1 from \"x.s2p\""),
+        "x.s2p",
+        &one_path.replace(".9", "9"),
+    );
+    assert!(one(&s).complete, "{:?}", said(&s));
+}
+
 #[test]
 fn a_load_whose_file_does_not_serve_leaves_no_power_known() {
     for (file, words) in [

@@ -2,6 +2,7 @@
 
 mod columns;
 mod readings;
+mod records;
 
 use downlead_base::Loc;
 use rustc_hash::FxHasher;

@@ -289,6 +289,11 @@ impl<'m> Build<'m, '_> {
         };
         // an amplifier's port 1 is its input wherever it stands
         let turned = self.receiving && !network::amplifies(kind);
+        if let Some(d) = network::blocked(&asked, &m.s).filter(|_| turned) {
+            self.diags.push(d);
+            e.complete = false;
+            return;
+        }
         let s = if turned { m.s.reversed() } else { m.s };
         e.loss_db = -s.gain();
         let error = self.wiring.input(

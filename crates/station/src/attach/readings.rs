@@ -1,6 +1,9 @@
 //! Readings from a text table: one row a reading, the units in the names of the columns.
 
+use std::borrow::Cow;
+
 use super::columns::{Column, Head, Trouble, column_of, in_base, noun};
+use super::records::{Record, Records};
 use crate::session::ReadingKind;
 
 /// Something that could not be understood. Rows it does not concern still count.
@@ -16,7 +19,8 @@ pub struct Problem {
     pub message: String,
     /// What to write instead.
     pub help: Option<String>,
-    /// Whether a row (or the file) is lost by it; otherwise the rest of the row counts.
+    /// Whether a row (or the file) is lost by it, or the columns may be others than were meant;
+    /// otherwise the rest of the row counts.
     pub lost: bool,
 }
 
@@ -95,29 +99,21 @@ impl ReadingsFile {
             problems: Vec::new(),
             lost: 0,
         };
-        let mut reader = csv::ReaderBuilder::new()
-            .delimiter(delimiter)
-            .comment(Some(b'#'))
-            .flexible(true)
-            .has_headers(false)
-            .trim(csv::Trim::All)
-            .from_reader(text.as_bytes());
-        let mut record = csv::StringRecord::new();
         let mut heads: Option<Vec<Option<Head>>> = None;
-        // the text is UTF-8 and read from memory: nothing is left that could fail
-        while reader.read_record(&mut record).unwrap_or(false) {
-            let line = record.position().map_or(0, csv::Position::line);
-            if record.iter().all(str::is_empty) {
+        for record in Records::new(text, delimiter) {
+            let Record { line, fields, .. } = &record;
+            let line = *line;
+            if fields.iter().all(|f| f.is_empty()) {
                 continue;
             }
             match &heads {
-                None if record.len() == 1 => {
-                    let shown: String = record.iter().flat_map(str::chars).take(40).collect();
+                None if fields.len() == 1 => {
+                    let shown: String = fields[0].chars().take(40).collect();
                     out.problem(line, 0, "", format!("The first line, `{shown}`, is one column only."), Some("It names the columns, parted by comma, semicolon, tab or bar, for example `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
                     return out;
                 }
                 None => {
-                    let found = out.heads(line, &record);
+                    let found = out.heads(&record);
                     if found.iter().all(Option::is_none) {
                         out.problems.clear();
                         out.problem(line, 0, "", "The first line names no column that is known.", Some("A table of readings begins for example with `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
@@ -128,7 +124,7 @@ impl ReadingsFile {
                     }
                     heads = Some(found);
                 }
-                Some(h) => out.row(line, h, &record, delimiter != b','),
+                Some(h) => out.row(h, &record, delimiter != b','),
             }
         }
         if heads.is_some() && out.rows.is_empty() && out.problems.is_empty() {
@@ -166,9 +162,14 @@ impl ReadingsFile {
         });
     }
 
-    fn heads(&mut self, line: u64, record: &csv::StringRecord) -> Vec<Option<Head>> {
-        let mut out: Vec<Option<Head>> = Vec::with_capacity(record.len());
-        for (i, name) in record.iter().enumerate() {
+    fn heads(&mut self, record: &Record<'_>) -> Vec<Option<Head>> {
+        let Record { line, fields, open } = record;
+        let line = *line;
+        if let Some(i) = open {
+            self.open_mark(line, *i, &fields[*i], "the names are read without it");
+        }
+        let mut out: Vec<Option<Head>> = Vec::with_capacity(fields.len());
+        for (i, name) in fields.iter().enumerate() {
             let head = match column_of(name) {
                 Ok(h) => Some(h),
                 Err((message, help)) => {
@@ -198,6 +199,18 @@ impl ReadingsFile {
             }
         }
         out
+    }
+
+    /// Says that a quotation mark in a field is not closed on its line, and what comes of it.
+    fn open_mark(&mut self, line: u64, i: usize, column: &str, so: &str) {
+        self.problem(
+            line,
+            i + 1,
+            column,
+            format!("A quotation mark is opened here and not closed on this line; {so}."),
+            Some("Close it, or take it out.".to_owned()),
+            true,
+        );
     }
 
     /// Whether the columns carry a reading at all.
@@ -239,40 +252,30 @@ impl ReadingsFile {
         false
     }
 
-    fn row(
-        &mut self,
-        line: u64,
-        heads: &[Option<Head>],
-        record: &csv::StringRecord,
-        decimal_comma: bool,
-    ) {
-        // a mark that is not closed takes in the lines that follow
-        let torn = record.iter().enumerate().find(|(i, cell)| {
-            let head = heads.get(*i).and_then(Option::as_ref);
-            cell.contains('\n') && head.is_some_and(|h| h.column != Column::Note)
-        });
-        if let Some((i, cell)) = torn {
-            let name = heads[i].as_ref().map_or("", |h| &*h.name).to_owned();
-            let lines = cell.lines().count();
-            self.problem(
-                line,
-                i + 1,
-                &name,
-                format!("A quotation mark is opened here and not closed on this line; {lines} lines were taken for one field."),
-                Some("Close it, or take it out.".to_owned()),
-                true,
-            );
-            self.lost += lines;
+    fn row(&mut self, heads: &[Option<Head>], record: &Record<'_>, decimal_comma: bool) {
+        let Record { line, fields, open } = record;
+        let line = *line;
+        let several_lines = |(i, f): (usize, &Cow<'_, str>)| {
+            let head = heads.get(i).and_then(Option::as_ref);
+            let told = head.is_some_and(|h| h.column != Column::Note);
+            (told && f.contains(['\n', '\r'])).then_some(i)
+        };
+        // a field of several lines has a place in a note only
+        if let Some(i) = open.or_else(|| fields.iter().enumerate().find_map(several_lines)) {
+            let head = heads.get(i).and_then(Option::as_ref);
+            let name = head.map_or("", |h| &h.name);
+            self.open_mark(line, i, name, "the row is left out");
+            self.lost += 1;
             return;
         }
-        if record.len() < heads.len() {
+        if fields.len() < heads.len() {
             self.problem(
                 line,
                 0,
                 "",
                 format!(
                     "The row ends after {} of {} columns.",
-                    record.len(),
+                    fields.len(),
                     heads.len()
                 ),
                 Some("If it is the last one, the file was cut off there.".to_owned()),
@@ -281,13 +284,13 @@ impl ReadingsFile {
             self.lost += 1;
             return;
         }
-        if record.len() > heads.len() {
+        if fields.len() > heads.len() {
             let comma = self.delimiter == ',';
             self.problem(
                 line,
                 heads.len() + 1,
                 "",
-                format!("The row has {} fields, the first line names {} columns.", record.len(), heads.len()),
+                format!("The row has {} fields, the first line names {} columns.", fields.len(), heads.len()),
                 comma.then(|| "A decimal comma would part a number in two; write decimal points, or part the fields by semicolons.".to_owned()),
                 true,
             );
@@ -299,7 +302,7 @@ impl ReadingsFile {
             ..Row::default()
         };
         let had = self.problems.len();
-        for (i, (head, cell)) in heads.iter().zip(record.iter()).enumerate() {
+        for (i, (head, cell)) in heads.iter().zip(fields.iter()).enumerate() {
             let Some(head) = head else { continue };
             if !cell.is_empty() {
                 self.cell(&mut row, head, cell, i + 1, decimal_comma);
@@ -389,7 +392,7 @@ fn kind(row: &mut Row) {
 /// The character that parts the fields of the first line.
 fn delimiter(text: &str) -> u8 {
     let first = text
-        .lines()
+        .split(['\n', '\r'])
         .map(str::trim)
         .find(|l| !l.is_empty() && !l.starts_with('#'))
         .unwrap_or("");
@@ -519,6 +522,39 @@ mod tests {
     }
 
     #[test]
+    fn lines_and_columns_are_the_same_whatever_ends_a_line() {
+        let lines = [
+            "# from the bench",
+            "band,piece,time_min,forward_w,hue",
+            "2m,baseline,0,44.0,",
+            "",
+            "2m,A,2,x,red",
+            "2m,A,4,22.8",
+            "2m,A,6,22.8,blue",
+            "2m,A,8,\"22.9 W\",",
+        ];
+        let places = [(2, 5), (5, 4), (6, 0), (8, 4)];
+        let mixed: String = lines
+            .iter()
+            .zip(["\n", "\r\n", "\r", "\r\n"].iter().cycle())
+            .flat_map(|(l, end)| [*l, *end])
+            .collect();
+        for text in [
+            lines.join("\n"),
+            lines.join("\r\n") + "\r\n",
+            lines.join("\r"),
+            format!("\u{feff}{}", lines.join("\r\n")),
+            mixed,
+        ] {
+            let f = ReadingsFile::parse(&text);
+            let found: Vec<(u64, usize)> = f.problems.iter().map(|p| (p.line, p.field)).collect();
+            assert_eq!(found, places, "{text:?}: {:?}", f.problems);
+            let rows: Vec<u64> = f.rows.iter().map(|r| r.line).collect();
+            assert_eq!((&rows[..], f.lost), (&[3, 7][..], 3), "{text:?}");
+        }
+    }
+
+    #[test]
     fn dates_are_of_the_calendar_and_cost_no_row() {
         let text = "after,band,date,forward_w\nM1,2m,2026-15-01,20\nM1,2m,21.11.2026,20\nM1,2m,2024-02-29,20\nM1,2m,2026-02-29,20\nM1,2m,2026-07,20\n";
         let (p, rows) = said_of(text);
@@ -536,14 +572,42 @@ mod tests {
     }
 
     #[test]
-    fn a_quotation_mark_left_open_is_told_as_one() {
-        let text = "band,piece,time_min,forward_w,note\n2m,baseline,0,44,\"two\nlines\"\n2m,A,2,\"22.8,x\n2m,A,4,22.9,y\n";
-        let f = ReadingsFile::parse(text);
-        assert_eq!(f.rows.len(), 1, "{f:?}");
-        let p = &f.problems[0];
-        assert_eq!((p.line, p.field), (4, 4), "{p:?}");
-        assert!(p.message.contains("not closed"), "{p:?}");
-        assert!(!p.message.contains('\n'), "{p:?}");
+    fn a_quotation_mark_left_open_costs_its_row() {
+        let text = "band,piece,time_min,forward_w,note\n2m,baseline,0,44,\"two\nlines\"\n2m,A,2,\"22.8,x\n2m,A,4,22.9,y\n2m,A,6,22.9,\"z\n2m,A,8,22.9,\"w\"\n2m,\"A,8,22.9,\n2m,A,9,\"2\n3\",u\n2m,A,10,23,";
+        for end in ["\n", "\r\n", "\r"] {
+            let f = ReadingsFile::parse(&text.replace('\n', end));
+            let rows: Vec<u64> = f.rows.iter().map(|r| r.line).collect();
+            assert_eq!(rows, [2, 5, 7, 11], "{f:?}");
+            assert_eq!(f.lost, 4);
+            let places: Vec<(u64, usize, &str)> = f
+                .problems
+                .iter()
+                .map(|p| (p.line, p.field, &*p.column))
+                .collect();
+            let want = [
+                (4, 4, "forward_w"),
+                (6, 5, "note"),
+                (8, 2, "piece"),
+                (9, 4, "forward_w"),
+            ];
+            assert_eq!(places, want);
+            for p in &f.problems {
+                assert!(p.lost && p.message.contains("not closed"), "{p:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_quotation_mark_left_open_in_the_names_costs_no_row() {
+        let f = ReadingsFile::parse(
+            "band,piece,time_min,\"forward_w,note\n2m,baseline,0,44,x\n2m,A,2,22.8,\"a, b\"\n",
+        );
+        assert_eq!((f.rows.len(), f.lost), (2, 0), "{f:?}");
+        let [p] = &f.problems[..] else {
+            panic!("{f:?}")
+        };
+        assert_eq!((p.line, p.field, &*p.column), (1, 4, "forward_w"), "{p:?}");
+        assert!(p.lost && p.message.contains("not closed"), "{p:?}");
     }
 
     #[test]
