@@ -27,6 +27,20 @@ impl List<'_> {
             return;
         }
         let kinds = self.at.kinds();
+        if self.new_name_follows() {
+            return;
+        }
+        match last.kind {
+            // the rest of a value follows
+            SyntaxKind::PlusMinus
+            | SyntaxKind::Plus
+            | SyntaxKind::Minus
+            | SyntaxKind::Star
+            | SyntaxKind::Slash
+            | SyntaxKind::LParen
+            | SyntaxKind::Equals => return self.lets(1, &kinds),
+            _ => {}
+        }
         match last.text {
             "of" if word == "accuracy" => return self.words(1, &["reading", "full scale"]),
             "of" if matches!(word, "linearity" | "repeatability") => {
@@ -82,10 +96,12 @@ impl List<'_> {
             "branches" => return self.words(1, &["in phase", "apart"]),
             "in" if word == "branches" => return self.words(1, &["phase"]),
             "for" => return self.words(1, &["12 dB sinad", "10 dB sinad"]),
-            "sheet" | "source" | "use" | CORRECTED if self.c.snippets => {
-                let item = self.add(1, CompletionKind::Snippet, "\"…\"", None);
-                item.insert = "\"${1}\"".to_owned();
-                item.snippet = true;
+            "sheet" | "source" | "use" | "from" | CORRECTED => {
+                if self.c.snippets {
+                    let item = self.add(1, CompletionKind::Snippet, "\"…\"", None);
+                    item.insert = "\"${1}\"".to_owned();
+                    item.snippet = true;
+                }
                 return;
             }
             "k" => return self.words(1, &["1", "2"]),
@@ -112,6 +128,25 @@ impl List<'_> {
         self.qualifiers(cx, word, last.kind);
         if !matches!(last.kind, SyntaxKind::Unit) {
             self.lets(6, &kinds);
+        }
+    }
+
+    /// Whether a name is due that only the author knows: nothing can be offered for it.
+    fn new_name_follows(&self) -> bool {
+        if self.at.head.len() != 1 {
+            return false;
+        }
+        let word = self.at.word();
+        match self.at.cx {
+            Context::Top => word != "use",
+            Context::Session => word == "piece",
+            Context::Station => {
+                matches!(word, "chain" | "place")
+                    || PartKind::from_word(word)
+                        .is_some_and(|k| !matches!(k, PartKind::Connector | PartKind::Adapter))
+            }
+            Context::Device => word == "port",
+            _ => false,
         }
     }
 
