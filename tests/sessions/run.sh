@@ -37,7 +37,7 @@ once() {
     local name="$1" status logged
     shift
     python3 "$HERE/story.py" "$OUT/$name" "$DOWNLEAD" || exit 2
-    timeout 240 "$@" 2>&1 | tee "$OUT/$name.txt"
+    timeout 420 "$@" 2>&1 | tee "$OUT/$name.txt"
     status=${PIPESTATUS[0]}
     # a driver that broke off has failed even if it said nothing
     if [ "$status" != 0 ] && ! grep -q '^FAIL ' "$OUT/$name.txt"; then echo "FAIL $name: the driver ended with $status" | tee -a "$OUT/$name.txt"; fi

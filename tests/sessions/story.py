@@ -33,6 +33,9 @@ class Story:
         self.home = os.path.join(self.folder, "home")
         self.file = os.path.join(self.ws, "pellgarrow", "rev4.downlead")
         self.wide = os.path.join(self.ws, "wide.downlead")
+        self.typed = os.path.join(self.ws, "typed.downlead")
+        with open(os.path.join(HERE, "repeater.downlead"), encoding="utf-8") as f:
+            self.typed_text = f.read()
         # its verdicts were worked out apart from the program: crates/physics/tests/data/bench_results.csv
         self.bench = os.path.join(self.ws, "bench", "four-cables.downlead")
         self.verdicts = "24 agree, 6 differ, 6 cannot tell"
@@ -109,6 +112,7 @@ class Story:
             os.makedirs(os.path.join(self.ws, ".git"))
         with open(self.wide, "w", encoding="utf-8") as f:
             f.write(WIDE)
+        open(self.typed, "w").close()
         for name in ("home", "bin", "pictures"):
             os.makedirs(os.path.join(self.folder, name))
         program = os.path.join(self.folder, "bin", "downlead")

@@ -209,6 +209,36 @@ async function wide() {
   await page.screenshot({ path: picture("lens") });
 }
 
+/** A whole file typed in, Enter at the end of each line as soon as the list has had time to open. Braces and quotes are closed by VS Code. */
+async function typed() {
+  await open(story.typed);
+  if (!(await check("an empty file is open", () => seen(page.locator(".editor-instance .view-line"), 60000)))) return;
+  await goto(1);
+  const lines = story.typed_text.trimEnd().split("\n").map((l) => l.trim());
+  for (const content of lines) {
+    if (content === "}") {
+      // the brace is there: the empty line above it goes, the cursor to its end
+      await page.keyboard.press("Control+Shift+k");
+      await page.keyboard.press("End");
+    } else {
+      await page.keyboard.type(content, { delay: 15 });
+      await page.waitForTimeout(content === "" ? 0 : 200);
+    }
+    await page.keyboard.press("Enter");
+  }
+  await page.screenshot({ path: picture("typed") });
+  await same("what was typed is in the file, a line for each Enter", story.typed_text, story.typed);
+  await check("no message in it", () => until(async () => (await page.locator(".squiggly-error").count()) === 0));
+
+  // a blank at the end of a line opens the list, too
+  const [before, rest] = story.typed_text.split(/(?<="licence 12")/);
+  await goto(before.split("\n").length, before.split("\n").at(-1).length + 1);
+  await page.keyboard.type(" ");
+  await check("the list opens after a blank", () => seen(page.locator(".suggest-widget.visible")));
+  await page.keyboard.press("Enter");
+  await same("Enter is a new line after it, too", `${before} \n        ${rest}`, story.typed);
+}
+
 (async () => {
   const flags = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
   const browser = await chromium.launch({ executablePath: browserPath, args: flags });
@@ -216,6 +246,7 @@ async function wide() {
   try {
     await session();
     await wide();
+    await typed();
   } catch (e) {
     await check(`the session broke off: ${e.message.split("\n").slice(0, 3).join(" | ")}`, () => false);
   }

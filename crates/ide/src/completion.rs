@@ -4,11 +4,11 @@ mod inside;
 
 use std::collections::BTreeSet;
 
-use downlead_base::Span;
+use downlead_base::{Severity, Span};
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, units_of};
 use downlead_station::keywords::{Context, keywords_in};
-use downlead_station::{Env, is_network, library};
+use downlead_station::{Env, is_network, library, lower};
 use downlead_syntax::SyntaxKind;
 
 use crate::config::Config;
@@ -17,7 +17,7 @@ use crate::qualifiers::about;
 use crate::resolve::{local, pieces_of, ports, seen};
 use crate::situation::Situation;
 use crate::snippets::snippet;
-use crate::view::{Doc, doc_path, env_of, item_at, tree};
+use crate::view::{Doc, clamp, doc_path, doc_text, env_of, item_at, path_at, tree};
 
 /// Something that may stand at the cursor.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,7 +38,7 @@ pub struct Completion {
     pub snippet: bool,
     /// Order.
     pub sort: String,
-    /// The likeliest.
+    /// The likeliest to be meant by what is typed; none is before the first letter.
     pub preselect: bool,
 }
 
@@ -80,10 +80,12 @@ pub fn completion_with(
     c: &Config,
     files: &dyn Fn() -> Vec<String>,
 ) -> Vec<Completion> {
+    let offset = clamp(doc_text(s, doc), offset);
     let Some(at) = Situation::at(s, doc, offset) else {
         return Vec::new();
     };
-    if at.comment {
+    // a closing quote ends what is said: a word after it wants a blank first
+    if at.comment || at.after_text {
         return Vec::new();
     }
     let mut list = List {
@@ -105,10 +107,39 @@ pub fn completion_with(
     out.sort_by(|a, b| a.sort.cmp(&b.sort).then_with(|| a.label.cmp(&b.label)));
     let mut seen = BTreeSet::new();
     out.retain(|x| seen.insert((x.label.clone(), x.insert.clone())));
-    if let Some(first) = out.first_mut() {
-        first.preselect = true;
+    let text = doc_text(s, doc);
+    let typed = |x: &Completion| text.get(x.replace.start as usize..offset as usize);
+    // Enter takes what is offered in place of a new line, so a line that is whole offers nothing
+    let whole = |x: &Completion| x.replace.end <= offset && typed(x) == Some(&x.label);
+    if out.iter().any(whole) && ends_statement(s, doc, offset) {
+        return Vec::new();
+    }
+    // for the same reason nothing is marked before its first letter
+    if let Some(likeliest) = out.iter_mut().find(|x| {
+        typed(x).is_some_and(|t| !t.is_empty() && x.label.len() > t.len() && x.label.starts_with(t))
+    }) {
+        likeliest.preselect = true;
     }
     out
+}
+
+/// Whether a statement without errors of its own ends at the offset.
+fn ends_statement(s: &Snapshot, doc: Doc, offset: u32) -> bool {
+    let (Some(placed), Some(env)) = (item_at(s, doc, offset), env_of(s, doc)) else {
+        return false;
+    };
+    let item = &placed.item;
+    let at = offset.saturating_sub(placed.start);
+    let Some(head) = path_at(item, at).last().map(|s| s.head_span()) else {
+        return false;
+    };
+    let lowered = lower(item, &env.lets, false);
+    let mut found = item.diagnostics().iter().chain(&lowered.diagnostics);
+    head.end == at
+        && !found.any(|d| {
+            let own = d.primary.loc.span;
+            d.severity == Severity::Error && head.start <= own.start && own.start <= head.end
+        })
 }
 
 struct List<'a> {
@@ -201,7 +232,7 @@ impl<'a> List<'a> {
         let item = &placed.item;
         let list = pieces_of(self.s, self.doc, item);
         // what the chain has already comes last
-        let path = crate::view::path_at(item, self.at.replace.start.saturating_sub(placed.start));
+        let path = path_at(item, self.at.replace.start.saturating_sub(placed.start));
         let here = path
             .iter()
             .rev()

@@ -41,6 +41,8 @@ pub(crate) struct Situation<'a> {
     pub(crate) comment: bool,
     /// In a text in quotes: what stands in it before the cursor, and where it begins.
     pub(crate) quoted: Option<(&'a str, u32)>,
+    /// Directly after the closing quote of a text.
+    pub(crate) after_text: bool,
 }
 
 fn part_of_word(c: char) -> bool {
@@ -99,6 +101,7 @@ impl<'a> Situation<'a> {
         let quoted = last
             .filter(|t| t.kind == SyntaxKind::OpenText)
             .map(|t| (&t.text[1..], t.span.start + 1));
+        let after_text = last.is_some_and(|t| t.kind == SyntaxKind::Text);
         // the word being typed, letters before and behind the cursor
         let back: usize = before
             .chars()
@@ -137,6 +140,7 @@ impl<'a> Situation<'a> {
             replace,
             comment,
             quoted,
+            after_text,
         })
     }
 

@@ -739,3 +739,40 @@ fn paths_are_offered_from_the_disk() {
     assert_eq!(offered(2, 19), ["july.csv", "june.TSV"]);
     assert_eq!(offered(3, 15), ["reel.s2p"]);
 }
+
+/// What an editor shows at the end of a line that is whole would be taken by Enter.
+#[test]
+fn nothing_is_offered_at_the_end_of_a_whole_line() {
+    let mut c = Client::start();
+    let text = include_str!("../../../tests/sessions/repeater.downlead");
+    c.open("file:///r.downlead", text);
+    let mut offered = |line: usize, character: usize, typed: Option<&str>| -> Vec<String> {
+        let mut p = c.at(
+            "file:///r.downlead",
+            u32::try_from(line).expect("a line"),
+            u32::try_from(character).expect("a column"),
+        );
+        p["context"] = match typed {
+            Some(key) => json!({ "triggerKind": 2, "triggerCharacter": key }),
+            None => json!({ "triggerKind": 1 }),
+        };
+        let all = c.ask("textDocument/completion", p);
+        let items = all["items"].as_array().expect("items");
+        assert!(items.iter().all(|i| i.get("preselect").is_none()), "{line}");
+        items.iter().map(|i| i["label"].to_string()).collect()
+    };
+    let none: &[String] = &[];
+    for (i, line) in text.lines().enumerate() {
+        let word = line.trim_start().split(' ').next_back().unwrap_or("");
+        let ends_with_word = word.ends_with(|c: char| c.is_alphanumeric());
+        if line.ends_with('"') {
+            assert_eq!(offered(i, line.len(), Some("\"")), none, "{line}");
+        } else if ends_with_word && line.is_ascii() && word.parse::<f64>().is_err() {
+            assert_eq!(offered(i, line.len(), None), none, "{line}");
+        }
+    }
+    // one key earlier something is
+    let unit = text.lines().position(|l| l.ends_with("145.7125 MHz"));
+    let end = "    transmit 145.7125 MHz".len();
+    assert!(!offered(unit.expect("the line"), end - 3, Some(" ")).is_empty());
+}

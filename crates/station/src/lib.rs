@@ -11,6 +11,7 @@ pub mod model;
 mod quals;
 mod scope;
 pub mod session;
+pub mod words;
 
 pub use attach::{Attachment, Attachments, Content, ReadingsFile, is_network};
 pub use cx::{Lets, Val, capital, nearest};

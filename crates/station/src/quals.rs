@@ -1,24 +1,85 @@
 //! Qualifiers: what follows a figure, joined by commas or plain words.
 
-use downlead_base::{Diagnostic, Loc, codes};
+use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx};
+use crate::keywords::Context;
 use crate::model::{Basis, Bound, Figure, Meta, Name, When};
+use crate::words::{OF_FIGURES, excludes, is_one_of, of_figures};
 
 /// Common qualifiers as gathered from a statement.
-#[derive(Default)]
 pub(crate) struct Quals {
     pub(crate) meta: Meta,
     pub(crate) on: Vec<Name>,
     pub(crate) at_temperature: Option<Measure>,
     pub(crate) at_frequency: Option<f64>,
+    pub(crate) said: Said,
+    /// The words that have a meaning in the statement.
+    takes: &'static [&'static str],
+}
+
+impl Default for Quals {
+    fn default() -> Self {
+        Quals {
+            meta: Meta::default(),
+            on: Vec::new(),
+            at_temperature: None,
+            at_frequency: None,
+            said: Said::default(),
+            takes: OF_FIGURES,
+        }
+    }
 }
 
 impl Quals {
-    /// Reads one qualifier at the cursor. False if there is none that every figure can have.
+    /// Those of a statement that does not take all that figures can have.
+    pub(crate) fn of(context: Context, word: &str) -> Quals {
+        Quals {
+            takes: of_figures(context, word),
+            ..Quals::default()
+        }
+    }
+
+    /// Reads one qualifier at the cursor. False if there is none that the statement takes. One
+    /// that an earlier word excludes is reported and left out.
     pub(crate) fn take<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
+        let Some(atom) = cur.peek() else { return false };
+        let word = match atom.kind {
+            AtomKind::Str => "source",
+            AtomKind::Date => "read",
+            AtomKind::Word => cx.text(atom.span),
+            _ => return false,
+        };
+        if !self.takes.contains(&word) {
+            return false;
+        }
+        let excluded = atom.kind == AtomKind::Word && !self.said.note(cx, cur.stmt, atom.span);
+        let kept = excluded.then(|| self.meta.clone());
+        let taken = self.read(cx, cur);
+        if let Some(meta) = kept {
+            self.meta = meta;
+        }
+        taken
+    }
+
+    /// Says that what follows is not understood, with what may stand there: `own` words of the
+    /// statement, and qualifiers.
+    pub(crate) fn unexpected<'a>(
+        &self,
+        cx: &mut Cx<'a>,
+        cur: &Cur<'a>,
+        in_what: &str,
+        own: &[&str],
+    ) {
+        let mut all: Vec<&str> = own.to_vec();
+        all.extend(self.takes.iter().filter(|w| !own.contains(w)));
+        all.retain(|w| !self.said.excluded(w));
+        cur.unexpected(cx, in_what, &all);
+    }
+
+    fn read<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
         let Some(atom) = cur.peek() else { return false };
         match atom.kind {
             AtomKind::Str => {
@@ -180,6 +241,81 @@ impl Quals {
     }
 }
 
+/// Words read so far of which a figure, or a statement, has one.
+#[derive(Default)]
+pub(crate) struct Said(Vec<(Box<str>, Loc)>);
+
+impl Said {
+    /// Notes a word. False, and reported, if an earlier one excludes it.
+    pub(crate) fn note<'a>(&mut self, cx: &mut Cx<'a>, stmt: Stmt<'a>, word: Span) -> bool {
+        let text = cx.text(word);
+        let first = self
+            .0
+            .iter()
+            .find_map(|(w, loc)| Some((w.clone(), *loc, excludes(w, text)?)));
+        let Some((earlier, loc, group)) = first else {
+            if is_one_of(text) {
+                self.0.push((text.into(), cx.loc(word)));
+            }
+            return true;
+        };
+        exclusive(cx, stmt, word, (&earlier, loc), (group.rule, group.instead));
+        false
+    }
+
+    /// Whether a word read so far excludes this one.
+    pub(crate) fn excluded(&self, word: &str) -> bool {
+        self.0.iter().any(|(w, _)| excludes(w, word).is_some())
+    }
+}
+
+/// Reports a word that an earlier one excludes: `rule` says why, `instead` what to write.
+pub(crate) fn exclusive<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    word: Span,
+    (earlier, first): (&str, Loc),
+    (rule, instead): (&str, &str),
+) {
+    let text = cx.text(word);
+    let loc = cx.loc(word);
+    let mut d = Diagnostic::new(
+        &codes::WORDS_EXCLUDE,
+        loc,
+        format!("{rule} `{earlier}` and `{text}` exclude each other."),
+    )
+    .at(format!("excluded by `{earlier}`"))
+    .also(first, format!("`{earlier}` stands here"))
+    .help(format!("Remove one of them. {instead}"));
+    for (w, at) in [(text, loc), (earlier, first)] {
+        // with `sheet` and `read` goes what follows them: that is for the author to decide
+        if !matches!(w, "sheet" | "read")
+            && let Some(gone) = without(stmt, at.span)
+        {
+            d = d.fix(format!("remove `{w}`"), cx.loc(gone), "");
+        }
+    }
+    cx.push(d);
+}
+
+/// What goes with a word that is removed from a statement: the blank or comma before it, or the
+/// blank after it where it begins a group. None if it says what the statement is about.
+fn without(stmt: Stmt<'_>, word: Span) -> Option<Span> {
+    let atoms = stmt.atoms();
+    let i = atoms
+        .iter()
+        .position(|a| a.span == word)
+        .filter(|i| *i > 1)?;
+    let comma = |a: usize| {
+        let gap = Span::new(atoms[a].span.end, atoms[a + 1].span.start);
+        stmt.slice(gap).contains(',')
+    };
+    Some(match atoms.get(i + 1) {
+        Some(next) if comma(i - 1) && !comma(i) => Span::new(word.start, next.span.start),
+        _ => Span::new(atoms[i - 1].span.end, word.end),
+    })
+}
+
 /// Points out figures of one thing that hold at once and differ: only the first is used.
 pub(crate) fn twice<'f>(
     cx: &mut Cx<'_>,
@@ -230,7 +366,7 @@ pub(crate) fn rest<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &mut Cur<'a>, what: &s
     let mut left = |cx: &mut Cx<'a>, cur: &mut Cur<'a>| {
         while !cur.done() {
             if !q.take(cx, cur) {
-                cur.unexpected(cx, what, &[]);
+                q.unexpected(cx, cur, what, &[]);
                 return;
             }
         }
@@ -241,6 +377,18 @@ pub(crate) fn rest<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &mut Cur<'a>, what: &s
         for g in s.groups().skip(1) {
             left(cx, &mut Cur::new(s, g));
         }
+    }
+}
+
+/// Says what is left over of a line that ends at the cursor, which is over its first group or all
+/// of it.
+pub(crate) fn ends<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &Cur<'a>, what: &str) {
+    if !cur.done() {
+        cur.unexpected(cx, what, &[]);
+    } else if cur.atoms.len() < s.atoms().len()
+        && let Some(g) = s.groups().nth(1)
+    {
+        Cur::new(s, g).unexpected(cx, what, &[]);
     }
 }
 

@@ -40,6 +40,13 @@ test("every setting of package.json reaches the server, but those about its prog
   assert.deepEqual(sent.sort(), [...new Set(names)].sort());
 });
 
+// seen in the editor by tests/sessions/vscode.js
+test("as shipped Enter takes an entry only where one was begun and it changes the text", () => {
+  const defaults = manifest.contributes.configurationDefaults["[downlead]"];
+  assert.equal(defaults["editor.acceptSuggestionOnEnter"], "smart");
+  assert.equal(defaults["editor.suggest.selectionMode"], "whenQuickSuggestion");
+});
+
 test("command of the server", () => {
   assert.deepEqual(serverCommand(config(), "/home/x"), { command: "downlead", args: ["lsp"] });
   assert.equal(serverCommand(config({ "server.path": "~/bin/downlead" }), "/home/x").command, "/home/x/bin/downlead");

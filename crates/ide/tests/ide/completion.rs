@@ -142,6 +142,165 @@ fn what_a_chain_has_already_comes_last() {
     assert!(at("TX1") < at("M1"));
 }
 
+/// All that is offered at the end of a line of a chain.
+fn after(line: &str) -> Vec<String> {
+    let c = Case::new(&format!(
+        "station s {{\n    place mast\n    place hut\n    chain c on 145 MHz {{\n        {line}$0\n    }}\n}}\n"
+    ));
+    let all = completion(&c.s, c.doc, c.cursor(), &plain());
+    all.into_iter().map(|x| x.label).collect()
+}
+
+#[test]
+fn words_that_exclude_what_is_there_are_not_offered() {
+    for (line, out) in [
+        ("limit 30 W erp, ", "eirp output"),
+        (
+            "limit 30 W erp pep, \"clause 4\", ",
+            "erp eirp carrier mean",
+        ),
+        (
+            "limit 30 W erp, \"clause 4\", ",
+            "guess typical maximum read since",
+        ),
+        ("transmitter 25 W carrier, fm, ", "pep mean cw ssb am"),
+        ("isolator 0.5 dB, typical, ", "maximum nominal"),
+        ("isolator 0.5 dB, guess, ", "sheet read rated displayed"),
+        ("read 5 W forward ", "reflected net guess typical sheet"),
+        ("expect 5 W ", "erp loss guess typical"),
+        ("run 3 m of rg-213, mast, ", "hut mast"),
+        // no part of these has a place
+        ("transmitter 25 W, ", "mast hut"),
+        ("antenna 5 dBi, ", "mast hut"),
+    ] {
+        let all = after(line);
+        for w in out.split(' ') {
+            assert!(!all.iter().any(|l| l == w), "{w} after `{line}`: {all:?}");
+        }
+        assert!(!all.is_empty(), "{line}");
+    }
+    for (line, there) in [
+        ("limit 30 W ", "erp eirp output carrier pep mean"),
+        ("limit 30 W erp, ", "pep on"),
+        ("transmitter 25 W carrier, ", "fm cw keyed guess"),
+        ("isolator 0.5 dB, typical, ", "guess sheet mast hut"),
+        ("read 5 W ", "forward reflected net"),
+        ("read 5 W forward, ", "with by on corrected"),
+    ] {
+        let all = after(line);
+        for w in there.split(' ') {
+            assert!(all.iter().any(|l| l == w), "no {w} after `{line}`: {all:?}");
+        }
+    }
+}
+
+/// What is offered is understood: no word of the list is an error where it stands.
+#[test]
+fn what_is_offered_is_understood() {
+    use downlead_ide::{Config, diagnostics};
+    let station = |line: &str| format!("station s {{\n    place mast\n    {line}\n}}\n");
+    let chain = |line: &str| station(&format!("chain c on 145 MHz {{\n        {line}\n    }}"));
+    let block = |head: &str, line: &str| format!("{head} {{\n    {line}\n}}\n");
+    let mut texts = Vec::new();
+    for line in [
+        "transmitter 25 W ",
+        "transmitter 25 W carrier, fm, ",
+        "receiver -119 dBm ",
+        "receiver -119 dBm for 12 dB sinad, ",
+        "run ",
+        "run 3 m ",
+        "run 3 m of rg-213, ",
+        "run from \"a.s2p\" ",
+        "jumper 0.2 dB, ",
+        "isolator ",
+        "isolator 0.5 dB ",
+        "isolator 0.5 dB, ",
+        "filter 0.5 dB, passes 144 MHz to 146 MHz, ",
+        "coupler ",
+        "coupler 20 dB ",
+        "divider 2 ",
+        "divider 2 way, ",
+        "amplifier 13 dB ",
+        "preamplifier 13 dB gain, ",
+        "load ",
+        "load, ",
+        "antenna 5 dBi ",
+        "antenna 5 dBi, height 20 m ",
+        "read ",
+        "read 5 W ",
+        "read 5 W forward, ",
+        "expect ",
+        "expect 5 W ",
+        "limit 5 W ",
+        "limit 5 W erp, ",
+    ] {
+        texts.push(chain(&format!("{line}$0")));
+    }
+    texts.push(station("position 49.3° S 123.1° W, $0"));
+    texts.push(station("ground 20 m $0"));
+    for (head, line) in [
+        ("cable x", "impedance 50 ohm, "),
+        ("cable x", "loss typical at 20 °C, "),
+        ("cable x", "accuracy 5 % k 1, "),
+        ("cable x", "rating 300 W, "),
+        ("connector x", "loss 0.05 dB ± 50 % "),
+        ("connector x", "family n "),
+        ("device x", "kind isolator "),
+        ("device x", "loss 0.5 dB, "),
+        ("device x", "high 0.5 dB, "),
+        ("device x", "isolation 30 dB, "),
+        ("instrument x", "accuracy 5 % "),
+        ("instrument x", "linearity 1 % "),
+        ("instrument x", "scale 5 W "),
+        ("band x", "transmit 145 MHz "),
+        ("session x", "read 2026-07-19 "),
+        ("session x", "piece A 3 m of rg-213, "),
+        ("session x", "load "),
+        ("session x", "readings from \"x.csv\" "),
+        ("session x", "readings on 145 MHz "),
+    ] {
+        texts.push(block(head, &format!("{line}$0")));
+    }
+    let (mut offered, mut wrongs) = (0, Vec::<String>::new());
+    for text in &texts {
+        let c = Case::new(text);
+        let mut all = completion(&c.s, c.doc, c.cursor(), &plain());
+        // these belong to a value together with the number that follows them
+        all.retain(|x| x.label != "to" && x.label != "k");
+        for x in all {
+            offered += 1;
+            let written = text.replace("$0", &x.label);
+            let all = diagnostics(&Case::new(&written).s, &Config::default());
+            let wrong = all[0].iter().find(|f| {
+                matches!(f.code, "unexpected-word" | "words-exclude")
+                    && f.span.start >= c.cursor()
+                    && f.span.end <= c.cursor() + u32::try_from(x.label.len()).unwrap()
+            });
+            let line = text.lines().find(|l| l.contains("$0")).unwrap_or("");
+            wrongs.extend(wrong.map(|f| format!("{line}{}: {}", x.label, f.message)));
+        }
+    }
+    assert!(wrongs.is_empty(), "{wrongs:#?}");
+    assert!(offered > 400, "{offered}");
+}
+
+/// Whatever the keyword table says is read from a file is offered so.
+#[test]
+fn a_file_is_offered_wherever_a_part_can_be_one() {
+    use downlead_station::keywords::{Context, keywords_in};
+    let mut asked = 0;
+    for k in keywords_in(Context::Station) {
+        let form = format!("{} [TAG] from \"FILE\"", k.word);
+        if k.signature.contains(&form) {
+            let all = after(&format!("{} ", k.word));
+            assert!(all.iter().any(|l| l == "from"), "{}: {all:?}", k.word);
+            asked += 1;
+        }
+    }
+    assert!(asked >= 16, "{asked}");
+    assert!(!after("divider ").iter().any(|l| l == "from"));
+}
+
 fn signature(c: &Case) -> String {
     let Some(h) = signature_help(&c.s, c.doc, c.cursor()) else {
         return "none".to_owned();

@@ -20,3 +20,4 @@ mod sessions;
 mod structure;
 mod swatches;
 mod types;
+mod typing;

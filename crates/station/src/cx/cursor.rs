@@ -8,6 +8,7 @@ use super::Cx;
 use super::value::Val;
 use super::word::nearest;
 use crate::model::Name;
+use crate::words::ALIKE;
 
 /// A walk over the atoms of one group.
 pub(crate) struct Cur<'a> {
@@ -161,7 +162,9 @@ impl<'a> Cur<'a> {
                 .help(format!("Did you mean `{n}`?"))
                 .fix(format!("write `{n}`"), loc, n);
         } else if !allowed.is_empty() {
-            d = d.help(format!("What can stand here: {}.", allowed.join(", ")));
+            let mut all = allowed.to_vec();
+            all.retain(|w| !ALIKE.contains(w) && *w != text);
+            d = d.help(format!("What can stand here: {}.", all.join(", ")));
         }
         cx.push(d);
     }

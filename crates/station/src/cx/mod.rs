@@ -51,6 +51,14 @@ impl<'a> Cx<'a> {
         self.diags.push(d);
     }
 
+    /// Adds what to write instead to a finding that was just reported; `had` is how many there
+    /// were before.
+    pub(crate) fn help_if_new(&mut self, had: usize, help: &str) {
+        if let Some(d) = self.diags.get_mut(had) {
+            d.help.push(help.to_owned());
+        }
+    }
+
     pub(crate) fn name_at(&self, span: Span) -> Name {
         Name {
             text: self.text(span).into(),

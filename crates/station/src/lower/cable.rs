@@ -13,7 +13,8 @@ use crate::model::{
     AccuracyStep, Basis, Cable, CableLoss, Construction, Figure, Meta, Name, NetworkFile, When,
     Wires,
 };
-use crate::quals::{Quals, missing};
+use crate::quals::{Quals, ends, missing, rest};
+use crate::words::own;
 
 /// Resistivity of annealed copper at 20 °C, ohm m (IEC 60028, 100 % IACS).
 const COPPER: f64 = 1.7241e-8;
@@ -145,8 +146,6 @@ fn line<'a>(
                     .positive(&v, Dim::Voltage, "a working voltage", "1900 V")
                     .map(|m| m.value);
             }
-            // a second group may say where it is from
-            return;
         }
         Some("size") => {
             if let Some(v) = cur.need(cx, "the diameter over the jacket follows", "size 10.3 mm") {
@@ -160,6 +159,7 @@ fn line<'a>(
                 c.clad = true;
             } else {
                 cur.unexpected(cx, "`conductor`", &["clad"]);
+                return;
             }
         }
         Some("source") => match cur.string(cx) {
@@ -181,8 +181,10 @@ fn line<'a>(
         Some(w) => return unknown_statement(cx, s, w, Context::Cable),
         None => return no_keyword(cx, s, Context::Cable),
     }
-    if !cur.done() && !matches!(s.keyword(), Some("loss" | "construction" | "wires")) {
-        cur.unexpected(cx, "a cable", &[]);
+    match s.keyword() {
+        Some("loss") => {}
+        Some("construction" | "wires" | "conductor" | "source") => ends(cx, s, &cur, "this line"),
+        _ => rest(cx, s, &mut cur, "a cable"),
     }
 }
 
@@ -207,8 +209,8 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
                 terms = cx.two_terms(s, atom);
                 cur.i += 1;
             } else if !q.take(cx, &mut cur) {
-                let words = ["typical", "maximum", "at", "from", "accuracy"];
-                cur.unexpected(cx, "a cable's loss", &words);
+                let own = own(Context::Cable, "loss");
+                q.unexpected(cx, &cur, "a cable's loss", own);
                 break;
             }
         }
@@ -426,7 +428,8 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
                     ),
                 }
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "an accuracy", &["shared", "to", "k"]);
+                let own = own(Context::Cable, "accuracy");
+                q.unexpected(cx, &cur, "an accuracy", own);
                 break;
             }
         }

@@ -12,7 +12,8 @@ use crate::model::{
     BandRef, Branch, Chain, Direction, Expect, LimitQuantity, Name, Node, PartKind, Phasing, Read,
     ReadPower, Step,
 };
-use crate::quals::{Quals, missing, rest};
+use crate::quals::{self, Quals, missing};
+use crate::words::own;
 
 pub(super) fn chain<'a>(
     cx: &mut Cx<'a>,
@@ -137,7 +138,7 @@ fn steps<'a>(
                     missing(cx, &c, "how the branches add follows", "branches in phase");
                     continue;
                 }
-                rest(cx, s, &mut c, "`branches`");
+                quals::ends(cx, s, &c, "`branches`");
             }
             _ => {
                 if let Some(k) = part::kind_of(s) {
@@ -244,7 +245,7 @@ fn branches<'a>(
         let name = c
             .name(cx)
             .map_or_else(|| (out.len() + 1).to_string().into(), |n| n.text);
-        rest(cx, b, &mut c, "`branch`");
+        quals::ends(cx, b, &c, "`branch`");
         if !may {
             let d = Diagnostic::new(
                 &codes::MISPLACED_STATEMENT,
@@ -298,8 +299,15 @@ fn digits(cx: &Cx<'_>, v: &Val) -> f64 {
     0.5 * libm::pow(10.0, -(f64::from(u32::try_from(decimals).unwrap_or(0))))
 }
 
+/// The kind of power at the cursor.
+fn wave<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<ReadPower> {
+    [ReadPower::Forward, ReadPower::Reflected, ReadPower::Net]
+        .into_iter()
+        .find(|k| cur.eat(cx, k.word()))
+}
+
 fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
-    let mut q = Quals::default();
+    let mut q = Quals::of(Context::Chain, "read");
     let mut value = None;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
@@ -319,9 +327,11 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                 value = cx.swr(&v).map(|m| (Read::Swr(m), v));
             } else {
                 let m = cx.power(&v, "a reading", "16.2 W forward");
-                let kind = [ReadPower::Forward, ReadPower::Reflected, ReadPower::Net]
-                    .into_iter()
-                    .find(|k| cur.eat(cx, k.word()));
+                let word = cur.next_span();
+                let kind = wave(cx, &mut cur);
+                if kind.is_some() {
+                    q.said.note(cx, s, word);
+                }
                 if kind.is_none() && m.is_some() {
                     let end = Loc::new(
                         v.loc.item,
@@ -343,12 +353,11 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
             }
         }
         while !cur.done() {
-            if !q.take(cx, &mut cur) {
-                cur.unexpected(
-                    cx,
-                    "a reading",
-                    &["forward", "reflected", "net", "with", "by", "on"],
-                );
+            let word = cur.next_span();
+            if matches!(value, Some((Read::Power(..), _))) && wave(cx, &mut cur).is_some() {
+                q.said.note(cx, s, word);
+            } else if !q.take(cx, &mut cur) {
+                q.unexpected(cx, &cur, "a reading", own(Context::Chain, "read"));
                 break;
             }
         }
@@ -383,13 +392,13 @@ fn log<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         return None;
     }
     let file = super::session::file(cx, &mut c, "site.csv")?;
-    let mut q = Quals::default();
+    let mut q = Quals::of(Context::Chain, "readings");
     for (n, g) in s.groups().enumerate() {
         let mut own = Cur::new(s, g);
         let cur = if n == 0 { &mut c } else { &mut own };
         while !cur.done() {
             if !q.take(cx, cur) {
-                cur.unexpected(cx, "`readings from`", &["with", "on"]);
+                q.unexpected(cx, cur, "`readings from`", &[]);
                 break;
             }
         }
@@ -403,7 +412,7 @@ fn log<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
 }
 
 fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
-    let mut q = Quals::default();
+    let mut q = Quals::of(Context::Chain, "expect");
     let mut out = None;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
@@ -458,7 +467,7 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "an expectation", &["on"]);
+                q.unexpected(cx, &cur, "an expectation", &[]);
                 break;
             }
         }
@@ -475,9 +484,11 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
 }
 
 fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
-    let mut q = Quals::default();
+    let mut q = Quals::of(Context::Chain, "limit");
     let mut value = None;
     let (mut quantity, mut kind) = (None, None);
+    // a limit that says two things is not judged by one of them
+    let mut clear = true;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
@@ -494,6 +505,7 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
             value = cx.power(&v, "a limit", "30 W erp").map(|m| (m, v));
         }
         while !cur.done() {
+            let word = cur.next_span();
             let q_word = [
                 LimitQuantity::Erp,
                 LimitQuantity::Eirp,
@@ -503,19 +515,17 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
             .find(|k| cur.eat(cx, k.word()));
             if q_word.is_some() {
                 quantity = q_word;
+                clear &= q.said.note(cx, s, word);
             } else if let Some(k) = ends::power_kind(cx, &mut cur) {
                 kind = Some(k);
+                clear &= q.said.note(cx, s, word);
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(
-                    cx,
-                    "a limit",
-                    &["erp", "eirp", "output", "pep", "carrier", "mean", "on"],
-                );
+                q.unexpected(cx, &cur, "a limit", own(Context::Chain, "limit"));
                 break;
             }
         }
     }
-    let (m, v) = value?;
+    let (m, v) = value.filter(|_| clear)?;
     let Some(quantity) = quantity else {
         let end = Loc::new(
             v.loc.item,

@@ -128,7 +128,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a connector's loss", &["at", "typical", "maximum"]);
+                q.unexpected(cx, &cur, "a connector's loss", &[]);
                 break;
             }
         }

@@ -14,7 +14,8 @@ use crate::keywords::Context;
 use crate::model::{
     Basis, Device, DeviceClass, Figure, Meta, Name, NetworkFile, PartKind, Port, When,
 };
-use crate::quals::{Quals, missing, rest, twice};
+use crate::quals::{Quals, ends, missing, rest, twice};
+use crate::words::own;
 
 /// Figures of a device while they are gathered.
 #[derive(Default)]
@@ -86,13 +87,7 @@ pub(super) fn loss_figure<'a>(
                     None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
                 }
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(
-                    cx,
-                    what,
-                    &[
-                        "on", "passes", "sheet", "read", "typical", "maximum", "guess",
-                    ],
-                );
+                q.unexpected(cx, &cur, what, own(Context::Device, "loss"));
                 break;
             }
         }
@@ -109,7 +104,7 @@ fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
         cur.i = usize::from(n == 0);
         while !cur.done() {
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, what, &["typical", "maximum", "sheet"]);
+                q.unexpected(cx, &cur, what, &[]);
                 break;
             }
         }
@@ -194,7 +189,7 @@ pub(super) fn swr_figure<'a>(
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "an SWR", &["on", "sheet", "read", "maximum"]);
+                q.unexpected(cx, &cur, "an SWR", &[]);
                 break;
             }
         }
@@ -411,7 +406,7 @@ pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Opti
         }
         while !cur.done() {
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a gain", &["on", "sheet"]);
+                q.unexpected(cx, &cur, "a gain", &[]);
                 break;
             }
         }
@@ -461,6 +456,9 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         "device protector-gas { kind protector; loss 0.1 dB to 0.2 dB }",
     )?;
     let title = cur.string(cx);
+    if !cur.done() {
+        cur.unexpected(cx, "a device's head", &[]);
+    }
     let mut kind = None;
     let mut draft = Draft::default();
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
@@ -469,7 +467,10 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
             c.i = 1;
             match c.name(cx) {
                 Some(n) => match PartKind::from_word(&n.text) {
-                    Some(k) => kind = Some(k),
+                    Some(k) => {
+                        kind = Some(k);
+                        ends(cx, s, &c, "`kind`");
+                    }
                     None => unknown_statement(cx, s, &n.text, Context::Station),
                 },
                 None => missing(cx, &c, "the kind of device follows", "kind isolator"),

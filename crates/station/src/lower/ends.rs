@@ -13,7 +13,8 @@ use crate::keywords::Context;
 use crate::model::{
     Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter,
 };
-use crate::quals::{Quals, missing, rest, twice};
+use crate::quals::{Quals, Said, ends, missing, rest, twice};
+use crate::words::{MODES, OF_FIGURES, is_one_of, own};
 
 /// The power kind at the cursor.
 pub(super) fn power_kind<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<PowerKind> {
@@ -38,33 +39,18 @@ fn mode<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<Mode> {
     None
 }
 
-const TRANSMITTER_WORDS: &[&str] = &[
-    "carrier",
-    "pep",
-    "mean",
-    "fm",
-    "data",
-    "cw",
-    "ssb",
-    "ssb-processed",
-    "am",
-    "duty",
-    "keyed",
-    "foldback",
-    "on",
-    "read",
-    "rated",
-    "displayed",
-    "guess",
-    "sheet",
-    "power",
-    "mode",
-];
-
-/// A qualifier that only transmitters have.
-fn transmitter_word<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, t: &mut Transmitter) -> bool {
+/// A qualifier that only transmitters have. `modes` are those stated so far.
+fn transmitter_word<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    t: &mut Transmitter,
+    modes: &mut Said,
+) -> bool {
+    let word = cur.next_span();
     if let Some(m) = mode(cx, cur) {
-        t.mode = Some(m);
+        if modes.note(cx, cur.stmt, word) {
+            t.mode = Some(m);
+        }
         return true;
     }
     if cur.eat(cx, "duty") {
@@ -101,7 +87,7 @@ fn power_line<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
     skip: usize,
-    t: &mut Transmitter,
+    (t, modes): (&mut Transmitter, &mut Said),
     powers: &mut Vec<(Figure, Option<PowerKind>)>,
 ) -> Meta {
     let mut q = Quals::default();
@@ -124,10 +110,14 @@ fn power_line<'a>(
             }
         }
         while !cur.done() {
+            let word = cur.next_span();
             if let Some(k) = power_kind(cx, &mut cur) {
-                kind = Some(k);
-            } else if !transmitter_word(cx, &mut cur, t) && !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a transmitter", TRANSMITTER_WORDS);
+                if q.said.note(cx, s, word) {
+                    kind = Some(k);
+                }
+            } else if !transmitter_word(cx, &mut cur, t, modes) && !q.take(cx, &mut cur) {
+                let own = own(Context::Transmitter, "power");
+                q.unexpected(cx, &cur, "a transmitter", own);
                 break;
             }
         }
@@ -142,34 +132,34 @@ fn power_line<'a>(
 /// A transmitter; `skip` atoms of the first group are read already.
 pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Transmitter, Meta) {
     let mut t = Transmitter::default();
+    let mut modes = Said::default();
     let mut powers = Vec::new();
     let had = cx.diags.len();
-    let meta = power_line(cx, stmt, skip, &mut t, &mut powers);
+    let meta = power_line(cx, stmt, skip, (&mut t, &mut modes), &mut powers);
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         let mut c = Cur::new(s, s.atoms());
         match s.keyword() {
             Some("power") => {
-                power_line(cx, s, 1, &mut t, &mut powers);
+                power_line(cx, s, 1, (&mut t, &mut modes), &mut powers);
             }
             Some("mode") => {
                 c.i = 1;
+                let word = c.next_span();
                 if let Some(m) = mode(cx, &mut c) {
-                    t.mode = Some(m);
+                    if modes.note(cx, s, word) {
+                        t.mode = Some(m);
+                    }
                 } else {
                     if c.done() {
                         missing(cx, &c, "the mode follows", "mode fm");
                     }
-                    c.unexpected(
-                        cx,
-                        "`mode`",
-                        &["fm", "data", "cw", "ssb", "ssb-processed", "am"],
-                    );
+                    c.unexpected(cx, "`mode`", MODES);
                     continue;
                 }
-                rest(cx, s, &mut c, "`mode`");
+                ends(cx, s, &c, "`mode`");
             }
             Some("duty" | "keyed" | "foldback") => {
-                transmitter_word(cx, &mut c, &mut t);
+                transmitter_word(cx, &mut c, &mut t, &mut modes);
                 rest(cx, s, &mut c, "this line");
             }
             Some(w) => unknown_statement(cx, s, w, Context::Transmitter),
@@ -207,6 +197,8 @@ pub(super) fn receiver<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Rec
     let mut q = Quals::default();
     receiver_groups(cx, stmt, skip, &mut r, &mut q);
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        // each line is a figure of its own
+        q.said = Said::default();
         match s.keyword() {
             Some("sensitivity") => receiver_groups(cx, s, 1, &mut r, &mut q),
             Some("noise") => receiver_groups(cx, s, 0, &mut r, &mut q),
@@ -230,7 +222,8 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
             if cur.eat(cx, "for") {
                 let start = cur.next_span();
                 let mut end = start;
-                while !cur.done() {
+                // the criterion is free text, what is said about the figure is not
+                while !cur.done() && cur.word(cx).is_none_or(|w| !about_figure(w)) {
                     end = cur.next_span();
                     cur.i += 1;
                 }
@@ -239,11 +232,17 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
                 cur.eat(cx, "figure");
                 r.noise_figure = noise_figure(cx, &mut cur);
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a receiver", &["for", "noise", "sheet", "read"]);
+                let own = own(Context::Receiver, "sensitivity");
+                q.unexpected(cx, &cur, "a receiver", own);
                 break;
             }
         }
     }
+}
+
+/// Whether a word says where a figure comes from.
+fn about_figure(word: &str) -> bool {
+    is_one_of(word) && OF_FIGURES.contains(&word)
 }
 
 fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<downlead_quantity::Measure> {
@@ -324,22 +323,12 @@ pub(super) fn antenna<'a>(
                         });
                 }
             } else if !file.take(cx, &mut cur, Ports::One) && !q.take(cx, &mut cur) {
-                let words: &[&str] = if load {
-                    &["swr", "return-loss", "from", "rating", "on"]
+                let (what, word) = if load {
+                    ("a load", "load")
                 } else {
-                    &[
-                        "realized",
-                        "swr",
-                        "return-loss",
-                        "height",
-                        "rating",
-                        "from",
-                        "on",
-                        "sheet",
-                        "read",
-                    ]
+                    ("an antenna", "antenna")
                 };
-                cur.unexpected(cx, if load { "a load" } else { "an antenna" }, words);
+                q.unexpected(cx, &cur, what, own(Context::Chain, word));
                 break;
             }
         }
@@ -476,7 +465,7 @@ fn gain<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, directivity: bool) -> Option<Gain> {
             if cur.eat(cx, "realized") {
                 realized = true;
             } else if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "a gain", &["on", "realized", "sheet", "read", "guess"]);
+                q.unexpected(cx, &cur, "a gain", own(Context::Antenna, "gain"));
                 break;
             }
         }
@@ -531,7 +520,8 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
             }
             cur.i = at;
             if !q.take(cx, &mut cur) {
-                cur.unexpected(cx, "an impedance", &["with", "reactance", "on", "read"]);
+                let own = own(Context::Antenna, "impedance");
+                q.unexpected(cx, &cur, "an impedance", own);
                 break;
             }
         }

@@ -1,7 +1,7 @@
 //! How a statement begins: its keyword, the name it gives, and what is said where they fail.
 
-use downlead_base::{Diagnostic, codes};
-use downlead_syntax::Stmt;
+use downlead_base::{Diagnostic, Span, codes};
+use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx, nearest};
 use crate::keywords::{Context, KEYWORDS, keyword, keywords_in};
@@ -107,4 +107,35 @@ pub(super) fn declared<'a>(
         return None;
     }
     Some(name)
+}
+
+/// Points out a text in quotes with something right beside it: `"clause 4"eirp` is easily
+/// overlooked.
+pub(super) fn without_blank<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) {
+    for pair in stmt.atoms().windows(2) {
+        let [a, b] = [pair[0], pair[1]];
+        let text = [a, b].iter().any(|x| x.kind == AtomKind::Str);
+        // a word that is wrong there has been reported
+        let said = |d: &Diagnostic| d.primary.loc.span == b.span;
+        if !text || a.span.end != b.span.start || cx.diags.iter().any(said) {
+            continue;
+        }
+        let loc = cx.loc(b.span);
+        let gap = cx.loc(Span::new(b.span.start, b.span.start));
+        let (before, after) = (cx.text(a.span), cx.text(b.span));
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                loc,
+                format!("`{after}` stands right after `{before}`; a blank belongs between them."),
+            )
+            .at("no blank before it")
+            .help("Remove it if it was not meant to be there.")
+            .fix("insert a blank", gap, " ")
+            .fix(format!("remove `{after}`"), loc, ""),
+        );
+    }
+    for inner in stmt.block().iter().flat_map(|b| b.iter()) {
+        without_blank(cx, inner);
+    }
 }

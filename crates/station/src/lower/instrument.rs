@@ -82,8 +82,12 @@ pub(super) fn instrument<'a>(
                         ins.repeatability = u;
                     }
                     // the share is of the reading, and may say so
-                    if c.eat(cx, "of") {
-                        c.eat(cx, "reading");
+                    if c.eat(cx, "of") && !c.eat(cx, "reading") {
+                        if c.done() {
+                            missing(cx, &c, "`of` is followed by `reading`", &example);
+                        }
+                        c.unexpected(cx, &format!("the {w}"), &["reading"]);
+                        continue;
                     }
                 }
             }
@@ -157,19 +161,20 @@ fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {
         return None;
     }
     let u = standard(v.q.value.abs());
+    let begin = v.loc.span.end;
+    let mut end = begin;
     if c.eat(cx, "of") {
         if c.eat(cx, "reading") {
             return Some(Accuracy::OfReading(u));
         }
-        if c.eat(cx, "full") {
-            c.eat(cx, "scale");
+        if c.eat(cx, "full") && c.eat(cx, "scale") {
             return Some(Accuracy::OfFullScale(u));
         }
+        c.i = c.atoms.len();
+        end = c.next_span().end;
     }
-    let end = downlead_base::Loc::new(
-        v.loc.item,
-        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
-    );
+    // what is written of it is replaced
+    let end = downlead_base::Loc::new(v.loc.item, downlead_base::Span::new(begin, end));
     cx.push(
         Diagnostic::new(
             &codes::ACCURACY_KIND_MISSING,

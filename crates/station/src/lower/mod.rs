@@ -52,6 +52,9 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     if !built_in && let Some(stmt) = item.statement() {
         digits::too_fine(&mut cx, stmt);
     }
+    if let Some(stmt) = item.statement() {
+        head::without_blank(&mut cx, stmt);
+    }
     for s in statements {
         // a line of its own inside no block: the syntax has said so
         if item.text()[..s.head_span().start as usize]
@@ -132,6 +135,13 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
     };
     let mut cur = Cur::new(stmt, first_group(stmt));
     cur.i = 1;
+    // heads are not lists, but for the bands of a chain and the arithmetic of a named value
+    if !matches!(word, "chain" | "let")
+        && keyword(word).is_some_and(|k| k.contexts.contains(&Context::Top))
+        && let Some(g) = stmt.groups().nth(1)
+    {
+        Cur::new(stmt, g).unexpected(cx, &format!("the head of `{word}`"), &[]);
+    }
     match word {
         "use" => {
             let loc = cur.peek().map(|a| cx.loc(a.span));

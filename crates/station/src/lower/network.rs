@@ -212,11 +212,12 @@ pub(super) fn statement<'a>(
                     None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
                 }
             } else if !draft.take(cx, &mut cur, ports) && !q.take(cx, &mut cur) {
-                let words: &[&str] = match ports {
-                    Ports::One => &["on", "read", "with", "sheet"],
-                    Ports::Two => &["on", "reversed", "accuracy", "passes", "read", "sheet"],
+                let own: &[&str] = match (ports, &passes) {
+                    (Ports::One, _) => &[],
+                    (Ports::Two, None) => &["reversed", "accuracy"],
+                    (Ports::Two, Some(_)) => &["reversed", "accuracy", "passes"],
                 };
-                cur.unexpected(cx, what, words);
+                q.unexpected(cx, &cur, what, own);
                 break;
             }
         }

@@ -6,13 +6,15 @@ use downlead_syntax::{AtomKind, Stmt};
 
 use super::band::frequency_range;
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
-use super::ends;
+use super::ends as chain_ends;
 use super::network::{self, Ports};
 use crate::cx::{Cur, Cx, Val};
+use crate::keywords::Context;
 use crate::model::{
     Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind, Rating,
 };
-use crate::quals::{Quals, missing, twice};
+use crate::quals::{Quals, ends, exclusive, missing, twice};
+use crate::words::{OF_FIGURES, own};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
 pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: &[Name]) -> Part {
@@ -35,19 +37,19 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
     let skip = cur.i;
     match kind {
         PartKind::Transmitter => {
-            let (t, meta) = ends::transmitter(cx, stmt, skip);
+            let (t, meta) = chain_ends::transmitter(cx, stmt, skip);
             part.meta = meta.into();
             if !t.power.is_empty() {
                 part.data = PartData::Transmitter(Box::new(t));
             }
         }
         PartKind::Receiver => {
-            let (r, meta) = ends::receiver(cx, stmt, skip);
+            let (r, meta) = chain_ends::receiver(cx, stmt, skip);
             part.meta = meta.into();
             part.data = PartData::Receiver(Box::new(r));
         }
         PartKind::Antenna | PartKind::Load => {
-            let (a, meta) = ends::antenna(cx, stmt, skip, kind == PartKind::Load);
+            let (a, meta) = chain_ends::antenna(cx, stmt, skip, kind == PartKind::Load);
             part.meta = meta.into();
             part.data = PartData::Antenna(Box::new(a));
         }
@@ -73,7 +75,11 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         return None;
     }
     let word = cx.text(atom.span);
-    if word == "of" || cx.lets.contains_key(word) || network::begins(cx, cur) {
+    if word == "of"
+        || cx.lets.contains_key(word)
+        || network::begins(cx, cur)
+        || from_misspelt(cx, cur)
+    {
         return None;
     }
     // `connector n-pair` and `adapter n-to-uhf` name what they are; a tag needs a further word
@@ -136,9 +142,7 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
         );
         return;
     };
-    if !cur.done() {
-        cur.unexpected(cx, "a connector", &[]);
-    }
+    ends(cx, cur.stmt, cur, "a connector");
     part.data = PartData::Connector(count, Box::new(name));
 }
 
@@ -163,24 +167,6 @@ pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
     )]
     Some(m.value as u32)
 }
-
-const LINE_WORDS: &[&str] = &[
-    "of", "at", "since", "added", "wet", "ends", "on", "read", "sheet", "rated", "guess",
-    "typical", "maximum", "loss",
-];
-
-const PIECE_WORDS: &[&str] = &[
-    "of",
-    "at",
-    "since",
-    "added",
-    "ends",
-    "connector",
-    "adapter",
-    "read",
-    "guess",
-    "loss",
-];
 
 /// Length and cable of a line. `connectors` takes those that come with a piece on the bench.
 pub(super) fn line<'a>(
@@ -245,6 +231,9 @@ pub(super) fn line<'a>(
                         return None;
                     }
                 }
+            } else if measured && from_misspelt(cx, &cur) {
+                cur.unexpected(cx, &kind.with_article(), &["from"]);
+                return None;
             } else if cx.diags.len() == had {
                 missing(
                     cx,
@@ -275,14 +264,9 @@ pub(super) fn line<'a>(
                     "connector 2 of n-pair",
                 ));
             } else if let Some(p) = place(cx, &mut cur, places) {
-                l.place = Some(p);
+                one_place(cx, stmt, &mut l.place, p);
             } else if !q.take(cx, &mut cur) {
-                let words = if connectors.is_some() {
-                    PIECE_WORDS
-                } else {
-                    LINE_WORDS
-                };
-                unknown_place(cx, &cur, places, kind, words);
+                unknown_place(cx, &cur, places, kind, &q);
                 break;
             }
         }
@@ -351,6 +335,16 @@ pub(super) fn line<'a>(
     Some(l)
 }
 
+/// Whether a word that is nearly `from` and a path stand at the cursor.
+fn from_misspelt<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
+    cur.word(cx)
+        .is_some_and(|w| crate::cx::nearest(w, ["from"].into_iter()).is_some())
+        && cur
+            .atoms
+            .get(cur.i + 1)
+            .is_some_and(|a| a.kind == AtomKind::Str)
+}
+
 /// `1.35 dB on 2m` inside a group.
 fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figure> {
     let Some(v) = cur.val(cx) else {
@@ -401,13 +395,26 @@ fn place<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Name> {
     cur.name(cx)
 }
 
-fn unknown_place<'a>(
-    cx: &mut Cx<'a>,
-    cur: &Cur<'a>,
-    places: &[Name],
-    kind: PartKind,
-    words: &[&str],
-) {
+/// Takes the place of a part, which has one.
+fn one_place<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, place: &mut Option<Name>, p: Name) {
+    match place {
+        Some(first) if first.text != p.text => exclusive(
+            cx,
+            stmt,
+            p.loc.span,
+            (&first.text, first.loc),
+            (
+                "A part is in one place.",
+                "If it runs through both, write one part for each place.",
+            ),
+        ),
+        _ => *place = Some(p),
+    }
+}
+
+fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: PartKind, q: &Quals) {
+    let own = own(Context::Chain, kind.word());
+    let words: Vec<&str> = own.iter().chain(OF_FIGURES).copied().collect();
     // a lone word in its own group is most likely a place
     if cur.i == 0
         && cur.atoms.len() == 1
@@ -442,9 +449,9 @@ fn unknown_place<'a>(
         cx.push(d);
         return;
     }
-    let mut all: Vec<&str> = words.to_vec();
+    let mut all = own.to_vec();
     all.extend(places.iter().map(|p| &*p.text));
-    cur.unexpected(cx, &kind.with_article(), &all);
+    q.unexpected(cx, cur, &kind.with_article(), &all);
 }
 
 pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box<str>, Box<str>)> {
@@ -460,27 +467,6 @@ pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box
     let b = cur.name(cx).unwrap_or_else(|| a.clone());
     Some((a.text, b.text))
 }
-
-const DEVICE_WORDS: &[&str] = &[
-    "on",
-    "at",
-    "ends",
-    "passes",
-    "swr",
-    "return-loss",
-    "rating",
-    "read",
-    "sheet",
-    "rated",
-    "guess",
-    "typical",
-    "maximum",
-    "since",
-    "noise",
-    "excess",
-    "isolation",
-    "from",
-];
 
 fn device<'a>(
     cx: &mut Cx<'a>,
@@ -587,9 +573,9 @@ fn device<'a>(
                     figure = cx.loss(&v, "a coupler's loss").map(|(m, p)| (m, p, v.loc));
                 }
             } else if let Some(p) = place(cx, &mut cur, places) {
-                d.device.place = Some(p);
+                one_place(cx, stmt, &mut d.device.place, p);
             } else if !q.take(cx, &mut cur) {
-                unknown_place(cx, &cur, places, kind, DEVICE_WORDS);
+                unknown_place(cx, &cur, places, kind, &q);
                 break;
             }
         }

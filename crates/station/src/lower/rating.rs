@@ -5,8 +5,10 @@ use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
 use crate::cx::{Cur, Cx, Val};
+use crate::keywords::Context;
 use crate::model::Rating;
 use crate::quals::{Quals, missing};
+use crate::words::own;
 
 /// A mean power rating: `1.1 kW at 100 MHz, ambient 40 °C, conductor 80 °C` from the cursor's
 /// statement.
@@ -42,7 +44,7 @@ pub(super) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<Ra
                     stated = true;
                 }
             } else if !q.take(cx, &mut c) {
-                c.unexpected(cx, "a rating", &["at", "ambient", "conductor"]);
+                q.unexpected(cx, &c, "a rating", own(Context::Cable, "rating"));
                 break;
             }
         }

@@ -10,7 +10,7 @@ use super::part;
 use crate::cx::{Cur, Cx, capital};
 use crate::keywords::Context;
 use crate::model::{BandRef, Meta, Name, Part, PartData, PartKind};
-use crate::quals::{Quals, missing, rest};
+use crate::quals::{self, Quals, missing, rest};
 use crate::session::{
     Import, LengthBy, LengthReading, Match, Piece, Reading, ReadingKind, Readings, Session, Shown,
 };
@@ -101,13 +101,20 @@ impl Draft {
 
     /// `read DATE with INSTRUMENT by WHO`.
     fn about<'a>(&mut self, cx: &mut Cx<'a>, st: Stmt<'a>) {
-        let mut q = Quals::default();
+        let mut q = Quals::of(Context::Session, "read");
         for (n, g) in st.groups().enumerate() {
             let mut c = Cur::new(st, g);
             c.i = usize::from(n == 0);
             while !c.done() {
                 if !q.take(cx, &mut c) {
-                    c.unexpected(cx, "what holds for all readings", &["with", "by"]);
+                    let (had, word) = (cx.diags.len(), c.word(cx));
+                    q.unexpected(cx, &c, "what holds for all readings", &[]);
+                    if word == Some("at") {
+                        cx.help_if_new(
+                            had,
+                            "The temperature is a line of its own: `temperature 12 °C`.",
+                        );
+                    }
                     break;
                 }
             }
@@ -205,7 +212,7 @@ fn ends<'a>(
         figures.extend(swr_figure(cx, st, 2, false));
     } else if c.eat(cx, "from") {
         out.file = file(cx, c, "dummy.s1p");
-        rest(cx, st, c, "a load");
+        quals::ends(cx, st, c, "a load from a file");
     } else {
         missing(
             cx,
@@ -273,13 +280,13 @@ fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
 
 fn import<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, c: &mut Cur<'a>) -> Option<Import> {
     let path = file(cx, c, "july.csv")?;
-    let mut q = Quals::default();
+    let mut q = Quals::of(Context::Session, "readings");
     for (n, g) in st.groups().enumerate() {
         let mut own = Cur::new(st, g);
         let cur = if n == 0 { &mut *c } else { &mut own };
         while !cur.done() {
             if !q.take(cx, cur) {
-                cur.unexpected(cx, "`readings from`", &["with"]);
+                q.unexpected(cx, cur, "`readings from`", &[]);
                 break;
             }
         }
@@ -296,7 +303,14 @@ fn readings<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, c: &mut Cur<'a>) -> Option<Readin
     let mut bands: Vec<BandRef> = Vec::new();
     super::chain::band(cx, c, &mut bands);
     let on = bands.pop()?;
-    rest(cx, st, c, "`readings`");
+    let (had, word) = (cx.diags.len(), c.word(cx));
+    quals::ends(cx, st, c, "the head of `readings`");
+    if word == Some("with") {
+        cx.help_if_new(
+            had,
+            "A reading names its instrument, `baseline 44 W at 0 min with W1`; for all of them the session says `read 2026-07-19 with W1`.",
+        );
+    }
     let Some(block) = st.block() else {
         missing(
             cx,
@@ -348,7 +362,7 @@ fn reading<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, kind: ReadingKind) -> Option<Readin
         loc: cx.loc(s.head_span()),
     };
     let mut adapters = Vec::new();
-    let mut q = Quals::default();
+    let mut q = Quals::of(Context::Readings, kind.word());
     let mut shown = None;
     for (n, g) in s.groups().enumerate() {
         let mut c = Cur::new(s, g);
@@ -379,11 +393,8 @@ fn reading<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, kind: ReadingKind) -> Option<Readin
             } else if c.at_value(cx) {
                 reflected(cx, &mut c, &mut r);
             } else if !q.take(cx, &mut c) {
-                c.unexpected(
-                    cx,
-                    "a reading",
-                    &["at", "with", "adapter", "input", "forward", "reflected"],
-                );
+                let own = ["at", "adapter", "input", "forward", "reflected"];
+                q.unexpected(cx, &c, "a reading", &own);
                 break;
             }
         }

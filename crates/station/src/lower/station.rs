@@ -11,6 +11,7 @@ use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{Name, Place, Station};
 use crate::quals::{missing, rest};
+use crate::words::DATUMS;
 
 pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<Station> {
     let name = declared(cx, cur, "a station", "station hill \"the hill\" { … }")?;
@@ -141,6 +142,9 @@ fn place<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Place> {
     let mut c = Cur::new(s, s.atoms());
     c.i = 1;
     let name = declared(cx, &mut c, "a place", "place mast { temperature 10 °C }")?;
+    if !c.done() {
+        c.unexpected(cx, "the head of `place`", &["{ temperature 10 °C }"]);
+    }
     let mut temperature = None;
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let mut r = Cur::new(row, row.atoms());
@@ -246,9 +250,16 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
     ));
     if let Some(g) = groups.next() {
         let mut c = Cur::new(s, g);
-        st.datum = c.name(cx).map(|n| n.text);
-        if !c.done() {
-            c.unexpected(cx, "a position", &[]);
+        match c.word(cx).filter(|w| DATUMS.contains(w)) {
+            Some(w) => {
+                st.datum = Some(w.into());
+                c.i += 1;
+                c.unexpected(cx, "a position", &[]);
+            }
+            None => return unknown_datum(cx, &c),
+        }
+        if let Some(g) = groups.next() {
+            Cur::new(s, g).unexpected(cx, "a position", &[]);
         }
     }
     if st.datum.is_none() {
@@ -269,6 +280,27 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
             .fix("write `, wgs84`", end, ", wgs84"),
         );
     }
+}
+
+fn unknown_datum<'a>(cx: &mut Cx<'a>, c: &Cur<'a>) {
+    let loc = cx.loc(c.next_span());
+    let text = cx.text(loc.span);
+    let mut d = Diagnostic::new(
+        &codes::UNEXPECTED_WORD,
+        loc,
+        format!("`{text}` is no datum that is known here."),
+    )
+    .at("not known")
+    .help(format!(
+        "Known are {}. Convert a position in another datum to one of them.",
+        DATUMS.join(", ")
+    ));
+    if let Some(n) = crate::cx::nearest(text, DATUMS.iter().copied()) {
+        d = d
+            .help(format!("Did you mean `{n}`?"))
+            .fix(format!("write `{n}`"), loc, n);
+    }
+    cx.push(d);
 }
 
 fn angle<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
