@@ -60,7 +60,7 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
 pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Option<CableAt> {
     let stated_velocity = cable.velocity;
     let (mut z0, mut z0_assumed) = match cable.impedance {
-        Some(z) => (z, false),
+        Some(z) => (z.value, false),
         None => (50.0, true),
     };
     let (mut velocity, mut velocity_assumed) = match stated_velocity {
@@ -74,24 +74,25 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
     let mut u_file = 0.0;
     let (c, d) = match cable.loss.as_ref()? {
         CableLoss::TwoTerm { k1, k2 } => {
-            two_term = Some((*k1, *k2));
-            TwoTerm { k1: *k1, k2: *k2 }.split(hz)
+            let (k1, k2) = (k1.value, k2.value);
+            two_term = Some((k1, k2));
+            TwoTerm { k1, k2 }.split(hz)
         }
         CableLoss::Table(points) => {
-            let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+            let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
             let t = LossTable::new(&plain).ok()?.at(hz);
             outside = t.outside;
             (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
         }
         CableLoss::Construction(k) => {
             let coax = Coax {
-                inner_m: k.inner,
-                outer_m: k.outer,
-                permittivity: k.permittivity,
-                loss_tangent: k.loss_tangent,
-                strand: k.strand,
-                braid: k.braid,
-                resistivity: k.resistivity,
+                inner_m: k.inner.value,
+                outer_m: k.outer.value,
+                permittivity: k.permittivity.value,
+                loss_tangent: k.loss_tangent.value,
+                strand: k.strand.value,
+                braid: k.braid.value,
+                resistivity: k.resistivity.value,
             };
             if z0_assumed {
                 z0 = coax.z0();
@@ -107,14 +108,14 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         }
         CableLoss::Wires(w) => {
             if z0_assumed {
-                z0 = open_wire_z0(w.diameter, w.spacing, w.permittivity);
+                z0 = open_wire_z0(w.diameter.value, w.spacing.value, w.permittivity.value);
                 z0_assumed = false;
             }
             if velocity_assumed {
-                velocity = velocity_factor(w.permittivity);
+                velocity = velocity_factor(w.permittivity.value);
                 velocity_assumed = false;
             }
-            let k1 = open_wire_k1(z0, w.diameter, w.resistivity);
+            let k1 = open_wire_k1(z0, w.diameter.value, w.resistivity.value);
             two_term = Some((k1, 0.0));
             TwoTerm { k1, k2: 0.0 }.split(hz)
         }
@@ -254,7 +255,7 @@ pub fn table_fit(cable: &Cable) -> Option<TableFit> {
     let CableLoss::Table(points) = cable.loss.as_ref()? else {
         return None;
     };
-    let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+    let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
     let fit = fit_two_term(&plain).ok()?;
     Some(TableFit {
         k1: fit.coefficients.k1,

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use crate::cx::{Cur, Cx};
+use crate::cx::{Cur, Cx, Val};
 use crate::model::{Basis, Bound, Figure, Meta, Name, When};
 
 /// Common qualifiers as gathered from a statement.
@@ -13,6 +13,7 @@ pub(crate) struct Quals {
     pub(crate) meta: Meta,
     pub(crate) on: Vec<Name>,
     pub(crate) at_temperature: Option<Measure>,
+    temperature: Option<Val>,
     pub(crate) at_frequency: Option<f64>,
 }
 
@@ -135,7 +136,10 @@ impl Quals {
                         Some(v) if v.q.dim == Dim::Frequency => {
                             self.at_frequency = cx.frequency(&v, "a frequency")
                         }
-                        Some(v) => self.at_temperature = cx.temperature(&v),
+                        Some(v) => {
+                            self.at_temperature = cx.temperature(&v);
+                            self.temperature = self.at_temperature.map(|_| v);
+                        }
                         None => missing(
                             cx,
                             cur,
@@ -155,6 +159,12 @@ impl Quals {
         cur.i += 1;
         self.meta.basis = b;
         true
+    }
+
+    /// The temperature as one figure, °C, where an uncertainty of it would not be used.
+    pub(crate) fn at_temperature_alone(&self, cx: &mut Cx<'_>, what: &str) -> Option<f64> {
+        let v = cx.alone(&self.temperature?, what);
+        Some(v.q.value)
     }
 
     /// Where the figure holds.

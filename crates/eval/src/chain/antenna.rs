@@ -50,7 +50,7 @@ pub(super) fn antenna_wave<'m>(
     });
     if let Some(z) = best {
         return Some(End::Known(reflection(
-            Complex64::new(z.resistance.value.value, z.reactance),
+            Complex64::new(z.resistance.value.value, z.reactance.value),
             Complex64::new(R0, 0.0),
         )));
     }

@@ -86,6 +86,7 @@ impl<'m> Run<'m, '_> {
             })
             .collect();
         let nf = receiver.and_then(|(_, r, _)| r.noise_figure).map(|nf| {
+            let nf = nf.value;
             let mut all = vec![Stage::passive((total - matched).max(0.0), 290.0)];
             all.extend(stages);
             all.push(Stage {

@@ -1,8 +1,8 @@
 //! Pairs of connectors, joins.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_physics::connector::{Bump, sqrt_loss};
-use downlead_station::model::{ConnectorLoss, Name};
+use downlead_physics::connector::Bump;
+use downlead_station::model::Name;
 use downlead_station::nearest;
 
 use super::{Build, Element};
@@ -30,26 +30,21 @@ impl<'m> Build<'m, '_> {
         e.connector = Some((c, count));
         e.meta = Some(&c.meta);
         e.basis = c.meta.basis;
-        let one = match c.loss {
-            Some(ConnectorLoss::Root(k)) => sqrt_loss(k, self.point.hz),
-            Some(ConnectorLoss::Constant(l)) => l,
-            None => 0.0,
-        };
+        let of_one = c.loss.map(|l| l.at(self.point.hz)).unwrap_or_default();
+        let one = of_one.value;
         let family: &str = c.families.as_ref().map_or(&c.name.text, |f| &f.0);
-        e.causes.push((
-            Cause::Connector(family),
-            f64::from(count) * (one * c.u.0 + c.u.1),
-        ));
+        e.causes
+            .push((Cause::Connector(family), f64::from(count) * of_one.u));
         e.loss_db = f64::from(count) * one;
-        if e.loss_db > 0.0 && c.u == (0.0, 0.0) {
+        if e.loss_db > 0.0 && of_one.u == 0.0 {
             self.assumed.add(Assumed::LossExact, e.who);
         }
         match c.bump {
             // several pairs lie at unknown distances from each other
-            Some((z_ohm, electrical_m)) => {
+            Some((z, length)) => {
                 let s = Bump {
-                    z_ohm,
-                    electrical_m,
+                    z_ohm: z.value,
+                    electrical_m: length.value,
                 }
                 .network(self.point.hz, R0);
                 let reflective = -s.gain();

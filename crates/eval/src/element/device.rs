@@ -44,7 +44,10 @@ impl<'m> Build<'m, '_> {
         };
         let named = port.map(|n| &*n.text);
         if let Some(file) = network::file_of(part, named, self.point, self.env) {
-            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
+            e.noise_figure = d
+                .noise_figure
+                .or(base.and_then(|b| b.noise_figure))
+                .map(|nf| nf.value);
             self.measured(e, part.kind, file, index);
             return;
         }
@@ -52,7 +55,10 @@ impl<'m> Build<'m, '_> {
             .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
         let gamma = swr.map_or(0.0, |s| gamma_from_swr(s.value.value));
         if part.kind == PartKind::Amplifier || part.kind == PartKind::Preamplifier {
-            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
+            e.noise_figure = d
+                .noise_figure
+                .or(base.and_then(|b| b.noise_figure))
+                .map(|nf| nf.value);
             match pick(&d.gain, self.point, self.env)
                 .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
             {
@@ -99,7 +105,7 @@ impl<'m> Build<'m, '_> {
         if loss.is_none()
             && let Some(c) = d.coupling.or(base.and_then(|b| b.coupling))
         {
-            loss = Some(coupler_main_loss(c));
+            loss = Some(coupler_main_loss(c.value));
             e.basis = Basis::Computed;
         }
         if part.kind == PartKind::Divider {

@@ -137,7 +137,12 @@ pub(super) fn about(path: &Name, meta: Meta) -> Meta {
 pub(super) fn accuracy<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
     const EXAMPLE: &str = "accuracy 0.1 dB";
     let v = cur.need(cx, "the accuracy of the loss follows", EXAMPLE)?;
-    let m = cx.measure(&v, Dim::Decibel, "the accuracy of a loss", EXAMPLE)?;
+    let plain = crate::cx::Val {
+        coverage: None,
+        ..v
+    };
+    let plain = cx.alone(&plain, "an accuracy");
+    let m = cx.measure(&plain, Dim::Decibel, "the accuracy of a loss", EXAMPLE)?;
     if m.value < 0.0 {
         cx.push(
             Diagnostic::new(

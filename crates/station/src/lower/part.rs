@@ -8,10 +8,9 @@ use super::band::frequency_range;
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::ends;
 use super::network::{self, Ports};
+use super::rating::plain_rating;
 use crate::cx::{Cur, Cx, Val};
-use crate::model::{
-    Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind, Rating,
-};
+use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind};
 use crate::quals::{Quals, missing, twice};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
@@ -144,6 +143,7 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
 
 /// A whole number of connectors or adapters.
 pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
+    let v = &cx.alone(v, "a number of connectors");
     let m = cx.measure(v, Dim::Count, "a number of connectors", example)?;
     if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
         cx.push(
@@ -374,7 +374,8 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
             .map(|m| LineLength::Wavelengths(m.scaled(1.0 / 360.0))),
         Dim::Length => {
             let m = cx.measure(v, Dim::Length, &what, "46 m")?;
-            if m.value < 0.0 {
+            cx.within_bounds(v, &m, 0.0, &what);
+            if m.value < 0.0 || v.q.value < 0.0 {
                 let d =
                     Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.")
                         .at("negative");
@@ -521,7 +522,7 @@ fn device<'a>(
                     }
                     PartKind::Coupler if cur.word(cx) == Some("coupled") => {
                         cur.i += 1;
-                        d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
+                        d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
                     }
                     _ => {
                         let (m, p) =
@@ -553,16 +554,7 @@ fn device<'a>(
                 }
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| {
-                        Box::new(Rating {
-                            watts: m.value,
-                            at_hz: None,
-                            ambient_c: 40.0,
-                            conductor_c: 80.0,
-                            temperatures_stated: false,
-                            loc: v.loc,
-                        })
-                    });
+                    d.device.rating = plain_rating(cx, &v).map(Box::new);
                 }
             } else if cur.eat(cx, "isolation") {
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {

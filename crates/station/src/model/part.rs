@@ -73,9 +73,9 @@ pub struct Device {
     /// Gain, dB (amplifiers).
     pub gain: List<Figure>,
     /// Noise figure, dB.
-    pub noise_figure: Option<f64>,
+    pub noise_figure: Option<Measure>,
     /// Coupling of a coupler, dB.
-    pub coupling: Option<f64>,
+    pub coupling: Option<Measure>,
     /// Number of branches of a divider.
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
