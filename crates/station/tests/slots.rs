@@ -421,6 +421,7 @@ const WITHOUT_FIGURES: &[&str] = &[
     "due",
     "kind",
     "mode",
+    "reversed",
 ];
 
 #[test]

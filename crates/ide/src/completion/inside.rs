@@ -207,10 +207,10 @@ impl List<'_> {
             (_, "position") => vec!["N", "S", "E", "W", "wgs84", "etrs89", "nad83", "nad27"],
             (Context::Antenna, "impedance") => vec!["with reactance", "from"],
             (_, "impedance") => vec!["with reactance"],
-            (_, "coupler") => vec!["coupled", "swr", "return-loss", "rating"],
+            (_, "coupler") => vec!["coupled", "swr", "return-loss", "rating", "reversed"],
             (_, "divider") => vec!["way", "excess"],
-            (_, "amplifier") => vec!["gain"],
-            (_, "preamplifier") => vec!["gain", "noise figure"],
+            (_, "amplifier") => vec!["gain", "reversed"],
+            (_, "preamplifier") => vec!["gain", "noise figure", "reversed"],
             (_, "connector" | "adapter" | "band" | "let" | "use" | "branch" | "branches") => {
                 if word == "band" {
                     self.words(2, &["to"]);
@@ -242,7 +242,10 @@ impl List<'_> {
             let free = word == "antenna" || self.at.head.len() <= 2;
             list.retain(|w| match *w {
                 "from" => free,
-                "accuracy" | "reversed" => from_file,
+                "accuracy" => from_file,
+                "reversed" => {
+                    from_file || PartKind::from_word(word).is_some_and(PartKind::has_direction)
+                }
                 _ => true,
             });
         }

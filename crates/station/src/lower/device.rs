@@ -27,6 +27,8 @@ pub(super) struct Draft {
     pub(super) swr: Vec<Figure>,
     pub(super) gain: Vec<Figure>,
     pub(super) meta: Meta,
+    /// A part of a station or chain, not a definition.
+    pub(super) part: bool,
 }
 
 impl Draft {
@@ -324,6 +326,10 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
                 d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
             }
         }
+        Some("reversed") => match kind {
+            Some(k) if k.has_direction() && d.part => d.device.reversed = true,
+            _ => misplaced_reversed(cx, s),
+        },
         Some("source") => match cur.string(cx) {
             Some(t) => d.meta.source = Some(t),
             None => missing(
@@ -338,10 +344,32 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     }
     if matches!(
         s.keyword(),
-        Some("isolation" | "voltage" | "passes" | "noise" | "ways" | "coupled" | "source")
+        Some(
+            "isolation"
+                | "voltage"
+                | "passes"
+                | "noise"
+                | "ways"
+                | "coupled"
+                | "source"
+                | "reversed"
+        )
     ) {
         rest(cx, s, &mut cur, "a device");
     }
+}
+
+fn misplaced_reversed<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) {
+    let loc = cx.loc(s.atoms()[0].span);
+    cx.push(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            "`reversed` is said of an isolator, circulator, coupler, amplifier or preamplifier where it is installed, and of a network file.",
+        )
+        .at("not here")
+        .help("Written for example `isolator IS1 of club-isolator, reversed`."),
+    );
 }
 
 fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {

@@ -35,6 +35,16 @@ pub(super) struct Draft {
 }
 
 impl Draft {
+    /// Whether the file's path is known.
+    pub(super) fn has_path(&self) -> bool {
+        self.path.is_some()
+    }
+
+    /// `reversed` stood before the file.
+    pub(super) fn reverse(&mut self) {
+        self.reversed = true;
+    }
+
     /// Whether there is a `from` whose path could not be had.
     pub(super) fn is_broken(&self) -> bool {
         self.broken
@@ -91,6 +101,7 @@ impl Draft {
                 .help("Of a file: `from \"f1.s2p\", accuracy 0.1 dB`.")
         } else {
             d.help("Written for example `from \"f1.s2p\" reversed`.")
+                .help("Of a part with stated figures it is said of an isolator, circulator, coupler, amplifier or preamplifier.")
         };
         cx.push(d);
         true

@@ -480,6 +480,7 @@ const DEVICE_WORDS: &[&str] = &[
     "noise",
     "excess",
     "isolation",
+    "reversed",
     "from",
 ];
 
@@ -491,7 +492,10 @@ fn device<'a>(
     places: &[Name],
     part: &mut Part,
 ) -> Option<Device> {
-    let mut d = Draft::default();
+    let mut d = Draft {
+        part: true,
+        ..Draft::default()
+    };
     let mut q = Quals::default();
     let had = cx.diags.len();
     let mut file = network::Draft::default();
@@ -565,6 +569,8 @@ fn device<'a>(
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
+            } else if kind.has_direction() && !file.has_path() && cur.eat(cx, "reversed") {
+                d.device.reversed = true;
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
                 // the next word
             } else if network::refused(
@@ -595,6 +601,9 @@ fn device<'a>(
     d.device.temperature = q.at_temperature.map(Box::new);
     if file.is_broken() {
         return None;
+    }
+    if file.has_path() && std::mem::take(&mut d.device.reversed) {
+        file.reverse();
     }
     d.network.extend(file.finish(&q));
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
