@@ -69,9 +69,9 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "inner" "isolation" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode"
     "noise" "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port"
     "position" "power" "rating" "receive" "repeatability" "resistivity" "resolution"
-    "resonance" "return-loss" "scale" "sensitivity" "short" "size" "source" "spacing"
-    "strand" "swr" "temperature" "through" "transmit" "valid" "velocity" "voltage" "ways"
-    "wires")
+    "resonance" "return-loss" "reversed" "scale" "sensitivity" "short" "size" "source"
+    "spacing" "strand" "swr" "temperature" "through" "transmit" "valid" "velocity"
+    "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words

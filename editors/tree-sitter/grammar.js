@@ -20,9 +20,9 @@ const KEYWORDS = [
   "outer", "permittivity", "loss-tangent", "strand", "braid", "resistivity", "diameter", "spacing", "family",
   "bump", "calibrated", "scale", "resolution", "due", "linearity", "repeatability", "generator", "piece",
   "readings", "resonance", "delay", "phase", "baseline", "through", "open", "short", "equalise", "kind",
-  "high", "low", "port", "from", "isolation", "return-loss", "swr", "passes", "gain", "noise", "excess",
-  "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity", "efficiency",
-  "height",
+  "high", "low", "port", "from", "isolation", "reversed", "return-loss", "swr", "passes", "gain", "noise",
+  "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity",
+  "efficiency", "height",
 ];
 
 const WORDS = [
@@ -30,8 +30,7 @@ const WORDS = [
   "cw", "data", "displayed", "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "full",
   "guess", "haat", "in", "input", "k", "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on",
   "output", "over", "pep", "per", "rated", "reactance", "reading", "realized", "reference", "reflected",
-  "reversed", "shared", "sheet", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way", "wet",
-  "wgs84", "with",
+  "shared", "sheet", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way", "wet", "wgs84", "with",
 ];
 
 const INNER_WORDS = [

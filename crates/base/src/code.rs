@@ -72,6 +72,8 @@ pub mod codes {
         MISSING_UNIT Error "missing-unit" "A number has no unit";
         UNKNOWN_UNIT Error "unknown-unit" "A unit is not known";
         WRONG_UNIT Error "wrong-unit" "A unit does not fit the place";
+        UNCERTAINTY_NOT_USED Error "uncertainty-not-used" "An uncertainty stands where no result would use it";
+        UNCERTAINTY_TOO_LARGE Warning "uncertainty-too-large" "An uncertainty is larger than its figure";
         LEVELS_ADDED Error "levels-added" "Two power levels in dBm are added";
         POWER_TIMES_DECIBEL Error "power-times-decibel" "A power is multiplied by decibels";
         NOT_A_NUMBER Error "not-a-number" "An expression has no finite value";

@@ -34,6 +34,8 @@ pub struct CableAt {
     pub alpha_d: f64,
     /// Relative standard uncertainty of the loss; doubled outside the table.
     pub u_relative: f64,
+    /// Whether that is normally distributed; else rectangular.
+    pub normal: bool,
     /// Ratio of the frequency to the nearest end of the known range, 1 inside.
     pub outside: f64,
     /// Temperature factor on the conductor loss.
@@ -62,7 +64,7 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
 pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Option<CableAt> {
     let stated_velocity = cable.velocity;
     let (mut z0, mut z0_assumed) = match cable.impedance {
-        Some(z) => (z, false),
+        Some(z) => (z.value, false),
         None => (50.0, true),
     };
     let (mut velocity, mut velocity_assumed) = match stated_velocity {
@@ -76,24 +78,25 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
     let mut u_file = 0.0;
     let (c, d) = match cable.loss.as_ref()? {
         CableLoss::TwoTerm { k1, k2 } => {
-            two_term = Some((*k1, *k2));
-            TwoTerm { k1: *k1, k2: *k2 }.split(hz)
+            let (k1, k2) = (k1.value, k2.value);
+            two_term = Some((k1, k2));
+            TwoTerm { k1, k2 }.split(hz)
         }
         CableLoss::Table(points) => {
-            let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+            let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
             let t = LossTable::new(&plain).ok()?.at(hz);
             outside = t.outside;
             (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
         }
         CableLoss::Construction(k) => {
             let coax = Coax {
-                inner_m: k.inner,
-                outer_m: k.outer,
-                permittivity: k.permittivity,
-                loss_tangent: k.loss_tangent,
-                strand: k.strand,
-                braid: k.braid,
-                resistivity: k.resistivity,
+                inner_m: k.inner.value,
+                outer_m: k.outer.value,
+                permittivity: k.permittivity.value,
+                loss_tangent: k.loss_tangent.value,
+                strand: k.strand.value,
+                braid: k.braid.value,
+                resistivity: k.resistivity.value,
             };
             if z0_assumed {
                 z0 = coax.z0();
@@ -109,14 +112,14 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         }
         CableLoss::Wires(w) => {
             if z0_assumed {
-                z0 = open_wire_z0(w.diameter, w.spacing, w.permittivity);
+                z0 = open_wire_z0(w.diameter.value, w.spacing.value, w.permittivity.value);
                 z0_assumed = false;
             }
             if velocity_assumed {
-                velocity = velocity_factor(w.permittivity);
+                velocity = velocity_factor(w.permittivity.value);
                 velocity_assumed = false;
             }
-            let k1 = open_wire_k1(z0, w.diameter, w.resistivity);
+            let k1 = open_wire_k1(z0, w.diameter.value, w.resistivity.value);
             two_term = Some((k1, 0.0));
             TwoTerm { k1, k2: 0.0 }.split(hz)
         }
@@ -149,7 +152,8 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         z0,
         velocity,
         u_velocity: stated_velocity.map_or(0.0, |v| v.u),
-        u_z0: 0.0,
+        u_z0: cable.impedance.map_or(0.0, |z| z.u),
+        normal: step.is_none_or(|a| a.normal) || u_file > 0.0 || outside > 1.0,
         z0_assumed,
         velocity_assumed,
         alpha_c: c * factor,
@@ -257,7 +261,7 @@ pub fn table_fit(cable: &Cable) -> Option<TableFit> {
     let CableLoss::Table(points) = cable.loss.as_ref()? else {
         return None;
     };
-    let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+    let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
     let fit = fit_two_term(&plain).ok()?;
     Some(TableFit {
         k1: fit.coefficients.k1,

@@ -26,6 +26,8 @@ pub(crate) enum Cause<'m> {
     Bump(&'m str, &'static str),
     /// A device's figure.
     Device(Loc),
+    /// Coupling of a coupler.
+    Coupling(Loc),
     /// What comes back from a part: SWR, return loss, resistance.
     Reflection(Loc),
     /// Reactance of an antenna.

@@ -470,11 +470,11 @@ impl Cx<'_> {
         match c.loss {
             Some(ConnectorLoss::Root(k)) => d.by(
                 "loss = pairs × k √f, f in GHz",
-                format!("{count} × {} × √{}", number(k, 4), number(ghz, 6)),
+                format!("{count} × {} × √{}", number(k.value, 4), number(ghz, 6)),
             ),
             Some(ConnectorLoss::Constant(l)) => d.by(
                 "loss = pairs × loss of one",
-                format!("{count} × {}", number(l, 4)),
+                format!("{count} × {}", number(l.value, 4)),
             ),
             None => d.by(
                 "reflection of a short line of another impedance",

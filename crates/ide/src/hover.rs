@@ -457,10 +457,7 @@ fn connector_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, x: &Connector
     let rows: Vec<Vec<String>> = list
         .iter()
         .filter_map(|(name, hz)| {
-            let loss = match x.loss? {
-                ConnectorLoss::Root(k) => k * libm::sqrt(hz / 1e9),
-                ConnectorLoss::Constant(l) => l,
-            };
+            let loss = x.loss?.at(*hz).value;
             Some(vec![
                 cables::named(name, *hz),
                 format!("{} dB", sig(loss, 2)),
@@ -477,18 +474,18 @@ fn connector_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, x: &Connector
     match x.loss {
         Some(ConnectorLoss::Root(k)) => facts.push(format!(
             "{} dB at 1 GHz, by the root of frequency",
-            number(k, 3)
+            number(k.value, 3)
         )),
         Some(ConnectorLoss::Constant(l)) => {
-            facts.push(format!("{} dB at all frequencies", number(l, 3)))
+            facts.push(format!("{} dB at all frequencies", number(l.value, 3)))
         }
         None => {}
     }
     if let Some((z, m)) = x.bump {
         facts.push(format!(
             "a bump of {} ohm, {} mm",
-            number(z, 1),
-            number(m * 1e3, 1)
+            number(z.value, 1),
+            number(m.value * 1e3, 1)
         ));
     }
     if let Some(f) = x.limit_hz {

@@ -81,6 +81,22 @@ impl Measure {
         }
     }
 
+    /// How far the value may be off: the half-width of a rectangular distribution, twice the
+    /// standard uncertainty of a normal one.
+    #[must_use]
+    pub fn reach(self) -> f64 {
+        self.u * if self.normal { 2.0 } else { libm::sqrt(3.0) }
+    }
+
+    /// The same value with its uncertainty times a factor: in another unit than the value's.
+    #[must_use]
+    pub fn scaled_u(self, factor: f64) -> Self {
+        Measure {
+            u: self.u * factor.abs(),
+            ..self
+        }
+    }
+
     /// The same in another unit, or times an exact factor.
     #[must_use]
     pub fn scaled(self, factor: f64) -> Self {
@@ -109,6 +125,8 @@ mod tests {
         assert!((of(Shape::Rectangular).u - 1.732_050_8).abs() < 1e-7);
         assert!(of(Shape::Coverage(2.0)).normal);
         assert_eq!(of(Shape::Coverage(2.0)).u, 1.5);
+        assert!((of(Shape::Rectangular).reach() - 3.0).abs() < 1e-12);
+        assert_eq!(of(Shape::Coverage(1.0)).reach(), 6.0);
         assert!(!Measure::interval(2.0, 8.0).normal);
         assert!(!Measure::exact(5.0).normal && !Measure::default().normal);
         let s = of(Shape::Coverage(1.0)).scaled(-2.0);

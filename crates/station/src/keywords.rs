@@ -189,6 +189,7 @@ keywords! {
     "port" [Device] "port NAME LOSS | port NAME from \"FILE\"" "A port and its loss to the common one.";
     "from" [Device, Antenna] "from \"FILE\" [reversed] [on BAND], accuracy 0.1 dB" "A network file (Touchstone) with its figures: .s2p of a part, .s1p of an antenna or load.";
     "isolation" [Device] "isolation 85 dB" "Isolation between the ports.";
+    "reversed" [Device] "reversed" "The part lies the other way round: of an isolator, circulator, coupler or amplifier, or of a network file.";
     "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, an antenna, an end of the bench.";
     "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, an antenna, an end of the bench.";
     "passes" [Device] "passes LOW to HIGH" "Pass band.";

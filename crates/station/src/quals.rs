@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use crate::cx::{Cur, Cx};
+use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
 use crate::model::{Basis, Bound, Figure, Meta, Name, When};
 use crate::words::{OF_FIGURES, excludes, is_one_of, of_figures};
@@ -14,6 +14,7 @@ pub(crate) struct Quals {
     pub(crate) meta: Meta,
     pub(crate) on: Vec<Name>,
     pub(crate) at_temperature: Option<Measure>,
+    temperature: Option<Val>,
     pub(crate) at_frequency: Option<f64>,
     pub(crate) said: Said,
     /// The words that have a meaning in the statement.
@@ -26,6 +27,7 @@ impl Default for Quals {
             meta: Meta::default(),
             on: Vec::new(),
             at_temperature: None,
+            temperature: None,
             at_frequency: None,
             said: Said::default(),
             takes: OF_FIGURES,
@@ -196,7 +198,10 @@ impl Quals {
                         Some(v) if v.q.dim == Dim::Frequency => {
                             self.at_frequency = cx.frequency(&v, "a frequency")
                         }
-                        Some(v) => self.at_temperature = cx.temperature(&v),
+                        Some(v) => {
+                            self.at_temperature = cx.temperature(&v);
+                            self.temperature = self.at_temperature.map(|_| v);
+                        }
                         None => missing(
                             cx,
                             cur,
@@ -216,6 +221,12 @@ impl Quals {
         cur.i += 1;
         self.meta.basis = b;
         true
+    }
+
+    /// The temperature as one figure, °C, where an uncertainty of it would not be used.
+    pub(crate) fn at_temperature_alone(&self, cx: &mut Cx<'_>, what: &str) -> Option<f64> {
+        let v = cx.alone(&self.temperature?, what);
+        Some(v.q.value)
     }
 
     /// Where the figure holds.

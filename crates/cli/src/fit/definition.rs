@@ -72,7 +72,7 @@ mod tests {
             cable: downlead_ide::MeasuredCable {
                 name: name.to_owned(),
                 title: "a \"quoted\" }\n title".to_owned(),
-                impedance: Some(50.0),
+                impedance: Some(downlead_quantity::Measure::exact(50.0)),
                 velocity: Some((0.66, 0.0035)),
                 source: "read \\ with W3".to_owned(),
             },

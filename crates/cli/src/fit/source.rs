@@ -130,8 +130,8 @@ pub(crate) fn sheet(c: &Cable) -> Result<Subject, String> {
         .map(|p| Sample {
             label: frequency(p.0),
             hz: p.0,
-            db_per_m: p.1,
-            u_db_per_m: 0.01 * p.1,
+            db_per_m: p.1.value,
+            u_db_per_m: 0.01 * p.1.value,
         })
         .collect();
     let shared = c.accuracy.iter().map(|a| a.u_relative).fold(0.0, f64::max);

@@ -2,7 +2,6 @@
 
 use downlead_base::Loc;
 use downlead_physics::net::part::{Gain, Load};
-use downlead_quantity::to_db;
 use downlead_station::Env;
 use downlead_station::model::{Antenna, Basis, Part, When};
 
@@ -59,13 +58,9 @@ pub(super) fn antenna_wave<'m>(
                 &z.resistance.value,
                 Cause::Reflection(at),
             ),
-            reactance: b.wiring.input(
-                "reactance, ohm",
-                z.reactance,
-                0.0,
-                Cause::Reactance(at),
-                downlead_physics::net::input::Shape::Rectangular,
-            ),
+            reactance: b
+                .wiring
+                .figure("reactance, ohm", &z.reactance, Cause::Reactance(at)),
         });
     }
     if let Some(s) = pick(&a.swr, b.point, b.env) {
@@ -89,16 +84,6 @@ pub(crate) struct GainAt {
     pub(crate) dipole: bool,
     pub(crate) loc: Loc,
     pub(crate) basis: Basis,
-}
-
-impl GainAt {
-    /// In dBi, the efficiency taken off.
-    pub(crate) fn net_dbi(&self, a: &Antenna) -> f64 {
-        match (self.directivity, a.efficiency) {
-            (true, Some(e)) => self.dbi + to_db(e.value),
-            _ => self.dbi,
-        }
-    }
 }
 
 pub(crate) fn gain_at(a: &Antenna, point: &Point, env: &Env) -> Option<GainAt> {

@@ -83,7 +83,7 @@ impl<'m> Run<'m, '_> {
             .map(|m| m.value);
         let nf = receiver
             .and_then(|(_, r, _)| r.noise_figure)
-            .map(|nf| (noise_figure(s, total - matched, nf), nf));
+            .map(|nf| (noise_figure(s, total - matched, nf.value), nf.value));
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
         // with a preamplifier the sensitivity follows the noise figure; without, the loss
         let sensitivity = match (needed, nf) {

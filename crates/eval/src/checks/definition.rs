@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::table::fit_two_term;
-use downlead_quantity::{frequency, number};
+use downlead_quantity::{Measure, frequency, number};
 use downlead_station::model::{Cable, CableLoss};
 
 /// A definition of one's own under a name of the library.
@@ -39,7 +39,7 @@ pub(crate) fn cable(c: &Cable, out: &mut Vec<Diagnostic>) {
         );
     }
     if let Some(CableLoss::Table(points)) = &c.loss {
-        let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1)).collect();
+        let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
         if plain.len() >= 4 {
             outlier(c, points, &plain, out);
         }
@@ -48,7 +48,12 @@ pub(crate) fn cable(c: &Cable, out: &mut Vec<Diagnostic>) {
 }
 
 /// The point without which the others fit far better: most likely a slip of the pen.
-fn outlier(c: &Cable, points: &[(f64, f64, Loc)], plain: &[(f64, f64)], out: &mut Vec<Diagnostic>) {
+fn outlier(
+    c: &Cable,
+    points: &[(f64, Measure, Loc)],
+    plain: &[(f64, f64)],
+    out: &mut Vec<Diagnostic>,
+) {
     let Ok(all) = fit_two_term(plain) else { return };
     if all.worst.1.abs() < 0.05 {
         return;

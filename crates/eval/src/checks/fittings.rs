@@ -3,7 +3,7 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{db, frequency, number};
 use downlead_station::Env;
-use downlead_station::model::{ConnectorLoss, Part, PartData, PartKind};
+use downlead_station::model::{Part, PartData, PartKind};
 
 use crate::point::Point;
 use crate::walk::Stop;
@@ -30,10 +30,7 @@ pub(super) fn adapters(env: &Env, stops: &[Stop<'_>], points: &[Point], out: &mu
             let hz = points.iter().map(|p| p.hz).fold(0.0, f64::max);
             let loss: f64 = row
                 .iter()
-                .filter_map(|(n, _)| match env.connector(n)?.loss? {
-                    ConnectorLoss::Root(k) => Some(k * libm::sqrt(hz / 1e9)),
-                    ConnectorLoss::Constant(l) => Some(l),
-                })
+                .filter_map(|(n, _)| Some(env.connector(n)?.loss?.at(hz).value))
                 .sum();
             out.push(
                 Diagnostic::new(
@@ -81,8 +78,8 @@ pub(super) fn connector_at(
     if let Some((z, l)) = c.bump {
         if point.hz > 150e6 {
             let bump = downlead_physics::connector::Bump {
-                z_ohm: z,
-                electrical_m: l,
+                z_ohm: z.value,
+                electrical_m: l.value,
             };
             let g = bump.gamma(point.hz, 50.0);
             let mut d = Diagnostic::new(
@@ -90,7 +87,7 @@ pub(super) fn connector_at(
                 loc,
                 format!(
                     "`{name}` is a piece of line of {} ohm: SWR {} and {} reflected at {}.",
-                    number(z, 1),
+                    number(z.value, 1),
                     number(downlead_physics::mismatch::swr_from_gamma(g), 2),
                     db(bump.loss(point.hz, 50.0)),
                     frequency(point.hz)
@@ -118,11 +115,7 @@ pub(super) fn connector_at(
         );
     }
     if !c.built_in && point.hz < 500e6 {
-        let one = match c.loss {
-            Some(ConnectorLoss::Root(k)) => k * libm::sqrt(point.hz / 1e9),
-            Some(ConnectorLoss::Constant(l)) => l,
-            None => 0.0,
-        };
+        let one = c.loss.map_or(0.0, |l| l.at(point.hz).value);
         if one > 0.15 {
             out.push(
                 Diagnostic::new(

@@ -1,7 +1,6 @@
 //! Pairs of connectors, joins.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_physics::net::input::Shape;
 use downlead_physics::net::part::{Part as Net, phases_of_pairs};
 use downlead_station::model::{ConnectorLoss, Name};
 use downlead_station::nearest;
@@ -27,32 +26,30 @@ impl<'m> Build<'m, '_> {
         let (k, root) = match c.loss {
             Some(ConnectorLoss::Root(k)) => (k, true),
             Some(ConnectorLoss::Constant(l)) => (l, false),
-            None => (0.0, false),
-        };
-        // the figure's unit of frequency: of a root law 1 GHz
-        let per = if root {
-            libm::sqrt(self.point.hz * 1e-9)
-        } else {
-            1.0
+            None => (downlead_quantity::Measure::exact(0.0), false),
         };
         let family: &str = c.families.as_ref().map_or(&c.name.text, |f| &f.0);
-        let u = k * c.u.0 + c.u.1 / per;
         let what = if root {
             "loss of a pair, dB/√GHz"
         } else {
             "loss of a pair, dB"
         };
-        let loss = self
-            .wiring
-            .input(what, k, u, Cause::Connector(family), Shape::Rectangular)
-            .within(0.0, f64::INFINITY);
-        if k > 0.0 && c.u == (0.0, 0.0) {
+        let loss = self.wiring.positive(what, &k, Cause::Connector(family));
+        if k.value > 0.0 && k.u == 0.0 {
             self.assumed.add(Assumed::LossExact, e.who);
         }
         let bump = c.bump.map(|(z, l)| {
             (
-                downlead_physics::net::input::Input::exact("impedance of the bump, ohm", z),
-                downlead_physics::net::input::Input::exact("length of the bump, m", l),
+                self.wiring.figure(
+                    "impedance of the bump, ohm",
+                    &z,
+                    Cause::Bump(&c.name.text, "impedance"),
+                ),
+                self.wiring.positive(
+                    "length of the bump, m",
+                    &l,
+                    Cause::Bump(&c.name.text, "length"),
+                ),
             )
         });
         let phase = self

@@ -43,7 +43,10 @@ impl<'m> Build<'m, '_> {
         };
         let named = port.map(|n| &*n.text);
         if let Some(file) = network::file_of(part, named, self.point, self.env) {
-            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
+            e.noise_figure = d
+                .noise_figure
+                .or(base.and_then(|b| b.noise_figure))
+                .map(|nf| nf.value);
             self.measured(e, part.kind, file);
             return;
         }
@@ -51,7 +54,10 @@ impl<'m> Build<'m, '_> {
             .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)))
             .map(|s| self.wiring.swr(&s.value, Cause::Reflection(s.figure.loc)));
         if network::amplifies(part.kind) {
-            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
+            e.noise_figure = d
+                .noise_figure
+                .or(base.and_then(|b| b.noise_figure))
+                .map(|nf| nf.value);
             match pick(&d.gain, self.point, self.env)
                 .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
             {
@@ -103,7 +109,10 @@ impl<'m> Build<'m, '_> {
             (Some(l), _) => Loss::Stated(l),
             (None, Some(c)) => {
                 e.basis = Basis::Computed;
-                Loss::Coupling(Input::exact("coupling, dB", c))
+                Loss::Coupling(
+                    self.wiring
+                        .positive("coupling, dB", &c, Cause::Coupling(e.who)),
+                )
             }
             (None, None) if figures.is_empty() && ports.is_empty() => {
                 // nothing stated at all: no loss, said so

@@ -12,6 +12,7 @@ use crate::cable::{self, CableAt};
 use crate::cause::Cause;
 use crate::network;
 use crate::point::pick;
+use crate::wiring::Wiring;
 
 /// What a run outdoors may be on a winter night, °C (our choice).
 pub(crate) const COLD_C: f64 = -20.0;
@@ -98,7 +99,6 @@ impl<'m> Build<'m, '_> {
         e.line = Some(LineAt {
             cable,
             at,
-            length_m,
             cut: !matches!(length, LineLength::Metres(_)),
             temperature: t,
         });
@@ -123,11 +123,22 @@ impl<'m> Build<'m, '_> {
                 1.0,
                 at.u_relative,
                 Cause::Cable(shared),
-                Shape::Normal,
+                if at.normal {
+                    Shape::Normal
+                } else {
+                    Shape::Rectangular
+                },
             )
             .within(0.0, f64::INFINITY);
         let (mut z0, mut velocity) = (
-            Some(Input::exact("impedance, ohm", at.z0)),
+            Some(w.positive(
+                "impedance, ohm",
+                &Measure {
+                    value: at.z0,
+                    ..cable.impedance.unwrap_or_default()
+                },
+                Cause::Impedance(name),
+            )),
             Some(w.figure(
                 "velocity factor",
                 &Measure {
@@ -139,8 +150,8 @@ impl<'m> Build<'m, '_> {
         );
         let rate = match &cable.loss {
             Some(CableLoss::TwoTerm { k1, k2 }) => Rate::TwoTerm {
-                k1: Input::exact("k1, dB/m/√MHz", *k1),
-                k2: Input::exact("k2, dB/m/MHz", *k2),
+                k1: w.positive("k1, dB/m/√MHz", k1, Cause::Construction(name, "k1")),
+                k2: w.positive("k2, dB/m/MHz", k2, Cause::Construction(name, "k2")),
             },
             Some(CableLoss::Construction(k)) => {
                 if cable.impedance.is_none() {
@@ -149,7 +160,7 @@ impl<'m> Build<'m, '_> {
                 if cable.velocity.is_none() {
                     velocity = None;
                 }
-                Rate::Coax(Box::new(coax(k)))
+                Rate::Coax(Box::new(coax(w, k, name)))
             }
             Some(CableLoss::Wires(k)) => {
                 if cable.impedance.is_none() {
@@ -158,7 +169,7 @@ impl<'m> Build<'m, '_> {
                 if cable.velocity.is_none() {
                     velocity = None;
                 }
-                Rate::Wires(Box::new(wires(k)))
+                Rate::Wires(Box::new(wires(w, k, name)))
             }
             _ => Rate::Split {
                 conductor: Input::exact(
@@ -236,25 +247,34 @@ pub(super) fn nominal() -> downlead_physics::net::input::Nominal<'static> {
     downlead_physics::net::input::Nominal { angles: &[] }
 }
 
-fn coax(k: &downlead_station::model::Construction) -> net::Coax {
+fn coax<'m>(
+    w: &mut Wiring<'m>,
+    k: &downlead_station::model::Construction,
+    name: &'m str,
+) -> net::Coax {
+    let mut of =
+        |what: &'static str, m: &Measure| w.positive(what, m, Cause::Construction(name, what));
+    let resistivity = of("resistivity, ohm m", &k.resistivity);
     net::Coax {
-        inner: Input::exact("inner conductor, m", k.inner),
-        outer: Input::exact("outer conductor, m", k.outer),
-        permittivity: Input::exact("permittivity", k.permittivity),
-        loss_tangent: Input::exact("loss tangent", k.loss_tangent),
+        inner: of("inner conductor, m", &k.inner),
+        outer: of("outer conductor, m", &k.outer),
+        permittivity: of("permittivity", &k.permittivity),
+        loss_tangent: of("loss tangent", &k.loss_tangent),
         strand_diameter: Input::exact("diameter factor of the strands", 1.0),
-        strand: Input::exact("factor of the strands", k.strand),
-        braid: Input::exact("factor of the braid", k.braid),
-        inner_resistivity: Input::exact("resistivity, ohm m", k.resistivity),
-        outer_resistivity: Input::exact("resistivity, ohm m", k.resistivity),
+        strand: of("factor of the strands", &k.strand),
+        braid: of("factor of the braid", &k.braid),
+        inner_resistivity: resistivity,
+        outer_resistivity: resistivity,
     }
 }
 
-fn wires(k: &downlead_station::model::Wires) -> net::Wires {
+fn wires<'m>(w: &mut Wiring<'m>, k: &downlead_station::model::Wires, name: &'m str) -> net::Wires {
+    let mut of =
+        |what: &'static str, m: &Measure| w.positive(what, m, Cause::Construction(name, what));
     net::Wires {
-        diameter: Input::exact("wire, m", k.diameter),
-        spacing: Input::exact("spacing, m", k.spacing),
-        permittivity: Input::exact("permittivity", k.permittivity),
-        resistivity: Input::exact("resistivity, ohm m", k.resistivity),
+        diameter: of("wire, m", &k.diameter),
+        spacing: of("spacing, m", &k.spacing),
+        permittivity: of("permittivity", &k.permittivity),
+        resistivity: of("resistivity, ohm m", &k.resistivity),
     }
 }

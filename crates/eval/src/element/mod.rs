@@ -29,7 +29,6 @@ use crate::wiring::Wiring;
 pub(crate) struct LineAt<'m> {
     pub(crate) cable: &'m Cable,
     pub(crate) at: CableAt,
-    pub(crate) length_m: f64,
     /// Whether it was cut by its electrical length.
     pub(crate) cut: bool,
     pub(crate) temperature: Measure,

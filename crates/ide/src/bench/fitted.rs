@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use downlead_eval::bench::result::SessionResult;
 use downlead_eval::result::measure::LossFit;
-use downlead_quantity::{number, sig};
+use downlead_quantity::{Measure, number, sig};
 use downlead_station::Env;
 use downlead_station::session::Session;
 
@@ -22,7 +22,7 @@ pub struct MeasuredCable {
     /// Its title.
     pub title: String,
     /// Impedance, ohm, where known.
-    pub impedance: Option<f64>,
+    pub impedance: Option<Measure>,
     /// Velocity factor and its standard uncertainty, where known.
     pub velocity: Option<(f64, f64)>,
     /// Where its figures are from.
@@ -97,7 +97,12 @@ pub fn cable_definition(c: &MeasuredCable, f: &LossFit) -> String {
         let _ = writeln!(out, "    {words}");
     };
     if let Some(z) = c.impedance {
-        line(format!("impedance {} ohm", number(z, 2)));
+        if z.u > 1e-6 {
+            let (v, u) = with_doubt(z.value, 2.0 * z.u, 6);
+            line(format!("impedance {v} ohm ± {u} ohm k 2"));
+        } else {
+            line(format!("impedance {} ohm", number(z.value, 2)));
+        }
     }
     match c.velocity {
         Some((v, u)) if u > 1e-6 => {

@@ -301,6 +301,8 @@ impl List<'_> {
             // a part is from a file instead of all else; only what is has an accuracy of its own
             "from" if part && matches!(self.at.word(), "antenna" | "load") => {}
             "from" if head.len() > if self.at.word() == "loss" { 1 } else { 2 } => return false,
+            "reversed"
+                if PartKind::from_word(self.at.word()).is_some_and(PartKind::has_direction) => {}
             "accuracy" | "reversed" if !have("from") => return false,
             // the first word is a tag, and a line says how long it is before all else
             "of" | "from" if self.tag_may_follow() => return word == "from" || !line,

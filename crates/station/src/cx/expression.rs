@@ -133,6 +133,18 @@ impl<'a> Cx<'a> {
                     _ => None,
                 };
                 let q = self.expr(view.expr())?;
+                if view.coverage().is_some_and(|k| k <= 0.0) {
+                    let loc = self.loc(view.span());
+                    self.push(
+                        Diagnostic::new(
+                            &codes::IMPOSSIBLE_VALUE,
+                            loc,
+                            "The coverage factor k must be above zero.",
+                        )
+                        .help("Write `k 2` for an expanded uncertainty, `k 1` for a standard one."),
+                    );
+                    return None;
+                }
                 let mut half = None;
                 if let Some((tol, k)) = view.tolerance() {
                     let mut t = self.expr(tol)?;
@@ -140,18 +152,7 @@ impl<'a> Cx<'a> {
                         // a tolerance is a difference: the zero point of °F or dBW must not enter
                         t.value -= unit(u).to_base(0.0);
                     }
-                    let shape = match k {
-                        Some(k) if k > 0.0 => Shape::Coverage(k),
-                        Some(_) => {
-                            let loc = self.loc(view.span());
-                            self.push(
-                                Diagnostic::new(&codes::IMPOSSIBLE_VALUE, loc, "The coverage factor k must be above zero.")
-                                    .help("Write `k 2` for an expanded uncertainty, `k 1` for a standard one."),
-                            );
-                            return None;
-                        }
-                        None => Shape::Rectangular,
-                    };
+                    let shape = k.map_or(Shape::Rectangular, Shape::Coverage);
                     if t.value < 0.0 {
                         let loc = self.loc(tol.span());
                         self.push(
@@ -166,41 +167,74 @@ impl<'a> Cx<'a> {
                     }
                     half = Some((t, shape));
                 }
+                let mut q = q;
                 let upper = match view.upper() {
-                    Some(u) => Some(self.expr(u)?),
+                    Some(u) => {
+                        let mut upper = self.expr(u)?;
+                        // bands and other ranges of frequency say it themselves
+                        if upper.dim == q.dim && upper.value < q.value && q.dim != Dim::Frequency {
+                            self.wrong_way_round(view.span(), view.expr().span(), u.span());
+                            std::mem::swap(&mut q, &mut upper);
+                        }
+                        Some(upper)
+                    }
                     None => None,
                 };
-                if half.is_none() && upper.is_none() {
-                    // named values bring their own doubt into what is made of them
-                    half = self.inherited(view.expr()).map(|(value, shape)| {
-                        (
-                            Quantity {
-                                value,
-                                // how far a level may be off is no level
-                                dim: match q.dim {
-                                    Dim::Level => Dim::Decibel,
-                                    d => d,
-                                },
-                            },
-                            shape,
-                        )
-                    });
-                }
-                let (unit_id, unit_loc, imperial) = self.unit_facts(view.expr());
+                let plain = self.operand(view.expr(), q, view.span());
                 Some(Val {
                     q,
-                    half,
+                    half: half.or(plain.half.filter(|_| upper.is_none())),
                     upper,
-                    loc: self.loc(view.span()),
-                    unit: unit_id,
-                    unit_loc,
-                    imperial,
                     per,
                     coverage: view.coverage(),
+                    ..plain
                 })
             }
             _ => None,
         }
+    }
+
+    /// An expression whose value `q` is, with the uncertainty that named values bring into it.
+    fn operand(&self, e: Expr<'a>, q: Quantity, span: Span) -> Val {
+        let half = self.inherited(e).map(|(value, shape)| {
+            // how far a level may be off is no level
+            let dim = match q.dim {
+                Dim::Level => Dim::Decibel,
+                d => d,
+            };
+            (Quantity { value, dim }, shape)
+        });
+        let (unit, unit_loc, imperial) = self.unit_facts(e);
+        Val {
+            q,
+            half,
+            upper: None,
+            loc: self.loc(span),
+            unit,
+            unit_loc,
+            imperial,
+            per: None,
+            coverage: None,
+        }
+    }
+
+    fn wrong_way_round(&mut self, all: Span, low: Span, high: Span) {
+        let (low, high) = (self.text(low), self.text(high));
+        let loc = self.loc(all);
+        self.push(
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                loc,
+                "An interval runs from the lower to the higher value.",
+            )
+            .at("the wrong way round")
+            .fix(
+                format!("write `{high} to {low}`"),
+                loc,
+                format!("{high} to {low}"),
+            )
+            .preferred(),
+        );
     }
 
     /// Half-width and shape that named values bring into an expression, in the base unit of its
@@ -294,23 +328,42 @@ impl<'a> Cx<'a> {
         }
     }
 
-    /// The value of the two sides of `K1 + K2`, whose kinds differ; or of a single term.
+    /// The two sides of `K1 + K2`, whose kinds differ, or a single term; and the `±` that belongs
+    /// to their sum.
     pub(crate) fn two_terms(
         &mut self,
         stmt: Stmt<'a>,
         atom: &Atom,
-    ) -> Option<Vec<(Quantity, Loc)>> {
-        let view = stmt.value(*atom)?;
-        let mut out = Vec::new();
-        if let ExprKind::Binary(BinOp::Add, left, right) = view.expr().kind() {
-            let (ll, rl) = (self.loc(left.span()), self.loc(right.span()));
-            out.push((self.expr(left)?, ll));
-            out.push((self.expr(right)?, rl));
-        } else {
-            let l = self.loc(view.span());
-            out.push((self.expr(view.expr())?, l));
+    ) -> Option<(Vec<Val>, Option<Val>)> {
+        let Some(view) = stmt.value(*atom) else {
+            return Some((vec![self.value(stmt, atom)?], None));
+        };
+        let ExprKind::Binary(BinOp::Add, left, right) = view.expr().kind() else {
+            return Some((vec![self.value(stmt, atom)?], None));
+        };
+        let mut terms = Vec::new();
+        for side in [left, right] {
+            let q = self.expr(side)?;
+            terms.push(self.operand(side, q, side.span()));
         }
-        Some(out)
+        let whole = Val {
+            // the kind of neither side
+            half: match view.tolerance() {
+                Some((t, k)) => {
+                    Some((self.expr(t)?, k.map_or(Shape::Rectangular, Shape::Coverage)))
+                }
+                None => None,
+            },
+            upper: match view.upper() {
+                Some(u) => Some(self.expr(u)?),
+                None => None,
+            },
+            loc: self.loc(view.span()),
+            coverage: view.coverage(),
+            ..*terms.first()?
+        };
+        let stated = whole.half.is_some() || whole.upper.is_some() || whole.coverage.is_some();
+        Some((terms, stated.then_some(whole)))
     }
 }
 

@@ -1,7 +1,9 @@
 //! Whether a value is of the kind that stands here, and what to say if not.
 
 use downlead_base::{Diagnostic, Span, codes};
-use downlead_quantity::{Dim, Measure, Quantity, Tolerance, number, similar_units, units_of};
+use downlead_quantity::{
+    DB_PER_RELATIVE, Dim, Measure, Quantity, Tolerance, number, similar_units, units_of,
+};
 
 use super::Cx;
 use super::value::Val;
@@ -142,6 +144,9 @@ impl<'a> Cx<'a> {
             self.wrong_kind(v, &[dim], what, example);
             return None;
         }
+        if !self.coverage_fits(v) {
+            return None;
+        }
         if let Some(law) = v.per {
             self.push(
                 Diagnostic::new(&codes::UNEXPECTED_WORD, law, format!("{} does not follow a law of frequency.", capital(what)))
@@ -162,6 +167,12 @@ impl<'a> Cx<'a> {
             Some((h, shape)) => {
                 let half_width = match h.dim {
                     d if d == dim => h.value,
+                    // a percentage of a level or gain is one of its power
+                    Dim::Percent
+                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                    {
+                        DB_PER_RELATIVE * h.value
+                    }
                     Dim::Percent if dim != Dim::Temperature => h.value * v.q.value.abs(),
                     Dim::Decibel
                         if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
@@ -204,7 +215,9 @@ impl<'a> Cx<'a> {
         example: &str,
     ) -> Option<Measure> {
         let m = self.measure(v, dim, what, example)?;
-        if m.value > 0.0 {
+        // of an interval the lower end counts
+        if m.value > 0.0 && v.q.value >= 0.0 {
+            self.within_bounds(v, &m, 0.0, what);
             return Some(m);
         }
         self.push(

@@ -5,6 +5,7 @@ mod cursor;
 mod expression;
 mod kind;
 mod quantity;
+mod uncertainty;
 mod value;
 mod word;
 
@@ -14,6 +15,7 @@ use downlead_syntax::Item;
 use crate::model::Name;
 
 pub(crate) use cursor::Cur;
+pub(crate) use uncertainty::first_of;
 pub use value::{Lets, Val};
 pub use word::{capital, nearest};
 

@@ -7,6 +7,9 @@ use super::Cx;
 use super::value::Val;
 use super::word::capital;
 
+/// How far below zero a `±` in dB may reach without a word: less than losses are rounded to.
+const BELOW_ZERO_DB: f64 = 0.1;
+
 impl<'a> Cx<'a> {
     /// A power in W (dBm is converted) with its standard uncertainty in dB.
     pub(crate) fn power(&mut self, v: &Val, what: &str, example: &str) -> Option<Measure> {
@@ -23,6 +26,9 @@ impl<'a> Cx<'a> {
                 )
                 .at("not a power that can flow"),
             );
+            return None;
+        }
+        if !self.coverage_fits(v) {
             return None;
         }
         if let Some(up) = v.upper {
@@ -49,7 +55,20 @@ impl<'a> Cx<'a> {
                         return None;
                     }
                 };
-                Tolerance { half_width, shape }.about(w)
+                let m = Tolerance { half_width, shape }.about(w);
+                if h.dim != Dim::Decibel {
+                    let share = m.scaled_u(1.0 / DB_PER_RELATIVE);
+                    self.within_bounds(
+                        v,
+                        &Measure {
+                            value: 1.0,
+                            ..share
+                        },
+                        0.0,
+                        what,
+                    );
+                }
+                m
             }
         })
     }
@@ -57,7 +76,16 @@ impl<'a> Cx<'a> {
     /// A loss in dB, not negative; percent of power lost is converted (second: true).
     pub(crate) fn loss(&mut self, v: &Val, what: &str) -> Option<(Measure, bool)> {
         if v.q.dim == Dim::Percent {
-            if !(0.0..1.0).contains(&v.q.value) {
+            let upper = v.upper.filter(|u| u.dim == Dim::Percent);
+            if let Some(up) = v.upper.filter(|u| u.dim != Dim::Percent) {
+                self.wrong_kind(&v.end(up), &[Dim::Percent], what, "4 % to 6 %");
+                return None;
+            }
+            if !self.coverage_fits(v) {
+                return None;
+            }
+            let top = upper.map_or(v.q.value, |u| u.value);
+            if !(0.0..1.0).contains(&v.q.value) || !(0.0..1.0).contains(&top) {
                 self.push(
                     Diagnostic::new(
                         &codes::IMPOSSIBLE_VALUE,
@@ -69,6 +97,9 @@ impl<'a> Cx<'a> {
                 return None;
             }
             let db = -to_db(1.0 - v.q.value);
+            if upper.is_some() {
+                return Some((Measure::interval(db, -to_db(1.0 - top)), true));
+            }
             let m = match v.half {
                 Some((h, shape)) if h.dim == Dim::Percent => Tolerance {
                     half_width: DB_PER_RELATIVE * h.value / (1.0 - v.q.value),
@@ -86,6 +117,7 @@ impl<'a> Cx<'a> {
                 }
                 None => Measure::exact(db),
             };
+            self.within_bounds(v, &m, 0.0, what);
             return Some((m, true));
         }
         let m = self.measure(v, Dim::Decibel, what, "0.55 dB")?;
@@ -109,6 +141,9 @@ impl<'a> Cx<'a> {
             self.push(d.help("If it really amplifies, make it an `amplifier` with a gain."));
             return None;
         }
+        // sheets state small losses as `0.10 dB ± 0.15 dB`
+        let rounded = v.half.is_some_and(|(h, _)| h.dim == Dim::Decibel);
+        self.within_bounds(v, &m, if rounded { -BELOW_ZERO_DB } else { 0.0 }, what);
         Some((m, false))
     }
 
@@ -166,11 +201,13 @@ impl<'a> Cx<'a> {
             self.push(d);
             return None;
         }
+        self.within_bounds(v, &m, 1.0, "an SWR");
         Some(m)
     }
 
-    /// A frequency in Hz between 1 kHz and 300 GHz.
+    /// A frequency in Hz between 1 kHz and 300 GHz. It is what is set, and takes no uncertainty.
     pub(crate) fn frequency(&mut self, v: &Val, what: &str) -> Option<f64> {
+        let v = &self.alone(v, what);
         let m = self.measure(v, Dim::Frequency, what, "145.3 MHz")?;
         if !(1e3..=300e9).contains(&m.value) {
             self.push(

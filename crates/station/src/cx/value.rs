@@ -69,6 +69,14 @@ impl Val {
             return 0.0;
         };
         let half_width = match h.dim {
+            Dim::Percent
+                if matches!(
+                    self.q.dim,
+                    Dim::GainIsotropic | Dim::GainDipole | Dim::Level
+                ) =>
+            {
+                DB_PER_RELATIVE * h.value
+            }
             Dim::Percent if self.q.dim != Dim::Percent => h.value * self.q.value.abs(),
             Dim::Decibel if self.q.dim == Dim::Power => h.value / DB_PER_RELATIVE * self.q.value,
             _ => h.value,

@@ -1,13 +1,13 @@
 //! `cable NAME { … }`.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::{Dim, Measure, Shape, Tolerance, frequency, number};
+use downlead_quantity::{Dim, Measure, Quantity, Shape, Tolerance, frequency, number};
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
 use super::head::{declared, no_keyword, unknown_statement};
 use super::rating::rating;
-use crate::cx::{Cur, Cx};
+use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
 use crate::model::{
     AccuracyStep, Basis, Cable, CableLoss, Construction, Figure, Meta, Name, NetworkFile, When,
@@ -48,11 +48,32 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
     let had = cx.diags.len();
     let mut steps = Vec::new();
     let mut ratings = Vec::new();
+    let mut of_loss = None;
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
-        line(cx, s, &mut c, &mut steps, &mut ratings);
+        line(cx, s, &mut c, &mut steps, &mut ratings, &mut of_loss);
     }
     if c.built_in {
         c.meta.basis = Basis::Library;
+    }
+    match of_loss {
+        Some((m, loc)) if !steps.is_empty() => {
+            let text = number(100.0 * m.u, 3);
+            cx.push(
+                Diagnostic::new(
+                    &codes::FIGURE_TWICE,
+                    loc,
+                    format!("The accuracy of `{}` is given twice, here ({text} % standard) and by `accuracy`; the line `accuracy` is used.", c.name.text),
+                )
+                .at("not used")
+                .help("Remove one of them."),
+            );
+        }
+        Some((m, _)) => steps.push(AccuracyStep {
+            up_to_hz: f64::INFINITY,
+            u_relative: m.u,
+            normal: m.normal,
+        }),
+        None => {}
     }
     steps.sort_by(|a: &AccuracyStep, b| a.up_to_hz.total_cmp(&b.up_to_hz));
     c.accuracy = steps.into();
@@ -79,15 +100,14 @@ fn line<'a>(
     c: &mut Cable,
     steps: &mut Vec<AccuracyStep>,
     ratings: &mut Vec<crate::model::Rating>,
+    of_loss: &mut Option<(Measure, Loc)>,
 ) {
     let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = 1;
     match s.keyword() {
         Some("impedance") => {
             if let Some(v) = cur.val(cx) {
-                c.impedance = cx
-                    .positive(&v, Dim::Impedance, "a cable's impedance", "50 ohm")
-                    .map(|m| m.value);
+                c.impedance = cx.positive(&v, Dim::Impedance, "a cable's impedance", "50 ohm");
             } else {
                 missing(cx, &cur, "an impedance follows", "impedance 50 ohm");
             }
@@ -95,16 +115,30 @@ fn line<'a>(
         Some("velocity") => {
             if let Some(v) = cur.need(cx, "a velocity factor follows", "velocity 0.66") {
                 let v = if v.q.dim == Dim::Percent {
-                    crate::cx::Val {
-                        q: downlead_quantity::Quantity::count(v.q.value),
-                        half: None,
+                    // a share of the speed of light, its ± too: `66 % ± 1 %` is 0.66 ± 0.01
+                    let number = |q: Quantity| Quantity {
+                        dim: match q.dim {
+                            Dim::Percent => Dim::Count,
+                            d => d,
+                        },
+                        ..q
+                    };
+                    Val {
+                        q: number(v.q),
+                        half: v.half.map(|(h, shape)| (number(h), shape)),
+                        upper: v.upper.map(number),
                         ..v
                     }
                 } else {
                     v
                 };
                 c.velocity = cx.measure(&v, Dim::Count, "a velocity factor", "0.66");
-                if let Some(m) = c.velocity.filter(|m| !(m.value > 0.1 && m.value <= 1.0)) {
+                if let Some(m) = &c.velocity {
+                    cx.within_bounds(&v, m, 0.0, "a velocity factor");
+                }
+                let ends = [v.q.value, v.upper.map_or(v.q.value, |u| u.value)];
+                let can_be = |x: f64| x > 0.1 && x <= 1.0;
+                if let Some(m) = c.velocity.filter(|_| !ends.into_iter().all(can_be)) {
                     let d = Diagnostic::new(
                         &codes::IMPOSSIBLE_VALUE,
                         v.loc,
@@ -119,7 +153,7 @@ fn line<'a>(
                 }
             }
         }
-        Some("loss") => loss(cx, s, c),
+        Some("loss") => *of_loss = loss(cx, s, c),
         Some("construction") => {
             c.loss_loc = cx.loc(s.head_span());
             c.loss = construction(cx, s).map(CableLoss::Construction);
@@ -142,6 +176,7 @@ fn line<'a>(
         }
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 1900 V") {
+                let v = cx.alone(&v, "a working voltage");
                 c.voltage = cx
                     .positive(&v, Dim::Voltage, "a working voltage", "1900 V")
                     .map(|m| m.value);
@@ -149,6 +184,7 @@ fn line<'a>(
         }
         Some("size") => {
             if let Some(v) = cur.need(cx, "the diameter over the jacket follows", "size 10.3 mm") {
+                let v = cx.alone(&v, "a cable's size");
                 c.size = cx
                     .positive(&v, Dim::Length, "a cable's size", "10.3 mm")
                     .map(|m| m.value);
@@ -188,7 +224,8 @@ fn line<'a>(
     }
 }
 
-fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
+/// The loss; gives the `±` that holds for all of it, as a relative uncertainty about 1.
+fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc)> {
     c.loss_loc = cx.loc(s.head_span());
     let mut q = Quals::default();
     let mut terms = None;
@@ -215,8 +252,8 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
             }
         }
     }
-    if let Some(t) = q.at_temperature {
-        c.reference_c = t.value;
+    if let Some(t) = q.at_temperature_alone(cx, "the temperature of a loss") {
+        c.reference_c = t;
         c.reference_stated = true;
     }
     let source = c.meta.source.take();
@@ -226,12 +263,12 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
             c.meta = super::network::about(&path, q.meta);
             c.loss = Some(of_file(path, length, file_accuracy, &c.meta));
         }
-        return;
+        return None;
     }
     c.meta = q.meta;
     c.meta.source = c.meta.source.take().or(source);
     if let Some(block) = s.block() {
-        let mut points: Vec<(f64, f64, Loc)> = Vec::new();
+        let mut points: Vec<(f64, Measure, Loc)> = Vec::new();
         for row in block.iter() {
             let mut cur = Cur::new(row, row.atoms());
             let (Some(f), Some(a)) = (cur.val(cx), cur.val(cx)) else {
@@ -251,7 +288,8 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
             ) else {
                 continue;
             };
-            if m.value <= 0.0 {
+            cx.within_bounds(&a, &m, 0.0, "a cable's loss");
+            if m.value <= 0.0 || a.q.value < 0.0 {
                 let d = Diagnostic::new(
                     &codes::NEGATIVE_LOSS,
                     a.loc,
@@ -275,15 +313,15 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
                 cx.push(d);
                 continue;
             }
-            points.push((hz, m.value, cx.loc(row.head_span())));
+            points.push((hz, m, cx.loc(row.head_span())));
         }
         points.sort_by(|a, b| a.0.total_cmp(&b.0));
         if !points.is_empty() {
             c.loss = Some(CableLoss::Table(points.into()));
         }
-        return;
+        return None;
     }
-    let Some(terms) = terms else {
+    let Some((terms, of_sum)) = terms else {
         if !s.is_broken()
             && cx.diags.iter().all(|d| {
                 d.primary.loc.span.end < s.span().start || d.primary.loc.span.start > s.span().end
@@ -297,29 +335,47 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
                 "loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz",
             );
         }
-        return;
+        return None;
     };
     let (mut k1, mut k2) = (None, None);
-    for (t, loc) in terms {
-        match t.dim {
-            Dim::RootCoefficient if k1.is_none() => k1 = Some(t.value),
-            Dim::LinearCoefficient if k2.is_none() => k2 = Some(t.value),
+    let relative = match terms[..] {
+        [
+            Val {
+                half: Some((h, shape)),
+                loc,
+                ..
+            },
+        ] if h.dim == Dim::Percent => Some((relative(cx, h.value, shape, loc), loc)),
+        _ => None,
+    };
+    for t in terms {
+        const EXAMPLE: &str = "0.4 dB/100 m/sqrt(MHz)";
+        match t.q.dim {
+            d @ Dim::RootCoefficient if k1.is_none() => {
+                k1 = cx.measure(&t, d, "a coefficient of a cable's loss", EXAMPLE);
+            }
+            d @ Dim::LinearCoefficient if k2.is_none() => {
+                k2 = cx.measure(&t, d, "a coefficient of a cable's loss", EXAMPLE);
+            }
             other => {
                 let d = Diagnostic::new(
                     &codes::WRONG_UNIT,
-                    loc,
+                    t.loc,
                     format!("A coefficient of a cable's loss is needed here, not {}.", other.noun()),
                 )
                 .at("does not fit")
                 .help("Written for example `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
                 .help("A loss at one frequency goes into a table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.");
                 cx.push(d);
-                return;
+                return None;
             }
         }
     }
-    let (k1, k2) = (k1.unwrap_or(0.0), k2.unwrap_or(0.0));
-    if k1 < 0.0 || k2 < 0.0 || k1 + k2 <= 0.0 {
+    if k1.is_none() && k2.is_none() {
+        return None;
+    }
+    let (k1, k2) = (k1.unwrap_or_default(), k2.unwrap_or_default());
+    if k1.value < 0.0 || k2.value < 0.0 || k1.value + k2.value <= 0.0 {
         let d = Diagnostic::new(
             &codes::NEGATIVE_LOSS,
             c.loss_loc,
@@ -327,9 +383,51 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) {
         )
         .at("not positive");
         cx.push(d);
-        return;
+        return None;
     }
+    let mut terms = [k1, k2];
+    let of_all = match of_sum {
+        Some(v) => sum_accuracy(cx, &v),
+        // a percentage of the only coefficient is one of the loss
+        None => relative.map(|(of_one, loc)| {
+            terms.iter_mut().for_each(|t| t.u = 0.0);
+            (of_one, loc)
+        }),
+    };
+    let [k1, k2] = terms;
     c.loss = Some(CableLoss::TwoTerm { k1, k2 });
+    of_all
+}
+
+/// The `±` behind the sum of both coefficients: a percentage is the accuracy of the loss.
+fn sum_accuracy(cx: &mut Cx<'_>, v: &Val) -> Option<(Measure, Loc)> {
+    match v.half {
+        Some((h, shape)) if h.dim == Dim::Percent && h.value >= 0.0 => {
+            Some((relative(cx, h.value, shape, v.loc), v.loc))
+        }
+        _ => {
+            cx.push(
+                Diagnostic::new(
+                    &codes::UNCERTAINTY_NOT_USED,
+                    v.loc,
+                    "To which of the two coefficients this belongs is not said.",
+                )
+                .at("of a sum")
+                .help("In percent it holds for the loss: `… ± 5 % k 1`, or the line `accuracy 5 % k 1`.")
+                .help("For one coefficient: `let conductor = 0.4 dB/100 m/sqrt(MHz) ± 0.02 dB/100 m/sqrt(MHz)`, and `loss conductor + …`."),
+            );
+            None
+        }
+    }
+}
+
+/// A relative uncertainty of a cable's loss, about 1.
+fn relative(cx: &mut Cx<'_>, half_width: f64, shape: Shape, loc: Loc) -> Measure {
+    let m = Tolerance { half_width, shape }.about(1.0);
+    if m.reach() > 1.0 {
+        cx.too_large(loc, "a cable's loss");
+    }
+    m
 }
 
 /// `of 25 m` behind the file of a piece.
@@ -377,7 +475,14 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
                 missing(cx, &cur, "the accuracy follows", "accuracy 5 % k 1");
                 return;
             };
-            let plain = crate::cx::Val { upper: None, ..v };
+            let plain = cx.alone(
+                &Val {
+                    upper: None,
+                    coverage: None,
+                    ..v
+                },
+                "an accuracy",
+            );
             let Some(m) = cx.measure(&plain, Dim::Percent, "a cable's accuracy", "5 % k 1") else {
                 return;
             };
@@ -389,16 +494,10 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
             if let Some(f) = v.upper.filter(|f| f.dim == Dim::Frequency) {
                 up_to = f.value;
             }
-            u = Some(
-                Tolerance {
-                    half_width: m.value.abs(),
-                    shape,
-                }
-                .standard(),
-            );
+            u = Some(relative(cx, m.value.abs(), shape, v.loc));
             if let Some(f) = v.upper.filter(|f| f.dim != Dim::Frequency) {
                 cx.wrong_kind(
-                    &crate::cx::Val {
+                    &Val {
                         q: f,
                         upper: None,
                         ..v
@@ -437,53 +536,47 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
     if let Some(u) = u {
         steps.push(AccuracyStep {
             up_to_hz: up_to,
-            u_relative: u,
+            u_relative: u.u,
+            normal: u.normal,
         });
     }
 }
 
 fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
     let mut k = Construction {
-        inner: 0.0,
-        outer: 0.0,
-        permittivity: 0.0,
-        loss_tangent: 0.0,
-        strand: 1.0,
-        braid: 1.0,
-        resistivity: COPPER,
+        inner: Measure::default(),
+        outer: Measure::default(),
+        permittivity: Measure::default(),
+        loss_tangent: Measure::default(),
+        strand: Measure::exact(1.0),
+        braid: Measure::exact(1.0),
+        resistivity: Measure::exact(COPPER),
     };
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {
         match word {
             "inner" => {
-                k.inner = cx
-                    .positive(v, Dim::Length, "the inner conductor's diameter", "2.7 mm")?
-                    .value
+                k.inner = cx.positive(v, Dim::Length, "the inner conductor's diameter", "2.7 mm")?
             }
             "outer" => {
-                k.outer = cx
-                    .positive(v, Dim::Length, "the outer conductor's diameter", "7.2 mm")?
-                    .value
+                k.outer = cx.positive(v, Dim::Length, "the outer conductor's diameter", "7.2 mm")?
             }
             "permittivity" => {
-                k.permittivity = cx.positive(v, Dim::Count, "the permittivity", "2.3")?.value
+                k.permittivity = cx.positive(v, Dim::Count, "the permittivity", "2.3")?
             }
             "loss-tangent" => {
-                k.loss_tangent = cx
-                    .measure(v, Dim::Count, "the loss tangent", "0.0002")?
-                    .value
-                    .max(0.0)
+                // air has none
+                k.loss_tangent = if v.q.value == 0.0 {
+                    cx.measure(v, Dim::Count, "the loss tangent", "0.0002")?
+                } else {
+                    cx.positive(v, Dim::Count, "the loss tangent", "0.0002")?
+                }
             }
-            "strand" => {
-                k.strand = cx
-                    .positive(v, Dim::Count, "the strand factor", "1.25")?
-                    .value
-            }
-            "braid" => k.braid = cx.positive(v, Dim::Count, "the braid factor", "1.9")?.value,
+            "strand" => k.strand = cx.positive(v, Dim::Count, "the strand factor", "1.25")?,
+            "braid" => k.braid = cx.positive(v, Dim::Count, "the braid factor", "1.9")?,
             "resistivity" => {
-                k.resistivity = cx
-                    .positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
-                    .value
+                k.resistivity =
+                    cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
             }
             _ => return None,
         }
@@ -493,14 +586,14 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
     if cx.diags.len() > had {
         return None;
     }
-    if k.inner <= 0.0 || k.outer <= 0.0 || k.permittivity <= 0.0 {
+    if k.inner.value <= 0.0 || k.outer.value <= 0.0 || k.permittivity.value <= 0.0 {
         let d = Diagnostic::new(&codes::MISSING_VALUE, loc, "A construction needs `inner`, `outer` and `permittivity`.")
             .at("incomplete")
             .help("Written for example `construction { inner 0.92 mm; outer 2.98 mm; permittivity 2.07 }`.");
         cx.push(d);
         return None;
     }
-    if k.inner >= k.outer || k.permittivity < 1.0 {
+    if k.inner.value >= k.outer.value || k.permittivity.value < 1.0 {
         let d = Diagnostic::new(
             &codes::IMPOSSIBLE_VALUE,
             loc,
@@ -515,31 +608,22 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
 
 fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
     let mut w = Wires {
-        diameter: 0.0,
-        spacing: 0.0,
-        permittivity: 1.0,
-        resistivity: COPPER,
+        diameter: Measure::default(),
+        spacing: Measure::default(),
+        permittivity: Measure::exact(1.0),
+        resistivity: Measure::exact(COPPER),
     };
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {
         match word {
-            "diameter" => {
-                w.diameter = cx
-                    .positive(v, Dim::Length, "a wire's diameter", "2 mm")?
-                    .value
-            }
-            "spacing" => {
-                w.spacing = cx
-                    .positive(v, Dim::Length, "the wires' spacing", "150 mm")?
-                    .value
-            }
+            "diameter" => w.diameter = cx.positive(v, Dim::Length, "a wire's diameter", "2 mm")?,
+            "spacing" => w.spacing = cx.positive(v, Dim::Length, "the wires' spacing", "150 mm")?,
             "permittivity" => {
-                w.permittivity = cx.positive(v, Dim::Count, "the permittivity", "1.1")?.value
+                w.permittivity = cx.positive(v, Dim::Count, "the permittivity", "1.1")?
             }
             "resistivity" => {
-                w.resistivity = cx
-                    .positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
-                    .value
+                w.resistivity =
+                    cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
             }
             _ => return None,
         }
@@ -549,7 +633,8 @@ fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
         return None;
     }
     let loc = cx.loc(s.head_span());
-    if w.diameter <= 0.0 || w.spacing <= w.diameter || w.permittivity < 1.0 {
+    if w.diameter.value <= 0.0 || w.spacing.value <= w.diameter.value || w.permittivity.value < 1.0
+    {
         let d = Diagnostic::new(
             &codes::IMPOSSIBLE_VALUE,
             loc,
@@ -566,7 +651,7 @@ fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
 fn dimensions<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
-    mut put: impl FnMut(&mut Cx<'a>, &str, &crate::cx::Val) -> Option<()>,
+    mut put: impl FnMut(&mut Cx<'a>, &str, &Val) -> Option<()>,
 ) {
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let mut cur = Cur::new(row, row.atoms());

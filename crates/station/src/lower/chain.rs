@@ -1,12 +1,12 @@
 //! `chain NAME on BANDS { … }`.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
+use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure, Shape, to_db};
 use downlead_syntax::Stmt;
 
 use super::head::{declared, no_keyword, unknown_statement};
 use super::{ends, part};
-use crate::cx::{Cur, Cx, Val};
+use crate::cx::{Cur, Cx, Val, first_of};
 use crate::keywords::{Context, keyword};
 use crate::model::{
     BandRef, Branch, Chain, Direction, Expect, LimitQuantity, Name, Node, PartKind, Phasing, Read,
@@ -82,12 +82,14 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef
     // a frequency is a value of that kind; `2m` is a name
     let at = cur.i;
     if cur.at_value(cx) {
-        let text = cx.text(cur.next_span());
+        let whole = cx.text(cur.next_span());
         let had = cx.diags.len();
         if let Some(v) = cur.val(cx)
             && v.q.dim == Dim::Frequency
         {
             let loc = v.loc;
+            let text = first_of(whole, &["±", "+/-", " k ", " to "])
+                .map_or(whole, |at| whole[..at].trim_end());
             if let Some(f) = cx.frequency(&v, "a chain's frequency") {
                 out.push(BandRef::Frequency(
                     f,
@@ -272,19 +274,30 @@ fn branches<'a>(
     out
 }
 
-/// Half-width in dB of a stated tolerance on a power or loss; the smallest digit counts if
-/// there is none.
+/// Half-width of what an expectation allows, in dB: as stated, or the half of an interval, or
+/// `default`. A percentage of a power is one of its watts, of a loss one of its dB.
 fn half_db(v: &Val, default: f64) -> f64 {
-    match v.half {
-        Some((h, _)) => match h.dim {
-            Dim::Percent => DB_PER_RELATIVE * h.value,
-            Dim::Power => {
-                v.q.watts()
-                    .map_or(default, |w| DB_PER_RELATIVE * h.value / w)
+    let of_power = v.q.watts();
+    if let Some(up) = v.upper {
+        return match of_power.zip(up.watts()) {
+            Some((w, w2)) => DB_PER_RELATIVE * (w2 - w) / (w2 + w),
+            None if v.q.dim == Dim::Percent => {
+                0.5 * (to_db(1.0 - v.q.value) - to_db(1.0 - up.value))
             }
-            _ => h.value,
-        },
-        None => default,
+            None => 0.5 * (up.value - v.q.value),
+        };
+    }
+    match (v.half, of_power) {
+        (Some((h, _)), Some(_)) if h.dim == Dim::Percent => DB_PER_RELATIVE * h.value,
+        (Some((h, _)), Some(w)) if h.dim == Dim::Power => DB_PER_RELATIVE * h.value / w,
+        (Some((h, _)), None) if h.dim == Dim::Percent && v.q.dim != Dim::Percent => {
+            h.value * v.q.value.abs()
+        }
+        (Some((h, _)), None) if h.dim == Dim::Percent => {
+            DB_PER_RELATIVE * h.value / (1.0 - v.q.value)
+        }
+        (Some((h, _)), _) => h.value,
+        (None, _) => default,
     }
 }
 
@@ -378,6 +391,26 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
     Some(Step::Node(Box::new(node), loc))
 }
 
+/// The value of an expectation, whose `±` are bounds: a `k` would say that they are none.
+fn bounds(cx: &mut Cx<'_>, v: Val) -> Val {
+    if v.coverage.is_none() {
+        return v;
+    }
+    cx.push(
+        Diagnostic::new(
+            &codes::UNCERTAINTY_NOT_USED,
+            v.loc,
+            "The ± of an expectation is how far the value may be off, and takes no `k`.",
+        )
+        .at("not used"),
+    );
+    Val {
+        half: v.half.map(|(h, _)| (h, Shape::Rectangular)),
+        coverage: None,
+        ..v
+    }
+}
+
 /// `readings from "site.csv"`.
 fn log<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
     let mut c = Cur::new(s, super::head::first_group(s));
@@ -432,14 +465,13 @@ fn expect<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                 );
                 return None;
             };
+            let v = bounds(cx, v);
             let step = digits(cx, &v);
             out = match what {
                 Some("loss") => cx
                     .loss(&v, "an expected loss")
                     .map(|(m, _)| Expect::Loss(m.value, half_db(&v, step))),
-                Some("swr") => cx
-                    .swr(&v)
-                    .map(|m| Expect::Swr(m.value, v.half.map_or(step, |(h, _)| h.value))),
+                Some("swr") => cx.swr(&v).map(|m| Expect::Swr(m.value, half_db(&v, step))),
                 other => {
                     let quantity = match other {
                         Some("eirp") => Some(LimitQuantity::Eirp),
@@ -502,6 +534,7 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                 );
                 return None;
             };
+            let v = cx.alone(&v, "a limit");
             value = cx.power(&v, "a limit", "30 W erp").map(|m| (m, v));
         }
         while !cur.done() {

@@ -1,7 +1,7 @@
 //! `connector NAME { … }` at the left margin.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_quantity::{Dim, Quantity, Shape, Tolerance};
+use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
 use super::head::{declared, no_keyword, unknown_statement};
@@ -22,7 +22,6 @@ pub(super) fn connector<'a>(
         title: cur.string(cx),
         families: None,
         loss: None,
-        u: (0.0, 0.0),
         bump: None,
         limit_hz: None,
         rating: None,
@@ -69,7 +68,7 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
                 let z = cx.positive(&z, Dim::Impedance, "a bump's impedance", "33.3 ohm");
                 let l = cx.positive(&l, Dim::Length, "a bump's electrical length", "49 mm");
                 if let (Some(z), Some(l)) = (z, l) {
-                    c.bump = Some((z.value, l.value));
+                    c.bump = Some((z, l));
                 }
             } else {
                 missing(
@@ -87,6 +86,7 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
         }
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
+                let v = cx.alone(&v, "a working voltage");
                 c.voltage = cx
                     .positive(&v, Dim::Voltage, "a working voltage", "500 V")
                     .map(|m| m.value);
@@ -134,58 +134,13 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
         }
     }
     let Some(v) = value else { return };
-    // the tolerance in percent stays relative, since the loss itself grows with frequency
-    let mut u = (0.0, 0.0);
-    let mut plain = v;
-    if let Some((h, shape)) = v.half {
-        match h.dim {
-            Dim::Percent => {
-                u.0 = Tolerance {
-                    half_width: h.value,
-                    shape,
-                }
-                .standard();
-                plain.half = None;
-            }
-            Dim::Decibel => {
-                u.1 = Tolerance {
-                    half_width: h.value,
-                    shape,
-                }
-                .standard()
-            }
-            _ => {}
-        }
-    }
-    if let Some(up) = v.upper {
-        let (lo, hi) = (v.q.value, up.value);
-        let mid = 0.5 * (lo + hi);
-        if mid > 0.0 && up.dim == Dim::Decibel {
-            u.0 = Tolerance {
-                half_width: 0.5 * (hi - lo).abs() / mid,
-                shape: Shape::Rectangular,
-            }
-            .standard();
-            plain.q = Quantity {
-                value: mid,
-                dim: v.q.dim,
-            };
-            plain.upper = None;
-        }
-    }
-    let Some((m, _)) = cx.loss(&plain, "a connector's loss") else {
+    let Some((m, _)) = cx.loss(&v, "a connector's loss") else {
         return;
     };
-    c.u = u;
     c.loss = Some(match q.at_frequency {
-        Some(f) => {
-            if u.1 > 0.0 && m.value > 0.0 {
-                // a tolerance in dB belongs to the stated frequency and grows with the loss
-                c.u = (u.1 / m.value, 0.0);
-            }
-            ConnectorLoss::Root(m.value / libm::sqrt(f / 1e9))
-        }
-        None => ConnectorLoss::Constant(m.value),
+        // its ± grows with the loss
+        Some(f) => ConnectorLoss::Root(m.scaled(1.0 / libm::sqrt(f / 1e9))),
+        None => ConnectorLoss::Constant(m),
     });
     let source = c.meta.source.take();
     let basis = c.meta.basis;

@@ -28,6 +28,8 @@ pub(super) struct Draft {
     pub(super) swr: Vec<Figure>,
     pub(super) gain: Vec<Figure>,
     pub(super) meta: Meta,
+    /// A part of a station or chain, not a definition.
+    pub(super) part: bool,
 }
 
 impl Draft {
@@ -201,7 +203,7 @@ pub(super) fn swr_figure<'a>(
 /// Return loss in dB to SWR.
 pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
     let m = cx.measure(v, Dim::Decibel, "a return loss", "20 dB")?;
-    if m.value <= 0.0 {
+    if m.value <= 0.0 || v.q.value < 0.0 {
         let d = Diagnostic::new(
             &codes::SWR_BELOW_ONE,
             v.loc,
@@ -211,6 +213,7 @@ pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<
         cx.push(d);
         return None;
     }
+    cx.within_bounds(v, &m, 0.0, "a return loss");
     let g = libm::exp(-m.value / 20.0 * core::f64::consts::LN_10);
     let swr = (1.0 + g) / (1.0 - g);
     // d(swr)/d(RL dB) = -swr-slope * g ln10/20
@@ -290,6 +293,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         Some("rating") => d.device.rating = rating(cx, s, 1).map(Box::new),
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
+                let v = cx.alone(&v, "a working voltage");
                 d.device.voltage = cx
                     .positive(&v, Dim::Voltage, "a working voltage", "500 V")
                     .map(|m| m.value);
@@ -314,9 +318,13 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("coupled") => {
             if let Some(v) = cur.need(cx, "a coupling follows", "coupled 20 dB") {
-                d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
+                d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
             }
         }
+        Some("reversed") => match kind {
+            Some(k) if k.has_direction() && d.part => d.device.reversed = true,
+            _ => misplaced_reversed(cx, s),
+        },
         Some("source") => match cur.string(cx) {
             Some(t) => d.meta.source = Some(t),
             None => missing(
@@ -331,10 +339,32 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     }
     if matches!(
         s.keyword(),
-        Some("isolation" | "voltage" | "passes" | "noise" | "ways" | "coupled" | "source")
+        Some(
+            "isolation"
+                | "voltage"
+                | "passes"
+                | "noise"
+                | "ways"
+                | "coupled"
+                | "source"
+                | "reversed"
+        )
     ) {
         rest(cx, s, &mut cur, "a device");
     }
+}
+
+fn misplaced_reversed<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) {
+    let loc = cx.loc(s.atoms()[0].span);
+    cx.push(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            "`reversed` is said of an isolator, circulator, coupler, amplifier or preamplifier where it is installed, and of a network file.",
+        )
+        .at("not here")
+        .help("Written for example `isolator IS1 of club-isolator, reversed`."),
+    );
 }
 
 fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
@@ -416,9 +446,9 @@ pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Opti
 }
 
 /// A noise figure in dB at the cursor.
-pub(super) fn noise_figure<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64> {
+pub(super) fn noise_figure<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
     match cur.val(cx) {
-        Some(v) => cx.loss(&v, "a noise figure").map(|m| m.0.value),
+        Some(v) => cx.loss(&v, "a noise figure").map(|m| m.0),
         None => {
             missing(cx, cur, "a noise figure follows", "noise figure 6 dB");
             None
@@ -428,6 +458,7 @@ pub(super) fn noise_figure<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<f64
 
 /// Number of branches of a divider.
 pub(super) fn ways(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<u32> {
+    let v = &cx.alone(v, "a number of branches");
     let m = cx.measure(v, Dim::Count, "a number of branches", "2 way")?;
     if m.value.fract() == 0.0 && (2.0..=64.0).contains(&m.value) {
         #[allow(

@@ -1,13 +1,13 @@
 //! What a chain begins and ends with: transmitters, receivers, antennas, loads.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_quantity::Dim;
+use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
 use downlead_syntax::Stmt;
 
 use super::device::{noise_figure, return_loss_to_swr, swr_figure, swr_words};
 use super::head::{no_keyword, unknown_statement};
 use super::network::{self, Ports};
-use super::rating::{rating, share};
+use super::rating::{plain_rating, rating, share};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
@@ -55,14 +55,20 @@ fn transmitter_word<'a>(
     }
     if cur.eat(cx, "duty") {
         match cur.val(cx) {
-            Some(v) => t.duty = share(cx, &v, "a duty").map(|m| m.value),
+            Some(v) => {
+                let v = cx.alone(&v, "a duty");
+                t.duty = share(cx, &v, "a duty").map(|m| m.value);
+            }
             None => missing(cx, cur, "`duty` is followed by a percentage", "duty 35 %"),
         }
         return true;
     }
     if cur.eat(cx, "keyed") {
         match cur.val(cx) {
-            Some(v) => t.keyed = share(cx, &v, "the share keyed").map(|m| m.value),
+            Some(v) => {
+                let v = cx.alone(&v, "the share keyed");
+                t.keyed = share(cx, &v, "the share keyed").map(|m| m.value);
+            }
             None => missing(cx, cur, "`keyed` is followed by a percentage", "keyed 50 %"),
         }
         return true;
@@ -70,7 +76,10 @@ fn transmitter_word<'a>(
     if cur.eat(cx, "foldback") {
         cur.eat(cx, "swr");
         match cur.val(cx) {
-            Some(v) => t.foldback_swr = cx.swr(&v).map(|m| m.value),
+            Some(v) => {
+                let v = cx.alone(&v, "the SWR of a foldback");
+                t.foldback_swr = cx.swr(&v).map(|m| m.value);
+            }
             None => missing(
                 cx,
                 cur,
@@ -245,20 +254,24 @@ fn about_figure(word: &str) -> bool {
     is_one_of(word) && OF_FIGURES.contains(&word)
 }
 
-fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<downlead_quantity::Measure> {
+fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
     match v.q.dim {
         Dim::Level => cx.measure(v, Dim::Level, "a sensitivity", "-119 dBm"),
         // microvolts across 50 ohm (potential difference), the usual way sheets give it
-        Dim::Voltage if v.q.value > 0.0 => Some(downlead_quantity::Measure::exact(
-            downlead_quantity::w_to_dbm(v.q.value * v.q.value / 50.0),
-        )),
-        Dim::Power => {
-            cx.power(v, "a sensitivity", "-119 dBm")
-                .map(|m| downlead_quantity::Measure {
-                    value: downlead_quantity::w_to_dbm(m.value),
-                    ..m
-                })
+        Dim::Voltage if v.q.value > 0.0 => {
+            let m = cx.measure(v, Dim::Voltage, "a sensitivity", "0.25 uV")?;
+            cx.within_bounds(v, &m, 0.0, "a sensitivity");
+            Some(Measure {
+                value: downlead_quantity::w_to_dbm(m.value * m.value / 50.0),
+                // power goes with the square of the voltage
+                u: 2.0 * DB_PER_RELATIVE * m.u / m.value,
+                ..m
+            })
         }
+        Dim::Power => cx.power(v, "a sensitivity", "-119 dBm").map(|m| Measure {
+            value: downlead_quantity::w_to_dbm(m.value),
+            ..m
+        }),
         _ => {
             cx.wrong_kind(v, &[Dim::Level, Dim::Voltage], "a sensitivity", "-119 dBm");
             None
@@ -311,16 +324,7 @@ pub(super) fn antenna<'a>(
                 a.height_agl = height(cx, &mut cur);
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    a.rating = cx
-                        .power(&v, "a rating", "300 W")
-                        .map(|m| crate::model::Rating {
-                            watts: m.value,
-                            at_hz: None,
-                            ambient_c: 40.0,
-                            conductor_c: 80.0,
-                            temperatures_stated: false,
-                            loc: v.loc,
-                        });
+                    a.rating = plain_rating(cx, &v);
                 }
             } else if !file.take(cx, &mut cur, Ports::One) && !q.take(cx, &mut cur) {
                 let (what, word) = if load {
@@ -481,7 +485,7 @@ fn gain<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, directivity: bool) -> Option<Gain> {
 
 fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
     let mut q = Quals::default();
-    let (mut r, mut x) = (None, 0.0);
+    let (mut r, mut x) = (None, Measure::default());
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
@@ -504,11 +508,7 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
             cur.eat(cx, "with");
             if cur.eat(cx, "reactance") {
                 match cur.val(cx) {
-                    Some(v) => {
-                        x = cx
-                            .measure(&v, Dim::Impedance, "a reactance", "-900 ohm")?
-                            .value
-                    }
+                    Some(v) => x = cx.measure(&v, Dim::Impedance, "a reactance", "-900 ohm")?,
                     None => missing(
                         cx,
                         &cur,
@@ -533,7 +533,7 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
     })
 }
 
-fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<downlead_quantity::Measure> {
+fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
     let v = match cur.val(cx) {
         Some(v) => v,
         None => {

@@ -26,6 +26,7 @@ pub(super) fn instrument<'a>(
         name,
         title: cur.string(cx),
         accuracy: None,
+        accuracy_normal: false,
         scale_w: None,
         band: None,
         resolution_w: None,
@@ -45,17 +46,20 @@ pub(super) fn instrument<'a>(
             Some("accuracy") => {
                 if let Some(v) = c.val(cx) {
                     ins.accuracy = accuracy(cx, &mut c, &v);
+                    ins.accuracy_normal = v.coverage.is_some();
                 } else {
                     missing(cx, &c, "the accuracy follows", "accuracy 5 % of reading");
                 }
             }
             Some("scale") => {
                 if let Some(v) = c.need(cx, "a power follows", "scale 100 W") {
+                    let v = cx.alone(&v, "a full scale");
                     ins.scale_w = cx.power(&v, "a full scale", "100 W").map(|m| m.value);
                 }
             }
             Some("resolution") => {
                 if let Some(v) = c.need(cx, "a power follows", "resolution 0.1 W") {
+                    let v = cx.alone(&v, "a resolution");
                     ins.resolution_w = cx.power(&v, "a resolution", "0.1 W").map(|m| m.value);
                 }
             }
@@ -93,6 +97,7 @@ pub(super) fn instrument<'a>(
             }
             Some("directivity") => {
                 if let Some(v) = c.need(cx, "a ratio follows", "directivity 40 dB") {
+                    let v = cx.alone(&v, "a directivity");
                     ins.directivity_db = cx
                         .positive(&v, Dim::Decibel, "a directivity", "40 dB")
                         .map(|m| m.value);
@@ -127,7 +132,14 @@ pub(super) fn instrument<'a>(
 /// Standard uncertainty of one reading, relative, from a share: a half-width (rectangular), or
 /// with `k` an expanded uncertainty.
 fn spread(cx: &mut Cx<'_>, v: &Val, what: &str, example: &str) -> Option<f64> {
-    let k = v.coverage.filter(|k| *k > 0.0);
+    let k = v.coverage;
+    let v = &cx.alone(
+        &Val {
+            coverage: None,
+            ..*v
+        },
+        &format!("the {what}"),
+    );
     let standard = |half: f64| k.map_or(half / libm::sqrt(3.0), |k| half / k);
     match v.q.dim {
         Dim::Percent => Some(standard(v.q.value.abs())),
@@ -146,7 +158,14 @@ fn spread(cx: &mut Cx<'_>, v: &Val, what: &str, example: &str) -> Option<f64> {
 
 fn accuracy<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, v: &Val) -> Option<Accuracy> {
     // `5 %` alone is a half-width (rectangular); `5 % k 2` an expanded uncertainty
-    let k = v.coverage.filter(|k| *k > 0.0);
+    let k = v.coverage;
+    let v = &cx.alone(
+        &Val {
+            coverage: None,
+            ..*v
+        },
+        "an accuracy",
+    );
     let standard = |half: f64| k.map_or(half / libm::sqrt(3.0), |k| half / k);
     if v.q.dim == Dim::Decibel {
         return Some(Accuracy::Decibel(standard(v.q.value.abs())));

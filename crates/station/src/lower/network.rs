@@ -35,6 +35,16 @@ pub(super) struct Draft {
 }
 
 impl Draft {
+    /// Whether the file's path is known.
+    pub(super) fn has_path(&self) -> bool {
+        self.path.is_some()
+    }
+
+    /// `reversed` stood before the file.
+    pub(super) fn reverse(&mut self) {
+        self.reversed = true;
+    }
+
     /// Whether there is a `from` whose path could not be had.
     pub(super) fn is_broken(&self) -> bool {
         self.broken
@@ -91,6 +101,7 @@ impl Draft {
                 .help("Of a file: `from \"f1.s2p\", accuracy 0.1 dB`.")
         } else {
             d.help("Written for example `from \"f1.s2p\" reversed`.")
+                .help("Of a part with stated figures it is said of an isolator, circulator, coupler, amplifier or preamplifier.")
         };
         cx.push(d);
         true
@@ -137,7 +148,12 @@ pub(super) fn about(path: &Name, meta: Meta) -> Meta {
 pub(super) fn accuracy<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
     const EXAMPLE: &str = "accuracy 0.1 dB";
     let v = cur.need(cx, "the accuracy of the loss follows", EXAMPLE)?;
-    let m = cx.measure(&v, Dim::Decibel, "the accuracy of a loss", EXAMPLE)?;
+    let plain = crate::cx::Val {
+        coverage: None,
+        ..v
+    };
+    let plain = cx.alone(&plain, "an accuracy");
+    let m = cx.measure(&plain, Dim::Decibel, "the accuracy of a loss", EXAMPLE)?;
     if m.value < 0.0 {
         cx.push(
             Diagnostic::new(

@@ -8,11 +8,10 @@ use super::band::frequency_range;
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::ends as chain_ends;
 use super::network::{self, Ports};
+use super::rating::plain_rating;
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
-use crate::model::{
-    Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind, Rating,
-};
+use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind};
 use crate::quals::{Quals, ends, exclusive, missing, twice};
 use crate::words::{OF_FIGURES, own};
 
@@ -148,6 +147,7 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
 
 /// A whole number of connectors or adapters.
 pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
+    let v = &cx.alone(v, "a number of connectors");
     let m = cx.measure(v, Dim::Count, "a number of connectors", example)?;
     if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
         cx.push(
@@ -368,7 +368,8 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
             .map(|m| LineLength::Wavelengths(m.scaled(1.0 / 360.0))),
         Dim::Length => {
             let m = cx.measure(v, Dim::Length, &what, "46 m")?;
-            if m.value < 0.0 {
+            cx.within_bounds(v, &m, 0.0, &what);
+            if m.value < 0.0 || v.q.value < 0.0 {
                 let d =
                     Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.")
                         .at("negative");
@@ -476,7 +477,10 @@ fn device<'a>(
     places: &[Name],
     part: &mut Part,
 ) -> Option<Device> {
-    let mut d = Draft::default();
+    let mut d = Draft {
+        part: true,
+        ..Draft::default()
+    };
     let mut q = Quals::default();
     let had = cx.diags.len();
     let mut file = network::Draft::default();
@@ -507,7 +511,7 @@ fn device<'a>(
                     }
                     PartKind::Coupler if cur.word(cx) == Some("coupled") => {
                         cur.i += 1;
-                        d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0.value);
+                        d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
                     }
                     _ => {
                         let (m, p) =
@@ -539,16 +543,7 @@ fn device<'a>(
                 }
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    d.device.rating = cx.power(&v, "a rating", "100 W").map(|m| {
-                        Box::new(Rating {
-                            watts: m.value,
-                            at_hz: None,
-                            ambient_c: 40.0,
-                            conductor_c: 80.0,
-                            temperatures_stated: false,
-                            loc: v.loc,
-                        })
-                    });
+                    d.device.rating = plain_rating(cx, &v).map(Box::new);
                 }
             } else if cur.eat(cx, "isolation") {
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
@@ -559,6 +554,8 @@ fn device<'a>(
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
+            } else if kind.has_direction() && !file.has_path() && cur.eat(cx, "reversed") {
+                d.device.reversed = true;
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
                 // the next word
             } else if network::refused(
@@ -589,6 +586,9 @@ fn device<'a>(
     d.device.temperature = q.at_temperature.map(Box::new);
     if file.is_broken() {
         return None;
+    }
+    if file.has_path() && std::mem::take(&mut d.device.reversed) {
+        file.reverse();
     }
     d.network.extend(file.finish(&q));
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {

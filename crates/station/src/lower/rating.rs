@@ -26,18 +26,24 @@ pub(super) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<Ra
                 missing(cx, &c, "a power follows", "rating 300 W");
                 return None;
             };
+            let v = cx.alone(&v, "a rating");
             let m = cx.power(&v, "a rating", "300 W")?;
             out = Some((m.value, v.loc));
         }
         while !c.done() {
             if c.eat(cx, "ambient") {
-                if let Some(m) = c.val(cx).and_then(|v| cx.temperature(&v)) {
+                if let Some(m) = c
+                    .val(cx)
+                    .map(|v| cx.alone(&v, "the temperature of a rating"))
+                    .and_then(|v| cx.temperature(&v))
+                {
                     ambient = m.value;
                     stated = true;
                 }
             } else if c.eat(cx, "conductor") {
                 if let Some(m) = c
                     .val(cx)
+                    .map(|v| cx.alone(&v, "the temperature of a rating"))
                     .and_then(|v| cx.measure(&v, Dim::Temperature, "a temperature", "80 °C"))
                 {
                     conductor = m.value;
@@ -71,10 +77,26 @@ pub(super) fn rating<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Option<Ra
     })
 }
 
+/// A rating of which only the power is said, in a part's own line.
+pub(super) fn plain_rating(cx: &mut Cx<'_>, v: &Val) -> Option<Rating> {
+    let v = cx.alone(v, "a rating");
+    let m = cx.power(&v, "a rating", "300 W")?;
+    Some(Rating {
+        watts: m.value,
+        at_hz: None,
+        ambient_c: 40.0,
+        conductor_c: 80.0,
+        temperatures_stated: false,
+        loc: v.loc,
+    })
+}
+
 /// A share between 0 and 1 written in percent.
 pub(super) fn share(cx: &mut Cx<'_>, v: &Val, what: &str) -> Option<Measure> {
     let m = cx.measure(v, Dim::Percent, what, "50 %")?;
-    if m.value > 0.0 && m.value <= 1.0 {
+    let top = v.upper.map_or(v.q.value, |u| u.value);
+    if m.value > 0.0 && v.q.value >= 0.0 && top <= 1.0 {
+        cx.within_bounds(v, &m, 0.0, what);
         return Some(m);
     }
     cx.push(

@@ -7,7 +7,7 @@ use downlead_syntax::Stmt;
 use super::device::{return_loss_to_swr, swr_figure};
 use super::head::{declared, first_group, no_keyword, unknown_statement};
 use super::part;
-use crate::cx::{Cur, Cx, capital};
+use crate::cx::{Cur, Cx, Val, capital};
 use crate::keywords::Context;
 use crate::model::{BandRef, Meta, Name, Part, PartData, PartKind};
 use crate::quals::{self, Quals, missing, rest};
@@ -384,6 +384,7 @@ fn reading<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, kind: ReadingKind) -> Option<Readin
                 adapters.extend(counted(cx, &mut c, "adapter n-to-uhf"));
             } else if c.eat(cx, "input") || c.eat(cx, "against") {
                 if let Some(v) = c.need(cx, "a power follows", "input 43.5 W with W1") {
+                    let v = read_alone(cx, &v);
                     let w = cx.power(&v, "a reading", "43.5 W").map(|m| m.value);
                     let i = if c.eat(cx, "with") { c.name(cx) } else { None };
                     r.input = w.map(|w| (w, i));
@@ -437,6 +438,7 @@ fn first_value<'a>(
     }
     let v = c.need(cx, "what was read follows", example(kind))?;
     r.value_loc = v.loc;
+    let v = read_alone(cx, &v);
     let reflection = matches!(kind, ReadingKind::Open | ReadingKind::Short);
     if reflection {
         return match v.q.dim {
@@ -456,10 +458,20 @@ fn first_value<'a>(
     }
 }
 
+/// A figure that was read on the bench: what it is good for is said of its instrument.
+fn read_alone(cx: &mut Cx<'_>, v: &Val) -> Val {
+    cx.alone_or(
+        v,
+        "a reading on the bench",
+        Some("How good readings are is said of the instrument: `linearity 1 %`, `repeatability 0.6 % k 1`."),
+    )
+}
+
 /// `0.05 W reflected`.
 fn reflected<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, r: &mut Reading) {
     let start = c.next_span().start;
     let Some(v) = c.val(cx) else { return };
+    let v = read_alone(cx, &v);
     if v.q.dim == Dim::Time {
         let before = Loc::new(v.loc.item, downlead_base::Span::new(start, start));
         cx.push(
@@ -512,6 +524,7 @@ fn end_of(loc: Loc) -> Loc {
 /// `at 2 min`: minutes.
 fn at<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
     let v = c.need(cx, "a time follows", "at 2 min")?;
+    let v = cx.alone(&v, "the time of a reading");
     cx.measure(&v, Dim::Time, "the time of a reading", "at 2 min")
         .map(|m| m.value / 60.0)
 }
@@ -562,6 +575,7 @@ fn electrical_length<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, word: &str) -> Option<Le
                 return None;
             }
             let f = c.need(cx, "a span of frequency follows", example)?;
+            let f = cx.alone(&f, "a span of frequency");
             let span = cx.positive(&f, Dim::Frequency, "a span of frequency", "10 MHz")?;
             LengthBy::Phase(m.scaled(1.0 / span.value))
         }

@@ -174,6 +174,7 @@ fn ground<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, st: &mut Station) {
         );
         return;
     };
+    let v = cx.alone(&v, "the height of the ground");
     let Some(m) = cx.measure(&v, Dim::Length, "the height of the ground", "612 m amsl") else {
         return;
     };
@@ -320,6 +321,7 @@ fn angle<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
         return Some(total);
     }
     let v = c.val(cx)?;
+    let v = cx.alone(&v, "a position");
     cx.measure(&v, Dim::Angle, "a latitude or longitude", "49.3333° S")
         .map(|m| m.value)
 }

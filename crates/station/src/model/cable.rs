@@ -12,12 +12,12 @@ pub enum CableLoss {
     /// Two coefficients at the reference temperature: dB/m per √MHz and dB/m per MHz.
     TwoTerm {
         /// Conductor term.
-        k1: f64,
+        k1: Measure,
         /// Dielectric term.
-        k2: f64,
+        k2: Measure,
     },
     /// Points (Hz, dB/m), rising in frequency, with their places.
-    Table(Box<[(f64, f64, Loc)]>),
+    Table(Box<[(f64, Measure, Loc)]>),
     /// Dimensions of a coaxial cable.
     Construction(Construction),
     /// Dimensions of a parallel-wire line.
@@ -35,32 +35,32 @@ pub enum CableLoss {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Construction {
     /// Diameter over the inner conductor, m.
-    pub inner: f64,
+    pub inner: Measure,
     /// Inner diameter of the outer conductor, m.
-    pub outer: f64,
+    pub outer: Measure,
     /// Relative permittivity.
-    pub permittivity: f64,
+    pub permittivity: Measure,
     /// Loss tangent.
-    pub loss_tangent: f64,
+    pub loss_tangent: Measure,
     /// Factor of the inner conductor's stranding on its resistance.
-    pub strand: f64,
+    pub strand: Measure,
     /// Factor of the outer conductor's braid on its resistance.
-    pub braid: f64,
+    pub braid: Measure,
     /// Resistivity, ohm m.
-    pub resistivity: f64,
+    pub resistivity: Measure,
 }
 
 /// A parallel-wire line by its dimensions.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Wires {
     /// Diameter of each wire, m.
-    pub diameter: f64,
+    pub diameter: Measure,
     /// Distance of the centres, m.
-    pub spacing: f64,
+    pub spacing: Measure,
     /// Effective relative permittivity.
-    pub permittivity: f64,
+    pub permittivity: Measure,
     /// Resistivity, ohm m.
-    pub resistivity: f64,
+    pub resistivity: Measure,
 }
 
 /// A step of a cable's accuracy.
@@ -70,6 +70,8 @@ pub struct AccuracyStep {
     pub up_to_hz: f64,
     /// Relative standard uncertainty of the loss in dB.
     pub u_relative: f64,
+    /// Whether it is normally distributed (stated with `k`) or rectangular.
+    pub normal: bool,
 }
 
 /// A cable.
@@ -81,7 +83,7 @@ pub struct Cable {
     pub title: Option<Box<str>>,
     /// Nominal characteristic impedance, ohm; none when not stated (50 ohm is assumed, or it
     /// follows from the construction).
-    pub impedance: Option<f64>,
+    pub impedance: Option<Measure>,
     /// Velocity factor.
     pub velocity: Option<Measure>,
     /// Loss.

@@ -1,5 +1,7 @@
 //! Bands, connectors, instruments, and the devices of a library.
 
+use downlead_quantity::Measure;
+
 use super::Name;
 use super::figure::{Meta, Rating};
 use super::part::{Device, PartKind};
@@ -32,10 +34,21 @@ pub struct Band {
 /// Loss law of a connector.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum ConnectorLoss {
-    /// `k √(f/GHz)` dB.
-    Root(f64),
+    /// `k √(f/GHz)` dB; what is uncertain is `k`.
+    Root(Measure),
     /// Constant dB.
-    Constant(f64),
+    Constant(Measure),
+}
+
+impl ConnectorLoss {
+    /// Loss of one pair at `hz`, dB.
+    #[must_use]
+    pub fn at(self, hz: f64) -> Measure {
+        match self {
+            ConnectorLoss::Root(k) => k.scaled(libm::sqrt(hz * 1e-9)),
+            ConnectorLoss::Constant(l) => l,
+        }
+    }
 }
 
 /// A connector pair or adapter.
@@ -49,10 +62,8 @@ pub struct Connector {
     pub families: Option<(Box<str>, Box<str>)>,
     /// Loss per pair.
     pub loss: Option<ConnectorLoss>,
-    /// Relative standard uncertainty of the loss, or absolute in dB (second).
-    pub u: (f64, f64),
     /// Impedance bump: ohm and electrical length in vacuum, m.
-    pub bump: Option<(f64, f64)>,
+    pub bump: Option<(Measure, Measure)>,
     /// Highest frequency, Hz.
     pub limit_hz: Option<f64>,
     /// Mean power rating; falls with the root of frequency.
@@ -85,6 +96,8 @@ pub struct Instrument {
     pub title: Option<Box<str>>,
     /// Accuracy.
     pub accuracy: Option<Accuracy>,
+    /// Whether that is normally distributed (stated with `k`) or rectangular.
+    pub accuracy_normal: bool,
     /// Full scale, W.
     pub scale_w: Option<f64>,
     /// Frequency range, Hz.

@@ -67,7 +67,7 @@ pub struct Receiver {
     /// Criterion in words, `12 dB sinad`.
     pub criterion: Option<Box<str>>,
     /// Noise figure, dB.
-    pub noise_figure: Option<f64>,
+    pub noise_figure: Option<Measure>,
 }
 
 /// A gain of an antenna.
@@ -89,7 +89,7 @@ pub struct Impedance {
     /// When it holds, place, source; value is the resistance in ohm.
     pub resistance: Figure,
     /// Reactance, ohm.
-    pub reactance: f64,
+    pub reactance: Measure,
 }
 
 /// Antenna or dummy load.

@@ -73,13 +73,16 @@ pub struct Device {
     /// Gain, dB (amplifiers).
     pub gain: List<Figure>,
     /// Noise figure, dB.
-    pub noise_figure: Option<f64>,
+    pub noise_figure: Option<Measure>,
     /// Coupling of a coupler, dB.
-    pub coupling: Option<f64>,
+    pub coupling: Option<Measure>,
     /// Number of branches of a divider.
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
     pub excess: Option<Box<Figure>>,
+    /// Whether it lies the other way round than the power flows on transmit (of a receive
+    /// amplifier: than the signal flows). A part that stands in a file of its own has it there.
+    pub reversed: bool,
     /// Place.
     pub place: Option<Name>,
     /// Temperature, °C.
@@ -197,6 +200,19 @@ impl PartKind {
     #[must_use]
     pub fn from_word(word: &str) -> Option<PartKind> {
         PartKind::ALL.into_iter().find(|k| k.word() == word)
+    }
+
+    /// Whether it matters which way round a part of this kind lies when its figures are stated.
+    #[must_use]
+    pub fn has_direction(self) -> bool {
+        matches!(
+            self,
+            PartKind::Isolator
+                | PartKind::Circulator
+                | PartKind::Coupler
+                | PartKind::Amplifier
+                | PartKind::Preamplifier
+        )
     }
 
     /// Whether a chain can end there on transmit.
