@@ -80,3 +80,34 @@ fn what_is_said_of_a_row_names_its_line_whatever_ends_the_lines() {
         );
     }
 }
+
+/// One stray mark costs its row, is said at its line and column, and hides nothing below it.
+#[test]
+fn a_quotation_mark_that_is_not_closed_hides_no_rows() {
+    let mark = |place: &str| {
+        format!(
+            "readings-not-read: In `t.csv`, {place}: A quotation mark is opened here and not closed on this line; the row is left out."
+        )
+    };
+    for table in ended(
+        "after,date,forward_w,instrument,note\nP1,2022-07-04,15.0,W1,ok\nP1,2023-07-06,15.1,W1,\"half-open\nP1,2024-07-01,7.0,W1,contradicts\n",
+    ) {
+        let found = said(&log(&table));
+        assert_eq!(found.len(), 2, "{table:?}: {found:#?}");
+        assert!(
+            found[0].starts_with("reading-contradicts: In line 4 (2024-07-01), on 2m: 7.00 W read"),
+            "{table:?}: {found:#?}"
+        );
+        assert_eq!(found[1], mark("line 3, column 5 (`note`)"), "{table:?}");
+    }
+    for table in ended(
+        "band,piece,time_min,forward_w,note\n2m,baseline,0,44,ok\n2m,A,1,29,\"half-open\n2m,A,2,29,ok\n2m,A,3,29,ok\n2m,baseline,4,44,ok",
+    ) {
+        let s = session(&table);
+        assert_eq!(said(&s), [mark("line 3, column 5 (`note`)")], "{table:?}");
+        let items = s.scopes()[0].items();
+        let r = items.iter().find_map(|i| i.2.session.as_deref());
+        let r = r.expect("a session");
+        assert_eq!((r.readings, r.lost, r.cells.len()), (4, 1, 1), "{table:?}");
+    }
+}

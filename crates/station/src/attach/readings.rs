@@ -1,5 +1,7 @@
 //! Readings from a text table: one row a reading, the units in the names of the columns.
 
+use std::borrow::Cow;
+
 use super::columns::{Column, Head, Trouble, column_of, in_base, noun};
 use super::records::{Record, Records};
 use crate::session::ReadingKind;
@@ -17,7 +19,8 @@ pub struct Problem {
     pub message: String,
     /// What to write instead.
     pub help: Option<String>,
-    /// Whether a row (or the file) is lost by it; otherwise the rest of the row counts.
+    /// Whether a row (or the file) is lost by it, or the columns may be others than were meant;
+    /// otherwise the rest of the row counts.
     pub lost: bool,
 }
 
@@ -98,7 +101,7 @@ impl ReadingsFile {
         };
         let mut heads: Option<Vec<Option<Head>>> = None;
         for record in Records::new(text, delimiter) {
-            let Record { line, fields } = &record;
+            let Record { line, fields, .. } = &record;
             let line = *line;
             if fields.iter().all(|f| f.is_empty()) {
                 continue;
@@ -160,8 +163,11 @@ impl ReadingsFile {
     }
 
     fn heads(&mut self, record: &Record<'_>) -> Vec<Option<Head>> {
-        let Record { line, fields } = record;
+        let Record { line, fields, open } = record;
         let line = *line;
+        if let Some(i) = open {
+            self.open_mark(line, *i, &fields[*i], "the names are read without it");
+        }
         let mut out: Vec<Option<Head>> = Vec::with_capacity(fields.len());
         for (i, name) in fields.iter().enumerate() {
             let head = match column_of(name) {
@@ -193,6 +199,18 @@ impl ReadingsFile {
             }
         }
         out
+    }
+
+    /// Says that a quotation mark in a field is not closed on its line, and what comes of it.
+    fn open_mark(&mut self, line: u64, i: usize, column: &str, so: &str) {
+        self.problem(
+            line,
+            i + 1,
+            column,
+            format!("A quotation mark is opened here and not closed on this line; {so}."),
+            Some("Close it, or take it out.".to_owned()),
+            true,
+        );
     }
 
     /// Whether the columns carry a reading at all.
@@ -235,25 +253,19 @@ impl ReadingsFile {
     }
 
     fn row(&mut self, heads: &[Option<Head>], record: &Record<'_>, decimal_comma: bool) {
-        let Record { line, fields } = record;
+        let Record { line, fields, open } = record;
         let line = *line;
-        // a mark that is not closed takes in the lines that follow
-        let torn = fields.iter().enumerate().find(|(i, cell)| {
-            let head = heads.get(*i).and_then(Option::as_ref);
-            cell.contains('\n') && head.is_some_and(|h| h.column != Column::Note)
-        });
-        if let Some((i, cell)) = torn {
-            let name = heads[i].as_ref().map_or("", |h| &*h.name).to_owned();
-            let lines = cell.lines().count();
-            self.problem(
-                line,
-                i + 1,
-                &name,
-                format!("A quotation mark is opened here and not closed on this line; {lines} lines were taken for one field."),
-                Some("Close it, or take it out.".to_owned()),
-                true,
-            );
-            self.lost += lines;
+        let several_lines = |(i, f): (usize, &Cow<'_, str>)| {
+            let head = heads.get(i).and_then(Option::as_ref);
+            let counts = head.is_some_and(|h| h.column != Column::Note);
+            (counts && f.contains(['\n', '\r'])).then_some(i)
+        };
+        // a field of several lines has a place in a note only
+        if let Some(i) = open.or_else(|| fields.iter().enumerate().find_map(several_lines)) {
+            let head = heads.get(i).and_then(Option::as_ref);
+            let name = head.map_or("", |h| &h.name);
+            self.open_mark(line, i, name, "the row is left out");
+            self.lost += 1;
             return;
         }
         if fields.len() < heads.len() {
@@ -560,14 +572,42 @@ mod tests {
     }
 
     #[test]
-    fn a_quotation_mark_left_open_is_told_as_one() {
-        let text = "band,piece,time_min,forward_w,note\n2m,baseline,0,44,\"two\nlines\"\n2m,A,2,\"22.8,x\n2m,A,4,22.9,y\n";
-        let f = ReadingsFile::parse(text);
-        assert_eq!(f.rows.len(), 1, "{f:?}");
-        let p = &f.problems[0];
-        assert_eq!((p.line, p.field), (4, 4), "{p:?}");
-        assert!(p.message.contains("not closed"), "{p:?}");
-        assert!(!p.message.contains('\n'), "{p:?}");
+    fn a_quotation_mark_left_open_costs_its_row() {
+        let text = "band,piece,time_min,forward_w,note\n2m,baseline,0,44,\"two\nlines\"\n2m,A,2,\"22.8,x\n2m,A,4,22.9,y\n2m,A,6,22.9,\"z\n2m,A,8,22.9,\"w\"\n2m,\"A,8,22.9,\n2m,A,9,\"2\n3\",u\n2m,A,10,23,";
+        for end in ["\n", "\r\n", "\r"] {
+            let f = ReadingsFile::parse(&text.replace('\n', end));
+            let rows: Vec<u64> = f.rows.iter().map(|r| r.line).collect();
+            assert_eq!(rows, [2, 5, 7, 11], "{f:?}");
+            assert_eq!(f.lost, 4);
+            let places: Vec<(u64, usize, &str)> = f
+                .problems
+                .iter()
+                .map(|p| (p.line, p.field, &*p.column))
+                .collect();
+            let want = [
+                (4, 4, "forward_w"),
+                (6, 5, "note"),
+                (8, 2, "piece"),
+                (9, 4, "forward_w"),
+            ];
+            assert_eq!(places, want);
+            for p in &f.problems {
+                assert!(p.lost && p.message.contains("not closed"), "{p:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_quotation_mark_left_open_in_the_names_costs_no_row() {
+        let f = ReadingsFile::parse(
+            "band,piece,time_min,\"forward_w,note\n2m,baseline,0,44,x\n2m,A,2,22.8,\"a, b\"\n",
+        );
+        assert_eq!((f.rows.len(), f.lost), (2, 0), "{f:?}");
+        let [p] = &f.problems[..] else {
+            panic!("{f:?}")
+        };
+        assert_eq!((p.line, p.field, &*p.column), (1, 4, "forward_w"), "{p:?}");
+        assert!(p.lost && p.message.contains("not closed"), "{p:?}");
     }
 
     #[test]

@@ -8,15 +8,26 @@ pub(super) struct Record<'t> {
     pub(super) line: u64,
     /// Its fields, without quotation marks and blanks around them.
     pub(super) fields: Vec<Cow<'t, str>>,
+    /// Index of the field in which a quotation mark is opened that does not belong there. The
+    /// record is then its one line, read without the mark.
+    pub(super) open: Option<usize>,
 }
+
+/// So many lines a field may have that goes on over several.
+const MOST_LINES: u64 = 50;
 
 /// Reads the records of a text (RFC 4180 with a delimiter of choice). A line ends with LF, CR LF
 /// or a lone CR, as editors count lines; empty lines and lines that begin with `#` are no records.
+///
+/// A quotation mark that is not closed on its line opens a field of several lines only where no
+/// row is lost by that, see [`Records::goes_on`]: a stray mark must not hide the rows below it.
 pub(super) struct Records<'t> {
     rest: &'t str,
     /// Line on which the rest begins, from 1.
     line: u64,
     delimiter: u8,
+    /// Number of columns by the first record that is not empty.
+    columns: Option<usize>,
 }
 
 impl<'t> Records<'t> {
@@ -25,6 +36,7 @@ impl<'t> Records<'t> {
             rest: text,
             line: 1,
             delimiter,
+            columns: None,
         }
     }
 
@@ -34,6 +46,32 @@ impl<'t> Records<'t> {
         let end = line_end(rest.as_bytes(), 0);
         self.line += line_ends(over) + u64::from(end > 0);
         self.rest = &rest[end..];
+    }
+
+    /// Whether a record of several lines is one, and no quotation mark too many: it has as many
+    /// fields as there are columns, and its lines are not rows by themselves.
+    fn goes_on(&self, record: &Split<'_>) -> bool {
+        let alone = |text: &str| split(text, self.delimiter, 0).fields.len();
+        let columns = match self.columns {
+            Some(n) => n,
+            // the names of the columns have as many fields as the row that follows
+            None => {
+                let mut after = lines(&self.rest[record.end..]).skip(1);
+                let row = after.find(|l| !l.is_empty() && !l.starts_with('#'));
+                row.map_or(record.fields.len(), alone)
+            }
+        };
+        if record.fields.len() != columns {
+            return false;
+        }
+        let rows: Vec<bool> = lines(&self.rest[..record.end])
+            .map(|l| alone(l) == columns)
+            .collect();
+        match &rows[..] {
+            [true, .., true] => false,
+            [_, within @ .., _] => !within.contains(&true),
+            _ => true,
+        }
     }
 }
 
@@ -48,9 +86,20 @@ impl<'t> Iterator for Records<'t> {
                 continue;
             }
             let line = self.line;
-            let (fields, end) = split(self.rest, self.delimiter);
+            let mut found = split(self.rest, self.delimiter, 0);
+            if found.open.is_some() {
+                let longer = split(self.rest, self.delimiter, MOST_LINES);
+                if longer.open.is_none() && self.goes_on(&longer) {
+                    found = longer;
+                }
+            }
+            let Split { fields, open, end } = found;
+            // a line of blanks alone names no columns
+            if fields.iter().any(|f| !f.is_empty()) {
+                self.columns.get_or_insert(fields.len());
+            }
             self.pass(end);
-            return Some(Record { line, fields });
+            return Some(Record { line, fields, open });
         }
         None
     }
@@ -65,35 +114,55 @@ fn line_end(text: &[u8], i: usize) -> usize {
     }
 }
 
-/// Number of line ends in a text.
-fn line_ends(text: &str) -> u64 {
-    let bytes = text.as_bytes();
-    let mut n = 0;
-    let mut i = 0;
-    while i < bytes.len() {
-        let end = line_end(bytes, i);
-        n += u64::from(end > 0);
-        i += end.max(1);
-    }
-    n
+/// The lines of a text, without their ends; one more than it has line ends.
+fn lines(text: &str) -> impl Iterator<Item = &str> {
+    let mut rest = Some(text);
+    std::iter::from_fn(move || {
+        let text = rest?;
+        let width = text.find(['\n', '\r']);
+        rest = width.map(|n| &text[n + line_end(text.as_bytes(), n)..]);
+        Some(&text[..width.unwrap_or(text.len())])
+    })
 }
 
-/// The fields of the record at the start of a text, and where it ends.
-fn split(text: &str, delimiter: u8) -> (Vec<Cow<'_, str>>, usize) {
+/// Number of line ends in a text.
+fn line_ends(text: &str) -> u64 {
+    lines(text).skip(1).count() as u64
+}
+
+/// The fields of a record.
+struct Split<'t> {
+    fields: Vec<Cow<'t, str>>,
+    /// Index of the first field with a quotation mark that is not closed.
+    open: Option<usize>,
+    /// Where the record ends, before its line end.
+    end: usize,
+}
+
+/// The record at the start of a text. In its quoted fields it may go on over so many lines beyond
+/// its first; a mark that is not closed by then is left out, and its line is read on without it.
+fn split(text: &str, delimiter: u8, mut more_lines: u64) -> Split<'_> {
     let bytes = text.as_bytes();
     let mut fields = Vec::new();
+    let mut open = None;
     let mut at = 0;
     loop {
         let mut quoted = None;
         if bytes.get(at) == Some(&b'"') {
-            let close = closing(bytes, at + 1);
-            quoted = Some(&text[at + 1..close]);
-            at = usize::min(close + 1, bytes.len());
+            at += 1;
+            match closing(bytes, at, delimiter, &mut more_lines) {
+                Some(close) => {
+                    quoted = Some(&text[at..close]);
+                    at = close + 1;
+                }
+                None => {
+                    open.get_or_insert(fields.len());
+                }
+            }
         }
-        let plain = bytes[at..]
-            .iter()
-            .position(|b| *b == delimiter || matches!(b, b'\n' | b'\r'));
-        let end = plain.map_or(bytes.len(), |n| at + n);
+        let ends = |b: &u8| *b == delimiter || matches!(b, b'\n' | b'\r');
+        let end = bytes[at..].iter().position(ends);
+        let end = end.map_or(bytes.len(), |n| at + n);
         let tail = &text[at..end];
         fields.push(match quoted {
             None => Cow::Borrowed(tail.trim()),
@@ -102,24 +171,36 @@ fn split(text: &str, delimiter: u8) -> (Vec<Cow<'_, str>>, usize) {
             Some(q) => Cow::Owned((q.replace("\"\"", "\"") + tail).trim().to_owned()),
         });
         if bytes.get(end) != Some(&delimiter) {
-            return (fields, end);
+            return Split { fields, open, end };
         }
         at = end + 1;
     }
 }
 
-/// Where the quotation mark is closed that was opened before `from`; the end of the text if nowhere.
-fn closing(text: &[u8], from: usize) -> usize {
+/// Where the quotation mark is closed that was opened before `from`; at most so many lines below,
+/// and there only where the field ends with it.
+fn closing(text: &[u8], from: usize, delimiter: u8, more_lines: &mut u64) -> Option<usize> {
+    let mut left = *more_lines;
     let mut i = from;
-    while let Some(b) = text.get(i) {
-        match (b, text.get(i + 1)) {
+    loop {
+        match (text.get(i)?, text.get(i + 1)) {
             // a doubled mark is one that is meant
             (b'"', Some(b'"')) => i += 2,
-            (b'"', _) => return i,
+            (b'"', next) => {
+                let ends = next.is_none_or(|b| *b == delimiter || matches!(b, b'\n' | b'\r'));
+                if left < *more_lines && !ends {
+                    return None;
+                }
+                *more_lines = left;
+                return Some(i);
+            }
+            (b'\n' | b'\r', _) => {
+                left = left.checked_sub(1)?;
+                i += line_end(text, i);
+            }
             _ => i += 1,
         }
     }
-    text.len()
 }
 
 #[cfg(test)]
@@ -165,8 +246,98 @@ mod tests {
     #[test]
     fn fields_are_those_of_the_csv_crate() {
         let commented = texts("#a\n,", 6).into_iter().map(|t| t + "\n");
+        let mut compared = 0;
         for text in texts("a \",\n\r", 6).into_iter().chain(commented) {
+            let whole = |l: &str| split(l, b',', 0).open.is_none();
+            if !lines(&text).all(whole) {
+                continue;
+            }
+            compared += 1;
             assert_eq!(read(&text), reference(&text), "{text:?}");
+        }
+        assert!(compared > 30_000, "{compared}");
+    }
+
+    /// Fields of the records, those of open marks in brackets.
+    fn shown(text: &str) -> Vec<String> {
+        Records::new(text, b',')
+            .map(|r| match r.open {
+                Some(i) => format!("{} ({i}) {}", r.line, r.fields.join("|")),
+                None => format!("{} {}", r.line, r.fields.join("|")),
+            })
+            .collect()
+    }
+
+    #[test]
+    fn a_field_of_several_lines_is_as_the_csv_crate_reads_it() {
+        for text in [
+            "a,b,note\n1,2,\"two\nlines\"\n3,4,x\n",
+            "a,b,note\r\n1,2,\"two\r\n\r\nlines, of \"\"text\"\"\"\r\n3,4,x",
+            "note,a,b\n\"two\nlines\",1,2\nx,3,4\n",
+            "a,note,b\n1,\"two\nlines\",2\n3,x,4\n",
+            "a,note,hint\n1,\"two\nlines\",\"and\nthree\nmore\"\n3,x,y\n",
+            "a,\"two\nlines\",b\n1,2,3\n",
+            "a,b,\"two\nlines\"",
+        ] {
+            assert_eq!(read(text), reference(text), "{text:?}");
+            assert!(Records::new(text, b',').all(|r| r.open.is_none()));
+        }
+    }
+
+    #[test]
+    fn a_mark_too_many_costs_its_line_only() {
+        for (text, want) in [
+            // nothing closes it
+            (
+                "a,b,c\n1,2,\"x\n3,4,y\n5,6,z\n",
+                &["1 a|b|c", "2 (2) 1|2|x", "3 3|4|y", "4 5|6|z"][..],
+            ),
+            ("a,b,c\n1,\"2,x", &["1 a|b|c", "2 (1) 1|2|x"]),
+            // another stray mark, which would close it
+            (
+                "a,b,c\n1,2,\"x\n3,4,y\n5,6,\"z\n7,8,v\n",
+                &[
+                    "1 a|b|c",
+                    "2 (2) 1|2|x",
+                    "3 3|4|y",
+                    "4 (2) 5|6|z",
+                    "5 7|8|v",
+                ],
+            ),
+            (
+                "a,b,c\n1,2,\"x\n3,4,\"\n5,6,z\n",
+                &["1 a|b|c", "2 (2) 1|2|x", "3 (2) 3|4|", "4 5|6|z"],
+            ),
+            // a field in marks further down
+            (
+                "a,b,c\n1,2,\"x\n3,4,\"y, w\"\n",
+                &["1 a|b|c", "2 (2) 1|2|x", "3 3|4|y, w"],
+            ),
+            (
+                "a,b,c\n1,2,\"x\n3,\"4\",y\n5,\"6\",z\n",
+                &["1 a|b|c", "2 (2) 1|2|x", "3 3|4|y", "4 5|6|z"],
+            ),
+            // in a row that is cut off besides
+            (
+                "a,b,c,d\n1,\"2\n3,4,y,v\n5,6\",z,w\n7,8,x,u\n",
+                &[
+                    "1 a|b|c|d",
+                    "2 (1) 1|2",
+                    "3 3|4|y|v",
+                    "4 5|6\"|z|w",
+                    "5 7|8|x|u",
+                ],
+            ),
+            // in the names of the columns
+            (
+                "a,\"b,c\n1,2,x\n3,4,\"y\"\n",
+                &["1 (1) a|b|c", "2 1|2|x", "3 3|4|y"],
+            ),
+        ] {
+            for end in ["\n", "\r\n", "\r"] {
+                let text = text.replace('\n', end);
+                assert_eq!(shown(&text), want, "{text:?}");
+            }
         }
     }
 
@@ -185,14 +356,7 @@ mod tests {
     fn records_begin_on_the_lines_an_editor_counts() {
         // each record names the line it is written on
         let pieces = [
-            "1,a",
-            "2,b",
-            "",
-            "4,\"x\"",
-            "# 5",
-            "6,\"two",
-            "lines\",y",
-            "8,z",
+            "1,a", "2,b", "", "4,\"x\"", "# 5", "6,\"two", "lines\"", "8,z",
         ];
         let ends = ["\n", "\r\n", "\r"];
         // every mixture of the three, but an empty line after CR that LF would take away
