@@ -15,6 +15,7 @@ mod element;
 mod explain;
 pub mod history;
 pub mod instrument;
+mod log_place;
 mod network;
 mod point;
 mod rating;

@@ -1,44 +1,63 @@
 //! What is wrong with a table of readings that a session or a log takes.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_station::attach::{Problem, ReadingsFile, Row};
+use downlead_station::attach::{Problem, ReadingsFile};
 use downlead_station::model::Name;
+use indexmap::IndexMap;
+use rustc_hash::FxHashSet;
 
 /// At most so many findings of one file are told one by one.
 const TOLD: usize = 12;
 
-/// Says what could not be read of a table, which rows name a part that is none of `tags`, and
-/// which could be of any of the chain's bands.
-pub(crate) fn table_problems(
+/// At most so many lines of a file are named in one finding.
+const NAMED: usize = 8;
+
+/// Lines of a file in words: `line 4`, `lines 4, 5`, and so on up to eight.
+pub(crate) fn lines_words(lines: &[u64]) -> String {
+    let named: Vec<String> = lines.iter().take(NAMED).map(u64::to_string).collect();
+    format!(
+        "line{} {}{}",
+        if lines.len() == 1 { "" } else { "s" },
+        named.join(", "),
+        if lines.len() > NAMED { " and on" } else { "" }
+    )
+}
+
+/// Says what could not be read of a table of a log, and which rows name a part that is none of
+/// `tags`: each such name once.
+pub(crate) fn log_problems(
     file: &Name,
     table: &ReadingsFile,
     tags: &[&str],
-    of_any_band: &dyn Fn(&Row) -> bool,
     out: &mut Vec<Diagnostic>,
 ) {
     let mut said = Said::new(file, out);
     for p in &table.problems {
         said.problem(p);
     }
+    let known: FxHashSet<&str> = tags.iter().copied().collect();
+    let mut unknown: IndexMap<&str, Vec<u64>> = IndexMap::new();
     for row in &table.rows {
-        if let Some(a) = row.after.as_deref().filter(|a| !tags.contains(a)) {
-            let help = downlead_station::nearest(a, tags.iter().copied())
-                .map(|n| format!("Did you mean `{n}`?"));
-            said.row(
-                row.line,
-                "after",
-                format!("The station has no part `{a}`."),
-                help,
-            );
+        if let Some(a) = row.after.as_deref().filter(|a| !known.contains(a)) {
+            unknown.entry(a).or_default().push(row.line);
         }
-        if of_any_band(row) {
-            said.row(
-                row.line,
-                "band",
-                "The row names no band, and the chain has several; it is left out.".to_owned(),
-                None,
-            );
+    }
+    for (tag, lines) in unknown {
+        let mut help: Vec<String> = Vec::new();
+        if let Some(n) = downlead_station::nearest(tag, tags.iter().copied()) {
+            help.push(format!("Did you mean `{n}`?"));
         }
+        if let [_, again @ ..] = &lines[..]
+            && !again.is_empty()
+        {
+            help.push(format!("It is named in {} too.", lines_words(again)));
+        }
+        said.row(
+            lines[0],
+            "after",
+            format!("The station has no part `{tag}`."),
+            (!help.is_empty()).then(|| help.join(" ")),
+        );
     }
     said.finish();
 }

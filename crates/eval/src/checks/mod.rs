@@ -5,6 +5,7 @@ mod age;
 mod definition;
 mod figures;
 mod fittings;
+mod logs;
 mod pass_band;
 mod per_point;
 mod protectors;
@@ -23,6 +24,7 @@ use pass_band::pass_band;
 use protectors::protectors;
 
 pub(crate) use definition::{cable, replaced};
+pub(crate) use logs::logs;
 pub(crate) use per_point::PerPoint;
 pub(crate) use station::station;
 pub(crate) use swr::swr_cost;

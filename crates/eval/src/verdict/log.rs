@@ -14,13 +14,14 @@ use crate::assume::Assumed;
 use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
 use crate::instrument::{instrument_db, lapsed, meter_of, unknown_instrument};
-use crate::result::{BandResult, LogResult, LogRow, Logged, Verdict};
-use crate::table::table_problems;
+use crate::log_place::on_band;
+use crate::result::{LogResult, LogRow, Logged, Verdict};
+use crate::table::{Said, lines_words};
 
-/// Judges the rows of a log that were read at a node.
+/// Judges the rows of a log that were read at a node, after the part of the tag `here`.
 pub(super) fn judge<'m>(
     run: &mut Run<'m, '_>,
-    result: &BandResult,
+    here: Option<&str>,
     loc: Loc,
     file: &'m Name,
     instrument: Option<&'m Name>,
@@ -28,22 +29,19 @@ pub(super) fn judge<'m>(
 ) -> Option<LogResult> {
     let env = run.cx.env;
     let table = env.attachments.at(file.loc)?.readings()?;
-    let tags: Vec<&str> = run
-        .cx
-        .station
-        .map_or(&[][..], |s| &s.parts)
-        .iter()
-        .filter_map(|p| p.tag.as_ref().map(|t| &*t.text))
-        .collect();
-    let here = tag_here(run, result, state);
     let several = run.cx.chain.bands.len() > 1;
-    let of_any_band =
-        |r: &Row| several && r.band.is_none() && r.hz.is_none() && is_here(r, here.as_deref());
-    table_problems(file, table, &tags, &of_any_band, &mut run.diags);
+    let of_any_band = |r: &Row| several && r.band.is_none() && r.hz.is_none() && is_here(r, here);
+    // other findings about the table are made once for all its statements, see `checks::logs`
+    let mut said = Said::new(file, &mut run.diags);
+    for row in table.rows.iter().filter(|r| of_any_band(r)) {
+        let message = "The row names no band, and the chain has several; it is left out.";
+        said.row(row.line, "band", message.to_owned(), None);
+    }
+    said.finish();
     let mut rows = Vec::new();
     let mut told = Told::default();
     for row in &table.rows {
-        if !is_here(row, here.as_deref()) || !on_band(run, row) || of_any_band(row) {
+        if !is_here(row, here) || !on_band(row, run.point, env) || of_any_band(row) {
             continue;
         }
         let name = row.instrument.as_deref().or(instrument.map(|n| &*n.text));
@@ -63,14 +61,11 @@ pub(super) fn judge<'m>(
     }
     Some(LogResult {
         loc,
-        after: here,
+        after: here.map(Into::into),
         rows: rows.into(),
         trends: trends.into(),
     })
 }
-
-/// At most so many lines of a log are named where the same is to be told of them.
-const NAMED: usize = 8;
 
 /// What is told of the rows of one log: of each kind the first, and in which lines it is so again.
 #[derive(Default)]
@@ -96,38 +91,12 @@ impl Told {
             if again.is_empty() {
                 return d;
             }
-            let lines: Vec<String> = again.iter().take(NAMED).map(u64::to_string).collect();
             d.help(format!(
-                "The same is to be said of {} more of its rows, in line{} {}{}.",
+                "The same is to be said of {} more of its rows, in {}.",
                 again.len(),
-                if again.len() == 1 { "" } else { "s" },
-                lines.join(", "),
-                if again.len() > NAMED { " and on" } else { "" }
+                lines_words(&again)
             ))
         })
-    }
-}
-
-/// The tag of the part before the node.
-fn tag_here<'m>(run: &Run<'m, '_>, result: &BandResult, state: &NodeState<'m>) -> Option<Box<str>> {
-    let tag = result
-        .nodes
-        .iter()
-        .take(state.nodes)
-        .rev()
-        .find_map(|n| n.tag());
-    let parts = run.cx.station.map_or(&[][..], |s| &s.parts);
-    match tag {
-        Some(loc) => parts
-            .iter()
-            .filter_map(|p| p.tag.as_ref())
-            .find(|t| t.loc == loc)
-            .map(|t| t.text.clone()),
-        // nothing but the transmitter before it
-        None => parts
-            .iter()
-            .filter(|p| p.kind == downlead_station::model::PartKind::Transmitter)
-            .find_map(|p| p.tag.as_ref().map(|t| t.text.clone())),
     }
 }
 
@@ -137,14 +106,6 @@ fn is_here(row: &Row, here: Option<&str>) -> bool {
         (Some(a), Some(h)) => **a == *h,
         (Some(_), None) => false,
         (None, _) => row.kind.is_none() || row.piece.is_none(),
-    }
-}
-
-fn on_band(run: &Run<'_, '_>, row: &Row) -> bool {
-    match (&row.band, row.hz) {
-        (Some(b), _) => crate::point::band_matches(b, run.point, run.cx.env),
-        (None, Some((hz, _))) => (hz / run.point.hz - 1.0).abs() < 1e-4,
-        (None, None) => true,
     }
 }
 

@@ -16,8 +16,10 @@ mod watts_swr;
 use downlead_base::{Diagnostic, Edit, Fix, Loc, codes};
 use downlead_quantity::UnitId;
 use downlead_station::model::Node;
+use rustc_hash::FxHashMap;
 
 use crate::chain::{Feed, Reached, Run, holds};
+use crate::log_place::log_places;
 use crate::result::{BandResult, ReadingResult};
 use expectation::expectation;
 use limit::limit;
@@ -37,6 +39,8 @@ pub(crate) fn judge<'m>(
     let mut limits = Vec::new();
     let mut readings = Vec::new();
     let mut logs = Vec::new();
+    let places = log_places(&run.cx.chain.steps, run.cx.station);
+    let places: FxHashMap<Loc, Option<&str>> = places.iter().map(|p| (p.loc, p.after)).collect();
     for (loc, node, state) in &states {
         let on = match node {
             Node::Read { on, .. }
@@ -77,7 +81,7 @@ pub(crate) fn judge<'m>(
             } if feed.is_some() => {
                 logs.extend(log::judge(
                     run,
-                    result,
+                    places.get(loc).copied().flatten(),
                     *loc,
                     file,
                     instrument.as_ref(),
