@@ -48,7 +48,7 @@ fn gather<'m>(
     mut before: (Option<&'m str>, bool),
     out: &mut Vec<LogPlace<'m>>,
 ) {
-    // what is wrong with the lines is told where the chain is evaluated
+    // findings about the lines are made where the chain is evaluated
     for stop in walk(steps, station, &mut Vec::new()) {
         match stop {
             Stop::Gap => before.1 = false,

@@ -139,7 +139,7 @@ fn of_log(s: &Snapshot) -> Vec<String> {
 }
 
 #[test]
-fn rows_that_no_statement_takes_are_told_once_for_each_tag() {
+fn rows_that_no_statement_takes_are_reported_once_for_each_tag() {
     // 0.2 dB and 0.5 dB below 30 W
     let table = "after,band,date,forward_w\nSP1,2m,2024-07-01,28.6\nDX1,2m,2024-07-01,26.7\nSP1,2m,2025-07-01,28.6\nDX1,2m,2025-07-01,26.7\nTX1,2m,2025-07-01,30\n";
     assert_eq!(
@@ -176,7 +176,7 @@ fn rows_that_no_statement_takes_are_told_once_for_each_tag() {
 }
 
 #[test]
-fn rows_of_a_log_on_a_band_without_a_statement_are_told() {
+fn rows_of_a_log_on_a_band_without_a_statement_are_reported() {
     let table = "after,band,frequency_mhz,date,forward_w\nSP1,2m,,2024-07-01,28.6\nSP1,70cm,,2024-07-01,28.6\nSP1,,434.5,2025-07-01,28.6\n";
     let high = |log: &str| {
         format!(
@@ -217,9 +217,9 @@ fn rows_of_a_log_on_a_band_without_a_statement_are_told() {
     assert_eq!(of_log(&two_points(["", "", ""], &unknown, table)), none);
 }
 
-/// What is wrong with a table is told once, however many statements take it.
+/// What is wrong with a table is reported once, however many statements take it.
 #[test]
-fn a_tag_that_is_not_of_the_station_is_told_once() {
+fn a_tag_that_is_not_of_the_station_is_reported_once() {
     let table = "after,band,date,forward_w\nSP1,2m,2024-07-01,28.6\nDX9,2m,2024-07-01,26.7\nDX1,2m,2024-07-01,x\nDX9,2m,2025-07-01,26.7\nSP1,2m,2025-07-01,28.6\nDX9,2m,2026-07-01,26.7\n";
     let high = format!(
         "    chain upper on 70cm transmit {{\n        TX1\n        SP1\n        {LOG}\n        DX1.high\n        A1\n    }}\n"

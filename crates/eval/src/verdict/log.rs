@@ -31,7 +31,7 @@ pub(super) fn judge<'m>(
     let table = env.attachments.at(file.loc)?.readings()?;
     let several = run.cx.chain.bands.len() > 1;
     let of_any_band = |r: &Row| several && r.band.is_none() && r.hz.is_none() && is_here(r, here);
-    // what else is wrong with the table is told once for all that take it, see `checks::logs`
+    // other findings about the table are made once for all its statements, see `checks::logs`
     let mut said = Said::new(file, &mut run.diags);
     for row in table.rows.iter().filter(|r| of_any_band(r)) {
         let message = "The row names no band, and the chain has several; it is left out.";

@@ -257,8 +257,8 @@ impl ReadingsFile {
         let line = *line;
         let several_lines = |(i, f): (usize, &Cow<'_, str>)| {
             let head = heads.get(i).and_then(Option::as_ref);
-            let told = head.is_some_and(|h| h.column != Column::Note);
-            (told && f.contains(['\n', '\r'])).then_some(i)
+            let counts = head.is_some_and(|h| h.column != Column::Note);
+            (counts && f.contains(['\n', '\r'])).then_some(i)
         };
         // a field of several lines has a place in a note only
         if let Some(i) = open.or_else(|| fields.iter().enumerate().find_map(several_lines)) {

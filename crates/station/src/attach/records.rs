@@ -19,9 +19,8 @@ const MOST_LINES: u64 = 50;
 /// Reads the records of a text (RFC 4180 with a delimiter of choice). A line ends with LF, CR LF
 /// or a lone CR, as editors count lines; empty lines and lines that begin with `#` are no records.
 ///
-/// A quotation mark that is not closed on its line opens a field of several lines only where the
-/// text leaves no doubt about it, see [`Records::goes_on`]: taken for one by mistake it would hide
-/// all rows down to the next mark.
+/// A quotation mark that is not closed on its line opens a field of several lines only where no
+/// row is lost by that, see [`Records::goes_on`]: a stray mark must not hide the rows below it.
 pub(super) struct Records<'t> {
     rest: &'t str,
     /// Line on which the rest begins, from 1.
