@@ -51,7 +51,11 @@ impl<'m> Build<'m, '_> {
             return;
         }
         let swr = pick(&d.swr, self.point, self.env)
-            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)))
+            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
+        let stated_swr = swr.is_some();
+        // an SWR of exactly 1 reflects nothing
+        let swr = swr
+            .filter(|s| s.value.value != 1.0 || s.value.u != 0.0)
             .map(|s| self.wiring.swr(&s.value, Cause::Reflection(s.figure.loc)));
         if network::amplifies(part.kind) {
             e.noise_figure = d
@@ -102,6 +106,9 @@ impl<'m> Build<'m, '_> {
         });
         if part.kind == PartKind::Divider {
             self.divider(e, d, base, stated, swr);
+            if !stated_swr {
+                self.assumed.add(Assumed::DeviceMatched, e.who);
+            }
             return;
         }
         let coupling = d.coupling.or(base.and_then(|b| b.coupling));
@@ -138,6 +145,9 @@ impl<'m> Build<'m, '_> {
             }
         };
         self.passive(e, part.kind, d, base, (loss, swr));
+        if !stated_swr && e.loss_db > 0.0 {
+            self.assumed.add(Assumed::DeviceMatched, e.who);
+        }
     }
 
     /// A part without a supply whose loss is known.
@@ -191,9 +201,6 @@ impl<'m> Build<'m, '_> {
             }
         }
         e.loss_db = e.net.matched_loss(&self.context(), &super::line::nominal());
-        if matched && e.loss_db > 0.0 {
-            self.assumed.add(Assumed::DeviceMatched, e.who);
-        }
     }
 
     /// A part that is another one passed the other way.
@@ -241,9 +248,6 @@ impl<'m> Build<'m, '_> {
             None => Input::exact("excess loss, dB", 0.0),
         };
         e.basis = Basis::Computed;
-        if swr.is_none() {
-            self.assumed.add(Assumed::DeviceMatched, e.who);
-        }
         let junction = Junction::Divider {
             shares: Vec::new(),
             excess,

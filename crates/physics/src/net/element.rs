@@ -45,7 +45,7 @@ pub const NEPER_OF_POWER: f64 = core::f64::consts::LN_10 / 10.0;
 /// Power ratio of a loss in dB.
 #[inline(always)]
 pub fn share<T: Real>(db: T) -> T {
-    (-db * T::of(NEPER_OF_POWER)).exp()
+    (-db * T::of(NEPER_OF_POWER)).exp_e()
 }
 
 /// A matched loss without length, dB.

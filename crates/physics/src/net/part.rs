@@ -365,7 +365,7 @@ impl Line {
                 let effective = inner * r.get(&x.strand_diameter);
                 let z = *z0.get_or_insert_with(|| {
                     (of(ETA0 / core::f64::consts::TAU) / permittivity.sqrt()
-                        * (outer / effective).ln())
+                        * (outer / effective).ln_e())
                     .step("impedance, ohm")
                 });
                 let v = *velocity
@@ -389,7 +389,7 @@ impl Line {
                 let z = *z0.get_or_insert_with(|| {
                     let q = s / d;
                     // acosh q
-                    let acosh = (q + (q * q - one).sqrt()).ln();
+                    let acosh = (q + (q * q - one).sqrt()).ln_e();
                     (of(ETA0 / core::f64::consts::PI) / permittivity.sqrt() * acosh)
                         .step("impedance, ohm")
                 });
@@ -483,7 +483,7 @@ impl Loss {
             Loss::Stated(l) => r.get(l).step("loss, dB"),
             Loss::Coupling(k) => {
                 let left = (R::T::of(1.0) - share(r.get(k))).step("share left in the main line");
-                (left.ln() * R::T::of(-1.0 / NEPER_OF_POWER)).step("loss of the main line, dB")
+                (left.ln_e() * R::T::of(-1.0 / NEPER_OF_POWER)).step("loss of the main line, dB")
             }
             Loss::Arm(j, ways) => j
                 .matched_loss(*ways as usize, 0, r)
@@ -615,7 +615,7 @@ impl Part {
                 // normalised to 50 ohm: 20 log10(1 + r/2) is the loss of a series resistor r, and
                 // of a conductance across the line
                 let lumped = |db: R::T| {
-                    let grow = (db * of(0.5 * NEPER_OF_POWER)).exp();
+                    let grow = (db * of(0.5 * NEPER_OF_POWER)).exp_e();
                     of(2.0) * (grow - one)
                 };
                 let in_series =
@@ -737,7 +737,7 @@ impl Part {
         t.els.push(El::Node);
         let s = t.solve(false);
         let last = s.nodes.last().map_or(R::T::of(1.0), |n| n.forward);
-        last.at_least(1e-300).ln() * R::T::of(-1.0 / NEPER_OF_POWER)
+        last.at_least(1e-300).ln_e() * R::T::of(-1.0 / NEPER_OF_POWER)
     }
 }
 
@@ -775,7 +775,7 @@ impl Gain {
     fn nepers<R: Reader>(&self, r: &R) -> R::T {
         let mut g = (r.get(&self.dbi) * R::T::of(NEPER_OF_POWER)).step("gain, nepers of power");
         if let Some(e) = &self.efficiency {
-            g = g + r.get(e).at_least(1e-12).ln();
+            g = g + r.get(e).at_least(1e-12).ln_e();
         }
         g
     }
@@ -885,6 +885,6 @@ impl Junction {
             .first()
             .and_then(|row| row.get(arm + 1))
             .map_or(R::T::of(1.0), |x| x.norm());
-        t.at_least(1e-300).ln() * R::T::of(-1.0 / NEPER_OF_POWER)
+        t.at_least(1e-300).ln_e() * R::T::of(-1.0 / NEPER_OF_POWER)
     }
 }

@@ -6,7 +6,8 @@ use core::ops::{Add, Div, Mul, Neg, Sub};
 
 use crate::lanes;
 
-/// What a formula needs of a number.
+/// What a formula needs of a number. The names of exponential and logarithm are other than those of
+/// `f64`, whose last bits differ between platforms.
 pub trait Real:
     Copy
     + Add<Output = Self>
@@ -22,9 +23,9 @@ pub trait Real:
     /// The larger of the two.
     fn at_least(self, x: f64) -> Self;
     /// e to this power; arguments below −700 count as −700 in lanes.
-    fn exp(self) -> Self;
+    fn exp_e(self) -> Self;
     /// Natural logarithm; of a positive number.
-    fn ln(self) -> Self;
+    fn ln_e(self) -> Self;
     /// Square root.
     fn sqrt(self) -> Self;
     /// Sine and cosine; |x| below 10⁶ in lanes.
@@ -50,10 +51,10 @@ impl Real for f64 {
     fn at_least(self, x: f64) -> f64 {
         if self < x { x } else { self }
     }
-    fn exp(self) -> f64 {
+    fn exp_e(self) -> f64 {
         libm::exp(self)
     }
-    fn ln(self) -> f64 {
+    fn ln_e(self) -> f64 {
         libm::log(self)
     }
     fn sqrt(self) -> f64 {
@@ -160,11 +161,11 @@ impl<const N: usize> Real for Dual<N> {
     fn at_least(self, x: f64) -> Self {
         if self.v < x { Self::of(x) } else { self }
     }
-    fn exp(self) -> Self {
+    fn exp_e(self) -> Self {
         let e = libm::exp(self.v);
         self.through(e, e)
     }
-    fn ln(self) -> Self {
+    fn ln_e(self) -> Self {
         self.through(libm::log(self.v), 1.0 / self.v)
     }
     fn sqrt(self) -> Self {
@@ -239,11 +240,11 @@ impl Real for Lanes {
         Lanes(fill(|i| if self.0[i] < x { x } else { self.0[i] }))
     }
     #[inline(always)]
-    fn exp(self) -> Self {
+    fn exp_e(self) -> Self {
         Lanes(fill(|i| lanes::exp_negative(self.0[i])))
     }
     #[inline(always)]
-    fn ln(self) -> Self {
+    fn ln_e(self) -> Self {
         Lanes(fill(|i| lanes::ln(self.0[i])))
     }
     #[inline(always)]
