@@ -262,7 +262,7 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "height" | "ground" => vec![Length],
         "reactance" => vec![Impedance],
         "directivity" => vec![GainIsotropic, GainDipole],
-        "swr" | "k" | "foldback" => Vec::new(),
+        "swr" | "k" | "foldback" | "ratio" => Vec::new(),
         _ => match (cx, word) {
             (_, "band" | "transmit" | "receive") => vec![Frequency],
             (Context::Connector, "limit") => vec![Frequency],

@@ -1,7 +1,8 @@
-//! What parts say beside their loss: which way they lie.
+//! What parts say beside their loss: which way they lie, what a balun
+//! transforms.
 
 use downlead_base::Diagnostic;
-use downlead_station::model::{Device, Meaning, PartData};
+use downlead_station::model::{Device, Meaning, PartData, Sits};
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
 
@@ -71,4 +72,51 @@ fn parts_without_a_direction_cannot_be_reversed() {
     let found = lower(&tree.items()[0].item, &Lets::default(), false).diagnostics;
     assert_eq!(found.len(), 1, "{found:?}");
     assert!(found[0].message.contains("where it is installed"));
+}
+
+#[test]
+fn a_balun_has_a_ratio_and_its_loss_sits_somewhere() {
+    for (line, ratio, sits) in [
+        (
+            "balun BA1 0.1 dB series, ratio 4:1",
+            Some(4.0),
+            Some(Sits::Series),
+        ),
+        (
+            "balun BA1 0.1 dB ± 0.05 dB shunt, ratio 1:4",
+            Some(0.25),
+            Some(Sits::Shunt),
+        ),
+        ("balun BA1 0.1 dB, ratio 1:1", Some(1.0), None),
+        ("balun BA1 0.1 dB", None, None),
+        (
+            "balun BA1 { loss 0.1 dB series on 2m; ratio 4:1 }",
+            Some(4.0),
+            Some(Sits::Series),
+        ),
+        ("balun BA1 of b41, ratio 2.25:1", Some(2.25), None),
+    ] {
+        let d = device(line);
+        assert_eq!((d.ratio.map(|r| r.value), d.sits), (ratio, sits), "{line}");
+    }
+    let spread = device("balun BA1 0.1 dB, ratio 4:1 ± 5 %")
+        .ratio
+        .expect("a ratio");
+    assert!((spread.u - 0.2 / 3f64.sqrt()).abs() < 1e-12);
+}
+
+#[test]
+fn only_a_balun_has_a_ratio() {
+    for line in [
+        "filter F1 0.5 dB, ratio 4:1",
+        "pad P1 3 dB series",
+        "pad P1 { loss 3 dB shunt }",
+        "tuner TU1 { loss 0.3 dB; ratio 4:1 }",
+    ] {
+        let (id, words) = code(line);
+        assert_eq!(id, "unexpected-word", "{line}");
+        assert!(words.contains("is said of a balun"), "{words}");
+    }
+    assert_eq!(code("balun BA1 0.1 dB, ratio 0:1").0, "impossible-value");
+    assert_eq!(code("balun BA1 0.1 dB, ratio 4 dB").0, "wrong-unit");
 }

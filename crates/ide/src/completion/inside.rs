@@ -208,6 +208,7 @@ impl List<'_> {
             (Context::Antenna, "impedance") => vec!["with reactance", "from"],
             (_, "impedance") => vec!["with reactance"],
             (_, "coupler") => vec!["coupled", "swr", "return-loss", "rating", "reversed"],
+            (_, "balun") => vec!["series", "shunt", "ratio", "rating", "from", "accuracy"],
             (_, "divider") => vec!["way", "excess"],
             (_, "amplifier") => vec!["gain", "reversed"],
             (_, "preamplifier") => vec!["gain", "noise figure", "reversed"],

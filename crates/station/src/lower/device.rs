@@ -1,7 +1,7 @@
 //! Devices: everything between two connectors that is not a line. Also `device NAME { … }`
 //! definitions of a library.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
@@ -12,7 +12,7 @@ use super::rating::rating;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Basis, Device, DeviceClass, Figure, Meta, Name, NetworkFile, PartKind, Port, When,
+    Basis, Device, DeviceClass, Figure, Meta, Name, NetworkFile, PartKind, Port, Sits, When,
 };
 use crate::quals::{Quals, missing, rest, twice};
 
@@ -27,6 +27,8 @@ pub(super) struct Draft {
     pub(super) swr: Vec<Figure>,
     pub(super) gain: Vec<Figure>,
     pub(super) meta: Meta,
+    /// Where something stands that only a balun has, and the word.
+    pub(super) of_balun: Option<(Loc, &'static str)>,
     /// A part of a station or chain, not a definition.
     pub(super) part: bool,
 }
@@ -65,6 +67,7 @@ pub(super) fn loss_figure<'a>(
     s: Stmt<'a>,
     skip: usize,
     what: &str,
+    mut balun: Option<&mut Draft>,
 ) -> Option<(Figure, Vec<(f64, f64)>)> {
     let mut q = Quals::default();
     let mut passes = Vec::new();
@@ -87,6 +90,10 @@ pub(super) fn loss_figure<'a>(
                     Some(v) => passes.extend(frequency_range(cx, &v, "a pass band")),
                     None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
                 }
+            } else if let Some(d) = balun.as_deref_mut()
+                && sits(cx, &mut cur, d)
+            {
+                // the next word
             } else if !q.take(cx, &mut cur) {
                 cur.unexpected(
                     cx,
@@ -271,10 +278,14 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     match s.keyword() {
         Some("loss") if s.block().is_some() => d.loss.extend(loss_table(cx, s, "a device's loss")),
         Some("loss") => {
-            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss") {
+            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss", Some(d)) {
                 d.loss.push(f);
                 d.passes.extend(p);
             }
+        }
+        Some("ratio") => {
+            let at = cx.loc(s.atoms()[0].span);
+            ratio(cx, &mut cur, at, d);
         }
         Some("from") if kind != Some(PartKind::Divider) => {
             let what = "a device's file";
@@ -314,7 +325,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             d.device.noise_figure = noise_figure(cx, &mut cur);
         }
         Some("excess") => {
-            d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| Box::new(f.0))
+            d.device.excess = loss_figure(cx, s, 1, "an excess loss", None).map(|f| Box::new(f.0))
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
@@ -346,6 +357,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         s.keyword(),
         Some(
             "isolation"
+                | "ratio"
                 | "voltage"
                 | "passes"
                 | "noise"
@@ -357,6 +369,46 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     ) {
         rest(cx, s, &mut cur, "a device");
     }
+}
+
+/// `4:1` behind `ratio`.
+pub(super) fn ratio<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
+    const EXAMPLE: &str = "ratio 4:1";
+    d.of_balun = Some((at, "ratio"));
+    if let Some(v) = cur.need(cx, "a ratio of impedances follows", EXAMPLE) {
+        d.device.ratio = cx.positive(&v, Dim::Count, "a ratio of impedances", EXAMPLE);
+    }
+}
+
+/// `series` or `shunt` at the cursor.
+pub(super) fn sits<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, d: &mut Draft) -> bool {
+    let at = cx.loc(cur.next_span());
+    let Some(s) = Sits::ALL.into_iter().find(|s| cur.eat(cx, s.word())) else {
+        return false;
+    };
+    d.of_balun = Some((at, s.word()));
+    d.device.sits = Some(s);
+    true
+}
+
+/// Refuses what only a balun has.
+pub(super) fn only_balun(cx: &mut Cx<'_>, d: &mut Draft, kind: PartKind) {
+    let Some((loc, word)) = d.of_balun.filter(|_| kind != PartKind::Balun) else {
+        return;
+    };
+    (d.device.ratio, d.device.sits) = (None, None);
+    cx.push(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            format!(
+                "`{word}` is said of a balun, and this is {}.",
+                kind.with_article()
+            ),
+        )
+        .at("not here")
+        .help("Written for example `balun BA1 0.1 dB series, ratio 4:1`."),
+    );
 }
 
 fn misplaced_reversed<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) {
@@ -399,6 +451,7 @@ fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize
             } else {
                 "a leg's loss"
             },
+            None,
         )
         .map(|(f, p)| (vec![f], p))
     };
@@ -515,6 +568,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         }
         return None;
     };
+    only_balun(cx, &mut draft, kind);
     let mut meta = std::mem::take(&mut draft.meta);
     if cx.built_in {
         meta.basis = Basis::Library;

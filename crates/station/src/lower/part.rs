@@ -290,7 +290,7 @@ pub(super) fn line<'a>(
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         match s.keyword() {
             Some("loss") => {
-                losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0))
+                losses.extend(super::device::loss_figure(cx, s, 1, "a loss", None).map(|f| f.0))
             }
             Some("from") if measured => {
                 files.extend(network::statement(cx, s, 0, "a line", Ports::Two, None));
@@ -480,6 +480,9 @@ const DEVICE_WORDS: &[&str] = &[
     "noise",
     "excess",
     "isolation",
+    "ratio",
+    "series",
+    "shunt",
     "reversed",
     "from",
 ];
@@ -564,6 +567,12 @@ fn device<'a>(
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                 }
+            } else if cur.word(cx) == Some("ratio") {
+                let at = cx.loc(cur.next_span());
+                cur.i += 1;
+                super::device::ratio(cx, &mut cur, at, &mut d);
+            } else if super::device::sits(cx, &mut cur, &mut d) {
+                // the next word
             } else if cur.eat(cx, "excess") {
                 d.device.excess = dated_loss(cx, &mut cur, "an excess loss").map(Box::new);
             } else if cur.eat(cx, "noise") {
@@ -614,6 +623,7 @@ fn device<'a>(
             "divider DV1 2 way, excess 0.3 dB",
         );
     }
+    super::device::only_balun(cx, &mut d, kind);
     if let Some((m, percent, loc)) = figure {
         d.loss.insert(
             0,
