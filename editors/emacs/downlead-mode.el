@@ -70,8 +70,8 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "noise" "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port"
     "position" "power" "rating" "ratio" "receive" "repeatability" "resistivity"
     "resolution" "resonance" "return-loss" "reversed" "scale" "sensitivity" "short" "size"
-    "source" "spacing" "strand" "swr" "temperature" "through" "transmit" "valid"
-    "velocity" "voltage" "ways" "wires")
+    "source" "spacing" "split" "strand" "swr" "tee" "temperature" "through" "transmit"
+    "valid" "velocity" "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
@@ -92,9 +92,9 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "realized" "receive" "receiver" "reference" "reflected" "repeatability" "resistivity"
     "resolution" "resonance" "return-loss" "reversed" "run" "scale" "sensitivity" "series"
     "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing"
-    "ssb" "ssb-processed" "station" "strand" "switch" "swr" "tail" "temperature" "through"
-    "to" "transmit" "transmitter" "tuner" "typical" "use" "valid" "velocity" "voltage"
-    "way" "ways" "wet" "wgs84" "wires" "with")
+    "split" "ssb" "ssb-processed" "station" "strand" "switch" "swr" "tail" "tee"
+    "temperature" "through" "to" "transmit" "transmitter" "tuner" "typical" "use" "valid"
+    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

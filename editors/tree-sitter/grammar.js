@@ -20,9 +20,9 @@ const KEYWORDS = [
   "outer", "permittivity", "loss-tangent", "strand", "braid", "resistivity", "diameter", "spacing", "family",
   "bump", "calibrated", "scale", "resolution", "due", "linearity", "repeatability", "generator", "piece",
   "readings", "resonance", "delay", "phase", "baseline", "through", "open", "short", "equalise", "kind",
-  "high", "low", "port", "from", "isolation", "ratio", "reversed", "return-loss", "swr", "passes", "gain",
-  "noise", "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity",
-  "directivity", "efficiency", "height",
+  "high", "low", "port", "from", "isolation", "ratio", "split", "tee", "reversed", "return-loss", "swr",
+  "passes", "gain", "noise", "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback",
+  "sensitivity", "directivity", "efficiency", "height",
 ];
 
 const WORDS = [
@@ -49,9 +49,9 @@ const INNER_WORDS = [
   "ratio", "reactance", "read", "reading", "readings", "realized", "receive", "receiver", "reference",
   "reflected", "repeatability", "resistivity", "resolution", "resonance", "return-loss", "reversed", "run",
   "scale", "sensitivity", "series", "session", "shared", "sheet", "short", "shunt", "sinad", "since", "size",
-  "source", "spacing", "ssb", "ssb-processed", "station", "strand", "switch", "swr", "tail", "temperature",
-  "through", "to", "transmit", "transmitter", "tuner", "typical", "use", "valid", "velocity", "voltage",
-  "way", "ways", "wet", "wgs84", "wires", "with",
+  "source", "spacing", "split", "ssb", "ssb-processed", "station", "strand", "switch", "swr", "tail", "tee",
+  "temperature", "through", "to", "transmit", "transmitter", "tuner", "typical", "use", "valid", "velocity",
+  "voltage", "way", "ways", "wet", "wgs84", "wires", "with",
 ];
 
 const UNITS = [

@@ -256,6 +256,7 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "added" | "wet" | "for" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
             vec![Decibel]
         }
+        "split" => vec![Percent, Decibel],
         "passes" | "valid" => vec![Frequency],
         "duty" | "keyed" | "efficiency" => vec![Percent],
         "rating" | "scale" | "resolution" | "power" => vec![Power, Level],

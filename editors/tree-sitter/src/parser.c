@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 286
+#define SYMBOL_COUNT 288
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 264
+#define TOKEN_COUNT 266
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -114,193 +114,195 @@ enum ts_symbol_identifiers {
   anon_sym_from = 96,
   anon_sym_isolation = 97,
   anon_sym_ratio = 98,
-  anon_sym_reversed = 99,
-  anon_sym_return_DASHloss = 100,
-  anon_sym_swr = 101,
-  anon_sym_passes = 102,
-  anon_sym_gain = 103,
-  anon_sym_noise = 104,
-  anon_sym_excess = 105,
-  anon_sym_ways = 106,
-  anon_sym_coupled = 107,
-  anon_sym_power = 108,
-  anon_sym_mode = 109,
-  anon_sym_duty = 110,
-  anon_sym_keyed = 111,
-  anon_sym_foldback = 112,
-  anon_sym_sensitivity = 113,
-  anon_sym_directivity = 114,
-  anon_sym_efficiency = 115,
-  anon_sym_height = 116,
-  anon_sym_added = 117,
-  anon_sym_against = 118,
-  anon_sym_agl = 119,
-  anon_sym_am = 120,
-  anon_sym_ambient = 121,
-  anon_sym_amsl = 122,
-  anon_sym_apart = 123,
-  anon_sym_at = 124,
-  anon_sym_by = 125,
-  anon_sym_carrier = 126,
-  anon_sym_clad = 127,
-  anon_sym_corrected = 128,
-  anon_sym_cw = 129,
-  anon_sym_data = 130,
-  anon_sym_displayed = 131,
-  anon_sym_eirp = 132,
-  anon_sym_ends = 133,
-  anon_sym_erp = 134,
-  anon_sym_etrs89 = 135,
-  anon_sym_figure = 136,
-  anon_sym_fm = 137,
-  anon_sym_for = 138,
-  anon_sym_forward = 139,
-  anon_sym_full = 140,
-  anon_sym_guess = 141,
-  anon_sym_haat = 142,
-  anon_sym_in = 143,
-  anon_sym_input = 144,
-  anon_sym_k = 145,
-  anon_sym_maximum = 146,
-  anon_sym_mean = 147,
-  anon_sym_nad27 = 148,
-  anon_sym_nad83 = 149,
-  anon_sym_net = 150,
-  anon_sym_nominal = 151,
-  anon_sym_of = 152,
-  anon_sym_on = 153,
-  anon_sym_output = 154,
-  anon_sym_over = 155,
-  anon_sym_pep = 156,
-  anon_sym_per = 157,
-  anon_sym_rated = 158,
-  anon_sym_reactance = 159,
-  anon_sym_reading = 160,
-  anon_sym_realized = 161,
-  anon_sym_reference = 162,
-  anon_sym_reflected = 163,
-  anon_sym_series = 164,
-  anon_sym_shared = 165,
-  anon_sym_sheet = 166,
-  anon_sym_shunt = 167,
-  anon_sym_sinad = 168,
-  anon_sym_since = 169,
-  anon_sym_ssb = 170,
-  anon_sym_ssb_DASHprocessed = 171,
-  anon_sym_to = 172,
-  anon_sym_typical = 173,
-  anon_sym_way = 174,
-  anon_sym_wet = 175,
-  anon_sym_wgs84 = 176,
-  anon_sym_with = 177,
-  anon_sym_COMMA = 178,
-  anon_sym_EQ = 179,
-  anon_sym_u00b1 = 180,
-  anon_sym_PLUS_SLASH_DASH = 181,
-  anon_sym_LPAREN = 182,
-  anon_sym_RPAREN = 183,
-  anon_sym_DASH = 184,
-  anon_sym_u2212 = 185,
-  anon_sym_u2013 = 186,
-  anon_sym_PLUS = 187,
-  anon_sym_STAR = 188,
-  anon_sym_SLASH = 189,
-  sym__glued = 190,
-  sym_date = 191,
-  sym_dms = 192,
-  sym_number = 193,
-  aux_sym_unit_token1 = 194,
-  aux_sym_unit_token2 = 195,
-  aux_sym_unit_token3 = 196,
-  aux_sym_unit_token4 = 197,
-  aux_sym_unit_token5 = 198,
-  aux_sym_unit_token6 = 199,
-  anon_sym_wavelengths = 200,
-  anon_sym_wavelength = 201,
-  aux_sym_unit_token7 = 202,
-  aux_sym_unit_token8 = 203,
-  aux_sym_unit_token9 = 204,
-  aux_sym_unit_token10 = 205,
-  anon_sym_ohm_DASHm = 206,
-  aux_sym_unit_token11 = 207,
-  aux_sym_unit_token12 = 208,
-  anon_sym_degC = 209,
-  anon_sym_degF = 210,
-  anon_sym_ohms = 211,
-  aux_sym_unit_token13 = 212,
-  anon_sym_GHz = 213,
-  anon_sym_MHz = 214,
-  anon_sym_dBW = 215,
-  anon_sym_dBd = 216,
-  anon_sym_dBi = 217,
-  anon_sym_dBm = 218,
-  anon_sym_deg = 219,
-  anon_sym_kHz = 220,
-  anon_sym_min = 221,
-  anon_sym_ohm = 222,
-  anon_sym_Hz = 223,
-  anon_sym_cm = 224,
-  anon_sym_dB = 225,
-  anon_sym_ft = 226,
-  anon_sym_kV = 227,
-  anon_sym_kW = 228,
-  anon_sym_km = 229,
-  anon_sym_mW = 230,
-  anon_sym_mi = 231,
-  anon_sym_mm = 232,
-  anon_sym_ms = 233,
-  anon_sym_ns = 234,
-  anon_sym_uV = 235,
-  anon_sym_uW = 236,
-  anon_sym_us = 237,
-  anon_sym_yd = 238,
-  anon_sym_u00b0C = 239,
-  anon_sym_u00b0F = 240,
-  anon_sym_u00b5V = 241,
-  anon_sym_u00b5W = 242,
-  anon_sym_u00b5s = 243,
-  anon_sym_u03a9m = 244,
-  anon_sym_u03bcV = 245,
-  anon_sym_u03bcW = 246,
-  anon_sym_u03bcs = 247,
-  anon_sym_u2126m = 248,
-  anon_sym_PERCENT = 249,
-  anon_sym_A = 250,
-  anon_sym_V = 251,
-  anon_sym_W = 252,
-  anon_sym_h = 253,
-  anon_sym_m = 254,
-  anon_sym_s = 255,
-  anon_sym_u00b0 = 256,
-  anon_sym_u03a9 = 257,
-  anon_sym_u03bb = 258,
-  anon_sym_u2126 = 259,
-  sym_root = 260,
-  sym_digit_name = 261,
-  sym_string = 262,
-  sym_comment = 263,
-  sym_source_file = 264,
-  sym__line = 265,
-  sym__end = 266,
-  sym_statement = 267,
-  sym_block_statement = 268,
-  sym_block = 269,
-  sym__head = 270,
-  sym_keyword = 271,
-  sym_only_word = 272,
-  sym_word = 273,
-  sym__value = 274,
-  sym_range = 275,
-  sym_tolerance = 276,
-  sym_coverage = 277,
-  sym__expression = 278,
-  sym_parenthesized_expression = 279,
-  sym_negation = 280,
-  sym_binary_expression = 281,
-  sym_quantity = 282,
-  sym_unit = 283,
-  aux_sym_source_file_repeat1 = 284,
-  aux_sym__head_repeat1 = 285,
+  anon_sym_split = 99,
+  anon_sym_tee = 100,
+  anon_sym_reversed = 101,
+  anon_sym_return_DASHloss = 102,
+  anon_sym_swr = 103,
+  anon_sym_passes = 104,
+  anon_sym_gain = 105,
+  anon_sym_noise = 106,
+  anon_sym_excess = 107,
+  anon_sym_ways = 108,
+  anon_sym_coupled = 109,
+  anon_sym_power = 110,
+  anon_sym_mode = 111,
+  anon_sym_duty = 112,
+  anon_sym_keyed = 113,
+  anon_sym_foldback = 114,
+  anon_sym_sensitivity = 115,
+  anon_sym_directivity = 116,
+  anon_sym_efficiency = 117,
+  anon_sym_height = 118,
+  anon_sym_added = 119,
+  anon_sym_against = 120,
+  anon_sym_agl = 121,
+  anon_sym_am = 122,
+  anon_sym_ambient = 123,
+  anon_sym_amsl = 124,
+  anon_sym_apart = 125,
+  anon_sym_at = 126,
+  anon_sym_by = 127,
+  anon_sym_carrier = 128,
+  anon_sym_clad = 129,
+  anon_sym_corrected = 130,
+  anon_sym_cw = 131,
+  anon_sym_data = 132,
+  anon_sym_displayed = 133,
+  anon_sym_eirp = 134,
+  anon_sym_ends = 135,
+  anon_sym_erp = 136,
+  anon_sym_etrs89 = 137,
+  anon_sym_figure = 138,
+  anon_sym_fm = 139,
+  anon_sym_for = 140,
+  anon_sym_forward = 141,
+  anon_sym_full = 142,
+  anon_sym_guess = 143,
+  anon_sym_haat = 144,
+  anon_sym_in = 145,
+  anon_sym_input = 146,
+  anon_sym_k = 147,
+  anon_sym_maximum = 148,
+  anon_sym_mean = 149,
+  anon_sym_nad27 = 150,
+  anon_sym_nad83 = 151,
+  anon_sym_net = 152,
+  anon_sym_nominal = 153,
+  anon_sym_of = 154,
+  anon_sym_on = 155,
+  anon_sym_output = 156,
+  anon_sym_over = 157,
+  anon_sym_pep = 158,
+  anon_sym_per = 159,
+  anon_sym_rated = 160,
+  anon_sym_reactance = 161,
+  anon_sym_reading = 162,
+  anon_sym_realized = 163,
+  anon_sym_reference = 164,
+  anon_sym_reflected = 165,
+  anon_sym_series = 166,
+  anon_sym_shared = 167,
+  anon_sym_sheet = 168,
+  anon_sym_shunt = 169,
+  anon_sym_sinad = 170,
+  anon_sym_since = 171,
+  anon_sym_ssb = 172,
+  anon_sym_ssb_DASHprocessed = 173,
+  anon_sym_to = 174,
+  anon_sym_typical = 175,
+  anon_sym_way = 176,
+  anon_sym_wet = 177,
+  anon_sym_wgs84 = 178,
+  anon_sym_with = 179,
+  anon_sym_COMMA = 180,
+  anon_sym_EQ = 181,
+  anon_sym_u00b1 = 182,
+  anon_sym_PLUS_SLASH_DASH = 183,
+  anon_sym_LPAREN = 184,
+  anon_sym_RPAREN = 185,
+  anon_sym_DASH = 186,
+  anon_sym_u2212 = 187,
+  anon_sym_u2013 = 188,
+  anon_sym_PLUS = 189,
+  anon_sym_STAR = 190,
+  anon_sym_SLASH = 191,
+  sym__glued = 192,
+  sym_date = 193,
+  sym_dms = 194,
+  sym_number = 195,
+  aux_sym_unit_token1 = 196,
+  aux_sym_unit_token2 = 197,
+  aux_sym_unit_token3 = 198,
+  aux_sym_unit_token4 = 199,
+  aux_sym_unit_token5 = 200,
+  aux_sym_unit_token6 = 201,
+  anon_sym_wavelengths = 202,
+  anon_sym_wavelength = 203,
+  aux_sym_unit_token7 = 204,
+  aux_sym_unit_token8 = 205,
+  aux_sym_unit_token9 = 206,
+  aux_sym_unit_token10 = 207,
+  anon_sym_ohm_DASHm = 208,
+  aux_sym_unit_token11 = 209,
+  aux_sym_unit_token12 = 210,
+  anon_sym_degC = 211,
+  anon_sym_degF = 212,
+  anon_sym_ohms = 213,
+  aux_sym_unit_token13 = 214,
+  anon_sym_GHz = 215,
+  anon_sym_MHz = 216,
+  anon_sym_dBW = 217,
+  anon_sym_dBd = 218,
+  anon_sym_dBi = 219,
+  anon_sym_dBm = 220,
+  anon_sym_deg = 221,
+  anon_sym_kHz = 222,
+  anon_sym_min = 223,
+  anon_sym_ohm = 224,
+  anon_sym_Hz = 225,
+  anon_sym_cm = 226,
+  anon_sym_dB = 227,
+  anon_sym_ft = 228,
+  anon_sym_kV = 229,
+  anon_sym_kW = 230,
+  anon_sym_km = 231,
+  anon_sym_mW = 232,
+  anon_sym_mi = 233,
+  anon_sym_mm = 234,
+  anon_sym_ms = 235,
+  anon_sym_ns = 236,
+  anon_sym_uV = 237,
+  anon_sym_uW = 238,
+  anon_sym_us = 239,
+  anon_sym_yd = 240,
+  anon_sym_u00b0C = 241,
+  anon_sym_u00b0F = 242,
+  anon_sym_u00b5V = 243,
+  anon_sym_u00b5W = 244,
+  anon_sym_u00b5s = 245,
+  anon_sym_u03a9m = 246,
+  anon_sym_u03bcV = 247,
+  anon_sym_u03bcW = 248,
+  anon_sym_u03bcs = 249,
+  anon_sym_u2126m = 250,
+  anon_sym_PERCENT = 251,
+  anon_sym_A = 252,
+  anon_sym_V = 253,
+  anon_sym_W = 254,
+  anon_sym_h = 255,
+  anon_sym_m = 256,
+  anon_sym_s = 257,
+  anon_sym_u00b0 = 258,
+  anon_sym_u03a9 = 259,
+  anon_sym_u03bb = 260,
+  anon_sym_u2126 = 261,
+  sym_root = 262,
+  sym_digit_name = 263,
+  sym_string = 264,
+  sym_comment = 265,
+  sym_source_file = 266,
+  sym__line = 267,
+  sym__end = 268,
+  sym_statement = 269,
+  sym_block_statement = 270,
+  sym_block = 271,
+  sym__head = 272,
+  sym_keyword = 273,
+  sym_only_word = 274,
+  sym_word = 275,
+  sym__value = 276,
+  sym_range = 277,
+  sym_tolerance = 278,
+  sym_coverage = 279,
+  sym__expression = 280,
+  sym_parenthesized_expression = 281,
+  sym_negation = 282,
+  sym_binary_expression = 283,
+  sym_quantity = 284,
+  sym_unit = 285,
+  aux_sym_source_file_repeat1 = 286,
+  aux_sym__head_repeat1 = 287,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -403,6 +405,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_from] = "from",
   [anon_sym_isolation] = "isolation",
   [anon_sym_ratio] = "ratio",
+  [anon_sym_split] = "split",
+  [anon_sym_tee] = "tee",
   [anon_sym_reversed] = "reversed",
   [anon_sym_return_DASHloss] = "return-loss",
   [anon_sym_swr] = "swr",
@@ -692,6 +696,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_from] = anon_sym_from,
   [anon_sym_isolation] = anon_sym_isolation,
   [anon_sym_ratio] = anon_sym_ratio,
+  [anon_sym_split] = anon_sym_split,
+  [anon_sym_tee] = anon_sym_tee,
   [anon_sym_reversed] = anon_sym_reversed,
   [anon_sym_return_DASHloss] = anon_sym_return_DASHloss,
   [anon_sym_swr] = anon_sym_swr,
@@ -1275,6 +1281,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_ratio] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_split] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_tee] = {
     .visible = true,
     .named = false,
   },
@@ -4478,38 +4492,40 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 123:
       if (lookahead == 'a') ADVANCE(271);
+      if (lookahead == 'l') ADVANCE(272);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(272);
+      if (lookahead == 'b') ADVANCE(273);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(273);
-      if (lookahead == 'r') ADVANCE(274);
+      if (lookahead == 'a') ADVANCE(274);
+      if (lookahead == 'r') ADVANCE(275);
       END_STATE();
     case 126:
-      if (lookahead == 'i') ADVANCE(275);
-      if (lookahead == 'r') ADVANCE(276);
+      if (lookahead == 'i') ADVANCE(276);
+      if (lookahead == 'r') ADVANCE(277);
       END_STATE();
     case 127:
-      if (lookahead == 'i') ADVANCE(277);
+      if (lookahead == 'i') ADVANCE(278);
       END_STATE();
     case 128:
-      if (lookahead == 'm') ADVANCE(278);
+      if (lookahead == 'e') ADVANCE(279);
+      if (lookahead == 'm') ADVANCE(280);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(279);
+      if (lookahead == 'r') ADVANCE(281);
       END_STATE();
     case 130:
       ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(280);
+      if (lookahead == 'a') ADVANCE(282);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(281);
+      if (lookahead == 'n') ADVANCE(283);
       END_STATE();
     case 133:
-      if (lookahead == 'p') ADVANCE(282);
+      if (lookahead == 'p') ADVANCE(284);
       END_STATE();
     case 134:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -4519,30 +4535,30 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 136:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'e') ADVANCE(285);
       END_STATE();
     case 137:
-      if (lookahead == 'l') ADVANCE(284);
-      END_STATE();
-    case 138:
-      if (lookahead == 'l') ADVANCE(285);
-      END_STATE();
-    case 139:
       if (lookahead == 'l') ADVANCE(286);
       END_STATE();
+    case 138:
+      if (lookahead == 'l') ADVANCE(287);
+      END_STATE();
+    case 139:
+      if (lookahead == 'l') ADVANCE(288);
+      END_STATE();
     case 140:
-      if (lookahead == 'v') ADVANCE(287);
-      if (lookahead == 'y') ADVANCE(288);
+      if (lookahead == 'v') ADVANCE(289);
+      if (lookahead == 'y') ADVANCE(290);
       END_STATE();
     case 141:
-      if (lookahead == 't') ADVANCE(289);
+      if (lookahead == 't') ADVANCE(291);
       END_STATE();
     case 142:
-      if (lookahead == 's') ADVANCE(290);
+      if (lookahead == 's') ADVANCE(292);
       END_STATE();
     case 143:
-      if (lookahead == 'r') ADVANCE(291);
-      if (lookahead == 't') ADVANCE(292);
+      if (lookahead == 'r') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(294);
       END_STATE();
     case 144:
       ACCEPT_TOKEN(anon_sym_yd);
@@ -4554,82 +4570,82 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 147:
-      if (lookahead == 'u') ADVANCE(293);
+      if (lookahead == 'u') ADVANCE(295);
       END_STATE();
     case 148:
-      if (lookahead == 'p') ADVANCE(294);
+      if (lookahead == 'p') ADVANCE(296);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 'e') ADVANCE(297);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(296);
+      if (lookahead == 'i') ADVANCE(298);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(297);
+      if (lookahead == 'i') ADVANCE(299);
       END_STATE();
     case 153:
-      if (lookahead == 'l') ADVANCE(298);
+      if (lookahead == 'l') ADVANCE(300);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(299);
+      if (lookahead == 'l') ADVANCE(301);
       END_STATE();
     case 155:
-      if (lookahead == 'e') ADVANCE(300);
+      if (lookahead == 'e') ADVANCE(302);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(301);
+      if (lookahead == 'r') ADVANCE(303);
       END_STATE();
     case 157:
-      if (lookahead == 'u') ADVANCE(302);
+      if (lookahead == 'u') ADVANCE(304);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(303);
+      if (lookahead == 'd') ADVANCE(305);
       END_STATE();
     case 159:
-      if (lookahead == 'e') ADVANCE(304);
+      if (lookahead == 'e') ADVANCE(306);
       END_STATE();
     case 160:
-      if (lookahead == 'i') ADVANCE(305);
-      if (lookahead == 'n') ADVANCE(306);
+      if (lookahead == 'i') ADVANCE(307);
+      if (lookahead == 'n') ADVANCE(308);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(307);
+      if (lookahead == 'p') ADVANCE(309);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(308);
+      if (lookahead == 'l') ADVANCE(310);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(309);
-      END_STATE();
-    case 164:
-      if (lookahead == 'r') ADVANCE(310);
-      END_STATE();
-    case 165:
       if (lookahead == 'i') ADVANCE(311);
       END_STATE();
+    case 164:
+      if (lookahead == 'r') ADVANCE(312);
+      END_STATE();
+    case 165:
+      if (lookahead == 'i') ADVANCE(313);
+      END_STATE();
     case 166:
-      if (lookahead == 'c') ADVANCE(312);
+      if (lookahead == 'c') ADVANCE(314);
       END_STATE();
     case 167:
-      if (lookahead == 'd') ADVANCE(313);
+      if (lookahead == 'd') ADVANCE(315);
       END_STATE();
     case 168:
-      if (lookahead == 'b') ADVANCE(314);
+      if (lookahead == 'b') ADVANCE(316);
       END_STATE();
     case 169:
-      if (lookahead == 'd') ADVANCE(315);
-      if (lookahead == 'n') ADVANCE(316);
-      if (lookahead == 's') ADVANCE(317);
+      if (lookahead == 'd') ADVANCE(317);
+      if (lookahead == 'n') ADVANCE(318);
+      if (lookahead == 's') ADVANCE(319);
       END_STATE();
     case 170:
-      if (lookahead == 'r') ADVANCE(318);
+      if (lookahead == 'r') ADVANCE(320);
       END_STATE();
     case 171:
-      if (lookahead == 'p') ADVANCE(319);
+      if (lookahead == 'p') ADVANCE(321);
       END_STATE();
     case 172:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -4644,1947 +4660,1959 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 176:
-      if (lookahead == 'a') ADVANCE(320);
+      if (lookahead == 'a') ADVANCE(322);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(321);
-      if (lookahead == 'F') ADVANCE(322);
+      if (lookahead == 'C') ADVANCE(323);
+      if (lookahead == 'F') ADVANCE(324);
       END_STATE();
     case 178:
-      if (lookahead == 'a') ADVANCE(323);
+      if (lookahead == 'a') ADVANCE(325);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(324);
+      if (lookahead == 'i') ADVANCE(326);
       END_STATE();
     case 180:
-      if (lookahead == 'm') ADVANCE(325);
+      if (lookahead == 'm') ADVANCE(327);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(326);
+      if (lookahead == 'l') ADVANCE(328);
       END_STATE();
     case 182:
-      if (lookahead == 'e') ADVANCE(327);
+      if (lookahead == 'e') ADVANCE(329);
       END_STATE();
     case 183:
-      if (lookahead == 'p') ADVANCE(328);
+      if (lookahead == 'p') ADVANCE(330);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(329);
+      if (lookahead == 'i') ADVANCE(331);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 186:
-      if (lookahead == 'l') ADVANCE(330);
+      if (lookahead == 'l') ADVANCE(332);
       END_STATE();
     case 187:
-      if (lookahead == 'y') ADVANCE(331);
+      if (lookahead == 'y') ADVANCE(333);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(332);
+      if (lookahead == 'i') ADVANCE(334);
       END_STATE();
     case 189:
-      if (lookahead == 'p') ADVANCE(333);
+      if (lookahead == 'p') ADVANCE(335);
       END_STATE();
     case 190:
-      if (lookahead == 's') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(336);
       END_STATE();
     case 191:
-      if (lookahead == 'a') ADVANCE(335);
+      if (lookahead == 'a') ADVANCE(337);
       END_STATE();
     case 192:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 193:
-      if (lookahead == 's') ADVANCE(336);
+      if (lookahead == 's') ADVANCE(338);
       END_STATE();
     case 194:
-      if (lookahead == 'e') ADVANCE(337);
+      if (lookahead == 'e') ADVANCE(339);
       END_STATE();
     case 195:
-      if (lookahead == 'e') ADVANCE(338);
+      if (lookahead == 'e') ADVANCE(340);
       END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(339);
+      if (lookahead == 'i') ADVANCE(341);
       END_STATE();
     case 197:
-      if (lookahead == 'u') ADVANCE(340);
+      if (lookahead == 'u') ADVANCE(342);
       END_STATE();
     case 198:
-      if (lookahead == 't') ADVANCE(341);
+      if (lookahead == 't') ADVANCE(343);
       END_STATE();
     case 199:
-      if (lookahead == 'd') ADVANCE(342);
+      if (lookahead == 'd') ADVANCE(344);
       END_STATE();
     case 200:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(343);
+      if (lookahead == 'w') ADVANCE(345);
       END_STATE();
     case 201:
-      if (lookahead == 'm') ADVANCE(344);
+      if (lookahead == 'm') ADVANCE(346);
       END_STATE();
     case 202:
-      if (lookahead == 'l') ADVANCE(345);
+      if (lookahead == 'l') ADVANCE(347);
       END_STATE();
     case 203:
-      if (lookahead == 'n') ADVANCE(346);
+      if (lookahead == 'n') ADVANCE(348);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(349);
       END_STATE();
     case 205:
-      if (lookahead == 'u') ADVANCE(348);
+      if (lookahead == 'u') ADVANCE(350);
       END_STATE();
     case 206:
-      if (lookahead == 's') ADVANCE(349);
+      if (lookahead == 's') ADVANCE(351);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(350);
+      if (lookahead == 't') ADVANCE(352);
       END_STATE();
     case 208:
-      if (lookahead == 'g') ADVANCE(351);
+      if (lookahead == 'g') ADVANCE(353);
       END_STATE();
     case 209:
-      if (lookahead == 'h') ADVANCE(352);
+      if (lookahead == 'h') ADVANCE(354);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(353);
+      if (lookahead == 'e') ADVANCE(355);
       END_STATE();
     case 211:
-      if (lookahead == 'e') ADVANCE(354);
+      if (lookahead == 'e') ADVANCE(356);
       END_STATE();
     case 212:
-      if (lookahead == 'u') ADVANCE(355);
+      if (lookahead == 'u') ADVANCE(357);
       END_STATE();
     case 213:
-      if (lookahead == 't') ADVANCE(356);
+      if (lookahead == 't') ADVANCE(358);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(357);
+      if (lookahead == 'l') ADVANCE(359);
       END_STATE();
     case 215:
-      if (lookahead == 'n') ADVANCE(358);
+      if (lookahead == 'n') ADVANCE(360);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(359);
+      if (lookahead == 'p') ADVANCE(361);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(360);
+      if (lookahead == 'e') ADVANCE(362);
       END_STATE();
     case 219:
-      if (lookahead == 'd') ADVANCE(361);
+      if (lookahead == 'd') ADVANCE(363);
       END_STATE();
     case 220:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(362);
+      if (lookahead == 'i') ADVANCE(364);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'e') ADVANCE(365);
       END_STATE();
     case 223:
-      if (lookahead == 'd') ADVANCE(364);
+      if (lookahead == 'd') ADVANCE(366);
       END_STATE();
     case 224:
-      if (lookahead == 's') ADVANCE(365);
+      if (lookahead == 's') ADVANCE(367);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 226:
-      if (lookahead == 'i') ADVANCE(366);
+      if (lookahead == 'i') ADVANCE(368);
       END_STATE();
     case 227:
-      if (lookahead == 'n') ADVANCE(367);
+      if (lookahead == 'n') ADVANCE(369);
       END_STATE();
     case 228:
-      if (lookahead == 'e') ADVANCE(368);
+      if (lookahead == 'e') ADVANCE(370);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(369);
+      if (lookahead == 'e') ADVANCE(371);
       END_STATE();
     case 231:
-      if (lookahead == '2') ADVANCE(370);
-      if (lookahead == '8') ADVANCE(371);
+      if (lookahead == '2') ADVANCE(372);
+      if (lookahead == '8') ADVANCE(373);
       END_STATE();
     case 232:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 233:
-      if (lookahead == 's') ADVANCE(372);
+      if (lookahead == 's') ADVANCE(374);
       END_STATE();
     case 234:
-      if (lookahead == 'i') ADVANCE(373);
+      if (lookahead == 'i') ADVANCE(375);
       END_STATE();
     case 235:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(374);
-      if (lookahead == 's') ADVANCE(375);
+      if (lookahead == '-') ADVANCE(376);
+      if (lookahead == 's') ADVANCE(377);
       END_STATE();
     case 236:
-      if (lookahead == 'n') ADVANCE(376);
+      if (lookahead == 'n') ADVANCE(378);
       END_STATE();
     case 237:
-      if (lookahead == 'e') ADVANCE(377);
-      if (lookahead == 'p') ADVANCE(378);
+      if (lookahead == 'e') ADVANCE(379);
+      if (lookahead == 'p') ADVANCE(380);
       END_STATE();
     case 238:
-      if (lookahead == 'r') ADVANCE(379);
+      if (lookahead == 'r') ADVANCE(381);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(380);
+      if (lookahead == 's') ADVANCE(382);
       END_STATE();
     case 241:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 242:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(381);
+      if (lookahead == 'm') ADVANCE(383);
       END_STATE();
     case 243:
-      if (lookahead == 's') ADVANCE(382);
+      if (lookahead == 's') ADVANCE(384);
       END_STATE();
     case 244:
-      if (lookahead == 'c') ADVANCE(383);
+      if (lookahead == 'c') ADVANCE(385);
       END_STATE();
     case 245:
-      if (lookahead == 'c') ADVANCE(384);
+      if (lookahead == 'c') ADVANCE(386);
       END_STATE();
     case 246:
-      if (lookahead == 't') ADVANCE(385);
+      if (lookahead == 't') ADVANCE(387);
       END_STATE();
     case 247:
-      if (lookahead == 'i') ADVANCE(386);
+      if (lookahead == 'i') ADVANCE(388);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(387);
+      if (lookahead == 'e') ADVANCE(389);
       END_STATE();
     case 249:
-      if (lookahead == 'a') ADVANCE(388);
+      if (lookahead == 'a') ADVANCE(390);
       END_STATE();
     case 250:
-      if (lookahead == 't') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(391);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(390);
-      if (lookahead == 'i') ADVANCE(391);
+      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(393);
       END_STATE();
     case 252:
-      if (lookahead == 'c') ADVANCE(392);
-      if (lookahead == 'd') ADVANCE(393);
-      if (lookahead == 'l') ADVANCE(394);
+      if (lookahead == 'c') ADVANCE(394);
+      if (lookahead == 'd') ADVANCE(395);
+      if (lookahead == 'l') ADVANCE(396);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(395);
+      if (lookahead == 'e') ADVANCE(397);
       END_STATE();
     case 254:
-      if (lookahead == 'e') ADVANCE(396);
-      if (lookahead == 'l') ADVANCE(397);
+      if (lookahead == 'e') ADVANCE(398);
+      if (lookahead == 'l') ADVANCE(399);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(398);
+      if (lookahead == 'e') ADVANCE(400);
       END_STATE();
     case 256:
-      if (lookahead == 'i') ADVANCE(399);
-      if (lookahead == 'o') ADVANCE(400);
+      if (lookahead == 'i') ADVANCE(401);
+      if (lookahead == 'o') ADVANCE(402);
       END_STATE();
     case 257:
-      if (lookahead == 'u') ADVANCE(401);
+      if (lookahead == 'u') ADVANCE(403);
       END_STATE();
     case 258:
-      if (lookahead == 'e') ADVANCE(402);
+      if (lookahead == 'e') ADVANCE(404);
       END_STATE();
     case 259:
       ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 260:
-      if (lookahead == 'l') ADVANCE(403);
+      if (lookahead == 'l') ADVANCE(405);
       END_STATE();
     case 261:
-      if (lookahead == 's') ADVANCE(404);
-      END_STATE();
-    case 262:
-      if (lookahead == 'i') ADVANCE(405);
-      END_STATE();
-    case 263:
       if (lookahead == 's') ADVANCE(406);
       END_STATE();
+    case 262:
+      if (lookahead == 'i') ADVANCE(407);
+      END_STATE();
+    case 263:
+      if (lookahead == 's') ADVANCE(408);
+      END_STATE();
     case 264:
-      if (lookahead == 'r') ADVANCE(407);
-      END_STATE();
-    case 265:
-      if (lookahead == 'e') ADVANCE(408);
-      END_STATE();
-    case 266:
       if (lookahead == 'r') ADVANCE(409);
       END_STATE();
+    case 265:
+      if (lookahead == 'e') ADVANCE(410);
+      END_STATE();
+    case 266:
+      if (lookahead == 'r') ADVANCE(411);
+      END_STATE();
     case 267:
-      if (lookahead == 'n') ADVANCE(410);
+      if (lookahead == 'n') ADVANCE(412);
       END_STATE();
     case 268:
-      if (lookahead == 'a') ADVANCE(411);
-      if (lookahead == 'c') ADVANCE(412);
+      if (lookahead == 'a') ADVANCE(413);
+      if (lookahead == 'c') ADVANCE(414);
       END_STATE();
     case 269:
-      if (lookahead == 'e') ADVANCE(413);
+      if (lookahead == 'e') ADVANCE(415);
       END_STATE();
     case 270:
-      if (lookahead == 'r') ADVANCE(414);
+      if (lookahead == 'r') ADVANCE(416);
       END_STATE();
     case 271:
-      if (lookahead == 'c') ADVANCE(415);
+      if (lookahead == 'c') ADVANCE(417);
       END_STATE();
     case 272:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(416);
+      if (lookahead == 'i') ADVANCE(418);
       END_STATE();
     case 273:
-      if (lookahead == 't') ADVANCE(417);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(419);
       END_STATE();
     case 274:
-      if (lookahead == 'a') ADVANCE(418);
+      if (lookahead == 't') ADVANCE(420);
       END_STATE();
     case 275:
-      if (lookahead == 't') ADVANCE(419);
+      if (lookahead == 'a') ADVANCE(421);
       END_STATE();
     case 276:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(422);
       END_STATE();
     case 277:
-      if (lookahead == 'l') ADVANCE(420);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 278:
-      if (lookahead == 'p') ADVANCE(421);
+      if (lookahead == 'l') ADVANCE(423);
       END_STATE();
     case 279:
-      if (lookahead == 'o') ADVANCE(422);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 280:
-      if (lookahead == 'n') ADVANCE(423);
+      if (lookahead == 'p') ADVANCE(424);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(424);
+      if (lookahead == 'o') ADVANCE(425);
       END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(425);
+      if (lookahead == 'n') ADVANCE(426);
       END_STATE();
     case 283:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(427);
       END_STATE();
     case 284:
-      if (lookahead == 'i') ADVANCE(426);
+      if (lookahead == 'i') ADVANCE(428);
       END_STATE();
     case 285:
-      if (lookahead == 'o') ADVANCE(427);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 286:
-      if (lookahead == 't') ADVANCE(428);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 287:
-      if (lookahead == 'e') ADVANCE(429);
+      if (lookahead == 'o') ADVANCE(430);
       END_STATE();
     case 288:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(430);
+      if (lookahead == 't') ADVANCE(431);
       END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_wet);
-      END_STATE();
-    case 290:
-      if (lookahead == '8') ADVANCE(431);
-      END_STATE();
-    case 291:
       if (lookahead == 'e') ADVANCE(432);
       END_STATE();
+    case 290:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(433);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
     case 292:
-      if (lookahead == 'h') ADVANCE(433);
+      if (lookahead == '8') ADVANCE(434);
       END_STATE();
     case 293:
-      if (lookahead == 'r') ADVANCE(434);
+      if (lookahead == 'e') ADVANCE(435);
       END_STATE();
     case 294:
-      if (lookahead == 't') ADVANCE(435);
+      if (lookahead == 'h') ADVANCE(436);
       END_STATE();
     case 295:
-      if (lookahead == 'd') ADVANCE(436);
+      if (lookahead == 'r') ADVANCE(437);
       END_STATE();
     case 296:
-      if (lookahead == 'n') ADVANCE(437);
+      if (lookahead == 't') ADVANCE(438);
       END_STATE();
     case 297:
-      if (lookahead == 'e') ADVANCE(438);
+      if (lookahead == 'd') ADVANCE(439);
       END_STATE();
     case 298:
-      if (lookahead == 'i') ADVANCE(439);
-      END_STATE();
-    case 299:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 300:
       if (lookahead == 'n') ADVANCE(440);
       END_STATE();
+    case 299:
+      if (lookahead == 'e') ADVANCE(441);
+      END_STATE();
+    case 300:
+      if (lookahead == 'i') ADVANCE(442);
+      END_STATE();
     case 301:
-      if (lookahead == 't') ADVANCE(441);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 302:
-      if (lookahead == 'n') ADVANCE(442);
+      if (lookahead == 'n') ADVANCE(443);
       END_STATE();
     case 303:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 't') ADVANCE(444);
       END_STATE();
     case 304:
-      if (lookahead == 'l') ADVANCE(443);
+      if (lookahead == 'n') ADVANCE(445);
       END_STATE();
     case 305:
-      if (lookahead == 'd') ADVANCE(444);
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
     case 306:
-      if (lookahead == 'c') ADVANCE(445);
+      if (lookahead == 'l') ADVANCE(446);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'd') ADVANCE(447);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(446);
+      if (lookahead == 'c') ADVANCE(448);
       END_STATE();
     case 309:
-      if (lookahead == 'b') ADVANCE(447);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 310:
-      if (lookahead == 'i') ADVANCE(448);
+      if (lookahead == 'e') ADVANCE(449);
       END_STATE();
     case 311:
-      if (lookahead == 'n') ADVANCE(449);
+      if (lookahead == 'b') ADVANCE(450);
       END_STATE();
     case 312:
-      if (lookahead == 'u') ADVANCE(450);
-      END_STATE();
-    case 313:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 314:
       if (lookahead == 'i') ADVANCE(451);
       END_STATE();
+    case 313:
+      if (lookahead == 'n') ADVANCE(452);
+      END_STATE();
+    case 314:
+      if (lookahead == 'u') ADVANCE(453);
+      END_STATE();
     case 315:
-      if (lookahead == 'u') ADVANCE(452);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 316:
-      if (lookahead == 'e') ADVANCE(453);
+      if (lookahead == 'i') ADVANCE(454);
       END_STATE();
     case 317:
-      if (lookahead == 't') ADVANCE(454);
+      if (lookahead == 'u') ADVANCE(455);
       END_STATE();
     case 318:
-      if (lookahead == 'e') ADVANCE(455);
+      if (lookahead == 'e') ADVANCE(456);
       END_STATE();
     case 319:
-      if (lookahead == 'l') ADVANCE(456);
+      if (lookahead == 't') ADVANCE(457);
       END_STATE();
     case 320:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(458);
       END_STATE();
     case 321:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'l') ADVANCE(459);
       END_STATE();
     case 322:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 323:
-      if (lookahead == 'y') ADVANCE(457);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 324:
-      if (lookahead == 'c') ADVANCE(458);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(459);
+      if (lookahead == 'y') ADVANCE(460);
       END_STATE();
     case 326:
-      if (lookahead == 'e') ADVANCE(460);
-      END_STATE();
-    case 327:
       if (lookahead == 'c') ADVANCE(461);
       END_STATE();
+    case 327:
+      if (lookahead == 'e') ADVANCE(462);
+      END_STATE();
     case 328:
-      if (lookahead == 'l') ADVANCE(462);
+      if (lookahead == 'e') ADVANCE(463);
       END_STATE();
     case 329:
-      if (lookahead == 'd') ADVANCE(463);
+      if (lookahead == 'c') ADVANCE(464);
       END_STATE();
     case 330:
-      if (lookahead == 'e') ADVANCE(464);
+      if (lookahead == 'l') ADVANCE(465);
       END_STATE();
     case 331:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'd') ADVANCE(466);
       END_STATE();
     case 332:
-      if (lookahead == 'c') ADVANCE(465);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 333:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 334:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'c') ADVANCE(468);
       END_STATE();
     case 335:
-      if (lookahead == 'l') ADVANCE(466);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 336:
-      if (lookahead == '8') ADVANCE(467);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 337:
-      if (lookahead == 's') ADVANCE(468);
+      if (lookahead == 'l') ADVANCE(469);
       END_STATE();
     case 338:
-      if (lookahead == 'c') ADVANCE(469);
+      if (lookahead == '8') ADVANCE(470);
       END_STATE();
     case 339:
-      if (lookahead == 'l') ADVANCE(470);
+      if (lookahead == 's') ADVANCE(471);
       END_STATE();
     case 340:
-      if (lookahead == 'r') ADVANCE(471);
+      if (lookahead == 'c') ADVANCE(472);
       END_STATE();
     case 341:
-      if (lookahead == 'e') ADVANCE(472);
+      if (lookahead == 'l') ADVANCE(473);
       END_STATE();
     case 342:
-      if (lookahead == 'b') ADVANCE(473);
+      if (lookahead == 'r') ADVANCE(474);
       END_STATE();
     case 343:
-      if (lookahead == 'a') ADVANCE(474);
+      if (lookahead == 'e') ADVANCE(475);
       END_STATE();
     case 344:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'b') ADVANCE(476);
       END_STATE();
     case 345:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'a') ADVANCE(477);
       END_STATE();
     case 346:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 347:
-      if (lookahead == 'r') ADVANCE(475);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 348:
-      if (lookahead == 'n') ADVANCE(476);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 349:
-      if (lookahead == 's') ADVANCE(477);
+      if (lookahead == 'r') ADVANCE(478);
       END_STATE();
     case 350:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 'n') ADVANCE(479);
       END_STATE();
     case 351:
-      if (lookahead == 'h') ADVANCE(478);
+      if (lookahead == 's') ADVANCE(480);
       END_STATE();
     case 352:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 353:
-      if (lookahead == 'd') ADVANCE(479);
+      if (lookahead == 'h') ADVANCE(481);
       END_STATE();
     case 354:
-      if (lookahead == 'r') ADVANCE(480);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 355:
-      if (lookahead == 't') ADVANCE(481);
+      if (lookahead == 'd') ADVANCE(482);
       END_STATE();
     case 356:
-      if (lookahead == 'r') ADVANCE(482);
+      if (lookahead == 'r') ADVANCE(483);
       END_STATE();
     case 357:
-      if (lookahead == 'a') ADVANCE(483);
+      if (lookahead == 't') ADVANCE(484);
       END_STATE();
     case 358:
-      if (lookahead == 's') ADVANCE(484);
+      if (lookahead == 'r') ADVANCE(485);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(485);
+      if (lookahead == 'a') ADVANCE(486);
       END_STATE();
     case 360:
-      if (lookahead == 'd') ADVANCE(486);
+      if (lookahead == 's') ADVANCE(487);
       END_STATE();
     case 361:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'e') ADVANCE(488);
       END_STATE();
     case 362:
-      if (lookahead == 't') ADVANCE(487);
+      if (lookahead == 'd') ADVANCE(489);
       END_STATE();
     case 363:
-      if (lookahead == 'a') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 364:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 't') ADVANCE(490);
       END_STATE();
     case 365:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(489);
+      if (lookahead == 'a') ADVANCE(491);
       END_STATE();
     case 366:
-      if (lookahead == 'm') ADVANCE(490);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 367:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(492);
       END_STATE();
     case 368:
-      if (lookahead == 'r') ADVANCE(491);
+      if (lookahead == 'm') ADVANCE(493);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_mode);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 370:
-      if (lookahead == '7') ADVANCE(492);
+      if (lookahead == 'r') ADVANCE(494);
       END_STATE();
     case 371:
-      if (lookahead == '3') ADVANCE(493);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 372:
-      if (lookahead == 'e') ADVANCE(494);
+      if (lookahead == '7') ADVANCE(495);
       END_STATE();
     case 373:
-      if (lookahead == 'n') ADVANCE(495);
+      if (lookahead == '3') ADVANCE(496);
       END_STATE();
     case 374:
-      if (lookahead == 'm') ADVANCE(496);
+      if (lookahead == 'e') ADVANCE(497);
       END_STATE();
     case 375:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'n') ADVANCE(498);
       END_STATE();
     case 376:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'm') ADVANCE(499);
       END_STATE();
     case 377:
-      if (lookahead == 'r') ADVANCE(497);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 378:
-      if (lookahead == 'u') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 379:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'r') ADVANCE(500);
       END_STATE();
     case 380:
-      if (lookahead == 'e') ADVANCE(499);
+      if (lookahead == 'u') ADVANCE(501);
       END_STATE();
     case 381:
-      if (lookahead == 'i') ADVANCE(500);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 382:
-      if (lookahead == 'e') ADVANCE(501);
-      END_STATE();
-    case 383:
       if (lookahead == 'e') ADVANCE(502);
       END_STATE();
+    case 383:
+      if (lookahead == 'i') ADVANCE(503);
+      END_STATE();
     case 384:
-      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(504);
       END_STATE();
     case 385:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(505);
       END_STATE();
     case 386:
-      if (lookahead == 't') ADVANCE(504);
+      if (lookahead == 'e') ADVANCE(506);
       END_STATE();
     case 387:
-      if (lookahead == 'r') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 388:
-      if (lookahead == 'm') ADVANCE(506);
+      if (lookahead == 't') ADVANCE(507);
       END_STATE();
     case 389:
-      if (lookahead == 'e') ADVANCE(507);
+      if (lookahead == 'r') ADVANCE(508);
       END_STATE();
     case 390:
-      if (lookahead == 'd') ADVANCE(508);
+      if (lookahead == 'm') ADVANCE(509);
       END_STATE();
     case 391:
-      if (lookahead == 'n') ADVANCE(509);
-      if (lookahead == 'o') ADVANCE(510);
+      if (lookahead == 'e') ADVANCE(510);
       END_STATE();
     case 392:
-      if (lookahead == 't') ADVANCE(511);
+      if (lookahead == 'd') ADVANCE(511);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(512);
+      if (lookahead == 'n') ADVANCE(512);
+      if (lookahead == 'o') ADVANCE(513);
       END_STATE();
     case 394:
-      if (lookahead == 'i') ADVANCE(513);
+      if (lookahead == 't') ADVANCE(514);
       END_STATE();
     case 395:
-      if (lookahead == 'i') ADVANCE(514);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(515);
       END_STATE();
     case 396:
-      if (lookahead == 'r') ADVANCE(515);
+      if (lookahead == 'i') ADVANCE(516);
       END_STATE();
     case 397:
-      if (lookahead == 'e') ADVANCE(516);
+      if (lookahead == 'i') ADVANCE(517);
       END_STATE();
     case 398:
-      if (lookahead == 'a') ADVANCE(517);
+      if (lookahead == 'r') ADVANCE(518);
       END_STATE();
     case 399:
-      if (lookahead == 's') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(519);
       END_STATE();
     case 400:
-      if (lookahead == 'l') ADVANCE(519);
-      if (lookahead == 'n') ADVANCE(520);
+      if (lookahead == 'a') ADVANCE(520);
       END_STATE();
     case 401:
-      if (lookahead == 'r') ADVANCE(521);
+      if (lookahead == 's') ADVANCE(521);
       END_STATE();
     case 402:
-      if (lookahead == 'r') ADVANCE(522);
+      if (lookahead == 'l') ADVANCE(522);
+      if (lookahead == 'n') ADVANCE(523);
       END_STATE();
     case 403:
-      if (lookahead == 'e') ADVANCE(523);
+      if (lookahead == 'r') ADVANCE(524);
       END_STATE();
     case 404:
-      if (lookahead == 'i') ADVANCE(524);
+      if (lookahead == 'r') ADVANCE(525);
       END_STATE();
     case 405:
-      if (lookahead == 'e') ADVANCE(525);
+      if (lookahead == 'e') ADVANCE(526);
       END_STATE();
     case 406:
-      if (lookahead == 'i') ADVANCE(526);
+      if (lookahead == 'i') ADVANCE(527);
       END_STATE();
     case 407:
-      if (lookahead == 'e') ADVANCE(527);
+      if (lookahead == 'e') ADVANCE(528);
       END_STATE();
     case 408:
-      if (lookahead == 't') ADVANCE(528);
+      if (lookahead == 'i') ADVANCE(529);
       END_STATE();
     case 409:
-      if (lookahead == 't') ADVANCE(529);
+      if (lookahead == 'e') ADVANCE(530);
       END_STATE();
     case 410:
-      if (lookahead == 't') ADVANCE(530);
+      if (lookahead == 't') ADVANCE(531);
       END_STATE();
     case 411:
-      if (lookahead == 'd') ADVANCE(531);
+      if (lookahead == 't') ADVANCE(532);
       END_STATE();
     case 412:
-      if (lookahead == 'e') ADVANCE(532);
+      if (lookahead == 't') ADVANCE(533);
       END_STATE();
     case 413:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'd') ADVANCE(534);
       END_STATE();
     case 414:
-      if (lookahead == 'c') ADVANCE(533);
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
     case 415:
-      if (lookahead == 'i') ADVANCE(534);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 416:
-      if (lookahead == 'p') ADVANCE(535);
+      if (lookahead == 'c') ADVANCE(536);
       END_STATE();
     case 417:
-      if (lookahead == 'i') ADVANCE(536);
+      if (lookahead == 'i') ADVANCE(537);
       END_STATE();
     case 418:
-      if (lookahead == 'n') ADVANCE(537);
+      if (lookahead == 't') ADVANCE(538);
       END_STATE();
     case 419:
-      if (lookahead == 'c') ADVANCE(538);
+      if (lookahead == 'p') ADVANCE(539);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'i') ADVANCE(540);
       END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(539);
+      if (lookahead == 'n') ADVANCE(541);
       END_STATE();
     case 422:
-      if (lookahead == 'u') ADVANCE(540);
+      if (lookahead == 'c') ADVANCE(542);
       END_STATE();
     case 423:
-      if (lookahead == 's') ADVANCE(541);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 424:
-      if (lookahead == 'r') ADVANCE(542);
+      if (lookahead == 'e') ADVANCE(543);
       END_STATE();
     case 425:
-      if (lookahead == 'c') ADVANCE(543);
+      if (lookahead == 'u') ADVANCE(544);
       END_STATE();
     case 426:
-      if (lookahead == 'd') ADVANCE(544);
+      if (lookahead == 's') ADVANCE(545);
       END_STATE();
     case 427:
-      if (lookahead == 'c') ADVANCE(545);
+      if (lookahead == 'r') ADVANCE(546);
       END_STATE();
     case 428:
-      if (lookahead == 'a') ADVANCE(546);
+      if (lookahead == 'c') ADVANCE(547);
       END_STATE();
     case 429:
-      if (lookahead == 'l') ADVANCE(547);
+      if (lookahead == 'd') ADVANCE(548);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'c') ADVANCE(549);
       END_STATE();
     case 431:
-      if (lookahead == '4') ADVANCE(548);
-      END_STATE();
-    case 432:
-      if (lookahead == 's') ADVANCE(549);
-      END_STATE();
-    case 433:
-      ACCEPT_TOKEN(anon_sym_with);
-      END_STATE();
-    case 434:
       if (lookahead == 'a') ADVANCE(550);
       END_STATE();
+    case 432:
+      if (lookahead == 'l') ADVANCE(551);
+      END_STATE();
+    case 433:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 434:
+      if (lookahead == '4') ADVANCE(552);
+      END_STATE();
     case 435:
-      if (lookahead == 'e') ADVANCE(551);
+      if (lookahead == 's') ADVANCE(553);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_with);
       END_STATE();
     case 437:
-      if (lookahead == 's') ADVANCE(552);
+      if (lookahead == 'a') ADVANCE(554);
       END_STATE();
     case 438:
-      if (lookahead == 'n') ADVANCE(553);
+      if (lookahead == 'e') ADVANCE(555);
       END_STATE();
     case 439:
-      if (lookahead == 'f') ADVANCE(554);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 440:
-      if (lookahead == 'n') ADVANCE(555);
+      if (lookahead == 's') ADVANCE(556);
       END_STATE();
     case 441:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'n') ADVANCE(557);
       END_STATE();
     case 442:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'f') ADVANCE(558);
       END_STATE();
     case 443:
-      if (lookahead == 'i') ADVANCE(556);
+      if (lookahead == 'n') ADVANCE(559);
       END_STATE();
     case 444:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 445:
-      if (lookahead == 'h') ADVANCE(557);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'i') ADVANCE(560);
       END_STATE();
     case 447:
-      if (lookahead == 'r') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 448:
-      if (lookahead == 'e') ADVANCE(559);
+      if (lookahead == 'h') ADVANCE(561);
       END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 450:
-      if (lookahead == 'l') ADVANCE(560);
+      if (lookahead == 'r') ADVANCE(562);
       END_STATE();
     case 451:
-      if (lookahead == 'n') ADVANCE(561);
+      if (lookahead == 'e') ADVANCE(563);
       END_STATE();
     case 452:
-      if (lookahead == 'c') ADVANCE(562);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 453:
-      if (lookahead == 'c') ADVANCE(563);
+      if (lookahead == 'l') ADVANCE(564);
       END_STATE();
     case 454:
-      if (lookahead == 'r') ADVANCE(564);
+      if (lookahead == 'n') ADVANCE(565);
       END_STATE();
     case 455:
-      if (lookahead == 'c') ADVANCE(565);
+      if (lookahead == 'c') ADVANCE(566);
       END_STATE();
     case 456:
-      if (lookahead == 'e') ADVANCE(566);
+      if (lookahead == 'c') ADVANCE(567);
       END_STATE();
     case 457:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'r') ADVANCE(568);
       END_STATE();
     case 458:
-      if (lookahead == 'e') ADVANCE(567);
+      if (lookahead == 'c') ADVANCE(569);
       END_STATE();
     case 459:
-      if (lookahead == 't') ADVANCE(568);
+      if (lookahead == 'e') ADVANCE(570);
       END_STATE();
     case 460:
-      if (lookahead == 'x') ADVANCE(569);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 461:
-      if (lookahead == 't') ADVANCE(570);
+      if (lookahead == 'e') ADVANCE(571);
       END_STATE();
     case 462:
-      if (lookahead == 'a') ADVANCE(571);
+      if (lookahead == 't') ADVANCE(572);
       END_STATE();
     case 463:
-      if (lookahead == 'e') ADVANCE(572);
-      END_STATE();
-    case 464:
       if (lookahead == 'x') ADVANCE(573);
       END_STATE();
+    case 464:
+      if (lookahead == 't') ADVANCE(574);
+      END_STATE();
     case 465:
-      if (lookahead == 'i') ADVANCE(574);
+      if (lookahead == 'a') ADVANCE(575);
       END_STATE();
     case 466:
-      if (lookahead == 'i') ADVANCE(575);
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
     case 467:
-      if (lookahead == '9') ADVANCE(576);
+      if (lookahead == 'x') ADVANCE(577);
       END_STATE();
     case 468:
-      if (lookahead == 's') ADVANCE(577);
+      if (lookahead == 'i') ADVANCE(578);
       END_STATE();
     case 469:
-      if (lookahead == 't') ADVANCE(578);
+      if (lookahead == 'i') ADVANCE(579);
       END_STATE();
     case 470:
-      if (lookahead == 'y') ADVANCE(579);
+      if (lookahead == '9') ADVANCE(580);
       END_STATE();
     case 471:
-      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 's') ADVANCE(581);
       END_STATE();
     case 472:
-      if (lookahead == 'r') ADVANCE(581);
+      if (lookahead == 't') ADVANCE(582);
       END_STATE();
     case 473:
-      if (lookahead == 'a') ADVANCE(582);
+      if (lookahead == 'y') ADVANCE(583);
       END_STATE();
     case 474:
-      if (lookahead == 'r') ADVANCE(583);
+      if (lookahead == 'e') ADVANCE(584);
       END_STATE();
     case 475:
-      if (lookahead == 'a') ADVANCE(584);
+      if (lookahead == 'r') ADVANCE(585);
       END_STATE();
     case 476:
-      if (lookahead == 'd') ADVANCE(585);
+      if (lookahead == 'a') ADVANCE(586);
       END_STATE();
     case 477:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'r') ADVANCE(587);
       END_STATE();
     case 478:
-      if (lookahead == 't') ADVANCE(586);
+      if (lookahead == 'a') ADVANCE(588);
       END_STATE();
     case 479:
-      if (lookahead == 'a') ADVANCE(587);
+      if (lookahead == 'd') ADVANCE(589);
       END_STATE();
     case 480:
-      ACCEPT_TOKEN(anon_sym_inner);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 't') ADVANCE(590);
       END_STATE();
     case 482:
-      if (lookahead == 'u') ADVANCE(588);
+      if (lookahead == 'a') ADVANCE(591);
       END_STATE();
     case 483:
-      if (lookahead == 't') ADVANCE(589);
+      ACCEPT_TOKEN(anon_sym_inner);
       END_STATE();
     case 484:
-      ACCEPT_TOKEN(anon_sym_joins);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 485:
-      if (lookahead == 'r') ADVANCE(590);
+      if (lookahead == 'u') ADVANCE(592);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 't') ADVANCE(593);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_limit);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 488:
-      if (lookahead == 'r') ADVANCE(591);
+      if (lookahead == 'r') ADVANCE(594);
       END_STATE();
     case 489:
-      if (lookahead == 't') ADVANCE(592);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 490:
-      if (lookahead == 'u') ADVANCE(593);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 491:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'r') ADVANCE(595);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 't') ADVANCE(596);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'u') ADVANCE(597);
       END_STATE();
     case 494:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 495:
-      if (lookahead == 'a') ADVANCE(594);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_outer);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 498:
-      if (lookahead == 't') ADVANCE(595);
+      if (lookahead == 'a') ADVANCE(598);
       END_STATE();
     case 499:
-      if (lookahead == 's') ADVANCE(596);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 500:
-      if (lookahead == 't') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_outer);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 't') ADVANCE(599);
       END_STATE();
     case 502:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 's') ADVANCE(600);
       END_STATE();
     case 503:
-      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 't') ADVANCE(601);
       END_STATE();
     case 504:
-      if (lookahead == 'i') ADVANCE(598);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 505:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 506:
-      if (lookahead == 'p') ADVANCE(599);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 507:
-      if (lookahead == 'c') ADVANCE(600);
+      if (lookahead == 'i') ADVANCE(602);
       END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 509:
-      if (lookahead == 'g') ADVANCE(601);
+      if (lookahead == 'p') ADVANCE(603);
       END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'c') ADVANCE(604);
       END_STATE();
     case 511:
-      if (lookahead == 'a') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 512:
-      if (lookahead == 'n') ADVANCE(603);
+      if (lookahead == 'g') ADVANCE(605);
       END_STATE();
     case 513:
-      if (lookahead == 'z') ADVANCE(604);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 514:
-      if (lookahead == 'v') ADVANCE(605);
+      if (lookahead == 'a') ADVANCE(606);
       END_STATE();
     case 515:
-      if (lookahead == 'e') ADVANCE(606);
+      if (lookahead == 'n') ADVANCE(607);
       END_STATE();
     case 516:
-      if (lookahead == 'c') ADVANCE(607);
+      if (lookahead == 'z') ADVANCE(608);
       END_STATE();
     case 517:
-      if (lookahead == 't') ADVANCE(608);
+      if (lookahead == 'v') ADVANCE(609);
       END_STATE();
     case 518:
-      if (lookahead == 't') ADVANCE(609);
+      if (lookahead == 'e') ADVANCE(610);
       END_STATE();
     case 519:
-      if (lookahead == 'u') ADVANCE(610);
+      if (lookahead == 'c') ADVANCE(611);
       END_STATE();
     case 520:
-      if (lookahead == 'a') ADVANCE(611);
+      if (lookahead == 't') ADVANCE(612);
       END_STATE();
     case 521:
-      if (lookahead == 'n') ADVANCE(612);
+      if (lookahead == 't') ADVANCE(613);
       END_STATE();
     case 522:
-      if (lookahead == 's') ADVANCE(613);
+      if (lookahead == 'u') ADVANCE(614);
       END_STATE();
     case 523:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'a') ADVANCE(615);
       END_STATE();
     case 524:
-      if (lookahead == 't') ADVANCE(614);
+      if (lookahead == 'n') ADVANCE(616);
       END_STATE();
     case 525:
-      if (lookahead == 's') ADVANCE(615);
+      if (lookahead == 's') ADVANCE(617);
       END_STATE();
     case 526:
-      if (lookahead == 'o') ADVANCE(616);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 527:
-      if (lookahead == 'd') ADVANCE(617);
+      if (lookahead == 't') ADVANCE(618);
       END_STATE();
     case 528:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 's') ADVANCE(619);
       END_STATE();
     case 529:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'o') ADVANCE(620);
       END_STATE();
     case 530:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'd') ADVANCE(621);
       END_STATE();
     case 531:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 533:
-      if (lookahead == 'e') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 534:
-      if (lookahead == 'n') ADVANCE(619);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 535:
-      if (lookahead == 'r') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 536:
-      if (lookahead == 'o') ADVANCE(621);
+      if (lookahead == 'e') ADVANCE(622);
       END_STATE();
     case 537:
-      if (lookahead == 'd') ADVANCE(622);
+      if (lookahead == 'n') ADVANCE(623);
       END_STATE();
     case 538:
-      if (lookahead == 'h') ADVANCE(623);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 539:
       if (lookahead == 'r') ADVANCE(624);
       END_STATE();
     case 540:
-      if (lookahead == 'g') ADVANCE(625);
+      if (lookahead == 'o') ADVANCE(625);
       END_STATE();
     case 541:
-      if (lookahead == 'm') ADVANCE(626);
+      if (lookahead == 'd') ADVANCE(626);
       END_STATE();
     case 542:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'h') ADVANCE(627);
       END_STATE();
     case 543:
-      if (lookahead == 'a') ADVANCE(627);
+      if (lookahead == 'r') ADVANCE(628);
       END_STATE();
     case 544:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 545:
-      if (lookahead == 'i') ADVANCE(628);
-      END_STATE();
-    case 546:
       if (lookahead == 'g') ADVANCE(629);
       END_STATE();
+    case 545:
+      if (lookahead == 'm') ADVANCE(630);
+      END_STATE();
+    case 546:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
     case 547:
-      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 'a') ADVANCE(631);
       END_STATE();
     case 548:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 549:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'i') ADVANCE(632);
       END_STATE();
     case 550:
-      if (lookahead == 'c') ADVANCE(631);
+      if (lookahead == 'g') ADVANCE(633);
       END_STATE();
     case 551:
-      if (lookahead == 'r') ADVANCE(632);
+      if (lookahead == 'e') ADVANCE(634);
       END_STATE();
     case 552:
-      if (lookahead == 't') ADVANCE(633);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 553:
-      if (lookahead == 't') ADVANCE(634);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 554:
-      if (lookahead == 'i') ADVANCE(635);
+      if (lookahead == 'c') ADVANCE(635);
       END_STATE();
     case 555:
-      if (lookahead == 'a') ADVANCE(636);
+      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
     case 556:
-      if (lookahead == 'n') ADVANCE(637);
+      if (lookahead == 't') ADVANCE(637);
       END_STATE();
     case 557:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(638);
+      if (lookahead == 't') ADVANCE(638);
       END_STATE();
     case 558:
-      if (lookahead == 'a') ADVANCE(639);
+      if (lookahead == 'i') ADVANCE(639);
       END_STATE();
     case 559:
-      if (lookahead == 'r') ADVANCE(640);
+      if (lookahead == 'a') ADVANCE(640);
       END_STATE();
     case 560:
-      if (lookahead == 'a') ADVANCE(641);
+      if (lookahead == 'n') ADVANCE(641);
       END_STATE();
     case 561:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(642);
       END_STATE();
     case 562:
-      if (lookahead == 't') ADVANCE(643);
+      if (lookahead == 'a') ADVANCE(643);
       END_STATE();
     case 563:
-      if (lookahead == 't') ADVANCE(644);
+      if (lookahead == 'r') ADVANCE(644);
       END_STATE();
     case 564:
-      if (lookahead == 'u') ADVANCE(645);
+      if (lookahead == 'a') ADVANCE(645);
       END_STATE();
     case 565:
-      if (lookahead == 't') ADVANCE(646);
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
     case 566:
-      if (lookahead == 'd') ADVANCE(647);
-      if (lookahead == 'r') ADVANCE(648);
+      if (lookahead == 't') ADVANCE(647);
       END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(648);
       END_STATE();
     case 568:
-      if (lookahead == 'e') ADVANCE(649);
+      if (lookahead == 'u') ADVANCE(649);
       END_STATE();
     case 569:
-      if (lookahead == 'e') ADVANCE(650);
+      if (lookahead == 't') ADVANCE(650);
       END_STATE();
     case 570:
-      if (lookahead == 'i') ADVANCE(651);
+      if (lookahead == 'd') ADVANCE(651);
+      if (lookahead == 'r') ADVANCE(652);
       END_STATE();
     case 571:
-      if (lookahead == 'y') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 572:
-      if (lookahead == 'r') ADVANCE(653);
+      if (lookahead == 'e') ADVANCE(653);
       END_STATE();
     case 573:
       if (lookahead == 'e') ADVANCE(654);
       END_STATE();
     case 574:
-      if (lookahead == 'e') ADVANCE(655);
+      if (lookahead == 'i') ADVANCE(655);
       END_STATE();
     case 575:
-      if (lookahead == 's') ADVANCE(656);
+      if (lookahead == 'y') ADVANCE(656);
       END_STATE();
     case 576:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'r') ADVANCE(657);
       END_STATE();
     case 577:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(658);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 's') ADVANCE(660);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 582:
-      if (lookahead == 'c') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 583:
-      if (lookahead == 'd') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 584:
-      if (lookahead == 't') ADVANCE(659);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'c') ADVANCE(661);
       END_STATE();
     case 587:
-      if (lookahead == 'n') ADVANCE(660);
+      if (lookahead == 'd') ADVANCE(662);
       END_STATE();
     case 588:
-      if (lookahead == 'm') ADVANCE(661);
+      if (lookahead == 't') ADVANCE(663);
       END_STATE();
     case 589:
-      if (lookahead == 'i') ADVANCE(662);
-      if (lookahead == 'o') ADVANCE(663);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 591:
-      if (lookahead == 'i') ADVANCE(664);
+      if (lookahead == 'n') ADVANCE(664);
       END_STATE();
     case 592:
-      if (lookahead == 'a') ADVANCE(665);
+      if (lookahead == 'm') ADVANCE(665);
       END_STATE();
     case 593:
-      if (lookahead == 'm') ADVANCE(666);
+      if (lookahead == 'i') ADVANCE(666);
+      if (lookahead == 'o') ADVANCE(667);
       END_STATE();
     case 594:
-      if (lookahead == 'l') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'i') ADVANCE(668);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'a') ADVANCE(669);
       END_STATE();
     case 597:
-      if (lookahead == 't') ADVANCE(668);
+      if (lookahead == 'm') ADVANCE(670);
       END_STATE();
     case 598:
-      if (lookahead == 'o') ADVANCE(669);
+      if (lookahead == 'l') ADVANCE(671);
       END_STATE();
     case 599:
-      if (lookahead == 'l') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 600:
-      if (lookahead == 't') ADVANCE(671);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 601:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 't') ADVANCE(672);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(672);
+      if (lookahead == 'o') ADVANCE(673);
       END_STATE();
     case 603:
-      if (lookahead == 'g') ADVANCE(673);
+      if (lookahead == 'l') ADVANCE(674);
       END_STATE();
     case 604:
-      if (lookahead == 'e') ADVANCE(674);
+      if (lookahead == 't') ADVANCE(675);
       END_STATE();
     case 605:
-      if (lookahead == 'e') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 606:
       if (lookahead == 'n') ADVANCE(676);
       END_STATE();
     case 607:
-      if (lookahead == 't') ADVANCE(677);
+      if (lookahead == 'g') ADVANCE(677);
       END_STATE();
     case 608:
-      if (lookahead == 'a') ADVANCE(678);
+      if (lookahead == 'e') ADVANCE(678);
       END_STATE();
     case 609:
-      if (lookahead == 'i') ADVANCE(679);
+      if (lookahead == 'e') ADVANCE(679);
       END_STATE();
     case 610:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'n') ADVANCE(680);
       END_STATE();
     case 611:
-      if (lookahead == 'n') ADVANCE(681);
+      if (lookahead == 't') ADVANCE(681);
       END_STATE();
     case 612:
-      if (lookahead == '-') ADVANCE(682);
+      if (lookahead == 'a') ADVANCE(682);
       END_STATE();
     case 613:
-      if (lookahead == 'e') ADVANCE(683);
+      if (lookahead == 'i') ADVANCE(683);
       END_STATE();
     case 614:
-      if (lookahead == 'i') ADVANCE(684);
+      if (lookahead == 't') ADVANCE(684);
       END_STATE();
     case 615:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 616:
       if (lookahead == 'n') ADVANCE(685);
       END_STATE();
+    case 616:
+      if (lookahead == '-') ADVANCE(686);
+      END_STATE();
     case 617:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'e') ADVANCE(687);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'i') ADVANCE(688);
       END_STATE();
     case 619:
-      if (lookahead == 'g') ADVANCE(686);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 620:
-      if (lookahead == 'o') ADVANCE(687);
+      if (lookahead == 'n') ADVANCE(689);
       END_STATE();
     case 621:
-      if (lookahead == 'n') ADVANCE(688);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_strand);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'g') ADVANCE(690);
       END_STATE();
     case 624:
-      if (lookahead == 'a') ADVANCE(689);
+      if (lookahead == 'o') ADVANCE(691);
       END_STATE();
     case 625:
-      if (lookahead == 'h') ADVANCE(690);
+      if (lookahead == 'n') ADVANCE(692);
       END_STATE();
     case 626:
-      if (lookahead == 'i') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_strand);
       END_STATE();
     case 627:
-      if (lookahead == 'l') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 628:
-      if (lookahead == 't') ADVANCE(693);
+      if (lookahead == 'a') ADVANCE(693);
       END_STATE();
     case 629:
-      if (lookahead == 'e') ADVANCE(694);
+      if (lookahead == 'h') ADVANCE(694);
       END_STATE();
     case 630:
-      if (lookahead == 'n') ADVANCE(695);
+      if (lookahead == 'i') ADVANCE(695);
       END_STATE();
     case 631:
-      if (lookahead == 'y') ADVANCE(696);
+      if (lookahead == 'l') ADVANCE(696);
       END_STATE();
     case 632:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 't') ADVANCE(697);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 634:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 635:
-      if (lookahead == 'e') ADVANCE(697);
-      END_STATE();
-    case 636:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 637:
       if (lookahead == 'e') ADVANCE(698);
       END_STATE();
+    case 634:
+      if (lookahead == 'n') ADVANCE(699);
+      END_STATE();
+    case 635:
+      if (lookahead == 'y') ADVANCE(700);
+      END_STATE();
+    case 636:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 637:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
     case 638:
-      if (lookahead == 's') ADVANCE(699);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 639:
-      if (lookahead == 't') ADVANCE(700);
+      if (lookahead == 'e') ADVANCE(701);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 641:
-      if (lookahead == 't') ADVANCE(701);
+      if (lookahead == 'e') ADVANCE(702);
       END_STATE();
     case 642:
-      if (lookahead == 'r') ADVANCE(702);
+      if (lookahead == 's') ADVANCE(703);
       END_STATE();
     case 643:
-      if (lookahead == 'o') ADVANCE(703);
+      if (lookahead == 't') ADVANCE(704);
       END_STATE();
     case 644:
-      if (lookahead == 'o') ADVANCE(704);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 645:
-      if (lookahead == 'c') ADVANCE(705);
+      if (lookahead == 't') ADVANCE(705);
       END_STATE();
     case 646:
-      if (lookahead == 'e') ADVANCE(706);
+      if (lookahead == 'r') ADVANCE(706);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'o') ADVANCE(707);
       END_STATE();
     case 648:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'o') ADVANCE(708);
       END_STATE();
     case 649:
-      if (lookahead == 'r') ADVANCE(707);
+      if (lookahead == 'c') ADVANCE(709);
       END_STATE();
     case 650:
-      if (lookahead == 'r') ADVANCE(708);
-      END_STATE();
-    case 651:
-      if (lookahead == 'v') ADVANCE(709);
-      END_STATE();
-    case 652:
       if (lookahead == 'e') ADVANCE(710);
       END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 651:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 654:
+    case 652:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 653:
       if (lookahead == 'r') ADVANCE(711);
       END_STATE();
+    case 654:
+      if (lookahead == 'r') ADVANCE(712);
+      END_STATE();
     case 655:
-      if (lookahead == 'n') ADVANCE(712);
+      if (lookahead == 'v') ADVANCE(713);
       END_STATE();
     case 656:
-      if (lookahead == 'e') ADVANCE(713);
+      if (lookahead == 'e') ADVANCE(714);
       END_STATE();
     case 657:
-      if (lookahead == 'k') ADVANCE(714);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'r') ADVANCE(715);
       END_STATE();
     case 659:
-      if (lookahead == 'o') ADVANCE(715);
+      if (lookahead == 'n') ADVANCE(716);
       END_STATE();
     case 660:
-      if (lookahead == 'c') ADVANCE(716);
-      END_STATE();
-    case 661:
       if (lookahead == 'e') ADVANCE(717);
       END_STATE();
+    case 661:
+      if (lookahead == 'k') ADVANCE(718);
+      END_STATE();
     case 662:
-      if (lookahead == 'o') ADVANCE(718);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 663:
-      if (lookahead == 'r') ADVANCE(719);
+      if (lookahead == 'o') ADVANCE(719);
       END_STATE();
     case 664:
-      if (lookahead == 't') ADVANCE(720);
+      if (lookahead == 'c') ADVANCE(720);
       END_STATE();
     case 665:
-      if (lookahead == 'n') ADVANCE(721);
+      if (lookahead == 'e') ADVANCE(721);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'o') ADVANCE(722);
       END_STATE();
     case 667:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'r') ADVANCE(723);
       END_STATE();
     case 668:
-      if (lookahead == 'i') ADVANCE(722);
+      if (lookahead == 't') ADVANCE(724);
       END_STATE();
     case 669:
-      if (lookahead == 'n') ADVANCE(723);
+      if (lookahead == 'n') ADVANCE(725);
       END_STATE();
     case 670:
-      if (lookahead == 'i') ADVANCE(724);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 671:
-      if (lookahead == 'o') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 672:
-      if (lookahead == 'c') ADVANCE(726);
+      if (lookahead == 'i') ADVANCE(726);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(727);
+      if (lookahead == 'n') ADVANCE(727);
       END_STATE();
     case 674:
-      if (lookahead == 'd') ADVANCE(728);
+      if (lookahead == 'i') ADVANCE(728);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(729);
+      if (lookahead == 'o') ADVANCE(729);
       END_STATE();
     case 676:
       if (lookahead == 'c') ADVANCE(730);
       END_STATE();
     case 677:
-      if (lookahead == 'e') ADVANCE(731);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(731);
       END_STATE();
     case 678:
-      if (lookahead == 'b') ADVANCE(732);
+      if (lookahead == 'd') ADVANCE(732);
       END_STATE();
     case 679:
-      if (lookahead == 'v') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(733);
       END_STATE();
     case 680:
-      if (lookahead == 'i') ADVANCE(734);
+      if (lookahead == 'c') ADVANCE(734);
       END_STATE();
     case 681:
-      if (lookahead == 'c') ADVANCE(735);
+      if (lookahead == 'e') ADVANCE(735);
       END_STATE();
     case 682:
-      if (lookahead == 'l') ADVANCE(736);
+      if (lookahead == 'b') ADVANCE(736);
       END_STATE();
     case 683:
-      if (lookahead == 'd') ADVANCE(737);
+      if (lookahead == 'v') ADVANCE(737);
       END_STATE();
     case 684:
-      if (lookahead == 'v') ADVANCE(738);
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 686:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 687:
       if (lookahead == 'c') ADVANCE(739);
       END_STATE();
+    case 686:
+      if (lookahead == 'l') ADVANCE(740);
+      END_STATE();
+    case 687:
+      if (lookahead == 'd') ADVANCE(741);
+      END_STATE();
     case 688:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'v') ADVANCE(742);
       END_STATE();
     case 689:
-      if (lookahead == 't') ADVANCE(740);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 690:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 691:
-      if (lookahead == 't') ADVANCE(741);
+      if (lookahead == 'c') ADVANCE(743);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 693:
-      if (lookahead == 'y') ADVANCE(742);
+      if (lookahead == 't') ADVANCE(744);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 695:
-      if (lookahead == 'g') ADVANCE(743);
+      if (lookahead == 't') ADVANCE(745);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 697:
-      if (lookahead == 'r') ADVANCE(744);
+      if (lookahead == 'y') ADVANCE(746);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'g') ADVANCE(747);
       END_STATE();
     case 700:
-      if (lookahead == 'e') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 701:
-      if (lookahead == 'o') ADVANCE(746);
-      END_STATE();
-    case 702:
-      ACCEPT_TOKEN(anon_sym_combiner);
-      END_STATE();
-    case 703:
-      if (lookahead == 'r') ADVANCE(747);
-      END_STATE();
-    case 704:
       if (lookahead == 'r') ADVANCE(748);
       END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 703:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 704:
+      if (lookahead == 'e') ADVANCE(749);
+      END_STATE();
     case 705:
-      if (lookahead == 't') ADVANCE(749);
+      if (lookahead == 'o') ADVANCE(750);
       END_STATE();
     case 706:
-      if (lookahead == 'd') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'r') ADVANCE(751);
       END_STATE();
     case 708:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'r') ADVANCE(752);
       END_STATE();
     case 709:
-      if (lookahead == 'i') ADVANCE(751);
+      if (lookahead == 't') ADVANCE(753);
       END_STATE();
     case 710:
-      if (lookahead == 'd') ADVANCE(752);
+      if (lookahead == 'd') ADVANCE(754);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 712:
-      if (lookahead == 'c') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 713:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'i') ADVANCE(755);
       END_STATE();
     case 714:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'd') ADVANCE(756);
       END_STATE();
     case 715:
-      if (lookahead == 'r') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 716:
-      if (lookahead == 'e') ADVANCE(755);
+      if (lookahead == 'c') ADVANCE(757);
       END_STATE();
     case 717:
-      if (lookahead == 'n') ADVANCE(756);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 718:
-      if (lookahead == 'n') ADVANCE(757);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'r') ADVANCE(758);
       END_STATE();
     case 720:
-      if (lookahead == 'y') ADVANCE(758);
+      if (lookahead == 'e') ADVANCE(759);
       END_STATE();
     case 721:
-      if (lookahead == 'g') ADVANCE(759);
+      if (lookahead == 'n') ADVANCE(760);
       END_STATE();
     case 722:
-      if (lookahead == 'v') ADVANCE(760);
+      if (lookahead == 'n') ADVANCE(761);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 724:
-      if (lookahead == 'f') ADVANCE(761);
+      if (lookahead == 'y') ADVANCE(762);
       END_STATE();
     case 725:
-      if (lookahead == 'r') ADVANCE(762);
+      if (lookahead == 'g') ADVANCE(763);
       END_STATE();
     case 726:
-      if (lookahead == 'e') ADVANCE(763);
+      if (lookahead == 'v') ADVANCE(764);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_readings);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'f') ADVANCE(765);
       END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'r') ADVANCE(766);
       END_STATE();
     case 730:
-      if (lookahead == 'e') ADVANCE(764);
+      if (lookahead == 'e') ADVANCE(767);
       END_STATE();
     case 731:
-      if (lookahead == 'd') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 732:
-      if (lookahead == 'i') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 733:
-      if (lookahead == 'i') ADVANCE(767);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 734:
-      if (lookahead == 'o') ADVANCE(768);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 735:
-      if (lookahead == 'e') ADVANCE(769);
+      if (lookahead == 'd') ADVANCE(769);
       END_STATE();
     case 736:
-      if (lookahead == 'o') ADVANCE(770);
+      if (lookahead == 'i') ADVANCE(770);
       END_STATE();
     case 737:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 738:
       if (lookahead == 'i') ADVANCE(771);
       END_STATE();
+    case 738:
+      if (lookahead == 'o') ADVANCE(772);
+      END_STATE();
     case 739:
-      if (lookahead == 'e') ADVANCE(772);
+      if (lookahead == 'e') ADVANCE(773);
       END_STATE();
     case 740:
-      if (lookahead == 'u') ADVANCE(773);
+      if (lookahead == 'o') ADVANCE(774);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(774);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 742:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'i') ADVANCE(775);
       END_STATE();
     case 743:
-      if (lookahead == 't') ADVANCE(775);
+      if (lookahead == 'e') ADVANCE(776);
       END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'u') ADVANCE(777);
       END_STATE();
     case 745:
-      if (lookahead == 'd') ADVANCE(776);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(778);
       END_STATE();
     case 746:
-      if (lookahead == 'r') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 747:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 748:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 749:
-      if (lookahead == 'i') ADVANCE(778);
-      END_STATE();
-    case 750:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 751:
       if (lookahead == 't') ADVANCE(779);
       END_STATE();
+    case 748:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 749:
+      if (lookahead == 'd') ADVANCE(780);
+      END_STATE();
+    case 750:
+      if (lookahead == 'r') ADVANCE(781);
+      END_STATE();
+    case 751:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
     case 752:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 753:
-      if (lookahead == 'y') ADVANCE(780);
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
     case 754:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      if (lookahead == 't') ADVANCE(783);
       END_STATE();
     case 756:
-      if (lookahead == 't') ADVANCE(781);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 757:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      if (lookahead == 'y') ADVANCE(784);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 759:
-      if (lookahead == 'e') ADVANCE(782);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 760:
-      if (lookahead == 'i') ADVANCE(783);
+      if (lookahead == 't') ADVANCE(785);
       END_STATE();
     case 761:
-      if (lookahead == 'i') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 762:
-      ACCEPT_TOKEN(anon_sym_protector);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 763:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'e') ADVANCE(786);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_reference);
+      if (lookahead == 'i') ADVANCE(787);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'i') ADVANCE(788);
       END_STATE();
     case 766:
-      if (lookahead == 'l') ADVANCE(785);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 767:
-      if (lookahead == 't') ADVANCE(786);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 768:
-      if (lookahead == 'n') ADVANCE(787);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 770:
-      if (lookahead == 's') ADVANCE(788);
+      if (lookahead == 'l') ADVANCE(789);
       END_STATE();
     case 771:
-      if (lookahead == 't') ADVANCE(789);
+      if (lookahead == 't') ADVANCE(790);
       END_STATE();
     case 772:
-      if (lookahead == 's') ADVANCE(790);
+      if (lookahead == 'n') ADVANCE(791);
       END_STATE();
     case 773:
-      if (lookahead == 'r') ADVANCE(791);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 774:
-      if (lookahead == 'e') ADVANCE(792);
+      if (lookahead == 's') ADVANCE(792);
       END_STATE();
     case 775:
-      if (lookahead == 'h') ADVANCE(793);
+      if (lookahead == 't') ADVANCE(793);
       END_STATE();
     case 776:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 's') ADVANCE(794);
       END_STATE();
     case 777:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'r') ADVANCE(795);
       END_STATE();
     case 778:
-      if (lookahead == 'o') ADVANCE(794);
+      if (lookahead == 'e') ADVANCE(796);
       END_STATE();
     case 779:
-      if (lookahead == 'y') ADVANCE(795);
+      if (lookahead == 'h') ADVANCE(797);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 781:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 782:
-      if (lookahead == 'n') ADVANCE(796);
+      if (lookahead == 'o') ADVANCE(798);
       END_STATE();
     case 783:
-      if (lookahead == 't') ADVANCE(797);
+      if (lookahead == 'y') ADVANCE(799);
       END_STATE();
     case 784:
-      if (lookahead == 'e') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 785:
-      if (lookahead == 'i') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 786:
-      if (lookahead == 'y') ADVANCE(800);
+      if (lookahead == 'n') ADVANCE(800);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 't') ADVANCE(801);
       END_STATE();
     case 788:
-      if (lookahead == 's') ADVANCE(801);
+      if (lookahead == 'e') ADVANCE(802);
       END_STATE();
     case 789:
-      if (lookahead == 'y') ADVANCE(802);
+      if (lookahead == 'i') ADVANCE(803);
       END_STATE();
     case 790:
-      if (lookahead == 's') ADVANCE(803);
+      if (lookahead == 'y') ADVANCE(804);
       END_STATE();
     case 791:
-      if (lookahead == 'e') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 792:
-      if (lookahead == 'r') ADVANCE(805);
+      if (lookahead == 's') ADVANCE(805);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(806);
+      if (lookahead == 'y') ADVANCE(806);
       END_STATE();
     case 794:
-      if (lookahead == 'n') ADVANCE(807);
+      if (lookahead == 's') ADVANCE(807);
       END_STATE();
     case 795:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'e') ADVANCE(808);
       END_STATE();
     case 796:
-      if (lookahead == 't') ADVANCE(808);
+      if (lookahead == 'r') ADVANCE(809);
       END_STATE();
     case 797:
-      if (lookahead == 'y') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(810);
       END_STATE();
     case 798:
-      if (lookahead == 'r') ADVANCE(810);
+      if (lookahead == 'n') ADVANCE(811);
       END_STATE();
     case 799:
-      if (lookahead == 't') ADVANCE(811);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 't') ADVANCE(812);
       END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 803:
-      if (lookahead == 'e') ADVANCE(812);
-      END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 805:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 807:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 808:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 810:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 811:
       if (lookahead == 'y') ADVANCE(813);
       END_STATE();
+    case 802:
+      if (lookahead == 'r') ADVANCE(814);
+      END_STATE();
+    case 803:
+      if (lookahead == 't') ADVANCE(815);
+      END_STATE();
+    case 804:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 805:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 806:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 807:
+      if (lookahead == 'e') ADVANCE(816);
+      END_STATE();
+    case 808:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 810:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 811:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
     case 812:
-      if (lookahead == 'd') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 813:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 814:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 815:
+      if (lookahead == 'y') ADVANCE(817);
+      END_STATE();
+    case 816:
+      if (lookahead == 'd') ADVANCE(818);
+      END_STATE();
+    case 817:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 818:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     default:
@@ -6777,6 +6805,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(1),
     [anon_sym_isolation] = ACTIONS(1),
     [anon_sym_ratio] = ACTIONS(1),
+    [anon_sym_split] = ACTIONS(1),
+    [anon_sym_tee] = ACTIONS(1),
     [anon_sym_reversed] = ACTIONS(1),
     [anon_sym_return_DASHloss] = ACTIONS(1),
     [anon_sym_swr] = ACTIONS(1),
@@ -7057,6 +7087,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -7246,6 +7278,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -7511,6 +7545,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -7783,6 +7819,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(41),
     [anon_sym_isolation] = ACTIONS(41),
     [anon_sym_ratio] = ACTIONS(41),
+    [anon_sym_split] = ACTIONS(41),
+    [anon_sym_tee] = ACTIONS(41),
     [anon_sym_reversed] = ACTIONS(41),
     [anon_sym_return_DASHloss] = ACTIONS(41),
     [anon_sym_swr] = ACTIONS(41),
@@ -7986,6 +8024,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(41),
     [anon_sym_isolation] = ACTIONS(41),
     [anon_sym_ratio] = ACTIONS(41),
+    [anon_sym_split] = ACTIONS(41),
+    [anon_sym_tee] = ACTIONS(41),
     [anon_sym_reversed] = ACTIONS(41),
     [anon_sym_return_DASHloss] = ACTIONS(41),
     [anon_sym_swr] = ACTIONS(41),
@@ -8189,6 +8229,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(58),
     [anon_sym_isolation] = ACTIONS(58),
     [anon_sym_ratio] = ACTIONS(58),
+    [anon_sym_split] = ACTIONS(58),
+    [anon_sym_tee] = ACTIONS(58),
     [anon_sym_reversed] = ACTIONS(58),
     [anon_sym_return_DASHloss] = ACTIONS(58),
     [anon_sym_swr] = ACTIONS(58),
@@ -8397,6 +8439,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(87),
     [anon_sym_isolation] = ACTIONS(87),
     [anon_sym_ratio] = ACTIONS(87),
+    [anon_sym_split] = ACTIONS(87),
+    [anon_sym_tee] = ACTIONS(87),
     [anon_sym_reversed] = ACTIONS(87),
     [anon_sym_return_DASHloss] = ACTIONS(87),
     [anon_sym_swr] = ACTIONS(87),
@@ -8599,6 +8643,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8801,6 +8847,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -9003,6 +9051,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
     [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -9192,6 +9242,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(117),
     [anon_sym_isolation] = ACTIONS(117),
     [anon_sym_ratio] = ACTIONS(117),
+    [anon_sym_split] = ACTIONS(117),
+    [anon_sym_tee] = ACTIONS(117),
     [anon_sym_reversed] = ACTIONS(117),
     [anon_sym_return_DASHloss] = ACTIONS(117),
     [anon_sym_swr] = ACTIONS(117),
@@ -9390,6 +9442,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(131),
     [anon_sym_isolation] = ACTIONS(131),
     [anon_sym_ratio] = ACTIONS(131),
+    [anon_sym_split] = ACTIONS(131),
+    [anon_sym_tee] = ACTIONS(131),
     [anon_sym_reversed] = ACTIONS(131),
     [anon_sym_return_DASHloss] = ACTIONS(131),
     [anon_sym_swr] = ACTIONS(131),
@@ -9588,6 +9642,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -9786,6 +9842,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(135),
     [anon_sym_isolation] = ACTIONS(135),
     [anon_sym_ratio] = ACTIONS(135),
+    [anon_sym_split] = ACTIONS(135),
+    [anon_sym_tee] = ACTIONS(135),
     [anon_sym_reversed] = ACTIONS(135),
     [anon_sym_return_DASHloss] = ACTIONS(135),
     [anon_sym_swr] = ACTIONS(135),
@@ -9984,6 +10042,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(139),
     [anon_sym_isolation] = ACTIONS(139),
     [anon_sym_ratio] = ACTIONS(139),
+    [anon_sym_split] = ACTIONS(139),
+    [anon_sym_tee] = ACTIONS(139),
     [anon_sym_reversed] = ACTIONS(139),
     [anon_sym_return_DASHloss] = ACTIONS(139),
     [anon_sym_swr] = ACTIONS(139),
@@ -10182,6 +10242,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(143),
     [anon_sym_isolation] = ACTIONS(143),
     [anon_sym_ratio] = ACTIONS(143),
+    [anon_sym_split] = ACTIONS(143),
+    [anon_sym_tee] = ACTIONS(143),
     [anon_sym_reversed] = ACTIONS(143),
     [anon_sym_return_DASHloss] = ACTIONS(143),
     [anon_sym_swr] = ACTIONS(143),
@@ -10380,6 +10442,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(149),
     [anon_sym_isolation] = ACTIONS(149),
     [anon_sym_ratio] = ACTIONS(149),
+    [anon_sym_split] = ACTIONS(149),
+    [anon_sym_tee] = ACTIONS(149),
     [anon_sym_reversed] = ACTIONS(149),
     [anon_sym_return_DASHloss] = ACTIONS(149),
     [anon_sym_swr] = ACTIONS(149),
@@ -10578,6 +10642,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(153),
     [anon_sym_isolation] = ACTIONS(153),
     [anon_sym_ratio] = ACTIONS(153),
+    [anon_sym_split] = ACTIONS(153),
+    [anon_sym_tee] = ACTIONS(153),
     [anon_sym_reversed] = ACTIONS(153),
     [anon_sym_return_DASHloss] = ACTIONS(153),
     [anon_sym_swr] = ACTIONS(153),
@@ -10776,6 +10842,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(157),
     [anon_sym_isolation] = ACTIONS(157),
     [anon_sym_ratio] = ACTIONS(157),
+    [anon_sym_split] = ACTIONS(157),
+    [anon_sym_tee] = ACTIONS(157),
     [anon_sym_reversed] = ACTIONS(157),
     [anon_sym_return_DASHloss] = ACTIONS(157),
     [anon_sym_swr] = ACTIONS(157),
@@ -10974,6 +11042,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(161),
     [anon_sym_isolation] = ACTIONS(161),
     [anon_sym_ratio] = ACTIONS(161),
+    [anon_sym_split] = ACTIONS(161),
+    [anon_sym_tee] = ACTIONS(161),
     [anon_sym_reversed] = ACTIONS(161),
     [anon_sym_return_DASHloss] = ACTIONS(161),
     [anon_sym_swr] = ACTIONS(161),
@@ -11173,6 +11243,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(165),
     [anon_sym_isolation] = ACTIONS(165),
     [anon_sym_ratio] = ACTIONS(165),
+    [anon_sym_split] = ACTIONS(165),
+    [anon_sym_tee] = ACTIONS(165),
     [anon_sym_reversed] = ACTIONS(165),
     [anon_sym_return_DASHloss] = ACTIONS(165),
     [anon_sym_swr] = ACTIONS(165),
@@ -11369,6 +11441,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(173),
     [anon_sym_isolation] = ACTIONS(173),
     [anon_sym_ratio] = ACTIONS(173),
+    [anon_sym_split] = ACTIONS(173),
+    [anon_sym_tee] = ACTIONS(173),
     [anon_sym_reversed] = ACTIONS(173),
     [anon_sym_return_DASHloss] = ACTIONS(173),
     [anon_sym_swr] = ACTIONS(173),
@@ -11565,6 +11639,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(157),
     [anon_sym_isolation] = ACTIONS(157),
     [anon_sym_ratio] = ACTIONS(157),
+    [anon_sym_split] = ACTIONS(157),
+    [anon_sym_tee] = ACTIONS(157),
     [anon_sym_reversed] = ACTIONS(157),
     [anon_sym_return_DASHloss] = ACTIONS(157),
     [anon_sym_swr] = ACTIONS(157),
@@ -11761,6 +11837,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(153),
     [anon_sym_isolation] = ACTIONS(153),
     [anon_sym_ratio] = ACTIONS(153),
+    [anon_sym_split] = ACTIONS(153),
+    [anon_sym_tee] = ACTIONS(153),
     [anon_sym_reversed] = ACTIONS(153),
     [anon_sym_return_DASHloss] = ACTIONS(153),
     [anon_sym_swr] = ACTIONS(153),
@@ -11957,6 +12035,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(131),
     [anon_sym_isolation] = ACTIONS(131),
     [anon_sym_ratio] = ACTIONS(131),
+    [anon_sym_split] = ACTIONS(131),
+    [anon_sym_tee] = ACTIONS(131),
     [anon_sym_reversed] = ACTIONS(131),
     [anon_sym_return_DASHloss] = ACTIONS(131),
     [anon_sym_swr] = ACTIONS(131),
@@ -12153,6 +12233,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(135),
     [anon_sym_isolation] = ACTIONS(135),
     [anon_sym_ratio] = ACTIONS(135),
+    [anon_sym_split] = ACTIONS(135),
+    [anon_sym_tee] = ACTIONS(135),
     [anon_sym_reversed] = ACTIONS(135),
     [anon_sym_return_DASHloss] = ACTIONS(135),
     [anon_sym_swr] = ACTIONS(135),
@@ -12349,6 +12431,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(149),
     [anon_sym_isolation] = ACTIONS(149),
     [anon_sym_ratio] = ACTIONS(149),
+    [anon_sym_split] = ACTIONS(149),
+    [anon_sym_tee] = ACTIONS(149),
     [anon_sym_reversed] = ACTIONS(149),
     [anon_sym_return_DASHloss] = ACTIONS(149),
     [anon_sym_swr] = ACTIONS(149),
@@ -12545,6 +12629,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
     [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -12741,6 +12827,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(143),
     [anon_sym_isolation] = ACTIONS(143),
     [anon_sym_ratio] = ACTIONS(143),
+    [anon_sym_split] = ACTIONS(143),
+    [anon_sym_tee] = ACTIONS(143),
     [anon_sym_reversed] = ACTIONS(143),
     [anon_sym_return_DASHloss] = ACTIONS(143),
     [anon_sym_swr] = ACTIONS(143),
@@ -12937,6 +13025,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(139),
     [anon_sym_isolation] = ACTIONS(139),
     [anon_sym_ratio] = ACTIONS(139),
+    [anon_sym_split] = ACTIONS(139),
+    [anon_sym_tee] = ACTIONS(139),
     [anon_sym_reversed] = ACTIONS(139),
     [anon_sym_return_DASHloss] = ACTIONS(139),
     [anon_sym_swr] = ACTIONS(139),
@@ -13133,6 +13223,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(161),
     [anon_sym_isolation] = ACTIONS(161),
     [anon_sym_ratio] = ACTIONS(161),
+    [anon_sym_split] = ACTIONS(161),
+    [anon_sym_tee] = ACTIONS(161),
     [anon_sym_reversed] = ACTIONS(161),
     [anon_sym_return_DASHloss] = ACTIONS(161),
     [anon_sym_swr] = ACTIONS(161),
@@ -13329,6 +13421,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(179),
     [anon_sym_isolation] = ACTIONS(179),
     [anon_sym_ratio] = ACTIONS(179),
+    [anon_sym_split] = ACTIONS(179),
+    [anon_sym_tee] = ACTIONS(179),
     [anon_sym_reversed] = ACTIONS(179),
     [anon_sym_return_DASHloss] = ACTIONS(179),
     [anon_sym_swr] = ACTIONS(179),
@@ -13522,6 +13616,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(183),
     [anon_sym_isolation] = ACTIONS(183),
     [anon_sym_ratio] = ACTIONS(183),
+    [anon_sym_split] = ACTIONS(183),
+    [anon_sym_tee] = ACTIONS(183),
     [anon_sym_reversed] = ACTIONS(183),
     [anon_sym_return_DASHloss] = ACTIONS(183),
     [anon_sym_swr] = ACTIONS(183),
@@ -13715,6 +13811,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(187),
     [anon_sym_isolation] = ACTIONS(187),
     [anon_sym_ratio] = ACTIONS(187),
+    [anon_sym_split] = ACTIONS(187),
+    [anon_sym_tee] = ACTIONS(187),
     [anon_sym_reversed] = ACTIONS(187),
     [anon_sym_return_DASHloss] = ACTIONS(187),
     [anon_sym_swr] = ACTIONS(187),
@@ -13908,6 +14006,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(191),
     [anon_sym_isolation] = ACTIONS(191),
     [anon_sym_ratio] = ACTIONS(191),
+    [anon_sym_split] = ACTIONS(191),
+    [anon_sym_tee] = ACTIONS(191),
     [anon_sym_reversed] = ACTIONS(191),
     [anon_sym_return_DASHloss] = ACTIONS(191),
     [anon_sym_swr] = ACTIONS(191),
@@ -14101,6 +14201,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(195),
     [anon_sym_isolation] = ACTIONS(195),
     [anon_sym_ratio] = ACTIONS(195),
+    [anon_sym_split] = ACTIONS(195),
+    [anon_sym_tee] = ACTIONS(195),
     [anon_sym_reversed] = ACTIONS(195),
     [anon_sym_return_DASHloss] = ACTIONS(195),
     [anon_sym_swr] = ACTIONS(195),
@@ -14294,6 +14396,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(199),
     [anon_sym_isolation] = ACTIONS(199),
     [anon_sym_ratio] = ACTIONS(199),
+    [anon_sym_split] = ACTIONS(199),
+    [anon_sym_tee] = ACTIONS(199),
     [anon_sym_reversed] = ACTIONS(199),
     [anon_sym_return_DASHloss] = ACTIONS(199),
     [anon_sym_swr] = ACTIONS(199),
@@ -14486,6 +14590,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(203),
     [anon_sym_isolation] = ACTIONS(203),
     [anon_sym_ratio] = ACTIONS(203),
+    [anon_sym_split] = ACTIONS(203),
+    [anon_sym_tee] = ACTIONS(203),
     [anon_sym_reversed] = ACTIONS(203),
     [anon_sym_return_DASHloss] = ACTIONS(203),
     [anon_sym_swr] = ACTIONS(203),
@@ -14673,6 +14779,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(207),
     [anon_sym_isolation] = ACTIONS(207),
     [anon_sym_ratio] = ACTIONS(207),
+    [anon_sym_split] = ACTIONS(207),
+    [anon_sym_tee] = ACTIONS(207),
     [anon_sym_reversed] = ACTIONS(207),
     [anon_sym_return_DASHloss] = ACTIONS(207),
     [anon_sym_swr] = ACTIONS(207),
@@ -14860,6 +14968,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(211),
     [anon_sym_isolation] = ACTIONS(211),
     [anon_sym_ratio] = ACTIONS(211),
+    [anon_sym_split] = ACTIONS(211),
+    [anon_sym_tee] = ACTIONS(211),
     [anon_sym_reversed] = ACTIONS(211),
     [anon_sym_return_DASHloss] = ACTIONS(211),
     [anon_sym_swr] = ACTIONS(211),
@@ -15047,6 +15157,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(215),
     [anon_sym_isolation] = ACTIONS(215),
     [anon_sym_ratio] = ACTIONS(215),
+    [anon_sym_split] = ACTIONS(215),
+    [anon_sym_tee] = ACTIONS(215),
     [anon_sym_reversed] = ACTIONS(215),
     [anon_sym_return_DASHloss] = ACTIONS(215),
     [anon_sym_swr] = ACTIONS(215),
@@ -15234,6 +15346,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_from] = ACTIONS(219),
     [anon_sym_isolation] = ACTIONS(219),
     [anon_sym_ratio] = ACTIONS(219),
+    [anon_sym_split] = ACTIONS(219),
+    [anon_sym_tee] = ACTIONS(219),
     [anon_sym_reversed] = ACTIONS(219),
     [anon_sym_return_DASHloss] = ACTIONS(219),
     [anon_sym_swr] = ACTIONS(219),

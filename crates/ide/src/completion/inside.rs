@@ -209,7 +209,7 @@ impl List<'_> {
             (_, "impedance") => vec!["with reactance"],
             (_, "coupler") => vec!["coupled", "swr", "return-loss", "rating", "reversed"],
             (_, "balun") => vec!["series", "shunt", "ratio", "rating", "from", "accuracy"],
-            (_, "divider") => vec!["way", "excess"],
+            (_, "divider") => vec!["way", "excess", "split", "tee"],
             (_, "amplifier") => vec!["gain", "reversed"],
             (_, "preamplifier") => vec!["gain", "noise figure", "reversed"],
             (_, "connector" | "adapter" | "band" | "let" | "use" | "branch" | "branches") => {

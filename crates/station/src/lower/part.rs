@@ -72,6 +72,10 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         return None;
     }
     let word = cx.text(atom.span);
+    // what a divider says without a tag
+    if kind == PartKind::Divider && matches!(word, "split" | "tee") {
+        return None;
+    }
     if word == "of" || cx.lets.contains_key(word) || network::begins(cx, cur) {
         return None;
     }
@@ -483,6 +487,8 @@ const DEVICE_WORDS: &[&str] = &[
     "ratio",
     "series",
     "shunt",
+    "split",
+    "tee",
     "reversed",
     "from",
 ];
@@ -567,10 +573,14 @@ fn device<'a>(
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                 }
-            } else if cur.word(cx) == Some("ratio") {
+            } else if let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) {
                 let at = cx.loc(cur.next_span());
                 cur.i += 1;
-                super::device::ratio(cx, &mut cur, at, &mut d);
+                match w {
+                    "ratio" => super::device::ratio(cx, &mut cur, at, &mut d),
+                    "split" => super::device::split(cx, &mut cur, at, &mut d),
+                    _ => super::device::tee(at, &mut d),
+                }
             } else if super::device::sits(cx, &mut cur, &mut d) {
                 // the next word
             } else if cur.eat(cx, "excess") {
@@ -615,6 +625,7 @@ fn device<'a>(
         file.reverse();
     }
     d.network.extend(file.finish(&q));
+    super::device::only_of_kind(cx, &mut d, kind);
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,
@@ -623,7 +634,6 @@ fn device<'a>(
             "divider DV1 2 way, excess 0.3 dB",
         );
     }
-    super::device::only_balun(cx, &mut d, kind);
     if let Some((m, percent, loc)) = figure {
         d.loss.insert(
             0,

@@ -80,6 +80,12 @@ pub struct Device {
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
     pub excess: Option<Box<Figure>>,
+    /// Of a divider that divides unequally: the share of the power each branch gets, 0 to 1, in
+    /// the order of the branches; together at most 1.
+    pub split: List<Measure>,
+    /// Of a divider: whether its branches are just joined in parallel, with nothing that isolates
+    /// them.
+    pub tee: bool,
     /// Of a balun: impedance of the side away from the transmitter over that of the transmitter's
     /// side.
     pub ratio: Option<Measure>,
