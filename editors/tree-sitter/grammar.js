@@ -20,9 +20,9 @@ const KEYWORDS = [
   "outer", "permittivity", "loss-tangent", "strand", "braid", "resistivity", "diameter", "spacing", "family",
   "bump", "calibrated", "scale", "resolution", "due", "linearity", "repeatability", "generator", "piece",
   "readings", "resonance", "delay", "phase", "baseline", "through", "open", "short", "equalise", "kind",
-  "high", "low", "port", "from", "isolation", "reversed", "return-loss", "swr", "passes", "gain", "noise",
-  "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity",
-  "efficiency", "height",
+  "high", "low", "port", "from", "isolation", "ratio", "split", "tee", "reversed", "return-loss", "swr",
+  "passes", "gain", "noise", "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback",
+  "sensitivity", "directivity", "efficiency", "height",
 ];
 
 const WORDS = [
@@ -30,7 +30,8 @@ const WORDS = [
   "cw", "data", "displayed", "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "full",
   "guess", "haat", "in", "input", "k", "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on",
   "output", "over", "pep", "per", "rated", "reactance", "reading", "realized", "reference", "reflected",
-  "shared", "sheet", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way", "wet", "wgs84", "with",
+  "series", "shared", "sheet", "shunt", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way",
+  "wet", "wgs84", "with",
 ];
 
 const INNER_WORDS = [
@@ -45,12 +46,12 @@ const INNER_WORDS = [
   "loss", "loss-tangent", "low", "maximum", "mean", "meter", "mode", "nad27", "nad83", "net", "noise",
   "nominal", "of", "on", "open", "outer", "output", "over", "pad", "passes", "pep", "per", "permittivity",
   "phase", "piece", "place", "port", "position", "power", "preamplifier", "protector", "rated", "rating",
-  "reactance", "read", "reading", "readings", "realized", "receive", "receiver", "reference", "reflected",
-  "repeatability", "resistivity", "resolution", "resonance", "return-loss", "reversed", "run", "scale",
-  "sensitivity", "session", "shared", "sheet", "short", "sinad", "since", "size", "source", "spacing", "ssb",
-  "ssb-processed", "station", "strand", "switch", "swr", "tail", "temperature", "through", "to", "transmit",
-  "transmitter", "tuner", "typical", "use", "valid", "velocity", "voltage", "way", "ways", "wet", "wgs84",
-  "wires", "with",
+  "ratio", "reactance", "read", "reading", "readings", "realized", "receive", "receiver", "reference",
+  "reflected", "repeatability", "resistivity", "resolution", "resonance", "return-loss", "reversed", "run",
+  "scale", "sensitivity", "series", "session", "shared", "sheet", "short", "shunt", "sinad", "since", "size",
+  "source", "spacing", "split", "ssb", "ssb-processed", "station", "strand", "switch", "swr", "tail", "tee",
+  "temperature", "through", "to", "transmit", "transmitter", "tuner", "typical", "use", "valid", "velocity",
+  "voltage", "way", "ways", "wet", "wgs84", "wires", "with",
 ];
 
 const UNITS = [
@@ -74,7 +75,8 @@ const GLUED_UNITS = [
 const LETTERS = /[A-Za-z_][A-Za-z0-9_]*(-[A-Za-z0-9_]+)*(\.[A-Za-z0-9_]+(-[A-Za-z0-9_]+)*)*/;
 // `7-16-pair`, `4.3-10-pair`, `2m-fm`: digits that go on with a letter or a dash
 const DIGIT_NAME = /[0-9]+(\.[0-9]+)*([A-Za-z_]|-[A-Za-z0-9_])[A-Za-z0-9_]*([.-][A-Za-z0-9_]+)*/;
-const NUMBER = /[+−–-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?/;
+// a ratio is one number: `4:1`
+const NUMBER = /[+−–-]?[0-9]+(\.[0-9]+)?(:[0-9]+(\.[0-9]+)?|[eE][+-]?[0-9]+)?/;
 
 /** @param {string[]} words */
 const any = (words) => choice(...words);

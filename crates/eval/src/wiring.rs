@@ -104,6 +104,8 @@ impl<'m> Wiring<'m> {
             b.add(Cause::Phases, libm::sqrt(small));
         }
         complete(&mut b, o);
+        b.terms
+            .retain(|t| t.1.abs() > NOTICED * o.u || t.1.abs() > NOTICED_DB);
         b
     }
 }
@@ -111,8 +113,11 @@ impl<'m> Wiring<'m> {
 /// Phases that matter less share a row, dB (standard).
 const SMALL_PHASE_DB: f64 = 0.002;
 
-/// A row below this share of the uncertainty is left out: squared it is nothing.
+/// A row below this share of the uncertainty may be left out: squared it is nothing.
 const NOTICED: f64 = 0.01;
+
+/// And one that is smaller than any digit shows, dB.
+const NOTICED_DB: f64 = 5e-4;
 
 /// Lets the rows of a budget add up to what the sample found: what derivatives do not show is a
 /// row of its own; where they show too much, all shrink alike.

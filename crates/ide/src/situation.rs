@@ -260,13 +260,14 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "added" | "wet" | "for" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
             vec![Decibel]
         }
+        "split" => vec![Percent, Decibel],
         "passes" | "valid" => vec![Frequency],
         "duty" | "keyed" | "efficiency" => vec![Percent],
         "rating" | "scale" | "resolution" | "power" => vec![Power, Level],
         "height" | "ground" => vec![Length],
         "reactance" => vec![Impedance],
         "directivity" => vec![GainIsotropic, GainDipole],
-        "swr" | "k" | "foldback" => Vec::new(),
+        "swr" | "k" | "foldback" | "ratio" => Vec::new(),
         _ => match (cx, word) {
             (_, "band" | "transmit" | "receive") => vec![Frequency],
             (Context::Connector, "limit") => vec![Frequency],

@@ -125,12 +125,12 @@ keywords! {
     "switch" [Station, Chain] "switch [TAG] LOSS | switch [TAG] from \"FILE\" | switch TAG { port NAME LOSS }" "A switch or relay.";
     "coupler" [Station, Chain] "coupler [TAG] 20 dB coupled | coupler [TAG] from \"FILE\"" "A directional coupler in the main line.";
     "meter" [Station, Chain] "meter [TAG] LOSS | meter [TAG] from \"FILE\"" "A through-line meter left in the line.";
-    "balun" [Station, Chain] "balun [TAG] LOSS | balun [TAG] from \"FILE\"" "A balun or choke.";
+    "balun" [Station, Chain] "balun [TAG] LOSS [series | shunt], ratio 4:1 | balun [TAG] from \"FILE\"" "A balun or choke, with its ratio of impedances.";
     "tuner" [Station, Chain] "tuner [TAG] LOSS | tuner [TAG] from \"FILE\"" "A tuner: the net power into the line becomes the rated one; from a file, what it does at that setting.";
     "duplexer" [Station, Chain] "duplexer TAG { high LOSS; low LOSS; isolation I }" "Parts transmit and receive of one band.";
     "diplexer" [Station, Chain] "diplexer TAG { high LOSS; low LOSS }" "Joins two bands on one line.";
     "combiner" [Station, Chain] "combiner TAG { port NAME LOSS }" "Joins several transmitters.";
-    "divider" [Station, Chain] "divider [TAG] 2 way, excess LOSS" "Divides the power among branches.";
+    "divider" [Station, Chain] "divider [TAG] 2 way, excess LOSS | divider [TAG] split 70 % 30 % | divider [TAG] tee" "Divides the power among branches.";
     "branch" [Chain] "branch [NAME] { … }" "One branch behind a divider.";
     "branches" [Chain] "branches in phase | branches apart" "How the fields of the branches add.";
     "amplifier" [Station, Chain] "amplifier [TAG] GAIN gain | amplifier [TAG] from \"FILE\"" "An amplifier.";
@@ -189,6 +189,9 @@ keywords! {
     "port" [Device] "port NAME LOSS | port NAME from \"FILE\"" "A port and its loss to the common one.";
     "from" [Device, Antenna] "from \"FILE\" [reversed] [on BAND], accuracy 0.1 dB" "A network file (Touchstone) with its figures: .s2p of a part, .s1p of an antenna or load.";
     "isolation" [Device] "isolation 85 dB" "Isolation between the ports.";
+    "ratio" [Device] "ratio 4:1" "Of a balun: impedance of the side away from the transmitter over that of the transmitter's side.";
+    "split" [Device] "split 70 % 30 %" "Of a divider: the share of the power that each branch gets, or the loss to it in dB.";
+    "tee" [Device] "tee" "Of a divider: its branches are just joined in parallel.";
     "reversed" [Device] "reversed" "The part lies the other way round: of an isolator, circulator, coupler or amplifier, or of a network file.";
     "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, an antenna, an end of the bench.";
     "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, an antenna, an end of the bench.";
@@ -287,6 +290,11 @@ pub static WORDS: &[&str] = &[
     "reference",
     "from",
     "reversed",
+    "ratio",
+    "series",
+    "shunt",
+    "split",
+    "tee",
     "over",
     "input",
     "against",

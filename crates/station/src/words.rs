@@ -64,6 +64,38 @@ const DEVICE: &[&str] = &[
     "accuracy",
 ];
 
+const BALUN: &[&str] = &[
+    "series",
+    "shunt",
+    "ratio",
+    "of",
+    "passes",
+    "swr",
+    "return-loss",
+    "rating",
+    "isolation",
+    "excess",
+    "noise",
+    "ends",
+    "from",
+    "reversed",
+    "accuracy",
+];
+
+const DIVIDER: &[&str] = &[
+    "split",
+    "tee",
+    "of",
+    "passes",
+    "swr",
+    "return-loss",
+    "rating",
+    "isolation",
+    "excess",
+    "noise",
+    "ends",
+];
+
 /// Words that only some statements take, besides what can be said about figures.
 #[must_use]
 pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
@@ -103,7 +135,8 @@ pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
         (_, "rating") => &["ambient", "conductor"],
         (Context::Session | Context::Readings, _) => &[],
         // more ports than a network file of a chain has
-        (_, "divider") => DEVICE.split_at(DEVICE.len() - 3).0,
+        (_, "divider") => DIVIDER,
+        (_, "balun") => BALUN,
         (_, w) if PartKind::from_word(w).is_some() => DEVICE,
         _ => &[],
     }

@@ -1,7 +1,8 @@
-//! What parts say beside their loss: which way they lie.
+//! What parts say beside their loss: which way they lie, what a balun
+//! transforms, how a divider divides.
 
 use downlead_base::Diagnostic;
-use downlead_station::model::{Device, Meaning, PartData};
+use downlead_station::model::{Device, Meaning, PartData, Sits, Step};
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
 
@@ -71,4 +72,157 @@ fn parts_without_a_direction_cannot_be_reversed() {
     let found = lower(&tree.items()[0].item, &Lets::default(), false).diagnostics;
     assert_eq!(found.len(), 1, "{found:?}");
     assert!(found[0].message.contains("where it is installed"));
+}
+
+#[test]
+fn a_balun_has_a_ratio_and_its_loss_sits_somewhere() {
+    for (line, ratio, sits) in [
+        (
+            "balun BA1 0.1 dB series, ratio 4:1",
+            Some(4.0),
+            Some(Sits::Series),
+        ),
+        (
+            "balun BA1 0.1 dB ± 0.05 dB shunt, ratio 1:4",
+            Some(0.25),
+            Some(Sits::Shunt),
+        ),
+        ("balun BA1 0.1 dB, ratio 1:1", Some(1.0), None),
+        ("balun BA1 0.1 dB", None, None),
+        (
+            "balun BA1 { loss 0.1 dB series on 2m; ratio 4:1 }",
+            Some(4.0),
+            Some(Sits::Series),
+        ),
+        ("balun BA1 of b41, ratio 2.25:1", Some(2.25), None),
+    ] {
+        let d = device(line);
+        assert_eq!((d.ratio.map(|r| r.value), d.sits), (ratio, sits), "{line}");
+    }
+    let spread = device("balun BA1 0.1 dB, ratio 4:1 ± 5 %")
+        .ratio
+        .expect("a ratio");
+    assert!((spread.u - 0.2 / 3f64.sqrt()).abs() < 1e-12);
+}
+
+#[test]
+fn only_a_balun_has_a_ratio() {
+    for line in [
+        "filter F1 0.5 dB, ratio 4:1",
+        "pad P1 3 dB series",
+        "pad P1 { loss 3 dB shunt }",
+        "tuner TU1 { loss 0.3 dB; ratio 4:1 }",
+    ] {
+        let (id, words) = code(line);
+        assert_eq!(id, "unexpected-word", "{line}");
+        assert!(words.contains("is said of a balun"), "{words}");
+    }
+    assert_eq!(code("balun BA1 0.1 dB, ratio 0:1").0, "impossible-value");
+    assert_eq!(code("balun BA1 0.1 dB, ratio 4 dB").0, "wrong-unit");
+}
+
+#[test]
+fn a_divider_divides_unequally() {
+    for (line, shares) in [
+        ("divider DV1 2 way, split 70 % 30 %", &[0.7, 0.3][..]),
+        ("divider DV1 split 70 % 30 %, excess 0.2 dB", &[0.7, 0.3]),
+        ("divider DV1 split 50 % 25 % 12.5 %", &[0.5, 0.25, 0.125]),
+        ("divider DV1 { ways 2; split 60 % 40 % }", &[0.6, 0.4]),
+        // 10^(-1.55/10), 10^(-5.23/10)
+        (
+            "divider DV1 2 way, split 1.55 dB 5.23 dB",
+            &[0.699_842, 0.299_916],
+        ),
+        // rounded halves are no more than all
+        ("divider DV1 split 3.01 dB 3.01 dB", &[0.5, 0.5]),
+    ] {
+        let d = device(line);
+        assert_eq!(d.ways, u32::try_from(shares.len()).ok(), "{line}");
+        assert_eq!(d.split.len(), shares.len(), "{line}");
+        for (a, b) in d.split.iter().zip(shares) {
+            assert!((a.value - b).abs() < 1e-6, "{line}: {a:?}");
+        }
+    }
+    // 0.5 dB of a half is 5.8 % of its power, each with its own
+    let d = device("divider DV1 split 3.1 dB ± 0.5 dB 3.1 dB");
+    let relative = d.split[0].u / d.split[0].value;
+    assert!((relative - 0.5 / 3f64.sqrt() / 4.342_944_8).abs() < 1e-9);
+    assert_eq!(d.split[1].u, 0.0);
+}
+
+#[test]
+fn shares_of_a_divider_that_cannot_be_are_errors() {
+    for (line, id, words) in [
+        ("divider DV1 split 70 % 40 %", "impossible-value", "110.0 %"),
+        ("divider DV1 split 3 dB 2 dB", "impossible-value", "113.2 %"),
+        (
+            "divider DV1 3 way, split 70 % 30 %",
+            "impossible-value",
+            "3 branches",
+        ),
+        (
+            "divider DV1 { ways 3; split 70 % 30 % }",
+            "impossible-value",
+            "3 branches",
+        ),
+        (
+            "divider DV1 2 way, split 70 %",
+            "missing-value",
+            "share of each branch",
+        ),
+        (
+            "divider DV1 split 0.7 30 %",
+            "missing-unit",
+            "0.7 has no unit",
+        ),
+        (
+            "divider DV1 tee, split 70 % 30 %",
+            "unexpected-word",
+            "junction",
+        ),
+        (
+            "filter F1 1 dB, split 70 % 30 %",
+            "unexpected-word",
+            "divider",
+        ),
+        (
+            "combiner C1 { port a 3 dB; port b 3 dB; tee }",
+            "unexpected-word",
+            "divider",
+        ),
+    ] {
+        let (is, message) = code(line);
+        assert_eq!(is, id, "{line}: {message}");
+        assert!(message.contains(words), "{line}: {message}");
+    }
+}
+
+#[test]
+fn a_divider_may_be_a_plain_junction() {
+    for (line, ways) in [
+        ("divider T1 tee", 2),
+        ("divider T1 3 way, tee", 3),
+        ("divider T1 { ways 3; tee }", 3),
+        ("divider T1 { tee }", 2),
+    ] {
+        let d = device(line);
+        assert!(d.tee && d.split.is_empty(), "{line}");
+        assert_eq!(d.ways, Some(ways), "{line}");
+    }
+    assert!(!device("divider DV1 2 way").tee);
+    // in a chain it needs no tag, and these words are none
+    for line in ["divider tee", "divider split 70 % 30 %"] {
+        let text =
+            format!("chain c on 145 MHz {{ transmitter 9 W; {line} {{ branch {{ load }} }} }}");
+        let tree = File::parse(text);
+        let l = lower(&tree.items()[0].item, &Lets::default(), false);
+        assert!(l.diagnostics.is_empty(), "{line}: {:?}", l.diagnostics);
+        let Meaning::Chain(c) = l.meaning else {
+            panic!("{line}: no chain")
+        };
+        let Step::Part { part, branches } = &c.steps[1] else {
+            panic!("{line}: no part")
+        };
+        assert!(part.tag.is_none() && branches.len() == 1, "{line}");
+    }
 }

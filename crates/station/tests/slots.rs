@@ -132,6 +132,11 @@ const SLOTS: &[Row] = &[
     ("station",    "coupler CP1 10 dB coupled, @",                    "0.5 dB", "%", Kept),
     ("station",    "divider DV1 @ way",                               "2", "%", Refused),
     ("station",    "divider DV1 2 way, excess @",                     "0.3 dB", "%", Kept),
+    ("station",    "balun BA1 0.1 dB, ratio @",                       "4", "%", Kept),
+    ("balun",      "ratio @",                                         "4", "%", Kept),
+    ("station",    "divider DV1 2 way, split @ 30 %",                 "50 %", "%", Kept),
+    ("station",    "divider DV1 2 way, split 3.01 dB @",              "3.1 dB", "dB", Kept),
+    ("divider",    "split @ 10 %",                                    "50 %", "%", Kept),
     ("station",    "amplifier PA1 @ gain",                            "13 dB", "%", Kept),
     ("station",    "preamplifier PR1 20 dB gain, noise figure @",     "1 dB", "%", Kept),
     ("device",     "loss @",                                          "0.5 dB", "%", Kept),
@@ -219,6 +224,8 @@ fn wrap(place: &str, line: &str) -> String {
         "connector" => format!("connector x {{ family n; loss 0.1 dB; {line} }}"),
         "instrument" => format!("instrument x {{ {line} }}"),
         "device" => format!("device x {{ kind filter; {line} }}"),
+        "divider" => format!("device x {{ kind divider; {line} }}"),
+        "balun" => format!("device x {{ kind balun; loss 0.1 dB; {line} }}"),
         "station" => format!("station s {{ {line} }}"),
         "place" => format!("station s {{ place mast {{ {line} }} }}"),
         "tx" => format!("station s {{ transmitter TX1 {{ power 9 W; {line} }} }}"),
@@ -405,7 +412,6 @@ const WITHOUT_FIGURES: &[&str] = &[
     "protector",
     "switch",
     "meter",
-    "balun",
     "tuner",
     "duplexer",
     "diplexer",
@@ -422,6 +428,7 @@ const WITHOUT_FIGURES: &[&str] = &[
     "kind",
     "mode",
     "reversed",
+    "tee",
 ];
 
 #[test]

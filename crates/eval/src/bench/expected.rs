@@ -105,6 +105,7 @@ fn build<'m, 'o>(env: &'m Env, point: &'o Point, assumed: &mut Assumptions) -> B
         point,
         wiring: crate::wiring::Wiring::default(),
         backwards: false,
+        reversed: false,
         receiving: false,
         alike: None,
         assumed: std::mem::take(assumed),

@@ -111,8 +111,9 @@ pub(super) fn stretch<'m>(
                     PartKind::Receiver => s.end = Ending::Receiver(part, loc),
                     _ => {
                         b.backwards = port.is_none() && against(cx, part);
+                        b.reversed = false;
                         let e = b.part(part, port, loc);
-                        if b.backwards {
+                        if b.backwards && !b.reversed {
                             out.push(passed_backwards(part, &e, loc));
                         }
                         b.backwards = false;

@@ -1,8 +1,8 @@
 //! Devices: everything between two connectors that is not a line. Also `device NAME { … }`
 //! definitions of a library.
 
-use downlead_base::{Diagnostic, codes};
-use downlead_quantity::{Dim, Measure};
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure, from_db, percent};
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
@@ -12,7 +12,7 @@ use super::rating::rating;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Basis, Device, DeviceClass, Figure, Meta, Name, NetworkFile, PartKind, Port, When,
+    Basis, Device, DeviceClass, Figure, List, Meta, Name, NetworkFile, PartKind, Port, Sits, When,
 };
 use crate::quals::{Quals, ends, missing, rest, twice};
 use crate::words::own;
@@ -28,6 +28,10 @@ pub(super) struct Draft {
     pub(super) swr: Vec<Figure>,
     pub(super) gain: Vec<Figure>,
     pub(super) meta: Meta,
+    /// What only one kind of part has: where it stands, the word, the kind.
+    pub(super) only: Vec<(Loc, &'static str, PartKind)>,
+    /// Where the shares of a divider stand.
+    pub(super) split: Option<Loc>,
     /// A part of a station or chain, not a definition.
     pub(super) part: bool,
 }
@@ -66,6 +70,7 @@ pub(super) fn loss_figure<'a>(
     s: Stmt<'a>,
     skip: usize,
     what: &str,
+    mut balun: Option<&mut Draft>,
 ) -> Option<(Figure, Vec<(f64, f64)>)> {
     let mut q = Quals::default();
     let mut passes = Vec::new();
@@ -88,6 +93,10 @@ pub(super) fn loss_figure<'a>(
                     Some(v) => passes.extend(frequency_range(cx, &v, "a pass band")),
                     None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
                 }
+            } else if let Some(d) = balun.as_deref_mut()
+                && sits(cx, &mut cur, d)
+            {
+                // the next word
             } else if !q.take(cx, &mut cur) {
                 q.unexpected(cx, &cur, what, own(Context::Device, "loss"));
                 break;
@@ -266,9 +275,17 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     match s.keyword() {
         Some("loss") if s.block().is_some() => d.loss.extend(loss_table(cx, s, "a device's loss")),
         Some("loss") => {
-            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss") {
+            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss", Some(d)) {
                 d.loss.push(f);
                 d.passes.extend(p);
+            }
+        }
+        Some(w @ ("ratio" | "split" | "tee")) => {
+            let at = cx.loc(s.atoms()[0].span);
+            match w {
+                "ratio" => ratio(cx, &mut cur, at, d),
+                "split" => split(cx, &mut cur, at, d),
+                _ => tee(at, d),
             }
         }
         Some("from") if kind != Some(PartKind::Divider) => {
@@ -309,7 +326,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             d.device.noise_figure = noise_figure(cx, &mut cur);
         }
         Some("excess") => {
-            d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| Box::new(f.0))
+            d.device.excess = loss_figure(cx, s, 1, "an excess loss", None).map(|f| Box::new(f.0))
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
@@ -341,6 +358,9 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         s.keyword(),
         Some(
             "isolation"
+                | "ratio"
+                | "split"
+                | "tee"
                 | "voltage"
                 | "passes"
                 | "noise"
@@ -351,6 +371,155 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         )
     ) {
         rest(cx, s, &mut cur, "a device");
+    }
+}
+
+/// `4:1` behind `ratio`.
+pub(super) fn ratio<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
+    const EXAMPLE: &str = "ratio 4:1";
+    d.only.push((at, "ratio", PartKind::Balun));
+    if let Some(v) = cur.need(cx, "a ratio of impedances follows", EXAMPLE) {
+        d.device.ratio = cx.positive(&v, Dim::Count, "a ratio of impedances", EXAMPLE);
+    }
+}
+
+/// `series` or `shunt` at the cursor.
+pub(super) fn sits<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, d: &mut Draft) -> bool {
+    let at = cx.loc(cur.next_span());
+    let Some(s) = Sits::ALL.into_iter().find(|s| cur.eat(cx, s.word())) else {
+        return false;
+    };
+    d.only.push((at, s.word(), PartKind::Balun));
+    d.device.sits = Some(s);
+    true
+}
+
+/// `70 % 30 %` or `1.55 dB 5.23 dB` after `split`: shares of power in the order of the branches.
+pub(super) fn split<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
+    const EXAMPLE: &str = "split 70 % 30 %";
+    d.only.push((at, "split", PartKind::Divider));
+    d.split = Some(at);
+    let (mut shares, mut broken) = (Vec::new(), false);
+    let mut end = at;
+    while cur.at_value(cx) {
+        // one that is wrong is told, and the others are read all the same
+        let Some(v) = cur.val(cx) else {
+            broken = true;
+            continue;
+        };
+        end = v.loc;
+        let share = if v.q.dim == Dim::Decibel {
+            cx.loss(&v, "the loss to a branch").map(|(m, _)| {
+                let share = from_db(-m.value);
+                Measure {
+                    value: share,
+                    u: share * m.u / DB_PER_RELATIVE,
+                    ..m
+                }
+            })
+        } else {
+            super::rating::share(cx, &v, "the share of a branch")
+        };
+        broken |= share.is_none();
+        shares.extend(share);
+    }
+    if broken {
+        return;
+    }
+    if shares.len() < 2 {
+        missing(cx, cur, "the share of each branch follows", EXAMPLE);
+        return;
+    }
+    let sum: f64 = shares.iter().map(|s| s.value).sum();
+    // a half rounded to 3.01 dB is no contradiction
+    if sum > 1.0005 {
+        let loc = Loc::new(at.item, at.span.join(end.span));
+        cx.push(
+            Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                loc,
+                format!(
+                    "The branches would get {} of the power together; a divider has no more than 100 % to give.",
+                    percent(sum)
+                ),
+            )
+            .at("more than all")
+            .help("A half is 3.01 dB, a third 4.77 dB, a quarter 6.02 dB."),
+        );
+        return;
+    }
+    if sum > 1.0 {
+        shares = shares.into_iter().map(|s| s.scaled(1.0 / sum)).collect();
+    }
+    d.device.split = shares.into();
+}
+
+/// `tee`: a plain junction.
+pub(super) fn tee(at: Loc, d: &mut Draft) {
+    d.only.push((at, "tee", PartKind::Divider));
+    d.device.tee = true;
+}
+
+/// Refuses what this kind of part does not have, and what contradicts itself.
+pub(super) fn only_of_kind(cx: &mut Cx<'_>, d: &mut Draft, kind: PartKind) {
+    let only = std::mem::take(&mut d.only);
+    for (loc, word, of) in only.iter().filter(|o| o.2 != kind) {
+        match of {
+            PartKind::Balun => (d.device.ratio, d.device.sits) = (None, None),
+            _ => (d.device.split, d.device.tee) = (List::default(), false),
+        }
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                *loc,
+                format!(
+                    "`{word}` is said of {}, and this is {}.",
+                    of.with_article(),
+                    kind.with_article()
+                ),
+            )
+            .at("not here")
+            .help(if *of == PartKind::Balun {
+                "Written for example `balun BA1 0.1 dB series, ratio 4:1`."
+            } else {
+                "Written for example `divider DV1 2 way, split 70 % 30 %`, or `divider T1 tee`."
+            }),
+        );
+    }
+    if kind != PartKind::Divider {
+        return;
+    }
+    let tee = only.iter().find(|o| o.1 == "tee").map(|o| o.0);
+    if let (Some(tee), Some(split)) = (tee, d.split) {
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                split,
+                "How a plain junction divides follows from what its branches are; it has no `split`.",
+            )
+            .at("not of a `tee`")
+            .also(tee, "the junction")
+            .help("Leave one of the two out."),
+        );
+        d.device.split = List::default();
+        return;
+    }
+    let shares = u32::try_from(d.device.split.len()).unwrap_or(u32::MAX);
+    match (d.device.ways, d.split) {
+        (Some(n), Some(loc)) if shares > 0 && n != shares => {
+            cx.push(
+                Diagnostic::new(
+                    &codes::IMPOSSIBLE_VALUE,
+                    loc,
+                    format!("The divider has {n} branches and shares for {shares}."),
+                )
+                .at("one share a branch"),
+            );
+            d.device.split = List::default();
+        }
+        (None, Some(_)) if shares > 0 => d.device.ways = Some(shares),
+        (None, None) if d.device.tee => d.device.ways = Some(2),
+        _ => {}
     }
 }
 
@@ -394,6 +563,7 @@ fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize
             } else {
                 "a leg's loss"
             },
+            None,
         )
         .map(|(f, p)| (vec![f], p))
     };
@@ -516,6 +686,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         }
         return None;
     };
+    only_of_kind(cx, &mut draft, kind);
     let mut meta = std::mem::take(&mut draft.meta);
     if cx.built_in {
         meta.basis = Basis::Library;

@@ -74,6 +74,10 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         return None;
     }
     let word = cx.text(atom.span);
+    // what a divider says without a tag
+    if kind == PartKind::Divider && matches!(word, "split" | "tee") {
+        return None;
+    }
     if word == "of"
         || cx.lets.contains_key(word)
         || network::begins(cx, cur)
@@ -274,7 +278,7 @@ pub(super) fn line<'a>(
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         match s.keyword() {
             Some("loss") => {
-                losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0))
+                losses.extend(super::device::loss_figure(cx, s, 1, "a loss", None).map(|f| f.0))
             }
             Some("from") if measured => {
                 files.extend(network::statement(cx, s, 0, "a line", Ports::Two, None));
@@ -549,6 +553,16 @@ fn device<'a>(
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                 }
+            } else if let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) {
+                let at = cx.loc(cur.next_span());
+                cur.i += 1;
+                match w {
+                    "ratio" => super::device::ratio(cx, &mut cur, at, &mut d),
+                    "split" => super::device::split(cx, &mut cur, at, &mut d),
+                    _ => super::device::tee(at, &mut d),
+                }
+            } else if super::device::sits(cx, &mut cur, &mut d) {
+                // the next word
             } else if cur.eat(cx, "excess") {
                 d.device.excess = dated_loss(cx, &mut cur, "an excess loss").map(Box::new);
             } else if cur.eat(cx, "noise") {
@@ -591,6 +605,7 @@ fn device<'a>(
         file.reverse();
     }
     d.network.extend(file.finish(&q));
+    super::device::only_of_kind(cx, &mut d, kind);
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,

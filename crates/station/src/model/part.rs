@@ -80,6 +80,17 @@ pub struct Device {
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
     pub excess: Option<Box<Figure>>,
+    /// Of a divider that divides unequally: the share of the power each branch gets, 0 to 1, in
+    /// the order of the branches; together at most 1.
+    pub split: List<Measure>,
+    /// Of a divider: whether its branches are just joined in parallel, with nothing that isolates
+    /// them.
+    pub tee: bool,
+    /// Of a balun: impedance of the side away from the transmitter over that of the transmitter's
+    /// side.
+    pub ratio: Option<Measure>,
+    /// Of a balun: where its loss sits.
+    pub sits: Option<Sits>,
     /// Whether it lies the other way round than the power flows on transmit (of a receive
     /// amplifier: than the signal flows). A part that stands in a file of its own has it there.
     pub reversed: bool,
@@ -87,6 +98,30 @@ pub struct Device {
     pub place: Option<Name>,
     /// Temperature, °C.
     pub temperature: Option<Box<Measure>>,
+}
+
+/// Where the loss of a balun sits: at other impedances than that of the statement the two lose
+/// different amounts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sits {
+    /// In series with the line: it grows with the current.
+    Series,
+    /// Across the line: it grows with the voltage.
+    Shunt,
+}
+
+impl Sits {
+    /// Both.
+    pub const ALL: [Sits; 2] = [Sits::Series, Sits::Shunt];
+
+    /// Word of the language.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Sits::Series => "series",
+            Sits::Shunt => "shunt",
+        }
+    }
 }
 
 /// Kind of a part; the word is the language's keyword.
