@@ -114,9 +114,9 @@ keywords! {
     "joins" [Station, Connector, Chain] "joins CONNECTOR | joins FAMILY to FAMILY" "The join between two neighbours with no connector between; in a connector, the two families it joins.";
     "transmitter" [Station, Chain] "transmitter [TAG] POWER [carrier | pep | mean], MODE …" "A transmitter and its power into its design impedance.";
     "receiver" [Station, Chain] "receiver [TAG] LEVEL for CRITERION, noise figure NF" "A receiver, the end of a receive chain.";
-    "run" [Station, Chain] "run [TAG] LENGTH of CABLE, PLACE … | run [TAG] from \"FILE\"" "A main run of cable.";
-    "jumper" [Station, Chain] "jumper [TAG] LENGTH of CABLE, PLACE … | jumper [TAG] from \"FILE\"" "A short cable between devices.";
-    "tail" [Station, Chain] "tail [TAG] LENGTH of CABLE, PLACE … | tail [TAG] from \"FILE\"" "A flexible cable at the end of a run.";
+    "run" [Station, Chain] "run [TAG] LENGTH [at FREQUENCY] of CABLE, PLACE … | run [TAG] from \"FILE\"" "A main run of cable.";
+    "jumper" [Station, Chain] "jumper [TAG] LENGTH [at FREQUENCY] of CABLE, PLACE … | jumper [TAG] from \"FILE\"" "A short cable between devices.";
+    "tail" [Station, Chain] "tail [TAG] LENGTH [at FREQUENCY] of CABLE, PLACE … | tail [TAG] from \"FILE\"" "A flexible cable at the end of a run.";
     "pad" [Station, Chain] "pad [TAG] LOSS | pad [TAG] from \"FILE\"" "An attenuator.";
     "filter" [Station, Chain] "filter [TAG] LOSS, passes LOW to HIGH | filter [TAG] from \"FILE\"" "A filter.";
     "isolator" [Station, Chain] "isolator [TAG] LOSS | isolator [TAG] from \"FILE\"" "An isolator with its load.";

@@ -1,8 +1,9 @@
 //! What parts say beside their loss: which way they lie, what a balun
-//! transforms, how a divider divides.
+//! transforms, how a divider divides,
+//! for which frequency a line is cut.
 
 use downlead_base::Diagnostic;
-use downlead_station::model::{Device, Meaning, PartData, Sits, Step};
+use downlead_station::model::{Device, LineLength, Meaning, PartData, Sits, Step};
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
 
@@ -224,5 +225,59 @@ fn a_divider_may_be_a_plain_junction() {
             panic!("{line}: no part")
         };
         assert!(part.tag.is_none() && branches.len() == 1, "{line}");
+    }
+}
+
+/// The length of the first line in wavelengths, its frequency, and what is found.
+fn cut(line: &str) -> (Option<(f64, Option<f64>)>, Vec<Diagnostic>) {
+    let tree = File::parse(format!("station s {{ {line} }}"));
+    let l = lower(&tree.items()[0].item, &Lets::default(), false);
+    let Meaning::Station(st) = l.meaning else {
+        panic!("{line}: no station")
+    };
+    let length = st.parts.first().and_then(|p| match &p.data {
+        PartData::Line(l) => l.length,
+        _ => None,
+    });
+    let waves = match length {
+        Some(LineLength::Wavelengths { length, at_hz }) => Some((length.value, at_hz)),
+        _ => None,
+    };
+    (waves, l.diagnostics)
+}
+
+#[test]
+fn an_electrical_length_says_its_frequency() {
+    for (line, waves, hz) in [
+        ("run M1 3.5 wavelengths at 145 MHz of x", 3.5, Some(145e6)),
+        ("jumper J1 180° at 145 MHz of x, at 15 °C", 0.5, Some(145e6)),
+        (
+            "tail T1 2.5 wavelengths ± 0.1 wavelengths at 435 MHz of x",
+            2.5,
+            Some(435e6),
+        ),
+        (
+            "run M1 0.25 wavelengths of x, at 145 MHz",
+            0.25,
+            Some(145e6),
+        ),
+        ("run M1 0.25 wavelengths of x, at 15 °C", 0.25, None),
+    ] {
+        let (is, found) = cut(line);
+        assert!(found.is_empty(), "{line}: {found:?}");
+        assert_eq!(is, Some((waves, hz)), "{line}");
+    }
+    for (line, words) in [
+        ("run M1 46 m at 145 MHz of x", "same at every frequency"),
+        ("run M1 0.25 wavelengths at 15 °C of x", "follows the cable"),
+        ("run M1 0.25 wavelengths at of x", "cut for follows"),
+    ] {
+        let (_, found) = cut(line);
+        assert_eq!(found.len(), 1, "{line}: {found:?}");
+        assert!(
+            found[0].message.contains(words),
+            "{line}: {}",
+            found[0].message
+        );
     }
 }

@@ -108,6 +108,7 @@ const SLOTS: &[Row] = &[
     // lines
     ("station",    "run M1 @ of x",                                   "46 m", "%", Kept),
     ("station",    "jumper J1 @ of x",                                "2.5 wavelengths", "%", Kept),
+    ("station",    "jumper J1 2.5 wavelengths at @ of x",              "145 MHz", "%", Refused),
     ("station",    "tail T1 @ of x",                                  "90°", "%", Kept),
     ("station",    "run M1 46 m of x, at @",                          "15 °C", "°C", Kept),
     ("station",    "run M1 46 m of x, added @",                       "1.3 dB", "%", Kept),

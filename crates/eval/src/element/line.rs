@@ -73,14 +73,15 @@ impl<'m> Build<'m, '_> {
             self.assumed.add(Assumed::Temperature20, e.who);
         }
         self.cable_notes(e, cable, &at, name);
-        let wavelength = downlead_physics::line::wavelength(self.point.hz, at.velocity);
         let length = match length {
             LineLength::Metres(m) => m,
-            LineLength::Wavelengths(w) => {
+            LineLength::Wavelengths { length, at_hz } => {
+                let hz = at_hz.unwrap_or(self.point.hz);
+                let wavelength = downlead_physics::line::wavelength(hz, at.velocity);
                 if at.velocity_assumed {
                     self.assumed.add(Assumed::Velocity, e.who);
                 }
-                w.scaled(wavelength)
+                length.scaled(wavelength)
             }
         };
         let matched = at.loss() * length.value;
@@ -149,7 +150,7 @@ impl<'m> Build<'m, '_> {
             alpha_d_db_per_m: at.alpha_d,
         };
         // an electrical length given as such is known, whatever the velocity factor
-        let u_velocity = if matches!(l.length, Some(LineLength::Wavelengths(_))) {
+        let u_velocity = if matches!(l.length, Some(LineLength::Wavelengths { .. })) {
             0.0
         } else {
             at.u_velocity

@@ -23,10 +23,12 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
                     .push(chain_of(Some(st), c, env, &mut r.diagnostics));
             }
             checks::station(st, env, &mut r.diagnostics);
+            checks::electrical(Some(st), &st.chains, env, &mut r.diagnostics);
             depends(Some(st), &st.chains, env, &mut r);
         }
         Meaning::Chain(c) => {
             r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
+            checks::electrical(None, std::slice::from_ref(c), env, &mut r.diagnostics);
             depends(None, std::slice::from_ref(c), env, &mut r);
         }
         Meaning::Session(s) => {

@@ -236,6 +236,9 @@ pub(super) fn line<'a>(
                     l.length_loc = v.loc;
                     l.imperial = v.imperial;
                     l.length?;
+                    if cur.word(cx) == Some("at") {
+                        cut_at(cx, &mut cur, &mut l);
+                    }
                     if cur.eat(cx, "of") {
                         l.cable = cur.name(cx);
                     }
@@ -303,6 +306,10 @@ pub(super) fn line<'a>(
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
         }
     }
+    // `run 0.25 wavelengths of rg-213, at 145 MHz` says the same
+    if let Some(LineLength::Wavelengths { at_hz, .. }) = &mut l.length {
+        *at_hz = at_hz.or(q.at_frequency);
+    }
     l.temperature = q.at_temperature.map(Box::new);
     if let Some((m, percent, loc)) = fixed {
         losses.push(Figure {
@@ -369,13 +376,17 @@ fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figu
 
 fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
     let what = format!("a {}'s length", kind.word());
+    let electrical = |length| LineLength::Wavelengths {
+        length,
+        at_hz: None,
+    };
     match v.q.dim {
         Dim::Wavelengths => cx
             .positive(v, Dim::Wavelengths, &what, "0.25 wavelengths")
-            .map(LineLength::Wavelengths),
+            .map(electrical),
         Dim::Angle => cx
             .positive(v, Dim::Angle, &what, "90°")
-            .map(|m| LineLength::Wavelengths(m.scaled(1.0 / 360.0))),
+            .map(|m| electrical(m.scaled(1.0 / 360.0))),
         Dim::Length => {
             let m = cx.measure(v, Dim::Length, &what, "46 m")?;
             cx.within_bounds(v, &m, 0.0, &what);
@@ -396,6 +407,46 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
                 &format!("{} 46 m of half-inch-foam", kind.word()),
             );
             None
+        }
+    }
+}
+
+/// `at 145 MHz` behind a length: the frequency at which it is so many wavelengths.
+fn cut_at<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, l: &mut Line) {
+    const EXAMPLE: &str = "jumper 0.25 wavelengths at 145 MHz of rg-213";
+    let at = cx.loc(cur.next_span());
+    cur.i += 1;
+    let Some(v) = cur.need(cx, "the frequency it is cut for follows", EXAMPLE) else {
+        return;
+    };
+    if v.q.dim == Dim::Temperature {
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                v.loc,
+                "A temperature follows the cable, after a comma.",
+            )
+            .at("not here")
+            .help("Written for example `run 28 m of half-inch-foam, at 15 °C`."),
+        );
+        return;
+    }
+    let Some(hz) = cx.frequency(&v, "the frequency a line is cut for") else {
+        return;
+    };
+    match &mut l.length {
+        Some(LineLength::Wavelengths { at_hz, .. }) => *at_hz = Some(hz),
+        _ => {
+            let loc = Loc::new(at.item, at.span.join(v.loc.span));
+            cx.push(
+                Diagnostic::new(
+                    &codes::UNEXPECTED_WORD,
+                    loc,
+                    "This length is the same at every frequency; only one in wavelengths or degrees is cut for one.",
+                )
+                .at("not used")
+                .fix("remove it", loc, ""),
+            );
         }
     }
 }

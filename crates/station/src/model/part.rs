@@ -13,8 +13,13 @@ use super::list::List;
 pub enum LineLength {
     /// Metres, with standard uncertainty.
     Metres(Measure),
-    /// Wavelengths in the line at the chain's frequency.
-    Wavelengths(Measure),
+    /// Electrical length.
+    Wavelengths {
+        /// Wavelengths in the line, with standard uncertainty.
+        length: Measure,
+        /// The frequency they hold at, Hz; where none is stated, the chain's.
+        at_hz: Option<f64>,
+    },
 }
 
 /// Run, jumper or tail.
