@@ -1,9 +1,9 @@
 //! What parts say beside their loss: which way they lie, what a balun
 //! transforms, how a divider divides,
-//! for which frequency a line is cut.
+//! for which frequency a line is cut, what a leg rejects.
 
 use downlead_base::Diagnostic;
-use downlead_station::model::{Device, LineLength, Meaning, PartData, Sits, Step};
+use downlead_station::model::{Device, LineLength, Meaning, PartData, Sits, Step, When};
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
 
@@ -280,4 +280,75 @@ fn an_electrical_length_says_its_frequency() {
             found[0].message
         );
     }
+}
+
+#[test]
+fn a_leg_says_what_it_rejects() {
+    let d = device(
+        "duplexer DU1 { high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz, rejects 85 dB ± 2 dB at 146.3 MHz, sheet \"p. 2\"; low 1.5 dB; low rejects 80 dB at 146.9 MHz, rejects 60 dB on 70cm 23cm }",
+    );
+    assert_eq!(d.ports.len(), 2);
+    let [high] = &d.ports[0].rejects[..] else {
+        panic!("{:?}", d.ports[0].rejects)
+    };
+    assert_eq!(high.when, When::At(146.3e6));
+    assert!((high.value.value - 85.0).abs() < 1e-12);
+    assert!((high.value.u - 2.0 / 3f64.sqrt()).abs() < 1e-12);
+    // the leg's own loss holds everywhere, and has the sheet
+    assert_eq!(d.ports[0].loss[0].when, When::Always);
+    assert_eq!(d.ports[0].loss[0].meta.source.as_deref(), Some("p. 2"));
+    let [at, on] = &d.ports[1].rejects[..] else {
+        panic!("{:?}", d.ports[1].rejects)
+    };
+    assert_eq!(at.when, When::At(146.9e6));
+    assert!(matches!(&on.when, When::Bands(b) if b.len() == 2));
+    for line in [
+        "switch SW1 { port a 0.1 dB, rejects 60 dB; port b 0.1 dB, rejects 60 dB }",
+        "combiner C1 { port a { 145 MHz 3.3 dB; 146 MHz 3.4 dB }; port b 3.3 dB, rejects 30 dB on 2m; port a rejects 30 dB }",
+        "diplexer DX1 { high from \"h.s2p\", rejects 50 dB on 2m; low from \"l.s2p\", rejects 50 dB on 70cm }",
+    ] {
+        let d = device(line);
+        assert!(d.ports.iter().all(|p| p.rejects.len() == 1), "{line}");
+    }
+}
+
+#[test]
+fn one_isolation_of_several_legs_is_not_used() {
+    for (line, words) in [
+        (
+            "duplexer DU1 { high 1.5 dB; low 1.5 dB; isolation 85 dB }",
+            "`DU1` enters no number",
+        ),
+        (
+            "diplexer DX1 { high 0.3 dB; low 0.2 dB; isolation 50 dB }",
+            "which leg",
+        ),
+        (
+            "switch SW1 { port a 0.1 dB; port b 0.1 dB; isolation 60 dB }",
+            "which port",
+        ),
+        (
+            "combiner C1 { port a 3.3 dB; port b 3.3 dB; isolation 30 dB }",
+            "which port",
+        ),
+        ("switch SW1 0.1 dB, isolation 60 dB", "which port"),
+    ] {
+        let (id, message) = code(line);
+        assert_eq!(id, "isolation-not-used", "{line}");
+        assert!(message.contains(words), "{message}");
+    }
+    for line in [
+        "isolator IS1 0.5 dB, isolation 25 dB",
+        "circulator CI1 { loss 0.4 dB; isolation 20 dB }",
+        "duplexer DU1 { high 1.5 dB, rejects 85 dB; low 1.5 dB, rejects 85 dB; isolation 85 dB }",
+    ] {
+        device(line);
+    }
+    let (id, message) = code("filter F1 { port a 1 dB, rejects 40 dB at 150 MHz }");
+    assert_eq!(id, "unexpected-word");
+    assert!(message.contains("this is a filter"), "{message}");
+    assert_eq!(
+        code("duplexer DU1 { high 1.5 dB, rejects 85 dB at 146.3 MHz; low 1.5 dB; high rejects 80 dB at 146.3 MHz }").0,
+        "figure-twice"
+    );
 }

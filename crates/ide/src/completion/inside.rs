@@ -155,7 +155,7 @@ impl List<'_> {
             "by",
         ];
         // what a statement says once is not offered again; these may come in every group
-        let again = ["added", "wet", "on", "passes"];
+        let again = ["added", "wet", "on", "passes", "rejects", "at"];
         let group = self
             .at
             .head
@@ -218,7 +218,9 @@ impl List<'_> {
                 }
                 return;
             }
-            (Context::Device, "high" | "low" | "port") => vec!["passes", "from", "accuracy"],
+            (Context::Device, "high" | "low" | "port") => {
+                vec!["passes", "rejects", "from", "accuracy"]
+            }
             (Context::Station | Context::Chain, w) if PartKind::from_word(w).is_some() => {
                 vec![
                     "of",

@@ -4,9 +4,9 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::band::frequency_range;
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::ends;
+use super::kinds;
 use super::network::{self, Ports};
 use super::rating::plain_rating;
 use crate::cx::{Cur, Cx, Val};
@@ -266,9 +266,14 @@ pub(super) fn line<'a>(
         }
         while !cur.done() {
             if cur.eat(cx, "added") {
-                added.extend(dated_loss(cx, &mut cur, "an added loss"));
+                added.extend(dated_loss(
+                    cx,
+                    &mut cur,
+                    "an added loss",
+                    "added 1.35 dB on 2m",
+                ));
             } else if cur.eat(cx, "wet") {
-                wet.extend(dated_loss(cx, &mut cur, "a loss when wet"));
+                wet.extend(dated_loss(cx, &mut cur, "a loss when wet", "wet 0.5 dB"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
@@ -296,11 +301,22 @@ pub(super) fn line<'a>(
     }
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         match s.keyword() {
-            Some("loss") => {
-                losses.extend(super::device::loss_figure(cx, s, 1, "a loss", None).map(|f| f.0))
-            }
+            Some("loss") => losses.extend(super::device::loss_figure(
+                cx,
+                s,
+                1,
+                "a loss",
+                &mut super::device::none,
+            )),
             Some("from") if measured => {
-                files.extend(network::statement(cx, s, 0, "a line", Ports::Two, None));
+                files.extend(network::statement(
+                    cx,
+                    s,
+                    0,
+                    "a line",
+                    Ports::Two,
+                    &mut super::device::none,
+                ));
             }
             Some(w) => super::unknown_statement(cx, s, w, crate::keywords::Context::Device),
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
@@ -363,9 +379,14 @@ pub(super) fn line<'a>(
 }
 
 /// `1.35 dB on 2m` inside a group.
-fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figure> {
+pub(super) fn dated_loss<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    what: &str,
+    example: &str,
+) -> Option<Figure> {
     let Some(v) = cur.val(cx) else {
-        missing(cx, cur, &format!("{what} follows"), "added 1.35 dB on 2m");
+        missing(cx, cur, &format!("{what} follows"), example);
         return None;
     };
     let (m, percent) = cx.loss(&v, what)?;
@@ -601,11 +622,8 @@ fn device<'a>(
         while !cur.done() {
             if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
-            } else if cur.eat(cx, "passes") {
-                match cur.val(cx) {
-                    Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
-                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-                }
+            } else if super::device::passes(cx, &mut cur, &mut d.passes) {
+                // the next word
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     let m = cx.swr(&v);
@@ -623,19 +641,21 @@ fn device<'a>(
             } else if cur.eat(cx, "isolation") {
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+                    d.isolation = Some(v.loc);
                 }
             } else if let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) {
                 let at = cx.loc(cur.next_span());
                 cur.i += 1;
                 match w {
-                    "ratio" => super::device::ratio(cx, &mut cur, at, &mut d),
-                    "split" => super::device::split(cx, &mut cur, at, &mut d),
-                    _ => super::device::tee(at, &mut d),
+                    "ratio" => kinds::ratio(cx, &mut cur, at, &mut d),
+                    "split" => kinds::split(cx, &mut cur, at, &mut d),
+                    _ => kinds::tee(at, &mut d),
                 }
-            } else if super::device::sits(cx, &mut cur, &mut d) {
+            } else if kinds::sits(cx, &mut cur, &mut d.only, &mut d.device) {
                 // the next word
             } else if cur.eat(cx, "excess") {
-                d.device.excess = dated_loss(cx, &mut cur, "an excess loss").map(Box::new);
+                d.device.excess =
+                    dated_loss(cx, &mut cur, "an excess loss", "excess 0.3 dB").map(Box::new);
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
@@ -676,7 +696,8 @@ fn device<'a>(
         file.reverse();
     }
     d.network.extend(file.finish(&q));
-    super::device::only_of_kind(cx, &mut d, kind);
+    let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text);
+    kinds::only_of_kind(cx, &mut d, kind, who);
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,

@@ -58,6 +58,9 @@ pub struct Port {
     pub passes: List<(f64, f64)>,
     /// Two-ports between this port and the common one (or through), which count before a loss.
     pub network: List<NetworkFile>,
+    /// What it keeps off, dB: loss between this port and the common one at other frequencies, at
+    /// one of them, on a band, or wherever nothing else is stated.
+    pub rejects: List<Figure>,
 }
 
 /// Any two-port or branching device other than a line or connector.
@@ -240,6 +243,15 @@ impl PartKind {
     #[must_use]
     pub fn from_word(word: &str) -> Option<PartKind> {
         PartKind::ALL.into_iter().find(|k| k.word() == word)
+    }
+
+    /// Whether its ports are legs that keep something off.
+    #[must_use]
+    pub fn has_legs(self) -> bool {
+        matches!(
+            self,
+            PartKind::Duplexer | PartKind::Diplexer | PartKind::Combiner | PartKind::Switch
+        )
     }
 
     /// Whether it matters which way round a part of this kind lies when its figures are stated.
