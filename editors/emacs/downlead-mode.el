@@ -89,12 +89,12 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "net" "noise" "nominal" "of" "on" "open" "outer" "output" "over" "pad" "passes" "pep"
     "per" "permittivity" "phase" "piece" "place" "port" "position" "power" "preamplifier"
     "protector" "rated" "rating" "ratio" "reactance" "read" "reading" "readings"
-    "realized" "receive" "receiver" "reference" "reflected" "repeatability" "resistivity"
-    "resolution" "resonance" "return-loss" "reversed" "run" "scale" "sensitivity" "series"
-    "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing"
-    "split" "ssb" "ssb-processed" "station" "strand" "switch" "swr" "tail" "tee"
-    "temperature" "through" "to" "transmit" "transmitter" "tuner" "typical" "use" "valid"
-    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with")
+    "realized" "receive" "receiver" "reference" "reflected" "rejects" "repeatability"
+    "resistivity" "resolution" "resonance" "return-loss" "reversed" "run" "scale"
+    "sensitivity" "series" "session" "shared" "sheet" "short" "shunt" "sinad" "since"
+    "size" "source" "spacing" "split" "ssb" "ssb-processed" "station" "strand" "switch"
+    "swr" "tail" "tee" "temperature" "through" "to" "transmit" "transmitter" "tuner"
+    "typical" "use" "valid" "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

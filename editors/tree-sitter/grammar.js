@@ -30,8 +30,8 @@ const WORDS = [
   "cw", "data", "displayed", "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "full",
   "guess", "haat", "in", "input", "k", "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on",
   "output", "over", "pep", "per", "rated", "reactance", "reading", "realized", "reference", "reflected",
-  "series", "shared", "sheet", "shunt", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way",
-  "wet", "wgs84", "with",
+  "rejects", "series", "shared", "sheet", "shunt", "sinad", "since", "ssb", "ssb-processed", "to", "typical",
+  "way", "wet", "wgs84", "with",
 ];
 
 const INNER_WORDS = [
@@ -47,11 +47,11 @@ const INNER_WORDS = [
   "nominal", "of", "on", "open", "outer", "output", "over", "pad", "passes", "pep", "per", "permittivity",
   "phase", "piece", "place", "port", "position", "power", "preamplifier", "protector", "rated", "rating",
   "ratio", "reactance", "read", "reading", "readings", "realized", "receive", "receiver", "reference",
-  "reflected", "repeatability", "resistivity", "resolution", "resonance", "return-loss", "reversed", "run",
-  "scale", "sensitivity", "series", "session", "shared", "sheet", "short", "shunt", "sinad", "since", "size",
-  "source", "spacing", "split", "ssb", "ssb-processed", "station", "strand", "switch", "swr", "tail", "tee",
-  "temperature", "through", "to", "transmit", "transmitter", "tuner", "typical", "use", "valid", "velocity",
-  "voltage", "way", "ways", "wet", "wgs84", "wires", "with",
+  "reflected", "rejects", "repeatability", "resistivity", "resolution", "resonance", "return-loss",
+  "reversed", "run", "scale", "sensitivity", "series", "session", "shared", "sheet", "short", "shunt",
+  "sinad", "since", "size", "source", "spacing", "split", "ssb", "ssb-processed", "station", "strand",
+  "switch", "swr", "tail", "tee", "temperature", "through", "to", "transmit", "transmitter", "tuner",
+  "typical", "use", "valid", "velocity", "voltage", "way", "ways", "wet", "wgs84", "wires", "with",
 ];
 
 const UNITS = [

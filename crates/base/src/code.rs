@@ -74,6 +74,8 @@ pub mod codes {
         WRONG_UNIT Error "wrong-unit" "A unit does not fit the place";
         UNCERTAINTY_NOT_USED Error "uncertainty-not-used" "An uncertainty stands where no result would use it";
         UNCERTAINTY_TOO_LARGE Warning "uncertainty-too-large" "An uncertainty is larger than its figure";
+        WAVELENGTHS_NEED_FREQUENCY Error "wavelengths-need-frequency" "A length in wavelengths does not say at which frequency";
+        ISOLATION_NOT_USED Info "isolation-not-used" "An isolation enters no number";
         LEVELS_ADDED Error "levels-added" "Two power levels in dBm are added";
         POWER_TIMES_DECIBEL Error "power-times-decibel" "A power is multiplied by decibels";
         NOT_A_NUMBER Error "not-a-number" "An expression has no finite value";

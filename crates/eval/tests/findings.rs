@@ -969,3 +969,71 @@ fn a_row_with_watts_and_swr_says_one_thing() {
         ]
     );
 }
+
+/// A piece of cable is cut once: 2.25 wavelengths at 3.75 MHz with a velocity factor of 0.66 are
+/// 2.25 x 0.66 x 299 792 458 / 3.75e6 = 118.718 m, on 3.5 and on 4.0 MHz too.
+#[test]
+fn a_length_in_wavelengths_is_cut_for_one_frequency() {
+    let file = |length: &str| {
+        format!(
+            "band 80m 3.5 MHz to 4.0 MHz\ncable q {{\n    impedance 75 ohm\n    velocity 0.66\n    loss 0.5 dB/100 m/sqrt(MHz)\n    source \"a\"\n}}\nchain c on 80m {{\n    transmitter 100 W carrier\n    jumper {length} of q\n    antenna {{ gain 2 dBi; impedance 112.5 ohm }}\n}}\n"
+        )
+    };
+    let numbers = |length: &str| -> Vec<(f64, f64)> {
+        let s = load(&file(length));
+        let r = s.report();
+        let bands = &r.stations[0].chains[0].bands;
+        assert_eq!(bands.len(), 3);
+        bands
+            .iter()
+            .map(|b| (b.total_loss_db, b.transmitter_swr))
+            .collect()
+    };
+    let (waves, metres) = (
+        numbers("2.25 wavelengths at 3.75 MHz"),
+        numbers("118.717813 m"),
+    );
+    for (a, b) in waves.iter().zip(&metres) {
+        assert!(
+            (a.0 - b.0).abs() < 1e-6 && (a.1 - b.1).abs() < 1e-6,
+            "{a:?} {b:?}"
+        );
+    }
+    // 810° at 3.75 MHz are the same
+    assert_eq!(numbers("810° at 3.75 MHz"), waves);
+    none(
+        &file("2.25 wavelengths at 3.75 MHz"),
+        "wavelengths-need-frequency",
+    );
+    let d = one(&file("2.25 wavelengths"), "wavelengths-need-frequency");
+    says(
+        &d,
+        &["`jumper` is 2.25 wavelengths", "3.5 MHz, 3.75 MHz, 4 MHz"],
+    );
+    assert_eq!(d.fixes.len(), 3);
+    // on one frequency it is clear
+    let single = file("2.25 wavelengths").replace("3.5 MHz to 4.0 MHz", "3.75 MHz");
+    none(&single, "wavelengths-need-frequency");
+}
+
+#[test]
+fn a_part_of_several_chains_is_one_piece() {
+    let file = |receive: &str, length: &str| {
+        format!(
+            "band 2m {{\n    transmit 146.9 MHz\n    receive {receive}\n}}\nstation s {{\n    jumper J1 {length} of rg-213\n    divider T1 tee\n    chain out on 2m transmit {{\n        transmitter 1 W\n        T1 {{\n            branch {{ J1; antenna 0 dBi }}\n            branch {{ load }}\n        }}\n    }}\n    chain in on 2m receive {{\n        antenna 0 dBi\n        J1\n        receiver -119 dBm for 12 dB sinad\n    }}\n}}\n"
+        )
+    };
+    let d = one(
+        &file("146.3 MHz", "0.25 wavelengths"),
+        "wavelengths-need-frequency",
+    );
+    says(&d, &["`J1` is 0.25 wavelengths", "146.9 MHz, 146.3 MHz"]);
+    none(
+        &file("146.9 MHz", "0.25 wavelengths"),
+        "wavelengths-need-frequency",
+    );
+    none(
+        &file("146.3 MHz", "0.25 wavelengths at 146.6 MHz"),
+        "wavelengths-need-frequency",
+    );
+}

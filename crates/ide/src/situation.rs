@@ -257,7 +257,8 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "conductor" if word == "rating" => vec![Temperature],
         "on" if matches!(word, "chain" | "readings") => vec![Frequency],
         "over" => vec![Frequency],
-        "added" | "wet" | "for" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
+        "added" | "wet" | "for" | "isolation" | "rejects" | "return-loss" | "excess" | "figure"
+        | "coupled" => {
             vec![Decibel]
         }
         "split" => vec![Percent, Decibel],

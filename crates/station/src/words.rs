@@ -126,7 +126,7 @@ pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
         (Context::Antenna, "gain" | "directivity") => &["realized"],
         (Context::Antenna, "impedance") => &["with", "reactance", "from"],
         (Context::Device, "high" | "low" | "port" | "from") => {
-            &["passes", "from", "reversed", "accuracy"]
+            &["passes", "rejects", "from", "reversed", "accuracy"]
         }
         (Context::Device, "loss") => &["passes"],
         (_, "read") => &["forward", "reflected", "net", "swr"],

@@ -1,8 +1,9 @@
 //! What parts say beside their loss: which way they lie, what a balun
-//! transforms, how a divider divides.
+//! transforms, how a divider divides,
+//! for which frequency a line is cut, what a leg rejects.
 
 use downlead_base::Diagnostic;
-use downlead_station::model::{Device, Meaning, PartData, Sits, Step};
+use downlead_station::model::{Device, LineLength, Meaning, PartData, Sits, Step, When};
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
 
@@ -225,4 +226,129 @@ fn a_divider_may_be_a_plain_junction() {
         };
         assert!(part.tag.is_none() && branches.len() == 1, "{line}");
     }
+}
+
+/// The length of the first line in wavelengths, its frequency, and what is found.
+fn cut(line: &str) -> (Option<(f64, Option<f64>)>, Vec<Diagnostic>) {
+    let tree = File::parse(format!("station s {{ {line} }}"));
+    let l = lower(&tree.items()[0].item, &Lets::default(), false);
+    let Meaning::Station(st) = l.meaning else {
+        panic!("{line}: no station")
+    };
+    let length = st.parts.first().and_then(|p| match &p.data {
+        PartData::Line(l) => l.length,
+        _ => None,
+    });
+    let waves = match length {
+        Some(LineLength::Wavelengths { length, at_hz }) => Some((length.value, at_hz)),
+        _ => None,
+    };
+    (waves, l.diagnostics)
+}
+
+#[test]
+fn an_electrical_length_says_its_frequency() {
+    for (line, waves, hz) in [
+        ("run M1 3.5 wavelengths at 145 MHz of x", 3.5, Some(145e6)),
+        ("jumper J1 180° at 145 MHz of x, at 15 °C", 0.5, Some(145e6)),
+        (
+            "tail T1 2.5 wavelengths ± 0.1 wavelengths at 435 MHz of x",
+            2.5,
+            Some(435e6),
+        ),
+        (
+            "run M1 0.25 wavelengths of x, at 145 MHz",
+            0.25,
+            Some(145e6),
+        ),
+        ("run M1 0.25 wavelengths of x, at 15 °C", 0.25, None),
+    ] {
+        let (is, found) = cut(line);
+        assert!(found.is_empty(), "{line}: {found:?}");
+        assert_eq!(is, Some((waves, hz)), "{line}");
+    }
+    for (line, words) in [
+        ("run M1 46 m at 145 MHz of x", "same at every frequency"),
+        ("run M1 0.25 wavelengths at 15 °C of x", "follows the cable"),
+        ("run M1 0.25 wavelengths at of x", "cut for follows"),
+    ] {
+        let (_, found) = cut(line);
+        assert_eq!(found.len(), 1, "{line}: {found:?}");
+        assert!(
+            found[0].message.contains(words),
+            "{line}: {}",
+            found[0].message
+        );
+    }
+}
+
+#[test]
+fn a_leg_says_what_it_rejects() {
+    let d = device(
+        "duplexer DU1 { high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz, rejects 85 dB ± 2 dB at 146.3 MHz, sheet \"p. 2\"; low 1.5 dB; low rejects 80 dB at 146.9 MHz, rejects 60 dB on 70cm 23cm }",
+    );
+    assert_eq!(d.ports.len(), 2);
+    let [high] = &d.ports[0].rejects[..] else {
+        panic!("{:?}", d.ports[0].rejects)
+    };
+    assert_eq!(high.when, When::At(146.3e6));
+    assert!((high.value.value - 85.0).abs() < 1e-12);
+    assert!((high.value.u - 2.0 / 3f64.sqrt()).abs() < 1e-12);
+    // the leg's own loss holds everywhere, and has the sheet
+    assert_eq!(d.ports[0].loss[0].when, When::Always);
+    assert_eq!(d.ports[0].loss[0].meta.source.as_deref(), Some("p. 2"));
+    let [at, on] = &d.ports[1].rejects[..] else {
+        panic!("{:?}", d.ports[1].rejects)
+    };
+    assert_eq!(at.when, When::At(146.9e6));
+    assert!(matches!(&on.when, When::Bands(b) if b.len() == 2));
+    for line in [
+        "switch SW1 { port a 0.1 dB, rejects 60 dB; port b 0.1 dB, rejects 60 dB }",
+        "combiner C1 { port a { 145 MHz 3.3 dB; 146 MHz 3.4 dB }; port b 3.3 dB, rejects 30 dB on 2m; port a rejects 30 dB }",
+        "diplexer DX1 { high from \"h.s2p\", rejects 50 dB on 2m; low from \"l.s2p\", rejects 50 dB on 70cm }",
+    ] {
+        let d = device(line);
+        assert!(d.ports.iter().all(|p| p.rejects.len() == 1), "{line}");
+    }
+}
+
+#[test]
+fn one_isolation_of_several_legs_is_not_used() {
+    for (line, words) in [
+        (
+            "duplexer DU1 { high 1.5 dB; low 1.5 dB; isolation 85 dB }",
+            "`DU1` enters no number",
+        ),
+        (
+            "diplexer DX1 { high 0.3 dB; low 0.2 dB; isolation 50 dB }",
+            "which leg",
+        ),
+        (
+            "switch SW1 { port a 0.1 dB; port b 0.1 dB; isolation 60 dB }",
+            "which port",
+        ),
+        (
+            "combiner C1 { port a 3.3 dB; port b 3.3 dB; isolation 30 dB }",
+            "which port",
+        ),
+        ("switch SW1 0.1 dB, isolation 60 dB", "which port"),
+    ] {
+        let (id, message) = code(line);
+        assert_eq!(id, "isolation-not-used", "{line}");
+        assert!(message.contains(words), "{message}");
+    }
+    for line in [
+        "isolator IS1 0.5 dB, isolation 25 dB",
+        "circulator CI1 { loss 0.4 dB; isolation 20 dB }",
+        "duplexer DU1 { high 1.5 dB, rejects 85 dB; low 1.5 dB, rejects 85 dB; isolation 85 dB }",
+    ] {
+        device(line);
+    }
+    let (id, message) = code("filter F1 { port a 1 dB, rejects 40 dB at 150 MHz }");
+    assert_eq!(id, "unexpected-word");
+    assert!(message.contains("this is a filter"), "{message}");
+    assert_eq!(
+        code("duplexer DU1 { high 1.5 dB, rejects 85 dB at 146.3 MHz; low 1.5 dB; high rejects 80 dB at 146.3 MHz }").0,
+        "figure-twice"
+    );
 }

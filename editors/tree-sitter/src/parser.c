@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 288
+#define SYMBOL_COUNT 289
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 266
+#define TOKEN_COUNT 267
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -181,128 +181,129 @@ enum ts_symbol_identifiers {
   anon_sym_realized = 163,
   anon_sym_reference = 164,
   anon_sym_reflected = 165,
-  anon_sym_series = 166,
-  anon_sym_shared = 167,
-  anon_sym_sheet = 168,
-  anon_sym_shunt = 169,
-  anon_sym_sinad = 170,
-  anon_sym_since = 171,
-  anon_sym_ssb = 172,
-  anon_sym_ssb_DASHprocessed = 173,
-  anon_sym_to = 174,
-  anon_sym_typical = 175,
-  anon_sym_way = 176,
-  anon_sym_wet = 177,
-  anon_sym_wgs84 = 178,
-  anon_sym_with = 179,
-  anon_sym_COMMA = 180,
-  anon_sym_EQ = 181,
-  anon_sym_u00b1 = 182,
-  anon_sym_PLUS_SLASH_DASH = 183,
-  anon_sym_LPAREN = 184,
-  anon_sym_RPAREN = 185,
-  anon_sym_DASH = 186,
-  anon_sym_u2212 = 187,
-  anon_sym_u2013 = 188,
-  anon_sym_PLUS = 189,
-  anon_sym_STAR = 190,
-  anon_sym_SLASH = 191,
-  sym__glued = 192,
-  sym_date = 193,
-  sym_dms = 194,
-  sym_number = 195,
-  aux_sym_unit_token1 = 196,
-  aux_sym_unit_token2 = 197,
-  aux_sym_unit_token3 = 198,
-  aux_sym_unit_token4 = 199,
-  aux_sym_unit_token5 = 200,
-  aux_sym_unit_token6 = 201,
-  anon_sym_wavelengths = 202,
-  anon_sym_wavelength = 203,
-  aux_sym_unit_token7 = 204,
-  aux_sym_unit_token8 = 205,
-  aux_sym_unit_token9 = 206,
-  aux_sym_unit_token10 = 207,
-  anon_sym_ohm_DASHm = 208,
-  aux_sym_unit_token11 = 209,
-  aux_sym_unit_token12 = 210,
-  anon_sym_degC = 211,
-  anon_sym_degF = 212,
-  anon_sym_ohms = 213,
-  aux_sym_unit_token13 = 214,
-  anon_sym_GHz = 215,
-  anon_sym_MHz = 216,
-  anon_sym_dBW = 217,
-  anon_sym_dBd = 218,
-  anon_sym_dBi = 219,
-  anon_sym_dBm = 220,
-  anon_sym_deg = 221,
-  anon_sym_kHz = 222,
-  anon_sym_min = 223,
-  anon_sym_ohm = 224,
-  anon_sym_Hz = 225,
-  anon_sym_cm = 226,
-  anon_sym_dB = 227,
-  anon_sym_ft = 228,
-  anon_sym_kV = 229,
-  anon_sym_kW = 230,
-  anon_sym_km = 231,
-  anon_sym_mW = 232,
-  anon_sym_mi = 233,
-  anon_sym_mm = 234,
-  anon_sym_ms = 235,
-  anon_sym_ns = 236,
-  anon_sym_uV = 237,
-  anon_sym_uW = 238,
-  anon_sym_us = 239,
-  anon_sym_yd = 240,
-  anon_sym_u00b0C = 241,
-  anon_sym_u00b0F = 242,
-  anon_sym_u00b5V = 243,
-  anon_sym_u00b5W = 244,
-  anon_sym_u00b5s = 245,
-  anon_sym_u03a9m = 246,
-  anon_sym_u03bcV = 247,
-  anon_sym_u03bcW = 248,
-  anon_sym_u03bcs = 249,
-  anon_sym_u2126m = 250,
-  anon_sym_PERCENT = 251,
-  anon_sym_A = 252,
-  anon_sym_V = 253,
-  anon_sym_W = 254,
-  anon_sym_h = 255,
-  anon_sym_m = 256,
-  anon_sym_s = 257,
-  anon_sym_u00b0 = 258,
-  anon_sym_u03a9 = 259,
-  anon_sym_u03bb = 260,
-  anon_sym_u2126 = 261,
-  sym_root = 262,
-  sym_digit_name = 263,
-  sym_string = 264,
-  sym_comment = 265,
-  sym_source_file = 266,
-  sym__line = 267,
-  sym__end = 268,
-  sym_statement = 269,
-  sym_block_statement = 270,
-  sym_block = 271,
-  sym__head = 272,
-  sym_keyword = 273,
-  sym_only_word = 274,
-  sym_word = 275,
-  sym__value = 276,
-  sym_range = 277,
-  sym_tolerance = 278,
-  sym_coverage = 279,
-  sym__expression = 280,
-  sym_parenthesized_expression = 281,
-  sym_negation = 282,
-  sym_binary_expression = 283,
-  sym_quantity = 284,
-  sym_unit = 285,
-  aux_sym_source_file_repeat1 = 286,
-  aux_sym__head_repeat1 = 287,
+  anon_sym_rejects = 166,
+  anon_sym_series = 167,
+  anon_sym_shared = 168,
+  anon_sym_sheet = 169,
+  anon_sym_shunt = 170,
+  anon_sym_sinad = 171,
+  anon_sym_since = 172,
+  anon_sym_ssb = 173,
+  anon_sym_ssb_DASHprocessed = 174,
+  anon_sym_to = 175,
+  anon_sym_typical = 176,
+  anon_sym_way = 177,
+  anon_sym_wet = 178,
+  anon_sym_wgs84 = 179,
+  anon_sym_with = 180,
+  anon_sym_COMMA = 181,
+  anon_sym_EQ = 182,
+  anon_sym_u00b1 = 183,
+  anon_sym_PLUS_SLASH_DASH = 184,
+  anon_sym_LPAREN = 185,
+  anon_sym_RPAREN = 186,
+  anon_sym_DASH = 187,
+  anon_sym_u2212 = 188,
+  anon_sym_u2013 = 189,
+  anon_sym_PLUS = 190,
+  anon_sym_STAR = 191,
+  anon_sym_SLASH = 192,
+  sym__glued = 193,
+  sym_date = 194,
+  sym_dms = 195,
+  sym_number = 196,
+  aux_sym_unit_token1 = 197,
+  aux_sym_unit_token2 = 198,
+  aux_sym_unit_token3 = 199,
+  aux_sym_unit_token4 = 200,
+  aux_sym_unit_token5 = 201,
+  aux_sym_unit_token6 = 202,
+  anon_sym_wavelengths = 203,
+  anon_sym_wavelength = 204,
+  aux_sym_unit_token7 = 205,
+  aux_sym_unit_token8 = 206,
+  aux_sym_unit_token9 = 207,
+  aux_sym_unit_token10 = 208,
+  anon_sym_ohm_DASHm = 209,
+  aux_sym_unit_token11 = 210,
+  aux_sym_unit_token12 = 211,
+  anon_sym_degC = 212,
+  anon_sym_degF = 213,
+  anon_sym_ohms = 214,
+  aux_sym_unit_token13 = 215,
+  anon_sym_GHz = 216,
+  anon_sym_MHz = 217,
+  anon_sym_dBW = 218,
+  anon_sym_dBd = 219,
+  anon_sym_dBi = 220,
+  anon_sym_dBm = 221,
+  anon_sym_deg = 222,
+  anon_sym_kHz = 223,
+  anon_sym_min = 224,
+  anon_sym_ohm = 225,
+  anon_sym_Hz = 226,
+  anon_sym_cm = 227,
+  anon_sym_dB = 228,
+  anon_sym_ft = 229,
+  anon_sym_kV = 230,
+  anon_sym_kW = 231,
+  anon_sym_km = 232,
+  anon_sym_mW = 233,
+  anon_sym_mi = 234,
+  anon_sym_mm = 235,
+  anon_sym_ms = 236,
+  anon_sym_ns = 237,
+  anon_sym_uV = 238,
+  anon_sym_uW = 239,
+  anon_sym_us = 240,
+  anon_sym_yd = 241,
+  anon_sym_u00b0C = 242,
+  anon_sym_u00b0F = 243,
+  anon_sym_u00b5V = 244,
+  anon_sym_u00b5W = 245,
+  anon_sym_u00b5s = 246,
+  anon_sym_u03a9m = 247,
+  anon_sym_u03bcV = 248,
+  anon_sym_u03bcW = 249,
+  anon_sym_u03bcs = 250,
+  anon_sym_u2126m = 251,
+  anon_sym_PERCENT = 252,
+  anon_sym_A = 253,
+  anon_sym_V = 254,
+  anon_sym_W = 255,
+  anon_sym_h = 256,
+  anon_sym_m = 257,
+  anon_sym_s = 258,
+  anon_sym_u00b0 = 259,
+  anon_sym_u03a9 = 260,
+  anon_sym_u03bb = 261,
+  anon_sym_u2126 = 262,
+  sym_root = 263,
+  sym_digit_name = 264,
+  sym_string = 265,
+  sym_comment = 266,
+  sym_source_file = 267,
+  sym__line = 268,
+  sym__end = 269,
+  sym_statement = 270,
+  sym_block_statement = 271,
+  sym_block = 272,
+  sym__head = 273,
+  sym_keyword = 274,
+  sym_only_word = 275,
+  sym_word = 276,
+  sym__value = 277,
+  sym_range = 278,
+  sym_tolerance = 279,
+  sym_coverage = 280,
+  sym__expression = 281,
+  sym_parenthesized_expression = 282,
+  sym_negation = 283,
+  sym_binary_expression = 284,
+  sym_quantity = 285,
+  sym_unit = 286,
+  aux_sym_source_file_repeat1 = 287,
+  aux_sym__head_repeat1 = 288,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -472,6 +473,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_realized] = "realized",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
+  [anon_sym_rejects] = "rejects",
   [anon_sym_series] = "series",
   [anon_sym_shared] = "shared",
   [anon_sym_sheet] = "sheet",
@@ -763,6 +765,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_realized] = anon_sym_realized,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
+  [anon_sym_rejects] = anon_sym_rejects,
   [anon_sym_series] = anon_sym_series,
   [anon_sym_shared] = anon_sym_shared,
   [anon_sym_sheet] = anon_sym_sheet,
@@ -1549,6 +1552,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_reflected] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rejects] = {
     .visible = true,
     .named = false,
   },
@@ -4458,74 +4465,77 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 't') ADVANCE(251);
       END_STATE();
     case 116:
-      if (lookahead == 'a') ADVANCE(252);
-      if (lookahead == 'c') ADVANCE(253);
-      if (lookahead == 'f') ADVANCE(254);
-      if (lookahead == 'p') ADVANCE(255);
-      if (lookahead == 's') ADVANCE(256);
-      if (lookahead == 't') ADVANCE(257);
-      if (lookahead == 'v') ADVANCE(258);
+      ADVANCE_MAP(
+        'a', 252,
+        'c', 253,
+        'f', 254,
+        'j', 255,
+        'p', 256,
+        's', 257,
+        't', 258,
+        'v', 259,
+      );
       END_STATE();
     case 117:
-      if (lookahead == 'n') ADVANCE(259);
+      if (lookahead == 'n') ADVANCE(260);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(260);
+      if (lookahead == 'a') ADVANCE(261);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(261);
-      if (lookahead == 'r') ADVANCE(262);
-      if (lookahead == 's') ADVANCE(263);
+      if (lookahead == 'n') ADVANCE(262);
+      if (lookahead == 'r') ADVANCE(263);
+      if (lookahead == 's') ADVANCE(264);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(264);
-      if (lookahead == 'e') ADVANCE(265);
-      if (lookahead == 'o') ADVANCE(266);
-      if (lookahead == 'u') ADVANCE(267);
+      if (lookahead == 'a') ADVANCE(265);
+      if (lookahead == 'e') ADVANCE(266);
+      if (lookahead == 'o') ADVANCE(267);
+      if (lookahead == 'u') ADVANCE(268);
       END_STATE();
     case 121:
-      if (lookahead == 'n') ADVANCE(268);
-      if (lookahead == 'z') ADVANCE(269);
+      if (lookahead == 'n') ADVANCE(269);
+      if (lookahead == 'z') ADVANCE(270);
       END_STATE();
     case 122:
-      if (lookahead == 'u') ADVANCE(270);
+      if (lookahead == 'u') ADVANCE(271);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(271);
-      if (lookahead == 'l') ADVANCE(272);
+      if (lookahead == 'a') ADVANCE(272);
+      if (lookahead == 'l') ADVANCE(273);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(273);
+      if (lookahead == 'b') ADVANCE(274);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(274);
-      if (lookahead == 'r') ADVANCE(275);
+      if (lookahead == 'a') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 126:
-      if (lookahead == 'i') ADVANCE(276);
-      if (lookahead == 'r') ADVANCE(277);
+      if (lookahead == 'i') ADVANCE(277);
+      if (lookahead == 'r') ADVANCE(278);
       END_STATE();
     case 127:
-      if (lookahead == 'i') ADVANCE(278);
+      if (lookahead == 'i') ADVANCE(279);
       END_STATE();
     case 128:
-      if (lookahead == 'e') ADVANCE(279);
-      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == 'm') ADVANCE(281);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(281);
+      if (lookahead == 'r') ADVANCE(282);
       END_STATE();
     case 130:
       ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(282);
+      if (lookahead == 'a') ADVANCE(283);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 'n') ADVANCE(284);
       END_STATE();
     case 133:
-      if (lookahead == 'p') ADVANCE(284);
+      if (lookahead == 'p') ADVANCE(285);
       END_STATE();
     case 134:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -4535,30 +4545,30 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 136:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(285);
+      if (lookahead == 'e') ADVANCE(286);
       END_STATE();
     case 137:
-      if (lookahead == 'l') ADVANCE(286);
-      END_STATE();
-    case 138:
       if (lookahead == 'l') ADVANCE(287);
       END_STATE();
-    case 139:
+    case 138:
       if (lookahead == 'l') ADVANCE(288);
       END_STATE();
+    case 139:
+      if (lookahead == 'l') ADVANCE(289);
+      END_STATE();
     case 140:
-      if (lookahead == 'v') ADVANCE(289);
-      if (lookahead == 'y') ADVANCE(290);
+      if (lookahead == 'v') ADVANCE(290);
+      if (lookahead == 'y') ADVANCE(291);
       END_STATE();
     case 141:
-      if (lookahead == 't') ADVANCE(291);
+      if (lookahead == 't') ADVANCE(292);
       END_STATE();
     case 142:
-      if (lookahead == 's') ADVANCE(292);
+      if (lookahead == 's') ADVANCE(293);
       END_STATE();
     case 143:
-      if (lookahead == 'r') ADVANCE(293);
-      if (lookahead == 't') ADVANCE(294);
+      if (lookahead == 'r') ADVANCE(294);
+      if (lookahead == 't') ADVANCE(295);
       END_STATE();
     case 144:
       ACCEPT_TOKEN(anon_sym_yd);
@@ -4570,82 +4580,82 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 147:
-      if (lookahead == 'u') ADVANCE(295);
+      if (lookahead == 'u') ADVANCE(296);
       END_STATE();
     case 148:
-      if (lookahead == 'p') ADVANCE(296);
+      if (lookahead == 'p') ADVANCE(297);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 'e') ADVANCE(298);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(298);
+      if (lookahead == 'i') ADVANCE(299);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 'i') ADVANCE(300);
       END_STATE();
     case 153:
-      if (lookahead == 'l') ADVANCE(300);
-      END_STATE();
-    case 154:
       if (lookahead == 'l') ADVANCE(301);
       END_STATE();
+    case 154:
+      if (lookahead == 'l') ADVANCE(302);
+      END_STATE();
     case 155:
-      if (lookahead == 'e') ADVANCE(302);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(303);
+      if (lookahead == 'r') ADVANCE(304);
       END_STATE();
     case 157:
-      if (lookahead == 'u') ADVANCE(304);
+      if (lookahead == 'u') ADVANCE(305);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(305);
+      if (lookahead == 'd') ADVANCE(306);
       END_STATE();
     case 159:
-      if (lookahead == 'e') ADVANCE(306);
+      if (lookahead == 'e') ADVANCE(307);
       END_STATE();
     case 160:
-      if (lookahead == 'i') ADVANCE(307);
-      if (lookahead == 'n') ADVANCE(308);
+      if (lookahead == 'i') ADVANCE(308);
+      if (lookahead == 'n') ADVANCE(309);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(309);
+      if (lookahead == 'p') ADVANCE(310);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(310);
+      if (lookahead == 'l') ADVANCE(311);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(311);
+      if (lookahead == 'i') ADVANCE(312);
       END_STATE();
     case 164:
-      if (lookahead == 'r') ADVANCE(312);
+      if (lookahead == 'r') ADVANCE(313);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(313);
+      if (lookahead == 'i') ADVANCE(314);
       END_STATE();
     case 166:
-      if (lookahead == 'c') ADVANCE(314);
+      if (lookahead == 'c') ADVANCE(315);
       END_STATE();
     case 167:
-      if (lookahead == 'd') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(316);
       END_STATE();
     case 168:
-      if (lookahead == 'b') ADVANCE(316);
+      if (lookahead == 'b') ADVANCE(317);
       END_STATE();
     case 169:
-      if (lookahead == 'd') ADVANCE(317);
-      if (lookahead == 'n') ADVANCE(318);
-      if (lookahead == 's') ADVANCE(319);
+      if (lookahead == 'd') ADVANCE(318);
+      if (lookahead == 'n') ADVANCE(319);
+      if (lookahead == 's') ADVANCE(320);
       END_STATE();
     case 170:
-      if (lookahead == 'r') ADVANCE(320);
+      if (lookahead == 'r') ADVANCE(321);
       END_STATE();
     case 171:
-      if (lookahead == 'p') ADVANCE(321);
+      if (lookahead == 'p') ADVANCE(322);
       END_STATE();
     case 172:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -4660,1959 +4670,1974 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 176:
-      if (lookahead == 'a') ADVANCE(322);
+      if (lookahead == 'a') ADVANCE(323);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(323);
-      if (lookahead == 'F') ADVANCE(324);
+      if (lookahead == 'C') ADVANCE(324);
+      if (lookahead == 'F') ADVANCE(325);
       END_STATE();
     case 178:
-      if (lookahead == 'a') ADVANCE(325);
+      if (lookahead == 'a') ADVANCE(326);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(326);
+      if (lookahead == 'i') ADVANCE(327);
       END_STATE();
     case 180:
-      if (lookahead == 'm') ADVANCE(327);
+      if (lookahead == 'm') ADVANCE(328);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(328);
+      if (lookahead == 'l') ADVANCE(329);
       END_STATE();
     case 182:
-      if (lookahead == 'e') ADVANCE(329);
+      if (lookahead == 'e') ADVANCE(330);
       END_STATE();
     case 183:
-      if (lookahead == 'p') ADVANCE(330);
+      if (lookahead == 'p') ADVANCE(331);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(331);
+      if (lookahead == 'i') ADVANCE(332);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 186:
-      if (lookahead == 'l') ADVANCE(332);
+      if (lookahead == 'l') ADVANCE(333);
       END_STATE();
     case 187:
-      if (lookahead == 'y') ADVANCE(333);
+      if (lookahead == 'y') ADVANCE(334);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(334);
+      if (lookahead == 'i') ADVANCE(335);
       END_STATE();
     case 189:
-      if (lookahead == 'p') ADVANCE(335);
+      if (lookahead == 'p') ADVANCE(336);
       END_STATE();
     case 190:
-      if (lookahead == 's') ADVANCE(336);
+      if (lookahead == 's') ADVANCE(337);
       END_STATE();
     case 191:
-      if (lookahead == 'a') ADVANCE(337);
+      if (lookahead == 'a') ADVANCE(338);
       END_STATE();
     case 192:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 193:
-      if (lookahead == 's') ADVANCE(338);
+      if (lookahead == 's') ADVANCE(339);
       END_STATE();
     case 194:
-      if (lookahead == 'e') ADVANCE(339);
-      END_STATE();
-    case 195:
       if (lookahead == 'e') ADVANCE(340);
       END_STATE();
+    case 195:
+      if (lookahead == 'e') ADVANCE(341);
+      END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(342);
       END_STATE();
     case 197:
-      if (lookahead == 'u') ADVANCE(342);
+      if (lookahead == 'u') ADVANCE(343);
       END_STATE();
     case 198:
-      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 't') ADVANCE(344);
       END_STATE();
     case 199:
-      if (lookahead == 'd') ADVANCE(344);
+      if (lookahead == 'd') ADVANCE(345);
       END_STATE();
     case 200:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(345);
+      if (lookahead == 'w') ADVANCE(346);
       END_STATE();
     case 201:
-      if (lookahead == 'm') ADVANCE(346);
+      if (lookahead == 'm') ADVANCE(347);
       END_STATE();
     case 202:
-      if (lookahead == 'l') ADVANCE(347);
+      if (lookahead == 'l') ADVANCE(348);
       END_STATE();
     case 203:
-      if (lookahead == 'n') ADVANCE(348);
+      if (lookahead == 'n') ADVANCE(349);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(349);
+      if (lookahead == 'e') ADVANCE(350);
       END_STATE();
     case 205:
-      if (lookahead == 'u') ADVANCE(350);
+      if (lookahead == 'u') ADVANCE(351);
       END_STATE();
     case 206:
-      if (lookahead == 's') ADVANCE(351);
+      if (lookahead == 's') ADVANCE(352);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(352);
+      if (lookahead == 't') ADVANCE(353);
       END_STATE();
     case 208:
-      if (lookahead == 'g') ADVANCE(353);
+      if (lookahead == 'g') ADVANCE(354);
       END_STATE();
     case 209:
-      if (lookahead == 'h') ADVANCE(354);
+      if (lookahead == 'h') ADVANCE(355);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(355);
-      END_STATE();
-    case 211:
       if (lookahead == 'e') ADVANCE(356);
       END_STATE();
+    case 211:
+      if (lookahead == 'e') ADVANCE(357);
+      END_STATE();
     case 212:
-      if (lookahead == 'u') ADVANCE(357);
+      if (lookahead == 'u') ADVANCE(358);
       END_STATE();
     case 213:
-      if (lookahead == 't') ADVANCE(358);
+      if (lookahead == 't') ADVANCE(359);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(359);
+      if (lookahead == 'l') ADVANCE(360);
       END_STATE();
     case 215:
-      if (lookahead == 'n') ADVANCE(360);
+      if (lookahead == 'n') ADVANCE(361);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'p') ADVANCE(362);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(362);
+      if (lookahead == 'e') ADVANCE(363);
       END_STATE();
     case 219:
-      if (lookahead == 'd') ADVANCE(363);
+      if (lookahead == 'd') ADVANCE(364);
       END_STATE();
     case 220:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(364);
+      if (lookahead == 'i') ADVANCE(365);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(365);
+      if (lookahead == 'e') ADVANCE(366);
       END_STATE();
     case 223:
-      if (lookahead == 'd') ADVANCE(366);
+      if (lookahead == 'd') ADVANCE(367);
       END_STATE();
     case 224:
-      if (lookahead == 's') ADVANCE(367);
+      if (lookahead == 's') ADVANCE(368);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 226:
-      if (lookahead == 'i') ADVANCE(368);
+      if (lookahead == 'i') ADVANCE(369);
       END_STATE();
     case 227:
-      if (lookahead == 'n') ADVANCE(369);
+      if (lookahead == 'n') ADVANCE(370);
       END_STATE();
     case 228:
-      if (lookahead == 'e') ADVANCE(370);
+      if (lookahead == 'e') ADVANCE(371);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(371);
+      if (lookahead == 'e') ADVANCE(372);
       END_STATE();
     case 231:
-      if (lookahead == '2') ADVANCE(372);
-      if (lookahead == '8') ADVANCE(373);
+      if (lookahead == '2') ADVANCE(373);
+      if (lookahead == '8') ADVANCE(374);
       END_STATE();
     case 232:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 233:
-      if (lookahead == 's') ADVANCE(374);
+      if (lookahead == 's') ADVANCE(375);
       END_STATE();
     case 234:
-      if (lookahead == 'i') ADVANCE(375);
+      if (lookahead == 'i') ADVANCE(376);
       END_STATE();
     case 235:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(376);
-      if (lookahead == 's') ADVANCE(377);
+      if (lookahead == '-') ADVANCE(377);
+      if (lookahead == 's') ADVANCE(378);
       END_STATE();
     case 236:
-      if (lookahead == 'n') ADVANCE(378);
+      if (lookahead == 'n') ADVANCE(379);
       END_STATE();
     case 237:
-      if (lookahead == 'e') ADVANCE(379);
-      if (lookahead == 'p') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'p') ADVANCE(381);
       END_STATE();
     case 238:
-      if (lookahead == 'r') ADVANCE(381);
+      if (lookahead == 'r') ADVANCE(382);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(382);
+      if (lookahead == 's') ADVANCE(383);
       END_STATE();
     case 241:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 242:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(383);
+      if (lookahead == 'm') ADVANCE(384);
       END_STATE();
     case 243:
-      if (lookahead == 's') ADVANCE(384);
+      if (lookahead == 's') ADVANCE(385);
       END_STATE();
     case 244:
-      if (lookahead == 'c') ADVANCE(385);
-      END_STATE();
-    case 245:
       if (lookahead == 'c') ADVANCE(386);
       END_STATE();
+    case 245:
+      if (lookahead == 'c') ADVANCE(387);
+      END_STATE();
     case 246:
-      if (lookahead == 't') ADVANCE(387);
+      if (lookahead == 't') ADVANCE(388);
       END_STATE();
     case 247:
-      if (lookahead == 'i') ADVANCE(388);
+      if (lookahead == 'i') ADVANCE(389);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(390);
       END_STATE();
     case 249:
-      if (lookahead == 'a') ADVANCE(390);
+      if (lookahead == 'a') ADVANCE(391);
       END_STATE();
     case 250:
-      if (lookahead == 't') ADVANCE(391);
+      if (lookahead == 't') ADVANCE(392);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(392);
-      if (lookahead == 'i') ADVANCE(393);
+      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(394);
       END_STATE();
     case 252:
-      if (lookahead == 'c') ADVANCE(394);
-      if (lookahead == 'd') ADVANCE(395);
-      if (lookahead == 'l') ADVANCE(396);
+      if (lookahead == 'c') ADVANCE(395);
+      if (lookahead == 'd') ADVANCE(396);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(397);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 254:
-      if (lookahead == 'e') ADVANCE(398);
-      if (lookahead == 'l') ADVANCE(399);
+      if (lookahead == 'e') ADVANCE(399);
+      if (lookahead == 'l') ADVANCE(400);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(400);
+      if (lookahead == 'e') ADVANCE(401);
       END_STATE();
     case 256:
-      if (lookahead == 'i') ADVANCE(401);
-      if (lookahead == 'o') ADVANCE(402);
+      if (lookahead == 'e') ADVANCE(402);
       END_STATE();
     case 257:
-      if (lookahead == 'u') ADVANCE(403);
+      if (lookahead == 'i') ADVANCE(403);
+      if (lookahead == 'o') ADVANCE(404);
       END_STATE();
     case 258:
-      if (lookahead == 'e') ADVANCE(404);
+      if (lookahead == 'u') ADVANCE(405);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(406);
       END_STATE();
     case 260:
-      if (lookahead == 'l') ADVANCE(405);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 261:
-      if (lookahead == 's') ADVANCE(406);
+      if (lookahead == 'l') ADVANCE(407);
       END_STATE();
     case 262:
-      if (lookahead == 'i') ADVANCE(407);
-      END_STATE();
-    case 263:
       if (lookahead == 's') ADVANCE(408);
       END_STATE();
+    case 263:
+      if (lookahead == 'i') ADVANCE(409);
+      END_STATE();
     case 264:
-      if (lookahead == 'r') ADVANCE(409);
+      if (lookahead == 's') ADVANCE(410);
       END_STATE();
     case 265:
-      if (lookahead == 'e') ADVANCE(410);
-      END_STATE();
-    case 266:
       if (lookahead == 'r') ADVANCE(411);
       END_STATE();
+    case 266:
+      if (lookahead == 'e') ADVANCE(412);
+      END_STATE();
     case 267:
-      if (lookahead == 'n') ADVANCE(412);
+      if (lookahead == 'r') ADVANCE(413);
       END_STATE();
     case 268:
-      if (lookahead == 'a') ADVANCE(413);
-      if (lookahead == 'c') ADVANCE(414);
+      if (lookahead == 'n') ADVANCE(414);
       END_STATE();
     case 269:
-      if (lookahead == 'e') ADVANCE(415);
+      if (lookahead == 'a') ADVANCE(415);
+      if (lookahead == 'c') ADVANCE(416);
       END_STATE();
     case 270:
-      if (lookahead == 'r') ADVANCE(416);
+      if (lookahead == 'e') ADVANCE(417);
       END_STATE();
     case 271:
-      if (lookahead == 'c') ADVANCE(417);
+      if (lookahead == 'r') ADVANCE(418);
       END_STATE();
     case 272:
-      if (lookahead == 'i') ADVANCE(418);
+      if (lookahead == 'c') ADVANCE(419);
       END_STATE();
     case 273:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(419);
+      if (lookahead == 'i') ADVANCE(420);
       END_STATE();
     case 274:
-      if (lookahead == 't') ADVANCE(420);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(421);
       END_STATE();
     case 275:
-      if (lookahead == 'a') ADVANCE(421);
-      END_STATE();
-    case 276:
       if (lookahead == 't') ADVANCE(422);
       END_STATE();
+    case 276:
+      if (lookahead == 'a') ADVANCE(423);
+      END_STATE();
     case 277:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(424);
       END_STATE();
     case 278:
-      if (lookahead == 'l') ADVANCE(423);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 279:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'l') ADVANCE(425);
       END_STATE();
     case 280:
-      if (lookahead == 'p') ADVANCE(424);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 281:
-      if (lookahead == 'o') ADVANCE(425);
+      if (lookahead == 'p') ADVANCE(426);
       END_STATE();
     case 282:
-      if (lookahead == 'n') ADVANCE(426);
+      if (lookahead == 'o') ADVANCE(427);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'n') ADVANCE(428);
       END_STATE();
     case 284:
-      if (lookahead == 'i') ADVANCE(428);
+      if (lookahead == 'e') ADVANCE(429);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'i') ADVANCE(430);
       END_STATE();
     case 286:
-      if (lookahead == 'i') ADVANCE(429);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 287:
-      if (lookahead == 'o') ADVANCE(430);
+      if (lookahead == 'i') ADVANCE(431);
       END_STATE();
     case 288:
-      if (lookahead == 't') ADVANCE(431);
+      if (lookahead == 'o') ADVANCE(432);
       END_STATE();
     case 289:
-      if (lookahead == 'e') ADVANCE(432);
+      if (lookahead == 't') ADVANCE(433);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(433);
+      if (lookahead == 'e') ADVANCE(434);
       END_STATE();
     case 291:
-      ACCEPT_TOKEN(anon_sym_wet);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(435);
       END_STATE();
     case 292:
-      if (lookahead == '8') ADVANCE(434);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 293:
-      if (lookahead == 'e') ADVANCE(435);
+      if (lookahead == '8') ADVANCE(436);
       END_STATE();
     case 294:
-      if (lookahead == 'h') ADVANCE(436);
+      if (lookahead == 'e') ADVANCE(437);
       END_STATE();
     case 295:
-      if (lookahead == 'r') ADVANCE(437);
+      if (lookahead == 'h') ADVANCE(438);
       END_STATE();
     case 296:
-      if (lookahead == 't') ADVANCE(438);
+      if (lookahead == 'r') ADVANCE(439);
       END_STATE();
     case 297:
-      if (lookahead == 'd') ADVANCE(439);
+      if (lookahead == 't') ADVANCE(440);
       END_STATE();
     case 298:
-      if (lookahead == 'n') ADVANCE(440);
+      if (lookahead == 'd') ADVANCE(441);
       END_STATE();
     case 299:
-      if (lookahead == 'e') ADVANCE(441);
+      if (lookahead == 'n') ADVANCE(442);
       END_STATE();
     case 300:
-      if (lookahead == 'i') ADVANCE(442);
+      if (lookahead == 'e') ADVANCE(443);
       END_STATE();
     case 301:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'i') ADVANCE(444);
       END_STATE();
     case 302:
-      if (lookahead == 'n') ADVANCE(443);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 303:
-      if (lookahead == 't') ADVANCE(444);
-      END_STATE();
-    case 304:
       if (lookahead == 'n') ADVANCE(445);
       END_STATE();
+    case 304:
+      if (lookahead == 't') ADVANCE(446);
+      END_STATE();
     case 305:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'n') ADVANCE(447);
       END_STATE();
     case 306:
-      if (lookahead == 'l') ADVANCE(446);
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
     case 307:
-      if (lookahead == 'd') ADVANCE(447);
+      if (lookahead == 'l') ADVANCE(448);
       END_STATE();
     case 308:
-      if (lookahead == 'c') ADVANCE(448);
+      if (lookahead == 'd') ADVANCE(449);
       END_STATE();
     case 309:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'c') ADVANCE(450);
       END_STATE();
     case 310:
-      if (lookahead == 'e') ADVANCE(449);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 311:
-      if (lookahead == 'b') ADVANCE(450);
+      if (lookahead == 'e') ADVANCE(451);
       END_STATE();
     case 312:
-      if (lookahead == 'i') ADVANCE(451);
+      if (lookahead == 'b') ADVANCE(452);
       END_STATE();
     case 313:
-      if (lookahead == 'n') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(453);
       END_STATE();
     case 314:
-      if (lookahead == 'u') ADVANCE(453);
+      if (lookahead == 'n') ADVANCE(454);
       END_STATE();
     case 315:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 316:
-      if (lookahead == 'i') ADVANCE(454);
-      END_STATE();
-    case 317:
       if (lookahead == 'u') ADVANCE(455);
       END_STATE();
+    case 316:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 317:
+      if (lookahead == 'i') ADVANCE(456);
+      END_STATE();
     case 318:
-      if (lookahead == 'e') ADVANCE(456);
+      if (lookahead == 'u') ADVANCE(457);
       END_STATE();
     case 319:
-      if (lookahead == 't') ADVANCE(457);
-      END_STATE();
-    case 320:
       if (lookahead == 'e') ADVANCE(458);
       END_STATE();
+    case 320:
+      if (lookahead == 't') ADVANCE(459);
+      END_STATE();
     case 321:
-      if (lookahead == 'l') ADVANCE(459);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 322:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'l') ADVANCE(461);
       END_STATE();
     case 323:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 324:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 325:
-      if (lookahead == 'y') ADVANCE(460);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 326:
-      if (lookahead == 'c') ADVANCE(461);
+      if (lookahead == 'y') ADVANCE(462);
       END_STATE();
     case 327:
-      if (lookahead == 'e') ADVANCE(462);
+      if (lookahead == 'c') ADVANCE(463);
       END_STATE();
     case 328:
-      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'e') ADVANCE(464);
       END_STATE();
     case 329:
-      if (lookahead == 'c') ADVANCE(464);
+      if (lookahead == 'e') ADVANCE(465);
       END_STATE();
     case 330:
-      if (lookahead == 'l') ADVANCE(465);
+      if (lookahead == 'c') ADVANCE(466);
       END_STATE();
     case 331:
-      if (lookahead == 'd') ADVANCE(466);
+      if (lookahead == 'l') ADVANCE(467);
       END_STATE();
     case 332:
-      if (lookahead == 'e') ADVANCE(467);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 333:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(469);
       END_STATE();
     case 334:
-      if (lookahead == 'c') ADVANCE(468);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 335:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'c') ADVANCE(470);
       END_STATE();
     case 336:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 337:
-      if (lookahead == 'l') ADVANCE(469);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 338:
-      if (lookahead == '8') ADVANCE(470);
+      if (lookahead == 'l') ADVANCE(471);
       END_STATE();
     case 339:
-      if (lookahead == 's') ADVANCE(471);
+      if (lookahead == '8') ADVANCE(472);
       END_STATE();
     case 340:
-      if (lookahead == 'c') ADVANCE(472);
+      if (lookahead == 's') ADVANCE(473);
       END_STATE();
     case 341:
-      if (lookahead == 'l') ADVANCE(473);
+      if (lookahead == 'c') ADVANCE(474);
       END_STATE();
     case 342:
-      if (lookahead == 'r') ADVANCE(474);
+      if (lookahead == 'l') ADVANCE(475);
       END_STATE();
     case 343:
-      if (lookahead == 'e') ADVANCE(475);
+      if (lookahead == 'r') ADVANCE(476);
       END_STATE();
     case 344:
-      if (lookahead == 'b') ADVANCE(476);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 345:
-      if (lookahead == 'a') ADVANCE(477);
+      if (lookahead == 'b') ADVANCE(478);
       END_STATE();
     case 346:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
     case 347:
-      ACCEPT_TOKEN(anon_sym_full);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 348:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 349:
-      if (lookahead == 'r') ADVANCE(478);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 350:
-      if (lookahead == 'n') ADVANCE(479);
+      if (lookahead == 'r') ADVANCE(480);
       END_STATE();
     case 351:
-      if (lookahead == 's') ADVANCE(480);
+      if (lookahead == 'n') ADVANCE(481);
       END_STATE();
     case 352:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 's') ADVANCE(482);
       END_STATE();
     case 353:
-      if (lookahead == 'h') ADVANCE(481);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 354:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'h') ADVANCE(483);
       END_STATE();
     case 355:
-      if (lookahead == 'd') ADVANCE(482);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 356:
-      if (lookahead == 'r') ADVANCE(483);
+      if (lookahead == 'd') ADVANCE(484);
       END_STATE();
     case 357:
-      if (lookahead == 't') ADVANCE(484);
-      END_STATE();
-    case 358:
       if (lookahead == 'r') ADVANCE(485);
       END_STATE();
+    case 358:
+      if (lookahead == 't') ADVANCE(486);
+      END_STATE();
     case 359:
-      if (lookahead == 'a') ADVANCE(486);
+      if (lookahead == 'r') ADVANCE(487);
       END_STATE();
     case 360:
-      if (lookahead == 's') ADVANCE(487);
+      if (lookahead == 'a') ADVANCE(488);
       END_STATE();
     case 361:
-      if (lookahead == 'e') ADVANCE(488);
+      if (lookahead == 's') ADVANCE(489);
       END_STATE();
     case 362:
-      if (lookahead == 'd') ADVANCE(489);
+      if (lookahead == 'e') ADVANCE(490);
       END_STATE();
     case 363:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'd') ADVANCE(491);
       END_STATE();
     case 364:
-      if (lookahead == 't') ADVANCE(490);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 365:
-      if (lookahead == 'a') ADVANCE(491);
+      if (lookahead == 't') ADVANCE(492);
       END_STATE();
     case 366:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'a') ADVANCE(493);
       END_STATE();
     case 367:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(492);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 368:
-      if (lookahead == 'm') ADVANCE(493);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(494);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'm') ADVANCE(495);
       END_STATE();
     case 370:
-      if (lookahead == 'r') ADVANCE(494);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 371:
-      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'r') ADVANCE(496);
       END_STATE();
     case 372:
-      if (lookahead == '7') ADVANCE(495);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 373:
-      if (lookahead == '3') ADVANCE(496);
+      if (lookahead == '7') ADVANCE(497);
       END_STATE();
     case 374:
-      if (lookahead == 'e') ADVANCE(497);
+      if (lookahead == '3') ADVANCE(498);
       END_STATE();
     case 375:
-      if (lookahead == 'n') ADVANCE(498);
+      if (lookahead == 'e') ADVANCE(499);
       END_STATE();
     case 376:
-      if (lookahead == 'm') ADVANCE(499);
+      if (lookahead == 'n') ADVANCE(500);
       END_STATE();
     case 377:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'm') ADVANCE(501);
       END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_open);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 379:
-      if (lookahead == 'r') ADVANCE(500);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 380:
-      if (lookahead == 'u') ADVANCE(501);
+      if (lookahead == 'r') ADVANCE(502);
       END_STATE();
     case 381:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'u') ADVANCE(503);
       END_STATE();
     case 382:
-      if (lookahead == 'e') ADVANCE(502);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 383:
-      if (lookahead == 'i') ADVANCE(503);
-      END_STATE();
-    case 384:
       if (lookahead == 'e') ADVANCE(504);
       END_STATE();
-    case 385:
-      if (lookahead == 'e') ADVANCE(505);
+    case 384:
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
-    case 386:
+    case 385:
       if (lookahead == 'e') ADVANCE(506);
       END_STATE();
+    case 386:
+      if (lookahead == 'e') ADVANCE(507);
+      END_STATE();
     case 387:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(508);
       END_STATE();
     case 388:
-      if (lookahead == 't') ADVANCE(507);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 389:
-      if (lookahead == 'r') ADVANCE(508);
+      if (lookahead == 't') ADVANCE(509);
       END_STATE();
     case 390:
-      if (lookahead == 'm') ADVANCE(509);
+      if (lookahead == 'r') ADVANCE(510);
       END_STATE();
     case 391:
-      if (lookahead == 'e') ADVANCE(510);
+      if (lookahead == 'm') ADVANCE(511);
       END_STATE();
     case 392:
-      if (lookahead == 'd') ADVANCE(511);
+      if (lookahead == 'e') ADVANCE(512);
       END_STATE();
     case 393:
-      if (lookahead == 'n') ADVANCE(512);
-      if (lookahead == 'o') ADVANCE(513);
+      if (lookahead == 'd') ADVANCE(513);
       END_STATE();
     case 394:
-      if (lookahead == 't') ADVANCE(514);
+      if (lookahead == 'n') ADVANCE(514);
+      if (lookahead == 'o') ADVANCE(515);
       END_STATE();
     case 395:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(515);
+      if (lookahead == 't') ADVANCE(516);
       END_STATE();
     case 396:
-      if (lookahead == 'i') ADVANCE(516);
-      END_STATE();
-    case 397:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(517);
       END_STATE();
+    case 397:
+      if (lookahead == 'i') ADVANCE(518);
+      END_STATE();
     case 398:
-      if (lookahead == 'r') ADVANCE(518);
+      if (lookahead == 'i') ADVANCE(519);
       END_STATE();
     case 399:
-      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 'r') ADVANCE(520);
       END_STATE();
     case 400:
-      if (lookahead == 'a') ADVANCE(520);
+      if (lookahead == 'e') ADVANCE(521);
       END_STATE();
     case 401:
-      if (lookahead == 's') ADVANCE(521);
+      if (lookahead == 'c') ADVANCE(522);
       END_STATE();
     case 402:
-      if (lookahead == 'l') ADVANCE(522);
-      if (lookahead == 'n') ADVANCE(523);
+      if (lookahead == 'a') ADVANCE(523);
       END_STATE();
     case 403:
-      if (lookahead == 'r') ADVANCE(524);
+      if (lookahead == 's') ADVANCE(524);
       END_STATE();
     case 404:
-      if (lookahead == 'r') ADVANCE(525);
+      if (lookahead == 'l') ADVANCE(525);
+      if (lookahead == 'n') ADVANCE(526);
       END_STATE();
     case 405:
-      if (lookahead == 'e') ADVANCE(526);
+      if (lookahead == 'r') ADVANCE(527);
       END_STATE();
     case 406:
-      if (lookahead == 'i') ADVANCE(527);
+      if (lookahead == 'r') ADVANCE(528);
       END_STATE();
     case 407:
-      if (lookahead == 'e') ADVANCE(528);
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
     case 408:
-      if (lookahead == 'i') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 409:
-      if (lookahead == 'e') ADVANCE(530);
+      if (lookahead == 'e') ADVANCE(531);
       END_STATE();
     case 410:
-      if (lookahead == 't') ADVANCE(531);
+      if (lookahead == 'i') ADVANCE(532);
       END_STATE();
     case 411:
-      if (lookahead == 't') ADVANCE(532);
+      if (lookahead == 'e') ADVANCE(533);
       END_STATE();
     case 412:
-      if (lookahead == 't') ADVANCE(533);
+      if (lookahead == 't') ADVANCE(534);
       END_STATE();
     case 413:
-      if (lookahead == 'd') ADVANCE(534);
+      if (lookahead == 't') ADVANCE(535);
       END_STATE();
     case 414:
-      if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 't') ADVANCE(536);
       END_STATE();
     case 415:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'd') ADVANCE(537);
       END_STATE();
     case 416:
-      if (lookahead == 'c') ADVANCE(536);
+      if (lookahead == 'e') ADVANCE(538);
       END_STATE();
     case 417:
-      if (lookahead == 'i') ADVANCE(537);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 418:
-      if (lookahead == 't') ADVANCE(538);
+      if (lookahead == 'c') ADVANCE(539);
       END_STATE();
     case 419:
-      if (lookahead == 'p') ADVANCE(539);
-      END_STATE();
-    case 420:
       if (lookahead == 'i') ADVANCE(540);
       END_STATE();
+    case 420:
+      if (lookahead == 't') ADVANCE(541);
+      END_STATE();
     case 421:
-      if (lookahead == 'n') ADVANCE(541);
+      if (lookahead == 'p') ADVANCE(542);
       END_STATE();
     case 422:
-      if (lookahead == 'c') ADVANCE(542);
+      if (lookahead == 'i') ADVANCE(543);
       END_STATE();
     case 423:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'n') ADVANCE(544);
       END_STATE();
     case 424:
-      if (lookahead == 'e') ADVANCE(543);
+      if (lookahead == 'c') ADVANCE(545);
       END_STATE();
     case 425:
-      if (lookahead == 'u') ADVANCE(544);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 426:
-      if (lookahead == 's') ADVANCE(545);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 427:
-      if (lookahead == 'r') ADVANCE(546);
+      if (lookahead == 'u') ADVANCE(547);
       END_STATE();
     case 428:
-      if (lookahead == 'c') ADVANCE(547);
+      if (lookahead == 's') ADVANCE(548);
       END_STATE();
     case 429:
-      if (lookahead == 'd') ADVANCE(548);
+      if (lookahead == 'r') ADVANCE(549);
       END_STATE();
     case 430:
-      if (lookahead == 'c') ADVANCE(549);
+      if (lookahead == 'c') ADVANCE(550);
       END_STATE();
     case 431:
-      if (lookahead == 'a') ADVANCE(550);
+      if (lookahead == 'd') ADVANCE(551);
       END_STATE();
     case 432:
-      if (lookahead == 'l') ADVANCE(551);
+      if (lookahead == 'c') ADVANCE(552);
       END_STATE();
     case 433:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(553);
       END_STATE();
     case 434:
-      if (lookahead == '4') ADVANCE(552);
+      if (lookahead == 'l') ADVANCE(554);
       END_STATE();
     case 435:
-      if (lookahead == 's') ADVANCE(553);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == '4') ADVANCE(555);
       END_STATE();
     case 437:
-      if (lookahead == 'a') ADVANCE(554);
-      END_STATE();
-    case 438:
-      if (lookahead == 'e') ADVANCE(555);
-      END_STATE();
-    case 439:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 440:
       if (lookahead == 's') ADVANCE(556);
       END_STATE();
+    case 438:
+      ACCEPT_TOKEN(anon_sym_with);
+      END_STATE();
+    case 439:
+      if (lookahead == 'a') ADVANCE(557);
+      END_STATE();
+    case 440:
+      if (lookahead == 'e') ADVANCE(558);
+      END_STATE();
     case 441:
-      if (lookahead == 'n') ADVANCE(557);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 442:
-      if (lookahead == 'f') ADVANCE(558);
+      if (lookahead == 's') ADVANCE(559);
       END_STATE();
     case 443:
-      if (lookahead == 'n') ADVANCE(559);
+      if (lookahead == 'n') ADVANCE(560);
       END_STATE();
     case 444:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(561);
       END_STATE();
     case 445:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(562);
       END_STATE();
     case 446:
-      if (lookahead == 'i') ADVANCE(560);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 447:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 448:
-      if (lookahead == 'h') ADVANCE(561);
+      if (lookahead == 'i') ADVANCE(563);
       END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 450:
-      if (lookahead == 'r') ADVANCE(562);
+      if (lookahead == 'h') ADVANCE(564);
       END_STATE();
     case 451:
-      if (lookahead == 'e') ADVANCE(563);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 452:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'r') ADVANCE(565);
       END_STATE();
     case 453:
-      if (lookahead == 'l') ADVANCE(564);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 454:
-      if (lookahead == 'n') ADVANCE(565);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 455:
-      if (lookahead == 'c') ADVANCE(566);
+      if (lookahead == 'l') ADVANCE(567);
       END_STATE();
     case 456:
-      if (lookahead == 'c') ADVANCE(567);
+      if (lookahead == 'n') ADVANCE(568);
       END_STATE();
     case 457:
-      if (lookahead == 'r') ADVANCE(568);
-      END_STATE();
-    case 458:
       if (lookahead == 'c') ADVANCE(569);
       END_STATE();
+    case 458:
+      if (lookahead == 'c') ADVANCE(570);
+      END_STATE();
     case 459:
-      if (lookahead == 'e') ADVANCE(570);
+      if (lookahead == 'r') ADVANCE(571);
       END_STATE();
     case 460:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'c') ADVANCE(572);
       END_STATE();
     case 461:
-      if (lookahead == 'e') ADVANCE(571);
+      if (lookahead == 'e') ADVANCE(573);
       END_STATE();
     case 462:
-      if (lookahead == 't') ADVANCE(572);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 463:
-      if (lookahead == 'x') ADVANCE(573);
+      if (lookahead == 'e') ADVANCE(574);
       END_STATE();
     case 464:
-      if (lookahead == 't') ADVANCE(574);
+      if (lookahead == 't') ADVANCE(575);
       END_STATE();
     case 465:
-      if (lookahead == 'a') ADVANCE(575);
+      if (lookahead == 'x') ADVANCE(576);
       END_STATE();
     case 466:
-      if (lookahead == 'e') ADVANCE(576);
+      if (lookahead == 't') ADVANCE(577);
       END_STATE();
     case 467:
-      if (lookahead == 'x') ADVANCE(577);
+      if (lookahead == 'a') ADVANCE(578);
       END_STATE();
     case 468:
-      if (lookahead == 'i') ADVANCE(578);
+      if (lookahead == 'e') ADVANCE(579);
       END_STATE();
     case 469:
-      if (lookahead == 'i') ADVANCE(579);
+      if (lookahead == 'x') ADVANCE(580);
       END_STATE();
     case 470:
-      if (lookahead == '9') ADVANCE(580);
+      if (lookahead == 'i') ADVANCE(581);
       END_STATE();
     case 471:
-      if (lookahead == 's') ADVANCE(581);
+      if (lookahead == 'i') ADVANCE(582);
       END_STATE();
     case 472:
-      if (lookahead == 't') ADVANCE(582);
+      if (lookahead == '9') ADVANCE(583);
       END_STATE();
     case 473:
-      if (lookahead == 'y') ADVANCE(583);
+      if (lookahead == 's') ADVANCE(584);
       END_STATE();
     case 474:
-      if (lookahead == 'e') ADVANCE(584);
+      if (lookahead == 't') ADVANCE(585);
       END_STATE();
     case 475:
-      if (lookahead == 'r') ADVANCE(585);
+      if (lookahead == 'y') ADVANCE(586);
       END_STATE();
     case 476:
-      if (lookahead == 'a') ADVANCE(586);
+      if (lookahead == 'e') ADVANCE(587);
       END_STATE();
     case 477:
-      if (lookahead == 'r') ADVANCE(587);
+      if (lookahead == 'r') ADVANCE(588);
       END_STATE();
     case 478:
-      if (lookahead == 'a') ADVANCE(588);
+      if (lookahead == 'a') ADVANCE(589);
       END_STATE();
     case 479:
-      if (lookahead == 'd') ADVANCE(589);
+      if (lookahead == 'r') ADVANCE(590);
       END_STATE();
     case 480:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 481:
-      if (lookahead == 't') ADVANCE(590);
-      END_STATE();
-    case 482:
       if (lookahead == 'a') ADVANCE(591);
       END_STATE();
+    case 481:
+      if (lookahead == 'd') ADVANCE(592);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
     case 483:
-      ACCEPT_TOKEN(anon_sym_inner);
-      END_STATE();
-    case 484:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 485:
-      if (lookahead == 'u') ADVANCE(592);
-      END_STATE();
-    case 486:
       if (lookahead == 't') ADVANCE(593);
       END_STATE();
+    case 484:
+      if (lookahead == 'a') ADVANCE(594);
+      END_STATE();
+    case 485:
+      ACCEPT_TOKEN(anon_sym_inner);
+      END_STATE();
+    case 486:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'u') ADVANCE(595);
       END_STATE();
     case 488:
-      if (lookahead == 'r') ADVANCE(594);
-      END_STATE();
-    case 489:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 490:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 491:
-      if (lookahead == 'r') ADVANCE(595);
-      END_STATE();
-    case 492:
       if (lookahead == 't') ADVANCE(596);
       END_STATE();
+    case 489:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 490:
+      if (lookahead == 'r') ADVANCE(597);
+      END_STATE();
+    case 491:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 492:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
     case 493:
-      if (lookahead == 'u') ADVANCE(597);
+      if (lookahead == 'r') ADVANCE(598);
       END_STATE();
     case 494:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 495:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 496:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 497:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 498:
-      if (lookahead == 'a') ADVANCE(598);
-      END_STATE();
-    case 499:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 500:
-      ACCEPT_TOKEN(anon_sym_outer);
-      END_STATE();
-    case 501:
       if (lookahead == 't') ADVANCE(599);
       END_STATE();
+    case 495:
+      if (lookahead == 'u') ADVANCE(600);
+      END_STATE();
+    case 496:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 497:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 498:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 499:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 500:
+      if (lookahead == 'a') ADVANCE(601);
+      END_STATE();
+    case 501:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
     case 502:
-      if (lookahead == 's') ADVANCE(600);
+      ACCEPT_TOKEN(anon_sym_outer);
       END_STATE();
     case 503:
-      if (lookahead == 't') ADVANCE(601);
+      if (lookahead == 't') ADVANCE(602);
       END_STATE();
     case 504:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 's') ADVANCE(603);
       END_STATE();
     case 505:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(604);
       END_STATE();
     case 506:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 507:
-      if (lookahead == 'i') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 509:
-      if (lookahead == 'p') ADVANCE(603);
+      if (lookahead == 'i') ADVANCE(605);
       END_STATE();
     case 510:
-      if (lookahead == 'c') ADVANCE(604);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'p') ADVANCE(606);
       END_STATE();
     case 512:
-      if (lookahead == 'g') ADVANCE(605);
+      if (lookahead == 'c') ADVANCE(607);
       END_STATE();
     case 513:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 514:
-      if (lookahead == 'a') ADVANCE(606);
+      if (lookahead == 'g') ADVANCE(608);
       END_STATE();
     case 515:
-      if (lookahead == 'n') ADVANCE(607);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 516:
-      if (lookahead == 'z') ADVANCE(608);
+      if (lookahead == 'a') ADVANCE(609);
       END_STATE();
     case 517:
-      if (lookahead == 'v') ADVANCE(609);
+      if (lookahead == 'n') ADVANCE(610);
       END_STATE();
     case 518:
-      if (lookahead == 'e') ADVANCE(610);
+      if (lookahead == 'z') ADVANCE(611);
       END_STATE();
     case 519:
-      if (lookahead == 'c') ADVANCE(611);
+      if (lookahead == 'v') ADVANCE(612);
       END_STATE();
     case 520:
-      if (lookahead == 't') ADVANCE(612);
+      if (lookahead == 'e') ADVANCE(613);
       END_STATE();
     case 521:
-      if (lookahead == 't') ADVANCE(613);
+      if (lookahead == 'c') ADVANCE(614);
       END_STATE();
     case 522:
-      if (lookahead == 'u') ADVANCE(614);
+      if (lookahead == 't') ADVANCE(615);
       END_STATE();
     case 523:
-      if (lookahead == 'a') ADVANCE(615);
+      if (lookahead == 't') ADVANCE(616);
       END_STATE();
     case 524:
-      if (lookahead == 'n') ADVANCE(616);
+      if (lookahead == 't') ADVANCE(617);
       END_STATE();
     case 525:
-      if (lookahead == 's') ADVANCE(617);
+      if (lookahead == 'u') ADVANCE(618);
       END_STATE();
     case 526:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'a') ADVANCE(619);
       END_STATE();
     case 527:
-      if (lookahead == 't') ADVANCE(618);
+      if (lookahead == 'n') ADVANCE(620);
       END_STATE();
     case 528:
-      if (lookahead == 's') ADVANCE(619);
+      if (lookahead == 's') ADVANCE(621);
       END_STATE();
     case 529:
-      if (lookahead == 'o') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 530:
-      if (lookahead == 'd') ADVANCE(621);
+      if (lookahead == 't') ADVANCE(622);
       END_STATE();
     case 531:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'o') ADVANCE(624);
       END_STATE();
     case 533:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'd') ADVANCE(625);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 536:
-      if (lookahead == 'e') ADVANCE(622);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 537:
-      if (lookahead == 'n') ADVANCE(623);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 539:
-      if (lookahead == 'r') ADVANCE(624);
+      if (lookahead == 'e') ADVANCE(626);
       END_STATE();
     case 540:
-      if (lookahead == 'o') ADVANCE(625);
+      if (lookahead == 'n') ADVANCE(627);
       END_STATE();
     case 541:
-      if (lookahead == 'd') ADVANCE(626);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 542:
-      if (lookahead == 'h') ADVANCE(627);
-      END_STATE();
-    case 543:
       if (lookahead == 'r') ADVANCE(628);
       END_STATE();
+    case 543:
+      if (lookahead == 'o') ADVANCE(629);
+      END_STATE();
     case 544:
-      if (lookahead == 'g') ADVANCE(629);
+      if (lookahead == 'd') ADVANCE(630);
       END_STATE();
     case 545:
-      if (lookahead == 'm') ADVANCE(630);
+      if (lookahead == 'h') ADVANCE(631);
       END_STATE();
     case 546:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'r') ADVANCE(632);
       END_STATE();
     case 547:
-      if (lookahead == 'a') ADVANCE(631);
-      END_STATE();
-    case 548:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 549:
-      if (lookahead == 'i') ADVANCE(632);
-      END_STATE();
-    case 550:
       if (lookahead == 'g') ADVANCE(633);
       END_STATE();
+    case 548:
+      if (lookahead == 'm') ADVANCE(634);
+      END_STATE();
+    case 549:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 550:
+      if (lookahead == 'a') ADVANCE(635);
+      END_STATE();
     case 551:
-      if (lookahead == 'e') ADVANCE(634);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 552:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'i') ADVANCE(636);
       END_STATE();
     case 553:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'g') ADVANCE(637);
       END_STATE();
     case 554:
-      if (lookahead == 'c') ADVANCE(635);
+      if (lookahead == 'e') ADVANCE(638);
       END_STATE();
     case 555:
-      if (lookahead == 'r') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 556:
-      if (lookahead == 't') ADVANCE(637);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 557:
-      if (lookahead == 't') ADVANCE(638);
+      if (lookahead == 'c') ADVANCE(639);
       END_STATE();
     case 558:
-      if (lookahead == 'i') ADVANCE(639);
+      if (lookahead == 'r') ADVANCE(640);
       END_STATE();
     case 559:
-      if (lookahead == 'a') ADVANCE(640);
+      if (lookahead == 't') ADVANCE(641);
       END_STATE();
     case 560:
-      if (lookahead == 'n') ADVANCE(641);
+      if (lookahead == 't') ADVANCE(642);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(642);
+      if (lookahead == 'i') ADVANCE(643);
       END_STATE();
     case 562:
-      if (lookahead == 'a') ADVANCE(643);
+      if (lookahead == 'a') ADVANCE(644);
       END_STATE();
     case 563:
-      if (lookahead == 'r') ADVANCE(644);
+      if (lookahead == 'n') ADVANCE(645);
       END_STATE();
     case 564:
-      if (lookahead == 'a') ADVANCE(645);
-      END_STATE();
-    case 565:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(646);
       END_STATE();
+    case 565:
+      if (lookahead == 'a') ADVANCE(647);
+      END_STATE();
     case 566:
-      if (lookahead == 't') ADVANCE(647);
+      if (lookahead == 'r') ADVANCE(648);
       END_STATE();
     case 567:
-      if (lookahead == 't') ADVANCE(648);
+      if (lookahead == 'a') ADVANCE(649);
       END_STATE();
     case 568:
-      if (lookahead == 'u') ADVANCE(649);
+      if (lookahead == 'e') ADVANCE(650);
       END_STATE();
     case 569:
-      if (lookahead == 't') ADVANCE(650);
+      if (lookahead == 't') ADVANCE(651);
       END_STATE();
     case 570:
-      if (lookahead == 'd') ADVANCE(651);
-      if (lookahead == 'r') ADVANCE(652);
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
     case 571:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'u') ADVANCE(653);
       END_STATE();
     case 572:
-      if (lookahead == 'e') ADVANCE(653);
+      if (lookahead == 't') ADVANCE(654);
       END_STATE();
     case 573:
-      if (lookahead == 'e') ADVANCE(654);
+      if (lookahead == 'd') ADVANCE(655);
+      if (lookahead == 'r') ADVANCE(656);
       END_STATE();
     case 574:
-      if (lookahead == 'i') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 575:
-      if (lookahead == 'y') ADVANCE(656);
+      if (lookahead == 'e') ADVANCE(657);
       END_STATE();
     case 576:
-      if (lookahead == 'r') ADVANCE(657);
-      END_STATE();
-    case 577:
       if (lookahead == 'e') ADVANCE(658);
       END_STATE();
+    case 577:
+      if (lookahead == 'i') ADVANCE(659);
+      END_STATE();
     case 578:
-      if (lookahead == 'e') ADVANCE(659);
+      if (lookahead == 'y') ADVANCE(660);
       END_STATE();
     case 579:
-      if (lookahead == 's') ADVANCE(660);
+      if (lookahead == 'r') ADVANCE(661);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'e') ADVANCE(662);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(663);
       END_STATE();
     case 582:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 's') ADVANCE(664);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 586:
-      if (lookahead == 'c') ADVANCE(661);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 587:
-      if (lookahead == 'd') ADVANCE(662);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 588:
-      if (lookahead == 't') ADVANCE(663);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 'c') ADVANCE(665);
       END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'd') ADVANCE(666);
       END_STATE();
     case 591:
-      if (lookahead == 'n') ADVANCE(664);
+      if (lookahead == 't') ADVANCE(667);
       END_STATE();
     case 592:
-      if (lookahead == 'm') ADVANCE(665);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 593:
-      if (lookahead == 'i') ADVANCE(666);
-      if (lookahead == 'o') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 594:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'n') ADVANCE(668);
       END_STATE();
     case 595:
-      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'm') ADVANCE(669);
       END_STATE();
     case 596:
-      if (lookahead == 'a') ADVANCE(669);
+      if (lookahead == 'i') ADVANCE(670);
+      if (lookahead == 'o') ADVANCE(671);
       END_STATE();
     case 597:
-      if (lookahead == 'm') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 598:
-      if (lookahead == 'l') ADVANCE(671);
+      if (lookahead == 'i') ADVANCE(672);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'a') ADVANCE(673);
       END_STATE();
     case 600:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'm') ADVANCE(674);
       END_STATE();
     case 601:
-      if (lookahead == 't') ADVANCE(672);
+      if (lookahead == 'l') ADVANCE(675);
       END_STATE();
     case 602:
-      if (lookahead == 'o') ADVANCE(673);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 603:
-      if (lookahead == 'l') ADVANCE(674);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 604:
-      if (lookahead == 't') ADVANCE(675);
+      if (lookahead == 't') ADVANCE(676);
       END_STATE();
     case 605:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'o') ADVANCE(677);
       END_STATE();
     case 606:
-      if (lookahead == 'n') ADVANCE(676);
+      if (lookahead == 'l') ADVANCE(678);
       END_STATE();
     case 607:
-      if (lookahead == 'g') ADVANCE(677);
+      if (lookahead == 't') ADVANCE(679);
       END_STATE();
     case 608:
-      if (lookahead == 'e') ADVANCE(678);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 609:
-      if (lookahead == 'e') ADVANCE(679);
-      END_STATE();
-    case 610:
       if (lookahead == 'n') ADVANCE(680);
       END_STATE();
+    case 610:
+      if (lookahead == 'g') ADVANCE(681);
+      END_STATE();
     case 611:
-      if (lookahead == 't') ADVANCE(681);
+      if (lookahead == 'e') ADVANCE(682);
       END_STATE();
     case 612:
-      if (lookahead == 'a') ADVANCE(682);
+      if (lookahead == 'e') ADVANCE(683);
       END_STATE();
     case 613:
-      if (lookahead == 'i') ADVANCE(683);
+      if (lookahead == 'n') ADVANCE(684);
       END_STATE();
     case 614:
-      if (lookahead == 't') ADVANCE(684);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 615:
-      if (lookahead == 'n') ADVANCE(685);
+      if (lookahead == 's') ADVANCE(686);
       END_STATE();
     case 616:
-      if (lookahead == '-') ADVANCE(686);
+      if (lookahead == 'a') ADVANCE(687);
       END_STATE();
     case 617:
-      if (lookahead == 'e') ADVANCE(687);
-      END_STATE();
-    case 618:
       if (lookahead == 'i') ADVANCE(688);
       END_STATE();
+    case 618:
+      if (lookahead == 't') ADVANCE(689);
+      END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'n') ADVANCE(690);
       END_STATE();
     case 620:
-      if (lookahead == 'n') ADVANCE(689);
+      if (lookahead == '-') ADVANCE(691);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'e') ADVANCE(692);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'i') ADVANCE(693);
       END_STATE();
     case 623:
-      if (lookahead == 'g') ADVANCE(690);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 624:
-      if (lookahead == 'o') ADVANCE(691);
+      if (lookahead == 'n') ADVANCE(694);
       END_STATE();
     case 625:
-      if (lookahead == 'n') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_strand);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'g') ADVANCE(695);
       END_STATE();
     case 628:
-      if (lookahead == 'a') ADVANCE(693);
+      if (lookahead == 'o') ADVANCE(696);
       END_STATE();
     case 629:
-      if (lookahead == 'h') ADVANCE(694);
+      if (lookahead == 'n') ADVANCE(697);
       END_STATE();
     case 630:
-      if (lookahead == 'i') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_strand);
       END_STATE();
     case 631:
-      if (lookahead == 'l') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 632:
-      if (lookahead == 't') ADVANCE(697);
+      if (lookahead == 'a') ADVANCE(698);
       END_STATE();
     case 633:
-      if (lookahead == 'e') ADVANCE(698);
+      if (lookahead == 'h') ADVANCE(699);
       END_STATE();
     case 634:
-      if (lookahead == 'n') ADVANCE(699);
+      if (lookahead == 'i') ADVANCE(700);
       END_STATE();
     case 635:
-      if (lookahead == 'y') ADVANCE(700);
+      if (lookahead == 'l') ADVANCE(701);
       END_STATE();
     case 636:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 't') ADVANCE(702);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'e') ADVANCE(703);
       END_STATE();
     case 638:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'n') ADVANCE(704);
       END_STATE();
     case 639:
-      if (lookahead == 'e') ADVANCE(701);
+      if (lookahead == 'y') ADVANCE(705);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 641:
-      if (lookahead == 'e') ADVANCE(702);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 642:
-      if (lookahead == 's') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 643:
-      if (lookahead == 't') ADVANCE(704);
+      if (lookahead == 'e') ADVANCE(706);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 645:
-      if (lookahead == 't') ADVANCE(705);
+      if (lookahead == 'e') ADVANCE(707);
       END_STATE();
     case 646:
-      if (lookahead == 'r') ADVANCE(706);
+      if (lookahead == 's') ADVANCE(708);
       END_STATE();
     case 647:
-      if (lookahead == 'o') ADVANCE(707);
+      if (lookahead == 't') ADVANCE(709);
       END_STATE();
     case 648:
-      if (lookahead == 'o') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 649:
-      if (lookahead == 'c') ADVANCE(709);
+      if (lookahead == 't') ADVANCE(710);
       END_STATE();
     case 650:
-      if (lookahead == 'e') ADVANCE(710);
-      END_STATE();
-    case 651:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 652:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 653:
       if (lookahead == 'r') ADVANCE(711);
       END_STATE();
+    case 651:
+      if (lookahead == 'o') ADVANCE(712);
+      END_STATE();
+    case 652:
+      if (lookahead == 'o') ADVANCE(713);
+      END_STATE();
+    case 653:
+      if (lookahead == 'c') ADVANCE(714);
+      END_STATE();
     case 654:
-      if (lookahead == 'r') ADVANCE(712);
+      if (lookahead == 'e') ADVANCE(715);
       END_STATE();
     case 655:
-      if (lookahead == 'v') ADVANCE(713);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 656:
-      if (lookahead == 'e') ADVANCE(714);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'r') ADVANCE(716);
       END_STATE();
     case 658:
-      if (lookahead == 'r') ADVANCE(715);
+      if (lookahead == 'r') ADVANCE(717);
       END_STATE();
     case 659:
-      if (lookahead == 'n') ADVANCE(716);
+      if (lookahead == 'v') ADVANCE(718);
       END_STATE();
     case 660:
-      if (lookahead == 'e') ADVANCE(717);
+      if (lookahead == 'e') ADVANCE(719);
       END_STATE();
     case 661:
-      if (lookahead == 'k') ADVANCE(718);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'r') ADVANCE(720);
       END_STATE();
     case 663:
-      if (lookahead == 'o') ADVANCE(719);
+      if (lookahead == 'n') ADVANCE(721);
       END_STATE();
     case 664:
-      if (lookahead == 'c') ADVANCE(720);
+      if (lookahead == 'e') ADVANCE(722);
       END_STATE();
     case 665:
-      if (lookahead == 'e') ADVANCE(721);
+      if (lookahead == 'k') ADVANCE(723);
       END_STATE();
     case 666:
-      if (lookahead == 'o') ADVANCE(722);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 667:
-      if (lookahead == 'r') ADVANCE(723);
+      if (lookahead == 'o') ADVANCE(724);
       END_STATE();
     case 668:
-      if (lookahead == 't') ADVANCE(724);
+      if (lookahead == 'c') ADVANCE(725);
       END_STATE();
     case 669:
-      if (lookahead == 'n') ADVANCE(725);
+      if (lookahead == 'e') ADVANCE(726);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'o') ADVANCE(727);
       END_STATE();
     case 671:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'r') ADVANCE(728);
       END_STATE();
     case 672:
-      if (lookahead == 'i') ADVANCE(726);
+      if (lookahead == 't') ADVANCE(729);
       END_STATE();
     case 673:
-      if (lookahead == 'n') ADVANCE(727);
+      if (lookahead == 'n') ADVANCE(730);
       END_STATE();
     case 674:
-      if (lookahead == 'i') ADVANCE(728);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 675:
-      if (lookahead == 'o') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 676:
-      if (lookahead == 'c') ADVANCE(730);
+      if (lookahead == 'i') ADVANCE(731);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(731);
+      if (lookahead == 'n') ADVANCE(732);
       END_STATE();
     case 678:
-      if (lookahead == 'd') ADVANCE(732);
+      if (lookahead == 'i') ADVANCE(733);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(733);
+      if (lookahead == 'o') ADVANCE(734);
       END_STATE();
     case 680:
-      if (lookahead == 'c') ADVANCE(734);
+      if (lookahead == 'c') ADVANCE(735);
       END_STATE();
     case 681:
-      if (lookahead == 'e') ADVANCE(735);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(736);
       END_STATE();
     case 682:
-      if (lookahead == 'b') ADVANCE(736);
+      if (lookahead == 'd') ADVANCE(737);
       END_STATE();
     case 683:
-      if (lookahead == 'v') ADVANCE(737);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(738);
       END_STATE();
     case 684:
-      if (lookahead == 'i') ADVANCE(738);
-      END_STATE();
-    case 685:
       if (lookahead == 'c') ADVANCE(739);
       END_STATE();
+    case 685:
+      if (lookahead == 'e') ADVANCE(740);
+      END_STATE();
     case 686:
-      if (lookahead == 'l') ADVANCE(740);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 687:
-      if (lookahead == 'd') ADVANCE(741);
+      if (lookahead == 'b') ADVANCE(741);
       END_STATE();
     case 688:
       if (lookahead == 'v') ADVANCE(742);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'i') ADVANCE(743);
       END_STATE();
     case 690:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'c') ADVANCE(744);
       END_STATE();
     case 691:
-      if (lookahead == 'c') ADVANCE(743);
+      if (lookahead == 'l') ADVANCE(745);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'd') ADVANCE(746);
       END_STATE();
     case 693:
-      if (lookahead == 't') ADVANCE(744);
+      if (lookahead == 'v') ADVANCE(747);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 695:
-      if (lookahead == 't') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'c') ADVANCE(748);
       END_STATE();
     case 697:
-      if (lookahead == 'y') ADVANCE(746);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 't') ADVANCE(749);
       END_STATE();
     case 699:
-      if (lookahead == 'g') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 't') ADVANCE(750);
       END_STATE();
     case 701:
-      if (lookahead == 'r') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(751);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 704:
-      if (lookahead == 'e') ADVANCE(749);
+      if (lookahead == 'g') ADVANCE(752);
       END_STATE();
     case 705:
-      if (lookahead == 'o') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'r') ADVANCE(753);
       END_STATE();
     case 707:
-      if (lookahead == 'r') ADVANCE(751);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 708:
-      if (lookahead == 'r') ADVANCE(752);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 709:
-      if (lookahead == 't') ADVANCE(753);
+      if (lookahead == 'e') ADVANCE(754);
       END_STATE();
     case 710:
-      if (lookahead == 'd') ADVANCE(754);
+      if (lookahead == 'o') ADVANCE(755);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'r') ADVANCE(756);
       END_STATE();
     case 713:
-      if (lookahead == 'i') ADVANCE(755);
+      if (lookahead == 'r') ADVANCE(757);
       END_STATE();
     case 714:
-      if (lookahead == 'd') ADVANCE(756);
+      if (lookahead == 't') ADVANCE(758);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'd') ADVANCE(759);
       END_STATE();
     case 716:
-      if (lookahead == 'c') ADVANCE(757);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 718:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'i') ADVANCE(760);
       END_STATE();
     case 719:
-      if (lookahead == 'r') ADVANCE(758);
+      if (lookahead == 'd') ADVANCE(761);
       END_STATE();
     case 720:
-      if (lookahead == 'e') ADVANCE(759);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 721:
-      if (lookahead == 'n') ADVANCE(760);
+      if (lookahead == 'c') ADVANCE(762);
       END_STATE();
     case 722:
-      if (lookahead == 'n') ADVANCE(761);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 724:
-      if (lookahead == 'y') ADVANCE(762);
+      if (lookahead == 'r') ADVANCE(763);
       END_STATE();
     case 725:
-      if (lookahead == 'g') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(764);
       END_STATE();
     case 726:
-      if (lookahead == 'v') ADVANCE(764);
+      if (lookahead == 'n') ADVANCE(765);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(766);
       END_STATE();
     case 728:
-      if (lookahead == 'f') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 729:
-      if (lookahead == 'r') ADVANCE(766);
+      if (lookahead == 'y') ADVANCE(767);
       END_STATE();
     case 730:
-      if (lookahead == 'e') ADVANCE(767);
+      if (lookahead == 'g') ADVANCE(768);
       END_STATE();
     case 731:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'v') ADVANCE(769);
       END_STATE();
     case 732:
-      ACCEPT_TOKEN(anon_sym_realized);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 733:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'f') ADVANCE(770);
       END_STATE();
     case 734:
-      if (lookahead == 'e') ADVANCE(768);
+      if (lookahead == 'r') ADVANCE(771);
       END_STATE();
     case 735:
-      if (lookahead == 'd') ADVANCE(769);
+      if (lookahead == 'e') ADVANCE(772);
       END_STATE();
     case 736:
-      if (lookahead == 'i') ADVANCE(770);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 737:
-      if (lookahead == 'i') ADVANCE(771);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 738:
-      if (lookahead == 'o') ADVANCE(772);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 739:
       if (lookahead == 'e') ADVANCE(773);
       END_STATE();
     case 740:
-      if (lookahead == 'o') ADVANCE(774);
+      if (lookahead == 'd') ADVANCE(774);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 742:
       if (lookahead == 'i') ADVANCE(775);
       END_STATE();
+    case 742:
+      if (lookahead == 'i') ADVANCE(776);
+      END_STATE();
     case 743:
-      if (lookahead == 'e') ADVANCE(776);
+      if (lookahead == 'o') ADVANCE(777);
       END_STATE();
     case 744:
-      if (lookahead == 'u') ADVANCE(777);
+      if (lookahead == 'e') ADVANCE(778);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(778);
+      if (lookahead == 'o') ADVANCE(779);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 747:
-      if (lookahead == 't') ADVANCE(779);
+      if (lookahead == 'i') ADVANCE(780);
       END_STATE();
     case 748:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'e') ADVANCE(781);
       END_STATE();
     case 749:
-      if (lookahead == 'd') ADVANCE(780);
+      if (lookahead == 'u') ADVANCE(782);
       END_STATE();
     case 750:
-      if (lookahead == 'r') ADVANCE(781);
-      END_STATE();
-    case 751:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 752:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 753:
-      if (lookahead == 'i') ADVANCE(782);
-      END_STATE();
-    case 754:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 755:
+      ACCEPT_TOKEN(anon_sym_transmit);
       if (lookahead == 't') ADVANCE(783);
       END_STATE();
+    case 751:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 752:
+      if (lookahead == 't') ADVANCE(784);
+      END_STATE();
+    case 753:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 754:
+      if (lookahead == 'd') ADVANCE(785);
+      END_STATE();
+    case 755:
+      if (lookahead == 'r') ADVANCE(786);
+      END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 757:
-      if (lookahead == 'y') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 760:
-      if (lookahead == 't') ADVANCE(785);
-      END_STATE();
-    case 761:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 762:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 763:
-      if (lookahead == 'e') ADVANCE(786);
-      END_STATE();
-    case 764:
       if (lookahead == 'i') ADVANCE(787);
       END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 760:
+      if (lookahead == 't') ADVANCE(788);
+      END_STATE();
+    case 761:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 762:
+      if (lookahead == 'y') ADVANCE(789);
+      END_STATE();
+    case 763:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
     case 765:
-      if (lookahead == 'i') ADVANCE(788);
-      END_STATE();
-    case 766:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 767:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 768:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 769:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 770:
-      if (lookahead == 'l') ADVANCE(789);
-      END_STATE();
-    case 771:
       if (lookahead == 't') ADVANCE(790);
       END_STATE();
+    case 766:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 767:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 768:
+      if (lookahead == 'e') ADVANCE(791);
+      END_STATE();
+    case 769:
+      if (lookahead == 'i') ADVANCE(792);
+      END_STATE();
+    case 770:
+      if (lookahead == 'i') ADVANCE(793);
+      END_STATE();
+    case 771:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
     case 772:
-      if (lookahead == 'n') ADVANCE(791);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 773:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 774:
-      if (lookahead == 's') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 775:
-      if (lookahead == 't') ADVANCE(793);
+      if (lookahead == 'l') ADVANCE(794);
       END_STATE();
     case 776:
-      if (lookahead == 's') ADVANCE(794);
+      if (lookahead == 't') ADVANCE(795);
       END_STATE();
     case 777:
-      if (lookahead == 'r') ADVANCE(795);
+      if (lookahead == 'n') ADVANCE(796);
       END_STATE();
     case 778:
-      if (lookahead == 'e') ADVANCE(796);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 779:
-      if (lookahead == 'h') ADVANCE(797);
+      if (lookahead == 's') ADVANCE(797);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 't') ADVANCE(798);
       END_STATE();
     case 781:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 's') ADVANCE(799);
       END_STATE();
     case 782:
-      if (lookahead == 'o') ADVANCE(798);
+      if (lookahead == 'r') ADVANCE(800);
       END_STATE();
     case 783:
-      if (lookahead == 'y') ADVANCE(799);
+      if (lookahead == 'e') ADVANCE(801);
       END_STATE();
     case 784:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'h') ADVANCE(802);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 786:
-      if (lookahead == 'n') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 787:
-      if (lookahead == 't') ADVANCE(801);
+      if (lookahead == 'o') ADVANCE(803);
       END_STATE();
     case 788:
-      if (lookahead == 'e') ADVANCE(802);
-      END_STATE();
-    case 789:
-      if (lookahead == 'i') ADVANCE(803);
-      END_STATE();
-    case 790:
       if (lookahead == 'y') ADVANCE(804);
       END_STATE();
+    case 789:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 790:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
     case 791:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'n') ADVANCE(805);
       END_STATE();
     case 792:
-      if (lookahead == 's') ADVANCE(805);
+      if (lookahead == 't') ADVANCE(806);
       END_STATE();
     case 793:
-      if (lookahead == 'y') ADVANCE(806);
+      if (lookahead == 'e') ADVANCE(807);
       END_STATE();
     case 794:
-      if (lookahead == 's') ADVANCE(807);
+      if (lookahead == 'i') ADVANCE(808);
       END_STATE();
     case 795:
-      if (lookahead == 'e') ADVANCE(808);
+      if (lookahead == 'y') ADVANCE(809);
       END_STATE();
     case 796:
-      if (lookahead == 'r') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 797:
-      ACCEPT_TOKEN(anon_sym_wavelength);
       if (lookahead == 's') ADVANCE(810);
       END_STATE();
     case 798:
-      if (lookahead == 'n') ADVANCE(811);
+      if (lookahead == 'y') ADVANCE(811);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 's') ADVANCE(812);
       END_STATE();
     case 800:
-      if (lookahead == 't') ADVANCE(812);
+      if (lookahead == 'e') ADVANCE(813);
       END_STATE();
     case 801:
-      if (lookahead == 'y') ADVANCE(813);
-      END_STATE();
-    case 802:
       if (lookahead == 'r') ADVANCE(814);
       END_STATE();
+    case 802:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(815);
+      END_STATE();
     case 803:
-      if (lookahead == 't') ADVANCE(815);
+      if (lookahead == 'n') ADVANCE(816);
       END_STATE();
     case 804:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 805:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'y') ADVANCE(818);
       END_STATE();
     case 807:
-      if (lookahead == 'e') ADVANCE(816);
+      if (lookahead == 'r') ADVANCE(819);
       END_STATE();
     case 808:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 't') ADVANCE(820);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 810:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 811:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 812:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'e') ADVANCE(821);
       END_STATE();
     case 813:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 814:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 815:
-      if (lookahead == 'y') ADVANCE(817);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 816:
-      if (lookahead == 'd') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 817:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 818:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 819:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 820:
+      if (lookahead == 'y') ADVANCE(822);
+      END_STATE();
+    case 821:
+      if (lookahead == 'd') ADVANCE(823);
+      END_STATE();
+    case 822:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 823:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     default:
@@ -6872,6 +6897,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
+    [anon_sym_rejects] = ACTIONS(1),
     [anon_sym_series] = ACTIONS(1),
     [anon_sym_shared] = ACTIONS(1),
     [anon_sym_sheet] = ACTIONS(1),
@@ -7154,6 +7180,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
@@ -7345,6 +7372,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
@@ -7612,6 +7640,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
@@ -7886,6 +7915,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_rejects] = ACTIONS(41),
     [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
@@ -8091,6 +8121,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_rejects] = ACTIONS(41),
     [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
@@ -8296,6 +8327,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
+    [anon_sym_rejects] = ACTIONS(58),
     [anon_sym_series] = ACTIONS(58),
     [anon_sym_shared] = ACTIONS(58),
     [anon_sym_sheet] = ACTIONS(58),
@@ -8506,6 +8538,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
+    [anon_sym_rejects] = ACTIONS(90),
     [anon_sym_series] = ACTIONS(90),
     [anon_sym_shared] = ACTIONS(90),
     [anon_sym_sheet] = ACTIONS(90),
@@ -8710,6 +8743,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
@@ -8914,6 +8948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
@@ -9118,6 +9153,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
@@ -9309,6 +9345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
+    [anon_sym_rejects] = ACTIONS(117),
     [anon_sym_series] = ACTIONS(117),
     [anon_sym_shared] = ACTIONS(117),
     [anon_sym_sheet] = ACTIONS(117),
@@ -9509,6 +9546,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_rejects] = ACTIONS(131),
     [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
@@ -9709,6 +9747,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
@@ -9909,6 +9948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_rejects] = ACTIONS(135),
     [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
@@ -10109,6 +10149,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_rejects] = ACTIONS(139),
     [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
@@ -10309,6 +10350,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_rejects] = ACTIONS(143),
     [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
@@ -10509,6 +10551,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_rejects] = ACTIONS(149),
     [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
@@ -10709,6 +10752,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_rejects] = ACTIONS(153),
     [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
@@ -10909,6 +10953,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_rejects] = ACTIONS(157),
     [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
@@ -11109,6 +11154,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_rejects] = ACTIONS(161),
     [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
@@ -11310,6 +11356,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
+    [anon_sym_rejects] = ACTIONS(165),
     [anon_sym_series] = ACTIONS(165),
     [anon_sym_shared] = ACTIONS(165),
     [anon_sym_sheet] = ACTIONS(165),
@@ -11508,6 +11555,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
+    [anon_sym_rejects] = ACTIONS(173),
     [anon_sym_series] = ACTIONS(173),
     [anon_sym_shared] = ACTIONS(173),
     [anon_sym_sheet] = ACTIONS(173),
@@ -11706,6 +11754,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_rejects] = ACTIONS(157),
     [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
@@ -11904,6 +11953,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_rejects] = ACTIONS(153),
     [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
@@ -12102,6 +12152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_rejects] = ACTIONS(131),
     [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
@@ -12300,6 +12351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_rejects] = ACTIONS(135),
     [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
@@ -12498,6 +12550,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_rejects] = ACTIONS(149),
     [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
@@ -12696,6 +12749,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
@@ -12894,6 +12948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_rejects] = ACTIONS(143),
     [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
@@ -13092,6 +13147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_rejects] = ACTIONS(139),
     [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
@@ -13290,6 +13346,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_rejects] = ACTIONS(161),
     [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
@@ -13488,6 +13545,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
+    [anon_sym_rejects] = ACTIONS(179),
     [anon_sym_series] = ACTIONS(179),
     [anon_sym_shared] = ACTIONS(179),
     [anon_sym_sheet] = ACTIONS(179),
@@ -13683,6 +13741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
+    [anon_sym_rejects] = ACTIONS(183),
     [anon_sym_series] = ACTIONS(183),
     [anon_sym_shared] = ACTIONS(183),
     [anon_sym_sheet] = ACTIONS(183),
@@ -13878,6 +13937,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
+    [anon_sym_rejects] = ACTIONS(187),
     [anon_sym_series] = ACTIONS(187),
     [anon_sym_shared] = ACTIONS(187),
     [anon_sym_sheet] = ACTIONS(187),
@@ -14073,6 +14133,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
+    [anon_sym_rejects] = ACTIONS(191),
     [anon_sym_series] = ACTIONS(191),
     [anon_sym_shared] = ACTIONS(191),
     [anon_sym_sheet] = ACTIONS(191),
@@ -14268,6 +14329,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
+    [anon_sym_rejects] = ACTIONS(195),
     [anon_sym_series] = ACTIONS(195),
     [anon_sym_shared] = ACTIONS(195),
     [anon_sym_sheet] = ACTIONS(195),
@@ -14463,6 +14525,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
+    [anon_sym_rejects] = ACTIONS(199),
     [anon_sym_series] = ACTIONS(199),
     [anon_sym_shared] = ACTIONS(199),
     [anon_sym_sheet] = ACTIONS(199),
@@ -14657,6 +14720,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
+    [anon_sym_rejects] = ACTIONS(203),
     [anon_sym_series] = ACTIONS(203),
     [anon_sym_shared] = ACTIONS(203),
     [anon_sym_sheet] = ACTIONS(203),
@@ -14846,6 +14910,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
+    [anon_sym_rejects] = ACTIONS(207),
     [anon_sym_series] = ACTIONS(207),
     [anon_sym_shared] = ACTIONS(207),
     [anon_sym_sheet] = ACTIONS(207),
@@ -15035,6 +15100,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
+    [anon_sym_rejects] = ACTIONS(211),
     [anon_sym_series] = ACTIONS(211),
     [anon_sym_shared] = ACTIONS(211),
     [anon_sym_sheet] = ACTIONS(211),
@@ -15224,6 +15290,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
+    [anon_sym_rejects] = ACTIONS(215),
     [anon_sym_series] = ACTIONS(215),
     [anon_sym_shared] = ACTIONS(215),
     [anon_sym_sheet] = ACTIONS(215),
@@ -15413,6 +15480,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
+    [anon_sym_rejects] = ACTIONS(219),
     [anon_sym_series] = ACTIONS(219),
     [anon_sym_shared] = ACTIONS(219),
     [anon_sym_sheet] = ACTIONS(219),

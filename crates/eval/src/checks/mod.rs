@@ -3,6 +3,7 @@
 
 mod age;
 mod definition;
+mod electrical;
 mod figures;
 mod fittings;
 mod logs;
@@ -24,6 +25,7 @@ use pass_band::pass_band;
 use protectors::protectors;
 
 pub(crate) use definition::{cable, replaced};
+pub(crate) use electrical::electrical;
 pub(crate) use logs::logs;
 pub(crate) use per_point::PerPoint;
 pub(crate) use station::station;

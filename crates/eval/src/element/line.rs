@@ -80,8 +80,9 @@ impl<'m> Build<'m, '_> {
         e.loss_db = net.matched_loss(&cx, &nominal());
         let length_m = match length {
             LineLength::Metres(m) => m.value,
-            LineLength::Wavelengths(w) => {
-                w.value * downlead_physics::line::wavelength(self.point.hz, at.velocity)
+            LineLength::Wavelengths { length, at_hz } => {
+                let hz = at_hz.unwrap_or(self.point.hz);
+                length.value * downlead_physics::line::wavelength(hz, at.velocity)
             }
         };
         // jumpers and tails are short, and often indoors
@@ -183,9 +184,9 @@ impl<'m> Build<'m, '_> {
             LineLength::Metres(m) => {
                 Length::Metres(w.positive("length, m", &m, Cause::Length(l.length_loc)))
             }
-            LineLength::Wavelengths(n) => Length::Waves {
-                count: w.positive("length, wavelengths", &n, Cause::Length(l.length_loc)),
-                at_hz: self.point.hz,
+            LineLength::Wavelengths { length, at_hz } => Length::Waves {
+                count: w.positive("length, wavelengths", &length, Cause::Length(l.length_loc)),
+                at_hz: at_hz.unwrap_or(self.point.hz),
             },
         };
         let cut = matches!(length, Length::Waves { .. });

@@ -24,11 +24,13 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
             }
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
+            checks::electrical(Some(st), &st.chains, env, &mut r.diagnostics);
             depends(Some(st), &st.chains, env, &mut r);
         }
         Meaning::Chain(c) => {
             r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
             checks::logs(None, std::slice::from_ref(c), env, &mut r.diagnostics);
+            checks::electrical(None, std::slice::from_ref(c), env, &mut r.diagnostics);
             depends(None, std::slice::from_ref(c), env, &mut r);
         }
         Meaning::Session(s) => {

@@ -2,20 +2,21 @@
 //! definitions of a library.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure, from_db, percent};
+use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
 use super::head::{declared, no_keyword, unknown_statement};
 use super::network::{self, Ports};
 use super::rating::rating;
+use super::{kinds, leg};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Basis, Device, DeviceClass, Figure, List, Meta, Name, NetworkFile, PartKind, Port, Sits, When,
+    Basis, Device, DeviceClass, Figure, List, Meta, Name, NetworkFile, PartKind, Port, When,
 };
 use crate::quals::{Quals, ends, missing, rest, twice};
-use crate::words::own;
+use crate::words;
 
 /// Figures of a device while they are gathered.
 #[derive(Default)]
@@ -30,6 +31,8 @@ pub(super) struct Draft {
     pub(super) meta: Meta,
     /// What only one kind of part has: where it stands, the word, the kind.
     pub(super) only: Vec<(Loc, &'static str, PartKind)>,
+    /// Where an isolation stands.
+    pub(super) isolation: Option<Loc>,
     /// Where the shares of a divider stand.
     pub(super) split: Option<Loc>,
     /// A part of a station or chain, not a definition.
@@ -54,6 +57,7 @@ impl Draft {
                     loss: self.loss.into(),
                     passes: self.passes.into(),
                     network: self.network.into(),
+                    rejects: List::default(),
                 },
             );
         }
@@ -64,16 +68,18 @@ impl Draft {
     }
 }
 
+/// Reads a word at the cursor that only some statements have. False if there is none.
+pub(super) type Own<'o, 'a> = &'o mut dyn FnMut(&mut Cx<'a>, &mut Cur<'a>) -> bool;
+
 /// A loss with what follows it in the same statement, beginning at the cursor of group 0.
 pub(super) fn loss_figure<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
     skip: usize,
     what: &str,
-    mut balun: Option<&mut Draft>,
-) -> Option<(Figure, Vec<(f64, f64)>)> {
+    own: Own<'_, 'a>,
+) -> Option<Figure> {
     let mut q = Quals::default();
-    let mut passes = Vec::new();
     let mut value = None;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
@@ -88,33 +94,47 @@ pub(super) fn loss_figure<'a>(
             }
         }
         while !cur.done() {
-            if cur.eat(cx, "passes") {
-                match cur.val(cx) {
-                    Some(v) => passes.extend(frequency_range(cx, &v, "a pass band")),
-                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-                }
-            } else if let Some(d) = balun.as_deref_mut()
-                && sits(cx, &mut cur, d)
-            {
-                // the next word
-            } else if !q.take(cx, &mut cur) {
-                q.unexpected(cx, &cur, what, own(Context::Device, "loss"));
+            if !own(cx, &mut cur) && !q.take(cx, &mut cur) {
+                q.unexpected(cx, &cur, what, words::own(Context::Device, "loss"));
                 break;
             }
         }
     }
     let (m, percent, loc) = value?;
-    Some((q.figure(m, loc, percent), passes))
+    Some(q.figure(m, loc, percent))
+}
+
+/// No words of its own.
+pub(super) fn none<'a>(_: &mut Cx<'a>, _: &mut Cur<'a>) -> bool {
+    false
+}
+
+/// `passes LOW to HIGH` at the cursor.
+pub(super) fn passes<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<(f64, f64)>) -> bool {
+    if !cur.eat(cx, "passes") {
+        return false;
+    }
+    match cur.val(cx) {
+        Some(v) => out.extend(frequency_range(cx, &v, "a pass band")),
+        None => missing(cx, cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
+    }
+    true
 }
 
 /// A block of frequencies and losses: `loss { 145 MHz 0.5 dB; 435 MHz 0.6 dB }`.
-fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
+pub(super) fn loss_table<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+    what: &str,
+    own: Own<'_, 'a>,
+) -> Vec<Figure> {
     let mut q = Quals::default();
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
-        cur.i = usize::from(n == 0);
+        cur.i = if n == 0 { skip } else { 0 };
         while !cur.done() {
-            if !q.take(cx, &mut cur) {
+            if !own(cx, &mut cur) && !q.take(cx, &mut cur) {
                 q.unexpected(cx, &cur, what, &[]);
                 break;
             }
@@ -244,6 +264,12 @@ pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
             &p.loss,
             downlead_quantity::db,
         );
+        twice(
+            cx,
+            &format!("What `{who}{port}` rejects"),
+            &p.rejects,
+            downlead_quantity::db,
+        );
         network::twice(
             cx,
             &format!("The loss of `{who}{port}`"),
@@ -273,34 +299,43 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = 1;
     match s.keyword() {
-        Some("loss") if s.block().is_some() => d.loss.extend(loss_table(cx, s, "a device's loss")),
         Some("loss") => {
-            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss", Some(d)) {
-                d.loss.push(f);
-                d.passes.extend(p);
+            let mut own = |cx: &mut Cx<'a>, cur: &mut Cur<'a>| {
+                passes(cx, cur, &mut d.passes) || kinds::sits(cx, cur, &mut d.only, &mut d.device)
+            };
+            let what = "a device's loss";
+            if s.block().is_some() {
+                d.loss.extend(loss_table(cx, s, 1, what, &mut own));
+            } else {
+                d.loss.extend(loss_figure(cx, s, 1, what, &mut own));
             }
         }
         Some(w @ ("ratio" | "split" | "tee")) => {
             let at = cx.loc(s.atoms()[0].span);
             match w {
-                "ratio" => ratio(cx, &mut cur, at, d),
-                "split" => split(cx, &mut cur, at, d),
-                _ => tee(at, d),
+                "ratio" => kinds::ratio(cx, &mut cur, at, d),
+                "split" => kinds::split(cx, &mut cur, at, d),
+                _ => kinds::tee(at, d),
             }
         }
         Some("from") if kind != Some(PartKind::Divider) => {
             let what = "a device's file";
-            let file = network::statement(cx, s, 0, what, Ports::Two, Some(&mut d.passes));
+            let file = network::statement(cx, s, 0, what, Ports::Two, &mut |cx, cur| {
+                passes(cx, cur, &mut d.passes)
+            });
             d.network.extend(file);
         }
-        Some(leg @ ("high" | "low")) => port(cx, s, d, cx.name_at(s.atoms()[0].span), 1, leg),
+        Some("high" | "low") => {
+            leg::port(cx, s, d, cx.name_at(s.atoms()[0].span), 1, "a leg's loss");
+        }
         Some("port") => match cur.name(cx) {
-            Some(n) => port(cx, s, d, n, 2, "a port"),
+            Some(n) => leg::port(cx, s, d, n, 2, "a port's loss"),
             None => missing(cx, &cur, "a port has a name and a loss", "port a 3.3 dB"),
         },
         Some("isolation") => {
             if let Some(v) = cur.val(cx) {
                 d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+                d.isolation = Some(v.loc);
             } else {
                 missing(cx, &cur, "an isolation follows", "isolation 85 dB");
             }
@@ -316,17 +351,17 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
                     .map(|m| m.value);
             }
         }
-        Some("passes") => match cur.val(cx) {
-            Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
-            None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-        },
+        Some("passes") => {
+            cur.i = 0;
+            passes(cx, &mut cur, &mut d.passes);
+        }
         Some("gain") => d.gain.extend(gain_figure(cx, s, 1)),
         Some("noise") => {
             cur.eat(cx, "figure");
             d.device.noise_figure = noise_figure(cx, &mut cur);
         }
         Some("excess") => {
-            d.device.excess = loss_figure(cx, s, 1, "an excess loss", None).map(|f| Box::new(f.0))
+            d.device.excess = loss_figure(cx, s, 1, "an excess loss", &mut none).map(Box::new)
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
@@ -340,7 +375,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("reversed") => match kind {
             Some(k) if k.has_direction() && d.part => d.device.reversed = true,
-            _ => misplaced_reversed(cx, s),
+            _ => kinds::misplaced_reversed(cx, s),
         },
         Some("source") => match cur.string(cx) {
             Some(t) => d.meta.source = Some(t),
@@ -371,223 +406,6 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         )
     ) {
         rest(cx, s, &mut cur, "a device");
-    }
-}
-
-/// `4:1` behind `ratio`.
-pub(super) fn ratio<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
-    const EXAMPLE: &str = "ratio 4:1";
-    d.only.push((at, "ratio", PartKind::Balun));
-    if let Some(v) = cur.need(cx, "a ratio of impedances follows", EXAMPLE) {
-        d.device.ratio = cx.positive(&v, Dim::Count, "a ratio of impedances", EXAMPLE);
-    }
-}
-
-/// `series` or `shunt` at the cursor.
-pub(super) fn sits<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, d: &mut Draft) -> bool {
-    let at = cx.loc(cur.next_span());
-    let Some(s) = Sits::ALL.into_iter().find(|s| cur.eat(cx, s.word())) else {
-        return false;
-    };
-    d.only.push((at, s.word(), PartKind::Balun));
-    d.device.sits = Some(s);
-    true
-}
-
-/// `70 % 30 %` or `1.55 dB 5.23 dB` after `split`: shares of power in the order of the branches.
-pub(super) fn split<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
-    const EXAMPLE: &str = "split 70 % 30 %";
-    d.only.push((at, "split", PartKind::Divider));
-    d.split = Some(at);
-    let (mut shares, mut broken) = (Vec::new(), false);
-    let mut end = at;
-    while cur.at_value(cx) {
-        // one that is wrong is told, and the others are read all the same
-        let Some(v) = cur.val(cx) else {
-            broken = true;
-            continue;
-        };
-        end = v.loc;
-        let share = if v.q.dim == Dim::Decibel {
-            cx.loss(&v, "the loss to a branch").map(|(m, _)| {
-                let share = from_db(-m.value);
-                Measure {
-                    value: share,
-                    u: share * m.u / DB_PER_RELATIVE,
-                    ..m
-                }
-            })
-        } else {
-            super::rating::share(cx, &v, "the share of a branch")
-        };
-        broken |= share.is_none();
-        shares.extend(share);
-    }
-    if broken {
-        return;
-    }
-    if shares.len() < 2 {
-        missing(cx, cur, "the share of each branch follows", EXAMPLE);
-        return;
-    }
-    let sum: f64 = shares.iter().map(|s| s.value).sum();
-    // a half rounded to 3.01 dB is no contradiction
-    if sum > 1.0005 {
-        let loc = Loc::new(at.item, at.span.join(end.span));
-        cx.push(
-            Diagnostic::new(
-                &codes::IMPOSSIBLE_VALUE,
-                loc,
-                format!(
-                    "The branches would get {} of the power together; a divider has no more than 100 % to give.",
-                    percent(sum)
-                ),
-            )
-            .at("more than all")
-            .help("A half is 3.01 dB, a third 4.77 dB, a quarter 6.02 dB."),
-        );
-        return;
-    }
-    if sum > 1.0 {
-        shares = shares.into_iter().map(|s| s.scaled(1.0 / sum)).collect();
-    }
-    d.device.split = shares.into();
-}
-
-/// `tee`: a plain junction.
-pub(super) fn tee(at: Loc, d: &mut Draft) {
-    d.only.push((at, "tee", PartKind::Divider));
-    d.device.tee = true;
-}
-
-/// Refuses what this kind of part does not have, and what contradicts itself.
-pub(super) fn only_of_kind(cx: &mut Cx<'_>, d: &mut Draft, kind: PartKind) {
-    let only = std::mem::take(&mut d.only);
-    for (loc, word, of) in only.iter().filter(|o| o.2 != kind) {
-        match of {
-            PartKind::Balun => (d.device.ratio, d.device.sits) = (None, None),
-            _ => (d.device.split, d.device.tee) = (List::default(), false),
-        }
-        cx.push(
-            Diagnostic::new(
-                &codes::UNEXPECTED_WORD,
-                *loc,
-                format!(
-                    "`{word}` is said of {}, and this is {}.",
-                    of.with_article(),
-                    kind.with_article()
-                ),
-            )
-            .at("not here")
-            .help(if *of == PartKind::Balun {
-                "Written for example `balun BA1 0.1 dB series, ratio 4:1`."
-            } else {
-                "Written for example `divider DV1 2 way, split 70 % 30 %`, or `divider T1 tee`."
-            }),
-        );
-    }
-    if kind != PartKind::Divider {
-        return;
-    }
-    let tee = only.iter().find(|o| o.1 == "tee").map(|o| o.0);
-    if let (Some(tee), Some(split)) = (tee, d.split) {
-        cx.push(
-            Diagnostic::new(
-                &codes::UNEXPECTED_WORD,
-                split,
-                "How a plain junction divides follows from what its branches are; it has no `split`.",
-            )
-            .at("not of a `tee`")
-            .also(tee, "the junction")
-            .help("Leave one of the two out."),
-        );
-        d.device.split = List::default();
-        return;
-    }
-    let shares = u32::try_from(d.device.split.len()).unwrap_or(u32::MAX);
-    match (d.device.ways, d.split) {
-        (Some(n), Some(loc)) if shares > 0 && n != shares => {
-            cx.push(
-                Diagnostic::new(
-                    &codes::IMPOSSIBLE_VALUE,
-                    loc,
-                    format!("The divider has {n} branches and shares for {shares}."),
-                )
-                .at("one share a branch"),
-            );
-            d.device.split = List::default();
-        }
-        (None, Some(_)) if shares > 0 => d.device.ways = Some(shares),
-        (None, None) if d.device.tee => d.device.ways = Some(2),
-        _ => {}
-    }
-}
-
-fn misplaced_reversed<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) {
-    let loc = cx.loc(s.atoms()[0].span);
-    cx.push(
-        Diagnostic::new(
-            &codes::UNEXPECTED_WORD,
-            loc,
-            "`reversed` is said of an isolator, circulator, coupler, amplifier or preamplifier where it is installed, and of a network file.",
-        )
-        .at("not here")
-        .help("Written for example `isolator IS1 of club-isolator, reversed`."),
-    );
-}
-
-fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
-    let mut cur = Cur::new(s, super::head::first_group(s));
-    cur.i = skip;
-    let mut files = Vec::new();
-    let figures = if s.block().is_some() {
-        Some((loss_table(cx, s, "a port's loss"), Vec::new()))
-    } else if cur.word(cx) == Some("from") {
-        let mut passes = Vec::new();
-        files.extend(network::statement(
-            cx,
-            s,
-            skip,
-            "a port's file",
-            Ports::Two,
-            Some(&mut passes),
-        ));
-        Some((Vec::new(), passes))
-    } else {
-        loss_figure(
-            cx,
-            s,
-            skip,
-            if what == "a port" {
-                "a port's loss"
-            } else {
-                "a leg's loss"
-            },
-            None,
-        )
-        .map(|(f, p)| (vec![f], p))
-    };
-    let Some((figures, passes)) = figures else {
-        return;
-    };
-    // one line a band: further lines of the same name add figures
-    if let Some(p) = d.ports.iter_mut().find(|p| p.name.text == name.text) {
-        let mut l = std::mem::take(&mut p.loss).into_vec();
-        l.extend(figures);
-        p.loss = l.into();
-        let mut b = std::mem::take(&mut p.passes).into_vec();
-        b.extend(passes);
-        p.passes = b.into();
-        let mut n = std::mem::take(&mut p.network).into_vec();
-        n.extend(files);
-        p.network = n.into();
-    } else {
-        d.ports.push(Port {
-            name,
-            loss: figures.into(),
-            passes: passes.into(),
-            network: files.into(),
-        });
     }
 }
 
@@ -686,7 +504,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         }
         return None;
     };
-    only_of_kind(cx, &mut draft, kind);
+    kinds::only_of_kind(cx, &mut draft, kind, &name.text);
     let mut meta = std::mem::take(&mut draft.meta);
     if cx.built_in {
         meta.basis = Basis::Library;

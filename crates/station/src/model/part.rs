@@ -13,8 +13,13 @@ use super::list::List;
 pub enum LineLength {
     /// Metres, with standard uncertainty.
     Metres(Measure),
-    /// Wavelengths in the line at the chain's frequency.
-    Wavelengths(Measure),
+    /// Electrical length.
+    Wavelengths {
+        /// Wavelengths in the line, with standard uncertainty.
+        length: Measure,
+        /// The frequency they hold at, Hz; where none is stated, the chain's.
+        at_hz: Option<f64>,
+    },
 }
 
 /// Run, jumper or tail.
@@ -53,6 +58,9 @@ pub struct Port {
     pub passes: List<(f64, f64)>,
     /// Two-ports between this port and the common one (or through), which count before a loss.
     pub network: List<NetworkFile>,
+    /// What it keeps off, dB: loss between this port and the common one at other frequencies, at
+    /// one of them, on a band, or wherever nothing else is stated.
+    pub rejects: List<Figure>,
 }
 
 /// Any two-port or branching device other than a line or connector.
@@ -235,6 +243,15 @@ impl PartKind {
     #[must_use]
     pub fn from_word(word: &str) -> Option<PartKind> {
         PartKind::ALL.into_iter().find(|k| k.word() == word)
+    }
+
+    /// Whether its ports are legs that keep something off.
+    #[must_use]
+    pub fn has_legs(self) -> bool {
+        matches!(
+            self,
+            PartKind::Duplexer | PartKind::Diplexer | PartKind::Combiner | PartKind::Switch
+        )
     }
 
     /// Whether it matters which way round a part of this kind lies when its figures are stated.
