@@ -193,8 +193,8 @@ keywords! {
     "split" [Device] "split 70 % 30 %" "Of a divider: the share of the power that each branch gets, or the loss to it in dB.";
     "tee" [Device] "tee" "Of a divider: its branches are just joined in parallel.";
     "reversed" [Device] "reversed" "The part lies the other way round: of an isolator, circulator, coupler or amplifier, or of a network file.";
-    "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, an antenna, an end of the bench.";
-    "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, an antenna, an end of the bench.";
+    "return-loss" [Connector, Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, the ends of a line, a pair of connectors, an antenna, an end of the bench.";
+    "swr" [Connector, Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, the ends of a line, a pair of connectors, an antenna, an end of the bench.";
     "passes" [Device] "passes LOW to HIGH" "Pass band.";
     "gain" [Device, Antenna] "gain 5.2 dBi [realized] on BAND" "Gain: of an antenna in dBi or dBd, of an amplifier in dB.";
     "noise" [Device, Receiver] "noise figure 6 dB" "Noise figure.";

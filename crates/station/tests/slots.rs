@@ -115,6 +115,12 @@ const SLOTS: &[Row] = &[
     ("station",    "run M1 46 m of x, wet @",                         "0.5 dB", "%", Kept),
     ("station",    "jumper J1 @",                                     "0.4 dB", "%", Kept),
     ("station",    "jumper J1 @",                                     "8 %", "%", Kept),
+    ("station",    "jumper J1 0.4 dB, return-loss @",                 "26 dB", "%", Kept),
+    ("station",    "run M1 46 m of x, swr @ on b",                    "1.1", "%", Kept),
+    ("line",       "swr @",                                           "1.1", "%", Kept),
+    ("line",       "return-loss @",                                   "26 dB", "%", Kept),
+    ("connector",  "swr @",                                           "1.1", "%", Kept),
+    ("connector",  "return-loss @",                                   "26 dB", "%", Kept),
     ("station",    "run M1 from \"a.s2p\", accuracy @",               "0.1 dB", "dB", OwnK),
     ("line",       "loss @",                                          "0.4 dB", "%", Kept),
     // connectors in a chain

@@ -175,7 +175,16 @@ impl List<'_> {
                 vec!["typical", "maximum", "from", "of", "accuracy"]
             }
             (_, "run" | "jumper" | "tail") => {
-                vec!["of", "added", "wet", "ends", "from", "accuracy"]
+                vec![
+                    "of",
+                    "added",
+                    "wet",
+                    "ends",
+                    "swr",
+                    "return-loss",
+                    "from",
+                    "accuracy",
+                ]
             }
             (Context::Readings, _) => return self.of_reading(word, last),
             (_, "piece") => vec!["of", "connector", "added", "ends", "at", "since"],
