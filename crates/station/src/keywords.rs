@@ -160,8 +160,11 @@ keywords! {
     "permittivity" [Construction] "permittivity E" "Relative permittivity of the dielectric.";
     "loss-tangent" [Construction] "loss-tangent T" "Loss tangent of the dielectric.";
     "strand" [Construction] "strand 1.25" "Factor of a stranded inner conductor on its resistance (1 is solid).";
+    "strand-diameter" [Construction] "strand-diameter 0.97" "Effective diameter of a stranded inner conductor over the one over its strands, for the impedance.";
     "braid" [Construction] "braid 1.9" "Factor of the outer conductor on its resistance (1 is a smooth tube).";
     "resistivity" [Construction] "resistivity 1.7241e-8 ohm-m" "Resistivity of the conductors.";
+    "inner-resistivity" [Construction] "inner-resistivity 2.8e-8 ohm-m" "Resistivity of the inner conductor, where the two differ.";
+    "outer-resistivity" [Construction] "outer-resistivity 2.8e-8 ohm-m" "Resistivity of the outer conductor, where the two differ.";
     "diameter" [Construction] "diameter 2 mm" "Diameter of each wire.";
     "spacing" [Construction] "spacing 150 mm" "Distance between the wires' centres.";
     "family" [Connector] "family n" "Connector family.";
