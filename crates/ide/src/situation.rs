@@ -292,14 +292,14 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
             (_, "impedance") => vec![Impedance],
             (_, "voltage") => vec![Voltage],
             (_, "size" | "inner" | "outer" | "diameter" | "spacing") => vec![Length],
-            (_, "resistivity") => vec![Resistivity],
+            (_, "resistivity" | "inner-resistivity" | "outer-resistivity") => vec![Resistivity],
             (_, "accuracy") => vec![Percent, Decibel],
             (_, "position") => vec![Angle],
             (_, "let") => vec![Length, Decibel, Power, Frequency],
             (
                 _,
                 "connector" | "adapter" | "divider" | "velocity" | "permittivity" | "loss-tangent"
-                | "strand" | "braid" | "ways",
+                | "strand" | "strand-diameter" | "braid" | "ways",
             ) => Vec::new(),
             (_, w) if PartKind::from_word(w).is_some() => vec![Decibel, Percent],
             _ => Vec::new(),

@@ -160,8 +160,11 @@ keywords! {
     "permittivity" [Construction] "permittivity E" "Relative permittivity of the dielectric.";
     "loss-tangent" [Construction] "loss-tangent T" "Loss tangent of the dielectric.";
     "strand" [Construction] "strand 1.25" "Factor of a stranded inner conductor on its resistance (1 is solid).";
+    "strand-diameter" [Construction] "strand-diameter 0.97" "Effective diameter of a stranded inner conductor over the one over its strands, for the impedance.";
     "braid" [Construction] "braid 1.9" "Factor of the outer conductor on its resistance (1 is a smooth tube).";
     "resistivity" [Construction] "resistivity 1.7241e-8 ohm-m" "Resistivity of the conductors.";
+    "inner-resistivity" [Construction] "inner-resistivity 2.8e-8 ohm-m" "Resistivity of the inner conductor, where the two differ.";
+    "outer-resistivity" [Construction] "outer-resistivity 2.8e-8 ohm-m" "Resistivity of the outer conductor, where the two differ.";
     "diameter" [Construction] "diameter 2 mm" "Diameter of each wire.";
     "spacing" [Construction] "spacing 150 mm" "Distance between the wires' centres.";
     "family" [Connector] "family n" "Connector family.";
@@ -193,8 +196,8 @@ keywords! {
     "split" [Device] "split 70 % 30 %" "Of a divider: the share of the power that each branch gets, or the loss to it in dB.";
     "tee" [Device] "tee" "Of a divider: its branches are just joined in parallel.";
     "reversed" [Device] "reversed" "The part lies the other way round: of an isolator, circulator, coupler or amplifier, or of a network file.";
-    "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, an antenna, an end of the bench.";
-    "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, an antenna, an end of the bench.";
+    "return-loss" [Connector, Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, the ends of a line, a pair of connectors, an antenna, an end of the bench.";
+    "swr" [Connector, Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, the ends of a line, a pair of connectors, an antenna, an end of the bench.";
     "passes" [Device] "passes LOW to HIGH" "Pass band.";
     "gain" [Device, Antenna] "gain 5.2 dBi [realized] on BAND" "Gain: of an antenna in dBi or dBd, of an amplifier in dB.";
     "noise" [Device, Receiver] "noise figure 6 dB" "Noise figure.";

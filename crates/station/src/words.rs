@@ -103,7 +103,17 @@ pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
         (Context::Cable, "loss") => &["from", "of", "accuracy"],
         (Context::Cable, "accuracy") => &["k", "to", "shared"],
         (_, "run" | "jumper" | "tail") => {
-            &["of", "added", "wet", "ends", "from", "reversed", "accuracy"]
+            &[
+                "of",
+                "added",
+                "wet",
+                "ends",
+                "swr",
+                "return-loss",
+                "from",
+                "reversed",
+                "accuracy",
+            ]
         }
         (_, "piece") => &["of", "connector", "adapter", "added", "ends"],
         (_, "transmitter" | "power") => &[

@@ -1,6 +1,7 @@
 //! What parts say beside their loss: which way they lie, what a balun
 //! transforms, how a divider divides,
-//! for which frequency a line is cut, what a leg rejects.
+//! for which frequency a line is cut, what a leg rejects,
+//! what lines and connectors reflect.
 
 use downlead_base::Diagnostic;
 use downlead_station::model::{Device, LineLength, Meaning, PartData, Sits, Step, When};
@@ -351,4 +352,82 @@ fn one_isolation_of_several_legs_is_not_used() {
         code("duplexer DU1 { high 1.5 dB, rejects 85 dB at 146.3 MHz; low 1.5 dB; high rejects 80 dB at 146.3 MHz }").0,
         "figure-twice"
     );
+}
+
+/// |Γ| and its standard uncertainty, from an SWR: |Γ| = (s − 1)/(s + 1), d|Γ|/ds = 2/(s + 1)².
+fn reflection(swr: downlead_quantity::Measure) -> (f64, f64) {
+    let s = swr.value;
+    ((s - 1.0) / (s + 1.0), 2.0 / ((s + 1.0) * (s + 1.0)) * swr.u)
+}
+
+#[test]
+fn a_line_says_what_its_ends_reflect() {
+    let line = |text: &str| {
+        let tree = File::parse(format!("station s {{ {text} }}"));
+        let l = lower(&tree.items()[0].item, &Lets::default(), false);
+        let Meaning::Station(st) = l.meaning else {
+            panic!("{text}: no station")
+        };
+        let swr = match st.parts.first().map(|p| &p.data) {
+            Some(PartData::Line(l)) => l.swr.to_vec(),
+            other => panic!("{text}: {other:?}"),
+        };
+        (swr, l.diagnostics)
+    };
+    for text in [
+        "jumper J1 0.4 dB, return-loss 20 dB ± 2 dB on 2m",
+        "run M1 46 m of x, return-loss 20 dB ± 2 dB on 2m, at 15 °C",
+        "tail T1 0.4 dB { return-loss 20 dB ± 2 dB on 2m }",
+    ] {
+        let (swr, found) = line(text);
+        assert!(found.is_empty(), "{text}: {found:?}");
+        assert_eq!(swr.len(), 1, "{text}");
+        assert!(
+            matches!(&swr[0].when, When::Bands(b) if &*b[0].text == "2m"),
+            "{text}"
+        );
+        // 20 dB are |Γ| = 0.1; 2 dB of it are 0.1 ln(10)/20 x 2
+        let (g, u) = reflection(swr[0].value);
+        assert!((g - 0.1).abs() < 1e-12, "{g}");
+        let expected = 0.1 * std::f64::consts::LN_10 / 20.0 * 2.0 / 3f64.sqrt();
+        assert!((u - expected).abs() < 1e-12, "{u} {expected}");
+    }
+    let (swr, _) = line("jumper J1 0.4 dB, swr 1.1, swr 1.5 on 2m");
+    assert_eq!(swr.len(), 2);
+    let (_, found) = line("jumper J1 0.4 dB, swr 1.1, swr 1.5");
+    assert_eq!(found[0].code.id, "figure-twice");
+    let (_, found) = line("jumper J1 from \"j.s2p\", swr 1.1");
+    assert_eq!(found[0].code.id, "figure-twice");
+}
+
+#[test]
+fn a_connector_says_what_a_pair_reflects() {
+    let connector = |lines: &str| {
+        let tree = File::parse(format!("connector x {{ family n; loss 0.05 dB; {lines} }}"));
+        let l = lower(&tree.items()[0].item, &Lets::default(), false);
+        match l.meaning {
+            Meaning::Connector(c) => (c.swr, l.diagnostics),
+            other => panic!("{lines}: {other:?}"),
+        }
+    };
+    let (swr, found) = connector("return-loss 32 dB ± 3 dB");
+    assert!(found.is_empty(), "{found:?}");
+    let (g, u) = reflection(swr.expect("an SWR"));
+    assert!((g - 10f64.powf(-1.6)).abs() < 1e-12);
+    assert!((u - g * std::f64::consts::LN_10 / 20.0 * 3f64.sqrt()).abs() < 1e-12);
+    let (swr, found) = connector("swr 1.05");
+    assert!(found.is_empty() && swr.is_some_and(|s| s.value == 1.05));
+    let (swr, found) = connector("swr 1.05; bump 33 ohm 40 mm");
+    assert_eq!(found[0].code.id, "figure-twice");
+    assert!(swr.is_none());
+}
+
+#[test]
+fn a_return_loss_of_nearly_nothing_stays_a_number() {
+    let d = device("filter F1 { loss 3 dB; return-loss 0.0000000000000000000001 dB }");
+    let m = d.swr[0].value;
+    assert!(m.value.is_finite() && m.value > 1e6 && m.u.is_finite());
+    let (d, _) = part("filter F1 { loss 3 dB; return-loss 0.001 dB ± 1 dB }");
+    let m = d.expect("a device").swr[0].value;
+    assert!(m.value.is_finite() && m.u.is_finite());
 }

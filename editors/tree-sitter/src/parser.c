@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 289
+#define SYMBOL_COUNT 292
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 267
+#define TOKEN_COUNT 270
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -84,226 +84,229 @@ enum ts_symbol_identifiers {
   anon_sym_permittivity = 66,
   anon_sym_loss_DASHtangent = 67,
   anon_sym_strand = 68,
-  anon_sym_braid = 69,
-  anon_sym_resistivity = 70,
-  anon_sym_diameter = 71,
-  anon_sym_spacing = 72,
-  anon_sym_family = 73,
-  anon_sym_bump = 74,
-  anon_sym_calibrated = 75,
-  anon_sym_scale = 76,
-  anon_sym_resolution = 77,
-  anon_sym_due = 78,
-  anon_sym_linearity = 79,
-  anon_sym_repeatability = 80,
-  anon_sym_generator = 81,
-  anon_sym_piece = 82,
-  anon_sym_readings = 83,
-  anon_sym_resonance = 84,
-  anon_sym_delay = 85,
-  anon_sym_phase = 86,
-  anon_sym_baseline = 87,
-  anon_sym_through = 88,
-  anon_sym_open = 89,
-  anon_sym_short = 90,
-  anon_sym_equalise = 91,
-  anon_sym_kind = 92,
-  anon_sym_high = 93,
-  anon_sym_low = 94,
-  anon_sym_port = 95,
-  anon_sym_from = 96,
-  anon_sym_isolation = 97,
-  anon_sym_ratio = 98,
-  anon_sym_split = 99,
-  anon_sym_tee = 100,
-  anon_sym_reversed = 101,
-  anon_sym_return_DASHloss = 102,
-  anon_sym_swr = 103,
-  anon_sym_passes = 104,
-  anon_sym_gain = 105,
-  anon_sym_noise = 106,
-  anon_sym_excess = 107,
-  anon_sym_ways = 108,
-  anon_sym_coupled = 109,
-  anon_sym_power = 110,
-  anon_sym_mode = 111,
-  anon_sym_duty = 112,
-  anon_sym_keyed = 113,
-  anon_sym_foldback = 114,
-  anon_sym_sensitivity = 115,
-  anon_sym_directivity = 116,
-  anon_sym_efficiency = 117,
-  anon_sym_height = 118,
-  anon_sym_added = 119,
-  anon_sym_against = 120,
-  anon_sym_agl = 121,
-  anon_sym_am = 122,
-  anon_sym_ambient = 123,
-  anon_sym_amsl = 124,
-  anon_sym_apart = 125,
-  anon_sym_at = 126,
-  anon_sym_by = 127,
-  anon_sym_carrier = 128,
-  anon_sym_clad = 129,
-  anon_sym_corrected = 130,
-  anon_sym_cw = 131,
-  anon_sym_data = 132,
-  anon_sym_displayed = 133,
-  anon_sym_eirp = 134,
-  anon_sym_ends = 135,
-  anon_sym_erp = 136,
-  anon_sym_etrs89 = 137,
-  anon_sym_figure = 138,
-  anon_sym_fm = 139,
-  anon_sym_for = 140,
-  anon_sym_forward = 141,
-  anon_sym_full = 142,
-  anon_sym_guess = 143,
-  anon_sym_haat = 144,
-  anon_sym_in = 145,
-  anon_sym_input = 146,
-  anon_sym_k = 147,
-  anon_sym_maximum = 148,
-  anon_sym_mean = 149,
-  anon_sym_nad27 = 150,
-  anon_sym_nad83 = 151,
-  anon_sym_net = 152,
-  anon_sym_nominal = 153,
-  anon_sym_of = 154,
-  anon_sym_on = 155,
-  anon_sym_output = 156,
-  anon_sym_over = 157,
-  anon_sym_pep = 158,
-  anon_sym_per = 159,
-  anon_sym_rated = 160,
-  anon_sym_reactance = 161,
-  anon_sym_reading = 162,
-  anon_sym_realized = 163,
-  anon_sym_reference = 164,
-  anon_sym_reflected = 165,
-  anon_sym_rejects = 166,
-  anon_sym_series = 167,
-  anon_sym_shared = 168,
-  anon_sym_sheet = 169,
-  anon_sym_shunt = 170,
-  anon_sym_sinad = 171,
-  anon_sym_since = 172,
-  anon_sym_ssb = 173,
-  anon_sym_ssb_DASHprocessed = 174,
-  anon_sym_to = 175,
-  anon_sym_typical = 176,
-  anon_sym_way = 177,
-  anon_sym_wet = 178,
-  anon_sym_wgs84 = 179,
-  anon_sym_with = 180,
-  anon_sym_COMMA = 181,
-  anon_sym_EQ = 182,
-  anon_sym_u00b1 = 183,
-  anon_sym_PLUS_SLASH_DASH = 184,
-  anon_sym_LPAREN = 185,
-  anon_sym_RPAREN = 186,
-  anon_sym_DASH = 187,
-  anon_sym_u2212 = 188,
-  anon_sym_u2013 = 189,
-  anon_sym_PLUS = 190,
-  anon_sym_STAR = 191,
-  anon_sym_SLASH = 192,
-  sym__glued = 193,
-  sym_date = 194,
-  sym_dms = 195,
-  sym_number = 196,
-  aux_sym_unit_token1 = 197,
-  aux_sym_unit_token2 = 198,
-  aux_sym_unit_token3 = 199,
-  aux_sym_unit_token4 = 200,
-  aux_sym_unit_token5 = 201,
-  aux_sym_unit_token6 = 202,
-  anon_sym_wavelengths = 203,
-  anon_sym_wavelength = 204,
-  aux_sym_unit_token7 = 205,
-  aux_sym_unit_token8 = 206,
-  aux_sym_unit_token9 = 207,
-  aux_sym_unit_token10 = 208,
-  anon_sym_ohm_DASHm = 209,
-  aux_sym_unit_token11 = 210,
-  aux_sym_unit_token12 = 211,
-  anon_sym_degC = 212,
-  anon_sym_degF = 213,
-  anon_sym_ohms = 214,
-  aux_sym_unit_token13 = 215,
-  anon_sym_GHz = 216,
-  anon_sym_MHz = 217,
-  anon_sym_dBW = 218,
-  anon_sym_dBd = 219,
-  anon_sym_dBi = 220,
-  anon_sym_dBm = 221,
-  anon_sym_deg = 222,
-  anon_sym_kHz = 223,
-  anon_sym_min = 224,
-  anon_sym_ohm = 225,
-  anon_sym_Hz = 226,
-  anon_sym_cm = 227,
-  anon_sym_dB = 228,
-  anon_sym_ft = 229,
-  anon_sym_kV = 230,
-  anon_sym_kW = 231,
-  anon_sym_km = 232,
-  anon_sym_mW = 233,
-  anon_sym_mi = 234,
-  anon_sym_mm = 235,
-  anon_sym_ms = 236,
-  anon_sym_ns = 237,
-  anon_sym_uV = 238,
-  anon_sym_uW = 239,
-  anon_sym_us = 240,
-  anon_sym_yd = 241,
-  anon_sym_u00b0C = 242,
-  anon_sym_u00b0F = 243,
-  anon_sym_u00b5V = 244,
-  anon_sym_u00b5W = 245,
-  anon_sym_u00b5s = 246,
-  anon_sym_u03a9m = 247,
-  anon_sym_u03bcV = 248,
-  anon_sym_u03bcW = 249,
-  anon_sym_u03bcs = 250,
-  anon_sym_u2126m = 251,
-  anon_sym_PERCENT = 252,
-  anon_sym_A = 253,
-  anon_sym_V = 254,
-  anon_sym_W = 255,
-  anon_sym_h = 256,
-  anon_sym_m = 257,
-  anon_sym_s = 258,
-  anon_sym_u00b0 = 259,
-  anon_sym_u03a9 = 260,
-  anon_sym_u03bb = 261,
-  anon_sym_u2126 = 262,
-  sym_root = 263,
-  sym_digit_name = 264,
-  sym_string = 265,
-  sym_comment = 266,
-  sym_source_file = 267,
-  sym__line = 268,
-  sym__end = 269,
-  sym_statement = 270,
-  sym_block_statement = 271,
-  sym_block = 272,
-  sym__head = 273,
-  sym_keyword = 274,
-  sym_only_word = 275,
-  sym_word = 276,
-  sym__value = 277,
-  sym_range = 278,
-  sym_tolerance = 279,
-  sym_coverage = 280,
-  sym__expression = 281,
-  sym_parenthesized_expression = 282,
-  sym_negation = 283,
-  sym_binary_expression = 284,
-  sym_quantity = 285,
-  sym_unit = 286,
-  aux_sym_source_file_repeat1 = 287,
-  aux_sym__head_repeat1 = 288,
+  anon_sym_strand_DASHdiameter = 69,
+  anon_sym_braid = 70,
+  anon_sym_resistivity = 71,
+  anon_sym_inner_DASHresistivity = 72,
+  anon_sym_outer_DASHresistivity = 73,
+  anon_sym_diameter = 74,
+  anon_sym_spacing = 75,
+  anon_sym_family = 76,
+  anon_sym_bump = 77,
+  anon_sym_calibrated = 78,
+  anon_sym_scale = 79,
+  anon_sym_resolution = 80,
+  anon_sym_due = 81,
+  anon_sym_linearity = 82,
+  anon_sym_repeatability = 83,
+  anon_sym_generator = 84,
+  anon_sym_piece = 85,
+  anon_sym_readings = 86,
+  anon_sym_resonance = 87,
+  anon_sym_delay = 88,
+  anon_sym_phase = 89,
+  anon_sym_baseline = 90,
+  anon_sym_through = 91,
+  anon_sym_open = 92,
+  anon_sym_short = 93,
+  anon_sym_equalise = 94,
+  anon_sym_kind = 95,
+  anon_sym_high = 96,
+  anon_sym_low = 97,
+  anon_sym_port = 98,
+  anon_sym_from = 99,
+  anon_sym_isolation = 100,
+  anon_sym_ratio = 101,
+  anon_sym_split = 102,
+  anon_sym_tee = 103,
+  anon_sym_reversed = 104,
+  anon_sym_return_DASHloss = 105,
+  anon_sym_swr = 106,
+  anon_sym_passes = 107,
+  anon_sym_gain = 108,
+  anon_sym_noise = 109,
+  anon_sym_excess = 110,
+  anon_sym_ways = 111,
+  anon_sym_coupled = 112,
+  anon_sym_power = 113,
+  anon_sym_mode = 114,
+  anon_sym_duty = 115,
+  anon_sym_keyed = 116,
+  anon_sym_foldback = 117,
+  anon_sym_sensitivity = 118,
+  anon_sym_directivity = 119,
+  anon_sym_efficiency = 120,
+  anon_sym_height = 121,
+  anon_sym_added = 122,
+  anon_sym_against = 123,
+  anon_sym_agl = 124,
+  anon_sym_am = 125,
+  anon_sym_ambient = 126,
+  anon_sym_amsl = 127,
+  anon_sym_apart = 128,
+  anon_sym_at = 129,
+  anon_sym_by = 130,
+  anon_sym_carrier = 131,
+  anon_sym_clad = 132,
+  anon_sym_corrected = 133,
+  anon_sym_cw = 134,
+  anon_sym_data = 135,
+  anon_sym_displayed = 136,
+  anon_sym_eirp = 137,
+  anon_sym_ends = 138,
+  anon_sym_erp = 139,
+  anon_sym_etrs89 = 140,
+  anon_sym_figure = 141,
+  anon_sym_fm = 142,
+  anon_sym_for = 143,
+  anon_sym_forward = 144,
+  anon_sym_full = 145,
+  anon_sym_guess = 146,
+  anon_sym_haat = 147,
+  anon_sym_in = 148,
+  anon_sym_input = 149,
+  anon_sym_k = 150,
+  anon_sym_maximum = 151,
+  anon_sym_mean = 152,
+  anon_sym_nad27 = 153,
+  anon_sym_nad83 = 154,
+  anon_sym_net = 155,
+  anon_sym_nominal = 156,
+  anon_sym_of = 157,
+  anon_sym_on = 158,
+  anon_sym_output = 159,
+  anon_sym_over = 160,
+  anon_sym_pep = 161,
+  anon_sym_per = 162,
+  anon_sym_rated = 163,
+  anon_sym_reactance = 164,
+  anon_sym_reading = 165,
+  anon_sym_realized = 166,
+  anon_sym_reference = 167,
+  anon_sym_reflected = 168,
+  anon_sym_rejects = 169,
+  anon_sym_series = 170,
+  anon_sym_shared = 171,
+  anon_sym_sheet = 172,
+  anon_sym_shunt = 173,
+  anon_sym_sinad = 174,
+  anon_sym_since = 175,
+  anon_sym_ssb = 176,
+  anon_sym_ssb_DASHprocessed = 177,
+  anon_sym_to = 178,
+  anon_sym_typical = 179,
+  anon_sym_way = 180,
+  anon_sym_wet = 181,
+  anon_sym_wgs84 = 182,
+  anon_sym_with = 183,
+  anon_sym_COMMA = 184,
+  anon_sym_EQ = 185,
+  anon_sym_u00b1 = 186,
+  anon_sym_PLUS_SLASH_DASH = 187,
+  anon_sym_LPAREN = 188,
+  anon_sym_RPAREN = 189,
+  anon_sym_DASH = 190,
+  anon_sym_u2212 = 191,
+  anon_sym_u2013 = 192,
+  anon_sym_PLUS = 193,
+  anon_sym_STAR = 194,
+  anon_sym_SLASH = 195,
+  sym__glued = 196,
+  sym_date = 197,
+  sym_dms = 198,
+  sym_number = 199,
+  aux_sym_unit_token1 = 200,
+  aux_sym_unit_token2 = 201,
+  aux_sym_unit_token3 = 202,
+  aux_sym_unit_token4 = 203,
+  aux_sym_unit_token5 = 204,
+  aux_sym_unit_token6 = 205,
+  anon_sym_wavelengths = 206,
+  anon_sym_wavelength = 207,
+  aux_sym_unit_token7 = 208,
+  aux_sym_unit_token8 = 209,
+  aux_sym_unit_token9 = 210,
+  aux_sym_unit_token10 = 211,
+  anon_sym_ohm_DASHm = 212,
+  aux_sym_unit_token11 = 213,
+  aux_sym_unit_token12 = 214,
+  anon_sym_degC = 215,
+  anon_sym_degF = 216,
+  anon_sym_ohms = 217,
+  aux_sym_unit_token13 = 218,
+  anon_sym_GHz = 219,
+  anon_sym_MHz = 220,
+  anon_sym_dBW = 221,
+  anon_sym_dBd = 222,
+  anon_sym_dBi = 223,
+  anon_sym_dBm = 224,
+  anon_sym_deg = 225,
+  anon_sym_kHz = 226,
+  anon_sym_min = 227,
+  anon_sym_ohm = 228,
+  anon_sym_Hz = 229,
+  anon_sym_cm = 230,
+  anon_sym_dB = 231,
+  anon_sym_ft = 232,
+  anon_sym_kV = 233,
+  anon_sym_kW = 234,
+  anon_sym_km = 235,
+  anon_sym_mW = 236,
+  anon_sym_mi = 237,
+  anon_sym_mm = 238,
+  anon_sym_ms = 239,
+  anon_sym_ns = 240,
+  anon_sym_uV = 241,
+  anon_sym_uW = 242,
+  anon_sym_us = 243,
+  anon_sym_yd = 244,
+  anon_sym_u00b0C = 245,
+  anon_sym_u00b0F = 246,
+  anon_sym_u00b5V = 247,
+  anon_sym_u00b5W = 248,
+  anon_sym_u00b5s = 249,
+  anon_sym_u03a9m = 250,
+  anon_sym_u03bcV = 251,
+  anon_sym_u03bcW = 252,
+  anon_sym_u03bcs = 253,
+  anon_sym_u2126m = 254,
+  anon_sym_PERCENT = 255,
+  anon_sym_A = 256,
+  anon_sym_V = 257,
+  anon_sym_W = 258,
+  anon_sym_h = 259,
+  anon_sym_m = 260,
+  anon_sym_s = 261,
+  anon_sym_u00b0 = 262,
+  anon_sym_u03a9 = 263,
+  anon_sym_u03bb = 264,
+  anon_sym_u2126 = 265,
+  sym_root = 266,
+  sym_digit_name = 267,
+  sym_string = 268,
+  sym_comment = 269,
+  sym_source_file = 270,
+  sym__line = 271,
+  sym__end = 272,
+  sym_statement = 273,
+  sym_block_statement = 274,
+  sym_block = 275,
+  sym__head = 276,
+  sym_keyword = 277,
+  sym_only_word = 278,
+  sym_word = 279,
+  sym__value = 280,
+  sym_range = 281,
+  sym_tolerance = 282,
+  sym_coverage = 283,
+  sym__expression = 284,
+  sym_parenthesized_expression = 285,
+  sym_negation = 286,
+  sym_binary_expression = 287,
+  sym_quantity = 288,
+  sym_unit = 289,
+  aux_sym_source_file_repeat1 = 290,
+  aux_sym__head_repeat1 = 291,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -376,8 +379,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_permittivity] = "permittivity",
   [anon_sym_loss_DASHtangent] = "loss-tangent",
   [anon_sym_strand] = "strand",
+  [anon_sym_strand_DASHdiameter] = "strand-diameter",
   [anon_sym_braid] = "braid",
   [anon_sym_resistivity] = "resistivity",
+  [anon_sym_inner_DASHresistivity] = "inner-resistivity",
+  [anon_sym_outer_DASHresistivity] = "outer-resistivity",
   [anon_sym_diameter] = "diameter",
   [anon_sym_spacing] = "spacing",
   [anon_sym_family] = "family",
@@ -668,8 +674,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_permittivity] = anon_sym_permittivity,
   [anon_sym_loss_DASHtangent] = anon_sym_loss_DASHtangent,
   [anon_sym_strand] = anon_sym_strand,
+  [anon_sym_strand_DASHdiameter] = anon_sym_strand_DASHdiameter,
   [anon_sym_braid] = anon_sym_braid,
   [anon_sym_resistivity] = anon_sym_resistivity,
+  [anon_sym_inner_DASHresistivity] = anon_sym_inner_DASHresistivity,
+  [anon_sym_outer_DASHresistivity] = anon_sym_outer_DASHresistivity,
   [anon_sym_diameter] = anon_sym_diameter,
   [anon_sym_spacing] = anon_sym_spacing,
   [anon_sym_family] = anon_sym_family,
@@ -1167,11 +1176,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_strand_DASHdiameter] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_braid] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_resistivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_inner_DASHresistivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_outer_DASHresistivity] = {
     .visible = true,
     .named = false,
   },
@@ -5618,21 +5639,22 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 485:
       ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(595);
       END_STATE();
     case 486:
       ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 487:
-      if (lookahead == 'u') ADVANCE(595);
+      if (lookahead == 'u') ADVANCE(596);
       END_STATE();
     case 488:
-      if (lookahead == 't') ADVANCE(596);
+      if (lookahead == 't') ADVANCE(597);
       END_STATE();
     case 489:
       ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 490:
-      if (lookahead == 'r') ADVANCE(597);
+      if (lookahead == 'r') ADVANCE(598);
       END_STATE();
     case 491:
       ACCEPT_TOKEN(anon_sym_keyed);
@@ -5641,13 +5663,13 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 493:
-      if (lookahead == 'r') ADVANCE(598);
+      if (lookahead == 'r') ADVANCE(599);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(599);
+      if (lookahead == 't') ADVANCE(600);
       END_STATE();
     case 495:
-      if (lookahead == 'u') ADVANCE(600);
+      if (lookahead == 'u') ADVANCE(601);
       END_STATE();
     case 496:
       ACCEPT_TOKEN(anon_sym_meter);
@@ -5662,22 +5684,23 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 500:
-      if (lookahead == 'a') ADVANCE(601);
+      if (lookahead == 'a') ADVANCE(602);
       END_STATE();
     case 501:
       ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 502:
       ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(603);
       END_STATE();
     case 503:
-      if (lookahead == 't') ADVANCE(602);
+      if (lookahead == 't') ADVANCE(604);
       END_STATE();
     case 504:
-      if (lookahead == 's') ADVANCE(603);
+      if (lookahead == 's') ADVANCE(605);
       END_STATE();
     case 505:
-      if (lookahead == 't') ADVANCE(604);
+      if (lookahead == 't') ADVANCE(606);
       END_STATE();
     case 506:
       ACCEPT_TOKEN(anon_sym_phase);
@@ -5689,79 +5712,79 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 509:
-      if (lookahead == 'i') ADVANCE(605);
+      if (lookahead == 'i') ADVANCE(607);
       END_STATE();
     case 510:
       ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 511:
-      if (lookahead == 'p') ADVANCE(606);
+      if (lookahead == 'p') ADVANCE(608);
       END_STATE();
     case 512:
-      if (lookahead == 'c') ADVANCE(607);
+      if (lookahead == 'c') ADVANCE(609);
       END_STATE();
     case 513:
       ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 514:
-      if (lookahead == 'g') ADVANCE(608);
+      if (lookahead == 'g') ADVANCE(610);
       END_STATE();
     case 515:
       ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 516:
-      if (lookahead == 'a') ADVANCE(609);
+      if (lookahead == 'a') ADVANCE(611);
       END_STATE();
     case 517:
-      if (lookahead == 'n') ADVANCE(610);
+      if (lookahead == 'n') ADVANCE(612);
       END_STATE();
     case 518:
-      if (lookahead == 'z') ADVANCE(611);
+      if (lookahead == 'z') ADVANCE(613);
       END_STATE();
     case 519:
-      if (lookahead == 'v') ADVANCE(612);
+      if (lookahead == 'v') ADVANCE(614);
       END_STATE();
     case 520:
-      if (lookahead == 'e') ADVANCE(613);
+      if (lookahead == 'e') ADVANCE(615);
       END_STATE();
     case 521:
-      if (lookahead == 'c') ADVANCE(614);
+      if (lookahead == 'c') ADVANCE(616);
       END_STATE();
     case 522:
-      if (lookahead == 't') ADVANCE(615);
-      END_STATE();
-    case 523:
-      if (lookahead == 't') ADVANCE(616);
-      END_STATE();
-    case 524:
       if (lookahead == 't') ADVANCE(617);
       END_STATE();
+    case 523:
+      if (lookahead == 't') ADVANCE(618);
+      END_STATE();
+    case 524:
+      if (lookahead == 't') ADVANCE(619);
+      END_STATE();
     case 525:
-      if (lookahead == 'u') ADVANCE(618);
+      if (lookahead == 'u') ADVANCE(620);
       END_STATE();
     case 526:
-      if (lookahead == 'a') ADVANCE(619);
+      if (lookahead == 'a') ADVANCE(621);
       END_STATE();
     case 527:
-      if (lookahead == 'n') ADVANCE(620);
+      if (lookahead == 'n') ADVANCE(622);
       END_STATE();
     case 528:
-      if (lookahead == 's') ADVANCE(621);
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
     case 529:
       ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 530:
-      if (lookahead == 't') ADVANCE(622);
+      if (lookahead == 't') ADVANCE(624);
       END_STATE();
     case 531:
-      if (lookahead == 's') ADVANCE(623);
+      if (lookahead == 's') ADVANCE(625);
       END_STATE();
     case 532:
-      if (lookahead == 'o') ADVANCE(624);
+      if (lookahead == 'o') ADVANCE(626);
       END_STATE();
     case 533:
-      if (lookahead == 'd') ADVANCE(625);
+      if (lookahead == 'd') ADVANCE(627);
       END_STATE();
     case 534:
       ACCEPT_TOKEN(anon_sym_sheet);
@@ -5779,52 +5802,52 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 539:
-      if (lookahead == 'e') ADVANCE(626);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 540:
-      if (lookahead == 'n') ADVANCE(627);
+      if (lookahead == 'n') ADVANCE(629);
       END_STATE();
     case 541:
       ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 542:
-      if (lookahead == 'r') ADVANCE(628);
+      if (lookahead == 'r') ADVANCE(630);
       END_STATE();
     case 543:
-      if (lookahead == 'o') ADVANCE(629);
+      if (lookahead == 'o') ADVANCE(631);
       END_STATE();
     case 544:
-      if (lookahead == 'd') ADVANCE(630);
+      if (lookahead == 'd') ADVANCE(632);
       END_STATE();
     case 545:
-      if (lookahead == 'h') ADVANCE(631);
+      if (lookahead == 'h') ADVANCE(633);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(632);
+      if (lookahead == 'r') ADVANCE(634);
       END_STATE();
     case 547:
-      if (lookahead == 'g') ADVANCE(633);
+      if (lookahead == 'g') ADVANCE(635);
       END_STATE();
     case 548:
-      if (lookahead == 'm') ADVANCE(634);
+      if (lookahead == 'm') ADVANCE(636);
       END_STATE();
     case 549:
       ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 550:
-      if (lookahead == 'a') ADVANCE(635);
+      if (lookahead == 'a') ADVANCE(637);
       END_STATE();
     case 551:
       ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 552:
-      if (lookahead == 'i') ADVANCE(636);
+      if (lookahead == 'i') ADVANCE(638);
       END_STATE();
     case 553:
-      if (lookahead == 'g') ADVANCE(637);
+      if (lookahead == 'g') ADVANCE(639);
       END_STATE();
     case 554:
-      if (lookahead == 'e') ADVANCE(638);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 555:
       ACCEPT_TOKEN(anon_sym_wgs84);
@@ -5833,84 +5856,84 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 557:
-      if (lookahead == 'c') ADVANCE(639);
+      if (lookahead == 'c') ADVANCE(641);
       END_STATE();
     case 558:
-      if (lookahead == 'r') ADVANCE(640);
+      if (lookahead == 'r') ADVANCE(642);
       END_STATE();
     case 559:
-      if (lookahead == 't') ADVANCE(641);
+      if (lookahead == 't') ADVANCE(643);
       END_STATE();
     case 560:
-      if (lookahead == 't') ADVANCE(642);
+      if (lookahead == 't') ADVANCE(644);
       END_STATE();
     case 561:
-      if (lookahead == 'i') ADVANCE(643);
+      if (lookahead == 'i') ADVANCE(645);
       END_STATE();
     case 562:
-      if (lookahead == 'a') ADVANCE(644);
+      if (lookahead == 'a') ADVANCE(646);
       END_STATE();
     case 563:
-      if (lookahead == 'n') ADVANCE(645);
+      if (lookahead == 'n') ADVANCE(647);
       END_STATE();
     case 564:
       ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(646);
+      if (lookahead == 'e') ADVANCE(648);
       END_STATE();
     case 565:
-      if (lookahead == 'a') ADVANCE(647);
-      END_STATE();
-    case 566:
-      if (lookahead == 'r') ADVANCE(648);
-      END_STATE();
-    case 567:
       if (lookahead == 'a') ADVANCE(649);
       END_STATE();
+    case 566:
+      if (lookahead == 'r') ADVANCE(650);
+      END_STATE();
+    case 567:
+      if (lookahead == 'a') ADVANCE(651);
+      END_STATE();
     case 568:
-      if (lookahead == 'e') ADVANCE(650);
+      if (lookahead == 'e') ADVANCE(652);
       END_STATE();
     case 569:
-      if (lookahead == 't') ADVANCE(651);
+      if (lookahead == 't') ADVANCE(653);
       END_STATE();
     case 570:
-      if (lookahead == 't') ADVANCE(652);
-      END_STATE();
-    case 571:
-      if (lookahead == 'u') ADVANCE(653);
-      END_STATE();
-    case 572:
       if (lookahead == 't') ADVANCE(654);
       END_STATE();
+    case 571:
+      if (lookahead == 'u') ADVANCE(655);
+      END_STATE();
+    case 572:
+      if (lookahead == 't') ADVANCE(656);
+      END_STATE();
     case 573:
-      if (lookahead == 'd') ADVANCE(655);
-      if (lookahead == 'r') ADVANCE(656);
+      if (lookahead == 'd') ADVANCE(657);
+      if (lookahead == 'r') ADVANCE(658);
       END_STATE();
     case 574:
       ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 575:
-      if (lookahead == 'e') ADVANCE(657);
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
     case 576:
-      if (lookahead == 'e') ADVANCE(658);
+      if (lookahead == 'e') ADVANCE(660);
       END_STATE();
     case 577:
-      if (lookahead == 'i') ADVANCE(659);
+      if (lookahead == 'i') ADVANCE(661);
       END_STATE();
     case 578:
-      if (lookahead == 'y') ADVANCE(660);
+      if (lookahead == 'y') ADVANCE(662);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(661);
+      if (lookahead == 'r') ADVANCE(663);
       END_STATE();
     case 580:
-      if (lookahead == 'e') ADVANCE(662);
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
     case 581:
-      if (lookahead == 'e') ADVANCE(663);
+      if (lookahead == 'e') ADVANCE(665);
       END_STATE();
     case 582:
-      if (lookahead == 's') ADVANCE(664);
+      if (lookahead == 's') ADVANCE(666);
       END_STATE();
     case 583:
       ACCEPT_TOKEN(anon_sym_etrs89);
@@ -5931,13 +5954,13 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 589:
-      if (lookahead == 'c') ADVANCE(665);
+      if (lookahead == 'c') ADVANCE(667);
       END_STATE();
     case 590:
-      if (lookahead == 'd') ADVANCE(666);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 591:
-      if (lookahead == 't') ADVANCE(667);
+      if (lookahead == 't') ADVANCE(669);
       END_STATE();
     case 592:
       ACCEPT_TOKEN(anon_sym_ground);
@@ -5946,699 +5969,799 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 594:
-      if (lookahead == 'n') ADVANCE(668);
+      if (lookahead == 'n') ADVANCE(670);
       END_STATE();
     case 595:
-      if (lookahead == 'm') ADVANCE(669);
+      if (lookahead == 'r') ADVANCE(671);
       END_STATE();
     case 596:
-      if (lookahead == 'i') ADVANCE(670);
-      if (lookahead == 'o') ADVANCE(671);
+      if (lookahead == 'm') ADVANCE(672);
       END_STATE();
     case 597:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'i') ADVANCE(673);
+      if (lookahead == 'o') ADVANCE(674);
       END_STATE();
     case 598:
-      if (lookahead == 'i') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 599:
-      if (lookahead == 'a') ADVANCE(673);
+      if (lookahead == 'i') ADVANCE(675);
       END_STATE();
     case 600:
-      if (lookahead == 'm') ADVANCE(674);
+      if (lookahead == 'a') ADVANCE(676);
       END_STATE();
     case 601:
-      if (lookahead == 'l') ADVANCE(675);
+      if (lookahead == 'm') ADVANCE(677);
       END_STATE();
     case 602:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 603:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 604:
-      if (lookahead == 't') ADVANCE(676);
-      END_STATE();
-    case 605:
-      if (lookahead == 'o') ADVANCE(677);
-      END_STATE();
-    case 606:
       if (lookahead == 'l') ADVANCE(678);
       END_STATE();
+    case 603:
+      if (lookahead == 'r') ADVANCE(679);
+      END_STATE();
+    case 604:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 605:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 606:
+      if (lookahead == 't') ADVANCE(680);
+      END_STATE();
     case 607:
-      if (lookahead == 't') ADVANCE(679);
+      if (lookahead == 'o') ADVANCE(681);
       END_STATE();
     case 608:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'l') ADVANCE(682);
       END_STATE();
     case 609:
-      if (lookahead == 'n') ADVANCE(680);
+      if (lookahead == 't') ADVANCE(683);
       END_STATE();
     case 610:
-      if (lookahead == 'g') ADVANCE(681);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 611:
-      if (lookahead == 'e') ADVANCE(682);
-      END_STATE();
-    case 612:
-      if (lookahead == 'e') ADVANCE(683);
-      END_STATE();
-    case 613:
       if (lookahead == 'n') ADVANCE(684);
       END_STATE();
+    case 612:
+      if (lookahead == 'g') ADVANCE(685);
+      END_STATE();
+    case 613:
+      if (lookahead == 'e') ADVANCE(686);
+      END_STATE();
     case 614:
-      if (lookahead == 't') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(687);
       END_STATE();
     case 615:
-      if (lookahead == 's') ADVANCE(686);
+      if (lookahead == 'n') ADVANCE(688);
       END_STATE();
     case 616:
-      if (lookahead == 'a') ADVANCE(687);
-      END_STATE();
-    case 617:
-      if (lookahead == 'i') ADVANCE(688);
-      END_STATE();
-    case 618:
       if (lookahead == 't') ADVANCE(689);
       END_STATE();
+    case 617:
+      if (lookahead == 's') ADVANCE(690);
+      END_STATE();
+    case 618:
+      if (lookahead == 'a') ADVANCE(691);
+      END_STATE();
     case 619:
-      if (lookahead == 'n') ADVANCE(690);
+      if (lookahead == 'i') ADVANCE(692);
       END_STATE();
     case 620:
-      if (lookahead == '-') ADVANCE(691);
+      if (lookahead == 't') ADVANCE(693);
       END_STATE();
     case 621:
-      if (lookahead == 'e') ADVANCE(692);
-      END_STATE();
-    case 622:
-      if (lookahead == 'i') ADVANCE(693);
-      END_STATE();
-    case 623:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 624:
       if (lookahead == 'n') ADVANCE(694);
       END_STATE();
+    case 622:
+      if (lookahead == '-') ADVANCE(695);
+      END_STATE();
+    case 623:
+      if (lookahead == 'e') ADVANCE(696);
+      END_STATE();
+    case 624:
+      if (lookahead == 'i') ADVANCE(697);
+      END_STATE();
     case 625:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(698);
       END_STATE();
     case 627:
-      if (lookahead == 'g') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 628:
-      if (lookahead == 'o') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 629:
-      if (lookahead == 'n') ADVANCE(697);
+      if (lookahead == 'g') ADVANCE(699);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == 'o') ADVANCE(700);
       END_STATE();
     case 631:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'n') ADVANCE(701);
       END_STATE();
     case 632:
-      if (lookahead == 'a') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(702);
       END_STATE();
     case 633:
-      if (lookahead == 'h') ADVANCE(699);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 634:
-      if (lookahead == 'i') ADVANCE(700);
+      if (lookahead == 'a') ADVANCE(703);
       END_STATE();
     case 635:
-      if (lookahead == 'l') ADVANCE(701);
+      if (lookahead == 'h') ADVANCE(704);
       END_STATE();
     case 636:
-      if (lookahead == 't') ADVANCE(702);
+      if (lookahead == 'i') ADVANCE(705);
       END_STATE();
     case 637:
-      if (lookahead == 'e') ADVANCE(703);
+      if (lookahead == 'l') ADVANCE(706);
       END_STATE();
     case 638:
-      if (lookahead == 'n') ADVANCE(704);
+      if (lookahead == 't') ADVANCE(707);
       END_STATE();
     case 639:
-      if (lookahead == 'y') ADVANCE(705);
+      if (lookahead == 'e') ADVANCE(708);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'n') ADVANCE(709);
       END_STATE();
     case 641:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'y') ADVANCE(710);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 643:
-      if (lookahead == 'e') ADVANCE(706);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 645:
-      if (lookahead == 'e') ADVANCE(707);
+      if (lookahead == 'e') ADVANCE(711);
       END_STATE();
     case 646:
-      if (lookahead == 's') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 647:
-      if (lookahead == 't') ADVANCE(709);
+      if (lookahead == 'e') ADVANCE(712);
       END_STATE();
     case 648:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 's') ADVANCE(713);
       END_STATE();
     case 649:
-      if (lookahead == 't') ADVANCE(710);
+      if (lookahead == 't') ADVANCE(714);
       END_STATE();
     case 650:
-      if (lookahead == 'r') ADVANCE(711);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 651:
-      if (lookahead == 'o') ADVANCE(712);
+      if (lookahead == 't') ADVANCE(715);
       END_STATE();
     case 652:
-      if (lookahead == 'o') ADVANCE(713);
-      END_STATE();
-    case 653:
-      if (lookahead == 'c') ADVANCE(714);
-      END_STATE();
-    case 654:
-      if (lookahead == 'e') ADVANCE(715);
-      END_STATE();
-    case 655:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 656:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 657:
       if (lookahead == 'r') ADVANCE(716);
       END_STATE();
+    case 653:
+      if (lookahead == 'o') ADVANCE(717);
+      END_STATE();
+    case 654:
+      if (lookahead == 'o') ADVANCE(718);
+      END_STATE();
+    case 655:
+      if (lookahead == 'c') ADVANCE(719);
+      END_STATE();
+    case 656:
+      if (lookahead == 'e') ADVANCE(720);
+      END_STATE();
+    case 657:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
     case 658:
-      if (lookahead == 'r') ADVANCE(717);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 659:
-      if (lookahead == 'v') ADVANCE(718);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 660:
-      if (lookahead == 'e') ADVANCE(719);
+      if (lookahead == 'r') ADVANCE(722);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'v') ADVANCE(723);
       END_STATE();
     case 662:
-      if (lookahead == 'r') ADVANCE(720);
+      if (lookahead == 'e') ADVANCE(724);
       END_STATE();
     case 663:
-      if (lookahead == 'n') ADVANCE(721);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 664:
-      if (lookahead == 'e') ADVANCE(722);
+      if (lookahead == 'r') ADVANCE(725);
       END_STATE();
     case 665:
-      if (lookahead == 'k') ADVANCE(723);
+      if (lookahead == 'n') ADVANCE(726);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'e') ADVANCE(727);
       END_STATE();
     case 667:
-      if (lookahead == 'o') ADVANCE(724);
+      if (lookahead == 'k') ADVANCE(728);
       END_STATE();
     case 668:
-      if (lookahead == 'c') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 669:
-      if (lookahead == 'e') ADVANCE(726);
+      if (lookahead == 'o') ADVANCE(729);
       END_STATE();
     case 670:
-      if (lookahead == 'o') ADVANCE(727);
+      if (lookahead == 'c') ADVANCE(730);
       END_STATE();
     case 671:
-      if (lookahead == 'r') ADVANCE(728);
+      if (lookahead == 'e') ADVANCE(731);
       END_STATE();
     case 672:
-      if (lookahead == 't') ADVANCE(729);
+      if (lookahead == 'e') ADVANCE(732);
       END_STATE();
     case 673:
-      if (lookahead == 'n') ADVANCE(730);
+      if (lookahead == 'o') ADVANCE(733);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'r') ADVANCE(734);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 't') ADVANCE(735);
       END_STATE();
     case 676:
-      if (lookahead == 'i') ADVANCE(731);
+      if (lookahead == 'n') ADVANCE(736);
       END_STATE();
     case 677:
-      if (lookahead == 'n') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 678:
-      if (lookahead == 'i') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 679:
-      if (lookahead == 'o') ADVANCE(734);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 680:
-      if (lookahead == 'c') ADVANCE(735);
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
     case 681:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(736);
+      if (lookahead == 'n') ADVANCE(739);
       END_STATE();
     case 682:
-      if (lookahead == 'd') ADVANCE(737);
+      if (lookahead == 'i') ADVANCE(740);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(738);
+      if (lookahead == 'o') ADVANCE(741);
       END_STATE();
     case 684:
-      if (lookahead == 'c') ADVANCE(739);
+      if (lookahead == 'c') ADVANCE(742);
       END_STATE();
     case 685:
-      if (lookahead == 'e') ADVANCE(740);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(743);
       END_STATE();
     case 686:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'd') ADVANCE(744);
       END_STATE();
     case 687:
-      if (lookahead == 'b') ADVANCE(741);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
     case 688:
-      if (lookahead == 'v') ADVANCE(742);
+      if (lookahead == 'c') ADVANCE(746);
       END_STATE();
     case 689:
-      if (lookahead == 'i') ADVANCE(743);
+      if (lookahead == 'e') ADVANCE(747);
       END_STATE();
     case 690:
-      if (lookahead == 'c') ADVANCE(744);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 691:
-      if (lookahead == 'l') ADVANCE(745);
+      if (lookahead == 'b') ADVANCE(748);
       END_STATE();
     case 692:
-      if (lookahead == 'd') ADVANCE(746);
+      if (lookahead == 'v') ADVANCE(749);
       END_STATE();
     case 693:
-      if (lookahead == 'v') ADVANCE(747);
+      if (lookahead == 'i') ADVANCE(750);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'c') ADVANCE(751);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'l') ADVANCE(752);
       END_STATE();
     case 696:
-      if (lookahead == 'c') ADVANCE(748);
+      if (lookahead == 'd') ADVANCE(753);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'v') ADVANCE(754);
       END_STATE();
     case 698:
-      if (lookahead == 't') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 700:
-      if (lookahead == 't') ADVANCE(750);
+      if (lookahead == 'c') ADVANCE(755);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 702:
-      if (lookahead == 'y') ADVANCE(751);
+      if (lookahead == 'd') ADVANCE(756);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 't') ADVANCE(757);
       END_STATE();
     case 704:
-      if (lookahead == 'g') ADVANCE(752);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 706:
-      if (lookahead == 'r') ADVANCE(753);
-      END_STATE();
-    case 707:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 708:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 709:
-      if (lookahead == 'e') ADVANCE(754);
-      END_STATE();
-    case 710:
-      if (lookahead == 'o') ADVANCE(755);
-      END_STATE();
-    case 711:
-      ACCEPT_TOKEN(anon_sym_combiner);
-      END_STATE();
-    case 712:
-      if (lookahead == 'r') ADVANCE(756);
-      END_STATE();
-    case 713:
-      if (lookahead == 'r') ADVANCE(757);
-      END_STATE();
-    case 714:
       if (lookahead == 't') ADVANCE(758);
       END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 707:
+      if (lookahead == 'y') ADVANCE(759);
+      END_STATE();
+    case 708:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 709:
+      if (lookahead == 'g') ADVANCE(760);
+      END_STATE();
+    case 710:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 711:
+      if (lookahead == 'r') ADVANCE(761);
+      END_STATE();
+    case 712:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 713:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 714:
+      if (lookahead == 'e') ADVANCE(762);
+      END_STATE();
     case 715:
-      if (lookahead == 'd') ADVANCE(759);
+      if (lookahead == 'o') ADVANCE(763);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'r') ADVANCE(764);
       END_STATE();
     case 718:
-      if (lookahead == 'i') ADVANCE(760);
+      if (lookahead == 'r') ADVANCE(765);
       END_STATE();
     case 719:
-      if (lookahead == 'd') ADVANCE(761);
+      if (lookahead == 't') ADVANCE(766);
       END_STATE();
     case 720:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'd') ADVANCE(767);
       END_STATE();
     case 721:
-      if (lookahead == 'c') ADVANCE(762);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'i') ADVANCE(768);
       END_STATE();
     case 724:
-      if (lookahead == 'r') ADVANCE(763);
+      if (lookahead == 'd') ADVANCE(769);
       END_STATE();
     case 725:
-      if (lookahead == 'e') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 726:
-      if (lookahead == 'n') ADVANCE(765);
+      if (lookahead == 'c') ADVANCE(770);
       END_STATE();
     case 727:
-      if (lookahead == 'n') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 729:
-      if (lookahead == 'y') ADVANCE(767);
-      END_STATE();
-    case 730:
-      if (lookahead == 'g') ADVANCE(768);
-      END_STATE();
-    case 731:
-      if (lookahead == 'v') ADVANCE(769);
-      END_STATE();
-    case 732:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 733:
-      if (lookahead == 'f') ADVANCE(770);
-      END_STATE();
-    case 734:
       if (lookahead == 'r') ADVANCE(771);
       END_STATE();
-    case 735:
+    case 730:
       if (lookahead == 'e') ADVANCE(772);
       END_STATE();
+    case 731:
+      if (lookahead == 's') ADVANCE(773);
+      END_STATE();
+    case 732:
+      if (lookahead == 'n') ADVANCE(774);
+      END_STATE();
+    case 733:
+      if (lookahead == 'n') ADVANCE(775);
+      END_STATE();
+    case 734:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 735:
+      if (lookahead == 'y') ADVANCE(776);
+      END_STATE();
     case 736:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'g') ADVANCE(777);
       END_STATE();
     case 737:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 's') ADVANCE(778);
       END_STATE();
     case 738:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'v') ADVANCE(779);
       END_STATE();
     case 739:
-      if (lookahead == 'e') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 740:
-      if (lookahead == 'd') ADVANCE(774);
+      if (lookahead == 'f') ADVANCE(780);
       END_STATE();
     case 741:
-      if (lookahead == 'i') ADVANCE(775);
+      if (lookahead == 'r') ADVANCE(781);
       END_STATE();
     case 742:
-      if (lookahead == 'i') ADVANCE(776);
+      if (lookahead == 'e') ADVANCE(782);
       END_STATE();
     case 743:
-      if (lookahead == 'o') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 744:
-      if (lookahead == 'e') ADVANCE(778);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 745:
-      if (lookahead == 'o') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'e') ADVANCE(783);
       END_STATE();
     case 747:
-      if (lookahead == 'i') ADVANCE(780);
+      if (lookahead == 'd') ADVANCE(784);
       END_STATE();
     case 748:
-      if (lookahead == 'e') ADVANCE(781);
+      if (lookahead == 'i') ADVANCE(785);
       END_STATE();
     case 749:
-      if (lookahead == 'u') ADVANCE(782);
+      if (lookahead == 'i') ADVANCE(786);
       END_STATE();
     case 750:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(783);
+      if (lookahead == 'o') ADVANCE(787);
       END_STATE();
     case 751:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'e') ADVANCE(788);
       END_STATE();
     case 752:
-      if (lookahead == 't') ADVANCE(784);
+      if (lookahead == 'o') ADVANCE(789);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 754:
-      if (lookahead == 'd') ADVANCE(785);
+      if (lookahead == 'i') ADVANCE(790);
       END_STATE();
     case 755:
-      if (lookahead == 'r') ADVANCE(786);
-      END_STATE();
-    case 756:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 757:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 758:
-      if (lookahead == 'i') ADVANCE(787);
-      END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 760:
-      if (lookahead == 't') ADVANCE(788);
-      END_STATE();
-    case 761:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 762:
-      if (lookahead == 'y') ADVANCE(789);
-      END_STATE();
-    case 763:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 764:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 765:
-      if (lookahead == 't') ADVANCE(790);
-      END_STATE();
-    case 766:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 767:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 768:
       if (lookahead == 'e') ADVANCE(791);
       END_STATE();
-    case 769:
+    case 756:
       if (lookahead == 'i') ADVANCE(792);
       END_STATE();
-    case 770:
-      if (lookahead == 'i') ADVANCE(793);
+    case 757:
+      if (lookahead == 'u') ADVANCE(793);
       END_STATE();
-    case 771:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 758:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 759:
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 774:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 775:
-      if (lookahead == 'l') ADVANCE(794);
-      END_STATE();
-    case 776:
+    case 760:
       if (lookahead == 't') ADVANCE(795);
       END_STATE();
+    case 761:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 762:
+      if (lookahead == 'd') ADVANCE(796);
+      END_STATE();
+    case 763:
+      if (lookahead == 'r') ADVANCE(797);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 766:
+      if (lookahead == 'i') ADVANCE(798);
+      END_STATE();
+    case 767:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 768:
+      if (lookahead == 't') ADVANCE(799);
+      END_STATE();
+    case 769:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 770:
+      if (lookahead == 'y') ADVANCE(800);
+      END_STATE();
+    case 771:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 773:
+      if (lookahead == 'i') ADVANCE(801);
+      END_STATE();
+    case 774:
+      if (lookahead == 't') ADVANCE(802);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 776:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
     case 777:
-      if (lookahead == 'n') ADVANCE(796);
+      if (lookahead == 'e') ADVANCE(803);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'i') ADVANCE(804);
       END_STATE();
     case 779:
-      if (lookahead == 's') ADVANCE(797);
+      if (lookahead == 'i') ADVANCE(805);
       END_STATE();
     case 780:
-      if (lookahead == 't') ADVANCE(798);
+      if (lookahead == 'i') ADVANCE(806);
       END_STATE();
     case 781:
-      if (lookahead == 's') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 782:
-      if (lookahead == 'r') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 783:
-      if (lookahead == 'e') ADVANCE(801);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 784:
-      if (lookahead == 'h') ADVANCE(802);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'l') ADVANCE(807);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 't') ADVANCE(808);
       END_STATE();
     case 787:
-      if (lookahead == 'o') ADVANCE(803);
+      if (lookahead == 'n') ADVANCE(809);
       END_STATE();
     case 788:
-      if (lookahead == 'y') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 790:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 791:
-      if (lookahead == 'n') ADVANCE(805);
-      END_STATE();
-    case 792:
-      if (lookahead == 't') ADVANCE(806);
-      END_STATE();
-    case 793:
-      if (lookahead == 'e') ADVANCE(807);
-      END_STATE();
-    case 794:
-      if (lookahead == 'i') ADVANCE(808);
-      END_STATE();
-    case 795:
-      if (lookahead == 'y') ADVANCE(809);
-      END_STATE();
-    case 796:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 797:
       if (lookahead == 's') ADVANCE(810);
       END_STATE();
-    case 798:
-      if (lookahead == 'y') ADVANCE(811);
+    case 790:
+      if (lookahead == 't') ADVANCE(811);
       END_STATE();
-    case 799:
+    case 791:
       if (lookahead == 's') ADVANCE(812);
       END_STATE();
-    case 800:
-      if (lookahead == 'e') ADVANCE(813);
+    case 792:
+      if (lookahead == 'a') ADVANCE(813);
       END_STATE();
-    case 801:
+    case 793:
       if (lookahead == 'r') ADVANCE(814);
       END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(815);
+    case 794:
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
-    case 803:
-      if (lookahead == 'n') ADVANCE(816);
+    case 795:
+      if (lookahead == 'h') ADVANCE(816);
       END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 796:
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
-    case 805:
-      if (lookahead == 't') ADVANCE(817);
+    case 797:
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
-    case 806:
+    case 798:
+      if (lookahead == 'o') ADVANCE(817);
+      END_STATE();
+    case 799:
       if (lookahead == 'y') ADVANCE(818);
       END_STATE();
+    case 800:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 801:
+      if (lookahead == 's') ADVANCE(819);
+      END_STATE();
+    case 802:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 803:
+      if (lookahead == 'n') ADVANCE(820);
+      END_STATE();
+    case 804:
+      if (lookahead == 's') ADVANCE(821);
+      END_STATE();
+    case 805:
+      if (lookahead == 't') ADVANCE(822);
+      END_STATE();
+    case 806:
+      if (lookahead == 'e') ADVANCE(823);
+      END_STATE();
     case 807:
-      if (lookahead == 'r') ADVANCE(819);
+      if (lookahead == 'i') ADVANCE(824);
       END_STATE();
     case 808:
-      if (lookahead == 't') ADVANCE(820);
+      if (lookahead == 'y') ADVANCE(825);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 810:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 's') ADVANCE(826);
       END_STATE();
     case 811:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'y') ADVANCE(827);
       END_STATE();
     case 812:
-      if (lookahead == 'e') ADVANCE(821);
+      if (lookahead == 's') ADVANCE(828);
       END_STATE();
     case 813:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'm') ADVANCE(829);
       END_STATE();
     case 814:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'e') ADVANCE(830);
       END_STATE();
     case 815:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 'r') ADVANCE(831);
       END_STATE();
     case 816:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(832);
       END_STATE();
     case 817:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'n') ADVANCE(833);
       END_STATE();
     case 818:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 819:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 't') ADVANCE(834);
       END_STATE();
     case 820:
-      if (lookahead == 'y') ADVANCE(822);
+      if (lookahead == 't') ADVANCE(835);
       END_STATE();
     case 821:
-      if (lookahead == 'd') ADVANCE(823);
+      if (lookahead == 't') ADVANCE(836);
       END_STATE();
     case 822:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'y') ADVANCE(837);
       END_STATE();
     case 823:
+      if (lookahead == 'r') ADVANCE(838);
+      END_STATE();
+    case 824:
+      if (lookahead == 't') ADVANCE(839);
+      END_STATE();
+    case 825:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 826:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 827:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 828:
+      if (lookahead == 'e') ADVANCE(840);
+      END_STATE();
+    case 829:
+      if (lookahead == 'e') ADVANCE(841);
+      END_STATE();
+    case 830:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 831:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 832:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 833:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 834:
+      if (lookahead == 'i') ADVANCE(842);
+      END_STATE();
+    case 835:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 836:
+      if (lookahead == 'i') ADVANCE(843);
+      END_STATE();
+    case 837:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 838:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 839:
+      if (lookahead == 'y') ADVANCE(844);
+      END_STATE();
+    case 840:
+      if (lookahead == 'd') ADVANCE(845);
+      END_STATE();
+    case 841:
+      if (lookahead == 't') ADVANCE(846);
+      END_STATE();
+    case 842:
+      if (lookahead == 'v') ADVANCE(847);
+      END_STATE();
+    case 843:
+      if (lookahead == 'v') ADVANCE(848);
+      END_STATE();
+    case 844:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 845:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 846:
+      if (lookahead == 'e') ADVANCE(849);
+      END_STATE();
+    case 847:
+      if (lookahead == 'i') ADVANCE(850);
+      END_STATE();
+    case 848:
+      if (lookahead == 'i') ADVANCE(851);
+      END_STATE();
+    case 849:
+      if (lookahead == 'r') ADVANCE(852);
+      END_STATE();
+    case 850:
+      if (lookahead == 't') ADVANCE(853);
+      END_STATE();
+    case 851:
+      if (lookahead == 't') ADVANCE(854);
+      END_STATE();
+    case 852:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 853:
+      if (lookahead == 'y') ADVANCE(855);
+      END_STATE();
+    case 854:
+      if (lookahead == 'y') ADVANCE(856);
+      END_STATE();
+    case 855:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 856:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
       return false;
@@ -6800,8 +6923,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(1),
     [anon_sym_loss_DASHtangent] = ACTIONS(1),
     [anon_sym_strand] = ACTIONS(1),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(1),
     [anon_sym_braid] = ACTIONS(1),
     [anon_sym_resistivity] = ACTIONS(1),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(1),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(1),
     [anon_sym_diameter] = ACTIONS(1),
     [anon_sym_spacing] = ACTIONS(1),
     [anon_sym_family] = ACTIONS(1),
@@ -7083,8 +7209,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -7275,8 +7404,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -7543,8 +7675,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -7818,8 +7953,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(41),
     [anon_sym_loss_DASHtangent] = ACTIONS(41),
     [anon_sym_strand] = ACTIONS(41),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(41),
     [anon_sym_braid] = ACTIONS(41),
     [anon_sym_resistivity] = ACTIONS(41),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(41),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(41),
     [anon_sym_diameter] = ACTIONS(41),
     [anon_sym_spacing] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -8024,8 +8162,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(41),
     [anon_sym_loss_DASHtangent] = ACTIONS(41),
     [anon_sym_strand] = ACTIONS(41),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(41),
     [anon_sym_braid] = ACTIONS(41),
     [anon_sym_resistivity] = ACTIONS(41),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(41),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(41),
     [anon_sym_diameter] = ACTIONS(41),
     [anon_sym_spacing] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -8230,8 +8371,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(58),
     [anon_sym_loss_DASHtangent] = ACTIONS(58),
     [anon_sym_strand] = ACTIONS(58),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(58),
     [anon_sym_braid] = ACTIONS(58),
     [anon_sym_resistivity] = ACTIONS(58),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(58),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(58),
     [anon_sym_diameter] = ACTIONS(58),
     [anon_sym_spacing] = ACTIONS(58),
     [anon_sym_family] = ACTIONS(58),
@@ -8441,8 +8585,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(87),
     [anon_sym_loss_DASHtangent] = ACTIONS(87),
     [anon_sym_strand] = ACTIONS(87),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(87),
     [anon_sym_braid] = ACTIONS(87),
     [anon_sym_resistivity] = ACTIONS(87),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(87),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(87),
     [anon_sym_diameter] = ACTIONS(87),
     [anon_sym_spacing] = ACTIONS(87),
     [anon_sym_family] = ACTIONS(87),
@@ -8646,8 +8793,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -8851,8 +9001,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -9056,8 +9209,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -9248,8 +9404,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(117),
     [anon_sym_loss_DASHtangent] = ACTIONS(117),
     [anon_sym_strand] = ACTIONS(117),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(117),
     [anon_sym_braid] = ACTIONS(117),
     [anon_sym_resistivity] = ACTIONS(117),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(117),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(117),
     [anon_sym_diameter] = ACTIONS(117),
     [anon_sym_spacing] = ACTIONS(117),
     [anon_sym_family] = ACTIONS(117),
@@ -9449,8 +9608,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(131),
     [anon_sym_loss_DASHtangent] = ACTIONS(131),
     [anon_sym_strand] = ACTIONS(131),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(131),
     [anon_sym_braid] = ACTIONS(131),
     [anon_sym_resistivity] = ACTIONS(131),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(131),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(131),
     [anon_sym_diameter] = ACTIONS(131),
     [anon_sym_spacing] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -9650,8 +9812,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -9851,8 +10016,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(135),
     [anon_sym_loss_DASHtangent] = ACTIONS(135),
     [anon_sym_strand] = ACTIONS(135),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(135),
     [anon_sym_braid] = ACTIONS(135),
     [anon_sym_resistivity] = ACTIONS(135),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(135),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(135),
     [anon_sym_diameter] = ACTIONS(135),
     [anon_sym_spacing] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -10052,8 +10220,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(139),
     [anon_sym_loss_DASHtangent] = ACTIONS(139),
     [anon_sym_strand] = ACTIONS(139),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(139),
     [anon_sym_braid] = ACTIONS(139),
     [anon_sym_resistivity] = ACTIONS(139),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(139),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(139),
     [anon_sym_diameter] = ACTIONS(139),
     [anon_sym_spacing] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -10253,8 +10424,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(143),
     [anon_sym_loss_DASHtangent] = ACTIONS(143),
     [anon_sym_strand] = ACTIONS(143),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(143),
     [anon_sym_braid] = ACTIONS(143),
     [anon_sym_resistivity] = ACTIONS(143),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(143),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(143),
     [anon_sym_diameter] = ACTIONS(143),
     [anon_sym_spacing] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -10454,8 +10628,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(149),
     [anon_sym_loss_DASHtangent] = ACTIONS(149),
     [anon_sym_strand] = ACTIONS(149),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(149),
     [anon_sym_braid] = ACTIONS(149),
     [anon_sym_resistivity] = ACTIONS(149),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(149),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(149),
     [anon_sym_diameter] = ACTIONS(149),
     [anon_sym_spacing] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -10655,8 +10832,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(153),
     [anon_sym_loss_DASHtangent] = ACTIONS(153),
     [anon_sym_strand] = ACTIONS(153),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(153),
     [anon_sym_braid] = ACTIONS(153),
     [anon_sym_resistivity] = ACTIONS(153),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(153),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(153),
     [anon_sym_diameter] = ACTIONS(153),
     [anon_sym_spacing] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -10856,8 +11036,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(157),
     [anon_sym_loss_DASHtangent] = ACTIONS(157),
     [anon_sym_strand] = ACTIONS(157),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(157),
     [anon_sym_braid] = ACTIONS(157),
     [anon_sym_resistivity] = ACTIONS(157),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(157),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(157),
     [anon_sym_diameter] = ACTIONS(157),
     [anon_sym_spacing] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -11057,8 +11240,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(161),
     [anon_sym_loss_DASHtangent] = ACTIONS(161),
     [anon_sym_strand] = ACTIONS(161),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(161),
     [anon_sym_braid] = ACTIONS(161),
     [anon_sym_resistivity] = ACTIONS(161),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(161),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(161),
     [anon_sym_diameter] = ACTIONS(161),
     [anon_sym_spacing] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -11259,8 +11445,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(165),
     [anon_sym_loss_DASHtangent] = ACTIONS(165),
     [anon_sym_strand] = ACTIONS(165),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(165),
     [anon_sym_braid] = ACTIONS(165),
     [anon_sym_resistivity] = ACTIONS(165),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(165),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(165),
     [anon_sym_diameter] = ACTIONS(165),
     [anon_sym_spacing] = ACTIONS(165),
     [anon_sym_family] = ACTIONS(165),
@@ -11458,8 +11647,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(173),
     [anon_sym_loss_DASHtangent] = ACTIONS(173),
     [anon_sym_strand] = ACTIONS(173),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(173),
     [anon_sym_braid] = ACTIONS(173),
     [anon_sym_resistivity] = ACTIONS(173),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(173),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(173),
     [anon_sym_diameter] = ACTIONS(173),
     [anon_sym_spacing] = ACTIONS(173),
     [anon_sym_family] = ACTIONS(173),
@@ -11657,8 +11849,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(157),
     [anon_sym_loss_DASHtangent] = ACTIONS(157),
     [anon_sym_strand] = ACTIONS(157),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(157),
     [anon_sym_braid] = ACTIONS(157),
     [anon_sym_resistivity] = ACTIONS(157),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(157),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(157),
     [anon_sym_diameter] = ACTIONS(157),
     [anon_sym_spacing] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -11856,8 +12051,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(153),
     [anon_sym_loss_DASHtangent] = ACTIONS(153),
     [anon_sym_strand] = ACTIONS(153),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(153),
     [anon_sym_braid] = ACTIONS(153),
     [anon_sym_resistivity] = ACTIONS(153),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(153),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(153),
     [anon_sym_diameter] = ACTIONS(153),
     [anon_sym_spacing] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -12055,8 +12253,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(131),
     [anon_sym_loss_DASHtangent] = ACTIONS(131),
     [anon_sym_strand] = ACTIONS(131),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(131),
     [anon_sym_braid] = ACTIONS(131),
     [anon_sym_resistivity] = ACTIONS(131),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(131),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(131),
     [anon_sym_diameter] = ACTIONS(131),
     [anon_sym_spacing] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -12254,8 +12455,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(135),
     [anon_sym_loss_DASHtangent] = ACTIONS(135),
     [anon_sym_strand] = ACTIONS(135),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(135),
     [anon_sym_braid] = ACTIONS(135),
     [anon_sym_resistivity] = ACTIONS(135),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(135),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(135),
     [anon_sym_diameter] = ACTIONS(135),
     [anon_sym_spacing] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -12453,8 +12657,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(149),
     [anon_sym_loss_DASHtangent] = ACTIONS(149),
     [anon_sym_strand] = ACTIONS(149),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(149),
     [anon_sym_braid] = ACTIONS(149),
     [anon_sym_resistivity] = ACTIONS(149),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(149),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(149),
     [anon_sym_diameter] = ACTIONS(149),
     [anon_sym_spacing] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -12652,8 +12859,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -12851,8 +13061,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(143),
     [anon_sym_loss_DASHtangent] = ACTIONS(143),
     [anon_sym_strand] = ACTIONS(143),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(143),
     [anon_sym_braid] = ACTIONS(143),
     [anon_sym_resistivity] = ACTIONS(143),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(143),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(143),
     [anon_sym_diameter] = ACTIONS(143),
     [anon_sym_spacing] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -13050,8 +13263,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(139),
     [anon_sym_loss_DASHtangent] = ACTIONS(139),
     [anon_sym_strand] = ACTIONS(139),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(139),
     [anon_sym_braid] = ACTIONS(139),
     [anon_sym_resistivity] = ACTIONS(139),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(139),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(139),
     [anon_sym_diameter] = ACTIONS(139),
     [anon_sym_spacing] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -13249,8 +13465,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(161),
     [anon_sym_loss_DASHtangent] = ACTIONS(161),
     [anon_sym_strand] = ACTIONS(161),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(161),
     [anon_sym_braid] = ACTIONS(161),
     [anon_sym_resistivity] = ACTIONS(161),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(161),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(161),
     [anon_sym_diameter] = ACTIONS(161),
     [anon_sym_spacing] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -13448,8 +13667,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(179),
     [anon_sym_loss_DASHtangent] = ACTIONS(179),
     [anon_sym_strand] = ACTIONS(179),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(179),
     [anon_sym_braid] = ACTIONS(179),
     [anon_sym_resistivity] = ACTIONS(179),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(179),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(179),
     [anon_sym_diameter] = ACTIONS(179),
     [anon_sym_spacing] = ACTIONS(179),
     [anon_sym_family] = ACTIONS(179),
@@ -13644,8 +13866,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(183),
     [anon_sym_loss_DASHtangent] = ACTIONS(183),
     [anon_sym_strand] = ACTIONS(183),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(183),
     [anon_sym_braid] = ACTIONS(183),
     [anon_sym_resistivity] = ACTIONS(183),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(183),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(183),
     [anon_sym_diameter] = ACTIONS(183),
     [anon_sym_spacing] = ACTIONS(183),
     [anon_sym_family] = ACTIONS(183),
@@ -13840,8 +14065,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(187),
     [anon_sym_loss_DASHtangent] = ACTIONS(187),
     [anon_sym_strand] = ACTIONS(187),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(187),
     [anon_sym_braid] = ACTIONS(187),
     [anon_sym_resistivity] = ACTIONS(187),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(187),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(187),
     [anon_sym_diameter] = ACTIONS(187),
     [anon_sym_spacing] = ACTIONS(187),
     [anon_sym_family] = ACTIONS(187),
@@ -14036,8 +14264,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(191),
     [anon_sym_loss_DASHtangent] = ACTIONS(191),
     [anon_sym_strand] = ACTIONS(191),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(191),
     [anon_sym_braid] = ACTIONS(191),
     [anon_sym_resistivity] = ACTIONS(191),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(191),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(191),
     [anon_sym_diameter] = ACTIONS(191),
     [anon_sym_spacing] = ACTIONS(191),
     [anon_sym_family] = ACTIONS(191),
@@ -14232,8 +14463,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(195),
     [anon_sym_loss_DASHtangent] = ACTIONS(195),
     [anon_sym_strand] = ACTIONS(195),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(195),
     [anon_sym_braid] = ACTIONS(195),
     [anon_sym_resistivity] = ACTIONS(195),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(195),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(195),
     [anon_sym_diameter] = ACTIONS(195),
     [anon_sym_spacing] = ACTIONS(195),
     [anon_sym_family] = ACTIONS(195),
@@ -14428,8 +14662,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(199),
     [anon_sym_loss_DASHtangent] = ACTIONS(199),
     [anon_sym_strand] = ACTIONS(199),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(199),
     [anon_sym_braid] = ACTIONS(199),
     [anon_sym_resistivity] = ACTIONS(199),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(199),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(199),
     [anon_sym_diameter] = ACTIONS(199),
     [anon_sym_spacing] = ACTIONS(199),
     [anon_sym_family] = ACTIONS(199),
@@ -14623,8 +14860,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(203),
     [anon_sym_loss_DASHtangent] = ACTIONS(203),
     [anon_sym_strand] = ACTIONS(203),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(203),
     [anon_sym_braid] = ACTIONS(203),
     [anon_sym_resistivity] = ACTIONS(203),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(203),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(203),
     [anon_sym_diameter] = ACTIONS(203),
     [anon_sym_spacing] = ACTIONS(203),
     [anon_sym_family] = ACTIONS(203),
@@ -14813,8 +15053,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(207),
     [anon_sym_loss_DASHtangent] = ACTIONS(207),
     [anon_sym_strand] = ACTIONS(207),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(207),
     [anon_sym_braid] = ACTIONS(207),
     [anon_sym_resistivity] = ACTIONS(207),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(207),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(207),
     [anon_sym_diameter] = ACTIONS(207),
     [anon_sym_spacing] = ACTIONS(207),
     [anon_sym_family] = ACTIONS(207),
@@ -15003,8 +15246,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(211),
     [anon_sym_loss_DASHtangent] = ACTIONS(211),
     [anon_sym_strand] = ACTIONS(211),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(211),
     [anon_sym_braid] = ACTIONS(211),
     [anon_sym_resistivity] = ACTIONS(211),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(211),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(211),
     [anon_sym_diameter] = ACTIONS(211),
     [anon_sym_spacing] = ACTIONS(211),
     [anon_sym_family] = ACTIONS(211),
@@ -15193,8 +15439,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(215),
     [anon_sym_loss_DASHtangent] = ACTIONS(215),
     [anon_sym_strand] = ACTIONS(215),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(215),
     [anon_sym_braid] = ACTIONS(215),
     [anon_sym_resistivity] = ACTIONS(215),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(215),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(215),
     [anon_sym_diameter] = ACTIONS(215),
     [anon_sym_spacing] = ACTIONS(215),
     [anon_sym_family] = ACTIONS(215),
@@ -15383,8 +15632,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(219),
     [anon_sym_loss_DASHtangent] = ACTIONS(219),
     [anon_sym_strand] = ACTIONS(219),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(219),
     [anon_sym_braid] = ACTIONS(219),
     [anon_sym_resistivity] = ACTIONS(219),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(219),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(219),
     [anon_sym_diameter] = ACTIONS(219),
     [anon_sym_spacing] = ACTIONS(219),
     [anon_sym_family] = ACTIONS(219),

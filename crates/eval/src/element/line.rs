@@ -115,6 +115,7 @@ impl<'m> Build<'m, '_> {
         celsius: Input,
         added: Option<Input>,
     ) -> net::Line {
+        let ends = self.line_swr(l);
         let name: &'m str = &cable.name.text;
         let shared: &'m str = cable.shared.as_ref().map_or(name, |s| &s.text);
         let w = &mut self.wiring;
@@ -206,8 +207,17 @@ impl<'m> Build<'m, '_> {
             added,
             spread,
             phase: w.line_phase(spread, e.who),
-            swr: None,
+            swr: ends.map(|s| (s, w.phase(3, e.who))),
         }
+    }
+
+    /// What the ends of a line reflect beyond its impedance, where that is stated.
+    fn line_swr(&mut self, l: &'m Line) -> Option<Input> {
+        let p = pick(&l.swr, self.point, self.env)?;
+        (p.value.value != 1.0 || p.value.u != 0.0).then(|| {
+            self.wiring
+                .swr(&p.value, Cause::Reflection(p.figure.loc))
+        })
     }
 
     /// A part after which a loss by age or water was added.
@@ -235,7 +245,8 @@ impl<'m> Build<'m, '_> {
                 let loss = self
                     .wiring
                     .positive("loss, dB", &p.value, Cause::Device(p.figure.loc));
-                self.two_port(e, loss, None);
+                let swr = self.line_swr(l);
+                self.two_port(e, loss, swr);
                 self.and_added(e, added, added_db);
             }
             None => self.no_figure(e, "loss"),
@@ -255,17 +266,23 @@ fn coax<'m>(
 ) -> net::Coax {
     let mut of =
         |what: &'static str, m: &Measure| w.positive(what, m, Cause::Construction(name, what));
-    let resistivity = of("resistivity, ohm m", &k.resistivity);
+    let inner_resistivity = of("resistivity of the inner conductor, ohm m", &k.inner_resistivity);
+    // one figure stated for both conductors is one cause
+    let outer_resistivity = if k.outer_resistivity == k.inner_resistivity {
+        inner_resistivity
+    } else {
+        of("resistivity of the outer conductor, ohm m", &k.outer_resistivity)
+    };
     net::Coax {
         inner: of("inner conductor, m", &k.inner),
         outer: of("outer conductor, m", &k.outer),
         permittivity: of("permittivity", &k.permittivity),
         loss_tangent: of("loss tangent", &k.loss_tangent),
-        strand_diameter: Input::exact("diameter factor of the strands", 1.0),
+        strand_diameter: of("diameter factor of the strands", &k.strand_diameter),
         strand: of("factor of the strands", &k.strand),
         braid: of("factor of the braid", &k.braid),
-        inner_resistivity: resistivity,
-        outer_resistivity: resistivity,
+        inner_resistivity,
+        outer_resistivity,
     }
 }
 

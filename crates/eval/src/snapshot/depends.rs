@@ -61,7 +61,7 @@ pub(super) fn depends(
         match &p.data {
             PartData::Line(l) => {
                 l.cable.iter().for_each(|n| add(2, n));
-                for f in [&l.loss, &l.added, &l.wet] {
+                for f in [&l.loss, &l.swr, &l.added, &l.wet] {
                     figures(f, add);
                 }
                 files(&l.network, add);

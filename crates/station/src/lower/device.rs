@@ -243,7 +243,8 @@ pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<
         return None;
     }
     cx.within_bounds(v, &m, 0.0, "a return loss");
-    let g = libm::exp(-m.value / 20.0 * core::f64::consts::LN_10);
+    // of what reflects all but nothing the SWR stays a number
+    let g = libm::exp(-m.value / 20.0 * core::f64::consts::LN_10).min(1.0 - 1e-9);
     let swr = (1.0 + g) / (1.0 - g);
     // d(swr)/d(RL dB) = -swr-slope * g ln10/20
     let u = 2.0 / ((1.0 - g) * (1.0 - g)) * g * core::f64::consts::LN_10 / 20.0 * m.u;
@@ -281,6 +282,9 @@ pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
         }
     }
     twice(cx, &format!("The SWR of `{who}`"), &d.swr, swr_words);
+    if let Some(p) = d.ports.iter().find(|p| p.name.text.is_empty()) {
+        network::twice(cx, &format!("The SWR of `{who}`"), &p.network, &d.swr);
+    }
     twice(
         cx,
         &format!("The gain of `{who}`"),

@@ -191,10 +191,12 @@ pub(super) fn line<'a>(
         network: List::default(),
         place: None,
         temperature: None,
+        swr: List::default(),
         added: List::default(),
         wet: List::default(),
     };
     let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
+    let mut swrs = Vec::new();
     let mut q = Quals::default();
     let mut fixed: Option<(Measure, bool, Loc)> = None;
     // a piece on the bench has readings of its own
@@ -265,6 +267,9 @@ pub(super) fn line<'a>(
                 wet.extend(dated_loss(cx, &mut cur, "a loss when wet", "wet 0.5 dB"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
+            } else if measured && matches!(cur.word(cx), Some("swr" | "return-loss")) {
+                let return_loss = cur.eat(cx, "return-loss") || !cur.eat(cx, "swr");
+                swrs.extend(dated_swr(cx, &mut cur, return_loss));
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
                 // the next word
             } else if let Some(list) = connectors.as_deref_mut()
@@ -292,6 +297,9 @@ pub(super) fn line<'a>(
                 "a loss",
                 &mut super::device::none,
             )),
+            Some(w @ ("swr" | "return-loss")) if measured => {
+                swrs.extend(super::device::swr_figure(cx, s, 1, w == "return-loss"));
+            }
             Some("from") if measured => {
                 files.extend(network::statement(
                     cx,
@@ -331,6 +339,13 @@ pub(super) fn line<'a>(
         .map_or(kind.word(), |t| &t.text)
         .to_owned();
     network::twice(cx, &format!("The loss of `{who}`"), &files, &losses);
+    network::twice(cx, &format!("The SWR of `{who}`"), &files, &swrs);
+    twice(
+        cx,
+        &format!("The SWR of `{who}`"),
+        &swrs,
+        super::device::swr_words,
+    );
     if let (Some(f), true) = (files.first(), l.length.is_some()) {
         cx.push(
             Diagnostic::new(
@@ -357,6 +372,7 @@ pub(super) fn line<'a>(
     }
     l.loss = losses.into();
     l.network = files.into();
+    l.swr = swrs.into();
     l.added = added.into();
     l.wet = wet.into();
     Some(l)
@@ -387,6 +403,23 @@ pub(super) fn dated_loss<'a>(
     let mut q = Quals::default();
     while !cur.done() && q.take(cx, cur) {}
     Some(q.figure(m, v.loc, percent))
+}
+
+/// `1.3 on 2m` after `swr`, `20 dB on 2m` after `return-loss`, inside a group.
+fn dated_swr<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, return_loss: bool) -> Option<Figure> {
+    let v = if return_loss {
+        cur.need(cx, "a return loss follows", "return-loss 20 dB")?
+    } else {
+        cur.need(cx, "an SWR follows", "swr 1.3")?
+    };
+    let m = if return_loss {
+        super::device::return_loss_to_swr(cx, &v)?
+    } else {
+        cx.swr(&v)?
+    };
+    let mut q = Quals::default();
+    while !cur.done() && q.take(cx, cur) {}
+    Some(q.figure(m, v.loc, false))
 }
 
 fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {

@@ -41,6 +41,8 @@ pub struct Line {
     pub place: Option<Name>,
     /// Temperature at the part itself, °C.
     pub temperature: Option<Box<Measure>>,
+    /// What each of its ends reflects, as SWR.
+    pub swr: List<Figure>,
     /// Loss added by age or water, dB.
     pub added: List<Figure>,
     /// Further loss when wet, dB.
