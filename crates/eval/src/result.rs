@@ -433,6 +433,8 @@ pub struct BandResult {
     pub logs: Box<[LogResult]>,
     /// Budget, largest first.
     pub budget: Box<[BudgetItem]>,
+    /// What the transmitter does to rated parts; until the station is judged as a whole.
+    pub(crate) loads: Box<[crate::shared::Load]>,
     /// Assumptions.
     pub(crate) assumptions: Box<[(Assumed, Loc)]>,
 }

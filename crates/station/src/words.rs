@@ -102,19 +102,17 @@ pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
     match (cx, word) {
         (Context::Cable, "loss") => &["from", "of", "accuracy"],
         (Context::Cable, "accuracy") => &["k", "to", "shared"],
-        (_, "run" | "jumper" | "tail") => {
-            &[
-                "of",
-                "added",
-                "wet",
-                "ends",
-                "swr",
-                "return-loss",
-                "from",
-                "reversed",
-                "accuracy",
-            ]
-        }
+        (_, "run" | "jumper" | "tail") => &[
+            "of",
+            "added",
+            "wet",
+            "ends",
+            "swr",
+            "return-loss",
+            "from",
+            "reversed",
+            "accuracy",
+        ],
         (_, "piece") => &["of", "connector", "adapter", "added", "ends"],
         (_, "transmitter" | "power") => &[
             "carrier",

@@ -76,6 +76,7 @@ impl<'m> Run<'m, '_> {
             readings: Box::default(),
             logs: Box::default(),
             budget: budget.into(),
+            loads: Box::default(),
             assumptions: Box::default(),
         }
     }

@@ -214,10 +214,8 @@ impl<'m> Build<'m, '_> {
     /// What the ends of a line reflect beyond its impedance, where that is stated.
     fn line_swr(&mut self, l: &'m Line) -> Option<Input> {
         let p = pick(&l.swr, self.point, self.env)?;
-        (p.value.value != 1.0 || p.value.u != 0.0).then(|| {
-            self.wiring
-                .swr(&p.value, Cause::Reflection(p.figure.loc))
-        })
+        (p.value.value != 1.0 || p.value.u != 0.0)
+            .then(|| self.wiring.swr(&p.value, Cause::Reflection(p.figure.loc)))
     }
 
     /// A part after which a loss by age or water was added.
@@ -266,12 +264,18 @@ fn coax<'m>(
 ) -> net::Coax {
     let mut of =
         |what: &'static str, m: &Measure| w.positive(what, m, Cause::Construction(name, what));
-    let inner_resistivity = of("resistivity of the inner conductor, ohm m", &k.inner_resistivity);
+    let inner_resistivity = of(
+        "resistivity of the inner conductor, ohm m",
+        &k.inner_resistivity,
+    );
     // one figure stated for both conductors is one cause
     let outer_resistivity = if k.outer_resistivity == k.inner_resistivity {
         inner_resistivity
     } else {
-        of("resistivity of the outer conductor, ohm m", &k.outer_resistivity)
+        of(
+            "resistivity of the outer conductor, ohm m",
+            &k.outer_resistivity,
+        )
     };
     net::Coax {
         inner: of("inner conductor, m", &k.inner),
