@@ -131,6 +131,7 @@ pub mod codes {
         PROTECTOR_BEHIND Info "protector-behind" "A protector stands behind what it should protect";
         SWR_NOT_ADDED Info "swr-not-added" "Reflected power is not simply lost";
         FOLDBACK Warning "foldback" "The transmitter sees an SWR at which it turns itself down";
+        NOT_PASSIVE Warning "not-passive" "A part would give out more than it gets";
         LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";
         // readings and limits
         READING_INCOMPLETE Warning "reading-incomplete" "A reading names no instrument, date or person";

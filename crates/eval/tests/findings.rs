@@ -1037,3 +1037,39 @@ fn a_part_of_several_chains_is_one_piece() {
         "wavelengths-need-frequency",
     );
 }
+
+/// |Γ|² + |S21|² of a part without a supply is at most 1 (Pozar, Microwave Engineering 4e, sec. 4.3,
+/// from memory): SWR 1.8 is |Γ| = 0.8/2.8, so at least −10 log10(1 − 0.0816) = 0.370 dB are lost.
+#[test]
+fn a_part_gives_out_no_more_than_it_gets() {
+    let file = |part: &str| chain("1 W", part, "antenna 0 dBi");
+    let d = one(&file("filter 0.20 dB, swr 1.8"), "not-passive");
+    says(&d, &["SWR of 1.8", "8.16 %", "95.5 %"]);
+    assert!(d.help[0].contains("0.37 dB"), "{:?}", d.help);
+    for part in [
+        "filter 0.36 dB, swr 1.8",
+        "circulator { loss 0.1 dB; return-loss 15 dB }",
+        "jumper 0.05 dB, return-loss 15 dB",
+        "switch of s",
+        "connector 2 of c",
+    ] {
+        let text = file(part)
+            + "device s {\n    kind switch\n    loss 0.05 dB\n    swr 1.4\n    source \"a\"\n}\nconnector c {\n    loss 0.01 dB\n    swr 1.2\n    source \"a\"\n}\n";
+        one(&text, "not-passive");
+    }
+    for part in [
+        "filter 0.38 dB, swr 1.8",
+        "protector 0.1 dB, return-loss 20 dB",
+        "isolator 0.5 dB, swr 1.3, isolation 25 dB",
+        "amplifier 13 dB gain, swr 1.8",
+        "jumper 0.2 dB, return-loss 20 dB",
+    ] {
+        none(&file(part), "not-passive");
+    }
+    // on the band where it is so
+    let d = one(
+        "band 2m 145 MHz\nband 70cm 435 MHz\nchain c on 2m, 70cm {\n    transmitter 1 W\n    filter { loss 0.4 dB on 2m; loss 0.1 dB on 70cm; swr 1.5 }\n    antenna 0 dBi\n}\n",
+        "not-passive",
+    );
+    says(&d, &["0.10 dB"]);
+}
