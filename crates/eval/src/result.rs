@@ -355,6 +355,21 @@ impl Method {
     }
 }
 
+/// Power at a coupler's side arm, or at a leg that rejects it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TapResult {
+    /// Tag of the part, or its statement.
+    pub part: Loc,
+    /// The chain's line.
+    pub chain: Loc,
+    /// Port, or `coupled`.
+    pub port: Box<str>,
+    /// Power there into a matched load, W.
+    pub power_w: f64,
+    /// Expanded uncertainty (k = 2), dB.
+    pub uncertainty_db: f64,
+}
+
 /// A contributor to the doubt.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BudgetItem {
@@ -433,6 +448,8 @@ pub struct BandResult {
     pub logs: Box<[LogResult]>,
     /// Budget, largest first.
     pub budget: Box<[BudgetItem]>,
+    /// What of the transmitter's power comes out elsewhere than at the antenna.
+    pub taps: Box<[TapResult]>,
     /// What the transmitter does to rated parts; until the station is judged as a whole.
     pub(crate) loads: Box<[crate::shared::Load]>,
     /// Assumptions.

@@ -68,6 +68,7 @@ pub(crate) fn made() -> Report {
         sensitivity_dbm: None,
         noise_figure_db: None,
         antenna_mean_w: None,
+        taps: Vec::new(),
         limits: vec![LimitReport {
             quantity: "erp",
             limit_w: 30.0,

@@ -5,6 +5,7 @@ mod feed;
 mod receive;
 mod stretch;
 mod sum;
+mod taps;
 mod transmit;
 
 use downlead_base::{Diagnostic, Loc, codes};
@@ -86,6 +87,7 @@ pub(crate) fn evaluate<'m>(
         diags: std::mem::take(&mut b.diags),
         wiring: std::mem::take(&mut b.wiring),
         evaluated: None,
+        taps: Vec::new(),
         largest: None,
     };
     let result = match cx.direction {
@@ -105,6 +107,8 @@ pub(crate) struct Run<'m, 'c> {
     pub(crate) assumed: Assumptions,
     pub(crate) diags: Vec<Diagnostic>,
     pub(crate) wiring: crate::wiring::Wiring<'m>,
+    /// What comes out elsewhere than at the antenna.
+    pub(crate) taps: Vec<crate::result::TapResult>,
     /// The network evaluated, for probabilities.
     pub(crate) evaluated: Option<downlead_physics::net::evaluate::Evaluation>,
     /// Largest reflection the source can see.

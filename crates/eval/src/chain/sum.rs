@@ -77,6 +77,7 @@ impl<'m> Run<'m, '_> {
             logs: Box::default(),
             budget: budget.into(),
             loads: Box::default(),
+            taps: std::mem::take(&mut self.taps).into(),
             assumptions: Box::default(),
         }
     }

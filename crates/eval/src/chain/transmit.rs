@@ -263,6 +263,9 @@ impl<'m> Run<'m, '_> {
                 along.reached.cold.push((p, e.cold_db * from.weight));
             }
             self.velocity_matters(e, along, at);
+            if e.complete && known {
+                self.taps(e, along.e, at - 1, at);
+            }
             known &= e.complete && s.gap.is_none_or(|g| g > i);
             let divides = matches!(s.end, Ending::Divider) && i + 1 == s.elements.len();
             if divides {
