@@ -11,7 +11,7 @@ mod transmit;
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::w_to_dbm;
 use downlead_station::Env;
-use downlead_station::model::{Chain, Direction, Name, Node, Station};
+use downlead_station::model::{Branch, Chain, Direction, Name, Node, Station, Step};
 
 use crate::assume::{Assumed, Assumptions};
 use crate::element::Build;
@@ -56,8 +56,11 @@ pub(crate) fn evaluate<'m>(
         assumed: Assumptions::default(),
         diags: Vec::new(),
     };
-    let mut s = stretch(cx, &mut b, stops, out, false);
-    let count = s.count();
+    // before anything is built: what has too many parts costs nothing
+    let count = parts_in(stops);
+    let few: &[Stop<'m>] = if count > MOST_PARTS { &[] } else { stops };
+    let mut s = stretch(cx, &mut b, few, out, false);
+    let count = count.max(s.count());
     if count > MOST_PARTS {
         out.push(
             Diagnostic::new(
@@ -113,6 +116,29 @@ pub(crate) struct Run<'m, 'c> {
     pub(crate) evaluated: Option<downlead_physics::net::evaluate::Evaluation>,
     /// Largest reflection the source can see.
     largest: Option<f64>,
+}
+
+/// Parts of a walk, branches included.
+fn parts_in(stops: &[Stop<'_>]) -> usize {
+    fn of_steps(steps: &[Step]) -> usize {
+        let inside = |b: &[Branch]| b.iter().map(|b| of_steps(&b.steps)).sum::<usize>();
+        steps
+            .iter()
+            .map(|s| match s {
+                Step::Use { branches, .. } | Step::Part { branches, .. } => 1 + inside(branches),
+                _ => 0,
+            })
+            .sum()
+    }
+    stops
+        .iter()
+        .map(|s| match s {
+            Stop::Part { branches, .. } => {
+                1 + branches.iter().map(|b| of_steps(&b.steps)).sum::<usize>()
+            }
+            _ => 0,
+        })
+        .sum()
 }
 
 /// Names of bands a statement holds on: none means all.
