@@ -14,10 +14,20 @@ pub(crate) struct Quals {
     pub(crate) on: Vec<Name>,
     pub(crate) at_temperature: Option<Measure>,
     temperature: Option<Val>,
+    /// Whether a temperature is used here.
+    warm: bool,
     pub(crate) at_frequency: Option<f64>,
 }
 
 impl Quals {
+    /// Of something whose temperature takes part.
+    pub(crate) fn warm() -> Self {
+        Quals {
+            warm: true,
+            ..Quals::default()
+        }
+    }
+
     /// Reads one qualifier at the cursor. False if there is none that every figure can have.
     pub(crate) fn take<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
         let Some(atom) = cur.peek() else { return false };
@@ -136,6 +146,9 @@ impl Quals {
                         Some(v) if v.q.dim == Dim::Frequency => {
                             self.at_frequency = cx.frequency(&v, "a frequency")
                         }
+                        Some(v) if !self.warm && v.q.dim == Dim::Temperature => {
+                            cold(cx, &v);
+                        }
                         Some(v) => {
                             self.at_temperature = cx.temperature(&v);
                             self.temperature = self.at_temperature.map(|_| v);
@@ -188,6 +201,19 @@ impl Quals {
             percent,
         }
     }
+}
+
+/// Says that a temperature is not used.
+fn cold(cx: &mut Cx<'_>, v: &Val) {
+    cx.push(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            v.loc,
+            "No result would use this temperature.",
+        )
+        .at("not used")
+        .help("A run, a jumper, a tail, a device and the loss of a cable have one; a rating says `ambient 40 °C`."),
+    );
 }
 
 /// Points out figures of one thing that hold at once and differ: only the first is used.
