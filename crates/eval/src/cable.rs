@@ -52,8 +52,8 @@ impl CableAt {
     }
 }
 
-/// The cable at `hz` and a conductor temperature of `celsius`. None without a usable loss; one
-/// whose loss stands in a network file needs [`at_in`].
+/// The cable at `hz` and a conductor temperature of `celsius`. None without a usable loss or with
+/// a figure that could not be read; one whose loss stands in a network file needs [`at_in`].
 #[must_use]
 pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
     at_in(cable, hz, celsius, &Attachments::default())
@@ -62,6 +62,9 @@ pub fn at(cable: &Cable, hz: f64, celsius: f64) -> Option<CableAt> {
 /// The same with the network files at hand that a cable's loss may stand in.
 #[must_use]
 pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Option<CableAt> {
+    if cable.broken {
+        return None;
+    }
     let stated_velocity = cable.velocity;
     let (mut z0, mut z0_assumed) = match cable.impedance {
         Some(z) => (z.value, false),

@@ -16,6 +16,13 @@ use crate::point::{Point, pick};
 use crate::result::{BandResult, ChainResult, NodeResult};
 use crate::snapshot::Snapshot;
 
+/// What stands for a value that could not be computed.
+const NOT_KNOWN: &str = "not known";
+
+fn maybe_db(value: Option<f64>) -> String {
+    value.map_or_else(|| NOT_KNOWN.to_owned(), db)
+}
+
 /// A number with the way it was come by.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Derivation {
@@ -230,11 +237,11 @@ impl Cx<'_> {
                 src,
                 Some(n.def),
             );
-            return if n.loss_db > 5e-4 {
+            return if n.loss_known && n.loss_db > 5e-4 {
                 d.with(
                     Derivation::leaf("mismatch at the transmitter", db(n.loss_db), None, None).by(
                         "ML = -10 log10(1 - |Γ|²), |Γ| = (SWR - 1)/(SWR + 1)",
-                        format!("SWR {}", number(n.swr, 3)),
+                        format!("SWR {}", number(n.swr.unwrap_or(1.0), 3)),
                     ),
                 )
             } else {
@@ -257,7 +264,7 @@ impl Cx<'_> {
             return loss;
         }
         let before = i.checked_sub(1).and_then(|k| self.band.nodes.get(k));
-        let Some(before) = before.filter(|b| b.power_w.is_finite()) else {
+        let Some(before) = before.filter(|b| b.power_known && b.power_w.is_finite()) else {
             return loss;
         };
         let receive = self.chain.direction == downlead_station::model::Direction::Receive;
@@ -331,7 +338,7 @@ impl Cx<'_> {
             .with(
                 Derivation::leaf("difference by reflections", db(extra), None, None).by(
                     "exact power ratio of the line (complex Zc), or mean over unknown phases",
-                    format!("SWR {} beyond it", number(n.swr, 3)),
+                    format!("SWR {} beyond it", number(n.swr.unwrap_or(1.0), 3)),
                 ),
             )
     }
@@ -487,9 +494,13 @@ impl Cx<'_> {
     fn radiated(&self, n: &NodeResult, name: &str, src: Option<String>) -> Derivation {
         let b = self.band;
         let Some((eirp, erp)) = b.eirp_w.zip(b.erp_w()) else {
+            let known = match n.power_known {
+                true => format!("{} ± {}", power(n.power_w), db(n.uncertainty_db)),
+                false => NOT_KNOWN.to_owned(),
+            };
             return Derivation::leaf(
                 self.title(&format!("power at {name}")),
-                format!("{} ± {}", power(n.power_w), db(n.uncertainty_db)),
+                known,
                 src,
                 Some(n.chain),
             );
@@ -500,7 +511,7 @@ impl Cx<'_> {
             format!(
                 "{} ± {} (EIRP {})",
                 power(erp),
-                db(b.uncertainty_db),
+                maybe_db(b.uncertainty_db),
                 power(eirp)
             ),
             None,
@@ -517,7 +528,11 @@ impl Cx<'_> {
         .with(Derivation::leaf(
             format!("power at {name}"),
             power(n.power_w),
-            Some(format!("{} less {}", "transmitter power", db(b.total_db))),
+            Some(format!(
+                "{} less {}",
+                "transmitter power",
+                maybe_db(b.total_db)
+            )),
             None,
         ))
         .with(Derivation::leaf(
@@ -538,7 +553,7 @@ impl Cx<'_> {
             .collect();
         Derivation::leaf(
             "doubt (k = 2)",
-            db(self.band.uncertainty_db),
+            maybe_db(self.band.uncertainty_db),
             Some("GUM, JCGM 100:2008, 5.1.2 and 5.2.2".to_owned()),
             None,
         )
@@ -550,9 +565,13 @@ impl Cx<'_> {
 
     fn totals(&self) -> Derivation {
         let b = self.band;
+        if b.total_db.is_none() {
+            let title = self.title("total loss");
+            return Derivation::leaf(title, NOT_KNOWN, None, Some(self.chain.loc));
+        }
         let mut d = Derivation::leaf(
             self.title("total loss"),
-            db(b.total_db),
+            maybe_db(b.total_db),
             None,
             Some(self.chain.loc),
         )

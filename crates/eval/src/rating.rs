@@ -21,6 +21,10 @@ const ROUNDING: f64 = 1.0 + 1e-9;
 /// Checks the elements of a stretch against the nodes computed for it (trunk only: behind a
 /// divider there is less of everything).
 pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) -> Vec<Load> {
+    // the mode or duty is there but could not be read
+    if f.data.broken_duty {
+        return Vec::new();
+    }
     let stated = mean_factor(f);
     let mean = stated.unwrap_or(1.0);
     let mut compared = false;
@@ -29,15 +33,15 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) ->
     let mut notes = Vec::new();
     let mut loads = Vec::new();
     let mut switched = Vec::new();
-    let trunk: Vec<(f64, f64)> = run
+    let trunk: Vec<Option<(f64, f64)>> = run
         .nodes
         .iter()
         .filter(|n| n.branch == 0)
-        .map(|n| (n.power_w, n.swr))
+        .map(|n| Some((n.power_w, n.swr?)).filter(|_| n.power_known))
         .collect();
     for (i, e) in s.elements.iter().enumerate() {
         // power and SWR at the element's input: those behind the one before
-        let Some((net, swr)) = trunk.get(i).copied() else {
+        let Some(Some((net, swr))) = trunk.get(i).copied() else {
             break;
         };
         if !net.is_finite() {
@@ -117,7 +121,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) ->
         }
     }
     if let Ending::Antenna(part, a, loc) = &s.end
-        && let (Some(r), Some((net, _))) = (a.rating, trunk.last())
+        && let (Some(r), Some(Some((net, _)))) = (a.rating, trunk.last())
     {
         compared = true;
         loads.push(Load {

@@ -57,14 +57,16 @@ pub struct BandReport {
     pub point: Option<&'static str>,
     /// Frequency evaluated, Hz.
     pub frequency_hz: f64,
-    /// Whether every part could be computed. If false the totals hold for the parts that could.
+    /// Whether every part could be computed. If false, what could not be known is absent: the totals and SWR where a
+    /// loss or a reflection is missing, the powers where the transmitter's is, ERP and EIRP where a gain is.
     pub complete: bool,
     /// `fixed-forward` (no tuner) or `tuner`.
     pub power_mode: &'static str,
     /// Parts, joins and branches in order.
     pub nodes: Vec<NodeReport>,
     /// Loss from the transmitter's stated power to the antenna (or antenna to receiver), dB.
-    pub total_loss_db: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub total_loss_db: Option<f64>,
     /// Net power into the antenna or load, W.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub antenna_w: Option<f64>,
@@ -75,22 +77,26 @@ pub struct BandReport {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub eirp_w: Option<f64>,
     /// Expanded uncertainty (k = 2) of ERP and EIRP (of the antenna power where there is no gain; of the loss on receive), dB.
-    pub uncertainty_db: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub uncertainty_db: Option<f64>,
     /// Interval of 95 % (quantiles 2.275 % and 97.725 %) of that quantity about its value, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub interval_db: Option<[f64; 2]>,
     /// How uncertainty and interval were found: `derivatives` (JCGM 100), `sample` (JCGM 101) or `both`.
-    pub method: &'static str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub method: Option<&'static str>,
     /// The least loss that passive parts of the stated figures can have, dB.
-    pub loss_floor_db: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub loss_floor_db: Option<f64>,
     /// Smallest and largest total loss over all phases of reflections that the text leaves open, dB, where they differ.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_worst_db: Option<[f64; 2]>,
     /// Extra loss in wet weather, stated as `wet`, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub wet_extra_db: Option<f64>,
-    /// SWR the transmitter sees (nominal; rms over unknown phases).
-    pub transmitter_swr: f64,
+    /// SWR the transmitter sees (nominal; rms over unknown phases). Absent on receive.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub transmitter_swr: Option<f64>,
     /// Largest SWR the transmitter may see over unknown phases.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub transmitter_swr_worst: Option<f64>,
@@ -135,11 +141,12 @@ pub struct NodeReport {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub branch: Option<String>,
     /// Loss of net power in this part, dB (negative for an amplifier). On the transmitter: its mismatch loss.
-    /// Absent where it is not known.
+    /// Where something after the part could not be computed: its loss between matched ends. Absent where it is not
+    /// known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_db: Option<f64>,
-    /// Loss so far, this part included, dB. Absent, like the powers and their doubt, from the first part on whose
-    /// loss is not known.
+    /// Loss so far, this part included, dB. Absent, like the net power, where something before or after it could not
+    /// be computed.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub cumulative_loss_db: Option<f64>,
     /// Net power after this part, W. Receive: the level here when the receiver just gets its sensitivity, or absent.
@@ -148,14 +155,16 @@ pub struct NodeReport {
     /// The same in dBm.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub power_dbm: Option<f64>,
-    /// Forward power after this part, W, where it differs from the net power.
+    /// Forward power after this part, W, where it differs from the net power, or where only it is known: it follows
+    /// from what stands before.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub forward_w: Option<f64>,
-    /// Expanded uncertainty (k = 2) of the power after this part, dB.
+    /// Expanded uncertainty (k = 2) of the power after this part, dB; of the forward power where only that is known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub uncertainty_db: Option<f64>,
-    /// SWR looking on from the node after this part.
-    pub swr: f64,
+    /// SWR looking on from the node after this part. Absent where something there could not be computed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub swr: Option<f64>,
     /// Heat in this part, W (mean over the cycle of the carrier as stated, not over duty).
     #[serde(skip_serializing_if = "Option::is_none")]
     pub heat_w: Option<f64>,

@@ -72,6 +72,13 @@ impl NodeKind {
         self == NodeKind::Join
     }
 
+    /// Whether it is connectors, written or not.
+    #[must_use]
+    pub fn is_connector(self) -> bool {
+        use PartKind as P;
+        self.is_join() || matches!(self, NodeKind::Part(P::Connector | P::Adapter))
+    }
+
     /// Whether it is a line.
     #[must_use]
     pub fn is_line(self) -> bool {
@@ -115,10 +122,13 @@ pub struct NodeResult {
     pub basis: Basis,
     /// Whether its own loss could be had; if not, `loss_db` stands for nothing.
     pub loss_known: bool,
-    /// Whether all losses up to here could be had; if not, the powers, the loss so far and their
-    /// doubt leave something out.
+    /// Whether all before and after it could be computed; if not, the net power and the loss so
+    /// far stand for nothing.
     pub power_known: bool,
-    /// Loss of net power, dB.
+    /// Whether all before it could be computed; if not, the forward power and the uncertainty
+    /// stand for nothing.
+    pub forward_known: bool,
+    /// Loss of net power, dB; where what follows is not known, the loss between matched ends.
     pub loss_db: f64,
     /// Matched loss, dB.
     pub matched_db: f64,
@@ -128,10 +138,11 @@ pub struct NodeResult {
     pub power_w: f64,
     /// Forward power behind it, W.
     pub forward_w: f64,
-    /// Expanded uncertainty of the power behind it, dB.
+    /// Expanded uncertainty of the power behind it, dB; of the forward power where the net power
+    /// is not known.
     pub uncertainty_db: f64,
-    /// SWR looking on.
-    pub swr: f64,
+    /// SWR looking on; none where something after it could not be computed.
+    pub swr: Option<f64>,
     /// Heat, W.
     pub heat_w: f64,
 }
@@ -233,8 +244,8 @@ pub struct LogRow {
     pub instrument: Option<Box<str>>,
     /// Read: W or SWR.
     pub read: f64,
-    /// Expected: W or SWR.
-    pub expected: f64,
+    /// Expected: W or SWR; none where it could not be computed.
+    pub expected: Option<f64>,
     /// Difference, dB (forward power).
     pub difference_db: Option<f64>,
     /// Expanded uncertainty of it, dB.
@@ -409,8 +420,8 @@ pub struct BandResult {
     pub nodes: Box<[NodeResult]>,
     /// Names of branches, `DV1/1`.
     pub branches: Box<[Box<str>]>,
-    /// Total loss, dB.
-    pub total_db: f64,
+    /// Total loss, dB; none, like all that follows from it, where a part could not be computed.
+    pub total_db: Option<f64>,
     /// Power into the antenna, W.
     pub antenna_w: Option<f64>,
     /// EIRP, W.
@@ -418,20 +429,20 @@ pub struct BandResult {
     /// Antenna gain used, dBi (the effective one of several branches).
     pub gain_dbi: Option<f64>,
     /// Expanded uncertainty of the result, dB.
-    pub uncertainty_db: f64,
+    pub uncertainty_db: Option<f64>,
     /// Interval of 95 % (2.275 % to 97.725 %) of EIRP, or of the power delivered or the loss,
     /// about its value, dB.
     pub interval_db: Option<[f64; 2]>,
     /// How uncertainty and interval were found.
-    pub method: Method,
+    pub method: Option<Method>,
     /// The least loss that passive parts of these figures can have, dB.
-    pub floor_db: f64,
+    pub floor_db: Option<f64>,
     /// Loss over all open phases, dB: reached by some, exceeded by none that the search met.
     pub worst_db: Option<[f64; 2]>,
     /// Extra when wet, dB.
     pub wet_db: Option<f64>,
-    /// SWR at the transmitter.
-    pub swr: f64,
+    /// SWR at the transmitter; none on receive.
+    pub swr: Option<f64>,
     /// Its largest value over phases.
     pub swr_worst: Option<f64>,
     /// Receive: sensitivity at the antenna, dBm.

@@ -986,7 +986,7 @@ fn a_length_in_wavelengths_is_cut_for_one_frequency() {
         assert_eq!(bands.len(), 3);
         bands
             .iter()
-            .map(|b| (b.total_loss_db, b.transmitter_swr))
+            .map(|b| (b.total_loss_db.unwrap(), b.transmitter_swr.unwrap()))
             .collect()
     };
     let (waves, metres) = (

@@ -27,12 +27,12 @@ fn report(text: &str) -> Report {
 fn printed(band: &BandReport, quantity: &str, digits: usize) -> Option<String> {
     let number = |v: f64| format!("{v:.digits$}");
     Some(match quantity {
-        "total_loss_db" => number(band.total_loss_db),
+        "total_loss_db" => number(band.total_loss_db?),
         "antenna_w" => number(band.antenna_w?),
         "erp_w" => number(band.erp_w?),
         "eirp_w" => number(band.eirp_w?),
-        "uncertainty_db" => number(band.uncertainty_db),
-        "transmitter_swr" => number(band.transmitter_swr),
+        "uncertainty_db" => number(band.uncertainty_db?),
+        "transmitter_swr" => number(band.transmitter_swr?),
         "margin_db" => number(band.limits.first()?.margin_db),
         "verdict" => band.limits.first()?.verdict.to_owned(),
         other => panic!("quantity `{other}` is not known to this test"),

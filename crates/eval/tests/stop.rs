@@ -14,7 +14,9 @@ fn a_stopped_edit_is_finished_later() {
     let at = s.files()[0].text().find("loss 0.1216").expect("the cable") as u32 + 7;
     let before = format!(
         "{:?}",
-        s.report().stations[0].chains[0].bands[0].total_loss_db
+        s.report().stations[0].chains[0].bands[0]
+            .total_loss_db
+            .unwrap()
     );
     let asked = Cell::new(0);
     let stop = || {
@@ -38,7 +40,9 @@ fn a_stopped_edit_is_finished_later() {
     );
     let after = format!(
         "{:?}",
-        s.report().stations[0].chains[0].bands[0].total_loss_db
+        s.report().stations[0].chains[0].bands[0]
+            .total_loss_db
+            .unwrap()
     );
     assert_ne!(before, after);
     let fresh = Files::default().with("main.downlead", s.files()[0].text());

@@ -11,7 +11,7 @@ use crate::config::Config;
 use crate::hover::total_row;
 use crate::markdown::{Writer, escape};
 use crate::view::{Doc, View, doc_text, to32};
-use crate::words::{both, plus_minus, under_or_over};
+use crate::words::{both, or_not_known, plus_minus, under_or_over};
 
 /// A line above a chain or station.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -138,10 +138,10 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                     }
                 }
                 let doubt = shown
-                    .filter(|b| b.uncertainty_db >= 0.005)
-                    .max_by(|a, b| a.uncertainty_db.total_cmp(&b.uncertainty_db))
-                    .and_then(|b| Some((b, b.causes(&places, &low.meaning).into_iter().next()?)));
-                if let Some((b, (cause, u))) = doubt {
+                    .filter_map(|b| Some((b, b.uncertainty_db.filter(|u| *u >= 0.005)?)))
+                    .max_by(|a, b| a.1.total_cmp(&b.1))
+                    .and_then(|b| Some((b, b.0.causes(&places, &low.meaning).into_iter().next()?)));
+                if let Some(((b, all), (cause, u))) = doubt {
                     let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
                     if total > 0.0 {
                         out.push(Lens {
@@ -149,7 +149,7 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                             title: format!(
                                 "largest doubt: {cause}, {} % of ± {}",
                                 number(100.0 * u * u / total, 0),
-                                db(b.uncertainty_db)
+                                db(all)
                             ),
                             command: LensCommand::Explain {
                                 file,
@@ -199,7 +199,7 @@ fn summary(chain: &ChainResult, b: &BandResult) -> String {
         (Direction::Receive, Some(l), ..) => format!("{l:.1} dBm at the antenna"),
         (_, _, Some(erp), _) => format!("ERP {}", power(erp)),
         (_, _, None, Some(w)) => power(w),
-        _ => format!("loss {}", db(b.total_db)),
+        _ => format!("loss {}", or_not_known(b.total_db.map(db))),
     };
     if chain.bands.len() > 1 {
         format!("{} {value}", b.band)
@@ -288,9 +288,7 @@ fn chain_report(
             escape(&crate::cables::named(&name, b.hz))
         ));
         if !b.complete {
-            out.push_str(
-                "Not all parts could be worked out; the figures hold for those that could.\n\n",
-            );
+            out.push_str("Not all parts could be computed; what depends on them is not known.\n\n");
         }
         let rows: Vec<Vec<String>> = b
             .nodes
@@ -310,6 +308,8 @@ fn chain_report(
                 };
                 let level = if n.power_known && n.power_w.is_finite() {
                     both(n.power_w)
+                } else if n.forward_known {
+                    format!("{} forward", both(n.forward_w))
                 } else {
                     "–".to_owned()
                 };
@@ -322,8 +322,11 @@ fn chain_report(
                     },
                     known(n.cumulative_db),
                     level,
-                    known(n.uncertainty_db),
-                    number(n.swr, 2),
+                    match n.forward_known {
+                        true => db(n.uncertainty_db),
+                        false => "–".to_owned(),
+                    },
+                    n.swr.map_or_else(|| "–".to_owned(), |s| number(s, 2)),
                     n.basis.word().to_owned(),
                 ]
             })

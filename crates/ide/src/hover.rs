@@ -19,7 +19,7 @@ use crate::resolve::{Def, Named, class_of, name_at, piece, ports, resolve, state
 use crate::view::{
     Doc, Place, View, clamp, doc_path, doc_text, env_of, item_at, line_number, scope_of,
 };
-use crate::words::in_units;
+use crate::words::{in_units, or_not_known};
 
 /// What is said about a place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -389,11 +389,11 @@ pub(crate) fn total_row(b: &BandResult) -> Vec<String> {
     };
     vec![
         cables::named(&name, b.hz),
-        db(b.total_db),
+        or_not_known(b.total_db.map(db)),
         end,
         p(b.erp_w()),
         p(b.eirp_w),
-        db(b.uncertainty_db),
+        b.uncertainty_db.map_or_else(|| "–".to_owned(), db),
     ]
 }
 

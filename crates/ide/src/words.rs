@@ -46,6 +46,11 @@ pub(crate) fn padded(text: &str, width: usize) -> String {
     out
 }
 
+/// What could not be computed is said to be so.
+pub(crate) fn or_not_known(words: Option<String>) -> String {
+    words.unwrap_or_else(|| "not known".to_owned())
+}
+
 /// `± 0.74 dB`; nothing where no doubt is stated.
 pub(crate) fn plus_minus(u_db: f64) -> String {
     if u_db.is_finite() && u_db >= 0.005 {

@@ -18,6 +18,8 @@ pub(crate) struct Quals {
     /// Whether a temperature is used here.
     warm: bool,
     pub(crate) at_frequency: Option<f64>,
+    /// Whether what follows `at` could not be read.
+    pub(crate) broken: bool,
     pub(crate) said: Said,
     /// The words that have a meaning in the statement.
     takes: &'static [&'static str],
@@ -32,6 +34,7 @@ impl Default for Quals {
             temperature: None,
             warm: false,
             at_frequency: None,
+            broken: false,
             said: Said::default(),
             takes: OF_FIGURES,
         }
@@ -207,21 +210,26 @@ impl Quals {
                     cur.i += 1;
                     match cur.val(cx) {
                         Some(v) if v.q.dim == Dim::Frequency => {
-                            self.at_frequency = cx.frequency(&v, "a frequency")
+                            self.at_frequency = cx.frequency(&v, "a frequency");
+                            self.broken |= self.at_frequency.is_none();
                         }
                         Some(v) if !self.warm && v.q.dim == Dim::Temperature => {
                             cold(cx, &v);
                         }
                         Some(v) => {
                             self.at_temperature = cx.temperature(&v);
+                            self.broken |= self.at_temperature.is_none();
                             self.temperature = self.at_temperature.map(|_| v);
                         }
-                        None => missing(
-                            cx,
-                            cur,
-                            "`at` is followed by a temperature or frequency",
-                            "at 20 °C",
-                        ),
+                        None => {
+                            self.broken = true;
+                            missing(
+                                cx,
+                                cur,
+                                "`at` is followed by a temperature or frequency",
+                                "at 20 °C",
+                            );
+                        }
                     }
                     true
                 }

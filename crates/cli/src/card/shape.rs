@@ -73,8 +73,9 @@ pub(crate) struct TestPoint {
     /// Expanded uncertainty (k = 2) of the reading, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub(crate) uncertainty_db: Option<f64>,
-    /// SWR to be read.
-    pub(crate) swr: f64,
+    /// SWR to be read; absent where something after the point could not be computed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub(crate) swr: Option<f64>,
     /// Readings the text has here.
     pub(crate) read: Vec<Earlier>,
 }

@@ -9,7 +9,7 @@ use super::SAFETY;
 use super::shape::{Card, CardFile, Earlier, TestPoint};
 use crate::report::cells::{maybe, number as plain, table, text as words};
 use crate::report::inline;
-use crate::report::words::{NOT_KNOWN, shorten, swr};
+use crate::report::words::{NOT_KNOWN, shorten, swr_cell};
 use crate::ui::{Style, printable, wrapped};
 
 /// Fits a sheet of paper and a narrow terminal.
@@ -129,7 +129,7 @@ fn row(p: &TestPoint, out: &mut String) {
             NOT_KNOWN.to_owned()
         },
         p.forward_dbm.map(|d| format!("{d:.1}")).unwrap_or_default(),
-        swr(p.swr),
+        swr_cell(p.swr),
     );
     for r in &p.read {
         let _ = writeln!(out, "    {}", shorten(&printable(&earlier(r)), WIDTH - 4));
@@ -157,7 +157,7 @@ pub(crate) fn markdown(file: &CardFile) -> String {
                 p.forward_w.map_or_else(|| NOT_KNOWN.to_owned(), power),
                 span(p),
                 p.forward_dbm.map(|d| format!("{d:.1}")).unwrap_or_default(),
-                swr(p.swr),
+                swr_cell(p.swr),
                 String::new(),
                 String::new(),
                 before.join("; "),
@@ -216,7 +216,7 @@ pub(crate) fn csv(file: &CardFile) -> Result<String, csv::Error> {
                 maybe(p.high_w),
                 maybe(p.forward_dbm),
                 maybe(p.uncertainty_db),
-                plain(p.swr),
+                maybe(p.swr),
                 words(c.instrument.as_ref()),
             ];
             row.resize(head.len(), String::new());

@@ -61,7 +61,7 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
         let cells = [
             part,
             node.kind.to_owned(),
-            joins_db.map(words::db_cell).unwrap_or_default(),
+            words::joins_cell(joins_db),
             words::loss_cell(node.loss_db),
             words::maybe_db_cell(node.cumulative_loss_db),
             node.power_w
@@ -70,7 +70,7 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
                 .unwrap_or_default(),
             node.power_w.map(power_dbm).unwrap_or_default(),
             words::maybe_db_cell(node.uncertainty_db),
-            words::swr(node.swr),
+            words::swr_cell(node.swr),
             words::source(node),
         ];
         let cells: Vec<String> = cells.iter().map(|c| inline(c)).collect();
@@ -78,7 +78,7 @@ fn one(chain: &ChainReport, band: &BandReport, out: &mut String) {
     }
     out.push('\n');
     if !band.complete {
-        out.push_str("**Some parts could not be computed; the totals hold for the others.**\n\n");
+        let _ = writeln!(out, "**Not complete: {}.**\n", words::INCOMPLETE);
     }
     for (name, words) in words::totals(chain, band) {
         let _ = writeln!(out, "- {name}: {}", inline(&words));

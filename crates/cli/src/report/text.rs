@@ -53,7 +53,7 @@ fn one(
         let _ = writeln!(
             out,
             "  {}",
-            style.doubtful("! some parts could not be computed; the totals hold for the others")
+            style.doubtful(&format!("! {}", words::INCOMPLETE))
         );
     }
     out.push('\n');
@@ -140,7 +140,7 @@ fn nodes(band: &BandReport, style: Style, out: &mut String) {
             node.kind.to_owned(),
         ];
         if joins {
-            cells.push(joins_db.map(words::db_cell).unwrap_or_default());
+            cells.push(words::joins_cell(*joins_db));
         }
         cells.push(words::loss_cell(node.loss_db));
         cells.push(words::maybe_db_cell(node.cumulative_loss_db));
@@ -156,7 +156,7 @@ fn nodes(band: &BandReport, style: Style, out: &mut String) {
             (None, None) => String::new(),
         });
         cells.push(words::maybe_db_cell(node.uncertainty_db));
-        cells.push(words::swr(node.swr));
+        cells.push(words::swr_cell(node.swr));
         cells.push(words::shorten(&words::source(node), SOURCE_WIDTH));
         table.row(cells);
     }

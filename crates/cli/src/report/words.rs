@@ -11,9 +11,14 @@ use crate::ui::{Style, printable};
 #[derive(Debug)]
 pub(crate) struct Row<'a> {
     pub(crate) node: &'a NodeReport,
-    /// Loss of the joins between the part before and this one, dB.
-    pub(crate) joins_db: Option<f64>,
+    /// Loss of the joins between the part before and this one, dB, where there are any; none inside
+    /// if it is not known.
+    pub(crate) joins_db: Option<Option<f64>>,
 }
+
+/// Said of a chain of which something could not be computed.
+pub(crate) const INCOMPLETE: &str =
+    "some parts could not be computed; what depends on them is not known";
 
 /// Stands in a table for a loss that could not be had.
 pub(crate) const NOT_KNOWN: &str = "not known";
@@ -33,7 +38,7 @@ pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
             joins.push(node);
             continue;
         }
-        let joins_db = (!joins.is_empty()).then(|| joins.drain(..).filter_map(|j| j.loss_db).sum());
+        let joins_db = (!joins.is_empty()).then(|| joins.drain(..).map(|j| j.loss_db).sum());
         rows.push(Row { node, joins_db });
     }
     rows.extend(joins.into_iter().map(|node| Row {
@@ -45,16 +50,18 @@ pub(crate) fn rows(nodes: &[NodeReport]) -> Vec<Row<'_>> {
 
 /// Number of joins and their loss in all, where there are any.
 pub(crate) fn all_joins(nodes: &[NodeReport]) -> Option<String> {
-    let joins: Vec<f64> = nodes
+    let joins: Vec<Option<f64>> = nodes
         .iter()
         .filter(|n| n.kind == "join")
-        .map(|n| n.loss_db.unwrap_or(0.0))
+        .map(|n| n.loss_db)
         .collect();
-    let total: f64 = joins.iter().sum();
-    match joins.len() {
-        0 => None,
-        1 => Some(format!("1 join, {}", db(total))),
-        n => Some(format!("{n} joins, {} in all", db(total))),
+    let total: Option<f64> = joins.iter().copied().sum();
+    match (joins.len(), total) {
+        (0, _) => None,
+        (1, Some(total)) => Some(format!("1 join, {}", db(total))),
+        (1, None) => Some(format!("1 join, loss {NOT_KNOWN}")),
+        (n, Some(total)) => Some(format!("{n} joins, {} in all", db(total))),
+        (n, None) => Some(format!("{n} joins, loss {NOT_KNOWN}")),
     }
 }
 
@@ -117,7 +124,17 @@ pub(crate) fn loss_cell(value: Option<f64>) -> String {
     value.map_or_else(|| NOT_KNOWN.to_owned(), db_cell)
 }
 
-/// Decibels that may be missing behind a loss that is not known.
+/// The loss of joins in a column; nothing where there are none.
+pub(crate) fn joins_cell(value: Option<Option<f64>>) -> String {
+    value.map(loss_cell).unwrap_or_default()
+}
+
+/// An SWR that may not be known, in a column.
+pub(crate) fn swr_cell(value: Option<f64>) -> String {
+    value.map(swr).unwrap_or_default()
+}
+
+/// Decibels that may be missing where something is not known.
 pub(crate) fn maybe_db_cell(value: Option<f64>) -> String {
     value.map(db_cell).unwrap_or_default()
 }
@@ -143,7 +160,10 @@ fn typed(watts: f64) -> String {
 }
 
 /// `± 0.74 dB (20.8 W to 29.3 W)`.
-fn with_span(watts: f64, u_db: f64) -> String {
+fn with_span(watts: f64, u_db: Option<f64>) -> String {
+    let Some(u_db) = u_db else {
+        return power(watts);
+    };
     let (low, high) = (watts * from_db(-u_db), watts * from_db(u_db));
     format!(
         "{} ± {} ({} to {})",
@@ -166,20 +186,25 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
         ),
         _ => String::new(),
     };
-    let lost = percent(1.0 - from_db(-band.total_loss_db));
-    let doubt = if receive || (band.antenna_w.is_none() && band.erp_w.is_none()) {
-        format!(" ± {}", db(band.uncertainty_db))
-    } else {
-        String::new()
-    };
-    let share = if band.total_loss_db > 0.0 {
-        format!(", {lost} of the power")
-    } else {
-        String::new()
+    let uncertainty = match band.uncertainty_db {
+        Some(u) if receive || (band.antenna_w.is_none() && band.erp_w.is_none()) => {
+            format!(" ± {}", db(u))
+        }
+        _ => String::new(),
     };
     out.push((
         "loss",
-        format!("{}{doubt}{share}{worst}", db(band.total_loss_db)),
+        match band.total_loss_db {
+            Some(loss) => {
+                let share = if loss > 0.0 {
+                    format!(", {} of the power", percent(1.0 - from_db(-loss)))
+                } else {
+                    String::new()
+                };
+                format!("{}{uncertainty}{share}{worst}", db(loss))
+            }
+            None => NOT_KNOWN.to_owned(),
+        },
     ));
     if let Some(joins) = all_joins(&band.nodes) {
         out.push(("joins", joins));
@@ -246,7 +271,10 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
         };
         out.push((
             "transmitter sees",
-            format!("SWR {}{worst}; {mode}", swr(band.transmitter_swr)),
+            match band.transmitter_swr {
+                Some(seen) => format!("SWR {}{worst}; {mode}", swr(seen)),
+                None => format!("SWR {NOT_KNOWN}"),
+            },
         ));
     }
     out

@@ -131,8 +131,64 @@ fn a_broken_line_costs_that_line_only() {
     let dir = folder(&[("a.downlead", &text)]);
     let r = run(dir.path(), &["report", "a.downlead"]);
     assert_eq!(r.code, Some(1));
-    assert!(r.out.contains("EIRP"), "{}", r.out);
+    // the parts around it keep their losses, and no total pretends that it is not there
+    assert!(
+        r.out.contains("half-inch-foam") && !r.out.contains("EIRP"),
+        "{}",
+        r.out
+    );
+    assert!(r.out.contains("loss              not known"), "{}", r.out);
     assert!(r.err.contains("a.downlead:4:"), "{}", r.err);
+}
+
+/// Whatever the format, nothing is said of what depends on a part that could not be computed.
+#[test]
+fn no_total_leaves_an_unknown_part_out() {
+    let text = "chain what-if on 145.3 MHz {\n    transmitter 32 W carrier, fm\n    run 30 m of nope\n    antenna 4.9 dBi, swr 1.3\n    limit 30 W erp carrier, \"x\"\n}\n";
+    let dir = folder(&[("a.downlead", text)]);
+    let of = |args: &[&str]| run(dir.path(), &[args, &["a.downlead"]].concat()).out;
+    let shown = of(&["report"]);
+    assert!(shown.contains("loss              not known"), "{shown}");
+    assert!(shown.contains("transmitter sees  SWR not known"), "{shown}");
+    for format in ["text", "markdown"] {
+        let shown = of(&["report", "--format", format]);
+        for word in ["ERP", "EIRP", "1.00", "limit", "doubt", "± 0"] {
+            let told = shown
+                .lines()
+                .filter(|l| l.contains(word) && !l.contains("SWR 1:1"));
+            assert_eq!(told.count(), 0, "{word}: {shown}");
+        }
+    }
+    let value: serde_json::Value =
+        serde_json::from_str(&of(&["report", "--format", "json"])).unwrap();
+    let band = &value["stations"][0]["chains"][0]["bands"][0];
+    assert_eq!(band["complete"], false);
+    for field in [
+        "total_loss_db",
+        "uncertainty_db",
+        "transmitter_swr",
+        "antenna_w",
+        "erp_w",
+        "eirp_w",
+        "method",
+        "loss_floor_db",
+    ] {
+        assert!(band.get(field).is_none(), "{field}: {band}");
+    }
+    let table = of(&["report", "--format", "csv", "--table", "chains"]);
+    let row = table.lines().nth(1).unwrap();
+    assert!(
+        row.contains(",false,fixed-forward,,,,,,,,,,,,,,a.downlead,1"),
+        "{row}"
+    );
+    let card = of(&["card"]);
+    let at = card
+        .lines()
+        .find(|l| l.starts_with("before antenna"))
+        .unwrap();
+    assert!(at.contains("not known") && !at.contains('W'), "{card}");
+    let told = run(dir.path(), &["explain", "a.downlead:1"]).out;
+    assert!(told.contains("not known") && !told.contains("dB"), "{told}");
 }
 
 #[test]

@@ -11,13 +11,17 @@ use crate::element::Build;
 use crate::network;
 use crate::point::{Point, band_matches, pick, pick_by};
 
-/// What comes back from an antenna or load; none if the file that says so does not tell.
+/// What comes back from an antenna or load; none if what says so could not be read, or a file
+/// does not tell.
 pub(super) fn antenna_wave<'m>(
     b: &mut Build<'m, '_>,
     part: &'m Part,
     a: &'m Antenna,
     chain: Loc,
 ) -> Option<Load> {
+    if a.broken_match {
+        return None;
+    }
     let who = part.tag.as_ref().map_or(part.loc, |t| t.loc);
     let of_band = a.impedance.iter().find(|z| match &z.resistance.when {
         When::Bands(n) => n.iter().any(|n| band_matches(&n.text, b.point, b.env)),

@@ -73,11 +73,17 @@ pub(super) fn feed<'m>(
     };
     let instrument = figure.meta.instrument.as_ref().and_then(|n| {
         let i = env.instrument(&n.text);
-        if i.is_none() {
+        if i.is_none() && !env.is_broken(&n.text) {
             out.push(unknown_instrument(n, env));
         }
         i
     });
+    // by how much a power is off that was read with a meter of which that is not known, is not
+    // known either
+    let read_with = figure.meta.instrument.is_some() && figure.value.u == 0.0;
+    if read_with && instrument.is_none_or(|i| i.broken) {
+        return None;
+    }
     Some(Feed {
         part,
         data: t,
@@ -129,12 +135,12 @@ impl<'m> Run<'m, '_> {
 
     pub(super) fn mean(&mut self, f: &Feed<'m>, antenna_w: Option<f64>) -> Option<f64> {
         let who = f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc);
-        let factor = verdict::mean_factor(f)?;
+        let (watts, factor) = antenna_w.zip(verdict::mean_factor(f))?;
         let keyed = f.data.keyed.unwrap_or_else(|| {
             self.assumed.add(Assumed::AlwaysKeyed, who);
             1.0
         });
-        Some(antenna_w? * factor * keyed)
+        Some(watts * factor * keyed)
     }
 
     /// Mean power against ratings, peak voltage against working voltage.

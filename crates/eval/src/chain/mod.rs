@@ -2,6 +2,7 @@
 
 mod antenna;
 mod feed;
+mod known;
 mod receive;
 mod stretch;
 mod sum;
@@ -76,7 +77,7 @@ pub(crate) fn evaluate<'m>(
         s = s.cut();
     }
     let no_connectors = cx.station.and_then(|st| st.joins.as_ref()).is_none()
-        && !s.elements.iter().any(|e| e.connector.is_some());
+        && !s.elements.iter().any(|e| e.kind.is_connector());
     if no_connectors && !s.elements.is_empty() {
         b.assumed.add(Assumed::JoinsLossless, cx.chain.name.loc);
     }

@@ -12,6 +12,7 @@ use downlead_station::model::{Basis, Part, PartData, PartKind};
 
 use super::Run;
 use super::antenna::antenna_wave;
+use super::known::Known;
 use super::stretch::{Ending, Stretch};
 use super::transmit::Reached;
 use crate::element::{Build, Element};
@@ -48,8 +49,8 @@ impl<'m> Run<'m, '_> {
         self.assumed = std::mem::take(&mut b.assumed);
         self.diags.append(&mut b.diags);
         // what comes back from the antenna is part of every loss after it
-        let wave_unknown = wave.is_none();
-        let all_known = s.complete && !wave_unknown;
+        let all_known = s.complete && wave.is_some();
+        let known = Known::of(s, wave.is_some());
         let matched: f64 = s.elements.iter().map(|e| e.loss_db).sum();
         // the antenna is a source of its own reflection; what it could deliver to a load that
         // takes most from it is 1 W
@@ -69,7 +70,10 @@ impl<'m> Run<'m, '_> {
         let u = |at: usize| 2.0 * e.output(Quantity::Net(at)).map_or(0.0, |o| o.u);
         let swr = |at: usize| {
             let back = e.output(Quantity::Back(at)).map_or(0.0, |o| o.mean);
-            swr_from_gamma(libm::sqrt(back.clamp(0.0, 1.0)))
+            // the antenna is a part of the network before the first
+            known
+                .swr(at - 1)
+                .then(|| swr_from_gamma(libm::sqrt(back.clamp(0.0, 1.0))))
         };
         let total = -e.output(Quantity::Delivered).map_or(f64::NAN, |o| o.mean);
         let receiver = match &s.end {
@@ -99,8 +103,7 @@ impl<'m> Run<'m, '_> {
                    e: Option<&Element<'m>>,
                    chain: Loc,
                    at: usize,
-                   loss: f64,
-                   unknown: bool| {
+                   loss: f64| {
             let def = e.map(|e| e.def).or(part.map(|p| p.loc)).unwrap_or(chain);
             this.nodes.push(NodeResult {
                 def,
@@ -113,8 +116,10 @@ impl<'m> Run<'m, '_> {
                 ),
                 branch: 0,
                 basis: e.map_or(Basis::Stated, |e| e.basis),
-                loss_known: e.is_none_or(|e| e.complete),
-                power_known: !unknown,
+                // what the antenna itself loses is the mismatch with all that follows
+                loss_known: e.map_or(at > 1 || all_known, |e| e.complete),
+                power_known: all_known,
+                forward_known: all_known,
                 loss_db: loss,
                 matched_db: e.map_or(0.0, |e| e.loss_db),
                 cumulative_db: lost(at),
@@ -126,7 +131,7 @@ impl<'m> Run<'m, '_> {
             });
         };
         if let Some((p, _, loc)) = antenna {
-            row(self, Some(p), None, loc, 1, lost(1), !all_known);
+            row(self, Some(p), None, loc, 1, lost(1));
         }
         let mut wet = 0.0;
         let mut statements = s.statements.iter().peekable();
@@ -135,28 +140,19 @@ impl<'m> Run<'m, '_> {
                 verdict::receive_statement(self, *loc, n, lost(i + 1), all_known);
             }
             wet += e.wet_db;
-            // the level is the one at the antenna less what was lost: all losses enter it
-            let unknown = if needed.is_some() {
-                !all_known
-            } else {
-                wave_unknown || s.unknown_to(i)
+            // what a part takes of the net power depends on all that follows
+            let loss = match all_known {
+                true => lost(i + 2) - lost(i + 1),
+                false => e.loss_db,
             };
-            row(
-                self,
-                e.part,
-                Some(e),
-                e.chain,
-                i + 2,
-                lost(i + 2) - lost(i + 1),
-                unknown,
-            );
+            row(self, e.part, Some(e), e.chain, i + 2, loss);
         }
         let last = s.elements.len() + 1;
         for (_, n, loc) in statements {
             verdict::receive_statement(self, *loc, n, lost(last), all_known);
         }
         if let Some((p, _, loc)) = receiver {
-            row(self, Some(p), None, loc, last, 0.0, !all_known);
+            row(self, Some(p), None, loc, last, 0.0);
         }
         let complete = all_known && antenna.is_some() && receiver.is_some();
         let reached = Reached {
@@ -164,13 +160,15 @@ impl<'m> Run<'m, '_> {
             wet,
             cold: Vec::new(),
             complete,
+            gains: true,
             dipole: false,
         };
-        let mut result = self.result(&net, &e, Quantity::Delivered, complete, &reached, total);
+        let whole = all_known.then_some(total).filter(|t| t.is_finite());
+        let mut result = self.result(&net, &e, Quantity::Delivered, complete, &reached, whole);
         result.sensitivity_dbm = sensitivity;
         result.noise_figure_db = nf.map(|n| n.0).filter(|_| all_known);
-        result.swr = 1.0;
-        result.swr_worst = None;
+        // there is no transmitter
+        (result.swr, result.swr_worst) = (None, None);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
         result
     }

@@ -18,9 +18,11 @@ pub(crate) struct Stretch<'m> {
     pub(crate) end: Ending<'m>,
     /// What comes back from the end, and its gain.
     pub(crate) load: (Load, Option<Gain>),
+    /// Whether what comes back from the end is known.
+    pub(crate) load_known: bool,
     pub(crate) complete: bool,
-    /// The first element after a statement that could not be understood.
-    pub(crate) gap: Option<usize>,
+    /// The elements before which a statement stands that could not be understood.
+    pub(crate) gaps: Vec<usize>,
     pub(crate) branches: Vec<(Box<str>, Stretch<'m>)>,
 }
 
@@ -30,13 +32,6 @@ pub(crate) enum Ending<'m> {
     Antenna(&'m Part, &'m Antenna, Loc),
     Receiver(&'m Part, Loc),
     Divider,
-}
-
-impl Stretch<'_> {
-    /// Whether something before element `i`, or that element itself, has no loss that is known.
-    pub(super) fn unknown_to(&self, i: usize) -> bool {
-        self.gap.is_some_and(|g| g <= i) || self.elements.iter().take(i + 1).any(|e| !e.complete)
-    }
 }
 
 /// Builds the stretch that some stops describe.
@@ -52,8 +47,9 @@ pub(super) fn stretch<'m>(
         statements: Vec::new(),
         end: Ending::Nothing,
         load: (Load::Matched, None),
+        load_known: true,
         complete: true,
-        gap: None,
+        gaps: Vec::new(),
         branches: Vec::new(),
     };
     let joins = cx.station.and_then(|st| st.joins.as_ref());
@@ -63,7 +59,7 @@ pub(super) fn stretch<'m>(
         match *stop {
             Stop::Gap => {
                 s.complete = false;
-                s.gap.get_or_insert(s.elements.len());
+                s.gaps.push(s.elements.len());
                 open = false;
             }
             Stop::Node(n, loc) => s.statements.push((s.elements.len(), n, loc)),
@@ -96,7 +92,7 @@ pub(super) fn stretch<'m>(
                                 None => {
                                     // what comes back is not known, and so no power is
                                     s.complete = false;
-                                    s.gap.get_or_insert(s.elements.len());
+                                    s.load_known = false;
                                 }
                             }
                             if part.kind == PartKind::Antenna {
@@ -105,6 +101,7 @@ pub(super) fn stretch<'m>(
                             s.end = Ending::Antenna(part, a, loc);
                         } else {
                             s.complete = false;
+                            s.load_known = false;
                         }
                     }
                     PartKind::Antenna => {}
@@ -206,6 +203,11 @@ fn passed_backwards(part: &Part, e: &Element<'_>, chain: Loc) -> Diagnostic {
         )
 }
 
+/// Nodes of a stretch: its beginning, and one after each element.
+pub(super) fn nodes_of(s: &Stretch<'_>) -> usize {
+    1 + s.elements.len() + s.branches.iter().map(|b| nodes_of(&b.1)).sum::<usize>()
+}
+
 impl<'m> Stretch<'m> {
     /// Parts and joins, branches included; of pairs that reflect each counts.
     pub(super) fn count(&self) -> usize {
@@ -217,6 +219,11 @@ impl<'m> Stretch<'m> {
             + self.branches.iter().map(|b| b.1.count()).sum::<usize>()
     }
 
+    /// Whether all its parts and those of its branches could be computed.
+    pub(super) fn whole(&self) -> bool {
+        self.complete && self.branches.iter().all(|b| b.1.whole())
+    }
+
     /// The stretch without its parts: nothing is known of it.
     pub(super) fn cut(self) -> Self {
         Stretch {
@@ -224,8 +231,9 @@ impl<'m> Stretch<'m> {
             statements: Vec::new(),
             end: Ending::Nothing,
             load: (Load::Matched, None),
+            load_known: false,
             complete: false,
-            gap: Some(0),
+            gaps: vec![0],
             branches: Vec::new(),
         }
     }

@@ -17,12 +17,14 @@ impl<'m> Run<'m, '_> {
         judged: Quantity,
         complete: bool,
         reached: &Reached<'m>,
-        total: f64,
+        total: Option<f64>,
     ) -> BandResult {
+        let known = total.is_some();
         let mut budget: Vec<BudgetItem> = reached
             .budget
             .terms
             .iter()
+            .filter(|_| known)
             .map(|(c, v)| item(c, v.abs()))
             .collect();
         budget.sort_by(|a, b| b.standard_db.total_cmp(&a.standard_db));
@@ -30,13 +32,12 @@ impl<'m> Run<'m, '_> {
         let (mean, u, low, high, weight) = output.map_or((0.0, 0.0, 0.0, 0.0, 0.0), |o| {
             (o.mean, o.u, o.low, o.high, o.weight)
         });
-        let floor = net.floor();
         // beyond what any passive part can deliver there is nothing
         let most = self.most_db(net, e, judged);
         let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
-        let worst = net
-            .reach(e)
-            .map(|(least, most)| [total + (mean - most), total + (mean - least)])
+        let worst = total
+            .and_then(|t| Some((t, net.reach(e)?)))
+            .map(|(t, (least, most))| [t + (mean - most), t + (mean - least)])
             .filter(|w| w[1] - w[0] > 5e-4);
         let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));
@@ -57,17 +58,17 @@ impl<'m> Run<'m, '_> {
             antenna_w: None,
             eirp_w: None,
             gain_dbi: None,
-            uncertainty_db: 2.0 * u,
-            interval_db: interval.filter(|_| u > 0.0),
-            method: match weight {
+            uncertainty_db: known.then_some(2.0 * u),
+            interval_db: interval.filter(|_| known && u > 0.0),
+            method: known.then_some(match weight {
                 0.0 => Method::Derivatives,
                 1.0 => Method::Sample,
                 _ => Method::Both,
-            },
-            floor_db: floor,
+            }),
+            floor_db: known.then(|| net.floor()),
             worst_db: worst,
-            wet_db: (reached.wet > 0.0).then_some(reached.wet),
-            swr: n,
+            wet_db: (known && reached.wet > 0.0).then_some(reached.wet),
+            swr: Some(n),
             swr_worst: (w > n * 1.001).then_some(w),
             sensitivity_dbm: None,
             noise_figure_db: None,

@@ -11,7 +11,8 @@ use downlead_station::model::{Antenna, Node, Part, PartKind, Phasing};
 use super::Run;
 use super::antenna::gain_at;
 use super::feed::{Feed, feed, feed_cause};
-use super::stretch::{Ending, Stretch};
+use super::known::Known;
+use super::stretch::{Ending, Stretch, nodes_of};
 use crate::assume::Assumed;
 use crate::cause::Budget;
 use crate::result::{BandResult, NodeKind, NodeResult};
@@ -20,13 +21,13 @@ use crate::walk::Stop;
 
 /// State at a node, for the statements there.
 pub(crate) struct NodeState<'m> {
-    /// Net and forward power, W.
-    pub(crate) net_w: f64,
-    pub(crate) forward_w: f64,
+    /// Net and forward power, W; none where something could not be computed, as below.
+    pub(crate) net_w: Option<f64>,
+    pub(crate) forward_w: Option<f64>,
     /// Loss so far, dB.
-    pub(crate) loss_db: f64,
+    pub(crate) loss_db: Option<f64>,
     /// SWR looking on.
-    pub(crate) swr: f64,
+    pub(crate) swr: Option<f64>,
     /// By how much the reflection may be larger (k = 2).
     pub(crate) gamma_spread: f64,
     /// Matched loss between here and the end of the line, dB, one way.
@@ -47,7 +48,10 @@ pub(crate) struct Reached<'m> {
     pub(crate) wet: f64,
     /// Runs that would lose less in the cold: their part, and by how much more that would radiate, dB.
     pub(crate) cold: Vec<(&'m Part, f64)>,
+    /// Whether all losses and reflections could be computed.
     pub(crate) complete: bool,
+    /// Whether the gains of all antennas could.
+    pub(crate) gains: bool,
     /// Whether a gain was written in dBd.
     pub(crate) dipole: bool,
 }
@@ -61,6 +65,7 @@ struct Along<'m, 'e> {
     at: usize,
     /// Share of the field of the ends still to come.
     shares: std::collections::VecDeque<f64>,
+    known: Known,
     reached: Reached<'m>,
 }
 
@@ -78,8 +83,18 @@ impl Along<'_, '_> {
         libm::sqrt(self.mean(Quantity::Back(at)).clamp(0.0, 1.0))
     }
 
+    /// SWR looking on, if it is known.
+    fn swr(&self, at: usize) -> Option<f64> {
+        self.known.swr(at).then(|| swr_from_gamma(self.gamma(at)))
+    }
+
+    /// Standard uncertainty of the net power; of the forward power where only that is known.
     fn u(&self, at: usize) -> f64 {
-        self.e.output(Quantity::Net(at)).map_or(0.0, |o| o.u)
+        let q = match self.known.net(at) {
+            true => Quantity::Net(at),
+            false => Quantity::Forward(at),
+        };
+        self.e.output(q).map_or(0.0, |o| o.u)
     }
 }
 
@@ -87,8 +102,6 @@ impl Along<'_, '_> {
 #[derive(Clone, Copy)]
 struct From {
     branch: u16,
-    /// Whether all losses before it are known.
-    known: bool,
     /// Share of the field that its antennas contribute.
     weight: f64,
 }
@@ -120,6 +133,7 @@ impl<'m> Run<'m, '_> {
             None => Input::exact("power of the transmitter, dBW", 0.0),
         };
         let fields = self.fields(s);
+        let known = Known::of(s, feed.is_some());
         let net = Network {
             hz: self.point.hz,
             level,
@@ -133,29 +147,32 @@ impl<'m> Run<'m, '_> {
         let source_db = net.level.nominal();
         let tuner = has_tuner(s);
         if let Some(f) = &feed {
-            self.source(f, &net, &e, tuner);
+            self.source(f, &net, &e, tuner, known.swr(0));
         }
         let mut along = Along {
             e: &e,
             source_db,
             at: 0,
             shares: net.end_shares().into(),
+            known,
             reached: Reached {
                 budget: Budget::default(),
                 wet: 0.0,
                 cold: Vec::new(),
-                complete: s.complete,
+                complete: s.whole(),
+                gains: true,
                 dipole: false,
             },
         };
         let start = From {
             branch: 0,
-            known: feed.is_some(),
             weight: 1.0,
         };
         self.stretch(s, &mut along, start);
-        let Along { mut reached, .. } = along;
-        let radiated = e.output(Quantity::Eirp);
+        let Along {
+            mut reached, known, ..
+        } = along;
+        let radiated = e.output(Quantity::Eirp).filter(|_| reached.gains);
         let judged = if radiated.is_some() {
             Quantity::Eirp
         } else {
@@ -164,19 +181,25 @@ impl<'m> Run<'m, '_> {
         reached.budget = self.wiring.budget(&e, judged);
         let loads = self.ratings(s, feed.as_ref());
         let ends_somewhere = ends(s);
-        let antenna_w = ends_somewhere
+        let delivered = ends_somewhere
             .then(|| e.output(Quantity::Delivered))
             .flatten()
             .map(|o| from_db(o.mean));
-        let total = match antenna_w {
+        let total = match delivered {
             Some(w) if w > 0.0 => source_db - to_db(w),
             _ => self.nodes.last().map_or(0.0, |n| n.cumulative_db),
         };
+        let total = reached.complete.then_some(total).filter(|t| t.is_finite());
+        let powers_known = total.is_some() && feed.is_some();
+        let antenna_w = delivered.filter(|_| powers_known);
         let mean_w = feed.as_ref().and_then(|f| self.mean(f, antenna_w));
-        let complete = reached.complete && feed.is_some() && total.is_finite();
+        let complete = powers_known && reached.gains;
         let mut result = self.result(&net, &e, judged, complete, &reached, total);
-        result.antenna_w = antenna_w.filter(|_| feed.is_some());
-        result.eirp_w = radiated.filter(|_| feed.is_some()).map(|o| from_db(o.mean));
+        if !known.swr(0) {
+            (result.swr, result.swr_worst) = (None, None);
+        }
+        result.antenna_w = antenna_w;
+        result.eirp_w = radiated.filter(|_| powers_known).map(|o| from_db(o.mean));
         result.gain_dbi = result
             .eirp_w
             .zip(result.antenna_w)
@@ -208,21 +231,26 @@ impl<'m> Run<'m, '_> {
     }
 
     /// The transmitter's own row: the mismatch it sees.
-    fn source(&mut self, f: &Feed<'m>, net: &Network, e: &Evaluation, tuner: bool) {
+    fn source(&mut self, f: &Feed<'m>, net: &Network, e: &Evaluation, tuner: bool, known: bool) {
         let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));
         let worst = net.largest_reflection(e).unwrap_or(gamma);
-        if !tuner && worst.max(gamma) > 0.01 {
+        if known && !tuner && worst.max(gamma) > 0.01 {
             self.assumed.add(
                 Assumed::SourceMatched,
                 f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc),
             );
         }
         self.largest = Some(worst);
-        self.foldback(f, gamma);
-        let (net_db, u) = e
-            .output(Quantity::Net(0))
-            .map_or((f64::NAN, 0.0), |o| (o.mean, o.u));
+        if known {
+            self.foldback(f, gamma);
+        }
+        let net_db = e.output(Quantity::Net(0)).map_or(f64::NAN, |o| o.mean);
+        let q = match known {
+            true => Quantity::Net(0),
+            false => Quantity::Forward(0),
+        };
+        let u = e.output(q).map_or(0.0, |o| o.u);
         let ml = to_db(f.watts) - net_db;
         self.nodes.push(NodeResult {
             def: f.part.loc,
@@ -232,47 +260,48 @@ impl<'m> Run<'m, '_> {
             kind: NodeKind::Part(f.part.kind),
             branch: 0,
             basis: f.figure.meta.basis,
-            loss_known: true,
-            power_known: true,
+            loss_known: known,
+            power_known: known,
+            forward_known: true,
             loss_db: ml,
             matched_db: 0.0,
             cumulative_db: ml,
             power_w: from_db(net_db),
             forward_w: f.watts,
             uncertainty_db: 2.0 * u,
-            swr: swr_from_gamma(gamma),
+            swr: known.then(|| swr_from_gamma(gamma)),
             heat_w: 0.0,
         });
     }
 
     /// Follows the power through a stretch that begins at node `along.at`.
     fn stretch(&mut self, s: &Stretch<'m>, along: &mut Along<'m, '_>, from: From) {
-        let mut known = from.known;
         let mut statements = s.statements.iter().peekable();
         for (i, e) in s.elements.iter().enumerate() {
             while let Some((_, n, loc)) = statements.next_if(|x| x.0 <= i) {
-                self.state(*loc, n, along, ahead(s, i));
+                self.state(*loc, n, along, (ahead(s, i), s.gaps.contains(&i)));
             }
             let before = along.net_db(along.at);
             along.at += 1;
             let at = along.at;
             let net = along.net_db(at);
-            let gamma = along.gamma(at);
             along.reached.wet += e.wet_db * from.weight;
             if let Some(p) = e.part.filter(|_| e.cold_db * from.weight > 0.0) {
                 along.reached.cold.push((p, e.cold_db * from.weight));
             }
             self.velocity_matters(e, along, at);
-            if e.complete && known {
+            if along.known.net(at - 1) && along.known.net(at) {
                 self.taps(e, along.e, at - 1, at);
             }
-            known &= e.complete && s.gap.is_none_or(|g| g > i);
             let divides = matches!(s.end, Ending::Divider) && i + 1 == s.elements.len();
             if divides {
-                self.divide(s, e, along, From { known, ..from }, before);
+                self.divide(s, e, along, from, before);
                 continue;
             }
-            let loss = before - net;
+            let loss = match along.known.swr(at - 1) {
+                true => before - net,
+                false => e.loss_db,
+            };
             let active = e.loss_db < 0.0;
             self.nodes.push(NodeResult {
                 def: e.def,
@@ -283,14 +312,15 @@ impl<'m> Run<'m, '_> {
                 branch: from.branch,
                 basis: e.basis,
                 loss_known: e.complete,
-                power_known: known,
+                power_known: along.known.net(at),
+                forward_known: along.known.forward(at),
                 loss_db: loss,
                 matched_db: e.loss_db,
                 cumulative_db: along.source_db - net,
                 power_w: from_db(net),
                 forward_w: from_db(along.mean(Quantity::Forward(at))),
                 uncertainty_db: 2.0 * along.u(at),
-                swr: swr_from_gamma(gamma),
+                swr: along.swr(at),
                 heat_w: if active {
                     0.0
                 } else {
@@ -301,18 +331,14 @@ impl<'m> Run<'m, '_> {
         // what is said before the antenna or after it is about the power into it, which does not
         // depend on its gain
         for (_, n, loc) in statements {
-            self.state(*loc, n, along, 0.0);
+            self.state(*loc, n, along, (0.0, s.gaps.contains(&s.elements.len())));
         }
         if !matches!(s.end, Ending::Divider) {
             along.shares.pop_front();
         }
         if let Ending::Antenna(part, a, loc) = &s.end {
-            self.antenna(
-                (part, a, *loc),
-                along,
-                from.branch,
-                known && s.gap.is_none(),
-            );
+            let reached = !s.gaps.contains(&s.elements.len());
+            self.antenna((part, a, *loc), along, from.branch, (reached, s.load_known));
         }
     }
 
@@ -339,18 +365,30 @@ impl<'m> Run<'m, '_> {
         }
     }
 
-    fn state(&mut self, loc: Loc, n: &'m Node, along: &Along<'m, '_>, ahead_db: f64) {
+    fn state(
+        &mut self,
+        loc: Loc,
+        n: &'m Node,
+        along: &Along<'m, '_>,
+        // a gap there may stand before or after the statement
+        (ahead_db, gap): (f64, bool),
+    ) {
         let at = along.at;
+        let known = &along.known;
         let gamma = along.gamma(at);
         let spread = along.e.output(Quantity::Back(at)).map_or(0.0, |o| {
             libm::sqrt((o.mean + 2.0 * o.u).clamp(0.0, 1.0)) - gamma
         });
         let net = along.net_db(at);
         let state = NodeState {
-            net_w: from_db(net),
-            forward_w: from_db(along.mean(Quantity::Forward(at))),
-            loss_db: along.source_db - net,
-            swr: swr_from_gamma(gamma),
+            net_w: known.net(at).then(|| from_db(net)),
+            forward_w: known
+                .forward(at)
+                .then_some(())
+                .filter(|()| !gap)
+                .map(|()| from_db(along.mean(Quantity::Forward(at)))),
+            loss_db: known.net(at).then_some(along.source_db - net),
+            swr: along.swr(at),
             gamma_spread: spread.max(0.0),
             ahead_db,
             nodes: self.nodes.len(),
@@ -366,13 +404,17 @@ impl<'m> Run<'m, '_> {
         (part, a, loc): (&'m Part, &'m Antenna, Loc),
         along: &mut Along<'m, '_>,
         branch: u16,
-        power_known: bool,
+        // whether all before it is known, and what it reflects
+        (reached, matched): (bool, bool),
     ) {
         let who = part.tag.as_ref().map_or(part.loc, |t| t.loc);
         let at = along.at;
         let net = along.net_db(at);
         let mut basis = part.meta.basis;
-        if part.kind == PartKind::Antenna {
+        let forward_known = reached && along.known.forward(at);
+        if part.kind == PartKind::Antenna && a.broken_gain {
+            along.reached.gains = false;
+        } else if part.kind == PartKind::Antenna {
             match gain_at(a, self.point, self.cx.env) {
                 Some(g) => {
                     basis = g.basis;
@@ -385,7 +427,7 @@ impl<'m> Run<'m, '_> {
                     }
                 }
                 None if !a.gain.is_empty() => {
-                    along.reached.complete = false;
+                    along.reached.gains = false;
                     self.diags.push(
                         Diagnostic::new(
                             &codes::NO_FIGURE_FOR_BAND,
@@ -412,14 +454,15 @@ impl<'m> Run<'m, '_> {
             branch,
             basis,
             loss_known: true,
-            power_known,
+            power_known: forward_known && along.known.net(at),
+            forward_known,
             loss_db: 0.0,
             matched_db: 0.0,
             cumulative_db: along.source_db - net,
             power_w: from_db(net),
             forward_w: from_db(along.mean(Quantity::Forward(at))),
             uncertainty_db: 2.0 * along.u(at),
-            swr: swr_from_gamma(along.gamma(at)),
+            swr: matched.then(|| swr_from_gamma(along.gamma(at))),
             heat_w: if part.kind == PartKind::Load {
                 from_db(net)
             } else {
@@ -454,7 +497,8 @@ impl<'m> Run<'m, '_> {
         let into: Vec<f64> = starts.iter().map(|at| from_db(along.net_db(*at))).collect();
         let all: f64 = into.iter().sum();
         let first = into.first().copied().unwrap_or(0.0);
-        let alike = into.iter().all(|w| (w / first - 1.0).abs() < 1e-6);
+        let known = starts.iter().all(|at| along.known.net(*at));
+        let alike = known && into.iter().all(|w| (w / first - 1.0).abs() < 1e-6);
         let shown = if alike { first } else { all };
         let heat = (from_db(before) - all).max(0.0);
         let at = starts.first().copied().unwrap_or(input);
@@ -467,8 +511,12 @@ impl<'m> Run<'m, '_> {
             branch: from.branch,
             basis: e.basis,
             loss_known: e.complete,
-            power_known: from.known,
-            loss_db: before - to_db(shown),
+            power_known: known,
+            forward_known: known,
+            loss_db: match known {
+                true => before - to_db(shown),
+                false => e.loss_db,
+            },
             matched_db: e.loss_db,
             cumulative_db: along.source_db - to_db(shown),
             power_w: shown,
@@ -478,7 +526,7 @@ impl<'m> Run<'m, '_> {
                 all
             },
             uncertainty_db: 2.0 * along.u(if alike { at } else { input }),
-            swr: swr_from_gamma(along.gamma(if alike { at } else { input })),
+            swr: along.swr(if alike { at } else { input }),
             heat_w: heat,
         };
         self.nodes.push(row.clone());
@@ -489,36 +537,25 @@ impl<'m> Run<'m, '_> {
                 let net = along.net_db(*start);
                 row = NodeResult {
                     branch,
+                    loss_known: known,
+                    power_known: along.known.net(*start),
+                    forward_known: along.known.forward(*start),
                     loss_db: to_db(all) - net,
                     cumulative_db: along.source_db - net,
                     power_w: from_db(net),
                     forward_w: from_db(along.mean(Quantity::Forward(*start))),
                     uncertainty_db: 2.0 * along.u(*start),
-                    swr: swr_from_gamma(along.gamma(*start)),
+                    swr: along.swr(*start),
                     heat_w: 0.0,
                     ..row
                 };
                 self.nodes.push(row.clone());
             }
             along.at = *start;
-            along.reached.complete &= b.complete;
             let weight = along.shares.iter().take(ends_of(b)).sum();
-            self.stretch(
-                b,
-                along,
-                From {
-                    branch,
-                    known: from.known && s.gap.is_none(),
-                    weight,
-                },
-            );
+            self.stretch(b, along, From { branch, weight });
         }
     }
-}
-
-/// Nodes of a branch: its beginning, and one after each element.
-fn nodes_of(s: &Stretch<'_>) -> usize {
-    1 + s.elements.len() + s.branches.iter().map(|b| nodes_of(&b.1)).sum::<usize>()
 }
 
 /// Ends of a stretch and its branches.

@@ -18,36 +18,38 @@ pub(crate) fn swr_cost(c: &crate::result::ChainResult, out: &mut Vec<Diagnostic>
         .iter()
         .filter(|b| b.complete && b.branches.is_empty())
     {
-        let Some(end) = b.nodes.last().filter(|n| {
-            matches!(n.kind, NodeKind::Part(PartKind::Antenna | PartKind::Load)) && n.swr >= 1.5
-        }) else {
+        let end = b.nodes.last().and_then(|n| {
+            let ends = matches!(n.kind, NodeKind::Part(PartKind::Antenna | PartKind::Load));
+            Some((n, n.swr.filter(|s| ends && *s >= 1.5)?))
+        });
+        let (Some((end, end_swr)), Some(total), Some(first)) = (end, b.total_db, b.swr) else {
             continue;
         };
         let matched: f64 = b.nodes.iter().map(|n| n.matched_db).sum();
         let loss = |swr: f64| mismatch_loss(gamma_from_swr(swr));
-        let swr = number(end.swr, if end.swr < 10.0 { 2 } else { 0 });
+        let swr = number(end_swr, if end_swr < 10.0 { 2 } else { 0 });
         let (difference, words) = if b.tuner {
-            let summed = matched + loss(end.swr);
+            let summed = matched + loss(end_swr);
             (
-                summed - b.total_db,
+                summed - total,
                 format!(
                     "With SWR {swr} at the {}, {} of matched line become {} on {}, not {}: the tuner sends out again what comes back.",
                     end.kind,
                     db(matched),
-                    db(b.total_db),
+                    db(total),
                     b.band,
                     db(summed)
                 ),
             )
         } else {
-            let tuned = b.total_db - loss(b.swr);
+            let tuned = total - loss(first);
             (
-                b.total_db - tuned,
+                total - tuned,
                 format!(
                     "With SWR {swr} at the {}, {} of matched line become {} on {}; with a tuner at the transmitter it would be {}.",
                     end.kind,
                     db(matched),
-                    db(b.total_db),
+                    db(total),
                     b.band,
                     db(tuned)
                 ),

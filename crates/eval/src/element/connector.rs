@@ -20,6 +20,10 @@ impl<'m> Build<'m, '_> {
             e.complete = false;
             return;
         };
+        if c.broken || c.loss.is_none() && c.bump.is_none() {
+            e.complete = false;
+            return;
+        }
         e.connector = Some((c, count));
         e.meta = Some(&c.meta);
         e.basis = c.meta.basis;

@@ -36,8 +36,19 @@ impl<'m> Build<'m, '_> {
             None => None,
         };
         let base = class.map(|c| &c.device);
-        let (t, _, _) = self.temperature(d.temperature.as_deref(), d.place.as_ref());
-        e.celsius = t.value;
+        if base.is_some_and(|b| b.broken) {
+            e.complete = false;
+            return;
+        }
+        match self.temperature(d.temperature.as_deref(), d.place.as_ref()) {
+            Some((t, _, _)) => e.celsius = t.value,
+            // matters to the noise only
+            None if self.receiving => {
+                e.complete = false;
+                return;
+            }
+            None => {}
+        }
         let ports: &'m [Port] = if d.ports.is_empty() {
             base.map_or(&[][..], |b| &b.ports)
         } else {

@@ -19,7 +19,11 @@ pub(crate) const COLD_C: f64 = -20.0;
 
 impl<'m> Build<'m, '_> {
     pub(super) fn line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line) {
-        let (t, place, stated) = self.temperature(l.temperature.as_deref(), l.place.as_ref());
+        let Some((t, place, stated)) = self.temperature(l.temperature.as_deref(), l.place.as_ref())
+        else {
+            e.complete = false;
+            return;
+        };
         e.celsius = t.value;
         let mut added_db = 0.0;
         let added = pick(&l.added, self.point, self.env).map(|p| {
@@ -54,7 +58,9 @@ impl<'m> Build<'m, '_> {
             return;
         };
         let Some(at) = cable::at_in(cable, self.point.hz, t.value, &self.env.attachments) else {
-            if let Some(CableLoss::Network { file, .. }) = &cable.loss {
+            if let Some(CableLoss::Network { file, .. }) = &cable.loss
+                && !cable.broken
+            {
                 let asked = network::Asked {
                     file,
                     chain: e.chain,

@@ -156,9 +156,9 @@ impl<'m> Build<'m, '_> {
         let mut e = self.element(Some(part), NodeKind::Part(part.kind), part.loc, chain);
         e.port = port;
         match &part.data {
-            PartData::Line(l) => self.line(&mut e, part, l),
+            PartData::Line(l) if !l.broken => self.line(&mut e, part, l),
             PartData::Connector(n, name) => self.connector(&mut e, *n, name),
-            PartData::Device(d) => self.device(&mut e, part, d, port),
+            PartData::Device(d) if !d.broken => self.device(&mut e, part, d, port),
             _ => e.complete = false,
         }
         e
@@ -213,25 +213,28 @@ impl<'m> Build<'m, '_> {
         }
     }
 
-    /// Temperature of a part: its own, its place's, else 20 °C.
+    /// Temperature of a part: its own, its place's, else 20 °C; whether it is stated. None where
+    /// that of its place could not be read.
     fn temperature(
         &mut self,
         own: Option<&Measure>,
         place: Option<&'m Name>,
-    ) -> (Measure, Option<&'m str>, bool) {
+    ) -> Option<(Measure, Option<&'m str>, bool)> {
         if let Some(t) = own {
-            return (*t, None, true);
+            return Some((*t, None, true));
         }
-        if let (Some(st), Some(p)) = (self.station, place)
-            && let Some(t) = st
-                .places
-                .iter()
-                .find(|q| q.name.text == p.text)
-                .and_then(|q| q.temperature)
-        {
-            return (t, Some(&p.text), true);
-        }
-        (Measure::exact(20.0), None, false)
+        let named = |p: &&'m Name| {
+            let mut places = self.station?.places.iter();
+            places.find(|q| q.name.text == p.text)
+        };
+        Some(match place.and_then(|p| Some((p, named(&p)?))) {
+            Some((_, q)) if q.broken => return None,
+            Some((p, q)) => match q.temperature {
+                Some(t) => (t, Some(&p.text), true),
+                None => (Measure::exact(20.0), None, false),
+            },
+            None => (Measure::exact(20.0), None, false),
+        })
     }
 
     /// The phase of what an antenna of an SWR reflects.

@@ -38,9 +38,9 @@ pub(super) fn limit<'m>(
     };
     let value = match (quantity, radiated) {
         // what a wattmeter there would read
-        (LimitQuantity::Output, _) => state.forward_w,
-        _ if !result.complete => return None,
+        (LimitQuantity::Output, _) => state.forward_w?,
         (_, Some(w)) => w,
+        _ if !result.complete => return None,
         (_, None) => {
             no_gain(run, result, quantity, loc);
             return None;

@@ -149,10 +149,17 @@ fn one<'m>(
         if let Some(i) = instrument {
             b.add(Cause::Instrument(&i.name.text), -instrument_db(i, w));
         }
-        let d = to_db(w / state.forward_w);
-        let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
-        let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
-        if verdict == Verdict::No {
+        let known = state
+            .forward_w
+            .filter(|_| instrument.is_none_or(|i| !i.broken));
+        let judged = known.map(|expected| {
+            let d = to_db(w / expected);
+            let scatter = beside_scale(run, instrument, state, expected);
+            let u = 2.0 * libm::hypot(b.standard(), scatter);
+            let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
+            (expected, d, u, agreement(d, u, smallest))
+        });
+        if let Some((expected, d, u, Verdict::No)) = judged {
             run.diags.push(
                 Diagnostic::new(
                     &codes::READING_CONTRADICTS,
@@ -167,7 +174,7 @@ fn one<'m>(
                         },
                         run.point.band,
                         power(w),
-                        power(state.forward_w),
+                        power(expected),
                         decibel_signed(d),
                         db(u)
                     ),
@@ -182,9 +189,9 @@ fn one<'m>(
             instrument: name.map(Into::into),
             read: w,
             expected: state.forward_w,
-            difference_db: Some(d),
-            uncertainty_db: Some(u),
-            verdict: Some(verdict),
+            difference_db: judged.map(|j| j.1),
+            uncertainty_db: judged.map(|j| j.2),
+            verdict: judged.map(|j| j.3),
         });
     }
     if let Some((w, _)) = row.reflected_w {
@@ -194,7 +201,10 @@ fn one<'m>(
             what: Logged::Reflected,
             instrument: name.map(Into::into),
             read: w,
-            expected: (state.forward_w - state.net_w).max(0.0),
+            expected: state
+                .forward_w
+                .zip(state.net_w)
+                .map(|(f, n)| (f - n).max(0.0)),
             difference_db: None,
             uncertainty_db: None,
             verdict: None,

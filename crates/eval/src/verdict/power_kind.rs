@@ -10,6 +10,9 @@ use crate::chain::{Feed, Run, physics_mode};
 
 /// Mean power while keyed over the stated power.
 pub(crate) fn mean_factor(f: &Feed<'_>) -> Option<f64> {
+    if f.data.broken_duty {
+        return None;
+    }
     if f.kind == Some(PowerKind::Mean) {
         return Some(1.0);
     }
@@ -44,6 +47,14 @@ pub(super) fn kind_factor<'m>(
     want: Option<PowerKind>,
     loc: Loc,
 ) -> Option<f64> {
+    // the mode or duty is there but could not be read, which is a finding already
+    let by_mode = match f.kind {
+        Some(k) => k != want.unwrap_or(PowerKind::Pep),
+        None => want.is_some(),
+    };
+    if f.data.broken_duty && by_mode {
+        return None;
+    }
     let Some(want) = want else {
         // a limit that says no kind counts what licences usually do: the peak envelope
         let factor = pep_factor(f);

@@ -118,20 +118,17 @@ pub(super) fn reading<'m>(
         );
         return None;
     }
-    if meta.instrument.is_some() && instrument.is_none() && !own_tolerance {
+    if meta.instrument.is_some() && instrument.is_none_or(|i| i.broken) && !own_tolerance {
         // its doubt is not known, so it can neither agree nor differ
         return None;
     }
     match read {
         Read::Power(which, m) => {
-            let (expected, reflected) = match which {
-                ReadPower::Forward => (state.forward_w, false),
-                ReadPower::Net => (state.net_w, false),
-                ReadPower::Reflected => (state.forward_w - state.net_w, true),
+            let expected = match which {
+                ReadPower::Forward => state.forward_w?,
+                ReadPower::Net => state.net_w?,
+                ReadPower::Reflected => return reflected_reading(run, loc, m, state),
             };
-            if reflected {
-                return Some(reflected_reading(run, loc, m, expected, state));
-            }
             if let Some(scale) = instrument.and_then(|i| i.scale_w) {
                 if m.value > scale {
                     run.diags.push(
@@ -188,9 +185,10 @@ pub(super) fn reading<'m>(
             };
             // a meter that reads high does so at the transmitter and here: what it errs by cancels
             b.add(cause, -own);
-            let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
+            let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state, expected));
             let d = to_db(m.value / expected);
-            let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
+            let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
+            let verdict = agreement(d, u, smallest);
             let words = format!(
                 "{} read, {} expected: {} with a doubt of {}",
                 power(m.value),
@@ -213,7 +211,7 @@ pub(super) fn reading<'m>(
                 Verdict::CannotTell => run.diags.push(
                     Diagnostic::new(&codes::READING_CANNOT_TELL, loc, format!("On {}: {words}; the meter could not have told.", run.point.band))
                         .at("cannot tell")
-                        .help(format!("The doubt would have to be below {}.", db(0.5 * state.loss_db.max(SMALLEST_FAULT_DB))))
+                        .help(format!("The doubt would have to be below {}.", db(0.5 * smallest)))
                         .help(largest(&b)),
                 ),
                 Verdict::Yes => {}
@@ -229,6 +227,7 @@ pub(super) fn reading<'m>(
             })
         }
         Read::Swr(m) => {
+            let swr = state.swr?;
             let g = gamma_from_swr(m.value);
             // half-width of a rectangular ±, in the reflection
             let u = gamma_from_swr(m.value + libm::sqrt(3.0) * m.u) - g;
@@ -238,17 +237,9 @@ pub(super) fn reading<'m>(
             let words = format!(
                 "SWR {} read, SWR {} expected",
                 number(m.value, 2),
-                number(state.swr, 2)
+                number(swr, 2)
             );
-            Some(reflection(
-                run,
-                loc,
-                None,
-                (m.value, state.swr),
-                (g, u),
-                &words,
-                state,
-            ))
+            reflection(run, loc, None, (m.value, swr), (g, u), &words, state)
         }
     }
 }

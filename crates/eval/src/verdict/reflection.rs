@@ -16,10 +16,11 @@ pub(super) fn reflected_reading<'m>(
     run: &mut Run<'m, '_>,
     loc: Loc,
     m: &downlead_quantity::Measure,
-    expected: f64,
     state: &NodeState<'m>,
-) -> ReadingResult {
-    let most = state.forward_w * from_db(-2.0 * state.ahead_db.max(0.0));
+) -> Option<ReadingResult> {
+    let forward = state.forward_w?;
+    let expected = forward - state.net_w?;
+    let most = forward * from_db(-2.0 * state.ahead_db.max(0.0));
     if m.value > most * 1.001 {
         run.diags.push(
             Diagnostic::new(
@@ -28,16 +29,21 @@ pub(super) fn reflected_reading<'m>(
                 format!(
                     "{} reflected cannot be: {} goes forward here and at most {} of it can come back through {} each way.",
                     power(m.value),
-                    power(state.forward_w),
+                    power(forward),
                     power(most),
                     db(state.ahead_db.max(0.0))
                 ),
             )
             .at("more than is there"),
         );
-        return undecided(loc, Some(ReadPower::Reflected), m.value, expected);
+        return Some(undecided(
+            loc,
+            Some(ReadPower::Reflected),
+            m.value,
+            expected,
+        ));
     }
-    let g = libm::sqrt(m.value / state.forward_w);
+    let g = libm::sqrt(m.value / forward);
     // a power off by u dB is a reflection coefficient off by half of it
     let u = g * (from_db(0.5 * libm::sqrt(3.0) * m.u) - 1.0);
     let words = format!(
@@ -68,7 +74,8 @@ fn undecided(loc: Loc, power: Option<ReadPower>, read: f64, expected: f64) -> Re
     }
 }
 
-/// Compares a reflection read (`g` with its half-width) with that of the text.
+/// Compares a reflection read (`g` with its half-width) with that of the text; none where that
+/// could not be computed.
 pub(super) fn reflection<'m>(
     run: &mut Run<'m, '_>,
     loc: Loc,
@@ -77,8 +84,8 @@ pub(super) fn reflection<'m>(
     (g, u): (f64, f64),
     words: &str,
     state: &NodeState<'m>,
-) -> ReadingResult {
-    let there = gamma_from_swr(state.swr);
+) -> Option<ReadingResult> {
+    let there = gamma_from_swr(state.swr?);
     let ahead = state.ahead_db.max(0.0);
     // even a full reflection comes back weakened by the loss both ways
     let most = from_db(-ahead);
@@ -96,7 +103,7 @@ pub(super) fn reflection<'m>(
             )
             .at("cannot be"),
         );
-        return undecided(loc, power, read, expected);
+        return Some(undecided(loc, power, read, expected));
     }
     // the text knows no reflection here: nothing to compare with
     let unknown = there < 1e-4;
@@ -139,9 +146,9 @@ pub(super) fn reflection<'m>(
         run.diags.push(d);
     }
     if unknown {
-        return undecided(loc, power, read, expected);
+        return Some(undecided(loc, power, read, expected));
     }
-    ReadingResult {
+    Some(ReadingResult {
         loc,
         power,
         read,
@@ -149,5 +156,5 @@ pub(super) fn reflection<'m>(
         difference_db: return_loss(g.max(1e-3)) - return_loss(there),
         uncertainty_db: return_loss(there) - return_loss((there + doubt).min(1.0)),
         verdict,
-    }
+    })
 }

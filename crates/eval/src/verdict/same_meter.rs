@@ -14,6 +14,7 @@ pub(crate) fn beside_scale<'m>(
     run: &mut Run<'m, '_>,
     instrument: Option<&'m Instrument>,
     state: &NodeState<'m>,
+    watts: f64,
 ) -> f64 {
     let Some(i) = instrument else { return 0.0 };
     let set_it = Cause::Instrument(&i.name.text);
@@ -23,5 +24,5 @@ pub(crate) fn beside_scale<'m>(
     if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() {
         run.assumed.add(Assumed::MeterScatter, i.name.loc);
     }
-    between_readings_db(i, state.forward_w)
+    between_readings_db(i, watts)
 }

@@ -216,6 +216,7 @@ fn wanted(e: &Expect, b: &BandResult, at: Loc) -> Option<(f64, f64)> {
         .max_by_key(|n| n.chain.span.start)?;
     // in dB: how much less loss is wanted, and what may be lost still
     Some(match e {
+        Expect::Power(..) | Expect::Loss(..) if !node.power_known => return None,
         Expect::Power(w, half) => (to_db(node.power_w / w), *half),
         Expect::Loss(l, half) => (l - node.cumulative_db, *half),
         Expect::Radiated(LimitQuantity::Eirp, w, half, _) => (to_db(b.eirp_w? / w), *half),

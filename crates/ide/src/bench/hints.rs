@@ -16,7 +16,7 @@ use crate::hints::LabelPart;
 use crate::markdown::Writer;
 use crate::status::Status;
 use crate::view::View;
-use crate::words::{padded, plus_minus, two_places};
+use crate::words::{or_not_known, padded, plus_minus, two_places};
 
 /// What is shown at the end of a line.
 pub(crate) struct Shown {
@@ -556,7 +556,7 @@ fn against(r: &LogRow) -> String {
         (Logged::Swr, ..) => format!(
             "SWR {}, expected {}",
             number(r.read, 2),
-            number(r.expected, 2)
+            or_not_known(r.expected.map(|e| number(e, 2)))
         ),
         (_, Some(d), Some(u), Some(v)) => format!(
             "{} {}, {}{}: {}",
@@ -570,7 +570,7 @@ fn against(r: &LogRow) -> String {
             "{} {}, expected {}",
             power(r.read),
             r.what.word(),
-            power(r.expected)
+            or_not_known(r.expected.map(power))
         ),
     }
 }

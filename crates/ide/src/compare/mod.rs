@@ -81,10 +81,10 @@ pub struct BandChange {
 pub struct Figures {
     /// Hz.
     pub hz: f64,
-    /// Whether all parts could be worked out.
+    /// Whether all parts could be computed.
     pub complete: bool,
-    /// Loss of the chain, dB.
-    pub loss_db: f64,
+    /// Loss of the chain, dB; none, like what follows from it, where a part could not be computed.
+    pub loss_db: Option<f64>,
     /// Power of the transmitter into the chain, W.
     pub transmitter_w: Option<f64>,
     /// Gain of the antenna, dBi.
@@ -96,9 +96,9 @@ pub struct Figures {
     /// Receive: sensitivity at the antenna, dBm.
     pub sensitivity_dbm: Option<f64>,
     /// SWR at the beginning.
-    pub swr: f64,
+    pub swr: Option<f64>,
     /// Expanded uncertainty (k = 2) of the result, dB.
-    pub uncertainty_db: f64,
+    pub uncertainty_db: Option<f64>,
 }
 
 /// A part of a chain in both states.
@@ -106,16 +106,16 @@ pub struct Figures {
 pub struct PartChange {
     /// Tag with port, or kind; a number tells untagged ones of a kind apart.
     pub name: String,
-    /// As written, and its loss in dB.
-    pub state: Pair<(String, f64)>,
+    /// As written, and its loss in dB if that is known.
+    pub state: Pair<(String, Option<f64>)>,
 }
 
 impl PartChange {
-    /// By how much its loss grew, dB. A part that is not there loses nothing.
+    /// By how much its loss grew, dB, if that is known. A part that is not there loses nothing.
     #[must_use]
-    pub fn added_db(&self) -> f64 {
-        let loss = |x: &Option<(String, f64)>| x.as_ref().map_or(0.0, |s| s.1);
-        loss(&self.state.new) - loss(&self.state.old)
+    pub fn added_db(&self) -> Option<f64> {
+        let loss = |x: &Option<(String, Option<f64>)>| x.as_ref().map_or(Some(0.0), |s| s.1);
+        Some(loss(&self.state.new)? - loss(&self.state.old)?)
     }
 }
 
@@ -303,7 +303,7 @@ fn figures(b: &BandResult) -> Figures {
         complete: b.complete,
         loss_db: b.total_db,
         transmitter_w: first
-            .map(|n| n.power_w * downlead_quantity::from_db(n.loss_db))
+            .map(|n| n.forward_w)
             .filter(|w| w.is_finite() && *w > 0.0),
         gain_dbi: b.gain_dbi,
         erp_w: b.erp_w(),
@@ -318,7 +318,7 @@ fn figures(b: &BandResult) -> Figures {
 struct Part {
     name: String,
     text: String,
-    loss_db: f64,
+    loss_db: Option<f64>,
 }
 
 fn parts(view: &View<'_>, b: &BandResult) -> Vec<Part> {
@@ -336,7 +336,7 @@ fn parts(view: &View<'_>, b: &BandResult) -> Vec<Part> {
         out.push(Part {
             name,
             text: written(view, n),
-            loss_db: n.loss_db,
+            loss_db: n.loss_known.then_some(n.loss_db),
         });
     }
     out
@@ -425,7 +425,10 @@ fn part_changes(was: &[Part], is: &[Part], pairs: &[(usize, usize)]) -> Vec<Part
     for (j, now) in is.iter().enumerate() {
         let then = pairs.iter().find(|p| p.1 == j).map(|p| &was[p.0]);
         let same = then.is_some_and(|t| {
-            let apart = (t.loss_db - now.loss_db).abs() >= SAME_DB;
+            let apart = match t.loss_db.zip(now.loss_db) {
+                Some((a, b)) => (a - b).abs() >= SAME_DB,
+                None => t.loss_db != now.loss_db,
+            };
             // another name alone changes nothing
             (t.text == now.text || t.name != now.name) && !apart
         });

@@ -150,7 +150,9 @@ fn band(out: &mut String, b: &BandChange) {
     }
     for (when, f) in [("Then", &b.figures.old), ("Now", &b.figures.new)] {
         if f.as_ref().is_some_and(|f| !f.complete) {
-            out.push_str(&format!("{when}, not all parts could be worked out; the figures hold for those that could.\n\n"));
+            out.push_str(&format!(
+                "{when}, not all parts could be computed; what depends on them is not known.\n\n"
+            ));
         }
     }
     if b.reordered {
@@ -185,18 +187,19 @@ fn reason(b: &BandChange) -> Option<String> {
             ));
         }
     }
-    let lost = new.loss_db - old.loss_db;
+    let lost = new.loss_db? - old.loss_db?;
     if lost.abs() >= SAME_DB {
-        let mut most: Vec<&PartChange> = b
+        let mut most: Vec<(&PartChange, f64)> = b
             .parts
             .iter()
-            .filter(|p| p.added_db().abs() >= SAME_DB)
+            .filter_map(|p| Some((p, p.added_db()?)))
+            .filter(|p| p.1.abs() >= SAME_DB)
             .collect();
-        most.sort_by(|a, b| b.added_db().abs().total_cmp(&a.added_db().abs()));
+        most.sort_by(|a, b| b.1.abs().total_cmp(&a.1.abs()));
         let names: Vec<String> = most
             .iter()
             .take(3)
-            .map(|p| format!("{} {}", p.name, decibel_signed(p.added_db())))
+            .map(|(p, added)| format!("{} {}", p.name, decibel_signed(*added)))
             .collect();
         let names = if names.is_empty() {
             String::new()
@@ -282,13 +285,7 @@ fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Row> {
         &ratio,
         &apart_w,
     );
-    row(
-        "chain loss",
-        &|f| Some(f.loss_db),
-        &db,
-        &difference,
-        &apart_db,
-    );
+    row("chain loss", &|f| f.loss_db, &db, &difference, &apart_db);
     row(
         "antenna gain",
         &|f| f.gain_dbi,
@@ -307,14 +304,14 @@ fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Row> {
     );
     row(
         "SWR",
-        &|f| Some(f.swr).filter(|s| s.is_finite()),
+        &|f| f.swr.filter(|s| s.is_finite()),
         &|s| number(s, 2),
         &|a, b| format!("{:+.2}", b - a),
         &apart_db,
     );
     row(
         "± (k = 2)",
-        &|f| Some(f.uncertainty_db),
+        &|f| f.uncertainty_db,
         &db,
         &difference,
         &apart_db,
@@ -355,8 +352,12 @@ fn verdict(v: Verdict) -> &'static str {
 
 fn part(p: &PartChange) -> Row {
     let (then, now) = (&p.state.old, &p.state.new);
-    let text = |s: &Option<(String, f64)>| s.as_ref().map_or_else(dash, |s| s.0.clone());
-    let loss = |s: &Option<(String, f64)>| s.as_ref().map_or_else(dash, |s| db(s.1));
+    let text = |s: &Option<(String, Option<f64>)>| s.as_ref().map_or_else(dash, |s| s.0.clone());
+    let loss = |s: &Option<(String, Option<f64>)>| match s {
+        Some((_, Some(loss))) => db(*loss),
+        Some((_, None)) => "not known".to_owned(),
+        None => dash(),
+    };
     let new = match (then, now) {
         (Some(a), Some(b)) if a.0 == b.0 => "as before".to_owned(),
         _ => text(now),

@@ -23,30 +23,33 @@ impl Hints<'_, '_> {
         let Some(end) = self.end_of(chain.loc) else {
             return;
         };
-        let complete: Vec<&BandResult> = bands.iter().copied().filter(|b| b.complete).collect();
-        if complete.is_empty() {
-            self.begin(end, "").word("incomplete");
+        let known: Vec<(&BandResult, f64)> = bands
+            .iter()
+            .filter_map(|b| Some((*b, b.total_db?)))
+            .collect();
+        if known.is_empty() {
+            self.begin(end, "").word(LOSS_NOT_KNOWN);
             return;
         }
         let many = chain.bands.len() > 1;
         let line = self.begin(end, "");
         line.word("loss ");
-        for (i, b) in ends(&complete).into_iter().enumerate() {
-            line.word(separator(i, complete.len()));
-            line.push(format!("{}{}", label(b, many), db(b.total_db)), None, None);
+        for (i, (b, total)) in ends(&known).into_iter().enumerate() {
+            line.word(separator(i, known.len()));
+            line.push(format!("{}{}", label(b, many), db(total)), None, None);
         }
         if !self.explains(end) {
             return;
         }
         let line = self.at(end);
-        for b in &complete {
+        for (b, total) in &known {
             let worst = b.worst_db.map_or_else(String::new, |w| {
                 format!(", {} to {} over all phases", db(w[0]), db(w[1]))
             });
             line.tooltip.push(format!(
                 "{}: loss {}{worst}",
                 label(b, true).trim(),
-                db(b.total_db)
+                db(*total)
             ));
         }
     }
@@ -84,10 +87,13 @@ impl Hints<'_, '_> {
         for (i, (b, n)) in ends(&rows).into_iter().enumerate() {
             let so_far = self.tip(|| match n.power_known {
                 true => format!("loss of this part; {} so far", db(n.cumulative_db)),
-                false => "loss of this part; what stands before is not all known".to_owned(),
+                false => "loss of this part; other parts could not be computed".to_owned(),
             });
             let behind = self.tip(|| match receive {
                 true => "level here when the receiver just gets what it needs".to_owned(),
+                false if !n.power_known => {
+                    "forward power after it; what comes back is not known".to_owned()
+                }
                 false => format!(
                     "net power behind it: {}{}",
                     both(n.power_w),
@@ -156,10 +162,7 @@ impl Hints<'_, '_> {
         let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) else {
             return;
         };
-        let rest = match b.complete {
-            true => plus_minus(b.uncertainty_db),
-            false => ", without what is not known".to_owned(),
-        };
+        let rest = b.uncertainty_db.map(plus_minus).unwrap_or_default();
         let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
         let more = self.tip(|| {
             format!(
@@ -254,12 +257,17 @@ impl Figures {
     /// None if its loss is not known.
     fn of(n: &NodeResult, receive: bool) -> Option<Figures> {
         let end = n.kind.is_end();
-        n.loss_known.then(|| Figures {
-            loss: (!end || n.loss_db.abs() >= 0.005).then(|| two_places(n.loss_db)),
-            power: (n.power_known && n.power_w.is_finite()).then(|| match receive {
-                true => power_dbm(n.power_w),
-                false => power(n.power_w),
-            }),
+        // of an end the power is of more interest than what it loses by mismatch
+        (n.loss_known || end).then(|| Figures {
+            loss: (!end || n.loss_known && n.loss_db.abs() >= 0.005).then(|| two_places(n.loss_db)),
+            power: match (n.power_known && n.power_w.is_finite(), receive) {
+                (true, true) => Some(power_dbm(n.power_w)),
+                (true, false) => Some(power(n.power_w)),
+                (false, false) if n.forward_known => {
+                    Some(format!("{} forward", power(n.forward_w)))
+                }
+                (false, _) => None,
+            },
         })
     }
 }
@@ -294,12 +302,20 @@ fn is_name(band: &str) -> bool {
 /// A row of the tooltip.
 fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
     let band = label(b, true).trim().to_owned();
+    let forward = match n.forward_known {
+        true => format!(", then {} forward", both(n.forward_w)),
+        false => String::new(),
+    };
     if !n.loss_known {
-        return format!("{band}: its loss is not known, and so nothing behind it");
+        let whose = match n.kind.is_end() {
+            true => "what is lost by mismatch",
+            false => "its loss",
+        };
+        return format!("{band}: {whose} is not known{forward}");
     }
     if !n.power_known {
         return format!(
-            "{band}: loss {}; what stands before is not all known",
+            "{band}: loss {}{forward}; other parts could not be computed",
             db(n.loss_db)
         );
     }
@@ -312,8 +328,8 @@ fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
         t.push_str(&format!(", then {}", both(n.power_w)));
     }
     t.push_str(&plus_minus(n.uncertainty_db));
-    if !receive && n.swr > 1.005 {
-        t.push_str(&format!(", SWR {}", number(n.swr, 2)));
+    if let Some(swr) = n.swr.filter(|s| !receive && *s > 1.005) {
+        t.push_str(&format!(", SWR {}", number(swr, 2)));
     }
     if n.kind.is(PartKind::Antenna)
         && let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w)
@@ -322,7 +338,7 @@ fn row(b: &BandResult, n: &NodeResult, receive: bool) -> String {
             "; ERP {}, EIRP {}{}",
             both(erp),
             both(eirp),
-            plus_minus(b.uncertainty_db)
+            b.uncertainty_db.map(plus_minus).unwrap_or_default()
         ));
     }
     t

@@ -173,14 +173,11 @@ impl Hints<'_, '_> {
                         .iter()
                         .filter(|n| n.chain.span.start <= loc.span.start)
                         .max_by_key(|n| n.chain.span.start)?;
-                    // behind what is not known no figure holds
-                    if !n.power_known && !matches!(expect, Expect::Swr(..)) {
-                        return None;
-                    }
                     let value = match expect {
+                        Expect::Power(..) | Expect::Loss(..) if !n.power_known => return None,
                         Expect::Power(..) => n.power_w.is_finite().then(|| power(n.power_w))?,
                         Expect::Loss(..) => db(n.cumulative_db),
-                        Expect::Swr(..) => format!("SWR {}", number(n.swr, 2)),
+                        Expect::Swr(..) => format!("SWR {}", number(n.swr?, 2)),
                         Expect::Radiated(LimitQuantity::Eirp, ..) => power(b.eirp_w?),
                         Expect::Radiated(..) => power(b.erp_w()?),
                     };

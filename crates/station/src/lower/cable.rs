@@ -5,7 +5,7 @@ use downlead_quantity::{Dim, Measure, Quantity, Shape, Tolerance, frequency, num
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
-use super::head::{declared, no_keyword, unknown_statement};
+use super::head::{declared, meant, no_keyword, unknown_statement};
 use super::rating::rating;
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
@@ -15,6 +15,16 @@ use crate::model::{
 };
 use crate::quals::{Quals, ends, missing, rest};
 use crate::words::own;
+
+/// Lines of a cable whose figures enter every result.
+const FIGURES: &[&str] = &[
+    "impedance",
+    "velocity",
+    "loss",
+    "construction",
+    "wires",
+    "accuracy",
+];
 
 /// Resistivity of annealed copper at 20 °C, ohm m (IEC 60028, 100 % IACS).
 const COPPER: f64 = 1.7241e-8;
@@ -44,6 +54,7 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         size: None,
         clad: false,
         built_in: cx.built_in,
+        broken: false,
     };
     let had = cx.diags.len();
     let mut steps = Vec::new();
@@ -111,6 +122,7 @@ fn line<'a>(
             } else {
                 missing(cx, &cur, "an impedance follows", "impedance 50 ohm");
             }
+            c.broken |= c.impedance.is_none();
         }
         Some("velocity") => {
             if let Some(v) = cur.need(cx, "a velocity factor follows", "velocity 0.66") {
@@ -152,6 +164,7 @@ fn line<'a>(
                     c.velocity = None;
                 }
             }
+            c.broken |= c.velocity.is_none();
         }
         Some("loss") => *of_loss = loss(cx, s, c),
         Some("construction") => {
@@ -214,7 +227,10 @@ fn line<'a>(
                 "source \"sheet 7, page 2\"",
             ),
         },
-        Some(w) => return unknown_statement(cx, s, w, Context::Cable),
+        Some(w) => {
+            c.broken |= meant(w, FIGURES);
+            return unknown_statement(cx, s, w, Context::Cable);
+        }
         None => return no_keyword(cx, s, Context::Cable),
     }
     match s.keyword() {
@@ -240,7 +256,9 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc
                 file = Some(super::session::file(cx, &mut cur, "reel.s2p"));
                 length = of_length(cx, &mut cur);
             } else if file.is_some() && cur.eat(cx, "accuracy") {
-                file_accuracy = super::network::accuracy(cx, &mut cur).unwrap_or_default();
+                let stated = super::network::accuracy(cx, &mut cur);
+                c.broken |= stated.is_none();
+                file_accuracy = stated.unwrap_or_default();
             } else if n == 0 && terms.is_none() && cur.at_value(cx) {
                 let atom = cur.peek().expect("at a value");
                 terms = cx.two_terms(s, atom);
@@ -252,6 +270,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc
             }
         }
     }
+    c.broken |= q.broken;
     if let Some(t) = q.at_temperature_alone(cx, "the temperature of a loss") {
         c.reference_c = t;
         c.reference_stated = true;
@@ -472,6 +491,7 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
         if n == 0 {
             cur.i = 1;
             let Some(v) = cur.val(cx) else {
+                c.broken = true;
                 missing(cx, &cur, "the accuracy follows", "accuracy 5 % k 1");
                 return;
             };
@@ -484,6 +504,7 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
                 "an accuracy",
             );
             let Some(m) = cx.measure(&plain, Dim::Percent, "a cable's accuracy", "5 % k 1") else {
+                c.broken = true;
                 return;
             };
             let shape = v

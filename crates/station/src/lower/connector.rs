@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
-use super::head::{declared, no_keyword, unknown_statement};
+use super::head::{declared, meant, no_keyword, unknown_statement};
 use super::rating::rating;
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
@@ -29,6 +29,7 @@ pub(super) fn connector<'a>(
         voltage: None,
         meta: Meta::default(),
         built_in: cx.built_in,
+        broken: false,
     };
     if !cur.done() {
         cur.unexpected(cx, "a connector's head", &[]);
@@ -70,7 +71,11 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector, swr_loc: &mut Optio
     let mut cur = Cur::new(s, s.atoms());
     cur.i = 1;
     match s.keyword() {
-        Some("loss") => return loss(cx, s, c),
+        Some("loss") => {
+            loss(cx, s, c);
+            c.broken |= c.loss.is_none();
+            return;
+        }
         Some("family") => match cur.name(cx) {
             Some(n) => c.families = Some((n.text.clone(), n.text)),
             None => missing(cx, &cur, "the connector family follows", "family n"),
@@ -95,6 +100,7 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector, swr_loc: &mut Optio
                     "bump 33.3 ohm 49.0 mm",
                 );
             }
+            c.broken |= c.bump.is_none();
         }
         Some(w @ ("swr" | "return-loss")) => {
             let example = if w == "swr" {
@@ -137,7 +143,10 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector, swr_loc: &mut Optio
                 "source \"IEC 61169-16\"",
             ),
         },
-        Some(w) => return unknown_statement(cx, s, w, Context::Connector),
+        Some(w) => {
+            c.broken |= meant(w, &["loss", "bump"]);
+            return unknown_statement(cx, s, w, Context::Connector);
+        }
         None => return no_keyword(cx, s, Context::Connector),
     }
     if !cur.done() {
@@ -169,6 +178,10 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
     let Some((m, _)) = cx.loss(&v, "a connector's loss") else {
         return;
     };
+    // without its frequency the loss would be taken as one for all
+    if q.broken {
+        return;
+    }
     c.loss = Some(match q.at_frequency {
         // its ± grows with the loss
         Some(f) => ConnectorLoss::Root(m.scaled(1.0 / libm::sqrt(f / 1e9))),

@@ -6,7 +6,7 @@ use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
-use super::head::{declared, no_keyword, unknown_statement};
+use super::head::{declared, meant, no_keyword, unknown_statement};
 use super::network::{self, Ports};
 use super::rating::rating;
 use super::{kinds, leg};
@@ -17,6 +17,21 @@ use crate::model::{
 };
 use crate::quals::{Quals, ends, missing, rest, twice};
 use crate::words;
+
+/// Lines of a device whose figures enter every result.
+const FIGURES: &[&str] = &[
+    "loss",
+    "return-loss",
+    "swr",
+    "isolation",
+    "gain",
+    "noise",
+    "excess",
+    "coupled",
+    "ratio",
+    "split",
+    "tee",
+];
 
 /// Figures of a device while they are gathered.
 #[derive(Default)]
@@ -37,6 +52,8 @@ pub(super) struct Draft {
     pub(super) split: Option<Loc>,
     /// A part of a station or chain, not a definition.
     pub(super) part: bool,
+    /// Whether a figure that enters results is there but could not be read.
+    pub(super) broken: bool,
 }
 
 impl Draft {
@@ -64,6 +81,7 @@ impl Draft {
         self.device.ports = self.ports.into();
         self.device.swr = self.swr.into();
         self.device.gain = self.gain.into();
+        self.device.broken = self.broken;
         self.device
     }
 }
@@ -100,7 +118,7 @@ pub(super) fn loss_figure<'a>(
             }
         }
     }
-    let (m, percent, loc) = value?;
+    let (m, percent, loc) = value.filter(|_| !q.broken)?;
     Some(q.figure(m, loc, percent))
 }
 
@@ -225,7 +243,7 @@ pub(super) fn swr_figure<'a>(
             }
         }
     }
-    let (m, loc) = value?;
+    let (m, loc) = value.filter(|_| !q.broken)?;
     Some(q.figure(m, loc, false))
 }
 
@@ -311,7 +329,9 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             if s.block().is_some() {
                 d.loss.extend(loss_table(cx, s, 1, what, &mut own));
             } else {
-                d.loss.extend(loss_figure(cx, s, 1, what, &mut own));
+                let figure = loss_figure(cx, s, 1, what, &mut own);
+                d.broken |= figure.is_none();
+                d.loss.extend(figure);
             }
         }
         Some(w @ ("ratio" | "split" | "tee")) => {
@@ -327,6 +347,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             let file = network::statement(cx, s, 0, what, Ports::Two, &mut |cx, cur| {
                 passes(cx, cur, &mut d.passes)
             });
+            d.broken |= file.is_none();
             d.network.extend(file);
         }
         Some("high" | "low") => {
@@ -343,9 +364,13 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             } else {
                 missing(cx, &cur, "an isolation follows", "isolation 85 dB");
             }
+            d.broken |= d.device.isolation.is_none();
         }
-        Some("return-loss") => d.swr.extend(swr_figure(cx, s, 1, true)),
-        Some("swr") => d.swr.extend(swr_figure(cx, s, 1, false)),
+        Some(w @ ("return-loss" | "swr")) => {
+            let figure = swr_figure(cx, s, 1, w == "return-loss");
+            d.broken |= figure.is_none();
+            d.swr.extend(figure);
+        }
         Some("rating") => d.device.rating = rating(cx, s, 1).map(Box::new),
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
@@ -359,23 +384,31 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             cur.i = 0;
             passes(cx, &mut cur, &mut d.passes);
         }
-        Some("gain") => d.gain.extend(gain_figure(cx, s, 1)),
+        Some("gain") => {
+            let figure = gain_figure(cx, s, 1);
+            d.broken |= figure.is_none();
+            d.gain.extend(figure);
+        }
         Some("noise") => {
             cur.eat(cx, "figure");
             d.device.noise_figure = noise_figure(cx, &mut cur);
+            d.broken |= d.device.noise_figure.is_none();
         }
         Some("excess") => {
-            d.device.excess = loss_figure(cx, s, 1, "an excess loss", &mut none).map(Box::new)
+            d.device.excess = loss_figure(cx, s, 1, "an excess loss", &mut none).map(Box::new);
+            d.broken |= d.device.excess.is_none();
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
                 d.device.ways = ways(cx, &v);
             }
+            d.broken |= d.device.ways.is_none();
         }
         Some("coupled") => {
             if let Some(v) = cur.need(cx, "a coupling follows", "coupled 20 dB") {
                 d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
             }
+            d.broken |= d.device.coupling.is_none();
         }
         Some("reversed") => match kind {
             Some(k) if k.has_direction() && d.part => d.device.reversed = true,
@@ -390,7 +423,10 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
                 "source \"IS-2 p. 3\"",
             ),
         },
-        Some(w) => unknown_statement(cx, s, w, Context::Device),
+        Some(w) => {
+            d.broken |= meant(w, FIGURES);
+            unknown_statement(cx, s, w, Context::Device);
+        }
         None => no_keyword(cx, s, Context::Device),
     }
     if matches!(
@@ -433,7 +469,7 @@ pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Opti
             }
         }
     }
-    let (m, loc) = value?;
+    let (m, loc) = value.filter(|_| !q.broken)?;
     Some(q.figure(m, loc, false))
 }
 

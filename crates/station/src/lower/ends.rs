@@ -5,8 +5,9 @@ use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
 use downlead_syntax::Stmt;
 
 use super::device::{noise_figure, none, return_loss_to_swr, swr_figure, swr_words};
-use super::head::{no_keyword, unknown_statement};
+use super::head::{meant, no_keyword, unknown_statement};
 use super::network::{self, Ports};
+use super::part::unread;
 use super::rating::{plain_rating, rating, share};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
@@ -61,6 +62,7 @@ fn transmitter_word<'a>(
             }
             None => missing(cx, cur, "`duty` is followed by a percentage", "duty 35 %"),
         }
+        t.broken_duty |= t.duty.is_none();
         return true;
     }
     if cur.eat(cx, "keyed") {
@@ -71,6 +73,7 @@ fn transmitter_word<'a>(
             }
             None => missing(cx, cur, "`keyed` is followed by a percentage", "keyed 50 %"),
         }
+        t.broken_duty |= t.keyed.is_none();
         return true;
     }
     if cur.eat(cx, "foldback") {
@@ -98,14 +101,16 @@ fn power_line<'a>(
     skip: usize,
     (t, modes): (&mut Transmitter, &mut Said),
     powers: &mut Vec<(Figure, Option<PowerKind>)>,
-) -> Meta {
+) -> Option<Meta> {
     let mut q = Quals::default();
     let mut value = None;
+    let mut broken = false;
     let mut kind = None;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
             cur.i = skip;
+            broken = cur.at_value(cx) || s.keyword() == Some("power");
             match cur.val(cx) {
                 Some(v) => {
                     value = cx
@@ -126,30 +131,40 @@ fn power_line<'a>(
                 }
             } else if !transmitter_word(cx, &mut cur, t, modes) && !q.take(cx, &mut cur) {
                 let own = own(Context::Transmitter, "power");
+                t.broken_duty |= unread(&cur) || cur.word(cx).is_some_and(|w| meant(w, MODES));
                 q.unexpected(cx, &cur, "a transmitter", own);
                 break;
             }
         }
     }
     let meta = q.meta.clone();
-    if let Some((m, loc)) = value {
-        powers.push((q.figure(m, loc, false), kind));
+    match value.filter(|_| !q.broken) {
+        Some((m, loc)) => powers.push((q.figure(m, loc, false), kind)),
+        None if broken || q.broken => return None,
+        None => {}
     }
-    meta
+    Some(meta)
 }
 
-/// A transmitter; `skip` atoms of the first group are read already.
-pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Transmitter, Meta) {
+/// A transmitter; `skip` atoms of the first group are read already. None where a power is there
+/// but could not be read, or none is there.
+pub(super) fn transmitter<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    skip: usize,
+) -> (Option<Transmitter>, Meta) {
     let mut t = Transmitter::default();
     let mut modes = Said::default();
     let mut powers = Vec::new();
     let had = cx.diags.len();
     let meta = power_line(cx, stmt, skip, (&mut t, &mut modes), &mut powers);
+    let mut broken = meta.is_none();
+    let meta = meta.unwrap_or_default();
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         let mut c = Cur::new(s, s.atoms());
         match s.keyword() {
             Some("power") => {
-                power_line(cx, s, 1, (&mut t, &mut modes), &mut powers);
+                broken |= power_line(cx, s, 1, (&mut t, &mut modes), &mut powers).is_none();
             }
             Some("mode") => {
                 c.i = 1;
@@ -162,6 +177,7 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
                     if c.done() {
                         missing(cx, &c, "the mode follows", "mode fm");
                     }
+                    t.broken_duty = true;
                     c.unexpected(cx, "`mode`", MODES);
                     continue;
                 }
@@ -171,7 +187,11 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
                 transmitter_word(cx, &mut c, &mut t, &mut modes);
                 rest(cx, s, &mut c, "this line");
             }
-            Some(w) => unknown_statement(cx, s, w, Context::Transmitter),
+            Some(w) => {
+                broken |= meant(w, &["power"]);
+                t.broken_duty |= meant(w, &["mode", "duty", "keyed"]);
+                unknown_statement(cx, s, w, Context::Transmitter);
+            }
             None => no_keyword(cx, s, Context::Transmitter),
         }
     }
@@ -196,8 +216,9 @@ pub(super) fn transmitter<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (
         powers.iter().map(|p| &p.0),
         downlead_quantity::power,
     );
+    let none = powers.is_empty();
     t.power = powers.into();
-    (t, meta)
+    ((!broken && !none).then_some(t), meta)
 }
 
 /// A receiver.
@@ -295,6 +316,7 @@ pub(super) fn antenna<'a>(
         let mut cur = Cur::new(stmt, g);
         if n == 0 {
             cur.i = skip;
+            let stated = !load && cur.at_value(cx);
             if let Some(v) = cur.val(cx) {
                 if load {
                     load_value(cx, &v);
@@ -302,6 +324,7 @@ pub(super) fn antenna<'a>(
                     first_gain = cx.gain(&v).map(|(m, dipole)| (m, dipole, v.loc, false));
                 }
             }
+            a.broken_gain = stated && first_gain.is_none();
         }
         while !cur.done() {
             if cur.eat(cx, "realized") {
@@ -309,17 +332,15 @@ pub(super) fn antenna<'a>(
                     f.3 = true;
                 }
             } else if cur.eat(cx, "swr") {
-                if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3")
-                    && let Some(m) = cx.swr(&v)
-                {
-                    swrs.push(Figure::always(m, v.loc));
-                }
+                let v = cur.need(cx, "an SWR follows", "swr 1.3");
+                let swr = v.and_then(|v| Some(Figure::always(cx.swr(&v)?, v.loc)));
+                a.broken_match |= swr.is_none();
+                swrs.extend(swr);
             } else if cur.eat(cx, "return-loss") {
-                if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB")
-                    && let Some(m) = return_loss_to_swr(cx, &v)
-                {
-                    swrs.push(Figure::always(m, v.loc));
-                }
+                let v = cur.need(cx, "a return loss follows", "return-loss 20 dB");
+                let swr = v.and_then(|v| Some(Figure::always(return_loss_to_swr(cx, &v)?, v.loc)));
+                a.broken_match |= swr.is_none();
+                swrs.extend(swr);
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);
             } else if cur.eat(cx, "rating") {
@@ -332,13 +353,16 @@ pub(super) fn antenna<'a>(
                 } else {
                     ("an antenna", "antenna")
                 };
+                a.broken_match |= unread(&cur);
                 q.unexpected(cx, &cur, what, own(Context::Chain, word));
                 break;
             }
         }
     }
     let meta = q.meta.clone();
+    a.broken_match |= file.is_broken();
     files.extend(file.finish(&q));
+    a.broken_gain |= q.broken;
     if let Some((m, dipole, loc, realized)) = first_gain {
         gains.push(Gain {
             figure: q.figure(m, loc, false),
@@ -352,33 +376,40 @@ pub(super) fn antenna<'a>(
         cur.i = 1;
         match s.keyword() {
             Some(w @ ("gain" | "directivity")) if !load => {
-                gains.extend(gain(cx, s, w == "directivity"))
+                let figure = gain(cx, s, w == "directivity");
+                a.broken_gain |= figure.is_none();
+                gains.extend(figure);
             }
-            Some("swr") => swrs.extend(swr_figure(cx, s, 1, false)),
-            Some("return-loss") => swrs.extend(swr_figure(cx, s, 1, true)),
+            Some(w @ ("swr" | "return-loss")) => {
+                let figure = swr_figure(cx, s, 1, w == "return-loss");
+                a.broken_match |= figure.is_none();
+                swrs.extend(figure);
+            }
             Some("impedance") if cur.word(cx) == Some("from") => {
-                files.extend(network::statement(
-                    cx,
-                    s,
-                    1,
-                    "an impedance",
-                    Ports::One,
-                    &mut none,
-                ));
+                let file = network::statement(cx, s, 1, "an impedance", Ports::One, &mut none);
+                a.broken_match |= file.is_none();
+                files.extend(file);
             }
-            Some("impedance") => impedances.extend(impedance(cx, s)),
+            Some("impedance") => {
+                let z = impedance(cx, s);
+                a.broken_match |= z.is_none();
+                impedances.extend(z);
+            }
             Some("from") => {
                 let what = if load {
                     "a load's file"
                 } else {
                     "an antenna's file"
                 };
-                files.extend(network::statement(cx, s, 0, what, Ports::One, &mut none));
+                let file = network::statement(cx, s, 0, what, Ports::One, &mut none);
+                a.broken_match |= file.is_none();
+                files.extend(file);
             }
             Some("efficiency") if !load => {
                 if let Some(v) = cur.need(cx, "a share follows", "efficiency 90 %") {
                     a.efficiency = share(cx, &v, "an efficiency");
                 }
+                a.broken_gain |= a.efficiency.is_none();
                 rest(cx, s, &mut cur, "an efficiency");
             }
             Some("height") if !load => {
@@ -386,7 +417,11 @@ pub(super) fn antenna<'a>(
                 rest(cx, s, &mut cur, "a height");
             }
             Some("rating") => a.rating = rating(cx, s, 1),
-            Some(w) => unknown_statement(cx, s, w, Context::Antenna),
+            Some(w) => {
+                a.broken_match |= meant(w, &["swr", "return-loss", "impedance", "from"]);
+                a.broken_gain |= meant(w, &["gain", "directivity", "efficiency"]);
+                unknown_statement(cx, s, w, Context::Antenna);
+            }
             None => no_keyword(cx, s, Context::Antenna),
         }
     }
@@ -474,7 +509,7 @@ fn gain<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, directivity: bool) -> Option<Gain> {
             }
         }
     }
-    let (m, dipole, loc) = value?;
+    let (m, dipole, loc) = value.filter(|_| !q.broken)?;
     Some(Gain {
         figure: q.figure(m, loc, false),
         dipole,
@@ -509,12 +544,15 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
             if cur.eat(cx, "reactance") {
                 match cur.val(cx) {
                     Some(v) => x = cx.measure(&v, Dim::Impedance, "a reactance", "-900 ohm")?,
-                    None => missing(
-                        cx,
-                        &cur,
-                        "`reactance` is followed by ohms",
-                        "with reactance -900 ohm",
-                    ),
+                    None => {
+                        missing(
+                            cx,
+                            &cur,
+                            "`reactance` is followed by ohms",
+                            "with reactance -900 ohm",
+                        );
+                        return None;
+                    }
                 }
                 continue;
             }
@@ -526,7 +564,7 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
             }
         }
     }
-    let (m, loc) = r?;
+    let (m, loc) = r.filter(|_| !q.broken)?;
     Some(Impedance {
         resistance: q.figure(m, loc, false),
         reactance: x,

@@ -13,6 +13,11 @@ pub(super) fn first_group<'a>(stmt: Stmt<'a>) -> &'a [downlead_syntax::Atom] {
 }
 
 /// Reports a statement whose first word means nothing there.
+/// Whether a word that is no keyword was most likely meant as one of these.
+pub(super) fn meant(word: &str, words: &[&str]) -> bool {
+    keyword(word).is_none() && nearest(word, words.iter().copied()).is_some()
+}
+
 pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str, context: Context) {
     let Some(atom) = stmt.atoms().first() else {
         return;

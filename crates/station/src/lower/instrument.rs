@@ -5,7 +5,7 @@ use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
-use super::head::{declared, no_keyword, unknown_statement};
+use super::head::{declared, meant, no_keyword, unknown_statement};
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
 use crate::model::{Accuracy, Instrument};
@@ -35,6 +35,7 @@ pub(super) fn instrument<'a>(
         linearity: None,
         repeatability: None,
         directivity_db: None,
+        broken: false,
     };
     if !cur.done() {
         cur.unexpected(cx, "an instrument", &[]);
@@ -50,18 +51,21 @@ pub(super) fn instrument<'a>(
                 } else {
                     missing(cx, &c, "the accuracy follows", "accuracy 5 % of reading");
                 }
+                ins.broken |= ins.accuracy.is_none();
             }
             Some("scale") => {
                 if let Some(v) = c.need(cx, "a power follows", "scale 100 W") {
                     let v = cx.alone(&v, "a full scale");
                     ins.scale_w = cx.power(&v, "a full scale", "100 W").map(|m| m.value);
                 }
+                ins.broken |= ins.scale_w.is_none();
             }
             Some("resolution") => {
                 if let Some(v) = c.need(cx, "a power follows", "resolution 0.1 W") {
                     let v = cx.alone(&v, "a resolution");
                     ins.resolution_w = cx.power(&v, "a resolution", "0.1 W").map(|m| m.value);
                 }
+                ins.broken |= ins.resolution_w.is_none();
             }
             Some("band") => {
                 if let Some(v) = c.need(cx, "a range follows", "band 1.8 MHz to 500 MHz") {
@@ -78,8 +82,11 @@ pub(super) fn instrument<'a>(
             },
             Some(w @ ("linearity" | "repeatability")) => {
                 let example = format!("{w} 1 %");
-                if let Some(v) = c.need(cx, "a share of the reading follows", &example) {
+                let stated = c.need(cx, "a share of the reading follows", &example);
+                ins.broken |= stated.is_none();
+                if let Some(v) = stated {
                     let u = spread(cx, &v, w, &example);
+                    ins.broken |= u.is_none();
                     if w == "linearity" {
                         ins.linearity = u;
                     } else {
@@ -114,6 +121,7 @@ pub(super) fn instrument<'a>(
                 }
             }
             Some(w) => {
+                ins.broken |= meant(w, &["accuracy", "linearity", "repeatability"]);
                 unknown_statement(cx, s, w, Context::Instrument);
                 continue;
             }

@@ -20,6 +20,7 @@ pub(super) fn ratio<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Dra
     if let Some(v) = cur.need(cx, "a ratio of impedances follows", EXAMPLE) {
         d.device.ratio = cx.positive(&v, Dim::Count, "a ratio of impedances", EXAMPLE);
     }
+    d.broken |= d.device.ratio.is_none();
 }
 
 /// `series` or `shunt` at the cursor.
@@ -40,9 +41,17 @@ pub(super) fn sits<'a>(
 
 /// `70 % 30 %` or `1.55 dB 5.23 dB` after `split`: shares of power in the order of the branches.
 pub(super) fn split<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
-    const EXAMPLE: &str = "split 70 % 30 %";
     d.only.push((at, "split", PartKind::Divider));
     d.split = Some(at);
+    match shares(cx, cur, at) {
+        Some(shares) => d.device.split = shares.into(),
+        None => d.broken = true,
+    }
+}
+
+/// The shares of a `split`, together at most 1.
+fn shares<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc) -> Option<Vec<Measure>> {
+    const EXAMPLE: &str = "split 70 % 30 %";
     let (mut shares, mut broken) = (Vec::new(), false);
     let mut end = at;
     while cur.at_value(cx) {
@@ -68,11 +77,11 @@ pub(super) fn split<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Dra
         shares.extend(share);
     }
     if broken {
-        return;
+        return None;
     }
     if shares.len() < 2 {
         missing(cx, cur, "the share of each branch follows", EXAMPLE);
-        return;
+        return None;
     }
     let sum: f64 = shares.iter().map(|s| s.value).sum();
     // a half rounded to 3.01 dB is no contradiction
@@ -90,12 +99,12 @@ pub(super) fn split<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Dra
             .at("more than all")
             .help("A half is 3.01 dB, a third 4.77 dB, a quarter 6.02 dB."),
         );
-        return;
+        return None;
     }
     if sum > 1.0 {
         shares = shares.into_iter().map(|s| s.scaled(1.0 / sum)).collect();
     }
-    d.device.split = shares.into();
+    Some(shares)
 }
 
 /// `tee`: a plain junction.
@@ -161,6 +170,7 @@ pub(super) fn only_of_kind(cx: &mut Cx<'_>, d: &mut Draft, kind: PartKind, who: 
                 .at("one share a branch"),
             );
             d.device.split = List::default();
+            d.broken = true;
         }
         (None, Some(_)) if shares > 0 => d.device.ways = Some(shares),
         (None, None) if d.device.tee => d.device.ways = Some(2),

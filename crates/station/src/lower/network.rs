@@ -44,7 +44,7 @@ impl Draft {
         self.reversed = true;
     }
 
-    /// Whether there is a `from` whose path could not be had.
+    /// Whether there is a `from` whose path or accuracy could not be read.
     pub(super) fn is_broken(&self) -> bool {
         self.broken
     }
@@ -68,7 +68,10 @@ impl Draft {
             return true;
         }
         if cur.eat(cx, "accuracy") {
-            self.accuracy = accuracy(cx, cur).unwrap_or_default();
+            match accuracy(cx, cur) {
+                Some(a) => self.accuracy = a,
+                None => self.broken = true,
+            }
             return true;
         }
         false
@@ -228,6 +231,9 @@ pub(super) fn statement<'a>(
                 break;
             }
         }
+    }
+    if draft.broken {
+        return None;
     }
     draft.finish(&q)
 }

@@ -4,8 +4,9 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::device::{Draft, contradictions, device_line, noise_figure, ways};
+use super::device::{Draft, contradictions, device_line, noise_figure, none, ways};
 use super::ends as chain_ends;
+use super::head::meant;
 use super::kinds;
 use super::network::{self, Ports};
 use super::rating::plain_rating;
@@ -38,7 +39,7 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
         PartKind::Transmitter => {
             let (t, meta) = chain_ends::transmitter(cx, stmt, skip);
             part.meta = meta.into();
-            if !t.power.is_empty() {
+            if let Some(t) = t {
                 part.data = PartData::Transmitter(Box::new(t));
             }
         }
@@ -194,6 +195,7 @@ pub(super) fn line<'a>(
         swr: List::default(),
         added: List::default(),
         wet: List::default(),
+        broken: false,
     };
     let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
     let mut swrs = Vec::new();
@@ -257,19 +259,18 @@ pub(super) fn line<'a>(
         }
         while !cur.done() {
             if cur.eat(cx, "added") {
-                added.extend(dated_loss(
-                    cx,
-                    &mut cur,
-                    "an added loss",
-                    "added 1.35 dB on 2m",
-                ));
+                let loss = dated_loss(cx, &mut cur, "an added loss", "added 1.35 dB on 2m");
+                l.broken |= loss.is_none();
+                added.extend(loss);
             } else if cur.eat(cx, "wet") {
                 wet.extend(dated_loss(cx, &mut cur, "a loss when wet", "wet 0.5 dB"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
             } else if measured && matches!(cur.word(cx), Some("swr" | "return-loss")) {
                 let return_loss = cur.eat(cx, "return-loss") || !cur.eat(cx, "swr");
-                swrs.extend(dated_swr(cx, &mut cur, return_loss));
+                let swr = dated_swr(cx, &mut cur, return_loss);
+                l.broken |= swr.is_none();
+                swrs.extend(swr);
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
                 // the next word
             } else if let Some(list) = connectors.as_deref_mut()
@@ -283,34 +284,33 @@ pub(super) fn line<'a>(
             } else if let Some(p) = place(cx, &mut cur, places) {
                 one_place(cx, stmt, &mut l.place, p);
             } else if !q.take(cx, &mut cur) {
-                unknown_place(cx, &cur, places, kind, &q);
+                l.broken |= unread(&cur);
+                l.broken |= unknown_place(cx, &cur, places, kind, &q);
                 break;
             }
         }
     }
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         match s.keyword() {
-            Some("loss") => losses.extend(super::device::loss_figure(
-                cx,
-                s,
-                1,
-                "a loss",
-                &mut super::device::none,
-            )),
+            Some("loss") => {
+                let loss = super::device::loss_figure(cx, s, 1, "a loss", &mut none);
+                l.broken |= loss.is_none();
+                losses.extend(loss);
+            }
             Some(w @ ("swr" | "return-loss")) if measured => {
-                swrs.extend(super::device::swr_figure(cx, s, 1, w == "return-loss"));
+                let swr = super::device::swr_figure(cx, s, 1, w == "return-loss");
+                l.broken |= swr.is_none();
+                swrs.extend(swr);
             }
             Some("from") if measured => {
-                files.extend(network::statement(
-                    cx,
-                    s,
-                    0,
-                    "a line",
-                    Ports::Two,
-                    &mut super::device::none,
-                ));
+                let file = network::statement(cx, s, 0, "a line", Ports::Two, &mut none);
+                l.broken |= file.is_none();
+                files.extend(file);
             }
-            Some(w) => super::unknown_statement(cx, s, w, crate::keywords::Context::Device),
+            Some(w) => {
+                l.broken |= meant(w, &["loss", "swr", "return-loss", "from"]);
+                super::unknown_statement(cx, s, w, crate::keywords::Context::Device);
+            }
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
         }
     }
@@ -319,6 +319,7 @@ pub(super) fn line<'a>(
         *at_hz = at_hz.or(q.at_frequency);
     }
     l.temperature = q.at_temperature.map(Box::new);
+    l.broken |= q.broken;
     if let Some((m, percent, loc)) = fixed {
         losses.push(Figure {
             when: q.when(),
@@ -402,7 +403,7 @@ pub(super) fn dated_loss<'a>(
     let (m, percent) = cx.loss(&v, what)?;
     let mut q = Quals::default();
     while !cur.done() && q.take(cx, cur) {}
-    Some(q.figure(m, v.loc, percent))
+    (!q.broken).then(|| q.figure(m, v.loc, percent))
 }
 
 /// `1.3 on 2m` after `swr`, `20 dB on 2m` after `return-loss`, inside a group.
@@ -419,7 +420,7 @@ fn dated_swr<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, return_loss: bool) -> Optio
     };
     let mut q = Quals::default();
     while !cur.done() && q.take(cx, cur) {}
-    Some(q.figure(m, v.loc, false))
+    (!q.broken).then(|| q.figure(m, v.loc, false))
 }
 
 fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
@@ -465,8 +466,11 @@ fn cut_at<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, l: &mut Line) {
     let at = cx.loc(cur.next_span());
     cur.i += 1;
     let Some(v) = cur.need(cx, "the frequency it is cut for follows", EXAMPLE) else {
+        l.broken = true;
         return;
     };
+    // a temperature in its place is no more read than a wrong frequency
+    l.broken |= v.q.dim == Dim::Temperature;
     if v.q.dim == Dim::Temperature {
         cx.push(
             Diagnostic::new(
@@ -480,6 +484,7 @@ fn cut_at<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, l: &mut Line) {
         return;
     }
     let Some(hz) = cx.frequency(&v, "the frequency a line is cut for") else {
+        l.broken = true;
         return;
     };
     match &mut l.length {
@@ -522,7 +527,24 @@ fn one_place<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, place: &mut Option<Name>, p: N
     }
 }
 
-fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: PartKind, q: &Quals) {
+/// Whether a figure stands in what is left of a group that could not be read.
+pub(super) fn unread(cur: &Cur<'_>) -> bool {
+    cur.atoms
+        .get(cur.i..)
+        .unwrap_or(&[])
+        .iter()
+        .any(|a| matches!(a.kind, AtomKind::Value(_)))
+}
+
+/// Reports a word that is neither a place nor anything else a part can have; whether it was most
+/// likely meant as a place.
+fn unknown_place<'a>(
+    cx: &mut Cx<'a>,
+    cur: &Cur<'a>,
+    places: &[Name],
+    kind: PartKind,
+    q: &Quals,
+) -> bool {
     let own = own(Context::Chain, kind.word());
     let words: Vec<&str> = own.iter().chain(OF_FIGURES).copied().collect();
     // a lone word in its own group is most likely a place
@@ -545,7 +567,7 @@ fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: Part
                 loc,
                 message: "also here".to_owned(),
             });
-            return;
+            return true;
         }
         let mut d = Diagnostic::new(&codes::UNKNOWN_PLACE, loc, message).at("not defined");
         d = match crate::cx::nearest(w, places.iter().map(|p| &*p.text)) {
@@ -557,11 +579,12 @@ fn unknown_place<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, places: &[Name], kind: Part
             )),
         };
         cx.push(d);
-        return;
+        return true;
     }
     let mut all = own.to_vec();
     all.extend(places.iter().map(|p| &*p.text));
     q.unexpected(cx, cur, &kind.with_article(), &all);
+    false
 }
 
 pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box<str>, Box<str>)> {
@@ -608,6 +631,7 @@ fn device<'a>(
                 match kind {
                     PartKind::Divider if v.q.dim == Dim::Count => {
                         d.device.ways = ways(cx, &v);
+                        d.broken |= d.device.ways.is_none();
                         if !cur.eat(cx, "way") {
                             cur.eat(cx, "ways");
                         }
@@ -621,6 +645,7 @@ fn device<'a>(
                     PartKind::Coupler if cur.word(cx) == Some("coupled") => {
                         cur.i += 1;
                         d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
+                        d.broken |= d.device.coupling.is_none();
                     }
                     _ => {
                         let (m, p) =
@@ -638,15 +663,18 @@ fn device<'a>(
             } else if super::device::passes(cx, &mut cur, &mut d.passes) {
                 // the next word
             } else if cur.eat(cx, "swr") {
-                if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
-                    let m = cx.swr(&v);
-                    d.swr.extend(m.map(|m| Figure::always(m, v.loc)));
-                }
+                let v = cur.need(cx, "an SWR follows", "swr 1.3");
+                let swr = v.and_then(|v| Some(Figure::always(cx.swr(&v)?, v.loc)));
+                d.broken |= swr.is_none();
+                d.swr.extend(swr);
             } else if cur.eat(cx, "return-loss") {
-                if let Some(v) = cur.need(cx, "a return loss follows", "return-loss 20 dB") {
-                    let m = super::device::return_loss_to_swr(cx, &v);
-                    d.swr.extend(m.map(|m| Figure::always(m, v.loc)));
-                }
+                let v = cur.need(cx, "a return loss follows", "return-loss 20 dB");
+                let swr = v.and_then(|v| {
+                    let m = super::device::return_loss_to_swr(cx, &v)?;
+                    Some(Figure::always(m, v.loc))
+                });
+                d.broken |= swr.is_none();
+                d.swr.extend(swr);
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
                     d.device.rating = plain_rating(cx, &v).map(Box::new);
@@ -656,6 +684,7 @@ fn device<'a>(
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                     d.isolation = Some(v.loc);
                 }
+                d.broken |= d.device.isolation.is_none();
             } else if let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) {
                 let at = cx.loc(cur.next_span());
                 cur.i += 1;
@@ -672,6 +701,7 @@ fn device<'a>(
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
+                d.broken |= d.device.noise_figure.is_none();
             } else if kind.has_direction() && !file.has_path() && cur.eat(cx, "reversed") {
                 d.device.reversed = true;
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
@@ -687,10 +717,12 @@ fn device<'a>(
                 if let Some(v) = cur.val(cx) {
                     figure = cx.loss(&v, "a coupler's loss").map(|(m, p)| (m, p, v.loc));
                 }
+                d.broken |= figure.is_none();
             } else if let Some(p) = place(cx, &mut cur, places) {
                 one_place(cx, stmt, &mut d.device.place, p);
             } else if !q.take(cx, &mut cur) {
-                unknown_place(cx, &cur, places, kind, &q);
+                d.broken |= unread(&cur);
+                d.broken |= unknown_place(cx, &cur, places, kind, &q);
                 break;
             }
         }
@@ -702,6 +734,7 @@ fn device<'a>(
         }
     }
     d.device.temperature = q.at_temperature.map(Box::new);
+    d.broken |= q.broken;
     if file.is_broken() {
         return None;
     }

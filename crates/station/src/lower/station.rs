@@ -145,7 +145,7 @@ fn place<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Place> {
     if !c.done() {
         c.unexpected(cx, "the head of `place`", &["{ temperature 10 °C }"]);
     }
-    let mut temperature = None;
+    let (mut temperature, mut broken) = (None, false);
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let mut r = Cur::new(row, row.atoms());
         r.i = 1;
@@ -160,8 +160,13 @@ fn place<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Place> {
             Some(w) => unknown_statement(cx, row, w, Context::Place),
             None => no_keyword(cx, row, Context::Place),
         }
+        broken |= temperature.is_none();
     }
-    Some(Place { name, temperature })
+    Some(Place {
+        name,
+        temperature,
+        broken,
+    })
 }
 
 fn ground<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, st: &mut Station) {

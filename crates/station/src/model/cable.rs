@@ -117,4 +117,6 @@ pub struct Cable {
     pub clad: bool,
     /// Whether it is part of the built-in library.
     pub built_in: bool,
+    /// Whether a figure that enters results is there but could not be read.
+    pub broken: bool,
 }

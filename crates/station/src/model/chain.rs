@@ -15,6 +15,8 @@ pub struct Place {
     pub name: Name,
     /// Temperature, °C.
     pub temperature: Option<Measure>,
+    /// Whether the temperature is there but could not be read.
+    pub broken: bool,
 }
 
 /// A band in a chain's head.

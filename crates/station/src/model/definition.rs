@@ -76,6 +76,8 @@ pub struct Connector {
     pub meta: Meta,
     /// Whether it is part of the built-in library.
     pub built_in: bool,
+    /// Whether its loss or bump is there but could not be read.
+    pub broken: bool,
 }
 
 /// How an instrument's accuracy is stated.
@@ -116,6 +118,8 @@ pub struct Instrument {
     pub repeatability: Option<f64>,
     /// Directivity of a reflection meter, dB.
     pub directivity_db: Option<f64>,
+    /// Whether its accuracy, or what says how far it is off, is there but could not be read.
+    pub broken: bool,
 }
 
 /// A reusable device definition of a library.

@@ -57,6 +57,8 @@ pub struct Transmitter {
     pub keyed: Option<f64>,
     /// SWR at which it turns itself down.
     pub foldback_swr: Option<f64>,
+    /// Whether its mode, duty or keyed share is there but could not be read.
+    pub broken_duty: bool,
 }
 
 /// Receiver.
@@ -109,4 +111,8 @@ pub struct Antenna {
     pub height_agl: Option<Measure>,
     /// Mean power rating.
     pub rating: Option<Rating>,
+    /// Whether what it reflects is stated but could not be read.
+    pub broken_match: bool,
+    /// Whether a gain or an efficiency is there but could not be read.
+    pub broken_gain: bool,
 }

@@ -47,6 +47,8 @@ pub struct Line {
     pub added: List<Figure>,
     /// Further loss when wet, dB.
     pub wet: List<Figure>,
+    /// Whether a figure that enters results is there but could not be read.
+    pub broken: bool,
 }
 
 /// A port of a device.
@@ -108,6 +110,8 @@ pub struct Device {
     pub place: Option<Name>,
     /// Temperature, °C.
     pub temperature: Option<Box<Measure>>,
+    /// Whether a figure that enters results is there but could not be read.
+    pub broken: bool,
 }
 
 /// Where the loss of a balun sits: at other impedances than that of the statement the two lose
