@@ -328,6 +328,34 @@ fn a_meter_that_is_broken_leaves_the_power_out() {
     }
 }
 
+/// An amplifier that states no noise figure is no part without noise.
+#[test]
+fn without_an_amplifiers_noise_figure_the_systems_is_not_known() {
+    let text = |noise: &str| {
+        format!(
+            "chain c on 145 MHz receive {{\n    antenna 3 dBd\n    pad 2 dB\n    preamplifier 13 dB gain{noise}\n    receiver -119 dBm, noise figure 6 dB\n}}\n"
+        )
+    };
+    let s = load(&text(""));
+    let said = s.diagnostics();
+    let about = said.iter().find(|d| d.message.contains("no noise figure"));
+    assert_eq!(
+        about.map(|d| d.severity),
+        Some(downlead_base::Severity::Warning)
+    );
+    let b = only(&text(""));
+    assert!(b.complete && b.noise_figure_db.is_none() && b.sensitivity_dbm.is_none());
+    // Friis, by hand: F = 1.5849 × 1.2589 + 1.5849 (3.9811 − 1)/19.953 = 2.232, at 290 K; the pad is
+    // taken to be at 20 °C, 1.1 % warmer
+    let b = only(&text(", noise figure 1 dB"));
+    assert!(
+        (b.noise_figure_db.unwrap() - 3.486).abs() < 0.02,
+        "{:?}",
+        b.noise_figure_db
+    );
+    assert!(b.sensitivity_dbm.is_some());
+}
+
 /// Without a broken line nothing of the above is left out.
 #[test]
 fn what_is_known_is_there() {

@@ -1,6 +1,6 @@
 //! Loss and noise from the antenna to the receiver.
 
-use downlead_base::Loc;
+use downlead_base::{Diagnostic, Loc, Severity, codes};
 use downlead_physics::mismatch::swr_from_gamma;
 use downlead_physics::net::evaluate::Quantity;
 use downlead_physics::net::input::Input;
@@ -8,7 +8,7 @@ use downlead_physics::net::part::{Load, Part as Net};
 use downlead_physics::net::{Fields, Network};
 use downlead_physics::noise::{Stage, cascade_noise_figure};
 use downlead_quantity::dbm_to_w;
-use downlead_station::model::{Basis, Part, PartData, PartKind};
+use downlead_station::model::{Basis, Part, PartData, PartKind, Receiver};
 
 use super::Run;
 use super::antenna::antenna_wave;
@@ -86,9 +86,14 @@ impl<'m> Run<'m, '_> {
         let needed = receiver
             .and_then(|(_, r, _)| r.sensitivity)
             .map(|m| m.value);
+        let silent = self.without_noise(s, receiver.map(|r| r.1));
         let nf = receiver
             .and_then(|(_, r, _)| r.noise_figure)
-            .map(|nf| (noise_figure(s, total - matched, nf.value), nf.value));
+            .filter(|_| !silent)
+            .map(|nf| {
+                let stages = noise_stages(s, total - matched, nf.value);
+                (cascade_noise_figure(&stages), nf.value)
+            });
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
         // with a preamplifier the sensitivity follows the noise figure; without, the loss
         let sensitivity = match (needed, nf) {
@@ -172,11 +177,36 @@ impl<'m> Run<'m, '_> {
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
         result
     }
+
+    /// Whether an amplifier states no noise figure: that of the system is not known then. Reported
+    /// where the receiver asks for it.
+    fn without_noise(&mut self, s: &Stretch<'m>, receiver: Option<&Receiver>) -> bool {
+        let silent = |e: &&Element<'m>| e.complete && e.loss_db < 0.0 && e.noise_figure.is_none();
+        let Some(e) = s.elements.iter().find(silent) else {
+            return false;
+        };
+        if receiver.is_some_and(|r| r.noise_figure.is_some() || r.sensitivity.is_some()) {
+            let mut d = Diagnostic::new(
+                &codes::MISSING_VALUE,
+                e.who,
+                format!(
+                    "{} has no noise figure, so that of the system and the sensitivity at the antenna are not known.",
+                    e.subject()
+                ),
+            )
+            .at("no noise figure")
+            .also(e.chain, "the chain that needs it")
+            .help("Written for example `preamplifier PR1 20 dB gain, noise figure 1 dB`.");
+            d.severity = Severity::Warning;
+            self.diags.push(d);
+        }
+        true
+    }
 }
 
-/// Noise figure of the system at the antenna, dB: what reflections cost comes before the first
-/// stage.
-fn noise_figure(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> f64 {
+/// Stages of the system from the antenna on, for its noise figure: what reflections cost comes
+/// before the first element, the receiver after the last.
+pub(crate) fn noise_stages(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> Vec<Stage> {
     let mut all = vec![Stage::passive(reflected_db.max(0.0), 290.0)];
     all.extend(s.elements.iter().map(|e| match e.noise_figure {
         Some(nf) => Stage {
@@ -189,5 +219,5 @@ fn noise_figure(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> f64 {
         gain_db: 0.0,
         noise_figure_db: receiver_db,
     });
-    cascade_noise_figure(&all)
+    all
 }
