@@ -1,15 +1,16 @@
 //! From results to the report: names, lines, words.
 
 use downlead_base::{ItemId, LineIndex, Loc, Span};
-use downlead_quantity::w_to_dbm;
+use downlead_quantity::{from_db, w_to_dbm};
 use downlead_station::Env;
 use downlead_station::model::{Meaning, Node, Part, PartData, Step};
 use rustc_hash::FxHashMap;
 
 use crate::assume::Assumed;
+use crate::cable::CableAt;
 use crate::report::{
     BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, LogReport, LogRowReport,
-    NodeReport, ReadingReport, Report, SCHEMA, StationReport, TapReport, TrendReport,
+    NodeReport, ReadingReport, Report, SCHEMA, StationReport, TapReport, TrendReport, WetReport,
 };
 use crate::result::{
     BandResult, CauseName, ChainResult, LogResult, LogRow, LogTrend, Logged, NodeResult,
@@ -280,6 +281,12 @@ fn chain(places: &Places<'_>, scope: &Scope, meaning: &Meaning, c: &ChainResult)
     }
 }
 
+/// A radiated power over time, where the mean power at the antenna is known.
+fn over_time(b: &BandResult, watts: Option<f64>) -> Option<f64> {
+    let (mean, while_keyed) = b.mean_w.zip(b.antenna_w)?;
+    watts.map(|w| w * mean / while_keyed).and_then(finite)
+}
+
 fn band(
     places: &Places<'_>,
     scope: &Scope,
@@ -297,7 +304,8 @@ fn band(
         nodes: b
             .nodes
             .iter()
-            .map(|n| node(places, scope, meaning, parts, b, n))
+            .enumerate()
+            .map(|(i, n)| node(places, scope, parts, b, (i, n)))
             .collect(),
         total_loss_db: b.total_db.and_then(finite),
         antenna_w: b.antenna_w.and_then(finite),
@@ -309,11 +317,21 @@ fn band(
         loss_floor_db: b.floor_db.and_then(finite),
         loss_worst_db: b.worst_db.filter(|w| w.iter().all(|x| x.is_finite())),
         wet_extra_db: b.wet_db.and_then(finite),
+        wet: b.wet_db.filter(|_| b.antenna_w.is_some()).map(|db| {
+            let less = |w: Option<f64>| w.map(|w| w * from_db(-db)).and_then(finite);
+            WetReport {
+                antenna_w: less(b.antenna_w),
+                erp_w: less(b.erp_w()),
+                eirp_w: less(b.eirp_w),
+            }
+        }),
         transmitter_swr: b.swr,
         transmitter_swr_worst: b.swr_worst.and_then(finite),
         sensitivity_dbm: b.sensitivity_dbm.and_then(finite),
         noise_figure_db: b.noise_figure_db.and_then(finite),
         antenna_mean_w: b.mean_w.and_then(finite),
+        erp_mean_w: over_time(b, b.erp_w()),
+        eirp_mean_w: over_time(b, b.eirp_w),
         taps: b
             .taps
             .iter()
@@ -491,12 +509,13 @@ fn who(places: &Places<'_>, loc: Loc) -> String {
 fn node(
     places: &Places<'_>,
     scope: &Scope,
-    _meaning: &Meaning,
     parts: &FxHashMap<Loc, &Part>,
     b: &BandResult,
-    n: &NodeResult,
+    (i, n): (usize, &NodeResult),
 ) -> NodeReport {
     let part = parts.get(&n.def).copied();
+    let cable = part.and_then(|p| line_of_cable(p, &scope.env, b));
+    let noise = b.noise.get(i);
     let (file, _, line) = places.at(n.def);
     let known = |x: f64| finite(x).filter(|_| n.power_known);
     NodeReport {
@@ -517,11 +536,37 @@ fn node(
         uncertainty_db: n.forward_known.then(|| number(n.uncertainty_db)),
         swr: n.swr,
         heat_w: known(n.heat_w).filter(|h| *h > 0.0),
+        impedance_ohm: cable.map(|c| c.z0).and_then(finite),
+        velocity_factor: cable.map(|c| c.velocity).and_then(finite),
+        noise_figure_db: noise.and_then(|x| x.figure_db).and_then(finite),
+        temperature_c: noise.and_then(|x| x.celsius).and_then(finite),
         basis: n.basis.word(),
         source: source(places, &scope.env, part, n, b),
         file,
         line,
         chain_line: places.line(n.chain),
+    }
+}
+
+/// The cable of a part at a frequency, where its figures are those of the cable.
+fn line_of_cable(part: &Part, env: &Env, b: &BandResult) -> Option<CableAt> {
+    let PartData::Line(l) = &part.data else {
+        return None;
+    };
+    if l.broken || crate::network::file_of(part, None, &point(env, b), env).is_some() {
+        return None;
+    }
+    let cable = env.cable(&l.cable.as_ref()?.text)?;
+    // neither depends on the temperature
+    crate::cable::at_in(cable, b.hz, cable.reference_c, &env.attachments)
+}
+
+fn point(env: &Env, b: &BandResult) -> crate::point::Point {
+    crate::point::Point {
+        band: b.band.clone(),
+        part: b.point,
+        hz: b.hz,
+        named: env.band(&b.band).is_some(),
     }
 }
 
@@ -541,12 +586,7 @@ pub(crate) fn source(
             .map(|w| format!("{name}: {w}"));
     }
     let part = part?;
-    let point = crate::point::Point {
-        band: b.band.clone(),
-        part: b.point,
-        hz: b.hz,
-        named: env.band(&b.band).is_some(),
-    };
+    let point = point(env, b);
     let port = n.port().map(|p| places.text(p));
     if let Some(f) = crate::network::file_of(part, port, &point, env) {
         return f.figure.meta.words();

@@ -94,6 +94,9 @@ pub struct BandReport {
     /// Extra loss in wet weather, stated as `wet`, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub wet_extra_db: Option<f64>,
+    /// The powers with that loss.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub wet: Option<WetReport>,
     /// SWR the transmitter sees (nominal; rms over unknown phases). Absent on receive.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub transmitter_swr: Option<f64>,
@@ -109,6 +112,12 @@ pub struct BandReport {
     /// Mean power at the antenna after mode duty and key-down share, W, where both are known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub antenna_mean_w: Option<f64>,
+    /// Mean ERP over time, after duty and key-down share, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub erp_mean_w: Option<f64>,
+    /// Mean EIRP over time, after duty and key-down share, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub eirp_mean_w: Option<f64>,
     /// What of the transmitter's power comes out at a coupler's side arm or at a leg that rejects it.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schemars(default)]
@@ -168,6 +177,19 @@ pub struct NodeReport {
     /// Heat in this part, W (mean over the cycle of the carrier as stated, not over duty).
     #[serde(skip_serializing_if = "Option::is_none")]
     pub heat_w: Option<f64>,
+    /// Of a line of cable: its characteristic impedance, ohm (50 where none is stated, which is listed as assumed).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub impedance_ohm: Option<f64>,
+    /// Of a line of cable: its velocity factor (0.66 where none is stated, which is listed as assumed where it matters).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub velocity_factor: Option<f64>,
+    /// Receive: noise figure of this stage between matched ends, dB; of the antenna what reflections cost the chain. The
+    /// cascade of all rows (Friis) gives that of the system. Absent where an amplifier or the receiver states none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub noise_figure_db: Option<f64>,
+    /// Receive: physical temperature of a part without a supply, from which its noise figure follows, °C.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub temperature_c: Option<f64>,
     /// `read`, `sheet`, `rated`, `displayed`, `guess`, `library`, `stated` or `computed`.
     pub basis: &'static str,
     /// Source in words.
@@ -179,6 +201,20 @@ pub struct NodeReport {
     pub line: u32,
     /// Line of the chain statement that uses it, from 1 (of the chain's file).
     pub chain_line: u32,
+}
+
+/// The powers of a chain in wet weather.
+#[derive(Clone, Copy, Debug, Serialize, JsonSchema)]
+pub struct WetReport {
+    /// Net power into the antenna or load, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub antenna_w: Option<f64>,
+    /// ERP, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub erp_w: Option<f64>,
+    /// EIRP, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub eirp_w: Option<f64>,
 }
 
 /// Power at another port than the chain takes.

@@ -166,6 +166,16 @@ impl NodeResult {
     }
 }
 
+/// Noise of one stage of a receive chain, between matched ends.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NodeNoise {
+    /// Noise figure, dB; none of an amplifier that states none. Of the antenna: what reflections
+    /// cost the chain.
+    pub figure_db: Option<f64>,
+    /// Physical temperature from which it follows, °C; none where the noise figure is stated.
+    pub celsius: Option<f64>,
+}
+
 /// A limit compared.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LimitResult {
@@ -449,6 +459,9 @@ pub struct BandResult {
     pub sensitivity_dbm: Option<f64>,
     /// Receive: system noise figure, dB.
     pub noise_figure_db: Option<f64>,
+    /// Receive: what each node adds to it, in the order of the nodes; empty where that is not
+    /// known.
+    pub noise: Box<[NodeNoise]>,
     /// Mean power at the antenna, W.
     pub mean_w: Option<f64>,
     /// Limits.

@@ -2,7 +2,7 @@
 
 use super::cells::{maybe, number, table, text};
 use crate::args::Table;
-use crate::model::{BandReport, ChainReport, Report, StationReport};
+use crate::model::{BandReport, ChainReport, Report, StationReport, WetReport};
 
 /// One table. Column names stay; new columns are added at the end.
 ///
@@ -61,6 +61,10 @@ const NODES: &[&str] = &[
     "file",
     "line",
     "chain_line",
+    "impedance_ohm",
+    "velocity_factor",
+    "noise_figure_db",
+    "temperature_c",
 ];
 
 const LIMITS: &[&str] = &[
@@ -73,6 +77,7 @@ const LIMITS: &[&str] = &[
     "safe_setting_w",
     "source",
     "line",
+    "probability_exceeded",
 ];
 
 const READINGS: &[&str] = &[
@@ -109,6 +114,15 @@ const CHAINS: &[&str] = &[
     "noise_figure_db",
     "file",
     "line",
+    "interval_low_db",
+    "interval_high_db",
+    "method",
+    "loss_floor_db",
+    "wet_antenna_w",
+    "wet_erp_w",
+    "wet_eirp_w",
+    "erp_mean_w",
+    "eirp_mean_w",
 ];
 
 fn keys(station: &StationReport, chain: &ChainReport, band: &BandReport) -> [String; 6] {
@@ -156,6 +170,10 @@ fn nodes(band: &BandReport) -> Vec<Vec<String>> {
                 n.file.clone(),
                 n.line.to_string(),
                 n.chain_line.to_string(),
+                maybe(n.impedance_ohm),
+                maybe(n.velocity_factor),
+                maybe(n.noise_figure_db),
+                maybe(n.temperature_c),
             ]
         })
         .collect()
@@ -175,6 +193,7 @@ fn limits(band: &BandReport) -> Vec<Vec<String>> {
                 maybe(l.safe_setting_w),
                 text(l.source.as_ref()),
                 l.line.to_string(),
+                number(l.probability_exceeded),
             ]
         })
         .collect()
@@ -236,6 +255,10 @@ fn totals(chain: &ChainReport, b: &BandReport) -> Vec<String> {
     let [low, high] = b
         .loss_worst_db
         .map_or([None, None], |[low, high]| [Some(low), Some(high)]);
+    let [from, to] = b
+        .interval_db
+        .map_or([None, None], |[from, to]| [Some(from), Some(to)]);
+    let wet = |of: fn(&WetReport) -> Option<f64>| maybe(b.wet.as_ref().and_then(of));
     vec![
         b.complete.to_string(),
         b.power_mode.to_owned(),
@@ -254,5 +277,14 @@ fn totals(chain: &ChainReport, b: &BandReport) -> Vec<String> {
         maybe(b.noise_figure_db),
         chain.file.clone(),
         chain.line.to_string(),
+        maybe(from),
+        maybe(to),
+        b.method.unwrap_or_default().to_owned(),
+        maybe(b.loss_floor_db),
+        wet(|w| w.antenna_w),
+        wet(|w| w.erp_w),
+        wet(|w| w.eirp_w),
+        maybe(b.erp_mean_w),
+        maybe(b.eirp_mean_w),
     ]
 }

@@ -25,6 +25,10 @@ fn node(
         uncertainty_db: Some(0.25),
         swr: Some(1.3),
         heat_w: None,
+        impedance_ohm: None,
+        velocity_factor: None,
+        noise_figure_db: None,
+        temperature_c: None,
         basis: "sheet",
         source: Some("IS-2 p. 3".to_owned()),
         file: "rev4.downlead".to_owned(),
@@ -63,11 +67,14 @@ pub(crate) fn made() -> Report {
         loss_floor_db: Some(2.0),
         loss_worst_db: Some([2.1, 2.4]),
         wet_extra_db: None,
+        wet: None,
         transmitter_swr: Some(1.2),
         transmitter_swr_worst: Some(f64::INFINITY),
         sensitivity_dbm: None,
         noise_figure_db: None,
         antenna_mean_w: None,
+        erp_mean_w: None,
+        eirp_mean_w: None,
         taps: Vec::new(),
         limits: vec![LimitReport {
             quantity: "erp",
@@ -156,6 +163,82 @@ fn columns_line_up_whatever_the_letters() {
     assert!(starts.windows(2).all(|w| w[0] == w[1]), "{starts:?}\n{out}");
 }
 
+fn line(report: &Report, name: &str) -> Option<String> {
+    let shown = plain(report);
+    let found = shown
+        .lines()
+        .find(|l| l.trim_start().starts_with(name))?
+        .trim_start()
+        .strip_prefix(name)?;
+    Some(found.trim().to_owned())
+}
+
+#[test]
+fn an_interval_is_shown_where_the_uncertainty_does_not_say_it() {
+    let mut report = made();
+    let of = |report: &mut Report, interval: [f64; 2], method: &'static str| {
+        let band = &mut report.stations[0].chains[0].bands[0];
+        band.interval_db = Some(interval);
+        band.method = Some(method);
+        line(report, "95 % of cases")
+    };
+    // 38.45 W ± 0.74 dB is 32.4 to 45.6 W: so far the two say the same
+    assert_eq!(of(&mut report, [-0.74, 0.74], "derivatives"), None);
+    assert_eq!(of(&mut report, [-0.741, 0.739], "derivatives"), None);
+    let shown = of(&mut report, [-0.9, 0.6], "derivatives");
+    assert_eq!(shown.as_deref(), Some("ERP 31.3 W to 44.1 W"));
+    for method in ["sample", "both"] {
+        let shown = of(&mut report, [-0.74, 0.74], method);
+        assert_eq!(shown.as_deref(), Some("ERP 32.4 W to 45.6 W (sampled)"));
+    }
+    let band = &mut report.stations[0].chains[0].bands[0];
+    (band.erp_w, band.eirp_w) = (None, None);
+    let shown = of(&mut report, [-0.9, 0.6], "derivatives");
+    // 19.06 W less 0.9 and more 0.6 dB
+    assert_eq!(shown.as_deref(), Some("at the antenna 15.5 W to 21.9 W"));
+    report.stations[0].chains[0].bands[0].antenna_w = None;
+    // what is delivered less is lost more
+    let shown = of(&mut report, [-0.9, 0.6], "derivatives");
+    assert_eq!(shown.as_deref(), Some("loss 1.65 dB to 3.15 dB"));
+    report.stations[0].chains[0].bands[0].total_loss_db = None;
+    assert_eq!(of(&mut report, [-0.9, 0.6], "sample"), None);
+}
+
+#[test]
+fn what_cannot_be_told_says_how_likely_it_is() {
+    let mut report = made();
+    assert!(!line(&report, "limit").unwrap().contains("probability"));
+    let limit = &mut report.stations[0].chains[0].bands[0].limits[0];
+    limit.verdict = "cannot-tell";
+    limit.probability_exceeded = 0.384;
+    let shown = line(&report, "limit").unwrap();
+    let want = "? cannot tell (exceeded with a probability of 38 %), 38.5 W is";
+    assert!(shown.contains(want), "{shown}");
+    assert!(markdown(&report).contains("exceeded with a probability of 38 %"));
+}
+
+#[test]
+fn wet_and_mean_powers_stand_beside_the_others() {
+    let mut report = made();
+    let band = &mut report.stations[0].chains[0].bands[0];
+    band.wet_extra_db = Some(1.5);
+    band.wet = Some(WetReport {
+        antenna_w: Some(13.49),
+        erp_w: Some(27.22),
+        eirp_w: None,
+    });
+    band.antenna_mean_w = Some(1.906);
+    band.erp_mean_w = Some(3.845);
+    assert_eq!(
+        line(&report, "when wet").as_deref(),
+        Some("1.50 dB more loss: 13.5 W at the antenna, ERP 27.2 W")
+    );
+    assert_eq!(
+        line(&report, "mean over time").as_deref(),
+        Some("1.91 W at the antenna, ERP 3.85 W, after duty and key-down share")
+    );
+}
+
 #[test]
 fn losses_of_rows_add_up_to_the_column_beside() {
     let report = made();
@@ -237,6 +320,14 @@ fn csv_tables_have_the_columns_they_say() {
         "station,chain,direction,band,point,frequency_hz,position,part,kind,port,branch,loss_db,"
     ));
     assert!(nodes.contains("\"with | bar, and a text"));
+    // columns once there keep their place: new ones come at the end
+    let head = nodes.lines().next().unwrap();
+    assert!(
+        head.ends_with(",chain_line,impedance_ohm,velocity_factor,noise_figure_db,temperature_c")
+    );
+    let chains = csv(&report, Table::Chains).unwrap();
+    let head = chains.lines().next().unwrap();
+    assert!(head.contains(",noise_figure_db,file,line,interval_low_db,interval_high_db,method,"));
 }
 
 #[test]

@@ -220,9 +220,10 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
     // full duty changes nothing and needs no line
     let same = |mean: f64| band.antenna_w.is_some_and(|w| (mean - w).abs() < 1e-6 * w);
     if let Some(w) = band.antenna_mean_w.filter(|mean| !same(*mean)) {
+        let powers = powers([Some(w), band.erp_mean_w, band.eirp_mean_w]);
         out.push((
-            "mean there",
-            format!("{} after duty and key-down share", power(w)),
+            "mean over time",
+            format!("{powers}, after duty and key-down share"),
         ));
     }
     if let Some(w) = band.erp_w {
@@ -240,8 +241,12 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
             format!("{}, over isotropic", with_span(w, band.uncertainty_db)),
         ));
     }
-    if let Some(wet) = band.wet_extra_db {
-        out.push(("in wet weather", format!("{} more loss", db(wet))));
+    out.extend(interval(band).map(|words| ("95 % of cases", words)));
+    if let Some(extra) = band.wet_extra_db {
+        let there = band.wet.as_ref().map_or(String::new(), |w| {
+            format!(": {}", powers([w.antenna_w, w.erp_w, w.eirp_w]))
+        });
+        out.push(("when wet", format!("{} more loss{there}", db(extra))));
     }
     for t in &band.taps {
         out.push((
@@ -280,6 +285,38 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
     out
 }
 
+/// `12.2 W at the antenna, ERP 20.1 W, EIRP 33.0 W`: those of the three that are known.
+fn powers([antenna_w, erp_w, eirp_w]: [Option<f64>; 3]) -> String {
+    let known = [
+        antenna_w.map(|w| format!("{} at the antenna", power(w))),
+        erp_w.map(|w| format!("ERP {}", power(w))),
+        eirp_w.map(|w| format!("EIRP {}", power(w))),
+    ];
+    let known: Vec<String> = known.into_iter().flatten().collect();
+    known.join(", ")
+}
+
+/// The interval that holds 95 % of cases, where `± U` does not say it: its ends lie otherwise by a
+/// digit that is printed, or they were found by a sample.
+fn interval(band: &BandReport) -> Option<String> {
+    let ([low, high], u, loss) = (band.interval_db?, band.uncertainty_db?, band.total_loss_db?);
+    let sampled = band.method != Some("derivatives");
+    let (name, figure) = match (band.erp_w, band.antenna_w) {
+        (Some(w), _) => ("ERP", Some(w)),
+        (None, Some(w)) => ("at the antenna", Some(w)),
+        (None, None) => ("loss", None),
+    };
+    let ends = |low: f64, high: f64| match figure {
+        Some(w) => [power(w * from_db(low)), power(w * from_db(high))],
+        None => [db(loss - high), db(loss - low)],
+    };
+    let [from, to] = ends(low, high);
+    (sampled || [&from, &to] != ends(-u, u).each_ref()).then(|| {
+        let how = if sampled { " (sampled)" } else { "" };
+        format!("{name} {from} to {to}{how}")
+    })
+}
+
 /// A verdict with a sign that reads without colour.
 pub(crate) fn verdict(word: &str, style: Style) -> String {
     match word {
@@ -315,8 +352,15 @@ pub(crate) fn limit(l: &LimitReport, style: Style) -> String {
         .source
         .as_ref()
         .map_or(String::new(), |s| format!("; {}", printable(s)));
+    let probability = match l.verdict {
+        "cannot-tell" => format!(
+            " (exceeded with a probability of {:.0} %)",
+            100.0 * l.probability_exceeded
+        ),
+        _ => String::new(),
+    };
     format!(
-        "{} {quantity}: {}, {} is {}, doubt {}{setting}{source}",
+        "{} {quantity}: {}{probability}, {} is {}, doubt {}{setting}{source}",
         typed(l.limit_w),
         verdict(l.verdict, style),
         power(l.value_w),

@@ -6,7 +6,7 @@ use downlead_physics::net::evaluate::Quantity;
 use downlead_physics::net::input::Input;
 use downlead_physics::net::part::{Load, Part as Net};
 use downlead_physics::net::{Fields, Network};
-use downlead_physics::noise::{Stage, cascade_noise_figure};
+use downlead_physics::noise::{Stage, cascade_noise_figure, passive_noise_figure};
 use downlead_quantity::dbm_to_w;
 use downlead_station::model::{Basis, Part, PartData, PartKind, Receiver};
 
@@ -16,7 +16,7 @@ use super::known::Known;
 use super::stretch::{Ending, Stretch};
 use super::transmit::Reached;
 use crate::element::{Build, Element};
-use crate::result::{BandResult, NodeKind, NodeResult};
+use crate::result::{BandResult, NodeKind, NodeNoise, NodeResult};
 use crate::verdict;
 use crate::walk::Stop;
 
@@ -172,6 +172,10 @@ impl<'m> Run<'m, '_> {
         let mut result = self.result(&net, &e, Quantity::Delivered, complete, &reached, whole);
         result.sensitivity_dbm = sensitivity;
         result.noise_figure_db = nf.map(|n| n.0).filter(|_| all_known);
+        if all_known {
+            let own = receiver.map(|(_, r, _)| r.noise_figure.map(|nf| nf.value));
+            result.noise = noise(s, antenna.map(|_| total - matched), own).into();
+        }
         // there is no transmitter
         (result.swr, result.swr_worst) = (None, None);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
@@ -202,6 +206,27 @@ impl<'m> Run<'m, '_> {
         }
         true
     }
+}
+
+/// What each row adds to the noise: `reflected_db` is the antenna's, `own` that of the receiver.
+fn noise(s: &Stretch<'_>, reflected_db: Option<f64>, own: Option<Option<f64>>) -> Vec<NodeNoise> {
+    let antenna = reflected_db.map(|db| NodeNoise {
+        figure_db: Some(db.max(0.0)),
+        celsius: None,
+    });
+    let parts = s.elements.iter().map(|e| {
+        let active = e.loss_db < 0.0 || e.noise_figure.is_some();
+        let passive = || passive_noise_figure(e.loss_db, e.celsius + 273.15);
+        NodeNoise {
+            figure_db: e.noise_figure.or_else(|| (!active).then(passive)),
+            celsius: (!active).then_some(e.celsius),
+        }
+    });
+    let receiver = own.map(|figure_db| NodeNoise {
+        figure_db,
+        celsius: None,
+    });
+    antenna.into_iter().chain(parts).chain(receiver).collect()
 }
 
 /// Stages of the system from the antenna on, for its noise figure: what reflections cost comes

@@ -72,6 +72,7 @@ impl<'m> Run<'m, '_> {
             swr_worst: (w > n * 1.001).then_some(w),
             sensitivity_dbm: None,
             noise_figure_db: None,
+            noise: Box::default(),
             mean_w: None,
             limits: Box::default(),
             readings: Box::default(),
