@@ -39,13 +39,55 @@ pub enum El<T> {
     Node,
 }
 
+impl<T: Real> El<T> {
+    /// Reflection before it (mean, incoherent power) of that after it.
+    #[inline(always)]
+    pub fn seen(&self, g: C<T>, v: T) -> (C<T>, T) {
+        let one = T::of(1.0);
+        match *self {
+            El::Two { s11, back, s22, .. } => {
+                let d = (C::one() - s22 * g).step("D re", "D im");
+                let q = (back / d).step("Q re", "Q im");
+                let seen = (s11 + q * g).step("Γ re", "Γ im");
+                let v = (v * q.norm() * (one / d.norm())).step("v");
+                (seen, v)
+            }
+            El::Shift {
+                power,
+                round,
+                coherence,
+                ..
+            } => {
+                let v = (power * power * (v + g.norm() * (one - coherence))).step("v");
+                ((g * round).scale(power).step("Γ re", "Γ im"), v)
+            }
+            El::Tuner { .. } => (C::zero(), T::of(0.0)),
+            El::Node => (g, v),
+        }
+    }
+
+    /// Forward power after it, of `f` that comes; the reflection is that after it.
+    #[inline(always)]
+    pub fn passed(&self, f: T, g: C<T>, v: T) -> T {
+        match *self {
+            El::Two { s21, s22, .. } => {
+                let d = (C::one() - s22 * g).step("D re", "D im");
+                f * s21.norm() / d.norm()
+            }
+            El::Shift { power, .. } => f * power,
+            El::Tuner { power } => f * power / (T::of(1.0) - g.norm() - v),
+            El::Node => f,
+        }
+    }
+}
+
 /// ln(10)/10: nepers of power per dB.
 pub const NEPER_OF_POWER: f64 = core::f64::consts::LN_10 / 10.0;
 
 /// Power ratio of a loss in dB.
 #[inline(always)]
 pub fn share<T: Real>(db: T) -> T {
-    (-db * T::of(NEPER_OF_POWER)).exp()
+    db.ratio_of_loss()
 }
 
 /// A matched loss without length, dB.

@@ -6,7 +6,7 @@
 //! 101:2008), and the result passes from one to the other without a step.
 
 use super::complex::{C, c};
-use super::input::{Input, Inputs, Reader, Shape, Spread, drawn, seeded};
+use super::input::{Input, Inputs, Reader, Shape, Spread, drawn, mean_leaning, seeded};
 use super::part::Context;
 use super::sample::{Dimension, POINTS};
 use super::scalar::{Dual, Lanes, Real, WIDTH};
@@ -264,7 +264,7 @@ impl<const N: usize> Reader for Gradient<'_, N> {
         if let Some(here) = self.phases.borrow_mut().get_mut(phase as usize) {
             *here = p;
         }
-        self.phasor(phase, Dual::of(1.0) - most * most, along, across)
+        self.phasor(phase, mean_leaning(most).re, along, across)
     }
 }
 
@@ -378,7 +378,7 @@ fn outputs<T: Real>(
 }
 
 impl Network {
-    fn solved<R: Reader>(&self, r: &R) -> Solved<R::T> {
+    pub(super) fn solved<R: Reader>(&self, r: &R) -> Solved<R::T> {
         let phased = self.phased && self.fields == Fields::ByLength;
         let cx = Context {
             hz: self.hz,

@@ -19,6 +19,7 @@ pub mod record;
 pub mod sample;
 pub mod scalar;
 pub mod solve;
+pub mod stated;
 
 use input::{Input, Inputs};
 use part::Stretch;

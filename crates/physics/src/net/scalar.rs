@@ -4,6 +4,7 @@
 
 use core::ops::{Add, Div, Mul, Neg, Sub};
 
+use super::element::NEPER_OF_POWER;
 use crate::lanes;
 
 /// What a formula needs of a number.
@@ -29,6 +30,23 @@ pub trait Real:
     fn sqrt(self) -> Self;
     /// Sine and cosine; |x| below 10⁶ in lanes.
     fn sin_cos(self) -> (Self, Self);
+    /// A constant that has a name in a derivation.
+    #[inline(always)]
+    fn named(_name: &'static str, x: f64) -> Self {
+        Self::of(x)
+    }
+    /// Power ratio of a loss of so many dB, `10^(−x/10)`.
+    #[inline(always)]
+    #[must_use]
+    fn ratio_of_loss(self) -> Self {
+        (-self * Self::of(NEPER_OF_POWER)).exp()
+    }
+    /// Loss of this power ratio in dB, `−10 log10 x`.
+    #[inline(always)]
+    #[must_use]
+    fn loss_of_ratio(self) -> Self {
+        self.ln() * Self::of(-1.0 / NEPER_OF_POWER)
+    }
     /// Gives the number a name in a derivation; the identity everywhere else.
     #[inline(always)]
     #[must_use]
