@@ -66,11 +66,12 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "accuracy" "baseline" "braid" "bump" "calibrated" "conductor" "construction" "coupled"
     "delay" "diameter" "directivity" "due" "duty" "efficiency" "equalise" "excess"
     "family" "foldback" "from" "gain" "generator" "ground" "height" "high" "impedance"
-    "inner" "isolation" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode"
-    "noise" "open" "outer" "passes" "permittivity" "phase" "piece" "place" "port"
-    "position" "power" "rating" "receive" "repeatability" "resistivity" "resolution"
-    "resonance" "return-loss" "reversed" "scale" "sensitivity" "short" "size" "source"
-    "spacing" "strand" "swr" "temperature" "through" "transmit" "valid" "velocity"
+    "inner" "inner-resistivity" "isolation" "keyed" "kind" "linearity" "loss"
+    "loss-tangent" "low" "mode" "noise" "open" "outer" "outer-resistivity" "passes"
+    "permittivity" "phase" "piece" "place" "port" "position" "power" "rating" "ratio"
+    "receive" "repeatability" "resistivity" "resolution" "resonance" "return-loss"
+    "reversed" "scale" "sensitivity" "short" "size" "source" "spacing" "split" "strand"
+    "strand-diameter" "swr" "tee" "temperature" "through" "transmit" "valid" "velocity"
     "voltage" "ways" "wires")
   "Statement keywords: property.")
 
@@ -83,18 +84,19 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "device" "diameter" "diplexer" "directivity" "displayed" "divider" "due" "duplexer"
     "duty" "efficiency" "eirp" "ends" "equalise" "erp" "etrs89" "excess" "expect" "family"
     "figure" "filter" "fm" "foldback" "for" "forward" "from" "full" "gain" "generator"
-    "ground" "guess" "haat" "height" "high" "impedance" "in" "inner" "input" "instrument"
-    "isolation" "isolator" "joins" "jumper" "k" "keyed" "kind" "let" "limit" "linearity"
-    "load" "loss" "loss-tangent" "low" "maximum" "mean" "meter" "mode" "nad27" "nad83"
-    "net" "noise" "nominal" "of" "on" "open" "outer" "output" "over" "pad" "passes" "pep"
-    "per" "permittivity" "phase" "piece" "place" "port" "position" "power" "preamplifier"
-    "protector" "rated" "rating" "reactance" "read" "reading" "readings" "realized"
-    "receive" "receiver" "reference" "reflected" "repeatability" "resistivity"
-    "resolution" "resonance" "return-loss" "reversed" "run" "scale" "sensitivity"
-    "session" "shared" "sheet" "short" "sinad" "since" "size" "source" "spacing" "ssb"
-    "ssb-processed" "station" "strand" "switch" "swr" "tail" "temperature" "through" "to"
-    "transmit" "transmitter" "tuner" "typical" "use" "valid" "velocity" "voltage" "way"
-    "ways" "wet" "wgs84" "wires" "with")
+    "ground" "guess" "haat" "height" "high" "impedance" "in" "inner" "inner-resistivity"
+    "input" "instrument" "isolation" "isolator" "joins" "jumper" "k" "keyed" "kind" "let"
+    "limit" "linearity" "load" "loss" "loss-tangent" "low" "maximum" "mean" "meter" "mode"
+    "nad27" "nad83" "net" "noise" "nominal" "of" "on" "open" "outer" "outer-resistivity"
+    "output" "over" "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place"
+    "port" "position" "power" "preamplifier" "protector" "rated" "rating" "ratio"
+    "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
+    "reflected" "rejects" "repeatability" "resistivity" "resolution" "resonance"
+    "return-loss" "reversed" "run" "scale" "sensitivity" "series" "session" "shared"
+    "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing" "split" "ssb"
+    "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr" "tail" "tee"
+    "temperature" "through" "to" "transmit" "transmitter" "tuner" "typical" "use" "valid"
+    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units
@@ -122,7 +124,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     table)
   "Syntax table of `downlead-mode'.")
 
-(defconst downlead--number "-?[0-9]+\\(?:\\.[0-9]+\\)?\\(?:[eE][+-]?[0-9]+\\)?")
+(defconst downlead--number "-?[0-9]+\\(?:\\.[0-9]+\\)?\\(?::[0-9]+\\(?:\\.[0-9]+\\)?\\|[eE][+-]?[0-9]+\\)?")
 
 (defun downlead--unit-regexp ()
   "A pattern of all units, with free blanks around a slash."

@@ -12,7 +12,7 @@ NAME = r"[A-Za-z_][A-Za-z0-9_]*(?:-[A-Za-z0-9_]+)*(?:\.[A-Za-z0-9_]+(?:-[A-Za-z0
 DIGIT_NAME = r"[0-9][A-Za-z0-9_]*(?:\.[A-Za-z0-9_]+)*(?:-[A-Za-z0-9_]+(?:\.[A-Za-z0-9_]+)*)*"
 # of these, the ones that cannot be a number: `7-16-pair`, but not `2`
 DIGITS_AND_MORE = r"[0-9]+(?:\.[0-9]+)*[A-Za-z_-][A-Za-z0-9_]*(?:[.-][A-Za-z0-9_]+)*"
-NUMBER = r"[0-9]+(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?"
+NUMBER = r"[0-9]+(?:\.[0-9]+)?(?::[0-9]+(?:\.[0-9]+)?|[eE][+-]?[0-9]+)?"
 # `a -b` has a sign, `a - b` a minus, `a-b` is a name
 SIGN = r"(?:(?<=[\s,=({;+*/±])|^)[-+−–](?=[0-9])"
 

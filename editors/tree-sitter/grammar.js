@@ -17,12 +17,13 @@ const KEYWORDS = [
   "diplexer", "combiner", "divider", "branch", "branches", "amplifier", "preamplifier", "load", "antenna",
   "read", "expect", "limit", "transmit", "receive", "temperature", "impedance", "velocity", "loss",
   "construction", "wires", "valid", "accuracy", "rating", "voltage", "size", "conductor", "source", "inner",
-  "outer", "permittivity", "loss-tangent", "strand", "braid", "resistivity", "diameter", "spacing", "family",
-  "bump", "calibrated", "scale", "resolution", "due", "linearity", "repeatability", "generator", "piece",
-  "readings", "resonance", "delay", "phase", "baseline", "through", "open", "short", "equalise", "kind",
-  "high", "low", "port", "from", "isolation", "reversed", "return-loss", "swr", "passes", "gain", "noise",
-  "excess", "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity",
-  "efficiency", "height",
+  "outer", "permittivity", "loss-tangent", "strand", "strand-diameter", "braid", "resistivity",
+  "inner-resistivity", "outer-resistivity", "diameter", "spacing", "family", "bump", "calibrated", "scale",
+  "resolution", "due", "linearity", "repeatability", "generator", "piece", "readings", "resonance", "delay",
+  "phase", "baseline", "through", "open", "short", "equalise", "kind", "high", "low", "port", "from",
+  "isolation", "ratio", "split", "tee", "reversed", "return-loss", "swr", "passes", "gain", "noise", "excess",
+  "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity", "efficiency",
+  "height",
 ];
 
 const WORDS = [
@@ -30,7 +31,8 @@ const WORDS = [
   "cw", "data", "displayed", "eirp", "ends", "erp", "etrs89", "figure", "fm", "for", "forward", "full",
   "guess", "haat", "in", "input", "k", "maximum", "mean", "nad27", "nad83", "net", "nominal", "of", "on",
   "output", "over", "pep", "per", "rated", "reactance", "reading", "realized", "reference", "reflected",
-  "shared", "sheet", "sinad", "since", "ssb", "ssb-processed", "to", "typical", "way", "wet", "wgs84", "with",
+  "rejects", "series", "shared", "sheet", "shunt", "sinad", "since", "ssb", "ssb-processed", "to", "typical",
+  "way", "wet", "wgs84", "with",
 ];
 
 const INNER_WORDS = [
@@ -40,17 +42,18 @@ const INNER_WORDS = [
   "coupled", "coupler", "cw", "data", "delay", "device", "diameter", "diplexer", "directivity", "displayed",
   "divider", "due", "duplexer", "duty", "efficiency", "eirp", "ends", "equalise", "erp", "etrs89", "excess",
   "expect", "family", "figure", "filter", "fm", "foldback", "for", "forward", "from", "full", "gain",
-  "generator", "ground", "guess", "haat", "height", "high", "impedance", "in", "inner", "input", "instrument",
-  "isolation", "isolator", "joins", "jumper", "k", "keyed", "kind", "let", "limit", "linearity", "load",
-  "loss", "loss-tangent", "low", "maximum", "mean", "meter", "mode", "nad27", "nad83", "net", "noise",
-  "nominal", "of", "on", "open", "outer", "output", "over", "pad", "passes", "pep", "per", "permittivity",
-  "phase", "piece", "place", "port", "position", "power", "preamplifier", "protector", "rated", "rating",
-  "reactance", "read", "reading", "readings", "realized", "receive", "receiver", "reference", "reflected",
-  "repeatability", "resistivity", "resolution", "resonance", "return-loss", "reversed", "run", "scale",
-  "sensitivity", "session", "shared", "sheet", "short", "sinad", "since", "size", "source", "spacing", "ssb",
-  "ssb-processed", "station", "strand", "switch", "swr", "tail", "temperature", "through", "to", "transmit",
-  "transmitter", "tuner", "typical", "use", "valid", "velocity", "voltage", "way", "ways", "wet", "wgs84",
-  "wires", "with",
+  "generator", "ground", "guess", "haat", "height", "high", "impedance", "in", "inner", "inner-resistivity",
+  "input", "instrument", "isolation", "isolator", "joins", "jumper", "k", "keyed", "kind", "let", "limit",
+  "linearity", "load", "loss", "loss-tangent", "low", "maximum", "mean", "meter", "mode", "nad27", "nad83",
+  "net", "noise", "nominal", "of", "on", "open", "outer", "outer-resistivity", "output", "over", "pad",
+  "passes", "pep", "per", "permittivity", "phase", "piece", "place", "port", "position", "power",
+  "preamplifier", "protector", "rated", "rating", "ratio", "reactance", "read", "reading", "readings",
+  "realized", "receive", "receiver", "reference", "reflected", "rejects", "repeatability", "resistivity",
+  "resolution", "resonance", "return-loss", "reversed", "run", "scale", "sensitivity", "series", "session",
+  "shared", "sheet", "short", "shunt", "sinad", "since", "size", "source", "spacing", "split", "ssb",
+  "ssb-processed", "station", "strand", "strand-diameter", "switch", "swr", "tail", "tee", "temperature",
+  "through", "to", "transmit", "transmitter", "tuner", "typical", "use", "valid", "velocity", "voltage",
+  "way", "ways", "wet", "wgs84", "wires", "with",
 ];
 
 const UNITS = [
@@ -74,7 +77,8 @@ const GLUED_UNITS = [
 const LETTERS = /[A-Za-z_][A-Za-z0-9_]*(-[A-Za-z0-9_]+)*(\.[A-Za-z0-9_]+(-[A-Za-z0-9_]+)*)*/;
 // `7-16-pair`, `4.3-10-pair`, `2m-fm`: digits that go on with a letter or a dash
 const DIGIT_NAME = /[0-9]+(\.[0-9]+)*([A-Za-z_]|-[A-Za-z0-9_])[A-Za-z0-9_]*([.-][A-Za-z0-9_]+)*/;
-const NUMBER = /[+−–-]?[0-9]+(\.[0-9]+)?([eE][+-]?[0-9]+)?/;
+// a ratio is one number: `4:1`
+const NUMBER = /[+−–-]?[0-9]+(\.[0-9]+)?(:[0-9]+(\.[0-9]+)?|[eE][+-]?[0-9]+)?/;
 
 /** @param {string[]} words */
 const any = (words) => choice(...words);

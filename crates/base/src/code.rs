@@ -74,6 +74,8 @@ pub mod codes {
         WRONG_UNIT Error "wrong-unit" "A unit does not fit the place";
         UNCERTAINTY_NOT_USED Error "uncertainty-not-used" "An uncertainty stands where no result would use it";
         UNCERTAINTY_TOO_LARGE Warning "uncertainty-too-large" "An uncertainty is larger than its figure";
+        WAVELENGTHS_NEED_FREQUENCY Error "wavelengths-need-frequency" "A length in wavelengths does not say at which frequency";
+        ISOLATION_NOT_USED Info "isolation-not-used" "An isolation enters no number";
         LEVELS_ADDED Error "levels-added" "Two power levels in dBm are added";
         POWER_TIMES_DECIBEL Error "power-times-decibel" "A power is multiplied by decibels";
         NOT_A_NUMBER Error "not-a-number" "An expression has no finite value";
@@ -129,6 +131,7 @@ pub mod codes {
         PROTECTOR_BEHIND Info "protector-behind" "A protector stands behind what it should protect";
         SWR_NOT_ADDED Info "swr-not-added" "Reflected power is not simply lost";
         FOLDBACK Warning "foldback" "The transmitter sees an SWR at which it turns itself down";
+        NOT_PASSIVE Warning "not-passive" "A part would give out more than it gets";
         LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";
         // readings and limits
         READING_INCOMPLETE Warning "reading-incomplete" "A reading names no instrument, date or person";

@@ -90,13 +90,16 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         }
         CableLoss::Construction(k) => {
             let coax = Coax {
-                inner_m: k.inner.value,
+                // the strands' own diameter counts for the impedance, the one over them for the loss
+                inner_m: k.inner.value * k.strand_diameter.value,
                 outer_m: k.outer.value,
                 permittivity: k.permittivity.value,
                 loss_tangent: k.loss_tangent.value,
-                strand: k.strand.value,
-                braid: k.braid.value,
-                resistivity: k.resistivity.value,
+                strand: k.strand.value * k.strand_diameter.value,
+                // the resistance goes with the root of the resistivity
+                braid: k.braid.value
+                    * libm::sqrt(k.outer_resistivity.value / k.inner_resistivity.value),
+                resistivity: k.inner_resistivity.value,
             };
             if z0_assumed {
                 z0 = coax.z0();

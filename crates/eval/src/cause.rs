@@ -28,6 +28,8 @@ pub(crate) enum Cause<'m> {
     Device(Loc),
     /// Coupling of a coupler.
     Coupling(Loc),
+    /// Share of a divider's branch.
+    Share(Loc, u32),
     /// What comes back from a part: SWR, return loss, resistance.
     Reflection(Loc),
     /// Reactance of an antenna.

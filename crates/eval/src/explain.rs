@@ -358,8 +358,9 @@ impl Cx<'_> {
         };
         let length = match l.length {
             Some(LineLength::Metres(m)) => m.value,
-            Some(LineLength::Wavelengths(w)) => {
-                w.value * downlead_physics::line::wavelength(self.band.hz, at.velocity)
+            Some(LineLength::Wavelengths { length, at_hz }) => {
+                let hz = at_hz.unwrap_or(self.band.hz);
+                length.value * downlead_physics::line::wavelength(hz, at.velocity)
             }
             None => 0.0,
         };

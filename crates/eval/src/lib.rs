@@ -20,6 +20,7 @@ mod point;
 mod rating;
 pub mod report;
 pub mod result;
+mod shared;
 mod snapshot;
 mod table;
 mod verdict;

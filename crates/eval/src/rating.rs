@@ -5,12 +5,13 @@ use downlead_physics::mismatch::max_voltage_rms;
 use downlead_physics::power::{ambient_factor, rating_by_attenuation, rating_by_sqrt, swr_factor};
 use downlead_quantity::{number, power};
 use downlead_station::Env;
-use downlead_station::model::{Device, PartData, Rating};
+use downlead_station::model::{Device, PartData, PartKind, Rating};
 
 use crate::assume::Assumed;
 use crate::cable;
 use crate::chain::{Ending, Feed, Run, Stretch};
 use crate::element::Element;
+use crate::shared::Load;
 use crate::verdict::{mean_factor, pep_factor};
 use downlead_physics::net::R0;
 
@@ -19,13 +20,15 @@ const ROUNDING: f64 = 1.0 + 1e-9;
 
 /// Checks the elements of a stretch against the nodes computed for it (trunk only: behind a
 /// divider there is less of everything).
-pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
+pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) -> Vec<Load> {
     let stated = mean_factor(f);
     let mean = stated.unwrap_or(1.0);
     let mut compared = false;
     let pep = pep_factor(f).unwrap_or(1.0);
     let mut found = Vec::new();
     let mut notes = Vec::new();
+    let mut loads = Vec::new();
+    let mut switched = Vec::new();
     let trunk: Vec<(f64, f64)> = run
         .nodes
         .iter()
@@ -41,6 +44,17 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
             break;
         }
         let z0 = e.line.map_or(R0, |l| l.at.z0);
+        if let Some(port) = e.port.filter(|_| e.kind.is(PartKind::Switch)) {
+            switched.push((e.def, port.text.clone()));
+        }
+        let mut load = Load {
+            def: e.def,
+            chain: e.chain,
+            source: f.part.loc,
+            switched: switched.clone().into(),
+            mean: None,
+            peak: None,
+        };
         if let Some((limit, loc, temperatures)) = rating(run.point.hz, e, run.cx.env) {
             compared = true;
             if !temperatures {
@@ -52,6 +66,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                 } else {
                     1.0
                 };
+            load.mean = Some((net * mean, derated, loc));
             if net * mean > derated * ROUNDING {
                 found.push(
                     Diagnostic::new(
@@ -77,6 +92,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
         }
         if let Some((volts, loc)) = voltage(e, run.cx.env) {
             let v = max_voltage_rms(net * pep, z0, swr);
+            load.peak = Some((v, volts, loc));
             if v > volts * ROUNDING {
                 found.push(
                     Diagnostic::new(
@@ -96,11 +112,22 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
                 );
             }
         }
+        if load.mean.is_some() || load.peak.is_some() {
+            loads.push(load);
+        }
     }
     if let Ending::Antenna(part, a, loc) = &s.end
         && let (Some(r), Some((net, _))) = (a.rating, trunk.last())
     {
         compared = true;
+        loads.push(Load {
+            def: part.loc,
+            chain: *loc,
+            source: f.part.loc,
+            switched: switched.into(),
+            mean: Some((net * mean, r.watts, r.loc)),
+            peak: None,
+        });
         if net * mean > r.watts * ROUNDING {
             found.push(
                 Diagnostic::new(
@@ -129,6 +156,7 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) {
     for (a, l) in notes {
         run.assumed.add(a, l);
     }
+    loads
 }
 
 /// Rating at the frequency and temperature of the element, where it stands, and whether its

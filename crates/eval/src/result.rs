@@ -288,6 +288,7 @@ pub enum Doubted {
     Bump,
     Loss,
     Coupling,
+    Share,
     Reflection,
     Reactance,
     Gain,
@@ -317,6 +318,7 @@ impl Doubted {
             Doubted::Construction => "dimensions of",
             Doubted::Bump => "impedance bump of",
             Doubted::Coupling => "coupling of",
+            Doubted::Share => "division in",
             Doubted::Reflection => "reflection of",
             Doubted::Reactance => "reactance of",
             Doubted::Efficiency => "efficiency of",
@@ -431,6 +433,8 @@ pub struct BandResult {
     pub logs: Box<[LogResult]>,
     /// Budget, largest first.
     pub budget: Box<[BudgetItem]>,
+    /// What the transmitter does to rated parts; until the station is judged as a whole.
+    pub(crate) loads: Box<[crate::shared::Load]>,
     /// Assumptions.
     pub(crate) assumptions: Box<[(Assumed, Loc)]>,
 }

@@ -100,8 +100,12 @@ impl<'m> Wiring<'m> {
                 b.add(Cause::Phase(who), libm::sqrt(u2));
             }
         }
-        b.add(Cause::Phases, libm::sqrt(small));
+        if libm::sqrt(small) > NOTICED * o.u {
+            b.add(Cause::Phases, libm::sqrt(small));
+        }
         complete(&mut b, o);
+        b.terms
+            .retain(|t| t.1.abs() > NOTICED * o.u || t.1.abs() > NOTICED_DB);
         b
     }
 }
@@ -109,14 +113,19 @@ impl<'m> Wiring<'m> {
 /// Phases that matter less share a row, dB (standard).
 const SMALL_PHASE_DB: f64 = 0.002;
 
+/// A row below this share of the uncertainty may be left out: squared it is nothing.
+const NOTICED: f64 = 0.01;
+
+/// And one that is smaller than any digit shows, dB.
+const NOTICED_DB: f64 = 5e-4;
+
 /// Lets the rows of a budget add up to what the sample found: what derivatives do not show is a
 /// row of its own; where they show too much, all shrink alike.
 fn complete(b: &mut Budget<'_>, o: &Output) {
     let shown = b.standard();
     let missing = o.u * o.u - shown * shown;
     if missing > 0.0 {
-        // below what any digit shows it would only be noise of the check
-        if libm::sqrt(missing) > 1e-4 * o.u.max(0.01) {
+        if libm::sqrt(missing) > NOTICED * o.u {
             b.add(Cause::Multiple, libm::sqrt(missing));
         }
     } else if shown > 0.0 {

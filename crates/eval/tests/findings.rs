@@ -969,3 +969,107 @@ fn a_row_with_watts_and_swr_says_one_thing() {
         ]
     );
 }
+
+/// A piece of cable is cut once: 2.25 wavelengths at 3.75 MHz with a velocity factor of 0.66 are
+/// 2.25 x 0.66 x 299 792 458 / 3.75e6 = 118.718 m, on 3.5 and on 4.0 MHz too.
+#[test]
+fn a_length_in_wavelengths_is_cut_for_one_frequency() {
+    let file = |length: &str| {
+        format!(
+            "band 80m 3.5 MHz to 4.0 MHz\ncable q {{\n    impedance 75 ohm\n    velocity 0.66\n    loss 0.5 dB/100 m/sqrt(MHz)\n    source \"a\"\n}}\nchain c on 80m {{\n    transmitter 100 W carrier\n    jumper {length} of q\n    antenna {{ gain 2 dBi; impedance 112.5 ohm }}\n}}\n"
+        )
+    };
+    let numbers = |length: &str| -> Vec<(f64, f64)> {
+        let s = load(&file(length));
+        let r = s.report();
+        let bands = &r.stations[0].chains[0].bands;
+        assert_eq!(bands.len(), 3);
+        bands
+            .iter()
+            .map(|b| (b.total_loss_db, b.transmitter_swr))
+            .collect()
+    };
+    let (waves, metres) = (
+        numbers("2.25 wavelengths at 3.75 MHz"),
+        numbers("118.717813 m"),
+    );
+    for (a, b) in waves.iter().zip(&metres) {
+        assert!(
+            (a.0 - b.0).abs() < 1e-6 && (a.1 - b.1).abs() < 1e-6,
+            "{a:?} {b:?}"
+        );
+    }
+    // 810° at 3.75 MHz are the same
+    assert_eq!(numbers("810° at 3.75 MHz"), waves);
+    none(
+        &file("2.25 wavelengths at 3.75 MHz"),
+        "wavelengths-need-frequency",
+    );
+    let d = one(&file("2.25 wavelengths"), "wavelengths-need-frequency");
+    says(
+        &d,
+        &["`jumper` is 2.25 wavelengths", "3.5 MHz, 3.75 MHz, 4 MHz"],
+    );
+    assert_eq!(d.fixes.len(), 3);
+    // on one frequency it is clear
+    let single = file("2.25 wavelengths").replace("3.5 MHz to 4.0 MHz", "3.75 MHz");
+    none(&single, "wavelengths-need-frequency");
+}
+
+#[test]
+fn a_part_of_several_chains_is_one_piece() {
+    let file = |receive: &str, length: &str| {
+        format!(
+            "band 2m {{\n    transmit 146.9 MHz\n    receive {receive}\n}}\nstation s {{\n    jumper J1 {length} of rg-213\n    divider T1 tee\n    chain out on 2m transmit {{\n        transmitter 1 W\n        T1 {{\n            branch {{ J1; antenna 0 dBi }}\n            branch {{ load }}\n        }}\n    }}\n    chain in on 2m receive {{\n        antenna 0 dBi\n        J1\n        receiver -119 dBm for 12 dB sinad\n    }}\n}}\n"
+        )
+    };
+    let d = one(
+        &file("146.3 MHz", "0.25 wavelengths"),
+        "wavelengths-need-frequency",
+    );
+    says(&d, &["`J1` is 0.25 wavelengths", "146.9 MHz, 146.3 MHz"]);
+    none(
+        &file("146.9 MHz", "0.25 wavelengths"),
+        "wavelengths-need-frequency",
+    );
+    none(
+        &file("146.3 MHz", "0.25 wavelengths at 146.6 MHz"),
+        "wavelengths-need-frequency",
+    );
+}
+
+/// |Γ|² + |S21|² of a part without a supply is at most 1 (Pozar, Microwave Engineering 4e, sec. 4.3,
+/// from memory): SWR 1.8 is |Γ| = 0.8/2.8, so at least −10 log10(1 − 0.0816) = 0.370 dB are lost.
+#[test]
+fn a_part_gives_out_no_more_than_it_gets() {
+    let file = |part: &str| chain("1 W", part, "antenna 0 dBi");
+    let d = one(&file("filter 0.20 dB, swr 1.8"), "not-passive");
+    says(&d, &["SWR of 1.8", "8.16 %", "95.5 %"]);
+    assert!(d.help[0].contains("0.37 dB"), "{:?}", d.help);
+    for part in [
+        "filter 0.36 dB, swr 1.8",
+        "circulator { loss 0.1 dB; return-loss 15 dB }",
+        "jumper 0.05 dB, return-loss 15 dB",
+        "switch of s",
+        "connector 2 of c",
+    ] {
+        let text = file(part)
+            + "device s {\n    kind switch\n    loss 0.05 dB\n    swr 1.4\n    source \"a\"\n}\nconnector c {\n    loss 0.01 dB\n    swr 1.2\n    source \"a\"\n}\n";
+        one(&text, "not-passive");
+    }
+    for part in [
+        "filter 0.38 dB, swr 1.8",
+        "protector 0.1 dB, return-loss 20 dB",
+        "isolator 0.5 dB, swr 1.3, isolation 25 dB",
+        "amplifier 13 dB gain, swr 1.8",
+        "jumper 0.2 dB, return-loss 20 dB",
+    ] {
+        none(&file(part), "not-passive");
+    }
+    // on the band where it is so
+    let d = one(
+        "band 2m 145 MHz\nband 70cm 435 MHz\nchain c on 2m, 70cm {\n    transmitter 1 W\n    filter { loss 0.4 dB on 2m; loss 0.1 dB on 70cm; swr 1.5 }\n    antenna 0 dBi\n}\n",
+        "not-passive",
+    );
+    says(&d, &["0.10 dB"]);
+}

@@ -92,7 +92,38 @@ pub(crate) static QUALIFIERS: &[(&str, &str)] = &[
     ("swr", "standing wave ratio"),
     ("return-loss", "return loss"),
     ("rating", "mean power it may carry"),
-    ("isolation", "isolation between ports"),
+    (
+        "isolation",
+        "what an isolator or circulator loses the wrong way round",
+    ),
+    (
+        "rejects",
+        "what a leg or port keeps off, at a frequency or on a band",
+    ),
+    (
+        "reversed",
+        "lies the other way round than it was measured, or than the power flows",
+    ),
+    (
+        "ratio",
+        "of a balun, impedance away from the transmitter over that on its side",
+    ),
+    (
+        "series",
+        "of a balun's loss: in series with the line, it grows with the current",
+    ),
+    (
+        "shunt",
+        "of a balun's loss: across the line, it grows with the voltage",
+    ),
+    (
+        "split",
+        "share of the power that each branch of a divider gets, in their order",
+    ),
+    (
+        "tee",
+        "a plain junction: its branches are just joined in parallel",
+    ),
     ("loss", "loss so far, counted from the transmitter"),
     ("clad", "a copper-clad steel centre conductor"),
     ("wgs84", "datum of the position"),

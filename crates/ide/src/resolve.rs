@@ -261,16 +261,20 @@ fn port_in<'s>(d: &Def<'s>, port: &str) -> Option<Def<'s>> {
 /// Names of the ports of a part.
 pub(crate) fn ports<'s>(s: &'s Snapshot, part: &Def<'s>) -> Vec<&'s str> {
     let list = |d: &Def<'s>| -> Vec<&'s str> {
-        d.stmt
-            .block()
-            .into_iter()
-            .flat_map(|b| b.iter())
-            .filter_map(|x| match x.keyword() {
-                Some("port") => x.atoms().get(1).map(|a| x.text(*a)),
-                Some(w @ ("high" | "low")) => Some(w),
-                _ => None,
-            })
-            .collect()
+        let lines = d.stmt.block().into_iter().flat_map(|b| b.iter());
+        let named = lines.filter_map(|x| match x.keyword() {
+            Some("port") => x.atoms().get(1).map(|a| x.text(*a)),
+            Some(w @ ("high" | "low")) => Some(w),
+            _ => None,
+        });
+        // a leg may have several lines
+        let mut once: Vec<&str> = Vec::new();
+        named.for_each(|n| {
+            if !once.contains(&n) {
+                once.push(n);
+            }
+        });
+        once
     };
     let own = list(part);
     if own.is_empty() {

@@ -257,16 +257,18 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
         "conductor" if word == "rating" => vec![Temperature],
         "on" if matches!(word, "chain" | "readings") => vec![Frequency],
         "over" => vec![Frequency],
-        "added" | "wet" | "for" | "isolation" | "return-loss" | "excess" | "figure" | "coupled" => {
+        "added" | "wet" | "for" | "isolation" | "rejects" | "return-loss" | "excess" | "figure"
+        | "coupled" => {
             vec![Decibel]
         }
+        "split" => vec![Percent, Decibel],
         "passes" | "valid" => vec![Frequency],
         "duty" | "keyed" | "efficiency" => vec![Percent],
         "rating" | "scale" | "resolution" | "power" => vec![Power, Level],
         "height" | "ground" => vec![Length],
         "reactance" => vec![Impedance],
         "directivity" => vec![GainIsotropic, GainDipole],
-        "swr" | "k" | "foldback" => Vec::new(),
+        "swr" | "k" | "foldback" | "ratio" => Vec::new(),
         _ => match (cx, word) {
             (_, "band" | "transmit" | "receive") => vec![Frequency],
             (Context::Connector, "limit") => vec![Frequency],
@@ -290,14 +292,14 @@ fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) ->
             (_, "impedance") => vec![Impedance],
             (_, "voltage") => vec![Voltage],
             (_, "size" | "inner" | "outer" | "diameter" | "spacing") => vec![Length],
-            (_, "resistivity") => vec![Resistivity],
+            (_, "resistivity" | "inner-resistivity" | "outer-resistivity") => vec![Resistivity],
             (_, "accuracy") => vec![Percent, Decibel],
             (_, "position") => vec![Angle],
             (_, "let") => vec![Length, Decibel, Power, Frequency],
             (
                 _,
                 "connector" | "adapter" | "divider" | "velocity" | "permittivity" | "loss-tangent"
-                | "strand" | "braid" | "ways",
+                | "strand" | "strand-diameter" | "braid" | "ways",
             ) => Vec::new(),
             (_, w) if PartKind::from_word(w).is_some() => vec![Decibel, Percent],
             _ => Vec::new(),

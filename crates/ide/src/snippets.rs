@@ -53,7 +53,7 @@ pub(crate) fn snippet(cx: Context, word: &str, station: bool) -> Option<&'static
             "receiver ${1:RX1} ${2:-119 dBm} for 12 dB sinad, noise figure ${3:6 dB}"
         }
         (Context::Station, "duplexer") => {
-            "duplexer ${1:DU1} {\n    high ${2:1.5 dB}\n    low ${3:1.5 dB}\n    isolation ${4:85 dB}\n}"
+            "duplexer ${1:DU1} {\n    high ${2:1.5 dB}, rejects ${3:85 dB}\n    low ${4:1.5 dB}, rejects ${5:85 dB}\n}"
         }
         (Context::Station, "diplexer") => {
             "diplexer ${1:DX1} {\n    high ${2:0.3 dB}\n    low ${3:0.2 dB}\n}"

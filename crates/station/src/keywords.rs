@@ -114,9 +114,9 @@ keywords! {
     "joins" [Station, Connector, Chain] "joins CONNECTOR | joins FAMILY to FAMILY" "The join between two neighbours with no connector between; in a connector, the two families it joins.";
     "transmitter" [Station, Chain] "transmitter [TAG] POWER [carrier | pep | mean], MODE …" "A transmitter and its power into its design impedance.";
     "receiver" [Station, Chain] "receiver [TAG] LEVEL for CRITERION, noise figure NF" "A receiver, the end of a receive chain.";
-    "run" [Station, Chain] "run [TAG] LENGTH of CABLE, PLACE … | run [TAG] from \"FILE\"" "A main run of cable.";
-    "jumper" [Station, Chain] "jumper [TAG] LENGTH of CABLE, PLACE … | jumper [TAG] from \"FILE\"" "A short cable between devices.";
-    "tail" [Station, Chain] "tail [TAG] LENGTH of CABLE, PLACE … | tail [TAG] from \"FILE\"" "A flexible cable at the end of a run.";
+    "run" [Station, Chain] "run [TAG] LENGTH [at FREQUENCY] of CABLE, PLACE … | run [TAG] from \"FILE\"" "A main run of cable.";
+    "jumper" [Station, Chain] "jumper [TAG] LENGTH [at FREQUENCY] of CABLE, PLACE … | jumper [TAG] from \"FILE\"" "A short cable between devices.";
+    "tail" [Station, Chain] "tail [TAG] LENGTH [at FREQUENCY] of CABLE, PLACE … | tail [TAG] from \"FILE\"" "A flexible cable at the end of a run.";
     "pad" [Station, Chain] "pad [TAG] LOSS | pad [TAG] from \"FILE\"" "An attenuator.";
     "filter" [Station, Chain] "filter [TAG] LOSS, passes LOW to HIGH | filter [TAG] from \"FILE\"" "A filter.";
     "isolator" [Station, Chain] "isolator [TAG] LOSS | isolator [TAG] from \"FILE\"" "An isolator with its load.";
@@ -125,12 +125,12 @@ keywords! {
     "switch" [Station, Chain] "switch [TAG] LOSS | switch [TAG] from \"FILE\" | switch TAG { port NAME LOSS }" "A switch or relay.";
     "coupler" [Station, Chain] "coupler [TAG] 20 dB coupled | coupler [TAG] from \"FILE\"" "A directional coupler in the main line.";
     "meter" [Station, Chain] "meter [TAG] LOSS | meter [TAG] from \"FILE\"" "A through-line meter left in the line.";
-    "balun" [Station, Chain] "balun [TAG] LOSS | balun [TAG] from \"FILE\"" "A balun or choke.";
+    "balun" [Station, Chain] "balun [TAG] LOSS [series | shunt], ratio 4:1 | balun [TAG] from \"FILE\"" "A balun or choke, with its ratio of impedances.";
     "tuner" [Station, Chain] "tuner [TAG] LOSS | tuner [TAG] from \"FILE\"" "A tuner: the net power into the line becomes the rated one; from a file, what it does at that setting.";
-    "duplexer" [Station, Chain] "duplexer TAG { high LOSS; low LOSS; isolation I }" "Parts transmit and receive of one band.";
-    "diplexer" [Station, Chain] "diplexer TAG { high LOSS; low LOSS }" "Joins two bands on one line.";
-    "combiner" [Station, Chain] "combiner TAG { port NAME LOSS }" "Joins several transmitters.";
-    "divider" [Station, Chain] "divider [TAG] 2 way, excess LOSS" "Divides the power among branches.";
+    "duplexer" [Station, Chain] "duplexer TAG { high LOSS, rejects R at F; low LOSS, rejects R at F }" "Parts transmit and receive of one band.";
+    "diplexer" [Station, Chain] "diplexer TAG { high LOSS, rejects R on BAND; low LOSS, rejects R on BAND }" "Joins two bands on one line.";
+    "combiner" [Station, Chain] "combiner TAG { port NAME LOSS, rejects R }" "Joins several transmitters.";
+    "divider" [Station, Chain] "divider [TAG] 2 way, excess LOSS | divider [TAG] split 70 % 30 % | divider [TAG] tee" "Divides the power among branches.";
     "branch" [Chain] "branch [NAME] { … }" "One branch behind a divider.";
     "branches" [Chain] "branches in phase | branches apart" "How the fields of the branches add.";
     "amplifier" [Station, Chain] "amplifier [TAG] GAIN gain | amplifier [TAG] from \"FILE\"" "An amplifier.";
@@ -160,8 +160,11 @@ keywords! {
     "permittivity" [Construction] "permittivity E" "Relative permittivity of the dielectric.";
     "loss-tangent" [Construction] "loss-tangent T" "Loss tangent of the dielectric.";
     "strand" [Construction] "strand 1.25" "Factor of a stranded inner conductor on its resistance (1 is solid).";
+    "strand-diameter" [Construction] "strand-diameter 0.97" "Effective diameter of a stranded inner conductor over the one over its strands, for the impedance.";
     "braid" [Construction] "braid 1.9" "Factor of the outer conductor on its resistance (1 is a smooth tube).";
     "resistivity" [Construction] "resistivity 1.7241e-8 ohm-m" "Resistivity of the conductors.";
+    "inner-resistivity" [Construction] "inner-resistivity 2.8e-8 ohm-m" "Resistivity of the inner conductor, where the two differ.";
+    "outer-resistivity" [Construction] "outer-resistivity 2.8e-8 ohm-m" "Resistivity of the outer conductor, where the two differ.";
     "diameter" [Construction] "diameter 2 mm" "Diameter of each wire.";
     "spacing" [Construction] "spacing 150 mm" "Distance between the wires' centres.";
     "family" [Connector] "family n" "Connector family.";
@@ -184,14 +187,17 @@ keywords! {
     "short" [Readings] "short TAG RETURN-LOSS | short TAG from \"FILE\"" "Return loss of the piece with its far end shorted.";
     "equalise" [Readings] "equalise READING with INSTRUMENT, against READING with INSTRUMENT" "What two meters show one behind the other.";
     "kind" [Device] "kind KIND" "What kind of device it is.";
-    "high" [Device] "high LOSS, passes LOW to HIGH | high from \"FILE\", passes LOW to HIGH" "The leg for the higher frequency.";
-    "low" [Device] "low LOSS, passes LOW to HIGH | low from \"FILE\", passes LOW to HIGH" "The leg for the lower frequency.";
-    "port" [Device] "port NAME LOSS | port NAME from \"FILE\"" "A port and its loss to the common one.";
+    "high" [Device] "high LOSS, passes LOW to HIGH, rejects LOSS at FREQUENCY | high from \"FILE\", passes LOW to HIGH" "The leg for the higher frequency.";
+    "low" [Device] "low LOSS, passes LOW to HIGH, rejects LOSS at FREQUENCY | low from \"FILE\", passes LOW to HIGH" "The leg for the lower frequency.";
+    "port" [Device] "port NAME LOSS, rejects LOSS on BAND | port NAME from \"FILE\"" "A port, its loss to the common one, and what it keeps off.";
     "from" [Device, Antenna] "from \"FILE\" [reversed] [on BAND], accuracy 0.1 dB" "A network file (Touchstone) with its figures: .s2p of a part, .s1p of an antenna or load.";
-    "isolation" [Device] "isolation 85 dB" "Isolation between the ports.";
+    "isolation" [Device] "isolation 25 dB" "What an isolator or circulator loses the wrong way round.";
+    "ratio" [Device] "ratio 4:1" "Of a balun: impedance of the side away from the transmitter over that of the transmitter's side.";
+    "split" [Device] "split 70 % 30 %" "Of a divider: the share of the power that each branch gets, or the loss to it in dB.";
+    "tee" [Device] "tee" "Of a divider: its branches are just joined in parallel.";
     "reversed" [Device] "reversed" "The part lies the other way round: of an isolator, circulator, coupler or amplifier, or of a network file.";
-    "return-loss" [Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, an antenna, an end of the bench.";
-    "swr" [Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, an antenna, an end of the bench.";
+    "return-loss" [Connector, Device, Antenna] "return-loss 20 dB" "Return loss: of a device's ports, the ends of a line, a pair of connectors, an antenna, an end of the bench.";
+    "swr" [Connector, Device, Antenna] "swr 1.3 [on BAND]" "SWR: of a device's ports, the ends of a line, a pair of connectors, an antenna, an end of the bench.";
     "passes" [Device] "passes LOW to HIGH" "Pass band.";
     "gain" [Device, Antenna] "gain 5.2 dBi [realized] on BAND" "Gain: of an antenna in dBi or dBd, of an amplifier in dB.";
     "noise" [Device, Receiver] "noise figure 6 dB" "Noise figure.";
@@ -248,6 +254,7 @@ pub static WORDS: &[&str] = &[
     "ends",
     "shared",
     "passes",
+    "rejects",
     "realized",
     "coupled",
     "way",
@@ -287,6 +294,11 @@ pub static WORDS: &[&str] = &[
     "reference",
     "from",
     "reversed",
+    "ratio",
+    "series",
+    "shunt",
+    "split",
+    "tee",
     "over",
     "input",
     "against",

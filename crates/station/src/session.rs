@@ -72,7 +72,7 @@ impl Piece {
     pub fn metres(&self) -> Option<Measure> {
         match self.line()?.length? {
             LineLength::Metres(m) => Some(m),
-            LineLength::Wavelengths(_) => None,
+            LineLength::Wavelengths { .. } => None,
         }
     }
 }

@@ -64,15 +64,55 @@ const DEVICE: &[&str] = &[
     "accuracy",
 ];
 
+const BALUN: &[&str] = &[
+    "series",
+    "shunt",
+    "ratio",
+    "of",
+    "passes",
+    "swr",
+    "return-loss",
+    "rating",
+    "isolation",
+    "excess",
+    "noise",
+    "ends",
+    "from",
+    "reversed",
+    "accuracy",
+];
+
+const DIVIDER: &[&str] = &[
+    "split",
+    "tee",
+    "of",
+    "passes",
+    "swr",
+    "return-loss",
+    "rating",
+    "isolation",
+    "excess",
+    "noise",
+    "ends",
+];
+
 /// Words that only some statements take, besides what can be said about figures.
 #[must_use]
 pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
     match (cx, word) {
         (Context::Cable, "loss") => &["from", "of", "accuracy"],
         (Context::Cable, "accuracy") => &["k", "to", "shared"],
-        (_, "run" | "jumper" | "tail") => {
-            &["of", "added", "wet", "ends", "from", "reversed", "accuracy"]
-        }
+        (_, "run" | "jumper" | "tail") => &[
+            "of",
+            "added",
+            "wet",
+            "ends",
+            "swr",
+            "return-loss",
+            "from",
+            "reversed",
+            "accuracy",
+        ],
         (_, "piece") => &["of", "connector", "adapter", "added", "ends"],
         (_, "transmitter" | "power") => &[
             "carrier",
@@ -94,7 +134,7 @@ pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
         (Context::Antenna, "gain" | "directivity") => &["realized"],
         (Context::Antenna, "impedance") => &["with", "reactance", "from"],
         (Context::Device, "high" | "low" | "port" | "from") => {
-            &["passes", "from", "reversed", "accuracy"]
+            &["passes", "rejects", "from", "reversed", "accuracy"]
         }
         (Context::Device, "loss") => &["passes"],
         (_, "read") => &["forward", "reflected", "net", "swr"],
@@ -103,7 +143,8 @@ pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
         (_, "rating") => &["ambient", "conductor"],
         (Context::Session | Context::Readings, _) => &[],
         // more ports than a network file of a chain has
-        (_, "divider") => DEVICE.split_at(DEVICE.len() - 3).0,
+        (_, "divider") => DIVIDER,
+        (_, "balun") => BALUN,
         (_, w) if PartKind::from_word(w).is_some() => DEVICE,
         _ => &[],
     }

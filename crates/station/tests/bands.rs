@@ -79,3 +79,53 @@ fn what_may_be_meant_is_left_alone() {
         assert_eq!(found(text), [], "{text}");
     }
 }
+
+#[test]
+fn bands_of_a_figure_stand_without_commas() {
+    let told = |text: &str| {
+        let tree = File::parse(text);
+        let items = tree.items().iter();
+        items
+            .flat_map(|p| lower(&p.item, &Lets::default(), false).diagnostics)
+            .collect::<Vec<_>>()
+    };
+    for (line, mended) in [
+        (
+            "transmitter TX1 { power 100 W pep on 80m, 20m }",
+            "transmitter TX1 { power 100 W pep on 80m 20m }",
+        ),
+        (
+            "run M1 46 m of x, added 1.3 dB on 2m, 70cm, at 15 °C",
+            "run M1 46 m of x, added 1.3 dB on 2m 70cm, at 15 °C",
+        ),
+        (
+            "protector P1 { loss 0.1 dB on 2m, 70cm, 23cm }",
+            "protector P1 { loss 0.1 dB on 2m 70cm 23cm }",
+        ),
+        (
+            "antenna A1 { gain 5 dBi on aprs, 2m }",
+            "antenna A1 { gain 5 dBi on aprs 2m }",
+        ),
+    ] {
+        let mut text = format!("station s {{ {line} }}");
+        let right = format!("station s {{ {mended} }}");
+        let mut found = told(&text);
+        assert!(!found.is_empty(), "{line}");
+        // each comma is told, with what takes it away
+        while let Some(d) = found.pop() {
+            assert_eq!(d.code.id, "unexpected-word", "{line}: {}", d.message);
+            assert!(
+                d.message.contains("without commas"),
+                "{line}: {}",
+                d.message
+            );
+            let edit = &d.fixes[0].edits[0];
+            text.replace_range(edit.loc.span.range(), &edit.text);
+        }
+        assert_eq!(text, right);
+        assert!(told(&text).is_empty(), "{text}: {:?}", told(&text));
+    }
+    // no band stands before it
+    let found = told("station s { protector P1 { loss 0.1 dB, 70cm } }");
+    assert!(!found[0].message.contains("without commas"));
+}

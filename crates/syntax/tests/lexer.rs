@@ -138,6 +138,29 @@ fn dates_and_angles_are_single_tokens() {
 }
 
 #[test]
+fn a_ratio_is_one_number_without_a_unit() {
+    use SyntaxKind::{Number, Word};
+    assert_eq!(
+        solid("ratio 4:1 1:4.5 4:1m"),
+        [
+            (Word, "ratio"),
+            (Number, "4:1"),
+            (Number, "1:4.5"),
+            (Number, "4:1"),
+            (Word, "m"),
+        ]
+    );
+    assert_eq!(number("4:1"), (4.0, ""));
+    assert_eq!(number("1:4"), (0.25, ""));
+    assert_eq!(number("2.25:1.5"), (1.5, ""));
+    let said = |text: &str| File::parse(text).diagnostics().next().map(|d| d.code.id);
+    assert_eq!(said("ratio 4:0"), Some("not-a-number"));
+    assert_eq!(said("ratio 0:0"), Some("not-a-number"));
+    assert_eq!(said("ratio: 4"), Some("invalid-character"));
+    assert_eq!(said("ratio 4: 1"), Some("invalid-character"));
+}
+
+#[test]
 fn a_minus_is_a_sign_before_digits_where_no_value_ends() {
     let dump = |text: &str| File::parse(text).dump(false).trim().to_owned();
     assert_eq!(dump("x -10 °C"), "x [-10 °C]");

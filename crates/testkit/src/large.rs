@@ -87,14 +87,12 @@ fn station(out: &mut String, n: usize) {
     jumper J1 1.4 m of jumper-5mm, shelter
     isolator IS1 0.55 dB ± 0.15 dB, sheet \"IS-2 p. 3\"
     duplexer DU1 {{
-        high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz, sheet \"DU-6 p. 2\"
-        low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz, sheet \"DU-6 p. 2\"
-        isolation 85 dB
+        high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz, rejects 85 dB at 146.3137 MHz, sheet \"DU-6 p. 2\"
+        low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz, rejects 85 dB at 146.9137 MHz, sheet \"DU-6 p. 2\"
     }}
     duplexer DU2 {{
-        high 1.10 dB ± 0.15 dB
-        low 1.15 dB ± 0.15 dB
-        isolation 80 dB
+        high 1.10 dB ± 0.15 dB, rejects 80 dB at 431.3137 MHz
+        low 1.15 dB ± 0.15 dB, rejects 80 dB at 438.9137 MHz
     }}
     diplexer DX1 {{
         low 0.20 dB ± 0.15 dB, passes 136 MHz to 174 MHz

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 283
+#define SYMBOL_COUNT 292
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 261
+#define TOKEN_COUNT 270
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -84,220 +84,229 @@ enum ts_symbol_identifiers {
   anon_sym_permittivity = 66,
   anon_sym_loss_DASHtangent = 67,
   anon_sym_strand = 68,
-  anon_sym_braid = 69,
-  anon_sym_resistivity = 70,
-  anon_sym_diameter = 71,
-  anon_sym_spacing = 72,
-  anon_sym_family = 73,
-  anon_sym_bump = 74,
-  anon_sym_calibrated = 75,
-  anon_sym_scale = 76,
-  anon_sym_resolution = 77,
-  anon_sym_due = 78,
-  anon_sym_linearity = 79,
-  anon_sym_repeatability = 80,
-  anon_sym_generator = 81,
-  anon_sym_piece = 82,
-  anon_sym_readings = 83,
-  anon_sym_resonance = 84,
-  anon_sym_delay = 85,
-  anon_sym_phase = 86,
-  anon_sym_baseline = 87,
-  anon_sym_through = 88,
-  anon_sym_open = 89,
-  anon_sym_short = 90,
-  anon_sym_equalise = 91,
-  anon_sym_kind = 92,
-  anon_sym_high = 93,
-  anon_sym_low = 94,
-  anon_sym_port = 95,
-  anon_sym_from = 96,
-  anon_sym_isolation = 97,
-  anon_sym_reversed = 98,
-  anon_sym_return_DASHloss = 99,
-  anon_sym_swr = 100,
-  anon_sym_passes = 101,
-  anon_sym_gain = 102,
-  anon_sym_noise = 103,
-  anon_sym_excess = 104,
-  anon_sym_ways = 105,
-  anon_sym_coupled = 106,
-  anon_sym_power = 107,
-  anon_sym_mode = 108,
-  anon_sym_duty = 109,
-  anon_sym_keyed = 110,
-  anon_sym_foldback = 111,
-  anon_sym_sensitivity = 112,
-  anon_sym_directivity = 113,
-  anon_sym_efficiency = 114,
-  anon_sym_height = 115,
-  anon_sym_added = 116,
-  anon_sym_against = 117,
-  anon_sym_agl = 118,
-  anon_sym_am = 119,
-  anon_sym_ambient = 120,
-  anon_sym_amsl = 121,
-  anon_sym_apart = 122,
-  anon_sym_at = 123,
-  anon_sym_by = 124,
-  anon_sym_carrier = 125,
-  anon_sym_clad = 126,
-  anon_sym_corrected = 127,
-  anon_sym_cw = 128,
-  anon_sym_data = 129,
-  anon_sym_displayed = 130,
-  anon_sym_eirp = 131,
-  anon_sym_ends = 132,
-  anon_sym_erp = 133,
-  anon_sym_etrs89 = 134,
-  anon_sym_figure = 135,
-  anon_sym_fm = 136,
-  anon_sym_for = 137,
-  anon_sym_forward = 138,
-  anon_sym_full = 139,
-  anon_sym_guess = 140,
-  anon_sym_haat = 141,
-  anon_sym_in = 142,
-  anon_sym_input = 143,
-  anon_sym_k = 144,
-  anon_sym_maximum = 145,
-  anon_sym_mean = 146,
-  anon_sym_nad27 = 147,
-  anon_sym_nad83 = 148,
-  anon_sym_net = 149,
-  anon_sym_nominal = 150,
-  anon_sym_of = 151,
-  anon_sym_on = 152,
-  anon_sym_output = 153,
-  anon_sym_over = 154,
-  anon_sym_pep = 155,
-  anon_sym_per = 156,
-  anon_sym_rated = 157,
-  anon_sym_reactance = 158,
-  anon_sym_reading = 159,
-  anon_sym_realized = 160,
-  anon_sym_reference = 161,
-  anon_sym_reflected = 162,
-  anon_sym_shared = 163,
-  anon_sym_sheet = 164,
-  anon_sym_sinad = 165,
-  anon_sym_since = 166,
-  anon_sym_ssb = 167,
-  anon_sym_ssb_DASHprocessed = 168,
-  anon_sym_to = 169,
-  anon_sym_typical = 170,
-  anon_sym_way = 171,
-  anon_sym_wet = 172,
-  anon_sym_wgs84 = 173,
-  anon_sym_with = 174,
-  anon_sym_COMMA = 175,
-  anon_sym_EQ = 176,
-  anon_sym_u00b1 = 177,
-  anon_sym_PLUS_SLASH_DASH = 178,
-  anon_sym_LPAREN = 179,
-  anon_sym_RPAREN = 180,
-  anon_sym_DASH = 181,
-  anon_sym_u2212 = 182,
-  anon_sym_u2013 = 183,
-  anon_sym_PLUS = 184,
-  anon_sym_STAR = 185,
-  anon_sym_SLASH = 186,
-  sym__glued = 187,
-  sym_date = 188,
-  sym_dms = 189,
-  sym_number = 190,
-  aux_sym_unit_token1 = 191,
-  aux_sym_unit_token2 = 192,
-  aux_sym_unit_token3 = 193,
-  aux_sym_unit_token4 = 194,
-  aux_sym_unit_token5 = 195,
-  aux_sym_unit_token6 = 196,
-  anon_sym_wavelengths = 197,
-  anon_sym_wavelength = 198,
-  aux_sym_unit_token7 = 199,
-  aux_sym_unit_token8 = 200,
-  aux_sym_unit_token9 = 201,
-  aux_sym_unit_token10 = 202,
-  anon_sym_ohm_DASHm = 203,
-  aux_sym_unit_token11 = 204,
-  aux_sym_unit_token12 = 205,
-  anon_sym_degC = 206,
-  anon_sym_degF = 207,
-  anon_sym_ohms = 208,
-  aux_sym_unit_token13 = 209,
-  anon_sym_GHz = 210,
-  anon_sym_MHz = 211,
-  anon_sym_dBW = 212,
-  anon_sym_dBd = 213,
-  anon_sym_dBi = 214,
-  anon_sym_dBm = 215,
-  anon_sym_deg = 216,
-  anon_sym_kHz = 217,
-  anon_sym_min = 218,
-  anon_sym_ohm = 219,
-  anon_sym_Hz = 220,
-  anon_sym_cm = 221,
-  anon_sym_dB = 222,
-  anon_sym_ft = 223,
-  anon_sym_kV = 224,
-  anon_sym_kW = 225,
-  anon_sym_km = 226,
-  anon_sym_mW = 227,
-  anon_sym_mi = 228,
-  anon_sym_mm = 229,
-  anon_sym_ms = 230,
-  anon_sym_ns = 231,
-  anon_sym_uV = 232,
-  anon_sym_uW = 233,
-  anon_sym_us = 234,
-  anon_sym_yd = 235,
-  anon_sym_u00b0C = 236,
-  anon_sym_u00b0F = 237,
-  anon_sym_u00b5V = 238,
-  anon_sym_u00b5W = 239,
-  anon_sym_u00b5s = 240,
-  anon_sym_u03a9m = 241,
-  anon_sym_u03bcV = 242,
-  anon_sym_u03bcW = 243,
-  anon_sym_u03bcs = 244,
-  anon_sym_u2126m = 245,
-  anon_sym_PERCENT = 246,
-  anon_sym_A = 247,
-  anon_sym_V = 248,
-  anon_sym_W = 249,
-  anon_sym_h = 250,
-  anon_sym_m = 251,
-  anon_sym_s = 252,
-  anon_sym_u00b0 = 253,
-  anon_sym_u03a9 = 254,
-  anon_sym_u03bb = 255,
-  anon_sym_u2126 = 256,
-  sym_root = 257,
-  sym_digit_name = 258,
-  sym_string = 259,
-  sym_comment = 260,
-  sym_source_file = 261,
-  sym__line = 262,
-  sym__end = 263,
-  sym_statement = 264,
-  sym_block_statement = 265,
-  sym_block = 266,
-  sym__head = 267,
-  sym_keyword = 268,
-  sym_only_word = 269,
-  sym_word = 270,
-  sym__value = 271,
-  sym_range = 272,
-  sym_tolerance = 273,
-  sym_coverage = 274,
-  sym__expression = 275,
-  sym_parenthesized_expression = 276,
-  sym_negation = 277,
-  sym_binary_expression = 278,
-  sym_quantity = 279,
-  sym_unit = 280,
-  aux_sym_source_file_repeat1 = 281,
-  aux_sym__head_repeat1 = 282,
+  anon_sym_strand_DASHdiameter = 69,
+  anon_sym_braid = 70,
+  anon_sym_resistivity = 71,
+  anon_sym_inner_DASHresistivity = 72,
+  anon_sym_outer_DASHresistivity = 73,
+  anon_sym_diameter = 74,
+  anon_sym_spacing = 75,
+  anon_sym_family = 76,
+  anon_sym_bump = 77,
+  anon_sym_calibrated = 78,
+  anon_sym_scale = 79,
+  anon_sym_resolution = 80,
+  anon_sym_due = 81,
+  anon_sym_linearity = 82,
+  anon_sym_repeatability = 83,
+  anon_sym_generator = 84,
+  anon_sym_piece = 85,
+  anon_sym_readings = 86,
+  anon_sym_resonance = 87,
+  anon_sym_delay = 88,
+  anon_sym_phase = 89,
+  anon_sym_baseline = 90,
+  anon_sym_through = 91,
+  anon_sym_open = 92,
+  anon_sym_short = 93,
+  anon_sym_equalise = 94,
+  anon_sym_kind = 95,
+  anon_sym_high = 96,
+  anon_sym_low = 97,
+  anon_sym_port = 98,
+  anon_sym_from = 99,
+  anon_sym_isolation = 100,
+  anon_sym_ratio = 101,
+  anon_sym_split = 102,
+  anon_sym_tee = 103,
+  anon_sym_reversed = 104,
+  anon_sym_return_DASHloss = 105,
+  anon_sym_swr = 106,
+  anon_sym_passes = 107,
+  anon_sym_gain = 108,
+  anon_sym_noise = 109,
+  anon_sym_excess = 110,
+  anon_sym_ways = 111,
+  anon_sym_coupled = 112,
+  anon_sym_power = 113,
+  anon_sym_mode = 114,
+  anon_sym_duty = 115,
+  anon_sym_keyed = 116,
+  anon_sym_foldback = 117,
+  anon_sym_sensitivity = 118,
+  anon_sym_directivity = 119,
+  anon_sym_efficiency = 120,
+  anon_sym_height = 121,
+  anon_sym_added = 122,
+  anon_sym_against = 123,
+  anon_sym_agl = 124,
+  anon_sym_am = 125,
+  anon_sym_ambient = 126,
+  anon_sym_amsl = 127,
+  anon_sym_apart = 128,
+  anon_sym_at = 129,
+  anon_sym_by = 130,
+  anon_sym_carrier = 131,
+  anon_sym_clad = 132,
+  anon_sym_corrected = 133,
+  anon_sym_cw = 134,
+  anon_sym_data = 135,
+  anon_sym_displayed = 136,
+  anon_sym_eirp = 137,
+  anon_sym_ends = 138,
+  anon_sym_erp = 139,
+  anon_sym_etrs89 = 140,
+  anon_sym_figure = 141,
+  anon_sym_fm = 142,
+  anon_sym_for = 143,
+  anon_sym_forward = 144,
+  anon_sym_full = 145,
+  anon_sym_guess = 146,
+  anon_sym_haat = 147,
+  anon_sym_in = 148,
+  anon_sym_input = 149,
+  anon_sym_k = 150,
+  anon_sym_maximum = 151,
+  anon_sym_mean = 152,
+  anon_sym_nad27 = 153,
+  anon_sym_nad83 = 154,
+  anon_sym_net = 155,
+  anon_sym_nominal = 156,
+  anon_sym_of = 157,
+  anon_sym_on = 158,
+  anon_sym_output = 159,
+  anon_sym_over = 160,
+  anon_sym_pep = 161,
+  anon_sym_per = 162,
+  anon_sym_rated = 163,
+  anon_sym_reactance = 164,
+  anon_sym_reading = 165,
+  anon_sym_realized = 166,
+  anon_sym_reference = 167,
+  anon_sym_reflected = 168,
+  anon_sym_rejects = 169,
+  anon_sym_series = 170,
+  anon_sym_shared = 171,
+  anon_sym_sheet = 172,
+  anon_sym_shunt = 173,
+  anon_sym_sinad = 174,
+  anon_sym_since = 175,
+  anon_sym_ssb = 176,
+  anon_sym_ssb_DASHprocessed = 177,
+  anon_sym_to = 178,
+  anon_sym_typical = 179,
+  anon_sym_way = 180,
+  anon_sym_wet = 181,
+  anon_sym_wgs84 = 182,
+  anon_sym_with = 183,
+  anon_sym_COMMA = 184,
+  anon_sym_EQ = 185,
+  anon_sym_u00b1 = 186,
+  anon_sym_PLUS_SLASH_DASH = 187,
+  anon_sym_LPAREN = 188,
+  anon_sym_RPAREN = 189,
+  anon_sym_DASH = 190,
+  anon_sym_u2212 = 191,
+  anon_sym_u2013 = 192,
+  anon_sym_PLUS = 193,
+  anon_sym_STAR = 194,
+  anon_sym_SLASH = 195,
+  sym__glued = 196,
+  sym_date = 197,
+  sym_dms = 198,
+  sym_number = 199,
+  aux_sym_unit_token1 = 200,
+  aux_sym_unit_token2 = 201,
+  aux_sym_unit_token3 = 202,
+  aux_sym_unit_token4 = 203,
+  aux_sym_unit_token5 = 204,
+  aux_sym_unit_token6 = 205,
+  anon_sym_wavelengths = 206,
+  anon_sym_wavelength = 207,
+  aux_sym_unit_token7 = 208,
+  aux_sym_unit_token8 = 209,
+  aux_sym_unit_token9 = 210,
+  aux_sym_unit_token10 = 211,
+  anon_sym_ohm_DASHm = 212,
+  aux_sym_unit_token11 = 213,
+  aux_sym_unit_token12 = 214,
+  anon_sym_degC = 215,
+  anon_sym_degF = 216,
+  anon_sym_ohms = 217,
+  aux_sym_unit_token13 = 218,
+  anon_sym_GHz = 219,
+  anon_sym_MHz = 220,
+  anon_sym_dBW = 221,
+  anon_sym_dBd = 222,
+  anon_sym_dBi = 223,
+  anon_sym_dBm = 224,
+  anon_sym_deg = 225,
+  anon_sym_kHz = 226,
+  anon_sym_min = 227,
+  anon_sym_ohm = 228,
+  anon_sym_Hz = 229,
+  anon_sym_cm = 230,
+  anon_sym_dB = 231,
+  anon_sym_ft = 232,
+  anon_sym_kV = 233,
+  anon_sym_kW = 234,
+  anon_sym_km = 235,
+  anon_sym_mW = 236,
+  anon_sym_mi = 237,
+  anon_sym_mm = 238,
+  anon_sym_ms = 239,
+  anon_sym_ns = 240,
+  anon_sym_uV = 241,
+  anon_sym_uW = 242,
+  anon_sym_us = 243,
+  anon_sym_yd = 244,
+  anon_sym_u00b0C = 245,
+  anon_sym_u00b0F = 246,
+  anon_sym_u00b5V = 247,
+  anon_sym_u00b5W = 248,
+  anon_sym_u00b5s = 249,
+  anon_sym_u03a9m = 250,
+  anon_sym_u03bcV = 251,
+  anon_sym_u03bcW = 252,
+  anon_sym_u03bcs = 253,
+  anon_sym_u2126m = 254,
+  anon_sym_PERCENT = 255,
+  anon_sym_A = 256,
+  anon_sym_V = 257,
+  anon_sym_W = 258,
+  anon_sym_h = 259,
+  anon_sym_m = 260,
+  anon_sym_s = 261,
+  anon_sym_u00b0 = 262,
+  anon_sym_u03a9 = 263,
+  anon_sym_u03bb = 264,
+  anon_sym_u2126 = 265,
+  sym_root = 266,
+  sym_digit_name = 267,
+  sym_string = 268,
+  sym_comment = 269,
+  sym_source_file = 270,
+  sym__line = 271,
+  sym__end = 272,
+  sym_statement = 273,
+  sym_block_statement = 274,
+  sym_block = 275,
+  sym__head = 276,
+  sym_keyword = 277,
+  sym_only_word = 278,
+  sym_word = 279,
+  sym__value = 280,
+  sym_range = 281,
+  sym_tolerance = 282,
+  sym_coverage = 283,
+  sym__expression = 284,
+  sym_parenthesized_expression = 285,
+  sym_negation = 286,
+  sym_binary_expression = 287,
+  sym_quantity = 288,
+  sym_unit = 289,
+  aux_sym_source_file_repeat1 = 290,
+  aux_sym__head_repeat1 = 291,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -370,8 +379,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_permittivity] = "permittivity",
   [anon_sym_loss_DASHtangent] = "loss-tangent",
   [anon_sym_strand] = "strand",
+  [anon_sym_strand_DASHdiameter] = "strand-diameter",
   [anon_sym_braid] = "braid",
   [anon_sym_resistivity] = "resistivity",
+  [anon_sym_inner_DASHresistivity] = "inner-resistivity",
+  [anon_sym_outer_DASHresistivity] = "outer-resistivity",
   [anon_sym_diameter] = "diameter",
   [anon_sym_spacing] = "spacing",
   [anon_sym_family] = "family",
@@ -399,6 +411,9 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_port] = "port",
   [anon_sym_from] = "from",
   [anon_sym_isolation] = "isolation",
+  [anon_sym_ratio] = "ratio",
+  [anon_sym_split] = "split",
+  [anon_sym_tee] = "tee",
   [anon_sym_reversed] = "reversed",
   [anon_sym_return_DASHloss] = "return-loss",
   [anon_sym_swr] = "swr",
@@ -464,8 +479,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_realized] = "realized",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
+  [anon_sym_rejects] = "rejects",
+  [anon_sym_series] = "series",
   [anon_sym_shared] = "shared",
   [anon_sym_sheet] = "sheet",
+  [anon_sym_shunt] = "shunt",
   [anon_sym_sinad] = "sinad",
   [anon_sym_since] = "since",
   [anon_sym_ssb] = "ssb",
@@ -656,8 +674,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_permittivity] = anon_sym_permittivity,
   [anon_sym_loss_DASHtangent] = anon_sym_loss_DASHtangent,
   [anon_sym_strand] = anon_sym_strand,
+  [anon_sym_strand_DASHdiameter] = anon_sym_strand_DASHdiameter,
   [anon_sym_braid] = anon_sym_braid,
   [anon_sym_resistivity] = anon_sym_resistivity,
+  [anon_sym_inner_DASHresistivity] = anon_sym_inner_DASHresistivity,
+  [anon_sym_outer_DASHresistivity] = anon_sym_outer_DASHresistivity,
   [anon_sym_diameter] = anon_sym_diameter,
   [anon_sym_spacing] = anon_sym_spacing,
   [anon_sym_family] = anon_sym_family,
@@ -685,6 +706,9 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_port] = anon_sym_port,
   [anon_sym_from] = anon_sym_from,
   [anon_sym_isolation] = anon_sym_isolation,
+  [anon_sym_ratio] = anon_sym_ratio,
+  [anon_sym_split] = anon_sym_split,
+  [anon_sym_tee] = anon_sym_tee,
   [anon_sym_reversed] = anon_sym_reversed,
   [anon_sym_return_DASHloss] = anon_sym_return_DASHloss,
   [anon_sym_swr] = anon_sym_swr,
@@ -750,8 +774,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_realized] = anon_sym_realized,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
+  [anon_sym_rejects] = anon_sym_rejects,
+  [anon_sym_series] = anon_sym_series,
   [anon_sym_shared] = anon_sym_shared,
   [anon_sym_sheet] = anon_sym_sheet,
+  [anon_sym_shunt] = anon_sym_shunt,
   [anon_sym_sinad] = anon_sym_sinad,
   [anon_sym_since] = anon_sym_since,
   [anon_sym_ssb] = anon_sym_ssb,
@@ -1149,11 +1176,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_strand_DASHdiameter] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_braid] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_resistivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_inner_DASHresistivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_outer_DASHresistivity] = {
     .visible = true,
     .named = false,
   },
@@ -1262,6 +1301,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_isolation] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ratio] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_split] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_tee] = {
     .visible = true,
     .named = false,
   },
@@ -1525,11 +1576,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_rejects] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_series] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_shared] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_sheet] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_shunt] = {
     .visible = true,
     .named = false,
   },
@@ -2134,82 +2197,82 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(130);
+      if (eof) ADVANCE(132);
       ADVANCE_MAP(
-        '\n', 131,
+        '\n', 133,
         '\r', 1,
         '"', 3,
-        '%', 209,
-        '(', 139,
-        ')', 140,
-        '*', 150,
-        '+', 148,
-        ',', 135,
-        '-', 142,
-        '/', 151,
-        ';', 132,
-        '=', 136,
-        'd', 246,
-        'p', 247,
-        '{', 133,
-        '}', 134,
-        0xb0, 210,
-        0xb1, 137,
+        '%', 213,
+        '(', 141,
+        ')', 142,
+        '*', 152,
+        '+', 150,
+        ',', 137,
+        '-', 144,
+        '/', 153,
+        ';', 134,
+        '=', 138,
+        'd', 250,
+        'p', 251,
+        '{', 135,
+        '}', 136,
+        0xb0, 214,
+        0xb1, 139,
         0xb5, 54,
-        0x3a9, 211,
-        0x3bb, 212,
+        0x3a9, 215,
+        0x3bb, 216,
         0x3bc, 55,
-        0x2013, 146,
-        0x2126, 213,
-        0x2212, 144,
+        0x2013, 148,
+        0x2126, 217,
+        0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(131);
+      if (lookahead == '\n') ADVANCE(133);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(110);
+      if (lookahead == ' ') ADVANCE(111);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(249);
+      if (lookahead == '"') ADVANCE(253);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 209,
-        ')', 140,
-        '*', 150,
-        '+', 147,
-        '-', 141,
-        '/', 151,
-        'd', 246,
-        'p', 247,
-        0xb0, 210,
+        '%', 213,
+        ')', 142,
+        '*', 152,
+        '+', 149,
+        '-', 143,
+        '/', 153,
+        'd', 250,
+        'p', 251,
+        0xb0, 214,
         0xb5, 54,
-        0x3a9, 211,
-        0x3bb, 212,
+        0x3a9, 215,
+        0x3bb, 216,
         0x3bc, 55,
-        0x2013, 145,
-        0x2126, 213,
-        0x2212, 143,
+        0x2013, 147,
+        0x2126, 217,
+        0x2212, 145,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(123);
+      if (lookahead == '(') ADVANCE(125);
       END_STATE();
     case 6:
       if (lookahead == '(') ADVANCE(51);
@@ -2221,56 +2284,56 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '(') ADVANCE(53);
       END_STATE();
     case 9:
-      if (lookahead == ')') ADVANCE(140);
-      if (lookahead == '*') ADVANCE(150);
-      if (lookahead == '+') ADVANCE(147);
-      if (lookahead == '-') ADVANCE(141);
-      if (lookahead == '/') ADVANCE(151);
-      if (lookahead == 0x2013) ADVANCE(145);
-      if (lookahead == 0x2212) ADVANCE(143);
+      if (lookahead == ')') ADVANCE(142);
+      if (lookahead == '*') ADVANCE(152);
+      if (lookahead == '+') ADVANCE(149);
+      if (lookahead == '-') ADVANCE(143);
+      if (lookahead == '/') ADVANCE(153);
+      if (lookahead == 0x2013) ADVANCE(147);
+      if (lookahead == 0x2212) ADVANCE(145);
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(152);
+      if (lookahead == ')') ADVANCE(154);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(186);
+      if (lookahead == ')') ADVANCE(190);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(185);
+      if (lookahead == ')') ADVANCE(189);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(214);
+      if (lookahead == ')') ADVANCE(218);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 14:
-      if (lookahead == '-') ADVANCE(138);
+      if (lookahead == '-') ADVANCE(140);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(125);
-      if (lookahead == '.') ADVANCE(114);
+      if (lookahead == '-') ADVANCE(127);
+      if (lookahead == '.') ADVANCE(115);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(115);
-      if (lookahead == 0x2032) ADVANCE(170);
+      if (lookahead == '.') ADVANCE(116);
+      if (lookahead == 0x2032) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(117);
-      if (lookahead == 0x2033) ADVANCE(169);
+      if (lookahead == '.') ADVANCE(118);
+      if (lookahead == 0x2033) ADVANCE(171);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(250);
+      if (lookahead == '/') ADVANCE(254);
       END_STATE();
     case 19:
       if (lookahead == '/') ADVANCE(32);
@@ -2290,14 +2353,14 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 22:
       if (lookahead == '/') ADVANCE(18);
       if (lookahead == 's') ADVANCE(76);
-      if (lookahead == 0x221a) ADVANCE(122);
+      if (lookahead == 0x221a) ADVANCE(124);
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(22);
       if (lookahead == '+' ||
           lookahead == '-' ||
           lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(119);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+          lookahead == 0x2212) ADVANCE(120);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
     case 23:
       if (lookahead == '/') ADVANCE(33);
@@ -2320,12 +2383,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(242);
-      if (lookahead == '1') ADVANCE(241);
+      if (lookahead == '0') ADVANCE(246);
+      if (lookahead == '1') ADVANCE(245);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 28:
       if (lookahead == '0') ADVANCE(29);
@@ -2343,7 +2406,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '1') ADVANCE(28);
       if (lookahead == 'f') ADVANCE(85);
       if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(196);
+      if (lookahead == 'm') ADVANCE(200);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
@@ -2351,12 +2414,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '1') ADVANCE(31);
       if (lookahead == 'f') ADVANCE(84);
       if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(152);
+      if (lookahead == 'm') ADVANCE(154);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(156);
+      if (lookahead == 'B') ADVANCE(158);
       if (lookahead == 'e') ADVANCE(64);
       END_STATE();
     case 35:
@@ -2369,7 +2432,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'H') ADVANCE(95);
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(152);
+          lookahead == 'm') ADVANCE(154);
       END_STATE();
     case 38:
       if (lookahead == 'H') ADVANCE(96);
@@ -2432,20 +2495,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'M') ADVANCE(44);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(201);
-      if (lookahead == 'W') ADVANCE(202);
-      if (lookahead == 's') ADVANCE(203);
-      END_STATE();
-    case 55:
       if (lookahead == 'V') ADVANCE(205);
       if (lookahead == 'W') ADVANCE(206);
       if (lookahead == 's') ADVANCE(207);
+      END_STATE();
+    case 55:
+      if (lookahead == 'V') ADVANCE(209);
+      if (lookahead == 'W') ADVANCE(210);
+      if (lookahead == 's') ADVANCE(211);
       END_STATE();
     case 56:
       if (lookahead == 'a') ADVANCE(94);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(152);
+      if (lookahead == 'd') ADVANCE(154);
       END_STATE();
     case 58:
       if (lookahead == 'e') ADVANCE(68);
@@ -2455,36 +2518,36 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 60:
       if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(152);
+      if (lookahead == 'm') ADVANCE(154);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(60);
       END_STATE();
     case 61:
       if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == 'm') ADVANCE(201);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(192);
+      if (lookahead == 'm') ADVANCE(196);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(157);
+      if (lookahead == 'm') ADVANCE(159);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(165);
+      if (lookahead == 'g') ADVANCE(167);
       END_STATE();
     case 65:
       if (lookahead == 'g') ADVANCE(90);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(163);
+      if (lookahead == 'h') ADVANCE(165);
       END_STATE();
     case 67:
       if (lookahead == 'h') ADVANCE(71);
@@ -2493,23 +2556,23 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'l') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(166);
+      if (lookahead == 'm') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 70:
-      if (lookahead == 'm') ADVANCE(152);
+      if (lookahead == 'm') ADVANCE(154);
       END_STATE();
     case 71:
-      if (lookahead == 'm') ADVANCE(153);
+      if (lookahead == 'm') ADVANCE(155);
       END_STATE();
     case 72:
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'm') ADVANCE(198);
       END_STATE();
     case 73:
-      if (lookahead == 'n') ADVANCE(152);
+      if (lookahead == 'n') ADVANCE(154);
       END_STATE();
     case 74:
       if (lookahead == 'n') ADVANCE(65);
@@ -2539,22 +2602,22 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'r') ADVANCE(93);
       END_STATE();
     case 83:
-      if (lookahead == 's') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(152);
+      if (lookahead == 't') ADVANCE(154);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(193);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(195);
+      if (lookahead == 't') ADVANCE(199);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(191);
+      if (lookahead == 't') ADVANCE(195);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(157);
+      if (lookahead == 't') ADVANCE(159);
       END_STATE();
     case 89:
       if (lookahead == 't') ADVANCE(6);
@@ -2575,19 +2638,19 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'v') ADVANCE(58);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(152);
+      if (lookahead == 'z') ADVANCE(154);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(190);
+      if (lookahead == 'z') ADVANCE(194);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(188);
+      if (lookahead == 'z') ADVANCE(192);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(189);
+      if (lookahead == 'z') ADVANCE(193);
       END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(187);
+      if (lookahead == 'z') ADVANCE(191);
       END_STATE();
     case 100:
       if (lookahead == 'z') ADVANCE(11);
@@ -2599,315 +2662,321 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 103:
-      if (lookahead == 0x2032) ADVANCE(170);
+      if (lookahead == 0x2032) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
       END_STATE();
     case 104:
-      if (lookahead == 0x2033) ADVANCE(169);
+      if (lookahead == 0x2033) ADVANCE(171);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 105:
       if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(113);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+          lookahead == '-') ADVANCE(114);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
       END_STATE();
     case 106:
       if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(121);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+          lookahead == '-') ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 107:
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 's') ADVANCE(152);
+          lookahead == 's') ADVANCE(154);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      END_STATE();
-    case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
-      END_STATE();
-    case 111:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 112:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
-      END_STATE();
-    case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
-      END_STATE();
-    case 115:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
-      END_STATE();
-    case 116:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 117:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
-      END_STATE();
-    case 118:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(243);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 119:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       END_STATE();
-    case 120:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+    case 110:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
-    case 121:
+    case 111:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 112:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 113:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
       END_STATE();
-    case 122:
+    case 114:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      END_STATE();
+    case 115:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      END_STATE();
+    case 116:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      END_STATE();
+    case 117:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 118:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      END_STATE();
+    case 119:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(247);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(215);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 120:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      END_STATE();
+    case 121:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      END_STATE();
+    case 122:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 123:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      END_STATE();
+    case 124:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(219);
+      END_STATE();
+    case 125:
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
-    case 124:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 125:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
     case 126:
-      if (eof) ADVANCE(130);
-      ADVANCE_MAP(
-        '\n', 131,
-        '\r', 1,
-        '"', 3,
-        '%', 209,
-        '(', 139,
-        '*', 150,
-        '+', 149,
-        ',', 135,
-        '-', 142,
-        '/', 151,
-        ';', 132,
-        '=', 136,
-        'd', 246,
-        'p', 247,
-        '{', 133,
-        '}', 134,
-        0xb0, 210,
-        0xb5, 54,
-        0x3a9, 211,
-        0x3bb, 212,
-        0x3bc, 55,
-        0x2013, 146,
-        0x2126, 213,
-        0x2212, 144,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(126);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 127:
-      if (eof) ADVANCE(130);
-      ADVANCE_MAP(
-        '\n', 131,
-        '\r', 1,
-        '"', 3,
-        '(', 139,
-        '*', 150,
-        '+', 148,
-        ',', 135,
-        '-', 142,
-        '/', 151,
-        ';', 132,
-        '=', 136,
-        '{', 133,
-        '}', 134,
-        0xb1, 137,
-        0x2013, 146,
-        0x2212, 144,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 128:
-      if (eof) ADVANCE(130);
+      if (eof) ADVANCE(132);
       ADVANCE_MAP(
-        '\n', 131,
+        '\n', 133,
         '\r', 1,
         '"', 3,
-        '(', 139,
-        '*', 150,
-        '+', 149,
-        ',', 135,
-        '-', 142,
-        '/', 151,
-        ';', 132,
-        '=', 136,
-        '{', 133,
-        '}', 134,
-        0x2013, 146,
-        0x2212, 144,
+        '%', 213,
+        '(', 141,
+        '*', 152,
+        '+', 151,
+        ',', 137,
+        '-', 144,
+        '/', 153,
+        ';', 134,
+        '=', 138,
+        'd', 250,
+        'p', 251,
+        '{', 135,
+        '}', 136,
+        0xb0, 214,
+        0xb5, 54,
+        0x3a9, 215,
+        0x3bb, 216,
+        0x3bc, 55,
+        0x2013, 148,
+        0x2126, 217,
+        0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 129:
-      if (eof) ADVANCE(130);
+      if (eof) ADVANCE(132);
       ADVANCE_MAP(
-        '\n', 131,
+        '\n', 133,
         '\r', 1,
-        '(', 139,
-        '+', 108,
-        '-', 142,
-        '/', 18,
-        ';', 132,
-        '}', 134,
-        0x2013, 146,
-        0x2212, 144,
+        '"', 3,
+        '(', 141,
+        '*', 152,
+        '+', 150,
+        ',', 137,
+        '-', 144,
+        '/', 153,
+        ';', 134,
+        '=', 138,
+        '{', 135,
+        '}', 136,
+        0xb1, 139,
+        0x2013, 148,
+        0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(129);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 130:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (eof) ADVANCE(132);
+      ADVANCE_MAP(
+        '\n', 133,
+        '\r', 1,
+        '"', 3,
+        '(', 141,
+        '*', 152,
+        '+', 151,
+        ',', 137,
+        '-', 144,
+        '/', 153,
+        ';', 134,
+        '=', 138,
+        '{', 135,
+        '}', 136,
+        0x2013, 148,
+        0x2212, 146,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(130);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 131:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      if (eof) ADVANCE(132);
+      ADVANCE_MAP(
+        '\n', 133,
+        '\r', 1,
+        '(', 141,
+        '+', 108,
+        '-', 144,
+        '/', 18,
+        ';', 134,
+        '}', 136,
+        0x2013, 148,
+        0x2212, 146,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 132:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 133:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 134:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 135:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 136:
-      ACCEPT_TOKEN(anon_sym_EQ);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 137:
-      ACCEPT_TOKEN(anon_sym_u00b1);
+      ACCEPT_TOKEN(anon_sym_COMMA);
       END_STATE();
     case 138:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 139:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_u00b1);
       END_STATE();
     case 140:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
       END_STATE();
     case 141:
-      ACCEPT_TOKEN(anon_sym_DASH);
+      ACCEPT_TOKEN(anon_sym_LPAREN);
       END_STATE();
     case 142:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      ACCEPT_TOKEN(anon_sym_RPAREN);
       END_STATE();
     case 143:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      ACCEPT_TOKEN(anon_sym_DASH);
       END_STATE();
     case 144:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_u2013);
+      ACCEPT_TOKEN(anon_sym_u2212);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 147:
-      ACCEPT_TOKEN(anon_sym_PLUS);
+      ACCEPT_TOKEN(anon_sym_u2013);
       END_STATE();
     case 148:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 149:
       ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_STAR);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(250);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 152:
-      ACCEPT_TOKEN(sym__glued);
+      ACCEPT_TOKEN(anon_sym_STAR);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(152);
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(254);
       END_STATE();
     case 154:
       ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == 's') ADVANCE(154);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-') ADVANCE(69);
-      if (lookahead == '.') ADVANCE(125);
-      if (lookahead == 's') ADVANCE(166);
+      if (lookahead == '.') ADVANCE(127);
+      if (lookahead == 's') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
-    case 155:
+    case 157:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
         '/', 33,
         '\t', 23,
         ' ', 23,
-        '-', 125,
-        '.', 125,
-        'W', 166,
-        'd', 166,
-        'i', 166,
-        'm', 166,
+        '-', 127,
+        '.', 127,
+        'W', 168,
+        'd', 168,
+        'i', 168,
+        'm', 168,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
-    case 156:
+    case 158:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(33);
       if (lookahead == '\t' ||
@@ -2915,419 +2984,361 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(152);
+          lookahead == 'm') ADVANCE(154);
       END_STATE();
-    case 157:
+    case 159:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(46);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
-    case 158:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(160);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(166);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 159:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(161);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(152);
-      END_STATE();
     case 160:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(166);
+      if (lookahead == 'i') ADVANCE(162);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
+      if (lookahead == 'W' ||
+          lookahead == 'm' ||
+          lookahead == 's') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 161:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(152);
+      if (lookahead == 'i') ADVANCE(163);
+      if (lookahead == 'W' ||
+          lookahead == 'm' ||
+          lookahead == 's') ADVANCE(154);
       END_STATE();
     case 162:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(166);
+      if (lookahead == 'n') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 163:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(152);
+      if (lookahead == 'n') ADVANCE(154);
       END_STATE();
     case 164:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(166);
+      if (lookahead == 's') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 165:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 166:
       ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 167:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(118);
-      if (lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(154);
       END_STATE();
     case 168:
-      ACCEPT_TOKEN(sym_date);
+      ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 169:
-      ACCEPT_TOKEN(sym_dms);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(119);
+      if (lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(116);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 27,
-        '.', 109,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        0xb0, 2,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      ACCEPT_TOKEN(sym_dms);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 125,
-        '.', 109,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        0xb0, 2,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(117);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 173:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 125,
+        '-', 27,
         '.', 109,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
         0xb0, 2,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(172);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 125,
-        '.', 109,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        0xb0, 2,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 125,
-        '.', 109,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        0xb0, 2,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 125,
-        '.', 109,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 125,
-        '.', 114,
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        'E', 216,
-        'e', 216,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 109,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        0xb0, 2,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 109,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        0xb0, 2,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 109,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        0xb0, 2,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 109,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        0xb0, 2,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 178:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '.', 112,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 159,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 152,
-        'V', 152,
-        'W', 152,
-        'h', 152,
-        's', 152,
+        '-', 127,
+        '.', 109,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(120);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 115,
+        ':', 110,
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        'E', 220,
+        'e', 220,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 180:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        'G', 221,
-        'H', 239,
-        'M', 221,
-        'c', 231,
-        'd', 218,
-        'f', 236,
-        'i', 233,
-        'k', 220,
-        'm', 158,
-        'n', 235,
-        'o', 229,
-        'p', 219,
-        'u', 240,
-        'w', 222,
-        'y', 223,
-        '-', 125,
-        '.', 125,
-        'A', 166,
-        'V', 166,
-        'W', 166,
-        'h', 166,
-        's', 166,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 181:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
+        '.', 113,
+        ':', 110,
         'G', 36,
         'H', 95,
         'M', 36,
@@ -3336,7 +3347,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 159,
+        'm', 161,
         'n', 83,
         'o', 67,
         'p', 35,
@@ -3345,16 +3356,123 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'y', 57,
         'E', 105,
         'e', 105,
-        'A', 152,
-        'V', 152,
-        'W', 152,
-        'h', 152,
-        's', 152,
+        'A', 154,
+        'V', 154,
+        'W', 154,
+        'h', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 114,
+        'G', 36,
+        'H', 95,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 84,
+        'i', 73,
+        'k', 37,
+        'm', 161,
+        'n', 83,
+        'o', 67,
+        'p', 35,
+        'u', 107,
+        'w', 56,
+        'y', 57,
+        'A', 154,
+        'V', 154,
+        'W', 154,
+        'h', 154,
+        's', 154,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 182:
       ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(121);
+      if (lookahead == ':') ADVANCE(122);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(106);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 110,
+        'G', 36,
+        'H', 95,
+        'M', 36,
+        'c', 70,
+        'd', 34,
+        'f', 84,
+        'i', 73,
+        'k', 37,
+        'm', 161,
+        'n', 83,
+        'o', 67,
+        'p', 35,
+        'u', 107,
+        'w', 56,
+        'y', 57,
+        'E', 105,
+        'e', 105,
+        'A', 154,
+        'V', 154,
+        'W', 154,
+        'h', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(122);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(106);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'G', 225,
+        'H', 243,
+        'M', 225,
+        'c', 235,
+        'd', 222,
+        'f', 240,
+        'i', 237,
+        'k', 224,
+        'm', 160,
+        'n', 239,
+        'o', 233,
+        'p', 223,
+        'u', 244,
+        'w', 226,
+        'y', 227,
+        '-', 127,
+        '.', 127,
+        'A', 168,
+        'V', 168,
+        'W', 168,
+        'h', 168,
+        's', 168,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         'G', 36,
         'H', 95,
@@ -3364,490 +3482,484 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 159,
+        'm', 161,
         'n', 83,
         'o', 67,
         'p', 35,
         'u', 107,
         'w', 56,
         'y', 57,
-        'A', 152,
-        'V', 152,
-        'W', 152,
-        'h', 152,
-        's', 152,
+        'A', 154,
+        'V', 154,
+        'W', 154,
+        'h', 154,
+        's', 154,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
-      END_STATE();
-    case 184:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
-      END_STATE();
-    case 186:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
-      END_STATE();
-    case 187:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(aux_sym_unit_token1);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(aux_sym_unit_token2);
       END_STATE();
     case 191:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 195:
       ACCEPT_TOKEN(aux_sym_unit_token7);
       if (lookahead == '/') ADVANCE(48);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
-    case 192:
+    case 196:
       ACCEPT_TOKEN(aux_sym_unit_token8);
       if (lookahead == '/') ADVANCE(47);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
-    case 193:
+    case 197:
       ACCEPT_TOKEN(aux_sym_unit_token9);
       END_STATE();
-    case 194:
+    case 198:
       ACCEPT_TOKEN(aux_sym_unit_token10);
       END_STATE();
-    case 195:
+    case 199:
       ACCEPT_TOKEN(aux_sym_unit_token11);
       END_STATE();
-    case 196:
+    case 200:
       ACCEPT_TOKEN(aux_sym_unit_token12);
       END_STATE();
-    case 197:
+    case 201:
       ACCEPT_TOKEN(aux_sym_unit_token13);
       END_STATE();
-    case 198:
+    case 202:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(124);
-      if (lookahead == '.') ADVANCE(124);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
       if (lookahead == '/') ADVANCE(32);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 199:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 200:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 201:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 202:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 203:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
+      ACCEPT_TOKEN(anon_sym_u00b0C);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
+      ACCEPT_TOKEN(anon_sym_u00b0F);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
+      ACCEPT_TOKEN(anon_sym_u00b5V);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
+      ACCEPT_TOKEN(anon_sym_u00b5W);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
+      ACCEPT_TOKEN(anon_sym_u00b5s);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(anon_sym_u2126m);
+      ACCEPT_TOKEN(anon_sym_u03a9m);
       END_STATE();
     case 209:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
+      ACCEPT_TOKEN(anon_sym_u03bcV);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(199);
-      if (lookahead == 'F') ADVANCE(200);
+      ACCEPT_TOKEN(anon_sym_u03bcW);
       END_STATE();
     case 211:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(204);
+      ACCEPT_TOKEN(anon_sym_u03bcs);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(anon_sym_u03bb);
+      ACCEPT_TOKEN(anon_sym_u2126m);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(208);
+      ACCEPT_TOKEN(anon_sym_PERCENT);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(sym_root);
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(203);
+      if (lookahead == 'F') ADVANCE(204);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(215);
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(208);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(113);
-      if (lookahead == '-') ADVANCE(111);
-      if (lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+      ACCEPT_TOKEN(anon_sym_u03bb);
       END_STATE();
     case 217:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(212);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(219);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(114);
+      if (lookahead == '-') ADVANCE(112);
+      if (lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      END_STATE();
+    case 221:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '/') ADVANCE(60);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(24);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(226);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(217);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(239);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(166);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(239);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 222:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(238);
+      if (lookahead == 'B') ADVANCE(157);
+      if (lookahead == 'e') ADVANCE(230);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 223:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(166);
+      if (lookahead == 'F') ADVANCE(221);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 224:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(230);
+      if (lookahead == 'H') ADVANCE(243);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(234);
+      if (lookahead == 'H') ADVANCE(243);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 226:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(164);
+      if (lookahead == 'a') ADVANCE(242);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 227:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(237);
+      if (lookahead == 'd') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 228:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(234);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(232);
+      if (lookahead == 'e') ADVANCE(238);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 230:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(225);
+      if (lookahead == 'g') ADVANCE(166);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 231:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(166);
+      if (lookahead == 'g') ADVANCE(241);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 232:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(154);
+      if (lookahead == 'h') ADVANCE(164);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 233:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(166);
+      if (lookahead == 'h') ADVANCE(236);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 234:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(227);
+      if (lookahead == 'l') ADVANCE(229);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 235:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(166);
+      if (lookahead == 'm') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 236:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(166);
+      if (lookahead == 'm') ADVANCE(156);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 237:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(228);
+      if (lookahead == 'n') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 238:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(224);
+      if (lookahead == 'n') ADVANCE(231);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(166);
+      if (lookahead == 's') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 240:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(166);
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 241:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(232);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(167);
-      if (('3' <= lookahead && lookahead <= '9') ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 242:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(228);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(167);
-      if (lookahead == '0' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 243:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(168);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(168);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(248);
       END_STATE();
     case 244:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(125);
+          lookahead == '.') ADVANCE(127);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(244);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 245:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(124);
-      if (lookahead == '.') ADVANCE(124);
-      if (lookahead == '/') ADVANCE(61);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
-      if (('0' <= lookahead && lookahead <= '9') ||
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(169);
+      if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 246:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(124);
-      if (lookahead == '.') ADVANCE(124);
-      if (lookahead == 'B') ADVANCE(198);
-      if (('0' <= lookahead && lookahead <= '9') ||
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(169);
+      if (lookahead == '0' ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 247:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(124);
-      if (lookahead == '.') ADVANCE(124);
-      if (lookahead == 'F') ADVANCE(245);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(170);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 248:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(124);
-      if (lookahead == '.') ADVANCE(124);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 249:
-      ACCEPT_TOKEN(sym_string);
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
       END_STATE();
     case 250:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == 'B') ADVANCE(202);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == 'F') ADVANCE(249);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 254:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(250);
+          lookahead != '\r') ADVANCE(254);
       END_STATE();
     default:
       return false;
@@ -4374,70 +4486,77 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 't') ADVANCE(251);
       END_STATE();
     case 116:
-      if (lookahead == 'a') ADVANCE(252);
-      if (lookahead == 'c') ADVANCE(253);
-      if (lookahead == 'f') ADVANCE(254);
-      if (lookahead == 'p') ADVANCE(255);
-      if (lookahead == 's') ADVANCE(256);
-      if (lookahead == 't') ADVANCE(257);
-      if (lookahead == 'v') ADVANCE(258);
+      ADVANCE_MAP(
+        'a', 252,
+        'c', 253,
+        'f', 254,
+        'j', 255,
+        'p', 256,
+        's', 257,
+        't', 258,
+        'v', 259,
+      );
       END_STATE();
     case 117:
-      if (lookahead == 'n') ADVANCE(259);
+      if (lookahead == 'n') ADVANCE(260);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(260);
+      if (lookahead == 'a') ADVANCE(261);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(261);
-      if (lookahead == 's') ADVANCE(262);
+      if (lookahead == 'n') ADVANCE(262);
+      if (lookahead == 'r') ADVANCE(263);
+      if (lookahead == 's') ADVANCE(264);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(263);
-      if (lookahead == 'e') ADVANCE(264);
-      if (lookahead == 'o') ADVANCE(265);
-      END_STATE();
-    case 121:
-      if (lookahead == 'n') ADVANCE(266);
-      if (lookahead == 'z') ADVANCE(267);
-      END_STATE();
-    case 122:
+      if (lookahead == 'a') ADVANCE(265);
+      if (lookahead == 'e') ADVANCE(266);
+      if (lookahead == 'o') ADVANCE(267);
       if (lookahead == 'u') ADVANCE(268);
       END_STATE();
+    case 121:
+      if (lookahead == 'n') ADVANCE(269);
+      if (lookahead == 'z') ADVANCE(270);
+      END_STATE();
+    case 122:
+      if (lookahead == 'u') ADVANCE(271);
+      END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(269);
+      if (lookahead == 'a') ADVANCE(272);
+      if (lookahead == 'l') ADVANCE(273);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(270);
+      if (lookahead == 'b') ADVANCE(274);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(271);
-      if (lookahead == 'r') ADVANCE(272);
+      if (lookahead == 'a') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 126:
-      if (lookahead == 'i') ADVANCE(273);
-      if (lookahead == 'r') ADVANCE(274);
+      if (lookahead == 'i') ADVANCE(277);
+      if (lookahead == 'r') ADVANCE(278);
       END_STATE();
     case 127:
-      if (lookahead == 'i') ADVANCE(275);
+      if (lookahead == 'i') ADVANCE(279);
       END_STATE();
     case 128:
-      if (lookahead == 'm') ADVANCE(276);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == 'm') ADVANCE(281);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(277);
+      if (lookahead == 'r') ADVANCE(282);
       END_STATE();
     case 130:
       ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(278);
+      if (lookahead == 'a') ADVANCE(283);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(279);
+      if (lookahead == 'n') ADVANCE(284);
       END_STATE();
     case 133:
-      if (lookahead == 'p') ADVANCE(280);
+      if (lookahead == 'p') ADVANCE(285);
       END_STATE();
     case 134:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -4447,30 +4566,30 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 136:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(281);
+      if (lookahead == 'e') ADVANCE(286);
       END_STATE();
     case 137:
-      if (lookahead == 'l') ADVANCE(282);
+      if (lookahead == 'l') ADVANCE(287);
       END_STATE();
     case 138:
-      if (lookahead == 'l') ADVANCE(283);
+      if (lookahead == 'l') ADVANCE(288);
       END_STATE();
     case 139:
-      if (lookahead == 'l') ADVANCE(284);
+      if (lookahead == 'l') ADVANCE(289);
       END_STATE();
     case 140:
-      if (lookahead == 'v') ADVANCE(285);
-      if (lookahead == 'y') ADVANCE(286);
+      if (lookahead == 'v') ADVANCE(290);
+      if (lookahead == 'y') ADVANCE(291);
       END_STATE();
     case 141:
-      if (lookahead == 't') ADVANCE(287);
+      if (lookahead == 't') ADVANCE(292);
       END_STATE();
     case 142:
-      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 's') ADVANCE(293);
       END_STATE();
     case 143:
-      if (lookahead == 'r') ADVANCE(289);
-      if (lookahead == 't') ADVANCE(290);
+      if (lookahead == 'r') ADVANCE(294);
+      if (lookahead == 't') ADVANCE(295);
       END_STATE();
     case 144:
       ACCEPT_TOKEN(anon_sym_yd);
@@ -4482,82 +4601,82 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 147:
-      if (lookahead == 'u') ADVANCE(291);
+      if (lookahead == 'u') ADVANCE(296);
       END_STATE();
     case 148:
-      if (lookahead == 'p') ADVANCE(292);
+      if (lookahead == 'p') ADVANCE(297);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(293);
+      if (lookahead == 'e') ADVANCE(298);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(294);
+      if (lookahead == 'i') ADVANCE(299);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(295);
+      if (lookahead == 'i') ADVANCE(300);
       END_STATE();
     case 153:
-      if (lookahead == 'l') ADVANCE(296);
+      if (lookahead == 'l') ADVANCE(301);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(297);
+      if (lookahead == 'l') ADVANCE(302);
       END_STATE();
     case 155:
-      if (lookahead == 'e') ADVANCE(298);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(299);
+      if (lookahead == 'r') ADVANCE(304);
       END_STATE();
     case 157:
-      if (lookahead == 'u') ADVANCE(300);
+      if (lookahead == 'u') ADVANCE(305);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(301);
+      if (lookahead == 'd') ADVANCE(306);
       END_STATE();
     case 159:
-      if (lookahead == 'e') ADVANCE(302);
+      if (lookahead == 'e') ADVANCE(307);
       END_STATE();
     case 160:
-      if (lookahead == 'i') ADVANCE(303);
-      if (lookahead == 'n') ADVANCE(304);
+      if (lookahead == 'i') ADVANCE(308);
+      if (lookahead == 'n') ADVANCE(309);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(305);
+      if (lookahead == 'p') ADVANCE(310);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(306);
+      if (lookahead == 'l') ADVANCE(311);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(307);
+      if (lookahead == 'i') ADVANCE(312);
       END_STATE();
     case 164:
-      if (lookahead == 'r') ADVANCE(308);
+      if (lookahead == 'r') ADVANCE(313);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(309);
+      if (lookahead == 'i') ADVANCE(314);
       END_STATE();
     case 166:
-      if (lookahead == 'c') ADVANCE(310);
+      if (lookahead == 'c') ADVANCE(315);
       END_STATE();
     case 167:
-      if (lookahead == 'd') ADVANCE(311);
+      if (lookahead == 'd') ADVANCE(316);
       END_STATE();
     case 168:
-      if (lookahead == 'b') ADVANCE(312);
+      if (lookahead == 'b') ADVANCE(317);
       END_STATE();
     case 169:
-      if (lookahead == 'd') ADVANCE(313);
-      if (lookahead == 'n') ADVANCE(314);
-      if (lookahead == 's') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(318);
+      if (lookahead == 'n') ADVANCE(319);
+      if (lookahead == 's') ADVANCE(320);
       END_STATE();
     case 170:
-      if (lookahead == 'r') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(321);
       END_STATE();
     case 171:
-      if (lookahead == 'p') ADVANCE(317);
+      if (lookahead == 'p') ADVANCE(322);
       END_STATE();
     case 172:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -4572,1923 +4691,2077 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 176:
-      if (lookahead == 'a') ADVANCE(318);
+      if (lookahead == 'a') ADVANCE(323);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(319);
-      if (lookahead == 'F') ADVANCE(320);
+      if (lookahead == 'C') ADVANCE(324);
+      if (lookahead == 'F') ADVANCE(325);
       END_STATE();
     case 178:
-      if (lookahead == 'a') ADVANCE(321);
+      if (lookahead == 'a') ADVANCE(326);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(322);
+      if (lookahead == 'i') ADVANCE(327);
       END_STATE();
     case 180:
-      if (lookahead == 'm') ADVANCE(323);
+      if (lookahead == 'm') ADVANCE(328);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(324);
+      if (lookahead == 'l') ADVANCE(329);
       END_STATE();
     case 182:
-      if (lookahead == 'e') ADVANCE(325);
+      if (lookahead == 'e') ADVANCE(330);
       END_STATE();
     case 183:
-      if (lookahead == 'p') ADVANCE(326);
+      if (lookahead == 'p') ADVANCE(331);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(327);
+      if (lookahead == 'i') ADVANCE(332);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 186:
-      if (lookahead == 'l') ADVANCE(328);
+      if (lookahead == 'l') ADVANCE(333);
       END_STATE();
     case 187:
-      if (lookahead == 'y') ADVANCE(329);
+      if (lookahead == 'y') ADVANCE(334);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(330);
+      if (lookahead == 'i') ADVANCE(335);
       END_STATE();
     case 189:
-      if (lookahead == 'p') ADVANCE(331);
+      if (lookahead == 'p') ADVANCE(336);
       END_STATE();
     case 190:
-      if (lookahead == 's') ADVANCE(332);
+      if (lookahead == 's') ADVANCE(337);
       END_STATE();
     case 191:
-      if (lookahead == 'a') ADVANCE(333);
+      if (lookahead == 'a') ADVANCE(338);
       END_STATE();
     case 192:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 193:
-      if (lookahead == 's') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(339);
       END_STATE();
     case 194:
-      if (lookahead == 'e') ADVANCE(335);
+      if (lookahead == 'e') ADVANCE(340);
       END_STATE();
     case 195:
-      if (lookahead == 'e') ADVANCE(336);
+      if (lookahead == 'e') ADVANCE(341);
       END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(337);
+      if (lookahead == 'i') ADVANCE(342);
       END_STATE();
     case 197:
-      if (lookahead == 'u') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(343);
       END_STATE();
     case 198:
-      if (lookahead == 't') ADVANCE(339);
+      if (lookahead == 't') ADVANCE(344);
       END_STATE();
     case 199:
-      if (lookahead == 'd') ADVANCE(340);
+      if (lookahead == 'd') ADVANCE(345);
       END_STATE();
     case 200:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(341);
+      if (lookahead == 'w') ADVANCE(346);
       END_STATE();
     case 201:
-      if (lookahead == 'm') ADVANCE(342);
+      if (lookahead == 'm') ADVANCE(347);
       END_STATE();
     case 202:
-      if (lookahead == 'l') ADVANCE(343);
+      if (lookahead == 'l') ADVANCE(348);
       END_STATE();
     case 203:
-      if (lookahead == 'n') ADVANCE(344);
+      if (lookahead == 'n') ADVANCE(349);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(345);
+      if (lookahead == 'e') ADVANCE(350);
       END_STATE();
     case 205:
-      if (lookahead == 'u') ADVANCE(346);
+      if (lookahead == 'u') ADVANCE(351);
       END_STATE();
     case 206:
-      if (lookahead == 's') ADVANCE(347);
+      if (lookahead == 's') ADVANCE(352);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(348);
+      if (lookahead == 't') ADVANCE(353);
       END_STATE();
     case 208:
-      if (lookahead == 'g') ADVANCE(349);
+      if (lookahead == 'g') ADVANCE(354);
       END_STATE();
     case 209:
-      if (lookahead == 'h') ADVANCE(350);
+      if (lookahead == 'h') ADVANCE(355);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(351);
+      if (lookahead == 'e') ADVANCE(356);
       END_STATE();
     case 211:
-      if (lookahead == 'e') ADVANCE(352);
+      if (lookahead == 'e') ADVANCE(357);
       END_STATE();
     case 212:
-      if (lookahead == 'u') ADVANCE(353);
+      if (lookahead == 'u') ADVANCE(358);
       END_STATE();
     case 213:
-      if (lookahead == 't') ADVANCE(354);
+      if (lookahead == 't') ADVANCE(359);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(355);
+      if (lookahead == 'l') ADVANCE(360);
       END_STATE();
     case 215:
-      if (lookahead == 'n') ADVANCE(356);
+      if (lookahead == 'n') ADVANCE(361);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(357);
+      if (lookahead == 'p') ADVANCE(362);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(358);
+      if (lookahead == 'e') ADVANCE(363);
       END_STATE();
     case 219:
-      if (lookahead == 'd') ADVANCE(359);
+      if (lookahead == 'd') ADVANCE(364);
       END_STATE();
     case 220:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(360);
+      if (lookahead == 'i') ADVANCE(365);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(361);
+      if (lookahead == 'e') ADVANCE(366);
       END_STATE();
     case 223:
-      if (lookahead == 'd') ADVANCE(362);
+      if (lookahead == 'd') ADVANCE(367);
       END_STATE();
     case 224:
-      if (lookahead == 's') ADVANCE(363);
+      if (lookahead == 's') ADVANCE(368);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 226:
-      if (lookahead == 'i') ADVANCE(364);
+      if (lookahead == 'i') ADVANCE(369);
       END_STATE();
     case 227:
-      if (lookahead == 'n') ADVANCE(365);
+      if (lookahead == 'n') ADVANCE(370);
       END_STATE();
     case 228:
-      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'e') ADVANCE(371);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(367);
+      if (lookahead == 'e') ADVANCE(372);
       END_STATE();
     case 231:
-      if (lookahead == '2') ADVANCE(368);
-      if (lookahead == '8') ADVANCE(369);
+      if (lookahead == '2') ADVANCE(373);
+      if (lookahead == '8') ADVANCE(374);
       END_STATE();
     case 232:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 233:
-      if (lookahead == 's') ADVANCE(370);
+      if (lookahead == 's') ADVANCE(375);
       END_STATE();
     case 234:
-      if (lookahead == 'i') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(376);
       END_STATE();
     case 235:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(372);
-      if (lookahead == 's') ADVANCE(373);
+      if (lookahead == '-') ADVANCE(377);
+      if (lookahead == 's') ADVANCE(378);
       END_STATE();
     case 236:
-      if (lookahead == 'n') ADVANCE(374);
+      if (lookahead == 'n') ADVANCE(379);
       END_STATE();
     case 237:
-      if (lookahead == 'e') ADVANCE(375);
-      if (lookahead == 'p') ADVANCE(376);
+      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'p') ADVANCE(381);
       END_STATE();
     case 238:
-      if (lookahead == 'r') ADVANCE(377);
+      if (lookahead == 'r') ADVANCE(382);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(378);
+      if (lookahead == 's') ADVANCE(383);
       END_STATE();
     case 241:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 242:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(379);
+      if (lookahead == 'm') ADVANCE(384);
       END_STATE();
     case 243:
-      if (lookahead == 's') ADVANCE(380);
+      if (lookahead == 's') ADVANCE(385);
       END_STATE();
     case 244:
-      if (lookahead == 'c') ADVANCE(381);
+      if (lookahead == 'c') ADVANCE(386);
       END_STATE();
     case 245:
-      if (lookahead == 'c') ADVANCE(382);
+      if (lookahead == 'c') ADVANCE(387);
       END_STATE();
     case 246:
-      if (lookahead == 't') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(388);
       END_STATE();
     case 247:
-      if (lookahead == 'i') ADVANCE(384);
-      END_STATE();
-    case 248:
-      if (lookahead == 'e') ADVANCE(385);
-      END_STATE();
-    case 249:
-      if (lookahead == 'a') ADVANCE(386);
-      END_STATE();
-    case 250:
-      if (lookahead == 't') ADVANCE(387);
-      END_STATE();
-    case 251:
-      if (lookahead == 'e') ADVANCE(388);
       if (lookahead == 'i') ADVANCE(389);
       END_STATE();
+    case 248:
+      if (lookahead == 'e') ADVANCE(390);
+      END_STATE();
+    case 249:
+      if (lookahead == 'a') ADVANCE(391);
+      END_STATE();
+    case 250:
+      if (lookahead == 't') ADVANCE(392);
+      END_STATE();
+    case 251:
+      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(394);
+      END_STATE();
     case 252:
-      if (lookahead == 'c') ADVANCE(390);
-      if (lookahead == 'd') ADVANCE(391);
-      if (lookahead == 'l') ADVANCE(392);
+      if (lookahead == 'c') ADVANCE(395);
+      if (lookahead == 'd') ADVANCE(396);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 254:
-      if (lookahead == 'e') ADVANCE(394);
-      if (lookahead == 'l') ADVANCE(395);
+      if (lookahead == 'e') ADVANCE(399);
+      if (lookahead == 'l') ADVANCE(400);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(401);
       END_STATE();
     case 256:
-      if (lookahead == 'i') ADVANCE(397);
-      if (lookahead == 'o') ADVANCE(398);
+      if (lookahead == 'e') ADVANCE(402);
       END_STATE();
     case 257:
-      if (lookahead == 'u') ADVANCE(399);
+      if (lookahead == 'i') ADVANCE(403);
+      if (lookahead == 'o') ADVANCE(404);
       END_STATE();
     case 258:
-      if (lookahead == 'e') ADVANCE(400);
+      if (lookahead == 'u') ADVANCE(405);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(406);
       END_STATE();
     case 260:
-      if (lookahead == 'l') ADVANCE(401);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 261:
-      if (lookahead == 's') ADVANCE(402);
+      if (lookahead == 'l') ADVANCE(407);
       END_STATE();
     case 262:
-      if (lookahead == 's') ADVANCE(403);
+      if (lookahead == 's') ADVANCE(408);
       END_STATE();
     case 263:
-      if (lookahead == 'r') ADVANCE(404);
+      if (lookahead == 'i') ADVANCE(409);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(405);
+      if (lookahead == 's') ADVANCE(410);
       END_STATE();
     case 265:
-      if (lookahead == 'r') ADVANCE(406);
+      if (lookahead == 'r') ADVANCE(411);
       END_STATE();
     case 266:
-      if (lookahead == 'a') ADVANCE(407);
-      if (lookahead == 'c') ADVANCE(408);
+      if (lookahead == 'e') ADVANCE(412);
       END_STATE();
     case 267:
-      if (lookahead == 'e') ADVANCE(409);
+      if (lookahead == 'r') ADVANCE(413);
       END_STATE();
     case 268:
-      if (lookahead == 'r') ADVANCE(410);
+      if (lookahead == 'n') ADVANCE(414);
       END_STATE();
     case 269:
-      if (lookahead == 'c') ADVANCE(411);
+      if (lookahead == 'a') ADVANCE(415);
+      if (lookahead == 'c') ADVANCE(416);
       END_STATE();
     case 270:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(412);
+      if (lookahead == 'e') ADVANCE(417);
       END_STATE();
     case 271:
-      if (lookahead == 't') ADVANCE(413);
+      if (lookahead == 'r') ADVANCE(418);
       END_STATE();
     case 272:
-      if (lookahead == 'a') ADVANCE(414);
+      if (lookahead == 'c') ADVANCE(419);
       END_STATE();
     case 273:
-      if (lookahead == 't') ADVANCE(415);
+      if (lookahead == 'i') ADVANCE(420);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_swr);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(421);
       END_STATE();
     case 275:
-      if (lookahead == 'l') ADVANCE(416);
+      if (lookahead == 't') ADVANCE(422);
       END_STATE();
     case 276:
-      if (lookahead == 'p') ADVANCE(417);
+      if (lookahead == 'a') ADVANCE(423);
       END_STATE();
     case 277:
-      if (lookahead == 'o') ADVANCE(418);
-      END_STATE();
-    case 278:
-      if (lookahead == 'n') ADVANCE(419);
-      END_STATE();
-    case 279:
-      if (lookahead == 'e') ADVANCE(420);
-      END_STATE();
-    case 280:
-      if (lookahead == 'i') ADVANCE(421);
-      END_STATE();
-    case 281:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 282:
-      if (lookahead == 'i') ADVANCE(422);
-      END_STATE();
-    case 283:
-      if (lookahead == 'o') ADVANCE(423);
-      END_STATE();
-    case 284:
       if (lookahead == 't') ADVANCE(424);
       END_STATE();
+    case 278:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 279:
+      if (lookahead == 'l') ADVANCE(425);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 281:
+      if (lookahead == 'p') ADVANCE(426);
+      END_STATE();
+    case 282:
+      if (lookahead == 'o') ADVANCE(427);
+      END_STATE();
+    case 283:
+      if (lookahead == 'n') ADVANCE(428);
+      END_STATE();
+    case 284:
+      if (lookahead == 'e') ADVANCE(429);
+      END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(425);
+      if (lookahead == 'i') ADVANCE(430);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(426);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'i') ADVANCE(431);
       END_STATE();
     case 288:
-      if (lookahead == '8') ADVANCE(427);
+      if (lookahead == 'o') ADVANCE(432);
       END_STATE();
     case 289:
-      if (lookahead == 'e') ADVANCE(428);
+      if (lookahead == 't') ADVANCE(433);
       END_STATE();
     case 290:
-      if (lookahead == 'h') ADVANCE(429);
-      END_STATE();
-    case 291:
-      if (lookahead == 'r') ADVANCE(430);
-      END_STATE();
-    case 292:
-      if (lookahead == 't') ADVANCE(431);
-      END_STATE();
-    case 293:
-      if (lookahead == 'd') ADVANCE(432);
-      END_STATE();
-    case 294:
-      if (lookahead == 'n') ADVANCE(433);
-      END_STATE();
-    case 295:
       if (lookahead == 'e') ADVANCE(434);
       END_STATE();
+    case 291:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(435);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 293:
+      if (lookahead == '8') ADVANCE(436);
+      END_STATE();
+    case 294:
+      if (lookahead == 'e') ADVANCE(437);
+      END_STATE();
+    case 295:
+      if (lookahead == 'h') ADVANCE(438);
+      END_STATE();
     case 296:
-      if (lookahead == 'i') ADVANCE(435);
+      if (lookahead == 'r') ADVANCE(439);
       END_STATE();
     case 297:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 't') ADVANCE(440);
       END_STATE();
     case 298:
-      if (lookahead == 'n') ADVANCE(436);
+      if (lookahead == 'd') ADVANCE(441);
       END_STATE();
     case 299:
-      if (lookahead == 't') ADVANCE(437);
+      if (lookahead == 'n') ADVANCE(442);
       END_STATE();
     case 300:
-      if (lookahead == 'n') ADVANCE(438);
+      if (lookahead == 'e') ADVANCE(443);
       END_STATE();
     case 301:
-      ACCEPT_TOKEN(anon_sym_band);
-      END_STATE();
-    case 302:
-      if (lookahead == 'l') ADVANCE(439);
-      END_STATE();
-    case 303:
-      if (lookahead == 'd') ADVANCE(440);
-      END_STATE();
-    case 304:
-      if (lookahead == 'c') ADVANCE(441);
-      END_STATE();
-    case 305:
-      ACCEPT_TOKEN(anon_sym_bump);
-      END_STATE();
-    case 306:
-      if (lookahead == 'e') ADVANCE(442);
-      END_STATE();
-    case 307:
-      if (lookahead == 'b') ADVANCE(443);
-      END_STATE();
-    case 308:
       if (lookahead == 'i') ADVANCE(444);
       END_STATE();
-    case 309:
+    case 302:
+      ACCEPT_TOKEN(anon_sym_amsl);
+      END_STATE();
+    case 303:
       if (lookahead == 'n') ADVANCE(445);
       END_STATE();
+    case 304:
+      if (lookahead == 't') ADVANCE(446);
+      END_STATE();
+    case 305:
+      if (lookahead == 'n') ADVANCE(447);
+      END_STATE();
+    case 306:
+      ACCEPT_TOKEN(anon_sym_band);
+      END_STATE();
+    case 307:
+      if (lookahead == 'l') ADVANCE(448);
+      END_STATE();
+    case 308:
+      if (lookahead == 'd') ADVANCE(449);
+      END_STATE();
+    case 309:
+      if (lookahead == 'c') ADVANCE(450);
+      END_STATE();
     case 310:
-      if (lookahead == 'u') ADVANCE(446);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 311:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 312:
-      if (lookahead == 'i') ADVANCE(447);
-      END_STATE();
-    case 313:
-      if (lookahead == 'u') ADVANCE(448);
-      END_STATE();
-    case 314:
-      if (lookahead == 'e') ADVANCE(449);
-      END_STATE();
-    case 315:
-      if (lookahead == 't') ADVANCE(450);
-      END_STATE();
-    case 316:
       if (lookahead == 'e') ADVANCE(451);
       END_STATE();
+    case 312:
+      if (lookahead == 'b') ADVANCE(452);
+      END_STATE();
+    case 313:
+      if (lookahead == 'i') ADVANCE(453);
+      END_STATE();
+    case 314:
+      if (lookahead == 'n') ADVANCE(454);
+      END_STATE();
+    case 315:
+      if (lookahead == 'u') ADVANCE(455);
+      END_STATE();
+    case 316:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
     case 317:
-      if (lookahead == 'l') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(456);
       END_STATE();
     case 318:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'u') ADVANCE(457);
       END_STATE();
     case 319:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'e') ADVANCE(458);
       END_STATE();
     case 320:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 't') ADVANCE(459);
       END_STATE();
     case 321:
-      if (lookahead == 'y') ADVANCE(453);
-      END_STATE();
-    case 322:
-      if (lookahead == 'c') ADVANCE(454);
-      END_STATE();
-    case 323:
-      if (lookahead == 'e') ADVANCE(455);
-      END_STATE();
-    case 324:
-      if (lookahead == 'e') ADVANCE(456);
-      END_STATE();
-    case 325:
-      if (lookahead == 'c') ADVANCE(457);
-      END_STATE();
-    case 326:
-      if (lookahead == 'l') ADVANCE(458);
-      END_STATE();
-    case 327:
-      if (lookahead == 'd') ADVANCE(459);
-      END_STATE();
-    case 328:
       if (lookahead == 'e') ADVANCE(460);
       END_STATE();
+    case 322:
+      if (lookahead == 'l') ADVANCE(461);
+      END_STATE();
+    case 323:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 324:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 325:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 326:
+      if (lookahead == 'y') ADVANCE(462);
+      END_STATE();
+    case 327:
+      if (lookahead == 'c') ADVANCE(463);
+      END_STATE();
+    case 328:
+      if (lookahead == 'e') ADVANCE(464);
+      END_STATE();
     case 329:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(465);
       END_STATE();
     case 330:
-      if (lookahead == 'c') ADVANCE(461);
+      if (lookahead == 'c') ADVANCE(466);
       END_STATE();
     case 331:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'l') ADVANCE(467);
       END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 333:
-      if (lookahead == 'l') ADVANCE(462);
+      if (lookahead == 'e') ADVANCE(469);
       END_STATE();
     case 334:
-      if (lookahead == '8') ADVANCE(463);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 335:
-      if (lookahead == 's') ADVANCE(464);
+      if (lookahead == 'c') ADVANCE(470);
       END_STATE();
     case 336:
-      if (lookahead == 'c') ADVANCE(465);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 337:
-      if (lookahead == 'l') ADVANCE(466);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 338:
-      if (lookahead == 'r') ADVANCE(467);
+      if (lookahead == 'l') ADVANCE(471);
       END_STATE();
     case 339:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == '8') ADVANCE(472);
       END_STATE();
     case 340:
-      if (lookahead == 'b') ADVANCE(469);
-      END_STATE();
-    case 341:
-      if (lookahead == 'a') ADVANCE(470);
-      END_STATE();
-    case 342:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 343:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 344:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 345:
-      if (lookahead == 'r') ADVANCE(471);
-      END_STATE();
-    case 346:
-      if (lookahead == 'n') ADVANCE(472);
-      END_STATE();
-    case 347:
       if (lookahead == 's') ADVANCE(473);
       END_STATE();
-    case 348:
-      ACCEPT_TOKEN(anon_sym_haat);
+    case 341:
+      if (lookahead == 'c') ADVANCE(474);
       END_STATE();
-    case 349:
-      if (lookahead == 'h') ADVANCE(474);
+    case 342:
+      if (lookahead == 'l') ADVANCE(475);
       END_STATE();
-    case 350:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 351:
-      if (lookahead == 'd') ADVANCE(475);
-      END_STATE();
-    case 352:
+    case 343:
       if (lookahead == 'r') ADVANCE(476);
       END_STATE();
-    case 353:
-      if (lookahead == 't') ADVANCE(477);
+    case 344:
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
-    case 354:
-      if (lookahead == 'r') ADVANCE(478);
+    case 345:
+      if (lookahead == 'b') ADVANCE(478);
       END_STATE();
-    case 355:
+    case 346:
       if (lookahead == 'a') ADVANCE(479);
       END_STATE();
+    case 347:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 348:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 349:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 350:
+      if (lookahead == 'r') ADVANCE(480);
+      END_STATE();
+    case 351:
+      if (lookahead == 'n') ADVANCE(481);
+      END_STATE();
+    case 352:
+      if (lookahead == 's') ADVANCE(482);
+      END_STATE();
+    case 353:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 354:
+      if (lookahead == 'h') ADVANCE(483);
+      END_STATE();
+    case 355:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
     case 356:
-      if (lookahead == 's') ADVANCE(480);
+      if (lookahead == 'd') ADVANCE(484);
       END_STATE();
     case 357:
-      if (lookahead == 'e') ADVANCE(481);
+      if (lookahead == 'r') ADVANCE(485);
       END_STATE();
     case 358:
-      if (lookahead == 'd') ADVANCE(482);
+      if (lookahead == 't') ADVANCE(486);
       END_STATE();
     case 359:
-      ACCEPT_TOKEN(anon_sym_kind);
-      END_STATE();
-    case 360:
-      if (lookahead == 't') ADVANCE(483);
-      END_STATE();
-    case 361:
-      if (lookahead == 'a') ADVANCE(484);
-      END_STATE();
-    case 362:
-      ACCEPT_TOKEN(anon_sym_load);
-      END_STATE();
-    case 363:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(485);
-      END_STATE();
-    case 364:
-      if (lookahead == 'm') ADVANCE(486);
-      END_STATE();
-    case 365:
-      ACCEPT_TOKEN(anon_sym_mean);
-      END_STATE();
-    case 366:
       if (lookahead == 'r') ADVANCE(487);
       END_STATE();
-    case 367:
-      ACCEPT_TOKEN(anon_sym_mode);
+    case 360:
+      if (lookahead == 'a') ADVANCE(488);
       END_STATE();
-    case 368:
-      if (lookahead == '7') ADVANCE(488);
+    case 361:
+      if (lookahead == 's') ADVANCE(489);
       END_STATE();
-    case 369:
-      if (lookahead == '3') ADVANCE(489);
-      END_STATE();
-    case 370:
+    case 362:
       if (lookahead == 'e') ADVANCE(490);
       END_STATE();
+    case 363:
+      if (lookahead == 'd') ADVANCE(491);
+      END_STATE();
+    case 364:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 365:
+      if (lookahead == 't') ADVANCE(492);
+      END_STATE();
+    case 366:
+      if (lookahead == 'a') ADVANCE(493);
+      END_STATE();
+    case 367:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 368:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(494);
+      END_STATE();
+    case 369:
+      if (lookahead == 'm') ADVANCE(495);
+      END_STATE();
+    case 370:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
     case 371:
-      if (lookahead == 'n') ADVANCE(491);
+      if (lookahead == 'r') ADVANCE(496);
       END_STATE();
     case 372:
-      if (lookahead == 'm') ADVANCE(492);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 373:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == '7') ADVANCE(497);
       END_STATE();
     case 374:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == '3') ADVANCE(498);
       END_STATE();
     case 375:
-      if (lookahead == 'r') ADVANCE(493);
-      END_STATE();
-    case 376:
-      if (lookahead == 'u') ADVANCE(494);
-      END_STATE();
-    case 377:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 378:
-      if (lookahead == 'e') ADVANCE(495);
-      END_STATE();
-    case 379:
-      if (lookahead == 'i') ADVANCE(496);
-      END_STATE();
-    case 380:
-      if (lookahead == 'e') ADVANCE(497);
-      END_STATE();
-    case 381:
-      if (lookahead == 'e') ADVANCE(498);
-      END_STATE();
-    case 382:
       if (lookahead == 'e') ADVANCE(499);
       END_STATE();
+    case 376:
+      if (lookahead == 'n') ADVANCE(500);
+      END_STATE();
+    case 377:
+      if (lookahead == 'm') ADVANCE(501);
+      END_STATE();
+    case 378:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 379:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 380:
+      if (lookahead == 'r') ADVANCE(502);
+      END_STATE();
+    case 381:
+      if (lookahead == 'u') ADVANCE(503);
+      END_STATE();
+    case 382:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
     case 383:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(504);
       END_STATE();
     case 384:
-      if (lookahead == 't') ADVANCE(500);
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
     case 385:
-      if (lookahead == 'r') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(506);
       END_STATE();
     case 386:
-      if (lookahead == 'm') ADVANCE(502);
+      if (lookahead == 'e') ADVANCE(507);
       END_STATE();
     case 387:
-      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(508);
       END_STATE();
     case 388:
-      if (lookahead == 'd') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 389:
-      if (lookahead == 'n') ADVANCE(505);
+      if (lookahead == 't') ADVANCE(509);
       END_STATE();
     case 390:
-      if (lookahead == 't') ADVANCE(506);
-      END_STATE();
-    case 391:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(507);
-      END_STATE();
-    case 392:
-      if (lookahead == 'i') ADVANCE(508);
-      END_STATE();
-    case 393:
-      if (lookahead == 'i') ADVANCE(509);
-      END_STATE();
-    case 394:
       if (lookahead == 'r') ADVANCE(510);
       END_STATE();
+    case 391:
+      if (lookahead == 'm') ADVANCE(511);
+      END_STATE();
+    case 392:
+      if (lookahead == 'e') ADVANCE(512);
+      END_STATE();
+    case 393:
+      if (lookahead == 'd') ADVANCE(513);
+      END_STATE();
+    case 394:
+      if (lookahead == 'n') ADVANCE(514);
+      if (lookahead == 'o') ADVANCE(515);
+      END_STATE();
     case 395:
-      if (lookahead == 'e') ADVANCE(511);
+      if (lookahead == 't') ADVANCE(516);
       END_STATE();
     case 396:
-      if (lookahead == 'a') ADVANCE(512);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(517);
       END_STATE();
     case 397:
-      if (lookahead == 's') ADVANCE(513);
+      if (lookahead == 'i') ADVANCE(518);
       END_STATE();
     case 398:
-      if (lookahead == 'l') ADVANCE(514);
-      if (lookahead == 'n') ADVANCE(515);
-      END_STATE();
-    case 399:
-      if (lookahead == 'r') ADVANCE(516);
-      END_STATE();
-    case 400:
-      if (lookahead == 'r') ADVANCE(517);
-      END_STATE();
-    case 401:
-      if (lookahead == 'e') ADVANCE(518);
-      END_STATE();
-    case 402:
       if (lookahead == 'i') ADVANCE(519);
       END_STATE();
-    case 403:
-      if (lookahead == 'i') ADVANCE(520);
+    case 399:
+      if (lookahead == 'r') ADVANCE(520);
       END_STATE();
-    case 404:
+    case 400:
       if (lookahead == 'e') ADVANCE(521);
       END_STATE();
+    case 401:
+      if (lookahead == 'c') ADVANCE(522);
+      END_STATE();
+    case 402:
+      if (lookahead == 'a') ADVANCE(523);
+      END_STATE();
+    case 403:
+      if (lookahead == 's') ADVANCE(524);
+      END_STATE();
+    case 404:
+      if (lookahead == 'l') ADVANCE(525);
+      if (lookahead == 'n') ADVANCE(526);
+      END_STATE();
     case 405:
-      if (lookahead == 't') ADVANCE(522);
+      if (lookahead == 'r') ADVANCE(527);
       END_STATE();
     case 406:
-      if (lookahead == 't') ADVANCE(523);
+      if (lookahead == 'r') ADVANCE(528);
       END_STATE();
     case 407:
-      if (lookahead == 'd') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
     case 408:
-      if (lookahead == 'e') ADVANCE(525);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 409:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(531);
       END_STATE();
     case 410:
-      if (lookahead == 'c') ADVANCE(526);
+      if (lookahead == 'i') ADVANCE(532);
       END_STATE();
     case 411:
-      if (lookahead == 'i') ADVANCE(527);
+      if (lookahead == 'e') ADVANCE(533);
       END_STATE();
     case 412:
-      if (lookahead == 'p') ADVANCE(528);
+      if (lookahead == 't') ADVANCE(534);
       END_STATE();
     case 413:
-      if (lookahead == 'i') ADVANCE(529);
+      if (lookahead == 't') ADVANCE(535);
       END_STATE();
     case 414:
-      if (lookahead == 'n') ADVANCE(530);
+      if (lookahead == 't') ADVANCE(536);
       END_STATE();
     case 415:
-      if (lookahead == 'c') ADVANCE(531);
-      END_STATE();
-    case 416:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 417:
-      if (lookahead == 'e') ADVANCE(532);
-      END_STATE();
-    case 418:
-      if (lookahead == 'u') ADVANCE(533);
-      END_STATE();
-    case 419:
-      if (lookahead == 's') ADVANCE(534);
-      END_STATE();
-    case 420:
-      if (lookahead == 'r') ADVANCE(535);
-      END_STATE();
-    case 421:
-      if (lookahead == 'c') ADVANCE(536);
-      END_STATE();
-    case 422:
       if (lookahead == 'd') ADVANCE(537);
       END_STATE();
+    case 416:
+      if (lookahead == 'e') ADVANCE(538);
+      END_STATE();
+    case 417:
+      ACCEPT_TOKEN(anon_sym_size);
+      END_STATE();
+    case 418:
+      if (lookahead == 'c') ADVANCE(539);
+      END_STATE();
+    case 419:
+      if (lookahead == 'i') ADVANCE(540);
+      END_STATE();
+    case 420:
+      if (lookahead == 't') ADVANCE(541);
+      END_STATE();
+    case 421:
+      if (lookahead == 'p') ADVANCE(542);
+      END_STATE();
+    case 422:
+      if (lookahead == 'i') ADVANCE(543);
+      END_STATE();
     case 423:
-      if (lookahead == 'c') ADVANCE(538);
+      if (lookahead == 'n') ADVANCE(544);
       END_STATE();
     case 424:
-      if (lookahead == 'a') ADVANCE(539);
+      if (lookahead == 'c') ADVANCE(545);
       END_STATE();
     case 425:
-      if (lookahead == 'l') ADVANCE(540);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 426:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 427:
-      if (lookahead == '4') ADVANCE(541);
+      if (lookahead == 'u') ADVANCE(547);
       END_STATE();
     case 428:
-      if (lookahead == 's') ADVANCE(542);
+      if (lookahead == 's') ADVANCE(548);
       END_STATE();
     case 429:
-      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'r') ADVANCE(549);
       END_STATE();
     case 430:
-      if (lookahead == 'a') ADVANCE(543);
+      if (lookahead == 'c') ADVANCE(550);
       END_STATE();
     case 431:
-      if (lookahead == 'e') ADVANCE(544);
+      if (lookahead == 'd') ADVANCE(551);
       END_STATE();
     case 432:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 'c') ADVANCE(552);
       END_STATE();
     case 433:
-      if (lookahead == 's') ADVANCE(545);
+      if (lookahead == 'a') ADVANCE(553);
       END_STATE();
     case 434:
-      if (lookahead == 'n') ADVANCE(546);
+      if (lookahead == 'l') ADVANCE(554);
       END_STATE();
     case 435:
-      if (lookahead == 'f') ADVANCE(547);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 436:
-      if (lookahead == 'n') ADVANCE(548);
+      if (lookahead == '4') ADVANCE(555);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 's') ADVANCE(556);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_balun);
+      ACCEPT_TOKEN(anon_sym_with);
       END_STATE();
     case 439:
-      if (lookahead == 'i') ADVANCE(549);
+      if (lookahead == 'a') ADVANCE(557);
       END_STATE();
     case 440:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'e') ADVANCE(558);
       END_STATE();
     case 441:
-      if (lookahead == 'h') ADVANCE(550);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 442:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 's') ADVANCE(559);
       END_STATE();
     case 443:
-      if (lookahead == 'r') ADVANCE(551);
+      if (lookahead == 'n') ADVANCE(560);
       END_STATE();
     case 444:
-      if (lookahead == 'e') ADVANCE(552);
+      if (lookahead == 'f') ADVANCE(561);
       END_STATE();
     case 445:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'n') ADVANCE(562);
       END_STATE();
     case 446:
-      if (lookahead == 'l') ADVANCE(553);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 447:
-      if (lookahead == 'n') ADVANCE(554);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 448:
-      if (lookahead == 'c') ADVANCE(555);
+      if (lookahead == 'i') ADVANCE(563);
       END_STATE();
     case 449:
-      if (lookahead == 'c') ADVANCE(556);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 450:
-      if (lookahead == 'r') ADVANCE(557);
+      if (lookahead == 'h') ADVANCE(564);
       END_STATE();
     case 451:
-      if (lookahead == 'c') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 452:
-      if (lookahead == 'e') ADVANCE(559);
+      if (lookahead == 'r') ADVANCE(565);
       END_STATE();
     case 453:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 454:
-      if (lookahead == 'e') ADVANCE(560);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 455:
-      if (lookahead == 't') ADVANCE(561);
+      if (lookahead == 'l') ADVANCE(567);
       END_STATE();
     case 456:
-      if (lookahead == 'x') ADVANCE(562);
+      if (lookahead == 'n') ADVANCE(568);
       END_STATE();
     case 457:
-      if (lookahead == 't') ADVANCE(563);
+      if (lookahead == 'c') ADVANCE(569);
       END_STATE();
     case 458:
-      if (lookahead == 'a') ADVANCE(564);
+      if (lookahead == 'c') ADVANCE(570);
       END_STATE();
     case 459:
-      if (lookahead == 'e') ADVANCE(565);
+      if (lookahead == 'r') ADVANCE(571);
       END_STATE();
     case 460:
-      if (lookahead == 'x') ADVANCE(566);
+      if (lookahead == 'c') ADVANCE(572);
       END_STATE();
     case 461:
-      if (lookahead == 'i') ADVANCE(567);
-      END_STATE();
-    case 462:
-      if (lookahead == 'i') ADVANCE(568);
-      END_STATE();
-    case 463:
-      if (lookahead == '9') ADVANCE(569);
-      END_STATE();
-    case 464:
-      if (lookahead == 's') ADVANCE(570);
-      END_STATE();
-    case 465:
-      if (lookahead == 't') ADVANCE(571);
-      END_STATE();
-    case 466:
-      if (lookahead == 'y') ADVANCE(572);
-      END_STATE();
-    case 467:
       if (lookahead == 'e') ADVANCE(573);
       END_STATE();
+    case 462:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 463:
+      if (lookahead == 'e') ADVANCE(574);
+      END_STATE();
+    case 464:
+      if (lookahead == 't') ADVANCE(575);
+      END_STATE();
+    case 465:
+      if (lookahead == 'x') ADVANCE(576);
+      END_STATE();
+    case 466:
+      if (lookahead == 't') ADVANCE(577);
+      END_STATE();
+    case 467:
+      if (lookahead == 'a') ADVANCE(578);
+      END_STATE();
     case 468:
-      if (lookahead == 'r') ADVANCE(574);
+      if (lookahead == 'e') ADVANCE(579);
       END_STATE();
     case 469:
-      if (lookahead == 'a') ADVANCE(575);
+      if (lookahead == 'x') ADVANCE(580);
       END_STATE();
     case 470:
-      if (lookahead == 'r') ADVANCE(576);
+      if (lookahead == 'i') ADVANCE(581);
       END_STATE();
     case 471:
-      if (lookahead == 'a') ADVANCE(577);
+      if (lookahead == 'i') ADVANCE(582);
       END_STATE();
     case 472:
-      if (lookahead == 'd') ADVANCE(578);
+      if (lookahead == '9') ADVANCE(583);
       END_STATE();
     case 473:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 's') ADVANCE(584);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(579);
-      END_STATE();
-    case 475:
-      if (lookahead == 'a') ADVANCE(580);
-      END_STATE();
-    case 476:
-      ACCEPT_TOKEN(anon_sym_inner);
-      END_STATE();
-    case 477:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 478:
-      if (lookahead == 'u') ADVANCE(581);
-      END_STATE();
-    case 479:
-      if (lookahead == 't') ADVANCE(582);
-      END_STATE();
-    case 480:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 481:
-      if (lookahead == 'r') ADVANCE(583);
-      END_STATE();
-    case 482:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 483:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 484:
-      if (lookahead == 'r') ADVANCE(584);
-      END_STATE();
-    case 485:
       if (lookahead == 't') ADVANCE(585);
       END_STATE();
+    case 475:
+      if (lookahead == 'y') ADVANCE(586);
+      END_STATE();
+    case 476:
+      if (lookahead == 'e') ADVANCE(587);
+      END_STATE();
+    case 477:
+      if (lookahead == 'r') ADVANCE(588);
+      END_STATE();
+    case 478:
+      if (lookahead == 'a') ADVANCE(589);
+      END_STATE();
+    case 479:
+      if (lookahead == 'r') ADVANCE(590);
+      END_STATE();
+    case 480:
+      if (lookahead == 'a') ADVANCE(591);
+      END_STATE();
+    case 481:
+      if (lookahead == 'd') ADVANCE(592);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
+    case 483:
+      if (lookahead == 't') ADVANCE(593);
+      END_STATE();
+    case 484:
+      if (lookahead == 'a') ADVANCE(594);
+      END_STATE();
+    case 485:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(595);
+      END_STATE();
     case 486:
-      if (lookahead == 'u') ADVANCE(586);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'u') ADVANCE(596);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 't') ADVANCE(597);
       END_STATE();
     case 489:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 490:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'r') ADVANCE(598);
       END_STATE();
     case 491:
-      if (lookahead == 'a') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == 'r') ADVANCE(599);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(588);
+      if (lookahead == 't') ADVANCE(600);
       END_STATE();
     case 495:
-      if (lookahead == 's') ADVANCE(589);
+      if (lookahead == 'u') ADVANCE(601);
       END_STATE();
     case 496:
-      if (lookahead == 't') ADVANCE(590);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 498:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 500:
-      if (lookahead == 'i') ADVANCE(591);
+      if (lookahead == 'a') ADVANCE(602);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 502:
-      if (lookahead == 'p') ADVANCE(592);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(603);
       END_STATE();
     case 503:
-      if (lookahead == 'c') ADVANCE(593);
+      if (lookahead == 't') ADVANCE(604);
       END_STATE();
     case 504:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 's') ADVANCE(605);
       END_STATE();
     case 505:
-      if (lookahead == 'g') ADVANCE(594);
+      if (lookahead == 't') ADVANCE(606);
       END_STATE();
     case 506:
-      if (lookahead == 'a') ADVANCE(595);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 507:
-      if (lookahead == 'n') ADVANCE(596);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 508:
-      if (lookahead == 'z') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 509:
-      if (lookahead == 'v') ADVANCE(598);
+      if (lookahead == 'i') ADVANCE(607);
       END_STATE();
     case 510:
-      if (lookahead == 'e') ADVANCE(599);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 511:
-      if (lookahead == 'c') ADVANCE(600);
+      if (lookahead == 'p') ADVANCE(608);
       END_STATE();
     case 512:
-      if (lookahead == 't') ADVANCE(601);
+      if (lookahead == 'c') ADVANCE(609);
       END_STATE();
     case 513:
-      if (lookahead == 't') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 514:
-      if (lookahead == 'u') ADVANCE(603);
+      if (lookahead == 'g') ADVANCE(610);
       END_STATE();
     case 515:
-      if (lookahead == 'a') ADVANCE(604);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 516:
-      if (lookahead == 'n') ADVANCE(605);
+      if (lookahead == 'a') ADVANCE(611);
       END_STATE();
     case 517:
-      if (lookahead == 's') ADVANCE(606);
+      if (lookahead == 'n') ADVANCE(612);
       END_STATE();
     case 518:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'z') ADVANCE(613);
       END_STATE();
     case 519:
-      if (lookahead == 't') ADVANCE(607);
+      if (lookahead == 'v') ADVANCE(614);
       END_STATE();
     case 520:
-      if (lookahead == 'o') ADVANCE(608);
+      if (lookahead == 'e') ADVANCE(615);
       END_STATE();
     case 521:
-      if (lookahead == 'd') ADVANCE(609);
+      if (lookahead == 'c') ADVANCE(616);
       END_STATE();
     case 522:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 't') ADVANCE(617);
       END_STATE();
     case 523:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 't') ADVANCE(618);
       END_STATE();
     case 524:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 't') ADVANCE(619);
       END_STATE();
     case 525:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'u') ADVANCE(620);
       END_STATE();
     case 526:
-      if (lookahead == 'e') ADVANCE(610);
+      if (lookahead == 'a') ADVANCE(621);
       END_STATE();
     case 527:
-      if (lookahead == 'n') ADVANCE(611);
+      if (lookahead == 'n') ADVANCE(622);
       END_STATE();
     case 528:
-      if (lookahead == 'r') ADVANCE(612);
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
     case 529:
-      if (lookahead == 'o') ADVANCE(613);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 530:
-      if (lookahead == 'd') ADVANCE(614);
+      if (lookahead == 't') ADVANCE(624);
       END_STATE();
     case 531:
-      if (lookahead == 'h') ADVANCE(615);
+      if (lookahead == 's') ADVANCE(625);
       END_STATE();
     case 532:
-      if (lookahead == 'r') ADVANCE(616);
+      if (lookahead == 'o') ADVANCE(626);
       END_STATE();
     case 533:
-      if (lookahead == 'g') ADVANCE(617);
+      if (lookahead == 'd') ADVANCE(627);
       END_STATE();
     case 534:
-      if (lookahead == 'm') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 536:
-      if (lookahead == 'a') ADVANCE(619);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 537:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 538:
-      if (lookahead == 'i') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 539:
-      if (lookahead == 'g') ADVANCE(621);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 540:
-      if (lookahead == 'e') ADVANCE(622);
-      END_STATE();
-    case 541:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 542:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 543:
-      if (lookahead == 'c') ADVANCE(623);
-      END_STATE();
-    case 544:
-      if (lookahead == 'r') ADVANCE(624);
-      END_STATE();
-    case 545:
-      if (lookahead == 't') ADVANCE(625);
-      END_STATE();
-    case 546:
-      if (lookahead == 't') ADVANCE(626);
-      END_STATE();
-    case 547:
-      if (lookahead == 'i') ADVANCE(627);
-      END_STATE();
-    case 548:
-      if (lookahead == 'a') ADVANCE(628);
-      END_STATE();
-    case 549:
       if (lookahead == 'n') ADVANCE(629);
       END_STATE();
+    case 541:
+      ACCEPT_TOKEN(anon_sym_split);
+      END_STATE();
+    case 542:
+      if (lookahead == 'r') ADVANCE(630);
+      END_STATE();
+    case 543:
+      if (lookahead == 'o') ADVANCE(631);
+      END_STATE();
+    case 544:
+      if (lookahead == 'd') ADVANCE(632);
+      END_STATE();
+    case 545:
+      if (lookahead == 'h') ADVANCE(633);
+      END_STATE();
+    case 546:
+      if (lookahead == 'r') ADVANCE(634);
+      END_STATE();
+    case 547:
+      if (lookahead == 'g') ADVANCE(635);
+      END_STATE();
+    case 548:
+      if (lookahead == 'm') ADVANCE(636);
+      END_STATE();
+    case 549:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
     case 550:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 'a') ADVANCE(637);
       END_STATE();
     case 551:
-      if (lookahead == 'a') ADVANCE(631);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 552:
-      if (lookahead == 'r') ADVANCE(632);
+      if (lookahead == 'i') ADVANCE(638);
       END_STATE();
     case 553:
-      if (lookahead == 'a') ADVANCE(633);
+      if (lookahead == 'g') ADVANCE(639);
       END_STATE();
     case 554:
-      if (lookahead == 'e') ADVANCE(634);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 555:
-      if (lookahead == 't') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 556:
-      if (lookahead == 't') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 557:
-      if (lookahead == 'u') ADVANCE(637);
+      if (lookahead == 'c') ADVANCE(641);
       END_STATE();
     case 558:
-      if (lookahead == 't') ADVANCE(638);
+      if (lookahead == 'r') ADVANCE(642);
       END_STATE();
     case 559:
-      if (lookahead == 'd') ADVANCE(639);
-      if (lookahead == 'r') ADVANCE(640);
+      if (lookahead == 't') ADVANCE(643);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(644);
       END_STATE();
     case 561:
-      if (lookahead == 'e') ADVANCE(641);
+      if (lookahead == 'i') ADVANCE(645);
       END_STATE();
     case 562:
-      if (lookahead == 'e') ADVANCE(642);
+      if (lookahead == 'a') ADVANCE(646);
       END_STATE();
     case 563:
-      if (lookahead == 'i') ADVANCE(643);
+      if (lookahead == 'n') ADVANCE(647);
       END_STATE();
     case 564:
-      if (lookahead == 'y') ADVANCE(644);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(648);
       END_STATE();
     case 565:
-      if (lookahead == 'r') ADVANCE(645);
+      if (lookahead == 'a') ADVANCE(649);
       END_STATE();
     case 566:
-      if (lookahead == 'e') ADVANCE(646);
+      if (lookahead == 'r') ADVANCE(650);
       END_STATE();
     case 567:
-      if (lookahead == 'e') ADVANCE(647);
+      if (lookahead == 'a') ADVANCE(651);
       END_STATE();
     case 568:
-      if (lookahead == 's') ADVANCE(648);
+      if (lookahead == 'e') ADVANCE(652);
       END_STATE();
     case 569:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 't') ADVANCE(653);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 't') ADVANCE(654);
       END_STATE();
     case 571:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'u') ADVANCE(655);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 't') ADVANCE(656);
       END_STATE();
     case 573:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'd') ADVANCE(657);
+      if (lookahead == 'r') ADVANCE(658);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 575:
-      if (lookahead == 'c') ADVANCE(649);
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
     case 576:
-      if (lookahead == 'd') ADVANCE(650);
+      if (lookahead == 'e') ADVANCE(660);
       END_STATE();
     case 577:
-      if (lookahead == 't') ADVANCE(651);
+      if (lookahead == 'i') ADVANCE(661);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 'y') ADVANCE(662);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'r') ADVANCE(663);
       END_STATE();
     case 580:
-      if (lookahead == 'n') ADVANCE(652);
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
     case 581:
-      if (lookahead == 'm') ADVANCE(653);
+      if (lookahead == 'e') ADVANCE(665);
       END_STATE();
     case 582:
-      if (lookahead == 'i') ADVANCE(654);
-      if (lookahead == 'o') ADVANCE(655);
+      if (lookahead == 's') ADVANCE(666);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 584:
-      if (lookahead == 'i') ADVANCE(656);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 585:
-      if (lookahead == 'a') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 586:
-      if (lookahead == 'm') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 587:
-      if (lookahead == 'l') ADVANCE(659);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_output);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'c') ADVANCE(667);
       END_STATE();
     case 590:
-      if (lookahead == 't') ADVANCE(660);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 591:
-      if (lookahead == 'o') ADVANCE(661);
-      END_STATE();
-    case 592:
-      if (lookahead == 'l') ADVANCE(662);
-      END_STATE();
-    case 593:
-      if (lookahead == 't') ADVANCE(663);
-      END_STATE();
-    case 594:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 595:
-      if (lookahead == 'n') ADVANCE(664);
-      END_STATE();
-    case 596:
-      if (lookahead == 'g') ADVANCE(665);
-      END_STATE();
-    case 597:
-      if (lookahead == 'e') ADVANCE(666);
-      END_STATE();
-    case 598:
-      if (lookahead == 'e') ADVANCE(667);
-      END_STATE();
-    case 599:
-      if (lookahead == 'n') ADVANCE(668);
-      END_STATE();
-    case 600:
       if (lookahead == 't') ADVANCE(669);
       END_STATE();
+    case 592:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 593:
+      ACCEPT_TOKEN(anon_sym_height);
+      END_STATE();
+    case 594:
+      if (lookahead == 'n') ADVANCE(670);
+      END_STATE();
+    case 595:
+      if (lookahead == 'r') ADVANCE(671);
+      END_STATE();
+    case 596:
+      if (lookahead == 'm') ADVANCE(672);
+      END_STATE();
+    case 597:
+      if (lookahead == 'i') ADVANCE(673);
+      if (lookahead == 'o') ADVANCE(674);
+      END_STATE();
+    case 598:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
+    case 599:
+      if (lookahead == 'i') ADVANCE(675);
+      END_STATE();
+    case 600:
+      if (lookahead == 'a') ADVANCE(676);
+      END_STATE();
     case 601:
-      if (lookahead == 'a') ADVANCE(670);
+      if (lookahead == 'm') ADVANCE(677);
       END_STATE();
     case 602:
-      if (lookahead == 'i') ADVANCE(671);
+      if (lookahead == 'l') ADVANCE(678);
       END_STATE();
     case 603:
-      if (lookahead == 't') ADVANCE(672);
+      if (lookahead == 'r') ADVANCE(679);
       END_STATE();
     case 604:
-      if (lookahead == 'n') ADVANCE(673);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 605:
-      if (lookahead == '-') ADVANCE(674);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 606:
-      if (lookahead == 'e') ADVANCE(675);
+      if (lookahead == 't') ADVANCE(680);
       END_STATE();
     case 607:
-      if (lookahead == 'i') ADVANCE(676);
+      if (lookahead == 'o') ADVANCE(681);
       END_STATE();
     case 608:
-      if (lookahead == 'n') ADVANCE(677);
+      if (lookahead == 'l') ADVANCE(682);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 't') ADVANCE(683);
       END_STATE();
     case 610:
-      ACCEPT_TOKEN(anon_sym_source);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 611:
-      if (lookahead == 'g') ADVANCE(678);
+      if (lookahead == 'n') ADVANCE(684);
       END_STATE();
     case 612:
-      if (lookahead == 'o') ADVANCE(679);
+      if (lookahead == 'g') ADVANCE(685);
       END_STATE();
     case 613:
-      if (lookahead == 'n') ADVANCE(680);
-      END_STATE();
-    case 614:
-      ACCEPT_TOKEN(anon_sym_strand);
-      END_STATE();
-    case 615:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 616:
-      if (lookahead == 'a') ADVANCE(681);
-      END_STATE();
-    case 617:
-      if (lookahead == 'h') ADVANCE(682);
-      END_STATE();
-    case 618:
-      if (lookahead == 'i') ADVANCE(683);
-      END_STATE();
-    case 619:
-      if (lookahead == 'l') ADVANCE(684);
-      END_STATE();
-    case 620:
-      if (lookahead == 't') ADVANCE(685);
-      END_STATE();
-    case 621:
       if (lookahead == 'e') ADVANCE(686);
       END_STATE();
-    case 622:
-      if (lookahead == 'n') ADVANCE(687);
+    case 614:
+      if (lookahead == 'e') ADVANCE(687);
       END_STATE();
-    case 623:
-      if (lookahead == 'y') ADVANCE(688);
+    case 615:
+      if (lookahead == 'n') ADVANCE(688);
       END_STATE();
-    case 624:
-      ACCEPT_TOKEN(anon_sym_adapter);
+    case 616:
+      if (lookahead == 't') ADVANCE(689);
       END_STATE();
-    case 625:
-      ACCEPT_TOKEN(anon_sym_against);
+    case 617:
+      if (lookahead == 's') ADVANCE(690);
       END_STATE();
-    case 626:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 618:
+      if (lookahead == 'a') ADVANCE(691);
       END_STATE();
-    case 627:
-      if (lookahead == 'e') ADVANCE(689);
+    case 619:
+      if (lookahead == 'i') ADVANCE(692);
       END_STATE();
-    case 628:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 629:
-      if (lookahead == 'e') ADVANCE(690);
-      END_STATE();
-    case 630:
-      if (lookahead == 's') ADVANCE(691);
-      END_STATE();
-    case 631:
-      if (lookahead == 't') ADVANCE(692);
-      END_STATE();
-    case 632:
-      ACCEPT_TOKEN(anon_sym_carrier);
-      END_STATE();
-    case 633:
+    case 620:
       if (lookahead == 't') ADVANCE(693);
       END_STATE();
+    case 621:
+      if (lookahead == 'n') ADVANCE(694);
+      END_STATE();
+    case 622:
+      if (lookahead == '-') ADVANCE(695);
+      END_STATE();
+    case 623:
+      if (lookahead == 'e') ADVANCE(696);
+      END_STATE();
+    case 624:
+      if (lookahead == 'i') ADVANCE(697);
+      END_STATE();
+    case 625:
+      ACCEPT_TOKEN(anon_sym_series);
+      END_STATE();
+    case 626:
+      if (lookahead == 'n') ADVANCE(698);
+      END_STATE();
+    case 627:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 628:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 629:
+      if (lookahead == 'g') ADVANCE(699);
+      END_STATE();
+    case 630:
+      if (lookahead == 'o') ADVANCE(700);
+      END_STATE();
+    case 631:
+      if (lookahead == 'n') ADVANCE(701);
+      END_STATE();
+    case 632:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(702);
+      END_STATE();
+    case 633:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(694);
+      if (lookahead == 'a') ADVANCE(703);
       END_STATE();
     case 635:
-      if (lookahead == 'o') ADVANCE(695);
+      if (lookahead == 'h') ADVANCE(704);
       END_STATE();
     case 636:
-      if (lookahead == 'o') ADVANCE(696);
+      if (lookahead == 'i') ADVANCE(705);
       END_STATE();
     case 637:
-      if (lookahead == 'c') ADVANCE(697);
+      if (lookahead == 'l') ADVANCE(706);
       END_STATE();
     case 638:
-      if (lookahead == 'e') ADVANCE(698);
+      if (lookahead == 't') ADVANCE(707);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'e') ADVANCE(708);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'n') ADVANCE(709);
       END_STATE();
     case 641:
-      if (lookahead == 'r') ADVANCE(699);
+      if (lookahead == 'y') ADVANCE(710);
       END_STATE();
     case 642:
-      if (lookahead == 'r') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 643:
-      if (lookahead == 'v') ADVANCE(701);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 644:
-      if (lookahead == 'e') ADVANCE(702);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'e') ADVANCE(711);
       END_STATE();
     case 646:
-      if (lookahead == 'r') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 647:
-      if (lookahead == 'n') ADVANCE(704);
+      if (lookahead == 'e') ADVANCE(712);
       END_STATE();
     case 648:
-      if (lookahead == 'e') ADVANCE(705);
+      if (lookahead == 's') ADVANCE(713);
       END_STATE();
     case 649:
-      if (lookahead == 'k') ADVANCE(706);
+      if (lookahead == 't') ADVANCE(714);
       END_STATE();
     case 650:
-      ACCEPT_TOKEN(anon_sym_forward);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 651:
-      if (lookahead == 'o') ADVANCE(707);
+      if (lookahead == 't') ADVANCE(715);
       END_STATE();
     case 652:
-      if (lookahead == 'c') ADVANCE(708);
+      if (lookahead == 'r') ADVANCE(716);
       END_STATE();
     case 653:
-      if (lookahead == 'e') ADVANCE(709);
-      END_STATE();
-    case 654:
-      if (lookahead == 'o') ADVANCE(710);
-      END_STATE();
-    case 655:
-      if (lookahead == 'r') ADVANCE(711);
-      END_STATE();
-    case 656:
-      if (lookahead == 't') ADVANCE(712);
-      END_STATE();
-    case 657:
-      if (lookahead == 'n') ADVANCE(713);
-      END_STATE();
-    case 658:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 659:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 660:
-      if (lookahead == 'i') ADVANCE(714);
-      END_STATE();
-    case 661:
-      if (lookahead == 'n') ADVANCE(715);
-      END_STATE();
-    case 662:
-      if (lookahead == 'i') ADVANCE(716);
-      END_STATE();
-    case 663:
       if (lookahead == 'o') ADVANCE(717);
       END_STATE();
-    case 664:
-      if (lookahead == 'c') ADVANCE(718);
+    case 654:
+      if (lookahead == 'o') ADVANCE(718);
       END_STATE();
-    case 665:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(719);
+    case 655:
+      if (lookahead == 'c') ADVANCE(719);
       END_STATE();
-    case 666:
-      if (lookahead == 'd') ADVANCE(720);
+    case 656:
+      if (lookahead == 'e') ADVANCE(720);
       END_STATE();
-    case 667:
-      ACCEPT_TOKEN(anon_sym_receive);
+    case 657:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 658:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 659:
       if (lookahead == 'r') ADVANCE(721);
       END_STATE();
+    case 660:
+      if (lookahead == 'r') ADVANCE(722);
+      END_STATE();
+    case 661:
+      if (lookahead == 'v') ADVANCE(723);
+      END_STATE();
+    case 662:
+      if (lookahead == 'e') ADVANCE(724);
+      END_STATE();
+    case 663:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 664:
+      if (lookahead == 'r') ADVANCE(725);
+      END_STATE();
+    case 665:
+      if (lookahead == 'n') ADVANCE(726);
+      END_STATE();
+    case 666:
+      if (lookahead == 'e') ADVANCE(727);
+      END_STATE();
+    case 667:
+      if (lookahead == 'k') ADVANCE(728);
+      END_STATE();
     case 668:
-      if (lookahead == 'c') ADVANCE(722);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 669:
-      if (lookahead == 'e') ADVANCE(723);
+      if (lookahead == 'o') ADVANCE(729);
       END_STATE();
     case 670:
-      if (lookahead == 'b') ADVANCE(724);
+      if (lookahead == 'c') ADVANCE(730);
       END_STATE();
     case 671:
-      if (lookahead == 'v') ADVANCE(725);
+      if (lookahead == 'e') ADVANCE(731);
       END_STATE();
     case 672:
-      if (lookahead == 'i') ADVANCE(726);
+      if (lookahead == 'e') ADVANCE(732);
       END_STATE();
     case 673:
-      if (lookahead == 'c') ADVANCE(727);
+      if (lookahead == 'o') ADVANCE(733);
       END_STATE();
     case 674:
-      if (lookahead == 'l') ADVANCE(728);
+      if (lookahead == 'r') ADVANCE(734);
       END_STATE();
     case 675:
-      if (lookahead == 'd') ADVANCE(729);
+      if (lookahead == 't') ADVANCE(735);
       END_STATE();
     case 676:
-      if (lookahead == 'v') ADVANCE(730);
+      if (lookahead == 'n') ADVANCE(736);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_session);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 679:
-      if (lookahead == 'c') ADVANCE(731);
-      END_STATE();
-    case 680:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 681:
-      if (lookahead == 't') ADVANCE(732);
-      END_STATE();
-    case 682:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 683:
-      if (lookahead == 't') ADVANCE(733);
-      END_STATE();
-    case 684:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 685:
-      if (lookahead == 'y') ADVANCE(734);
-      END_STATE();
-    case 686:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 687:
-      if (lookahead == 'g') ADVANCE(735);
-      END_STATE();
-    case 688:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 689:
-      if (lookahead == 'r') ADVANCE(736);
-      END_STATE();
-    case 690:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 692:
       if (lookahead == 'e') ADVANCE(737);
       END_STATE();
-    case 693:
-      if (lookahead == 'o') ADVANCE(738);
+    case 680:
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
-    case 694:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 681:
+      if (lookahead == 'n') ADVANCE(739);
       END_STATE();
-    case 695:
-      if (lookahead == 'r') ADVANCE(739);
+    case 682:
+      if (lookahead == 'i') ADVANCE(740);
       END_STATE();
-    case 696:
-      if (lookahead == 'r') ADVANCE(740);
+    case 683:
+      if (lookahead == 'o') ADVANCE(741);
       END_STATE();
-    case 697:
-      if (lookahead == 't') ADVANCE(741);
+    case 684:
+      if (lookahead == 'c') ADVANCE(742);
       END_STATE();
-    case 698:
-      if (lookahead == 'd') ADVANCE(742);
+    case 685:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(743);
       END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_diameter);
-      END_STATE();
-    case 700:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 701:
-      if (lookahead == 'i') ADVANCE(743);
-      END_STATE();
-    case 702:
+    case 686:
       if (lookahead == 'd') ADVANCE(744);
       END_STATE();
-    case 703:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 687:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
-    case 704:
-      if (lookahead == 'c') ADVANCE(745);
+    case 688:
+      if (lookahead == 'c') ADVANCE(746);
       END_STATE();
-    case 705:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 706:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 707:
-      if (lookahead == 'r') ADVANCE(746);
-      END_STATE();
-    case 708:
+    case 689:
       if (lookahead == 'e') ADVANCE(747);
       END_STATE();
+    case 690:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 691:
+      if (lookahead == 'b') ADVANCE(748);
+      END_STATE();
+    case 692:
+      if (lookahead == 'v') ADVANCE(749);
+      END_STATE();
+    case 693:
+      if (lookahead == 'i') ADVANCE(750);
+      END_STATE();
+    case 694:
+      if (lookahead == 'c') ADVANCE(751);
+      END_STATE();
+    case 695:
+      if (lookahead == 'l') ADVANCE(752);
+      END_STATE();
+    case 696:
+      if (lookahead == 'd') ADVANCE(753);
+      END_STATE();
+    case 697:
+      if (lookahead == 'v') ADVANCE(754);
+      END_STATE();
+    case 698:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 699:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 700:
+      if (lookahead == 'c') ADVANCE(755);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 702:
+      if (lookahead == 'd') ADVANCE(756);
+      END_STATE();
+    case 703:
+      if (lookahead == 't') ADVANCE(757);
+      END_STATE();
+    case 704:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 705:
+      if (lookahead == 't') ADVANCE(758);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 707:
+      if (lookahead == 'y') ADVANCE(759);
+      END_STATE();
+    case 708:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
     case 709:
-      if (lookahead == 'n') ADVANCE(748);
+      if (lookahead == 'g') ADVANCE(760);
       END_STATE();
     case 710:
-      if (lookahead == 'n') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'r') ADVANCE(761);
       END_STATE();
     case 712:
-      if (lookahead == 'y') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 713:
-      if (lookahead == 'g') ADVANCE(751);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 714:
-      if (lookahead == 'v') ADVANCE(752);
+      if (lookahead == 'e') ADVANCE(762);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'o') ADVANCE(763);
       END_STATE();
     case 716:
-      if (lookahead == 'f') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 717:
-      if (lookahead == 'r') ADVANCE(754);
+      if (lookahead == 'r') ADVANCE(764);
       END_STATE();
     case 718:
-      if (lookahead == 'e') ADVANCE(755);
+      if (lookahead == 'r') ADVANCE(765);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_readings);
-      END_STATE();
-    case 720:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 721:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 722:
-      if (lookahead == 'e') ADVANCE(756);
-      END_STATE();
-    case 723:
-      if (lookahead == 'd') ADVANCE(757);
-      END_STATE();
-    case 724:
-      if (lookahead == 'i') ADVANCE(758);
-      END_STATE();
-    case 725:
-      if (lookahead == 'i') ADVANCE(759);
-      END_STATE();
-    case 726:
-      if (lookahead == 'o') ADVANCE(760);
-      END_STATE();
-    case 727:
-      if (lookahead == 'e') ADVANCE(761);
-      END_STATE();
-    case 728:
-      if (lookahead == 'o') ADVANCE(762);
-      END_STATE();
-    case 729:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 730:
-      if (lookahead == 'i') ADVANCE(763);
-      END_STATE();
-    case 731:
-      if (lookahead == 'e') ADVANCE(764);
-      END_STATE();
-    case 732:
-      if (lookahead == 'u') ADVANCE(765);
-      END_STATE();
-    case 733:
-      ACCEPT_TOKEN(anon_sym_transmit);
       if (lookahead == 't') ADVANCE(766);
       END_STATE();
+    case 720:
+      if (lookahead == 'd') ADVANCE(767);
+      END_STATE();
+    case 721:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 722:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 723:
+      if (lookahead == 'i') ADVANCE(768);
+      END_STATE();
+    case 724:
+      if (lookahead == 'd') ADVANCE(769);
+      END_STATE();
+    case 725:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 726:
+      if (lookahead == 'c') ADVANCE(770);
+      END_STATE();
+    case 727:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 728:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 729:
+      if (lookahead == 'r') ADVANCE(771);
+      END_STATE();
+    case 730:
+      if (lookahead == 'e') ADVANCE(772);
+      END_STATE();
+    case 731:
+      if (lookahead == 's') ADVANCE(773);
+      END_STATE();
+    case 732:
+      if (lookahead == 'n') ADVANCE(774);
+      END_STATE();
+    case 733:
+      if (lookahead == 'n') ADVANCE(775);
+      END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 735:
-      if (lookahead == 't') ADVANCE(767);
+      if (lookahead == 'y') ADVANCE(776);
       END_STATE();
     case 736:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'g') ADVANCE(777);
       END_STATE();
     case 737:
-      if (lookahead == 'd') ADVANCE(768);
+      if (lookahead == 's') ADVANCE(778);
       END_STATE();
     case 738:
-      if (lookahead == 'r') ADVANCE(769);
+      if (lookahead == 'v') ADVANCE(779);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_connector);
+      if (lookahead == 'f') ADVANCE(780);
       END_STATE();
     case 741:
-      if (lookahead == 'i') ADVANCE(770);
+      if (lookahead == 'r') ADVANCE(781);
       END_STATE();
     case 742:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'e') ADVANCE(782);
       END_STATE();
     case 743:
-      if (lookahead == 't') ADVANCE(771);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 745:
-      if (lookahead == 'y') ADVANCE(772);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_generator);
+      if (lookahead == 'e') ADVANCE(783);
       END_STATE();
     case 747:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      if (lookahead == 'd') ADVANCE(784);
       END_STATE();
     case 748:
-      if (lookahead == 't') ADVANCE(773);
+      if (lookahead == 'i') ADVANCE(785);
       END_STATE();
     case 749:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      if (lookahead == 'i') ADVANCE(786);
       END_STATE();
     case 750:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 'o') ADVANCE(787);
       END_STATE();
     case 751:
-      if (lookahead == 'e') ADVANCE(774);
+      if (lookahead == 'e') ADVANCE(788);
       END_STATE();
     case 752:
-      if (lookahead == 'i') ADVANCE(775);
+      if (lookahead == 'o') ADVANCE(789);
       END_STATE();
     case 753:
-      if (lookahead == 'i') ADVANCE(776);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 754:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'i') ADVANCE(790);
       END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'e') ADVANCE(791);
       END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_reference);
+      if (lookahead == 'i') ADVANCE(792);
       END_STATE();
     case 757:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'u') ADVANCE(793);
       END_STATE();
     case 758:
-      if (lookahead == 'l') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
     case 759:
-      if (lookahead == 't') ADVANCE(778);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 760:
-      if (lookahead == 'n') ADVANCE(779);
+      if (lookahead == 't') ADVANCE(795);
       END_STATE();
     case 761:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 762:
-      if (lookahead == 's') ADVANCE(780);
+      if (lookahead == 'd') ADVANCE(796);
       END_STATE();
     case 763:
-      if (lookahead == 't') ADVANCE(781);
-      END_STATE();
-    case 764:
-      if (lookahead == 's') ADVANCE(782);
-      END_STATE();
-    case 765:
-      if (lookahead == 'r') ADVANCE(783);
-      END_STATE();
-    case 766:
-      if (lookahead == 'e') ADVANCE(784);
-      END_STATE();
-    case 767:
-      if (lookahead == 'h') ADVANCE(785);
-      END_STATE();
-    case 768:
-      ACCEPT_TOKEN(anon_sym_calibrated);
-      END_STATE();
-    case 769:
-      ACCEPT_TOKEN(anon_sym_circulator);
-      END_STATE();
-    case 770:
-      if (lookahead == 'o') ADVANCE(786);
-      END_STATE();
-    case 771:
-      if (lookahead == 'y') ADVANCE(787);
-      END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 774:
-      if (lookahead == 'n') ADVANCE(788);
-      END_STATE();
-    case 775:
-      if (lookahead == 't') ADVANCE(789);
-      END_STATE();
-    case 776:
-      if (lookahead == 'e') ADVANCE(790);
-      END_STATE();
-    case 777:
-      if (lookahead == 'i') ADVANCE(791);
-      END_STATE();
-    case 778:
-      if (lookahead == 'y') ADVANCE(792);
-      END_STATE();
-    case 779:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 780:
-      if (lookahead == 's') ADVANCE(793);
-      END_STATE();
-    case 781:
-      if (lookahead == 'y') ADVANCE(794);
-      END_STATE();
-    case 782:
-      if (lookahead == 's') ADVANCE(795);
-      END_STATE();
-    case 783:
-      if (lookahead == 'e') ADVANCE(796);
-      END_STATE();
-    case 784:
       if (lookahead == 'r') ADVANCE(797);
       END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 766:
+      if (lookahead == 'i') ADVANCE(798);
+      END_STATE();
+    case 767:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 768:
+      if (lookahead == 't') ADVANCE(799);
+      END_STATE();
+    case 769:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 770:
+      if (lookahead == 'y') ADVANCE(800);
+      END_STATE();
+    case 771:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 773:
+      if (lookahead == 'i') ADVANCE(801);
+      END_STATE();
+    case 774:
+      if (lookahead == 't') ADVANCE(802);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 776:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 777:
+      if (lookahead == 'e') ADVANCE(803);
+      END_STATE();
+    case 778:
+      if (lookahead == 'i') ADVANCE(804);
+      END_STATE();
+    case 779:
+      if (lookahead == 'i') ADVANCE(805);
+      END_STATE();
+    case 780:
+      if (lookahead == 'i') ADVANCE(806);
+      END_STATE();
+    case 781:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 782:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 783:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 784:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(798);
+      if (lookahead == 'l') ADVANCE(807);
       END_STATE();
     case 786:
-      if (lookahead == 'n') ADVANCE(799);
+      if (lookahead == 't') ADVANCE(808);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'n') ADVANCE(809);
       END_STATE();
     case 788:
-      if (lookahead == 't') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 789:
-      if (lookahead == 'y') ADVANCE(801);
+      if (lookahead == 's') ADVANCE(810);
       END_STATE();
     case 790:
-      if (lookahead == 'r') ADVANCE(802);
+      if (lookahead == 't') ADVANCE(811);
       END_STATE();
     case 791:
-      if (lookahead == 't') ADVANCE(803);
+      if (lookahead == 's') ADVANCE(812);
       END_STATE();
     case 792:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'a') ADVANCE(813);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 'r') ADVANCE(814);
       END_STATE();
     case 794:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
     case 795:
-      if (lookahead == 'e') ADVANCE(804);
+      if (lookahead == 'h') ADVANCE(816);
       END_STATE();
     case 796:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 797:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 798:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 'o') ADVANCE(817);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 'y') ADVANCE(818);
       END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 's') ADVANCE(819);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 803:
-      if (lookahead == 'y') ADVANCE(805);
+      if (lookahead == 'n') ADVANCE(820);
       END_STATE();
     case 804:
-      if (lookahead == 'd') ADVANCE(806);
+      if (lookahead == 's') ADVANCE(821);
       END_STATE();
     case 805:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 't') ADVANCE(822);
       END_STATE();
     case 806:
+      if (lookahead == 'e') ADVANCE(823);
+      END_STATE();
+    case 807:
+      if (lookahead == 'i') ADVANCE(824);
+      END_STATE();
+    case 808:
+      if (lookahead == 'y') ADVANCE(825);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 810:
+      if (lookahead == 's') ADVANCE(826);
+      END_STATE();
+    case 811:
+      if (lookahead == 'y') ADVANCE(827);
+      END_STATE();
+    case 812:
+      if (lookahead == 's') ADVANCE(828);
+      END_STATE();
+    case 813:
+      if (lookahead == 'm') ADVANCE(829);
+      END_STATE();
+    case 814:
+      if (lookahead == 'e') ADVANCE(830);
+      END_STATE();
+    case 815:
+      if (lookahead == 'r') ADVANCE(831);
+      END_STATE();
+    case 816:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(832);
+      END_STATE();
+    case 817:
+      if (lookahead == 'n') ADVANCE(833);
+      END_STATE();
+    case 818:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 819:
+      if (lookahead == 't') ADVANCE(834);
+      END_STATE();
+    case 820:
+      if (lookahead == 't') ADVANCE(835);
+      END_STATE();
+    case 821:
+      if (lookahead == 't') ADVANCE(836);
+      END_STATE();
+    case 822:
+      if (lookahead == 'y') ADVANCE(837);
+      END_STATE();
+    case 823:
+      if (lookahead == 'r') ADVANCE(838);
+      END_STATE();
+    case 824:
+      if (lookahead == 't') ADVANCE(839);
+      END_STATE();
+    case 825:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 826:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 827:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 828:
+      if (lookahead == 'e') ADVANCE(840);
+      END_STATE();
+    case 829:
+      if (lookahead == 'e') ADVANCE(841);
+      END_STATE();
+    case 830:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 831:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 832:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 833:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 834:
+      if (lookahead == 'i') ADVANCE(842);
+      END_STATE();
+    case 835:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 836:
+      if (lookahead == 'i') ADVANCE(843);
+      END_STATE();
+    case 837:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 838:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 839:
+      if (lookahead == 'y') ADVANCE(844);
+      END_STATE();
+    case 840:
+      if (lookahead == 'd') ADVANCE(845);
+      END_STATE();
+    case 841:
+      if (lookahead == 't') ADVANCE(846);
+      END_STATE();
+    case 842:
+      if (lookahead == 'v') ADVANCE(847);
+      END_STATE();
+    case 843:
+      if (lookahead == 'v') ADVANCE(848);
+      END_STATE();
+    case 844:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 845:
       ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 846:
+      if (lookahead == 'e') ADVANCE(849);
+      END_STATE();
+    case 847:
+      if (lookahead == 'i') ADVANCE(850);
+      END_STATE();
+    case 848:
+      if (lookahead == 'i') ADVANCE(851);
+      END_STATE();
+    case 849:
+      if (lookahead == 'r') ADVANCE(852);
+      END_STATE();
+    case 850:
+      if (lookahead == 't') ADVANCE(853);
+      END_STATE();
+    case 851:
+      if (lookahead == 't') ADVANCE(854);
+      END_STATE();
+    case 852:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 853:
+      if (lookahead == 'y') ADVANCE(855);
+      END_STATE();
+    case 854:
+      if (lookahead == 'y') ADVANCE(856);
+      END_STATE();
+    case 855:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 856:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
       return false;
@@ -6497,57 +6770,57 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 129},
+  [1] = {.lex_state = 131},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 126},
-  [4] = {.lex_state = 127},
-  [5] = {.lex_state = 127},
-  [6] = {.lex_state = 127},
-  [7] = {.lex_state = 129},
-  [8] = {.lex_state = 129},
-  [9] = {.lex_state = 129},
-  [10] = {.lex_state = 129},
-  [11] = {.lex_state = 127},
-  [12] = {.lex_state = 127},
-  [13] = {.lex_state = 127},
-  [14] = {.lex_state = 127},
-  [15] = {.lex_state = 127},
-  [16] = {.lex_state = 127},
-  [17] = {.lex_state = 127},
-  [18] = {.lex_state = 127},
-  [19] = {.lex_state = 127},
-  [20] = {.lex_state = 127},
-  [21] = {.lex_state = 128},
-  [22] = {.lex_state = 128},
-  [23] = {.lex_state = 128},
-  [24] = {.lex_state = 128},
-  [25] = {.lex_state = 128},
-  [26] = {.lex_state = 128},
-  [27] = {.lex_state = 128},
-  [28] = {.lex_state = 128},
-  [29] = {.lex_state = 128},
-  [30] = {.lex_state = 128},
-  [31] = {.lex_state = 128},
-  [32] = {.lex_state = 127},
-  [33] = {.lex_state = 127},
-  [34] = {.lex_state = 127},
-  [35] = {.lex_state = 127},
-  [36] = {.lex_state = 127},
-  [37] = {.lex_state = 127},
-  [38] = {.lex_state = 129},
-  [39] = {.lex_state = 129},
-  [40] = {.lex_state = 129},
-  [41] = {.lex_state = 129},
-  [42] = {.lex_state = 129},
+  [3] = {.lex_state = 128},
+  [4] = {.lex_state = 129},
+  [5] = {.lex_state = 129},
+  [6] = {.lex_state = 129},
+  [7] = {.lex_state = 131},
+  [8] = {.lex_state = 131},
+  [9] = {.lex_state = 131},
+  [10] = {.lex_state = 131},
+  [11] = {.lex_state = 129},
+  [12] = {.lex_state = 129},
+  [13] = {.lex_state = 129},
+  [14] = {.lex_state = 129},
+  [15] = {.lex_state = 129},
+  [16] = {.lex_state = 129},
+  [17] = {.lex_state = 129},
+  [18] = {.lex_state = 129},
+  [19] = {.lex_state = 129},
+  [20] = {.lex_state = 129},
+  [21] = {.lex_state = 130},
+  [22] = {.lex_state = 130},
+  [23] = {.lex_state = 130},
+  [24] = {.lex_state = 130},
+  [25] = {.lex_state = 130},
+  [26] = {.lex_state = 130},
+  [27] = {.lex_state = 130},
+  [28] = {.lex_state = 130},
+  [29] = {.lex_state = 130},
+  [30] = {.lex_state = 130},
+  [31] = {.lex_state = 130},
+  [32] = {.lex_state = 129},
+  [33] = {.lex_state = 129},
+  [34] = {.lex_state = 129},
+  [35] = {.lex_state = 129},
+  [36] = {.lex_state = 129},
+  [37] = {.lex_state = 129},
+  [38] = {.lex_state = 131},
+  [39] = {.lex_state = 131},
+  [40] = {.lex_state = 131},
+  [41] = {.lex_state = 131},
+  [42] = {.lex_state = 131},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 129},
-  [45] = {.lex_state = 129},
-  [46] = {.lex_state = 129},
-  [47] = {.lex_state = 129},
-  [48] = {.lex_state = 129},
-  [49] = {.lex_state = 129},
-  [50] = {.lex_state = 129},
-  [51] = {.lex_state = 129},
+  [44] = {.lex_state = 131},
+  [45] = {.lex_state = 131},
+  [46] = {.lex_state = 131},
+  [47] = {.lex_state = 131},
+  [48] = {.lex_state = 131},
+  [49] = {.lex_state = 131},
+  [50] = {.lex_state = 131},
+  [51] = {.lex_state = 131},
   [52] = {.lex_state = 9},
   [53] = {.lex_state = 9},
   [54] = {.lex_state = 4},
@@ -6566,9 +6839,9 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 129},
-  [71] = {.lex_state = 129},
-  [72] = {.lex_state = 129},
+  [70] = {.lex_state = 131},
+  [71] = {.lex_state = 131},
+  [72] = {.lex_state = 131},
   [73] = {.lex_state = 22},
   [74] = {.lex_state = 22},
   [75] = {.lex_state = 22},
@@ -6650,8 +6923,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(1),
     [anon_sym_loss_DASHtangent] = ACTIONS(1),
     [anon_sym_strand] = ACTIONS(1),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(1),
     [anon_sym_braid] = ACTIONS(1),
     [anon_sym_resistivity] = ACTIONS(1),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(1),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(1),
     [anon_sym_diameter] = ACTIONS(1),
     [anon_sym_spacing] = ACTIONS(1),
     [anon_sym_family] = ACTIONS(1),
@@ -6679,6 +6955,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(1),
     [anon_sym_from] = ACTIONS(1),
     [anon_sym_isolation] = ACTIONS(1),
+    [anon_sym_ratio] = ACTIONS(1),
+    [anon_sym_split] = ACTIONS(1),
+    [anon_sym_tee] = ACTIONS(1),
     [anon_sym_reversed] = ACTIONS(1),
     [anon_sym_return_DASHloss] = ACTIONS(1),
     [anon_sym_swr] = ACTIONS(1),
@@ -6744,8 +7023,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
+    [anon_sym_rejects] = ACTIONS(1),
+    [anon_sym_series] = ACTIONS(1),
     [anon_sym_shared] = ACTIONS(1),
     [anon_sym_sheet] = ACTIONS(1),
+    [anon_sym_shunt] = ACTIONS(1),
     [anon_sym_sinad] = ACTIONS(1),
     [anon_sym_since] = ACTIONS(1),
     [anon_sym_ssb] = ACTIONS(1),
@@ -6927,8 +7209,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -6956,6 +7241,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(11),
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -7021,8 +7309,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
@@ -7113,8 +7404,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -7142,6 +7436,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(25),
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -7207,8 +7504,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
@@ -7375,8 +7675,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -7404,6 +7707,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(25),
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -7469,8 +7775,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
@@ -7644,8 +7953,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(41),
     [anon_sym_loss_DASHtangent] = ACTIONS(41),
     [anon_sym_strand] = ACTIONS(41),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(41),
     [anon_sym_braid] = ACTIONS(41),
     [anon_sym_resistivity] = ACTIONS(41),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(41),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(41),
     [anon_sym_diameter] = ACTIONS(41),
     [anon_sym_spacing] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -7673,6 +7985,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(41),
     [anon_sym_from] = ACTIONS(41),
     [anon_sym_isolation] = ACTIONS(41),
+    [anon_sym_ratio] = ACTIONS(41),
+    [anon_sym_split] = ACTIONS(41),
+    [anon_sym_tee] = ACTIONS(41),
     [anon_sym_reversed] = ACTIONS(41),
     [anon_sym_return_DASHloss] = ACTIONS(41),
     [anon_sym_swr] = ACTIONS(41),
@@ -7738,8 +8053,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_rejects] = ACTIONS(41),
+    [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
+    [anon_sym_shunt] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
     [anon_sym_since] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
@@ -7844,8 +8162,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(41),
     [anon_sym_loss_DASHtangent] = ACTIONS(41),
     [anon_sym_strand] = ACTIONS(41),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(41),
     [anon_sym_braid] = ACTIONS(41),
     [anon_sym_resistivity] = ACTIONS(41),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(41),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(41),
     [anon_sym_diameter] = ACTIONS(41),
     [anon_sym_spacing] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -7873,6 +8194,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(41),
     [anon_sym_from] = ACTIONS(41),
     [anon_sym_isolation] = ACTIONS(41),
+    [anon_sym_ratio] = ACTIONS(41),
+    [anon_sym_split] = ACTIONS(41),
+    [anon_sym_tee] = ACTIONS(41),
     [anon_sym_reversed] = ACTIONS(41),
     [anon_sym_return_DASHloss] = ACTIONS(41),
     [anon_sym_swr] = ACTIONS(41),
@@ -7938,8 +8262,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
+    [anon_sym_rejects] = ACTIONS(41),
+    [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
+    [anon_sym_shunt] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
     [anon_sym_since] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
@@ -8044,8 +8371,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(58),
     [anon_sym_loss_DASHtangent] = ACTIONS(58),
     [anon_sym_strand] = ACTIONS(58),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(58),
     [anon_sym_braid] = ACTIONS(58),
     [anon_sym_resistivity] = ACTIONS(58),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(58),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(58),
     [anon_sym_diameter] = ACTIONS(58),
     [anon_sym_spacing] = ACTIONS(58),
     [anon_sym_family] = ACTIONS(58),
@@ -8073,6 +8403,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(58),
     [anon_sym_from] = ACTIONS(58),
     [anon_sym_isolation] = ACTIONS(58),
+    [anon_sym_ratio] = ACTIONS(58),
+    [anon_sym_split] = ACTIONS(58),
+    [anon_sym_tee] = ACTIONS(58),
     [anon_sym_reversed] = ACTIONS(58),
     [anon_sym_return_DASHloss] = ACTIONS(58),
     [anon_sym_swr] = ACTIONS(58),
@@ -8138,8 +8471,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
+    [anon_sym_rejects] = ACTIONS(58),
+    [anon_sym_series] = ACTIONS(58),
     [anon_sym_shared] = ACTIONS(58),
     [anon_sym_sheet] = ACTIONS(58),
+    [anon_sym_shunt] = ACTIONS(58),
     [anon_sym_sinad] = ACTIONS(58),
     [anon_sym_since] = ACTIONS(58),
     [anon_sym_ssb] = ACTIONS(58),
@@ -8249,8 +8585,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(87),
     [anon_sym_loss_DASHtangent] = ACTIONS(87),
     [anon_sym_strand] = ACTIONS(87),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(87),
     [anon_sym_braid] = ACTIONS(87),
     [anon_sym_resistivity] = ACTIONS(87),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(87),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(87),
     [anon_sym_diameter] = ACTIONS(87),
     [anon_sym_spacing] = ACTIONS(87),
     [anon_sym_family] = ACTIONS(87),
@@ -8278,6 +8617,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(87),
     [anon_sym_from] = ACTIONS(87),
     [anon_sym_isolation] = ACTIONS(87),
+    [anon_sym_ratio] = ACTIONS(87),
+    [anon_sym_split] = ACTIONS(87),
+    [anon_sym_tee] = ACTIONS(87),
     [anon_sym_reversed] = ACTIONS(87),
     [anon_sym_return_DASHloss] = ACTIONS(87),
     [anon_sym_swr] = ACTIONS(87),
@@ -8343,8 +8685,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
+    [anon_sym_rejects] = ACTIONS(90),
+    [anon_sym_series] = ACTIONS(90),
     [anon_sym_shared] = ACTIONS(90),
     [anon_sym_sheet] = ACTIONS(90),
+    [anon_sym_shunt] = ACTIONS(90),
     [anon_sym_sinad] = ACTIONS(90),
     [anon_sym_since] = ACTIONS(90),
     [anon_sym_ssb] = ACTIONS(90),
@@ -8448,8 +8793,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -8477,6 +8825,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(11),
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8542,8 +8893,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
@@ -8647,8 +9001,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -8676,6 +9033,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(11),
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8741,8 +9101,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
@@ -8846,8 +9209,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(11),
     [anon_sym_loss_DASHtangent] = ACTIONS(11),
     [anon_sym_strand] = ACTIONS(11),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(11),
     [anon_sym_braid] = ACTIONS(11),
     [anon_sym_resistivity] = ACTIONS(11),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(11),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(11),
     [anon_sym_diameter] = ACTIONS(11),
     [anon_sym_spacing] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -8875,6 +9241,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(11),
     [anon_sym_from] = ACTIONS(11),
     [anon_sym_isolation] = ACTIONS(11),
+    [anon_sym_ratio] = ACTIONS(11),
+    [anon_sym_split] = ACTIONS(11),
+    [anon_sym_tee] = ACTIONS(11),
     [anon_sym_reversed] = ACTIONS(11),
     [anon_sym_return_DASHloss] = ACTIONS(11),
     [anon_sym_swr] = ACTIONS(11),
@@ -8940,8 +9309,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
+    [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
+    [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
@@ -9032,8 +9404,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(117),
     [anon_sym_loss_DASHtangent] = ACTIONS(117),
     [anon_sym_strand] = ACTIONS(117),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(117),
     [anon_sym_braid] = ACTIONS(117),
     [anon_sym_resistivity] = ACTIONS(117),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(117),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(117),
     [anon_sym_diameter] = ACTIONS(117),
     [anon_sym_spacing] = ACTIONS(117),
     [anon_sym_family] = ACTIONS(117),
@@ -9061,6 +9436,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(117),
     [anon_sym_from] = ACTIONS(117),
     [anon_sym_isolation] = ACTIONS(117),
+    [anon_sym_ratio] = ACTIONS(117),
+    [anon_sym_split] = ACTIONS(117),
+    [anon_sym_tee] = ACTIONS(117),
     [anon_sym_reversed] = ACTIONS(117),
     [anon_sym_return_DASHloss] = ACTIONS(117),
     [anon_sym_swr] = ACTIONS(117),
@@ -9126,8 +9504,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
+    [anon_sym_rejects] = ACTIONS(117),
+    [anon_sym_series] = ACTIONS(117),
     [anon_sym_shared] = ACTIONS(117),
     [anon_sym_sheet] = ACTIONS(117),
+    [anon_sym_shunt] = ACTIONS(117),
     [anon_sym_sinad] = ACTIONS(117),
     [anon_sym_since] = ACTIONS(117),
     [anon_sym_ssb] = ACTIONS(117),
@@ -9227,8 +9608,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(131),
     [anon_sym_loss_DASHtangent] = ACTIONS(131),
     [anon_sym_strand] = ACTIONS(131),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(131),
     [anon_sym_braid] = ACTIONS(131),
     [anon_sym_resistivity] = ACTIONS(131),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(131),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(131),
     [anon_sym_diameter] = ACTIONS(131),
     [anon_sym_spacing] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -9256,6 +9640,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(131),
     [anon_sym_from] = ACTIONS(131),
     [anon_sym_isolation] = ACTIONS(131),
+    [anon_sym_ratio] = ACTIONS(131),
+    [anon_sym_split] = ACTIONS(131),
+    [anon_sym_tee] = ACTIONS(131),
     [anon_sym_reversed] = ACTIONS(131),
     [anon_sym_return_DASHloss] = ACTIONS(131),
     [anon_sym_swr] = ACTIONS(131),
@@ -9321,8 +9708,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_rejects] = ACTIONS(131),
+    [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
+    [anon_sym_shunt] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
     [anon_sym_since] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
@@ -9422,8 +9812,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -9451,6 +9844,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(25),
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -9516,8 +9912,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
@@ -9617,8 +10016,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(135),
     [anon_sym_loss_DASHtangent] = ACTIONS(135),
     [anon_sym_strand] = ACTIONS(135),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(135),
     [anon_sym_braid] = ACTIONS(135),
     [anon_sym_resistivity] = ACTIONS(135),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(135),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(135),
     [anon_sym_diameter] = ACTIONS(135),
     [anon_sym_spacing] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -9646,6 +10048,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(135),
     [anon_sym_from] = ACTIONS(135),
     [anon_sym_isolation] = ACTIONS(135),
+    [anon_sym_ratio] = ACTIONS(135),
+    [anon_sym_split] = ACTIONS(135),
+    [anon_sym_tee] = ACTIONS(135),
     [anon_sym_reversed] = ACTIONS(135),
     [anon_sym_return_DASHloss] = ACTIONS(135),
     [anon_sym_swr] = ACTIONS(135),
@@ -9711,8 +10116,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_rejects] = ACTIONS(135),
+    [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
+    [anon_sym_shunt] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
     [anon_sym_since] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
@@ -9812,8 +10220,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(139),
     [anon_sym_loss_DASHtangent] = ACTIONS(139),
     [anon_sym_strand] = ACTIONS(139),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(139),
     [anon_sym_braid] = ACTIONS(139),
     [anon_sym_resistivity] = ACTIONS(139),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(139),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(139),
     [anon_sym_diameter] = ACTIONS(139),
     [anon_sym_spacing] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -9841,6 +10252,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(139),
     [anon_sym_from] = ACTIONS(139),
     [anon_sym_isolation] = ACTIONS(139),
+    [anon_sym_ratio] = ACTIONS(139),
+    [anon_sym_split] = ACTIONS(139),
+    [anon_sym_tee] = ACTIONS(139),
     [anon_sym_reversed] = ACTIONS(139),
     [anon_sym_return_DASHloss] = ACTIONS(139),
     [anon_sym_swr] = ACTIONS(139),
@@ -9906,8 +10320,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_rejects] = ACTIONS(139),
+    [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
+    [anon_sym_shunt] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
     [anon_sym_since] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
@@ -10007,8 +10424,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(143),
     [anon_sym_loss_DASHtangent] = ACTIONS(143),
     [anon_sym_strand] = ACTIONS(143),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(143),
     [anon_sym_braid] = ACTIONS(143),
     [anon_sym_resistivity] = ACTIONS(143),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(143),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(143),
     [anon_sym_diameter] = ACTIONS(143),
     [anon_sym_spacing] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -10036,6 +10456,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(143),
     [anon_sym_from] = ACTIONS(143),
     [anon_sym_isolation] = ACTIONS(143),
+    [anon_sym_ratio] = ACTIONS(143),
+    [anon_sym_split] = ACTIONS(143),
+    [anon_sym_tee] = ACTIONS(143),
     [anon_sym_reversed] = ACTIONS(143),
     [anon_sym_return_DASHloss] = ACTIONS(143),
     [anon_sym_swr] = ACTIONS(143),
@@ -10101,8 +10524,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_rejects] = ACTIONS(143),
+    [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
+    [anon_sym_shunt] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
     [anon_sym_since] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
@@ -10202,8 +10628,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(149),
     [anon_sym_loss_DASHtangent] = ACTIONS(149),
     [anon_sym_strand] = ACTIONS(149),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(149),
     [anon_sym_braid] = ACTIONS(149),
     [anon_sym_resistivity] = ACTIONS(149),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(149),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(149),
     [anon_sym_diameter] = ACTIONS(149),
     [anon_sym_spacing] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -10231,6 +10660,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(149),
     [anon_sym_from] = ACTIONS(149),
     [anon_sym_isolation] = ACTIONS(149),
+    [anon_sym_ratio] = ACTIONS(149),
+    [anon_sym_split] = ACTIONS(149),
+    [anon_sym_tee] = ACTIONS(149),
     [anon_sym_reversed] = ACTIONS(149),
     [anon_sym_return_DASHloss] = ACTIONS(149),
     [anon_sym_swr] = ACTIONS(149),
@@ -10296,8 +10728,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_rejects] = ACTIONS(149),
+    [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
+    [anon_sym_shunt] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
     [anon_sym_since] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
@@ -10397,8 +10832,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(153),
     [anon_sym_loss_DASHtangent] = ACTIONS(153),
     [anon_sym_strand] = ACTIONS(153),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(153),
     [anon_sym_braid] = ACTIONS(153),
     [anon_sym_resistivity] = ACTIONS(153),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(153),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(153),
     [anon_sym_diameter] = ACTIONS(153),
     [anon_sym_spacing] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -10426,6 +10864,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(153),
     [anon_sym_from] = ACTIONS(153),
     [anon_sym_isolation] = ACTIONS(153),
+    [anon_sym_ratio] = ACTIONS(153),
+    [anon_sym_split] = ACTIONS(153),
+    [anon_sym_tee] = ACTIONS(153),
     [anon_sym_reversed] = ACTIONS(153),
     [anon_sym_return_DASHloss] = ACTIONS(153),
     [anon_sym_swr] = ACTIONS(153),
@@ -10491,8 +10932,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_rejects] = ACTIONS(153),
+    [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
+    [anon_sym_shunt] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
     [anon_sym_since] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
@@ -10592,8 +11036,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(157),
     [anon_sym_loss_DASHtangent] = ACTIONS(157),
     [anon_sym_strand] = ACTIONS(157),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(157),
     [anon_sym_braid] = ACTIONS(157),
     [anon_sym_resistivity] = ACTIONS(157),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(157),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(157),
     [anon_sym_diameter] = ACTIONS(157),
     [anon_sym_spacing] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -10621,6 +11068,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(157),
     [anon_sym_from] = ACTIONS(157),
     [anon_sym_isolation] = ACTIONS(157),
+    [anon_sym_ratio] = ACTIONS(157),
+    [anon_sym_split] = ACTIONS(157),
+    [anon_sym_tee] = ACTIONS(157),
     [anon_sym_reversed] = ACTIONS(157),
     [anon_sym_return_DASHloss] = ACTIONS(157),
     [anon_sym_swr] = ACTIONS(157),
@@ -10686,8 +11136,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_rejects] = ACTIONS(157),
+    [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
+    [anon_sym_shunt] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
     [anon_sym_since] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
@@ -10787,8 +11240,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(161),
     [anon_sym_loss_DASHtangent] = ACTIONS(161),
     [anon_sym_strand] = ACTIONS(161),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(161),
     [anon_sym_braid] = ACTIONS(161),
     [anon_sym_resistivity] = ACTIONS(161),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(161),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(161),
     [anon_sym_diameter] = ACTIONS(161),
     [anon_sym_spacing] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -10816,6 +11272,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(161),
     [anon_sym_from] = ACTIONS(161),
     [anon_sym_isolation] = ACTIONS(161),
+    [anon_sym_ratio] = ACTIONS(161),
+    [anon_sym_split] = ACTIONS(161),
+    [anon_sym_tee] = ACTIONS(161),
     [anon_sym_reversed] = ACTIONS(161),
     [anon_sym_return_DASHloss] = ACTIONS(161),
     [anon_sym_swr] = ACTIONS(161),
@@ -10881,8 +11340,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_rejects] = ACTIONS(161),
+    [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
+    [anon_sym_shunt] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
     [anon_sym_since] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
@@ -10983,8 +11445,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(165),
     [anon_sym_loss_DASHtangent] = ACTIONS(165),
     [anon_sym_strand] = ACTIONS(165),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(165),
     [anon_sym_braid] = ACTIONS(165),
     [anon_sym_resistivity] = ACTIONS(165),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(165),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(165),
     [anon_sym_diameter] = ACTIONS(165),
     [anon_sym_spacing] = ACTIONS(165),
     [anon_sym_family] = ACTIONS(165),
@@ -11012,6 +11477,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(165),
     [anon_sym_from] = ACTIONS(165),
     [anon_sym_isolation] = ACTIONS(165),
+    [anon_sym_ratio] = ACTIONS(165),
+    [anon_sym_split] = ACTIONS(165),
+    [anon_sym_tee] = ACTIONS(165),
     [anon_sym_reversed] = ACTIONS(165),
     [anon_sym_return_DASHloss] = ACTIONS(165),
     [anon_sym_swr] = ACTIONS(165),
@@ -11077,8 +11545,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
+    [anon_sym_rejects] = ACTIONS(165),
+    [anon_sym_series] = ACTIONS(165),
     [anon_sym_shared] = ACTIONS(165),
     [anon_sym_sheet] = ACTIONS(165),
+    [anon_sym_shunt] = ACTIONS(165),
     [anon_sym_sinad] = ACTIONS(165),
     [anon_sym_since] = ACTIONS(165),
     [anon_sym_ssb] = ACTIONS(165),
@@ -11176,8 +11647,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(173),
     [anon_sym_loss_DASHtangent] = ACTIONS(173),
     [anon_sym_strand] = ACTIONS(173),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(173),
     [anon_sym_braid] = ACTIONS(173),
     [anon_sym_resistivity] = ACTIONS(173),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(173),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(173),
     [anon_sym_diameter] = ACTIONS(173),
     [anon_sym_spacing] = ACTIONS(173),
     [anon_sym_family] = ACTIONS(173),
@@ -11205,6 +11679,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(173),
     [anon_sym_from] = ACTIONS(173),
     [anon_sym_isolation] = ACTIONS(173),
+    [anon_sym_ratio] = ACTIONS(173),
+    [anon_sym_split] = ACTIONS(173),
+    [anon_sym_tee] = ACTIONS(173),
     [anon_sym_reversed] = ACTIONS(173),
     [anon_sym_return_DASHloss] = ACTIONS(173),
     [anon_sym_swr] = ACTIONS(173),
@@ -11270,8 +11747,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
+    [anon_sym_rejects] = ACTIONS(173),
+    [anon_sym_series] = ACTIONS(173),
     [anon_sym_shared] = ACTIONS(173),
     [anon_sym_sheet] = ACTIONS(173),
+    [anon_sym_shunt] = ACTIONS(173),
     [anon_sym_sinad] = ACTIONS(173),
     [anon_sym_since] = ACTIONS(173),
     [anon_sym_ssb] = ACTIONS(173),
@@ -11369,8 +11849,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(157),
     [anon_sym_loss_DASHtangent] = ACTIONS(157),
     [anon_sym_strand] = ACTIONS(157),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(157),
     [anon_sym_braid] = ACTIONS(157),
     [anon_sym_resistivity] = ACTIONS(157),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(157),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(157),
     [anon_sym_diameter] = ACTIONS(157),
     [anon_sym_spacing] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -11398,6 +11881,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(157),
     [anon_sym_from] = ACTIONS(157),
     [anon_sym_isolation] = ACTIONS(157),
+    [anon_sym_ratio] = ACTIONS(157),
+    [anon_sym_split] = ACTIONS(157),
+    [anon_sym_tee] = ACTIONS(157),
     [anon_sym_reversed] = ACTIONS(157),
     [anon_sym_return_DASHloss] = ACTIONS(157),
     [anon_sym_swr] = ACTIONS(157),
@@ -11463,8 +11949,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
+    [anon_sym_rejects] = ACTIONS(157),
+    [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
+    [anon_sym_shunt] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
     [anon_sym_since] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
@@ -11562,8 +12051,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(153),
     [anon_sym_loss_DASHtangent] = ACTIONS(153),
     [anon_sym_strand] = ACTIONS(153),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(153),
     [anon_sym_braid] = ACTIONS(153),
     [anon_sym_resistivity] = ACTIONS(153),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(153),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(153),
     [anon_sym_diameter] = ACTIONS(153),
     [anon_sym_spacing] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -11591,6 +12083,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(153),
     [anon_sym_from] = ACTIONS(153),
     [anon_sym_isolation] = ACTIONS(153),
+    [anon_sym_ratio] = ACTIONS(153),
+    [anon_sym_split] = ACTIONS(153),
+    [anon_sym_tee] = ACTIONS(153),
     [anon_sym_reversed] = ACTIONS(153),
     [anon_sym_return_DASHloss] = ACTIONS(153),
     [anon_sym_swr] = ACTIONS(153),
@@ -11656,8 +12151,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
+    [anon_sym_rejects] = ACTIONS(153),
+    [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
+    [anon_sym_shunt] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
     [anon_sym_since] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
@@ -11755,8 +12253,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(131),
     [anon_sym_loss_DASHtangent] = ACTIONS(131),
     [anon_sym_strand] = ACTIONS(131),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(131),
     [anon_sym_braid] = ACTIONS(131),
     [anon_sym_resistivity] = ACTIONS(131),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(131),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(131),
     [anon_sym_diameter] = ACTIONS(131),
     [anon_sym_spacing] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -11784,6 +12285,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(131),
     [anon_sym_from] = ACTIONS(131),
     [anon_sym_isolation] = ACTIONS(131),
+    [anon_sym_ratio] = ACTIONS(131),
+    [anon_sym_split] = ACTIONS(131),
+    [anon_sym_tee] = ACTIONS(131),
     [anon_sym_reversed] = ACTIONS(131),
     [anon_sym_return_DASHloss] = ACTIONS(131),
     [anon_sym_swr] = ACTIONS(131),
@@ -11849,8 +12353,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
+    [anon_sym_rejects] = ACTIONS(131),
+    [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
+    [anon_sym_shunt] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
     [anon_sym_since] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
@@ -11948,8 +12455,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(135),
     [anon_sym_loss_DASHtangent] = ACTIONS(135),
     [anon_sym_strand] = ACTIONS(135),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(135),
     [anon_sym_braid] = ACTIONS(135),
     [anon_sym_resistivity] = ACTIONS(135),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(135),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(135),
     [anon_sym_diameter] = ACTIONS(135),
     [anon_sym_spacing] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -11977,6 +12487,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(135),
     [anon_sym_from] = ACTIONS(135),
     [anon_sym_isolation] = ACTIONS(135),
+    [anon_sym_ratio] = ACTIONS(135),
+    [anon_sym_split] = ACTIONS(135),
+    [anon_sym_tee] = ACTIONS(135),
     [anon_sym_reversed] = ACTIONS(135),
     [anon_sym_return_DASHloss] = ACTIONS(135),
     [anon_sym_swr] = ACTIONS(135),
@@ -12042,8 +12555,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
+    [anon_sym_rejects] = ACTIONS(135),
+    [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
+    [anon_sym_shunt] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
     [anon_sym_since] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
@@ -12141,8 +12657,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(149),
     [anon_sym_loss_DASHtangent] = ACTIONS(149),
     [anon_sym_strand] = ACTIONS(149),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(149),
     [anon_sym_braid] = ACTIONS(149),
     [anon_sym_resistivity] = ACTIONS(149),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(149),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(149),
     [anon_sym_diameter] = ACTIONS(149),
     [anon_sym_spacing] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -12170,6 +12689,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(149),
     [anon_sym_from] = ACTIONS(149),
     [anon_sym_isolation] = ACTIONS(149),
+    [anon_sym_ratio] = ACTIONS(149),
+    [anon_sym_split] = ACTIONS(149),
+    [anon_sym_tee] = ACTIONS(149),
     [anon_sym_reversed] = ACTIONS(149),
     [anon_sym_return_DASHloss] = ACTIONS(149),
     [anon_sym_swr] = ACTIONS(149),
@@ -12235,8 +12757,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
+    [anon_sym_rejects] = ACTIONS(149),
+    [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
+    [anon_sym_shunt] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
     [anon_sym_since] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
@@ -12334,8 +12859,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(25),
     [anon_sym_loss_DASHtangent] = ACTIONS(25),
     [anon_sym_strand] = ACTIONS(25),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(25),
     [anon_sym_braid] = ACTIONS(25),
     [anon_sym_resistivity] = ACTIONS(25),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(25),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(25),
     [anon_sym_diameter] = ACTIONS(25),
     [anon_sym_spacing] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -12363,6 +12891,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(25),
     [anon_sym_from] = ACTIONS(25),
     [anon_sym_isolation] = ACTIONS(25),
+    [anon_sym_ratio] = ACTIONS(25),
+    [anon_sym_split] = ACTIONS(25),
+    [anon_sym_tee] = ACTIONS(25),
     [anon_sym_reversed] = ACTIONS(25),
     [anon_sym_return_DASHloss] = ACTIONS(25),
     [anon_sym_swr] = ACTIONS(25),
@@ -12428,8 +12959,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
+    [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
+    [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
@@ -12527,8 +13061,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(143),
     [anon_sym_loss_DASHtangent] = ACTIONS(143),
     [anon_sym_strand] = ACTIONS(143),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(143),
     [anon_sym_braid] = ACTIONS(143),
     [anon_sym_resistivity] = ACTIONS(143),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(143),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(143),
     [anon_sym_diameter] = ACTIONS(143),
     [anon_sym_spacing] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -12556,6 +13093,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(143),
     [anon_sym_from] = ACTIONS(143),
     [anon_sym_isolation] = ACTIONS(143),
+    [anon_sym_ratio] = ACTIONS(143),
+    [anon_sym_split] = ACTIONS(143),
+    [anon_sym_tee] = ACTIONS(143),
     [anon_sym_reversed] = ACTIONS(143),
     [anon_sym_return_DASHloss] = ACTIONS(143),
     [anon_sym_swr] = ACTIONS(143),
@@ -12621,8 +13161,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
+    [anon_sym_rejects] = ACTIONS(143),
+    [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
+    [anon_sym_shunt] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
     [anon_sym_since] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
@@ -12720,8 +13263,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(139),
     [anon_sym_loss_DASHtangent] = ACTIONS(139),
     [anon_sym_strand] = ACTIONS(139),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(139),
     [anon_sym_braid] = ACTIONS(139),
     [anon_sym_resistivity] = ACTIONS(139),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(139),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(139),
     [anon_sym_diameter] = ACTIONS(139),
     [anon_sym_spacing] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -12749,6 +13295,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(139),
     [anon_sym_from] = ACTIONS(139),
     [anon_sym_isolation] = ACTIONS(139),
+    [anon_sym_ratio] = ACTIONS(139),
+    [anon_sym_split] = ACTIONS(139),
+    [anon_sym_tee] = ACTIONS(139),
     [anon_sym_reversed] = ACTIONS(139),
     [anon_sym_return_DASHloss] = ACTIONS(139),
     [anon_sym_swr] = ACTIONS(139),
@@ -12814,8 +13363,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
+    [anon_sym_rejects] = ACTIONS(139),
+    [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
+    [anon_sym_shunt] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
     [anon_sym_since] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
@@ -12913,8 +13465,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(161),
     [anon_sym_loss_DASHtangent] = ACTIONS(161),
     [anon_sym_strand] = ACTIONS(161),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(161),
     [anon_sym_braid] = ACTIONS(161),
     [anon_sym_resistivity] = ACTIONS(161),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(161),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(161),
     [anon_sym_diameter] = ACTIONS(161),
     [anon_sym_spacing] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -12942,6 +13497,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(161),
     [anon_sym_from] = ACTIONS(161),
     [anon_sym_isolation] = ACTIONS(161),
+    [anon_sym_ratio] = ACTIONS(161),
+    [anon_sym_split] = ACTIONS(161),
+    [anon_sym_tee] = ACTIONS(161),
     [anon_sym_reversed] = ACTIONS(161),
     [anon_sym_return_DASHloss] = ACTIONS(161),
     [anon_sym_swr] = ACTIONS(161),
@@ -13007,8 +13565,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
+    [anon_sym_rejects] = ACTIONS(161),
+    [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
+    [anon_sym_shunt] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
     [anon_sym_since] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
@@ -13106,8 +13667,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(179),
     [anon_sym_loss_DASHtangent] = ACTIONS(179),
     [anon_sym_strand] = ACTIONS(179),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(179),
     [anon_sym_braid] = ACTIONS(179),
     [anon_sym_resistivity] = ACTIONS(179),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(179),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(179),
     [anon_sym_diameter] = ACTIONS(179),
     [anon_sym_spacing] = ACTIONS(179),
     [anon_sym_family] = ACTIONS(179),
@@ -13135,6 +13699,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(179),
     [anon_sym_from] = ACTIONS(179),
     [anon_sym_isolation] = ACTIONS(179),
+    [anon_sym_ratio] = ACTIONS(179),
+    [anon_sym_split] = ACTIONS(179),
+    [anon_sym_tee] = ACTIONS(179),
     [anon_sym_reversed] = ACTIONS(179),
     [anon_sym_return_DASHloss] = ACTIONS(179),
     [anon_sym_swr] = ACTIONS(179),
@@ -13200,8 +13767,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
+    [anon_sym_rejects] = ACTIONS(179),
+    [anon_sym_series] = ACTIONS(179),
     [anon_sym_shared] = ACTIONS(179),
     [anon_sym_sheet] = ACTIONS(179),
+    [anon_sym_shunt] = ACTIONS(179),
     [anon_sym_sinad] = ACTIONS(179),
     [anon_sym_since] = ACTIONS(179),
     [anon_sym_ssb] = ACTIONS(179),
@@ -13296,8 +13866,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(183),
     [anon_sym_loss_DASHtangent] = ACTIONS(183),
     [anon_sym_strand] = ACTIONS(183),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(183),
     [anon_sym_braid] = ACTIONS(183),
     [anon_sym_resistivity] = ACTIONS(183),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(183),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(183),
     [anon_sym_diameter] = ACTIONS(183),
     [anon_sym_spacing] = ACTIONS(183),
     [anon_sym_family] = ACTIONS(183),
@@ -13325,6 +13898,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(183),
     [anon_sym_from] = ACTIONS(183),
     [anon_sym_isolation] = ACTIONS(183),
+    [anon_sym_ratio] = ACTIONS(183),
+    [anon_sym_split] = ACTIONS(183),
+    [anon_sym_tee] = ACTIONS(183),
     [anon_sym_reversed] = ACTIONS(183),
     [anon_sym_return_DASHloss] = ACTIONS(183),
     [anon_sym_swr] = ACTIONS(183),
@@ -13390,8 +13966,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
+    [anon_sym_rejects] = ACTIONS(183),
+    [anon_sym_series] = ACTIONS(183),
     [anon_sym_shared] = ACTIONS(183),
     [anon_sym_sheet] = ACTIONS(183),
+    [anon_sym_shunt] = ACTIONS(183),
     [anon_sym_sinad] = ACTIONS(183),
     [anon_sym_since] = ACTIONS(183),
     [anon_sym_ssb] = ACTIONS(183),
@@ -13486,8 +14065,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(187),
     [anon_sym_loss_DASHtangent] = ACTIONS(187),
     [anon_sym_strand] = ACTIONS(187),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(187),
     [anon_sym_braid] = ACTIONS(187),
     [anon_sym_resistivity] = ACTIONS(187),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(187),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(187),
     [anon_sym_diameter] = ACTIONS(187),
     [anon_sym_spacing] = ACTIONS(187),
     [anon_sym_family] = ACTIONS(187),
@@ -13515,6 +14097,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(187),
     [anon_sym_from] = ACTIONS(187),
     [anon_sym_isolation] = ACTIONS(187),
+    [anon_sym_ratio] = ACTIONS(187),
+    [anon_sym_split] = ACTIONS(187),
+    [anon_sym_tee] = ACTIONS(187),
     [anon_sym_reversed] = ACTIONS(187),
     [anon_sym_return_DASHloss] = ACTIONS(187),
     [anon_sym_swr] = ACTIONS(187),
@@ -13580,8 +14165,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
+    [anon_sym_rejects] = ACTIONS(187),
+    [anon_sym_series] = ACTIONS(187),
     [anon_sym_shared] = ACTIONS(187),
     [anon_sym_sheet] = ACTIONS(187),
+    [anon_sym_shunt] = ACTIONS(187),
     [anon_sym_sinad] = ACTIONS(187),
     [anon_sym_since] = ACTIONS(187),
     [anon_sym_ssb] = ACTIONS(187),
@@ -13676,8 +14264,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(191),
     [anon_sym_loss_DASHtangent] = ACTIONS(191),
     [anon_sym_strand] = ACTIONS(191),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(191),
     [anon_sym_braid] = ACTIONS(191),
     [anon_sym_resistivity] = ACTIONS(191),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(191),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(191),
     [anon_sym_diameter] = ACTIONS(191),
     [anon_sym_spacing] = ACTIONS(191),
     [anon_sym_family] = ACTIONS(191),
@@ -13705,6 +14296,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(191),
     [anon_sym_from] = ACTIONS(191),
     [anon_sym_isolation] = ACTIONS(191),
+    [anon_sym_ratio] = ACTIONS(191),
+    [anon_sym_split] = ACTIONS(191),
+    [anon_sym_tee] = ACTIONS(191),
     [anon_sym_reversed] = ACTIONS(191),
     [anon_sym_return_DASHloss] = ACTIONS(191),
     [anon_sym_swr] = ACTIONS(191),
@@ -13770,8 +14364,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
+    [anon_sym_rejects] = ACTIONS(191),
+    [anon_sym_series] = ACTIONS(191),
     [anon_sym_shared] = ACTIONS(191),
     [anon_sym_sheet] = ACTIONS(191),
+    [anon_sym_shunt] = ACTIONS(191),
     [anon_sym_sinad] = ACTIONS(191),
     [anon_sym_since] = ACTIONS(191),
     [anon_sym_ssb] = ACTIONS(191),
@@ -13866,8 +14463,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(195),
     [anon_sym_loss_DASHtangent] = ACTIONS(195),
     [anon_sym_strand] = ACTIONS(195),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(195),
     [anon_sym_braid] = ACTIONS(195),
     [anon_sym_resistivity] = ACTIONS(195),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(195),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(195),
     [anon_sym_diameter] = ACTIONS(195),
     [anon_sym_spacing] = ACTIONS(195),
     [anon_sym_family] = ACTIONS(195),
@@ -13895,6 +14495,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(195),
     [anon_sym_from] = ACTIONS(195),
     [anon_sym_isolation] = ACTIONS(195),
+    [anon_sym_ratio] = ACTIONS(195),
+    [anon_sym_split] = ACTIONS(195),
+    [anon_sym_tee] = ACTIONS(195),
     [anon_sym_reversed] = ACTIONS(195),
     [anon_sym_return_DASHloss] = ACTIONS(195),
     [anon_sym_swr] = ACTIONS(195),
@@ -13960,8 +14563,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
+    [anon_sym_rejects] = ACTIONS(195),
+    [anon_sym_series] = ACTIONS(195),
     [anon_sym_shared] = ACTIONS(195),
     [anon_sym_sheet] = ACTIONS(195),
+    [anon_sym_shunt] = ACTIONS(195),
     [anon_sym_sinad] = ACTIONS(195),
     [anon_sym_since] = ACTIONS(195),
     [anon_sym_ssb] = ACTIONS(195),
@@ -14056,8 +14662,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(199),
     [anon_sym_loss_DASHtangent] = ACTIONS(199),
     [anon_sym_strand] = ACTIONS(199),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(199),
     [anon_sym_braid] = ACTIONS(199),
     [anon_sym_resistivity] = ACTIONS(199),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(199),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(199),
     [anon_sym_diameter] = ACTIONS(199),
     [anon_sym_spacing] = ACTIONS(199),
     [anon_sym_family] = ACTIONS(199),
@@ -14085,6 +14694,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(199),
     [anon_sym_from] = ACTIONS(199),
     [anon_sym_isolation] = ACTIONS(199),
+    [anon_sym_ratio] = ACTIONS(199),
+    [anon_sym_split] = ACTIONS(199),
+    [anon_sym_tee] = ACTIONS(199),
     [anon_sym_reversed] = ACTIONS(199),
     [anon_sym_return_DASHloss] = ACTIONS(199),
     [anon_sym_swr] = ACTIONS(199),
@@ -14150,8 +14762,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
+    [anon_sym_rejects] = ACTIONS(199),
+    [anon_sym_series] = ACTIONS(199),
     [anon_sym_shared] = ACTIONS(199),
     [anon_sym_sheet] = ACTIONS(199),
+    [anon_sym_shunt] = ACTIONS(199),
     [anon_sym_sinad] = ACTIONS(199),
     [anon_sym_since] = ACTIONS(199),
     [anon_sym_ssb] = ACTIONS(199),
@@ -14245,8 +14860,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(203),
     [anon_sym_loss_DASHtangent] = ACTIONS(203),
     [anon_sym_strand] = ACTIONS(203),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(203),
     [anon_sym_braid] = ACTIONS(203),
     [anon_sym_resistivity] = ACTIONS(203),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(203),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(203),
     [anon_sym_diameter] = ACTIONS(203),
     [anon_sym_spacing] = ACTIONS(203),
     [anon_sym_family] = ACTIONS(203),
@@ -14274,6 +14892,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(203),
     [anon_sym_from] = ACTIONS(203),
     [anon_sym_isolation] = ACTIONS(203),
+    [anon_sym_ratio] = ACTIONS(203),
+    [anon_sym_split] = ACTIONS(203),
+    [anon_sym_tee] = ACTIONS(203),
     [anon_sym_reversed] = ACTIONS(203),
     [anon_sym_return_DASHloss] = ACTIONS(203),
     [anon_sym_swr] = ACTIONS(203),
@@ -14339,8 +14960,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
+    [anon_sym_rejects] = ACTIONS(203),
+    [anon_sym_series] = ACTIONS(203),
     [anon_sym_shared] = ACTIONS(203),
     [anon_sym_sheet] = ACTIONS(203),
+    [anon_sym_shunt] = ACTIONS(203),
     [anon_sym_sinad] = ACTIONS(203),
     [anon_sym_since] = ACTIONS(203),
     [anon_sym_ssb] = ACTIONS(203),
@@ -14429,8 +15053,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(207),
     [anon_sym_loss_DASHtangent] = ACTIONS(207),
     [anon_sym_strand] = ACTIONS(207),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(207),
     [anon_sym_braid] = ACTIONS(207),
     [anon_sym_resistivity] = ACTIONS(207),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(207),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(207),
     [anon_sym_diameter] = ACTIONS(207),
     [anon_sym_spacing] = ACTIONS(207),
     [anon_sym_family] = ACTIONS(207),
@@ -14458,6 +15085,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(207),
     [anon_sym_from] = ACTIONS(207),
     [anon_sym_isolation] = ACTIONS(207),
+    [anon_sym_ratio] = ACTIONS(207),
+    [anon_sym_split] = ACTIONS(207),
+    [anon_sym_tee] = ACTIONS(207),
     [anon_sym_reversed] = ACTIONS(207),
     [anon_sym_return_DASHloss] = ACTIONS(207),
     [anon_sym_swr] = ACTIONS(207),
@@ -14523,8 +15153,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
+    [anon_sym_rejects] = ACTIONS(207),
+    [anon_sym_series] = ACTIONS(207),
     [anon_sym_shared] = ACTIONS(207),
     [anon_sym_sheet] = ACTIONS(207),
+    [anon_sym_shunt] = ACTIONS(207),
     [anon_sym_sinad] = ACTIONS(207),
     [anon_sym_since] = ACTIONS(207),
     [anon_sym_ssb] = ACTIONS(207),
@@ -14613,8 +15246,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(211),
     [anon_sym_loss_DASHtangent] = ACTIONS(211),
     [anon_sym_strand] = ACTIONS(211),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(211),
     [anon_sym_braid] = ACTIONS(211),
     [anon_sym_resistivity] = ACTIONS(211),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(211),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(211),
     [anon_sym_diameter] = ACTIONS(211),
     [anon_sym_spacing] = ACTIONS(211),
     [anon_sym_family] = ACTIONS(211),
@@ -14642,6 +15278,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(211),
     [anon_sym_from] = ACTIONS(211),
     [anon_sym_isolation] = ACTIONS(211),
+    [anon_sym_ratio] = ACTIONS(211),
+    [anon_sym_split] = ACTIONS(211),
+    [anon_sym_tee] = ACTIONS(211),
     [anon_sym_reversed] = ACTIONS(211),
     [anon_sym_return_DASHloss] = ACTIONS(211),
     [anon_sym_swr] = ACTIONS(211),
@@ -14707,8 +15346,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
+    [anon_sym_rejects] = ACTIONS(211),
+    [anon_sym_series] = ACTIONS(211),
     [anon_sym_shared] = ACTIONS(211),
     [anon_sym_sheet] = ACTIONS(211),
+    [anon_sym_shunt] = ACTIONS(211),
     [anon_sym_sinad] = ACTIONS(211),
     [anon_sym_since] = ACTIONS(211),
     [anon_sym_ssb] = ACTIONS(211),
@@ -14797,8 +15439,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(215),
     [anon_sym_loss_DASHtangent] = ACTIONS(215),
     [anon_sym_strand] = ACTIONS(215),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(215),
     [anon_sym_braid] = ACTIONS(215),
     [anon_sym_resistivity] = ACTIONS(215),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(215),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(215),
     [anon_sym_diameter] = ACTIONS(215),
     [anon_sym_spacing] = ACTIONS(215),
     [anon_sym_family] = ACTIONS(215),
@@ -14826,6 +15471,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(215),
     [anon_sym_from] = ACTIONS(215),
     [anon_sym_isolation] = ACTIONS(215),
+    [anon_sym_ratio] = ACTIONS(215),
+    [anon_sym_split] = ACTIONS(215),
+    [anon_sym_tee] = ACTIONS(215),
     [anon_sym_reversed] = ACTIONS(215),
     [anon_sym_return_DASHloss] = ACTIONS(215),
     [anon_sym_swr] = ACTIONS(215),
@@ -14891,8 +15539,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
+    [anon_sym_rejects] = ACTIONS(215),
+    [anon_sym_series] = ACTIONS(215),
     [anon_sym_shared] = ACTIONS(215),
     [anon_sym_sheet] = ACTIONS(215),
+    [anon_sym_shunt] = ACTIONS(215),
     [anon_sym_sinad] = ACTIONS(215),
     [anon_sym_since] = ACTIONS(215),
     [anon_sym_ssb] = ACTIONS(215),
@@ -14981,8 +15632,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_permittivity] = ACTIONS(219),
     [anon_sym_loss_DASHtangent] = ACTIONS(219),
     [anon_sym_strand] = ACTIONS(219),
+    [anon_sym_strand_DASHdiameter] = ACTIONS(219),
     [anon_sym_braid] = ACTIONS(219),
     [anon_sym_resistivity] = ACTIONS(219),
+    [anon_sym_inner_DASHresistivity] = ACTIONS(219),
+    [anon_sym_outer_DASHresistivity] = ACTIONS(219),
     [anon_sym_diameter] = ACTIONS(219),
     [anon_sym_spacing] = ACTIONS(219),
     [anon_sym_family] = ACTIONS(219),
@@ -15010,6 +15664,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_port] = ACTIONS(219),
     [anon_sym_from] = ACTIONS(219),
     [anon_sym_isolation] = ACTIONS(219),
+    [anon_sym_ratio] = ACTIONS(219),
+    [anon_sym_split] = ACTIONS(219),
+    [anon_sym_tee] = ACTIONS(219),
     [anon_sym_reversed] = ACTIONS(219),
     [anon_sym_return_DASHloss] = ACTIONS(219),
     [anon_sym_swr] = ACTIONS(219),
@@ -15075,8 +15732,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_realized] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
+    [anon_sym_rejects] = ACTIONS(219),
+    [anon_sym_series] = ACTIONS(219),
     [anon_sym_shared] = ACTIONS(219),
     [anon_sym_sheet] = ACTIONS(219),
+    [anon_sym_shunt] = ACTIONS(219),
     [anon_sym_sinad] = ACTIONS(219),
     [anon_sym_since] = ACTIONS(219),
     [anon_sym_ssb] = ACTIONS(219),

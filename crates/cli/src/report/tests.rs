@@ -74,6 +74,7 @@ pub(crate) fn made() -> Report {
             value_w: 38.45,
             margin_db: -1.08,
             uncertainty_db: 0.74,
+            probability_exceeded: 0.1,
             verdict: "not-met",
             safe_setting_w: Some(21.1),
             source: Some("TSO 14-0093 clause 4".to_owned()),

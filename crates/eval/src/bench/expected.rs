@@ -2,7 +2,7 @@
 
 use downlead_base::Diagnostic;
 use downlead_physics::mismatch::reflection;
-use downlead_physics::net::evaluate::Quantity;
+use downlead_physics::net::evaluate::{Quantity, matched_loss};
 use downlead_physics::net::input::{Input, Inputs};
 use downlead_physics::net::part::{End, Load, Part as Net};
 use downlead_physics::net::{self, Fields, Network, R0};
@@ -42,15 +42,19 @@ pub(super) fn expected<'m>(
         num_complex::Complex64::new(z0, 0.0),
         num_complex::Complex64::new(R0, 0.0),
     ));
-    let u_joins_db = insertion(&mut b.clone(), point.hz, joins.clone()).u;
+    let u_joins_db = matched_loss(&joins, point.hz, &b).1;
     let mut parts = vec![std::mem::replace(&mut line.net, Net::Several(Vec::new()))];
     parts.extend(joins);
-    let matched = line.loss_db + joins_db;
-    let all = insertion(&mut b, point.hz, parts);
+    let all = if own > 0.0 {
+        insertion(&mut b, point.hz, parts)
+    } else {
+        let (db, u) = matched_loss(&parts, point.hz, &b);
+        Insertion { db, u }
+    };
     // a cable of 50 ohm is compared by its own loss, as sheets state it: the slightly complex
     // impedance that the meter's ends see at low frequencies is no loss of the cable
     Some(Expected {
-        db: if own > 0.0 { all.db } else { matched },
+        db: all.db,
         u_db: all.u,
         joins_db,
         u_joins_db,
@@ -101,6 +105,7 @@ fn build<'m, 'o>(env: &'m Env, point: &'o Point, assumed: &mut Assumptions) -> B
         point,
         wiring: crate::wiring::Wiring::default(),
         backwards: false,
+        reversed: false,
         receiving: false,
         alike: None,
         assumed: std::mem::take(assumed),
@@ -130,7 +135,7 @@ pub(super) fn join_loss<'m>(
 ) -> Option<(f64, f64)> {
     let mut b = build(env, point, assumed);
     let e = b.joins(count, name, name.loc);
-    let mut inputs = finish(b, assumed, out);
-    let u = insertion(&mut inputs, point.hz, vec![e.net]).u;
+    let inputs = finish(b, assumed, out);
+    let u = matched_loss(&[e.net], point.hz, &inputs).1;
     e.complete.then_some((e.loss_db, u))
 }

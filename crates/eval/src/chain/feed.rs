@@ -138,8 +138,11 @@ impl<'m> Run<'m, '_> {
     }
 
     /// Mean power against ratings, peak voltage against working voltage.
-    pub(super) fn ratings(&mut self, s: &Stretch<'m>, feed: Option<&Feed<'m>>) {
-        let Some(f) = feed else { return };
-        crate::rating::check(self, s, f);
+    pub(super) fn ratings(
+        &mut self,
+        s: &Stretch<'m>,
+        feed: Option<&Feed<'m>>,
+    ) -> Vec<crate::shared::Load> {
+        feed.map_or_else(Vec::new, |f| crate::rating::check(self, s, f))
     }
 }

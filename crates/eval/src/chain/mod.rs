@@ -49,6 +49,7 @@ pub(crate) fn evaluate<'m>(
         point,
         wiring: crate::wiring::Wiring::default(),
         backwards: false,
+        reversed: false,
         receiving: cx.direction == Direction::Receive,
         alike: None,
         assumed: Assumptions::default(),

@@ -34,6 +34,7 @@ impl<'m> Run<'m, '_> {
             point: self.point,
             wiring: std::mem::take(&mut self.wiring),
             backwards: false,
+            reversed: false,
             receiving: true,
             alike: None,
             assumed: std::mem::take(&mut self.assumed),
@@ -135,7 +136,7 @@ impl<'m> Run<'m, '_> {
             }
             wet += e.wet_db;
             // the level is the one at the antenna less what was lost: all losses enter it
-            let unknown = if sensitivity.is_some() {
+            let unknown = if needed.is_some() {
                 !all_known
             } else {
                 wave_unknown || s.unknown_to(i)

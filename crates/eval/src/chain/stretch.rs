@@ -111,8 +111,9 @@ pub(super) fn stretch<'m>(
                     PartKind::Receiver => s.end = Ending::Receiver(part, loc),
                     _ => {
                         b.backwards = port.is_none() && against(cx, part);
+                        b.reversed = false;
                         let e = b.part(part, port, loc);
-                        if b.backwards {
+                        if b.backwards && !b.reversed {
                             out.push(passed_backwards(part, &e, loc));
                         }
                         b.backwards = false;
@@ -209,7 +210,7 @@ impl<'m> Stretch<'m> {
     /// Parts and joins, branches included; of pairs that reflect each counts.
     pub(super) fn count(&self) -> usize {
         let one = |e: &Element<'_>| match e.connector {
-            Some((c, n)) if c.bump.is_some() => n as usize,
+            Some((c, n)) if c.bump.is_some() || c.swr.is_some() => n as usize,
             _ => 1,
         };
         self.elements.iter().map(one).sum::<usize>()

@@ -76,6 +76,7 @@ impl<'m> Run<'m, '_> {
             readings: Box::default(),
             logs: Box::default(),
             budget: budget.into(),
+            loads: Box::default(),
             assumptions: Box::default(),
         }
     }
@@ -124,6 +125,7 @@ fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Bump(n, _) => (Doubted::Bump, named(n)),
         Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
         Cause::Coupling(l) => (Doubted::Coupling, CauseName::At(*l)),
+        Cause::Share(l, _) => (Doubted::Share, CauseName::At(*l)),
         Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
         Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
         Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),

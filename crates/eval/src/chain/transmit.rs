@@ -162,7 +162,7 @@ impl<'m> Run<'m, '_> {
             Quantity::Delivered
         };
         reached.budget = self.wiring.budget(&e, judged);
-        self.ratings(s, feed.as_ref());
+        let loads = self.ratings(s, feed.as_ref());
         let ends_somewhere = ends(s);
         let antenna_w = ends_somewhere
             .then(|| e.output(Quantity::Delivered))
@@ -183,6 +183,7 @@ impl<'m> Run<'m, '_> {
             .map(|(e, a)| to_db(e / a))
             .filter(|g| g.is_finite());
         result.mean_w = mean_w;
+        result.loads = loads.into();
         self.evaluated = Some(e);
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();

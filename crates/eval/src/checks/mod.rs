@@ -3,10 +3,12 @@
 
 mod age;
 mod definition;
+mod electrical;
 mod figures;
 mod fittings;
 mod logs;
 mod pass_band;
+mod passive;
 mod per_point;
 mod protectors;
 mod station;
@@ -24,6 +26,7 @@ use pass_band::pass_band;
 use protectors::protectors;
 
 pub(crate) use definition::{cable, replaced};
+pub(crate) use electrical::electrical;
 pub(crate) use logs::logs;
 pub(crate) use per_point::PerPoint;
 pub(crate) use station::station;
@@ -52,9 +55,11 @@ pub(crate) fn chain(cx: &Cx<'_>, stops: &[Stop<'_>], points: &[Point], out: &mut
         for (part, port, loc) in &parts {
             pass_band(cx.env, part, *port, *loc, p, &mut here);
             connectors(cx.env, part, *loc, p, &mut here);
+            passive::passive(cx.env, part, *port, *loc, p, &mut here);
         }
         if let Some(name) = cx.station.and_then(|s| s.joins.as_ref()) {
             connector_at(cx.env, &name.text, name.loc, p, &mut here);
+            passive::pair(cx.env, name, name.loc, p, &mut here);
         }
         found.add(p, here);
     }

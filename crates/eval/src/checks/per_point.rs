@@ -23,6 +23,7 @@ impl PerPoint {
             &codes::RATING_EXCEEDED,
             &codes::VOLTAGE_EXCEEDED,
             &codes::FOLDBACK,
+            &codes::NOT_PASSIVE,
         ];
         let words = match point.part {
             Some(p) => format!("{} ({p})", point.band),

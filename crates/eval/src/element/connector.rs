@@ -52,15 +52,19 @@ impl<'m> Build<'m, '_> {
                 ),
             )
         });
+        let swr = c
+            .swr
+            .filter(|s| s.value != 1.0 || s.u != 0.0)
+            .map(|s| self.wiring.swr(&s, Cause::Bump(&c.name.text, "SWR")));
         let phase = self
             .wiring
-            .phase(phases_of_pairs(count, bump.is_some(), false), e.who);
+            .phase(phases_of_pairs(count, bump.is_some(), swr.is_some()), e.who);
         e.net = Net::Pairs {
             count,
             loss,
             root,
             bump,
-            swr: None,
+            swr,
             phase,
         };
         e.loss_db = e.net.matched_loss(&self.context(), &super::line::nominal());

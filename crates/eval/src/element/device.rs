@@ -4,7 +4,9 @@ use downlead_base::{Diagnostic, codes};
 use downlead_physics::net::input::{Input, Shape};
 use downlead_physics::net::part::{Junction, Loss, Part as Net};
 use downlead_quantity::Measure;
-use downlead_station::model::{Basis, Device, DeviceClass, Figure, Name, Part, PartKind, Port};
+use downlead_station::model::{
+    Basis, Device, DeviceClass, Figure, Name, Part, PartKind, Port, Sits,
+};
 use downlead_station::nearest;
 
 use super::{Build, Element};
@@ -51,13 +53,18 @@ impl<'m> Build<'m, '_> {
             return;
         }
         let swr = pick(&d.swr, self.point, self.env)
-            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)))
+            .or_else(|| base.and_then(|b| pick(&b.swr, self.point, self.env)));
+        let stated_swr = swr.is_some();
+        // an SWR of exactly 1 reflects nothing
+        let swr = swr
+            .filter(|s| s.value.value != 1.0 || s.value.u != 0.0)
             .map(|s| self.wiring.swr(&s.value, Cause::Reflection(s.figure.loc)));
         if network::amplifies(part.kind) {
             e.noise_figure = d
                 .noise_figure
                 .or(base.and_then(|b| b.noise_figure))
                 .map(|nf| nf.value);
+            self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
             match pick(&d.gain, self.point, self.env)
                 .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
             {
@@ -102,6 +109,9 @@ impl<'m> Build<'m, '_> {
         });
         if part.kind == PartKind::Divider {
             self.divider(e, d, base, stated, swr);
+            if !stated_swr {
+                self.assumed.add(Assumed::DeviceMatched, e.who);
+            }
             return;
         }
         let coupling = d.coupling.or(base.and_then(|b| b.coupling));
@@ -137,7 +147,11 @@ impl<'m> Build<'m, '_> {
                 return;
             }
         };
+        self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
         self.passive(e, part.kind, d, base, (loss, swr));
+        if !stated_swr && e.loss_db > 0.0 {
+            self.assumed.add(Assumed::DeviceMatched, e.who);
+        }
     }
 
     /// A part without a supply whose loss is known.
@@ -165,21 +179,35 @@ impl<'m> Build<'m, '_> {
             }
             (PartKind::Tuner, Loss::Stated(loss)) => e.net = Net::Tuner { loss },
             (PartKind::Balun, Loss::Stated(loss)) if matched => {
-                let sits = self
-                    .wiring
-                    .input(
-                        "share of the loss across the line",
-                        0.5,
-                        0.5 / libm::sqrt(3.0),
-                        Cause::Sits(e.who),
-                        Shape::Rectangular,
-                    )
-                    .within(0.0, 1.0);
-                self.assumed.add(Assumed::BalunLossPlace, e.who);
+                let across = "share of the loss across the line";
+                let sits = match d.sits.or(base.and_then(|b| b.sits)) {
+                    Some(Sits::Series) => Input::exact(across, 0.0),
+                    Some(Sits::Shunt) => Input::exact(across, 1.0),
+                    // anywhere between
+                    None => {
+                        self.assumed.add(Assumed::BalunLossPlace, e.who);
+                        self.wiring
+                            .input(
+                                across,
+                                0.5,
+                                0.5 / libm::sqrt(3.0),
+                                Cause::Sits(e.who),
+                                Shape::Rectangular,
+                            )
+                            .within(0.0, 1.0)
+                    }
+                };
+                let ratio = match d.ratio.or(base.and_then(|b| b.ratio)) {
+                    Some(r) => {
+                        self.wiring
+                            .positive("ratio of impedances", &r, Cause::Reflection(e.who))
+                    }
+                    None => Input::exact("ratio of impedances", 1.0),
+                };
                 let phase = self.wiring.phase(1, e.who);
                 e.net = Net::Balun {
                     loss,
-                    ratio: Input::exact("ratio of impedances", 1.0),
+                    ratio,
                     sits,
                     phase,
                 };
@@ -191,9 +219,6 @@ impl<'m> Build<'m, '_> {
             }
         }
         e.loss_db = e.net.matched_loss(&self.context(), &super::line::nominal());
-        if matched && e.loss_db > 0.0 {
-            self.assumed.add(Assumed::DeviceMatched, e.who);
-        }
     }
 
     /// A part that is another one passed the other way.
@@ -204,7 +229,8 @@ impl<'m> Build<'m, '_> {
         backward: Option<Input>,
         swr: Option<Input>,
     ) {
-        let turned = self.backwards;
+        // a part that is reversed and passed backwards is passed the right way
+        let turned = self.backwards != self.reversed;
         if turned && backward.is_none() {
             // what passes the wrong way is not known
             e.complete = false;
@@ -241,13 +267,28 @@ impl<'m> Build<'m, '_> {
             None => Input::exact("excess loss, dB", 0.0),
         };
         e.basis = Basis::Computed;
-        if swr.is_none() {
-            self.assumed.add(Assumed::DeviceMatched, e.who);
-        }
-        let junction = Junction::Divider {
-            shares: Vec::new(),
-            excess,
-            total,
+        let split = match base {
+            Some(b) if d.split.is_empty() => &b.split,
+            _ => &d.split,
+        };
+        let junction = if d.tee || base.is_some_and(|b| b.tee) {
+            Junction::Tee { excess }
+        } else {
+            let shares = split
+                .iter()
+                .enumerate()
+                .map(|(i, s)| {
+                    let branch = u32::try_from(i).unwrap_or(u32::MAX);
+                    self.wiring
+                        .positive("share of the power", s, Cause::Share(e.who, branch))
+                        .within(0.0, 1.0)
+                })
+                .collect();
+            Junction::Divider {
+                shares,
+                excess,
+                total,
+            }
         };
         let nominal = super::line::nominal();
         e.loss_db = junction.matched_loss(ways as usize, 0, &nominal);

@@ -80,8 +80,9 @@ impl<'m> Build<'m, '_> {
         e.loss_db = net.matched_loss(&cx, &nominal());
         let length_m = match length {
             LineLength::Metres(m) => m.value,
-            LineLength::Wavelengths(w) => {
-                w.value * downlead_physics::line::wavelength(self.point.hz, at.velocity)
+            LineLength::Wavelengths { length, at_hz } => {
+                let hz = at_hz.unwrap_or(self.point.hz);
+                length.value * downlead_physics::line::wavelength(hz, at.velocity)
             }
         };
         // jumpers and tails are short, and often indoors
@@ -114,6 +115,7 @@ impl<'m> Build<'m, '_> {
         celsius: Input,
         added: Option<Input>,
     ) -> net::Line {
+        let ends = self.line_swr(l);
         let name: &'m str = &cable.name.text;
         let shared: &'m str = cable.shared.as_ref().map_or(name, |s| &s.text);
         let w = &mut self.wiring;
@@ -183,9 +185,9 @@ impl<'m> Build<'m, '_> {
             LineLength::Metres(m) => {
                 Length::Metres(w.positive("length, m", &m, Cause::Length(l.length_loc)))
             }
-            LineLength::Wavelengths(n) => Length::Waves {
-                count: w.positive("length, wavelengths", &n, Cause::Length(l.length_loc)),
-                at_hz: self.point.hz,
+            LineLength::Wavelengths { length, at_hz } => Length::Waves {
+                count: w.positive("length, wavelengths", &length, Cause::Length(l.length_loc)),
+                at_hz: at_hz.unwrap_or(self.point.hz),
             },
         };
         let cut = matches!(length, Length::Waves { .. });
@@ -205,8 +207,15 @@ impl<'m> Build<'m, '_> {
             added,
             spread,
             phase: w.line_phase(spread, e.who),
-            swr: None,
+            swr: ends.map(|s| (s, w.phase(3, e.who))),
         }
+    }
+
+    /// What the ends of a line reflect beyond its impedance, where that is stated.
+    fn line_swr(&mut self, l: &'m Line) -> Option<Input> {
+        let p = pick(&l.swr, self.point, self.env)?;
+        (p.value.value != 1.0 || p.value.u != 0.0)
+            .then(|| self.wiring.swr(&p.value, Cause::Reflection(p.figure.loc)))
     }
 
     /// A part after which a loss by age or water was added.
@@ -234,7 +243,8 @@ impl<'m> Build<'m, '_> {
                 let loss = self
                     .wiring
                     .positive("loss, dB", &p.value, Cause::Device(p.figure.loc));
-                self.two_port(e, loss, None);
+                let swr = self.line_swr(l);
+                self.two_port(e, loss, swr);
                 self.and_added(e, added, added_db);
             }
             None => self.no_figure(e, "loss"),
@@ -254,17 +264,29 @@ fn coax<'m>(
 ) -> net::Coax {
     let mut of =
         |what: &'static str, m: &Measure| w.positive(what, m, Cause::Construction(name, what));
-    let resistivity = of("resistivity, ohm m", &k.resistivity);
+    let inner_resistivity = of(
+        "resistivity of the inner conductor, ohm m",
+        &k.inner_resistivity,
+    );
+    // one figure stated for both conductors is one cause
+    let outer_resistivity = if k.outer_resistivity == k.inner_resistivity {
+        inner_resistivity
+    } else {
+        of(
+            "resistivity of the outer conductor, ohm m",
+            &k.outer_resistivity,
+        )
+    };
     net::Coax {
         inner: of("inner conductor, m", &k.inner),
         outer: of("outer conductor, m", &k.outer),
         permittivity: of("permittivity", &k.permittivity),
         loss_tangent: of("loss tangent", &k.loss_tangent),
-        strand_diameter: Input::exact("diameter factor of the strands", 1.0),
+        strand_diameter: of("diameter factor of the strands", &k.strand_diameter),
         strand: of("factor of the strands", &k.strand),
         braid: of("factor of the braid", &k.braid),
-        inner_resistivity: resistivity,
-        outer_resistivity: resistivity,
+        inner_resistivity,
+        outer_resistivity,
     }
 }
 

@@ -95,6 +95,8 @@ pub(crate) struct Build<'m, 'o> {
     pub(crate) wiring: Wiring<'m>,
     /// Whether the part in hand lies the other way round than it is passed.
     pub(crate) backwards: bool,
+    /// Whether the text says that it lies the other way round.
+    pub(crate) reversed: bool,
     /// Whether the chain is walked from the antenna.
     pub(crate) receiving: bool,
     /// Phases of antennas after one divider: those of one SWR reflect alike. None outside of

@@ -48,16 +48,20 @@ pub(super) fn depends(
         d.class.iter().for_each(|n| add(4, n));
         d.ports.iter().for_each(|q| {
             figures(&q.loss, add);
+            figures(&q.rejects, add);
             files(&q.network, add);
         });
         figures(&d.swr, add);
         figures(&d.gain, add);
+        d.excess
+            .iter()
+            .for_each(|x| figures(std::slice::from_ref(x), add));
     }
     fn part(p: &downlead_station::model::Part, add: &mut dyn FnMut(u8, &Name)) {
         match &p.data {
             PartData::Line(l) => {
                 l.cable.iter().for_each(|n| add(2, n));
-                for f in [&l.loss, &l.added, &l.wet] {
+                for f in [&l.loss, &l.swr, &l.added, &l.wet] {
                     figures(f, add);
                 }
                 files(&l.network, add);

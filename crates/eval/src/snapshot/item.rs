@@ -22,13 +22,22 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
                 r.chains
                     .push(chain_of(Some(st), c, env, &mut r.diagnostics));
             }
+            crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
+            checks::electrical(Some(st), &st.chains, env, &mut r.diagnostics);
             depends(Some(st), &st.chains, env, &mut r);
         }
         Meaning::Chain(c) => {
-            r.chains.push(chain_of(None, c, env, &mut r.diagnostics));
+            let mut chain = chain_of(None, c, env, &mut r.diagnostics);
+            // a chain by itself has one transmitter
+            chain
+                .bands
+                .iter_mut()
+                .for_each(|b| b.loads = Box::default());
+            r.chains.push(chain);
             checks::logs(None, std::slice::from_ref(c), env, &mut r.diagnostics);
+            checks::electrical(None, std::slice::from_ref(c), env, &mut r.diagnostics);
             depends(None, std::slice::from_ref(c), env, &mut r);
         }
         Meaning::Session(s) => {

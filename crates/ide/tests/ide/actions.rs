@@ -191,13 +191,13 @@ fn a_device_becomes_a_definition() {
     +    kind duplexer
     +    high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz
     +    low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz
-    +    isolation 85 dB
+    +    low rejects 85 dB at 146.9137 MHz
     +}
     +
     -    duplexer DU1 {
     -        high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz
     -        low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz
-    -        isolation 85 dB
+    -        low rejects 85 dB at 146.9137 MHz
     -    }
     +    duplexer DU1 of du1
     ");

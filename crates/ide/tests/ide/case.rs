@@ -27,7 +27,7 @@ station hill "the hill" {
     duplexer DU1 {
         high 1.45 dB ± 0.15 dB, passes 146.8 MHz to 147.0 MHz
         low 1.50 dB ± 0.15 dB, passes 146.2 MHz to 146.4 MHz
-        isolation 85 dB
+        low rejects 85 dB at 146.9137 MHz
     }
     run M1 46 m of club-foam, mast
     antenna A1 5.20 dBi ± 0.5 dB

@@ -70,8 +70,8 @@ fn what_changes_nothing_is_said_to() {
     );
     // a comment within a part is none of its text
     let block = HILL.replace(
-        "isolation 85 dB",
-        "isolation 85 dB // by the maker's \"sheet\"",
+        "low rejects 85 dB at 146.9137 MHz",
+        "low rejects 85 dB at 146.9137 MHz // by the maker's \"sheet\"",
     );
     assert!(between(HILL, &block).chains[0].bands[0].parts.is_empty());
     let c = between("", "");

@@ -34,8 +34,8 @@ fn what_may_stand_where() {
         ("        A1\n        limit", "        $0\n        limit"),
         ("        DU1.high", "        DU1.$0"),
         (
-            "        isolation 85 dB",
-            "        isolation 85 dB\n        $0",
+            "        low rejects 85 dB at 146.9137 MHz",
+            "        low rejects 85 dB at 146.9137 MHz\n        $0",
         ),
         ("    accuracy 5 % of reading", "    $0"),
         ("    impedance 50 ohm", "    $0"),

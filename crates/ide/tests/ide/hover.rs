@@ -45,7 +45,7 @@ fn names_units_and_words() {
         ("46 m", "4$06 m"),
         ("32 W", "32 $0W"),
         ("5.20 dBi", "5.20 d$0Bi"),
-        ("    isolation", "    isol$0ation"),
+        ("low rejects", "low rej$0ects"),
         ("keyed 100", "key$0ed 100"),
         ("club-foam, mast", "club-foam, ma$0st"),
         ("    limit", "    lim$0it"),

@@ -313,7 +313,7 @@ impl Reader for Points<'_> {
 /// EIRP over the source's forward power in nepers of power; fields of several antennas add. None
 /// where nothing radiates.
 fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<T> {
-    let level = |e: &super::solve::Arrived<T>| Some(e.driving.at_least(NOTHING_W).ln() + e.gain?);
+    let level = |e: &super::solve::Arrived<T>| Some(e.driving.at_least(NOTHING_W).ln_e() + e.gain?);
     let mut radiating = s.ends.iter().filter(|e| e.gain.is_some());
     let first = radiating.next()?;
     let first_level = level(first)?;
@@ -327,14 +327,14 @@ fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<
     let mut sum = C::zero();
     for e in s.ends.iter().filter(|e| e.gain.is_some()) {
         // relative to the first, so that the exponential keeps its range
-        let size = ((level(e)? - first_level) * half).exp();
+        let size = ((level(e)? - first_level) * half).exp_e();
         sum = sum
             + match fields {
                 Fields::ByLength => e.phasor.scale(size),
                 _ => C::real(size),
             };
     }
-    Some(first_level + sum.norm().at_least(NOTHING_W).ln())
+    Some(first_level + sum.norm().at_least(NOTHING_W).ln_e())
 }
 
 /// The end that radiates most at the stated values.
@@ -360,7 +360,7 @@ fn outputs<T: Real>(
     out: &mut Vec<T>,
 ) -> bool {
     let k = T::of(DB);
-    let db = |x: T| x.at_least(NOTHING_W).ln() * k + level;
+    let db = |x: T| x.at_least(NOTHING_W).ln_e() * k + level;
     out.clear();
     let radiated = radiated(s, fields, strongest);
     out.push(radiated.map_or(T::of(0.0), |x| x * k + level));
@@ -660,6 +660,31 @@ fn quantile(x: &[f64], p: f64) -> f64 {
 fn smooth((from, to): (f64, f64), x: f64) -> f64 {
     let t = ((x - from) / (to - from)).clamp(0.0, 1.0);
     t * t * (3.0 - 2.0 * t)
+}
+
+/// Matched loss of parts in a row and its standard uncertainty, dB, by derivatives.
+#[must_use]
+pub fn matched_loss(parts: &[super::part::Part], hz: f64, inputs: &Inputs) -> (f64, f64) {
+    const N: usize = 24;
+    let cx = Context { hz, phased: false };
+    let mut phases = vec![Phase::NONE; inputs.phases()];
+    let (mut value, mut variance) = (0.0, 0.0);
+    for pass in 0..inputs.shapes().len().div_ceil(N).max(1) {
+        let r = Gradient::<N> {
+            inputs,
+            base: pass * N,
+            known: false,
+            phases: std::cell::RefCell::new(&mut phases),
+        };
+        let mut sum = Dual::<N>::of(0.0);
+        for p in parts {
+            sum = sum + p.matched_loss(&cx, &r);
+        }
+        value = sum.v;
+        let last = inputs.shapes().len().saturating_sub(pass * N).min(N);
+        variance += sum.d[..last].iter().map(|d| d * d).sum::<f64>();
+    }
+    (value, libm::sqrt(variance))
 }
 
 impl Output {

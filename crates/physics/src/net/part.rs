@@ -366,7 +366,7 @@ impl Line {
                 let effective = inner * r.get(&x.strand_diameter);
                 let z = *z0.get_or_insert_with(|| {
                     (of(ETA0 / core::f64::consts::TAU) / permittivity.sqrt()
-                        * (outer / effective).ln())
+                        * (outer / effective).ln_e())
                     .step("impedance, ohm")
                 });
                 let v = *velocity
@@ -390,7 +390,7 @@ impl Line {
                 let z = *z0.get_or_insert_with(|| {
                     let q = s / d;
                     // acosh q
-                    let acosh = (q + (q * q - one).sqrt()).ln();
+                    let acosh = (q + (q * q - one).sqrt()).ln_e();
                     (of(ETA0 / core::f64::consts::PI) / permittivity.sqrt() * acosh)
                         .step("impedance, ohm")
                 });
@@ -672,7 +672,7 @@ impl Part {
                 // normalised to 50 ohm: 20 log10(1 + r/2) is the loss of a series resistor r, and
                 // of a conductance across the line
                 let lumped = |db: R::T| {
-                    let grow = (db * of(0.5 * NEPER_OF_POWER)).exp();
+                    let grow = (db * of(0.5 * NEPER_OF_POWER)).exp_e();
                     of(2.0) * (grow - one)
                 };
                 let in_series =
@@ -861,7 +861,7 @@ impl Gain {
     fn nepers<R: Reader>(&self, r: &R) -> R::T {
         let mut g = r.get(&self.dbi) * R::T::of(NEPER_OF_POWER);
         if let Some(e) = &self.efficiency {
-            g = g + r.get(e).at_least(1e-12).ln();
+            g = g + r.get(e).at_least(1e-12).ln_e();
         }
         g
     }

@@ -161,10 +161,10 @@ impl Real for Rec {
     fn at_least(self, x: f64) -> Rec {
         if self.v < x { Rec::of(x) } else { self }
     }
-    fn exp(self) -> Rec {
+    fn exp_e(self) -> Rec {
         self.unary(libm::exp(self.v), Op::Of("exp"))
     }
-    fn ln(self) -> Rec {
+    fn ln_e(self) -> Rec {
         self.unary(libm::log(self.v), Op::Of("ln"))
     }
     fn sqrt(self) -> Rec {

@@ -7,7 +7,8 @@ use core::ops::{Add, Div, Mul, Neg, Sub};
 use super::element::NEPER_OF_POWER;
 use crate::lanes;
 
-/// What a formula needs of a number.
+/// What a formula needs of a number. The names of exponential and logarithm are other than those of
+/// `f64`, whose last bits differ between platforms.
 pub trait Real:
     Copy
     + Add<Output = Self>
@@ -23,9 +24,9 @@ pub trait Real:
     /// The larger of the two.
     fn at_least(self, x: f64) -> Self;
     /// e to this power; arguments below −700 count as −700 in lanes.
-    fn exp(self) -> Self;
+    fn exp_e(self) -> Self;
     /// Natural logarithm; of a positive number.
-    fn ln(self) -> Self;
+    fn ln_e(self) -> Self;
     /// Square root.
     fn sqrt(self) -> Self;
     /// Sine and cosine; |x| below 10⁶ in lanes.
@@ -39,13 +40,13 @@ pub trait Real:
     #[inline(always)]
     #[must_use]
     fn ratio_of_loss(self) -> Self {
-        (-self * Self::of(NEPER_OF_POWER)).exp()
+        (-self * Self::of(NEPER_OF_POWER)).exp_e()
     }
     /// Loss of this power ratio in dB, `−10 log10 x`.
     #[inline(always)]
     #[must_use]
     fn loss_of_ratio(self) -> Self {
-        self.ln() * Self::of(-1.0 / NEPER_OF_POWER)
+        self.ln_e() * Self::of(-1.0 / NEPER_OF_POWER)
     }
     /// Gives the number a name in a derivation; the identity everywhere else.
     #[inline(always)]
@@ -68,10 +69,10 @@ impl Real for f64 {
     fn at_least(self, x: f64) -> f64 {
         if self < x { x } else { self }
     }
-    fn exp(self) -> f64 {
+    fn exp_e(self) -> f64 {
         libm::exp(self)
     }
-    fn ln(self) -> f64 {
+    fn ln_e(self) -> f64 {
         libm::log(self)
     }
     fn sqrt(self) -> f64 {
@@ -178,11 +179,11 @@ impl<const N: usize> Real for Dual<N> {
     fn at_least(self, x: f64) -> Self {
         if self.v < x { Self::of(x) } else { self }
     }
-    fn exp(self) -> Self {
+    fn exp_e(self) -> Self {
         let e = libm::exp(self.v);
         self.through(e, e)
     }
-    fn ln(self) -> Self {
+    fn ln_e(self) -> Self {
         self.through(libm::log(self.v), 1.0 / self.v)
     }
     fn sqrt(self) -> Self {
@@ -257,11 +258,11 @@ impl Real for Lanes {
         Lanes(fill(|i| if self.0[i] < x { x } else { self.0[i] }))
     }
     #[inline(always)]
-    fn exp(self) -> Self {
+    fn exp_e(self) -> Self {
         Lanes(fill(|i| lanes::exp_negative(self.0[i])))
     }
     #[inline(always)]
-    fn ln(self) -> Self {
+    fn ln_e(self) -> Self {
         Lanes(fill(|i| lanes::ln(self.0[i])))
     }
     #[inline(always)]

@@ -116,6 +116,51 @@ impl<'a> Cur<'a> {
         Some(cx.text(a.span).into())
     }
 
+    /// `on 80m, 20m`: bands of one figure stand without commas. False if it is nothing of the kind.
+    fn band_after_comma(&self, cx: &mut Cx<'a>, a: &Atom) -> bool {
+        let text = cx.text(a.span);
+        let name = |a: &Atom, text: &str| match a.kind {
+            AtomKind::Word => true,
+            AtomKind::Value(_) => !text.contains([' ', '\t', '±', '(']),
+            _ => false,
+        };
+        // of words only `on` itself takes one: a further one could be a place
+        if self.i != 0 || self.atoms.len() != 1 || a.kind == AtomKind::Word || !name(a, text) {
+            return false;
+        }
+        // the groups before this one: names alone, and one that ends in `on` and names
+        let groups: Vec<&[Atom]> = self.stmt.groups().collect();
+        let here = groups.iter().position(|g| std::ptr::eq(*g, self.atoms));
+        let before = &groups[..here.unwrap_or(0)];
+        let all_names = |atoms: &[Atom]| atoms.iter().all(|a| name(a, cx.text(a.span)));
+        let listed = before
+            .iter()
+            .rev()
+            .find(|g| g.len() != 1 || !all_names(g))
+            .is_some_and(|g| {
+                let on = g.iter().rposition(|a| cx.text(a.span) == "on");
+                on.is_some_and(|on| on + 1 < g.len() && all_names(&g[on + 1..]))
+            });
+        let Some(last) = before.last().and_then(|g| g.last()).filter(|_| listed) else {
+            return false;
+        };
+        let comma = cx.loc(Span::new(last.span.end, a.span.start));
+        let both = format!("{} {text}", cx.text(last.span));
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                cx.loc(a.span),
+                format!(
+                    "The bands of a figure follow each other without commas: `{text}` stands alone here."
+                ),
+            )
+            .at("after a comma")
+            .fix(format!("write `{both}`"), comma, " ")
+            .preferred(),
+        );
+        true
+    }
+
     /// Says that what follows is not understood. `allowed` lists what could stand here.
     pub(crate) fn unexpected(&self, cx: &mut Cx<'a>, in_what: &str, allowed: &[&str]) {
         let Some(a) = self.peek() else { return };
@@ -130,6 +175,9 @@ impl<'a> Cur<'a> {
             return;
         }
         let text = cx.text(a.span);
+        if self.band_after_comma(cx, a) {
+            return;
+        }
         // a number followed by a word that is nearly a unit is a misspelt unit
         if matches!(a.kind, AtomKind::Word)
             && self.i > 0

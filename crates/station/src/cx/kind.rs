@@ -83,7 +83,10 @@ impl<'a> Cx<'a> {
             .split(|c: char| !(c.is_alphanumeric() || "°µμΩ%/".contains(c)))
             .next()
             .unwrap_or("");
-        if word.is_empty() || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word)
+        if word.is_empty()
+            // another number is none
+            || word.starts_with(|c: char| c.is_ascii_digit())
+            || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word)
         {
             return false;
         }

@@ -1,6 +1,6 @@
 //! `cable NAME { … }`.
 
-use downlead_base::{Diagnostic, Loc, codes};
+use downlead_base::{Diagnostic, Loc, Severity, codes};
 use downlead_quantity::{Dim, Measure, Quantity, Shape, Tolerance, frequency, number};
 use downlead_syntax::Stmt;
 
@@ -549,9 +549,13 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
         permittivity: Measure::default(),
         loss_tangent: Measure::default(),
         strand: Measure::exact(1.0),
+        strand_diameter: Measure::exact(1.0),
         braid: Measure::exact(1.0),
-        resistivity: Measure::exact(COPPER),
+        inner_resistivity: Measure::exact(COPPER),
+        outer_resistivity: Measure::exact(COPPER),
     };
+    // what is said of one conductor goes before what is said of both
+    let (mut both, mut of_inner, mut of_outer) = (None, None, None);
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {
         match word {
@@ -574,18 +578,33 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
             }
             "strand" => k.strand = cx.positive(v, Dim::Count, "the strand factor", "1.25")?,
             "braid" => k.braid = cx.positive(v, Dim::Count, "the braid factor", "1.9")?,
-            "resistivity" => {
-                k.resistivity =
-                    cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?
+            "strand-diameter" => {
+                k.strand_diameter = strand_diameter(cx, v)?;
+            }
+            "resistivity" | "inner-resistivity" | "outer-resistivity" => {
+                let of = match word {
+                    "resistivity" => &mut both,
+                    "inner-resistivity" => &mut of_inner,
+                    _ => &mut of_outer,
+                };
+                *of =
+                    Some(cx.positive(v, Dim::Resistivity, "the resistivity", "1.7241e-8 ohm-m")?);
             }
             _ => return None,
         }
         Some(())
     });
     let loc = cx.loc(s.head_span());
-    if cx.diags.len() > had {
+    if cx
+        .diags
+        .iter()
+        .skip(had)
+        .any(|d| d.severity == Severity::Error)
+    {
         return None;
     }
+    k.inner_resistivity = of_inner.or(both).unwrap_or(k.inner_resistivity);
+    k.outer_resistivity = of_outer.or(both).unwrap_or(k.outer_resistivity);
     if k.inner.value <= 0.0 || k.outer.value <= 0.0 || k.permittivity.value <= 0.0 {
         let d = Diagnostic::new(&codes::MISSING_VALUE, loc, "A construction needs `inner`, `outer` and `permittivity`.")
             .at("incomplete")
@@ -604,6 +623,24 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
         return None;
     }
     Some(k)
+}
+
+/// The factor of a stranded conductor's effective diameter: no more than 1.
+fn strand_diameter(cx: &mut Cx<'_>, v: &Val) -> Option<Measure> {
+    let m = cx.positive(v, Dim::Count, "the strand's diameter factor", "0.97")?;
+    if v.upper.map_or(v.q.value, |u| u.value) <= 1.0 {
+        return Some(m);
+    }
+    cx.push(
+        Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            v.loc,
+            "The effective diameter of strands is not larger than the diameter over them.",
+        )
+        .at("above 1")
+        .help("Common are 0.939 for 7 strands, 0.970 for 19 and 0.980 for 37."),
+    );
+    None
 }
 
 fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
@@ -629,7 +666,12 @@ fn wires<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Wires> {
         }
         Some(())
     });
-    if cx.diags.len() > had {
+    if cx
+        .diags
+        .iter()
+        .skip(had)
+        .any(|d| d.severity == Severity::Error)
+    {
         return None;
     }
     let loc = cx.loc(s.head_span());

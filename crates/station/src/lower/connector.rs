@@ -1,6 +1,6 @@
 //! `connector NAME { … }` at the left margin.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
@@ -23,6 +23,7 @@ pub(super) fn connector<'a>(
         families: None,
         loss: None,
         bump: None,
+        swr: None,
         limit_hz: None,
         rating: None,
         voltage: None,
@@ -36,8 +37,24 @@ pub(super) fn connector<'a>(
         c.meta.basis = Basis::Library;
     }
     let had = cx.diags.len();
+    let mut swr_loc = None;
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
-        line(cx, s, &mut c);
+        line(cx, s, &mut c, &mut swr_loc);
+    }
+    if let Some(loc) = swr_loc.filter(|_| c.bump.is_some()) {
+        c.swr = None;
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                loc,
+                format!(
+                    "What `{}` reflects is given twice, by its bump and here; the bump is used.",
+                    c.name.text
+                ),
+            )
+            .at("not used")
+            .help("Remove one of them."),
+        );
     }
     if c.loss.is_none() && c.bump.is_none() && cx.diags.len() == had && !stmt.is_broken() {
         let loc = cx.loc(stmt.head_span());
@@ -49,7 +66,7 @@ pub(super) fn connector<'a>(
     Some(c)
 }
 
-fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
+fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector, swr_loc: &mut Option<Loc>) {
     let mut cur = Cur::new(s, s.atoms());
     cur.i = 1;
     match s.keyword() {
@@ -77,6 +94,21 @@ fn line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Connector) {
                     "a bump is an impedance and an electrical length",
                     "bump 33.3 ohm 49.0 mm",
                 );
+            }
+        }
+        Some(w @ ("swr" | "return-loss")) => {
+            let example = if w == "swr" {
+                "swr 1.05"
+            } else {
+                "return-loss 32 dB"
+            };
+            if let Some(v) = cur.need(cx, "what one pair reflects follows", example) {
+                c.swr = if w == "swr" {
+                    cx.swr(&v)
+                } else {
+                    super::device::return_loss_to_swr(cx, &v)
+                };
+                swr_loc.get_or_insert(v.loc);
             }
         }
         Some("limit") => {

@@ -1,7 +1,7 @@
 //! Devices: everything between two connectors that is not a line. Also `device NAME { … }`
 //! definitions of a library.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::Stmt;
 
@@ -9,13 +9,14 @@ use super::band::frequency_range;
 use super::head::{declared, no_keyword, unknown_statement};
 use super::network::{self, Ports};
 use super::rating::rating;
+use super::{kinds, leg};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Basis, Device, DeviceClass, Figure, Meta, Name, NetworkFile, PartKind, Port, When,
+    Basis, Device, DeviceClass, Figure, List, Meta, Name, NetworkFile, PartKind, Port, When,
 };
 use crate::quals::{Quals, ends, missing, rest, twice};
-use crate::words::own;
+use crate::words;
 
 /// Figures of a device while they are gathered.
 #[derive(Default)]
@@ -28,6 +29,12 @@ pub(super) struct Draft {
     pub(super) swr: Vec<Figure>,
     pub(super) gain: Vec<Figure>,
     pub(super) meta: Meta,
+    /// What only one kind of part has: where it stands, the word, the kind.
+    pub(super) only: Vec<(Loc, &'static str, PartKind)>,
+    /// Where an isolation stands.
+    pub(super) isolation: Option<Loc>,
+    /// Where the shares of a divider stand.
+    pub(super) split: Option<Loc>,
     /// A part of a station or chain, not a definition.
     pub(super) part: bool,
 }
@@ -50,6 +57,7 @@ impl Draft {
                     loss: self.loss.into(),
                     passes: self.passes.into(),
                     network: self.network.into(),
+                    rejects: List::default(),
                 },
             );
         }
@@ -60,15 +68,18 @@ impl Draft {
     }
 }
 
+/// Reads a word at the cursor that only some statements have. False if there is none.
+pub(super) type Own<'o, 'a> = &'o mut dyn FnMut(&mut Cx<'a>, &mut Cur<'a>) -> bool;
+
 /// A loss with what follows it in the same statement, beginning at the cursor of group 0.
 pub(super) fn loss_figure<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
     skip: usize,
     what: &str,
-) -> Option<(Figure, Vec<(f64, f64)>)> {
+    own: Own<'_, 'a>,
+) -> Option<Figure> {
     let mut q = Quals::default();
-    let mut passes = Vec::new();
     let mut value = None;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
@@ -83,29 +94,47 @@ pub(super) fn loss_figure<'a>(
             }
         }
         while !cur.done() {
-            if cur.eat(cx, "passes") {
-                match cur.val(cx) {
-                    Some(v) => passes.extend(frequency_range(cx, &v, "a pass band")),
-                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-                }
-            } else if !q.take(cx, &mut cur) {
-                q.unexpected(cx, &cur, what, own(Context::Device, "loss"));
+            if !own(cx, &mut cur) && !q.take(cx, &mut cur) {
+                q.unexpected(cx, &cur, what, words::own(Context::Device, "loss"));
                 break;
             }
         }
     }
     let (m, percent, loc) = value?;
-    Some((q.figure(m, loc, percent), passes))
+    Some(q.figure(m, loc, percent))
+}
+
+/// No words of its own.
+pub(super) fn none<'a>(_: &mut Cx<'a>, _: &mut Cur<'a>) -> bool {
+    false
+}
+
+/// `passes LOW to HIGH` at the cursor.
+pub(super) fn passes<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<(f64, f64)>) -> bool {
+    if !cur.eat(cx, "passes") {
+        return false;
+    }
+    match cur.val(cx) {
+        Some(v) => out.extend(frequency_range(cx, &v, "a pass band")),
+        None => missing(cx, cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
+    }
+    true
 }
 
 /// A block of frequencies and losses: `loss { 145 MHz 0.5 dB; 435 MHz 0.6 dB }`.
-fn loss_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, what: &str) -> Vec<Figure> {
+pub(super) fn loss_table<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    skip: usize,
+    what: &str,
+    own: Own<'_, 'a>,
+) -> Vec<Figure> {
     let mut q = Quals::default();
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
-        cur.i = usize::from(n == 0);
+        cur.i = if n == 0 { skip } else { 0 };
         while !cur.done() {
-            if !q.take(cx, &mut cur) {
+            if !own(cx, &mut cur) && !q.take(cx, &mut cur) {
                 q.unexpected(cx, &cur, what, &[]);
                 break;
             }
@@ -214,7 +243,8 @@ pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<
         return None;
     }
     cx.within_bounds(v, &m, 0.0, "a return loss");
-    let g = libm::exp(-m.value / 20.0 * core::f64::consts::LN_10);
+    // of what reflects all but nothing the SWR stays a number
+    let g = libm::exp(-m.value / 20.0 * core::f64::consts::LN_10).min(1.0 - 1e-9);
     let swr = (1.0 + g) / (1.0 - g);
     // d(swr)/d(RL dB) = -swr-slope * g ln10/20
     let u = 2.0 / ((1.0 - g) * (1.0 - g)) * g * core::f64::consts::LN_10 / 20.0 * m.u;
@@ -235,6 +265,12 @@ pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
             &p.loss,
             downlead_quantity::db,
         );
+        twice(
+            cx,
+            &format!("What `{who}{port}` rejects"),
+            &p.rejects,
+            downlead_quantity::db,
+        );
         network::twice(
             cx,
             &format!("The loss of `{who}{port}`"),
@@ -246,6 +282,9 @@ pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
         }
     }
     twice(cx, &format!("The SWR of `{who}`"), &d.swr, swr_words);
+    if let Some(p) = d.ports.iter().find(|p| p.name.text.is_empty()) {
+        network::twice(cx, &format!("The SWR of `{who}`"), &p.network, &d.swr);
+    }
     twice(
         cx,
         &format!("The gain of `{who}`"),
@@ -264,26 +303,43 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
     let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = 1;
     match s.keyword() {
-        Some("loss") if s.block().is_some() => d.loss.extend(loss_table(cx, s, "a device's loss")),
         Some("loss") => {
-            if let Some((f, p)) = loss_figure(cx, s, 1, "a device's loss") {
-                d.loss.push(f);
-                d.passes.extend(p);
+            let mut own = |cx: &mut Cx<'a>, cur: &mut Cur<'a>| {
+                passes(cx, cur, &mut d.passes) || kinds::sits(cx, cur, &mut d.only, &mut d.device)
+            };
+            let what = "a device's loss";
+            if s.block().is_some() {
+                d.loss.extend(loss_table(cx, s, 1, what, &mut own));
+            } else {
+                d.loss.extend(loss_figure(cx, s, 1, what, &mut own));
+            }
+        }
+        Some(w @ ("ratio" | "split" | "tee")) => {
+            let at = cx.loc(s.atoms()[0].span);
+            match w {
+                "ratio" => kinds::ratio(cx, &mut cur, at, d),
+                "split" => kinds::split(cx, &mut cur, at, d),
+                _ => kinds::tee(at, d),
             }
         }
         Some("from") if kind != Some(PartKind::Divider) => {
             let what = "a device's file";
-            let file = network::statement(cx, s, 0, what, Ports::Two, Some(&mut d.passes));
+            let file = network::statement(cx, s, 0, what, Ports::Two, &mut |cx, cur| {
+                passes(cx, cur, &mut d.passes)
+            });
             d.network.extend(file);
         }
-        Some(leg @ ("high" | "low")) => port(cx, s, d, cx.name_at(s.atoms()[0].span), 1, leg),
+        Some("high" | "low") => {
+            leg::port(cx, s, d, cx.name_at(s.atoms()[0].span), 1, "a leg's loss");
+        }
         Some("port") => match cur.name(cx) {
-            Some(n) => port(cx, s, d, n, 2, "a port"),
+            Some(n) => leg::port(cx, s, d, n, 2, "a port's loss"),
             None => missing(cx, &cur, "a port has a name and a loss", "port a 3.3 dB"),
         },
         Some("isolation") => {
             if let Some(v) = cur.val(cx) {
                 d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+                d.isolation = Some(v.loc);
             } else {
                 missing(cx, &cur, "an isolation follows", "isolation 85 dB");
             }
@@ -299,17 +355,17 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
                     .map(|m| m.value);
             }
         }
-        Some("passes") => match cur.val(cx) {
-            Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
-            None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-        },
+        Some("passes") => {
+            cur.i = 0;
+            passes(cx, &mut cur, &mut d.passes);
+        }
         Some("gain") => d.gain.extend(gain_figure(cx, s, 1)),
         Some("noise") => {
             cur.eat(cx, "figure");
             d.device.noise_figure = noise_figure(cx, &mut cur);
         }
         Some("excess") => {
-            d.device.excess = loss_figure(cx, s, 1, "an excess loss").map(|f| Box::new(f.0))
+            d.device.excess = loss_figure(cx, s, 1, "an excess loss", &mut none).map(Box::new)
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
@@ -323,7 +379,7 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("reversed") => match kind {
             Some(k) if k.has_direction() && d.part => d.device.reversed = true,
-            _ => misplaced_reversed(cx, s),
+            _ => kinds::misplaced_reversed(cx, s),
         },
         Some("source") => match cur.string(cx) {
             Some(t) => d.meta.source = Some(t),
@@ -341,6 +397,9 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         s.keyword(),
         Some(
             "isolation"
+                | "ratio"
+                | "split"
+                | "tee"
                 | "voltage"
                 | "passes"
                 | "noise"
@@ -351,73 +410,6 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         )
     ) {
         rest(cx, s, &mut cur, "a device");
-    }
-}
-
-fn misplaced_reversed<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) {
-    let loc = cx.loc(s.atoms()[0].span);
-    cx.push(
-        Diagnostic::new(
-            &codes::UNEXPECTED_WORD,
-            loc,
-            "`reversed` is said of an isolator, circulator, coupler, amplifier or preamplifier where it is installed, and of a network file.",
-        )
-        .at("not here")
-        .help("Written for example `isolator IS1 of club-isolator, reversed`."),
-    );
-}
-
-fn port<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, name: Name, skip: usize, what: &str) {
-    let mut cur = Cur::new(s, super::head::first_group(s));
-    cur.i = skip;
-    let mut files = Vec::new();
-    let figures = if s.block().is_some() {
-        Some((loss_table(cx, s, "a port's loss"), Vec::new()))
-    } else if cur.word(cx) == Some("from") {
-        let mut passes = Vec::new();
-        files.extend(network::statement(
-            cx,
-            s,
-            skip,
-            "a port's file",
-            Ports::Two,
-            Some(&mut passes),
-        ));
-        Some((Vec::new(), passes))
-    } else {
-        loss_figure(
-            cx,
-            s,
-            skip,
-            if what == "a port" {
-                "a port's loss"
-            } else {
-                "a leg's loss"
-            },
-        )
-        .map(|(f, p)| (vec![f], p))
-    };
-    let Some((figures, passes)) = figures else {
-        return;
-    };
-    // one line a band: further lines of the same name add figures
-    if let Some(p) = d.ports.iter_mut().find(|p| p.name.text == name.text) {
-        let mut l = std::mem::take(&mut p.loss).into_vec();
-        l.extend(figures);
-        p.loss = l.into();
-        let mut b = std::mem::take(&mut p.passes).into_vec();
-        b.extend(passes);
-        p.passes = b.into();
-        let mut n = std::mem::take(&mut p.network).into_vec();
-        n.extend(files);
-        p.network = n.into();
-    } else {
-        d.ports.push(Port {
-            name,
-            loss: figures.into(),
-            passes: passes.into(),
-            network: files.into(),
-        });
     }
 }
 
@@ -516,6 +508,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         }
         return None;
     };
+    kinds::only_of_kind(cx, &mut draft, kind, &name.text);
     let mut meta = std::mem::take(&mut draft.meta);
     if cx.built_in {
         meta.basis = Basis::Library;

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
 use downlead_syntax::Stmt;
 
-use super::device::{noise_figure, return_loss_to_swr, swr_figure, swr_words};
+use super::device::{noise_figure, none, return_loss_to_swr, swr_figure, swr_words};
 use super::head::{no_keyword, unknown_statement};
 use super::network::{self, Ports};
 use super::rating::{plain_rating, rating, share};
@@ -363,7 +363,7 @@ pub(super) fn antenna<'a>(
                     1,
                     "an impedance",
                     Ports::One,
-                    None,
+                    &mut none,
                 ));
             }
             Some("impedance") => impedances.extend(impedance(cx, s)),
@@ -373,7 +373,7 @@ pub(super) fn antenna<'a>(
                 } else {
                     "an antenna's file"
                 };
-                files.extend(network::statement(cx, s, 0, what, Ports::One, None));
+                files.extend(network::statement(cx, s, 0, what, Ports::One, &mut none));
             }
             Some("efficiency") if !load => {
                 if let Some(v) = cur.need(cx, "a share follows", "efficiency 90 %") {

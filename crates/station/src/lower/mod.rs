@@ -9,6 +9,8 @@ mod digits;
 mod ends;
 mod head;
 mod instrument;
+mod kinds;
+mod leg;
 mod network;
 mod off_band;
 mod part;

@@ -4,10 +4,9 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{Dim, Measure, Shape, Tolerance};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::band::frequency_range;
 use crate::cx::{Cur, Cx};
 use crate::model::{Basis, Figure, Meta, Name, NetworkFile, When};
-use crate::quals::{Quals, missing};
+use crate::quals::Quals;
 
 /// How many ports the file is to have.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -210,7 +209,7 @@ pub(super) fn statement<'a>(
     skip: usize,
     what: &str,
     ports: Ports,
-    mut passes: Option<&mut Vec<(f64, f64)>>,
+    own: super::device::Own<'_, 'a>,
 ) -> Option<NetworkFile> {
     let mut draft = Draft::default();
     let mut q = Quals::default();
@@ -220,18 +219,10 @@ pub(super) fn statement<'a>(
             cur.i = skip;
         }
         while !cur.done() {
-            if let Some(list) = passes.as_deref_mut()
-                && cur.eat(cx, "passes")
-            {
-                match cur.val(cx) {
-                    Some(v) => list.extend(frequency_range(cx, &v, "a pass band")),
-                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-                }
-            } else if !draft.take(cx, &mut cur, ports) && !q.take(cx, &mut cur) {
-                let own: &[&str] = match (ports, &passes) {
-                    (Ports::One, _) => &[],
-                    (Ports::Two, None) => &["reversed", "accuracy"],
-                    (Ports::Two, Some(_)) => &["reversed", "accuracy", "passes"],
+            if !own(cx, &mut cur) && !draft.take(cx, &mut cur, ports) && !q.take(cx, &mut cur) {
+                let own: &[&str] = match ports {
+                    Ports::One => &[],
+                    Ports::Two => &["reversed", "accuracy", "passes"],
                 };
                 q.unexpected(cx, &cur, what, own);
                 break;

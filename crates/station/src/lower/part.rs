@@ -4,9 +4,9 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::band::frequency_range;
 use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::ends as chain_ends;
+use super::kinds;
 use super::network::{self, Ports};
 use super::rating::plain_rating;
 use crate::cx::{Cur, Cx, Val};
@@ -74,6 +74,10 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         return None;
     }
     let word = cx.text(atom.span);
+    // what a divider says without a tag
+    if kind == PartKind::Divider && matches!(word, "split" | "tee") {
+        return None;
+    }
     if word == "of"
         || cx.lets.contains_key(word)
         || network::begins(cx, cur)
@@ -187,10 +191,12 @@ pub(super) fn line<'a>(
         network: List::default(),
         place: None,
         temperature: None,
+        swr: List::default(),
         added: List::default(),
         wet: List::default(),
     };
     let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
+    let mut swrs = Vec::new();
     let mut q = Quals::default();
     let mut fixed: Option<(Measure, bool, Loc)> = None;
     // a piece on the bench has readings of its own
@@ -218,6 +224,9 @@ pub(super) fn line<'a>(
                     l.length_loc = v.loc;
                     l.imperial = v.imperial;
                     l.length?;
+                    if cur.word(cx) == Some("at") {
+                        cut_at(cx, &mut cur, &mut l);
+                    }
                     if cur.eat(cx, "of") {
                         l.cable = cur.name(cx);
                     }
@@ -248,11 +257,19 @@ pub(super) fn line<'a>(
         }
         while !cur.done() {
             if cur.eat(cx, "added") {
-                added.extend(dated_loss(cx, &mut cur, "an added loss"));
+                added.extend(dated_loss(
+                    cx,
+                    &mut cur,
+                    "an added loss",
+                    "added 1.35 dB on 2m",
+                ));
             } else if cur.eat(cx, "wet") {
-                wet.extend(dated_loss(cx, &mut cur, "a loss when wet"));
+                wet.extend(dated_loss(cx, &mut cur, "a loss when wet", "wet 0.5 dB"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
+            } else if measured && matches!(cur.word(cx), Some("swr" | "return-loss")) {
+                let return_loss = cur.eat(cx, "return-loss") || !cur.eat(cx, "swr");
+                swrs.extend(dated_swr(cx, &mut cur, return_loss));
             } else if measured && file.take(cx, &mut cur, Ports::Two) {
                 // the next word
             } else if let Some(list) = connectors.as_deref_mut()
@@ -273,15 +290,33 @@ pub(super) fn line<'a>(
     }
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         match s.keyword() {
-            Some("loss") => {
-                losses.extend(super::device::loss_figure(cx, s, 1, "a loss").map(|f| f.0))
+            Some("loss") => losses.extend(super::device::loss_figure(
+                cx,
+                s,
+                1,
+                "a loss",
+                &mut super::device::none,
+            )),
+            Some(w @ ("swr" | "return-loss")) if measured => {
+                swrs.extend(super::device::swr_figure(cx, s, 1, w == "return-loss"));
             }
             Some("from") if measured => {
-                files.extend(network::statement(cx, s, 0, "a line", Ports::Two, None));
+                files.extend(network::statement(
+                    cx,
+                    s,
+                    0,
+                    "a line",
+                    Ports::Two,
+                    &mut super::device::none,
+                ));
             }
             Some(w) => super::unknown_statement(cx, s, w, crate::keywords::Context::Device),
             None => super::no_keyword(cx, s, crate::keywords::Context::Device),
         }
+    }
+    // `run 0.25 wavelengths of rg-213, at 145 MHz` says the same
+    if let Some(LineLength::Wavelengths { at_hz, .. }) = &mut l.length {
+        *at_hz = at_hz.or(q.at_frequency);
     }
     l.temperature = q.at_temperature.map(Box::new);
     if let Some((m, percent, loc)) = fixed {
@@ -304,6 +339,13 @@ pub(super) fn line<'a>(
         .map_or(kind.word(), |t| &t.text)
         .to_owned();
     network::twice(cx, &format!("The loss of `{who}`"), &files, &losses);
+    network::twice(cx, &format!("The SWR of `{who}`"), &files, &swrs);
+    twice(
+        cx,
+        &format!("The SWR of `{who}`"),
+        &swrs,
+        super::device::swr_words,
+    );
     if let (Some(f), true) = (files.first(), l.length.is_some()) {
         cx.push(
             Diagnostic::new(
@@ -330,6 +372,7 @@ pub(super) fn line<'a>(
     }
     l.loss = losses.into();
     l.network = files.into();
+    l.swr = swrs.into();
     l.added = added.into();
     l.wet = wet.into();
     Some(l)
@@ -346,9 +389,14 @@ fn from_misspelt<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
 }
 
 /// `1.35 dB on 2m` inside a group.
-fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figure> {
+pub(super) fn dated_loss<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    what: &str,
+    example: &str,
+) -> Option<Figure> {
     let Some(v) = cur.val(cx) else {
-        missing(cx, cur, &format!("{what} follows"), "added 1.35 dB on 2m");
+        missing(cx, cur, &format!("{what} follows"), example);
         return None;
     };
     let (m, percent) = cx.loss(&v, what)?;
@@ -357,15 +405,36 @@ fn dated_loss<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, what: &str) -> Option<Figu
     Some(q.figure(m, v.loc, percent))
 }
 
+/// `1.3 on 2m` after `swr`, `20 dB on 2m` after `return-loss`, inside a group.
+fn dated_swr<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, return_loss: bool) -> Option<Figure> {
+    let v = if return_loss {
+        cur.need(cx, "a return loss follows", "return-loss 20 dB")?
+    } else {
+        cur.need(cx, "an SWR follows", "swr 1.3")?
+    };
+    let m = if return_loss {
+        super::device::return_loss_to_swr(cx, &v)?
+    } else {
+        cx.swr(&v)?
+    };
+    let mut q = Quals::default();
+    while !cur.done() && q.take(cx, cur) {}
+    Some(q.figure(m, v.loc, false))
+}
+
 fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
     let what = format!("a {}'s length", kind.word());
+    let electrical = |length| LineLength::Wavelengths {
+        length,
+        at_hz: None,
+    };
     match v.q.dim {
         Dim::Wavelengths => cx
             .positive(v, Dim::Wavelengths, &what, "0.25 wavelengths")
-            .map(LineLength::Wavelengths),
+            .map(electrical),
         Dim::Angle => cx
             .positive(v, Dim::Angle, &what, "90°")
-            .map(|m| LineLength::Wavelengths(m.scaled(1.0 / 360.0))),
+            .map(|m| electrical(m.scaled(1.0 / 360.0))),
         Dim::Length => {
             let m = cx.measure(v, Dim::Length, &what, "46 m")?;
             cx.within_bounds(v, &m, 0.0, &what);
@@ -386,6 +455,46 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
                 &format!("{} 46 m of half-inch-foam", kind.word()),
             );
             None
+        }
+    }
+}
+
+/// `at 145 MHz` behind a length: the frequency at which it is so many wavelengths.
+fn cut_at<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, l: &mut Line) {
+    const EXAMPLE: &str = "jumper 0.25 wavelengths at 145 MHz of rg-213";
+    let at = cx.loc(cur.next_span());
+    cur.i += 1;
+    let Some(v) = cur.need(cx, "the frequency it is cut for follows", EXAMPLE) else {
+        return;
+    };
+    if v.q.dim == Dim::Temperature {
+        cx.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                v.loc,
+                "A temperature follows the cable, after a comma.",
+            )
+            .at("not here")
+            .help("Written for example `run 28 m of half-inch-foam, at 15 °C`."),
+        );
+        return;
+    }
+    let Some(hz) = cx.frequency(&v, "the frequency a line is cut for") else {
+        return;
+    };
+    match &mut l.length {
+        Some(LineLength::Wavelengths { at_hz, .. }) => *at_hz = Some(hz),
+        _ => {
+            let loc = Loc::new(at.item, at.span.join(v.loc.span));
+            cx.push(
+                Diagnostic::new(
+                    &codes::UNEXPECTED_WORD,
+                    loc,
+                    "This length is the same at every frequency; only one in wavelengths or degrees is cut for one.",
+                )
+                .at("not used")
+                .fix("remove it", loc, ""),
+            );
         }
     }
 }
@@ -526,11 +635,8 @@ fn device<'a>(
         while !cur.done() {
             if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
-            } else if cur.eat(cx, "passes") {
-                match cur.val(cx) {
-                    Some(v) => d.passes.extend(frequency_range(cx, &v, "a pass band")),
-                    None => missing(cx, &cur, "a pass band follows", "passes 144 MHz to 148 MHz"),
-                }
+            } else if super::device::passes(cx, &mut cur, &mut d.passes) {
+                // the next word
             } else if cur.eat(cx, "swr") {
                 if let Some(v) = cur.need(cx, "an SWR follows", "swr 1.3") {
                     let m = cx.swr(&v);
@@ -548,9 +654,21 @@ fn device<'a>(
             } else if cur.eat(cx, "isolation") {
                 if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
                     d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+                    d.isolation = Some(v.loc);
                 }
+            } else if let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) {
+                let at = cx.loc(cur.next_span());
+                cur.i += 1;
+                match w {
+                    "ratio" => kinds::ratio(cx, &mut cur, at, &mut d),
+                    "split" => kinds::split(cx, &mut cur, at, &mut d),
+                    _ => kinds::tee(at, &mut d),
+                }
+            } else if kinds::sits(cx, &mut cur, &mut d.only, &mut d.device) {
+                // the next word
             } else if cur.eat(cx, "excess") {
-                d.device.excess = dated_loss(cx, &mut cur, "an excess loss").map(Box::new);
+                d.device.excess =
+                    dated_loss(cx, &mut cur, "an excess loss", "excess 0.3 dB").map(Box::new);
             } else if cur.eat(cx, "noise") {
                 cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
@@ -591,6 +709,8 @@ fn device<'a>(
         file.reverse();
     }
     d.network.extend(file.finish(&q));
+    let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text);
+    kinds::only_of_kind(cx, &mut d, kind, who);
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
         missing(
             cx,

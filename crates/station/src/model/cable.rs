@@ -44,10 +44,15 @@ pub struct Construction {
     pub loss_tangent: Measure,
     /// Factor of the inner conductor's stranding on its resistance.
     pub strand: Measure,
+    /// Effective diameter of a stranded inner conductor over the one over its strands, for the
+    /// impedance; 1 for a solid one.
+    pub strand_diameter: Measure,
     /// Factor of the outer conductor's braid on its resistance.
     pub braid: Measure,
-    /// Resistivity, ohm m.
-    pub resistivity: Measure,
+    /// Resistivity of the inner conductor, ohm m.
+    pub inner_resistivity: Measure,
+    /// Resistivity of the outer conductor, ohm m.
+    pub outer_resistivity: Measure,
 }
 
 /// A parallel-wire line by its dimensions.

@@ -64,6 +64,8 @@ pub struct Connector {
     pub loss: Option<ConnectorLoss>,
     /// Impedance bump: ohm and electrical length in vacuum, m.
     pub bump: Option<(Measure, Measure)>,
+    /// SWR of one pair between matched lines, where it has no bump.
+    pub swr: Option<Measure>,
     /// Highest frequency, Hz.
     pub limit_hz: Option<f64>,
     /// Mean power rating; falls with the root of frequency.

@@ -21,7 +21,7 @@ pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Transmitter}
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
-pub use part::{Device, Line, LineLength, Part, PartData, PartKind, Port};
+pub use part::{Device, Line, LineLength, Part, PartData, PartKind, Port, Sits};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -13,8 +13,13 @@ use super::list::List;
 pub enum LineLength {
     /// Metres, with standard uncertainty.
     Metres(Measure),
-    /// Wavelengths in the line at the chain's frequency.
-    Wavelengths(Measure),
+    /// Electrical length.
+    Wavelengths {
+        /// Wavelengths in the line, with standard uncertainty.
+        length: Measure,
+        /// The frequency they hold at, Hz; where none is stated, the chain's.
+        at_hz: Option<f64>,
+    },
 }
 
 /// Run, jumper or tail.
@@ -36,6 +41,8 @@ pub struct Line {
     pub place: Option<Name>,
     /// Temperature at the part itself, °C.
     pub temperature: Option<Box<Measure>>,
+    /// What each of its ends reflects, as SWR.
+    pub swr: List<Figure>,
     /// Loss added by age or water, dB.
     pub added: List<Figure>,
     /// Further loss when wet, dB.
@@ -53,6 +60,9 @@ pub struct Port {
     pub passes: List<(f64, f64)>,
     /// Two-ports between this port and the common one (or through), which count before a loss.
     pub network: List<NetworkFile>,
+    /// What it keeps off, dB: loss between this port and the common one at other frequencies, at
+    /// one of them, on a band, or wherever nothing else is stated.
+    pub rejects: List<Figure>,
 }
 
 /// Any two-port or branching device other than a line or connector.
@@ -80,6 +90,17 @@ pub struct Device {
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
     pub excess: Option<Box<Figure>>,
+    /// Of a divider that divides unequally: the share of the power each branch gets, 0 to 1, in
+    /// the order of the branches; together at most 1.
+    pub split: List<Measure>,
+    /// Of a divider: whether its branches are just joined in parallel, with nothing that isolates
+    /// them.
+    pub tee: bool,
+    /// Of a balun: impedance of the side away from the transmitter over that of the transmitter's
+    /// side.
+    pub ratio: Option<Measure>,
+    /// Of a balun: where its loss sits.
+    pub sits: Option<Sits>,
     /// Whether it lies the other way round than the power flows on transmit (of a receive
     /// amplifier: than the signal flows). A part that stands in a file of its own has it there.
     pub reversed: bool,
@@ -87,6 +108,30 @@ pub struct Device {
     pub place: Option<Name>,
     /// Temperature, °C.
     pub temperature: Option<Box<Measure>>,
+}
+
+/// Where the loss of a balun sits: at other impedances than that of the statement the two lose
+/// different amounts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sits {
+    /// In series with the line: it grows with the current.
+    Series,
+    /// Across the line: it grows with the voltage.
+    Shunt,
+}
+
+impl Sits {
+    /// Both.
+    pub const ALL: [Sits; 2] = [Sits::Series, Sits::Shunt];
+
+    /// Word of the language.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Sits::Series => "series",
+            Sits::Shunt => "shunt",
+        }
+    }
 }
 
 /// Kind of a part; the word is the language's keyword.
@@ -200,6 +245,15 @@ impl PartKind {
     #[must_use]
     pub fn from_word(word: &str) -> Option<PartKind> {
         PartKind::ALL.into_iter().find(|k| k.word() == word)
+    }
+
+    /// Whether its ports are legs that keep something off.
+    #[must_use]
+    pub fn has_legs(self) -> bool {
+        matches!(
+            self,
+            PartKind::Duplexer | PartKind::Diplexer | PartKind::Combiner | PartKind::Switch
+        )
     }
 
     /// Whether it matters which way round a part of this kind lies when its figures are stated.

@@ -69,9 +69,8 @@ station hill-{n} \"Hill number {n}\" {{
     jumper J1 1.4 m of foam-{n}, shelter
     isolator IS1 0.55 dB ± 0.15 dB, sheet \"IS-2 p. 3\"
     duplexer DU1 {{
-        high 1.45 dB ± 0.15 dB, read 2026-06-14
-        low 1.50 dB ± 0.15 dB
-        isolation 85 dB
+        high 1.45 dB ± 0.15 dB, rejects 85 dB at 146.3137 MHz, read 2026-06-14
+        low 1.50 dB ± 0.15 dB, rejects 85 dB at 146.9137 MHz
     }}
     protector SP1 0.10 dB to 0.20 dB, guess
     run M1 {}.5 m ± 0.5 m of foam-{n}, mast, since 2026-06

@@ -378,8 +378,11 @@ impl<'t> Lexer<'t> {
                 // a longer number is far too large anyway: the whole token is digits then
                 if let Ok(digits) = u16::try_from(end - sign) {
                     tail.digits = digits;
+                    // a ratio has none
+                    let ratio = long && self.text.as_bytes()[start..end].contains(&b':');
                     let unit = units::skip_blanks(self.text.as_bytes(), end);
-                    if let Some((stop, id)) = units::unit_at(self.text, unit)
+                    if !ratio
+                        && let Some((stop, id)) = units::unit_at(self.text, unit)
                         && let Ok(len) = u8::try_from(stop - unit)
                     {
                         tail.unit = id.0;

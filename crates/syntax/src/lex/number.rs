@@ -5,7 +5,7 @@ use super::units::unit_at;
 /// The meaning of a run.
 pub(super) enum Run {
     /// A number up to `end`, which may lie beyond the run (`1e+9`); a unit may follow.
-    /// `long`: it may exceed an `f64`.
+    /// `long`: it may exceed an `f64` or be a ratio to nothing.
     Number { end: usize, long: bool },
     /// A name such as `7-16`, `7-16-pair` or `2m-fm`.
     Word,
@@ -46,7 +46,8 @@ pub(super) fn classify(text: &str, start: usize, end: usize) -> Run {
     }
 }
 
-/// The end of the number that begins at `pos`, and whether it has an exponent.
+/// The end of the number that begins at `pos`, and whether its value may be none that is finite: it
+/// has an exponent, or is a ratio.
 fn number_end(bytes: &[u8], pos: usize) -> (usize, bool) {
     let digits = |mut at: usize| {
         while bytes.get(at).is_some_and(u8::is_ascii_digit) {
@@ -60,6 +61,14 @@ fn number_end(bytes: &[u8], pos: usize) -> (usize, bool) {
         if end > at + 1 {
             at = end;
         }
+    }
+    // a ratio is one number, `4:1`
+    if bytes.get(at) == Some(&b':') && bytes.get(at + 1).is_some_and(u8::is_ascii_digit) {
+        let end = digits(at + 1);
+        return match bytes.get(end..end + 2) {
+            Some([b'.', d]) if d.is_ascii_digit() => (digits(end + 1), true),
+            _ => (end, true),
+        };
     }
     if matches!(bytes.get(at), Some(b'e' | b'E')) {
         let sign = usize::from(matches!(bytes.get(at + 1), Some(b'+' | b'-')));

@@ -99,6 +99,13 @@ pub(super) fn infinite(loc: Loc, text: &str) -> Diagnostic {
     let d = if is_infinite(text) {
         Diagnostic::new(&codes::NOT_A_NUMBER, loc, format!("`{text}` is not a number of this language."))
             .help("Write a finite number, or leave the statement out; `nan` and `inf` are no names either.")
+    } else if text.contains(':') {
+        Diagnostic::new(
+            &codes::NOT_A_NUMBER,
+            loc,
+            format!("`{text}` is a ratio to nothing."),
+        )
+        .help("Written for example `4:1`.")
     } else {
         let shown: String = text.chars().take(20).collect();
         let dots = if text.chars().count() > 20 { "…" } else { "" };

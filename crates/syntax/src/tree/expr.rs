@@ -266,12 +266,16 @@ impl<'a> Expr<'a> {
     }
 }
 
-/// Digits as the lexer takes them, to a finite number.
+/// Digits as the lexer takes them, to a finite number; of a ratio `4:1` the quotient.
 pub(crate) fn read_number(digits: &str) -> Option<f64> {
     let (negative, rest) = match digits.strip_prefix(['-', '−', '–']) {
         Some(rest) => (true, rest),
         None => (false, digits.strip_prefix('+').unwrap_or(digits)),
     };
-    let value: f64 = rest.parse().ok().filter(|v: &f64| v.is_finite())?;
+    let value: f64 = match rest.split_once(':') {
+        Some((a, b)) => a.parse::<f64>().ok()? / b.parse::<f64>().ok()?,
+        None => rest.parse().ok()?,
+    };
+    let value = Some(value).filter(|v| v.is_finite())?;
     Some(if negative { -value } else { value })
 }
