@@ -192,7 +192,7 @@ impl BandResult {
             .iter()
             .map(|i| {
                 (
-                    cause(places, &parts, i.cause.words(), &i.name),
+                    cause_words(places, &parts, i.cause.words(), &i.name),
                     i.standard_db,
                 )
             })
@@ -358,7 +358,7 @@ fn band(
             .budget
             .iter()
             .map(|i| BudgetReport {
-                cause: cause(places, parts, i.cause.words(), &i.name),
+                cause: cause_words(places, parts, i.cause.words(), &i.name),
                 standard_db: number(i.standard_db),
                 share: if total > 0.0 {
                     i.standard_db * i.standard_db / total
@@ -436,7 +436,7 @@ fn owner(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, loc: Loc) -> String
     }
 }
 
-fn cause(
+pub(crate) fn cause_words(
     places: &Places<'_>,
     parts: &FxHashMap<Loc, &Part>,
     words: &str,

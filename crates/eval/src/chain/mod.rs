@@ -8,6 +8,8 @@ mod sum;
 mod transmit;
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::net::Network;
+use downlead_physics::net::evaluate::Evaluation;
 use downlead_quantity::w_to_dbm;
 use downlead_station::Env;
 use downlead_station::model::{Chain, Direction, Name, Node, Station};
@@ -21,7 +23,9 @@ use stretch::stretch;
 
 pub(crate) use antenna::gain_at;
 pub(crate) use feed::{Feed, physics_mode};
+pub(crate) use receive::noise_stages;
 pub(crate) use stretch::{Ending, Stretch};
+pub(crate) use sum::budget_item;
 pub(crate) use transmit::{NodeState, Reached, colder};
 
 /// What evaluating a chain needs.
@@ -36,6 +40,21 @@ pub(crate) struct Cx<'m> {
 /// other, so the cost goes with the square.
 const MOST_PARTS: usize = 400;
 
+/// A chain at a point with all that its numbers were made of.
+pub(crate) struct Computed<'m> {
+    pub(crate) result: BandResult,
+    /// Its parts as a network.
+    pub(crate) net: Network,
+    /// Means and uncertainties of that.
+    pub(crate) evaluation: Evaluation,
+    /// The elements that the network's parts belong to, in the same order.
+    pub(crate) stretch: Stretch<'m>,
+    /// Whose each cause, phase and input is.
+    pub(crate) wiring: crate::wiring::Wiring<'m>,
+    /// What was known at each statement.
+    pub(crate) states: Vec<(Loc, &'m Node, NodeState<'m>)>,
+}
+
 /// Evaluates the chain at a point.
 pub(crate) fn evaluate<'m>(
     cx: &Cx<'m>,
@@ -43,6 +62,16 @@ pub(crate) fn evaluate<'m>(
     point: &Point,
     out: &mut Vec<Diagnostic>,
 ) -> BandResult {
+    compute(cx, stops, point, out).result
+}
+
+/// Evaluates the chain at a point and keeps what that was made of.
+pub(crate) fn compute<'m>(
+    cx: &Cx<'m>,
+    stops: &[Stop<'m>],
+    point: &Point,
+    out: &mut Vec<Diagnostic>,
+) -> Computed<'m> {
     let mut b = Build {
         station: cx.station,
         env: cx.env,
@@ -88,12 +117,19 @@ pub(crate) fn evaluate<'m>(
         evaluated: None,
         largest: None,
     };
-    let result = match cx.direction {
+    let (result, net, evaluation) = match cx.direction {
         Direction::Transmit => r.transmit(&mut s, stops, out),
         Direction::Receive => r.receive(&mut s, stops),
     };
     out.append(&mut r.diags);
-    result
+    Computed {
+        result,
+        net,
+        evaluation,
+        stretch: s,
+        wiring: r.wiring,
+        states: r.states,
+    }
 }
 
 pub(crate) struct Run<'m, 'c> {
@@ -106,7 +142,7 @@ pub(crate) struct Run<'m, 'c> {
     pub(crate) diags: Vec<Diagnostic>,
     pub(crate) wiring: crate::wiring::Wiring<'m>,
     /// The network evaluated, for probabilities.
-    pub(crate) evaluated: Option<downlead_physics::net::evaluate::Evaluation>,
+    pub(crate) evaluated: Option<Evaluation>,
     /// Largest reflection the source can see.
     largest: Option<f64>,
 }

@@ -2,7 +2,7 @@
 
 use downlead_base::Loc;
 use downlead_physics::mismatch::swr_from_gamma;
-use downlead_physics::net::evaluate::Quantity;
+use downlead_physics::net::evaluate::{Evaluation, Quantity};
 use downlead_physics::net::input::Input;
 use downlead_physics::net::part::{Load, Part as Net};
 use downlead_physics::net::{Fields, Network};
@@ -20,7 +20,11 @@ use crate::verdict;
 use crate::walk::Stop;
 
 impl<'m> Run<'m, '_> {
-    pub(super) fn receive(&mut self, s: &mut Stretch<'m>, stops: &[Stop<'m>]) -> BandResult {
+    pub(super) fn receive(
+        &mut self,
+        s: &mut Stretch<'m>,
+        stops: &[Stop<'m>],
+    ) -> (BandResult, Network, Evaluation) {
         let antenna = stops.iter().find_map(|x| match x {
             Stop::Part { part, loc, .. } if part.kind == PartKind::Antenna => match &part.data {
                 PartData::Antenna(a) => Some((*part, &**a, *loc)),
@@ -82,9 +86,10 @@ impl<'m> Run<'m, '_> {
         let needed = receiver
             .and_then(|(_, r, _)| r.sensitivity)
             .map(|m| m.value);
-        let nf = receiver
-            .and_then(|(_, r, _)| r.noise_figure)
-            .map(|nf| (noise_figure(s, total - matched, nf.value), nf.value));
+        let nf = receiver.and_then(|(_, r, _)| r.noise_figure).map(|nf| {
+            let stages = noise_stages(s, total - matched, nf.value);
+            (cascade_noise_figure(&stages), nf.value)
+        });
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
         // with a preamplifier the sensitivity follows the noise figure; without, the loss
         let sensitivity = match (needed, nf) {
@@ -172,13 +177,13 @@ impl<'m> Run<'m, '_> {
         result.swr = 1.0;
         result.swr_worst = None;
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
-        result
+        (result, net, e)
     }
 }
 
-/// Noise figure of the system at the antenna, dB: what reflections cost comes before the first
-/// stage.
-fn noise_figure(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> f64 {
+/// Stages of the system from the antenna on, for its noise figure: what reflections cost comes
+/// before the first element, the receiver after the last.
+pub(crate) fn noise_stages(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> Vec<Stage> {
     let mut all = vec![Stage::passive(reflected_db.max(0.0), 290.0)];
     all.extend(s.elements.iter().map(|e| match e.noise_figure {
         Some(nf) => Stage {
@@ -191,5 +196,5 @@ fn noise_figure(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> f64 {
         gain_db: 0.0,
         noise_figure_db: receiver_db,
     });
-    cascade_noise_figure(&all)
+    all
 }

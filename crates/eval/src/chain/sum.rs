@@ -23,7 +23,7 @@ impl<'m> Run<'m, '_> {
             .budget
             .terms
             .iter()
-            .map(|(c, v)| item(c, v.abs()))
+            .map(|(c, v)| budget_item(c, v.abs()))
             .collect();
         budget.sort_by(|a, b| b.standard_db.total_cmp(&a.standard_db));
         let output = e.output(judged);
@@ -111,7 +111,7 @@ fn reached_by(b: &crate::cause::Budget<'_>) -> f64 {
     )
 }
 
-fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
+pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
     let named = |n: &str| CauseName::Named(n.into());
     let (cause, name) = match c {
         Cause::Power(l) => (Doubted::Power, CauseName::At(*l)),

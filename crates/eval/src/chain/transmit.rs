@@ -99,7 +99,7 @@ impl<'m> Run<'m, '_> {
         s: &mut Stretch<'m>,
         stops: &[Stop<'m>],
         out: &mut Vec<Diagnostic>,
-    ) -> BandResult {
+    ) -> (BandResult, Network, Evaluation) {
         let feed = feed(stops, self.point, self.cx.env, out);
         let level = match &feed {
             Some(f) => {
@@ -187,7 +187,9 @@ impl<'m> Run<'m, '_> {
         self.evaluated = Some(e);
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
-        result
+        // judged by it above
+        let e = self.evaluated.take().unwrap_or_else(|| net.evaluate(&[]));
+        (result, net, e)
     }
 
     /// How the fields of several antennas add.

@@ -46,11 +46,9 @@ impl<T: Real> El<T> {
         let one = T::of(1.0);
         match *self {
             El::Two { s11, back, s22, .. } => {
-                let d = (C::one() - s22 * g).step("D re", "D im");
-                let q = (back / d).step("Q re", "Q im");
-                let seen = (s11 + q * g).step("Γ re", "Γ im");
-                let v = (v * q.norm() * (one / d.norm())).step("v");
-                (seen, v)
+                let d = C::one() - s22 * g;
+                let q = back / d;
+                (s11 + q * g, v * q.norm() * (one / d.norm()))
             }
             El::Shift {
                 power,
@@ -58,11 +56,46 @@ impl<T: Real> El<T> {
                 coherence,
                 ..
             } => {
-                let v = (power * power * (v + g.norm() * (one - coherence))).step("v");
-                ((g * round).scale(power).step("Γ re", "Γ im"), v)
+                let v = power * power * (v + g.norm() * (one - coherence));
+                ((g * round).scale(power), v)
             }
             El::Tuner { .. } => (C::zero(), T::of(0.0)),
             El::Node => (g, v),
+        }
+    }
+
+    /// The same in another scalar.
+    #[must_use]
+    pub fn map<U>(&self, f: impl Fn(T) -> U) -> El<U> {
+        let z = |c: C<T>| C {
+            re: f(c.re),
+            im: f(c.im),
+        };
+        match *self {
+            El::Two {
+                s11,
+                back,
+                s21,
+                s22,
+            } => El::Two {
+                s11: z(s11),
+                back: z(back),
+                s21: z(s21),
+                s22: z(s22),
+            },
+            El::Shift {
+                power,
+                round,
+                coherence,
+                way,
+            } => El::Shift {
+                power: f(power),
+                round: z(round),
+                coherence: f(coherence),
+                way: z(way),
+            },
+            El::Tuner { power } => El::Tuner { power: f(power) },
+            El::Node => El::Node,
         }
     }
 
@@ -71,7 +104,7 @@ impl<T: Real> El<T> {
     pub fn passed(&self, f: T, g: C<T>, v: T) -> T {
         match *self {
             El::Two { s21, s22, .. } => {
-                let d = (C::one() - s22 * g).step("D re", "D im");
+                let d = C::one() - s22 * g;
                 f * s21.norm() / d.norm()
             }
             El::Shift { power, .. } => f * power,

@@ -306,7 +306,7 @@ pub struct Stretch {
 /// Reflection coefficient of an SWR.
 fn reflection<T: Real>(swr: T) -> T {
     let one = T::of(1.0);
-    ((swr - one) / (swr + one)).step("size of the reflection")
+    ((swr - one) / (swr + one)).step("|Γ|")
 }
 
 /// S22 of a reciprocal part of which only |S11| = |S22| = g and |S21|² = t are known: −g turned by
@@ -458,13 +458,13 @@ impl Line {
             (-(k.z0 * (k.conductor - k.dielectric) / (of(DB_PER_NEPER) * beta)))
                 .step("reactance of the line's impedance, ohm"),
         );
-        let g = ((zc - C::real(of(R0))) / (zc + C::real(of(R0)))).step("g re", "g im");
+        let g = ((zc - C::real(of(R0))) / (zc + C::real(of(R0)))).step("g real", "g imaginary");
         let kappa = r.coherence(self.phase, round, self.spread);
         out.extend([
             into_impedance(g),
             El::Shift {
                 power: share(matched),
-                round: (C::turn(one, -round) * kappa).step("E re", "E im"),
+                round: (C::turn(one, -round) * kappa).step("E real", "E imaginary"),
                 coherence: kappa.norm(),
                 way: if cx.phased {
                     C::turn(one, -way)
@@ -508,45 +508,6 @@ fn bump_loss<R: Reader>(cx: &Context, r: &R, z: &Input, length: &Input) -> R::T 
     let (sin, _) = (turn * r.get(length)).step("phase, rad").sin_cos();
     let passed = of(1.0) / (of(1.0) + of(0.25) * step * step * sin * sin);
     passed.loss_of_ratio().step("loss by reflection, dB")
-}
-
-/// A part between a known reflection after it and its source.
-#[derive(Clone, Copy, Debug)]
-pub struct Through<T> {
-    /// Share of forward power that comes back before it.
-    pub before: T,
-    /// Share that comes back after it.
-    pub after: T,
-    /// Forward power after it over that before it.
-    pub passed: T,
-}
-
-/// Sees a reflection (mean, incoherent power) through a part: what comes back before it, and how
-/// much forward power passes.
-pub fn through<R: Reader>(
-    part: &Part,
-    cx: &Context,
-    r: &R,
-    after: (C<R::T>, R::T),
-) -> Through<R::T> {
-    let mut els = Vec::new();
-    part.build(cx, r, &mut els);
-    let (mut g, mut v) = after;
-    let end = g.norm() + v;
-    let mut seen = Vec::with_capacity(els.len());
-    for e in els.iter().rev() {
-        seen.push((g, v));
-        (g, v) = e.seen(g, v);
-    }
-    let mut passed = R::T::of(1.0);
-    for (e, (g, v)) in els.iter().zip(seen.iter().rev()) {
-        passed = e.passed(passed, *g, *v);
-    }
-    Through {
-        before: (g.norm() + v).step("reflected share before"),
-        after: end,
-        passed: passed.step("forward power passed on"),
-    }
 }
 
 /// Phases that pairs of connectors need.
@@ -613,7 +574,8 @@ impl Part {
                 };
                 let z = r.get(z);
                 let g = C::real(((z - of(R0)) / (z + of(R0))).step("step of impedance"));
-                let way = of(core::f64::consts::TAU * cx.hz / C0) * r.get(l);
+                let turn = R::T::named("2π f/c, rad/m", core::f64::consts::TAU * cx.hz / C0);
+                let way = turn * r.get(l);
                 let round = (of(2.0) * way).step("phase there and back, rad");
                 let turn = C::turn(one, -round);
                 for i in 0..*count {
@@ -682,7 +644,7 @@ impl Part {
                 let d = of(2.0) + in_series;
                 let e = of(2.0) + in_parallel;
                 let n = r.get(ratio);
-                let g = (one - n) / (one + n);
+                let g = ((one - n) / (one + n)).step("reflection of the ratio");
                 let t = (one - g * g).sqrt();
                 out.extend([
                     free(r, *phase),
@@ -778,21 +740,22 @@ impl Part {
             } => {
                 // how the reflections of several meet is not known: each by itself
                 let count = R::T::named("pairs", f64::from(*count));
-                if swr.is_some() {
-                    let mut single = self.clone();
-                    if let Part::Pairs { count, .. } = &mut single {
-                        *count = 1;
-                    }
-                    let one = single.insertion_loss(cx, r).step("loss of a pair, dB");
-                    return (one * count).step("loss of the pairs, dB");
-                }
                 let mut one = r.get(loss);
                 if *root {
                     one = one * R::T::named("f in GHz", cx.hz * 1e-9).sqrt();
                 }
                 one = one.step("heat loss of a pair, dB");
-                if let Some((z, l)) = bump {
-                    one = (one + bump_loss(cx, r, z, l)).step("loss of a pair, dB");
+                let reflected = match (swr, bump) {
+                    (Some(s), _) => {
+                        let g = reflection(r.get(s));
+                        let left = of(1.0) - g * g;
+                        Some(left.loss_of_ratio().step("loss by reflection, dB"))
+                    }
+                    (None, Some((z, l))) => Some(bump_loss(cx, r, z, l)),
+                    (None, None) => None,
+                };
+                if let Some(x) = reflected {
+                    one = (one + x).step("loss of a pair, dB");
                 }
                 (one * count).step("loss of the pairs, dB")
             }
@@ -831,7 +794,7 @@ impl Load {
             } => {
                 let z = c(r.get(resistance), r.get(reactance));
                 let r0 = C::real(R::T::of(R0));
-                (((z - r0) / (z + r0)).step("Γ re", "Γ im"), None)
+                (((z - r0) / (z + r0)).step("Γ real", "Γ imaginary"), None)
             }
             Load::Gamma {
                 gamma,

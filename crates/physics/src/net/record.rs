@@ -395,9 +395,20 @@ fn show(t: &[(f64, Made)], id: u32, outer: u8, numbers: bool, seen: &mut Seen) -
         }
         Made::Step(name, _) => {
             seen.steps.push(id);
-            or_name(name, DIGITS)
+            // an angle of many turns: what counts is what is left of the last one
+            let angle = name_and_unit(name).1 == "rad";
+            or_name(name, if angle { EXACT } else { DIGITS })
         }
         Made::Unary(op, a) => {
+            // `10 log10 x`, not the negative of a loss
+            let ratio = match (op, t.get(*a as usize)) {
+                (Op::Neg, Some((_, Made::Unary(Op::Loss, x)))) => Some(*x),
+                _ => None,
+            };
+            if let Some(x) = ratio {
+                let s = format!("10 log10({})", show(t, x, 0, numbers, seen));
+                return if outer >= 2 { format!("({s})") } else { s };
+            }
             let (s, level) = match op {
                 Op::Of(f) => (format!("{f}({})", show(t, *a, 0, numbers, seen)), 9),
                 Op::Neg => (format!("-{}", show(t, *a, 3, numbers, seen)), 0),
@@ -412,10 +423,14 @@ fn show(t: &[(f64, Made)], id: u32, outer: u8, numbers: bool, seen: &mut Seen) -
         }
         Made::Binary(op, a, b) => {
             let level = if matches!(op, '+' | '-') { 1 } else { 2 };
+            // `a × (b × c)` is `a × b × c`
+            let product =
+                |id: u32| matches!(t.get(id as usize), Some((_, Made::Binary('×' | '/', ..))));
+            let right = if *op == '×' && product(*b) { 1 } else { level };
             let s = format!(
                 "{} {op} {}",
                 show(t, *a, level - 1, numbers, seen),
-                show(t, *b, level, numbers, seen)
+                show(t, *b, right, numbers, seen)
             );
             if level <= outer { format!("({s})") } else { s }
         }
@@ -438,6 +453,7 @@ mod tests {
         assert_eq!(shown(&|| n(2.0) - (n(3.0) - n(4.0))), "2 - (3 - 4)");
         assert_eq!(shown(&|| n(2.0) - n(3.0) - n(4.0)), "2 - 3 - 4");
         assert_eq!(shown(&|| n(2.0) / (n(3.0) * n(4.0))), "2 / (3 × 4)");
+        assert_eq!(shown(&|| n(2.0) * (n(3.0) / n(-4.0))), "2 × 3 / (-4)");
         assert_eq!(shown(&|| n(2.0) * -n(3.0)), "2 × (-3)");
         assert_eq!(shown(&|| n(-2.0) * n(-3.0)), "(-2) × (-3)");
         assert_eq!(shown(&|| n(1e-9) * n(2.0)), "(1×10^-9) × 2");
@@ -450,6 +466,10 @@ mod tests {
             "2 / (-10 log10(3))"
         );
         assert_eq!(shown(&|| (n(2.0) + n(7.0)).sqrt() * n(3.0)), "√(2 + 7) × 3");
+        assert_eq!(
+            shown(&|| -n(2.0).loss_of_ratio() + n(3.0)),
+            "10 log10(2) + 3"
+        );
     }
 
     #[test]
