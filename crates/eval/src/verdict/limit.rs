@@ -57,7 +57,7 @@ pub(super) fn limit<'m>(
     let level = output.map_or(0.0, |o| o.mean) + margin;
     let above = |db: f64| output.map_or(1.0, |o| o.above(db));
     let exceeded = above(level);
-    let verdict = upper_limit(margin, &above, level);
+    let verdict = upper_limit(margin, above, level);
     // what the output can come to beyond its mean
     let reach = output.map_or(u, |o| o.high - o.mean);
     let safe = feed.watts * from_db(margin - reach);
