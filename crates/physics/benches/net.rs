@@ -15,7 +15,9 @@ fn chain(z0: f64, swr: Option<f64>) -> Network {
     let mut parts = Vec::new();
     let pm = |inputs: &mut Inputs, name, value: f64, u: f64| {
         let cause = inputs.cause(Shape::Rectangular);
-        inputs.input(name, value, u, cause).within(0.0, f64::INFINITY)
+        inputs
+            .input(name, value, u, cause)
+            .within(0.0, f64::INFINITY)
     };
     for i in 0..5 {
         let scale = pm(&mut inputs, "scale", 1.0, 0.03);

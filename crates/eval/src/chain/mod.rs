@@ -90,6 +90,7 @@ pub(crate) fn evaluate<'m>(
         diags: std::mem::take(&mut b.diags),
         wiring: std::mem::take(&mut b.wiring),
         evaluated: None,
+        in_phase: None,
         taps: Vec::new(),
         largest: None,
     };
@@ -114,6 +115,8 @@ pub(crate) struct Run<'m, 'c> {
     pub(crate) taps: Vec<crate::result::TapResult>,
     /// The network evaluated, for probabilities.
     pub(crate) evaluated: Option<downlead_physics::net::evaluate::Evaluation>,
+    /// The same with the fields of all antennas in phase, where their feeds' lengths say otherwise.
+    pub(crate) in_phase: Option<downlead_physics::net::evaluate::Evaluation>,
     /// Largest reflection the source can see.
     largest: Option<f64>,
 }

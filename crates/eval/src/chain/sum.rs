@@ -37,6 +37,8 @@ impl<'m> Run<'m, '_> {
         let worst = net
             .reach(e)
             .map(|(least, most)| [total + (mean - most), total + (mean - least)])
+            // the mean over uncertain figures may lie beside the values at the stated ones
+            .map(|[low, high]| [low.min(total), high.max(total)])
             .filter(|w| w[1] - w[0] > 5e-4);
         let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));

@@ -184,6 +184,14 @@ impl<'m> Run<'m, '_> {
             .filter(|g| g.is_finite());
         result.mean_w = mean_w;
         result.loads = loads.into();
+        // in another direction than the one where the lengths are compared the fields add fully
+        if fields == Fields::ByLength {
+            let in_phase = Network {
+                fields: Fields::InPhase,
+                ..net
+            };
+            self.in_phase = Some(in_phase.evaluate(&[]));
+        }
         self.evaluated = Some(e);
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
