@@ -313,6 +313,8 @@ fn band(
         transmitter_swr_worst: b.swr_worst.and_then(finite),
         sensitivity_dbm: b.sensitivity_dbm.and_then(finite),
         noise_figure_db: b.noise_figure_db.and_then(finite),
+        sensitivity_uncertainty_db: b.sensitivity_u_db.and_then(finite),
+        noise_figure_uncertainty_db: b.noise_figure_u_db.and_then(finite),
         antenna_mean_w: b.mean_w.and_then(finite),
         taps: b
             .taps

@@ -461,6 +461,9 @@ impl<'m> Run<'m, '_> {
         };
         let into: Vec<f64> = starts.iter().map(|at| from_db(along.net_db(*at))).collect();
         let all: f64 = into.iter().sum();
+        // each row is a mean in dB, and such means do not add to the watt: a junction without loss
+        // has none all the same
+        let before = if e.lossless { to_db(all) } else { before };
         let first = into.first().copied().unwrap_or(0.0);
         let alike = into.iter().all(|w| (w / first - 1.0).abs() < 1e-6);
         let shown = if alike { first } else { all };

@@ -312,7 +312,7 @@ impl Reader for Points<'_> {
 
 /// EIRP over the source's forward power in nepers of power; fields of several antennas add. None
 /// where nothing radiates.
-fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<T> {
+fn radiated<T: Real>(s: &Solved<T>, fields: Fields) -> Option<T> {
     let level = |e: &super::solve::Arrived<T>| Some(e.driving.at_least(NOTHING_W).ln_e() + e.gain?);
     let mut radiating = s.ends.iter().filter(|e| e.gain.is_some());
     let first = radiating.next()?;
@@ -321,7 +321,12 @@ fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<
         return Some(first_level);
     }
     if fields == Fields::Apart {
-        return level(s.ends.get(strongest)?);
+        // whichever is the strongest, in each sample anew
+        let mut most = first_level;
+        for e in s.ends.iter().filter(|e| e.gain.is_some()) {
+            most = most.larger(level(e)?);
+        }
+        return Some(most);
     }
     let half = T::of(0.5);
     let mut sum = C::zero();
@@ -362,7 +367,7 @@ fn outputs<T: Real>(
     let k = T::of(DB);
     let db = |x: T| x.at_least(NOTHING_W).ln_e() * k + level;
     out.clear();
-    let radiated = radiated(s, fields, strongest);
+    let radiated = radiated(s, fields);
     out.push(radiated.map_or(T::of(0.0), |x| x * k + level));
     let mut delivered = T::of(0.0);
     for e in &s.ends {

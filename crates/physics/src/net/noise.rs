@@ -16,12 +16,15 @@ pub struct Stage {
     pub figure: Option<Input>,
     /// Temperature of a passive part, K.
     pub kelvin: f64,
+    /// What reflections at its place cost beyond its loss, dB (negative where they help).
+    pub reflected_db: f64,
 }
 
 /// A receiving chain.
 #[derive(Clone, Debug)]
 pub struct Receiving {
-    /// What reflections cost before the first stage, dB.
+    /// What reflections cost at the antenna, dB: signal and noise of the antenna alike, so it makes
+    /// no noise of its own.
     pub reflected_db: f64,
     /// Stages in the order the signal passes.
     pub stages: Vec<Stage>,
@@ -40,10 +43,8 @@ impl Receiving {
     pub fn noise_figure<R: Reader>(&self, cx: &Context, r: &R) -> R::T {
         let of = R::T::of;
         let one = of(1.0);
-        let reflected = ratio(of(self.reflected_db.max(0.0)));
-        // both as power ratios; the first stage is at 290 K
-        let mut factor = reflected;
-        let mut lost = reflected;
+        let mut factor = one;
+        let mut lost = ratio(of(self.reflected_db));
         for s in &self.stages {
             let loss = ratio(s.part.matched_loss(cx, r));
             let own = match &s.figure {
@@ -51,7 +52,7 @@ impl Receiving {
                 None => one + (loss - one) * of(s.kelvin / T0_K),
             };
             factor = factor + (own - one) * lost;
-            lost = lost * loss;
+            lost = lost * loss * ratio(of(s.reflected_db));
         }
         factor = factor + (ratio(r.get(&self.receiver)) - one) * lost;
         factor.ln_e() * of(1.0 / NEPER_OF_POWER)
@@ -93,6 +94,7 @@ mod tests {
             part,
             figure: None,
             kelvin: 290.0,
+            reflected_db: 0.0,
         };
         let first = passive(pad(&mut inputs, 2.0, 0.1));
         let last = passive(pad(&mut inputs, 3.0, 0.1));
@@ -104,6 +106,7 @@ mod tests {
                     part: amplifier,
                     figure: Some(figure),
                     kelvin: 290.0,
+                    reflected_db: 0.0,
                 },
                 last,
             ],
