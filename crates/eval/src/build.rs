@@ -9,7 +9,7 @@ use rustc_hash::FxHashMap;
 use crate::assume::Assumed;
 use crate::report::{
     BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, LogReport, LogRowReport,
-    NodeReport, ReadingReport, Report, SCHEMA, StationReport, TrendReport,
+    NodeReport, ReadingReport, Report, SCHEMA, StationReport, TapReport, TrendReport,
 };
 use crate::result::{
     BandResult, CauseName, ChainResult, LogResult, LogRow, LogTrend, Logged, NodeResult,
@@ -313,7 +313,21 @@ fn band(
         transmitter_swr_worst: b.swr_worst.and_then(finite),
         sensitivity_dbm: b.sensitivity_dbm.and_then(finite),
         noise_figure_db: b.noise_figure_db.and_then(finite),
+        sensitivity_uncertainty_db: b.sensitivity_u_db.and_then(finite),
+        noise_figure_uncertainty_db: b.noise_figure_u_db.and_then(finite),
         antenna_mean_w: b.mean_w.and_then(finite),
+        taps: b
+            .taps
+            .iter()
+            .map(|t| TapReport {
+                part: who(places, t.part),
+                port: t.port.to_string(),
+                power_w: number(t.power_w),
+                power_dbm: number(w_to_dbm(t.power_w)),
+                uncertainty_db: number(t.uncertainty_db),
+                chain_line: places.line(t.chain),
+            })
+            .collect(),
         limits: b
             .limits
             .iter()

@@ -100,9 +100,19 @@ pub struct BandReport {
     /// Receive: noise figure of the system at the antenna, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub noise_figure_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of that sensitivity, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensitivity_uncertainty_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of that noise figure, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub noise_figure_uncertainty_db: Option<f64>,
     /// Mean power at the antenna after mode duty and key-down share, W, where both are known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub antenna_mean_w: Option<f64>,
+    /// What of the transmitter's power comes out at a coupler's side arm or at a leg that rejects it.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub taps: Vec<TapReport>,
     /// Limits compared.
     pub limits: Vec<LimitReport>,
     /// Readings compared.
@@ -165,6 +175,23 @@ pub struct NodeReport {
     /// Line of the part's definition, from 1.
     pub line: u32,
     /// Line of the chain statement that uses it, from 1 (of the chain's file).
+    pub chain_line: u32,
+}
+
+/// Power at another port than the chain takes.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TapReport {
+    /// Tag of the part.
+    pub part: String,
+    /// Port, or `coupled`.
+    pub port: String,
+    /// Power there into a matched load, W.
+    pub power_w: f64,
+    /// The same in dBm.
+    pub power_dbm: f64,
+    /// Expanded uncertainty (k = 2), dB.
+    pub uncertainty_db: f64,
+    /// Line of the chain statement, from 1.
     pub chain_line: u32,
 }
 

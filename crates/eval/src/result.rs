@@ -289,6 +289,7 @@ pub enum Doubted {
     Loss,
     Coupling,
     Share,
+    Noise,
     Reflection,
     Reactance,
     Gain,
@@ -319,6 +320,7 @@ impl Doubted {
             Doubted::Bump => "impedance bump of",
             Doubted::Coupling => "coupling of",
             Doubted::Share => "division in",
+            Doubted::Noise => "noise figure",
             Doubted::Reflection => "reflection of",
             Doubted::Reactance => "reactance of",
             Doubted::Efficiency => "efficiency of",
@@ -353,6 +355,21 @@ impl Method {
             Method::Both => "both",
         }
     }
+}
+
+/// Power at a coupler's side arm, or at a leg that rejects it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TapResult {
+    /// Tag of the part, or its statement.
+    pub part: Loc,
+    /// The chain's line.
+    pub chain: Loc,
+    /// Port, or `coupled`.
+    pub port: Box<str>,
+    /// Power there into a matched load, W.
+    pub power_w: f64,
+    /// Expanded uncertainty (k = 2), dB.
+    pub uncertainty_db: f64,
 }
 
 /// A contributor to the doubt.
@@ -423,6 +440,10 @@ pub struct BandResult {
     pub sensitivity_dbm: Option<f64>,
     /// Receive: system noise figure, dB.
     pub noise_figure_db: Option<f64>,
+    /// Expanded uncertainty of that sensitivity, dB.
+    pub sensitivity_u_db: Option<f64>,
+    /// Expanded uncertainty of that noise figure, dB.
+    pub noise_figure_u_db: Option<f64>,
     /// Mean power at the antenna, W.
     pub mean_w: Option<f64>,
     /// Limits.
@@ -433,6 +454,8 @@ pub struct BandResult {
     pub logs: Box<[LogResult]>,
     /// Budget, largest first.
     pub budget: Box<[BudgetItem]>,
+    /// What of the transmitter's power comes out elsewhere than at the antenna.
+    pub taps: Box<[TapResult]>,
     /// What the transmitter does to rated parts; until the station is judged as a whole.
     pub(crate) loads: Box<[crate::shared::Load]>,
     /// Assumptions.

@@ -75,6 +75,11 @@ impl<'m> Wiring<'m> {
         self.figure("SWR", m, cause).within(1.0, f64::INFINITY)
     }
 
+    /// The noise figure of the stage of this number.
+    pub(crate) fn noise(&mut self, m: &Measure, stage: usize) -> Input {
+        self.positive("noise figure, dB", m, Cause::Noise(stage))
+    }
+
     /// `n` phases of a part.
     pub(crate) fn phase(&mut self, n: u32, who: Loc) -> u32 {
         self.phases.extend(std::iter::repeat_n(who, n as usize));

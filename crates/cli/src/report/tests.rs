@@ -68,6 +68,9 @@ pub(crate) fn made() -> Report {
         sensitivity_dbm: None,
         noise_figure_db: None,
         antenna_mean_w: None,
+        sensitivity_uncertainty_db: None,
+        noise_figure_uncertainty_db: None,
+        taps: Vec::new(),
         limits: vec![LimitReport {
             quantity: "erp",
             limit_w: 30.0,

@@ -3,6 +3,7 @@
 use downlead_physics::mismatch::swr_from_gamma;
 use downlead_physics::net::Network;
 use downlead_physics::net::evaluate::{Evaluation, Quantity};
+use downlead_physics::net::part::End;
 
 use super::Run;
 use super::transmit::Reached;
@@ -34,9 +35,12 @@ impl<'m> Run<'m, '_> {
         // beyond what any passive part can deliver there is nothing
         let most = self.most_db(net, e, judged);
         let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
+        let delivered = e.output(Quantity::Delivered).map_or(0.0, |o| o.mean);
         let worst = net
             .reach(e)
-            .map(|(least, most)| [total + (mean - most), total + (mean - least)])
+            .map(|(least, most)| [total + (delivered - most), total + (delivered - least)])
+            // the mean over uncertain figures may lie beside the values at the stated ones
+            .map(|[low, high]| [low.min(total), high.max(total)])
             .filter(|w| w[1] - w[0] > 5e-4);
         let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));
@@ -71,12 +75,15 @@ impl<'m> Run<'m, '_> {
             swr_worst: (w > n * 1.001).then_some(w),
             sensitivity_dbm: None,
             noise_figure_db: None,
+            sensitivity_u_db: None,
+            noise_figure_u_db: None,
             mean_w: None,
             limits: Box::default(),
             readings: Box::default(),
             logs: Box::default(),
             budget: budget.into(),
             loads: Box::default(),
+            taps: std::mem::take(&mut self.taps).into(),
             assumptions: Box::default(),
         }
     }
@@ -87,6 +94,11 @@ impl<'m> Run<'m, '_> {
         let Some(o) = e.output(judged) else {
             return f64::INFINITY;
         };
+        // several antennas add their fields, and an amplifier has a gain: no such bound holds
+        let branches = matches!(net.feed.end, End::Branches { .. });
+        if branches || self.nodes.iter().any(|n| n.matched_db < 0.0) {
+            return f64::INFINITY;
+        }
         let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
         let gain = o.mean - delivered;
         let outside: f64 = reached_by(&self.wiring.budget(e, judged));
@@ -126,6 +138,7 @@ pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
         Cause::Coupling(l) => (Doubted::Coupling, CauseName::At(*l)),
         Cause::Share(l, _) => (Doubted::Share, CauseName::At(*l)),
+        Cause::Noise(_) => (Doubted::Noise, CauseName::None),
         Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
         Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
         Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),

@@ -120,7 +120,7 @@ impl<'m> Run<'m, '_> {
             None => Input::exact("power of the transmitter, dBW", 0.0),
         };
         let fields = self.fields(s);
-        let net = Network {
+        let mut net = Network {
             hz: self.point.hz,
             level,
             inputs: std::mem::take(&mut self.wiring.inputs),
@@ -184,6 +184,12 @@ impl<'m> Run<'m, '_> {
             .filter(|g| g.is_finite());
         result.mean_w = mean_w;
         result.loads = loads.into();
+        // in another direction than the one where the lengths are compared the fields add fully
+        if fields == Fields::ByLength {
+            net.fields = Fields::InPhase;
+            self.in_phase = Some(net.evaluate(&[]));
+            net.fields = fields;
+        }
         self.evaluated = Some(e);
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
@@ -265,6 +271,9 @@ impl<'m> Run<'m, '_> {
                 along.reached.cold.push((p, e.cold_db * from.weight));
             }
             self.velocity_matters(e, along, at);
+            if e.complete && known {
+                self.taps(e, along.e, at - 1, at);
+            }
             known &= e.complete && s.gap.is_none_or(|g| g > i);
             let divides = matches!(s.end, Ending::Divider) && i + 1 == s.elements.len();
             if divides {
@@ -452,6 +461,9 @@ impl<'m> Run<'m, '_> {
         };
         let into: Vec<f64> = starts.iter().map(|at| from_db(along.net_db(*at))).collect();
         let all: f64 = into.iter().sum();
+        // each row is a mean in dB, and such means do not add to the watt: a junction without loss
+        // has none all the same
+        let before = if e.lossless { to_db(all) } else { before };
         let first = into.first().copied().unwrap_or(0.0);
         let alike = into.iter().all(|w| (w / first - 1.0).abs() < 1e-6);
         let shown = if alike { first } else { all };

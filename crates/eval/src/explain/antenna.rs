@@ -86,6 +86,14 @@ impl Cx<'_> {
         )
     }
 
+    /// ERP in a direction where the fields of all antennas add in phase.
+    pub(super) fn erp_in_phase(&self, eirp: f64) -> Derivation {
+        let sources = self.sources(&self.rows());
+        let erp = downlead_physics::radiated::DipoleConvention::Itu215.erp(eirp);
+        let d = Derivation::of("ERP in another direction", watts_value(erp));
+        self.several(d, sources, eirp, Fields::InPhase)
+    }
+
     /// `d`, which is the ERP, from what each antenna radiates.
     fn erp(&self, d: Derivation, mut sources: Vec<Source>, eirp: f64) -> Derivation {
         let fields = self.kept().c.net.fields;

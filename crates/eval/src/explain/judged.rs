@@ -2,7 +2,7 @@
 
 use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::net::evaluate::{Quantity, TAIL};
-use downlead_quantity::{db, number, percent, power, to_db};
+use downlead_quantity::{db, from_db, number, percent, power, to_db};
 use downlead_station::model::{LimitQuantity, Node, Read, ReadPower};
 
 use super::Derivation;
@@ -13,7 +13,7 @@ use super::numbers::{
 };
 use super::totals::items;
 use crate::chain::NodeState;
-use crate::result::{BudgetItem, CauseName, Doubted, LimitResult, ReadingResult};
+use crate::result::{BudgetItem, CauseName, Doubted, LimitResult, ReadingResult, Verdict};
 use crate::verdict::{METER_GAMMA, SMALLEST_FAULT_DB, power_budget, read_reflection, scatter_db};
 
 impl Cx<'_> {
@@ -58,6 +58,7 @@ impl Cx<'_> {
         };
         d.with_all(self.uncertainty(what, l.uncertainty_db, &budget))
             .with_all(self.probability(l, state))
+            .with_all(self.elsewhere(l))
             .with(
                 Derivation::of("verdict", l.verdict.limit_word().replace('-', " ")).by(format!(
                     "met where the limit is exceeded with {} at most; not met where it is exceeded with {} at least and by more than 0.02 dB; else cannot tell",
@@ -65,6 +66,21 @@ impl Cx<'_> {
                     percent(1.0 - TAIL)
                 ), ""),
             )
+    }
+
+    /// What is radiated in a direction where the fields of all antennas add fully, where a limit
+    /// is met in the one where the lengths of their feeds are compared.
+    fn elsewhere(&self, l: &LimitResult) -> Option<Derivation> {
+        let c = &self.kept().c;
+        let in_phase = c.in_phase.as_ref()?.output(Quantity::Eirp)?;
+        if l.quantity == LimitQuantity::Output
+            || l.verdict != Verdict::CannotTell
+            || l.exceeded > TAIL
+        {
+            return None;
+        }
+        let eirp = from_db(in_phase.mean);
+        Some(self.erp_in_phase(eirp))
     }
 
     /// The probability that a limit is exceeded; none where nothing is uncertain.

@@ -87,14 +87,6 @@ impl Derivation {
         self
     }
 
-    /// The same with a step before all others, if `when`.
-    fn with_first(mut self, step: Derivation, when: bool) -> Self {
-        if when {
-            self.steps.insert(0, step);
-        }
-        self
-    }
-
     fn from(mut self, source: impl Into<String>) -> Self {
         self.source = Some(source.into());
         self

@@ -116,7 +116,9 @@ impl Cx<'_> {
             | Cause::Gain(loc)
             | Cause::Efficiency(loc)
             | Cause::Added(loc) => Origin::said(self.said_of(*loc, element), *loc),
-            Cause::Phase(_) | Cause::Phases | Cause::Multiple => Origin::default(),
+            Cause::Noise(_) | Cause::Phase(_) | Cause::Phases | Cause::Multiple => {
+                Origin::default()
+            }
         }
     }
 

@@ -1,13 +1,14 @@
 //! Receive chains: the level needed at each point, and the noise figure of the system.
 
-use downlead_physics::noise::{Stage, T0_K};
-use downlead_quantity::{from_db, w_to_dbm};
+use downlead_physics::net::input::Stated;
+use downlead_physics::noise::T0_K;
+use downlead_quantity::{to_db, w_to_dbm};
 use downlead_station::model::{PartData, Receiver};
 
 use super::Derivation;
 use super::cx::Cx;
-use super::numbers::{NOTHING_DB, decibels, difference, op, sum, term, value};
-use crate::chain::{Ending, dbm_words, noise_stages};
+use super::numbers::{NOTHING_DB, decibels, op, sum, term, value};
+use crate::chain::{Ending, dbm_words};
 
 impl Cx<'_> {
     /// The level needed at row `i` of a receive chain; its loss where no level is known.
@@ -85,13 +86,8 @@ impl Cx<'_> {
             None => own,
         };
         let d = Derivation::of("sensitivity at the antenna", value(level, "dBm"));
-        let amplified = self
-            .kept()
-            .c
-            .stretch
-            .elements
-            .iter()
-            .any(|e| e.loss_db < 0.0);
+        let elements = &self.kept().c.stretch.elements;
+        let amplified = elements.iter().any(|e| e.loss_db < 0.0);
         let d = match (amplified, r.noise_figure, b.noise_figure_db) {
             (true, Some(nf), Some(system)) => d
                 .by(
@@ -111,67 +107,81 @@ impl Cx<'_> {
                 .with(own)
                 .with(Derivation::of("total loss", decibels(b.total_db))),
         };
+        let d = d.with_all(self.sensitivity_uncertainty(needed.u));
         std::iter::once(d).chain(noise).collect()
+    }
+
+    /// The uncertainty of the sensitivity; none where nothing is uncertain.
+    fn sensitivity_uncertainty(&self, needed_u: f64) -> Option<Derivation> {
+        let whole = self.band.sensitivity_u_db?;
+        if whole < NOTHING_DB {
+            return None;
+        }
+        let needed = 2.0 * needed_u;
+        // what of it is not the receiver's
+        let rest = libm::sqrt((whole * whole - needed * needed).max(0.0));
+        Some(
+            Derivation::of("uncertainty of the sensitivity (k = 2)", decibels(whole))
+                .by(
+                    "√(U² of the needed level + U² of what the chain adds)",
+                    format!("√({}^2 + {}^2)", op(needed), op(rest)),
+                )
+                .with(Derivation::of("U of the needed level", decibels(needed)))
+                .with(
+                    Derivation::of("U of what the chain adds", decibels(rest))
+                        .from("derivatives by each figure (JCGM 100:2008)"),
+                ),
+        )
     }
 
     /// The noise figure of the system, stage by stage.
     fn noise_figure(&self) -> Option<Derivation> {
         let b = self.band;
         let system = b.noise_figure_db?;
-        let own = self.receiver()?.noise_figure?.value;
-        let stretch = &self.kept().c.stretch;
-        let matched: f64 = stretch.elements.iter().map(|e| e.loss_db).sum();
-        let stages = noise_stages(stretch, b.total_db - matched, own);
+        let kept = self.kept();
+        let chain = kept.c.noise.as_ref()?;
+        let cx = self.context();
+        let elements = &kept.c.stretch.elements;
         let mut terms = Vec::new();
         let mut steps = Vec::new();
-        let mut gain_db = 0.0;
-        for (i, s) in stages.iter().enumerate() {
-            let excess = from_db(s.noise_figure_db) - 1.0;
-            let gain = from_db(gain_db);
-            gain_db += s.gain_db;
-            if excess.abs() < 1e-12 {
-                continue;
-            }
-            terms.push(if terms.is_empty() && (gain - 1.0).abs() < 1e-12 {
-                op(excess)
-            } else {
-                format!("{} / {}", op(excess), op(gain))
-            });
-            // the first stage is what reflections cost, the last the receiver
-            let element = i.checked_sub(1).and_then(|k| stretch.elements.get(k));
-            let name = match (i, element) {
-                (0, _) => "what reflections cost".to_owned(),
-                (_, Some(e)) => self.element_name(e),
-                _ => "the receiver".to_owned(),
+        let mut lost_db = chain.reflected_db;
+        for (i, (own, lost)) in chain.factors(&cx, &Stated).into_iter().enumerate() {
+            let stage = chain.stages.get(i);
+            let loss = stage.map_or(0.0, |s| s.part.matched_loss(&cx, &Stated));
+            let name = match elements.get(i) {
+                Some(e) => self.element_name(e),
+                None => "the receiver".to_owned(),
             };
-            let kelvin = element.map_or(T0_K, |e| e.celsius + 273.15);
-            let active = match element {
-                Some(e) => e.noise_figure.is_some(),
-                None => i > 0,
-            };
-            let mut loss = Derivation::of("loss", decibels(-s.gain_db));
-            if i == 0 {
-                let parts = stretch.elements.iter().map(|e| -e.loss_db);
-                let terms: Vec<f64> = std::iter::once(b.total_db).chain(parts).collect();
-                loss = loss.by(
-                    "total loss - matched losses of the parts",
-                    difference(&terms),
+            let passive = stage.filter(|s| s.figure.is_none());
+            if (own - 1.0).abs() > 1e-12 {
+                terms.push(format!("{} × {}", op(own - 1.0), op(lost)));
+                let f = match passive {
+                    Some(s) => passive_factor(&name, own, loss, s.kelvin),
+                    None => active_factor(&name, own),
+                };
+                let before = Derivation::of("L of all before it", op(lost)).by(
+                    "10^(net loss so far/10)",
+                    format!("10^({}/10)", term(lost_db)),
                 );
+                steps.push(f.with(before));
             }
-            steps.push(stage(&name, s, kelvin, active, gain).with_first(loss, !active));
+            lost_db += loss + stage.map_or(0.0, |s| s.reflected_db);
         }
         if terms.is_empty() {
             return None;
         }
-        Some(
-            Derivation::of("noise figure of the system", value(system, "dB"))
-                .by(
-                    "10 log10(F), F = 1 + (F1 - 1) + (F2 - 1)/G1 + (F3 - 1)/(G1 G2) + …",
-                    format!("10 log10(1 + {})", terms.join(" + ")),
-                )
-                .from("Friis, Proc. IRE 1944")
-                .with_all(steps),
-        )
+        let d = Derivation::of("noise figure of the system", value(system, "dB"))
+            .by(
+                "10 log10(F), F = 1 + Σ (F of each stage - 1) × L, L: net loss of all before it as a ratio",
+                format!("10 log10(1 + {})", terms.join(" + ")),
+            )
+            .from("Friis, Proc. IRE 1944")
+            .with_all(steps);
+        let u = b.noise_figure_u_db.filter(|u| *u >= NOTHING_DB);
+        Some(d.with_all(u.map(|u| {
+            Derivation::of("uncertainty of it (k = 2)", decibels(u))
+                .from("derivatives by each figure (JCGM 100:2008)")
+        })))
     }
 
     fn element_name(&self, e: &crate::element::Element<'_>) -> String {
@@ -183,35 +193,36 @@ impl Cx<'_> {
     }
 }
 
-/// A stage of the system: its noise figure, what that is as a temperature, and the gain before it.
-fn stage(name: &str, s: &Stage, kelvin: f64, active: bool, gain_before: f64) -> Derivation {
-    let excess = from_db(s.noise_figure_db) - 1.0;
-    let mut factor = Derivation::of(format!("F - 1 of {name}"), value(excess, ""));
-    let nf = Derivation::of("noise figure", value(s.noise_figure_db, "dB"));
-    if active {
-        factor = factor
-            .by(
-                "10^(NF/10) - 1",
-                format!("10^({}/10) - 1", term(s.noise_figure_db)),
-            )
-            .with(nf);
-    } else {
-        factor = factor
-            .by(
-                "(L - 1) T/290 of a passive loss at T kelvin",
-                format!("(10^({}/10) - 1) × {} / 290", term(-s.gain_db), op(kelvin)),
-            )
-            .with(nf.by(
-                "10 log10(1 + (F - 1))",
-                format!("10 log10(1 + {})", op(excess)),
-            ));
-    }
-    factor = factor.with(
-        Derivation::of("noise temperature", value(T0_K * excess, "K"))
-            .by("290 (F - 1)", format!("290 × {}", op(excess))),
-    );
-    factor.with(Derivation::of(
-        "gain of all before it, a ratio",
-        value(gain_before, ""),
-    ))
+/// `F − 1` of a passive loss at a temperature.
+fn passive_factor(name: &str, own: f64, loss_db: f64, kelvin: f64) -> Derivation {
+    let excess = own - 1.0;
+    Derivation::of(format!("F - 1 of {name}"), value(excess, ""))
+        .by(
+            "(10^(loss/10) - 1) T/290 of a passive loss at T kelvin",
+            format!("(10^({}/10) - 1) × {} / 290", term(loss_db), op(kelvin)),
+        )
+        .with(Derivation::of("matched loss", decibels(loss_db)))
+        .with(Derivation::of("noise figure", value(to_db(own), "dB")).by(
+            "10 log10(1 + (F - 1))",
+            format!("10 log10(1 + {})", op(excess)),
+        ))
+        .with(temperature(excess))
+}
+
+/// `F − 1` of a stage whose noise figure is stated.
+fn active_factor(name: &str, own: f64) -> Derivation {
+    let excess = own - 1.0;
+    Derivation::of(format!("F - 1 of {name}"), value(excess, ""))
+        .by(
+            "10^(noise figure/10) - 1",
+            format!("10^({}/10) - 1", term(to_db(own))),
+        )
+        .with(Derivation::of("noise figure", value(to_db(own), "dB")))
+        .with(temperature(excess))
+}
+
+/// A noise factor as a temperature.
+fn temperature(excess: f64) -> Derivation {
+    Derivation::of("noise temperature", value(T0_K * excess, "K"))
+        .by("290 (F - 1)", format!("290 × {}", op(excess)))
 }

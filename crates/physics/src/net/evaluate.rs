@@ -312,7 +312,7 @@ impl Reader for Points<'_> {
 
 /// EIRP over the source's forward power in nepers of power; fields of several antennas add. None
 /// where nothing radiates.
-fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<T> {
+fn radiated<T: Real>(s: &Solved<T>, fields: Fields) -> Option<T> {
     let level = |e: &super::solve::Arrived<T>| Some(e.driving.at_least(NOTHING_W).ln_e() + e.gain?);
     let mut radiating = s.ends.iter().filter(|e| e.gain.is_some());
     let first = radiating.next()?;
@@ -321,7 +321,12 @@ fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<
         return Some(first_level);
     }
     if fields == Fields::Apart {
-        return level(s.ends.get(strongest)?);
+        // whichever is the strongest, in each sample anew
+        let mut most = first_level;
+        for e in s.ends.iter().filter(|e| e.gain.is_some()) {
+            most = most.larger(level(e)?);
+        }
+        return Some(most);
     }
     let half = T::of(0.5);
     let mut sum = C::zero();
@@ -362,7 +367,7 @@ fn outputs<T: Real>(
     let k = T::of(DB);
     let db = |x: T| x.at_least(NOTHING_W).ln_e() * k + level;
     out.clear();
-    let radiated = radiated(s, fields, strongest);
+    let radiated = radiated(s, fields);
     out.push(radiated.map_or(T::of(0.0), |x| x * k + level));
     let mut delivered = T::of(0.0);
     for e in &s.ends {
@@ -665,24 +670,46 @@ fn smooth((from, to): (f64, f64), x: f64) -> f64 {
 /// Matched loss of parts in a row and its standard uncertainty, dB, by derivatives.
 #[must_use]
 pub fn matched_loss(parts: &[super::part::Part], hz: f64, inputs: &Inputs) -> (f64, f64) {
-    const N: usize = 24;
     let cx = Context { hz, phased: false };
+    by_derivatives(inputs, |r| {
+        let mut sum = Dual::of(0.0);
+        for p in parts {
+            sum = sum + p.matched_loss(&cx, r);
+        }
+        sum
+    })
+}
+
+/// Noise figure of a receiving chain at the antenna and its standard uncertainty, dB; and the same
+/// of what it is above the receiver's own.
+#[must_use]
+pub fn noise_figure(chain: &super::noise::Receiving, hz: f64, inputs: &Inputs) -> [(f64, f64); 2] {
+    let cx = Context { hz, phased: false };
+    [
+        by_derivatives(inputs, |r| chain.noise_figure(&cx, r)),
+        by_derivatives(inputs, |r| {
+            chain.noise_figure(&cx, r) - r.get(&chain.receiver)
+        }),
+    ]
+}
+
+/// Causes that one pass of [`by_derivatives`] counts.
+const PASS: usize = 24;
+
+/// Value and standard uncertainty of a formula of inputs without open phases.
+fn by_derivatives(inputs: &Inputs, f: impl Fn(&Gradient<'_, PASS>) -> Dual<PASS>) -> (f64, f64) {
     let mut phases = vec![Phase::NONE; inputs.phases()];
     let (mut value, mut variance) = (0.0, 0.0);
-    for pass in 0..inputs.shapes().len().div_ceil(N).max(1) {
-        let r = Gradient::<N> {
+    for pass in 0..inputs.shapes().len().div_ceil(PASS).max(1) {
+        let y = f(&Gradient {
             inputs,
-            base: pass * N,
+            base: pass * PASS,
             known: false,
             phases: std::cell::RefCell::new(&mut phases),
-        };
-        let mut sum = Dual::<N>::of(0.0);
-        for p in parts {
-            sum = sum + p.matched_loss(&cx, &r);
-        }
-        value = sum.v;
-        let last = inputs.shapes().len().saturating_sub(pass * N).min(N);
-        variance += sum.d[..last].iter().map(|d| d * d).sum::<f64>();
+        });
+        value = y.v;
+        let last = inputs.shapes().len().saturating_sub(pass * PASS).min(PASS);
+        variance += y.d[..last].iter().map(|d| d * d).sum::<f64>();
     }
     (value, libm::sqrt(variance))
 }

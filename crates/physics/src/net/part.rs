@@ -892,7 +892,25 @@ impl Junction {
             } => {
                 let mut s = vec![vec![C::zero(); arms + 1]; arms + 1];
                 let left = share(r.get(excess));
-                let stated: Vec<R::T> = shares.iter().map(|s| r.get(s)).collect();
+                let mut stated: Vec<R::T> = shares.iter().map(|s| r.get(s)).collect();
+                let all: f64 = shares.iter().map(Input::nominal).sum();
+                let exact: f64 = shares
+                    .iter()
+                    .filter(|s| !s.is_uncertain())
+                    .map(Input::nominal)
+                    .sum();
+                if all > 1.0 - 1e-9 && exact > 0.0 {
+                    // what one branch gets more than stated the branches of exact shares get less
+                    let mut over = of(-1.0);
+                    for x in &stated {
+                        over = over + *x;
+                    }
+                    for (x, s) in stated.iter_mut().zip(shares) {
+                        if !s.is_uncertain() {
+                            *x = *x - over * of(s.nominal() / exact);
+                        }
+                    }
+                }
                 let mut sum = of(0.0);
                 for x in &stated {
                     sum = sum + *x;

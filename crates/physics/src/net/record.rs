@@ -161,6 +161,9 @@ impl Real for Rec {
     fn at_least(self, x: f64) -> Rec {
         if self.v < x { Rec::of(x) } else { self }
     }
+    fn larger(self, o: Rec) -> Rec {
+        if o.v > self.v { o } else { self }
+    }
     fn exp_e(self) -> Rec {
         self.unary(libm::exp(self.v), Op::Of("exp"))
     }

@@ -23,6 +23,8 @@ pub trait Real:
     fn at_most(self, x: f64) -> Self;
     /// The larger of the two.
     fn at_least(self, x: f64) -> Self;
+    /// The larger of two numbers: a choice, no formula.
+    fn larger(self, o: Self) -> Self;
     /// e to this power; arguments below −700 count as −700 in lanes.
     fn exp_e(self) -> Self;
     /// Natural logarithm; of a positive number.
@@ -68,6 +70,9 @@ impl Real for f64 {
     #[inline(always)]
     fn at_least(self, x: f64) -> f64 {
         if self < x { x } else { self }
+    }
+    fn larger(self, o: f64) -> f64 {
+        if o > self { o } else { self }
     }
     fn exp_e(self) -> f64 {
         libm::exp(self)
@@ -179,6 +184,9 @@ impl<const N: usize> Real for Dual<N> {
     fn at_least(self, x: f64) -> Self {
         if self.v < x { Self::of(x) } else { self }
     }
+    fn larger(self, o: Self) -> Self {
+        if o.v > self.v { o } else { self }
+    }
     fn exp_e(self) -> Self {
         let e = libm::exp(self.v);
         self.through(e, e)
@@ -256,6 +264,16 @@ impl Real for Lanes {
     #[inline(always)]
     fn at_least(self, x: f64) -> Self {
         Lanes(fill(|i| if self.0[i] < x { x } else { self.0[i] }))
+    }
+    #[inline(always)]
+    fn larger(self, o: Self) -> Self {
+        Lanes(fill(|i| {
+            if o.0[i] > self.0[i] {
+                o.0[i]
+            } else {
+                self.0[i]
+            }
+        }))
     }
     #[inline(always)]
     fn exp_e(self) -> Self {
