@@ -139,6 +139,8 @@ pub struct Phase {
     across: f64,
     /// Variance of the angle, rad².
     variance: f64,
+    /// How far its causes can turn it together, rad.
+    reach: f64,
 }
 
 impl Phase {
@@ -150,6 +152,7 @@ impl Phase {
         along: 0.0,
         across: 0.0,
         variance: 0.0,
+        reach: 0.0,
     };
 
     /// Standard deviation of the round trip's angle, rad; infinite where nothing is known of it.
@@ -161,10 +164,27 @@ impl Phase {
         }
     }
 
+    /// How far the round trip's angle may turn with all its causes at the ends of their ±, rad;
+    /// infinite where nothing is known of it.
+    #[must_use]
+    pub fn reach(&self) -> f64 {
+        match self.spread {
+            Spread::Free => f64::INFINITY,
+            Spread::Known => self.reach,
+        }
+    }
+
+    /// Whether passivity limits its angle to less than a turn.
+    #[must_use]
+    pub fn leans_in_part(&self) -> bool {
+        self.lean > 0.0 && self.lean < 1.0
+    }
+
     fn of_angle(turn: Vec<f64>, spread: Spread, shapes: &[Shape]) -> Phase {
-        let (mut r1, mut r2, mut variance) = (1.0, 1.0, 0.0);
+        let (mut r1, mut r2, mut variance, mut reach) = (1.0, 1.0, 0.0, 0.0);
         for (shape, a) in shapes.iter().zip(&turn) {
             if *a != 0.0 {
+                reach += shape.reach() * a.abs();
                 r1 *= shape.mean_phasor(*a);
                 r2 *= shape.mean_phasor(2.0 * a);
                 variance += a * a;
@@ -181,6 +201,7 @@ impl Phase {
             // what the causes themselves do not explain to first order
             across: libm::sqrt((0.5 * (1.0 - r2) - r1 * r1 * variance).max(0.0)),
             variance,
+            reach,
             turn,
         }
     }
@@ -561,7 +582,6 @@ impl Network {
                 }
             }
         }
-        let branches = matches!(self.feed.end, super::part::End::Branches { .. });
         for (i, (o, s)) in e.outputs.iter_mut().zip(&square).enumerate() {
             #[allow(clippy::cast_precision_loss, reason = "a count")]
             let r = libm::sqrt(s / CHECKED as f64);
@@ -571,10 +591,7 @@ impl Network {
             // what derivatives do not show counts, however small
             o.residual = r;
             o.set_linear(libm::hypot(o.u, r));
-            // what comes back is a second moment and right as it is, unless arms share a phase
-            if !is_back || branches {
-                o.weight = smooth(ENOUGH, x);
-            }
+            o.weight = smooth(ENOUGH, x);
         }
     }
 
