@@ -3,6 +3,7 @@
 use downlead_physics::mismatch::swr_from_gamma;
 use downlead_physics::net::Network;
 use downlead_physics::net::evaluate::{Evaluation, Quantity};
+use downlead_physics::net::part::End;
 
 use super::Run;
 use super::transmit::Reached;
@@ -89,7 +90,11 @@ impl<'m> Run<'m, '_> {
             return f64::INFINITY;
         };
         let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
-        let gain = o.mean - delivered;
+        let mut gain = o.mean - delivered;
+        // how the power divides among several antennas, and how their fields meet, is uncertain too
+        if judged == Quantity::Eirp && matches!(net.feed.end, End::Branches { .. }) {
+            gain = net.most_gain().map_or(gain, |most| most.max(gain));
+        }
         let outside: f64 = reached_by(&self.wiring.budget(e, judged));
         net.level.nominal() + gain + 2.0 * outside - net.favourable_floor()
     }
