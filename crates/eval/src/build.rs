@@ -193,7 +193,7 @@ impl BandResult {
             .iter()
             .map(|i| {
                 (
-                    cause(places, &parts, i.cause.words(), &i.name),
+                    cause_words(places, &parts, i.cause.words(), &i.name),
                     i.standard_db,
                 )
             })
@@ -329,6 +329,8 @@ fn band(
         transmitter_swr_worst: b.swr_worst.and_then(finite),
         sensitivity_dbm: b.sensitivity_dbm.and_then(finite),
         noise_figure_db: b.noise_figure_db.and_then(finite),
+        sensitivity_uncertainty_db: b.sensitivity_u_db.and_then(finite),
+        noise_figure_uncertainty_db: b.noise_figure_u_db.and_then(finite),
         antenna_mean_w: b.mean_w.and_then(finite),
         erp_mean_w: over_time(b, b.erp_w()),
         eirp_mean_w: over_time(b, b.eirp_w),
@@ -388,7 +390,7 @@ fn band(
             .budget
             .iter()
             .map(|i| BudgetReport {
-                cause: cause(places, parts, i.cause.words(), &i.name),
+                cause: cause_words(places, parts, i.cause.words(), &i.name),
                 standard_db: number(i.standard_db),
                 share: if total > 0.0 {
                     i.standard_db * i.standard_db / total
@@ -466,7 +468,7 @@ fn owner(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, loc: Loc) -> String
     }
 }
 
-fn cause(
+pub(crate) fn cause_words(
     places: &Places<'_>,
     parts: &FxHashMap<Loc, &Part>,
     words: &str,

@@ -109,6 +109,12 @@ pub struct BandReport {
     /// Receive: noise figure of the system at the antenna, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub noise_figure_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of that sensitivity, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensitivity_uncertainty_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of that noise figure, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub noise_figure_uncertainty_db: Option<f64>,
     /// Mean power at the antenna after mode duty and key-down share, W, where both are known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub antenna_mean_w: Option<f64>,
@@ -183,8 +189,8 @@ pub struct NodeReport {
     /// Of a line of cable: its velocity factor (0.66 where none is stated, which is listed as assumed where it matters).
     #[serde(skip_serializing_if = "Option::is_none")]
     pub velocity_factor: Option<f64>,
-    /// Receive: noise figure of this stage between matched ends, dB; of the antenna what reflections cost the chain. The
-    /// cascade of all rows (Friis) gives that of the system. Absent where an amplifier or the receiver states none.
+    /// Receive: noise figure of this stage between matched ends, dB. Each counts with the loss so far of the row before
+    /// it (Friis), which gives that of the system. Absent for the antenna, and where an amplifier or the receiver states none.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub noise_figure_db: Option<f64>,
     /// Receive: physical temperature of a part without a supply, from which its noise figure follows, °C.

@@ -169,8 +169,8 @@ impl NodeResult {
 /// Noise of one stage of a receive chain, between matched ends.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct NodeNoise {
-    /// Noise figure, dB; none of an amplifier that states none. Of the antenna: what reflections
-    /// cost the chain.
+    /// Noise figure between matched ends, dB; none of the antenna, and of an amplifier or receiver
+    /// that states none.
     pub figure_db: Option<f64>,
     /// Physical temperature from which it follows, °C; none where the noise figure is stated.
     pub celsius: Option<f64>,
@@ -310,6 +310,7 @@ pub enum Doubted {
     Loss,
     Coupling,
     Share,
+    Noise,
     Reflection,
     Reactance,
     Gain,
@@ -340,6 +341,7 @@ impl Doubted {
             Doubted::Bump => "impedance bump of",
             Doubted::Coupling => "coupling of",
             Doubted::Share => "division in",
+            Doubted::Noise => "noise figure",
             Doubted::Reflection => "reflection of",
             Doubted::Reactance => "reactance of",
             Doubted::Efficiency => "efficiency of",
@@ -462,6 +464,10 @@ pub struct BandResult {
     /// Receive: what each node adds to it, in the order of the nodes; empty where that is not
     /// known.
     pub noise: Box<[NodeNoise]>,
+    /// Expanded uncertainty of that sensitivity, dB.
+    pub sensitivity_u_db: Option<f64>,
+    /// Expanded uncertainty of that noise figure, dB.
+    pub noise_figure_u_db: Option<f64>,
     /// Mean power at the antenna, W.
     pub mean_w: Option<f64>,
     /// Limits.

@@ -1,6 +1,8 @@
 //! The inputs of a chain at one frequency: which figure of the text moves by which cause.
 
 use downlead_base::Loc;
+use downlead_physics::DB_PER_NEPER;
+use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::net::evaluate::{Evaluation, Output, Quantity};
 use downlead_physics::net::input::{Input, Inputs, Shape, Spread};
 use downlead_quantity::Measure;
@@ -15,6 +17,8 @@ pub(crate) struct Wiring<'m> {
     causes: Vec<Cause<'m>>,
     known: FxHashMap<Cause<'m>, u32>,
     phases: Vec<Loc>,
+    /// What each input is a figure of, by the key of its source.
+    sources: Vec<Cause<'m>>,
 }
 
 /// Distribution of a stated figure.
@@ -36,8 +40,10 @@ impl<'m> Wiring<'m> {
         cause: Cause<'m>,
         shape: Shape,
     ) -> Input {
+        let source = u32::try_from(self.sources.len()).unwrap_or(u32::MAX);
+        self.sources.push(cause);
         if u == 0.0 || !u.is_finite() {
-            return Input::exact(name, value);
+            return Input::exact(name, value).from_source(source);
         }
         let id = match self.known.get(&cause) {
             Some(id) => *id,
@@ -48,7 +54,12 @@ impl<'m> Wiring<'m> {
                 id
             }
         };
-        self.inputs.input(name, value, u, id)
+        self.inputs.input(name, value, u, id).from_source(source)
+    }
+
+    /// What an input is a figure of, by the key of its source.
+    pub(crate) fn source(&self, key: u32) -> Option<&Cause<'m>> {
+        self.sources.get(key as usize)
     }
 
     /// An input of a stated figure.
@@ -61,9 +72,24 @@ impl<'m> Wiring<'m> {
         self.figure(name, m, cause).within(0.0, f64::INFINITY)
     }
 
-    /// An SWR.
+    /// An SWR. Of one that was stated as a return loss the decibels are spread.
     pub(crate) fn swr(&mut self, m: &Measure, cause: Cause<'m>) -> Input {
+        if m.return_loss && m.u > 0.0 {
+            let gamma = gamma_from_swr(m.value);
+            // d(SWR)/d(dB)
+            let slope = 2.0 * gamma / ((1.0 - gamma) * (1.0 - gamma)) / DB_PER_NEPER;
+            let db = -DB_PER_NEPER * libm::log(gamma);
+            return self
+                .input("return loss, dB", db, m.u / slope, cause, shape(m))
+                .within(0.0, f64::INFINITY)
+                .of_return_loss();
+        }
         self.figure("SWR", m, cause).within(1.0, f64::INFINITY)
+    }
+
+    /// The noise figure of the stage of this number.
+    pub(crate) fn noise(&mut self, m: &Measure, stage: usize) -> Input {
+        self.positive("noise figure, dB", m, Cause::Noise(stage))
     }
 
     /// `n` phases of a part.

@@ -85,19 +85,18 @@ fn the_stages_of_a_receive_chain_make_its_noise_figure() {
     );
     assert_eq!(b.nodes[3].noise_figure_db, Some(1.2));
     assert_eq!(b.nodes[5].noise_figure_db, Some(6.0));
-    // Friis, Proc. IRE 1944; a matched loss L at T has F = 1 + (L - 1) T/290 K (Pozar 4e, sec. 10.1)
+    // Friis, Proc. IRE 1944: each stage counts with the loss so far before it
     let power = |db: f64| 10f64.powf(0.1 * db);
-    let (mut factor, mut gain) = (1.0, 1.0);
+    let (mut factor, mut lost) = (1.0, 0.0);
     for n in &b.nodes {
-        let f = power(n.noise_figure_db.unwrap());
-        factor += (f - 1.0) / gain;
-        gain *= match (n.kind, n.temperature_c) {
-            ("receiver", _) => 1.0,
-            ("preamplifier", _) => power(15.0),
-            // of reflections: F = L at 290 K
-            (_, None) => 1.0 / f,
-            (_, Some(t)) => 1.0 / (1.0 + (f - 1.0) * 290.0 / (t + 273.15)),
-        };
+        if let Some(nf) = n.noise_figure_db {
+            factor += (power(nf) - 1.0) * power(lost);
+        }
+        lost = n.cumulative_loss_db.unwrap();
     }
+    // a matched loss L at T has F = 1 + (L - 1) T/290 K (Pozar 4e, sec. 10.1); two pairs at 20 °C
+    let pairs = b.nodes[2].loss_db.unwrap();
+    let want = 10.0 * (1.0 + (power(pairs) - 1.0) * 293.15 / 290.0).log10();
+    assert!((b.nodes[2].noise_figure_db.unwrap() - want).abs() < 1e-3);
     assert!((10.0 * factor.log10() - b.noise_figure_db.unwrap()).abs() < 1e-9);
 }

@@ -75,6 +75,8 @@ pub(crate) fn made() -> Report {
         antenna_mean_w: None,
         erp_mean_w: None,
         eirp_mean_w: None,
+        sensitivity_uncertainty_db: None,
+        noise_figure_uncertainty_db: None,
         taps: Vec::new(),
         limits: vec![LimitReport {
             quantity: "erp",

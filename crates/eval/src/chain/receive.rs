@@ -2,12 +2,13 @@
 
 use downlead_base::{Diagnostic, Loc, Severity, codes};
 use downlead_physics::mismatch::swr_from_gamma;
-use downlead_physics::net::evaluate::Quantity;
+use downlead_physics::net::evaluate::{Evaluation, Quantity, noise_figure};
 use downlead_physics::net::input::Input;
+use downlead_physics::net::noise::{Receiving, Stage};
 use downlead_physics::net::part::{Load, Part as Net};
 use downlead_physics::net::{Fields, Network};
-use downlead_physics::noise::{Stage, cascade_noise_figure, passive_noise_figure};
-use downlead_quantity::dbm_to_w;
+use downlead_physics::noise::passive_noise_figure;
+use downlead_quantity::{Measure, dbm_to_w};
 use downlead_station::model::{Basis, Part, PartData, PartKind, Receiver};
 
 use super::Run;
@@ -21,7 +22,11 @@ use crate::verdict;
 use crate::walk::Stop;
 
 impl<'m> Run<'m, '_> {
-    pub(super) fn receive(&mut self, s: &mut Stretch<'m>, stops: &[Stop<'m>]) -> BandResult {
+    pub(super) fn receive(
+        &mut self,
+        s: &mut Stretch<'m>,
+        stops: &[Stop<'m>],
+    ) -> (BandResult, Network, Evaluation) {
         let antenna = stops.iter().find_map(|x| match x {
             Stop::Part { part, loc, .. } if part.kind == PartKind::Antenna => match &part.data {
                 PartData::Antenna(a) => Some((*part, &**a, *loc)),
@@ -51,16 +56,16 @@ impl<'m> Run<'m, '_> {
         // what comes back from the antenna is part of every loss after it
         let all_known = s.complete && wave.is_some();
         let known = Known::of(s, wave.is_some());
-        let matched: f64 = s.elements.iter().map(|e| e.loss_db).sum();
         // the antenna is a source of its own reflection; what it could deliver to a load that
         // takes most from it is 1 W
+        let stages = self.stages(s);
         let mut feed = s.wired();
         feed.parts
             .insert(0, Net::Source(wave.unwrap_or(Load::Matched)));
         let net = Network {
             hz: self.point.hz,
             level: Input::exact("power, dBW", 0.0),
-            inputs: std::mem::take(&mut self.wiring.inputs),
+            inputs: self.wiring.inputs.clone(),
             feed,
             phased: false,
             fields: Fields::InPhase,
@@ -83,26 +88,40 @@ impl<'m> Run<'m, '_> {
             },
             _ => None,
         };
-        let needed = receiver
-            .and_then(|(_, r, _)| r.sensitivity)
-            .map(|m| m.value);
+        let needed = receiver.and_then(|(_, r, _)| r.sensitivity);
         let silent = self.without_noise(s, receiver.map(|r| r.1));
-        let nf = receiver
+        let own = receiver
             .and_then(|(_, r, _)| r.noise_figure)
-            .filter(|_| !silent)
-            .map(|nf| {
-                let stages = noise_stages(s, total - matched, nf.value);
-                (cascade_noise_figure(&stages), nf.value)
-            });
+            .filter(|_| !silent);
+        let nf = own.map(|own| {
+            // what reflections cost lies where they are
+            let mut stages = stages;
+            for (i, (stage, e)) in stages.iter_mut().zip(&s.elements).enumerate() {
+                stage.reflected_db = lost(i + 2) - lost(i + 1) - e.loss_db;
+            }
+            let chain = Receiving {
+                reflected_db: lost(1),
+                stages,
+                receiver: self.wiring.noise(&own, s.elements.len()),
+            };
+            let found = noise_figure(&chain, self.point.hz, &self.wiring.inputs);
+            self.noise = Some(chain);
+            (found, own)
+        });
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
         // with a preamplifier the sensitivity follows the noise figure; without, the loss
         let sensitivity = match (needed, nf) {
-            (Some(n), Some((system, own))) if active => Some(n + system - own),
-            (Some(n), _) if !active => Some(n + total),
+            (Some(n), Some((noise, _))) if active => {
+                Some((n.value + noise[1].0, libm::hypot(n.u, noise[1].1)))
+            }
+            (Some(n), _) if !active => {
+                let u = e.output(Quantity::Delivered).map_or(0.0, |o| o.u);
+                Some((n.value + total, libm::hypot(n.u, u)))
+            }
             _ => None,
         }
         .filter(|_| all_known);
-        let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l - lost));
+        let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l.0 - lost));
         let row = |this: &mut Self,
                    part: Option<&'m Part>,
                    e: Option<&Element<'m>>,
@@ -170,16 +189,19 @@ impl<'m> Run<'m, '_> {
         };
         let whole = all_known.then_some(total).filter(|t| t.is_finite());
         let mut result = self.result(&net, &e, Quantity::Delivered, complete, &reached, whole);
-        result.sensitivity_dbm = sensitivity;
-        result.noise_figure_db = nf.map(|n| n.0).filter(|_| all_known);
+        result.sensitivity_dbm = sensitivity.map(|l| l.0);
+        result.sensitivity_u_db = sensitivity.map(|l| 2.0 * l.1);
+        let system = nf.map(|n| n.0[0]).filter(|_| all_known);
+        result.noise_figure_db = system.map(|n| n.0);
+        result.noise_figure_u_db = system.map(|n| 2.0 * n.1);
         if all_known {
-            let own = receiver.map(|(_, r, _)| r.noise_figure.map(|nf| nf.value));
-            result.noise = noise(s, antenna.map(|_| total - matched), own).into();
+            let own = receiver.map(|(_, r, _)| r.noise_figure);
+            result.noise = noise(s, antenna.is_some(), own).into();
         }
         // there is no transmitter
         (result.swr, result.swr_worst) = (None, None);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
-        result
+        (result, net, e)
     }
 
     /// Whether an amplifier states no noise figure: that of the system is not known then. Reported
@@ -206,43 +228,41 @@ impl<'m> Run<'m, '_> {
         }
         true
     }
+
+    /// The stages of a receiving chain, what each loses and the noise it adds.
+    fn stages(&mut self, s: &Stretch<'m>) -> Vec<Stage> {
+        s.elements
+            .iter()
+            .enumerate()
+            .map(|(i, e)| Stage {
+                part: e.net.clone(),
+                figure: e.noise_figure.map(|nf| self.wiring.noise(&nf, i)),
+                kelvin: e.celsius + 273.15,
+                reflected_db: 0.0,
+            })
+            .collect()
+    }
 }
 
-/// What each row adds to the noise: `reflected_db` is the antenna's, `own` that of the receiver.
-fn noise(s: &Stretch<'_>, reflected_db: Option<f64>, own: Option<Option<f64>>) -> Vec<NodeNoise> {
-    let antenna = reflected_db.map(|db| NodeNoise {
-        figure_db: Some(db.max(0.0)),
+/// What each row adds to the noise; `own` is the noise figure of the receiver, if there is one.
+fn noise(s: &Stretch<'_>, antenna: bool, own: Option<Option<Measure>>) -> Vec<NodeNoise> {
+    let stated = |m: Option<Measure>| NodeNoise {
+        figure_db: m.map(|m| m.value),
         celsius: None,
-    });
+    };
     let parts = s.elements.iter().map(|e| {
-        let active = e.loss_db < 0.0 || e.noise_figure.is_some();
-        let passive = || passive_noise_figure(e.loss_db, e.celsius + 273.15);
+        if e.loss_db < 0.0 || e.noise_figure.is_some() {
+            return stated(e.noise_figure);
+        }
         NodeNoise {
-            figure_db: e.noise_figure.or_else(|| (!active).then(passive)),
-            celsius: (!active).then_some(e.celsius),
+            figure_db: Some(passive_noise_figure(e.loss_db, e.celsius + 273.15)),
+            celsius: Some(e.celsius),
         }
     });
-    let receiver = own.map(|figure_db| NodeNoise {
-        figure_db,
-        celsius: None,
-    });
-    antenna.into_iter().chain(parts).chain(receiver).collect()
-}
-
-/// Stages of the system from the antenna on, for its noise figure: what reflections cost comes
-/// before the first element, the receiver after the last.
-pub(crate) fn noise_stages(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> Vec<Stage> {
-    let mut all = vec![Stage::passive(reflected_db.max(0.0), 290.0)];
-    all.extend(s.elements.iter().map(|e| match e.noise_figure {
-        Some(nf) => Stage {
-            gain_db: -e.loss_db,
-            noise_figure_db: nf,
-        },
-        None => Stage::passive(e.loss_db, e.celsius + 273.15),
-    }));
-    all.push(Stage {
-        gain_db: 0.0,
-        noise_figure_db: receiver_db,
-    });
-    all
+    let antenna = antenna.then(|| stated(None));
+    antenna
+        .into_iter()
+        .chain(parts)
+        .chain(own.map(stated))
+        .collect()
 }

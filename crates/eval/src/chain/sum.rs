@@ -3,6 +3,7 @@
 use downlead_physics::mismatch::swr_from_gamma;
 use downlead_physics::net::Network;
 use downlead_physics::net::evaluate::{Evaluation, Quantity};
+use downlead_physics::net::part::End;
 
 use super::Run;
 use super::transmit::Reached;
@@ -25,7 +26,7 @@ impl<'m> Run<'m, '_> {
             .terms
             .iter()
             .filter(|_| known)
-            .map(|(c, v)| item(c, v.abs()))
+            .map(|(c, v)| budget_item(c, v.abs()))
             .collect();
         budget.sort_by(|a, b| b.standard_db.total_cmp(&a.standard_db));
         let output = e.output(judged);
@@ -35,9 +36,12 @@ impl<'m> Run<'m, '_> {
         // beyond what any passive part can deliver there is nothing
         let most = self.most_db(net, e, judged);
         let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
+        let delivered = e.output(Quantity::Delivered).map_or(0.0, |o| o.mean);
         let worst = total
             .and_then(|t| Some((t, net.reach(e)?)))
-            .map(|(t, (least, most))| [t + (mean - most), t + (mean - least)])
+            .map(|(t, (least, most))| (t, [t + (delivered - most), t + (delivered - least)]))
+            // the mean over uncertain figures may lie beside the values at the stated ones
+            .map(|(t, [low, high])| [low.min(t), high.max(t)])
             .filter(|w| w[1] - w[0] > 5e-4);
         let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));
@@ -73,6 +77,8 @@ impl<'m> Run<'m, '_> {
             sensitivity_dbm: None,
             noise_figure_db: None,
             noise: Box::default(),
+            sensitivity_u_db: None,
+            noise_figure_u_db: None,
             mean_w: None,
             limits: Box::default(),
             readings: Box::default(),
@@ -90,8 +96,17 @@ impl<'m> Run<'m, '_> {
         let Some(o) = e.output(judged) else {
             return f64::INFINITY;
         };
+        // several antennas add their fields, and an amplifier has a gain: no such bound holds
+        let branches = matches!(net.feed.end, End::Branches { .. });
+        if branches || self.nodes.iter().any(|n| n.matched_db < 0.0) {
+            return f64::INFINITY;
+        }
         let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
-        let gain = o.mean - delivered;
+        let mut gain = o.mean - delivered;
+        // how the power divides among several antennas, and how their fields meet, is uncertain too
+        if judged == Quantity::Eirp && matches!(net.feed.end, End::Branches { .. }) {
+            gain = net.most_gain().map_or(gain, |most| most.max(gain));
+        }
         let outside: f64 = reached_by(&self.wiring.budget(e, judged));
         net.level.nominal() + gain + 2.0 * outside - net.favourable_floor()
     }
@@ -114,7 +129,7 @@ fn reached_by(b: &crate::cause::Budget<'_>) -> f64 {
     )
 }
 
-fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
+pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
     let named = |n: &str| CauseName::Named(n.into());
     let (cause, name) = match c {
         Cause::Power(l) => (Doubted::Power, CauseName::At(*l)),
@@ -129,6 +144,7 @@ fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
         Cause::Coupling(l) => (Doubted::Coupling, CauseName::At(*l)),
         Cause::Share(l, _) => (Doubted::Share, CauseName::At(*l)),
+        Cause::Noise(_) => (Doubted::Noise, CauseName::None),
         Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
         Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
         Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),

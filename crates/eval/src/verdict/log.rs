@@ -154,7 +154,7 @@ fn one<'m>(
             .filter(|_| instrument.is_none_or(|i| !i.broken));
         let judged = known.map(|expected| {
             let d = to_db(w / expected);
-            let scatter = beside_scale(run, instrument, state, expected);
+            let scatter = beside_scale(run, instrument, state);
             let u = 2.0 * libm::hypot(b.standard(), scatter);
             let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
             (expected, d, u, agreement(d, u, smallest))

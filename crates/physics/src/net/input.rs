@@ -51,9 +51,11 @@ pub struct Input {
     low: f64,
     high: f64,
     cause: u32,
+    /// Whether it is a return loss in dB where an SWR is asked for.
+    return_loss: bool,
     /// What it is, for derivations.
     pub(super) name: &'static str,
-    /// Key of its source, for whoever keeps sources.
+    /// Key of its source in the table of its maker.
     pub(super) source: u32,
 }
 
@@ -67,6 +69,7 @@ impl Input {
             low: f64::NEG_INFINITY,
             high: f64::INFINITY,
             cause: NONE,
+            return_loss: false,
             name,
             source: NONE,
         }
@@ -97,6 +100,19 @@ impl Input {
     pub const fn from_source(mut self, source: u32) -> Self {
         self.source = source;
         self
+    }
+
+    /// The same as a return loss in dB that stands where an SWR may.
+    #[must_use]
+    pub const fn of_return_loss(mut self) -> Self {
+        self.return_loss = true;
+        self
+    }
+
+    /// Whether it is a return loss in dB.
+    #[must_use]
+    pub const fn is_return_loss(&self) -> bool {
+        self.return_loss
     }
 
     /// The bits that decide a result: value, uncertainty and cause.
@@ -214,6 +230,35 @@ pub trait Reader {
     }
 }
 
+/// Mean of the phasor of [`Reader::leaning`]: 1 − 2 sin²(ψ/2) on average.
+pub(super) fn mean_leaning<T: Real>(most: T) -> C<T> {
+    C::real(T::of(1.0) - most * most)
+}
+
+/// Stated values; of phases that are free the mean of their phasor, which is 0. What a formula of
+/// them gives is the result before any uncertainty of a figure is counted.
+#[derive(Clone, Copy, Debug)]
+pub struct Stated;
+
+impl Reader for Stated {
+    type T = f64;
+    fn get(&self, i: &Input) -> f64 {
+        i.value
+    }
+    fn coherence(&self, _: u32, _: f64, spread: Spread) -> C<f64> {
+        match spread {
+            Spread::Known => C::one(),
+            Spread::Free => C::zero(),
+        }
+    }
+    fn half_sine(&self, _: u32) -> f64 {
+        0.0
+    }
+    fn leaning(&self, _: u32, most: f64) -> C<f64> {
+        mean_leaning(most)
+    }
+}
+
 /// Nominal values, with an angle for each free phase.
 #[derive(Clone, Copy, Debug)]
 pub struct Nominal<'a> {
@@ -243,12 +288,14 @@ impl Reader for Nominal<'_> {
     }
 }
 
-/// The corner of the stated figures that loses least: losses, lengths and attenuations at their
-/// low end. For the floor of an interval only.
+/// The corner of the stated figures at which something falls lowest. For the floor of an interval
+/// only.
 #[derive(Clone, Copy, Debug)]
 pub struct Favourable<'a> {
     /// Causes.
     pub inputs: &'a Inputs,
+    /// Derivative of what is to fall by each cause; only its sign counts.
+    pub rises: &'a [f64],
     /// Angle of all free phases, rad.
     pub angle: f64,
 }
@@ -256,15 +303,16 @@ pub struct Favourable<'a> {
 impl Reader for Favourable<'_> {
     type T = f64;
     fn get(&self, i: &Input) -> f64 {
-        if i.u == 0.0 || i.low != 0.0 {
+        let cause = i.cause as usize;
+        let (Some(shape), Some(rise)) = (self.inputs.shapes().get(cause), self.rises.get(cause))
+        else {
+            return i.value;
+        };
+        if i.u == 0.0 || *rise == 0.0 {
             return i.value;
         }
-        let reach = self
-            .inputs
-            .shapes
-            .get(i.cause as usize)
-            .map_or(2.0, |s| s.reach());
-        (i.value - reach * i.u.abs()).max(0.0)
+        let z = -shape.reach() * rise.signum();
+        (i.value + i.u * z).clamp(i.low, i.high)
     }
     fn coherence(&self, _: u32, _: f64, spread: Spread) -> C<f64> {
         match spread {
