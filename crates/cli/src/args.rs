@@ -143,6 +143,13 @@ pub(crate) struct ReportArgs {
     /// Write the trends of logged readings as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Print each result beside that of the derivatives alone and of random draws of all figures
+    /// and open phases, and where they differ by more than the last printed digit.
+    #[arg(long, conflicts_with_all = ["plot", "table"])]
+    pub(crate) verify: bool,
+    /// Random draws of each chain on each band.
+    #[arg(long, requires = "verify", value_name = "N", default_value_t = 1_000_000, value_parser = clap::value_parser!(u32).range(1_000..=100_000_000))]
+    pub(crate) draws: u32,
     #[command(flatten)]
     pub(crate) inputs: Inputs,
 }

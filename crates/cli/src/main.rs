@@ -16,6 +16,7 @@ mod plot;
 mod report;
 mod svg;
 mod ui;
+mod verify;
 mod write;
 
 use std::io::Write;

@@ -24,6 +24,7 @@ mod shared;
 mod snapshot;
 mod table;
 mod verdict;
+pub mod verify;
 mod walk;
 mod wiring;
 

@@ -135,6 +135,18 @@ fn check(n: &Network, mean: f64, expanded: f64) {
         (u - expanded).abs() < 0.02 * expanded + 0.003,
         "U {u}, wanted {expanded}"
     );
+    // and so do random draws of the same network, which know of no derivative
+    let d = n.draw(100_000, 3);
+    assert!(
+        (-d.mean - mean).abs() < 0.006 + 0.005 * expanded,
+        "drawn mean {}, wanted {mean}",
+        -d.mean
+    );
+    assert!(
+        (2.0 * d.u - expanded).abs() < 0.02 * expanded + 0.003,
+        "drawn U {}, wanted {expanded}",
+        2.0 * d.u
+    );
 }
 
 #[test]

@@ -4,6 +4,7 @@ use std::io;
 use std::ops::ControlFlow;
 
 use downlead_base::Severity;
+use downlead_eval::verify::{SCHEMA as VERIFIED, Verification};
 
 use super::judged;
 use super::printed::{Forms, begin, beside, print, write_plots};
@@ -11,8 +12,12 @@ use crate::args::{ReportArgs, ReportFormat, Table};
 use crate::model::{Report, SCHEMA};
 use crate::report;
 use crate::ui::{Outcome, Ui};
+use crate::verify;
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.verify {
+        return verified(args, ui);
+    }
     let table = args.table != Table::Nodes;
     let (gathered, loaded) =
         match begin::<Report>(&args.shape, &args.inputs, args.format, table, ui)? {
@@ -53,4 +58,37 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         beside(&loaded.findings, Severity::Warning, ui);
     }
     Ok(outcome.max(judged(&loaded.findings, false)))
+}
+
+/// The results beside plain Monte Carlo.
+fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    let (gathered, loaded) =
+        match begin::<Verification>(&args.shape, &args.inputs, args.format, false, ui)? {
+            ControlFlow::Continue(all) => all,
+            ControlFlow::Break(outcome) => return Ok(outcome),
+        };
+    let draws = usize::try_from(args.draws).unwrap_or(usize::MAX);
+    let mut all = Verification {
+        schema: VERIFIED,
+        draws,
+        chains: Vec::new(),
+    };
+    for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
+        let mut one = snapshot.verify(draws);
+        if args.format == ReportFormat::Text {
+            let chains = one.chains.iter_mut();
+            chains.for_each(|c| c.file.insert_str(0, &group.prefix));
+        }
+        // rounded up to whole blocks
+        all.draws = one.draws;
+        all.chains.extend(one.chains);
+    }
+    let forms = Forms {
+        text: verify::text,
+        markdown: verify::markdown,
+        csv: &verify::csv,
+    };
+    print(&all, args.format, &forms, ui)?;
+    beside(&loaded.findings, Severity::Warning, ui);
+    Ok(loaded.outcome.max(judged(&loaded.findings, false)))
 }

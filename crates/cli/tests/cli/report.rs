@@ -192,6 +192,53 @@ fn no_total_leaves_an_unknown_part_out() {
 }
 
 #[test]
+fn each_result_stands_beside_random_draws() {
+    let verify = |more: &[&str]| {
+        let args = [
+            "report",
+            "--verify",
+            "--draws",
+            "20000",
+            "hf-multiband.downlead",
+        ];
+        run(&examples(), &[&args, more].concat())
+    };
+    let shown = verify(&[]);
+    assert_eq!(shown.code, Some(0), "{}", shown.err);
+    insta::assert_snapshot!("verify-text", shown.out);
+    let value: Value = serde_json::from_str(&verify(&["--format", "json"]).out).unwrap();
+    assert_eq!(value["schema"], "downlead-verify/1");
+    let first = &value["chains"][0]["compared"];
+    let (report, drawn) = (&first["reported"], &first["drawn"]);
+    let mean = |x: &Value| x["mean"].as_f64().unwrap();
+    assert!((mean(report) / mean(drawn) - 1.0).abs() < 0.002, "{first}");
+    let table = verify(&["--format", "csv"]).out;
+    let rows: Vec<&str> = table.lines().collect();
+    assert_eq!(
+        rows.len(),
+        1 + 3 * value["chains"].as_array().unwrap().len()
+    );
+    assert!(rows[3].contains(",draws,draws,20000,"), "{table}");
+    let markdown = verify(&["--format", "markdown"]).out;
+    assert!(markdown.contains("| 20000 random draws | "), "{markdown}");
+    let schema: Value =
+        serde_json::from_str(&run(&examples(), &["report", "--verify", "--schema"]).out).unwrap();
+    fits(&value, &schema, &schema, "verify");
+    // what it cannot go with, and too few draws
+    for args in [
+        vec!["--draws", "5000"],
+        vec!["--verify", "--table", "nodes"],
+        vec!["--verify", "--draws", "10"],
+    ] {
+        let refused = run(
+            &examples(),
+            &[vec!["report", "quick.downlead"], args].concat(),
+        );
+        assert_eq!(refused.code, Some(2), "{}", refused.out);
+    }
+}
+
+#[test]
 fn a_file_without_chains_says_so() {
     let dir = folder(&[("a.downlead", "let mast = 30 m\n")]);
     let r = run(dir.path(), &["report", "a.downlead"]);

@@ -111,7 +111,7 @@ fn blocks_of(s: Stmt<'_>, out: &mut FxHashMap<Loc, Loc>) {
 }
 
 /// The chains of an item, in the order of its results.
-fn chains_of(meaning: &Meaning) -> &[Chain] {
+pub(crate) fn chains_of(meaning: &Meaning) -> &[Chain] {
     match meaning {
         Meaning::Station(s) => &s.chains,
         Meaning::Chain(c) => std::slice::from_ref(c),

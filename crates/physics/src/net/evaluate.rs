@@ -101,6 +101,12 @@ impl Output {
         (1.0 - self.weight) * normal + self.weight * (1.0 - below)
     }
 
+    /// Mean and standard uncertainty by the derivatives alone, what they do not show included.
+    #[must_use]
+    pub fn by_derivatives(&self) -> (f64, f64) {
+        self.linear
+    }
+
     /// The sampled values in order; empty where none were kept.
     #[must_use]
     pub fn samples(&self) -> &[f64] {
@@ -421,6 +427,19 @@ impl Network {
     /// Solved by any reader, for 1 W.
     pub fn by<R: Reader>(&self, r: &R) -> Solved<R::T> {
         self.solved(r)
+    }
+
+    /// EIRP, or the power delivered where nothing radiates, dB over 1 W, by any reader.
+    pub(super) fn level<R: Reader>(&self, r: &R) -> R::T {
+        let s = self.solved(r);
+        let nepers = radiated(&s, self.fields).unwrap_or_else(|| {
+            let mut delivered = R::T::of(0.0);
+            for e in &s.ends {
+                delivered = delivered + e.net;
+            }
+            delivered.at_least(NOTHING_W).ln_e()
+        });
+        nepers * R::T::of(DB) + r.get(&self.level)
     }
 
     /// EIRP in dB over 1 W and power delivered, dB over 1 W, by any reader.

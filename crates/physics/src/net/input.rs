@@ -185,6 +185,11 @@ impl Inputs {
         &self.shapes
     }
 
+    /// Whether a phase is drawn by itself; one that follows from figures is not.
+    pub(super) fn is_free(&self, phase: usize) -> bool {
+        self.phases.get(phase).copied().unwrap_or(false)
+    }
+
     /// Number of phases.
     #[must_use]
     pub fn phases(&self) -> usize {

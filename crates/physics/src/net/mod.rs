@@ -21,6 +21,7 @@ pub mod sample;
 pub mod scalar;
 pub mod solve;
 pub mod stated;
+pub mod verify;
 
 use input::{Input, Inputs};
 use part::Stretch;
