@@ -142,8 +142,11 @@ fn heading(c: &ChainVerification) -> String {
     if c.band != f {
         out += &format!(" on {}", c.band);
     }
-    if let Some(p) = c.point {
-        out += &format!(", {p}");
+    match c.point {
+        Some("low") => out += ", low edge",
+        Some("high") => out += ", high edge",
+        Some(p) => out += &format!(", {p}"),
+        None => {}
     }
     format!("{out}, {f}")
 }
