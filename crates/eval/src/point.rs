@@ -186,6 +186,7 @@ pub(crate) fn pick_by<'m, T>(
                 value: a.value.value + t * (b.value.value - a.value.value),
                 u: a.value.u.max(b.value.u),
                 normal: a.value.normal || b.value.normal,
+                return_loss: a.value.return_loss && b.value.return_loss,
             };
             return Some(Picked {
                 value,

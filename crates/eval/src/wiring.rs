@@ -1,6 +1,8 @@
 //! The inputs of a chain at one frequency: which figure of the text moves by which cause.
 
 use downlead_base::Loc;
+use downlead_physics::DB_PER_NEPER;
+use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::net::evaluate::{Evaluation, Output, Quantity};
 use downlead_physics::net::input::{Input, Inputs, Shape, Spread};
 use downlead_quantity::Measure;
@@ -70,8 +72,18 @@ impl<'m> Wiring<'m> {
         self.figure(name, m, cause).within(0.0, f64::INFINITY)
     }
 
-    /// An SWR.
+    /// An SWR. Of one that was stated as a return loss the decibels are spread.
     pub(crate) fn swr(&mut self, m: &Measure, cause: Cause<'m>) -> Input {
+        if m.return_loss && m.u > 0.0 {
+            let gamma = gamma_from_swr(m.value);
+            // d(SWR)/d(dB)
+            let slope = 2.0 * gamma / ((1.0 - gamma) * (1.0 - gamma)) / DB_PER_NEPER;
+            let db = -DB_PER_NEPER * libm::log(gamma);
+            return self
+                .input("return loss, dB", db, m.u / slope, cause, shape(m))
+                .within(0.0, f64::INFINITY)
+                .of_return_loss();
+        }
         self.figure("SWR", m, cause).within(1.0, f64::INFINITY)
     }
 

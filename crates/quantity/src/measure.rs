@@ -35,6 +35,7 @@ impl Tolerance {
             value,
             u: self.standard(),
             normal: self.shape.is_normal(),
+            return_loss: false,
         }
     }
 }
@@ -58,6 +59,9 @@ pub struct Measure {
     /// Distribution: normal (`k 1`, `k 2`, what is combined of several) or rectangular (a plain
     /// `±`, an interval).
     pub normal: bool,
+    /// Whether this is an SWR that was stated as a return loss: its distribution is one of the
+    /// decibels, which for a large `±` is not symmetrical as an SWR.
+    pub return_loss: bool,
 }
 
 impl Measure {
@@ -68,6 +72,7 @@ impl Measure {
             value,
             u: 0.0,
             normal: false,
+            return_loss: false,
         }
     }
 
@@ -78,6 +83,7 @@ impl Measure {
             value: 0.5 * (low + high),
             u: 0.5 * (high - low).abs() / libm::sqrt(3.0),
             normal: false,
+            return_loss: false,
         }
     }
 

@@ -109,6 +109,7 @@ pub(super) fn gain<'m>(b: &mut Build<'m, '_>, a: &'m Antenna) -> Option<Gain> {
         value: g.dbi,
         u: g.u,
         normal: g.normal,
+        ..downlead_quantity::Measure::default()
     };
     Some(Gain {
         dbi: b.wiring.figure("gain, dBi", &m, Cause::Gain(g.loc)),

@@ -100,7 +100,11 @@ impl<'m> Run<'m, '_> {
             return f64::INFINITY;
         }
         let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
-        let gain = o.mean - delivered;
+        let mut gain = o.mean - delivered;
+        // how the power divides among several antennas, and how their fields meet, is uncertain too
+        if judged == Quantity::Eirp && matches!(net.feed.end, End::Branches { .. }) {
+            gain = net.most_gain().map_or(gain, |most| most.max(gain));
+        }
         let outside: f64 = reached_by(&self.wiring.budget(e, judged));
         net.level.nominal() + gain + 2.0 * outside - net.favourable_floor()
     }

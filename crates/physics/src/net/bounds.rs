@@ -1,13 +1,13 @@
 //! What no phase can exceed: the range over open phases, and the floor of the loss.
 
-use super::Network;
 use super::complex::C;
 use super::element::{El, NEPER_OF_POWER};
 use super::evaluate::{Evaluation, Phase};
-use super::input::{Favourable, Input, Reader, Shape, Spread, drawn};
+use super::input::{Favourable, Input, Nominal, Reader, Shape, Spread, drawn, seeded};
 use super::part::{Context, End, Part, Stretch};
 use super::sample::Dimension;
-use super::scalar::{Lanes, Real, WIDTH};
+use super::scalar::{Dual, Lanes, Real, WIDTH};
+use super::{Fields, Network};
 
 /// Reader at nominal values with lanes of angles for the open phases, rad.
 struct Angles<'a>(&'a [[f64; WIDTH]]);
@@ -25,9 +25,21 @@ impl Reader for Angles<'_> {
     }
 }
 
+/// Points of a search, −1 to 1.
+const SPREAD: [f64; WIDTH] = [
+    -1.0,
+    -5.0 / 7.0,
+    -3.0 / 7.0,
+    -1.0 / 7.0,
+    1.0 / 7.0,
+    3.0 / 7.0,
+    5.0 / 7.0,
+    1.0,
+];
+
 /// Half of the range a phase may turn by, rad.
 fn window(p: &Phase) -> f64 {
-    (libm::sqrt(3.0) * p.deviation()).min(core::f64::consts::PI)
+    p.reach().min(core::f64::consts::PI)
 }
 
 /// The angle within ±`window` where `a + b cos x + c sin x`, known at −120°, 0° and 120°, is
@@ -69,12 +81,16 @@ impl Network {
         let level = |x: &[[f64; WIDTH]]| self.levels(&Angles(x)).1.0;
         let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
         let tuned = has_tuner(&self.feed);
+        // with a tuner, and where the powers of several ends add up, 1/P is no sinusoid of a phase;
+        // nor is it one of an angle that a phase only follows in part
+        let several = matches!(self.feed.end, End::Branches { .. });
+        let bent = |p: usize| tuned || several || e.phases[p].leans_in_part();
         // strong reflections have more than one extreme: several starts
         let strong = e.phases.iter().any(|p| p.deviation() > 0.0)
             && e.output(super::evaluate::Quantity::Delivered)
                 .is_some_and(|o| o.residual > 1e-3);
         let mut starts = vec![fixed_start(&open, e.phases.len(), 0.3)];
-        if strong || tuned {
+        if strong || tuned || several {
             starts.extend([1.9, 4.1].map(|a| fixed_start(&open, e.phases.len(), a)));
             starts.push(sampled_start(&open, e.phases.len(), &level));
         }
@@ -82,8 +98,7 @@ impl Network {
             let mut before = (f64::INFINITY, f64::NEG_INFINITY);
             for _ in 0..8 {
                 for (p, w) in &open {
-                    if tuned {
-                        // with a tuner 1/P is no sinusoid of a phase
+                    if bent(*p) {
                         let low = searched(&mut x, *p, *w, 0, &|x| level(x).map(|y| -y));
                         let high = searched(&mut x, *p, *w, 3, &level);
                         x[*p][..3].fill(low);
@@ -91,10 +106,10 @@ impl Network {
                         continue;
                     }
                     let old = x[*p];
-                    for k in 0..6 {
+                    for (k, a) in x[*p].iter_mut().enumerate() {
                         #[allow(clippy::cast_precision_loss, reason = "0 to 2")]
                         let step = (k % 3) as f64 - 1.0;
-                        x[*p][k] = core::f64::consts::TAU / 3.0 * step;
+                        *a = core::f64::consts::TAU / 3.0 * step;
                     }
                     let y = level(&x).map(|db| libm::exp(-db * NEPER_OF_POWER));
                     x[*p] = old;
@@ -170,10 +185,8 @@ impl Network {
                     let mut centre = 0.0;
                     let mut half = *w;
                     for _ in 0..4 {
-                        for k in 0..WIDTH {
-                            #[allow(clippy::cast_precision_loss, reason = "0 to 7")]
-                            let t = k as f64 / (WIDTH as f64 - 1.0) * 2.0 - 1.0;
-                            x[*p][k] = (centre + half * t).clamp(-w, *w);
+                        for (a, t) in x[*p].iter_mut().zip(SPREAD) {
+                            *a = (centre + half * t).clamp(-w, *w);
                         }
                         let y = back(&x);
                         let k = (0..WIDTH)
@@ -195,6 +208,20 @@ impl Network {
         Some(libm::sqrt(best.clamp(0.0, 1.0)))
     }
 
+    /// EIRP over the power delivered to all ends together that no division of it can exceed, dB, at
+    /// the nominal gains: where fields add, the sum of the gains (Cauchy and Schwarz). None where
+    /// nothing radiates.
+    #[must_use]
+    pub fn most_gain(&self) -> Option<f64> {
+        let mut gains = Vec::new();
+        self.feed.gains(&mut gains);
+        let most = match self.fields {
+            Fields::Apart => gains.iter().copied().fold(0.0, f64::max),
+            Fields::InPhase | Fields::ByLength => gains.iter().sum(),
+        };
+        (!gains.is_empty()).then(|| libm::log(most) / NEPER_OF_POWER)
+    }
+
     /// A loss that nothing passive falls below, dB, at the nominal figures: no part delivers more
     /// than its maximum available share, whatever stands around it. Of branches the best counts.
     #[must_use]
@@ -204,19 +231,49 @@ impl Network {
         })
     }
 
-    /// The same at the stated corner that loses least.
+    /// The same at the stated corner that loses least: every figure at the end of its ± towards
+    /// which the floor falls.
     #[must_use]
     pub fn favourable_floor(&self) -> f64 {
+        const N: usize = 24;
+        let causes = self.inputs.shapes().len();
+        let mut rises = vec![0.0; causes];
+        for base in (0..causes).step_by(N) {
+            let d = floor_slopes::<N>(&self.feed, self.hz, base);
+            for (rise, d) in rises[base..].iter_mut().zip(d) {
+                *rise = d;
+            }
+        }
         floor_of(&self.feed, self.hz, &|p, cx, els, angle| {
             p.build(
                 cx,
                 &Favourable {
                     inputs: &self.inputs,
+                    rises: &rises,
                     angle,
                 },
                 els,
             );
         })
+    }
+}
+
+impl Stretch {
+    /// Gains of all ends, power ratios; of one that counts the mismatch what it could be at most.
+    fn gains(&self, out: &mut Vec<f64>) {
+        match &self.end {
+            End::Load(load, Some(g)) => {
+                let r = Nominal { angles: &[] };
+                let size = if g.realized {
+                    load.reflection(&r).0.norm()
+                } else {
+                    0.0
+                };
+                out.push(libm::exp(g.nepers(&r)) / (1.0 - size).max(1e-12));
+            }
+            End::Load(_, None) => {}
+            End::Branches { arms, .. } => arms.iter().for_each(|a| a.gains(out)),
+        }
     }
 }
 
@@ -296,10 +353,8 @@ fn searched(
     }
     let (mut centre, mut half) = (0.0, w);
     for _ in 0..7 {
-        for k in 0..WIDTH {
-            #[allow(clippy::cast_precision_loss, reason = "0 to 7")]
-            let t = k as f64 / (WIDTH as f64 - 1.0) * 2.0 - 1.0;
-            x[p][k] = (centre + half * t).clamp(-w, w);
+        for (a, t) in x[p].iter_mut().zip(SPREAD) {
+            *a = (centre + half * t).clamp(-w, w);
         }
         let y = f(x);
         let k = (0..WIDTH)
@@ -465,22 +520,27 @@ impl Reader for NominalAt {
 
 type Builder<'a> = dyn Fn(&Part, &Context, &mut Vec<El<f64>>, f64) + 'a;
 
+/// The floor of one part, dB, and the angle of its free phases at which it is reached.
+fn floor_of_part(p: &Part, cx: &Context, build: &Builder<'_>) -> (f64, f64) {
+    let mut els = Vec::new();
+    let mut best = (f64::INFINITY, 0.0);
+    for k in 0..12 {
+        els.clear();
+        let angle = f64::from(k) * core::f64::consts::TAU / 12.0;
+        build(p, cx, &mut els, angle);
+        let db = -libm::log(best_share(&els)) / NEPER_OF_POWER;
+        if db < best.0 {
+            best = (db, angle);
+        }
+    }
+    best
+}
+
 fn floor_of(s: &Stretch, hz: f64, build: &Builder<'_>) -> f64 {
     let cx = Context { hz, phased: false };
     let mut sum = 0.0;
-    let mut els = Vec::new();
     for p in &s.parts {
-        let mut best = f64::INFINITY;
-        for k in 0..12 {
-            els.clear();
-            build(
-                p,
-                &cx,
-                &mut els,
-                f64::from(k) * core::f64::consts::TAU / 12.0,
-            );
-            best = best.min(-libm::log(best_share(&els)) / NEPER_OF_POWER);
-        }
+        let best = floor_of_part(p, &cx, build).0;
         // an amplifier's gain counts; rounding of a lossless part does not
         sum += if best.abs() < 1e-12 { 0.0 } else { best };
     }
@@ -494,39 +554,126 @@ fn floor_of(s: &Stretch, hz: f64, build: &Builder<'_>) -> f64 {
     sum
 }
 
+/// Nominal values with their derivatives by the causes numbered `base` to `base + N`, all free
+/// phases at one angle.
+struct Slope<const N: usize> {
+    base: usize,
+    angle: f64,
+}
+
+impl<const N: usize> Reader for Slope<N> {
+    type T = Dual<N>;
+    fn get(&self, i: &Input) -> Dual<N> {
+        seeded(i, self.base)
+    }
+    fn coherence(&self, _: u32, _: Dual<N>, spread: Spread) -> C<Dual<N>> {
+        match spread {
+            Spread::Known => C::one(),
+            Spread::Free => C::turn(Dual::of(1.0), Dual::of(self.angle)),
+        }
+    }
+    fn half_sine(&self, _: u32) -> Dual<N> {
+        Dual::of(libm::sin(0.5 * self.angle))
+    }
+}
+
+/// Derivatives of the floor by the causes numbered `base` to `base + N`; those of all branches
+/// together.
+fn floor_slopes<const N: usize>(s: &Stretch, hz: f64, base: usize) -> [f64; N] {
+    let cx = Context { hz, phased: false };
+    let mut sum = [0.0; N];
+    let mut els = Vec::new();
+    for p in &s.parts {
+        let (_, angle) = floor_of_part(p, &cx, &|p, cx, els, angle| {
+            p.build(cx, &NominalAt(angle), els);
+        });
+        els.clear();
+        p.build(&cx, &Slope::<N> { base, angle }, &mut els);
+        let share = match Most::of(&els) {
+            // √(|S21|²/|S12|²) (k − √(k² − 1)) with k = x/p
+            Ok(m) => {
+                let root = (m.x * m.x - m.p * m.p).at_least(0.0).sqrt();
+                Dual::of(2.0) * m.s21 / (m.x + root)
+            }
+            Err(power) => power,
+        };
+        for (sum, d) in sum.iter_mut().zip(share.d) {
+            // the share falls as the floor rises
+            if d.is_finite() {
+                *sum -= d / share.v;
+            }
+        }
+    }
+    if let End::Branches { arms, .. } = &s.end {
+        for a in arms {
+            for (sum, d) in sum.iter_mut().zip(floor_slopes::<N>(a, hz, base)) {
+                *sum += d;
+            }
+        }
+    }
+    sum
+}
+
+/// What the maximum available power ratio of elements in cascade follows from.
+struct Most<T> {
+    /// |S21|².
+    s21: T,
+    /// |S12|²·|S21|².
+    both: T,
+    /// 1 − |S11|² − |S22|² + |Δ|².
+    x: T,
+    /// 2 |S12 S21|.
+    p: T,
+}
+
+impl<T: Real> Most<T> {
+    /// Of elements; the power ratio itself of a tuner.
+    fn of(els: &[El<T>]) -> Result<Self, T> {
+        let (one, zero) = (C::<T>::one(), C::<T>::zero());
+        // S11, S12·S21, |S21|², S22 of the cascade
+        let (mut s11, mut back, mut s21, mut s22) = (zero, one, T::of(1.0), zero);
+        for e in els {
+            let (b11, bb, b21, b22) = match *e {
+                El::Two {
+                    s11,
+                    back,
+                    s21,
+                    s22,
+                } => (s11, back, s21.norm(), s22),
+                El::Shift { power, round, .. } => (zero, round.scale(power), power, zero),
+                El::Tuner { power } => return Err(power),
+                El::Node => continue,
+            };
+            let d = one - s22 * b11;
+            (s11, s22, s21, back) = (
+                s11 + back * b11 / d,
+                b22 + bb * s22 / d,
+                s21 * b21 / d.norm(),
+                back * bb / (d * d),
+            );
+        }
+        let determinant = s11 * s22 - back;
+        Ok(Most {
+            s21,
+            both: back.norm(),
+            x: T::of(1.0) - s11.norm() - s22.norm() + determinant.norm(),
+            p: T::of(2.0) * back.norm().sqrt(),
+        })
+    }
+}
+
 /// Maximum available power ratio of elements in cascade (Pozar, Microwave Engineering 4e, ch. 12,
 /// from memory); of a part that is not stable with every load the maximum stable one.
 #[must_use]
 pub fn best_share(els: &[El<f64>]) -> f64 {
-    let (one, zero) = (C::<f64>::one(), C::<f64>::zero());
-    // S11, S12·S21, |S21|², S22 of the cascade
-    let (mut s11, mut back, mut s21, mut s22) = (zero, one, 1.0, zero);
-    for e in els {
-        let (b11, bb, b21, b22) = match *e {
-            El::Two {
-                s11,
-                back,
-                s21,
-                s22,
-            } => (s11, back, s21.norm(), s22),
-            El::Shift { power, round, .. } => (zero, round.scale(power), power, zero),
-            El::Tuner { power } => return power,
-            El::Node => continue,
-        };
-        let d = one - s22 * b11;
-        (s11, s22, s21, back) = (
-            s11 + back * b11 / d,
-            b22 + bb * s22 / d,
-            s21 * b21 / d.norm(),
-            back * bb / (d * d),
-        );
+    let m = match Most::of(els) {
+        Ok(m) => m,
+        Err(power) => return power,
+    };
+    if m.p < 1e-12 {
+        return m.s21 / m.x;
     }
-    let s12 = if s21 > 0.0 { back.norm() / s21 } else { 0.0 };
-    let p = 2.0 * libm::sqrt(s12 * s21);
-    if p < 1e-12 {
-        return s21 / ((1.0 - s11.norm()) * (1.0 - s22.norm()));
-    }
-    let determinant = s11 * s22 - back;
-    let k = ((1.0 - s11.norm() - s22.norm() + determinant.norm()) / p).max(1.0);
-    libm::sqrt(s21 / s12) / (k + libm::sqrt(k * k - 1.0))
+    let s12 = m.both / m.s21;
+    let k = (m.x / m.p).max(1.0);
+    libm::sqrt(m.s21 / s12) / (k + libm::sqrt(k * k - 1.0))
 }

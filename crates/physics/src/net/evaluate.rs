@@ -139,6 +139,8 @@ pub struct Phase {
     across: f64,
     /// Variance of the angle, rad².
     variance: f64,
+    /// How far its causes can turn it together, rad.
+    reach: f64,
 }
 
 impl Phase {
@@ -150,6 +152,7 @@ impl Phase {
         along: 0.0,
         across: 0.0,
         variance: 0.0,
+        reach: 0.0,
     };
 
     /// Standard deviation of the round trip's angle, rad; infinite where nothing is known of it.
@@ -161,10 +164,27 @@ impl Phase {
         }
     }
 
+    /// How far the round trip's angle may turn with all its causes at the ends of their ±, rad;
+    /// infinite where nothing is known of it.
+    #[must_use]
+    pub fn reach(&self) -> f64 {
+        match self.spread {
+            Spread::Free => f64::INFINITY,
+            Spread::Known => self.reach,
+        }
+    }
+
+    /// Whether passivity limits its angle to less than a turn.
+    #[must_use]
+    pub fn leans_in_part(&self) -> bool {
+        self.lean > 0.0 && self.lean < 1.0
+    }
+
     fn of_angle(turn: Vec<f64>, spread: Spread, shapes: &[Shape]) -> Phase {
-        let (mut r1, mut r2, mut variance) = (1.0, 1.0, 0.0);
+        let (mut r1, mut r2, mut variance, mut reach) = (1.0, 1.0, 0.0, 0.0);
         for (shape, a) in shapes.iter().zip(&turn) {
             if *a != 0.0 {
+                reach += shape.reach() * a.abs();
                 r1 *= shape.mean_phasor(*a);
                 r2 *= shape.mean_phasor(2.0 * a);
                 variance += a * a;
@@ -181,6 +201,7 @@ impl Phase {
             // what the causes themselves do not explain to first order
             across: libm::sqrt((0.5 * (1.0 - r2) - r1 * r1 * variance).max(0.0)),
             variance,
+            reach,
             turn,
         }
     }
@@ -357,13 +378,7 @@ fn strongest(s: &Solved<f64>) -> usize {
 }
 
 /// All outputs, in the order of [`Evaluation::index`].
-fn outputs<T: Real>(
-    level: T,
-    s: &Solved<T>,
-    fields: Fields,
-    strongest: usize,
-    out: &mut Vec<T>,
-) -> bool {
+fn outputs<T: Real>(level: T, s: &Solved<T>, fields: Fields, out: &mut Vec<T>) -> bool {
     let k = T::of(DB);
     let db = |x: T| x.at_least(NOTHING_W).ln_e() * k + level;
     out.clear();
@@ -392,9 +407,9 @@ impl Network {
         self.feed.build(&cx, r).solve(phased)
     }
 
-    fn outputs<R: Reader>(&self, r: &R, strongest: usize, out: &mut Vec<R::T>) -> bool {
+    fn outputs<R: Reader>(&self, r: &R, out: &mut Vec<R::T>) -> bool {
         let solved = self.solved(r);
-        outputs(r.get(&self.level), &solved, self.fields, strongest, out)
+        outputs(r.get(&self.level), &solved, self.fields, out)
     }
 
     /// Solved at the nominal values, free phases at `angles` (missing ones 0), for 1 W.
@@ -410,9 +425,8 @@ impl Network {
 
     /// EIRP in dB over 1 W and power delivered, dB over 1 W, by any reader.
     pub fn levels<R: Reader>(&self, r: &R) -> (R::T, R::T) {
-        let strongest = self.strongest();
         let mut out = Vec::new();
-        self.outputs(r, strongest, &mut out);
+        self.outputs(r, &mut out);
         (out[0], out[1])
     }
 
@@ -440,25 +454,16 @@ impl Network {
             .collect()
     }
 
-    fn strongest(&self) -> usize {
-        if self.fields == Fields::Apart {
-            strongest(&self.at(&[]))
-        } else {
-            0
-        }
-    }
-
     /// Means, uncertainties and intervals of all outputs. `judged` says of which nodes' forward
     /// and net powers the sample is kept in order (for quantiles and probabilities); those of EIRP
     /// and delivered power always are.
     #[must_use]
     pub fn evaluate(&self, judged: &[usize]) -> Evaluation {
-        let strongest = self.strongest();
         let columns = self.inputs.columns();
         let mut e = if columns <= 24 {
-            self.gradient::<24>(strongest)
+            self.gradient::<24>()
         } else {
-            self.gradient::<72>(strongest)
+            self.gradient::<72>()
         };
         if columns == 0 {
             return e;
@@ -469,18 +474,18 @@ impl Network {
             .into_iter()
             .map(Dimension::new)
             .collect();
-        self.check(&mut e, &dimensions, strongest);
+        self.check(&mut e, &dimensions);
         let sampled: Vec<usize> = (0..e.outputs.len())
             .filter(|i| e.outputs[*i].weight > 0.0)
             .collect();
         if !sampled.is_empty() {
-            self.sample(&mut e, &dimensions, strongest, &sampled, judged);
+            self.sample(&mut e, &dimensions, &sampled, judged);
         }
         e
     }
 
     /// Value and all derivatives.
-    fn gradient<const N: usize>(&self, strongest: usize) -> Evaluation {
+    fn gradient<const N: usize>(&self) -> Evaluation {
         let columns = self.inputs.columns();
         let mut phases = vec![Phase::NONE; self.inputs.phases()];
         let mut e = Evaluation {
@@ -513,7 +518,7 @@ impl Network {
                 known: passes > 1,
                 phases: std::cell::RefCell::new(&mut phases),
             };
-            e.radiates = self.outputs(&g, strongest, &mut out);
+            e.radiates = self.outputs(&g, &mut out);
             if pass == 0 {
                 e.terms = vec![0.0; out.len() * columns];
                 e.outputs = out
@@ -549,7 +554,7 @@ impl Network {
     }
 
     /// Compares what the derivatives predict at the first points with what is there.
-    fn check(&self, e: &mut Evaluation, dimensions: &[Dimension], strongest: usize) {
+    fn check(&self, e: &mut Evaluation, dimensions: &[Dimension]) {
         let count = e.outputs.len();
         let mut square = vec![0.0; count];
         let mut have = Vec::new();
@@ -557,7 +562,7 @@ impl Network {
         let mut z = vec![0.0; e.columns];
         for block in 0..CHECKED / WIDTH {
             let first = block * WIDTH;
-            self.points(dimensions, first, strongest, &mut have);
+            self.points(dimensions, first, &mut have);
             for k in 0..WIDTH {
                 e.predict(&self.inputs, dimensions, first + k, &mut z, &mut guess);
                 for (o, s) in square.iter_mut().enumerate() {
@@ -566,7 +571,6 @@ impl Network {
                 }
             }
         }
-        let branches = matches!(self.feed.end, super::part::End::Branches { .. });
         for (i, (o, s)) in e.outputs.iter_mut().zip(&square).enumerate() {
             #[allow(clippy::cast_precision_loss, reason = "a count")]
             let r = libm::sqrt(s / CHECKED as f64);
@@ -576,41 +580,31 @@ impl Network {
             // what derivatives do not show counts, however small
             o.residual = r;
             o.set_linear(libm::hypot(o.u, r));
-            // what comes back is a second moment and right as it is, unless arms share a phase
-            if !is_back || branches {
-                o.weight = smooth(ENOUGH, x);
-            }
+            o.weight = smooth(ENOUGH, x);
         }
     }
 
-    fn points(
-        &self,
-        dimensions: &[Dimension],
-        first: usize,
-        strongest: usize,
-        out: &mut Vec<Lanes>,
-    ) {
+    fn points(&self, dimensions: &[Dimension], first: usize, out: &mut Vec<Lanes>) {
         let r = Points {
             dimensions,
             shapes: self.inputs.shapes(),
             phases: self.inputs.phases(),
             first,
         };
-        self.outputs(&r, strongest, out);
+        self.outputs(&r, out);
     }
 
     fn sample(
         &self,
         e: &mut Evaluation,
         dimensions: &[Dimension],
-        strongest: usize,
         sampled: &[usize],
         judged: &[usize],
     ) {
         let mut all = vec![0.0; sampled.len() * POINTS];
         let mut lanes = Vec::new();
         for block in 0..POINTS / WIDTH {
-            self.points(dimensions, block * WIDTH, strongest, &mut lanes);
+            self.points(dimensions, block * WIDTH, &mut lanes);
             for (row, i) in sampled.iter().enumerate() {
                 let at = row * POINTS + block * WIDTH;
                 all[at..at + WIDTH].copy_from_slice(&lanes[*i].0);

@@ -51,9 +51,11 @@ pub struct Input {
     low: f64,
     high: f64,
     cause: u32,
+    /// Whether it is a return loss in dB where an SWR is asked for.
+    return_loss: bool,
     /// What it is, for derivations.
     pub(super) name: &'static str,
-    /// Key of its source, for whoever keeps sources.
+    /// Key of its source in the table of its maker.
     pub(super) source: u32,
 }
 
@@ -67,6 +69,7 @@ impl Input {
             low: f64::NEG_INFINITY,
             high: f64::INFINITY,
             cause: NONE,
+            return_loss: false,
             name,
             source: NONE,
         }
@@ -97,6 +100,19 @@ impl Input {
     pub const fn from_source(mut self, source: u32) -> Self {
         self.source = source;
         self
+    }
+
+    /// The same as a return loss in dB that stands where an SWR may.
+    #[must_use]
+    pub const fn of_return_loss(mut self) -> Self {
+        self.return_loss = true;
+        self
+    }
+
+    /// Whether it is a return loss in dB.
+    #[must_use]
+    pub const fn is_return_loss(&self) -> bool {
+        self.return_loss
     }
 
     /// The bits that decide a result: value, uncertainty and cause.
@@ -272,12 +288,14 @@ impl Reader for Nominal<'_> {
     }
 }
 
-/// The corner of the stated figures that loses least: losses, lengths and attenuations at their
-/// low end. For the floor of an interval only.
+/// The corner of the stated figures at which something falls lowest. For the floor of an interval
+/// only.
 #[derive(Clone, Copy, Debug)]
 pub struct Favourable<'a> {
     /// Causes.
     pub inputs: &'a Inputs,
+    /// Derivative of what is to fall by each cause; only its sign counts.
+    pub rises: &'a [f64],
     /// Angle of all free phases, rad.
     pub angle: f64,
 }
@@ -285,15 +303,16 @@ pub struct Favourable<'a> {
 impl Reader for Favourable<'_> {
     type T = f64;
     fn get(&self, i: &Input) -> f64 {
-        if i.u == 0.0 || i.low != 0.0 {
+        let cause = i.cause as usize;
+        let (Some(shape), Some(rise)) = (self.inputs.shapes().get(cause), self.rises.get(cause))
+        else {
+            return i.value;
+        };
+        if i.u == 0.0 || *rise == 0.0 {
             return i.value;
         }
-        let reach = self
-            .inputs
-            .shapes
-            .get(i.cause as usize)
-            .map_or(2.0, |s| s.reach());
-        (i.value - reach * i.u.abs()).max(0.0)
+        let z = -shape.reach() * rise.signum();
+        (i.value + i.u * z).clamp(i.low, i.high)
     }
     fn coherence(&self, _: u32, _: f64, spread: Spread) -> C<f64> {
         match spread {

@@ -222,7 +222,7 @@ pub enum Part {
 pub enum Load {
     /// None.
     Matched,
-    /// SWR; angle unknown.
+    /// SWR (or return loss); angle unknown.
     Swr {
         /// SWR.
         swr: Input,
@@ -303,10 +303,16 @@ pub struct Stretch {
     pub end: End,
 }
 
-/// Reflection coefficient of an SWR.
-fn reflection<T: Real>(swr: T) -> T {
-    let one = T::of(1.0);
-    ((swr - one) / (swr + one)).step("|Γ|")
+/// Size of the reflection coefficient of an SWR or a return loss.
+fn reflection<R: Reader>(r: &R, swr: &Input) -> R::T {
+    let one = R::T::of(1.0);
+    let x = r.get(swr);
+    if swr.is_return_loss() {
+        (-x * R::T::of(1.0 / DB_PER_NEPER)).exp_e()
+    } else {
+        (x - one) / (x + one)
+    }
+    .step("|Γ|")
 }
 
 /// S22 of a reciprocal part of which only |S11| = |S22| = g and |S21|² = t are known: −g turned by
@@ -443,21 +449,23 @@ impl Line {
         if let Some((swr, phase)) = &self.swr {
             reflecting(
                 r,
-                reflection(r.get(swr)),
+                reflection(r, swr),
                 {
-                    let g = reflection(r.get(swr));
+                    let g = reflection(r, swr);
                     one - g * g
                 },
                 *phase,
                 out,
             );
         }
-        // R0 (1 − j (α_c − α_d)/β): R, L, G, C with R ≪ ωL and G ≪ ωC
-        let zc = c(
-            k.z0,
-            (-(k.z0 * (k.conductor - k.dielectric) / (of(DB_PER_NEPER) * beta)))
+        // R0 (1 − j (α_c − α_d)/β): R, L, G, C with R ≪ ωL and G ≪ ωC. That goes with the length:
+        // at a phase of its own it would make a short line an amplifier
+        let reactive = match self.spread {
+            Spread::Known => (-(k.z0 * (k.conductor - k.dielectric) / (of(DB_PER_NEPER) * beta)))
                 .step("reactance of the line's impedance, ohm"),
-        );
+            Spread::Free => of(0.0),
+        };
+        let zc = c(k.z0, reactive);
         let g = ((zc - C::real(of(R0))) / (zc + C::real(of(R0)))).step("g real", "g imaginary");
         let kappa = r.coherence(self.phase, round, self.spread);
         out.extend([
@@ -533,7 +541,7 @@ impl Part {
             Part::Device { loss, swr, phase } => {
                 let t = share(loss.db(r));
                 match swr {
-                    Some(s) => reflecting(r, reflection(r.get(s)), t, *phase, out),
+                    Some(s) => reflecting(r, reflection(r, s), t, *phase, out),
                     None => {
                         let k = r.coherence(*phase, of(0.0), Spread::Free);
                         out.push(El::Shift {
@@ -560,7 +568,7 @@ impl Part {
                     r.get(k).step("heat loss of a pair, dB")
                 };
                 if let Some(s) = swr {
-                    let g = reflection(r.get(s));
+                    let g = reflection(r, s);
                     // what a reflecting pair passes is its loss, never more than is left
                     let t = share(one_pair) * (one - g * g);
                     for i in 0..*count {
@@ -611,7 +619,7 @@ impl Part {
                 let b = backward
                     .as_ref()
                     .map_or(of(0.0), |b| share(r.get(b).step("isolation, dB")).sqrt());
-                let g = swr.as_ref().map_or(of(0.0), |s| reflection(r.get(s)));
+                let g = swr.as_ref().map_or(of(0.0), |s| reflection(r, s));
                 let (f, b) = if *turned { (b, f) } else { (f, b) };
                 if swr.is_none() && backward.is_none() && !*turned {
                     out.push(two(of(0.0), of(0.0), f, C::zero()));
@@ -747,7 +755,7 @@ impl Part {
                 one = one.step("heat loss of a pair, dB");
                 let reflected = match (swr, bump) {
                     (Some(s), _) => {
-                        let g = reflection(r.get(s));
+                        let g = reflection(r, s);
                         let left = of(1.0) - g * g;
                         Some(left.loss_of_ratio().step("loss by reflection, dB"))
                     }
@@ -787,7 +795,7 @@ impl Load {
     pub fn reflection<R: Reader>(&self, r: &R) -> (C<R::T>, Option<u32>) {
         match self {
             Load::Matched => (C::zero(), None),
-            Load::Swr { swr, phase } => (C::real(reflection(r.get(swr))), Some(*phase)),
+            Load::Swr { swr, phase } => (C::real(reflection(r, swr)), Some(*phase)),
             Load::Impedance {
                 resistance,
                 reactance,
@@ -821,7 +829,7 @@ impl Gain {
         })
     }
 
-    fn nepers<R: Reader>(&self, r: &R) -> R::T {
+    pub(super) fn nepers<R: Reader>(&self, r: &R) -> R::T {
         let mut g = r.get(&self.dbi) * R::T::of(NEPER_OF_POWER);
         if let Some(e) = &self.efficiency {
             g = g + r.get(e).at_least(1e-12).ln_e();
@@ -859,7 +867,7 @@ impl Stretch {
                 arms,
             } => {
                 if let Some((s, phase)) = swr {
-                    let g = reflection(r.get(s));
+                    let g = reflection(r, s);
                     reflecting(r, g, one - g * g, *phase, &mut t.els);
                 }
                 t.ports = junction.ports(arms.len(), r);

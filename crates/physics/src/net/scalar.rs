@@ -141,6 +141,7 @@ impl<const N: usize> Sub for Dual<N> {
 impl<const N: usize> Mul for Dual<N> {
     type Output = Self;
     #[inline(always)]
+    #[allow(clippy::suspicious_arithmetic_impl, reason = "the product rule")]
     fn mul(self, o: Self) -> Self {
         Dual {
             v: self.v * o.v,

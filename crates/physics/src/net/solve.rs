@@ -202,10 +202,12 @@ fn waves<T: Real>(s: &[Vec<C<T>>], seen: &[(C<T>, T)], transposed: bool) -> Vec<
         })
         .collect();
     for k in 0..n {
-        for i in k + 1..n {
-            let q = m[i][k] / m[k][k];
-            for j in k..=n {
-                m[i][j] = m[i][j] - q * m[k][j];
+        let (above, below) = m.split_at_mut(k + 1);
+        let pivot = &above[k];
+        for row in below {
+            let q = row[k] / pivot[k];
+            for (x, p) in row[k..].iter_mut().zip(&pivot[k..]) {
+                *x = *x - q * *p;
             }
         }
     }

@@ -40,7 +40,7 @@ impl<'a> Cx<'a> {
             return Some(Measure {
                 value: mid,
                 u: DB_PER_RELATIVE * 0.5 * (w2 - w).abs() / mid / libm::sqrt(3.0),
-                normal: false,
+                ..Measure::default()
             });
         }
         Some(match v.half {

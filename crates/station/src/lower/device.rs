@@ -248,7 +248,12 @@ pub(super) fn return_loss_to_swr(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<
     let swr = (1.0 + g) / (1.0 - g);
     // d(swr)/d(RL dB) = -swr-slope * g ln10/20
     let u = 2.0 / ((1.0 - g) * (1.0 - g)) * g * core::f64::consts::LN_10 / 20.0 * m.u;
-    Some(Measure { value: swr, u, ..m })
+    Some(Measure {
+        value: swr,
+        u,
+        return_loss: true,
+        ..m
+    })
 }
 
 /// Figures of a device that contradict each other.
