@@ -130,7 +130,9 @@ pub(super) fn stretch<'m>(
                     if let Some(d) = branch_count(part, b.env, loc, s.branches.len()) {
                         out.push(d);
                         s.complete = false;
-                        s.gaps.push(s.elements.len().saturating_sub(1));
+                        if let Some(e) = s.elements.last_mut() {
+                            e.complete = false;
+                        }
                     }
                 }
             }
