@@ -117,6 +117,7 @@ pub mod codes {
         NO_FIGURE_FOR_BAND Error "no-figure-for-band" "A part has no figure for the chain's band";
         BAND_NOT_PAIRED Error "band-not-paired" "A chain's direction needs a frequency the band does not have";
         IMPEDANCE_JUMP Warning "impedance-jump" "A cable of another impedance stands in the chain";
+        BRANCH_COUNT Error "branch-count" "A divider's ways are not the branches of the chain";
         CHAIN_TOO_LONG Error "chain-too-long" "A chain has more parts than can be evaluated";
         PASSED_BACKWARDS Warning "passed-backwards" "An isolator or circulator is passed the wrong way";
         DUPLEXER_ACROSS_BANDS Warning "duplexer-across-bands" "A duplexer serves two bands";

@@ -91,7 +91,9 @@ impl Assumed {
                 )
             }
             Assumed::BranchesInPhase => {
-                format!("the branches of {who} add in phase in the main beam: nothing is stated")
+                format!(
+                    "the fields of the branches of {who} add in the main beam with the phases of their lengths: nothing is stated"
+                )
             }
             Assumed::BranchesAlike => {
                 format!(

@@ -192,7 +192,7 @@ impl BandResult {
             .iter()
             .map(|i| {
                 (
-                    cause(places, &parts, i.cause.words(), &i.name),
+                    cause_words(places, &parts, i.cause.words(), &i.name),
                     i.standard_db,
                 )
             })
@@ -313,6 +313,8 @@ fn band(
         transmitter_swr_worst: b.swr_worst.and_then(finite),
         sensitivity_dbm: b.sensitivity_dbm.and_then(finite),
         noise_figure_db: b.noise_figure_db.and_then(finite),
+        sensitivity_uncertainty_db: b.sensitivity_u_db.and_then(finite),
+        noise_figure_uncertainty_db: b.noise_figure_u_db.and_then(finite),
         antenna_mean_w: b.mean_w.and_then(finite),
         taps: b
             .taps
@@ -370,7 +372,7 @@ fn band(
             .budget
             .iter()
             .map(|i| BudgetReport {
-                cause: cause(places, parts, i.cause.words(), &i.name),
+                cause: cause_words(places, parts, i.cause.words(), &i.name),
                 standard_db: number(i.standard_db),
                 share: if total > 0.0 {
                     i.standard_db * i.standard_db / total
@@ -448,7 +450,7 @@ fn owner(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, loc: Loc) -> String
     }
 }
 
-fn cause(
+pub(crate) fn cause_words(
     places: &Places<'_>,
     parts: &FxHashMap<Loc, &Part>,
     words: &str,

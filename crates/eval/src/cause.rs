@@ -30,6 +30,8 @@ pub(crate) enum Cause<'m> {
     Coupling(Loc),
     /// Share of a divider's branch.
     Share(Loc, u32),
+    /// Noise figure of a stage of a receive chain.
+    Noise(usize),
     /// What comes back from a part: SWR, return loss, resistance.
     Reflection(Loc),
     /// Reactance of an antenna.

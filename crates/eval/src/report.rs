@@ -100,6 +100,12 @@ pub struct BandReport {
     /// Receive: noise figure of the system at the antenna, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub noise_figure_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of that sensitivity, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensitivity_uncertainty_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of that noise figure, dB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub noise_figure_uncertainty_db: Option<f64>,
     /// Mean power at the antenna after mode duty and key-down share, W, where both are known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub antenna_mean_w: Option<f64>,

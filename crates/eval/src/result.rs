@@ -289,6 +289,7 @@ pub enum Doubted {
     Loss,
     Coupling,
     Share,
+    Noise,
     Reflection,
     Reactance,
     Gain,
@@ -319,6 +320,7 @@ impl Doubted {
             Doubted::Bump => "impedance bump of",
             Doubted::Coupling => "coupling of",
             Doubted::Share => "division in",
+            Doubted::Noise => "noise figure",
             Doubted::Reflection => "reflection of",
             Doubted::Reactance => "reactance of",
             Doubted::Efficiency => "efficiency of",
@@ -438,6 +440,10 @@ pub struct BandResult {
     pub sensitivity_dbm: Option<f64>,
     /// Receive: system noise figure, dB.
     pub noise_figure_db: Option<f64>,
+    /// Expanded uncertainty of that sensitivity, dB.
+    pub sensitivity_u_db: Option<f64>,
+    /// Expanded uncertainty of that noise figure, dB.
+    pub noise_figure_u_db: Option<f64>,
     /// Mean power at the antenna, W.
     pub mean_w: Option<f64>,
     /// Limits.

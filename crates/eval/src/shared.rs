@@ -55,7 +55,7 @@ pub(crate) fn check(station: &Station, chains: &mut [ChainResult], out: &mut Vec
 }
 
 /// Of each transmitter the load that uses most of `share`, where several can be on at once.
-fn together<'l>(loads: &'l [Load], share: impl Fn(&Load) -> Option<f64>) -> Vec<&'l Load> {
+fn together(loads: &[Load], share: impl Fn(&Load) -> Option<f64>) -> Vec<&Load> {
     let mut all: Vec<(&Load, f64)> = loads.iter().filter_map(|l| Some((l, share(l)?))).collect();
     all.sort_by(|a, b| b.1.total_cmp(&a.1));
     let mut out: Vec<&Load> = Vec::new();

@@ -5,6 +5,7 @@ use downlead_station::model::{
     Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step,
 };
 use downlead_station::{Env, library, nearest};
+use rustc_hash::FxHashMap;
 
 /// One line of a walk.
 #[derive(Clone, Copy, Debug)]
@@ -33,6 +34,16 @@ pub(crate) fn walk<'m>(
     out: &mut Vec<Diagnostic>,
 ) -> Vec<Stop<'m>> {
     let mut stops = Vec::with_capacity(steps.len());
+    // a long chain asks by hash, a short one needs no table
+    let by_tag: Option<FxHashMap<&str, &Part>> = station.filter(|_| steps.len() > 64).map(|s| {
+        let tagged = |p: &'m Part| Some((&*p.tag.as_ref()?.text, p));
+        // of two of one name the first counts
+        s.parts.iter().rev().filter_map(tagged).collect()
+    });
+    let part_of = |tag: &str| match &by_tag {
+        Some(table) => table.get(tag).copied(),
+        None => find(station, tag),
+    };
     for s in steps {
         stops.push(match s {
             Step::Node(n, loc) => Stop::Node(n, *loc),
@@ -48,7 +59,7 @@ pub(crate) fn walk<'m>(
                 port,
                 loc,
                 branches,
-            } => match find(station, &tag.text) {
+            } => match part_of(&tag.text) {
                 Some(part) => Stop::Part {
                     part,
                     port: port.as_deref(),

@@ -17,6 +17,8 @@ pub(crate) struct Wiring<'m> {
     causes: Vec<Cause<'m>>,
     known: FxHashMap<Cause<'m>, u32>,
     phases: Vec<Loc>,
+    /// What each input is a figure of, by the key of its source.
+    sources: Vec<Cause<'m>>,
 }
 
 /// Distribution of a stated figure.
@@ -38,8 +40,10 @@ impl<'m> Wiring<'m> {
         cause: Cause<'m>,
         shape: Shape,
     ) -> Input {
+        let source = u32::try_from(self.sources.len()).unwrap_or(u32::MAX);
+        self.sources.push(cause);
         if u == 0.0 || !u.is_finite() {
-            return Input::exact(name, value);
+            return Input::exact(name, value).from_source(source);
         }
         let id = match self.known.get(&cause) {
             Some(id) => *id,
@@ -50,7 +54,12 @@ impl<'m> Wiring<'m> {
                 id
             }
         };
-        self.inputs.input(name, value, u, id)
+        self.inputs.input(name, value, u, id).from_source(source)
+    }
+
+    /// What an input is a figure of, by the key of its source.
+    pub(crate) fn source(&self, key: u32) -> Option<&Cause<'m>> {
+        self.sources.get(key as usize)
     }
 
     /// An input of a stated figure.
@@ -76,6 +85,11 @@ impl<'m> Wiring<'m> {
                 .of_return_loss();
         }
         self.figure("SWR", m, cause).within(1.0, f64::INFINITY)
+    }
+
+    /// The noise figure of the stage of this number.
+    pub(crate) fn noise(&mut self, m: &Measure, stage: usize) -> Input {
+        self.positive("noise figure, dB", m, Cause::Noise(stage))
     }
 
     /// `n` phases of a part.

@@ -415,7 +415,9 @@ fn a_line_explains_its_losses() {
         "{two:#?}"
     );
     assert!(
-        two.steps.iter().any(|s| s.title.starts_with("verdict")),
+        two.steps
+            .iter()
+            .any(|s| s.title == "measured less expected"),
         "{two:#?}"
     );
 }

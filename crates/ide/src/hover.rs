@@ -35,6 +35,9 @@ pub struct Hover {
 /// Derivations shown before "N more".
 const SHOWN: usize = 4;
 
+/// Steps of steps shown: what is deeper is for the explanation of the line.
+const DEPTH: usize = 2;
+
 /// What is at an offset.
 #[must_use]
 pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
@@ -78,14 +81,18 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
     };
     if derive && let Doc::File(_) = doc {
         let all = s.explain_line(&doc_path(s, doc), line_number(text, offset));
+        let mut whole = true;
         for d in all.iter().take(SHOWN) {
-            w.derivation(d);
+            whole &= w.derivation_to(d, DEPTH);
         }
         if all.len() > SHOWN {
             w.text(&format!(
                 "and {} more on further chains and bands",
                 all.len() - SHOWN
             ));
+        }
+        if !whole {
+            w.text("further steps: downlead explain with this file and line");
         }
     }
     if w.is_empty() {

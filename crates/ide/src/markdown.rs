@@ -125,15 +125,20 @@ impl<'v, 's> Writer<'v, 's> {
 
     /// A derivation with its steps below it.
     pub(crate) fn derivation(&mut self, d: &Derivation) {
-        self.gap();
-        self.out.reserve(DERIVATION);
-        self.step(d, 0);
+        // evaluation never nests deeper; a text as written cannot make it
+        self.derivation_to(d, 8);
     }
 
-    fn step(&mut self, d: &Derivation, depth: usize) {
-        // evaluation never nests deeper; a text as written cannot make it
-        if depth > 8 {
-            return;
+    /// The same with steps of steps to a depth. Whether all were shown.
+    pub(crate) fn derivation_to(&mut self, d: &Derivation, deepest: usize) -> bool {
+        self.gap();
+        self.out.reserve(DERIVATION);
+        self.step(d, 0, deepest)
+    }
+
+    fn step(&mut self, d: &Derivation, depth: usize, deepest: usize) -> bool {
+        if depth > deepest {
+            return false;
         }
         let md = self.markdown;
         self.pad(depth);
@@ -163,9 +168,11 @@ impl<'v, 's> Writer<'v, 's> {
                 parts.iter().for_each(|p| self.out.push_str(p));
             }
         }
+        let mut all = true;
         for s in &d.steps {
-            self.step(s, depth + 1);
+            all &= self.step(s, depth + 1, deepest);
         }
+        all
     }
 
     fn pad(&mut self, depth: usize) {

@@ -1,5 +1,6 @@
 //! Attenuation from the points of a data sheet: interpolation and fits.
 
+use crate::net::scalar::Real;
 use crate::{LineParams, TwoTerm};
 
 /// Why a table of points cannot be used.
@@ -132,14 +133,9 @@ impl LossTable {
     #[must_use]
     pub fn at(&self, f_hz: f64) -> TableLoss {
         let (low, high) = self.range();
-        if f_hz < low || f_hz > high || self.points.len() == 1 {
+        let Some([p, q]) = self.neighbours(f_hz) else {
             return self.beyond(f_hz, low, high);
-        }
-        let i = self
-            .points
-            .partition_point(|p| p.0 < f_hz)
-            .clamp(1, self.points.len() - 1);
-        let (p, q) = (self.points[i - 1], self.points[i]);
+        };
         let law = through(p, q);
         if law.k1 >= 0.0 && law.k2 >= 0.0 {
             let (alpha_c_db_per_m, alpha_d_db_per_m) = law.split(f_hz);
@@ -160,6 +156,21 @@ impl LossTable {
             method: Method::LogLog,
             outside: 1.0,
         }
+    }
+
+    /// The points beside a frequency, where the two-term law or a straight line in log-log through
+    /// them gives its attenuation; none outside the table.
+    #[must_use]
+    pub fn neighbours(&self, f_hz: f64) -> Option<[(f64, f64); 2]> {
+        let (low, high) = self.range();
+        if f_hz < low || f_hz > high || self.points.len() == 1 {
+            return None;
+        }
+        let i = self
+            .points
+            .partition_point(|p| p.0 < f_hz)
+            .clamp(1, self.points.len() - 1);
+        Some([self.points[i - 1], self.points[i]])
     }
 
     fn beyond(&self, f_hz: f64, low: f64, high: f64) -> TableLoss {
@@ -197,15 +208,18 @@ fn check(points: &[(f64, f64)]) -> Result<(), TableError> {
 /// The two-term law through two points (Hz, dB/m); a coefficient may come out negative.
 #[must_use]
 pub fn through(p: (f64, f64), q: (f64, f64)) -> TwoTerm {
-    let (f1, f2) = (p.0 * 1e-6, q.0 * 1e-6);
-    let (s1, s2) = (libm::sqrt(f1), libm::sqrt(f2));
+    let (k1, k2) = through_of((p.0 * 1e-6, p.1), (q.0 * 1e-6, q.1));
+    TwoTerm { k1, k2 }
+}
+
+/// The same over any scalar: `k1` in dB/m/√MHz and `k2` in dB/m/MHz through two points in MHz and
+/// dB/m.
+pub fn through_of<T: Real>(p: (T, T), q: (T, T)) -> (T, T) {
+    let (s1, s2) = (p.0.sqrt(), q.0.sqrt());
     // divide each equation by √f: a/√f = k1 + k2 √f
     let (y1, y2) = (p.1 / s1, q.1 / s2);
-    let k2 = (y2 - y1) / (s2 - s1);
-    TwoTerm {
-        k1: y1 - k2 * s1,
-        k2,
-    }
+    let k2 = ((y2 - y1) / (s2 - s1)).step("k2, dB/m/MHz");
+    ((y1 - k2 * s1).step("k1, dB/m/√MHz"), k2)
 }
 
 /// A least-squares fit of the two-term law.

@@ -15,6 +15,8 @@ pub(crate) struct Quals {
     pub(crate) on: Vec<Name>,
     pub(crate) at_temperature: Option<Measure>,
     temperature: Option<Val>,
+    /// Whether a temperature is used here.
+    warm: bool,
     pub(crate) at_frequency: Option<f64>,
     pub(crate) said: Said,
     /// The words that have a meaning in the statement.
@@ -28,6 +30,7 @@ impl Default for Quals {
             on: Vec::new(),
             at_temperature: None,
             temperature: None,
+            warm: false,
             at_frequency: None,
             said: Said::default(),
             takes: OF_FIGURES,
@@ -36,6 +39,14 @@ impl Default for Quals {
 }
 
 impl Quals {
+    /// Of something whose temperature takes part.
+    pub(crate) fn warm() -> Self {
+        Quals {
+            warm: true,
+            ..Quals::default()
+        }
+    }
+
     /// Those of a statement that does not take all that figures can have.
     pub(crate) fn of(context: Context, word: &str) -> Quals {
         Quals {
@@ -198,6 +209,9 @@ impl Quals {
                         Some(v) if v.q.dim == Dim::Frequency => {
                             self.at_frequency = cx.frequency(&v, "a frequency")
                         }
+                        Some(v) if !self.warm && v.q.dim == Dim::Temperature => {
+                            cold(cx, &v);
+                        }
                         Some(v) => {
                             self.at_temperature = cx.temperature(&v);
                             self.temperature = self.at_temperature.map(|_| v);
@@ -325,6 +339,19 @@ fn without(stmt: Stmt<'_>, word: Span) -> Option<Span> {
         Some(next) if comma(i - 1) && !comma(i) => Span::new(word.start, next.span.start),
         _ => Span::new(atoms[i - 1].span.end, word.end),
     })
+}
+
+/// Says that a temperature is not used.
+fn cold(cx: &mut Cx<'_>, v: &Val) {
+    cx.push(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            v.loc,
+            "No result would use this temperature.",
+        )
+        .at("not used")
+        .help("A run, a jumper, a tail, a device and the loss of a cable have one; a rating says `ambient 40 °C`."),
+    );
 }
 
 /// Points out figures of one thing that hold at once and differ: only the first is used.

@@ -111,7 +111,7 @@ fn bands_of_a_figure_stand_without_commas() {
         let right = format!("station s {{ {mended} }}");
         let mut found = told(&text);
         assert!(!found.is_empty(), "{line}");
-        // each comma is told, with what takes it away
+        // each comma has its finding and its fix
         while let Some(d) = found.pop() {
             assert_eq!(d.code.id, "unexpected-word", "{line}: {}", d.message);
             assert!(

@@ -41,3 +41,28 @@ fn a_level_made_of_named_values_has_its_uncertainty_in_db() {
     let (half, _) = l["less"].half.expect("a half-width");
     assert_eq!(half.dim, downlead_quantity::Dim::Decibel);
 }
+
+#[test]
+fn a_stated_uncertainty_adds_to_that_of_the_named_values() {
+    let l = lets(
+        "let tower = 30 m ± 0.3 m\nlet sum = tower + 2 m ± 0.4 m\nlet p = 40 dBm ± 0.3 dB\nlet q = p + 1 dB ± 0.4 dB\n",
+    );
+    let rect = 3f64.sqrt();
+    assert!((l["sum"].standard() - 0.5 / rect).abs() < 1e-12);
+    assert!(!l["sum"].is_rectangular());
+    assert!((l["q"].standard() - 0.5 / rect).abs() < 1e-12);
+}
+
+#[test]
+fn ends_of_an_interval_have_no_uncertainty_of_their_own() {
+    let mut lets = Lets::default();
+    let mut found = Vec::new();
+    for p in File::parse("let a = 1 m ± 0.1 m\nlet b = a to 3 m\nlet c = 0.5 m to a\n").items() {
+        let (v, diags) = lower_let(&p.item, &lets);
+        found.extend(diags.into_iter().map(|d| d.code.id));
+        if let Some((name, v)) = v {
+            lets.insert(name.text, v);
+        }
+    }
+    assert_eq!(found, ["uncertainty-not-used", "uncertainty-not-used"]);
+}

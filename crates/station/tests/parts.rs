@@ -48,7 +48,7 @@ fn parts_with_a_direction_can_be_reversed() {
         assert!(device(line).reversed, "{line}");
     }
     assert!(!device("isolator IS1 0.5 dB, isolation 25 dB").reversed);
-    // of a file it is said of the file, before or behind it
+    // with a file it belongs to the file, before or after it
     for line in [
         "isolator IS1 from \"i.s2p\" reversed",
         "isolator IS1 reversed from \"i.s2p\"",

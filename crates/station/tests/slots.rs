@@ -550,3 +550,27 @@ fn a_percentage_of_a_level_or_gain_is_one_of_its_power() {
     // a voltage counts twice
     assert!((u("station", "receiver RX1 0.25 uV ± 5 %") - expected).abs() < 1e-6);
 }
+
+#[test]
+fn a_temperature_that_no_result_uses_is_refused() {
+    for line in [
+        "antenna A1 4.5 dBi, at 15 °C ± 5 °C",
+        "transmitter TX1 9 W carrier, at 25 °C",
+        "load DL1, return-loss 30 dB, at 15 °C",
+        "run M1 46 m of x, added 1 dB at 10 °C",
+        "protector P1 { loss 0.1 dB at 15 °C }",
+        "protector P1 { loss 0.1 dB; voltage 400 V at 40 °C }",
+        "protector P1 { loss 0.1 dB; rating 400 W at 40 °C }",
+    ] {
+        let (_, d) = lowered(&wrap("station", line));
+        assert_eq!(d.len(), 1, "{line}: {d:?}");
+        assert!(d[0].message.contains("temperature"), "{}", d[0].message);
+    }
+    for line in [
+        "run M1 46 m of x, added 1 dB, at 10 °C",
+        "protector P1 0.1 dB, at 15 °C",
+    ] {
+        let (_, d) = lowered(&wrap("station", line));
+        assert!(d.is_empty(), "{line}: {d:?}");
+    }
+}

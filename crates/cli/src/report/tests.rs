@@ -68,6 +68,8 @@ pub(crate) fn made() -> Report {
         sensitivity_dbm: None,
         noise_figure_db: None,
         antenna_mean_w: None,
+        sensitivity_uncertainty_db: None,
+        noise_figure_uncertainty_db: None,
         taps: Vec::new(),
         limits: vec![LimitReport {
             quantity: "erp",

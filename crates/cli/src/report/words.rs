@@ -231,7 +231,11 @@ pub(crate) fn totals(chain: &ChainReport, band: &BandReport) -> Vec<(&'static st
         ));
     }
     if let Some(dbm) = band.sensitivity_dbm {
-        out.push(("sensitivity", format!("{dbm:.1} dBm at the antenna")));
+        let u = band.sensitivity_uncertainty_db.unwrap_or(0.0);
+        out.push((
+            "sensitivity",
+            format!("{dbm:.1} dBm ± {} at the antenna", db(u)),
+        ));
     }
     if let Some(nf) = band.noise_figure_db {
         out.push(("noise figure", format!("{} at the antenna", db(nf))));

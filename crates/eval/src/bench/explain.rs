@@ -1,11 +1,12 @@
 //! A session's numbers back to readings and sheets, in steps a pocket calculator can follow.
 
-use downlead_physics::measure::{BaselineUse, Source, Term, Verdict};
-use downlead_quantity::{db, decibel_signed, frequency, number};
+use downlead_physics::measure::{BaselineUse, Comparison, Source, Term, Verdict};
+use downlead_quantity::{db, decibel_signed, frequency, number, to_db};
 use downlead_station::session::{LengthBy, LengthReading};
 
-use super::result::{BenchCell, Method, SessionResult};
+use super::result::{BenchCell, BenchPiece, Expected, Method, SessionResult};
 use crate::explain::Derivation;
+use crate::explain::numbers::{NOTHING_DB, decibels, op};
 
 /// A contribution to a measured loss in words; `meters` are the instruments' names.
 #[must_use]
@@ -62,54 +63,12 @@ impl SessionResult {
             cell.rows.first().copied(),
         );
         d = self.measured(cell, d);
-        d.steps.push(doubt(cell, &self.meters));
+        d.steps.extend(measured_uncertainty(cell, &self.meters));
         if let Some(e) = cell.expected {
-            let cable = Derivation::leaf(
-                format!("{} of {}", length(piece.length_m), piece.cable),
-                db(e.db - e.joins_db),
-                Some(format!("at {} °C", number(piece.celsius, 1))),
-                Some(piece.loc),
-            );
-            let joins = Derivation::leaf("its joins", db(e.joins_db), None, Some(piece.loc));
-            d.steps.push(
-                Derivation::leaf(
-                    "expected loss",
-                    format!("{} ± {}", db(e.db), db(2.0 * e.u_db)),
-                    None,
-                    Some(piece.loc),
-                )
-                .by(
-                    "cable + joins",
-                    format!("{} + {}", db(e.db - e.joins_db), db(e.joins_db)),
-                )
-                .with(cable)
-                .with(joins),
-            );
+            d.steps.push(expected(e, piece));
         }
         if let (Some(x), Some(e)) = (&cell.comparison, cell.expected) {
-            d.steps.push(
-                Derivation::leaf(
-                    "verdict (differs beyond its doubt; cannot tell where that is more than half of the expected loss)",
-                    format!(
-                        "{}: {} with a doubt of {}",
-                        verdict_word(x.verdict),
-                        decibel_signed(x.difference_db),
-                        db(x.expanded_db)
-                    ),
-                    None,
-                    None,
-                )
-                .by(
-                    "measured − expected; U = √(U_m² + U_e²)",
-                    format!(
-                        "{} − {}; √({}² + {}²)",
-                        db(cell.measured.db),
-                        db(e.db),
-                        number(cell.measured.expanded_db, 3),
-                        number(2.0 * e.u_db, 3)
-                    ),
-                ),
-            );
+            d.steps.push(compared(cell, *x, e));
         }
         if let Some(p) = cell.per_length {
             let joins = cell.expected.map_or(0.0, |e| e.joins_db);
@@ -123,7 +82,7 @@ impl SessionResult {
                         if p.trusted {
                             ""
                         } else {
-                            ", not to be relied on: the loss is less than five times its doubt"
+                            ", not to be relied on: the loss is less than five times its uncertainty"
                         }
                     ),
                     None,
@@ -133,8 +92,8 @@ impl SessionResult {
                     "100 (loss − joins) / length",
                     format!(
                         "100 × ({} − {}) / {}",
-                        db(cell.measured.db),
-                        db(joins),
+                        decibels(cell.measured.db),
+                        decibels(joins),
                         length(piece.length_m)
                     ),
                 ),
@@ -162,10 +121,10 @@ impl SessionResult {
                                     watts_words(a.0),
                                     watts_words(z.0),
                                     watts_words(a.0),
-                                    number(minutes, 2),
-                                    number(a.1, 2),
-                                    number(z.1, 2),
-                                    number(a.1, 2)
+                                    op(minutes),
+                                    op(a.1),
+                                    op(z.1),
+                                    op(a.1)
                                 ),
                             ),
                             _ => step,
@@ -174,18 +133,31 @@ impl SessionResult {
                     BaselineUse::Nearest(_) => step.by("the nearest baseline", ""),
                     BaselineUse::Only(_) => step.by("the only baseline", ""),
                 };
+                let ratio = format!(
+                    "10 log10({} / {})",
+                    watts_words(b.watts),
+                    watts_words(watts)
+                );
+                // adapters that were in one of the two states only
+                let adapters = cell.measured.db - to_db(b.watts / watts);
+                if adapters.abs() < NOTHING_DB {
+                    return d.by("10 log10(P0 / P1)", ratio).with(step);
+                }
+                let sign = if adapters < 0.0 { "−" } else { "+" };
                 d.by(
-                    "10 log10(P0 / P1), less adapters",
-                    format!(
-                        "10 log10({} / {})",
-                        watts_words(b.watts),
-                        watts_words(watts)
-                    ),
+                    "10 log10(P0 / P1) and what adapters change",
+                    format!("{ratio} {sign} {}", decibels(adapters.abs())),
                 )
                 .with(step)
+                .with(Derivation::leaf(
+                    "adapters in one of the two states only",
+                    decibels(adapters),
+                    None,
+                    None,
+                ))
             }
             Method::TwoMeters { .. } => d.by(
-                "10 log10(P_near / P_far), by their ratio one behind the other",
+                "10 log10(P_near / P_far), by their ratio when one follows the other",
                 "",
             ),
             Method::OpenShort => d.by("(RL_open + RL_short) / 4", ""),
@@ -235,6 +207,7 @@ impl SessionResult {
         let velocity = l.metres / (LIGHT * seconds);
         let (factor, sign, value) = shown;
         let metres = |v: f64| format!("{} m", number(v, 3));
+        let long = |v: f64| format!("{} m", op(v));
         let mut d = Derivation::leaf(
             format!("length of {} by its waves", piece.name),
             format!("{} ± {}", metres(l.metres), metres(2.0 * l.u_metres)),
@@ -254,21 +227,17 @@ impl SessionResult {
                 Derivation::leaf(
                     "against the tape",
                     format!(
-                        "{}: {} with a doubt of {}",
-                        verdict_word(t.verdict),
+                        "{} with an uncertainty of {}: {}",
                         metres(t.difference_m),
-                        metres(t.expanded_m)
+                        metres(t.expanded_m),
+                        verdict_word(t.verdict)
                     ),
                     None,
                     Some(piece.loc),
                 )
                 .by(
                     "waves − tape",
-                    format!(
-                        "{} − {}",
-                        metres(l.metres),
-                        metres(l.metres - t.difference_m)
-                    ),
+                    format!("{} − {}", long(l.metres), long(l.metres - t.difference_m)),
                 ),
             );
         }
@@ -279,26 +248,95 @@ impl SessionResult {
 /// Speed of light, m/s (SI, exact).
 const LIGHT: f64 = 299_792_458.0;
 
-/// One digit more than a meter shows, so that the loss can be checked by hand.
+/// Watts as an operand.
 fn watts_words(w: f64) -> String {
-    format!("{} W", number(w, 3))
+    format!("{} W", op(w))
 }
 
 fn length(l: Option<(f64, f64)>) -> String {
+    l.map_or_else(|| "1 m".to_owned(), |(m, _)| format!("{} m", op(m)))
+}
+
+/// What the cable and its joins promise.
+fn expected(e: Expected, piece: &BenchPiece) -> Derivation {
+    let of = length_words(piece.length_m);
+    let cable = Derivation::leaf(
+        format!("{of} of {}", piece.cable),
+        decibels(e.db - e.joins_db),
+        Some(format!("at {} °C", number(piece.celsius, 1))),
+        Some(piece.loc),
+    );
+    let joins = Derivation::leaf("its joins", decibels(e.joins_db), None, Some(piece.loc));
+    Derivation::leaf(
+        "expected loss",
+        format!("{} ± {}", db(e.db), db(2.0 * e.u_db)),
+        None,
+        Some(piece.loc),
+    )
+    .by(
+        "cable + joins",
+        format!("{} + {}", decibels(e.db - e.joins_db), decibels(e.joins_db)),
+    )
+    .with(cable)
+    .with(joins)
+}
+
+fn length_words(l: Option<(f64, f64)>) -> String {
     l.map_or_else(
         || "its length".to_owned(),
         |(m, _)| format!("{} m", number(m, 3)),
     )
 }
 
-fn doubt(cell: &BenchCell, meters: &[Box<str>]) -> Derivation {
+/// Measured against expected.
+fn compared(cell: &BenchCell, x: Comparison, e: Expected) -> Derivation {
+    let m = cell.measured.towards(e.db).expanded_db;
+    let u = Derivation::leaf(
+        "uncertainty of the difference",
+        decibels(x.expanded_db),
+        None,
+        None,
+    );
+    let alone = libm::hypot(m, 2.0 * e.u_db);
+    let u = if (alone / x.expanded_db - 1.0).abs() < 1e-6 {
+        u.by(
+            "√(U² measured + U² expected)",
+            format!("√({}² + {}²)", op(m), op(2.0 * e.u_db)),
+        )
+    } else {
+        // an instrument or a cable that both rest on counts once
+        u.by(
+            "√(U² measured + U² expected), with what both share taken once",
+            "",
+        )
+    };
+    Derivation::leaf(
+        "measured less expected",
+        format!(
+            "{} with an uncertainty of {}: {}",
+            decibel_signed(x.difference_db),
+            db(x.expanded_db),
+            verdict_word(x.verdict)
+        ),
+        None,
+        None,
+    )
+    .by(
+        "measured − expected; differs beyond its uncertainty, cannot tell where that is more than half of the expected loss",
+        format!("{} − {}", decibels(cell.measured.db), decibels(e.db)),
+    )
+    .with(u)
+}
+
+/// The uncertainty of a measured loss from its causes; none where nothing is uncertain.
+fn measured_uncertainty(cell: &BenchCell, meters: &[Box<str>]) -> Option<Derivation> {
     let parts: Vec<(String, f64)> = merged(&cell.budget, meters);
-    let squares: Vec<String> = parts
-        .iter()
-        .map(|(_, u)| format!("{}²", number(*u, 3)))
-        .collect();
+    if parts.is_empty() || cell.measured.expanded_db <= 0.0 {
+        return None;
+    }
+    let squares: Vec<String> = parts.iter().map(|(_, u)| format!("{}²", op(*u))).collect();
     let mut d = Derivation::leaf(
-        "doubt of the measured loss",
+        "uncertainty of the measured loss",
         format!(
             "{} (k = {})",
             db(cell.measured.expanded_db),
@@ -309,16 +347,13 @@ fn doubt(cell: &BenchCell, meters: &[Box<str>]) -> Derivation {
     )
     .by(
         "k √(Σ u²)",
-        format!(
-            "{} × √({})",
-            number(cell.measured.k, 2),
-            squares.join(" + ")
-        ),
+        format!("{} × √({})", op(cell.measured.k), squares.join(" + ")),
     );
     for (what, u) in parts {
-        d.steps.push(Derivation::leaf(what, db(u), None, None));
+        d.steps
+            .push(Derivation::leaf(what, decibels(u), None, None));
     }
-    d
+    Some(d)
 }
 
 /// Standard contributions by what they are, largest first; those of several readings together.

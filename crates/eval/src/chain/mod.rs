@@ -9,9 +9,12 @@ mod taps;
 mod transmit;
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_physics::net::Network;
+use downlead_physics::net::evaluate::Evaluation;
+use downlead_physics::net::noise::Receiving;
 use downlead_quantity::w_to_dbm;
 use downlead_station::Env;
-use downlead_station::model::{Chain, Direction, Name, Node, Station};
+use downlead_station::model::{Branch, Chain, Direction, Name, Node, Station, Step};
 
 use crate::assume::{Assumed, Assumptions};
 use crate::element::Build;
@@ -23,6 +26,7 @@ use stretch::stretch;
 pub(crate) use antenna::gain_at;
 pub(crate) use feed::{Feed, physics_mode};
 pub(crate) use stretch::{Ending, Stretch};
+pub(crate) use sum::budget_item;
 pub(crate) use transmit::{NodeState, Reached, colder};
 
 /// What evaluating a chain needs.
@@ -37,6 +41,26 @@ pub(crate) struct Cx<'m> {
 /// other, so the cost goes with the square.
 const MOST_PARTS: usize = 400;
 
+/// A chain at a point with all that its numbers were made of.
+pub(crate) struct Computed<'m> {
+    pub(crate) result: BandResult,
+    /// Its parts as a network.
+    pub(crate) net: Network,
+    /// Means and uncertainties of that.
+    pub(crate) evaluation: Evaluation,
+    /// The elements that the network's parts belong to, in the same order.
+    pub(crate) stretch: Stretch<'m>,
+    /// Whose each cause, phase and input is.
+    pub(crate) wiring: crate::wiring::Wiring<'m>,
+    /// What was known at each statement.
+    pub(crate) states: Vec<(Loc, &'m Node, NodeState<'m>)>,
+    /// The network with the fields of all antennas in phase, where their feeds' lengths say
+    /// otherwise and a limit asks.
+    pub(crate) in_phase: Option<Evaluation>,
+    /// The stages of a receive chain whose noise figure is known.
+    pub(crate) noise: Option<Receiving>,
+}
+
 /// Evaluates the chain at a point.
 pub(crate) fn evaluate<'m>(
     cx: &Cx<'m>,
@@ -44,6 +68,16 @@ pub(crate) fn evaluate<'m>(
     point: &Point,
     out: &mut Vec<Diagnostic>,
 ) -> BandResult {
+    compute(cx, stops, point, out).result
+}
+
+/// Evaluates the chain at a point and keeps what that was made of.
+pub(crate) fn compute<'m>(
+    cx: &Cx<'m>,
+    stops: &[Stop<'m>],
+    point: &Point,
+    out: &mut Vec<Diagnostic>,
+) -> Computed<'m> {
     let mut b = Build {
         station: cx.station,
         env: cx.env,
@@ -56,8 +90,11 @@ pub(crate) fn evaluate<'m>(
         assumed: Assumptions::default(),
         diags: Vec::new(),
     };
-    let mut s = stretch(cx, &mut b, stops, out, false);
-    let count = s.count();
+    // before anything is built: what has too many parts costs nothing
+    let count = parts_in(stops);
+    let few: &[Stop<'m>] = if count > MOST_PARTS { &[] } else { stops };
+    let mut s = stretch(cx, &mut b, few, out, false);
+    let count = count.max(s.count());
     if count > MOST_PARTS {
         out.push(
             Diagnostic::new(
@@ -87,15 +124,26 @@ pub(crate) fn evaluate<'m>(
         diags: std::mem::take(&mut b.diags),
         wiring: std::mem::take(&mut b.wiring),
         evaluated: None,
+        in_phase: None,
+        noise: None,
         taps: Vec::new(),
         largest: None,
     };
-    let result = match cx.direction {
+    let (result, net, evaluation) = match cx.direction {
         Direction::Transmit => r.transmit(&mut s, stops, out),
         Direction::Receive => r.receive(&mut s, stops),
     };
     out.append(&mut r.diags);
-    result
+    Computed {
+        result,
+        net,
+        evaluation,
+        stretch: s,
+        wiring: r.wiring,
+        states: r.states,
+        in_phase: r.in_phase,
+        noise: r.noise,
+    }
 }
 
 pub(crate) struct Run<'m, 'c> {
@@ -110,9 +158,36 @@ pub(crate) struct Run<'m, 'c> {
     /// What comes out elsewhere than at the antenna.
     pub(crate) taps: Vec<crate::result::TapResult>,
     /// The network evaluated, for probabilities.
-    pub(crate) evaluated: Option<downlead_physics::net::evaluate::Evaluation>,
+    pub(crate) evaluated: Option<Evaluation>,
+    /// The same with the fields of all antennas in phase, where their feeds' lengths say otherwise.
+    pub(crate) in_phase: Option<Evaluation>,
+    /// The stages of a receive chain.
+    pub(crate) noise: Option<Receiving>,
     /// Largest reflection the source can see.
     largest: Option<f64>,
+}
+
+/// Parts of a walk, branches included.
+fn parts_in(stops: &[Stop<'_>]) -> usize {
+    fn of_steps(steps: &[Step]) -> usize {
+        let inside = |b: &[Branch]| b.iter().map(|b| of_steps(&b.steps)).sum::<usize>();
+        steps
+            .iter()
+            .map(|s| match s {
+                Step::Use { branches, .. } | Step::Part { branches, .. } => 1 + inside(branches),
+                _ => 0,
+            })
+            .sum()
+    }
+    stops
+        .iter()
+        .map(|s| match s {
+            Stop::Part { branches, .. } => {
+                1 + branches.iter().map(|b| of_steps(&b.steps)).sum::<usize>()
+            }
+            _ => 0,
+        })
+        .sum()
 }
 
 /// Names of bands a statement holds on: none means all.

@@ -2,11 +2,11 @@
 
 use downlead_base::Loc;
 use downlead_physics::mismatch::swr_from_gamma;
-use downlead_physics::net::evaluate::Quantity;
+use downlead_physics::net::evaluate::{Evaluation, Quantity, noise_figure};
 use downlead_physics::net::input::Input;
+use downlead_physics::net::noise::{Receiving, Stage};
 use downlead_physics::net::part::{Load, Part as Net};
 use downlead_physics::net::{Fields, Network};
-use downlead_physics::noise::{Stage, cascade_noise_figure};
 use downlead_quantity::dbm_to_w;
 use downlead_station::model::{Basis, Part, PartData, PartKind};
 
@@ -20,7 +20,11 @@ use crate::verdict;
 use crate::walk::Stop;
 
 impl<'m> Run<'m, '_> {
-    pub(super) fn receive(&mut self, s: &mut Stretch<'m>, stops: &[Stop<'m>]) -> BandResult {
+    pub(super) fn receive(
+        &mut self,
+        s: &mut Stretch<'m>,
+        stops: &[Stop<'m>],
+    ) -> (BandResult, Network, Evaluation) {
         let antenna = stops.iter().find_map(|x| match x {
             Stop::Part { part, loc, .. } if part.kind == PartKind::Antenna => match &part.data {
                 PartData::Antenna(a) => Some((*part, &**a, *loc)),
@@ -50,16 +54,16 @@ impl<'m> Run<'m, '_> {
         // what comes back from the antenna is part of every loss after it
         let wave_unknown = wave.is_none();
         let all_known = s.complete && !wave_unknown;
-        let matched: f64 = s.elements.iter().map(|e| e.loss_db).sum();
         // the antenna is a source of its own reflection; what it could deliver to a load that
         // takes most from it is 1 W
+        let stages = self.stages(s);
         let mut feed = s.wired();
         feed.parts
             .insert(0, Net::Source(wave.unwrap_or(Load::Matched)));
         let net = Network {
             hz: self.point.hz,
             level: Input::exact("power, dBW", 0.0),
-            inputs: std::mem::take(&mut self.wiring.inputs),
+            inputs: self.wiring.inputs.clone(),
             feed,
             phased: false,
             fields: Fields::InPhase,
@@ -79,21 +83,36 @@ impl<'m> Run<'m, '_> {
             },
             _ => None,
         };
-        let needed = receiver
-            .and_then(|(_, r, _)| r.sensitivity)
-            .map(|m| m.value);
-        let nf = receiver
-            .and_then(|(_, r, _)| r.noise_figure)
-            .map(|nf| (noise_figure(s, total - matched, nf.value), nf.value));
+        let needed = receiver.and_then(|(_, r, _)| r.sensitivity);
+        let nf = receiver.and_then(|(_, r, _)| r.noise_figure).map(|own| {
+            // what reflections cost lies where they are
+            let mut stages = stages;
+            for (i, (stage, e)) in stages.iter_mut().zip(&s.elements).enumerate() {
+                stage.reflected_db = lost(i + 2) - lost(i + 1) - e.loss_db;
+            }
+            let chain = Receiving {
+                reflected_db: lost(1),
+                stages,
+                receiver: self.wiring.noise(&own, s.elements.len()),
+            };
+            let found = noise_figure(&chain, self.point.hz, &self.wiring.inputs);
+            self.noise = Some(chain);
+            (found, own)
+        });
         let active = s.elements.iter().any(|e| e.loss_db < 0.0);
         // with a preamplifier the sensitivity follows the noise figure; without, the loss
         let sensitivity = match (needed, nf) {
-            (Some(n), Some((system, own))) if active => Some(n + system - own),
-            (Some(n), _) if !active => Some(n + total),
+            (Some(n), Some((noise, _))) if active => {
+                Some((n.value + noise[1].0, libm::hypot(n.u, noise[1].1)))
+            }
+            (Some(n), _) if !active => {
+                let u = e.output(Quantity::Delivered).map_or(0.0, |o| o.u);
+                Some((n.value + total, libm::hypot(n.u, u)))
+            }
             _ => None,
         }
         .filter(|_| all_known);
-        let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l - lost));
+        let level = |lost: f64| sensitivity.map_or(f64::NAN, |l| dbm_to_w(l.0 - lost));
         let row = |this: &mut Self,
                    part: Option<&'m Part>,
                    e: Option<&Element<'m>>,
@@ -167,29 +186,30 @@ impl<'m> Run<'m, '_> {
             dipole: false,
         };
         let mut result = self.result(&net, &e, Quantity::Delivered, complete, &reached, total);
-        result.sensitivity_dbm = sensitivity;
-        result.noise_figure_db = nf.map(|n| n.0).filter(|_| all_known);
+        result.sensitivity_dbm = sensitivity.map(|l| l.0);
+        result.sensitivity_u_db = sensitivity.map(|l| 2.0 * l.1);
+        let system = nf.map(|n| n.0[0]).filter(|_| all_known);
+        result.noise_figure_db = system.map(|n| n.0);
+        result.noise_figure_u_db = system.map(|n| 2.0 * n.1);
         result.swr = 1.0;
         result.swr_worst = None;
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
-        result
+        (result, net, e)
     }
 }
 
-/// Noise figure of the system at the antenna, dB: what reflections cost comes before the first
-/// stage.
-fn noise_figure(s: &Stretch<'_>, reflected_db: f64, receiver_db: f64) -> f64 {
-    let mut all = vec![Stage::passive(reflected_db.max(0.0), 290.0)];
-    all.extend(s.elements.iter().map(|e| match e.noise_figure {
-        Some(nf) => Stage {
-            gain_db: -e.loss_db,
-            noise_figure_db: nf,
-        },
-        None => Stage::passive(e.loss_db, e.celsius + 273.15),
-    }));
-    all.push(Stage {
-        gain_db: 0.0,
-        noise_figure_db: receiver_db,
-    });
-    cascade_noise_figure(&all)
+impl<'m> Run<'m, '_> {
+    /// The stages of a receiving chain, what each loses and the noise it adds.
+    fn stages(&mut self, s: &Stretch<'m>) -> Vec<Stage> {
+        s.elements
+            .iter()
+            .enumerate()
+            .map(|(i, e)| Stage {
+                part: e.net.clone(),
+                figure: e.noise_figure.map(|nf| self.wiring.noise(&nf, i)),
+                kelvin: e.celsius + 273.15,
+                reflected_db: 0.0,
+            })
+            .collect()
+    }
 }

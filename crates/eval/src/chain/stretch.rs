@@ -1,6 +1,7 @@
 //! The parts between a source and an end, as elements and as a network.
 
 use downlead_base::{Diagnostic, Loc, codes};
+use downlead_station::Env;
 use downlead_station::model::{Antenna, Branch, Direction, Node, Part, PartData, PartKind, Step};
 
 use downlead_physics::net::part::{End, Gain, Load, Part as Net, Stretch as Wired};
@@ -113,7 +114,8 @@ pub(super) fn stretch<'m>(
                         b.backwards = port.is_none() && against(cx, part);
                         b.reversed = false;
                         let e = b.part(part, port, loc);
-                        if b.backwards && !b.reversed {
+                        let turned = part.kind != PartKind::Coupler && b.backwards != b.reversed;
+                        if turned {
                             out.push(passed_backwards(part, &e, loc));
                         }
                         b.backwards = false;
@@ -128,6 +130,11 @@ pub(super) fn stretch<'m>(
                         s.branches.push(branch(cx, b, part, br, out));
                     }
                     b.alike = outer;
+                    if let Some(d) = branch_count(part, b.env, loc, s.branches.len()) {
+                        out.push(d);
+                        s.complete = false;
+                        s.gap.get_or_insert(s.elements.len().saturating_sub(1));
+                    }
                 }
             }
         }
@@ -156,6 +163,38 @@ fn branch<'m>(
     }
     let tag = divider.tag.as_ref().map_or("divider", |t| &t.text);
     (format!("{tag}/{}", br.name).into(), s)
+}
+
+/// A divider of other ways than the chain has branches: how the power divides is then not known.
+fn branch_count(part: &Part, env: &Env, chain: Loc, branches: usize) -> Option<Diagnostic> {
+    let PartData::Device(d) = &part.data else {
+        return None;
+    };
+    let class = d.class.as_ref().and_then(|n| env.device(&n.text));
+    let base = class.map(|c| &c.device);
+    let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2) as usize;
+    let tee = d.tee || base.is_some_and(|b| b.tee);
+    // the ports of a junction are its branches, unless the text counts them
+    let counted = d.ways.is_some() || base.is_some_and(|b| b.ways.is_some());
+    if ways == branches || tee && !counted {
+        return None;
+    }
+    let name = part
+        .tag
+        .as_ref()
+        .map_or_else(|| "The divider".to_owned(), |t| t.text.to_string());
+    Some(
+        Diagnostic::new(
+            &codes::BRANCH_COUNT,
+            chain,
+            format!("{name} divides among {ways} branches, and the chain has {branches} there: how the power divides is not known."),
+        )
+        .at(format!("{branches} branches"))
+        .also(part.loc, format!("{ways} ways"))
+        .help(format!(
+            "Write `{branches} way` (with a share for each branch where they are unequal), or end what is not used in a branch with a `load`."
+        )),
+    )
 }
 
 /// Whether an isolator or circulator lies the other way round than the chain walks: a part that a
@@ -188,22 +227,26 @@ fn goes_through(steps: &[Step], tag: &str) -> bool {
 fn passed_backwards(part: &Part, e: &Element<'_>, chain: Loc) -> Diagnostic {
     let what = part.kind.with_article();
     let name = e.subject();
-    let message = if e.complete {
+    let loses = if e.complete {
         format!(
-            "{name} is {what} that passes power towards the antenna, and this receive chain goes through it backwards: it loses its isolation of {}.",
+            "it loses its isolation of {}.",
             downlead_quantity::db(e.loss_db)
         )
     } else {
-        format!(
-            "{name} is {what} that passes power towards the antenna, and this receive chain goes through it backwards: it loses its isolation, which is not stated, so the loss is not known."
-        )
+        "what passes it that way is not stated, so the loss is not known.".to_owned()
     };
-    Diagnostic::new(&codes::PASSED_BACKWARDS, chain, message)
-        .at("passed backwards")
-        .also(e.who, "where it is defined")
-        .help(
-            "Take the receiver's way off before it, for example at a duplexer after the isolator.",
-        )
+    let mut d = Diagnostic::new(
+        &codes::PASSED_BACKWARDS,
+        chain,
+        format!("{name} is {what}, and this chain goes through it backwards: {loses}"),
+    )
+    .at("passed backwards")
+    .also(e.who, "where it is defined")
+    .help("Take `reversed` off if it lies the right way; else take the receiver's way off before it, for example at a duplexer after the isolator.");
+    if !e.complete {
+        d.severity = downlead_base::Severity::Error;
+    }
+    d
 }
 
 impl<'m> Stretch<'m> {

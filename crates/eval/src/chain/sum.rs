@@ -24,7 +24,7 @@ impl<'m> Run<'m, '_> {
             .budget
             .terms
             .iter()
-            .map(|(c, v)| item(c, v.abs()))
+            .map(|(c, v)| budget_item(c, v.abs()))
             .collect();
         budget.sort_by(|a, b| b.standard_db.total_cmp(&a.standard_db));
         let output = e.output(judged);
@@ -35,9 +35,12 @@ impl<'m> Run<'m, '_> {
         // beyond what any passive part can deliver there is nothing
         let most = self.most_db(net, e, judged);
         let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
+        let delivered = e.output(Quantity::Delivered).map_or(0.0, |o| o.mean);
         let worst = net
             .reach(e)
-            .map(|(least, most)| [total + (mean - most), total + (mean - least)])
+            .map(|(least, most)| [total + (delivered - most), total + (delivered - least)])
+            // the mean over uncertain figures may lie beside the values at the stated ones
+            .map(|[low, high]| [low.min(total), high.max(total)])
             .filter(|w| w[1] - w[0] > 5e-4);
         let back = e.output(Quantity::Back(0)).map_or(0.0, |o| o.mean);
         let gamma = libm::sqrt(back.clamp(0.0, 1.0));
@@ -72,6 +75,8 @@ impl<'m> Run<'m, '_> {
             swr_worst: (w > n * 1.001).then_some(w),
             sensitivity_dbm: None,
             noise_figure_db: None,
+            sensitivity_u_db: None,
+            noise_figure_u_db: None,
             mean_w: None,
             limits: Box::default(),
             readings: Box::default(),
@@ -89,6 +94,11 @@ impl<'m> Run<'m, '_> {
         let Some(o) = e.output(judged) else {
             return f64::INFINITY;
         };
+        // several antennas add their fields, and an amplifier has a gain: no such bound holds
+        let branches = matches!(net.feed.end, End::Branches { .. });
+        if branches || self.nodes.iter().any(|n| n.matched_db < 0.0) {
+            return f64::INFINITY;
+        }
         let delivered = e.output(Quantity::Delivered).map_or(o.mean, |d| d.mean);
         let mut gain = o.mean - delivered;
         // how the power divides among several antennas, and how their fields meet, is uncertain too
@@ -117,7 +127,7 @@ fn reached_by(b: &crate::cause::Budget<'_>) -> f64 {
     )
 }
 
-fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
+pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
     let named = |n: &str| CauseName::Named(n.into());
     let (cause, name) = match c {
         Cause::Power(l) => (Doubted::Power, CauseName::At(*l)),
@@ -132,6 +142,7 @@ fn item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
         Cause::Coupling(l) => (Doubted::Coupling, CauseName::At(*l)),
         Cause::Share(l, _) => (Doubted::Share, CauseName::At(*l)),
+        Cause::Noise(_) => (Doubted::Noise, CauseName::None),
         Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
         Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
         Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),

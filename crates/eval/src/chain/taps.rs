@@ -15,6 +15,10 @@ use crate::result::TapResult;
 /// 20/ln 10/√2.
 const DB_PER_REFLECTION: f64 = 6.141_851_463_713_754;
 
+/// A rejection stated at one frequency holds within 0.2 % of it: notches are narrow (common
+/// practice).
+const NEAR: f64 = 1.002;
+
 impl<'m> Run<'m, '_> {
     /// Notes the taps of a part that lies between two nodes of the network.
     pub(super) fn taps(&mut self, e: &Element<'m>, v: &Evaluation, before: usize, after: usize) {
@@ -31,7 +35,14 @@ impl<'m> Run<'m, '_> {
         if part.kind == PartKind::Coupler
             && let Some(c) = d.coupling.or(class.and_then(|b| b.coupling))
         {
-            self.tap(who, e.chain, "coupled", v, before, &c, 0.0);
+            let reversed = d.reversed || class.is_some_and(|b| b.reversed);
+            self.side_arm(
+                (who, e.chain),
+                v,
+                if reversed { after } else { before },
+                &c,
+                reversed,
+            );
         }
         let ports: &'m [Port] = match class {
             Some(b) if d.ports.is_empty() => &b.ports,
@@ -39,11 +50,45 @@ impl<'m> Run<'m, '_> {
         };
         let Some(taken) = e.port else { return };
         for other in ports.iter().filter(|p| p.name.text != taken.text) {
-            if let Some(p) = pick(&other.rejects, self.point, self.cx.env) {
+            let rejects = pick(&other.rejects, self.point, self.cx.env);
+            if let Some(p) = rejects.filter(|p| p.outside <= NEAR) {
                 let back = v.output(Quantity::Back(after)).map_or(0.0, |o| o.mean);
                 self.tap(who, e.chain, &other.name.text, v, after, &p.value, back);
             }
         }
+    }
+
+    /// A coupler's side arm: the forward wave less the coupling, or of a reversed one the wave that
+    /// comes back.
+    fn side_arm(
+        &mut self,
+        (part, chain): (Loc, Loc),
+        v: &Evaluation,
+        at: usize,
+        less: &Measure,
+        reversed: bool,
+    ) {
+        if !reversed {
+            self.tap(part, chain, "coupled", v, at, less, 0.0);
+            return;
+        }
+        let (Some(f), Some(b)) = (
+            v.output(Quantity::Forward(at)),
+            v.output(Quantity::Back(at)),
+        ) else {
+            return;
+        };
+        if b.mean <= 1e-12 {
+            return;
+        }
+        let of_back = b.u / b.mean * 10.0 / core::f64::consts::LN_10;
+        self.taps.push(TapResult {
+            part,
+            chain,
+            port: "coupled".into(),
+            power_w: from_db(f.mean - less.value) * b.mean,
+            uncertainty_db: 2.0 * libm::hypot(libm::hypot(f.u, less.u), of_back),
+        });
     }
 
     /// One tap: so much less than the wave at a node, where `back` of it comes back at an unknown

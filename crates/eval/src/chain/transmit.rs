@@ -99,7 +99,7 @@ impl<'m> Run<'m, '_> {
         s: &mut Stretch<'m>,
         stops: &[Stop<'m>],
         out: &mut Vec<Diagnostic>,
-    ) -> BandResult {
+    ) -> (BandResult, Network, Evaluation) {
         let feed = feed(stops, self.point, self.cx.env, out);
         let level = match &feed {
             Some(f) => {
@@ -120,7 +120,7 @@ impl<'m> Run<'m, '_> {
             None => Input::exact("power of the transmitter, dBW", 0.0),
         };
         let fields = self.fields(s);
-        let net = Network {
+        let mut net = Network {
             hz: self.point.hz,
             level,
             inputs: std::mem::take(&mut self.wiring.inputs),
@@ -184,10 +184,18 @@ impl<'m> Run<'m, '_> {
             .filter(|g| g.is_finite());
         result.mean_w = mean_w;
         result.loads = loads.into();
+        // in another direction than the one where the lengths are compared the fields add fully
+        if fields == Fields::ByLength {
+            net.fields = Fields::InPhase;
+            self.in_phase = Some(net.evaluate(&[]));
+            net.fields = fields;
+        }
         self.evaluated = Some(e);
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
-        result
+        // judged by it above
+        let e = self.evaluated.take().unwrap_or_else(|| net.evaluate(&[]));
+        (result, net, e)
     }
 
     /// How the fields of several antennas add.
@@ -453,6 +461,9 @@ impl<'m> Run<'m, '_> {
         };
         let into: Vec<f64> = starts.iter().map(|at| from_db(along.net_db(*at))).collect();
         let all: f64 = into.iter().sum();
+        // each row is a mean in dB, and such means do not add to the watt: a junction without loss
+        // has none all the same
+        let before = if e.lossless { to_db(all) } else { before };
         let first = into.first().copied().unwrap_or(0.0);
         let alike = into.iter().all(|w| (w / first - 1.0).abs() < 1e-6);
         let shown = if alike { first } else { all };

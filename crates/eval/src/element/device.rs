@@ -45,10 +45,7 @@ impl<'m> Build<'m, '_> {
         };
         let named = port.map(|n| &*n.text);
         if let Some(file) = network::file_of(part, named, self.point, self.env) {
-            e.noise_figure = d
-                .noise_figure
-                .or(base.and_then(|b| b.noise_figure))
-                .map(|nf| nf.value);
+            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
             self.measured(e, part.kind, file);
             return;
         }
@@ -60,10 +57,7 @@ impl<'m> Build<'m, '_> {
             .filter(|s| s.value.value != 1.0 || s.value.u != 0.0)
             .map(|s| self.wiring.swr(&s.value, Cause::Reflection(s.figure.loc)));
         if network::amplifies(part.kind) {
-            e.noise_figure = d
-                .noise_figure
-                .or(base.and_then(|b| b.noise_figure))
-                .map(|nf| nf.value);
+            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
             self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
             match pick(&d.gain, self.point, self.env)
                 .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
@@ -272,6 +266,7 @@ impl<'m> Build<'m, '_> {
             _ => &d.split,
         };
         let junction = if d.tee || base.is_some_and(|b| b.tee) {
+            e.lossless = excess.nominal() == 0.0 && !excess.is_uncertain();
             Junction::Tee { excess }
         } else {
             let shares = split

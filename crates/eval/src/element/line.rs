@@ -173,13 +173,17 @@ impl<'m> Build<'m, '_> {
                 }
                 Rate::Wires(Box::new(wires(w, k, name)))
             }
-            _ => Rate::Split {
-                conductor: Input::exact(
-                    "conductor loss at the reference temperature, dB/m",
-                    at.alpha_c / at.temperature_factor,
-                ),
-                dielectric: Input::exact("dielectric loss, dB/m", at.alpha_d),
-            },
+            _ => {
+                let mut of =
+                    |what, value| w.input(what, value, 0.0, Cause::Cable(name), Shape::Rectangular);
+                Rate::Split {
+                    conductor: of(
+                        "conductor loss at the reference temperature, dB/m",
+                        at.alpha_c / at.temperature_factor,
+                    ),
+                    dielectric: of("dielectric loss of the cable, dB/m", at.alpha_d),
+                }
+            }
         };
         let length = match length {
             LineLength::Metres(m) => {

@@ -57,6 +57,8 @@ pub(crate) struct Element<'m> {
     pub(crate) meta: Option<&'m Meta>,
     /// What it is as a network.
     pub(crate) net: Net,
+    /// Whether it is a junction without loss.
+    pub(crate) lossless: bool,
     /// What branches hang on, and the SWR of its input with three phases.
     pub(crate) junction: Option<(Junction, Option<(Input, u32)>)>,
     /// Line data.
@@ -68,7 +70,7 @@ pub(crate) struct Element<'m> {
     /// Physical temperature, °C.
     pub(crate) celsius: f64,
     /// Noise figure of an active part, dB.
-    pub(crate) noise_figure: Option<f64>,
+    pub(crate) noise_figure: Option<Measure>,
     /// Largest extra loss when wet, dB.
     pub(crate) wet_db: f64,
     /// By how much a run of which no temperature is stated loses less in the cold, dB.
@@ -120,6 +122,7 @@ impl<'m> Build<'m, '_> {
             basis: Basis::Stated,
             meta: part.map(|p| &*p.meta),
             net: Net::Several(Vec::new()),
+            lossless: false,
             junction: None,
             line: None,
             connector: None,

@@ -1,6 +1,6 @@
 //! What is computed from one item.
 
-use downlead_base::Diagnostic;
+use downlead_base::{Diagnostic, codes};
 use downlead_station::model::{Direction, Meaning, Station};
 use downlead_station::{Env, Lowered, library};
 use rustc_hash::FxHashSet;
@@ -18,9 +18,10 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
     let mut r = ItemResult::default();
     match &low.meaning {
         Meaning::Station(st) => {
+            let mut rows = MOST_ROWS;
             for c in &st.chains {
                 r.chains
-                    .push(chain_of(Some(st), c, env, &mut r.diagnostics));
+                    .push(chain_of(Some(st), c, env, &mut rows, &mut r.diagnostics));
             }
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
@@ -29,7 +30,7 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
             depends(Some(st), &st.chains, env, &mut r);
         }
         Meaning::Chain(c) => {
-            let mut chain = chain_of(None, c, env, &mut r.diagnostics);
+            let mut chain = chain_of(None, c, env, &mut { MOST_ROWS }, &mut r.diagnostics);
             // a chain by itself has one transmitter
             chain
                 .bands
@@ -82,6 +83,22 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
     r
 }
 
+/// Parts at frequencies that are computed for one station or chain at most: each takes room and time,
+/// and bands times chains times parts grow quickly.
+const MOST_ROWS: usize = 50_000;
+
+fn too_many(c: &downlead_station::model::Chain, asked: usize) -> Diagnostic {
+    Diagnostic::new(
+        &codes::CHAIN_TOO_LONG,
+        c.name.loc,
+        format!(
+            "This chain asks for {asked} parts at its frequencies, and with the chains before it that is more than the {MOST_ROWS} that are computed for one station; it is left out."
+        ),
+    )
+    .at("left out")
+    .help("Take fewer bands for each chain (a range counts as three frequencies), or divide the station among files.")
+}
+
 /// One finding for several bands is one finding.
 fn dedup(d: &mut Vec<Diagnostic>) {
     let mut seen = FxHashSet::default();
@@ -92,6 +109,7 @@ fn chain_of(
     station: Option<&Station>,
     c: &downlead_station::model::Chain,
     env: &Env,
+    rows: &mut usize,
     out: &mut Vec<Diagnostic>,
 ) -> ChainResult {
     let stops = walk::walk(&c.steps, station, out);
@@ -103,7 +121,15 @@ fn chain_of(
         env,
         direction,
     };
-    let points = points(c, direction, env, out);
+    let mut points = points(c, direction, env, out);
+    let asked = points.len() * stops.len();
+    match rows.checked_sub(asked) {
+        Some(left) => *rows = left,
+        None => {
+            out.push(too_many(c, asked));
+            points.clear();
+        }
+    }
     checks::chain(&cx, &stops, &points, out);
     let mut found = checks::PerPoint::default();
     let mut bands = Vec::with_capacity(points.len());

@@ -29,6 +29,7 @@ pub(super) fn largest(b: &Budget<'_>) -> String {
         Cause::Bump(n, _) => format!("the impedance bump of {n}"),
         Cause::Coupling(_) => "a coupling".to_owned(),
         Cause::Share(..) => "how a divider divides".to_owned(),
+        Cause::Noise(_) => "a noise figure".to_owned(),
         Cause::Reflection(_) => "what a part reflects".to_owned(),
         Cause::Reactance(_) => "the antenna's reactance".to_owned(),
         Cause::Efficiency(_) => "the antenna's efficiency".to_owned(),

@@ -57,7 +57,21 @@ pub(super) fn limit<'m>(
     let level = output.map_or(0.0, |o| o.mean) + margin;
     let above = |db: f64| output.map_or(1.0, |o| o.above(db));
     let exceeded = above(level);
-    let verdict = upper_limit(margin, &above, level);
+    let mut verdict = upper_limit(margin, above, level);
+    let elsewhere = run
+        .in_phase
+        .as_ref()
+        .filter(|_| quantity != LimitQuantity::Output)
+        .and_then(|e| e.output(Quantity::Eirp));
+    // met in the direction where the lengths of the feeds are compared, and perhaps not in another
+    let mut aside = None;
+    if let (Verdict::Yes, Some(o)) = (verdict, elsewhere) {
+        let more = output.map_or(0.0, |e| o.mean - e.mean);
+        if upper_limit(margin - more, |db| o.above(db), level) != Verdict::Yes {
+            verdict = Verdict::CannotTell;
+            aside = Some(value * from_db(more));
+        }
+    }
     // what the output can come to beyond its mean
     let reach = output.map_or(u, |o| o.high - o.mean);
     let safe = feed.watts * from_db(margin - reach);
@@ -85,6 +99,20 @@ pub(super) fn limit<'m>(
             .at("exceeded, beyond doubt")
             .also(feed.loc, format!("{} here", power(feed.watts)))
             .help(format!("At {} the limit is met with the doubt allowed for; at {} it is just reached.", power(safe), power(feed.watts * from_db(margin)))),
+        ),
+        Verdict::CannotTell if aside.is_some() => run.diags.push(
+            Diagnostic::new(
+                &codes::LIMIT_CANNOT_TELL,
+                loc,
+                format!(
+                    "{what} on {band} is {} where the fields of the branches add by the lengths of their feeds, under the limit of {}; in another direction up to {} is radiated: cannot tell.",
+                    power(value),
+                    power(limit_w),
+                    power(aside.unwrap_or(value))
+                ),
+            )
+            .at("met in one direction only")
+            .help("Write `branches in phase` or `branches apart` in the chain, whichever the array is built for."),
         ),
         Verdict::CannotTell => run.diags.push(
             Diagnostic::new(

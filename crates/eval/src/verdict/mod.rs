@@ -27,6 +27,10 @@ use reading::reading;
 
 pub(crate) use expectation::receive_statement;
 pub(crate) use power_kind::{mean_factor, pep_factor};
+pub(crate) use reading::{power_budget, read_reflection};
+pub(crate) use reflection::METER_GAMMA;
+pub(crate) use rule::SMALLEST_FAULT_DB;
+pub(crate) use same_meter::scatter_db;
 
 /// Judges the statements at the nodes.
 pub(crate) fn judge<'m>(
@@ -95,6 +99,7 @@ pub(crate) fn judge<'m>(
         }
     }
     watts_swr::at_nodes(run, &states);
+    run.states = states;
     result.limits = limits.into();
     result.readings = readings.into();
     result.logs = logs.into();

@@ -2,15 +2,15 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::gamma_from_swr;
-use downlead_quantity::{db, decibel_signed, number, power, to_db};
-use downlead_station::model::{Accuracy, Meta, Read, ReadPower};
+use downlead_quantity::{Measure, db, decibel_signed, from_db, number, power, to_db};
+use downlead_station::model::{Accuracy, Instrument, Meta, Read, ReadPower};
 
 use super::largest::largest;
 use super::reflection::{reflected_reading, reflection};
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
 use crate::assume::Assumed;
-use crate::cause::Cause;
+use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
 use crate::instrument::{instrument_db, lapsed, unknown_instrument};
 use crate::result::{BandResult, ReadingResult, Verdict};
@@ -47,6 +47,52 @@ fn stale(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, date: &str, state
             .also(t.loc, "the part")
             .help("Read again; what was read before the change says how the station was."),
         );
+    }
+}
+
+/// Contributions to the difference between a reading of power and what the text says.
+pub(crate) fn power_budget<'m>(
+    (which, m): (ReadPower, &Measure),
+    own_tolerance: bool,
+    meta: &'m Meta,
+    loc: Loc,
+    instrument: Option<&'m Instrument>,
+    state: &NodeState<'m>,
+) -> Budget<'m> {
+    let mut b = match which {
+        ReadPower::Net => state.net.clone(),
+        _ => state.forward.clone(),
+    };
+    let (own, cause) = match (own_tolerance, instrument) {
+        (true, _) => (
+            m.u,
+            meta.instrument
+                .as_ref()
+                .map_or(Cause::Power(loc), |n| Cause::Instrument(&n.text)),
+        ),
+        (false, Some(i)) => (instrument_db(i, m.value), Cause::Instrument(&i.name.text)),
+        (false, None) => (0.0, Cause::Power(loc)),
+    };
+    // a meter that reads high does so at the transmitter and here: what it errs by cancels
+    b.add(cause, -own);
+    b
+}
+
+/// The size of the reflection that a reading says, with the half-width of its ±. None of a power
+/// that says nothing of it.
+pub(crate) fn read_reflection(read: &Read, state: &NodeState<'_>) -> Option<(f64, f64)> {
+    match read {
+        Read::Swr(m) => {
+            let g = gamma_from_swr(m.value);
+            // half-width of a rectangular ±, in the reflection
+            Some((g, gamma_from_swr(m.value + libm::sqrt(3.0) * m.u) - g))
+        }
+        Read::Power(ReadPower::Reflected, m) => {
+            let g = libm::sqrt(m.value / state.forward_w);
+            // a power off by u dB is a reflection coefficient off by half of it
+            Some((g, g * (from_db(0.5 * libm::sqrt(3.0) * m.u) - 1.0)))
+        }
+        Read::Power(..) => None,
     }
 }
 
@@ -130,7 +176,7 @@ pub(super) fn reading<'m>(
                 ReadPower::Reflected => (state.forward_w - state.net_w, true),
             };
             if reflected {
-                return Some(reflected_reading(run, loc, m, expected, state));
+                return reflected_reading(run, loc, (read, m), expected, state);
             }
             if let Some(scale) = instrument.and_then(|i| i.scale_w) {
                 if m.value > scale {
@@ -169,25 +215,10 @@ pub(super) fn reading<'m>(
                     );
                 }
             }
-            let mut b = match which {
-                ReadPower::Net => state.net.clone(),
-                _ => state.forward.clone(),
-            };
-            let (own, cause) = match (own_tolerance, instrument) {
-                (true, _) => (
-                    m.u,
-                    meta.instrument
-                        .as_ref()
-                        .map_or(Cause::Power(loc), |n| Cause::Instrument(&n.text)),
-                ),
-                (false, Some(i)) => (instrument_db(i, m.value), Cause::Instrument(&i.name.text)),
-                (false, None) => {
-                    run.assumed.add(Assumed::ReadingExact, loc);
-                    (0.0, Cause::Power(loc))
-                }
-            };
-            // a meter that reads high does so at the transmitter and here: what it errs by cancels
-            b.add(cause, -own);
+            if !own_tolerance && instrument.is_none() {
+                run.assumed.add(Assumed::ReadingExact, loc);
+            }
+            let b = power_budget((*which, m), own_tolerance, meta, loc, instrument, state);
             let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
             let d = to_db(m.value / expected);
             let verdict = agreement(d, u, state.loss_db.max(SMALLEST_FAULT_DB));
@@ -229,9 +260,7 @@ pub(super) fn reading<'m>(
             })
         }
         Read::Swr(m) => {
-            let g = gamma_from_swr(m.value);
-            // half-width of a rectangular ±, in the reflection
-            let u = gamma_from_swr(m.value + libm::sqrt(3.0) * m.u) - g;
+            let (g, u) = read_reflection(read, state)?;
             if m.u == 0.0 {
                 run.assumed.add(Assumed::ReadingExact, loc);
             }

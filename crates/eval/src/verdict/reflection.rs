@@ -3,22 +3,23 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::{gamma_from_swr, return_loss, swr_from_gamma};
 use downlead_quantity::{db, from_db, number, power};
-use downlead_station::model::ReadPower;
+use downlead_station::model::{Read, ReadPower};
 
+use super::reading::read_reflection;
 use crate::chain::{NodeState, Run};
 use crate::result::{ReadingResult, Verdict};
 
 /// By how much a through-line meter may misread a reflection coefficient: a directivity of 25 dB
 /// (common practice for such meters).
-pub(super) const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
+pub(crate) const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
 
 pub(super) fn reflected_reading<'m>(
     run: &mut Run<'m, '_>,
     loc: Loc,
-    m: &downlead_quantity::Measure,
+    (read, m): (&Read, &downlead_quantity::Measure),
     expected: f64,
     state: &NodeState<'m>,
-) -> ReadingResult {
+) -> Option<ReadingResult> {
     let most = state.forward_w * from_db(-2.0 * state.ahead_db.max(0.0));
     if m.value > most * 1.001 {
         run.diags.push(
@@ -35,17 +36,20 @@ pub(super) fn reflected_reading<'m>(
             )
             .at("more than is there"),
         );
-        return undecided(loc, Some(ReadPower::Reflected), m.value, expected);
+        return Some(undecided(
+            loc,
+            Some(ReadPower::Reflected),
+            m.value,
+            expected,
+        ));
     }
-    let g = libm::sqrt(m.value / state.forward_w);
-    // a power off by u dB is a reflection coefficient off by half of it
-    let u = g * (from_db(0.5 * libm::sqrt(3.0) * m.u) - 1.0);
+    let (g, u) = read_reflection(read, state)?;
     let words = format!(
         "{} reflected read, {} expected",
         power(m.value),
         power(expected)
     );
-    reflection(
+    Some(reflection(
         run,
         loc,
         Some(ReadPower::Reflected),
@@ -53,7 +57,7 @@ pub(super) fn reflected_reading<'m>(
         (g, u),
         &words,
         state,
-    )
+    ))
 }
 
 fn undecided(loc: Loc, power: Option<ReadPower>, read: f64, expected: f64) -> ReadingResult {

@@ -9,7 +9,7 @@ use crate::result::Verdict;
 const CONVENTION_DB: f64 = 0.02;
 
 /// The smallest fault in dB a reading should be able to show (common practice).
-pub(super) const SMALLEST_FAULT_DB: f64 = 1.0;
+pub(crate) const SMALLEST_FAULT_DB: f64 = 1.0;
 
 /// The verdict on an upper limit `level_db`: met where it is exceeded with less than 2.275 %, not
 /// met where it is kept with less than that. `above` is the probability that the output lies above

@@ -15,13 +15,25 @@ pub(crate) fn beside_scale<'m>(
     instrument: Option<&'m Instrument>,
     state: &NodeState<'m>,
 ) -> f64 {
-    let Some(i) = instrument else { return 0.0 };
-    let set_it = Cause::Instrument(&i.name.text);
-    if !state.forward.terms.iter().any(|t| t.0 == set_it) {
-        return 0.0;
-    }
-    if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() {
+    if let Some(i) = instrument.filter(|i| set_it(i, state))
+        && i.accuracy.is_some()
+        && i.linearity.is_none()
+        && i.repeatability.is_none()
+    {
         run.assumed.add(Assumed::MeterScatter, i.name.loc);
     }
-    between_readings_db(i, state.forward_w)
+    scatter_db(instrument, state)
+}
+
+/// Whether the instrument is the one that set the transmitter.
+fn set_it(i: &Instrument, state: &NodeState<'_>) -> bool {
+    let scale = Cause::Instrument(&i.name.text);
+    state.forward.terms.iter().any(|t| t.0 == scale)
+}
+
+/// The scatter that [`beside_scale`] counts: standard, dB.
+pub(crate) fn scatter_db(instrument: Option<&Instrument>, state: &NodeState<'_>) -> f64 {
+    instrument
+        .filter(|i| set_it(i, state))
+        .map_or(0.0, |i| between_readings_db(i, state.forward_w))
 }

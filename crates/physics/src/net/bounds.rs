@@ -60,8 +60,7 @@ fn best_angle([low, middle, high]: [f64; 3], window: f64) -> f64 {
 }
 
 impl Network {
-    /// Least and greatest EIRP (or delivered power where nothing radiates), dB over 1 W at the
-    /// nominal figures, over all phases that the text leaves open: unknown ones over a whole turn,
+    /// Least and greatest power delivered to the ends, dB over 1 W at the nominal figures, over all phases that the text leaves open: unknown ones over a whole turn,
     /// others as far as their ± reaches. None where no phase is open.
     ///
     /// One phase at a time 1/P is a constant plus a sinusoid for a source that holds its forward
@@ -79,11 +78,7 @@ impl Network {
         if open.is_empty() {
             return None;
         }
-        let radiates = e.output(super::evaluate::Quantity::Eirp).is_some();
-        let level = |x: &[[f64; WIDTH]]| {
-            let (eirp, delivered) = self.levels(&Angles(x));
-            if radiates { eirp.0 } else { delivered.0 }
-        };
+        let level = |x: &[[f64; WIDTH]]| self.levels(&Angles(x)).1.0;
         let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
         let tuned = has_tuner(&self.feed);
         // with a tuner, and where the powers of several ends add up, 1/P is no sinusoid of a phase;

@@ -53,6 +53,12 @@ impl<T: Real> C<T> {
     pub fn scale(self, k: T) -> Self {
         c(self.re * k, self.im * k)
     }
+    /// Gives both parts a name in a derivation; the identity everywhere else.
+    #[inline(always)]
+    #[must_use]
+    pub fn step(self, re: &'static str, im: &'static str) -> Self {
+        c(self.re.step(re), self.im.step(im))
+    }
     /// `magnitude · e^(j angle)`.
     #[inline(always)]
     pub fn turn(magnitude: T, angle: T) -> Self {

@@ -39,13 +39,88 @@ pub enum El<T> {
     Node,
 }
 
+impl<T: Real> El<T> {
+    /// Reflection before it (mean, incoherent power) of that after it.
+    #[inline(always)]
+    pub fn seen(&self, g: C<T>, v: T) -> (C<T>, T) {
+        let one = T::of(1.0);
+        match *self {
+            El::Two { s11, back, s22, .. } => {
+                let d = C::one() - s22 * g;
+                let q = back / d;
+                (s11 + q * g, v * q.norm() * (one / d.norm()))
+            }
+            El::Shift {
+                power,
+                round,
+                coherence,
+                ..
+            } => {
+                let v = power * power * (v + g.norm() * (one - coherence));
+                ((g * round).scale(power), v)
+            }
+            El::Tuner { .. } => (C::zero(), T::of(0.0)),
+            El::Node => (g, v),
+        }
+    }
+
+    /// The same in another scalar.
+    #[must_use]
+    pub fn map<U>(&self, f: impl Fn(T) -> U) -> El<U> {
+        let z = |c: C<T>| C {
+            re: f(c.re),
+            im: f(c.im),
+        };
+        match *self {
+            El::Two {
+                s11,
+                back,
+                s21,
+                s22,
+            } => El::Two {
+                s11: z(s11),
+                back: z(back),
+                s21: z(s21),
+                s22: z(s22),
+            },
+            El::Shift {
+                power,
+                round,
+                coherence,
+                way,
+            } => El::Shift {
+                power: f(power),
+                round: z(round),
+                coherence: f(coherence),
+                way: z(way),
+            },
+            El::Tuner { power } => El::Tuner { power: f(power) },
+            El::Node => El::Node,
+        }
+    }
+
+    /// Forward power after it, of `f` that comes; the reflection is that after it.
+    #[inline(always)]
+    pub fn passed(&self, f: T, g: C<T>, v: T) -> T {
+        match *self {
+            El::Two { s21, s22, .. } => {
+                let d = C::one() - s22 * g;
+                f * s21.norm() / d.norm()
+            }
+            El::Shift { power, .. } => f * power,
+            El::Tuner { power } => f * power / (T::of(1.0) - g.norm() - v),
+            El::Node => f,
+        }
+    }
+}
+
 /// ln(10)/10: nepers of power per dB.
 pub const NEPER_OF_POWER: f64 = core::f64::consts::LN_10 / 10.0;
 
 /// Power ratio of a loss in dB.
 #[inline(always)]
 pub fn share<T: Real>(db: T) -> T {
-    (-db * T::of(NEPER_OF_POWER)).exp_e()
+    db.ratio_of_loss()
 }
 
 /// A matched loss without length, dB.

@@ -6,7 +6,7 @@
 //! 101:2008), and the result passes from one to the other without a step.
 
 use super::complex::{C, c};
-use super::input::{Input, Inputs, Reader, Shape, Spread, drawn, seeded};
+use super::input::{Input, Inputs, Reader, Shape, Spread, drawn, mean_leaning, seeded};
 use super::part::Context;
 use super::sample::{Dimension, POINTS};
 use super::scalar::{Dual, Lanes, Real, WIDTH};
@@ -285,7 +285,7 @@ impl<const N: usize> Reader for Gradient<'_, N> {
         if let Some(here) = self.phases.borrow_mut().get_mut(phase as usize) {
             *here = p;
         }
-        self.phasor(phase, Dual::of(1.0) - most * most, along, across)
+        self.phasor(phase, mean_leaning(most).re, along, across)
     }
 }
 
@@ -333,7 +333,7 @@ impl Reader for Points<'_> {
 
 /// EIRP over the source's forward power in nepers of power; fields of several antennas add. None
 /// where nothing radiates.
-fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<T> {
+fn radiated<T: Real>(s: &Solved<T>, fields: Fields) -> Option<T> {
     let level = |e: &super::solve::Arrived<T>| Some(e.driving.at_least(NOTHING_W).ln_e() + e.gain?);
     let mut radiating = s.ends.iter().filter(|e| e.gain.is_some());
     let first = radiating.next()?;
@@ -342,7 +342,12 @@ fn radiated<T: Real>(s: &Solved<T>, fields: Fields, strongest: usize) -> Option<
         return Some(first_level);
     }
     if fields == Fields::Apart {
-        return level(s.ends.get(strongest)?);
+        // whichever is the strongest, in each sample anew
+        let mut most = first_level;
+        for e in s.ends.iter().filter(|e| e.gain.is_some()) {
+            most = most.larger(level(e)?);
+        }
+        return Some(most);
     }
     let half = T::of(0.5);
     let mut sum = C::zero();
@@ -373,17 +378,11 @@ fn strongest(s: &Solved<f64>) -> usize {
 }
 
 /// All outputs, in the order of [`Evaluation::index`].
-fn outputs<T: Real>(
-    level: T,
-    s: &Solved<T>,
-    fields: Fields,
-    strongest: usize,
-    out: &mut Vec<T>,
-) -> bool {
+fn outputs<T: Real>(level: T, s: &Solved<T>, fields: Fields, out: &mut Vec<T>) -> bool {
     let k = T::of(DB);
     let db = |x: T| x.at_least(NOTHING_W).ln_e() * k + level;
     out.clear();
-    let radiated = radiated(s, fields, strongest);
+    let radiated = radiated(s, fields);
     out.push(radiated.map_or(T::of(0.0), |x| x * k + level));
     let mut delivered = T::of(0.0);
     for e in &s.ends {
@@ -399,7 +398,7 @@ fn outputs<T: Real>(
 }
 
 impl Network {
-    fn solved<R: Reader>(&self, r: &R) -> Solved<R::T> {
+    pub(super) fn solved<R: Reader>(&self, r: &R) -> Solved<R::T> {
         let phased = self.phased && self.fields == Fields::ByLength;
         let cx = Context {
             hz: self.hz,
@@ -408,9 +407,9 @@ impl Network {
         self.feed.build(&cx, r).solve(phased)
     }
 
-    fn outputs<R: Reader>(&self, r: &R, strongest: usize, out: &mut Vec<R::T>) -> bool {
+    fn outputs<R: Reader>(&self, r: &R, out: &mut Vec<R::T>) -> bool {
         let solved = self.solved(r);
-        outputs(r.get(&self.level), &solved, self.fields, strongest, out)
+        outputs(r.get(&self.level), &solved, self.fields, out)
     }
 
     /// Solved at the nominal values, free phases at `angles` (missing ones 0), for 1 W.
@@ -426,9 +425,8 @@ impl Network {
 
     /// EIRP in dB over 1 W and power delivered, dB over 1 W, by any reader.
     pub fn levels<R: Reader>(&self, r: &R) -> (R::T, R::T) {
-        let strongest = self.strongest();
         let mut out = Vec::new();
-        self.outputs(r, strongest, &mut out);
+        self.outputs(r, &mut out);
         (out[0], out[1])
     }
 
@@ -456,25 +454,16 @@ impl Network {
             .collect()
     }
 
-    fn strongest(&self) -> usize {
-        if self.fields == Fields::Apart {
-            strongest(&self.at(&[]))
-        } else {
-            0
-        }
-    }
-
     /// Means, uncertainties and intervals of all outputs. `judged` says of which nodes' forward
     /// and net powers the sample is kept in order (for quantiles and probabilities); those of EIRP
     /// and delivered power always are.
     #[must_use]
     pub fn evaluate(&self, judged: &[usize]) -> Evaluation {
-        let strongest = self.strongest();
         let columns = self.inputs.columns();
         let mut e = if columns <= 24 {
-            self.gradient::<24>(strongest)
+            self.gradient::<24>()
         } else {
-            self.gradient::<72>(strongest)
+            self.gradient::<72>()
         };
         if columns == 0 {
             return e;
@@ -485,18 +474,18 @@ impl Network {
             .into_iter()
             .map(Dimension::new)
             .collect();
-        self.check(&mut e, &dimensions, strongest);
+        self.check(&mut e, &dimensions);
         let sampled: Vec<usize> = (0..e.outputs.len())
             .filter(|i| e.outputs[*i].weight > 0.0)
             .collect();
         if !sampled.is_empty() {
-            self.sample(&mut e, &dimensions, strongest, &sampled, judged);
+            self.sample(&mut e, &dimensions, &sampled, judged);
         }
         e
     }
 
     /// Value and all derivatives.
-    fn gradient<const N: usize>(&self, strongest: usize) -> Evaluation {
+    fn gradient<const N: usize>(&self) -> Evaluation {
         let columns = self.inputs.columns();
         let mut phases = vec![Phase::NONE; self.inputs.phases()];
         let mut e = Evaluation {
@@ -529,7 +518,7 @@ impl Network {
                 known: passes > 1,
                 phases: std::cell::RefCell::new(&mut phases),
             };
-            e.radiates = self.outputs(&g, strongest, &mut out);
+            e.radiates = self.outputs(&g, &mut out);
             if pass == 0 {
                 e.terms = vec![0.0; out.len() * columns];
                 e.outputs = out
@@ -565,7 +554,7 @@ impl Network {
     }
 
     /// Compares what the derivatives predict at the first points with what is there.
-    fn check(&self, e: &mut Evaluation, dimensions: &[Dimension], strongest: usize) {
+    fn check(&self, e: &mut Evaluation, dimensions: &[Dimension]) {
         let count = e.outputs.len();
         let mut square = vec![0.0; count];
         let mut have = Vec::new();
@@ -573,7 +562,7 @@ impl Network {
         let mut z = vec![0.0; e.columns];
         for block in 0..CHECKED / WIDTH {
             let first = block * WIDTH;
-            self.points(dimensions, first, strongest, &mut have);
+            self.points(dimensions, first, &mut have);
             for k in 0..WIDTH {
                 e.predict(&self.inputs, dimensions, first + k, &mut z, &mut guess);
                 for (o, s) in square.iter_mut().enumerate() {
@@ -595,34 +584,27 @@ impl Network {
         }
     }
 
-    fn points(
-        &self,
-        dimensions: &[Dimension],
-        first: usize,
-        strongest: usize,
-        out: &mut Vec<Lanes>,
-    ) {
+    fn points(&self, dimensions: &[Dimension], first: usize, out: &mut Vec<Lanes>) {
         let r = Points {
             dimensions,
             shapes: self.inputs.shapes(),
             phases: self.inputs.phases(),
             first,
         };
-        self.outputs(&r, strongest, out);
+        self.outputs(&r, out);
     }
 
     fn sample(
         &self,
         e: &mut Evaluation,
         dimensions: &[Dimension],
-        strongest: usize,
         sampled: &[usize],
         judged: &[usize],
     ) {
         let mut all = vec![0.0; sampled.len() * POINTS];
         let mut lanes = Vec::new();
         for block in 0..POINTS / WIDTH {
-            self.points(dimensions, block * WIDTH, strongest, &mut lanes);
+            self.points(dimensions, block * WIDTH, &mut lanes);
             for (row, i) in sampled.iter().enumerate() {
                 let at = row * POINTS + block * WIDTH;
                 all[at..at + WIDTH].copy_from_slice(&lanes[*i].0);
@@ -682,24 +664,46 @@ fn smooth((from, to): (f64, f64), x: f64) -> f64 {
 /// Matched loss of parts in a row and its standard uncertainty, dB, by derivatives.
 #[must_use]
 pub fn matched_loss(parts: &[super::part::Part], hz: f64, inputs: &Inputs) -> (f64, f64) {
-    const N: usize = 24;
     let cx = Context { hz, phased: false };
+    by_derivatives(inputs, |r| {
+        let mut sum = Dual::of(0.0);
+        for p in parts {
+            sum = sum + p.matched_loss(&cx, r);
+        }
+        sum
+    })
+}
+
+/// Noise figure of a receiving chain at the antenna and its standard uncertainty, dB; and the same
+/// of what it is above the receiver's own.
+#[must_use]
+pub fn noise_figure(chain: &super::noise::Receiving, hz: f64, inputs: &Inputs) -> [(f64, f64); 2] {
+    let cx = Context { hz, phased: false };
+    [
+        by_derivatives(inputs, |r| chain.noise_figure(&cx, r)),
+        by_derivatives(inputs, |r| {
+            chain.noise_figure(&cx, r) - r.get(&chain.receiver)
+        }),
+    ]
+}
+
+/// Causes that one pass of [`by_derivatives`] counts.
+const PASS: usize = 24;
+
+/// Value and standard uncertainty of a formula of inputs without open phases.
+fn by_derivatives(inputs: &Inputs, f: impl Fn(&Gradient<'_, PASS>) -> Dual<PASS>) -> (f64, f64) {
     let mut phases = vec![Phase::NONE; inputs.phases()];
     let (mut value, mut variance) = (0.0, 0.0);
-    for pass in 0..inputs.shapes().len().div_ceil(N).max(1) {
-        let r = Gradient::<N> {
+    for pass in 0..inputs.shapes().len().div_ceil(PASS).max(1) {
+        let y = f(&Gradient {
             inputs,
-            base: pass * N,
+            base: pass * PASS,
             known: false,
             phases: std::cell::RefCell::new(&mut phases),
-        };
-        let mut sum = Dual::<N>::of(0.0);
-        for p in parts {
-            sum = sum + p.matched_loss(&cx, &r);
-        }
-        value = sum.v;
-        let last = inputs.shapes().len().saturating_sub(pass * N).min(N);
-        variance += sum.d[..last].iter().map(|d| d * d).sum::<f64>();
+        });
+        value = y.v;
+        let last = inputs.shapes().len().saturating_sub(pass * PASS).min(PASS);
+        variance += y.d[..last].iter().map(|d| d * d).sum::<f64>();
     }
     (value, libm::sqrt(variance))
 }

@@ -230,6 +230,35 @@ pub trait Reader {
     }
 }
 
+/// Mean of the phasor of [`Reader::leaning`]: 1 − 2 sin²(ψ/2) on average.
+pub(super) fn mean_leaning<T: Real>(most: T) -> C<T> {
+    C::real(T::of(1.0) - most * most)
+}
+
+/// Stated values; of phases that are free the mean of their phasor, which is 0. What a formula of
+/// them gives is the result before any uncertainty of a figure is counted.
+#[derive(Clone, Copy, Debug)]
+pub struct Stated;
+
+impl Reader for Stated {
+    type T = f64;
+    fn get(&self, i: &Input) -> f64 {
+        i.value
+    }
+    fn coherence(&self, _: u32, _: f64, spread: Spread) -> C<f64> {
+        match spread {
+            Spread::Known => C::one(),
+            Spread::Free => C::zero(),
+        }
+    }
+    fn half_sine(&self, _: u32) -> f64 {
+        0.0
+    }
+    fn leaning(&self, _: u32, most: f64) -> C<f64> {
+        mean_leaning(most)
+    }
+}
+
 /// Nominal values, with an angle for each free phase.
 #[derive(Clone, Copy, Debug)]
 pub struct Nominal<'a> {

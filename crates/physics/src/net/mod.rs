@@ -14,11 +14,13 @@ pub mod complex;
 pub mod element;
 pub mod evaluate;
 pub mod input;
+pub mod noise;
 pub mod part;
 pub mod record;
 pub mod sample;
 pub mod scalar;
 pub mod solve;
+pub mod stated;
 
 use input::{Input, Inputs};
 use part::Stretch;

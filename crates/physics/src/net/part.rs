@@ -308,11 +308,11 @@ fn reflection<R: Reader>(r: &R, swr: &Input) -> R::T {
     let one = R::T::of(1.0);
     let x = r.get(swr);
     if swr.is_return_loss() {
-        (-x * R::T::of(1.0 / DB_PER_NEPER)).exp_e()
+        x.ratio_of_loss().sqrt()
     } else {
         (x - one) / (x + one)
     }
-    .step("size of the reflection")
+    .step("|Γ|")
 }
 
 /// S22 of a reciprocal part of which only |S11| = |S22| = g and |S21|² = t are known: −g turned by
@@ -358,9 +358,10 @@ impl Line {
         .step("temperature factor F");
         let mut z0 = self.z0.as_ref().map(|z| r.get(z));
         let mut velocity = self.velocity.as_ref().map(|v| r.get(v));
-        let root = of(mhz).sqrt().step("√(f/MHz)");
+        let f = R::T::named("f, MHz", mhz);
+        let root = f.sqrt();
         let (conductor, dielectric) = match &self.rate {
-            Rate::TwoTerm { k1, k2 } => (r.get(k1) * root, r.get(k2) * of(mhz)),
+            Rate::TwoTerm { k1, k2 } => (r.get(k1) * root, r.get(k2) * f),
             Rate::Split {
                 conductor,
                 dielectric,
@@ -387,7 +388,7 @@ impl Line {
                     * r.get(&x.loss_tangent)
                     / v)
                     .step("k2, dB/m/MHz");
-                (k1 * root, k2 * of(mhz))
+                (k1 * root, k2 * f)
             }
             Rate::Wires(w) => {
                 let permittivity = r.get(&w.permittivity);
@@ -420,7 +421,8 @@ impl Line {
         match &self.length {
             Length::Metres(m) => r.get(m),
             Length::Waves { count, at_hz } => {
-                (r.get(count) * R::T::of(C0 / at_hz) * k.velocity).step("length, m")
+                let wave = R::T::named("wavelength in free space, m", C0 / at_hz);
+                (r.get(count) * wave * k.velocity).step("length, m")
             }
         }
     }
@@ -434,8 +436,8 @@ impl Line {
         let one = of(1.0);
         let k = self.constants(cx, r);
         let matched = self.matched_loss(&k, r);
-        let turn = of(core::f64::consts::TAU * cx.hz / C0);
-        let beta = (turn / k.velocity).step("phase constant, rad/m");
+        let turn = R::T::named("2π f/c, rad/m", core::f64::consts::TAU * cx.hz / C0);
+        let beta = (turn / k.velocity).step("phase constant β, rad/m");
         let way = match &self.length {
             // cut by its phase: the velocity does not enter
             Length::Waves { count, at_hz } => {
@@ -459,17 +461,18 @@ impl Line {
         // R0 (1 − j (α_c − α_d)/β): R, L, G, C with R ≪ ωL and G ≪ ωC. That goes with the length:
         // at a phase of its own it would make a short line an amplifier
         let reactive = match self.spread {
-            Spread::Known => -(k.z0 * (k.conductor - k.dielectric) / (of(DB_PER_NEPER) * beta)),
+            Spread::Known => (-(k.z0 * (k.conductor - k.dielectric) / (of(DB_PER_NEPER) * beta)))
+                .step("reactance of the line's impedance, ohm"),
             Spread::Free => of(0.0),
         };
         let zc = c(k.z0, reactive);
-        let g = (zc - C::real(of(R0))) / (zc + C::real(of(R0)));
+        let g = ((zc - C::real(of(R0))) / (zc + C::real(of(R0)))).step("g real", "g imaginary");
         let kappa = r.coherence(self.phase, round, self.spread);
         out.extend([
             into_impedance(g),
             El::Shift {
                 power: share(matched),
-                round: C::turn(one, -round) * kappa,
+                round: (C::turn(one, -round) * kappa).step("E real", "E imaginary"),
                 coherence: kappa.norm(),
                 way: if cx.phased {
                     C::turn(one, -way)
@@ -491,13 +494,28 @@ impl Loss {
             Loss::Stated(l) => r.get(l).step("loss, dB"),
             Loss::Coupling(k) => {
                 let left = (R::T::of(1.0) - share(r.get(k))).step("share left in the main line");
-                (left.ln_e() * R::T::of(-1.0 / NEPER_OF_POWER)).step("loss of the main line, dB")
+                left.loss_of_ratio().step("loss of the main line, dB")
             }
             Loss::Arm(j, ways) => j
                 .matched_loss(*ways as usize, 0, r)
                 .step("loss to one arm, dB"),
         }
     }
+}
+
+/// Loss by reflection of a short line of impedance `z` between ends of 50 ohm, dB:
+/// `1/|S21|² = 1 + (z/50 − 50/z)²/4 · sin²βl`.
+///
+/// Source: transmission of a section of line between equal ends, Pozar 4e, ch. 2 (section from
+/// memory).
+fn bump_loss<R: Reader>(cx: &Context, r: &R, z: &Input, length: &Input) -> R::T {
+    let of = R::T::of;
+    let z = r.get(z) / of(R0);
+    let step = (z - of(1.0) / z).step("step of impedance");
+    let turn = R::T::named("2π f/c, rad/m", core::f64::consts::TAU * cx.hz / C0);
+    let (sin, _) = (turn * r.get(length)).step("phase, rad").sin_cos();
+    let passed = of(1.0) / (of(1.0) + of(0.25) * step * step * sin * sin);
+    passed.loss_of_ratio().step("loss by reflection, dB")
 }
 
 /// Phases that pairs of connectors need.
@@ -544,10 +562,10 @@ impl Part {
                 phase,
             } => {
                 let one_pair = if *root {
-                    (r.get(k) * of(cx.hz * 1e-9).sqrt().step("√(f/GHz)"))
-                        .step("dissipative loss of a pair, dB")
+                    (r.get(k) * R::T::named("f in GHz", cx.hz * 1e-9).sqrt())
+                        .step("heat loss of a pair, dB")
                 } else {
-                    r.get(k).step("loss of a pair, dB")
+                    r.get(k).step("heat loss of a pair, dB")
                 };
                 if let Some(s) = swr {
                     let g = reflection(r, s);
@@ -564,7 +582,8 @@ impl Part {
                 };
                 let z = r.get(z);
                 let g = C::real(((z - of(R0)) / (z + of(R0))).step("step of impedance"));
-                let way = of(core::f64::consts::TAU * cx.hz / C0) * r.get(l);
+                let turn = R::T::named("2π f/c, rad/m", core::f64::consts::TAU * cx.hz / C0);
+                let way = turn * r.get(l);
                 let round = (of(2.0) * way).step("phase there and back, rad");
                 let turn = C::turn(one, -round);
                 for i in 0..*count {
@@ -633,7 +652,7 @@ impl Part {
                 let d = of(2.0) + in_series;
                 let e = of(2.0) + in_parallel;
                 let n = r.get(ratio);
-                let g = (one - n) / (one + n);
+                let g = ((one - n) / (one + n)).step("reflection of the ratio");
                 let t = (one - g * g).sqrt();
                 out.extend([
                     free(r, *phase),
@@ -703,7 +722,9 @@ impl Part {
             Part::Line(l) => {
                 let k = l.constants(cx, r);
                 let matched = l.matched_loss(&k, r);
-                l.added.as_ref().map_or(matched, |a| matched + r.get(a))
+                l.added.as_ref().map_or(matched, |a| {
+                    (matched + r.get(a)).step("matched loss and added loss, dB")
+                })
             }
             Part::Device { loss, .. } => loss.db(r),
             Part::Balun { loss, .. } | Part::Tuner { loss } => r.get(loss),
@@ -717,14 +738,34 @@ impl Part {
                 (true, Some(b)) => r.get(b),
                 (true, None) => of(f64::INFINITY),
             },
-            Part::Pairs { count, .. } => {
+            Part::Pairs {
+                count,
+                loss,
+                root,
+                bump,
+                swr,
+                ..
+            } => {
                 // how the reflections of several meet is not known: each by itself
-                let mut single = self.clone();
-                if let Part::Pairs { count, .. } = &mut single {
-                    *count = 1;
+                let count = R::T::named("pairs", f64::from(*count));
+                let mut one = r.get(loss);
+                if *root {
+                    one = one * R::T::named("f in GHz", cx.hz * 1e-9).sqrt();
                 }
-                (single.insertion_loss(cx, r).step("loss of a pair, dB") * of(f64::from(*count)))
-                    .step("loss of the pairs, dB")
+                one = one.step("heat loss of a pair, dB");
+                let reflected = match (swr, bump) {
+                    (Some(s), _) => {
+                        let g = reflection(r, s);
+                        let left = of(1.0) - g * g;
+                        Some(left.loss_of_ratio().step("loss by reflection, dB"))
+                    }
+                    (None, Some((z, l))) => Some(bump_loss(cx, r, z, l)),
+                    (None, None) => None,
+                };
+                if let Some(x) = reflected {
+                    one = (one + x).step("loss of a pair, dB");
+                }
+                (one * count).step("loss of the pairs, dB")
             }
             Part::Measured { .. } => self.insertion_loss(cx, r),
             Part::Several(parts) => {
@@ -745,13 +786,13 @@ impl Part {
         t.els.push(El::Node);
         let s = t.solve(false);
         let last = s.nodes.last().map_or(R::T::of(1.0), |n| n.forward);
-        last.at_least(1e-300).ln_e() * R::T::of(-1.0 / NEPER_OF_POWER)
+        last.at_least(1e-300).loss_of_ratio()
     }
 }
 
 impl Load {
     /// Reflection coefficient, and the free phase it is turned by.
-    pub(super) fn reflection<R: Reader>(&self, r: &R) -> (C<R::T>, Option<u32>) {
+    pub fn reflection<R: Reader>(&self, r: &R) -> (C<R::T>, Option<u32>) {
         match self {
             Load::Matched => (C::zero(), None),
             Load::Swr { swr, phase } => (C::real(reflection(r, swr)), Some(*phase)),
@@ -761,7 +802,7 @@ impl Load {
             } => {
                 let z = c(r.get(resistance), r.get(reactance));
                 let r0 = C::real(R::T::of(R0));
-                ((z - r0) / (z + r0), None)
+                (((z - r0) / (z + r0)).step("Γ real", "Γ imaginary"), None)
             }
             Load::Gamma {
                 gamma,
@@ -780,8 +821,16 @@ impl Load {
 }
 
 impl Gain {
+    /// Gain less what the efficiency takes, dBi.
+    pub fn decibels<R: Reader>(&self, r: &R) -> R::T {
+        let g = r.get(&self.dbi);
+        self.efficiency.as_ref().map_or(g, |e| {
+            (g - r.get(e).at_least(1e-12).loss_of_ratio()).step("gain with the efficiency, dBi")
+        })
+    }
+
     pub(super) fn nepers<R: Reader>(&self, r: &R) -> R::T {
-        let mut g = (r.get(&self.dbi) * R::T::of(NEPER_OF_POWER)).step("gain, nepers of power");
+        let mut g = r.get(&self.dbi) * R::T::of(NEPER_OF_POWER);
         if let Some(e) = &self.efficiency {
             g = g + r.get(e).at_least(1e-12).ln_e();
         }
@@ -839,7 +888,7 @@ impl Stretch {
 
 impl Junction {
     /// Scattering matrix, port 0 towards the source.
-    fn ports<R: Reader>(&self, arms: usize, r: &R) -> Vec<Vec<C<R::T>>> {
+    pub fn ports<R: Reader>(&self, arms: usize, r: &R) -> Vec<Vec<C<R::T>>> {
         let of = R::T::of;
         #[allow(clippy::cast_precision_loss, reason = "a few arms")]
         let n = arms as f64;
@@ -851,7 +900,25 @@ impl Junction {
             } => {
                 let mut s = vec![vec![C::zero(); arms + 1]; arms + 1];
                 let left = share(r.get(excess));
-                let stated: Vec<R::T> = shares.iter().map(|s| r.get(s)).collect();
+                let mut stated: Vec<R::T> = shares.iter().map(|s| r.get(s)).collect();
+                let all: f64 = shares.iter().map(Input::nominal).sum();
+                let exact: f64 = shares
+                    .iter()
+                    .filter(|s| !s.is_uncertain())
+                    .map(Input::nominal)
+                    .sum();
+                if all > 1.0 - 1e-9 && exact > 0.0 {
+                    // what one branch gets more than stated the branches of exact shares get less
+                    let mut over = of(-1.0);
+                    for x in &stated {
+                        over = over + *x;
+                    }
+                    for (x, s) in stated.iter_mut().zip(shares) {
+                        if !s.is_uncertain() {
+                            *x = *x - over * of(s.nominal() / exact);
+                        }
+                    }
+                }
                 let mut sum = of(0.0);
                 for x in &stated {
                     sum = sum + *x;
@@ -862,7 +929,7 @@ impl Junction {
                         (None, Some(x)) => left * *x / sum.at_least(1.0),
                         (None, None) => left * of(1.0 / n),
                     }
-                    .step("share of the arm");
+                    .step("share of an arm");
                     let a = C::real(part.at_least(0.0).sqrt());
                     s[0][i + 1] = a;
                     s[i + 1][0] = a;
@@ -888,11 +955,29 @@ impl Junction {
 
     /// Loss to an arm between matched ends, dB.
     pub fn matched_loss<R: Reader>(&self, arms: usize, arm: usize, r: &R) -> R::T {
+        #[allow(clippy::cast_precision_loss, reason = "a few arms")]
+        let n = arms as f64;
+        if let Junction::Divider {
+            shares,
+            excess,
+            total,
+        } = self
+        {
+            if let Some(total) = total {
+                return r.get(total).step("loss to one arm, dB");
+            }
+            if shares.is_empty() {
+                let split = -R::T::named("arms", n).loss_of_ratio();
+                return (split + r.get(excess)).step("loss to one arm, dB");
+            }
+        }
         let s = self.ports(arms, r);
         let t = s
             .first()
             .and_then(|row| row.get(arm + 1))
             .map_or(R::T::of(1.0), |x| x.norm());
-        t.at_least(1e-300).ln_e() * R::T::of(-1.0 / NEPER_OF_POWER)
+        t.at_least(1e-300)
+            .loss_of_ratio()
+            .step("loss to one arm, dB")
     }
 }

@@ -4,6 +4,7 @@
 
 use core::ops::{Add, Div, Mul, Neg, Sub};
 
+use super::element::NEPER_OF_POWER;
 use crate::lanes;
 
 /// What a formula needs of a number. The names of exponential and logarithm are other than those of
@@ -22,6 +23,8 @@ pub trait Real:
     fn at_most(self, x: f64) -> Self;
     /// The larger of the two.
     fn at_least(self, x: f64) -> Self;
+    /// The larger of two numbers: a choice, no formula.
+    fn larger(self, o: Self) -> Self;
     /// e to this power; arguments below −700 count as −700 in lanes.
     fn exp_e(self) -> Self;
     /// Natural logarithm; of a positive number.
@@ -30,6 +33,23 @@ pub trait Real:
     fn sqrt(self) -> Self;
     /// Sine and cosine; |x| below 10⁶ in lanes.
     fn sin_cos(self) -> (Self, Self);
+    /// A constant that has a name in a derivation.
+    #[inline(always)]
+    fn named(_name: &'static str, x: f64) -> Self {
+        Self::of(x)
+    }
+    /// Power ratio of a loss of so many dB, `10^(−x/10)`.
+    #[inline(always)]
+    #[must_use]
+    fn ratio_of_loss(self) -> Self {
+        (-self * Self::of(NEPER_OF_POWER)).exp_e()
+    }
+    /// Loss of this power ratio in dB, `−10 log10 x`.
+    #[inline(always)]
+    #[must_use]
+    fn loss_of_ratio(self) -> Self {
+        self.ln_e() * Self::of(-1.0 / NEPER_OF_POWER)
+    }
     /// Gives the number a name in a derivation; the identity everywhere else.
     #[inline(always)]
     #[must_use]
@@ -50,6 +70,9 @@ impl Real for f64 {
     #[inline(always)]
     fn at_least(self, x: f64) -> f64 {
         if self < x { x } else { self }
+    }
+    fn larger(self, o: f64) -> f64 {
+        if o > self { o } else { self }
     }
     fn exp_e(self) -> f64 {
         libm::exp(self)
@@ -162,6 +185,9 @@ impl<const N: usize> Real for Dual<N> {
     fn at_least(self, x: f64) -> Self {
         if self.v < x { Self::of(x) } else { self }
     }
+    fn larger(self, o: Self) -> Self {
+        if o.v > self.v { o } else { self }
+    }
     fn exp_e(self) -> Self {
         let e = libm::exp(self.v);
         self.through(e, e)
@@ -239,6 +265,16 @@ impl Real for Lanes {
     #[inline(always)]
     fn at_least(self, x: f64) -> Self {
         Lanes(fill(|i| if self.0[i] < x { x } else { self.0[i] }))
+    }
+    #[inline(always)]
+    fn larger(self, o: Self) -> Self {
+        Lanes(fill(|i| {
+            if o.0[i] > self.0[i] {
+                o.0[i]
+            } else {
+                self.0[i]
+            }
+        }))
     }
     #[inline(always)]
     fn exp_e(self) -> Self {

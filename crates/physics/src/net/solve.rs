@@ -86,46 +86,15 @@ impl<T: Real> Default for Tail<T> {
 impl<T: Real> Tail<T> {
     /// Reflection seen at the beginning: mean and incoherent power.
     pub fn inward(&mut self) -> (C<T>, T) {
-        let one = T::of(1.0);
         let (mut g, mut v) = (self.load, T::of(0.0));
         if !self.arms.is_empty() {
             let seen: Vec<(C<T>, T)> = self.arms.iter_mut().map(Tail::inward).collect();
-            // waves out of the arms' ports for one into port 0, and what a wave out of each arm
-            // adds to port 0
-            let out = waves(&self.ports, &seen, false);
-            let back = waves(&self.ports, &seen, true);
-            g = self.ports[0][0];
-            for (i, (gi, vi)) in seen.iter().enumerate() {
-                g = g + self.ports[0][i + 1] * *gi * out[i];
-                v = v + (out[i] * back[i]).norm() * *vi;
-            }
-            self.into = out;
+            (g, v, self.into) = joined(&self.ports, &seen);
         }
         self.after.clear();
         for e in self.els.iter().rev() {
             self.after.push((g, v));
-            match *e {
-                El::Two { s11, back, s22, .. } => {
-                    let d = C::one() - s22 * g;
-                    let q = back / d;
-                    g = s11 + q * g;
-                    v = v * q.norm() * (one / d.norm());
-                }
-                El::Shift {
-                    power,
-                    round,
-                    coherence,
-                    ..
-                } => {
-                    v = power * power * (v + g.norm() * (one - coherence));
-                    g = (g * round).scale(power);
-                }
-                El::Tuner { .. } => {
-                    g = C::zero();
-                    v = T::of(0.0);
-                }
-                El::Node => {}
-            }
+            (g, v) = e.seen(g, v);
         }
         self.after.reverse();
         (g, v)
@@ -142,22 +111,16 @@ impl<T: Real> Tail<T> {
         };
         for (e, (g, v)) in self.els.iter().zip(&self.after) {
             match *e {
-                El::Two { s21, s22, .. } => {
-                    let d = C::one() - s22 * *g;
-                    f = f * s21.norm() / d.norm();
-                    if phased {
-                        turn(s21 / d);
-                    }
-                }
-                El::Shift { power, way, .. } => {
-                    f = f * power;
-                    turn(way);
-                }
-                El::Tuner { power } => f = f * power / (one - g.norm() - *v),
-                El::Node => out.nodes.push(Node {
+                El::Two { s21, s22, .. } if phased => turn(s21 / (C::one() - s22 * *g)),
+                El::Shift { way, .. } => turn(way),
+                _ => {}
+            }
+            f = e.passed(f, *g, *v);
+            if let El::Node = e {
+                out.nodes.push(Node {
                     forward: f,
                     back: g.norm() + *v,
-                }),
+                });
             }
         }
         if self.arms.is_empty() {
@@ -180,6 +143,17 @@ impl<T: Real> Tail<T> {
         }
     }
 
+    /// Reflections (mean, incoherent power) at its nodes, in the order of [`Solved::nodes`] but
+    /// for the first; after [`Tail::inward`].
+    pub(super) fn reflections(&self, out: &mut Vec<(C<T>, T)>) {
+        for (e, seen) in self.els.iter().zip(&self.after) {
+            if let El::Node = e {
+                out.push(*seen);
+            }
+        }
+        self.arms.iter().for_each(|a| a.reflections(out));
+    }
+
     /// Solves the network for 1 W from a matched source.
     pub fn solve(&mut self, phased: bool) -> Solved<T> {
         let (g, v) = self.inward();
@@ -194,6 +168,21 @@ impl<T: Real> Tail<T> {
         self.outward(T::of(1.0), C::one(), phased, &mut out);
         out
     }
+}
+
+/// Reflection at port 0 of an n-port whose arms reflect as `seen` (mean, incoherent power), and
+/// the waves into the arms for a wave of 1 into port 0.
+pub fn joined<T: Real>(ports: &[Vec<C<T>>], seen: &[(C<T>, T)]) -> (C<T>, T, Vec<C<T>>) {
+    // waves out of the arms' ports for one into port 0, and what a wave out of each arm adds to
+    // port 0
+    let out = waves(ports, seen, false);
+    let back = waves(ports, seen, true);
+    let (mut g, mut v) = (ports[0][0], T::of(0.0));
+    for (i, (gi, vi)) in seen.iter().enumerate() {
+        g = g + ports[0][i + 1] * *gi * out[i];
+        v = v + (out[i] * back[i]).norm() * *vi;
+    }
+    (g, v, out)
 }
 
 /// Solves `(I − S_LL Γ) b = S_L0`, or transposed `(I − S_LLᵀ Γ) w = S_0L`, by elimination without

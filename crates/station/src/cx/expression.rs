@@ -181,9 +181,26 @@ impl<'a> Cx<'a> {
                     None => None,
                 };
                 let plain = self.operand(view.expr(), q, view.span());
+                if upper.is_some()
+                    && (plain.half.is_some()
+                        || view.upper().is_some_and(|u| self.inherited(u).is_some()))
+                {
+                    self.push(
+                        Diagnostic::new(
+                            &codes::UNCERTAINTY_NOT_USED,
+                            plain.loc,
+                            "The ends of an interval have no ± of their own; a named value brings one in here.",
+                        )
+                        .at("not used")
+                        .help("Write the ends as figures."),
+                    );
+                }
                 Some(Val {
                     q,
-                    half: half.or(plain.half.filter(|_| upper.is_none())),
+                    half: match half {
+                        Some(own) => Some(self.both(q, own, &plain)),
+                        None => plain.half.filter(|_| upper.is_none()),
+                    },
                     upper,
                     per,
                     coverage: view.coverage(),
@@ -216,6 +233,20 @@ impl<'a> Cx<'a> {
             per: None,
             coverage: None,
         }
+    }
+
+    /// The `±` of an expression and that of the named values in it, as independent of each other.
+    fn both(&self, q: Quantity, own: (Quantity, Shape), of_names: &Val) -> (Quantity, Shape) {
+        let Some((Quantity { dim, .. }, _)) = of_names.half else {
+            return own;
+        };
+        let stated = Val {
+            q,
+            half: Some(own),
+            ..*of_names
+        };
+        let value = libm::hypot(stated.standard(), of_names.standard());
+        (Quantity { value, dim }, Shape::Coverage(1.0))
     }
 
     fn wrong_way_round(&mut self, all: Span, low: Span, high: Span) {

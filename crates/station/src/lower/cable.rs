@@ -227,7 +227,7 @@ fn line<'a>(
 /// The loss; gives the `±` that holds for all of it, as a relative uncertainty about 1.
 fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc)> {
     c.loss_loc = cx.loc(s.head_span());
-    let mut q = Quals::default();
+    let mut q = Quals::warm();
     let mut terms = None;
     let (mut file, mut length, mut file_accuracy) = (None, None, Measure::default());
     for (n, g) in s.groups().enumerate() {
@@ -399,7 +399,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc
     of_all
 }
 
-/// The `±` behind the sum of both coefficients: a percentage is the accuracy of the loss.
+/// The `±` after the sum of both coefficients: a percentage is the accuracy of the loss.
 fn sum_accuracy(cx: &mut Cx<'_>, v: &Val) -> Option<(Measure, Loc)> {
     match v.half {
         Some((h, shape)) if h.dim == Dim::Percent && h.value >= 0.0 => {

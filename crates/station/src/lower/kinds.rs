@@ -13,7 +13,7 @@ use crate::quals::missing;
 /// Where a word stands, the word, and the only kind of part that has it.
 pub(super) type Only = (Loc, &'static str, PartKind);
 
-/// `4:1` behind `ratio`.
+/// `4:1` after `ratio`.
 pub(super) fn ratio<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Draft) {
     const EXAMPLE: &str = "ratio 4:1";
     d.only.push((at, "ratio", PartKind::Balun));
@@ -46,7 +46,7 @@ pub(super) fn split<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, at: Loc, d: &mut Dra
     let (mut shares, mut broken) = (Vec::new(), false);
     let mut end = at;
     while cur.at_value(cx) {
-        // one that is wrong is told, and the others are read all the same
+        // a wrong one has its finding, and the others are read all the same
         let Some(v) = cur.val(cx) else {
             broken = true;
             continue;

@@ -8,7 +8,7 @@ use super::part::dated_loss;
 use crate::cx::{Cur, Cx};
 use crate::model::{Figure, List, Name, Port};
 
-/// A line of a leg or port, whose figures begin behind `skip` words.
+/// A line of a leg or port, whose figures begin after `skip` words.
 pub(super) fn port<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,

@@ -197,7 +197,7 @@ pub(super) fn line<'a>(
     };
     let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
     let mut swrs = Vec::new();
-    let mut q = Quals::default();
+    let mut q = Quals::warm();
     let mut fixed: Option<(Measure, bool, Loc)> = None;
     // a piece on the bench has readings of its own
     let measured = kind != PartKind::Piece;
@@ -459,7 +459,7 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
     }
 }
 
-/// `at 145 MHz` behind a length: the frequency at which it is so many wavelengths.
+/// `at 145 MHz` after a length: the frequency at which it is so many wavelengths.
 fn cut_at<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, l: &mut Line) {
     const EXAMPLE: &str = "jumper 0.25 wavelengths at 145 MHz of rg-213";
     let at = cx.loc(cur.next_span());
@@ -590,7 +590,7 @@ fn device<'a>(
         part: true,
         ..Draft::default()
     };
-    let mut q = Quals::default();
+    let mut q = Quals::warm();
     let had = cx.diags.len();
     let mut file = network::Draft::default();
     // a divider is no two-port
