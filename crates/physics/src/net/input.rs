@@ -55,7 +55,7 @@ pub struct Input {
     return_loss: bool,
     /// What it is, for derivations.
     pub(super) name: &'static str,
-    /// Key of its source, for whoever keeps sources.
+    /// Key of its source in the table of its maker.
     pub(super) source: u32,
 }
 
