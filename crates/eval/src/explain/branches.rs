@@ -33,7 +33,7 @@ impl Cx<'_> {
                 watts_value(n.power_w),
             )
             .at(n.chain);
-            let arm = self.into_branch(arm, rows, k);
+            let arm = self.branch_input(arm, rows, k);
             d.steps.push(arm);
         }
         let steps = std::mem::take(&mut d.steps);
@@ -57,7 +57,7 @@ impl Cx<'_> {
     }
 
     /// What one branch gets: its share of the forward power, less what comes back from it.
-    pub(super) fn into_branch(&self, d: Derivation, rows: &[Row<'_>], k: usize) -> Derivation {
+    pub(super) fn branch_input(&self, d: Derivation, rows: &[Row<'_>], k: usize) -> Derivation {
         let kept = self.kept();
         let n = &self.band.nodes[k];
         let row = &rows[k];
@@ -146,7 +146,7 @@ impl Cx<'_> {
         let d = Derivation::of("", watts_value(n.power_w)).at(n.chain);
         let mut into = match &rows[i].what {
             What::Divider { starts, .. } => self.all_branches(d, rows, i, starts),
-            _ => self.into_branch(d, rows, i),
+            _ => self.branch_input(d, rows, i),
         };
         into.title = match rows[i].what {
             What::Arm { .. } => format!("power into branch {}", self.branch_name(i)),

@@ -83,7 +83,7 @@ impl Cx<'_> {
                 alike: false,
                 ..
             } => self.all_branches(d, rows, i, starts),
-            What::Arm { .. } => self.into_branch(d, rows, i),
+            What::Arm { .. } => self.branch_input(d, rows, i),
             _ if n.loss_db.abs() < NOTHING_DB => d
                 .by("P = P before, nothing is lost", watts(before.power_w))
                 .with(self.power_before(&name, before)),
