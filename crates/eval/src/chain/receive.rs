@@ -207,7 +207,7 @@ impl<'m> Run<'m, '_> {
             .map(|(i, e)| Stage {
                 part: e.net.clone(),
                 figure: e.noise_figure.map(|nf| self.wiring.noise(&nf, i)),
-                kelvin: e.celsius + 273.15,
+                celsius: e.celsius,
                 reflected_db: 0.0,
             })
             .collect()

@@ -36,8 +36,8 @@ impl<'m> Build<'m, '_> {
             None => None,
         };
         let base = class.map(|c| &c.device);
-        let (t, _, _) = self.temperature(d.temperature.as_deref(), d.place.as_ref());
-        e.celsius = t.value;
+        let (t, place, _) = self.temperature(d.temperature.as_deref(), d.place.as_ref());
+        e.celsius = self.noise_temperature(&t, place, part);
         let ports: &'m [Port] = if d.ports.is_empty() {
             base.map_or(&[][..], |b| &b.ports)
         } else {

@@ -20,7 +20,7 @@ pub(crate) const COLD_C: f64 = -20.0;
 impl<'m> Build<'m, '_> {
     pub(super) fn line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line) {
         let (t, place, stated) = self.temperature(l.temperature.as_deref(), l.place.as_ref());
-        e.celsius = t.value;
+        e.celsius = self.noise_temperature(&t, place, part);
         let mut added_db = 0.0;
         let added = pick(&l.added, self.point, self.env).map(|p| {
             added_db = p.value.value;
