@@ -232,7 +232,7 @@ impl Cx<'_> {
         let of_swr = |title: &str, swr: f64, g: f64| {
             Derivation::of(title, op(g)).by(
                 "|Γ| = (SWR - 1)/(SWR + 1)",
-                format!("({} - 1) / ({} + 1)", op(swr), op(swr)),
+                format!("({0} - 1) / ({0} + 1)", number(swr, 10)),
             )
         };
         let read_step = match read {

@@ -59,7 +59,15 @@ impl Cx<'_> {
         match cause {
             Cause::Cable(_) => line.map_or_else(Origin::default, |l| self.cable(l, name)),
             Cause::Construction(..) => line.map_or_else(Origin::default, |l| {
-                Origin::said(cable_words(l.cable), l.cable.loss_loc)
+                let text = self.places.text(l.cable.loss_loc).trim();
+                let words = match l.cable.loss {
+                    // stated per 100 m or 100 ft, computed per m
+                    Some(CableLoss::TwoTerm { .. }) if !text.is_empty() => {
+                        cable_words(l.cable).map(|w| format!("`{text}` of {w}"))
+                    }
+                    _ => cable_words(l.cable),
+                };
+                Origin::said(words, l.cable.loss_loc)
             }),
             Cause::Velocity(_) => line.map_or_else(Origin::default, |l| {
                 if l.at.velocity_assumed {

@@ -50,7 +50,13 @@ pub(super) fn list(steps: &[Step], elsewhere: &[Step], origin: Sources<'_>) -> V
 
 fn bare(s: &Step) -> Derivation {
     let (name, unit) = name_and_unit(s.name);
-    Derivation::of(name, value(s.value, unit)).by(s.formula.clone(), s.numbers.clone())
+    // sine and cosine of whole turns are 0 but for the rounding of the angle
+    let v = if unit.is_empty() && s.value.abs() < 1e-9 {
+        0.0
+    } else {
+        s.value
+    };
+    Derivation::of(name, value(v, unit)).by(s.formula.clone(), s.numbers.clone())
 }
 
 fn input(i: &Read, origin: Sources<'_>) -> Derivation {

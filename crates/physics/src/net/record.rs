@@ -367,7 +367,7 @@ fn show(t: &[(f64, Made)], id: u32, outer: u8, numbers: bool, seen: &mut Seen) -
     let Some((v, made)) = t.get(id as usize) else {
         return String::new();
     };
-    // a leading minus or a power of ten stands in parentheses behind another operation
+    // a leading minus or a power of ten stands in parentheses after another operation
     let number = |significant: usize| {
         if outer == 0 {
             digits(*v, significant)
