@@ -745,6 +745,19 @@ case(balun_case(1.0, "balun_across"))
 case(balun_case(None, "balun_anywhere"))
 
 
+@case
+def balun_with_an_swr(d):
+    """0.3 dB and SWR 1.3 between its design impedances, then 1:4; cables on both sides."""
+    parts = [
+        line(OWN, 3.0, 50.1e6),
+        device(0.3, 0.3 / 2.3, d),
+        transformer(4.0),
+        line(RG6, 2.0, 50.1e6),
+    ]
+    g = of_impedance(150.0, 30.0)
+    return spread(follow(parts, g).loss(), swr=swr_rms(seen(parts, g)))
+
+
 # --- unequal division
 
 @case

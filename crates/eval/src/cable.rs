@@ -1,9 +1,11 @@
 //! A cable's figures at one frequency and temperature.
 
+use downlead_base::Loc;
 use downlead_physics::construction::{Coax, open_wire_k1, open_wire_z0, velocity_factor};
 use downlead_physics::cx;
 use downlead_physics::line::{TwoTerm, conductor_temperature_ratio};
 use downlead_physics::table::{LossTable, fit_two_term};
+use downlead_quantity::Measure;
 use downlead_station::Attachments;
 use downlead_station::model::{Cable, CableLoss, NetworkFile};
 use downlead_touchstone::Network;
@@ -79,6 +81,8 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
     let mut two_term = None;
     // relative doubt of the file's loss and the length of its piece
     let mut u_file = 0.0;
+    // relative ± of a table's points
+    let mut table = Measure::default();
     let (c, d) = match cable.loss.as_ref()? {
         CableLoss::TwoTerm { k1, k2 } => {
             let (k1, k2) = (k1.value, k2.value);
@@ -89,6 +93,7 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
             let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
             let t = LossTable::new(&plain).ok()?.at(hz);
             outside = t.outside;
+            table = of_points(points, hz);
             (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
         }
         CableLoss::Construction(k) => {
@@ -153,13 +158,17 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
     if outside > 1.0 {
         u_relative *= 2.0;
     }
-    let u_relative = libm::hypot(u_relative, u_file);
+    let u_relative = libm::hypot(libm::hypot(u_relative, u_file), table.u);
     Some(CableAt {
         z0,
         velocity,
         u_velocity: stated_velocity.map_or(0.0, |v| v.u),
         u_z0: cable.impedance.map_or(0.0, |z| z.u),
-        normal: step.is_none_or(|a| a.normal) || u_file > 0.0 || outside > 1.0,
+        normal: match step {
+            None if table.u > 0.0 => table.normal,
+            None => true,
+            Some(a) => a.normal || u_file > 0.0 || outside > 1.0 || table.u > 0.0,
+        },
         z0_assumed,
         velocity_assumed,
         alpha_c: c * factor,
@@ -169,6 +178,28 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
         temperature_factor: factor,
         two_term,
     })
+}
+
+/// Relative uncertainty that the points of a table give its loss at a frequency: the larger of the
+/// two beside it, which may well be off together.
+fn of_points(points: &[(f64, Measure, Loc)], hz: f64) -> Measure {
+    let after = points.partition_point(|p| p.0 < hz);
+    let beside = points.get(after).into_iter().chain(
+        after
+            .checked_sub(1)
+            .and_then(|k| points.get(k))
+            // a printed point is met as it is
+            .filter(|_| points.get(after).is_none_or(|p| p.0 > hz)),
+    );
+    beside
+        .map(|p| Measure {
+            u: p.1.u / p.1.value,
+            ..p.1
+        })
+        .fold(
+            Measure::default(),
+            |most, m| if m.u > most.u { m } else { most },
+        )
 }
 
 /// The matched loss of a measured piece of cable at the points of its file, Hz and dB, rising in

@@ -83,6 +83,12 @@ fn sound(band: &Value, text: &str) {
         assert!(number(band, "loss_floor_db") >= -1e-9, "gains\n{text}");
         if let Some(worst) = band["loss_worst_db"].as_array() {
             let least = worst[0].as_f64().expect("a number");
+            let most = worst[1].as_f64().expect("a number");
+            let total = number(band, "total_loss_db");
+            assert!(
+                least <= total + 1e-3 && total <= most + 1e-3,
+                "{total} is not within {least} to {most}\n{text}"
+            );
             assert!(
                 least >= number(band, "loss_floor_db") - 1e-3,
                 "gains\n{text}"
@@ -835,6 +841,115 @@ fn where_a_baluns_loss_sits() {
                 ),
             );
         agrees(name, &text, 100.0);
+    }
+}
+
+#[test]
+fn a_balun_with_an_swr_keeps_its_ratio() {
+    let text = OWN.exact()
+        + &RG6.exact()
+        + &chain(
+            50.1,
+            "    transmitter 100 W carrier\n    run 3 m of own, at 20 °C\n    balun 0.3 dB, ratio 4:1, swr 1.3\n    run 2 m of rg6, at 20 °C\n    antenna { gain 0 dBi; impedance 150 ohm with reactance 30 ohm }",
+        );
+    agrees("balun_with_an_swr", &text, 100.0);
+}
+
+/// By reciprocity a chain of reciprocal parts loses the same from the antenna as to it: the
+/// transmitter and the receiver are matched.
+#[test]
+fn receiving_loses_what_transmitting_does() {
+    for (parts, through, antenna) in [
+        (
+            "run M1 12.3 m ± 0.05 m of rg6, at 20 °C",
+            "M1",
+            "gain 0 dBi; swr 2",
+        ),
+        (
+            "run M1 12.3 m of rg6, at 20 °C; filter F1 1 dB ± 0.3 dB, swr 1.4",
+            "F1; M1",
+            "gain 0 dBi; swr 1.6 ± 0.3",
+        ),
+        (
+            "run M1 7 m of window, at 20 °C; balun B1 0.2 dB, ratio 9:1",
+            "B1; M1",
+            "gain 0 dBi; impedance 90 ohm with reactance 40 ohm",
+        ),
+        (
+            "jumper J1 2 m of own, at 20 °C; coupler C1 10 dB coupled; run M1 30 m of rg6, at 20 °C",
+            "J1; C1; M1",
+            "gain 0 dBi",
+        ),
+    ] {
+        let steps = |all: &mut dyn Iterator<Item = &str>| {
+            all.fold(String::new(), |text, s| text + "        " + s + "\n")
+        };
+        let there = steps(&mut ["TX1"].into_iter().chain(through.split("; ")).chain(["A1"]));
+        let back = steps(
+            &mut ["A1"]
+                .into_iter()
+                .chain(through.split("; ").collect::<Vec<_>>().into_iter().rev())
+                .chain(["RX1"]),
+        );
+        let loss = |end: &str, chain: &str| {
+            let text = RG6.with(" ± 0.007", "5 % k 1")
+                + &WINDOW.with(" ± 0.02", "20 % k 1")
+                + &OWN.exact()
+                + &format!(
+                    "station s {{\n    {end}\n    {parts}\n    antenna A1 {{ {antenna} }}\n    chain c on 145.3 MHz {chain}    }}\n}}\n"
+                );
+            (evaluated(&text), text)
+        };
+        let (out, text) = loss(
+            "transmitter TX1 100 W carrier",
+            &format!("transmit {{\n{there}"),
+        );
+        let (into, _) = loss("receiver RX1 -119 dBm", &format!("receive {{\n{back}"));
+        for key in ["total_loss_db", "uncertainty_db"] {
+            let (a, b) = (number(&out, key), number(&into, key));
+            let u = number(&out, "uncertainty_db");
+            assert!(
+                (a - b).abs() < 0.002 + 0.01 * u,
+                "{key}: {a} there, {b} back\n{text}"
+            );
+        }
+    }
+}
+
+#[test]
+fn nothing_changes_nothing() {
+    let with = |line: &str, pieces: &str| {
+        RG6.with(" ± 0.007", "5 % k 1")
+            + &chain(
+                145.3,
+                &format!(
+                    "    transmitter 100 W carrier\n{line}{pieces}    antenna {{ gain 0 dBi; swr 1.8 }}"
+                ),
+            )
+    };
+    let one = "    run 14 m of rg6, at 20 °C\n";
+    let plain = evaluated(&with("", one));
+    let u = number(&plain, "uncertainty_db");
+    for (line, pieces) in [
+        ("    pad 0 dB\n", one),
+        ("    connector 3 of none-pair\n", one),
+        (
+            "",
+            "    run 5.5 m of rg6, at 20 °C\n    run 8.5 m of rg6, at 20 °C\n",
+        ),
+    ] {
+        let text = "connector none-pair { family n; loss 0 dB; source \"none\" }\n".to_owned()
+            + &with(line, pieces);
+        let other = evaluated(&text);
+        for key in [
+            "total_loss_db",
+            "uncertainty_db",
+            "eirp_w",
+            "transmitter_swr",
+        ] {
+            let (a, b) = (number(&plain, key), number(&other, key));
+            assert!((a - b).abs() < 0.01 * u, "{key}: {a} and {b}\n{text}");
+        }
     }
 }
 

@@ -8,6 +8,7 @@ use downlead_physics::measure::{
 };
 use downlead_physics::mismatch::gamma_from_swr;
 use downlead_physics::uncertainty::rectangular;
+use downlead_quantity::Measure;
 use downlead_station::model::Bound;
 use downlead_station::session::{Match, ReadingKind};
 
@@ -57,7 +58,7 @@ impl<'m> Bench<'m, '_> {
         }
         match pick(&m.swr, self.point, self.env) {
             Some(p) => (
-                Some(gamma_from_swr(p.value.value)),
+                Some(spread(&p.value)),
                 matches!(p.figure.meta.bound, Some((Bound::Maximum, _))),
             ),
             // not stated counts as a bound that is met
@@ -207,4 +208,12 @@ impl<'m> Bench<'m, '_> {
             half_difference_db: None,
         })
     }
+}
+
+/// Size of the reflection of an SWR; the root of the mean square over its ±.
+fn spread(swr: &Measure) -> f64 {
+    let gamma = gamma_from_swr(swr.value);
+    // d|Γ|/d(SWR)
+    let slope = 2.0 / ((swr.value + 1.0) * (swr.value + 1.0));
+    libm::hypot(gamma, slope * swr.u)
 }

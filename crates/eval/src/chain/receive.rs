@@ -237,7 +237,7 @@ impl<'m> Run<'m, '_> {
             .map(|(i, e)| Stage {
                 part: e.net.clone(),
                 figure: e.noise_figure.map(|nf| self.wiring.noise(&nf, i)),
-                kelvin: e.celsius + 273.15,
+                celsius: e.celsius,
                 reflected_db: 0.0,
             })
             .collect()
@@ -255,8 +255,8 @@ fn noise(s: &Stretch<'_>, antenna: bool, own: Option<Option<Measure>>) -> Vec<No
             return stated(e.noise_figure);
         }
         NodeNoise {
-            figure_db: Some(passive_noise_figure(e.loss_db, e.celsius + 273.15)),
-            celsius: Some(e.celsius),
+            figure_db: Some(passive_noise_figure(e.loss_db, e.celsius.value() + 273.15)),
+            celsius: Some(e.celsius.value()),
         }
     });
     let antenna = antenna.then(|| stated(None));

@@ -41,7 +41,7 @@ impl<'m> Build<'m, '_> {
             return;
         }
         match self.temperature(d.temperature.as_deref(), d.place.as_ref()) {
-            Some((t, _, _)) => e.celsius = t.value,
+            Some((t, place, _)) => e.celsius = self.noise_temperature(&t, place, part),
             // matters to the noise only
             None if self.receiving => {
                 e.complete = false;
@@ -169,6 +169,7 @@ impl<'m> Build<'m, '_> {
         (loss, swr): (Loss, Option<Input>),
     ) {
         let matched = swr.is_none();
+        let ratio = d.ratio.or(base.and_then(|b| b.ratio));
         match (kind, loss) {
             (PartKind::Isolator | PartKind::Circulator, Loss::Stated(forward)) => {
                 let isolation = d.isolation.or(base.and_then(|b| b.isolation));
@@ -183,9 +184,11 @@ impl<'m> Build<'m, '_> {
                 self.one_way(e, forward, backward, swr);
             }
             (PartKind::Tuner, Loss::Stated(loss)) => e.net = Net::Tuner { loss },
-            (PartKind::Balun, Loss::Stated(loss)) if matched => {
+            (PartKind::Balun, Loss::Stated(loss)) if matched || ratio.is_some() => {
                 let across = "share of the loss across the line";
                 let sits = match d.sits.or(base.and_then(|b| b.sits)) {
+                    // what is measured with its reflections says nothing of its place
+                    _ if !matched => Input::exact(across, 0.5),
                     Some(Sits::Series) => Input::exact(across, 0.0),
                     Some(Sits::Shunt) => Input::exact(across, 1.0),
                     // anywhere between
@@ -202,7 +205,7 @@ impl<'m> Build<'m, '_> {
                             .within(0.0, 1.0)
                     }
                 };
-                let ratio = match d.ratio.or(base.and_then(|b| b.ratio)) {
+                let ratio = match ratio {
                     Some(r) => {
                         self.wiring
                             .positive("ratio of impedances", &r, Cause::Reflection(e.who))
@@ -210,12 +213,25 @@ impl<'m> Build<'m, '_> {
                     None => Input::exact("ratio of impedances", 1.0),
                 };
                 let phase = self.wiring.phase(1, e.who);
-                e.net = Net::Balun {
+                let of_loss = |loss| Net::Balun {
                     loss,
                     ratio,
                     sits,
+                    turned: self.receiving,
                     phase,
                 };
+                if matched {
+                    e.net = of_loss(loss);
+                } else {
+                    let ideal = of_loss(Input::exact("loss, dB", 0.0));
+                    self.two_port(e, loss, swr);
+                    let own = std::mem::replace(&mut e.net, Net::Several(Vec::new()));
+                    e.net = Net::Several(if self.receiving {
+                        vec![ideal, own]
+                    } else {
+                        vec![own, ideal]
+                    });
+                }
             }
             (_, Loss::Stated(loss)) => self.two_port(e, loss, swr),
             (_, loss) => {

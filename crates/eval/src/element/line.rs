@@ -24,7 +24,7 @@ impl<'m> Build<'m, '_> {
             e.complete = false;
             return;
         };
-        e.celsius = t.value;
+        e.celsius = self.noise_temperature(&t, place, part);
         let mut added_db = 0.0;
         let added = pick(&l.added, self.point, self.env).map(|p| {
             added_db = p.value.value;

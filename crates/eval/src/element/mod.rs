@@ -68,7 +68,7 @@ pub(crate) struct Element<'m> {
     /// Network file its figures are from.
     pub(crate) file: Option<&'m NetworkFile>,
     /// Physical temperature, °C.
-    pub(crate) celsius: f64,
+    pub(crate) celsius: Input,
     /// Noise figure of an active part, dB.
     pub(crate) noise_figure: Option<Measure>,
     /// Largest extra loss when wet, dB.
@@ -127,7 +127,7 @@ impl<'m> Build<'m, '_> {
             line: None,
             connector: None,
             file: None,
-            celsius: 20.0,
+            celsius: Input::exact("temperature, °C", 20.0),
             noise_figure: None,
             wet_db: 0.0,
             cold_db: 0.0,
@@ -238,6 +238,15 @@ impl<'m> Build<'m, '_> {
             },
             None => (Measure::exact(20.0), None, false),
         })
+    }
+
+    /// The temperature of a part whose loss makes noise: where there is no receiver it moves nothing.
+    fn noise_temperature(&mut self, t: &Measure, place: Option<&'m str>, part: &'m Part) -> Input {
+        if !self.receiving {
+            return Input::exact("temperature, °C", t.value);
+        }
+        let cause = place.map_or(Cause::OwnTemperature(part.loc), Cause::Temperature);
+        self.wiring.figure("temperature, °C", t, cause)
     }
 
     /// The phase of what an antenna of an SWR reflects.

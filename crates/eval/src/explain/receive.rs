@@ -1,6 +1,7 @@
 //! Receive chains: the level needed at each point, and the noise figure of the system.
 
 use downlead_physics::net::input::Stated;
+use downlead_physics::net::noise::ZERO_C_K;
 use downlead_physics::noise::T0_K;
 use downlead_quantity::{to_db, w_to_dbm};
 use downlead_station::model::{PartData, Receiver};
@@ -157,7 +158,7 @@ impl Cx<'_> {
             if (own - 1.0).abs() > 1e-12 {
                 terms.push(format!("{} × {}", op(own - 1.0), op(lost)));
                 let f = match passive {
-                    Some(s) => passive_factor(&name, own, loss, s.kelvin),
+                    Some(s) => passive_factor(&name, own, loss, s.celsius.nominal() + ZERO_C_K),
                     None => active_factor(&name, own),
                 };
                 let before = Derivation::of("L of all before it", op(lost)).by(

@@ -72,7 +72,7 @@ pub fn without_lines(r: &Report) -> Value {
 }
 
 /// What a bench session comes to, without places.
-fn session(r: &downlead_eval::bench::result::SessionResult) -> String {
+pub fn session(r: &downlead_eval::bench::result::SessionResult) -> String {
     let mut out = format!(
         "{} readings, {} lost, with {:?}",
         r.readings, r.lost, r.meters

@@ -25,6 +25,9 @@ impl Reader for Angles<'_> {
     }
 }
 
+/// Lanes that look for the least; the others look for the greatest.
+const HALF: usize = WIDTH / 2;
+
 /// Points of a search, −1 to 1.
 const SPREAD: [f64; WIDTH] = [
     -1.0,
@@ -89,9 +92,12 @@ impl Network {
         let strong = e.phases.iter().any(|p| p.deviation() > 0.0)
             && e.output(super::evaluate::Quantity::Delivered)
                 .is_some_and(|o| o.residual > 1e-3);
-        let mut starts = vec![fixed_start(&open, e.phases.len(), 0.3)];
-        if strong || tuned || several {
-            starts.extend([1.9, 4.1].map(|a| fixed_start(&open, e.phases.len(), a)));
+        let start = |a: f64| fixed_start(&open, e.phases.len(), a);
+        let mut starts = vec![start(0.3)];
+        if tuned || several {
+            starts = vec![sampled_start(&open, e.phases.len(), &level)];
+        } else if strong {
+            starts.extend([1.9, 4.1].map(start));
             starts.push(sampled_start(&open, e.phases.len(), &level));
         }
         for mut x in starts {
@@ -99,33 +105,31 @@ impl Network {
             for _ in 0..8 {
                 for (p, w) in &open {
                     if bent(*p) {
-                        let low = searched(&mut x, *p, *w, 0, &|x| level(x).map(|y| -y));
-                        let high = searched(&mut x, *p, *w, 3, &level);
-                        x[*p][..3].fill(low);
-                        x[*p][3..].fill(high);
+                        searched(&mut x, *p, *w, &level);
                         continue;
                     }
                     let old = x[*p];
                     for (k, a) in x[*p].iter_mut().enumerate() {
-                        #[allow(clippy::cast_precision_loss, reason = "0 to 2")]
-                        let step = (k % 3) as f64 - 1.0;
+                        #[allow(clippy::cast_precision_loss, reason = "0 to 3")]
+                        let step = (k % HALF) as f64 - 1.0;
                         *a = core::f64::consts::TAU / 3.0 * step;
                     }
                     let y = level(&x).map(|db| libm::exp(-db * NEPER_OF_POWER));
                     x[*p] = old;
-                    // 1/P greatest: least power in the first three lanes, most in the others
+                    // 1/P greatest: least power
                     let low = best_angle([y[0], y[1], y[2]], *w);
-                    let high = best_angle([-y[3], -y[4], -y[5]], *w);
-                    x[*p][..3].fill(low);
-                    x[*p][3..6].fill(high);
+                    let high = best_angle([-y[HALF], -y[HALF + 1], -y[HALF + 2]], *w);
+                    x[*p][..HALF].fill(low);
+                    x[*p][HALF..].fill(high);
                 }
                 let y = level(&x);
                 least = least.min(y[0]);
-                most = most.max(y[3]);
-                if (before.0 - y[0]).abs() < 1e-6 && (before.1 - y[3]).abs() < 1e-6 {
+                most = most.max(y[HALF]);
+                let enough = if tuned || several { 1e-4 } else { 1e-6 };
+                if (before.0 - y[0]).abs() < enough && (before.1 - y[HALF]).abs() < enough {
                     break;
                 }
-                before = (y[0], y[3]);
+                before = (y[0], y[HALF]);
             }
         }
         Some((least, most))
@@ -288,7 +292,7 @@ fn fixed_start(open: &[(usize, f64)], phases: usize, start: f64) -> Vec<[f64; WI
     x
 }
 
-/// The lowest (first three lanes) and highest of 512 points of the sample.
+/// The lowest (first half of the lanes) and highest of 512 points of the sample.
 fn sampled_start(
     open: &[(usize, f64)],
     phases: usize,
@@ -311,14 +315,14 @@ fn sampled_start(
                 least = y[k];
                 for (i, _) in open {
                     let a = x[*i][k];
-                    out[*i][..3].fill(a);
+                    out[*i][..HALF].fill(a);
                 }
             }
             if y[k] > most {
                 most = y[k];
                 for (i, _) in open {
                     let a = x[*i][k];
-                    out[*i][3..].fill(a);
+                    out[*i][HALF..].fill(a);
                 }
             }
         }
@@ -338,33 +342,36 @@ fn has_tuner(s: &Stretch) -> bool {
         || matches!(&s.end, End::Branches { arms, .. } if arms.iter().any(has_tuner))
 }
 
-/// The angle of phase `p` within ±`w` at which `f` is greatest, the other phases as they stand in
-/// lane `lane`: eight points, three times closer.
+/// Turns phase `p` within ±`w` to where the level is least (first half of the lanes) and greatest
+/// (second half): four points over the window and where it stands, then closer about the best.
 fn searched(
     x: &mut [[f64; WIDTH]],
     p: usize,
     w: f64,
-    lane: usize,
-    f: &dyn Fn(&[[f64; WIDTH]]) -> [f64; WIDTH],
-) -> f64 {
-    let kept: Vec<[f64; WIDTH]> = x.to_vec();
-    for row in x.iter_mut() {
-        *row = [row[lane]; WIDTH];
-    }
-    let (mut centre, mut half) = (0.0, w);
-    for _ in 0..7 {
-        for (a, t) in x[p].iter_mut().zip(SPREAD) {
-            *a = (centre + half * t).clamp(-w, w);
+    level: &dyn Fn(&[[f64; WIDTH]]) -> [f64; WIDTH],
+) {
+    const POINTS: [f64; HALF] = [-1.0, -1.0 / 3.0, 1.0 / 3.0, 1.0];
+    let signs = [-1.0, 1.0];
+    let mut centre = [x[p][0], x[p][HALF]];
+    let y = level(x);
+    let mut best = [signs[0] * y[0], signs[1] * y[HALF]];
+    for half in [1.0, 0.25, 0.06].map(|s| s * w) {
+        // about the whole window first, then about the best
+        let about = if half == w { [0.0; 2] } else { centre };
+        for (k, a) in x[p].iter_mut().enumerate() {
+            *a = (about[k / HALF] + half * POINTS[k % HALF]).clamp(-w, w);
         }
-        let y = f(x);
-        let k = (0..WIDTH)
-            .max_by(|a, b| y[*a].total_cmp(&y[*b]))
-            .unwrap_or(0);
-        centre = x[p][k];
-        half *= 0.3;
+        let y = level(x);
+        for k in 0..WIDTH {
+            let side = k / HALF;
+            if signs[side] * y[k] > best[side] {
+                best[side] = signs[side] * y[k];
+                centre[side] = x[p][k];
+            }
+        }
     }
-    x.copy_from_slice(&kept);
-    centre
+    x[p][..HALF].fill(centre[0]);
+    x[p][HALF..].fill(centre[1]);
 }
 
 /// Reader at nominal values that hands a phase's window on in its coherence: `(1 − w/π)²`.

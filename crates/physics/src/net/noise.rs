@@ -14,8 +14,8 @@ pub struct Stage {
     /// Noise figure of an active part, dB; none of a passive one, whose loss at its temperature
     /// makes the noise.
     pub figure: Option<Input>,
-    /// Temperature of a passive part, K.
-    pub kelvin: f64,
+    /// Temperature of a passive part, °C.
+    pub celsius: Input,
     /// What reflections at its place cost beyond its loss, dB (negative where they help).
     pub reflected_db: f64,
 }
@@ -31,6 +31,9 @@ pub struct Receiving {
     /// Noise figure of the receiver, dB.
     pub receiver: Input,
 }
+
+/// 0 °C, K.
+pub const ZERO_C_K: f64 = 273.15;
 
 /// Power ratio of dB.
 fn ratio<T: Real>(db: T) -> T {
@@ -60,7 +63,7 @@ impl Receiving {
             let loss = ratio(s.part.matched_loss(cx, r));
             let own = match &s.figure {
                 Some(f) => ratio(r.get(f)),
-                None => one + (loss - one) * of(s.kelvin / T0_K),
+                None => one + (loss - one) * (r.get(&s.celsius) + of(ZERO_C_K)) / of(T0_K),
             };
             out.push((own, lost));
             lost = lost * loss * ratio(of(s.reflected_db));
@@ -104,7 +107,7 @@ mod tests {
         let passive = |part| Stage {
             part,
             figure: None,
-            kelvin: 290.0,
+            celsius: Input::exact("temperature, °C", 290.0 - ZERO_C_K),
             reflected_db: 0.0,
         };
         let first = passive(pad(&mut inputs, 2.0, 0.1));
@@ -116,7 +119,7 @@ mod tests {
                 Stage {
                     part: amplifier,
                     figure: Some(figure),
-                    kelvin: 290.0,
+                    celsius: Input::exact("temperature, °C", 290.0 - ZERO_C_K),
                     reflected_db: 0.0,
                 },
                 last,

@@ -191,6 +191,8 @@ pub enum Part {
         ratio: Input,
         /// Where the loss lies.
         sits: Sits,
+        /// Whether it is passed from the side away from the source, as on receive.
+        turned: bool,
         /// A phase.
         phase: u32,
     },
@@ -308,7 +310,7 @@ fn reflection<R: Reader>(r: &R, swr: &Input) -> R::T {
     let one = R::T::of(1.0);
     let x = r.get(swr);
     if swr.is_return_loss() {
-        (-x * R::T::of(1.0 / DB_PER_NEPER)).exp_e()
+        x.ratio_of_loss().sqrt()
     } else {
         (x - one) / (x + one)
     }
@@ -635,6 +637,7 @@ impl Part {
                 loss,
                 ratio,
                 sits,
+                turned,
                 phase,
             } => {
                 let db = r.get(loss).step("loss, dB");
@@ -654,12 +657,13 @@ impl Part {
                 let n = r.get(ratio);
                 let g = ((one - n) / (one + n)).step("reflection of the ratio");
                 let t = (one - g * g).sqrt();
-                out.extend([
-                    free(r, *phase),
-                    two_of(-(in_parallel / e), of(2.0) / e),
-                    two_of(in_series / d, of(2.0) / d),
-                    two(g, t, t, C::real(-g)),
-                ]);
+                let shunt = two_of(-(in_parallel / e), of(2.0) / e);
+                let series = two_of(in_series / d, of(2.0) / d);
+                if *turned {
+                    out.extend([two(-g, t, t, C::real(g)), series, shunt, free(r, *phase)]);
+                } else {
+                    out.extend([free(r, *phase), shunt, series, two(g, t, t, C::real(-g))]);
+                }
             }
             Part::Tuner { loss } => out.push(El::Tuner {
                 power: share(r.get(loss).step("loss, dB")),

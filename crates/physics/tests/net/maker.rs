@@ -370,6 +370,7 @@ impl Maker {
                         Shape::Rectangular,
                         (0.0, 1.0),
                     ),
+                    turned: rng.chance(0.3),
                     phase: self.inputs.phase(1),
                 }
             }
