@@ -255,8 +255,11 @@ fn noise(s: &Stretch<'_>, antenna: bool, own: Option<Option<Measure>>) -> Vec<No
             return stated(e.noise_figure);
         }
         NodeNoise {
-            figure_db: Some(passive_noise_figure(e.loss_db, e.celsius.value() + 273.15)),
-            celsius: Some(e.celsius.value()),
+            figure_db: Some(passive_noise_figure(
+                e.loss_db,
+                e.celsius.nominal() + 273.15,
+            )),
+            celsius: Some(e.celsius.nominal()),
         }
     });
     let antenna = antenna.then(|| stated(None));
