@@ -58,7 +58,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 
 (defconst downlead--chain-keywords
   '(
-    "branch" "branches" "expect" "joins" "limit" "read" "readings")
+    "branch" "branches" "expect" "limit" "read" "readings")
   "Statement keywords: chain.")
 
 (defconst downlead--property-keywords
@@ -66,7 +66,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "accuracy" "baseline" "braid" "bump" "calibrated" "conductor" "construction" "coupled"
     "delay" "diameter" "directivity" "due" "duty" "efficiency" "equalise" "excess"
     "family" "foldback" "from" "gain" "generator" "ground" "height" "high" "impedance"
-    "inner" "inner-resistivity" "isolation" "keyed" "kind" "linearity" "loss"
+    "inner" "inner-resistivity" "isolation" "joins" "keyed" "kind" "linearity" "loss"
     "loss-tangent" "low" "mode" "noise" "open" "outer" "outer-resistivity" "passes"
     "permittivity" "phase" "piece" "place" "port" "position" "power" "rating" "ratio"
     "receive" "repeatability" "resistivity" "resolution" "resonance" "return-loss"

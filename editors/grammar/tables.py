@@ -1,6 +1,7 @@
-"""Reads the keyword table and the unit table out of the Rust sources.
+"""Reads the statement words out of statements.json, and the unit table out of the Rust source.
 
-Nothing here knows a keyword or a unit: the two source files are the only place where they stand.
+Nothing here knows a keyword or a unit. statements.json is written from the table of statements
+(crates/station/src/forms) by `UPDATE=1 cargo test -p downlead-station --test tables`.
 Each reader is strict. A line of a table that it cannot read is an error, never a line left out.
 """
 
@@ -9,7 +10,7 @@ import re
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-KEYWORDS_RS = ROOT / "crates/station/src/keywords.rs"
+STATEMENTS_JSON = ROOT / "editors/grammar/statements.json"
 UNIT_RS = ROOT / "crates/quantity/src/unit.rs"
 
 STRING = r'"((?:[^"\\]|\\.)*)"'
@@ -34,27 +35,17 @@ def body(source, opening, path):
     return source[start + 1 + len(opening) : end]
 
 
-def read_keywords(path=KEYWORDS_RS):
+def read_keywords(path=STATEMENTS_JSON):
     """Statement keywords (word, contexts) in the order of the table, and the words inside statements."""
-    source = path.read_text(encoding="utf-8")
-    row = re.compile(rf"{STRING}\s*\[([A-Za-z, ]+)\]\s*{STRING}\s*{STRING}\s*;")
-    table = body(source, "keywords! {", path)
-    keywords, rest = [], table
-    for m in row.finditer(table):
-        contexts = [c.strip() for c in m[2].split(",") if c.strip()]
-        keywords.append({"word": m[1], "contexts": contexts})
-    rest = re.sub(r"//[^\n]*", "", row.sub("", table)).strip()
-    if rest or not keywords:
-        raise TableError(f"{path.name}: cannot read this part of the keyword table: {rest[:200]!r}")
-    m = re.search(r"static WORDS: &\[&str\] = &\[(.*?)\];", source, re.S)
-    if not m:
-        raise TableError(f"{path.name}: no WORDS")
-    words = re.findall(STRING, m[1])
-    if re.sub(STRING, "", re.sub(r"//[^\n]*", "", m[1])).replace(",", "").strip() or not words:
-        raise TableError(f"{path.name}: cannot read WORDS")
+    try:
+        data = json.loads(path.read_text(encoding="utf-8"))
+        keywords = [{"word": k["word"], "contexts": k["contexts"]} for k in data["keywords"]]
+        words = data["words"]
+    except (ValueError, KeyError, TypeError) as e:
+        raise TableError(f"{path.name}: {e}") from e
     seen = [k["word"] for k in keywords]
-    if len(set(seen)) != len(seen):
-        raise TableError(f"{path.name}: a keyword stands twice")
+    if not seen or not words or len(set(seen)) != len(seen):
+        raise TableError(f"{path.name}: empty, or a keyword twice")
     return keywords, sorted(set(words))
 
 
@@ -104,7 +95,7 @@ def tables():
         raise TableError("a unit's spelling stands twice")
     statement = {k["word"] for k in keywords}
     return {
-        "comment": "Written by editors/grammar/generate.py from keywords.rs and unit.rs. Change those, not this file.",
+        "comment": "Written by editors/grammar/generate.py from statements.json and unit.rs. Change those, not this file.",
         "keywords": keywords,
         "groups": groups(keywords),
         # words that mean something inside a statement: those of the table, and keywords named by others (`kind isolator`)

@@ -11,19 +11,19 @@
 
 // BEGIN generated: tables
 const KEYWORDS = [
-  "use", "band", "let", "cable", "connector", "adapter", "device", "instrument", "session", "station",
-  "chain", "position", "ground", "place", "joins", "transmitter", "receiver", "run", "jumper", "tail", "pad",
-  "filter", "isolator", "circulator", "protector", "switch", "coupler", "meter", "balun", "tuner", "duplexer",
-  "diplexer", "combiner", "divider", "branch", "branches", "amplifier", "preamplifier", "load", "antenna",
-  "read", "expect", "limit", "transmit", "receive", "temperature", "impedance", "velocity", "loss",
-  "construction", "wires", "valid", "accuracy", "rating", "voltage", "size", "conductor", "source", "inner",
-  "outer", "permittivity", "loss-tangent", "strand", "strand-diameter", "braid", "resistivity",
-  "inner-resistivity", "outer-resistivity", "diameter", "spacing", "family", "bump", "calibrated", "scale",
-  "resolution", "due", "linearity", "repeatability", "generator", "piece", "readings", "resonance", "delay",
-  "phase", "baseline", "through", "open", "short", "equalise", "kind", "high", "low", "port", "from",
-  "isolation", "ratio", "split", "tee", "reversed", "return-loss", "swr", "passes", "gain", "noise", "excess",
-  "ways", "coupled", "power", "mode", "duty", "keyed", "foldback", "sensitivity", "directivity", "efficiency",
-  "height",
+  "use", "band", "let", "cable", "connector", "device", "instrument", "session", "station", "chain",
+  "transmit", "receive", "impedance", "velocity", "loss", "construction", "wires", "valid", "accuracy",
+  "rating", "voltage", "size", "conductor", "source", "joins", "limit", "family", "bump", "return-loss",
+  "swr", "kind", "high", "low", "port", "from", "isolation", "ratio", "split", "tee", "reversed", "passes",
+  "gain", "noise", "excess", "ways", "coupled", "calibrated", "scale", "resolution", "due", "linearity",
+  "repeatability", "directivity", "load", "read", "temperature", "generator", "piece", "readings",
+  "resonance", "delay", "phase", "adapter", "position", "ground", "place", "transmitter", "receiver", "run",
+  "jumper", "tail", "pad", "filter", "isolator", "circulator", "protector", "switch", "coupler", "meter",
+  "balun", "tuner", "duplexer", "diplexer", "combiner", "divider", "amplifier", "preamplifier", "antenna",
+  "branches", "expect", "branch", "inner", "outer", "permittivity", "loss-tangent", "strand",
+  "strand-diameter", "braid", "resistivity", "inner-resistivity", "outer-resistivity", "diameter", "spacing",
+  "baseline", "through", "open", "short", "equalise", "power", "mode", "duty", "keyed", "foldback",
+  "sensitivity", "efficiency", "height",
 ];
 
 const WORDS = [

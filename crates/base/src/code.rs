@@ -52,6 +52,7 @@ pub mod codes {
         UNEXPECTED_WORD Error "unexpected-word" "A statement holds something it has no use for";
         MISSING_VALUE Error "missing-value" "A statement lacks a figure it cannot do without";
         WORDS_EXCLUDE Error "words-exclude" "Two words exclude each other";
+        SAID_TWICE Error "said-twice" "A line or block says one thing twice";
         // files and names
         USE_NOT_FOUND Error "use-not-found" "A used file is not there or cannot be read";
         USE_CYCLE Error "use-cycle" "Files use each other in a circle";

@@ -7,7 +7,8 @@ use std::collections::BTreeSet;
 use downlead_base::{Severity, Span};
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, units_of};
-use downlead_station::keywords::{Context, keywords_in};
+use downlead_station::forms::signature;
+use downlead_station::keywords::Context;
 use downlead_station::{Env, is_network, library, lower};
 use downlead_syntax::SyntaxKind;
 
@@ -202,25 +203,20 @@ impl<'a> List<'a> {
                 && self.at.frames.last().is_some_and(|f| {
                     f.cx == Context::Chain && !matches!(&*f.word, "branch" | "chain")
                 });
-        for k in keywords_in(cx) {
-            if only_branches && k.word != "branch" {
+        for f in self.at.block.lines().iter().filter(|f| !f.word.is_empty()) {
+            if only_branches && f.word != "branch" {
                 continue;
             }
             let snippets = self.c.snippets;
             let station = self.at.in_station() && cx == Context::Station;
-            let item = self.add(
-                rank,
-                CompletionKind::Keyword,
-                k.word,
-                Some(k.signature.to_owned()),
-            );
-            item.documentation = Some(k.doc.to_owned());
-            match snippet(cx, k.word, station).filter(|_| snippets) {
+            let item = self.add(rank, CompletionKind::Keyword, f.word, Some(signature(f).0));
+            item.documentation = Some(f.doc.to_owned());
+            match snippet(cx, f.word, station).filter(|_| snippets) {
                 Some(body) => {
                     item.insert = body.to_owned();
                     item.snippet = true;
                 }
-                None => item.insert = format!("{} ", k.word),
+                None => item.insert = format!("{} ", f.word),
             }
         }
     }

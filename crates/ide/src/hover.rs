@@ -6,7 +6,7 @@ use downlead_eval::result::BandResult;
 use downlead_quantity::{
     DIPOLE_DBI, Dim, Quantity, db, dbm_to_w, frequency, number, power, sig, unit, w_to_dbm,
 };
-use downlead_station::keywords::keyword;
+use downlead_station::keywords::{Context, form_in, keyword};
 use downlead_station::model::{Accuracy, BandKind, Cable, Connector, ConnectorLoss, Instrument};
 use downlead_syntax::{AtomKind, Expr, ExprKind, Item, Number};
 
@@ -68,7 +68,11 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
         let word = placed.item.slice(p.span);
         match p.class {
             Class::Keyword(_) | Class::Word => {
-                keyword_words(&mut w, word);
+                let cx = match p.class {
+                    Class::Keyword(cx) => Some(cx),
+                    _ => None,
+                };
+                keyword_words(&mut w, word, cx);
                 derive = matches!(p.class, Class::Keyword(_)) && on_node(s, doc, offset);
                 derive = derive && bench::in_session(&mut w, s, doc, offset, None);
             }
@@ -238,10 +242,11 @@ fn plural(name: &str) -> String {
     }
 }
 
-fn keyword_words(w: &mut Writer<'_, '_>, word: &str) {
-    if let Some(k) = keyword(word) {
-        w.code(k.signature);
-        w.text(k.doc);
+fn keyword_words(w: &mut Writer<'_, '_>, word: &str, cx: Option<Context>) {
+    let here = cx.and_then(|cx| form_in(cx, word));
+    if let Some(f) = here.or_else(|| keyword(word)?.forms.first().copied()) {
+        w.code(&downlead_station::forms::signature(f).0);
+        w.text(f.doc);
     } else if let Some(t) = crate::qualifiers::about(word) {
         w.title(word, t);
     }

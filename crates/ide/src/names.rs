@@ -127,10 +127,10 @@ fn vocabulary(word: &str) -> Vocabulary {
     static TABLE: OnceLock<FxHashMap<&'static str, Vocabulary>> = OnceLock::new();
     let table = TABLE.get_or_init(|| {
         let mut m: FxHashMap<&'static str, Vocabulary> = FxHashMap::default();
-        for k in KEYWORDS {
+        for k in KEYWORDS.iter() {
             m.entry(k.word).or_default().keyword = true;
         }
-        for w in WORDS {
+        for w in WORDS.iter() {
             m.entry(w).or_default().word = true;
         }
         for k in PartKind::ALL {

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use downlead_base::{ItemId, Severity, Span};
 use downlead_eval::{FileEntry, Snapshot};
-use downlead_station::keywords::{WORDS, keyword};
+use downlead_station::keywords::{is_word, keyword};
 use downlead_station::{LoadError, Loader, keyword_of};
 use downlead_syntax::{Placed, SyntaxKind, tokens};
 use rustc_hash::FxHashMap;
@@ -154,7 +154,7 @@ fn check_name(kind: NameKind, name: &str) -> Result<(), String> {
             "`{name}` is no name: letters, digits, - and _, beginning so that it is not read as a number."
         ));
     }
-    if keyword(name).is_some() || WORDS.contains(&name) {
+    if keyword(name).is_some() || is_word(name) {
         return Err(format!("`{name}` is a word of the language."));
     }
     if name.contains('.') && matches!(kind, NameKind::Tag | NameKind::Port | NameKind::Place) {

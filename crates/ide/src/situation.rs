@@ -3,11 +3,11 @@
 use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, UnitId, unit};
-use downlead_station::keywords::{Context, keyword};
-use downlead_station::model::PartKind;
-use downlead_syntax::{SyntaxKind, tokens};
+use downlead_station::Lets;
+use downlead_station::forms::{self, Begins, Block, Form, Known, Offer, offers};
+use downlead_station::keywords::Context;
+use downlead_syntax::{File, Stmt, SyntaxKind, tokens};
 
-use crate::names::inner_context;
 use crate::view::{Doc, doc_text, item_at, to32};
 
 /// A token before the cursor, with its text.
@@ -23,6 +23,7 @@ pub(crate) struct Tok<'a> {
 pub(crate) struct Frame {
     pub(crate) word: String,
     pub(crate) cx: Context,
+    pub(crate) block: Block,
 }
 
 /// What stands around a cursor.
@@ -31,6 +32,8 @@ pub(crate) struct Situation<'a> {
     pub(crate) frames: Vec<Frame>,
     /// Context of the statement the cursor is in.
     pub(crate) cx: Context,
+    /// The statements that may stand there.
+    pub(crate) block: Block,
     /// Tokens of the statement before what is being typed, without blanks.
     pub(crate) head: Vec<Tok<'a>>,
     /// What is being typed, up to the cursor.
@@ -68,6 +71,7 @@ impl<'a> Situation<'a> {
         let before = text.get(start as usize..offset as usize)?;
         let mut frames: Vec<Frame> = Vec::new();
         let mut cx = Context::Top;
+        let mut block = forms::top();
         let mut head: Vec<Tok<'a>> = Vec::new();
         let mut all: Vec<Tok<'a>> = Vec::new();
         for (kind, span) in tokens(before) {
@@ -81,14 +85,19 @@ impl<'a> Situation<'a> {
                 SyntaxKind::Newline | SyntaxKind::Semicolon => head.clear(),
                 SyntaxKind::LBrace => {
                     let word = head.first().map_or("", |t| t.text).to_owned();
-                    let inner = inner_context(&word, cx).unwrap_or(Context::Table);
-                    frames.push(Frame { word, cx });
-                    cx = inner;
+                    let inner = match block.form(Some(&word)) {
+                        Some(f) => f.block,
+                        None => Block::None,
+                    };
+                    frames.push(Frame { word, cx, block });
+                    cx = inner.context().unwrap_or(Context::Table);
+                    block = inner;
                     head.clear();
                 }
                 SyntaxKind::RBrace => {
                     if let Some(f) = frames.pop() {
                         cx = f.cx;
+                        block = f.block;
                     }
                     head.clear();
                 }
@@ -135,6 +144,7 @@ impl<'a> Situation<'a> {
         Some(Situation {
             frames,
             cx,
+            block,
             head,
             partial,
             replace,
@@ -218,91 +228,100 @@ impl<'a> Situation<'a> {
             }
             _ => {}
         }
-        kinds_after(
-            self.cx,
-            self.word(),
-            self.last_word(),
-            self.head
-                .iter()
-                .filter(|t| t.kind == SyntaxKind::Unit)
-                .count(),
-            self.frames.last().map_or("", |f| &f.word),
-        )
+        self.expected()
     }
-}
 
-/// Kinds of quantity behind the last word of a statement; `have` values with units stand before.
-fn kinds_after(cx: Context, word: &str, last: &str, have: usize, block: &str) -> Vec<Dim> {
-    use Dim::{
-        Angle, Decibel, Frequency, GainDipole, GainIsotropic, Impedance, Length, Level,
-        LinearCoefficient, LossRate, Percent, Power, Resistivity, RootCoefficient, Temperature,
-        Voltage, Wavelengths,
-    };
-    if cx == Context::Table || word.is_empty() && keyword(last).is_none() {
-        return if have == 0 {
-            vec![Frequency]
-        } else if block == "loss" && cx == Context::Table {
-            vec![LossRate, Decibel]
-        } else {
-            vec![Decibel]
-        };
-    }
-    match last {
-        "at" if cx == Context::Readings => vec![Dim::Time],
-        "at" => vec![Temperature, Frequency],
-        // `loss from "reel.s2p" of 25.0 m`
-        "of" if word == "loss" => vec![Length],
-        "accuracy" if word != "accuracy" => vec![Decibel],
-        "ambient" | "temperature" => vec![Temperature],
-        "conductor" if word == "rating" => vec![Temperature],
-        "on" if matches!(word, "chain" | "readings") => vec![Frequency],
-        "over" => vec![Frequency],
-        "added" | "wet" | "for" | "isolation" | "rejects" | "return-loss" | "excess" | "figure"
-        | "coupled" => {
-            vec![Decibel]
+    /// Kinds of the values that may stand where the cursor is, a number that is being typed left
+    /// aside.
+    fn expected(&self) -> Vec<Dim> {
+        let typed = usize::from(
+            self.head
+                .last()
+                .is_some_and(|t| t.kind == SyntaxKind::Number),
+        );
+        // the criterion of a sensitivity is free text, `for 12 dB sinad`
+        if self.last_word() == "for" {
+            return vec![Dim::Decibel];
         }
-        "split" => vec![Percent, Decibel],
-        "passes" | "valid" => vec![Frequency],
-        "duty" | "keyed" | "efficiency" => vec![Percent],
-        "rating" | "scale" | "resolution" | "power" => vec![Power, Level],
-        "height" | "ground" => vec![Length],
-        "reactance" => vec![Impedance],
-        "directivity" => vec![GainIsotropic, GainDipole],
-        "swr" | "k" | "foldback" | "ratio" => Vec::new(),
-        _ => match (cx, word) {
-            (_, "band" | "transmit" | "receive") => vec![Frequency],
-            (Context::Connector, "limit") => vec![Frequency],
-            (Context::Connector, "bump") => vec![if have == 0 { Impedance } else { Length }],
-            (Context::Cable, "loss") => vec![RootCoefficient, LinearCoefficient, LossRate],
-            (_, "expect") if last == "loss" => vec![Decibel],
-            (_, "read" | "expect" | "limit") => vec![Power, Level],
-            (_, "run" | "jumper" | "tail") => vec![Length, Wavelengths, Angle, Decibel],
-            (_, "piece") => vec![Length, Decibel],
-            (_, "linearity" | "repeatability") => vec![Percent, Decibel],
-            (_, "resonance") => vec![Frequency],
-            (_, "delay") => vec![Dim::Time],
-            (_, "phase") => vec![Angle],
-            (_, "baseline" | "through" | "equalise") => vec![Power, Level, Decibel, Percent],
-            (_, "open" | "short") => vec![Decibel],
-            (_, "transmitter") => vec![Power, Level],
-            (_, "receiver" | "sensitivity") => vec![Level, Voltage],
-            (_, "antenna") => vec![GainIsotropic, GainDipole],
-            (Context::Antenna, "gain") => vec![GainIsotropic, GainDipole],
-            (_, "gain" | "loss" | "high" | "low" | "port") => vec![Decibel, Percent],
-            (_, "impedance") => vec![Impedance],
-            (_, "voltage") => vec![Voltage],
-            (_, "size" | "inner" | "outer" | "diameter" | "spacing") => vec![Length],
-            (_, "resistivity" | "inner-resistivity" | "outer-resistivity") => vec![Resistivity],
-            (_, "accuracy") => vec![Percent, Decibel],
-            (_, "position") => vec![Angle],
-            (_, "let") => vec![Length, Decibel, Power, Frequency],
-            (
-                _,
-                "connector" | "adapter" | "divider" | "velocity" | "permittivity" | "loss-tangent"
-                | "strand" | "strand-diameter" | "braid" | "ways",
-            ) => Vec::new(),
-            (_, w) if PartKind::from_word(w).is_some() => vec![Decibel, Percent],
-            _ => Vec::new(),
-        },
+        let mut out: Vec<Dim> = Vec::new();
+        // the first value of a row, before which nothing stands
+        if typed == self.head.len()
+            && let Some(form) = self.form()
+        {
+            for s in form.all_slots() {
+                if let Begins::Value(q) = s.begins {
+                    out.extend(q.dims);
+                }
+            }
+        }
+        for o in self.offers(self.head.len() - typed, None) {
+            if let Offer::Value(q) = o {
+                out.extend(q.dims);
+            }
+        }
+        let mut seen = Vec::new();
+        out.retain(|d| {
+            *d != Dim::Count && !seen.contains(d) && {
+                seen.push(*d);
+                true
+            }
+        });
+        out
+    }
+
+    /// The form of the statement.
+    pub(crate) fn form(&self) -> Option<&'static Form> {
+        let first = self.head.first()?;
+        self.block
+            .form((first.kind == SyntaxKind::Word).then_some(first.text))
+    }
+
+    /// What may stand after the first `n` tokens of the statement. `env` knows named values and
+    /// places.
+    pub(crate) fn offers(&self, n: usize, known: Option<Known<'_>>) -> Vec<Offer> {
+        self.read(n, known, offers).unwrap_or_default()
+    }
+
+    /// Reads the first `n` tokens of the statement; says too whether a comma ends them.
+    pub(crate) fn read<T>(
+        &self,
+        n: usize,
+        known: Option<Known<'_>>,
+        f: impl FnOnce(&'static Form, Stmt<'_>, bool, Known<'_>) -> T,
+    ) -> Option<T> {
+        let form = self.form()?;
+        let mut head = self.head.get(..n)?;
+        let comma = head.last().is_some_and(|t| t.kind == SyntaxKind::Comma);
+        if comma {
+            head = &head[..n - 1];
+        }
+        let from = head.first().map_or(self.replace.start, |t| t.span.start);
+        let mut text = String::new();
+        for t in head {
+            // blanks as they are: `2m` is a name
+            let at = (t.span.start - from) as usize;
+            while text.len() < at {
+                text.push(' ');
+            }
+            text.push_str(t.text);
+        }
+        // a row stands in a block
+        let row = form.word.is_empty() && self.cx == Context::Table;
+        if row {
+            text = format!("row {{ {text}");
+        }
+        let tree = File::parse(text);
+        let lets = Lets::default();
+        let known = known.unwrap_or(Known {
+            lets: &lets,
+            places: &[],
+        });
+        let outer = tree.items().first()?.item.statement()?;
+        let stmt = if row {
+            outer.block()?.iter().next()?
+        } else {
+            outer
+        };
+        Some(f(form, stmt, comma, known))
     }
 }

@@ -4,6 +4,7 @@
 pub mod attach;
 mod cx;
 pub mod evidence;
+pub mod forms;
 pub mod keywords;
 pub mod lengths;
 mod lower;
@@ -15,7 +16,8 @@ pub mod words;
 
 pub use attach::{Attachment, Attachments, Content, ReadingsFile, is_network};
 pub use cx::{Lets, Val, capital, nearest};
-pub use lower::{Lowered, lower, lower_let};
+pub use forms::NameKind;
+pub use lower::{Lowered, Mention, lower, lower_let};
 pub use scope::{
     ATTACHMENT, Env, Library, LoadError, Loader, LowerCache, keyword_of, library, normalise,
 };

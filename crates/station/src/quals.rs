@@ -36,7 +36,7 @@ impl Default for Quals {
             at_frequency: None,
             broken: false,
             said: Said::default(),
-            takes: OF_FIGURES,
+            takes: &OF_FIGURES,
         }
     }
 }

@@ -1,224 +1,141 @@
-//! Words inside statements: what a statement takes, and which words exclude each other.
-//!
-//! Lowering reads by these lists; what "did you mean" and completion offer comes from them.
+//! Words inside statements, as a view of the table of statements ([`crate::forms`]): what a
+//! statement takes, and which words exclude each other.
 
+use std::sync::LazyLock;
+
+use rustc_hash::FxHashMap;
+
+use crate::forms::{self, ABOUT, ABOUT_FIGURE, Begins, ONE_ORIGIN, Set, Slot, Takes};
 use crate::keywords::Context;
-use crate::model::PartKind;
+
+fn of_set(set: &'static Set) -> Vec<&'static str> {
+    set.words.iter().map(|w| w.word).collect()
+}
 
 /// Modes of a transmitter.
-pub static MODES: &[&str] = &["fm", "data", "cw", "ssb", "ssb-processed", "am"];
+pub static MODES: LazyLock<Vec<&'static str>> = LazyLock::new(|| of_set(&forms::MODES));
 
 /// Datums of a position.
-pub static DATUMS: &[&str] = &["wgs84", "etrs89", "nad83", "nad27"];
+pub static DATUMS: LazyLock<Vec<&'static str>> = LazyLock::new(|| of_set(&forms::DATUMS));
 
 /// What can be said about every figure.
-pub static OF_FIGURES: &[&str] = &[
-    "read",
-    "sheet",
-    "source",
-    "rated",
-    "displayed",
-    "guess",
-    "typical",
-    "nominal",
-    "maximum",
-    "on",
-    "at",
-    "since",
-    "with",
-    "by",
-    "corrected",
-];
+pub static OF_FIGURES: LazyLock<Vec<&'static str>> =
+    LazyLock::new(|| ABOUT_FIGURE.iter().flat_map(Slot::words).collect());
 
 /// Words that say the same as another one: they are read, and the other one is offered.
 pub static ALIKE: &[&str] = &["source", "nominal"];
+
+/// Words of a statement: its own, and those said about its figures.
+struct Words {
+    own: Vec<&'static str>,
+    about: Vec<&'static str>,
+}
+
+static WORDS: LazyLock<FxHashMap<&'static str, Vec<(Context, Words)>>> = LazyLock::new(|| {
+    let mut all: FxHashMap<&'static str, Vec<(Context, Words)>> = FxHashMap::default();
+    forms::each(&mut |block, form| {
+        let Some(cx) = block.context().filter(|_| !form.word.is_empty()) else {
+            return;
+        };
+        let list = all.entry(form.word).or_default();
+        if list.iter().all(|x| x.0 != cx) {
+            list.push((cx, of_form(form)));
+        }
+    });
+    all
+});
+
+fn of_form(form: &'static forms::Form) -> Words {
+    let (mut own, mut about) = (Vec::new(), Vec::new());
+    for s in form.all_slots() {
+        let list = if s.id < ABOUT { &mut own } else { &mut about };
+        list.extend(s.words());
+        if let Begins::Phrase(_, w) = s.begins {
+            list.push(w);
+        }
+        for t in s.takes {
+            if let Takes::Then(w, _) = t {
+                list.push(w);
+            }
+        }
+    }
+    Words { own, about }
+}
+
+fn words_of(cx: Context, word: &str) -> Option<&'static Words> {
+    let list = WORDS.get(word)?;
+    // a part means the same in a station and in a chain
+    let part = |c: Context| matches!(c, Context::Station | Context::Session | Context::Chain);
+    list.iter()
+        .find(|x| x.0 == cx)
+        .or_else(|| list.iter().find(|x| part(x.0)))
+        .map(|x| &x.1)
+}
 
 /// Those of [`OF_FIGURES`] that a statement takes. A text in quotes counts as `source`, a date
 /// as `read`.
 #[must_use]
 pub fn of_figures(cx: Context, word: &str) -> &'static [&'static str] {
-    match (cx, word) {
-        (Context::Chain, "limit") => &["on", "sheet", "source"],
-        (Context::Chain, "expect") => &["on", "source"],
-        (Context::Chain, "read") => &["read", "on", "with", "by", "source", "corrected"],
-        (Context::Chain, "readings") => &["with", "on"],
-        (Context::Session, "readings") => &["with"],
-        (Context::Session, "read") => &["read", "with", "by", "source", "corrected"],
-        (Context::Readings, _) => &["read", "with", "by", "source", "corrected"],
-        _ => OF_FIGURES,
-    }
+    words_of(cx, word).map_or(&OF_FIGURES, |w| &w.about)
 }
-
-const DEVICE: &[&str] = &[
-    "of",
-    "passes",
-    "swr",
-    "return-loss",
-    "rating",
-    "isolation",
-    "excess",
-    "noise",
-    "ends",
-    "from",
-    "reversed",
-    "accuracy",
-];
-
-const BALUN: &[&str] = &[
-    "series",
-    "shunt",
-    "ratio",
-    "of",
-    "passes",
-    "swr",
-    "return-loss",
-    "rating",
-    "isolation",
-    "excess",
-    "noise",
-    "ends",
-    "from",
-    "reversed",
-    "accuracy",
-];
-
-const DIVIDER: &[&str] = &[
-    "split",
-    "tee",
-    "of",
-    "passes",
-    "swr",
-    "return-loss",
-    "rating",
-    "isolation",
-    "excess",
-    "noise",
-    "ends",
-];
 
 /// Words that only some statements take, besides what can be said about figures.
 #[must_use]
 pub fn own(cx: Context, word: &str) -> &'static [&'static str] {
-    match (cx, word) {
-        (Context::Cable, "loss") => &["from", "of", "accuracy"],
-        (Context::Cable, "accuracy") => &["k", "to", "shared"],
-        (_, "run" | "jumper" | "tail") => &[
-            "of",
-            "added",
-            "wet",
-            "ends",
-            "swr",
-            "return-loss",
-            "from",
-            "reversed",
-            "accuracy",
-        ],
-        (_, "piece") => &["of", "connector", "adapter", "added", "ends"],
-        (_, "transmitter" | "power") => &[
-            "carrier",
-            "pep",
-            "mean",
-            "fm",
-            "data",
-            "cw",
-            "ssb",
-            "ssb-processed",
-            "am",
-            "duty",
-            "keyed",
-            "foldback",
-        ],
-        (_, "receiver" | "sensitivity") => &["for", "noise"],
-        (_, "antenna") => &["realized", "swr", "return-loss", "height", "rating", "from"],
-        (_, "load") => &["rating", "swr", "return-loss", "from"],
-        (Context::Antenna, "gain" | "directivity") => &["realized"],
-        (Context::Antenna, "impedance") => &["with", "reactance", "from"],
-        (Context::Device, "high" | "low" | "port" | "from") => {
-            &["passes", "rejects", "from", "reversed", "accuracy"]
-        }
-        (Context::Device, "loss") => &["passes"],
-        (_, "read") => &["forward", "reflected", "net", "swr"],
-        (_, "expect") => &["loss", "swr", "erp", "eirp"],
-        (_, "limit") => &["erp", "eirp", "output", "carrier", "pep", "mean"],
-        (_, "rating") => &["ambient", "conductor"],
-        (Context::Session | Context::Readings, _) => &[],
-        // more ports than a network file of a chain has
-        (_, "divider") => DIVIDER,
-        (_, "balun") => BALUN,
-        (_, w) if PartKind::from_word(w).is_some() => DEVICE,
-        _ => &[],
-    }
+    words_of(cx, word).map_or(&[], |w| &w.own)
 }
 
-/// Words of which one thing has one.
-#[derive(Debug)]
-pub struct OneOf {
-    /// The words; those in one place mean the same.
-    pub words: &'static [&'static [&'static str]],
+/// Why two words exclude each other.
+#[derive(Clone, Copy, Debug)]
+pub struct Excludes {
     /// What has one of them, as a sentence.
     pub rule: &'static str,
     /// What to write where two are meant.
     pub instead: &'static str,
 }
 
-/// The groups of words that exclude each other.
-pub static ONE_OF: &[OneOf] = &[
-    OneOf {
-        words: &[&["erp"], &["eirp"], &["output"]],
-        rule: "A limit is on ERP, on EIRP or on the transmitter's output.",
-        instead: "Two limits are two lines.",
-    },
-    OneOf {
-        words: &[&["carrier"], &["pep"], &["mean"]],
-        rule: "A power is that of the carrier, the peak envelope or the mean.",
-        instead: "One is enough: the others follow from the mode.",
-    },
-    OneOf {
-        words: &[
-            &["fm"],
-            &["data"],
-            &["cw"],
-            &["ssb"],
-            &["ssb-processed"],
-            &["am"],
-        ],
-        rule: "A transmitter has one mode.",
-        instead: "For another mode write another transmitter, `transmitter TX2 32 W carrier, am`.",
-    },
-    OneOf {
-        words: &[&["forward"], &["reflected"], &["net"]],
-        rule: "A reading of power is forward, reflected or net power.",
-        instead: "Two readings are two `read` lines.",
-    },
-    OneOf {
-        words: &[&["typical", "nominal"], &["maximum"]],
-        rule: "A figure is typical or a maximum.",
-        instead: "If the sheet gives both, write the typical one with a `±` that reaches the maximum.",
-    },
-    OneOf {
-        words: &[
-            &["read"],
-            &["sheet"],
-            &["rated"],
-            &["displayed"],
-            &["guess"],
-        ],
-        rule: "A figure has one origin.",
-        instead: "To name a document beside `guess`, write it without `sheet`: `guess, \"TX-2 p. 1\"`.",
-    },
-];
+/// Words of which one thing has one, each with its group and the word it stands for.
+static ONE_OF: LazyLock<FxHashMap<&'static str, (usize, &'static str)>> = LazyLock::new(|| {
+    let mut all = FxHashMap::default();
+    for (n, set) in forms::SETS.iter().enumerate() {
+        for w in set.words {
+            all.insert(w.word, (n, w.alike.unwrap_or(w.word)));
+        }
+    }
+    for s in ABOUT_FIGURE {
+        if s.bit() & ONE_ORIGIN.slots != 0 {
+            all.extend(s.words().map(|w| (w, (forms::SETS.len(), w))));
+        }
+    }
+    all
+});
 
 /// Whether other words exclude this one.
 #[must_use]
 pub fn is_one_of(word: &str) -> bool {
-    ONE_OF.iter().any(|o| o.words.concat().contains(&word))
+    ONE_OF.contains_key(word)
 }
 
-/// The group by which two words exclude each other.
+/// The rule by which two words exclude each other.
 #[must_use]
-pub fn excludes(a: &str, b: &str) -> Option<&'static OneOf> {
-    let place = |o: &OneOf, w: &str| o.words.iter().position(|alike| alike.contains(&w));
-    ONE_OF
-        .iter()
-        .find(|o| matches!((place(o, a), place(o, b)), (Some(x), Some(y)) if x != y))
+pub fn excludes(a: &str, b: &str) -> Option<Excludes> {
+    let (x, y) = (ONE_OF.get(a)?, ONE_OF.get(b)?);
+    if x.0 != y.0 || x.1 == y.1 {
+        return None;
+    }
+    Some(match forms::SETS.get(x.0) {
+        Some(set) => Excludes {
+            rule: set.rule,
+            instead: set.instead,
+        },
+        None => Excludes {
+            rule: ONE_ORIGIN.rule,
+            instead: ONE_ORIGIN.instead,
+        },
+    })
+}
+
+/// All words that exclude some other one.
+pub fn one_of() -> impl Iterator<Item = &'static str> {
+    ONE_OF.keys().copied()
 }

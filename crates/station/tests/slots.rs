@@ -12,6 +12,16 @@ use downlead_syntax::File;
 use table::Slot::{Bounds, Kept, KeptNoInterval, OwnK, Range, Refused};
 use table::{Row, SLOTS};
 
+/// The lines that a block needs besides this one.
+fn others(line: &str, needed: &[&str]) -> String {
+    let word = |l: &str| l.split(' ').next().map(str::to_owned);
+    needed
+        .iter()
+        .filter(|l| word(l) != word(line))
+        .map(|l| format!("{l}; "))
+        .collect()
+}
+
 fn wrap(place: &str, line: &str) -> String {
     match place {
         "" => line.to_owned(),
@@ -19,12 +29,17 @@ fn wrap(place: &str, line: &str) -> String {
         "cable" => format!("cable x {{ loss 0.4 dB/100 m/sqrt(MHz); {line} }}"),
         "bare cable" => format!("cable x {{ {line} }}"),
         "coax" => {
-            format!(
-                "cable x {{ construction {{ inner 1 mm; outer 4 mm; permittivity 2.1; {line} }} }}"
-            )
+            let rest = others(line, &["inner 1 mm", "outer 4 mm", "permittivity 2.1"]);
+            format!("cable x {{ construction {{ {rest}{line} }} }}")
         }
-        "wires" => format!("cable x {{ wires {{ diameter 2 mm; spacing 150 mm; {line} }} }}"),
-        "connector" => format!("connector x {{ family n; loss 0.1 dB; {line} }}"),
+        "wires" => {
+            let rest = others(line, &["diameter 2 mm", "spacing 150 mm"]);
+            format!("cable x {{ wires {{ {rest}{line} }} }}")
+        }
+        "connector" => {
+            let rest = others(line, &["family n", "loss 0.1 dB"]);
+            format!("connector x {{ {rest}{line} }}")
+        }
         "instrument" => format!("instrument x {{ {line} }}"),
         "device" => format!("device x {{ kind filter; {line} }}"),
         "duplexer" => format!("device x {{ kind duplexer; low 1 dB; {line} }}"),
@@ -237,7 +252,7 @@ const WITHOUT_FIGURES: &[&str] = &[
 
 #[test]
 fn no_statement_is_left_out_of_the_table() {
-    for k in KEYWORDS {
+    for k in KEYWORDS.iter() {
         let there = SLOTS.iter().any(|r| r.1.split(' ').next() == Some(k.word));
         assert_eq!(
             there,

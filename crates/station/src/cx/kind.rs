@@ -86,7 +86,7 @@ impl<'a> Cx<'a> {
         if word.is_empty()
             // another number is none
             || word.starts_with(|c: char| c.is_ascii_digit())
-            || crate::keywords::WORDS.contains(&word) || self.lets.contains_key(word)
+            || crate::keywords::is_word(word) || self.lets.contains_key(word)
         {
             return false;
         }

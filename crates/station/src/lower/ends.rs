@@ -131,7 +131,7 @@ fn power_line<'a>(
                 }
             } else if !transmitter_word(cx, &mut cur, t, modes) && !q.take(cx, &mut cur) {
                 let own = own(Context::Transmitter, "power");
-                t.broken_duty |= unread(&cur) || cur.word(cx).is_some_and(|w| meant(w, MODES));
+                t.broken_duty |= unread(&cur) || cur.word(cx).is_some_and(|w| meant(w, &MODES));
                 q.unexpected(cx, &cur, "a transmitter", own);
                 break;
             }
@@ -178,7 +178,7 @@ pub(super) fn transmitter<'a>(
                         missing(cx, &c, "the mode follows", "mode fm");
                     }
                     t.broken_duty = true;
-                    c.unexpected(cx, "`mode`", MODES);
+                    c.unexpected(cx, "`mode`", &MODES);
                     continue;
                 }
                 ends(cx, s, &c, "`mode`");

@@ -40,7 +40,7 @@ pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
                 "A line inside a block is indented; a line at the left margin begins something new."
                     .to_owned()
             } else {
-                format!("It is written `{}`.", k.signature)
+                format!("Written for example `{}`.", k.example())
             }),
         );
         return;

@@ -3,6 +3,7 @@
 mod band;
 mod cable;
 mod chain;
+mod check;
 mod connector;
 mod device;
 mod digits;
@@ -26,6 +27,7 @@ use crate::keywords::{Context, keyword};
 use crate::model::{Meaning, Name};
 use crate::quals::missing;
 use band::band;
+pub use check::Mention;
 use head::{declared, first_group, no_keyword, unknown_statement};
 use instrument::instrument;
 
@@ -38,6 +40,8 @@ pub struct Lowered {
     pub diagnostics: Vec<Diagnostic>,
     /// Other files whose contents it takes part of (readings, networks), as written.
     pub files: Box<[Name]>,
+    /// The names of definitions it uses, in the order of the text.
+    pub names: Box<[Mention]>,
     /// Number of this lowering in its cache; 0 outside one.
     pub stamp: u64,
 }
@@ -79,11 +83,18 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
             unknown_statement(&mut cx, s, word, Context::Top);
         }
     }
+    // the library says nothing twice: a test holds it to the table
+    let names = if built_in {
+        Box::default()
+    } else {
+        check::check(&mut cx, item)
+    };
     cx.diags.shrink_to_fit();
     Lowered {
         meaning,
         diagnostics: cx.diags,
         files: cx.files.into(),
+        names,
         stamp: 0,
     }
 }

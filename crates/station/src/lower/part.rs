@@ -546,7 +546,7 @@ fn unknown_place<'a>(
     q: &Quals,
 ) -> bool {
     let own = own(Context::Chain, kind.word());
-    let words: Vec<&str> = own.iter().chain(OF_FIGURES).copied().collect();
+    let words: Vec<&str> = own.iter().chain(OF_FIGURES.iter()).copied().collect();
     // a lone word in its own group is most likely a place
     if cur.i == 0
         && cur.atoms.len() == 1

@@ -203,7 +203,7 @@ impl PartKind {
 
     /// Keyword.
     #[must_use]
-    pub fn word(self) -> &'static str {
+    pub const fn word(self) -> &'static str {
         match self {
             PartKind::Transmitter => "transmitter",
             PartKind::Receiver => "receiver",

@@ -35,7 +35,7 @@
 
 ; statements of a chain
 (keyword [
-    "branch" "branches" "expect" "joins" "limit" "read" "readings"
+    "branch" "branches" "expect" "limit" "read" "readings"
   ] @keyword)
 
 ; parts of a station

@@ -33,7 +33,7 @@
 
 ; statements of a chain
 (keyword [
-    "branch" "branches" "expect" "joins" "limit" "read" "readings"
+    "branch" "branches" "expect" "limit" "read" "readings"
   ] @keyword)
 
 ; definitions

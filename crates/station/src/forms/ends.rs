@@ -1,0 +1,376 @@
+//! Transmitters, receivers, antennas and loads.
+
+use super::bundle::{ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
+use super::parts::{RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
+use super::quantity as q;
+use super::types::Takes::{File, Filler, OneOf, Rest, Value};
+use super::types::{BLOCK, Block, Context, FileKind, Form, Slot, Subject, need, slots};
+use super::words as w;
+
+slots! { enum Tx { Power, Kind, Mode, Duty, Keyed, Foldback } }
+static TX_SLOTS: &[Slot] = &[
+    Slot::value(Tx::Power.id(), &q::POWER)
+        .first()
+        .says("power into the design impedance", "32 W"),
+    Slot::one_of(Tx::Kind.id(), &w::POWER_KIND).says("what the power is", "carrier"),
+    Slot::one_of(Tx::Mode.id(), &w::MODES).says("the mode", "fm"),
+    Slot::word(Tx::Duty.id(), "duty", &[Value(&q::SHARE)]).says(
+        "mean over peak power while keyed, in place of the mode's",
+        "duty 35 %",
+    ),
+    Slot::word(Tx::Keyed.id(), "keyed", &[Value(&q::SHARE)])
+        .says("share of the time the key is down", "keyed 50 %"),
+    Slot::word(
+        Tx::Foldback.id(),
+        "foldback",
+        &[Filler(&["swr"]), Value(&q::SWR)],
+    )
+    .says(
+        "the SWR at which a transmitter turns itself down",
+        "foldback swr 2",
+    ),
+];
+
+/// A transmitter.
+pub(crate) static TRANSMITTER: Form = Form {
+    word: "transmitter",
+    also: &["tx", "radio", "transceiver"],
+    noun: "a transmitter",
+    doc: "A transmitter and its power into its design impedance.",
+    examples: &[
+        "transmitter TX1 32 W ± 5 % carrier, fm, read 2026-07-04 with W1 by QY2TEC",
+        "transmitter TX1 { power 32 W carrier on 2m; mode fm }",
+    ],
+    subject: Subject::Tag,
+    slots: &[TX_SLOTS, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    needs: &[need(
+        Tx::Power.bit() | BLOCK,
+        "a transmitter needs its power",
+    )],
+    block: Block::Lines(
+        Context::Transmitter,
+        &[
+            &POWER_LINE,
+            &MODE_LINE,
+            &DUTY_LINE,
+            &KEYED_LINE,
+            &FOLDBACK_LINE,
+        ],
+    ),
+    ..Form::EMPTY
+};
+
+static POWER_LINE: Form = Form {
+    word: "power",
+    noun: "a transmitter",
+    doc: "Power into the design impedance.",
+    examples: &["power 32 W carrier on 2m"],
+    slots: &[TX_SLOTS, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    needs: &[need(Tx::Power.bit(), "a power follows")],
+    ..Form::EMPTY
+};
+
+static MODE_LINE: Form = Form {
+    word: "mode",
+    also: &["modulation"],
+    noun: "`mode`",
+    doc: "Modulation.",
+    examples: &["mode fm"],
+    slots: &[&[Slot::one_of(0, &w::MODES).first().says("the mode", "fm")]],
+    needs: &[need(1, "the mode follows")],
+    ..Form::EMPTY
+};
+
+macro_rules! figure_line {
+    ($($n:ident $w:literal $q:ident $noun:literal $needs:literal $doc:literal $ex:literal;)+) => {
+        $(static $n: Form = Form {
+            word: $w,
+            noun: $noun,
+            doc: $doc,
+            examples: &[concat!($w, " ", $ex)],
+            slots: &[
+                &[Slot::value(0, &q::$q).first().says($doc, $ex)],
+                ABOUT_FIGURE,
+            ],
+            exclusive: ORIGINS,
+            needs: &[need(1, $needs)],
+            once: true,
+            ..Form::EMPTY
+        };)+
+    };
+}
+figure_line! {
+    DUTY_LINE "duty" SHARE "this line" "`duty` is followed by a percentage" "Mean over peak power while keyed." "35 %";
+    KEYED_LINE "keyed" SHARE "this line" "`keyed` is followed by a percentage" "Share of the time it is keyed." "50 %";
+    EFFICIENCY_LINE "efficiency" SHARE "an efficiency" "a share follows" "Radiated over accepted power." "90 %";
+}
+
+static FOLDBACK_LINE: Form = Form {
+    word: "foldback",
+    noun: "this line",
+    doc: "SWR at which it turns itself down.",
+    examples: &["foldback swr 2"],
+    slots: &[
+        &[
+            Slot::value(0, &q::SWR).first().says("an SWR", "2"),
+            Slot::word(1, "swr", &[Value(&q::SWR)])
+                .first()
+                .says("an SWR", "swr 2"),
+        ],
+        ABOUT_FIGURE,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(3, "`foldback` is followed by an SWR")],
+    once: true,
+    ..Form::EMPTY
+};
+
+slots! { enum Rx { Level, For, Noise } }
+static RX_SLOTS: &[Slot] = &[
+    Slot::value(Rx::Level.id(), &q::SENSITIVITY)
+        .first()
+        .says("weakest usable signal", "-119 dBm"),
+    Slot::word(Rx::For.id(), "for", &[Rest]).says(
+        "the criterion of a sensitivity, `12 dB sinad`",
+        "for 12 dB sinad",
+    ),
+    noise(Rx::Noise.id()),
+];
+
+/// A receiver.
+pub(crate) static RECEIVER: Form = Form {
+    word: "receiver",
+    also: &["rx"],
+    noun: "a receiver",
+    doc: "A receiver, the end of a receive chain.",
+    examples: &["receiver RX1 -119 dBm for 12 dB sinad, noise figure 6 dB"],
+    subject: Subject::Tag,
+    slots: &[RX_SLOTS, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    block: Block::Lines(Context::Receiver, &[&SENSITIVITY_LINE, &NOISE_LINE]),
+    ..Form::EMPTY
+};
+
+static SENSITIVITY_LINE: Form = Form {
+    word: "sensitivity",
+    noun: "a receiver",
+    doc: "Weakest usable signal.",
+    examples: &["sensitivity -119 dBm for 12 dB sinad"],
+    slots: &[RX_SLOTS, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    needs: &[need(Rx::Level.bit(), "the weakest usable signal follows")],
+    once: true,
+    ..Form::EMPTY
+};
+
+static NOISE_LINE: Form = Form {
+    word: "noise",
+    noun: "a receiver",
+    doc: "Noise figure.",
+    examples: &["noise figure 6 dB"],
+    slots: &[
+        &[
+            Slot::value(0, &q::NOISE)
+                .first()
+                .says("a noise figure", "6 dB"),
+            Slot::word(1, "figure", &[Value(&q::NOISE)])
+                .first()
+                .says("a noise figure", "figure 6 dB"),
+        ],
+        ABOUT_FIGURE,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(3, "a noise figure follows")],
+    once: true,
+    ..Form::EMPTY
+};
+
+slots! { enum Antenna { Gain, Realized, Height } }
+const REALIZED: Slot = Slot::word(Antenna::Realized.id(), "realized", &[])
+    .after(
+        Antenna::Gain.id(),
+        "is said of a gain, and none stands before it",
+    )
+    .says("the gain has the mismatch in it already", "realized");
+
+/// An antenna.
+pub(crate) static ANTENNA: Form = Form {
+    word: "antenna",
+    also: &["aerial"],
+    noun: "an antenna",
+    doc: "An antenna with its gain over isotropic (dBi) or a dipole (dBd).",
+    examples: &[
+        "antenna A1 4.5 dBi ± 0.5 dB, height 26 m agl",
+        "antenna A1 { gain 5.2 dBi ± 0.5 dB on 2m; swr 1.3 on 2m }",
+        "antenna A1 5.2 dBi, from \"a1.s1p\"",
+    ],
+    subject: Subject::Tag,
+    slots: &[
+        &[
+            Slot::value(Antenna::Gain.id(), &q::GAIN)
+                .first()
+                .says("its gain", "4.5 dBi"),
+            REALIZED,
+            Slot::word(
+                Antenna::Height.id(),
+                "height",
+                &[Value(&q::HEIGHT), OneOf(w::ABOVE_GROUND)],
+            )
+            .says(
+                "height of its highest point above ground",
+                "height 26 m agl",
+            ),
+        ],
+        MATCH,
+        RATINGS,
+        MATCH_FILE,
+        ABOUT_FIGURE,
+    ],
+    exclusive: ORIGINS,
+    block: Block::Lines(
+        Context::Antenna,
+        &[
+            &GAIN_LINE,
+            &DIRECTIVITY_LINE,
+            &EFFICIENCY_LINE,
+            &IMPEDANCE_LINE,
+            &MATCH_FILE_LINE,
+            &RETURN_LOSS_LINE,
+            &SWR_LINE,
+            &HEIGHT_LINE,
+            &RATING_LINE,
+        ],
+    ),
+    ..Form::EMPTY
+};
+
+/// A dummy load.
+pub(crate) static LOAD: Form = Form {
+    word: "load",
+    also: &["dummy", "termination"],
+    noun: "a load",
+    doc: "A dummy load, which ends a chain.",
+    examples: &[
+        "load DL1, return-loss 30 dB, rating 300 W",
+        "load DL1 from \"dl1.s1p\"",
+    ],
+    subject: Subject::Tag,
+    slots: &[MATCH, RATINGS, MATCH_FILE, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    block: Block::Lines(
+        Context::Antenna,
+        &[
+            &IMPEDANCE_LINE,
+            &MATCH_FILE_LINE,
+            &RETURN_LOSS_LINE,
+            &SWR_LINE,
+            &RATING_LINE,
+        ],
+    ),
+    ..Form::EMPTY
+};
+
+macro_rules! gain_line {
+    ($n:ident $w:literal $doc:literal $ex:literal) => {
+        static $n: Form = Form {
+            word: $w,
+            noun: "a gain",
+            doc: $doc,
+            examples: &[concat!($w, " ", $ex)],
+            slots: &[
+                &[
+                    Slot::value(Antenna::Gain.id(), &q::GAIN)
+                        .first()
+                        .says($doc, $ex),
+                    REALIZED,
+                ],
+                ABOUT_FIGURE,
+            ],
+            exclusive: ORIGINS,
+            needs: &[need(Antenna::Gain.bit(), "a gain follows")],
+            ..Form::EMPTY
+        };
+    };
+}
+gain_line! { GAIN_LINE "gain" "Gain of an antenna in dBi or dBd." "5.2 dBi on 2m" }
+gain_line! { DIRECTIVITY_LINE "directivity" "Of an antenna, directivity: gain is this times efficiency." "8 dBi" }
+
+static HEIGHT_LINE: Form = Form {
+    word: "height",
+    noun: "a height",
+    doc: "Height above ground.",
+    examples: &["height 26 m agl"],
+    slots: &[
+        &[Slot::value(0, &q::HEIGHT)
+            .first()
+            .then(&[OneOf(w::ABOVE_GROUND)])
+            .says("height of its highest point above ground", "26 m agl")],
+        ABOUT_FIGURE,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(1, "a height follows")],
+    once: true,
+    ..Form::EMPTY
+};
+
+slots! { enum Impedance { Resistance, With, Reactance } }
+static IMPEDANCE_LINE: Form = Form {
+    word: "impedance",
+    noun: "an impedance",
+    doc: "Feed-point impedance of an antenna, or impedance of a load.",
+    examples: &[
+        "impedance 12 ohm with reactance -900 ohm on 80m",
+        "impedance from \"a1.s1p\", read 2026-11-07 with V1",
+    ],
+    slots: &[
+        &[
+            Slot::value(Impedance::Resistance.id(), &q::IMPEDANCE)
+                .first()
+                .says("a resistance", "12 ohm"),
+            Slot::phrase(
+                Impedance::With.id(),
+                "with",
+                "reactance",
+                &[Value(&q::REACTANCE)],
+            )
+            .says(
+                "the reactance, negative for a capacitive one",
+                "with reactance -900 ohm",
+            ),
+            Slot::word(
+                Impedance::Reactance.id(),
+                "reactance",
+                &[Value(&q::REACTANCE)],
+            )
+            .alike("with")
+            .says("the reactance", "reactance -900 ohm"),
+        ],
+        MATCH_FILE,
+        ABOUT_FIGURE,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(
+        Impedance::Resistance.bit() | 1 << FROM,
+        "a resistance follows",
+    )],
+    ..Form::EMPTY
+};
+
+static MATCH_FILE_LINE: Form = Form {
+    word: "from",
+    also: &["file", "touchstone"],
+    noun: "an antenna's file",
+    doc: "A one-port network file (Touchstone) with the match of an antenna or load.",
+    examples: &["from \"a1.s1p\" on 2m"],
+    slots: &[
+        &[Slot::bare(FROM, &File(FileKind::OnePort))
+            .first()
+            .says("a network file", "\"a1.s1p\"")],
+        ABOUT_FIGURE,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(1 << FROM, "a path in quotes follows")],
+    ..Form::EMPTY
+};

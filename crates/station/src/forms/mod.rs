@@ -1,0 +1,205 @@
+//! One table of what may stand in a statement.
+//!
+//! Lowering checks by it, and completion, signature help, hover of words, "did you mean", the
+//! grammars and the reference's tables are made from it. A block lists its own lines, so the same
+//! word can mean different things in different blocks.
+
+mod bundle;
+mod cable;
+mod chain;
+mod dump;
+mod ends;
+mod instrument;
+mod offer;
+mod parts;
+mod quantity;
+mod reader;
+mod session;
+mod text;
+mod top;
+mod types;
+mod words;
+
+pub use dump::{inner, json, reference};
+pub use offer::{Offer, offers, open_slot};
+pub use reader::{Known, Met, Problem, Reader, Refusal, Role, Scope};
+pub use text::{mean, meant_statement, meant_word, signature};
+pub use types::{
+    BLOCK, Begins, Block, Context, Exclusive, FileKind, Form, Many, NameKind, Need, Quantity, Set,
+    Slot, Stands, Subject, Takes, Word,
+};
+
+pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, ONE_ORIGIN};
+pub(crate) use words::{DATUMS, MODES, SETS};
+
+use cable::CABLE;
+use chain::{CHAIN, CHAIN_LINES};
+use instrument::{CONNECTOR_DEFINITION, INSTRUMENT};
+use parts::DEVICE_DEFINITION;
+use session::SESSION;
+
+use crate::model::PartKind;
+
+/// Lines of a station.
+static STATION_LINES: &[&Form] = &[
+    &parts::CONNECTOR,
+    &parts::ADAPTER,
+    &CHAIN,
+    &top::POSITION,
+    &top::GROUND,
+    &top::PLACE,
+    &top::JOINS,
+    &ends::TRANSMITTER,
+    &ends::RECEIVER,
+    &parts::RUN,
+    &parts::JUMPER,
+    &parts::TAIL,
+    &parts::PAD,
+    &parts::FILTER,
+    &parts::ISOLATOR,
+    &parts::CIRCULATOR,
+    &parts::PROTECTOR,
+    &parts::SWITCH,
+    &parts::COUPLER,
+    &parts::METER,
+    &parts::BALUN,
+    &parts::TUNER,
+    &parts::DUPLEXER,
+    &parts::DIPLEXER,
+    &parts::COMBINER,
+    &parts::DIVIDER,
+    &parts::AMPLIFIER,
+    &parts::PREAMPLIFIER,
+    &ends::LOAD,
+    &ends::ANTENNA,
+];
+
+/// The statements at the left margin.
+#[must_use]
+pub fn top() -> Block {
+    Block::Lines(Context::Top, top::TOP)
+}
+
+/// The statement of a kind of part.
+#[must_use]
+pub fn of_part(kind: PartKind) -> &'static Form {
+    match kind {
+        PartKind::Transmitter => &ends::TRANSMITTER,
+        PartKind::Receiver => &ends::RECEIVER,
+        PartKind::Run => &parts::RUN,
+        PartKind::Jumper => &parts::JUMPER,
+        PartKind::Tail => &parts::TAIL,
+        PartKind::Connector => &parts::CONNECTOR,
+        PartKind::Adapter => &parts::ADAPTER,
+        PartKind::Pad => &parts::PAD,
+        PartKind::Filter => &parts::FILTER,
+        PartKind::Isolator => &parts::ISOLATOR,
+        PartKind::Circulator => &parts::CIRCULATOR,
+        PartKind::Protector => &parts::PROTECTOR,
+        PartKind::Switch => &parts::SWITCH,
+        PartKind::Coupler => &parts::COUPLER,
+        PartKind::Meter => &parts::METER,
+        PartKind::Balun => &parts::BALUN,
+        PartKind::Tuner => &parts::TUNER,
+        PartKind::Duplexer => &parts::DUPLEXER,
+        PartKind::Diplexer => &parts::DIPLEXER,
+        PartKind::Combiner => &parts::COMBINER,
+        PartKind::Divider => &parts::DIVIDER,
+        PartKind::Amplifier => &parts::AMPLIFIER,
+        PartKind::Preamplifier => &parts::PREAMPLIFIER,
+        PartKind::Load => &ends::LOAD,
+        PartKind::Antenna => &ends::ANTENNA,
+        PartKind::Piece => &parts::PIECE,
+    }
+}
+
+impl Block {
+    /// The form of a line whose first word is this one; none if no line begins so.
+    #[must_use]
+    pub fn form(&self, word: Option<&str>) -> Option<&'static Form> {
+        match self {
+            Block::Lines(cx, lines) => {
+                let word = word?;
+                lines
+                    .iter()
+                    .find(|f| f.word == word)
+                    .copied()
+                    // a part of the station, by its tag
+                    .or((*cx == Context::Chain).then_some(&chain::TAG_LINE))
+            }
+            Block::Rows(row) => Some(row),
+            Block::None => None,
+        }
+    }
+
+    /// Where its lines stand.
+    #[must_use]
+    pub fn context(&self) -> Option<Context> {
+        match self {
+            Block::Lines(cx, _) => Some(*cx),
+            Block::Rows(_) => Some(Context::Table),
+            Block::None => None,
+        }
+    }
+
+    /// Its lines.
+    #[must_use]
+    pub fn lines(&self) -> &'static [&'static Form] {
+        match self {
+            Block::Lines(_, lines) => lines,
+            _ => &[],
+        }
+    }
+}
+
+/// Calls for every form, with the block it stands in; a form that stands in several blocks comes
+/// several times.
+pub fn each(f: &mut dyn FnMut(Block, &'static Form)) {
+    let mut seen: Vec<*const Form> = Vec::new();
+    let mut open = vec![top(), Block::Lines(Context::Chain, TAG_LINES)];
+    let mut at = 0;
+    while at < open.len() {
+        let block = open[at];
+        at += 1;
+        let rows: &[&'static Form] = match &block {
+            Block::Lines(_, lines) => lines,
+            Block::Rows(row) => std::slice::from_ref(row),
+            Block::None => &[],
+        };
+        for form in rows {
+            f(block, form);
+            if !seen.contains(&std::ptr::from_ref(*form)) {
+                seen.push(*form);
+                open.push(form.block);
+            }
+        }
+    }
+}
+
+static TAG_LINES: &[&Form] = &[&chain::TAG_LINE];
+
+/// Every form once is checked while the crate is compiled.
+const _: () = {
+    let mut i = 0;
+    let all: &[&[&Form]] = &[top::TOP, STATION_LINES, CHAIN_LINES, TAG_LINES];
+    while i < all.len() {
+        sound(all[i], 0);
+        i += 1;
+    }
+};
+
+const fn sound(forms: &[&Form], depth: u8) {
+    let mut i = 0;
+    while i < forms.len() {
+        assert!(forms[i].sound(), "a form of the table contradicts itself");
+        // chains contain branches, which contain what chains do
+        if depth < 3 {
+            match forms[i].block {
+                Block::Lines(Context::Chain, _) | Block::None => {}
+                Block::Lines(_, lines) => sound(lines, depth + 1),
+                Block::Rows(row) => assert!(row.sound(), "a row of the table contradicts itself"),
+            }
+        }
+        i += 1;
+    }
+}

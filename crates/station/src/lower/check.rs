@@ -1,0 +1,332 @@
+//! What the table of statements says of an item: which names it uses, and words that its lines say
+//! twice, that exclude each other or that mean nothing where they stand.
+//!
+//! Runs after lowering and is silent about a line that has a finding already.
+
+use downlead_base::{Diagnostic, Loc, Span, codes};
+use downlead_syntax::{Atom, Block as Lines, Item, Stmt};
+
+use crate::cx::{Cx, capital};
+use crate::forms::{
+    self, Begins, Block, Form, Known, Met, NameKind, Problem, Reader, Role, Slot, Stands,
+    meant_word,
+};
+use crate::quals::exclusive;
+
+/// The name of a definition, where it is used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Mention {
+    /// What it names.
+    pub kind: NameKind,
+    /// Where it stands.
+    pub loc: Loc,
+}
+
+/// Words listed in a message at most.
+const LISTED: usize = 12;
+
+/// Checks an item; gives the names it uses.
+pub(super) fn check<'a>(cx: &mut Cx<'a>, item: &'a Item) -> Box<[Mention]> {
+    let places = places(item);
+    let lets = cx.lets;
+    let mut c = Check {
+        cx,
+        known: Known {
+            lets,
+            places: &places,
+        },
+        names: Vec::new(),
+    };
+    if let Some(s) = item.statement()
+        && let Some(form) = forms::top().form(s.keyword())
+    {
+        c.statement(s, form);
+    }
+    c.names.into()
+}
+
+/// Names of the places of a station.
+fn places(item: &Item) -> Vec<&str> {
+    let Some(st) = item.statement().filter(|s| s.keyword() == Some("station")) else {
+        return Vec::new();
+    };
+    st.block()
+        .into_iter()
+        .flat_map(Lines::iter)
+        .filter(|s| s.keyword() == Some("place"))
+        .filter_map(|s| s.atoms().get(1).map(|a| s.text(*a)))
+        .collect()
+}
+
+struct Check<'c, 'a, 'k> {
+    cx: &'c mut Cx<'a>,
+    known: Known<'k>,
+    names: Vec<Mention>,
+}
+
+impl<'a> Check<'_, 'a, '_> {
+    fn statement(&mut self, s: Stmt<'a>, form: &'static Form) {
+        let mut r = Reader::new(form, s, self.known);
+        while let Some(m) = r.next() {
+            match m {
+                Met::Subject(kind, false, a) => self.name(kind, a),
+                Met::Subject(..) => {}
+                Met::Slot { slot, head, .. } if slot.names => {
+                    r.roles(slot, head, &mut |a, role| {
+                        if let Role::Name(kind) = role {
+                            self.name(kind, a);
+                        }
+                    });
+                }
+                Met::Slot { .. } => {}
+                Met::Problem(p) => self.problem(s, &r, &p),
+            }
+        }
+        if let Some(block) = s.block() {
+            self.block(s, form, block);
+        }
+    }
+
+    fn name(&mut self, kind: NameKind, a: &Atom) {
+        if kind.is_global() {
+            let loc = self.cx.loc(a.span);
+            self.names.push(Mention { kind, loc });
+        }
+    }
+
+    fn block(&mut self, s: Stmt<'a>, form: &'static Form, block: Lines<'a>) {
+        if matches!(form.block, Block::None) {
+            if block.iter().next().is_some() && !self.said(s) {
+                let at = Span::new(block.span().start, block.span().start + 1);
+                let d = Diagnostic::new(
+                    &codes::UNEXPECTED_WORD,
+                    self.cx.loc(at),
+                    format!("{} has no block.", capital(form.noun)),
+                )
+                .at("no block stands here");
+                self.cx.push(d);
+            }
+            return;
+        }
+        let mut once: Vec<(&'static str, Span)> = Vec::new();
+        for line in block.iter() {
+            let Some(f) = form.block.form(line.keyword()) else {
+                self.misplaced(line, form);
+                continue;
+            };
+            if f.once && !f.word.is_empty() {
+                let at = line.atoms().first().map_or(line.head_span(), |a| a.span);
+                match once.iter().find(|o| o.0 == f.word) {
+                    Some((_, first)) => self.again(line, f.word, at, *first),
+                    None => once.push((f.word, at)),
+                }
+            }
+            self.statement(line, f);
+        }
+    }
+
+    /// Whether the line has a finding already, or could not be read.
+    fn said(&self, s: Stmt<'a>) -> bool {
+        let line = s.head_span();
+        s.is_broken()
+            || self.cx.diags.iter().any(|d| {
+                // one finding about several lines names the others beside it
+                let mut at = std::iter::once(&d.primary).chain(&d.related);
+                at.any(|l| line.start <= l.loc.span.start && l.loc.span.end <= line.end)
+            })
+    }
+
+    /// A line that this statement's block does not have, though others do.
+    fn misplaced(&mut self, line: Stmt<'a>, form: &'static Form) {
+        let (Some(word), false) = (line.keyword(), self.said(line)) else {
+            return;
+        };
+        let at = line.atoms().first().map_or(line.head_span(), |a| a.span);
+        let mut words: Vec<&str> = form.block.lines().iter().map(|f| f.word).collect();
+        words.retain(|w| !w.is_empty());
+        self.cx.push(
+            Diagnostic::new(
+                &codes::MISPLACED_STATEMENT,
+                self.cx.loc(at),
+                format!("`{word}` has no meaning in {}.", form.noun),
+            )
+            .at("not here")
+            .help(format!("What can stand here: {}.", words.join(", "))),
+        );
+    }
+
+    fn again(&mut self, line: Stmt<'a>, word: &str, at: Span, first: Span) {
+        if self.said(line) {
+            return;
+        }
+        let d = Diagnostic::new(
+            &codes::SAID_TWICE,
+            self.cx.loc(at),
+            format!("`{word}` stands in this block already."),
+        )
+        .at("again here")
+        .also(self.cx.loc(first), "first here")
+        .help("Remove one of the two lines.");
+        self.cx.push(d);
+    }
+
+    fn problem(&mut self, s: Stmt<'a>, r: &Reader<'a, '_>, p: &Problem<'a>) {
+        if self.said(s) {
+            return;
+        }
+        let form = r.form;
+        let d = match p {
+            Problem::Stray(a) => self.stray(r, a),
+            Problem::Missing { slot, at, .. } => {
+                let span = at.map_or_else(|| end(s), |a| a.span);
+                let what = match slot.words().next() {
+                    Some(w) => format!("What follows `{w}` is missing."),
+                    None => "Something is missing here.".to_owned(),
+                };
+                Diagnostic::new(&codes::MISSING_VALUE, self.cx.loc(span), what)
+                    .at("something is missing")
+                    .help(format!("Written for example `{}`.", slot.example))
+            }
+            Problem::Twice { slot, again } => return self.twice(s, form, slot, again),
+            Problem::Contradicts {
+                first,
+                second,
+                at,
+                rule,
+            } => {
+                let Some(earlier) = place_of(s, form, self.known, first) else {
+                    return;
+                };
+                let _ = second;
+                let loc = self.cx.loc(earlier);
+                let text = self.cx.text(earlier);
+                let (rule, instead) = (rule.rule, rule.instead);
+                return exclusive(self.cx, s, at.span, (text, loc), (rule, instead));
+            }
+            Problem::TooEarly { slot, at, why } => Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                self.cx.loc(at.span),
+                format!("`{}` {why}.", self.cx.text(at.span)),
+            )
+            .at("of what?")
+            .help(format!(
+                "Written for example `{}`.",
+                example_with(form, slot)
+            )),
+            Problem::SubjectMissing(_) | Problem::Needs(_) => {
+                let what = match p {
+                    Problem::Needs(what) => (*what).to_owned(),
+                    _ => format!("{} needs a name", form.noun),
+                };
+                Diagnostic::new(
+                    &codes::MISSING_VALUE,
+                    self.cx.loc(s.head_span()),
+                    format!("{}.", capital(&what)),
+                )
+                .at("something is missing")
+                .help(format!(
+                    "Written for example `{}`.",
+                    form.examples.first().unwrap_or(&"")
+                ))
+            }
+        };
+        self.cx.push(d);
+    }
+
+    fn stray(&self, r: &Reader<'a, '_>, a: &Atom) -> Diagnostic {
+        let loc = self.cx.loc(a.span);
+        let text = self.cx.text(a.span);
+        let d = Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            format!("`{text}` has no meaning in {}.", r.form.noun),
+        )
+        .at("not understood");
+        if let Some(n) = meant_word(text, r).filter(|n| *n != text) {
+            return d
+                .help(format!("Did you mean `{n}`?"))
+                .fix(format!("write `{n}`"), loc, n);
+        }
+        let mut words: Vec<&str> = r
+            .form
+            .all_slots()
+            .filter(|s| s.alike.is_none() && s.stands != Stands::First)
+            .filter(|s| r.refuses(s, r.have_for(s)).is_none())
+            .flat_map(Slot::words)
+            .collect();
+        words.truncate(LISTED);
+        match words.is_empty() {
+            true => d,
+            false => d.help(format!("What can still stand here: {}.", words.join(", "))),
+        }
+    }
+
+    /// A slot that stands again: two words of a set exclude each other, a second figure is one too
+    /// many.
+    fn twice(&mut self, s: Stmt<'a>, form: &'static Form, slot: &'static Slot, again: &'a Atom) {
+        let Some(first) = place_of(s, form, self.known, slot) else {
+            return;
+        };
+        let (text, earlier) = (self.cx.text(again.span), self.cx.text(first));
+        let loc = self.cx.loc(first);
+        if let Begins::OneOf(set) = slot.begins
+            && text != earlier
+        {
+            // `typical nominal` says one thing in two words
+            let means = |w: &str| {
+                let of = set.words.iter().find(|x| x.word == w);
+                of.map(|x| x.alike.unwrap_or(x.word))
+            };
+            if means(text) == means(earlier) {
+                return;
+            }
+            return exclusive(
+                self.cx,
+                s,
+                again.span,
+                (earlier, loc),
+                (set.rule, set.instead),
+            );
+        }
+        let what = match slot.words().next() {
+            Some(_) => format!("`{text}` is said twice."),
+            None => format!("`{earlier}` and `{text}` say the same thing twice."),
+        };
+        let d = Diagnostic::new(&codes::SAID_TWICE, self.cx.loc(again.span), what)
+            .at("again here")
+            .also(loc, "first here")
+            .help("Remove one of them.");
+        self.cx.push(d);
+    }
+}
+
+/// The end of a statement's head.
+fn end(s: Stmt<'_>) -> Span {
+    let end = s.head_span().end;
+    Span::new(end.saturating_sub(1), end)
+}
+
+/// Where a slot stands first: the statement is read once more, since this is rare.
+fn place_of<'a>(
+    s: Stmt<'a>,
+    form: &'static Form,
+    known: Known<'_>,
+    slot: &'static Slot,
+) -> Option<Span> {
+    let mut r = Reader::new(form, s, known);
+    while let Some(m) = r.next() {
+        if let Met::Slot { slot: x, head, .. } = m
+            && x.id == slot.id
+        {
+            return Some(head.span);
+        }
+    }
+    None
+}
+
+/// An example of the statement that has the slot in it.
+fn example_with(form: &'static Form, slot: &'static Slot) -> &'static str {
+    let word = slot.words().next().unwrap_or("");
+    let has = |e: &&&str| e.split([' ', ',']).any(|w| w == word);
+    form.examples.iter().find(has).unwrap_or(&slot.example)
+}
