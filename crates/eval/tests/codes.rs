@@ -216,6 +216,142 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
+/// Findings of results: a mended line can bring them, since more is computed.
+const OF_RESULTS: &[&str] = &["limit-not-met", "expectation-missed", "reading-contradicts"];
+
+/// The fixes of each finding of a text that do not mend it: after the fix the finding is gone, and
+/// no error is there that was not there before.
+fn useless_fixes(read: &dyn Fn(&str) -> Snapshot, main: &str, bad: &str) -> Vec<String> {
+    let errors = |s: &Snapshot| -> BTreeSet<String> {
+        let list = s.diagnostics().into_iter();
+        list.filter(|d| d.severity == downlead_base::Severity::Error)
+            .filter(|d| !OF_RESULTS.contains(&d.code.id))
+            .map(|d| d.code.id.to_owned())
+            .collect()
+    };
+    let s = read(bad);
+    let (before, had) = (errors(&s), s.diagnostics());
+    let mut wrong = Vec::new();
+    for d in &had {
+        for f in &d.fixes {
+            let mut text = bad.to_owned();
+            let mut edits: Vec<_> = f
+                .edits
+                .iter()
+                .filter_map(|e| Some((s.place(e.loc)?, &e.text)))
+                .collect();
+            edits.sort_by_key(|e| std::cmp::Reverse(e.0.1.start));
+            if edits.iter().any(|e| s.files()[e.0.0].path != main) {
+                continue;
+            }
+            for ((_, span), with) in edits {
+                text.replace_range(span.range(), with);
+            }
+            let mended = read(&text);
+            let same = |list: &[Diagnostic]| list.iter().filter(|x| x.code.id == d.code.id).count();
+            let new: Vec<_> = errors(&mended).difference(&before).cloned().collect();
+            if same(&mended.diagnostics()) >= same(&had) || !new.is_empty() {
+                wrong.push(format!(
+                    "{}: `{}` does not mend it, new: {new:?}\n{text}",
+                    d.code.id, f.title
+                ));
+            }
+        }
+    }
+    wrong
+}
+
+/// Lines with a slip, each in place of a sound line of a chain.
+const SLIPS: &[(&str, &str)] = &[
+    ("transmitter", "transmitter 25 W carrier ± 5 %"),
+    ("transmitter", "transmitter 25 W carrier ± 1 W, fm"),
+    ("transmitter", "transmitter 25 W, fm ± 5 %"),
+    ("transmitter", "transmitter 25 carrier"),
+    ("run", "run 28 m of half-inch-foam ± 0.5 m"),
+    ("run", "run 28 m of half-inch-foam, added 0.3 dB on 2m ± 0.1 dB"),
+    ("run", "run 28 m of half-inch-foam velocity 0.66"),
+    ("run", "run 28 metres of half-inch-foam"),
+    ("filter", "filter 0.5 dBi"),
+    ("filter", "filter 0.5 dB typical ± 0.1 dB"),
+    ("filter", "filter -0.5 dB"),
+    ("filter", "filter 0.7 dB to 0.3 dB"),
+    ("read", "read 22 W forward ± 5 %, 2026-07-04"),
+    ("read", "read 22 W net ± 0.3 dB, 2026-07-04 with W1"),
+    ("read", "read 22 W, 2026-07-04 with W1"),
+    ("read", "read swr 1.1, 2026-07-04 with W7"),
+    ("expect", "expect erp 60 W"),
+    ("antenna", "antenna 4.5 dB"),
+    ("antenna", "antenna 4.5 dBi realized ± 0.5 dB"),
+    ("antenna", "antenna 4.5 dBi, swr 1.3 on 2m ± 0.1"),
+    ("limit", "limit 90 W"),
+    ("limit", "limit 90 W erp ± 0.5 dB"),
+    ("limit", "limit 90 W ± 0.5 dB erp, \"x\""),
+    ("limit", "limit 90 W erp eirp, \"x\""),
+    ("limit", "limit 90 W erp k 2, \"x\""),
+];
+
+#[test]
+fn every_fix_that_is_offered_mends() {
+    let mut wrong = Vec::new();
+    for code in CODES {
+        let p = page(code);
+        let read = |text: &str| load(code, text, &p);
+        let bad = read(&p.bad).files()[0].text().to_owned();
+        wrong.extend(useless_fixes(&read, &format!("{}.downlead", code.id), &bad));
+    }
+    let sound = [
+        "transmitter 25 W ± 5 % carrier",
+        "run 28 m of half-inch-foam",
+        "filter 0.5 dB ± 0.1 dB",
+        "read 22 W forward, 2026-07-04 with W1 by QY2TEC",
+        "expect erp 60 W ± 3 dB",
+        "antenna 4.5 dBi ± 0.5 dB",
+        "limit 90 W erp, \"x\"",
+    ];
+    for (word, slip) in SLIPS {
+        let lines: Vec<&str> = sound
+            .iter()
+            .map(|l| if l.starts_with(word) { *slip } else { *l })
+            .collect();
+        let text = format!(
+            "band 2m 145 MHz\ninstrument W1 {{ accuracy 5 % of reading }}\nchain c on 2m {{\n    {}\n}}\n",
+            lines.join("\n    ")
+        );
+        let read = |text: &str| common::load(text);
+        assert!(
+            !read(&text).diagnostics().is_empty(),
+            "nothing is said of `{slip}`"
+        );
+        wrong.extend(useless_fixes(&read, common::MAIN, &text));
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// A `±` after a word is one matter, and the fix puts it after the figure.
+#[test]
+fn a_tolerance_after_a_word_goes_to_its_figure() {
+    for (line, mended) in [
+        ("read 22 W forward ± 5 %", "read 22 W ± 5 % forward"),
+        ("limit 90 W erp ± 0.5 dB, \"x\"", "limit 90 W erp, \"x\""),
+    ] {
+        let text = format!(
+            "chain c on 145 MHz {{\n    transmitter 25 W ± 5 % carrier\n    {line}\n    antenna 4.5 dBi ± 0.5 dB\n}}\n"
+        );
+        let s = common::load(&text);
+        let found = s.diagnostics();
+        let d: Vec<_> = found.iter().filter(|d| d.severity == downlead_base::Severity::Error).collect();
+        assert_eq!(d.len(), 1, "{line}: {d:?}");
+        let mut out = text.clone();
+        let mut edits = d[0].fixes[0].edits.clone();
+        edits.sort_by_key(|e| std::cmp::Reverse(e.loc.span.start));
+        for e in edits {
+            let (_, span) = s.place(e.loc).expect("a place");
+            out.replace_range(span.range(), &e.text);
+        }
+        assert!(out.contains(&format!("    {mended}\n")), "{out}");
+    }
+}
+
 /// What is rightly said about the examples: file, code, why.
 const EXPECTED: &[(&str, &str, &str)] = &[
     (

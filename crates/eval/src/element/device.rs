@@ -154,7 +154,8 @@ impl<'m> Build<'m, '_> {
         };
         self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
         self.passive(e, part.kind, d, base, (loss, swr));
-        if !stated_swr && e.loss_db > 0.0 {
+        // a tuner makes its match
+        if !stated_swr && e.loss_db > 0.0 && part.kind != PartKind::Tuner {
             self.assumed.add(Assumed::DeviceMatched, e.who);
         }
     }
