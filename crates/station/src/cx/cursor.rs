@@ -264,9 +264,10 @@ fn elsewhere(
     } else {
         let (what, word) = k.contexts.iter().find_map(|c| match c {
             Context::Cable => Some(("the block of a cable definition", "cable NAME")),
-            Context::Construction => {
-                Some(("the `construction` or `wires` of a cable definition", "cable NAME { construction"))
-            }
+            Context::Construction => Some((
+                "the `construction` or `wires` of a cable definition",
+                "cable NAME { construction",
+            )),
             Context::Connector => Some(("the block of a connector definition", "connector NAME")),
             Context::Instrument => {
                 Some(("the block of an instrument definition", "instrument NAME"))
@@ -280,7 +281,10 @@ fn elsewhere(
             _ => None,
         })?;
         let closing = if word.contains('{') { " }" } else { "" };
-        (format!("in {what}"), format!("{word} {{ {form} }}{closing}"))
+        (
+            format!("in {what}"),
+            format!("{word} {{ {form} }}{closing}"),
+        )
     };
     Some(
         Diagnostic::new(

@@ -139,7 +139,9 @@ pub(super) fn unused(cx: &mut Cx<'_>, d: &Device, kind: PartKind, at: Loc) {
         say(
             cx,
             loc,
-            &format!("A chain passes {a} through one of its legs or ports; a loss of no leg enters no result."),
+            &format!(
+                "A chain passes {a} through one of its legs or ports; a loss of no leg enters no result."
+            ),
             "Add it to the loss of each leg or port.",
         );
     }
