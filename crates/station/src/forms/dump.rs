@@ -18,6 +18,42 @@ pub fn inner() -> Vec<&'static str> {
     words
 }
 
+/// The reference's list of words, in Markdown: statement words with the places they stand in, and
+/// the words inside statements.
+#[must_use]
+pub fn word_list() -> String {
+    let mut out = String::from("| word | in | says |\n|---|---|---|\n");
+    let mut all: Vec<&crate::keywords::Keyword> = crate::keywords::KEYWORDS.iter().collect();
+    all.sort_by_key(|k| k.word);
+    for k in all {
+        let (mut places, mut docs): (Vec<&str>, Vec<&str>) = (Vec::new(), Vec::new());
+        for (c, f) in k.contexts.iter().zip(&k.forms) {
+            let words = c.words();
+            places.push(
+                ["in a ", "in an ", "among "]
+                    .iter()
+                    .fold(words, |w, p| w.strip_prefix(p).unwrap_or(w)),
+            );
+            if !docs.contains(&f.doc) {
+                docs.push(f.doc);
+            }
+        }
+        let _ = writeln!(
+            out,
+            "| `{}` | {} | {} |",
+            k.word,
+            places.join(", "),
+            docs.join(" ")
+        );
+    }
+    let words: Vec<String> = crate::keywords::WORDS
+        .iter()
+        .map(|w| format!("`{w}`"))
+        .collect();
+    let _ = writeln!(out, "\nWords inside statements: {}.", words.join(" "));
+    out
+}
+
 /// The statement words and the words inside statements as JSON, for the grammars.
 #[must_use]
 pub fn json() -> String {

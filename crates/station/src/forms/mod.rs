@@ -20,7 +20,7 @@ mod top;
 mod types;
 mod words;
 
-pub use dump::{inner, json, reference};
+pub use dump::{inner, json, reference, word_list};
 pub use offer::{Offer, offers, open_slot};
 pub use reader::{Known, Met, Problem, Reader, Refusal, Role, Scope};
 pub use text::{mean, meant_statement, meant_word, signature};
@@ -30,6 +30,7 @@ pub use types::{
 };
 
 pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, ONE_ORIGIN};
+pub(crate) use reader::name_of;
 pub(crate) use words::{DATUMS, MODES, SETS};
 
 use cable::CABLE;

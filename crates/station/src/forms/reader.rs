@@ -1,5 +1,6 @@
 //! The loop that says to which slot of its form each word of a statement belongs.
 
+use downlead_base::Span;
 use downlead_quantity::{Dim, unit};
 use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Stmt};
 
@@ -154,6 +155,17 @@ fn glued(stmt: Stmt<'_>, a: &Atom) -> bool {
     matches!(a.kind, AtomKind::Value(_)) && !stmt.text(*a).contains([' ', '\t', '±', '('])
 }
 
+/// The span of the name an atom is: `rg-213 ± 5 %` is a name with a `±` that does not belong to it.
+pub(crate) fn name_of(stmt: Stmt<'_>, a: &Atom) -> Span {
+    let Some(v) = stmt.value(*a).filter(|v| v.tolerance().is_some()) else {
+        return a.span;
+    };
+    match v.expr().kind() {
+        ExprKind::Name(word) => word,
+        _ => a.span,
+    }
+}
+
 fn dim_of_expr(e: Expr<'_>, lets: &Lets) -> Option<Dim> {
     match e.kind() {
         ExprKind::Number(n) => Some(n.unit.map_or(Dim::Count, |u| unit(u).dim)),
@@ -220,7 +232,7 @@ impl<'a, 'k> Reader<'a, 'k> {
     }
 
     fn is_name(&self, a: &Atom) -> bool {
-        a.kind == AtomKind::Word || glued(self.stmt, a)
+        a.kind == AtomKind::Word || glued(self.stmt, a) || name_of(self.stmt, a) != a.span
     }
 
     fn text(&self, a: &Atom) -> &'a str {

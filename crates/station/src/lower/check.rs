@@ -69,12 +69,12 @@ impl<'a> Check<'_, 'a, '_> {
         let mut r = Reader::new(form, s, self.known);
         while let Some(m) = r.next() {
             match m {
-                Met::Subject(kind, false, a) => self.name(kind, a),
+                Met::Subject(kind, false, a) => self.name(s, kind, a),
                 Met::Subject(..) => {}
                 Met::Slot { slot, head, .. } if slot.names => {
                     r.roles(slot, head, &mut |a, role| {
                         if let Role::Name(kind) = role {
-                            self.name(kind, a);
+                            self.name(s, kind, a);
                         }
                     });
                 }
@@ -87,9 +87,9 @@ impl<'a> Check<'_, 'a, '_> {
         }
     }
 
-    fn name(&mut self, kind: NameKind, a: &Atom) {
+    fn name(&mut self, s: Stmt<'a>, kind: NameKind, a: &Atom) {
         if kind.is_global() {
-            let loc = self.cx.loc(a.span);
+            let loc = self.cx.loc(forms::name_of(s, a));
             self.names.push(Mention { kind, loc });
         }
     }
