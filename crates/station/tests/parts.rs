@@ -4,7 +4,7 @@
 //! what lines and connectors reflect.
 
 use downlead_base::Diagnostic;
-use downlead_station::model::{Device, LineLength, Meaning, PartData, Sits, Step, When};
+use downlead_station::model::{Device, LineLength, Meaning, Mode, PartData, Sits, Step, When};
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
 
@@ -430,4 +430,55 @@ fn a_return_loss_of_nearly_nothing_stays_a_number() {
     let (d, _) = part("filter F1 { loss 3 dB; return-loss 0.001 dB ± 1 dB }");
     let m = d.expect("a device").swr[0].value;
     assert!(m.value.is_finite() && m.u.is_finite());
+}
+
+/// A word that begins something the statement says is no tag, if what follows fits it.
+#[test]
+fn a_word_with_a_meaning_is_no_tag() {
+    let part = |line: &str| {
+        let tree = File::parse(format!("chain c on 145 MHz {{\n    {line}\n}}\n"));
+        let low = lower(&tree.items()[0].item, &Lets::default(), false);
+        assert!(low.diagnostics.is_empty(), "{line}: {:?}", low.diagnostics);
+        let Meaning::Chain(c) = low.meaning else {
+            panic!("{line}")
+        };
+        match &c.steps[0] {
+            Step::Part { part, .. } => (**part).clone(),
+            other => panic!("{line}: {other:?}"),
+        }
+    };
+    let tx = part("transmitter fm 32 W carrier");
+    assert!(tx.tag.is_none());
+    let PartData::Transmitter(t) = tx.data else {
+        panic!("no transmitter")
+    };
+    assert_eq!(t.mode, Some(Mode::Fm));
+    assert_eq!(t.power[0].0.value.value, 32.0);
+    let load = part("load return-loss 40 dB");
+    assert!(load.tag.is_none());
+    let PartData::Antenna(a) = load.data else {
+        panic!("no load")
+    };
+    // (1 + 0.01) / (1 - 0.01)
+    assert!((a.swr[0].value.value - 1.01 / 0.99).abs() < 1e-12);
+    let isolator = part("isolator reversed 0.5 dB, isolation 20 dB");
+    assert!(isolator.tag.is_none());
+    let PartData::Device(d) = isolator.data else {
+        panic!("no isolator")
+    };
+    assert!(d.reversed);
+    assert_eq!(d.ports[0].loss[0].value.value, 0.5);
+    // what follows does not fit the word: then it is a tag
+    for (line, tag) in [
+        ("pad rating 1 dB", "rating"),
+        ("antenna height 5 dBi", "height"),
+        ("pad mean 3 dB", "mean"),
+    ] {
+        let p = part(line);
+        assert_eq!(
+            p.tag.map(|t| t.text.to_string()).as_deref(),
+            Some(tag),
+            "{line}"
+        );
+    }
 }

@@ -353,6 +353,10 @@ impl<'a, 'k> Reader<'a, 'k> {
             at += 1;
         }
         let name = self.here(at).filter(|a| self.is_name(a))?;
+        // neither is `from "FILE"` a name
+        if self.here(at + 1).is_some_and(|b| b.kind == AtomKind::Str) {
+            return None;
+        }
         // a bare number is none
         if self.dim(name) == Some(Dim::Count) && name.kind != AtomKind::Word {
             return None;
@@ -493,7 +497,19 @@ impl<'a, 'k> Reader<'a, 'k> {
         match self.find_word(i) {
             None => true,
             Some(_) if self.typing && self.here(i + 1).is_none() => false,
+            // what it speaks of cannot stand before it
+            Some(s) if matches!(s.stands, Stands::After(..)) => true,
             Some(s) => self.args(s, i + 1, true).1.is_some(),
+        }
+    }
+
+    /// Whether the statement gives a tag: the first word after its keyword.
+    #[must_use]
+    pub fn has_tag(&self) -> bool {
+        match self.form.subject {
+            Subject::Tag => self.is_tag(0),
+            Subject::TagBefore => self.is_tag(0) && self.here(1).is_some(),
+            _ => false,
         }
     }
 
@@ -593,14 +609,8 @@ impl<'a, 'k> Reader<'a, 'k> {
         let a = self.here(0);
         let (kind, given) = match self.form.subject {
             Subject::Nothing | Subject::Itself(_) => return None,
-            Subject::Tag => {
-                if !self.is_tag(0) {
-                    return None;
-                }
-                (NameKind::Tag, true)
-            }
-            Subject::TagBefore => {
-                if !(self.is_tag(0) && self.here(1).is_some()) {
+            Subject::Tag | Subject::TagBefore => {
+                if !self.has_tag() {
                     return None;
                 }
                 (NameKind::Tag, true)

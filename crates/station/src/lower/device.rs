@@ -58,6 +58,11 @@ pub(super) struct Draft {
 }
 
 impl Draft {
+    /// Whether its line has stated no main figure yet.
+    pub(super) fn has_no_figure(&self) -> bool {
+        self.gain.is_empty() && self.device.ways.is_none() && self.device.coupling.is_none()
+    }
+
     /// The finished device. A plain path becomes a port without a name.
     pub(super) fn finish(mut self, head: Name) -> Device {
         if !self.loss.is_empty()

@@ -125,7 +125,17 @@ fn power_line<'a>(
         }
         while !cur.done() {
             let word = cur.next_span();
-            if let Some(k) = power_kind(cx, &mut cur) {
+            // the power after a word: `transmitter fm 32 W`
+            if n == 0
+                && !broken
+                && cur.at_value(cx)
+                && let Some(v) = cur.val(cx)
+            {
+                broken = true;
+                value = cx
+                    .power(&v, "a transmitter's power", "32 W")
+                    .map(|m| (m, v.loc));
+            } else if let Some(k) = power_kind(cx, &mut cur) {
                 if q.said.note(cx, s, word) {
                     kind = Some(k);
                 }

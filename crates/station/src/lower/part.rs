@@ -12,6 +12,7 @@ use super::network::{self, Ports};
 use super::rating::plain_rating;
 use super::unused::unused;
 use crate::cx::{Cur, Cx, Val};
+use crate::forms::{self, Known, Reader};
 use crate::keywords::Context;
 use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind};
 use crate::quals::{Quals, ends, exclusive, missing, twice};
@@ -69,30 +70,21 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
     part
 }
 
-/// The tag: a word behind the keyword that is neither a value nor `of`.
+/// The tag: a word after the keyword that begins nothing else.
 fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
     let atom = cur.peek()?;
     if !matches!(atom.kind, AtomKind::Word) {
         return None;
     }
     let word = cx.text(atom.span);
-    // what a divider says without a tag
-    if kind == PartKind::Divider && matches!(word, "split" | "tee") {
+    // the table says which words begin something else than a tag
+    let known = Known {
+        lets: cx.lets,
+        places: &[],
+    };
+    let tag = Reader::new(forms::of_part(kind), cur.stmt, known).has_tag();
+    if !tag || from_misspelt(cx, cur) {
         return None;
-    }
-    if word == "of"
-        || cx.lets.contains_key(word)
-        || network::begins(cx, cur)
-        || from_misspelt(cx, cur)
-    {
-        return None;
-    }
-    // `connector n-pair` and `adapter n-to-uhf` name what they are; a tag needs a further word
-    if matches!(kind, PartKind::Connector | PartKind::Adapter) {
-        let next_is_name = cur.atoms.get(cur.i + 1).is_some();
-        if kind == PartKind::Connector || !next_is_name {
-            return None;
-        }
     }
     cur.i += 1;
     if word.contains('.') {
@@ -603,6 +595,41 @@ pub(super) fn family_ends<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Box
     Some((a.text, b.text))
 }
 
+/// The first figure of a device, which means what its kind says.
+fn main_figure<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    kind: PartKind,
+    v: &Val,
+    d: &mut Draft,
+    figure: &mut Option<(Measure, bool, Loc)>,
+) -> Option<()> {
+    match kind {
+        PartKind::Divider if v.q.dim == Dim::Count => {
+            d.device.ways = ways(cx, v);
+            d.broken |= d.device.ways.is_none();
+            if !cur.eat(cx, "way") {
+                cur.eat(cx, "ways");
+            }
+        }
+        PartKind::Amplifier | PartKind::Preamplifier => {
+            let m = cx.measure(v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
+            d.gain.push(Figure::always(m, v.loc));
+            cur.eat(cx, "gain");
+        }
+        PartKind::Coupler if cur.word(cx) == Some("coupled") => {
+            cur.i += 1;
+            d.device.coupling = cx.loss(v, "a coupling").map(|m| m.0);
+            d.broken |= d.device.coupling.is_none();
+        }
+        _ => {
+            let (m, p) = cx.loss(v, &format!("the loss of {}", kind.with_article()))?;
+            *figure = Some((m, p, v.loc));
+        }
+    }
+    Some(())
+}
+
 fn device<'a>(
     cx: &mut Cx<'a>,
     stmt: Stmt<'a>,
@@ -630,37 +657,17 @@ fn device<'a>(
                 d.device.class = cur.name(cx);
             }
             if let Some(v) = cur.val(cx) {
-                match kind {
-                    PartKind::Divider if v.q.dim == Dim::Count => {
-                        d.device.ways = ways(cx, &v);
-                        d.broken |= d.device.ways.is_none();
-                        if !cur.eat(cx, "way") {
-                            cur.eat(cx, "ways");
-                        }
-                    }
-                    PartKind::Amplifier | PartKind::Preamplifier => {
-                        let m =
-                            cx.measure(&v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
-                        d.gain.push(Figure::always(m, v.loc));
-                        cur.eat(cx, "gain");
-                    }
-                    PartKind::Coupler if cur.word(cx) == Some("coupled") => {
-                        cur.i += 1;
-                        d.device.coupling = cx.loss(&v, "a coupling").map(|m| m.0);
-                        d.broken |= d.device.coupling.is_none();
-                    }
-                    _ => {
-                        let (m, p) =
-                            cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
-                        figure = Some((m, p, v.loc));
-                    }
-                }
+                main_figure(cx, &mut cur, kind, &v, &mut d, &mut figure)?;
             } else if cx.diags.len() > had {
                 return None;
             }
         }
         while !cur.done() {
-            if cur.eat(cx, "ends") {
+            if n == 0 && figure.is_none() && d.has_no_figure() && cur.at_value(cx) {
+                // the main figure after a word: `isolator reversed 0.5 dB`
+                let v = cur.val(cx)?;
+                main_figure(cx, &mut cur, kind, &v, &mut d, &mut figure)?;
+            } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
             } else if super::device::passes(cx, &mut cur, &mut d.passes) {
                 // the next word
