@@ -4,8 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::measure::Meter;
 use downlead_physics::uncertainty::rectangular;
 use downlead_quantity::DB_PER_RELATIVE;
-use downlead_station::model::{Accuracy, Instrument, Name};
-use downlead_station::{Env, nearest};
+use downlead_station::model::{Accuracy, Instrument};
 
 use crate::assume::{Assumed, Assumptions};
 
@@ -54,25 +53,6 @@ pub(crate) fn lapsed(i: &Instrument, date: &str, loc: Loc, out: &mut Vec<Diagnos
         .also(i.name.loc, "the instrument")
         .help("Have it calibrated, or widen its accuracy to what it may have drifted since."),
     );
-}
-
-pub(crate) fn unknown_instrument(n: &Name, env: &Env) -> Diagnostic {
-    let d = Diagnostic::new(
-        &codes::UNKNOWN_INSTRUMENT,
-        n.loc,
-        format!("Instrument `{}` is not defined.", n.text),
-    )
-    .at("not defined");
-    match nearest(&n.text, env.instruments.keys().map(AsRef::as_ref)) {
-        Some(near) => {
-            d.help(format!("Did you mean `{near}`?"))
-                .fix(format!("write `{near}`"), n.loc, near)
-        }
-        None => d.help(format!(
-            "Define it at the left margin: `instrument {} {{ accuracy 5 % of reading }}`.",
-            n.text
-        )),
-    }
 }
 
 /// An instrument's errors as a meter of power. Where it states an accuracy and neither linearity

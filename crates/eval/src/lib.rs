@@ -23,6 +23,7 @@ pub mod result;
 mod shared;
 mod snapshot;
 mod table;
+mod unknown;
 mod verdict;
 pub mod verify;
 mod walk;

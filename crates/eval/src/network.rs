@@ -6,7 +6,7 @@ use downlead_physics::network::SMatrix;
 use downlead_quantity::{frequency, number};
 use downlead_station::attach::is_network;
 use downlead_station::model::{CableLoss, Name, NetworkFile, Part, PartData, PartKind, Port};
-use downlead_station::{ATTACHMENT, Attachment, Content, Env, Lowered, capital};
+use downlead_station::{Attachment, Content, Env, Lowered, NameKind, RestsOn, capital};
 use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
@@ -538,14 +538,14 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
     let mut places: Vec<Loc> = low.files.iter().map(|f| f.loc).collect();
     for (kind, name, _) in &r.depends {
         match kind {
-            2 => {
+            RestsOn::Name(NameKind::Cable) => {
                 if let Some(CableLoss::Network { file, .. }) =
                     env.cable(name).and_then(|c| c.loss.as_ref())
                 {
                     places.push(file.path.loc);
                 }
             }
-            4 => {
+            RestsOn::Name(NameKind::Device) => {
                 let ports = env.device(name).map_or(&[][..], |c| &c.device.ports);
                 places.extend(ports.iter().flat_map(|p| &p.network).map(|n| n.path.loc));
             }
@@ -556,7 +556,12 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
     for a in places.into_iter().filter_map(|p| env.attachments.at(p)) {
         // the rows of a table name bands and instruments, which may come to mean something else
         for row in a.readings().map_or(&[][..], |t| &t.rows) {
-            for (kind, name) in [(1, &row.band), (5, &row.instrument)] {
+            let named = [
+                (NameKind::Band, &row.band),
+                (NameKind::Instrument, &row.instrument),
+            ];
+            for (kind, name) in named {
+                let kind = RestsOn::Name(kind);
                 if let Some(n) = name
                     && !r.depends.iter().any(|d| d.0 == kind && d.1 == *n)
                 {
@@ -565,9 +570,13 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
                 }
             }
         }
-        if !r.depends.iter().any(|d| d.0 == ATTACHMENT && d.1 == a.path) {
-            let id = env.identity(ATTACHMENT, &a.path);
-            r.depends.push((ATTACHMENT, a.path.clone(), id));
+        if !r
+            .depends
+            .iter()
+            .any(|d| d.0 == RestsOn::File && d.1 == a.path)
+        {
+            let id = env.identity(RestsOn::File, &a.path);
+            r.depends.push((RestsOn::File, a.path.clone(), id));
         }
     }
     if r.depends.len() > before {

@@ -2,8 +2,8 @@
 
 use downlead_base::{Diagnostic, codes};
 use downlead_quantity::Measure;
-use downlead_station::model::{BandKind, BandRef, Chain, Direction, Figure, Name, When};
-use downlead_station::{Env, nearest};
+use downlead_station::Env;
+use downlead_station::model::{BandKind, BandRef, Chain, Direction, Figure, When};
 
 /// One frequency a chain is evaluated at.
 #[derive(Clone, Debug, PartialEq)]
@@ -38,7 +38,7 @@ pub(crate) fn points(
             }
             BandRef::Named(name) => {
                 let Some(band) = env.band(&name.text) else {
-                    out.extend(unknown_band(name, env));
+                    // which is said where it is named
                     continue;
                 };
                 let at = |hz: f64, part| Point {
@@ -83,33 +83,6 @@ pub(crate) fn points(
         }
     }
     points
-}
-
-/// Says that a band is not defined, unless its definition has a finding already.
-pub(crate) fn unknown_band(name: &Name, env: &Env) -> Option<Diagnostic> {
-    if env.is_broken(&name.text) {
-        return None;
-    }
-    let d = Diagnostic::new(
-        &codes::UNKNOWN_BAND,
-        name.loc,
-        format!("Band `{}` is not defined.", name.text),
-    )
-    .at("not defined");
-    Some(
-        match nearest(&name.text, env.bands.keys().map(AsRef::as_ref)) {
-            Some(n) => {
-                d.help(format!("Did you mean `{n}`?"))
-                    .fix(format!("write `{n}`"), name.loc, n)
-            }
-            None => d
-                .help(format!(
-                    "Define it at the left margin: `band {} 145.3 MHz`.",
-                    name.text
-                ))
-                .help("A chain can have the frequency itself in its head: `on 145.3 MHz`."),
-        },
-    )
 }
 
 /// Whether a figure's band is the one of the point.

@@ -521,8 +521,8 @@ pub struct ItemResult {
     pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
-    /// Names it depends on: kind and name and what that was.
-    pub(crate) depends: Vec<(u8, Box<str>, u64)>,
+    /// What it rests on: names and files, and what they were.
+    pub(crate) depends: Vec<(downlead_station::RestsOn, Box<str>, u64)>,
 }
 
 impl ItemResult {

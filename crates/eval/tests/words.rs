@@ -325,3 +325,109 @@ fn lines_that_say_one_thing_have_no_error() {
         assert_eq!(all, [], "{station}{node}");
     }
 }
+
+/// What is said twice is an error, also where lowering would take the last one.
+#[test]
+fn what_is_said_twice_is_an_error() {
+    for (station, node, about) in [
+        (
+            "antenna A1 5 dBi, height 3 m agl, height 5 m agl",
+            "",
+            "height",
+        ),
+        ("pad P1 3 dB, rating 3 W, rating 4 W", "", "rating"),
+        ("pad P1 3 dB, ends n, ends uhf", "", "ends"),
+        ("transmitter TX1 30 W, duty 35 %, duty 50 %", "", "duty"),
+        ("transmitter TX1 30 W, fm, fm", "", "fm"),
+        (
+            "receiver RX1 -119 dBm, noise figure 5 dB, noise figure 6 dB",
+            "",
+            "noise",
+        ),
+        ("antenna A1 5 dBi realized realized", "", "realized"),
+        ("isolator IS1 0.5 dB, guess, guess", "", "guess"),
+        (
+            "",
+            "read 15 W forward, with W1, with W2, 2026-07-04",
+            "with",
+        ),
+        ("ground 3 m amsl\n    ground 4 m amsl", "", "ground"),
+    ] {
+        let t = text(station, node);
+        let mut all = errors(&t);
+        all.retain(|d| d.code.id == "said-twice");
+        assert_eq!(all.len(), 1, "{station}{node}: {all:?}");
+        assert!(
+            all[0].message.contains(&format!("`{about}`")),
+            "{}",
+            all[0].message
+        );
+        assert_eq!(all[0].related.len(), 1);
+    }
+    let head = |t: &str| {
+        let mut all = errors(t);
+        all.retain(|d| d.code.id == "said-twice");
+        all.len()
+    };
+    assert_eq!(
+        head("cable x { loss 1 dB/100 m/sqrt(MHz); velocity 0.6; velocity 0.7 }\n"),
+        1
+    );
+    assert_eq!(
+        head(
+            "cable x { loss 1 dB/100 m/sqrt(MHz); accuracy 5 % k 1 to 450 MHz; accuracy 9 % k 1 }\n"
+        ),
+        0
+    );
+}
+
+/// Lines that only other statements have, and blocks of statements that have none.
+#[test]
+fn what_a_block_does_not_have_is_an_error() {
+    for (station, about) in [
+        ("duplexer D1 { high 1 dB; low 1 dB; reversed }", "reversed"),
+        ("coupler C1 { coupled 20 dB; high 1 dB }", "high"),
+        ("load DL1 { height 3 m agl }", "height"),
+        ("run M1 3 m of rg-213 { rating 50 W }", "rating"),
+    ] {
+        let t = text(station, "");
+        let all = errors(&t);
+        assert_eq!(all.len(), 1, "{station}: {all:?}");
+        assert!(
+            all[0].message.contains(&format!("`{about}`")),
+            "{}",
+            all[0].message
+        );
+    }
+    let all = errors(&text("", "limit 50 W erp, \"x\" { eirp }"));
+    assert_eq!(all.len(), 1, "{all:?}");
+    assert!(
+        all[0].message.contains("has no block"),
+        "{}",
+        all[0].message
+    );
+}
+
+/// A name that is not defined is found where it is written, whether or not a chain uses it.
+#[test]
+fn unknown_names_are_found_where_they_stand() {
+    for (line, code) in [
+        ("run M9 3 m of nonsense", "unknown-cable"),
+        ("adapter AD9 nonsense", "unknown-connector"),
+        ("isolator IS9 of nonsense", "unknown-device"),
+        ("pad P9 3 dB on nonsense", "unknown-band"),
+        (
+            "pad P9 3 dB, read 2026-07-04 with nonsense",
+            "unknown-instrument",
+        ),
+        ("joins nonsense", "unknown-connector"),
+    ] {
+        let (found, about, _) = error(&text(line, ""));
+        assert_eq!((found, &*about), (code, "nonsense"), "{line}");
+    }
+    // a definition may be used with the bands of another file
+    assert_eq!(
+        errors("device x { kind pad; loss 3 dB on elsewhere }\n"),
+        []
+    );
+}

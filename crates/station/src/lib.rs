@@ -19,5 +19,5 @@ pub use cx::{Lets, Val, capital, nearest};
 pub use forms::NameKind;
 pub use lower::{Lowered, Mention, lower, lower_let};
 pub use scope::{
-    ATTACHMENT, Env, Library, LoadError, Loader, LowerCache, keyword_of, library, normalise,
+    Env, Library, LoadError, Loader, LowerCache, RestsOn, keyword_of, library, normalise,
 };

@@ -9,6 +9,7 @@ use rustc_hash::{FxHashMap, FxHasher};
 use std::hash::{Hash, Hasher};
 
 use crate::cx::{Lets, Val};
+use crate::forms::NameKind;
 use crate::lower::{Lowered, lower, lower_let};
 use crate::model::{Band, Cable, Connector, DeviceClass, Instrument, Meaning, Name};
 
@@ -272,8 +273,17 @@ impl LowerCache {
     }
 }
 
-/// Kind of a dependency on another file's contents, for [`Env::identity`].
-pub const ATTACHMENT: u8 = 6;
+/// What a result can rest on, for [`Env::identity`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum RestsOn {
+    /// What the name of a definition stands for.
+    Name(NameKind),
+    /// The contents of another file.
+    File,
+}
+
+/// The names of other definitions that a definition uses.
+type Uses = Box<[(NameKind, Box<str>)]>;
 
 /// What a file can see: its own definitions, those of the files it uses, and the library.
 #[derive(Default)]
@@ -294,8 +304,10 @@ pub struct Env {
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
-    /// Fingerprints of the names of each kind (1 band to 5 instrument).
-    names: [u64; 6],
+    /// Fingerprints of the names of each kind.
+    names: FxHashMap<NameKind, u64>,
+    /// Names that the files' device definitions use.
+    uses: FxHashMap<Box<str>, Uses>,
     /// Names whose definition could not be understood: that is said there, not at each use.
     broken: FxHashMap<Box<str>, ItemId>,
 }
@@ -304,9 +316,9 @@ impl Env {
     /// Gathers the definitions of some files, in order; problems across items go to `out`.
     pub fn gather(files: &[&File], cache: &mut LowerCache, out: &mut Vec<Diagnostic>) -> Env {
         let mut env = Env::default();
-        let mut first: [FxHashMap<Box<str>, Loc>; 6] = Default::default();
-        let mut seen = |kind: u8, name: &Name, out: &mut Vec<Diagnostic>| -> bool {
-            let first = &mut first[usize::from(kind)];
+        let mut first: FxHashMap<NameKind, FxHashMap<Box<str>, Loc>> = FxHashMap::default();
+        let mut seen = |kind: NameKind, name: &Name, out: &mut Vec<Diagnostic>| -> bool {
+            let first = first.entry(kind).or_default();
             if let Some(first) = first.get(&name.text) {
                 out.push(
                     Diagnostic::new(
@@ -330,7 +342,7 @@ impl Env {
                     let (v, diags) = lower_let(&p.item, &env.lets);
                     out.extend(diags);
                     if let Some((name, v)) = v
-                        && seen(0, &name, out)
+                        && seen(NameKind::Let, &name, out)
                     {
                         env.lets.insert(name.text, v);
                     }
@@ -346,12 +358,12 @@ impl Env {
         cache.note(env.lets_key, prints);
         for file in files {
             for p in file.items() {
-                let kind: u8 = match keyword_of(&p.item) {
-                    Some("band") => 1,
-                    Some("cable") => 2,
-                    Some("connector") => 3,
-                    Some("device") => 4,
-                    Some("instrument") => 5,
+                let kind = match keyword_of(&p.item) {
+                    Some("band") => NameKind::Band,
+                    Some("cable") => NameKind::Cable,
+                    Some("connector") => NameKind::Connector,
+                    Some("device") => NameKind::Device,
+                    Some("instrument") => NameKind::Instrument,
                     _ => continue,
                 };
                 let low = cache.get(&p.item, &env.lets, env.lets_key);
@@ -375,12 +387,17 @@ impl Env {
                 }
                 let text = name.text.clone();
                 let id = p.item.id;
-                env.names[usize::from(kind)] ^= hash(&&*text);
+                *env.names.entry(kind).or_default() ^= hash(&&*text);
                 match kind {
-                    1 => drop(env.bands.insert(text, low)),
-                    2 => drop(env.cables.insert(text, (id, low))),
-                    3 => drop(env.connectors.insert(text, (id, low))),
-                    4 => drop(env.devices.insert(text, (id, low))),
+                    NameKind::Band => drop(env.bands.insert(text, low)),
+                    NameKind::Cable => drop(env.cables.insert(text, (id, low))),
+                    NameKind::Connector => drop(env.connectors.insert(text, (id, low))),
+                    NameKind::Device => {
+                        let used = low.names.iter();
+                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
+                        env.uses.insert(text.clone(), used.collect());
+                        env.devices.insert(text, (id, low));
+                    }
                     _ => drop(env.instruments.insert(text, (id, low))),
                 }
             }
@@ -448,21 +465,61 @@ impl Env {
         }
     }
 
-    /// Identity of what a name of a kind (1 band, 2 cable, 3 connector, 4 device, 5 instrument,
-    /// [`ATTACHMENT`] another file's path) stands for. Results that took it stay valid until it changes: when the name means
-    /// something else, when its definition says something else, and, for an unknown name, when
-    /// there are other names to propose instead.
+    /// The names that the files' own definition of a device uses.
     #[must_use]
-    pub fn identity(&self, kind: u8, name: &str) -> u64 {
-        if kind == ATTACHMENT {
-            return self.attachments.stamp(name);
+    pub fn used_by_device(&self, name: &str) -> &[(NameKind, Box<str>)] {
+        self.uses.get(name).map_or(&[], |u| u)
+    }
+
+    /// Whether the files or the library define a name; true for kinds that are not defined by name.
+    #[must_use]
+    pub fn defines(&self, kind: NameKind, name: &str) -> bool {
+        match kind {
+            NameKind::Band => self.band(name).is_some(),
+            NameKind::Cable => self.cable(name).is_some(),
+            NameKind::Connector => self.connector(name).is_some(),
+            NameKind::Device => self.device(name).is_some(),
+            NameKind::Instrument => self.instrument(name).is_some(),
+            _ => true,
         }
+    }
+
+    /// The names of a kind that a text can use.
+    #[must_use]
+    pub fn names_of(&self, kind: NameKind) -> Vec<&str> {
+        fn keys<V>(m: &FxHashMap<Box<str>, V>) -> impl Iterator<Item = &str> {
+            m.keys().map(AsRef::as_ref)
+        }
+        let lib = library();
+        match kind {
+            NameKind::Band => keys(&self.bands).collect(),
+            NameKind::Cable => keys(&self.cables).chain(lib.cable_names()).collect(),
+            NameKind::Connector => keys(&self.connectors)
+                .chain(lib.connector_names())
+                .collect(),
+            NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
+            NameKind::Instrument => keys(&self.instruments).collect(),
+            _ => Vec::new(),
+        }
+    }
+
+    /// Identity of what a result rests on. Results that took it stay valid until it changes: when
+    /// the name means something else, when its definition says something else, and, for an unknown
+    /// name, when there are other names to propose instead.
+    #[must_use]
+    pub fn identity(&self, on: RestsOn, name: &str) -> u64 {
+        let RestsOn::Name(kind) = on else {
+            return self.attachments.stamp(name);
+        };
         let own = |m: &FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>| m.get(name).map(|x| x.1.stamp);
         let (own, built_in) = match kind {
-            1 => (self.bands.get(name).map(|b| b.stamp), false),
-            2 => (own(&self.cables), library().cable(name).is_some()),
-            3 => (own(&self.connectors), library().connector(name).is_some()),
-            4 => (own(&self.devices), library().device(name).is_some()),
+            NameKind::Band => (self.bands.get(name).map(|b| b.stamp), false),
+            NameKind::Cable => (own(&self.cables), library().cable(name).is_some()),
+            NameKind::Connector => {
+                let built_in = library().connector(name).is_some();
+                (own(&self.connectors), built_in)
+            }
+            NameKind::Device => (own(&self.devices), library().device(name).is_some()),
             _ => (own(&self.instruments), false),
         };
         match own {
@@ -474,7 +531,7 @@ impl Env {
                 } else {
                     0
                 };
-                (self.names[usize::from(kind.min(5))] ^ broken) | 1
+                (self.names.get(&kind).copied().unwrap_or(0) ^ broken) | 1
             }
         }
     }

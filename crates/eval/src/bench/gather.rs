@@ -7,7 +7,6 @@ use downlead_station::model::{BandKind, BandRef, Name};
 use downlead_station::session::{Import, Reading, ReadingKind, Session, Shown};
 use downlead_station::{Attachment, Env};
 
-use crate::point::unknown_band;
 use crate::table::Said;
 
 /// Two frequencies closer than this are one band.
@@ -88,7 +87,7 @@ pub(super) fn gather<'m>(s: &'m Session, env: &'m Env, out: &mut Vec<Diagnostic>
         lost: 0,
     };
     for r in &s.groups {
-        let Some((band, named, hz)) = of_band(&r.on, env, out) else {
+        let Some((band, named, hz)) = of_band(&r.on, env) else {
             continue;
         };
         let at = g.group(&band, named, hz);
@@ -350,13 +349,13 @@ fn of_text<'m>(r: &'m Reading, s: &'m Session, env: &'m Env) -> Option<Taken<'m>
 }
 
 /// Name, whether it is one, and frequency of a band of a session.
-fn of_band(b: &BandRef, env: &Env, out: &mut Vec<Diagnostic>) -> Option<(Box<str>, bool, f64)> {
+fn of_band(b: &BandRef, env: &Env) -> Option<(Box<str>, bool, f64)> {
     match b {
         BandRef::Frequency(hz, n) => Some((n.text.clone(), false, *hz)),
         BandRef::Named(n) => match env.band(&n.text) {
             Some(band) => Some((n.text.clone(), true, middle(&band.kind)?)),
             None => {
-                out.extend(unknown_band(n, env));
+                // which is said where it is named
                 None
             }
         },

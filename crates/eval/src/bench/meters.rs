@@ -3,13 +3,14 @@
 use downlead_base::Diagnostic;
 use downlead_physics::measure::Meter;
 use downlead_quantity::DB_PER_RELATIVE;
-use downlead_station::Env;
 use downlead_station::model::{Instrument, Name};
 use downlead_station::session::Session;
+use downlead_station::{Env, NameKind};
 
 use super::gather::Taken;
 use crate::assume::{Assumed, Assumptions};
-use crate::instrument::{meter, unknown_instrument, unnamed};
+use crate::instrument::{meter, unnamed};
+use crate::unknown::unknown;
 
 /// A meter as one reading uses it.
 pub(super) struct Used<'m> {
@@ -91,17 +92,19 @@ impl<'m> Meters<'m> {
             match env.instrument(name) {
                 Some(i) => Some(i),
                 None => {
-                    if !env.is_broken(name) && !self.unknown.iter().any(|n| **n == *name) {
+                    // a name of the text is pointed out where it stands, one of a table here
+                    let of_text = t.from.is_none()
+                        || t.instrument.is_none()
+                        || s.imports
+                            .iter()
+                            .any(|i| i.instrument.as_ref().is_some_and(|n| *n.text == *name));
+                    if !of_text && !self.unknown.iter().any(|n| **n == *name) {
                         self.unknown.push(name.into());
-                        let loc = match (&s.meta.instrument, t.instrument) {
-                            (Some(n), None) => n.loc,
-                            _ => t.value_loc,
-                        };
                         let n = Name {
                             text: name.into(),
-                            loc,
+                            loc: t.value_loc,
                         };
-                        out.push(unknown_instrument(&n, env));
+                        out.extend(unknown(NameKind::Instrument, &n, env));
                     }
                     return None;
                 }

@@ -21,7 +21,6 @@ use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::Level;
 use downlead_physics::measure::ranking;
 use downlead_station::Env;
-use downlead_station::model::{BandRef, Figure, Name, When};
 use downlead_station::session::{ReadingKind, Session};
 
 use crate::assume::Assumptions;
@@ -97,58 +96,6 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         meters: meters.names().into(),
         assumptions: assumed.list.into(),
     }
-}
-
-/// Names a session rests on, with what they stood for; those of its files are
-/// [`network::depends`](crate::network::depends)'s matter.
-pub(crate) fn depends(s: &Session, env: &Env) -> Vec<(u8, Box<str>, u64)> {
-    let mut names: Vec<(u8, Box<str>)> = Vec::new();
-    let mut add = |kind: u8, n: &Name| names.push((kind, n.text.clone()));
-    let figures = |f: &[Figure], add: &mut dyn FnMut(u8, &Name)| {
-        for f in f {
-            if let When::Bands(b) = &f.when {
-                b.iter().for_each(|n| add(1, n));
-            }
-        }
-    };
-    figures(&s.load.swr, &mut add);
-    figures(&s.generator.swr, &mut add);
-    s.meta.instrument.iter().for_each(|n| add(5, n));
-    for p in &s.pieces {
-        if let Some(l) = p.line() {
-            l.cable.iter().for_each(|n| add(2, n));
-            for f in [&l.loss, &l.added, &l.wet] {
-                figures(f, &mut add);
-            }
-        }
-        p.connectors.iter().for_each(|(_, n)| add(3, n));
-    }
-    for g in &s.groups {
-        if let BandRef::Named(n) = &g.on {
-            add(1, n);
-        }
-        for r in &g.rows {
-            r.instrument.iter().for_each(|n| add(5, n));
-            if let Some((_, Some(n))) = &r.input {
-                add(5, n);
-            }
-            r.adapters.iter().for_each(|(_, n)| add(3, n));
-        }
-    }
-    for i in &s.imports {
-        if let Some(n) = &i.instrument {
-            names.push((5, n.text.clone()));
-        }
-    }
-    names.sort();
-    names.dedup();
-    names
-        .into_iter()
-        .map(|(k, n)| {
-            let id = env.identity(k, &n);
-            (k, n, id)
-        })
-        .collect()
 }
 
 /// Cells from `from` on by loss per length, with groups of those that cannot be told apart.

@@ -10,7 +10,7 @@ use super::Run;
 use super::stretch::Stretch;
 use crate::assume::{Assumed, Assumptions};
 use crate::cause::Cause;
-use crate::instrument::{instrument_db, unknown_instrument};
+use crate::instrument::instrument_db;
 use crate::point::{Point, pick_by};
 use crate::verdict;
 use crate::walk::Stop;
@@ -71,13 +71,8 @@ pub(super) fn feed<'m>(
         );
         return None;
     };
-    let instrument = figure.meta.instrument.as_ref().and_then(|n| {
-        let i = env.instrument(&n.text);
-        if i.is_none() && !env.is_broken(&n.text) {
-            out.push(unknown_instrument(n, env));
-        }
-        i
-    });
+    let instrument = figure.meta.instrument.as_ref();
+    let instrument = instrument.and_then(|n| env.instrument(&n.text));
     // by how much a power is off that was read with a meter of which that is not known, is not
     // known either
     let read_with = figure.meta.instrument.is_some() && figure.value.u == 0.0;

@@ -4,7 +4,6 @@ use downlead_base::{Diagnostic, codes};
 use downlead_physics::mismatch::gamma_from_swr;
 use downlead_quantity::frequency;
 use downlead_station::model::{Bound, Cable, CableLoss, Name};
-use downlead_station::nearest;
 
 use super::{Build, Element};
 use crate::assume::Assumed;
@@ -15,28 +14,6 @@ use downlead_physics::net::R0;
 const PARALLEL_LINE_OHM: f64 = 150.0;
 
 impl<'m> Build<'m, '_> {
-    pub(super) fn unknown_cable(&mut self, name: &'m Name) {
-        if self.env.is_broken(&name.text) {
-            return;
-        }
-        let mut d = Diagnostic::new(
-            &codes::UNKNOWN_CABLE,
-            name.loc,
-            format!("Cable `{}` is not defined.", name.text),
-        )
-        .at("not in the library or the files");
-        let own = self.env.cables.keys().map(AsRef::as_ref);
-        let near = nearest(
-            &name.text,
-            own.chain(downlead_station::library().cable_names()),
-        );
-        d = match near {
-            Some(n) => d.help(format!("Did you mean `{n}`?")).fix(format!("write `{n}`"), name.loc, n),
-            None => d.help("`downlead catalogue --kind cable` lists the library; or define your own: `cable NAME { … }`."),
-        };
-        self.diags.push(d);
-    }
-
     pub(super) fn cable_notes(
         &mut self,
         e: &Element<'m>,

@@ -1,9 +1,7 @@
 //! Pairs of connectors, joins.
 
-use downlead_base::{Diagnostic, codes};
 use downlead_physics::net::part::{Part as Net, phases_of_pairs};
 use downlead_station::model::{ConnectorLoss, Name};
-use downlead_station::nearest;
 
 use super::{Build, Element};
 use crate::assume::Assumed;
@@ -12,11 +10,7 @@ use crate::cause::Cause;
 impl<'m> Build<'m, '_> {
     pub(super) fn connector(&mut self, e: &mut Element<'m>, count: u32, name: &'m Name) {
         let Some(c) = self.env.connector(&name.text) else {
-            if self.env.is_broken(&name.text) {
-                e.complete = false;
-                return;
-            }
-            self.unknown_connector(name);
+            // not defined, which is said where it is named
             e.complete = false;
             return;
         };
@@ -72,27 +66,5 @@ impl<'m> Build<'m, '_> {
             phase,
         };
         e.loss_db = e.net.matched_loss(&self.context(), &super::line::nominal());
-    }
-
-    fn unknown_connector(&mut self, name: &'m Name) {
-        let own = self.env.connectors.keys().map(AsRef::as_ref);
-        let near = nearest(
-            &name.text,
-            own.chain(downlead_station::library().connector_names()),
-        );
-        let mut d = Diagnostic::new(
-            &codes::UNKNOWN_CONNECTOR,
-            name.loc,
-            format!("Connector `{}` is not defined.", name.text),
-        )
-        .at("not in the library or the files");
-        d = match near {
-            Some(n) => {
-                d.help(format!("Did you mean `{n}`?"))
-                    .fix(format!("write `{n}`"), name.loc, n)
-            }
-            None => d.help("`downlead catalogue --kind connector` lists the library."),
-        };
-        self.diags.push(d);
     }
 }

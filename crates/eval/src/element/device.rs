@@ -7,7 +7,6 @@ use downlead_quantity::Measure;
 use downlead_station::model::{
     Basis, Device, DeviceClass, Figure, Name, Part, PartKind, Port, Sits,
 };
-use downlead_station::nearest;
 
 use super::{Build, Element};
 use crate::assume::Assumed;
@@ -358,34 +357,7 @@ impl<'m> Build<'m, '_> {
                 None
             }
             Some(c) => Some(c),
-            None => {
-                if !self.env.is_broken(&name.text) {
-                    self.unknown_device(name);
-                }
-                None
-            }
+            None => None,
         }
-    }
-
-    fn unknown_device(&mut self, name: &'m Name) {
-        let own = self.env.devices.keys().map(AsRef::as_ref);
-        let near = nearest(
-            &name.text,
-            own.chain(downlead_station::library().device_names()),
-        );
-        let mut diag = Diagnostic::new(
-            &codes::UNKNOWN_DEVICE,
-            name.loc,
-            format!("Device `{}` is not defined.", name.text),
-        )
-        .at("not in the library or the files");
-        diag = match near {
-            Some(n) => {
-                diag.help(format!("Did you mean `{n}`?"))
-                    .fix(format!("write `{n}`"), name.loc, n)
-            }
-            None => diag.help("`downlead catalogue --kind device` lists the library."),
-        };
-        self.diags.push(diag);
     }
 }

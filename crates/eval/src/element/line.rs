@@ -53,7 +53,6 @@ impl<'m> Build<'m, '_> {
             return;
         };
         let Some(cable) = self.env.cable(&name.text) else {
-            self.unknown_cable(name);
             e.complete = false;
             return;
         };

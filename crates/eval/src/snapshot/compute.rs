@@ -114,7 +114,7 @@ impl Snapshot {
                         if stop() {
                             return;
                         }
-                        let r = match evaluate_item(&low, &env) {
+                        let r = match evaluate_item(&item, &low, &env) {
                             // of most definitions there is nothing to tell
                             r if r.is_empty() => Arc::clone(&nothing),
                             r => Arc::new(r),

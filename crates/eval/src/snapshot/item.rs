@@ -3,6 +3,7 @@
 use downlead_base::{Diagnostic, codes};
 use downlead_station::model::{Direction, Meaning, Station};
 use downlead_station::{Env, Lowered, library};
+use downlead_syntax::Item;
 use rustc_hash::FxHashSet;
 
 use super::depends::depends;
@@ -14,7 +15,7 @@ use crate::result::{ChainResult, ItemResult};
 use crate::walk;
 
 /// Computes the chains of one item.
-pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
+pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env) -> ItemResult {
     let mut r = ItemResult::default();
     match &low.meaning {
         Meaning::Station(st) => {
@@ -27,7 +28,6 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
             checks::electrical(Some(st), &st.chains, env, &mut r.diagnostics);
-            depends(Some(st), &st.chains, env, &mut r);
         }
         Meaning::Chain(c) => {
             let mut chain = chain_of(None, c, env, &mut { MOST_ROWS }, &mut r.diagnostics);
@@ -39,12 +39,10 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
             r.chains.push(chain);
             checks::logs(None, std::slice::from_ref(c), env, &mut r.diagnostics);
             checks::electrical(None, std::slice::from_ref(c), env, &mut r.diagnostics);
-            depends(None, std::slice::from_ref(c), env, &mut r);
         }
         Meaning::Session(s) => {
             let found = crate::bench::evaluate(s, env, &mut r.diagnostics);
             r.session = Some(Box::new(found));
-            r.depends = crate::bench::depends(s, env);
         }
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);
@@ -73,6 +71,7 @@ pub(super) fn evaluate_item(low: &Lowered, env: &Env) -> ItemResult {
         }
         _ => {}
     }
+    depends(item, low, env, &mut r);
     network::notes(low, env, &mut r.diagnostics);
     network::depends(low, env, &mut r);
     dedup(&mut r.diagnostics);

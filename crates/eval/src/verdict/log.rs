@@ -3,6 +3,7 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::measure::swr as swr_reading;
 use downlead_quantity::{db, decibel_signed, power, to_db};
+use downlead_station::NameKind;
 use downlead_station::attach::Row;
 use downlead_station::model::Name;
 
@@ -13,10 +14,11 @@ use super::watts_swr::in_row;
 use crate::assume::Assumed;
 use crate::cause::Cause;
 use crate::chain::{NodeState, Run};
-use crate::instrument::{instrument_db, lapsed, meter_of, unknown_instrument};
+use crate::instrument::{instrument_db, lapsed, meter_of};
 use crate::log_place::on_band;
 use crate::result::{LogResult, LogRow, Logged, Verdict};
 use crate::table::{Said, lines_words};
+use crate::unknown::unknown;
 
 /// Judges the rows of a log that were read at a node, after the part of the tag `here`.
 pub(super) fn judge<'m>(
@@ -124,7 +126,7 @@ fn one<'m>(
                 text: n.into(),
                 loc,
             };
-            run.diags.push(unknown_instrument(&n, env));
+            run.diags.extend(unknown(NameKind::Instrument, &n, env));
             return Vec::new();
         }
         (None, _) => run.assumed.add(Assumed::LogWithoutMeter, loc),

@@ -12,7 +12,7 @@ use super::same_meter::beside_scale;
 use crate::assume::Assumed;
 use crate::cause::{Budget, Cause};
 use crate::chain::{NodeState, Run};
-use crate::instrument::{instrument_db, lapsed, unknown_instrument};
+use crate::instrument::{instrument_db, lapsed};
 use crate::result::{BandResult, ReadingResult, Verdict};
 
 /// Says that a reading is older than a part in front of it.
@@ -106,17 +106,8 @@ pub(super) fn reading<'m>(
     state: &NodeState<'m>,
 ) -> Option<ReadingResult> {
     let env = run.cx.env;
-    let instrument = match &meta.instrument {
-        Some(n) => match env.instrument(&n.text) {
-            Some(i) => Some(i),
-            None if env.is_broken(&n.text) => None,
-            None => {
-                run.diags.push(unknown_instrument(n, env));
-                None
-            }
-        },
-        None => None,
-    };
+    let instrument = meta.instrument.as_ref();
+    let instrument = instrument.and_then(|n| env.instrument(&n.text));
     if meta.instrument.is_none() || meta.date.is_none() || meta.person.is_none() {
         let mut lacks = Vec::new();
         if meta.date.is_none() {

@@ -141,6 +141,11 @@ impl<'a> Check<'_, 'a, '_> {
         let (Some(word), false) = (line.keyword(), self.said(line)) else {
             return;
         };
+        // said of the part as a whole
+        let this = format!("this is {}", form.noun);
+        if self.cx.diags.iter().any(|d| d.message.contains(&this)) {
+            return;
+        }
         let at = line.atoms().first().map_or(line.head_span(), |a| a.span);
         let mut words: Vec<&str> = form.block.lines().iter().map(|f| f.word).collect();
         words.retain(|w| !w.is_empty());

@@ -1,0 +1,62 @@
+//! Names that are not defined.
+
+use downlead_base::{Diagnostic, codes};
+use downlead_station::model::Name;
+use downlead_station::{Env, NameKind, nearest};
+
+/// Says that a name is not defined, unless its definition has a finding already.
+pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnostic> {
+    if env.is_broken(&name.text) {
+        return None;
+    }
+    let text = &name.text;
+    let of_library = "not in the library or the files";
+    let (code, what, at, help) = match kind {
+        NameKind::Band => (
+            &codes::UNKNOWN_BAND,
+            "Band",
+            "not defined",
+            vec![
+                format!("Define it at the left margin: `band {text} 145.3 MHz`."),
+                "A chain can have the frequency itself in its head: `on 145.3 MHz`.".to_owned(),
+            ],
+        ),
+        NameKind::Cable => (
+            &codes::UNKNOWN_CABLE,
+            "Cable",
+            of_library,
+            vec![
+                "`downlead catalogue --kind cable` lists the library; or define your own: `cable NAME { … }`."
+                    .to_owned(),
+            ],
+        ),
+        NameKind::Connector => (
+            &codes::UNKNOWN_CONNECTOR,
+            "Connector",
+            of_library,
+            vec!["`downlead catalogue --kind connector` lists the library.".to_owned()],
+        ),
+        NameKind::Device => (
+            &codes::UNKNOWN_DEVICE,
+            "Device",
+            of_library,
+            vec!["`downlead catalogue --kind device` lists the library.".to_owned()],
+        ),
+        NameKind::Instrument => (
+            &codes::UNKNOWN_INSTRUMENT,
+            "Instrument",
+            "not defined",
+            vec![format!(
+                "Define it at the left margin: `instrument {text} {{ accuracy 5 % of reading }}`."
+            )],
+        ),
+        _ => return None,
+    };
+    let d = Diagnostic::new(code, name.loc, format!("{what} `{text}` is not defined.")).at(at);
+    Some(match nearest(text, env.names_of(kind).into_iter()) {
+        Some(n) => d
+            .help(format!("Did you mean `{n}`?"))
+            .fix(format!("write `{n}`"), name.loc, n),
+        None => help.into_iter().fold(d, |d, h| d.help(h)),
+    })
+}
