@@ -14,7 +14,6 @@ use downlead_syntax::SyntaxKind;
 
 use crate::config::Config;
 use crate::names::{Class, NameKind};
-use crate::qualifiers::about;
 use crate::resolve::{local, pieces_of, ports, seen};
 use crate::situation::Situation;
 use crate::snippets::snippet;
@@ -177,8 +176,13 @@ impl<'a> List<'a> {
 
     fn words(&mut self, rank: u8, words: &[&str]) {
         for w in words {
-            let first = w.split(' ').next().unwrap_or(w);
-            let detail = about(first).map(str::to_owned);
+            let detail = match *w {
+                "k" => Some("coverage factor of an uncertainty: 1 for a standard one, 2 for an expanded one".to_owned()),
+                w if w.ends_with("sinad") => {
+                    Some("signal, noise and distortion over noise and distortion".to_owned())
+                }
+                _ => None,
+            };
             self.add(rank, CompletionKind::Qualifier, w, detail);
         }
     }

@@ -67,12 +67,12 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
     } else if let Some((placed, p)) = piece(s, doc, offset) {
         let word = placed.item.slice(p.span);
         match p.class {
-            Class::Keyword(_) | Class::Word => {
-                let cx = match p.class {
-                    Class::Keyword(cx) => Some(cx),
-                    _ => None,
-                };
-                keyword_words(&mut w, word, cx);
+            Class::Keyword(_) | Class::Word(_) => {
+                match p.class {
+                    Class::Keyword(cx) => keyword_words(&mut w, word, cx),
+                    Class::Word(says) if !says.is_empty() => w.title(word, says),
+                    _ => {}
+                }
                 derive = matches!(p.class, Class::Keyword(_)) && on_node(s, doc, offset);
                 derive = derive && bench::in_session(&mut w, s, doc, offset, None);
             }
@@ -242,13 +242,10 @@ fn plural(name: &str) -> String {
     }
 }
 
-fn keyword_words(w: &mut Writer<'_, '_>, word: &str, cx: Option<Context>) {
-    let here = cx.and_then(|cx| form_in(cx, word));
-    if let Some(f) = here.or_else(|| keyword(word)?.forms.first().copied()) {
+fn keyword_words(w: &mut Writer<'_, '_>, word: &str, cx: Context) {
+    if let Some(f) = form_in(cx, word).or_else(|| keyword(word)?.forms.first().copied()) {
         w.code(&downlead_station::forms::signature(f).0);
         w.text(f.doc);
-    } else if let Some(t) = crate::qualifiers::about(word) {
-        w.title(word, t);
     }
 }
 

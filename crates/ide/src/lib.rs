@@ -20,7 +20,6 @@ mod inline;
 mod markdown;
 mod names;
 mod navigate;
-mod qualifiers;
 mod references;
 mod rename;
 mod resolve;

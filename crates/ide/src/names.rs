@@ -1,75 +1,22 @@
-//! What every word of an item is: keyword, qualifier, or the name of something, and whether the
-//! name is given or used there. By position alone, so broken lines have their names too.
-
-use std::sync::OnceLock;
+//! What every word of an item is: keyword, word, or the name of something, and whether the name is
+//! given or used there. By the table of statements alone, so broken lines have their names too.
 
 use downlead_base::Span;
-use downlead_station::keywords::{Context, KEYWORDS, WORDS};
-use downlead_station::model::PartKind;
+use downlead_station::Lets;
+pub(crate) use downlead_station::forms::NameKind;
+use downlead_station::forms::{
+    self, Begins, Block, Form, Known, Met, Problem, Reader, Role, Slot, Subject, Takes, name_of,
+};
+use downlead_station::keywords::{Context, form_in, is_word, keyword};
 use downlead_syntax::{Atom, AtomKind, Expr, ExprKind, Item, Stmt};
-use rustc_hash::FxHashMap;
-
-/// What a name names.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub(crate) enum NameKind {
-    Band,
-    Let,
-    Cable,
-    Connector,
-    Device,
-    Instrument,
-    Station,
-    Session,
-    Chain,
-    Tag,
-    Port,
-    Place,
-    Branch,
-    Person,
-    Family,
-    Shared,
-}
-
-impl NameKind {
-    /// In words.
-    pub(crate) fn noun(self) -> &'static str {
-        match self {
-            NameKind::Band => "band",
-            NameKind::Let => "named value",
-            NameKind::Cable => "cable",
-            NameKind::Connector => "connector",
-            NameKind::Device => "device",
-            NameKind::Instrument => "instrument",
-            NameKind::Station => "station",
-            NameKind::Session => "session",
-            NameKind::Chain => "chain",
-            NameKind::Tag => "part",
-            NameKind::Port => "port",
-            NameKind::Place => "place",
-            NameKind::Branch => "branch",
-            NameKind::Person => "person",
-            NameKind::Family => "connector family",
-            NameKind::Shared => "shared cause",
-        }
-    }
-
-    /// Defined by a top-level item, visible across files.
-    pub(crate) fn is_global(self) -> bool {
-        use NameKind as N;
-        matches!(
-            self,
-            N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument
-        )
-    }
-}
 
 /// What a piece of text is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Class {
     /// Begins a statement, in this context.
     Keyword(Context),
-    /// A word inside a statement.
-    Word,
+    /// A word inside a statement, with what it says.
+    Word(&'static str),
     /// A name; `true` where it is given.
     Name(NameKind, bool),
     /// Path of `use`.
@@ -88,57 +35,11 @@ pub(crate) struct Piece {
 
 /// Context inside the block of a statement that begins with `word`, given the statement's own.
 pub(crate) fn inner_context(word: &str, cx: Context) -> Option<Context> {
-    Some(match (cx, word) {
-        (Context::Top, "band") => Context::Band,
-        (Context::Top, "cable") => Context::Cable,
-        (Context::Top, "connector") => Context::Connector,
-        (Context::Top, "device") => Context::Device,
-        (Context::Top, "instrument") => Context::Instrument,
-        (Context::Top, "station") => Context::Station,
-        (Context::Top | Context::Station, "chain") | (_, "branch") => Context::Chain,
-        (Context::Station, "place") => Context::Place,
-        (Context::Top, "session") => Context::Session,
-        (Context::Session, "readings") => Context::Readings,
-        (Context::Cable, "construction" | "wires") => Context::Construction,
-        (Context::Cable | Context::Device | Context::Connector, _) => Context::Table,
-        (_, "transmitter") => Context::Transmitter,
-        (_, "receiver") => Context::Receiver,
-        (_, "antenna" | "load") => Context::Antenna,
-        (Context::Station | Context::Chain, w) if vocabulary(w).part => Context::Device,
+    match form_in(cx, word) {
+        Some(f) => f.block.context(),
         // `DV1 { branch { … } }`
-        (Context::Chain, _) => Context::Chain,
-        _ => return None,
-    })
-}
-
-/// What the language's tables say of a word.
-#[derive(Clone, Copy, Default)]
-struct Vocabulary {
-    /// Begins a statement somewhere.
-    keyword: bool,
-    /// Stands inside statements.
-    word: bool,
-    /// Is a kind of part.
-    part: bool,
-}
-
-/// Looks a word up; every word of a text is, so the tables are hashed.
-fn vocabulary(word: &str) -> Vocabulary {
-    static TABLE: OnceLock<FxHashMap<&'static str, Vocabulary>> = OnceLock::new();
-    let table = TABLE.get_or_init(|| {
-        let mut m: FxHashMap<&'static str, Vocabulary> = FxHashMap::default();
-        for k in KEYWORDS.iter() {
-            m.entry(k.word).or_default().keyword = true;
-        }
-        for w in WORDS.iter() {
-            m.entry(w).or_default().word = true;
-        }
-        for k in PartKind::ALL {
-            m.entry(k.word()).or_default().part = true;
-        }
-        m
-    });
-    table.get(word).copied().unwrap_or_default()
+        None => (cx == Context::Chain).then_some(Context::Chain),
+    }
 }
 
 /// Place names of the station an item is.
@@ -154,318 +55,161 @@ pub(crate) fn places_of(item: &Item) -> Vec<&str> {
         .collect()
 }
 
-/// The pieces of an item, in the order of the text. `lets` knows the named values.
-pub(crate) fn pieces(item: &Item, lets: &dyn Fn(&str) -> bool) -> Vec<Piece> {
+/// The pieces of an item, in the order of the text. `lets` are the named values.
+pub(crate) fn pieces(item: &Item, lets: &Lets) -> Vec<Piece> {
+    let places = places_of(item);
     let mut w = Walk {
         out: Vec::new(),
-        places: places_of(item),
-        lets,
+        known: Known {
+            lets,
+            places: &places,
+        },
     };
     for s in item.statements() {
-        w.statement(s, Context::Top);
+        w.statement(s, forms::top());
     }
     w.out.sort_by_key(|p| (p.span.start, p.span.end));
     w.out
 }
 
-struct Walk<'a> {
+struct Walk<'k> {
     out: Vec<Piece>,
-    places: Vec<&'a str>,
-    lets: &'a dyn Fn(&str) -> bool,
+    known: Known<'k>,
 }
 
-impl<'a> Walk<'a> {
+impl<'k> Walk<'k> {
     fn put(&mut self, span: Span, class: Class) {
         self.out.push(Piece { span, class });
     }
 
-    fn statement(&mut self, s: Stmt<'a>, cx: Context) {
-        self.head(s, cx);
-        if let Some(b) = s.block() {
-            let inner = s.keyword().and_then(|w| inner_context(w, cx));
-            for x in b.iter() {
-                self.statement(x, inner.unwrap_or(Context::Table));
+    fn statement<'a>(&mut self, s: Stmt<'a>, block: Block) {
+        let cx = block.context().unwrap_or(Context::Table);
+        let word = s.keyword();
+        // a statement of another place has its words too
+        let elsewhere = || word.and_then(keyword)?.forms.first().copied();
+        let tag =
+            |f: &&'static Form| f.word.is_empty() && word.is_some_and(|w| keyword(w).is_some());
+        let form = match block.form(word).filter(|f| !tag(f)) {
+            Some(f) => Some(f),
+            None => elsewhere(),
+        };
+        let Some(form) = form else { return };
+        if let (Some(first), false) = (s.atoms().first(), form.word.is_empty()) {
+            match form.subject {
+                Subject::Itself(_) => self.put(first.span, Class::Leg),
+                _ => self.put(first.span, Class::Keyword(cx)),
+            }
+        }
+        self.head(s, form);
+        for x in s.block().into_iter().flat_map(|b| b.iter()) {
+            self.statement(x, form.block);
+        }
+    }
+
+    fn head<'a>(&mut self, s: Stmt<'a>, form: &'static Form) {
+        let mut r = Reader::new(form, s, self.known);
+        while let Some(m) = r.next() {
+            match m {
+                Met::Subject(NameKind::Tag, false, a) => self.tag_use(s, a),
+                Met::Subject(kind, given, a) => self.put(a.span, Class::Name(kind, given)),
+                Met::Slot { slot, head, .. } => self.slot(s, &r, slot, head),
+                Met::Problem(
+                    Problem::Missing { slot, head, .. } | Problem::TooEarly { slot, at: head, .. },
+                ) => self.slot(s, &r, slot, head),
+                Met::Problem(Problem::Stray(a)) => self.stray(s, form, a),
+                Met::Problem(_) => {}
             }
         }
     }
 
-    fn head(&mut self, s: Stmt<'a>, cx: Context) {
+    /// The word and the operands of a slot.
+    fn slot<'a>(&mut self, s: Stmt<'a>, r: &Reader<'a, '_>, slot: &'static Slot, head: &'a Atom) {
+        let mut found: Vec<(&'a Atom, Role)> = Vec::new();
+        r.roles(slot, head, &mut |a, role| found.push((a, role)));
+        for (a, role) in found {
+            match role {
+                Role::Word => {
+                    let doc = said_by(slot, s.text(*a));
+                    self.put(a.span, Class::Word(doc));
+                }
+                Role::Name(kind) => self.name(s, kind, a),
+                Role::Path if form_is_use(r.form) => self.put(a.span, Class::Path),
+                Role::Path => {}
+                Role::Value => self.value(s, a),
+            }
+        }
+    }
+
+    /// A name, or the two of `n to uhf`.
+    fn name<'a>(&mut self, s: Stmt<'a>, kind: NameKind, a: &Atom) {
+        match s.value(*a).and_then(|v| Some((v.expr(), v.upper()?))) {
+            Some((from, to)) => {
+                self.put(from.span(), Class::Name(kind, false));
+                self.put(to.span(), Class::Name(kind, false));
+            }
+            None => self.put(name_of(s, a), Class::Name(kind, false)),
+        }
+    }
+
+    /// `DU1` or `DU1.high`, in a chain or among readings.
+    fn tag_use<'a>(&mut self, s: Stmt<'a>, a: &Atom) {
+        let Some((tag, _)) = s.text(*a).split_once('.') else {
+            self.put(a.span, Class::Name(NameKind::Tag, false));
+            return;
+        };
+        let dot = a.span.start + crate::view::to32(tag.len());
+        self.put(
+            Span::new(a.span.start, dot),
+            Class::Name(NameKind::Tag, false),
+        );
+        if dot + 1 < a.span.end {
+            self.put(
+                Span::new(dot + 1, a.span.end),
+                Class::Name(NameKind::Port, false),
+            );
+        }
+    }
+
+    /// A group that begins with a word of no meaning here: its values and known words all the same.
+    fn stray<'a>(&mut self, s: Stmt<'a>, form: &'static Form, first: &'a Atom) {
         let atoms = s.atoms();
-        let Some(first) = atoms.first() else { return };
-        let Some(word) = s.keyword() else {
-            // a row of a table, or a line without a word
-            self.rest(s, cx, "", atoms);
+        let Some(from) = atoms.iter().position(|a| std::ptr::eq(a, first)) else {
             return;
         };
-        if !vocabulary(word).keyword {
-            if cx == Context::Chain {
-                self.tag_use(s, *first, word);
-                self.rest(s, cx, "", &atoms[1..]);
-            }
-            return;
-        }
-        if cx == Context::Device && matches!(word, "high" | "low") {
-            self.put(first.span, Class::Leg);
-        } else {
-            self.put(first.span, Class::Keyword(cx));
-        }
-        let rest = &atoms[1..];
-        let named = match (cx, word) {
-            (Context::Top, "band") => Some(NameKind::Band),
-            (Context::Top, "let") => Some(NameKind::Let),
-            (Context::Top, "cable") => Some(NameKind::Cable),
-            (Context::Top, "connector") => Some(NameKind::Connector),
-            (Context::Top, "device") => Some(NameKind::Device),
-            (Context::Top, "instrument") => Some(NameKind::Instrument),
-            (Context::Top, "station") => Some(NameKind::Station),
-            (Context::Top, "session") => Some(NameKind::Session),
-            (_, "chain") => Some(NameKind::Chain),
-            (Context::Station, "place") => Some(NameKind::Place),
-            (Context::Chain, "branch") => Some(NameKind::Branch),
-            (Context::Device, "port") => Some(NameKind::Port),
-            _ => None,
-        };
-        if let Some(kind) = named {
-            let Some((name, rest)) = rest.split_first() else {
-                return;
-            };
-            if matches!(name.kind, AtomKind::Word | AtomKind::Value(_)) {
-                self.put(name.span, Class::Name(kind, true));
-                self.rest(s, cx, word, rest);
-            } else {
-                self.rest(s, cx, word, &atoms[1..]);
-            }
-            return;
-        }
-        match (cx, word) {
-            (Context::Top, "use") => {
-                for a in rest {
-                    if a.kind == AtomKind::Str {
-                        self.put(a.span, Class::Path);
-                    }
-                }
-            }
-            (Context::Connector, "joins") => self.families(s, rest),
-            (_, "joins") => {
-                self.names(rest.first(), NameKind::Connector);
-            }
-            (Context::Connector, "family") => self.families(s, rest),
-            (Context::Device, "kind") => {
-                for a in rest {
-                    self.put(a.span, Class::Word);
-                }
-            }
-            (Context::Session, "piece") => self.part(s, cx, "run", rest),
-            (Context::Session, "resonance" | "delay" | "phase")
-            | (Context::Readings, "through" | "open" | "short") => {
-                let tagged = self.names(rest.first(), NameKind::Tag);
-                self.rest(s, cx, word, &rest[usize::from(tagged)..]);
-            }
-            _ if vocabulary(word).part && matches!(cx, Context::Station | Context::Chain) => {
-                self.part(s, cx, word, rest)
-            }
-            _ => self.rest(s, cx, word, rest),
-        }
-    }
-
-    fn names(&mut self, atom: Option<&Atom>, kind: NameKind) -> bool {
-        match atom {
-            Some(a) if matches!(a.kind, AtomKind::Word | AtomKind::Value(_)) => {
-                self.put(a.span, Class::Name(kind, false));
-                true
-            }
-            _ => false,
-        }
-    }
-
-    /// `n`, or `n to uhf`.
-    fn families(&mut self, s: Stmt<'a>, atoms: &'a [Atom]) {
-        for a in atoms {
-            match s.value(*a) {
-                Some(v) => {
-                    self.put(v.expr().span(), Class::Name(NameKind::Family, false));
-                    if let Some(u) = v.upper() {
-                        self.put(u.span(), Class::Name(NameKind::Family, false));
-                    }
-                }
-                None if a.kind == AtomKind::Word && s.text(*a) != "to" => {
-                    self.put(a.span, Class::Name(NameKind::Family, false))
-                }
-                None => {}
-            }
-        }
-    }
-
-    fn tag_use(&mut self, s: Stmt<'a>, atom: Atom, word: &str) {
-        let _ = s;
-        match word.split_once('.') {
-            Some((tag, _)) => {
-                let dot = atom.span.start + crate::view::to32(tag.len());
-                self.put(
-                    Span::new(atom.span.start, dot),
-                    Class::Name(NameKind::Tag, false),
-                );
-                if dot + 1 < atom.span.end {
-                    self.put(
-                        Span::new(dot + 1, atom.span.end),
-                        Class::Name(NameKind::Port, false),
-                    );
-                }
-            }
-            None => self.put(atom.span, Class::Name(NameKind::Tag, false)),
-        }
-    }
-
-    fn part(&mut self, s: Stmt<'a>, cx: Context, word: &str, atoms: &'a [Atom]) {
-        let joint = matches!(word, "connector" | "adapter");
-        let mut atoms = atoms;
-        if let Some((first, rest)) = atoms.split_first() {
-            let text = s.text(*first);
-            let tag = first.kind == AtomKind::Word
-                && text != "of"
-                && !first.comma_before
-                && !(self.lets)(text)
-                && !(joint && (word == "connector" || rest.is_empty()))
-                && (!vocabulary(text).word || text.chars().any(char::is_uppercase));
-            if tag {
-                self.put(first.span, Class::Name(NameKind::Tag, true));
-                atoms = rest;
-            }
-        }
-        if joint {
-            // what it is stands last: `4 of n-pair`, `n-pair`, `of n-pair`
-            if let Some((last, before)) = atoms.split_last() {
-                self.rest(s, cx, word, before);
-                if s.text(*last) == "of"
-                    || matches!(last.kind, AtomKind::Value(_))
-                        && s.value(*last).is_some_and(|v| v.number().is_some())
-                {
-                    self.rest(s, cx, "", std::slice::from_ref(last));
-                } else {
-                    self.names(Some(last), NameKind::Connector);
-                }
-            }
-            return;
-        }
-        self.rest(s, cx, word, atoms);
-    }
-
-    /// Words and values after what a statement begins with.
-    fn rest(&mut self, s: Stmt<'a>, cx: Context, word: &str, atoms: &'a [Atom]) {
-        let chain_head = word == "chain";
-        let mut i = 0;
-        let mut in_bands = false;
-        // `piece A 3 m of CABLE, connector 2 of CONNECTOR`
-        let mut word = word;
-        while i < atoms.len() {
-            let a = atoms[i];
-            i += 1;
-            if a.comma_before && matches!(s.text(a), "connector" | "adapter") {
-                word = s.text(a);
-                if word == "adapter" && self.names(atoms.get(i), NameKind::Connector) {
-                    self.put(a.span, Class::Word);
-                    i += 1;
-                    continue;
-                }
-            }
-            if chain_head && in_bands && a.comma_before {
-                self.band(s, a);
-                continue;
-            }
+        let len = atoms[from + 1..]
+            .iter()
+            .position(|a| a.comma_before)
+            .map_or(atoms.len() - from, |n| n + 1);
+        for (n, a) in atoms[from..from + len].iter().enumerate() {
+            let text = s.text(*a);
             match a.kind {
                 AtomKind::Value(_) => self.value(s, a),
-                AtomKind::Word => {
-                    let text = s.text(a);
-                    match text {
-                        "of" => {
-                            self.put(a.span, Class::Word);
-                            let kind = match word {
-                                "run" | "jumper" | "tail" => NameKind::Cable,
-                                "connector" | "adapter" => NameKind::Connector,
-                                // a length of it was measured
-                                "accuracy" | "loss" => continue,
-                                _ => NameKind::Device,
-                            };
-                            if atoms.get(i).is_some_and(|n| !n.comma_before) {
-                                i += usize::from(self.names(atoms.get(i), kind));
-                            }
-                        }
-                        "on" => {
-                            self.put(a.span, Class::Word);
-                            in_bands = true;
-                            while let Some(n) = atoms.get(i).filter(|n| !n.comma_before) {
-                                let glued = matches!(n.kind, AtomKind::Value(_))
-                                    && !s.text(*n).contains(' ');
-                                let first = i > 0 && s.text(atoms[i - 1]) == "on";
-                                let is_word = n.kind == AtomKind::Word
-                                    && !matches!(s.text(*n), "transmit" | "receive");
-                                if !(glued
-                                    || first && (is_word || matches!(n.kind, AtomKind::Value(_))))
-                                {
-                                    break;
-                                }
-                                self.band(s, *n);
-                                i += 1;
-                            }
-                        }
-                        "with" => {
-                            self.put(a.span, Class::Word);
-                            i += usize::from(self.names(atoms.get(i), NameKind::Instrument));
-                        }
-                        "by" => {
-                            self.put(a.span, Class::Word);
-                            i += usize::from(self.names(atoms.get(i), NameKind::Person));
-                        }
-                        "shared" => {
-                            self.put(a.span, Class::Word);
-                            i += usize::from(self.names(atoms.get(i), NameKind::Shared));
-                        }
-                        "ends" => {
-                            self.put(a.span, Class::Word);
-                            while let Some(n) = atoms.get(i).filter(|n| !n.comma_before) {
-                                if !self.names(Some(n), NameKind::Family) {
-                                    break;
-                                }
-                                i += 1;
-                            }
-                        }
-                        t if self.places.contains(&t) => {
-                            self.put(a.span, Class::Name(NameKind::Place, false))
-                        }
-                        t if (self.lets)(t) => self.put(a.span, Class::Name(NameKind::Let, false)),
-                        t if vocabulary(t).word
-                            || vocabulary(t).keyword
-                            || matches!(t, "N" | "S" | "E" | "W" | "ways") =>
-                        {
-                            self.put(a.span, Class::Word);
-                        }
-                        // a lone word in its own group of a part is a place nobody defined
-                        _ if a.comma_before && matches!(cx, Context::Station | Context::Chain) => {
-                            self.put(a.span, Class::Name(NameKind::Place, false));
-                        }
-                        _ => {}
-                    }
+                AtomKind::Word if self.known.lets.contains_key(text) => self.value(s, a),
+                AtomKind::Word if is_word(text) || keyword(text).is_some() => {
+                    self.put(a.span, Class::Word(""));
+                }
+                // a lone word in its own group of a part is a place that is not defined
+                AtomKind::Word if n == 0 && a.comma_before && has_place(form) => {
+                    self.put(a.span, Class::Name(NameKind::Place, false));
                 }
                 _ => {}
             }
         }
     }
 
-    fn band(&mut self, s: Stmt<'a>, a: Atom) {
-        let text = s.text(a);
-        if a.kind == AtomKind::Word || matches!(a.kind, AtomKind::Value(_)) && !is_frequency(text) {
-            if matches!(text, "transmit" | "receive") {
-                self.put(a.span, Class::Word);
-            } else {
-                self.put(a.span, Class::Name(NameKind::Band, false));
-            }
-        } else {
-            self.value(s, a);
+    fn value<'a>(&mut self, s: Stmt<'a>, a: &Atom) {
+        if a.kind == AtomKind::Word && self.known.lets.contains_key(s.text(*a)) {
+            self.put(a.span, Class::Name(NameKind::Let, false));
+            return;
         }
-    }
-
-    fn value(&mut self, s: Stmt<'a>, a: Atom) {
-        let Some(v) = s.value(a) else { return };
+        if a.kind == AtomKind::Word && is_word(s.text(*a)) {
+            self.put(
+                a.span,
+                Class::Word("signal, noise and distortion over noise and distortion"),
+            );
+            return;
+        }
+        let Some(v) = s.value(*a) else { return };
         self.expr(v.expr());
         if let Some((t, _)) = v.tolerance() {
             self.expr(t);
@@ -475,7 +219,7 @@ impl<'a> Walk<'a> {
         }
     }
 
-    fn expr(&mut self, e: Expr<'a>) {
+    fn expr(&mut self, e: Expr<'_>) {
         match e.kind() {
             ExprKind::Name(span) => self.put(span, Class::Name(NameKind::Let, false)),
             ExprKind::Neg(x) | ExprKind::Per(x, _) => self.expr(x),
@@ -488,11 +232,33 @@ impl<'a> Walk<'a> {
     }
 }
 
-/// Whether a text such as `145.3 MHz` is a frequency rather than a band's name such as `2m`.
-fn is_frequency(text: &str) -> bool {
-    ["MHz", "kHz", "GHz", "Hz"]
-        .iter()
-        .any(|u| text.trim_end().ends_with(u))
+fn form_is_use(form: &Form) -> bool {
+    form.word == "use"
+}
+
+fn has_place(form: &'static Form) -> bool {
+    form.all_slots().any(|s| s.begins == Begins::Place)
+}
+
+/// What a word says in a slot: of a closed set what the word itself says, else what the slot does.
+fn said_by(slot: &'static Slot, text: &str) -> &'static str {
+    let among = |words: &'static [forms::Word]| {
+        words
+            .iter()
+            .find(|w| w.word.split(' ').any(|w| w == text))
+            .map(|w| w.doc)
+    };
+    let of_set = match slot.begins {
+        Begins::OneOf(set) => among(set.words),
+        _ => None,
+    };
+    let of_operand = |t: &'static Takes| match t {
+        Takes::OneOf(words) | Takes::Then(_, Takes::OneOf(words)) => among(words),
+        _ => None,
+    };
+    of_set
+        .or_else(|| slot.takes.iter().find_map(of_operand))
+        .unwrap_or(slot.doc)
 }
 
 /// The piece that an offset touches, names before words.

@@ -61,8 +61,8 @@ impl<'s> Def<'s> {
 /// The pieces of the item of a document.
 pub(crate) fn pieces_of(s: &Snapshot, doc: Doc, item: &Item) -> Vec<Piece> {
     match env_of(s, doc) {
-        Some(env) => pieces(item, &|n| env.lets.contains_key(n)),
-        None => pieces(item, &|_| false),
+        Some(env) => pieces(item, &env.lets),
+        None => pieces(item, &downlead_station::Lets::default()),
     }
 }
 

@@ -130,7 +130,7 @@ pub fn semantic_tokens(s: &Snapshot, doc: Doc, range: Option<Span>) -> Vec<Token
                         let text = item.slice(x.span);
                         let (kind, modifiers) = match x.class {
                             Class::Keyword(_) | Class::Leg => (TokenKind::Keyword, 0),
-                            Class::Word => (TokenKind::Qualifier, 0),
+                            Class::Word(_) => (TokenKind::Qualifier, 0),
                             Class::Path => (TokenKind::Text, 0),
                             Class::Name(k, def) => {
                                 let library = match k {

@@ -1,7 +1,7 @@
 //! What may stand after the first word of a statement: what the table of statements would read next.
 
 use downlead_station::Lets;
-use downlead_station::forms::{Known, NameKind as Kind, Offer};
+use downlead_station::forms::{Known, Offer};
 use downlead_station::keywords::Context;
 use downlead_syntax::SyntaxKind;
 
@@ -35,7 +35,7 @@ impl List<'_> {
         {
             return;
         }
-        let tag = offers.contains(&Offer::NewName(Kind::Tag));
+        let tag = offers.contains(&Offer::NewName(NameKind::Tag));
         // a part of a station has a tag, which only the author knows
         if tag && self.at.cx == Context::Station {
             return;
@@ -133,19 +133,21 @@ impl List<'_> {
         }
     }
 
-    fn name(&mut self, kind: Kind, last: SyntaxKind) {
+    fn name(&mut self, kind: NameKind, last: SyntaxKind) {
         match kind {
-            Kind::Band => self.names(1, NameKind::Band, CompletionKind::Band),
-            Kind::Cable => self.names(1, NameKind::Cable, CompletionKind::Cable),
-            Kind::Connector => self.names(1, NameKind::Connector, CompletionKind::Connector),
-            Kind::Device => self.names(1, NameKind::Device, CompletionKind::Device),
-            Kind::Instrument => self.names(1, NameKind::Instrument, CompletionKind::Instrument),
-            Kind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => self.tags(),
-            Kind::Person => self.heard(NameKind::Person, CompletionKind::Person),
-            Kind::Shared => self.heard(NameKind::Shared, CompletionKind::Qualifier),
-            Kind::Family => self.heard(NameKind::Family, CompletionKind::Family),
+            NameKind::Band => self.names(1, NameKind::Band, CompletionKind::Band),
+            NameKind::Cable => self.names(1, NameKind::Cable, CompletionKind::Cable),
+            NameKind::Connector => self.names(1, NameKind::Connector, CompletionKind::Connector),
+            NameKind::Device => self.names(1, NameKind::Device, CompletionKind::Device),
+            NameKind::Instrument => self.names(1, NameKind::Instrument, CompletionKind::Instrument),
+            NameKind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => {
+                self.tags()
+            }
+            NameKind::Person => self.heard(NameKind::Person, CompletionKind::Person),
+            NameKind::Shared => self.heard(NameKind::Shared, CompletionKind::Qualifier),
+            NameKind::Family => self.heard(NameKind::Family, CompletionKind::Family),
             // a place stands in a group of its own
-            Kind::Place if last == SyntaxKind::Comma => self.places(1),
+            NameKind::Place if last == SyntaxKind::Comma => self.places(1),
             _ => {}
         }
     }

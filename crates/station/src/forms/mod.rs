@@ -22,6 +22,7 @@ mod words;
 
 pub use dump::{inner, json, reference, word_list};
 pub use offer::{Offer, offers, open_slot};
+pub use reader::name_of;
 pub use reader::{Known, Met, Problem, Reader, Refusal, Role, Scope};
 pub use text::{mean, meant_statement, meant_word, signature};
 pub use types::{
@@ -30,7 +31,6 @@ pub use types::{
 };
 
 pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, ONE_ORIGIN};
-pub(crate) use reader::name_of;
 pub(crate) use words::{DATUMS, MODES, SETS};
 
 use cable::CABLE;

@@ -195,7 +195,9 @@ impl Ending {
         r.typing = true;
         while let Some(m) = r.next() {
             match m {
-                Met::Problem(Problem::Missing { slot, operand, at }) => {
+                Met::Problem(Problem::Missing {
+                    slot, operand, at, ..
+                }) => {
                     e.open = at.is_none().then_some((slot, operand));
                     e.last = None;
                 }

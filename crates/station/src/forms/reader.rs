@@ -58,6 +58,8 @@ pub enum Problem<'a> {
     Missing {
         /// Of which slot.
         slot: &'static Slot,
+        /// What the slot begins with.
+        head: &'a Atom,
         /// Which of its operands.
         operand: usize,
         /// What stands there instead.
@@ -156,7 +158,8 @@ fn glued(stmt: Stmt<'_>, a: &Atom) -> bool {
 }
 
 /// The span of the name an atom is: `rg-213 ± 5 %` is a name with a `±` that does not belong to it.
-pub(crate) fn name_of(stmt: Stmt<'_>, a: &Atom) -> Span {
+#[must_use]
+pub fn name_of(stmt: Stmt<'_>, a: &Atom) -> Span {
     let Some(v) = stmt.value(*a).filter(|v| v.tolerance().is_some()) else {
         return a.span;
     };
@@ -462,7 +465,12 @@ impl<'a, 'k> Reader<'a, 'k> {
 
     fn find(&self, i: usize) -> Option<&'static Slot> {
         let a = &self.atoms[i];
-        let word = a.kind == AtomKind::Word;
+        // a named value that is called like a word is the main figure where that is due
+        let named = self.first
+            && self.head
+            && self.form.main() != 0
+            && self.known.lets.contains_key(self.text(a));
+        let word = a.kind == AtomKind::Word && !named;
         if word && let Some(s) = self.find_word(i) {
             return Some(s);
         }
@@ -578,7 +586,7 @@ impl<'a, 'k> Reader<'a, 'k> {
                 return;
             }
             Begins::Value(_) => (Role::Value, None),
-            Begins::ValueAs(..) => (Role::Value, Some(Role::Word)),
+            Begins::ValueAs(_, w) => (Role::Value, me.is(i + 1, w).then_some(Role::Word)),
             Begins::Place => (Role::Name(NameKind::Place), None),
             Begins::Text | Begins::Date => (Role::Value, None),
             Begins::Bare(t) => {
@@ -709,6 +717,7 @@ impl<'a, 'k> Reader<'a, 'k> {
             let at = self.here(i + 1);
             return Met::Problem(Problem::Missing {
                 slot,
+                head: a,
                 operand: 0,
                 at,
             });
@@ -735,6 +744,7 @@ impl<'a, 'k> Reader<'a, 'k> {
             self.i = end;
             return Met::Problem(Problem::Missing {
                 slot,
+                head: a,
                 operand: if end == from { 0 } else { operand },
                 at: self.here(end),
             });
