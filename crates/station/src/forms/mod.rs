@@ -39,6 +39,10 @@ use instrument::{CONNECTOR_DEFINITION, INSTRUMENT};
 use parts::DEVICE_DEFINITION;
 use session::SESSION;
 
+use std::sync::LazyLock;
+
+use rustc_hash::FxHashMap;
+
 use crate::model::PartKind;
 
 /// Lines of a station.
@@ -114,6 +118,27 @@ pub fn of_part(kind: PartKind) -> &'static Form {
     }
 }
 
+/// In a block of fewer lines they are compared one by one.
+const FEW: usize = 16;
+
+/// The form of a word in a long list of lines.
+fn among_many(lines: &'static [&'static Form], word: &str) -> Option<&'static Form> {
+    type Entry = (&'static [&'static Form], &'static Form);
+    static BY_WORD: LazyLock<FxHashMap<&'static str, Vec<Entry>>> = LazyLock::new(|| {
+        let mut all: FxHashMap<&'static str, Vec<Entry>> = FxHashMap::default();
+        each(&mut |block, form| {
+            if let Block::Lines(_, lines) = block
+                && lines.len() >= FEW
+            {
+                all.entry(form.word).or_default().push((lines, form));
+            }
+        });
+        all
+    });
+    let same = |e: &&Entry| std::ptr::eq(e.0, lines);
+    BY_WORD.get(word)?.iter().find(same).map(|e| e.1)
+}
+
 impl Block {
     /// The form of a line whose first word is this one; none if no line begins so.
     #[must_use]
@@ -121,10 +146,11 @@ impl Block {
         match self {
             Block::Lines(cx, lines) => {
                 let word = word?;
-                lines
-                    .iter()
-                    .find(|f| f.word == word)
-                    .copied()
+                let found = match lines.len() {
+                    ..FEW => lines.iter().find(|f| f.word == word).copied(),
+                    _ => among_many(lines, word),
+                };
+                found
                     // a part of the station, by its tag
                     .or((*cx == Context::Chain).then_some(&chain::TAG_LINE))
             }

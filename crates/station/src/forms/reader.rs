@@ -1,8 +1,12 @@
 //! The loop that says to which slot of its form each word of a statement belongs.
 
+use std::sync::LazyLock;
+
 use downlead_base::Span;
 use downlead_quantity::{Dim, unit};
 use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Stmt};
+
+use rustc_hash::FxHashMap;
 
 use super::bundle::{ABOUT, DISPLAYED, GUESS, PROMISE, RATED, READ, SHEET};
 use super::types::{
@@ -129,6 +133,8 @@ pub enum Role {
 pub struct Reader<'a, 'k> {
     /// The form.
     pub form: &'static Form,
+    /// First bytes of the form's words, with their slots.
+    words: &'static [(u64, &'static Slot)],
     stmt: Stmt<'a>,
     atoms: &'a [Atom],
     known: Known<'k>,
@@ -150,6 +156,25 @@ pub struct Reader<'a, 'k> {
     /// The end of the line is still being typed: a last word that begins a slot is no tag.
     pub(super) typing: bool,
     queued: Option<Met<'a>>,
+}
+
+/// The words of a form by their first bytes, in the order of its slots: a short list to search.
+fn words_of(form: &'static Form) -> &'static [(u64, &'static Slot)] {
+    type Words = Box<[(u64, &'static Slot)]>;
+    static ALL: LazyLock<FxHashMap<usize, Words>> = LazyLock::new(|| {
+        let mut all = FxHashMap::default();
+        super::each(&mut |_, form| {
+            let words = form.all_slots().flat_map(|s| {
+                s.words()
+                    .filter(|_| !matches!(s.begins, Begins::ValueAs(..)))
+                    .map(move |w| (pack(w.split(' ').next().unwrap_or(w)), s))
+            });
+            all.insert(std::ptr::from_ref(form).addr(), words.collect());
+        });
+        all
+    });
+    ALL.get(&std::ptr::from_ref(form).addr())
+        .map_or(&[], |w| &**w)
 }
 
 /// Whether a value may be a name: `2m`, `70cm` are written without a blank.
@@ -193,6 +218,7 @@ impl<'a, 'k> Reader<'a, 'k> {
         let skip = usize::from(!form.word.is_empty() && !atoms.is_empty());
         Reader {
             form,
+            words: words_of(form),
             stmt,
             atoms: &atoms[skip..],
             known,
@@ -413,21 +439,22 @@ impl<'a, 'k> Reader<'a, 'k> {
     fn find_word(&self, i: usize) -> Option<&'static Slot> {
         let text = self.text(&self.atoms[i]);
         let key = pack(text);
-        for list in self.form.slots {
-            for s in *list {
-                match s.begins {
-                    Begins::Phrase(w, second) if w == text && self.is(i + 1, second) => {
-                        return Some(s);
-                    }
-                    Begins::OneOf(set) if set.words.iter().any(|w| w.word.contains(' ')) => {
-                        let words = set.words.iter().map(|w| w.word);
-                        if self.word_of(i, words, &mut |_, _| {}).is_some() {
-                            return Some(s);
-                        }
-                    }
-                    _ if s.is_word(key, text) => return Some(s),
-                    _ => {}
+        for (k, s) in self.words {
+            if *k != key {
+                continue;
+            }
+            let hit = match s.begins {
+                Begins::Word(w) => w == text,
+                Begins::Phrase(w, second) => w == text && self.is(i + 1, second),
+                Begins::OneOf(set) if s.spaced => {
+                    let words = set.words.iter().map(|w| w.word);
+                    self.word_of(i, words, &mut |_, _| {}).is_some()
                 }
+                Begins::OneOf(set) => set.words.iter().any(|w| w.word == text),
+                _ => false,
+            };
+            if hit {
+                return Some(s);
             }
         }
         None
@@ -468,8 +495,8 @@ impl<'a, 'k> Reader<'a, 'k> {
         // a named value that is called like a word is the main figure where that is due
         let named = self.first
             && self.head
-            && self.form.main() != 0
-            && self.known.lets.contains_key(self.text(a));
+            && self.known.lets.contains_key(self.text(a))
+            && self.form.main() != 0;
         let word = a.kind == AtomKind::Word && !named;
         if word && let Some(s) = self.find_word(i) {
             return Some(s);
@@ -724,7 +751,7 @@ impl<'a, 'k> Reader<'a, 'k> {
         }
         let from = match slot.begins {
             Begins::Phrase(..) | Begins::ValueAs(..) => i + 2,
-            Begins::OneOf(set) => self
+            Begins::OneOf(set) if slot.spaced => self
                 .word_of(i, set.words.iter().map(|w| w.word), &mut |_, _| {})
                 .unwrap_or(i + 1),
             Begins::Bare(t) => self.operand(i, t, false, &mut |_, _| {}).unwrap_or(i + 1),

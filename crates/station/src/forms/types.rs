@@ -337,29 +337,38 @@ pub struct Slot {
     pub example: &'static str,
     /// Whether names of definitions can stand in it.
     pub names: bool,
-    /// Length and first eight bytes of its word: one comparison of integers tells most words apart.
-    key: (u8, u64),
+    /// Whether a word of its set is two.
+    pub(super) spaced: bool,
 }
 
-/// Length and first eight bytes of a word.
-pub(super) const fn pack(w: &str) -> (u8, u64) {
+/// The first eight bytes of a word: one comparison of integers tells most words apart.
+pub(super) fn pack(w: &str) -> u64 {
     let b = w.as_bytes();
-    let mut k = 0u64;
+    let mut k = [0; 8];
+    let n = b.len().min(8);
+    k[..n].copy_from_slice(&b[..n]);
+    u64::from_le_bytes(k)
+}
+
+/// Whether one of some words is two.
+const fn spaced(words: &[Word]) -> bool {
     let mut i = 0;
-    while i < b.len() && i < 8 {
-        k |= (b[i] as u64) << (8 * i as u32);
+    while i < words.len() {
+        let b = words[i].word.as_bytes();
+        let mut j = 0;
+        while j < b.len() {
+            if b[j] == b' ' {
+                return true;
+            }
+            j += 1;
+        }
         i += 1;
     }
-    let len = if b.len() > 255 { 255 } else { b.len() };
-    (len as u8, k)
+    false
 }
 
 impl Slot {
     const fn new(id: u8, begins: Begins) -> Slot {
-        let key = match begins {
-            Begins::Word(w) | Begins::Phrase(w, _) => pack(w),
-            _ => (0, 0),
-        };
         Slot {
             id,
             begins,
@@ -375,7 +384,10 @@ impl Slot {
                 Begins::Bare(t) => t.names(),
                 _ => false,
             },
-            key,
+            spaced: match begins {
+                Begins::OneOf(set) => spaced(set.words),
+                _ => false,
+            },
         }
     }
 
@@ -475,15 +487,6 @@ impl Slot {
     #[must_use]
     pub const fn bit(&self) -> u64 {
         1 << self.id
-    }
-
-    #[inline]
-    pub(super) fn is_word(&self, key: (u8, u64), text: &str) -> bool {
-        match self.begins {
-            Begins::Word(w) => self.key == key && (key.0 <= 8 || w == text),
-            Begins::OneOf(set) => set.words.iter().any(|w| w.word == text),
-            _ => false,
-        }
     }
 
     /// The words it begins with, or after its operand.
