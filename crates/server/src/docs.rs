@@ -1,16 +1,29 @@
 //! Open documents: their texts as the client has them.
 
 use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::path::PathBuf;
 
 use ls_types::{SemanticToken, TextDocumentContentChangeEvent, Uri};
 use rustc_hash::FxHashMap;
 
 use downlead_base::Span;
 
-use crate::handlers::hints::KeptHints;
+use crate::kept_hints::KeptHints;
 use crate::positions::{Encoding, Lines};
-use crate::space::Key;
-use crate::unopened::Shown;
+
+/// A space: the documents below one root folder, or a document that has none.
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub(crate) enum Key {
+    /// The files below a folder.
+    Root(PathBuf),
+    /// One document that has no folder, by its address.
+    Alone(String),
+}
+
+/// Diagnostics that the client shows for files that are not open: by address, the space and a
+/// digest.
+pub(crate) type Shown = BTreeMap<String, (Key, u64)>;
 
 /// Where a document belongs.
 #[derive(Clone, Debug, PartialEq, Eq)]

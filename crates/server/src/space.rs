@@ -3,7 +3,7 @@
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
@@ -13,17 +13,8 @@ use downlead_station::{LoadError, Loader};
 use rustc_hash::FxHashMap;
 
 use crate::disk::{self, Stamp};
-use crate::docs::{Documents, differences};
+use crate::docs::{Documents, Key, differences};
 use crate::recall::Recall;
-
-/// Which space.
-#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub(crate) enum Key {
-    /// The files below a folder.
-    Root(PathBuf),
-    /// One document that has no folder, by its address.
-    Alone(String),
-}
 
 /// Why there is no snapshot of these texts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

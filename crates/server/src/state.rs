@@ -4,8 +4,7 @@ use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
-use std::sync::mpsc::{Receiver, RecvTimeoutError, TryRecvError};
+use std::sync::atomic::Ordering;
 use std::time::{Duration, Instant};
 
 use downlead_eval::Snapshot;
@@ -16,25 +15,14 @@ use serde_json::Value;
 use tower_lsp::jsonrpc::Error;
 
 use crate::config::Settings;
-use crate::docs::{Document, Documents, Home};
-use crate::handlers::hints;
+use crate::docs::{Document, Documents, Home, Key};
+use crate::due::Due;
+use crate::jobs::{Ahead, Cancel, Jobs};
 use crate::library::Library;
 use crate::outbox::{Kind, Outbox};
 use crate::peer::Peer;
-use crate::publish::Due;
-use crate::recall::Back;
-use crate::space::{Broken, Fault, Key, Space};
+use crate::space::{Broken, Fault, Space};
 use crate::uris;
-
-/// One thing to do.
-pub(crate) type Job = Box<dyn FnOnce(&mut State) + Send>;
-
-/// How many changes of texts, and how many requests, were read and wait for their turn.
-#[derive(Default)]
-pub(crate) struct Ahead {
-    pub(crate) changes: AtomicUsize,
-    pub(crate) requests: AtomicUsize,
-}
 
 /// For whom texts are worked out.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -52,36 +40,6 @@ const BRIEF: Duration = Duration::from_millis(50);
 /// Work that is overdue is not stopped before this.
 const LONG: Duration = Duration::from_secs(1);
 
-/// Whether anybody still waits for the answer.
-#[derive(Clone, Default)]
-pub(crate) struct Cancel(Arc<AtomicBool>);
-
-impl Cancel {
-    pub(crate) fn is_set(&self) -> bool {
-        self.0.load(Ordering::SeqCst)
-    }
-
-    pub(crate) fn set(&self) {
-        self.0.store(true, Ordering::SeqCst);
-    }
-}
-
-/// Held by whoever waits.
-pub(crate) struct Waiting(Cancel);
-
-impl Waiting {
-    pub(crate) fn new() -> (Waiting, Cancel) {
-        let cancel = Cancel::default();
-        (Waiting(cancel.clone()), cancel)
-    }
-}
-
-impl Drop for Waiting {
-    fn drop(&mut self) {
-        self.0.set();
-    }
-}
-
 /// The state.
 pub(crate) struct State {
     pub(crate) peer: Peer,
@@ -92,7 +50,7 @@ pub(crate) struct State {
     pub(crate) due: Due,
     pub(crate) cancel: Cancel,
     pub(crate) ahead: Arc<Ahead>,
-    pub(crate) back: Back,
+    pub(crate) jobs: Jobs<State>,
     /// What the client asked to see and is told about: address of the made text, of its source.
     pub(crate) watched: BTreeMap<String, Uri>,
     settings: Settings,
@@ -112,15 +70,12 @@ impl Loader for Nothing {
     }
 }
 
-/// Work beforehand is done in pieces of this length, so that nobody waits for it.
-const PIECE: Duration = Duration::from_millis(1);
-
 /// How often the disk is looked at when the client does not tell of changes, and only while the
 /// client is busy with us: idle costs nothing.
 const LOOK: Duration = Duration::from_secs(2);
 
 impl State {
-    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>, back: Back) -> State {
+    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>, jobs: Jobs<State>) -> State {
         State {
             peer: Peer::read(&Value::Null),
             out,
@@ -130,7 +85,7 @@ impl State {
             due: Due::default(),
             cancel: Cancel::default(),
             ahead,
-            back,
+            jobs,
             watched: BTreeMap::new(),
             settings: Settings::default(),
             folder_settings: Vec::new(),
@@ -142,77 +97,8 @@ impl State {
         }
     }
 
-    /// Runs until nobody can send jobs any more.
-    pub(crate) fn run(mut self, jobs: &Receiver<Job>) {
-        loop {
-            let job = match jobs.try_recv() {
-                Ok(job) => job,
-                Err(TryRecvError::Disconnected) => return,
-                Err(TryRecvError::Empty) => {
-                    self.guarded(State::settle);
-                    if self.due.next().is_none() && self.unprepared() {
-                        self.guarded(State::prepare);
-                        continue;
-                    }
-                    match self.due.next() {
-                        None => match jobs.recv() {
-                            Ok(job) => job,
-                            Err(_) => return,
-                        },
-                        Some(at) => {
-                            match jobs.recv_timeout(at.saturating_duration_since(Instant::now())) {
-                                Ok(job) => job,
-                                Err(RecvTimeoutError::Timeout) => continue,
-                                Err(RecvTimeoutError::Disconnected) => return,
-                            }
-                        }
-                    }
-                }
-            };
-            self.guarded(job);
-            if self.due.starved() {
-                self.guarded(State::settle);
-            }
-        }
-    }
-
-    fn unprepared(&self) -> bool {
-        self.peer.hints && self.docs.iter().any(|d| !d.prepared)
-    }
-
-    /// While nothing else is to be done: a piece of what a client may ask for at first.
-    fn prepare(&mut self) {
-        let Some(uri) = self
-            .docs
-            .iter()
-            .find(|d| !d.prepared)
-            .map(|d| d.uri.clone())
-        else {
-            return;
-        };
-        // whatever goes wrong, once is enough
-        self.docs.get_mut(&uri).expect("found").prepared = true;
-        let begun = Instant::now();
-        // at least one item each time
-        let asked = std::cell::Cell::new(false);
-        let stop = || asked.replace(true) && begun.elapsed() > PIECE;
-        let done = match self.docs.get(&uri).map(|d| &d.home) {
-            Some(Home::Space { key, .. }) if self.is_published(key) => match self.view(&uri) {
-                Ok(Some(v)) => hints::prepare(&v, &stop),
-                _ => true,
-            },
-            _ => true,
-        };
-        self.docs.get_mut(&uri).expect("found").prepared = done;
-    }
-
-    fn is_published(&self, key: &Key) -> bool {
-        let space = self.spaces.get(key);
-        space.is_some_and(|s| s.published == s.generation)
-    }
-
     /// Runs a request, which may be cancelled meanwhile; a panic in it is its answer.
-    pub(crate) fn run_asked<T>(
+    pub(crate) fn run_request<T>(
         &mut self,
         cancel: Cancel,
         job: impl FnOnce(&mut State) -> Result<T, Error>,
@@ -224,13 +110,6 @@ impl State {
             self.panicked();
             Err(Error::internal_error())
         })
-    }
-
-    /// Runs something; a panic in it ends it, not the server.
-    fn guarded(&mut self, what: impl FnOnce(&mut State)) {
-        if catch_unwind(AssertUnwindSafe(|| what(self))).is_err() {
-            self.panicked();
-        }
     }
 
     /// After a panic: whatever was computed may be half done and is thrown away.

@@ -1,7 +1,6 @@
 //! Findings of files that are not open but used by open ones: under their own addresses, wiped
 //! when they are mended, opened, removed or used no more.
 
-use std::collections::BTreeMap;
 use std::hash::{Hash, Hasher};
 
 use downlead_base::Severity;
@@ -11,15 +10,11 @@ use ls_types::{Diagnostic, Uri};
 use rustc_hash::FxHasher;
 use serde_json::json;
 
-use crate::docs::Document;
-use crate::publish::diagnostic;
-use crate::space::Key;
+use crate::diagnostics::diagnostic;
+use crate::docs::{Document, Key};
 use crate::state::State;
 use crate::uris;
 use crate::view::View;
-
-/// What the client shows for files that are not open: by address, the space and a digest.
-pub(crate) type Shown = BTreeMap<String, (Key, u64)>;
 
 impl State {
     /// Errors and warnings of the files of a space that are used and not open. `found` has the

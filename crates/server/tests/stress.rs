@@ -162,7 +162,7 @@ fn a_panic_is_an_error_of_its_own_request() {
     };
     let mut c = Client::faulty(&driver::capabilities(), faults);
     c.open(URI, TEXT);
-    for place in ["handler", "state"] {
+    for place in ["decode", "state"] {
         for _ in 0..5 {
             assert_eq!(c.fails("downlead/probe", json!({ "panic": place })), -32603);
             alive(&mut c);

@@ -1,16 +1,10 @@
-//! Documents opened, changed, saved, closed; diagnostics for clients that pull.
-
-use std::hash::{Hash, Hasher};
-use std::time::Duration;
-
-use ls_types::*;
-use rustc_hash::FxHasher;
-use tower_lsp::jsonrpc::Result;
+//! `textDocument/didOpen`, `didChange`, `didSave`, `didClose`.
 
 use crate::docs::Home;
 use crate::outbox::Kind;
-use crate::publish::pulled;
 use crate::state::State;
+use ls_types::*;
+use std::time::Duration;
 
 pub(crate) fn opened(st: &mut State, p: DidOpenTextDocumentParams) {
     let d = p.text_document;
@@ -74,36 +68,4 @@ pub(crate) fn saved(st: &mut State, p: DidSaveTextDocumentParams) {
 pub(crate) fn closed(st: &mut State, p: DidCloseTextDocumentParams) {
     st.close(&p.text_document.uri);
     st.wipe_unopened();
-}
-
-pub(crate) fn diagnostic(
-    st: &mut State,
-    p: DocumentDiagnosticParams,
-) -> Result<DocumentDiagnosticReportResult> {
-    let items = st
-        .view(&p.text_document.uri)?
-        .map(|v| pulled(&v))
-        .unwrap_or_default();
-    let mut hasher = FxHasher::default();
-    serde_json::to_string(&items)
-        .unwrap_or_default()
-        .hash(&mut hasher);
-    let id = format!("{:016x}", hasher.finish());
-    let report = if p.previous_result_id.as_deref() == Some(&*id) {
-        DocumentDiagnosticReport::Unchanged(RelatedUnchangedDocumentDiagnosticReport {
-            unchanged_document_diagnostic_report: UnchangedDocumentDiagnosticReport {
-                result_id: id,
-            },
-            related_documents: None,
-        })
-    } else {
-        DocumentDiagnosticReport::Full(RelatedFullDocumentDiagnosticReport {
-            full_document_diagnostic_report: FullDocumentDiagnosticReport {
-                result_id: Some(id),
-                items,
-            },
-            related_documents: None,
-        })
-    };
-    Ok(DocumentDiagnosticReportResult::Report(report))
 }

@@ -5,9 +5,8 @@ use ls_types::*;
 use serde_json::json;
 use tower_lsp::jsonrpc::Result;
 
-use crate::handlers::reading::origin;
 use crate::state::State;
-use crate::view::{View, refused};
+use crate::view::{View, origin, refused};
 
 /// Whether a kind is one of those asked for: the same, or within it.
 fn wanted(only: &[CodeActionKind], kind: &str) -> bool {
@@ -21,7 +20,10 @@ fn wanted(only: &[CodeActionKind], kind: &str) -> bool {
     })
 }
 
-pub(crate) fn actions(st: &mut State, p: CodeActionParams) -> Result<Option<CodeActionResponse>> {
+pub(crate) fn code_actions(
+    st: &mut State,
+    p: CodeActionParams,
+) -> Result<Option<CodeActionResponse>> {
     let Some(v) = st.view(&p.text_document.uri)? else {
         return Ok(None);
     };

@@ -1,12 +1,11 @@
-//! Marks at single values: swatches of status, and values while something runs.
+//! `textDocument/documentColor`: a swatch that shows the status of a judged value.
 
+use crate::state::State;
 use downlead_ide as ide;
 use ls_types::*;
 use tower_lsp::jsonrpc::Result;
 
-use crate::state::State;
-
-pub(crate) fn swatches(st: &mut State, p: DocumentColorParams) -> Result<Vec<ColorInformation>> {
+pub(crate) fn colors(st: &mut State, p: DocumentColorParams) -> Result<Vec<ColorInformation>> {
     let uri = &p.text_document.uri;
     // asked with every key: where none are wanted nothing is worked out
     if !st.config_of(uri).swatches {
@@ -40,18 +39,4 @@ pub(crate) fn presentations(
     _: ColorPresentationParams,
 ) -> Result<Vec<ColorPresentation>> {
     Ok(Vec::new())
-}
-
-pub(crate) fn values(st: &mut State, p: InlineValueParams) -> Result<Option<Vec<InlineValue>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
-        return Ok(None);
-    };
-    let found = ide::inline_values(v.snapshot, v.doc, v.span(p.range), &v.config);
-    let value = |x: ide::InlineValue| {
-        InlineValue::Text(InlineValueText {
-            range: v.range(x.span),
-            text: x.text,
-        })
-    };
-    Ok(Some(found.into_iter().map(value).collect()))
 }

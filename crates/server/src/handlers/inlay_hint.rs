@@ -6,14 +6,12 @@ use downlead_base::{ItemId, Span};
 use downlead_eval::Evaluated;
 use downlead_ide as ide;
 use ls_types::*;
-use rustc_hash::FxHashMap;
 use serde_json::json;
 use tower_lsp::jsonrpc::{Error, Result};
 
-use crate::handlers::reading::origin;
-use crate::positions::Encoding;
+use crate::kept_hints::{Kept, KeptHints, Written};
 use crate::state::State;
-use crate::view::View;
+use crate::view::{View, origin};
 
 /// More hints than this in one answer are plain texts: a client that asks for a whole long file
 /// has use for nothing else, and the rest is in the hover.
@@ -37,7 +35,7 @@ struct Late {
     targets: bool,
 }
 
-pub(crate) fn hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>> {
+pub(crate) fn inlay_hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>> {
     let Some(v) = st.view(&p.text_document.uri)? else {
         return Ok(b"null".to_vec());
     };
@@ -142,7 +140,7 @@ fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> (InlayHint, bool) {
 }
 
 /// Adds what was left out. A hint of another version of the text stays as it is.
-pub(crate) fn resolve_hint(st: &mut State, mut old: InlayHint) -> Result<InlayHint> {
+pub(crate) fn resolve(st: &mut State, mut old: InlayHint) -> Result<InlayHint> {
     let Some((uri, version)) = origin(old.data.as_ref()) else {
         return Ok(old);
     };
@@ -168,28 +166,6 @@ pub(crate) fn resolve_hint(st: &mut State, mut old: InlayHint) -> Result<InlayHi
     Ok(old)
 }
 
-/// The plain hints of a document as they were sent, item by item: after an edit only the items it
-/// touched, and those that depend on them, are written anew; the rest is copied.
-#[derive(Default)]
-pub(crate) struct KeptHints {
-    made_for: Option<(ide::Config, Encoding)>,
-    items: FxHashMap<ItemId, Kept>,
-}
-
-struct Kept {
-    /// What they were made of.
-    made_of: Evaluated,
-    hints: Written,
-}
-
-/// Hints behind each other in one text: `12},"label":"…","paddingLeft":true`, from the column on.
-#[derive(Default)]
-struct Written {
-    text: String,
-    /// Line from the item's first one, column, end in the text.
-    ends: Vec<(u32, u32, u32)>,
-}
-
 impl Written {
     /// `first`: the line that lines are counted from.
     fn new(v: &View<'_>, first: u32, hints: &[ide::InlayHint]) -> Written {
@@ -208,17 +184,6 @@ impl Written {
         out.text.shrink_to_fit();
         out.ends.shrink_to_fit();
         out
-    }
-
-    /// Lines and texts of those in a range.
-    fn within(&self, first: u32, range: Range) -> impl Iterator<Item = (u32, &str)> {
-        let mut from = 0;
-        self.ends.iter().filter_map(move |(line, character, end)| {
-            let text = &self.text[from as usize..*end as usize];
-            from = *end;
-            let at = Position::new(line + first, *character);
-            (range.start <= at && at <= range.end).then_some((at.line, text))
-        })
     }
 }
 
