@@ -3,11 +3,11 @@
 use super::meter::{Level, Meter};
 use crate::uncertainty::{rectangular, rss};
 
-/// How doubtful an interpolated baseline is.
+/// Uncertainty of an interpolated baseline.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum BaselineDoubt {
-    /// As doubtful as one reading. Two readings some minutes apart are not taken for a better
-    /// one, because nobody knows what the transmitter did between (cautious, common practice).
+    /// As uncertain as one reading. Two readings some minutes apart are not taken for a better
+    /// one, because the transmitter's drift between them is not known (cautious, common practice).
     #[default]
     OneReading,
     /// Each baseline by its weight: halfway between two, their own errors are reduced by √2 (GUM
@@ -15,13 +15,13 @@ pub enum BaselineDoubt {
     EachReading,
 }
 
-/// What is assumed about drift.
+/// Assumptions about drift.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rules {
-    /// How doubtful an interpolated baseline is.
+    /// Uncertainty of an interpolated baseline.
     pub baseline_doubt: BaselineDoubt,
     /// With two baselines: how much of the drift between them a straight line may miss halfway, a
-    /// fraction (half-width, rectangular). With more, their scatter tells. 0 unless stated:
+    /// fraction (half-width, rectangular). With more, it follows from their scatter. 0 unless stated:
     /// [`BaselineDoubt::OneReading`] already allows for more than a tenth of the usual few percent.
     pub leftover: f64,
     /// With one baseline: relative drift a minute that is thought possible (half-width).
@@ -102,7 +102,7 @@ pub struct Drift {
 pub struct Baseline {
     /// Power in W.
     pub watts: f64,
-    /// What it was found from.
+    /// The readings it was computed from.
     pub how: BaselineUse,
     /// Drift there in percent a minute; NaN when not known.
     pub percent_per_minute: f64,

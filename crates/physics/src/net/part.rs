@@ -1,4 +1,4 @@
-//! What each part is: one function from its stated inputs to elementary networks.
+//! The parts: for each one function from its stated inputs to elementary networks.
 //!
 //! No part knows of its neighbours, of uncertainty or of text. Steps named here are what a
 //! derivation shows.
@@ -15,12 +15,12 @@ use super::scalar::Real;
 use super::solve::Tail;
 use crate::{C0, COPPER_TEMPCO, DB_PER_NEPER, ETA0, MU0};
 
-/// What a part is built for.
+/// The conditions under which a part is built.
 #[derive(Clone, Copy, Debug)]
 pub struct Context {
     /// Frequency, Hz.
     pub hz: f64,
-    /// Whether phases of one way are wanted (fields of several antennas add).
+    /// True if phases of one way are needed (fields of several antennas add).
     pub phased: bool,
 }
 
@@ -90,7 +90,7 @@ pub enum Length {
     Metres(Input),
     /// Wavelengths in the line at `at_hz`: cut once, whatever the frequency.
     Waves {
-        /// How many.
+        /// Their number.
         count: Input,
         /// Frequency it was cut for, Hz.
         at_hz: f64,
@@ -116,7 +116,7 @@ pub struct Line {
     pub length: Length,
     /// Loss added by age or water, dB.
     pub added: Option<Input>,
-    /// Whether anything is known of its electrical length.
+    /// True if its electrical length is known, at least roughly.
     pub spread: Spread,
     /// Its phase.
     pub phase: u32,
@@ -124,18 +124,18 @@ pub struct Line {
     pub swr: Option<(Input, u32)>,
 }
 
-/// What a device loses.
+/// Loss of a device.
 #[derive(Clone, Debug)]
 pub enum Loss {
     /// Stated, dB.
     Stated(Input),
-    /// What a coupler of this coupling (dB) leaves in its main line.
+    /// Coupling of a coupler, dB: the loss is that of its main line.
     Coupling(Input),
     /// To one arm of a divider of so many, the others ending matched.
     Arm(Box<Junction>, u32),
 }
 
-/// Where the loss of a balun lies: 0 in series with the line, 1 across it.
+/// Place of a balun's loss: 0 in series with the line, 1 across it.
 pub type Sits = Input;
 
 /// A part between source and end.
@@ -156,11 +156,11 @@ pub enum Part {
     /// Mated pairs: loss of each (`k √(f/GHz)` or constant), impedance bump (ohm, electrical
     /// length in m), stated SWR; a phase between pairs.
     Pairs {
-        /// How many.
+        /// Their number.
         count: u32,
         /// Loss of one: dB, or dB/√GHz.
         loss: Input,
-        /// Whether the loss goes with the root of frequency.
+        /// True if the loss is proportional to the square root of frequency.
         root: bool,
         /// Bump.
         bump: Option<(Input, Input)>,
@@ -177,7 +177,7 @@ pub enum Part {
         backward: Option<Input>,
         /// SWR.
         swr: Option<Input>,
-        /// Whether it lies the other way round.
+        /// True if it is reversed.
         turned: bool,
         /// Two phases.
         phase: u32,
@@ -189,9 +189,9 @@ pub enum Part {
         loss: Input,
         /// Ratio.
         ratio: Input,
-        /// Where the loss lies.
+        /// Place of the loss.
         sits: Sits,
-        /// Whether it is passed from the side away from the source, as on receive.
+        /// True if it is passed from the side away from the source, as on receive.
         turned: bool,
         /// A phase.
         phase: u32,
@@ -205,7 +205,7 @@ pub enum Part {
     Measured {
         /// S11, S12, S21, S22 in 50 ohm.
         s: [Complex64; 4],
-        /// Whether the phases mean something.
+        /// True if the phases are known.
         phase_known: bool,
         /// Error of the file's losses, dB (nominally 0).
         error: Input,
@@ -219,7 +219,7 @@ pub enum Part {
     Source(Load),
 }
 
-/// What a reflection is known by.
+/// The stated form of a reflection.
 #[derive(Clone, Debug)]
 pub enum Load {
     /// None.
@@ -242,7 +242,7 @@ pub enum Load {
     Gamma {
         /// In 50 ohm.
         gamma: Complex64,
-        /// Whether its angle means something.
+        /// True if its angle is known.
         phase_known: bool,
         /// A phase.
         phase: u32,
@@ -256,11 +256,11 @@ pub struct Gain {
     pub dbi: Input,
     /// Efficiency still to be taken off, 0 to 1.
     pub efficiency: Option<Input>,
-    /// Whether it counts the mismatch.
+    /// True if it includes the mismatch.
     pub realized: bool,
 }
 
-/// What branches hang on.
+/// A junction of branches.
 #[derive(Clone, Debug)]
 pub enum Junction {
     /// Matched at all ports, arms isolated from each other: what comes back unlike ends in its
@@ -280,7 +280,7 @@ pub enum Junction {
     },
 }
 
-/// What a stretch ends in.
+/// The end of a stretch.
 #[derive(Clone, Debug)]
 pub enum End {
     /// A load or antenna.
@@ -589,7 +589,7 @@ impl Part {
                 let round = (of(2.0) * way).step("phase there and back, rad");
                 let turn = C::turn(one, -round);
                 for i in 0..*count {
-                    // several pairs lie at unknown distances from each other
+                    // several pairs are at unknown distances from each other
                     if i > 0 {
                         out.push(free(r, *phase + i - 1));
                     }
