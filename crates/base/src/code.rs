@@ -1,4 +1,4 @@
-//! The diagnostics table: the one place where codes, severities and titles stand.
+//! The diagnostics table: the only definition of codes, severities and titles.
 //! Each code has a page in `codes/CODE.md`, whose examples are run by the tests.
 
 use crate::Severity;
@@ -8,11 +8,11 @@ use crate::Severity;
 pub struct Code {
     /// Stable kebab-case name, as `downlead explain` takes it.
     pub id: &'static str,
-    /// Severity unless the finding says otherwise.
+    /// Severity, unless the finding has its own.
     pub severity: Severity,
     /// The rule in a few words.
     pub title: &'static str,
-    /// The page in Markdown: what it means, an example that shows it, the example mended.
+    /// The page in Markdown: its meaning, an example that triggers it, the corrected example.
     pub page: &'static str,
 }
 

@@ -10,11 +10,11 @@ use crate::handlers::inlay_hint;
 use crate::jobs::Job;
 use crate::state::State;
 
-/// Work beforehand is done in pieces of this length, so that nobody waits for it.
+/// Length of one step of preparation in idle time. A job waits for no more than this.
 const PIECE: Duration = Duration::from_millis(1);
 
 impl State {
-    /// Runs until nobody can send jobs any more.
+    /// Runs until the queue of jobs is closed.
     pub(crate) fn run(mut self, jobs: &Receiver<Job<State>>) {
         loop {
             let job = match jobs.try_recv() {
@@ -52,7 +52,7 @@ impl State {
         self.peer.hints && self.docs.iter().any(|d| !d.prepared)
     }
 
-    /// While nothing else is to be done: a piece of what a client may ask for at first.
+    /// One step of preparation: hints that a client will probably request.
     fn prepare_hints(&mut self) {
         let Some(uri) = self
             .docs
@@ -62,7 +62,7 @@ impl State {
         else {
             return;
         };
-        // whatever goes wrong, once is enough
+        // also after a panic: a document is prepared once
         self.docs.get_mut(&uri).expect("found").prepared = true;
         let begun = Instant::now();
         // at least one item each time
@@ -83,7 +83,7 @@ impl State {
         space.is_some_and(|s| s.published == s.generation)
     }
 
-    /// Runs something; a panic in it ends it, not the server.
+    /// Runs a job. A panic ends the job, not the server.
     fn guarded(&mut self, what: impl FnOnce(&mut State)) {
         if catch_unwind(AssertUnwindSafe(|| what(self))).is_err() {
             self.panicked();

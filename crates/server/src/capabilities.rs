@@ -1,4 +1,4 @@
-//! What is offered to a client.
+//! The server's capabilities, as offered to a client.
 
 use ls_types::*;
 

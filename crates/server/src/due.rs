@@ -2,14 +2,14 @@
 
 use std::time::{Duration, Instant};
 
-/// Texts are told to have settled after this.
+/// Pause in typing before the client is asked to refresh.
 const SETTLED: Duration = Duration::from_millis(300);
 /// Diagnostics wait no longer than this, however busy the client is.
 const STARVED: Duration = Duration::from_millis(250);
 /// Evaluation that takes longer than this waits for a pause in typing.
 const QUICK: Duration = Duration::from_millis(15);
 
-/// What is to be done when there is nothing else to do.
+/// The times at which work in idle time is due.
 #[derive(Default)]
 pub(crate) struct Due {
     pub(crate) publish: Option<Instant>,

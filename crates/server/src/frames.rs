@@ -66,7 +66,7 @@ impl<R: Read> Frames<R> {
                     None => continue,
                 }
             }
-            // rubbish may stand before it on its line: what a too short length left over
+            // the rest of a body whose stated length was too short may precede it on its line
             if let Some(at) = find_last(trimmed, HEADER) {
                 length = number(&trimmed[at + HEADER.len()..]).filter(|n| *n <= PLAUSIBLE);
             }

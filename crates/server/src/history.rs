@@ -9,7 +9,7 @@ use downlead_eval::history::Recorded;
 use crate::docs::Key;
 use crate::state::State;
 
-/// What `git` says.
+/// The answer of `git`.
 struct Answer {
     head: Option<String>,
     files: Vec<(String, Option<Recorded>)>,
@@ -92,7 +92,7 @@ impl State {
                 self.due.refresh_soon();
             }
         }
-        // what came up meanwhile
+        // files that were added meanwhile
         self.recall(key);
     }
 }

@@ -9,7 +9,7 @@ use rustc_hash::FxHashMap;
 use crate::positions::Encoding;
 
 /// The plain hints of a document as they were sent, item by item: after an edit only the items it
-/// touched, and those that depend on them, are written anew; the rest is copied.
+/// touched, and those that depend on them, are written again; the rest is copied.
 #[derive(Default)]
 pub(crate) struct KeptHints {
     pub(crate) made_for: Option<(ide::Config, Encoding)>,
@@ -17,12 +17,12 @@ pub(crate) struct KeptHints {
 }
 
 pub(crate) struct Kept {
-    /// What they were made of.
+    /// The results they were written from.
     pub(crate) made_of: Evaluated,
     pub(crate) hints: Written,
 }
 
-/// Hints behind each other in one text: `12},"label":"…","paddingLeft":true`, from the column on.
+/// Hints in one text, one after the other: `12},"label":"…","paddingLeft":true`, from the column on.
 #[derive(Default)]
 pub(crate) struct Written {
     pub(crate) text: String,

@@ -59,9 +59,9 @@ use sink::Sink;
 use space::Fault;
 use state::State;
 
-/// How long answers still under way are waited for after `exit`.
+/// Longest wait for pending answers after `exit`.
 const GRACE: Duration = Duration::from_millis(500);
-/// How often the editor's process is looked for.
+/// Interval of the checks that the editor's process is alive.
 const PARENT: Duration = Duration::from_secs(5);
 /// Deep trees are walked with recursion of bounded depth; this holds it with a margin.
 const STACK: usize = 64 << 20;
@@ -241,7 +241,7 @@ impl Library {
     }
 }
 
-/// The state ends when all senders of jobs are gone; one that is stuck is left behind.
+/// Waits until the thread of the state has ended, but not for one that is stuck.
 fn wait_for(state: std::thread::JoinHandle<()>) {
     let begun = std::time::Instant::now();
     while !state.is_finished() && begun.elapsed() < GRACE {

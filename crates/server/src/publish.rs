@@ -1,4 +1,4 @@
-//! Diagnostics to the client, and the word that hints are to be asked for again.
+//! Sends diagnostics and refresh requests when they are due.
 
 use std::hash::{Hash, Hasher};
 use std::time::Instant;
@@ -15,7 +15,7 @@ use crate::state::{For, State};
 use crate::view::View;
 
 impl State {
-    /// Does what is due.
+    /// Sends the diagnostics and refresh requests that are due.
     pub(crate) fn settle(&mut self) {
         let now = Instant::now();
         if self.due.publish.is_some_and(|at| at <= now) || self.due.starved() {
@@ -28,7 +28,7 @@ impl State {
             let keys: Vec<Key> = self.spaces.keys().cloned().collect();
             for key in keys {
                 if !self.publish_space(&key, whom) {
-                    // what stopped it comes first
+                    // the job that stopped it runs first
                     self.due.publish_now();
                     self.due.since = since;
                 }
@@ -54,7 +54,7 @@ impl State {
         }
     }
 
-    /// False if it was stopped for something newer.
+    /// Publishes the diagnostics of a space. False if a newer job stopped it.
     fn publish_space(&mut self, key: &Key, whom: For) -> bool {
         let Some(space) = self.spaces.get(key) else {
             return true;
@@ -115,7 +115,7 @@ impl State {
         true
     }
 
-    /// The made texts that follow a source in that space have changed.
+    /// Notifies the client that texts generated from documents of the space have changed.
     fn tell_watchers(&mut self, key: &Key) {
         for (made, source) in &self.watched {
             let here = self
@@ -164,7 +164,7 @@ impl State {
     }
 }
 
-/// What is sent of a document.
+/// Parameters of `textDocument/publishDiagnostics`.
 #[derive(Serialize)]
 struct Published<'a> {
     uri: &'a Uri,

@@ -5,32 +5,32 @@ use std::sync::Arc;
 
 use downlead_eval::history::Recorded;
 
-/// What was asked and answered about the files of a space.
+/// The answers about the files of a space.
 #[derive(Default)]
 pub(crate) struct Recall {
-    /// By path; none while it is asked, or if there is nothing.
+    /// By path; none while the request is pending, or if there is no earlier state.
     pub(crate) files: BTreeMap<String, Option<Arc<Recorded>>>,
-    /// Whether there may be files that were not asked for.
+    /// True if there may be files that were not requested.
     pub(crate) due: bool,
-    /// Whether something may have been committed since.
+    /// True if there may be newer commits.
     pub(crate) stale: bool,
-    /// Whether an answer is awaited; there is one question at a time.
+    /// True while a request is pending; there is one at a time.
     pub(crate) asked: bool,
-    /// Of answers to questions before this many changes of mind nothing is wanted.
+    /// Number of resets. An answer to a request of an earlier round is dropped.
     pub(crate) round: u64,
     /// The commit the last answer was about.
     pub(crate) head: Option<String>,
 }
 
 impl Recall {
-    /// What is known, by path.
+    /// The earlier states known, by path.
     pub(crate) fn known(&self) -> impl Iterator<Item = (&str, &Arc<Recorded>)> {
         self.files
             .iter()
             .filter_map(|(p, r)| Some((p.as_str(), r.as_ref()?)))
     }
 
-    /// Nothing is known any more.
+    /// Drops all answers.
     pub(crate) fn forget(&mut self) {
         *self = Recall {
             due: true,

@@ -21,11 +21,11 @@ use crate::recall::Recall;
 pub(crate) enum Broken {
     /// Evaluation failed on them; the cause was reported.
     Failed,
-    /// Evaluation was stopped, because nobody waits for it any more. What it had is kept.
+    /// Evaluation was stopped because its result is no longer needed. Finished parts are kept.
     Stopped,
 }
 
-/// How an edit of the snapshot ended.
+/// Outcome of an edit of the snapshot.
 enum Followed {
     Done,
     Stopped,
@@ -33,7 +33,7 @@ enum Followed {
     Lost,
 }
 
-/// A text that makes evaluation panic: for tests of what then happens. With `-PAUSES` behind it,
+/// A text that makes evaluation panic, for tests. Followed by `-PAUSES`,
 /// evaluation takes long; with `-WAITS`, until it is stopped.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Fault(pub(crate) Option<String>);
@@ -68,14 +68,14 @@ pub(crate) struct Space {
     /// Files read from the disk, or looked for in vain, as they then were.
     stamps: RefCell<BTreeMap<String, Stamp>>,
     wide: Option<Wide>,
-    /// What the repository says of earlier states.
+    /// Earlier states of files from the repository.
     pub(crate) recall: Recall,
     /// Grows with every change of a text, of the set of documents or of a file.
     pub(crate) generation: u64,
     pub(crate) published: u64,
     failed: Option<u64>,
     stale: bool,
-    /// How long the last change took to work out.
+    /// Duration of the last evaluation.
     pub(crate) cost: Duration,
 }
 
@@ -147,12 +147,12 @@ impl Space {
         self.stale = true;
     }
 
-    /// Whether the next look must load everything.
+    /// True if the next `sync` must load everything.
     pub(crate) fn must_load(&self) -> bool {
         self.stale || self.snapshot.is_none()
     }
 
-    /// Whether files read from the disk are no longer what they were.
+    /// True if files read from the disk have changed since.
     pub(crate) fn disk_changed(&self) -> bool {
         let Key::Root(root) = &self.key else {
             return false;
@@ -166,7 +166,7 @@ impl Space {
     /// Brings the snapshot to the documents' texts.
     ///
     /// # Errors
-    /// [`Broken`] if evaluation panics on them, also when begun anew, or if `stop` says so.
+    /// [`Broken`] if evaluation panics on them, also when repeated, or if `stop` returns true.
     pub(crate) fn sync(
         &mut self,
         docs: &Documents,
@@ -276,7 +276,7 @@ impl Space {
         self.snapshot.as_ref()
     }
 
-    /// Lays earlier states of files beside them.
+    /// Passes earlier states of files to the snapshot.
     pub(crate) fn remember(&mut self, all: Vec<(String, Arc<Recorded>)>) {
         if let Some(snapshot) = &mut self.snapshot {
             snapshot.set_all_recorded(all);
@@ -312,7 +312,7 @@ impl Space {
         roots.extend(files.iter().map(|(p, _)| p.clone()));
         roots.sort();
         roots.dedup();
-        // stamps of files that only this snapshot reads are none of the other's business
+        // stamps of files that only this snapshot reads must not mark the other one as changed
         let stamps = RefCell::default();
         let sources = Sources {
             key: &self.key,

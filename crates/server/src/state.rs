@@ -1,4 +1,4 @@
-//! Everything the server knows, owned by one thread. Jobs come in the order of the wire.
+//! Server state, owned by a single thread; jobs run in the order of the wire.
 
 use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -24,14 +24,14 @@ use crate::peer::Peer;
 use crate::space::{Broken, Fault, Space};
 use crate::uris;
 
-/// For whom texts are worked out.
+/// The reason for an evaluation: it decides when the evaluation is stopped.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(crate) enum For {
     /// A request: until it is cancelled, or a newer change makes its answer worthless.
     Request,
     /// Diagnostics: until something else is wanted.
     Diagnostics,
-    /// Diagnostics that have waited long.
+    /// Diagnostics that are overdue.
     Overdue,
 }
 
@@ -51,7 +51,7 @@ pub(crate) struct State {
     pub(crate) cancel: Cancel,
     pub(crate) ahead: Arc<Ahead>,
     pub(crate) jobs: Jobs<State>,
-    /// What the client asked to see and is told about: address of the made text, of its source.
+    /// Generated texts whose changes the client is notified of: their address, and their source's.
     pub(crate) watched: BTreeMap<String, Uri>,
     settings: Settings,
     folder_settings: Vec<(Uri, Settings)>,
@@ -70,7 +70,7 @@ impl Loader for Nothing {
     }
 }
 
-/// How often the disk is looked at when the client does not tell of changes, and only while the
+/// Interval of checks of the disk when the client does not watch files, and only while the
 /// client is busy with us: idle costs nothing.
 const LOOK: Duration = Duration::from_secs(2);
 
@@ -112,7 +112,7 @@ impl State {
         })
     }
 
-    /// After a panic: whatever was computed may be half done and is thrown away.
+    /// After a panic: results may be incomplete and are dropped.
     pub(crate) fn panicked(&mut self) {
         for space in self.spaces.values_mut() {
             space.rearranged();
@@ -205,7 +205,7 @@ impl State {
         folder.map_or(&self.settings, |(_, s)| s)
     }
 
-    /// What the features are to show in a document.
+    /// Configuration of the features for a document.
     pub(crate) fn config_of(&self, uri: &Uri) -> Config {
         self.settings_of(uri)
             .config(self.peer.markdown, self.peer.snippets)
@@ -215,7 +215,7 @@ impl State {
         self.peer.folders.iter().filter_map(uris::to_path)
     }
 
-    /// Where a document belongs.
+    /// The space or library that a document belongs to.
     pub(crate) fn home_of(&self, uri: &Uri) -> Home {
         if uri.scheme().as_str() == uris::SCHEME {
             let path = uris::unescape(uri.path().as_str());
@@ -266,7 +266,7 @@ impl State {
             .unwrap_or_else(|| parent.to_owned())
     }
 
-    /// A text that is no file stands beside the files of the first folder, under a name no file has.
+    /// A text that is no file belongs to the first folder, under a name that no file has.
     fn home_of_unsaved(&self, uri: &Uri) -> Home {
         let text = uris::unescape(uri.as_str());
         let scheme = uri.scheme().as_str();
@@ -289,7 +289,7 @@ impl State {
         Home::Space { key, path }
     }
 
-    /// Puts a document where it belongs.
+    /// Opens a document in its space.
     pub(crate) fn open(&mut self, uri: Uri, version: i32, text: String) {
         let home = self.home_of(&uri);
         let change = self.docs.tick();
@@ -305,7 +305,7 @@ impl State {
         self.look_at_disk();
     }
 
-    /// Drops a document. What the client shows for it is wiped.
+    /// Closes a document and clears its diagnostics.
     pub(crate) fn close(&mut self, uri: &Uri) {
         let Some(doc) = self.docs.remove(uri) else {
             return;
@@ -333,7 +333,7 @@ impl State {
         self.spaces.get_mut(key).expect("just inserted")
     }
 
-    /// Finds all documents' places anew: folders or the root were changed.
+    /// Assigns all documents to spaces again, after folders or the root were changed.
     pub(crate) fn rehome(&mut self) {
         let uris: Vec<Uri> = self.docs.iter().map(|d| d.uri.clone()).collect();
         for uri in uris {
@@ -353,7 +353,7 @@ impl State {
         self.due.publish_now();
     }
 
-    /// Reads closed files again if they were changed behind our back.
+    /// Reads closed files again if they were changed on the disk.
     pub(crate) fn look_at_disk(&mut self) {
         self.looked = Instant::now();
         let mut found = false;
@@ -416,7 +416,7 @@ impl State {
 }
 
 /// The folder the server was started in, when the file lies below it and it is a folder of work:
-/// a lone file may use what stands beside its own folder, as on the command line.
+/// a lone file may use files outside its own folder, as on the command line.
 fn working_folder(path: &Path) -> Option<PathBuf> {
     let here = std::env::current_dir().ok()?;
     let home = std::env::var_os("HOME").map(PathBuf::from);

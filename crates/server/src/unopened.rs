@@ -1,5 +1,5 @@
-//! Findings of files that are not open but used by open ones: under their own addresses, wiped
-//! when they are mended, opened, removed or used no more.
+//! Findings of files that are not open but used by open ones: under their own addresses, cleared
+//! when they are fixed, opened, removed or no longer used.
 
 use std::hash::{Hash, Hasher};
 
@@ -46,7 +46,7 @@ impl State {
         out
     }
 
-    /// Sends them if they differ from what the client has, and wipes what is no more.
+    /// Sends them if they differ from those sent before, and clears those that are gone.
     pub(crate) fn publish_unopened(&mut self, key: &Key, all: Vec<(Uri, Vec<Diagnostic>)>) {
         let mut old = std::mem::take(&mut self.docs.shown);
         for (uri, diagnostics) in all {
@@ -72,7 +72,7 @@ impl State {
         }
     }
 
-    /// Wipes what is shown for files that no open document uses any more.
+    /// Clears the diagnostics of files that no open document uses any more.
     pub(crate) fn wipe_unopened(&mut self) {
         for (uri, (of, digest)) in std::mem::take(&mut self.docs.shown) {
             if self.spaces.contains_key(&of) {
@@ -83,7 +83,7 @@ impl State {
         }
     }
 
-    /// Of a document that is open now, its own findings are sent, also when there are none.
+    /// Clears them, unless the document is open: then its own findings are sent.
     fn wipe(&mut self, uri: &str) {
         let open = uri
             .parse()

@@ -60,7 +60,7 @@ fn encode_addresses(value: &mut Value) {
     }
 }
 
-/// Percent-encodes what may not stand in an address, and makes one of what is none.
+/// Percent-encodes characters that an address must not contain, and turns a path into an address.
 fn encoded(text: &str) -> String {
     let mut out = String::with_capacity(text.len() + 16);
     for (i, b) in text.bytes().enumerate() {

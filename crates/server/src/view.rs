@@ -42,7 +42,7 @@ struct Other {
     lines: Lines,
 }
 
-/// The texts are such that the server fails on them.
+/// The error of a request when evaluation panicked on the texts.
 pub(crate) fn broken() -> Error {
     Error {
         message: "The server failed on this text; it tries again when the text changes.".into(),
@@ -50,7 +50,7 @@ pub(crate) fn broken() -> Error {
     }
 }
 
-/// Why there is no answer: the client knows the text to be another by now, or the server fails.
+/// The error of a request without a snapshot: the text has changed, or evaluation panicked.
 fn unready(why: Broken) -> Error {
     match why {
         Broken::Failed => broken(),

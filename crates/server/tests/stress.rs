@@ -1,4 +1,4 @@
-//! What must not end a server, and what must.
+//! Input that must not end a server, and input that must.
 
 mod driver;
 
@@ -127,7 +127,7 @@ fn exit_ends_with_the_input_open() {
     c.send(&json!({ "jsonrpc": "2.0", "method": "exit" }));
     assert_eq!(c.status(), 1, "no shutdown came before");
     assert!(begun.elapsed() < Duration::from_secs(5));
-    // before anything was said
+    // before `initialize`
     let mut c = Client::raw(Faults::default());
     c.send(&json!({ "jsonrpc": "2.0", "method": "exit" }));
     assert_eq!(c.status(), 1);
@@ -236,7 +236,7 @@ fn cancelled_requests_say_so_and_are_skipped() {
             None => {}
         }
     }
-    // the text had first to be worked out, so most were cancelled before their turn
+    // the text was evaluated first, so most were cancelled before their turn
     assert!(cancelled > 25, "{cancelled}");
     c.tell("$/cancelRequest", json!({ "id": 123_456 }));
     c.tell("$/cancelRequest", json!({ "id": "none" }));

@@ -51,7 +51,7 @@ impl Place {
         Client::with(&params)
     }
 
-    /// The file was changed by something else, and the client says so.
+    /// The file was changed by another program, and the client notifies.
     fn changed(&self, c: &mut Client, path: &str, kind: u32) {
         let change = json!({ "uri": self.uri(path), "type": kind });
         c.tell(
@@ -106,7 +106,7 @@ fn they_come_and_go_with_the_file() {
     c.change(&hill, 2, json!([{ "text": HILL.replace("28 m", "29 m") }]));
     c.diagnostics(&hill, 2);
     assert!(silent(&mut c, &cables));
-    // mended on the disk
+    // fixed on the disk
     p.put("cables.downlead", CABLES);
     p.changed(&mut c, "cables.downlead", 2);
     assert_eq!(closed(&mut c, &cables), [] as [Value; 0]);
@@ -133,13 +133,13 @@ fn an_open_file_speaks_for_itself() {
     let mut c = p.session(Value::Null);
     c.open(&hill, HILL);
     assert_eq!(closed(&mut c, &cables).len(), 1);
-    // opened: all that is to be said about it, its chain too, and its hints
+    // opened: all its findings, of its chain too, and its hints
     c.open(&cables, SLIP);
     let own = c.diagnostics(&cables, 1);
     assert!(codes(&own).contains(&"limit-not-met"), "{own:?}");
     assert!(!c.hints(&cables).as_array().expect("hints").is_empty());
     assert!(silent(&mut c, &cables), "and it is not wiped");
-    // mended in the editor, not on the disk
+    // fixed in the editor, not on the disk
     c.change(&cables, 2, json!([{ "text": CABLES }]));
     assert_eq!(c.diagnostics(&cables, 2), [] as [Value; 0]);
     // closed without saving: wiped, then what the disk has

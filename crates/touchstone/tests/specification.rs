@@ -1,5 +1,5 @@
 //! Files as the Touchstone specification (versions 1.1 and 2.0) describes them, and files as
-//! programs really write them. Where a case was also tried with scikit-rf 2.2.0, it says so.
+//! programs really write them. Cases that were also tried with scikit-rf 2.2.0 are marked.
 
 use downlead_touchstone::{
     Complex64, Format, Kind, Network, Parameter, Severity, Touchstone, TwoPortOrder, Unit, Version,
@@ -279,7 +279,7 @@ fn ports_from_the_name_or_from_the_rows() {
         assert_eq!(kinds(&file), [Kind::PortsInferred]);
         assert_eq!(file.network.unwrap().ports(), ports);
     }
-    // the name says two ports, all rows are of one
+    // two ports by its name, all rows are of one
     let wrong = file("# MHz S RI R 50\n1 .1 0\n2 .2 0\n3 .3 0\n", 2);
     assert_eq!(kinds(&wrong), [Kind::PortsMismatch]);
     assert_eq!(wrong.network.unwrap().points(), 3);
@@ -307,7 +307,7 @@ fn references_of_version_2() {
     assert_eq!(complex.network, None);
 }
 
-/// Touchstone 2.0, `[Matrix Format]`: triangles stand for symmetric matrices.
+/// Touchstone 2.0, `[Matrix Format]`: triangles describe symmetric matrices.
 #[test]
 fn triangles() {
     let text = |format: &str, rows: &str| {
@@ -581,7 +581,7 @@ fn numbers_that_look_like_another_format() {
         );
         assert!(file.network.is_some());
     }
-    // an analyser's doubt, and an amplifier
+    // an analyser's uncertainty, and an amplifier
     clean("# MHz S MA R 50\n1 1.005 30\n", 1);
     clean("# MHz S DB R 50\n1 -20 0 15 0 -40 0 -20 0\n", 2);
 }

@@ -8,7 +8,7 @@ use tower_lsp::jsonrpc::Result;
 use crate::state::State;
 use crate::view::{View, origin, refused};
 
-/// Whether a kind is one of those asked for: the same, or within it.
+/// True if a kind equals one of those requested, or is a subkind of it.
 fn wanted(only: &[CodeActionKind], kind: &str) -> bool {
     only.iter().any(|k| {
         let k = k.as_str();

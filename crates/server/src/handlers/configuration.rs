@@ -5,7 +5,7 @@ use crate::uris;
 use ls_types::*;
 use serde_json::{Value, json};
 
-/// The session has begun: asks for what must be asked for. Nobody waits for the answers.
+/// Registers capabilities and requests the settings. The answers arrive as jobs.
 pub(crate) fn initialized(st: &mut State) {
     let mut registrations = Vec::new();
     if st.peer.watch {
@@ -74,7 +74,7 @@ fn ask_settings(st: &State) {
 
 pub(crate) fn changed(st: &mut State, p: DidChangeConfigurationParams) {
     if st.peer.configuration {
-        // what is sent along may be anything; the client says itself what holds
+        // the parameters are not reliable from a client that supports `workspace/configuration`
         ask_settings(st);
     } else {
         st.configure(None, &p.settings);

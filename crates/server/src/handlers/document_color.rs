@@ -7,7 +7,7 @@ use tower_lsp::jsonrpc::Result;
 
 pub(crate) fn colors(st: &mut State, p: DocumentColorParams) -> Result<Vec<ColorInformation>> {
     let uri = &p.text_document.uri;
-    // asked with every key: where none are wanted nothing is worked out
+    // requested on every keystroke: nothing is evaluated where swatches are switched off
     if !st.config_of(uri).swatches {
         return Ok(Vec::new());
     }
@@ -32,7 +32,7 @@ fn color(status: ide::Status) -> Color {
     }
 }
 
-/// A swatch says what was found. A client offers to pick another colour and to write it over the
+/// None. A swatch shows a result. A client offers to pick another colour and to write it over the
 /// text; no text makes a limit met, so there is nothing to offer.
 pub(crate) fn presentations(
     _: &mut State,

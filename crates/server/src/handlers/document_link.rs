@@ -23,7 +23,7 @@ pub(crate) fn document_links(
         return Ok(None);
     };
     let found = ide::document_links(v.snapshot, v.doc);
-    // readings and network files, where there is a folder they can stand in
+    // readings and network files, if the space has a folder
     let files = ide::file_links(v.snapshot, v.doc);
     let file = |l: &ide::FileLink| {
         Some(DocumentLink {

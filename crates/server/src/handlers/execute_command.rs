@@ -16,7 +16,7 @@ struct Argument {
     line: Option<u32>,
     format: Option<String>,
     revision: Option<String>,
-    /// Whether to open the answer too, for clients that drop what a command returns.
+    /// True to open the answer too, for clients that ignore the result of a command.
     #[serde(default)]
     show: bool,
 }
@@ -53,7 +53,7 @@ pub(crate) fn execute(st: &mut State, p: ExecuteCommandParams) -> Result<Option<
     }
 }
 
-/// The generated text; also shown if the arguments say so.
+/// The generated text; also shown if the arguments have `show`.
 fn generate(
     st: &mut State,
     p: &ExecuteCommandParams,

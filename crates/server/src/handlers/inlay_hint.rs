@@ -17,7 +17,7 @@ use crate::view::{View, origin};
 /// has use for nothing else, and the rest is in the hover.
 const MANY: usize = 500;
 
-/// Writes the hints of a long document beforehand, until `stop` says so. Whether it is done.
+/// Prepares the hints of a long document until `stop` returns true. True if they are complete.
 pub(crate) fn prepare(v: &View<'_>, stop: &dyn Fn() -> bool) -> bool {
     let Some(doc) = v.state.docs.get(v.uri) else {
         return true;
@@ -26,7 +26,7 @@ pub(crate) fn prepare(v: &View<'_>, stop: &dyn Fn() -> bool) -> bool {
     few || doc.hints.borrow_mut().prepare(v, stop)
 }
 
-/// What is left out of a hint until it is looked at.
+/// The fields left out of a hint until the client resolves it.
 #[derive(Clone, Copy)]
 struct Late {
     tooltip: bool,
@@ -79,7 +79,7 @@ pub(crate) fn inlay_hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>>
     Ok(out)
 }
 
-/// A hint as it is sent: a screen of them is asked for with every key, and a tree of values costs
+/// A hint as JSON. A screen of hints is requested on every keystroke, and a tree of values costs
 /// more than the hints.
 fn write_hint(
     out: &mut Vec<u8>,
@@ -99,7 +99,7 @@ fn write_hint(
     Ok(())
 }
 
-/// A hint, and whether something was left out of it.
+/// A hint, and true if fields were left out of it.
 fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> (InlayHint, bool) {
     let mut left = h.more;
     let bare = h
@@ -139,7 +139,7 @@ fn hint(v: &View<'_>, h: &ide::InlayHint, late: Late) -> (InlayHint, bool) {
     (whole, left)
 }
 
-/// Adds what was left out. A hint of another version of the text stays as it is.
+/// Adds the fields left out. A hint of another version of the text stays as it is.
 pub(crate) fn resolve(st: &mut State, mut old: InlayHint) -> Result<InlayHint> {
     let Some((uri, version)) = origin(old.data.as_ref()) else {
         return Ok(old);
@@ -211,8 +211,8 @@ impl KeptHints {
         self.write(v, &source, &items, stop)
     }
 
-    /// Writes the hints of all items that are not known as they are now, until `stop` says so.
-    /// Whether all are.
+    /// Writes the hints of all items that are missing or out of date, until `stop` returns true.
+    /// True if all are written.
     fn write(
         &mut self,
         v: &View<'_>,

@@ -74,7 +74,7 @@ pub(crate) fn full(
     })))
 }
 
-/// What changed since the answer of that name; everything if that is not the last one.
+/// The changes since the answer with that result id; all tokens if it is not the last one.
 pub(crate) fn delta(
     st: &mut State,
     p: SemanticTokensDeltaParams,

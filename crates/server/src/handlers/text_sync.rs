@@ -45,7 +45,7 @@ pub(crate) fn changed(st: &mut State, p: DidChangeTextDocumentParams) {
     }
 }
 
-/// Whether another file uses it, so that a change of it is seen there.
+/// True if another file uses this one and shows its changes.
 fn is_used(s: &downlead_eval::Snapshot, path: &str) -> bool {
     let Some(file) = s.files().iter().position(|f| f.path == path) else {
         return false;

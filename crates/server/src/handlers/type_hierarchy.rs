@@ -10,7 +10,7 @@ use ls_types::*;
 use serde::{Deserialize, Serialize};
 use tower_lsp::jsonrpc::{Error, Result};
 
-/// What is put into an item: the document that was open, the item's own and where it stands there.
+/// The `data` of an item: the open document, the item's own document and its range there.
 #[derive(Deserialize, Serialize)]
 struct TypeOrigin {
     uri: Uri,
@@ -43,7 +43,7 @@ pub(crate) fn prepare(
     p: TypeHierarchyPrepareParams,
 ) -> Result<Option<Vec<TypeHierarchyItem>>> {
     if !st.peer.type_hierarchy {
-        // announced to nobody else
+        // offered only to clients that register it
         return Err(Error::method_not_found());
     }
     let Some(v) = st.view(&p.text_document_position_params.text_document.uri)? else {

@@ -12,7 +12,7 @@ pub(crate) fn changed(st: &mut State, p: DidChangeWatchedFilesParams) {
             continue;
         };
         if st.docs.get(&change.uri).is_some() {
-            // what is open is what the editor says
+            // the editor's text of an open document takes precedence
             continue;
         }
         for space in st.spaces.values_mut() {

@@ -10,7 +10,7 @@ use logos::Logos;
 
 use crate::SyntaxKind;
 
-/// What logos alone can tell.
+/// The tokens that logos distinguishes.
 #[derive(Logos, Clone, Copy, Debug, PartialEq)]
 enum Raw {
     #[regex(r"[ \t]+")]
@@ -128,7 +128,7 @@ impl Tok {
 
 /// The lexer over one text of at most `u32::MAX` bytes.
 ///
-/// What a number adds to its token goes through `number` and not through a returned [`Tok`]: a token
+/// The fields that only numbers have are passed through `number`, not in the returned [`Tok`]: a token
 /// put together byte by byte in memory and copied as a whole stalls the processor, and that was two
 /// thirds of the lexer's time.
 pub(crate) struct Lexer<'t> {
@@ -139,7 +139,7 @@ pub(crate) struct Lexer<'t> {
     pending: Option<SyntaxKind>,
     /// The last token that is no blank.
     before: SyntaxKind,
-    /// A blank stands directly before the next token.
+    /// A blank directly precedes the next token.
     blank: bool,
 }
 

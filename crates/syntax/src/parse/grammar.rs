@@ -61,7 +61,7 @@ fn word<'t>(flag: u8) -> impl Parser<'t, Input<'t>, Tok, Extra> + Copy {
     select(move |t: Tok, _: &mut MapExtra<'t, '_, Input<'t>, Extra>| t.has(flag).then_some(t))
 }
 
-/// What follows the first expression of a value.
+/// The rest of a value after its first expression.
 enum Tail {
     Tolerance(u32, Option<u32>),
     Coverage(u32),

@@ -92,7 +92,7 @@ impl Reader<'_> {
         end
     }
 
-    /// Keywords make a file one of version 2, whether it says so or not.
+    /// Keywords make a file one of version 2, with or without `[Version]`.
     fn first_keyword(&mut self, name: &str, place: Range<usize>) {
         if name == "version" || self.header.version == Version::V2 || self.began {
             return;
