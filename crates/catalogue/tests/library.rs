@@ -197,8 +197,8 @@ fn typical_figures_lie_below_the_documented_limits() {
     let mut checked = 0;
     for row in csv::Reader::from_reader(include_str!("../data/cables.csv").as_bytes()).records() {
         let row = row.unwrap();
-        let doubtful = &row[0] == "RG-213" && &row[4] == "50";
-        if &row[7] != "max" || doubtful {
+        let second_hand = &row[0] == "RG-213" && &row[4] == "50";
+        if &row[7] != "max" || second_hand {
             continue;
         }
         let item = items

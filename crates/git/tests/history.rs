@@ -303,10 +303,10 @@ fn readings_are_not_taken_for_each_other() {
         "{said:#?}"
     );
     // read again a year later, over the old figures
-    let anew = REELS
+    let again = REELS
         .replace("2026-07-19", "2027-07-20")
         .replace("30.8 W", "28.0 W");
-    fs::write(&file, anew).expect("a file");
+    fs::write(&file, again).expect("a file");
     assert_eq!(said_of(root, "s.downlead"), [""; 0]);
     // another reading added to the table does not change it
     fs::write(&file, REELS.replace("30.8 W", "30.8 W, 0.1 W reflected")).expect("a file");

@@ -285,7 +285,7 @@ fn only_the_wet_cable_is_accused() {
             })
             .collect();
         assert_eq!(points.len(), 9);
-        let whole = whole_cable(&points, &[], 0.02).expect("losses above their doubt");
+        let whole = whole_cable(&points, &[], 0.02).expect("losses above their uncertainty");
         if name == 'A' {
             assert_eq!(whole.verdict, Verdict::Differs);
             assert!(whole.ratio > 1.25 && whole.worst_en > 5.0, "{whole:?}");

@@ -51,7 +51,7 @@ proptest! {
 
     /// A second meter never makes it better, and a perfect one has no uncertainty but that of drift.
     #[test]
-    fn another_meter_adds_doubt(meter in any_meter(), (watts, minutes) in any_session()) {
+    fn another_meter_adds_uncertainty(meter in any_meter(), (watts, minutes) in any_session()) {
         let (same, _) = run(&[meter, meter], watts, minutes, 0);
         let (other, _) = run(&[meter, meter], watts, minutes, 1);
         prop_assert!(other.u_db >= same.u_db - 1e-12);

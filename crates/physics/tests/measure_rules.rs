@@ -208,7 +208,7 @@ fn examples_of_the_gum() {
 }
 
 #[test]
-fn large_doubt_goes_through_power_ratios() {
+fn large_uncertainty_goes_through_power_ratios() {
     let mut b = Budget::new();
     b.add(Source::Other(0), 0.6);
     let loss = Loss::from_budget(3.0, &b);

@@ -65,7 +65,7 @@ pub(crate) struct Space {
     snapshot: Option<Snapshot>,
     /// Change counter of each document whose text the snapshot has, by path.
     has: FxHashMap<String, u64>,
-    /// Files read from the disk, or looked for in vain, as they then were.
+    /// Files read from the disk or not found there, with their state at that time.
     stamps: RefCell<BTreeMap<String, Stamp>>,
     wide: Option<Wide>,
     /// Earlier states of files from the repository.

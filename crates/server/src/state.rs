@@ -390,7 +390,7 @@ impl State {
         };
         let slow = space.must_load() || space.cost > Duration::from_millis(50);
         let progress =
-            (slow && self.peer.progress).then(|| self.out.progress("Working out stations"));
+            (slow && self.peer.progress).then(|| self.out.progress("Evaluating stations"));
         let before = space.generation;
         let (cancel, ahead) = (self.cancel.clone(), Arc::clone(&self.ahead));
         let begun = Instant::now();

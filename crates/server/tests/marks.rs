@@ -23,7 +23,7 @@ chain x on 145 MHz {
 
 /// Blue, orange and dark vermilion.
 const GOOD: [u8; 3] = [0, 114, 178];
-const DOUBTFUL: [u8; 3] = [230, 159, 0];
+const UNSURE: [u8; 3] = [230, 159, 0];
 const BAD: [u8; 3] = [178, 60, 0];
 
 fn vscode() -> Value {
@@ -74,7 +74,7 @@ fn swatches_come_and_go_with_the_setting() {
     set(&mut c, json!({ "swatches": true }));
     assert_eq!(
         swatches(&mut c),
-        [(4, 43, 47, GOOD), (4, 71, 75, DOUBTFUL), (5, 10, 15, BAD)]
+        [(4, 43, 47, GOOD), (4, 71, 75, UNSURE), (5, 10, 15, BAD)]
     );
     // they follow the text
     let range =

@@ -32,7 +32,7 @@ fn malformed_frames_cost_one_message() {
         frame(r#"[{"jsonrpc":"2.0","id":900,"method":"shutdown"}]"#),
         frame(r#"{"jsonrpc":"2.0","result":null}"#),
         frame(r#"{"jsonrpc":"2.0","id":12345,"result":null}"#),
-        frame(r#"{"jsonrpc":"2.0","id":"nobody asked","error":{"code":1,"message":"x"}}"#),
+        frame(r#"{"jsonrpc":"2.0","id":"unexpected","error":{"code":1,"message":"x"}}"#),
         frame(&deep),
         b"Content-Length: 12\r\n\r\n\xff\xfe\xfd\xfc\xff\xfe\xfd\xfc\xff\xfe\xfd\xfc".to_vec(),
         b"Content-Length: twelve\r\n\r\n".to_vec(),
@@ -308,7 +308,7 @@ fn one_answer_to_every_request_under_load() {
         .iter()
         .filter(|m| m.get("id").is_some() && m.get("method").is_none())
         .count();
-    assert_eq!(left, 0, "answers nobody asked for");
+    assert_eq!(left, 0, "answers without a request");
     assert_eq!(c.finish(), 0);
 }
 

@@ -98,7 +98,7 @@ fn they_come_and_go_with_the_file() {
     assert_eq!(
         codes(&found),
         ["unknown-unit"],
-        "its chain is not worked out here: {found:?}"
+        "its chain is not evaluated here: {found:?}"
     );
     // line and columns are those of the file
     assert_eq!(found[0]["range"]["start"]["line"], 1);

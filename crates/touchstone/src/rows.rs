@@ -501,7 +501,7 @@ impl Rows {
         if hz == self.last_hz {
             notes
                 .add(Kind::FrequencyRepeated, text, line, place, || {
-                    format!("the frequency {word} stands twice")
+                    format!("the frequency {word} occurs twice")
                 })
                 .understood("the first row counts");
             return false;

@@ -340,7 +340,7 @@ fn triangles() {
 fn everything_version_2_has() {
     let text = "! first\n[Version] 2.0\n# GHz S MA R 50\n[Number of Ports] 2\n\
         [Two-Port Data Order] 21_12\n[Number of Frequencies] 2\n[Number of Noise Frequencies] 1\n\
-        [Reference] 50 25.0\n[Matrix Format] Full\n[Begin Information]\n[Manufacturer] nobody\n\
+        [Reference] 50 25.0\n[Matrix Format] Full\n[Begin Information]\n[Manufacturer] none\n\
         1 2 3 this is text\n[End Information]\n[Network Data]\n\
         2 .95 -26 3.57 157 .04 76 .66 -14\n22 .60 -144 1.30 40 .14 40 .56 -85\n\
         [Noise Data]\n4 .7 .64 69 19\n[End]\n";

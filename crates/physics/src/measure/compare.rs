@@ -139,11 +139,11 @@ pub fn length_factor_with(
     expected: &Grows,
 ) -> Option<f64> {
     let tells = |x: &f64| {
-        let doubt = libm::hypot(
+        let u = libm::hypot(
             measured_expanded_db(*x),
             libm::hypot(x * expected.cable_expanded_db, expected.fixed_expanded_db),
         );
-        doubt <= 0.5 * (x * expected.cable_db + expected.fixed_db)
+        u <= 0.5 * (x * expected.cable_db + expected.fixed_db)
     };
     core::iter::successors(Some(1.0), |x| Some(1.01 * x))
         .take_while(|x| *x <= 100.0)

@@ -308,7 +308,7 @@ fn add_around(budget: &mut Budget, piece: usize, around: &Around<'_>) -> f64 {
 }
 
 /// Sensitivity of the interpolated baseline to the relative error of each of its readings.
-fn weights(how: &BaselineUse, levels: &[Level], doubt: BaselineDoubt) -> [(usize, f64); 2] {
+fn weights(how: &BaselineUse, levels: &[Level], rule: BaselineDoubt) -> [(usize, f64); 2] {
     let (before, after, w) = match *how {
         BaselineUse::Nearest(i) | BaselineUse::Only(i) => return [(i, 1.0), (i, 0.0)],
         BaselineUse::Between {
@@ -318,7 +318,7 @@ fn weights(how: &BaselineUse, levels: &[Level], doubt: BaselineDoubt) -> [(usize
         } => (before, after, fraction),
     };
     let (a, b) = ((1.0 - w) * levels[before].watts, w * levels[after].watts);
-    let whole = match doubt {
+    let whole = match rule {
         BaselineDoubt::OneReading => libm::hypot(a, b),
         BaselineDoubt::EachReading => a + b,
     };

@@ -72,7 +72,7 @@ impl Reader<'_> {
             "end information" => {}
             "network data" => {
                 if self.began {
-                    self.unknown(place, "stands twice");
+                    self.unknown(place, "occurs twice");
                 } else {
                     self.begin_network(at);
                 }
