@@ -415,7 +415,7 @@ impl State {
     }
 }
 
-/// The folder the server was started in, when the file lies below it and it is a folder of work:
+/// The folder the server was started in, if the file is below it and it is not the home folder:
 /// a lone file may use files outside its own folder, as on the command line.
 fn working_folder(path: &Path) -> Option<PathBuf> {
     let here = std::env::current_dir().ok()?;

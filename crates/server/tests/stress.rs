@@ -119,6 +119,28 @@ fn before_initialize_and_after_shutdown() {
     assert_eq!(c.status(), 0);
 }
 
+/// Sent without waiting: `initialize` is answered first, and each request sees the changes before it,
+/// also with a call between that the library answers.
+#[test]
+fn calls_sent_without_waiting_begin_in_order() {
+    for _ in 0..20 {
+        let mut c = Client::raw(Faults::default());
+        let init = c.begin("initialize", driver::capabilities());
+        c.tell("initialized", json!({}));
+        c.open(URI, TEXT);
+        let document = json!({ "textDocument": { "uri": URI } });
+        let before = c.begin("textDocument/documentSymbol", document.clone());
+        let unknown = c.begin("downlead/unknown", json!({}));
+        c.change(URI, 2, json!([{ "text": "// empty\n" }]));
+        let after = c.begin("textDocument/documentSymbol", document);
+        assert_eq!(c.wait(|_| true)["id"], init);
+        assert_ne!(c.answer(before)["result"], json!([]));
+        assert_eq!(c.answer(unknown)["error"]["code"], -32601);
+        assert_eq!(c.answer(after)["result"], json!([]));
+        assert_eq!(c.finish(), 0);
+    }
+}
+
 #[test]
 fn exit_ends_with_the_input_open() {
     let mut c = Client::start();

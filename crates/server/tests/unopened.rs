@@ -10,8 +10,8 @@ use serde_json::{Value, json};
 
 const HILL: &str = "use \"cables.downlead\"\nchain out on 145 MHz {\n    transmitter 50 W\n    run 28 m of thin\n    antenna 4.5 dBi\n}\n";
 const CABLES: &str = "cable thin { impedance 50 ohm; velocity 0.66; loss typical { 100 MHz 10 dB/100 m; 500 MHz 25 dB/100 m }; accuracy 5 %; source \"sheet\" }\n";
-/// A slip in the used file: a unit that is none. And a chain over its limit, which is no business
-/// of who uses the cable.
+/// A slip in the used file: a unit that does not exist. And a chain over its limit, which does not
+/// concern the file that uses the cable.
 const SLIP: &str = "cable thin { impedance 50 ohm; velocity 0.66; loss typical { 100 MHz 10 dB/100 m; 500 MHz 25 dB/100 m }; accuracy 5 %; source \"sheet\" }\ncable other { impedance 50 oms }\nchain own on 145 MHz {\n    transmitter 50 W\n    run 2 m of thin\n    antenna 4.5 dBi\n    limit 1 W erp, \"clause\"\n}\n";
 
 struct Place {
