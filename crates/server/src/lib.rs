@@ -214,7 +214,11 @@ impl Library {
         let handle = tokio::runtime::Handle::current();
         let session = Arc::clone(&self.session);
         let watch_parent = Box::new(move |id| {
-            handle.spawn(follow_parent(id, Arc::clone(&session)));
+            // looked for before `initialize` is answered: the editor may end right after the answer
+            let process = std::path::PathBuf::from(format!("/proc/{id}"));
+            if process.exists() {
+                handle.spawn(follow_parent(process, Arc::clone(&session)));
+            }
         });
         let (inner, socket) = LspService::new(|client| {
             tokio::spawn(self.courier.run(client));
@@ -254,11 +258,7 @@ fn wait_for(state: std::thread::JoinHandle<()>) {
 
 /// Ends the session when the editor's process is gone. A process that cannot be seen from here at
 /// the start (another machine's, another container's) is not followed.
-async fn follow_parent(id: u32, session: Arc<Session>) {
-    let process = std::path::PathBuf::from(format!("/proc/{id}"));
-    if !process.exists() {
-        return;
-    }
+async fn follow_parent(process: std::path::PathBuf, session: Arc<Session>) {
     loop {
         tokio::time::sleep(PARENT).await;
         if !process.exists() {
