@@ -106,6 +106,7 @@ impl<'m> Bench<'m, '_> {
                 rows,
                 count,
                 reading: None,
+                losses: Vec::new(),
                 half_difference_db: None,
             });
         }
@@ -141,6 +142,7 @@ impl<'m> Bench<'m, '_> {
             rows,
             count,
             reading: None,
+            losses: Vec::new(),
             half_difference_db: half,
         })
     }
@@ -205,6 +207,7 @@ impl<'m> Bench<'m, '_> {
             rows: vec![t.loc],
             count: 1,
             reading: None,
+            losses: Vec::new(),
             half_difference_db: None,
         })
     }

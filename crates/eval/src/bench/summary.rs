@@ -59,7 +59,7 @@ fn piece(
     let with: Vec<usize> = mine
         .iter()
         .copied()
-        .filter(|c| cells[*c].expected.is_some_and(|e| e.db > 0.0))
+        .filter(|c| cells[*c].expected.is_some_and(|e| e.matched_db > 0.0))
         .collect();
     let points: Vec<downlead_physics::measure::Point> = with
         .iter()
@@ -67,9 +67,9 @@ fn piece(
             let x = &cells[*c];
             let e = x.expected?;
             Some(downlead_physics::measure::Point {
-                measured_db: x.measured.db,
-                expected_db: e.db,
-                u_measured_db: x.measured.u_db,
+                measured_db: x.matched_db(),
+                expected_db: e.matched_db,
+                u_measured_db: x.u_matched_db(),
                 // what the sheet is off by is one thing on all bands
                 u_expected_db: 0.0,
             })
@@ -77,7 +77,7 @@ fn piece(
         .collect();
     let sheet = with
         .iter()
-        .filter_map(|c| cells[*c].expected.map(|e| e.u_db / e.db))
+        .filter_map(|c| cells[*c].expected.map(|e| e.u_matched_db / e.matched_db))
         .fold(0.0_f64, f64::max);
     let measured: Vec<&BenchCell> = with.iter().map(|c| &cells[*c]).collect();
     let mut whole = whole_cable(
@@ -93,7 +93,7 @@ fn piece(
         .iter()
         .map(|c| &cells[*c])
         .filter(|c| c.per_length.is_some_and(|p| p.trusted))
-        .filter_map(|c| Some((c.expected?, c.measured.db)))
+        .filter_map(|c| Some((c.expected?, c.matched_db())))
         .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
         .filter(|share| share.is_finite())
         .fold(0.0, f64::max);
@@ -158,12 +158,12 @@ fn fitted(
     let (mut points, mut used, mut taken) = (Vec::new(), Vec::new(), Vec::new());
     for c in mine.iter().map(|c| &cells[*c]) {
         let joins = c.expected.map_or(0.0, |e| e.joins_db);
-        let db_per_m = (c.measured.db - joins) / m.value;
+        let db_per_m = (c.matched_db() - joins) / m.value;
         if db_per_m > 0.0 && c.measured.u_db > 0.0 {
             points.push(FitPoint {
                 f_hz: bands[c.band].hz,
                 db_per_m,
-                u_db_per_m: c.measured.u_db / m.value,
+                u_db_per_m: c.u_matched_db() / m.value,
             });
             used.push(c.band);
             taken.push(c);
