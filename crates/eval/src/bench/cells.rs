@@ -63,6 +63,8 @@ pub(super) struct Found {
     pub(super) rows: Vec<Loc>,
     pub(super) count: usize,
     pub(super) reading: Option<(f64, f64)>,
+    /// Number of the meter it was read with.
+    pub(super) meter: Option<usize>,
     /// Of several readings, the loss of each, dB, and whether the meters were exchanged.
     pub(super) losses: Vec<(f64, bool)>,
     pub(super) half_difference_db: Option<f64>,
@@ -362,6 +364,7 @@ impl<'m> Bench<'m, '_> {
             rows: taken.iter().map(|r| r.taken.loc).collect(),
             count: taken.len(),
             reading: Some((level.watts, level.minutes)),
+            meter: Some(level.meter),
             losses: singles
                 .iter()
                 .filter(|_| many)
@@ -579,15 +582,18 @@ impl<'m> Bench<'m, '_> {
                 fixed_expanded_db: 2.0 * e.u_joins_db,
             };
             match self.full_scale(&f) {
-                Some((meter, at_base)) => {
+                Some((own, at_base)) => {
                     // it rises as the reading falls; the piece may lose more than is expected
                     let loss_db = f.loss.db.max(e.db);
-                    let of = |x: f64| at_base * (from_db(x * loss_db) - 1.0);
-                    let now = f
-                        .budget
-                        .iter()
-                        .filter(|t| t.source == Source::Offset(meter));
-                    let now: f64 = now.map(|t| t.u_db).sum();
+                    let of = |x: f64| {
+                        let ratio = from_db(x * loss_db);
+                        if own {
+                            at_base * libm::hypot(1.0, ratio)
+                        } else {
+                            at_base * (ratio - 1.0)
+                        }
+                    };
+                    let now = of(1.0);
                     let rest = libm::sqrt((f.loss.u_db * f.loss.u_db - now * now).max(0.0));
                     let k = f.loss.expanded_db / f.loss.u_db;
                     length_factor_with(|x| k * libm::hypot(rest, of(x)), &grows)
@@ -622,17 +628,17 @@ impl<'m> Bench<'m, '_> {
         }
     }
 
-    /// The meter whose error of full scale is in a loss against a baseline, and that error at the
-    /// baseline, dB.
-    fn full_scale(&self, f: &Found) -> Option<(usize, f64)> {
+    /// An error of full scale in a loss against a baseline: whether each reading has its own, and its
+    /// size at the baseline, dB.
+    fn full_scale(&self, f: &Found) -> Option<(bool, f64)> {
         let base = f.loss.baseline.as_ref()?.watts;
-        f.budget.iter().find_map(|t| match t.source {
-            Source::Offset(i) => {
-                let u = self.meters.all().get(i)?.u_full_scale_w;
-                Some((i, downlead_quantity::DB_PER_RELATIVE * u / base))
-            }
-            _ => None,
-        })
+        let m = self.meters.all().get(f.meter?)?;
+        let (own, u) = if m.u_linearity_w > 0.0 {
+            (true, m.u_linearity_w)
+        } else {
+            (false, m.u_full_scale_w)
+        };
+        (u > 0.0).then_some((own, downlead_quantity::DB_PER_RELATIVE * u / base))
     }
 
     /// What stands beside a reading of power written in the text.

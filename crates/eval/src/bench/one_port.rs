@@ -106,6 +106,7 @@ impl<'m> Bench<'m, '_> {
                 rows,
                 count,
                 reading: None,
+                meter: None,
                 losses: Vec::new(),
                 half_difference_db: None,
             });
@@ -142,6 +143,7 @@ impl<'m> Bench<'m, '_> {
             rows,
             count,
             reading: None,
+            meter: None,
             losses: Vec::new(),
             half_difference_db: half,
         })
@@ -207,6 +209,7 @@ impl<'m> Bench<'m, '_> {
             rows: vec![t.loc],
             count: 1,
             reading: None,
+            meter: None,
             losses: Vec::new(),
             half_difference_db: None,
         })

@@ -2,10 +2,10 @@
 
 use std::collections::HashMap;
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Severity, codes};
 use downlead_physics::measure::{
     FitPoint, FitRules, Length, NO_ONE_FACTOR, Source, Verdict, WholeCable, against_tape, fit,
-    length_from_delay, length_from_phase_slope, length_from_spacing, whole_cable,
+    length_from_delay, length_from_phase_slope, length_from_spacing, normal_quantile, whole_cable,
 };
 use downlead_quantity::{db, decibel_signed, number};
 use downlead_station::Env;
@@ -421,6 +421,7 @@ pub(super) fn verdicts(
     bands: &[BenchBand],
     out: &mut Vec<Diagnostic>,
 ) {
+    let family = Family::of(pieces, cells);
     for (i, p) in pieces.iter().enumerate() {
         let mine: Vec<&BenchCell> = cells.iter().filter(|c| c.piece == i).collect();
         let of = |v: Verdict| -> Vec<&BenchCell> {
@@ -429,7 +430,7 @@ pub(super) fn verdicts(
                 .filter(|c| c.comparison.as_ref().is_some_and(|x| x.verdict == v))
                 .collect()
         };
-        differs(p, &of(Verdict::Differs), bands, out);
+        differs(p, &of(Verdict::Differs), bands, &family, out);
         cannot(p, &of(Verdict::CannotTell), mine.len(), bands, out);
     }
 }
@@ -456,7 +457,49 @@ fn promised(p: &BenchPiece) -> String {
     }
 }
 
-fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut Vec<Diagnostic>) {
+/// Chance that a session of good pieces accuses one of them (common practice).
+const FAMILY: f64 = 0.05;
+
+/// How many comparisons a session makes: at 95 % each, of 36 good results about two are outside.
+struct Family {
+    /// Comparisons of one piece on one band.
+    bands: usize,
+    /// Pieces judged over all their bands.
+    pieces: usize,
+}
+
+impl Family {
+    fn of(pieces: &[BenchPiece], cells: &[BenchCell]) -> Self {
+        Family {
+            bands: cells.iter().filter(|c| c.comparison.is_some()).count(),
+            pieces: pieces.iter().filter(|p| p.whole.is_some()).count(),
+        }
+    }
+
+    /// So many times its `U` (k = 2) one of `n` results must be off before the family of them is
+    /// wrong in no more than 5 % of sessions (Bonferroni's inequality).
+    fn factor(n: usize) -> f64 {
+        let n = n.max(1) as f64;
+        (0.5 * normal_quantile(1.0 - 0.5 * FAMILY / n)).max(1.0)
+    }
+
+    /// Whether a piece is off by more than chance explains: as a whole or on one band.
+    fn accuses(&self, p: &BenchPiece, excess: f64) -> bool {
+        let whole = p.whole.as_ref().is_some_and(|w| {
+            w.verdict == Verdict::Differs
+                && w.ln_ratio.abs() > 2.0 * Self::factor(self.pieces) * w.u_ln
+        });
+        whole || excess > Self::factor(self.bands)
+    }
+}
+
+fn differs(
+    p: &BenchPiece,
+    cells: &[&BenchCell],
+    bands: &[BenchBand],
+    family: &Family,
+    out: &mut Vec<Diagnostic>,
+) {
     let excess = |c: &BenchCell| {
         c.comparison
             .as_ref()
@@ -500,6 +543,16 @@ fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut 
     } else {
         "loses less than its sheet says"
     });
+    if !family.accuses(p, excess(worst)) {
+        d.severity = Severity::Info;
+        out.push(d.help(format!(
+            "Just outside, on {} of the {} comparisons of this session: of so many, about {} are outside by chance. As a whole the piece is not accused.",
+            cells.len(),
+            family.bands,
+            number(0.05 * family.bands as f64, 1)
+        )));
+        return;
+    }
     d = if too_low {
         d.help("No cable of this type is that good: look at its length and type, and at the joins.")
     } else if x.difference_db > 0.0 {

@@ -248,6 +248,7 @@ fn own_variance(l: &Level, meter: &Meter) -> f64 {
     let u = rss([
         l.u_scatter(meter).0,
         meter.u_linearity,
+        meter.u_linearity_w / l.watts,
         meter.u_resolution_w / l.watts,
     ]);
     u * u

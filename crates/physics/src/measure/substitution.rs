@@ -425,7 +425,8 @@ fn add_shared(budget: &mut Budget, number: usize, meter: &Meter, watts: f64, sig
 /// Errors of one reading alone.
 fn add_own(budget: &mut Budget, level: &Level, meter: &Meter, weight: f64) {
     let c = weight * DB_PER_RELATIVE;
-    budget.add(Source::Linearity(level.id), c * meter.u_linearity);
+    let linear = libm::hypot(meter.u_linearity, meter.u_linearity_w / level.watts);
+    budget.add(Source::Linearity(level.id), c * linear);
     let (u, dof) = level.u_scatter(meter);
     budget.push(Term {
         source: Source::Repeatability(level.id),
