@@ -105,6 +105,16 @@ impl<'s> Places<'s> {
         ""
     }
 
+    /// The name of the definition a place is in.
+    fn definition(&self, loc: Loc) -> Option<&str> {
+        let head = self.text(Loc::new(loc.item, Span::new(0, loc.span.start)));
+        let mut words = head.split_whitespace();
+        let word = words.next()?;
+        matches!(word, "device" | "cable" | "connector" | "instrument")
+            .then(|| words.next())
+            .flatten()
+    }
+
     fn line_col(&self, loc: Loc) -> (String, u32, u32) {
         let (file, span, line) = self.at(loc);
         let text = match self.index.get(&loc.item) {
@@ -464,7 +474,11 @@ fn owner(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, loc: Loc) -> String
             || format!("the {} of line {}", p.kind.word(), places.line(p.loc)),
             |t| t.text.to_string(),
         ),
-        None => places.text(loc).to_owned(),
+        // a figure of a definition is that of all its examples
+        None => places
+            .definition(loc)
+            .unwrap_or_else(|| places.text(loc))
+            .to_owned(),
     }
 }
 
@@ -536,6 +550,7 @@ fn node(
         forward_w: finite(n.forward_w)
             .filter(|f| n.forward_known && (!n.power_known || (f / n.power_w - 1.0).abs() > 1e-3)),
         uncertainty_db: n.forward_known.then(|| number(n.uncertainty_db)),
+        forward_uncertainty_db: n.forward_known.then(|| number(n.forward_uncertainty_db)),
         swr: n.swr,
         heat_w: known(n.heat_w).filter(|h| *h > 0.0),
         impedance_ohm: cable.map(|c| c.z0).and_then(finite),
