@@ -368,7 +368,6 @@ fn uncertainty_covers_drift() {
         (2, World::Jump, 87.0),
     ] {
         let got = coverage_of_drift(world, count);
-        println!("{count} baselines, {world:?}: {got:.1} %");
         assert!((low..98.0).contains(&got), "{count} {world:?}: {got:.1} %");
     }
 }

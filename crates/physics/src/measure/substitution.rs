@@ -287,7 +287,7 @@ pub fn mean_loss(found: &[Single], budget: &mut Budget) -> Option<Loss> {
     budget.clear();
     let first = found.first()?;
     if let [only] = found {
-        budget.extend_scaled(&only.budget, 1.0);
+        budget.clone_from(&only.budget);
         return Some(only.loss);
     }
     let of = |way: bool| found.iter().filter(move |x| x.swapped == way);
