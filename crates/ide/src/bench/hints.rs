@@ -12,7 +12,7 @@ use rustc_hash::{FxHashMap, FxHashSet};
 
 use super::words::{self, Counts, counted, with_doubt};
 use crate::config::{Config, HintDetails};
-use crate::hints::LabelPart;
+use crate::inlay::LabelPart;
 use crate::markdown::Writer;
 use crate::status::Status;
 use crate::view::View;
