@@ -714,19 +714,17 @@ impl<'a, 'k> Reader<'a, 'k> {
             Some(f) if slot.id >= ABOUT => Scope::Figure(f),
             _ => Scope::Statement,
         };
-        let problem = self
-            .refuses(slot, self.have_for(slot))
-            .and_then(|r| match r {
-                Refusal::TooEarly(why) => Some(Problem::TooEarly { slot, at: a, why }),
-                Refusal::Again => Some(Problem::Twice { slot, again: a }),
-                Refusal::Contradicts(first, rule) => Some(Problem::Contradicts {
-                    first,
-                    second: slot,
-                    at: a,
-                    rule,
-                }),
-                Refusal::NotHere => Some(Problem::Stray(a)),
-            });
+        let problem = self.refuses(slot, self.have_for(slot)).map(|r| match r {
+            Refusal::TooEarly(why) => Problem::TooEarly { slot, at: a, why },
+            Refusal::Again => Problem::Twice { slot, again: a },
+            Refusal::Contradicts(first, rule) => Problem::Contradicts {
+                first,
+                second: slot,
+                at: a,
+                rule,
+            },
+            Refusal::NotHere => Problem::Stray(a),
+        });
         if slot.stands == Stands::First
             || matches!(slot.begins, Begins::Value(_) | Begins::ValueAs(..))
         {
