@@ -706,15 +706,9 @@ impl<'a, 'k> Reader<'a, 'k> {
         Some(self.met(slot, i))
     }
 
-    /// Takes a slot that begins at `i`.
-    fn met(&mut self, slot: &'static Slot, i: usize) -> Met<'a> {
-        let atoms = self.atoms;
-        let a = &atoms[i];
-        let scope = match self.figure {
-            Some(f) if slot.id >= ABOUT => Scope::Figure(f),
-            _ => Scope::Statement,
-        };
-        let problem = self.refuses(slot, self.have_for(slot)).map(|r| match r {
+    /// What is wrong with a slot at this place.
+    fn refused(&self, slot: &'static Slot, a: &'a Atom) -> Option<Problem<'a>> {
+        self.refuses(slot, self.have_for(slot)).map(|r| match r {
             Refusal::TooEarly(why) => Problem::TooEarly { slot, at: a, why },
             Refusal::Again => Problem::Twice { slot, again: a },
             Refusal::Contradicts(first, rule) => Problem::Contradicts {
@@ -724,7 +718,18 @@ impl<'a, 'k> Reader<'a, 'k> {
                 rule,
             },
             Refusal::NotHere => Problem::Stray(a),
-        });
+        })
+    }
+
+    /// Takes a slot that begins at `i`.
+    fn met(&mut self, slot: &'static Slot, i: usize) -> Met<'a> {
+        let atoms = self.atoms;
+        let a = &atoms[i];
+        let scope = match self.figure {
+            Some(f) if slot.id >= ABOUT => Scope::Figure(f),
+            _ => Scope::Statement,
+        };
+        let problem = self.refused(slot, a);
         if slot.stands == Stands::First
             || matches!(slot.begins, Begins::Value(_) | Begins::ValueAs(..))
         {
