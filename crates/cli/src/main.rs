@@ -10,7 +10,6 @@ mod findings;
 mod fit;
 mod formats;
 mod loader;
-mod loss_law;
 mod model;
 mod plot;
 mod report;

@@ -2,8 +2,8 @@
 
 use std::fmt::Write as _;
 
-use downlead_eval::verify::{ChainVerification, Comparison, Estimate, Verification};
 use downlead_quantity::{db, frequency, power};
+use downlead_report::shape::verify::{ChainVerification, Comparison, Estimate, Verification};
 
 use crate::report::cells::{maybe, number, table};
 use crate::report::words::NOT_KNOWN;

@@ -8,6 +8,7 @@ mod table;
 
 use common::{MAIN, load_from, session};
 use downlead_eval::Snapshot;
+use downlead_report::Reports as _;
 use downlead_testkit::Files;
 use serde_json::Value;
 use table::Slot::{Bounds, Kept, KeptNoInterval, OwnK};

@@ -5,6 +5,7 @@ mod common;
 
 use common::load;
 use downlead_base::{Diagnostic, Severity};
+use downlead_report::Reports as _;
 
 fn find(text: &str, code: &str) -> Vec<Diagnostic> {
     load(text)

@@ -5,7 +5,8 @@
 //! A fence `downlead NAME` holds a further file, which all examples can name.
 
 use downlead_eval::Snapshot;
-use downlead_eval::report::{BandReport, Report};
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::{BandReport, Report};
 use downlead_testkit::{Fence, Files, fences, project};
 
 fn manual() -> Vec<Fence> {

@@ -8,6 +8,7 @@ mod networks;
 
 use common::{MAIN, load_from};
 use downlead_eval::{Snapshot, cable_at, matched_loss};
+use downlead_report::Reports as _;
 use downlead_station::{Loader, library};
 use downlead_testkit::{Files, examples};
 use downlead_touchstone::{Complex64, Network, WriteOptions, write};

@@ -4,7 +4,8 @@
 mod common;
 
 use common::{MAIN, load, load_from};
-use downlead_eval::report::BandReport;
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::BandReport;
 use downlead_testkit::Files;
 
 fn only(text: &str) -> BandReport {

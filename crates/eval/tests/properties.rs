@@ -4,7 +4,8 @@
 mod common;
 
 use common::{bands, load, report, without_lines};
-use downlead_eval::report::BandReport;
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::BandReport;
 use downlead_testkit::{AntennaPlan, ChainPlan, Length, PartPlan, Plan, Rng, plan};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, RngSeed};

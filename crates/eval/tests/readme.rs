@@ -1,6 +1,7 @@
 //! The README's examples check clean: no error, no warning, no limit or reading in doubt.
 
 use downlead_eval::Snapshot;
+use downlead_report::Reports as _;
 use downlead_testkit::{Files, fences, project};
 
 #[test]

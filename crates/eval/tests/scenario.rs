@@ -3,7 +3,8 @@
 //! examples).
 
 use downlead_eval::Snapshot;
-use downlead_eval::report::{BandReport, Report};
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::{BandReport, Report};
 use downlead_testkit::{Files, Folder, examples, project};
 use serde_json::Value;
 

@@ -3,6 +3,7 @@
 mod common;
 
 use common::load;
+use downlead_report::Reports as _;
 
 fn found(text: &str) -> Vec<(&'static str, String)> {
     load(text)

@@ -3,7 +3,8 @@
 mod common;
 
 use common::load;
-use downlead_eval::report::BandReport;
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::BandReport;
 
 fn band(text: &str) -> BandReport {
     load(text)

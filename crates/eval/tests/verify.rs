@@ -3,10 +3,11 @@
 mod common;
 
 use common::{load, report};
-use downlead_eval::verify::{ChainVerification, Comparison, Estimate};
+use downlead_report::build::verify::verification;
+use downlead_report::shape::verify::{ChainVerification, Comparison, Estimate};
 
 fn all(text: &str, draws: usize) -> Vec<ChainVerification> {
-    load(text).verify(draws).chains
+    verification(&load(text), draws).chains
 }
 
 fn one(text: &str) -> Comparison {
@@ -119,7 +120,7 @@ fn what_is_not_known_is_not_compared() {
 fn the_draws_are_the_same_every_time() {
     let text = "station s {\n    transmitter TX 100 W ± 5 % carrier\n    antenna A1 2 dBi ± 1 dB\n    chain c on 145 MHz, 435 MHz {\n        TX\n        A1\n    }\n}\n";
     let drawn = |draws| {
-        let v = load(text).verify(draws);
+        let v = verification(&load(text), draws);
         let of = |c: &ChainVerification| {
             (
                 c.station.clone(),

@@ -37,7 +37,6 @@ mod view;
 mod words;
 
 pub use actions::{code_actions, fix_all};
-pub use bench::words::{band_in_words, counted, with_doubt};
 pub use bench::{MeasuredCable, brought, cable_definition, fitted_cable, measured_cable};
 pub use calls::{Call, CallItem, incoming_calls, outgoing_calls, prepare_calls};
 pub use compare::{

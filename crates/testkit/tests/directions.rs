@@ -26,14 +26,18 @@ const ALLOWED: &[(&str, &[&str])] = &[
         ],
     ),
     (
+        "downlead-report",
+        &["base", "quantity", "physics", "station", "eval"],
+    ),
+    (
         "downlead-ide",
-        &["base", "quantity", "syntax", "station", "eval"],
+        &["base", "quantity", "syntax", "station", "eval", "report"],
     ),
     ("downlead-git", &["station", "eval"]),
     (
         "downlead-server",
         &[
-            "base", "quantity", "syntax", "station", "eval", "ide", "git",
+            "base", "quantity", "syntax", "station", "eval", "report", "ide", "git",
         ],
     ),
     (
@@ -51,6 +55,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "catalogue",
             "station",
             "eval",
+            "report",
             "ide",
             "git",
             "server",
@@ -135,6 +140,7 @@ const PURE: &[&str] = &[
     "catalogue",
     "station",
     "eval",
+    "report",
     "ide",
 ];
 

@@ -1,6 +1,6 @@
 //! A ranking as bars of text, the doubt drawn as an interval at their ends.
 
-use super::shape::RankReport;
+use downlead_report::shape::bench::RankReport;
 
 /// Characters of the longest bar.
 const WIDTH: usize = 40;

@@ -1,8 +1,8 @@
 //! Bench sessions as CSV: one table at a time, units in the column names, full precision.
 
-use super::shape::*;
 use crate::args::BenchTable;
 use crate::report::cells::{maybe, number, table, text};
+use downlead_report::shape::bench::*;
 
 /// One table. Column names stay; new columns are added at the end.
 ///

@@ -2,10 +2,10 @@
 
 use std::fmt::Write as _;
 
-use super::shape::*;
 use super::{text, words};
 use crate::report::{findings, inline};
 use crate::ui::Style;
+use downlead_report::shape::bench::*;
 
 /// All sessions.
 pub(crate) fn markdown(report: &BenchReport) -> String {

@@ -5,10 +5,10 @@ use std::fmt::Write as _;
 use downlead_quantity::number;
 use unicode_width::UnicodeWidthStr;
 
-use super::shape::*;
 use super::{bars, words};
 use crate::report::Columns;
 use crate::ui::{Style, printable, wrapped};
+use downlead_report::shape::bench::*;
 
 /// Widest line of running words.
 pub(crate) const WIDTH: usize = 96;
@@ -190,7 +190,10 @@ fn ranking(s: &SessionReport, style: Style, out: &mut String) {
         let _ = writeln!(
             out,
             "  {}",
-            printable(&downlead_ide::band_in_words(&b.band, b.frequency_hz))
+            printable(&downlead_report::words::figure::band_in_words(
+                &b.band,
+                b.frequency_hz
+            ))
         );
         for (r, bar) in b.ranking.iter().zip(bars::bars(&b.ranking)) {
             let rank = format!("{}{}", r.rank, if r.sharing > 1 { "=" } else { "" });

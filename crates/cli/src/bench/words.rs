@@ -1,14 +1,14 @@
 //! The words and figures that text and Markdown share.
 
-use downlead_ide::counted;
 use downlead_quantity::{db, frequency, length, number, percent};
+use downlead_report::words::figure::counted;
 
-pub(crate) use downlead_ide::with_doubt;
+pub(crate) use downlead_report::words::figure::with_uncertainty;
 
-use super::shape::*;
-use crate::loss_law::{PER, tidy};
 use crate::report::words::db_cell;
 use crate::ui::Style;
+use downlead_report::shape::bench::*;
+use downlead_report::shape::loss_law::{PER, tidy};
 
 /// The verdict on a result; one that is decided by less than a twentieth of its doubt says so.
 pub(crate) fn result_verdict(r: &ResultReport, style: Style) -> String {
@@ -43,7 +43,7 @@ pub(crate) fn verdict(word: &str, style: Style) -> String {
 
 /// `5.60 ± 0.46` per 100 m.
 pub(crate) fn per_100(db_per_m: f64, u_per_m: f64) -> String {
-    let (v, u) = with_doubt(PER * db_per_m, PER * u_per_m, 3);
+    let (v, u) = with_uncertainty(PER * db_per_m, PER * u_per_m, 3);
     format!("{v} ± {u}")
 }
 
@@ -182,7 +182,7 @@ pub(crate) fn probability(p: Option<f64>) -> String {
 /// The piece over all bands.
 pub(crate) fn whole(w: &WholeReport, style: Style) -> String {
     let half = 0.5 * (w.ratio_high - w.ratio_low);
-    let (ratio, u) = with_doubt(w.ratio, half, 3);
+    let (ratio, u) = with_uncertainty(w.ratio, half, 3);
     let mut out = format!(
         "{}: {ratio} ± {u} times the expected loss, {}",
         verdict(w.verdict, style),
@@ -246,7 +246,7 @@ fn fit_quality(f: &FitReport) -> String {
 
 /// An electrical length against the tape.
 pub(crate) fn electrical(l: &LengthReport, style: Style) -> String {
-    let (m, u) = with_doubt(l.length_m, l.uncertainty_m, 3);
+    let (m, u) = with_uncertainty(l.length_m, l.uncertainty_m, 3);
     let mut out = format!(
         "{m} m ± {u} m by {}",
         match l.by {
@@ -256,7 +256,7 @@ pub(crate) fn electrical(l: &LengthReport, style: Style) -> String {
         }
     );
     if let (Some(d), Some(u), Some(v)) = (l.difference_m, l.difference_uncertainty_m, l.verdict) {
-        let (d, u) = with_doubt(d, u, 3);
+        let (d, u) = with_uncertainty(d, u, 3);
         let d = if d.starts_with('-') {
             d
         } else {
@@ -266,7 +266,7 @@ pub(crate) fn electrical(l: &LengthReport, style: Style) -> String {
     }
     if let (Some(v), Some(u)) = (l.velocity_factor, l.velocity_factor_uncertainty) {
         let factor = if u > 0.0 {
-            let (v, u) = with_doubt(v, u, 4);
+            let (v, u) = with_uncertainty(v, u, 4);
             format!("{v} ± {u}")
         } else {
             number(v, 3)
@@ -368,13 +368,13 @@ pub(crate) fn trend(t: &TrendReport) -> String {
         .points
         .iter()
         .map(|p| {
-            let (v, u) = with_doubt(p.ratio, p.ratio_uncertainty, 3);
+            let (v, u) = with_uncertainty(p.ratio, p.ratio_uncertainty, 3);
             format!("{} {v} ± {u}", p.date)
         })
         .collect();
     let mut out = format!("{} ({}): {}", t.piece, t.cable, days.join(", "));
     if let (Some(slope), Some(u)) = (t.ratio_per_year, t.ratio_per_year_uncertainty) {
-        let (slope, u) = with_doubt(slope, u, 3);
+        let (slope, u) = with_uncertainty(slope, u, 3);
         let sign = if slope.starts_with('-') { "" } else { "+" };
         let means = match t.direction {
             Some("rising") => "rising, beyond doubt",

@@ -1,10 +1,8 @@
 //! Expected readings by test point, to take to the site and fill in.
 
-mod build;
-pub(crate) mod shape;
 mod text;
 
-pub(crate) use build::{Meters, cards};
+pub(crate) use downlead_report::build::card::{Meters, cards};
 pub(crate) use text::{csv, markdown, text};
 
 /// Stands on every card.

@@ -6,11 +6,11 @@ use downlead_quantity::{frequency, number, power, sig};
 use unicode_width::UnicodeWidthStr;
 
 use super::SAFETY;
-use super::shape::{Card, CardFile, Earlier, TestPoint};
 use crate::report::cells::{maybe, number as plain, table, text as words};
 use crate::report::inline;
 use crate::report::words::{NOT_KNOWN, shorten, swr_cell};
 use crate::ui::{Style, printable, wrapped};
+use downlead_report::shape::card::{Card, CardFile, Earlier, TestPoint};
 
 /// Fits a sheet of paper and a narrow terminal.
 const WIDTH: usize = 80;

@@ -10,8 +10,8 @@ use super::judged;
 use super::printed::{Forms, begin, beside, print, write_plots};
 use crate::args::{BenchArgs, BenchTable, ReportFormat};
 use crate::bench;
-use crate::bench::shape::{BenchReport, SCHEMA};
 use crate::ui::{Outcome, Ui};
+use downlead_report::shape::bench::{BenchReport, SCHEMA};
 
 pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let table = args.table != BenchTable::Results;
@@ -29,8 +29,8 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let mut plots = Vec::new();
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
         let places = Places::new(snapshot);
-        for (s, r, env) in bench::build::sessions(snapshot) {
-            let mut one = bench::build::session(&places, s, r, env);
+        for (s, r, env) in downlead_report::build::bench::sessions(snapshot) {
+            let mut one = downlead_report::build::bench::session(&places, s, r, env);
             if args.plot.is_some() {
                 plots.extend(bench::plots::of_session(s, r, env, &one));
             }
@@ -39,10 +39,14 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
             }
             all.sessions.push(one);
         }
-        all.diagnostics.extend(snapshot.report().diagnostics);
+        all.diagnostics
+            .extend(downlead_report::build::chain::report(snapshot).diagnostics);
     }
-    let series = bench::trends::series(&all.sessions);
-    all.trends = series.iter().map(bench::trends::report).collect();
+    let series = downlead_report::build::trends::series(&all.sessions);
+    all.trends = series
+        .iter()
+        .map(downlead_report::build::trends::report)
+        .collect();
     let mut outcome = loaded.outcome;
     if let Some(folder) = &args.plot {
         plots.extend(bench::plots::trends(&series));

@@ -8,9 +8,9 @@ use downlead_base::Severity;
 use super::judged;
 use super::printed::{Forms, begin, beside, print};
 use crate::args::{CardArgs, ReportFormat};
-use crate::card::shape::{CardFile, SCHEMA};
 use crate::card::{self, Meters, SAFETY};
 use crate::ui::{Outcome, Ui};
+use downlead_report::shape::card::{CardFile, SCHEMA};
 
 pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let (gathered, loaded) =
@@ -41,7 +41,7 @@ pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
         return Ok(Outcome::Trouble);
     }
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let mut cards = card::cards(&snapshot.report(), &meters);
+        let mut cards = card::cards(&downlead_report::build::chain::report(snapshot), &meters);
         if args.format == ReportFormat::Text {
             cards
                 .iter_mut()

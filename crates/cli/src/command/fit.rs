@@ -12,17 +12,17 @@ use downlead_syntax::{File, newline};
 use super::printed::beside;
 use super::{judged, load};
 use crate::args::{FitArgs, FitFormat};
-use crate::bench::build::sessions;
 use crate::files::{EXTENSION, gather};
-use crate::fit::shape::{FitFile, SCHEMA, of};
 use crate::fit::source::{NetworkFacts, network, piece, sheet};
-use crate::fit::{self, Subject, definition, options};
+use crate::fit::{self, Subject, definition, of, options};
 use crate::loader::{in_words, plain_io, read_regular};
-use crate::loss_law::refused;
 use crate::model::{LoadError, Snapshot};
 use crate::report;
 use crate::ui::{Outcome, Ui};
 use crate::write::{self, Refusal};
+use downlead_report::build::bench::sessions;
+use downlead_report::shape::fit::{FitFile, SCHEMA};
+use downlead_report::shape::loss_law::refused;
 
 pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.shape.schema {

@@ -4,7 +4,7 @@ use std::io;
 use std::ops::ControlFlow;
 
 use downlead_base::Severity;
-use downlead_eval::verify::{SCHEMA as VERIFIED, Verification};
+use downlead_report::shape::verify::{SCHEMA as VERIFIED, Verification};
 
 use super::judged;
 use super::printed::{Forms, begin, beside, print, write_plots};
@@ -31,7 +31,7 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     };
     let mut plots = Vec::new();
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let mut one = snapshot.report();
+        let mut one = downlead_report::build::chain::report(snapshot);
         if args.format == ReportFormat::Text {
             // people get names that lead from here to the file, programs names below the root
             let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
@@ -74,7 +74,7 @@ fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         chains: Vec::new(),
     };
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let mut one = snapshot.verify(draws);
+        let mut one = downlead_report::build::verify::verification(snapshot, draws);
         if args.format == ReportFormat::Text {
             let chains = one.chains.iter_mut();
             chains.for_each(|c| c.file.insert_str(0, &group.prefix));

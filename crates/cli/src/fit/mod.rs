@@ -1,11 +1,12 @@
 //! A cable's two coefficients from readings, a network file or a data sheet.
 
+mod build;
 pub(crate) mod definition;
 pub(crate) mod options;
-pub(crate) mod shape;
 pub(crate) mod source;
 mod text;
 
+pub(crate) use build::of;
 pub(crate) use text::text;
 
 use downlead_ide::MeasuredCable;

@@ -4,11 +4,11 @@ use std::fmt::Write as _;
 
 use downlead_quantity::{frequency, number, sig};
 
-use super::shape::{Coefficients, FitPointReport, OneFit};
 use crate::bench::words::{per_100, probability};
-use crate::loss_law::{PER, tidy};
 use crate::report::Columns;
 use crate::ui::{Style, printable, wrapped};
+use downlead_report::shape::fit::{Coefficients, FitPointReport, OneFit};
+use downlead_report::shape::loss_law::{PER, tidy};
 
 const WIDTH: usize = 96;
 /// Rows of a table of residuals.

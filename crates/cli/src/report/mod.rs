@@ -2,14 +2,13 @@
 
 pub(crate) mod cells;
 mod csv;
-mod json;
 mod markdown;
 pub(crate) mod plots;
 mod text;
 pub(crate) mod words;
 
 pub(crate) use csv::csv;
-pub(crate) use json::{json, schema};
+pub(crate) use downlead_report::write::json::{json, schema};
 pub(crate) use markdown::{findings, inline, markdown};
 pub(crate) use text::{Columns, text};
 

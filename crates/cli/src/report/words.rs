@@ -421,7 +421,8 @@ pub(crate) fn log(l: &LogReport) -> Vec<String> {
         } else {
             t.quantity
         };
-        let (slope, u) = downlead_ide::with_doubt(value, t.uncertainty_per_year, 3);
+        let (slope, u) =
+            downlead_report::words::figure::with_uncertainty(value, t.uncertainty_per_year, 3);
         out.push(format!(
             "{name} {}: {}{slope}{unit} a year ± {u}{unit}, {} readings",
             match t.direction {

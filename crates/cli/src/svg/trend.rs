@@ -2,20 +2,9 @@
 
 use downlead_physics::measure::{Direction, Trend};
 
-use super::{Anchor, Axis, Mark, Picture, Scale, Stroke};
+pub(crate) use downlead_report::build::trends::Dated;
 
-/// A figure at a date.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Dated {
-    /// Date as written.
-    pub(crate) date: String,
-    /// Days from any fixed date.
-    pub(crate) days: f64,
-    /// The figure.
-    pub(crate) value: f64,
-    /// Its expanded uncertainty.
-    pub(crate) u: f64,
-}
+use super::{Anchor, Axis, Mark, Picture, Scale, Stroke};
 
 const WIDTH: f64 = 720.0;
 const HEIGHT: f64 = 380.0;
@@ -114,7 +103,7 @@ fn line(p: &mut Picture, t: &Trend, x: &Axis, y: &Axis) {
 
 /// The slope in words.
 pub(crate) fn slope(t: &Trend, unit: &str) -> String {
-    let (v, u) = crate::bench::words::with_doubt(t.per_year, t.k * t.u_per_year, 4);
+    let (v, u) = crate::bench::words::with_uncertainty(t.per_year, t.k * t.u_per_year, 4);
     let sign = if v.starts_with('-') { "" } else { "+" };
     let means = match t.direction {
         Direction::Rising => "rising, beyond doubt",
@@ -138,7 +127,7 @@ fn described(words: &str, unit: &str, points: &[Dated], trend: Option<&Trend>) -
     let all: Vec<String> = points
         .iter()
         .map(|d| {
-            let (v, u) = crate::bench::words::with_doubt(d.value, d.u, 4);
+            let (v, u) = crate::bench::words::with_uncertainty(d.value, d.u, 4);
             format!("{}: {v} ± {u}", d.date)
         })
         .collect();

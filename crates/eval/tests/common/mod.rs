@@ -3,7 +3,8 @@
 
 use downlead_base::{Diagnostic, Loc};
 use downlead_eval::Snapshot;
-use downlead_eval::report::{BandReport, Report};
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::{BandReport, Report};
 use downlead_station::Loader;
 use downlead_testkit::Files;
 use serde_json::Value;

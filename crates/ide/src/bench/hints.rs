@@ -10,7 +10,9 @@ use downlead_station::Env;
 use downlead_station::session::{Import, ReadingKind, Session};
 use rustc_hash::{FxHashMap, FxHashSet};
 
-use super::words::{self, Counts, counted, with_doubt};
+use downlead_report::words::figure::with_uncertainty;
+
+use super::words::{self, Counts, counted};
 use crate::config::{Config, HintDetails};
 use crate::hints::LabelPart;
 use crate::markdown::Writer;
@@ -230,10 +232,10 @@ impl Look<'_, '_> {
         u: f64,
         tape: Option<&downlead_eval::result::measure::Tape>,
     ) -> Shown {
-        let (m, u) = with_doubt(metres, 2.0 * u, 3);
+        let (m, u) = with_uncertainty(metres, 2.0 * u, 3);
         let mut text = format!("{m} m ± {u} m");
         if let Some(t) = tape {
-            let (d, u) = with_doubt(t.difference_m, t.expanded_m, 3);
+            let (d, u) = with_uncertainty(t.difference_m, t.expanded_m, 3);
             let sign = if d.starts_with('-') { "" } else { "+" };
             text.push_str(&format!(
                 ", {sign}{d} m ± {u} m against the tape: {}",
@@ -245,7 +247,7 @@ impl Look<'_, '_> {
             parts: vec![part(text, None)],
             tooltip: tape.and_then(|t| {
                 self.lines(|| {
-                    let (v, u) = with_doubt(t.velocity_factor, 2.0 * t.u_velocity_factor, 4);
+                    let (v, u) = with_uncertainty(t.velocity_factor, 2.0 * t.u_velocity_factor, 4);
                     vec![format!(
                         "with a velocity factor of {v} ± {u} it is as long as the tape says"
                     )]
@@ -584,7 +586,7 @@ fn moves(t: &LogTrend) -> String {
         direction,
         ..
     } = t.trend;
-    let (v, u) = with_doubt(per_year, k * u_per_year, 2);
+    let (v, u) = with_uncertainty(per_year, k * u_per_year, 2);
     let sign = if v.starts_with('-') { "" } else { "+" };
     let unit = if t.what == Logged::Swr { "" } else { " dB" };
     let word = match direction {

@@ -6,7 +6,9 @@ use downlead_eval::bench::verdict_word;
 use downlead_quantity::{db, decibel_signed, number, percent};
 use downlead_station::session::Session;
 
-use super::words::{self, Counts, counted, with_doubt};
+use downlead_report::words::figure::with_uncertainty;
+
+use super::words::{self, Counts, counted};
 use crate::documents::{Lens, LensCommand};
 use crate::markdown::{escape, table};
 use crate::view::View;
@@ -141,7 +143,7 @@ fn piece(out: &mut String, r: &SessionResult, index: usize) {
     let mut title = p.name.to_string();
     match p.length_m {
         Some((m, u)) if u > 0.0 => {
-            let (m, u) = with_doubt(m, 2.0 * u, 3);
+            let (m, u) = with_uncertainty(m, 2.0 * u, 3);
             title.push_str(&format!(", {m} m ± {u} m"));
         }
         Some((m, _)) => title.push_str(&format!(", {} m", number(m, 3))),
@@ -194,9 +196,9 @@ fn piece(out: &mut String, r: &SessionResult, index: usize) {
         ));
     }
     for (_, l, tape) in &p.lengths {
-        let (m, u) = with_doubt(l.metres, 2.0 * l.u_metres, 3);
+        let (m, u) = with_uncertainty(l.metres, 2.0 * l.u_metres, 3);
         let tape = tape.as_ref().map_or_else(String::new, |t| {
-            let (d, u) = with_doubt(t.difference_m, t.expanded_m, 3);
+            let (d, u) = with_uncertainty(t.difference_m, t.expanded_m, 3);
             format!(
                 ", {d} m ± {u} m against the tape: {}",
                 verdict_word(t.verdict)

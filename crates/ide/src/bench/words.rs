@@ -3,29 +3,12 @@
 use downlead_eval::bench::result::{BenchCell, SessionResult};
 use downlead_eval::bench::{source_words, verdict_word};
 use downlead_eval::result::measure::{SwrReading, Verdict, WholeCable};
-use downlead_quantity::{db, decibel_signed, frequency};
+use downlead_quantity::{db, decibel_signed};
+
+use downlead_report::words::figure::with_uncertainty;
+pub(crate) use downlead_report::words::figure::{band_in_words, counted};
 
 use crate::status::Status;
-
-/// A value and its expanded uncertainty with the decimals that two digits of the uncertainty
-/// leave (GUM, JCGM 100:2008, 7.2.6), at most `most`.
-#[must_use]
-pub fn with_doubt(value: f64, u: f64, most: usize) -> (String, String) {
-    let decimals = if u > 0.0 && u.is_finite() {
-        let first = libm::floor(libm::log10(u)) as i32;
-        usize::try_from((1 - first).max(0)).unwrap_or(0).min(most)
-    } else {
-        most.min(2)
-    };
-    let plain = format!("{value:.decimals$}");
-    let zero = plain.trim_start_matches(['-', '0', '.']).is_empty();
-    let value = if zero {
-        plain.trim_start_matches('-').to_owned()
-    } else {
-        plain
-    };
-    (value, format!("{u:.decimals$}"))
-}
 
 /// `+0.03 dB ± 0.10 dB: agrees`; the loss's own doubt where nothing is expected.
 pub(crate) fn judged(c: &BenchCell) -> String {
@@ -117,19 +100,10 @@ impl Counts {
     }
 }
 
-/// `1 band`, `9 bands`.
-#[must_use]
-pub fn counted(n: usize, what: &str) -> String {
-    match n {
-        1 => format!("1 {what}"),
-        n => format!("{n} {what}s"),
-    }
-}
-
 /// `× 1.02 ± 0.03 of its sheet`: measured over expected over all bands.
 pub(crate) fn whole(w: &WholeCable) -> String {
     let edge = |k: f64| libm::exp(w.ln_ratio + k * w.u_ln);
-    let (ratio, u) = with_doubt(w.ratio, 0.5 * (edge(2.0) - edge(-2.0)), 3);
+    let (ratio, u) = with_uncertainty(w.ratio, 0.5 * (edge(2.0) - edge(-2.0)), 3);
     format!("× {ratio} ± {u} of its sheet")
 }
 
@@ -144,15 +118,8 @@ pub(crate) fn scatters(w: &WholeCable) -> &'static str {
 
 /// `24.6 ± 0.5 dB/100 m`.
 pub(crate) fn per_100m(db_per_m: f64, u_db_per_m: f64) -> String {
-    let (v, u) = with_doubt(100.0 * db_per_m, 200.0 * u_db_per_m, 2);
+    let (v, u) = with_uncertainty(100.0 * db_per_m, 200.0 * u_db_per_m, 2);
     format!("{v} ± {u} dB/100 m")
-}
-
-/// `2m, 145.3 MHz`, or the frequency alone where the band has no name.
-#[must_use]
-pub fn band_in_words(name: &str, hz: f64) -> String {
-    let f = frequency(hz);
-    if name == f { f } else { format!("{name}, {f}") }
 }
 
 /// The ranking of a band, least loss per length first: `D < C < A = B`; pieces that cannot be
@@ -171,7 +138,7 @@ pub(crate) fn ranking(r: &SessionResult, band: usize, figures: bool) -> String {
         });
         out.push_str(&r.pieces[c.piece].name);
         if let Some(p) = c.per_length.filter(|_| figures) {
-            let (v, u) = with_doubt(100.0 * p.db_per_m, 200.0 * p.u_db_per_m, 2);
+            let (v, u) = with_uncertainty(100.0 * p.db_per_m, 200.0 * p.u_db_per_m, 2);
             out.push_str(&format!(" {v} ± {u}"));
             if !p.trusted {
                 out.push_str(" (not to be scaled up)");

@@ -102,7 +102,7 @@ pub(crate) fn execute(st: &mut State, p: ExecuteCommandParams) -> Result<Option<
             let format = a.format.as_deref().unwrap_or("json");
             let v = open(st, &a.uri)?;
             match format {
-                "json" => serde_json::to_value(v.snapshot.report())
+                "json" => serde_json::to_value(downlead_report::build::chain::report(v.snapshot))
                     .map(Some)
                     .map_err(|_| Error::internal_error()),
                 "markdown" => Ok(Some(Value::String(report(st, &a.uri, a.name.as_deref())?))),

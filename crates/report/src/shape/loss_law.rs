@@ -1,36 +1,37 @@
 //! The law `k1 √f + k2 f` through points of loss, as `bench` and `fit` put it.
 
-use downlead_ide::with_doubt;
 use downlead_physics::measure::{Clamped, FitError, LossFit};
 use downlead_quantity::frequency;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::words::figure::with_uncertainty;
+
 /// Metres in the trade's unit of length for losses.
-pub(crate) const PER: f64 = 100.0;
+pub const PER: f64 = 100.0;
 
 /// The two coefficients with their doubt.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct LossLaw {
+pub struct LossLaw {
     /// Temperature of the points, °C.
-    pub(crate) temperature_c: f64,
+    pub temperature_c: f64,
     /// dB/m per root of MHz at that temperature.
-    pub(crate) k1_db_per_m_per_sqrt_mhz: f64,
+    pub k1_db_per_m_per_sqrt_mhz: f64,
     /// Expanded uncertainty (k = 2) by the points.
-    pub(crate) k1_uncertainty_db_per_m_per_sqrt_mhz: f64,
+    pub k1_uncertainty_db_per_m_per_sqrt_mhz: f64,
     /// dB/m per MHz.
-    pub(crate) k2_db_per_m_per_mhz: f64,
+    pub k2_db_per_m_per_mhz: f64,
     /// Expanded uncertainty (k = 2) by the points.
-    pub(crate) k2_uncertainty_db_per_m_per_mhz: f64,
+    pub k2_uncertainty_db_per_m_per_mhz: f64,
     /// k1 at 20 °C.
-    pub(crate) k1_at_20c_db_per_m_per_sqrt_mhz: f64,
+    pub k1_at_20c_db_per_m_per_sqrt_mhz: f64,
     /// Correlation of the two.
-    pub(crate) correlation: f64,
+    pub correlation: f64,
 }
 
 impl LossLaw {
     /// Those of a fit.
-    pub(crate) fn of(f: &LossFit) -> LossLaw {
+    pub fn of(f: &LossFit) -> LossLaw {
         LossLaw {
             temperature_c: f.celsius,
             k1_db_per_m_per_sqrt_mhz: f.coefficients.k1,
@@ -43,7 +44,7 @@ impl LossLaw {
     }
 
     /// k1 with its doubt, in dB/100 m per root of MHz; a plain 0 where it was held there.
-    pub(crate) fn k1(&self) -> String {
+    pub fn k1(&self) -> String {
         coefficient(
             self.k1_db_per_m_per_sqrt_mhz,
             self.k1_uncertainty_db_per_m_per_sqrt_mhz,
@@ -51,7 +52,7 @@ impl LossLaw {
     }
 
     /// k2 with its doubt, in dB/100 m per MHz; a plain 0 where it was held there.
-    pub(crate) fn k2(&self) -> String {
+    pub fn k2(&self) -> String {
         coefficient(
             self.k2_db_per_m_per_mhz,
             self.k2_uncertainty_db_per_m_per_mhz,
@@ -68,12 +69,12 @@ fn coefficient(k: f64, u: f64) -> String {
 }
 
 fn per_100(k: f64, u: f64) -> String {
-    let (k, u) = with_doubt(PER * k, PER * u, 6);
+    let (k, u) = with_uncertainty(PER * k, PER * u, 6);
     format!("{k} ± {u}")
 }
 
 /// Which coefficient would have come out negative and was held at 0.
-pub(crate) fn held_at_zero(f: &LossFit) -> Option<&'static str> {
+pub fn held_at_zero(f: &LossFit) -> Option<&'static str> {
     f.clamped.map(|c| match c {
         Clamped::K1 => "k1",
         Clamped::K2 => "k2",
@@ -81,7 +82,7 @@ pub(crate) fn held_at_zero(f: &LossFit) -> Option<&'static str> {
 }
 
 /// Why there is no fit, and what to do; `point` names a point.
-pub(crate) fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
+pub fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
     match e {
         FitError::TooFew {
             frequencies,
@@ -111,7 +112,7 @@ pub(crate) fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
 }
 
 /// A frequency to advise, with two digits: nobody has a transmitter for 13.7382 MHz.
-pub(crate) fn tidy(hz: f64) -> f64 {
+pub fn tidy(hz: f64) -> f64 {
     let step = libm::pow(10.0, libm::floor(libm::log10(hz)) - 1.0);
     libm::round(hz / step) * step
 }

@@ -7,14 +7,12 @@ use downlead_station::Env;
 use downlead_station::model::{Accuracy, Meaning};
 use downlead_station::session::{LengthBy, Session};
 
-use super::shape::*;
-use crate::loss_law::{LossLaw, held_at_zero, refused};
-use crate::model::Snapshot;
+use crate::shape::bench::*;
+use crate::shape::loss_law::{LossLaw, held_at_zero, refused};
+use downlead_eval::Snapshot;
 
 /// The sessions of a snapshot, each with what it was written and computed as.
-pub(crate) fn sessions(
-    snapshot: &Snapshot,
-) -> impl Iterator<Item = (&Session, &SessionResult, &Env)> {
+pub fn sessions(snapshot: &Snapshot) -> impl Iterator<Item = (&Session, &SessionResult, &Env)> {
     snapshot.scopes().iter().flat_map(|scope| {
         scope
             .items()
@@ -27,7 +25,7 @@ pub(crate) fn sessions(
 }
 
 /// Word of a verdict.
-pub(crate) fn word(v: Verdict) -> &'static str {
+pub fn word(v: Verdict) -> &'static str {
     match v {
         Verdict::Agrees => "agrees",
         Verdict::Differs => "differs",
@@ -36,12 +34,7 @@ pub(crate) fn word(v: Verdict) -> &'static str {
 }
 
 /// A session as it is printed.
-pub(crate) fn session(
-    places: &Places<'_>,
-    s: &Session,
-    r: &SessionResult,
-    env: &Env,
-) -> SessionReport {
+pub fn session(places: &Places<'_>, s: &Session, r: &SessionResult, env: &Env) -> SessionReport {
     let (file, _, line) = places.at(r.loc);
     let mut cells: Vec<&BenchCell> = r.cells.iter().collect();
     cells.sort_by_key(|c| (c.piece, c.band));

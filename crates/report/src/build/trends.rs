@@ -2,24 +2,36 @@
 
 use downlead_physics::measure::{Direction, Trend, TrendPoint, trend};
 
-use super::shape::{DatedReport, SessionReport, TrendReport};
-use crate::svg::trend::Dated;
+use crate::shape::bench::{DatedReport, SessionReport, TrendReport};
 
 /// Sessions closer together than this say nothing of a rate by the year, days (common practice).
 const LEAST_DAYS: f64 = 60.0;
 
+/// A figure at a date.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Dated {
+    /// Date as written.
+    pub date: String,
+    /// Days from any fixed date.
+    pub days: f64,
+    /// The figure.
+    pub value: f64,
+    /// Its expanded uncertainty.
+    pub u: f64,
+}
+
 /// The ratio of a piece's loss to the expected one, day by day.
-pub(crate) struct Series {
-    pub(crate) piece: String,
-    pub(crate) cable: String,
+pub struct Series {
+    pub piece: String,
+    pub cable: String,
     /// In order of date, at least two days.
-    pub(crate) points: Vec<Dated>,
-    pub(crate) trend: Option<Trend>,
+    pub points: Vec<Dated>,
+    pub trend: Option<Trend>,
 }
 
 /// One for every piece and cable that sessions of different days have in common. Sheet and length
 /// are the same in all of them and turn no trend, so they do not count.
-pub(crate) fn series(sessions: &[SessionReport]) -> Vec<Series> {
+pub fn series(sessions: &[SessionReport]) -> Vec<Series> {
     let mut seen: Vec<(&str, &str)> = Vec::new();
     let mut out = Vec::new();
     for p in sessions.iter().flat_map(|s| &s.pieces) {
@@ -53,7 +65,7 @@ pub(crate) fn series(sessions: &[SessionReport]) -> Vec<Series> {
 }
 
 /// As it is printed.
-pub(crate) fn report(s: &Series) -> TrendReport {
+pub fn report(s: &Series) -> TrendReport {
     let t = s.trend.as_ref();
     TrendReport {
         piece: s.piece.clone(),

@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 ///
 /// # Errors
 /// None for these types; the serialiser's own error type is passed on.
-pub(crate) fn json(report: &impl Serialize) -> Result<String, serde_json::Error> {
+pub fn json(report: &impl Serialize) -> Result<String, serde_json::Error> {
     Ok(serde_json::to_string_pretty(report)? + "\n")
 }
 
@@ -16,7 +16,7 @@ pub(crate) fn json(report: &impl Serialize) -> Result<String, serde_json::Error>
 ///
 /// # Errors
 /// None for these types; the serialiser's own error type is passed on.
-pub(crate) fn schema<T: JsonSchema>() -> Result<String, serde_json::Error> {
+pub fn schema<T: JsonSchema>() -> Result<String, serde_json::Error> {
     let mut schema = schemars::schema_for!(T).to_value();
     allow_null(&mut schema);
     Ok(serde_json::to_string_pretty(&schema)? + "\n")

@@ -400,3 +400,14 @@ pub struct DiagnosticReport {
     /// Column in characters, from 1.
     pub column: u32,
 }
+
+impl NodeReport {
+    /// The part with its port: `DU1.high`.
+    #[must_use]
+    pub fn name(&self) -> String {
+        match &self.port {
+            Some(port) => format!("{}.{port}", self.part),
+            None => self.part.clone(),
+        }
+    }
+}

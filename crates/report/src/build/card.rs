@@ -6,26 +6,28 @@ use downlead_quantity::{DB_PER_RELATIVE, from_db, w_to_dbm};
 use downlead_station::Env;
 use downlead_station::model::Instrument;
 
-use super::shape::{Card, Earlier, TestPoint};
-use crate::model::{BandReport, ChainReport, NodeReport, ReadingReport, Report, StationReport};
+use crate::shape::card::{Card, Earlier, TestPoint};
+use crate::shape::chain::{
+    BandReport, ChainReport, NodeReport, ReadingReport, Report, StationReport,
+};
 
 /// The instruments of the files, and the one the command line names.
-pub(crate) struct Meters<'s> {
+pub struct Meters<'s> {
     /// What the files can see.
-    pub(crate) envs: Vec<&'s Env>,
+    pub envs: Vec<&'s Env>,
     /// Meter to be taken to the site.
-    pub(crate) with: Option<&'s str>,
+    pub with: Option<&'s str>,
 }
 
 impl Meters<'_> {
     /// An instrument by name.
-    pub(crate) fn named(&self, name: &str) -> Option<&Instrument> {
+    pub fn named(&self, name: &str) -> Option<&Instrument> {
         self.envs.iter().find_map(|e| e.instrument(name))
     }
 }
 
 /// One card for every transmit chain and band.
-pub(crate) fn cards(report: &Report, meters: &Meters<'_>) -> Vec<Card> {
+pub fn cards(report: &Report, meters: &Meters<'_>) -> Vec<Card> {
     let mut out = Vec::new();
     for station in &report.stations {
         for chain in station.chains.iter().filter(|c| c.direction == "transmit") {
@@ -75,14 +77,14 @@ fn points(band: &BandReport, meter: Option<&Instrument>, set_db: f64) -> Vec<Tes
     let parts: Vec<&NodeReport> = band.nodes.iter().filter(|n| !joins(n)).collect();
     let mut out = Vec::new();
     for (i, part) in parts.iter().enumerate() {
-        let name = crate::report::words::part(part);
+        let name = part.name();
         let next = parts.get(i + 1).filter(|n| n.branch == part.branch);
         let end = |n: &NodeReport| matches!(n.kind, "antenna" | "load");
         if end(part) {
             continue;
         }
         let at = match next {
-            Some(n) if end(n) => format!("before {}", crate::report::words::part(n)),
+            Some(n) if end(n) => format!("before {}", n.name()),
             _ => format!("after {name}"),
         };
         let here: Vec<&ReadingReport> = band

@@ -7,448 +7,448 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use crate::loss_law::LossLaw;
-use crate::model::DiagnosticReport;
+use super::chain::DiagnosticReport;
+use super::loss_law::LossLaw;
 
 /// Name and version of the JSON shape.
-pub(crate) const SCHEMA: &str = "downlead-bench/1";
+pub const SCHEMA: &str = "downlead-bench/1";
 
 /// All bench sessions of a set of files.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct BenchReport {
+pub struct BenchReport {
     /// Always `downlead-bench/1`.
-    pub(crate) schema: &'static str,
+    pub schema: &'static str,
     /// Sessions in the order of the files.
-    pub(crate) sessions: Vec<SessionReport>,
+    pub sessions: Vec<SessionReport>,
     /// Pieces that sessions of different days have in common.
-    pub(crate) trends: Vec<TrendReport>,
+    pub trends: Vec<TrendReport>,
     /// All findings, in order of place.
-    pub(crate) diagnostics: Vec<DiagnosticReport>,
+    pub diagnostics: Vec<DiagnosticReport>,
 }
 
 /// A piece over the years, by the ratio of its measured loss to the expected one.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct TrendReport {
+pub struct TrendReport {
     /// The piece.
-    pub(crate) piece: String,
+    pub piece: String,
     /// Its cable.
-    pub(crate) cable: String,
+    pub cable: String,
     /// In order of date.
-    pub(crate) points: Vec<DatedReport>,
+    pub points: Vec<DatedReport>,
     /// Slope of the straight line through them, per year of 365.25 days.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) ratio_per_year: Option<f64>,
+    pub ratio_per_year: Option<f64>,
     /// Its expanded uncertainty (95.45 %).
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) ratio_per_year_uncertainty: Option<f64>,
+    pub ratio_per_year_uncertainty: Option<f64>,
     /// `rising`, `falling`, or `cannot-tell` where neither is beyond doubt.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) direction: Option<&'static str>,
+    pub direction: Option<&'static str>,
 }
 
 /// A ratio at a date.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct DatedReport {
+pub struct DatedReport {
     /// Date as written.
-    pub(crate) date: String,
+    pub date: String,
     /// Measured over expected.
-    pub(crate) ratio: f64,
+    pub ratio: f64,
     /// Its expanded uncertainty (k = 2) by the readings, without sheet and length.
-    pub(crate) ratio_uncertainty: f64,
+    pub ratio_uncertainty: f64,
 }
 
 /// One session.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct SessionReport {
+pub struct SessionReport {
     /// Its name.
-    pub(crate) name: String,
+    pub name: String,
     /// Its title.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) title: Option<String>,
+    pub title: Option<String>,
     /// File it stands in.
-    pub(crate) file: String,
+    pub file: String,
     /// Line of its head, from 1.
-    pub(crate) line: u32,
+    pub line: u32,
     /// Date as written.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) date: Option<String>,
+    pub date: Option<String>,
     /// Who read.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) person: Option<String>,
+    pub person: Option<String>,
     /// Temperature of the bench, °C.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) temperature_c: Option<f64>,
+    pub temperature_c: Option<f64>,
     /// Instruments in the order they were used.
-    pub(crate) instruments: Vec<InstrumentReport>,
+    pub instruments: Vec<InstrumentReport>,
     /// Readings taken.
-    pub(crate) readings: usize,
+    pub readings: usize,
     /// Imported rows that could not be taken.
-    pub(crate) rows_lost: usize,
+    pub rows_lost: usize,
     /// Number of comparisons by verdict.
-    pub(crate) verdicts: VerdictCounts,
+    pub verdicts: VerdictCounts,
     /// Bands in the order they appear.
-    pub(crate) bands: Vec<BandReport>,
+    pub bands: Vec<BandReport>,
     /// Pieces in the order of the text.
-    pub(crate) pieces: Vec<PieceReport>,
+    pub pieces: Vec<PieceReport>,
     /// One a piece and band, piece by piece.
-    pub(crate) results: Vec<ResultReport>,
+    pub results: Vec<ResultReport>,
     /// SWR from forward and reflected power.
-    pub(crate) reflections: Vec<SwrReport>,
+    pub reflections: Vec<SwrReport>,
     /// What the doubt of the comparisons consists of, largest first.
-    pub(crate) doubt: Vec<DoubtReport>,
+    pub doubt: Vec<DoubtReport>,
     /// What was assumed because the text does not say it.
-    pub(crate) assumptions: Vec<String>,
+    pub assumptions: Vec<String>,
 }
 
 /// How many comparisons came to which verdict.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
-pub(crate) struct VerdictCounts {
+pub struct VerdictCounts {
     /// Agree.
-    pub(crate) agrees: usize,
+    pub agrees: usize,
     /// Differ beyond doubt.
-    pub(crate) differs: usize,
+    pub differs: usize,
     /// Cannot tell.
-    pub(crate) cannot_tell: usize,
+    pub cannot_tell: usize,
 }
 
 /// An instrument with its errors, standard (k = 1).
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct InstrumentReport {
+pub struct InstrumentReport {
     /// Its name; empty where the session names none.
-    pub(crate) name: String,
+    pub name: String,
     /// Its title.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) title: Option<String>,
+    pub title: Option<String>,
     /// Standard uncertainty of its scale, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) standard_of_reading: Option<f64>,
+    pub standard_of_reading: Option<f64>,
     /// Standard uncertainty, share of full scale.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) standard_of_full_scale: Option<f64>,
+    pub standard_of_full_scale: Option<f64>,
     /// Standard uncertainty of its scale, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) standard_db: Option<f64>,
+    pub standard_db: Option<f64>,
     /// Full scale, W.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) full_scale_w: Option<f64>,
+    pub full_scale_w: Option<f64>,
     /// Resolution, W.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) resolution_w: Option<f64>,
+    pub resolution_w: Option<f64>,
     /// Standard uncertainty of its linearity, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) standard_linearity: Option<f64>,
+    pub standard_linearity: Option<f64>,
     /// Standard deviation of one reading, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) standard_repeatability: Option<f64>,
+    pub standard_repeatability: Option<f64>,
     /// Directivity, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) directivity_db: Option<f64>,
+    pub directivity_db: Option<f64>,
     /// Calibration date as written.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) calibrated: Option<String>,
+    pub calibrated: Option<String>,
     /// Date the next calibration is due, as written.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) due: Option<String>,
+    pub due: Option<String>,
 }
 
 /// A band of a session.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct BandReport {
+pub struct BandReport {
     /// Name, or the frequency in words.
-    pub(crate) band: String,
+    pub band: String,
     /// Hz.
-    pub(crate) frequency_hz: f64,
+    pub frequency_hz: f64,
     /// Drift of the baselines over the session, percent of the power; absent without baselines.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) drift_percent: Option<f64>,
+    pub drift_percent: Option<f64>,
     /// The same per minute; absent with one baseline or without times.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) drift_percent_per_minute: Option<f64>,
+    pub drift_percent_per_minute: Option<f64>,
     /// Minutes between the first baseline and the last.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) drift_minutes: Option<f64>,
+    pub drift_minutes: Option<f64>,
     /// Scatter of three and more baselines about their line, percent.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) drift_scatter_percent: Option<f64>,
+    pub drift_scatter_percent: Option<f64>,
     /// Pieces by loss per length, least first.
-    pub(crate) ranking: Vec<RankReport>,
+    pub ranking: Vec<RankReport>,
 }
 
 /// A place in a ranking.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct RankReport {
+pub struct RankReport {
     /// Rank; pieces that cannot be told apart from their neighbour share one.
-    pub(crate) rank: usize,
+    pub rank: usize,
     /// Number of pieces that share it.
-    pub(crate) sharing: usize,
+    pub sharing: usize,
     /// The piece.
-    pub(crate) piece: String,
+    pub piece: String,
     /// Loss per length with the joins taken off, dB/m.
-    pub(crate) loss_db_per_m: f64,
+    pub loss_db_per_m: f64,
     /// Its expanded uncertainty (k = 2), dB/m.
-    pub(crate) uncertainty_db_per_m: f64,
+    pub uncertainty_db_per_m: f64,
     /// Whether the measured loss is at least five times its uncertainty: a smaller one is not to
     /// be scaled up.
-    pub(crate) trusted: bool,
+    pub trusted: bool,
 }
 
 /// A piece as a whole.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct PieceReport {
+pub struct PieceReport {
     /// Its name.
-    pub(crate) piece: String,
+    pub piece: String,
     /// Its cable; empty where none is named.
-    pub(crate) cable: String,
+    pub cable: String,
     /// Length, m.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) length_m: Option<f64>,
+    pub length_m: Option<f64>,
     /// Expanded uncertainty (k = 2), m.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) length_uncertainty_m: Option<f64>,
+    pub length_uncertainty_m: Option<f64>,
     /// Joins that come into the line with it.
-    pub(crate) joins: Vec<JoinReport>,
+    pub joins: Vec<JoinReport>,
     /// Its temperature, °C.
-    pub(crate) temperature_c: f64,
+    pub temperature_c: f64,
     /// Line, from 1.
-    pub(crate) line: u32,
+    pub line: u32,
     /// Number of its comparisons by verdict.
-    pub(crate) verdicts: VerdictCounts,
+    pub verdicts: VerdictCounts,
     /// All bands together.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) whole: Option<WholeReport>,
+    pub whole: Option<WholeReport>,
     /// Its own two coefficients.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) fit: Option<FitReport>,
+    pub fit: Option<FitReport>,
     /// Why there is no fit, and what to add.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) fit_refused: Option<String>,
+    pub fit_refused: Option<String>,
     /// Readings of its electrical length.
-    pub(crate) lengths: Vec<LengthReport>,
+    pub lengths: Vec<LengthReport>,
 }
 
 /// Joins of one kind.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct JoinReport {
+pub struct JoinReport {
     /// How many.
-    pub(crate) count: u32,
+    pub count: u32,
     /// Kind.
-    pub(crate) connector: String,
+    pub connector: String,
 }
 
 /// A piece over all its bands: weighted mean ratio of measured to expected loss.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct WholeReport {
+pub struct WholeReport {
     /// Measured over expected.
-    pub(crate) ratio: f64,
+    pub ratio: f64,
     /// Lower edge (k = 2).
-    pub(crate) ratio_low: f64,
+    pub ratio_low: f64,
     /// Upper edge (k = 2).
-    pub(crate) ratio_high: f64,
+    pub ratio_high: f64,
     /// Standard uncertainty (k = 1) of the ratio by the readings alone, without what all bands share
     /// (sheet, length).
-    pub(crate) ratio_standard_by_readings: f64,
+    pub ratio_standard_by_readings: f64,
     /// Squared deviations of the bands from that mean over their uncertainties.
-    pub(crate) chi_square: f64,
+    pub chi_square: f64,
     /// Degrees of freedom.
-    pub(crate) degrees_of_freedom: usize,
+    pub degrees_of_freedom: usize,
     /// Probability of a larger chi-square if one ratio holds on all bands.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) p: Option<f64>,
+    pub p: Option<f64>,
     /// Band furthest off.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) worst_band: Option<String>,
+    pub worst_band: Option<String>,
     /// Its difference over the expanded uncertainty of the difference.
-    pub(crate) worst_en: f64,
+    pub worst_en: f64,
     /// Bands used; on the others the loss is below its own uncertainty.
-    pub(crate) bands_used: usize,
+    pub bands_used: usize,
     /// `agrees`, `differs` or `cannot-tell`.
-    pub(crate) verdict: &'static str,
+    pub verdict: &'static str,
 }
 
 /// `k1 √f + k2 f` through the readings of a piece.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct FitReport {
+pub struct FitReport {
     /// The two coefficients.
     #[serde(flatten)]
-    pub(crate) law: LossLaw,
+    pub law: LossLaw,
     /// Relative standard uncertainty that all readings share (length).
-    pub(crate) standard_shared: f64,
+    pub standard_shared: f64,
     /// `k1` or `k2`, where that would have come out negative and was held at 0.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) held_at_zero: Option<&'static str>,
+    pub held_at_zero: Option<&'static str>,
     /// Sum of squared standardised residuals.
-    pub(crate) chi_square: f64,
+    pub chi_square: f64,
     /// Degrees of freedom.
-    pub(crate) degrees_of_freedom: usize,
+    pub degrees_of_freedom: usize,
     /// Probability of a larger chi-square.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) p: Option<f64>,
+    pub p: Option<f64>,
     /// Band with the largest residual.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) worst_band: Option<String>,
+    pub worst_band: Option<String>,
     /// That residual in standard uncertainties.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) worst_residual: Option<f64>,
+    pub worst_residual: Option<f64>,
     /// Band that does not fit.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) outlier_band: Option<String>,
+    pub outlier_band: Option<String>,
     /// A frequency to read at too, Hz, where the set is weak.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) add_frequency_hz: Option<f64>,
+    pub add_frequency_hz: Option<f64>,
     /// Lowest frequency, Hz.
-    pub(crate) lowest_hz: f64,
+    pub lowest_hz: f64,
     /// Highest frequency, Hz.
-    pub(crate) highest_hz: f64,
+    pub highest_hz: f64,
 }
 
 /// An electrical length against the tape.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct LengthReport {
+pub struct LengthReport {
     /// `resonance`, `delay` or `phase`.
-    pub(crate) by: &'static str,
+    pub by: &'static str,
     /// Length by its waves, m.
-    pub(crate) length_m: f64,
+    pub length_m: f64,
     /// Expanded uncertainty (k = 2), m.
-    pub(crate) uncertainty_m: f64,
+    pub uncertainty_m: f64,
     /// That less the tape's, m.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) difference_m: Option<f64>,
+    pub difference_m: Option<f64>,
     /// Expanded uncertainty (k = 2) of the difference, m.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) difference_uncertainty_m: Option<f64>,
+    pub difference_uncertainty_m: Option<f64>,
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) verdict: Option<&'static str>,
+    pub verdict: Option<&'static str>,
     /// Velocity factor with which both lengths are equal.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) velocity_factor: Option<f64>,
+    pub velocity_factor: Option<f64>,
     /// Expanded uncertainty (k = 2) of that.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) velocity_factor_uncertainty: Option<f64>,
+    pub velocity_factor_uncertainty: Option<f64>,
     /// Line, from 1.
-    pub(crate) line: u32,
+    pub line: u32,
 }
 
 /// A piece on a band.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct ResultReport {
+pub struct ResultReport {
     /// The piece.
-    pub(crate) piece: String,
+    pub piece: String,
     /// Band name, or the frequency in words.
-    pub(crate) band: String,
+    pub band: String,
     /// Hz.
-    pub(crate) frequency_hz: f64,
+    pub frequency_hz: f64,
     /// How the loss was found.
-    pub(crate) method: &'static str,
+    pub method: &'static str,
     /// Readings of the piece.
-    pub(crate) readings: usize,
+    pub readings: usize,
     /// Measured loss, dB.
-    pub(crate) loss_db: f64,
+    pub loss_db: f64,
     /// Its expanded uncertainty, dB.
-    pub(crate) loss_uncertainty_db: f64,
+    pub loss_uncertainty_db: f64,
     /// Coverage factor of that.
-    pub(crate) loss_coverage: f64,
+    pub loss_coverage: f64,
     /// Lower edge of the loss, dB.
-    pub(crate) loss_low_db: f64,
+    pub loss_low_db: f64,
     /// Upper edge of the loss, dB; null where the reading may have been nothing.
-    pub(crate) loss_high_db: f64,
+    pub loss_high_db: f64,
     /// Share of the power that comes through, percent.
-    pub(crate) through_percent: f64,
+    pub through_percent: f64,
     /// Loss against the first baseline, drift not taken out, dB.
-    pub(crate) uncorrected_loss_db: f64,
+    pub uncorrected_loss_db: f64,
     /// Expected loss, cable and joins, dB; absent where the cable is not known.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) expected_db: Option<f64>,
+    pub expected_db: Option<f64>,
     /// Its expanded uncertainty (k = 2), dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) expected_uncertainty_db: Option<f64>,
+    pub expected_uncertainty_db: Option<f64>,
     /// The joins' part of the expected loss, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) joins_db: Option<f64>,
+    pub joins_db: Option<f64>,
     /// Measured less expected, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) difference_db: Option<f64>,
+    pub difference_db: Option<f64>,
     /// Expanded uncertainty of the difference, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) uncertainty_db: Option<f64>,
+    pub uncertainty_db: Option<f64>,
     /// Difference over that.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) en: Option<f64>,
+    pub en: Option<f64>,
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) verdict: Option<&'static str>,
+    pub verdict: Option<&'static str>,
     /// Cannot tell: by what factor the doubt of the measurement must shrink; absent where no
     /// meter helps, the expectation being too loose.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) better_meter_factor: Option<f64>,
+    pub better_meter_factor: Option<f64>,
     /// Cannot tell: how long the piece must be, m; absent where no length helps.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) longer_piece_m: Option<f64>,
+    pub longer_piece_m: Option<f64>,
     /// Measured loss per length, joins taken off, dB/m.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) loss_db_per_m: Option<f64>,
+    pub loss_db_per_m: Option<f64>,
     /// Its expanded uncertainty (k = 2), dB/m.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) loss_uncertainty_db_per_m: Option<f64>,
+    pub loss_uncertainty_db_per_m: Option<f64>,
     /// Whether the loss is at least five times its uncertainty.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) trusted: Option<bool>,
+    pub trusted: Option<bool>,
     /// Half the return loss with the end open less that with it shorted, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) half_difference_db: Option<f64>,
+    pub half_difference_db: Option<f64>,
     /// What the doubt of the comparison consists of, largest first.
-    pub(crate) budget: Vec<CauseReport>,
+    pub budget: Vec<CauseReport>,
 }
 
 /// A contribution to a doubt.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct CauseReport {
+pub struct CauseReport {
     /// The cause.
-    pub(crate) cause: String,
+    pub cause: String,
     /// Its standard uncertainty (k = 1), dB.
-    pub(crate) standard_db: f64,
+    pub standard_db: f64,
 }
 
 /// A contribution over all comparisons of a session.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct DoubtReport {
+pub struct DoubtReport {
     /// The cause.
-    pub(crate) cause: String,
+    pub cause: String,
     /// Smallest standard uncertainty (k = 1), dB.
-    pub(crate) smallest_standard_db: f64,
+    pub smallest_standard_db: f64,
     /// Largest standard uncertainty (k = 1), dB.
-    pub(crate) largest_standard_db: f64,
+    pub largest_standard_db: f64,
     /// Its share of the variance of all comparisons, 0 to 1.
-    pub(crate) share: f64,
+    pub share: f64,
 }
 
 /// SWR from forward and reflected power.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub(crate) struct SwrReport {
+pub struct SwrReport {
     /// What was in the line: `baseline`, `through`, …
-    pub(crate) reading: &'static str,
+    pub reading: &'static str,
     /// The piece.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) piece: Option<String>,
+    pub piece: Option<String>,
     /// Band name, or the frequency in words.
-    pub(crate) band: String,
+    pub band: String,
     /// Hz.
-    pub(crate) frequency_hz: f64,
+    pub frequency_hz: f64,
     /// SWR.
-    pub(crate) swr: f64,
+    pub swr: f64,
     /// Least it can be with the meter's errors (worst case).
-    pub(crate) swr_low: f64,
+    pub swr_low: f64,
     /// Most it can be; null where it has no end.
-    pub(crate) swr_high: f64,
+    pub swr_high: f64,
     /// Decimals that mean something; absent where only a bound is known.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) decimals: Option<usize>,
+    pub decimals: Option<usize>,
     /// Line of the reading, from 1; of an imported one that of its `readings` line.
-    pub(crate) line: u32,
+    pub line: u32,
     /// File it was imported from.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) imported_from: Option<String>,
+    pub imported_from: Option<String>,
     /// Line in that file, from 1.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub(crate) imported_line: Option<u64>,
+    pub imported_line: Option<u64>,
 }

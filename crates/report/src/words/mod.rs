@@ -1,0 +1,3 @@
+//! One vocabulary for everything that is printed.
+
+pub mod figure;
