@@ -2,7 +2,6 @@
 
 mod args;
 mod bench;
-mod card;
 mod command;
 mod draw;
 mod files;
@@ -15,7 +14,6 @@ mod plot;
 mod report;
 mod svg;
 mod ui;
-mod verify;
 mod write;
 
 use std::io::Write;

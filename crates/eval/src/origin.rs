@@ -98,10 +98,19 @@ pub fn cause_words(
     words: &str,
     name: &CauseName,
 ) -> String {
+    match cause_name(places, parts, name) {
+        n if n.is_empty() => words.to_owned(),
+        n => format!("{words} {n}"),
+    }
+}
+
+/// Name of the part or definition a cause belongs to; empty if there is none.
+#[must_use]
+pub fn cause_name(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, name: &CauseName) -> String {
     match name {
-        CauseName::At(l) => format!("{words} {}", owner(places, parts, *l)),
-        CauseName::Named(n) => format!("{words} {n}"),
-        CauseName::None => words.to_owned(),
+        CauseName::At(l) => owner(places, parts, *l),
+        CauseName::Named(n) => n.to_string(),
+        CauseName::None => String::new(),
     }
 }
 

@@ -342,7 +342,7 @@ fn effects(text: &str) -> Result<Effects, String> {
         .diagnostics
         .iter()
         .filter(|d| {
-            d.severity == "error"
+            d.severity.name() == "error"
                 && !["limit-not-met", "expectation-missed", "reading-contradicts"].contains(&d.code)
         })
         .map(|d| format!("{}: {}", d.code, d.message))

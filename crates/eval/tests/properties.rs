@@ -6,6 +6,7 @@ mod common;
 use common::{bands, load, report, without_lines};
 use downlead_report::Reports as _;
 use downlead_report::shape::chain::BandReport;
+use downlead_report::shape::word::PowerMode;
 use downlead_testkit::{AntennaPlan, ChainPlan, Length, PartPlan, Plan, Rng, plan};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, RngSeed};
@@ -115,7 +116,7 @@ proptest! {
             let heat: f64 = b.nodes.iter().filter_map(|n| n.heat_w).sum();
             let net = b.nodes[0].power_w.unwrap_or(0.0);
             let antenna = b.antenna_w.unwrap_or(0.0);
-            prop_assert!(heat + antenna <= net * (1.0 + 1e-6) + 1e-9 || b.power_mode == "tuner", "{heat} + {antenna} of {net}\n{text}");
+            prop_assert!(heat + antenna <= net * (1.0 + 1e-6) + 1e-9 || b.power_mode == PowerMode::Tuner, "{heat} + {antenna} of {net}\n{text}");
         }
     }
 

@@ -4,7 +4,10 @@
 //! Everything is a function of its arguments: width, characters and the names of files are given.
 
 pub mod build;
+pub mod document;
+pub mod page;
 pub mod shape;
+pub mod sheet;
 pub mod words;
 pub mod write;
 

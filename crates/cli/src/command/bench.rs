@@ -5,9 +5,10 @@ use std::ops::ControlFlow;
 
 use downlead_base::Severity;
 use downlead_eval::Places;
+use downlead_report::{page, sheet};
 
 use super::judged;
-use super::printed::{Forms, begin, beside, print, write_plots};
+use super::printed::{Forms, begin, beside, holds_findings, print, write_plots};
 use crate::args::{BenchArgs, BenchTable, ReportFormat};
 use crate::bench;
 use crate::ui::{Outcome, Ui};
@@ -34,7 +35,7 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
             if args.plot.is_some() {
                 plots.extend(bench::plots::of_session(s, r, env, &one));
             }
-            if args.format == ReportFormat::Text {
+            if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
                 one.file.insert_str(0, &group.prefix);
             }
             all.sessions.push(one);
@@ -53,13 +54,11 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
         outcome = outcome.max(write_plots(folder, &plots, ui));
     }
     let forms = Forms {
-        text: bench::text,
-        markdown: bench::markdown,
-        csv: &|all| bench::csv(all, args.table),
+        page: &|all| page::bench::page(all, holds_findings(args.format)),
+        csv: &|all| sheet::bench(all, args.table.into()),
     };
     print(&all, args.format, &forms, ui)?;
-    // JSON and Markdown carry the findings themselves
-    if matches!(args.format, ReportFormat::Text | ReportFormat::Csv) {
+    if !holds_findings(args.format) {
         beside(&loaded.findings, Severity::Warning, ui);
     }
     let undecided = args.strict

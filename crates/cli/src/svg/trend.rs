@@ -13,7 +13,7 @@ const RIGHT: f64 = 690.0;
 const TOP: f64 = 58.0;
 const BOTTOM: f64 = 318.0;
 
-/// The figures in order of date; the line and its doubt where there is a trend. `words` names the
+/// The figures in order of date; the line and its uncertainty where there is a trend. `words` names the
 /// figure with its unit, `unit` is that of its slope a year, `key` says what the bars are.
 pub(crate) fn picture(
     title: &str,
@@ -103,15 +103,16 @@ fn line(p: &mut Picture, t: &Trend, x: &Axis, y: &Axis) {
 
 /// The slope in words.
 pub(crate) fn slope(t: &Trend, unit: &str) -> String {
-    let (v, u) = crate::bench::words::with_uncertainty(t.per_year, t.k * t.u_per_year, 4);
+    let (v, u) =
+        downlead_report::words::figure::with_uncertainty(t.per_year, t.k * t.u_per_year, 4);
     let sign = if v.starts_with('-') { "" } else { "+" };
     let means = match t.direction {
-        Direction::Rising => "rising, beyond doubt",
-        Direction::Falling => "falling, beyond doubt",
-        Direction::NotBeyondDoubt => "neither rising nor falling beyond doubt",
+        Direction::Rising => "rising",
+        Direction::Falling => "falling",
+        Direction::NotBeyondDoubt => "steady within the uncertainty",
     };
     let widened = if t.widened {
-        "; scatters more than its doubt explains"
+        "; scatters more than its uncertainty explains"
     } else {
         ""
     };
@@ -127,7 +128,7 @@ fn described(words: &str, unit: &str, points: &[Dated], trend: Option<&Trend>) -
     let all: Vec<String> = points
         .iter()
         .map(|d| {
-            let (v, u) = crate::bench::words::with_uncertainty(d.value, d.u, 4);
+            let (v, u) = downlead_report::words::figure::with_uncertainty(d.value, d.u, 4);
             format!("{}: {v} ± {u}", d.date)
         })
         .collect();

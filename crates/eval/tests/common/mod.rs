@@ -28,7 +28,7 @@ pub fn report(text: &str) -> Report {
         .diagnostics
         .iter()
         .filter(|d| {
-            d.severity == "error"
+            d.severity.name() == "error"
                 && !["limit-not-met", "rating-exceeded", "voltage-exceeded"].contains(&d.code)
         })
         .collect();

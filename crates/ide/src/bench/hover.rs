@@ -99,7 +99,7 @@ pub(crate) fn session_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, offs
         "{} on {}{lost}: {}",
         counted(r.readings, "reading"),
         counted(r.bands.len(), "band"),
-        words::Counts::of(r.cells.iter()).words()
+        downlead_report::build::bench::counts(r.cells.iter()).words()
     ));
     let rows: Vec<Vec<String>> = (0..r.bands.len())
         .filter(|b| r.bands[*b].ranking.len() > 1)

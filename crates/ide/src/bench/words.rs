@@ -1,14 +1,12 @@
 //! Figures and verdicts of a bench session in words.
 
 use downlead_eval::bench::result::{BenchCell, SessionResult};
-use downlead_eval::bench::{source_words, verdict_word};
-use downlead_eval::result::measure::{SwrReading, Verdict, WholeCable};
+use downlead_eval::result::measure::{SwrReading, WholeCable};
 use downlead_quantity::{db, decibel_signed};
+use downlead_report::words::verdict;
 
 use downlead_report::words::figure::with_uncertainty;
 pub(crate) use downlead_report::words::figure::{band_in_words, counted};
-
-use crate::status::Status;
 
 /// `+0.03 dB ± 0.10 dB: agrees`; the loss's own doubt where nothing is expected.
 pub(crate) fn judged(c: &BenchCell) -> String {
@@ -17,7 +15,7 @@ pub(crate) fn judged(c: &BenchCell) -> String {
             "{} ± {}: {}",
             decibel_signed(x.difference_db),
             db(x.expanded_db),
-            verdict_word(x.verdict)
+            verdict::reading(x.verdict)
         ),
         None => format!("± {}, nothing to compare with", db(c.measured.expanded_db)),
     }
@@ -35,68 +33,6 @@ pub(crate) fn swr(s: &SwrReading) -> String {
     match s.decimals {
         Some(d) => format!("SWR {}", shown(s.swr, d)),
         None => format!("SWR above {}", shown(s.low, 1)),
-    }
-}
-
-/// How many comparisons came to which verdict.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) struct Counts {
-    pub(crate) agrees: usize,
-    pub(crate) differs: usize,
-    pub(crate) cannot: usize,
-}
-
-impl Counts {
-    pub(crate) fn of<'c>(cells: impl Iterator<Item = &'c BenchCell>) -> Counts {
-        let mut n = Counts::default();
-        cells.for_each(|c| n.add(c));
-        n
-    }
-
-    pub(crate) fn add(&mut self, c: &BenchCell) {
-        match c.comparison.as_ref().map(|x| x.verdict) {
-            Some(Verdict::Agrees) => self.agrees += 1,
-            Some(Verdict::Differs) => self.differs += 1,
-            Some(Verdict::CannotTell) => self.cannot += 1,
-            None => {}
-        }
-    }
-
-    pub(crate) fn all(self) -> usize {
-        self.agrees + self.differs + self.cannot
-    }
-
-    /// The worst of them; none if nothing was compared.
-    pub(crate) fn worst(self) -> Option<Status> {
-        [
-            (self.differs, Status::Bad),
-            (self.cannot, Status::Doubtful),
-            (self.agrees, Status::Good),
-        ]
-        .into_iter()
-        .find_map(|(n, status)| (n > 0).then_some(status))
-    }
-
-    /// `24 agree, 6 differ, 6 cannot tell`.
-    pub(crate) fn words(self) -> String {
-        let verb = |n: usize, one: &str, many: &str| match n {
-            0 => None,
-            1 => Some(format!("1 {one}")),
-            n => Some(format!("{n} {many}")),
-        };
-        let parts: Vec<String> = [
-            verb(self.agrees, "agrees", "agree"),
-            verb(self.differs, "differs", "differ"),
-            verb(self.cannot, "cannot tell", "cannot tell"),
-        ]
-        .into_iter()
-        .flatten()
-        .collect();
-        if parts.is_empty() {
-            "nothing compared".to_owned()
-        } else {
-            parts.join(", ")
-        }
     }
 }
 
@@ -157,40 +93,4 @@ pub(crate) fn telling_band(r: &SessionResult) -> Option<usize> {
             let (x, y) = (&r.bands[*a], &r.bands[*b]);
             (x.ranking.len().cmp(&y.ranking.len())).then(x.hz.total_cmp(&y.hz))
         })
-}
-
-/// What the doubt of all comparisons consists of: cause and its share of the variance, largest
-/// first.
-pub(crate) fn causes(r: &SessionResult) -> Vec<(String, f64)> {
-    let mut sums: Vec<(String, f64)> = Vec::new();
-    let mut total = 0.0;
-    let mut add = |cause: &str, u: f64| {
-        if u == 0.0 {
-            return;
-        }
-        total += u * u;
-        match sums.iter_mut().find(|s| s.0 == cause) {
-            Some(s) => s.1 += u * u,
-            None => sums.push((cause.to_owned(), u * u)),
-        }
-    };
-    for c in r.cells.iter().filter(|c| c.comparison.is_some()) {
-        for t in &c.budget {
-            let words = source_words(t.source, &r.meters);
-            match words.strip_suffix("a reading") {
-                Some(w) => add(&format!("{w}the readings"), t.u_db),
-                None => add(&words, t.u_db),
-            }
-        }
-        if let Some(e) = c.expected {
-            let cable = (e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0);
-            add("the sheets of the cables", libm::sqrt(cable));
-            add("the joins", e.u_joins_db);
-        }
-    }
-    if total > 0.0 {
-        sums.iter_mut().for_each(|s| s.1 /= total);
-    }
-    sums.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
-    sums
 }

@@ -9,6 +9,7 @@ use downlead_station::session::{LengthBy, Session};
 
 use crate::shape::bench::*;
 use crate::shape::loss_law::{LossLaw, held_at_zero, refused};
+use crate::shape::word::{LengthFrom, Word};
 use downlead_eval::Snapshot;
 
 /// The sessions of a snapshot, each with what it was written and computed as.
@@ -22,15 +23,6 @@ pub fn sessions(snapshot: &Snapshot) -> impl Iterator<Item = (&Session, &Session
                 _ => None,
             })
     })
-}
-
-/// Word of a verdict.
-pub fn word(v: Verdict) -> &'static str {
-    match v {
-        Verdict::Agrees => "agrees",
-        Verdict::Differs => "differs",
-        Verdict::CannotTell => "cannot-tell",
-    }
 }
 
 /// A session as it is printed.
@@ -56,21 +48,16 @@ pub fn session(places: &Places<'_>, s: &Session, r: &SessionResult, env: &Env) -
             .collect(),
         results: cells.iter().map(|c| result(r, c)).collect(),
         reflections: reflections(places, r),
-        doubt: doubt(r),
+        doubt: contributions(r),
         assumptions: r.assumptions(places),
     }
 }
 
-fn counts<'c>(cells: impl Iterator<Item = &'c BenchCell>) -> VerdictCounts {
-    let mut n = VerdictCounts::default();
-    for c in cells.filter_map(|c| c.comparison.as_ref()) {
-        match c.verdict {
-            Verdict::Agrees => n.agrees += 1,
-            Verdict::Differs => n.differs += 1,
-            Verdict::CannotTell => n.cannot_tell += 1,
-        }
-    }
-    n
+/// Comparisons by verdict.
+#[must_use]
+pub fn counts<'c>(cells: impl Iterator<Item = &'c BenchCell>) -> VerdictCounts {
+    let compared = cells.filter_map(|c| c.comparison.as_ref());
+    VerdictCounts::of(compared.map(|x| x.verdict.into()))
 }
 
 fn instrument(name: &str, env: &Env) -> InstrumentReport {
@@ -191,7 +178,7 @@ fn whole(p: &BenchPiece, r: &SessionResult) -> Option<WholeReport> {
             .map(|c| r.bands[c.band].band.to_string()),
         worst_en: w.worst_en,
         bands_used: w.used,
-        verdict: word(w.verdict),
+        verdict: w.verdict.into(),
     })
 }
 
@@ -220,15 +207,15 @@ fn lengths(places: &Places<'_>, s: &Session, p: &BenchPiece) -> Vec<LengthReport
         .iter()
         .map(|(loc, length, tape)| LengthReport {
             by: match s.lengths.iter().find(|l| l.loc == *loc).map(|l| l.by) {
-                Some(LengthBy::Delay(_)) => "delay",
-                Some(LengthBy::Phase(_)) => "phase",
-                Some(LengthBy::Resonance(_)) | None => "resonance",
+                Some(LengthBy::Delay(_)) => LengthFrom::Delay,
+                Some(LengthBy::Phase(_)) => LengthFrom::Phase,
+                Some(LengthBy::Resonance(_)) | None => LengthFrom::Resonance,
             },
             length_m: length.metres,
             uncertainty_m: 2.0 * length.u_metres,
             difference_m: tape.as_ref().map(|t| t.difference_m),
             difference_uncertainty_m: tape.as_ref().map(|t| t.expanded_m),
-            verdict: tape.as_ref().map(|t| word(t.verdict)),
+            verdict: tape.as_ref().map(|t| t.verdict.into()),
             velocity_factor: tape.as_ref().map(|t| t.velocity_factor),
             velocity_factor_uncertainty: tape.as_ref().map(|t| 2.0 * t.u_velocity_factor),
             line: places.line(*loc),
@@ -259,7 +246,7 @@ fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
         difference_db: x.map(|x| x.difference_db),
         uncertainty_db: x.map(|x| x.expanded_db),
         en: x.map(|x| x.en),
-        verdict: x.map(|x| word(x.verdict)),
+        verdict: x.map(|x| x.verdict.into()),
         better_meter_factor: x.filter(|_| cannot).and_then(|x| x.meter_factor),
         longer_piece_m: c
             .length_factor
@@ -273,72 +260,120 @@ fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
     }
 }
 
-/// The doubt of a comparison by kind of cause.
-fn budget(r: &SessionResult, c: &BenchCell) -> Vec<CauseReport> {
-    let mut sums: Vec<(String, f64)> = Vec::new();
-    let mut add = |cause: String, u: f64| match sums.iter_mut().find(|s| s.0 == cause) {
-        Some(s) => s.1 = libm::hypot(s.1, u),
-        None => sums.push((cause, u)),
+/// A kind of cause of the uncertainty of a comparison; meters by their place in the session.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Kind {
+    Scale(usize),
+    FullScale(usize),
+    Linearity,
+    Repeatability,
+    Resolution,
+    Drift,
+    Mismatch,
+    Adapters,
+    OneEnd,
+    Directivity,
+    Other,
+    Sheet,
+    Joins,
+}
+
+impl Kind {
+    fn of(source: Source) -> Kind {
+        match source {
+            Source::Scale(m) => Kind::Scale(m),
+            Source::Offset(m) => Kind::FullScale(m),
+            Source::Linearity(_) => Kind::Linearity,
+            Source::Repeatability(_) => Kind::Repeatability,
+            Source::Resolution(_) => Kind::Resolution,
+            Source::Drift(_) => Kind::Drift,
+            Source::Mismatch(_) => Kind::Mismatch,
+            Source::Adapter(_) => Kind::Adapters,
+            Source::Other(0) => Kind::OneEnd,
+            Source::Other(1) => Kind::Directivity,
+            Source::Other(_) => Kind::Other,
+        }
+    }
+
+    fn words(self, meters: &[Box<str>]) -> String {
+        let meter = |i: usize| match meters.get(i).map(|n| &**n) {
+            Some("") | None => "the meter".to_owned(),
+            Some(n) => n.to_owned(),
+        };
+        let plain = match self {
+            Kind::Scale(m) => return format!("scale of {}", meter(m)),
+            Kind::FullScale(m) => return format!("full-scale error of {}", meter(m)),
+            Kind::Linearity => "linearity",
+            Kind::Repeatability => "repeatability",
+            Kind::Resolution => "resolution",
+            Kind::Drift => "drift between baselines",
+            Kind::Mismatch => "mismatch of the bench",
+            Kind::Adapters => "adapters",
+            Kind::OneEnd => "one end only",
+            Kind::Directivity => "directivity",
+            Kind::Other => "other",
+            Kind::Sheet => "the cable's sheet",
+            Kind::Joins => "the joins",
+        };
+        plain.to_owned()
+    }
+}
+
+/// The uncertainty of a comparison by kind of cause: words and standard uncertainty, dB.
+fn causes(r: &SessionResult, c: &BenchCell) -> Vec<(Kind, String, f64)> {
+    let mut sums: Vec<(Kind, String, f64)> = Vec::new();
+    let mut add = |kind: Kind, u: f64| match sums.iter_mut().find(|s| s.0 == kind) {
+        Some(s) => s.2 = libm::hypot(s.2, u),
+        None => sums.push((kind, kind.words(&r.meters), u)),
     };
     for t in &c.budget {
-        add(cause(t.source, &r.meters), t.u_db.abs());
+        add(Kind::of(t.source), t.u_db.abs());
     }
     if let Some(e) = c.expected {
         let cable = libm::sqrt((e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0));
-        add("the cable's sheet".to_owned(), cable);
-        add("the joins".to_owned(), e.u_joins_db);
+        add(Kind::Sheet, cable);
+        add(Kind::Joins, e.u_joins_db);
     }
-    sums.retain(|s| s.1 > 0.0);
-    sums.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
-    sums.into_iter()
-        .map(|(cause, standard_db)| CauseReport { cause, standard_db })
+    sums.retain(|s| s.2 > 0.0);
+    sums.sort_by(|a, b| b.2.total_cmp(&a.2).then(a.1.cmp(&b.1)));
+    sums
+}
+
+fn budget(r: &SessionResult, c: &BenchCell) -> Vec<CauseReport> {
+    causes(r, c)
+        .into_iter()
+        .map(|(_, cause, standard_db)| CauseReport { cause, standard_db })
         .collect()
 }
 
-/// A source of doubt in words; meters by number.
-fn cause(source: Source, meters: &[Box<str>]) -> String {
-    let meter = |i: usize| match meters.get(i).map(|n| &**n) {
-        Some("") | None => "the meter".to_owned(),
-        Some(n) => n.to_owned(),
-    };
-    match source {
-        Source::Scale(m) => format!("scale of {}", meter(m)),
-        Source::Offset(m) => format!("full-scale error of {}", meter(m)),
-        Source::Linearity(_) => "linearity".to_owned(),
-        Source::Repeatability(_) => "repeatability".to_owned(),
-        Source::Resolution(_) => "resolution".to_owned(),
-        Source::Drift(_) => "drift between baselines".to_owned(),
-        Source::Mismatch(_) => "mismatch of the bench".to_owned(),
-        Source::Adapter(_) => "adapters".to_owned(),
-        Source::Other(0) => "one end only".to_owned(),
-        Source::Other(1) => "directivity".to_owned(),
-        Source::Other(_) => "other".to_owned(),
-    }
-}
-
-/// The doubt over all comparisons by kind of cause.
-fn doubt(r: &SessionResult) -> Vec<DoubtReport> {
-    let mut all: Vec<DoubtReport> = Vec::new();
+/// The uncertainty over all comparisons by kind of cause, largest first.
+#[must_use]
+pub fn contributions(r: &SessionResult) -> Vec<DoubtReport> {
+    let mut all: Vec<(Kind, DoubtReport)> = Vec::new();
     let mut total = 0.0;
     for c in &r.cells {
-        for CauseReport { cause, standard_db } in budget(r, c) {
+        for (kind, cause, standard_db) in causes(r, c) {
             let variance = standard_db * standard_db;
             total += variance;
-            match all.iter_mut().find(|d| d.cause == cause) {
-                Some(d) => {
+            match all.iter_mut().find(|d| d.0 == kind) {
+                Some((_, d)) => {
                     d.smallest_standard_db = d.smallest_standard_db.min(standard_db);
                     d.largest_standard_db = d.largest_standard_db.max(standard_db);
                     d.share += variance;
                 }
-                None => all.push(DoubtReport {
-                    cause,
-                    smallest_standard_db: standard_db,
-                    largest_standard_db: standard_db,
-                    share: variance,
-                }),
+                None => all.push((
+                    kind,
+                    DoubtReport {
+                        cause,
+                        smallest_standard_db: standard_db,
+                        largest_standard_db: standard_db,
+                        share: variance,
+                    },
+                )),
             }
         }
     }
+    let mut all: Vec<DoubtReport> = all.into_iter().map(|d| d.1).collect();
     all.iter_mut().for_each(|d| d.share /= total);
     all.sort_by(|a, b| b.share.total_cmp(&a.share).then(a.cause.cmp(&b.cause)));
     all
@@ -348,7 +383,7 @@ fn reflections(places: &Places<'_>, r: &SessionResult) -> Vec<SwrReport> {
     r.swrs
         .iter()
         .map(|s| SwrReport {
-            reading: s.kind.word(),
+            reading: Word(s.kind),
             piece: s.piece.map(|p| r.pieces[p].name.to_string()),
             band: r.bands[s.band].band.to_string(),
             frequency_hz: r.bands[s.band].hz,

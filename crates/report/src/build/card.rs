@@ -1,15 +1,17 @@
 //! From the report to cards.
 
 use downlead_eval::instrument::{between_readings_db, meter_of};
+use downlead_eval::result::Doubted;
 use downlead_physics::measure::Meter;
 use downlead_quantity::{DB_PER_RELATIVE, from_db, w_to_dbm};
 use downlead_station::Env;
-use downlead_station::model::Instrument;
+use downlead_station::model::{Direction, Instrument, PartKind};
 
 use crate::shape::card::{Card, Earlier, TestPoint};
 use crate::shape::chain::{
     BandReport, ChainReport, NodeReport, ReadingReport, Report, StationReport,
 };
+use crate::shape::word::Wave;
 
 /// The instruments of the files, and the one the command line names.
 pub struct Meters<'s> {
@@ -30,7 +32,11 @@ impl Meters<'_> {
 pub fn cards(report: &Report, meters: &Meters<'_>) -> Vec<Card> {
     let mut out = Vec::new();
     for station in &report.stations {
-        for chain in station.chains.iter().filter(|c| c.direction == "transmit") {
+        for chain in station
+            .chains
+            .iter()
+            .filter(|c| c.direction == Direction::Transmit)
+        {
             out.extend(chain.bands.iter().map(|b| card(station, chain, b, meters)));
         }
     }
@@ -46,11 +52,13 @@ fn card(
     let read_with = band.readings.iter().find_map(|r| r.instrument.as_deref());
     let meter = meters.with.or(read_with).and_then(|n| meters.named(n));
     // a meter that also set the transmitter errs alike at both, and that much of it cancels
-    let scale = meter.map(|m| format!("scale of instrument {}", m.name.text));
     let set_db = band
         .budget
         .iter()
-        .find(|b| Some(&b.cause) == scale.as_ref())
+        .find(|b| {
+            b.cause.kind == Doubted::Instrument
+                && meter.is_some_and(|m| *m.name.text == *b.cause.name)
+        })
         .map_or(0.0, |b| b.standard_db);
     Card {
         station: station.name.clone(),
@@ -70,7 +78,7 @@ fn card(
 
 /// What is no place of its own: a join belongs to the gap it is in.
 fn joins(node: &NodeReport) -> bool {
-    matches!(node.kind, "join" | "connector")
+    node.kind.is_join() || node.kind.is(PartKind::Connector)
 }
 
 fn points(band: &BandReport, meter: Option<&Instrument>, set_db: f64) -> Vec<TestPoint> {
@@ -79,7 +87,7 @@ fn points(band: &BandReport, meter: Option<&Instrument>, set_db: f64) -> Vec<Tes
     for (i, part) in parts.iter().enumerate() {
         let name = part.name();
         let next = parts.get(i + 1).filter(|n| n.branch == part.branch);
-        let end = |n: &NodeReport| matches!(n.kind, "antenna" | "load");
+        let end = |n: &NodeReport| n.kind.is(PartKind::Antenna) || n.kind.is(PartKind::Load);
         if end(part) {
             continue;
         }
@@ -123,7 +131,7 @@ fn point(
 ) -> TestPoint {
     // where the text reads, its own figures hold: the joins up to there are in them
     let own = here.iter().find(|r| {
-        r.quantity == "forward"
+        r.quantity == Wave::Forward
             && meter.is_none_or(|m| r.instrument.as_deref() == Some(&*m.name.text))
     });
     let (watts, u) = match own {

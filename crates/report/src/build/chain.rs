@@ -6,13 +6,14 @@ use downlead_eval::result::{
 };
 use downlead_eval::{Places, Scope, Snapshot, origin};
 use downlead_quantity::{from_db, w_to_dbm};
-use downlead_station::model::{Meaning, Node, Part};
+use downlead_station::model::{Meaning, Node, Part, ReadPower};
 use rustc_hash::FxHashMap;
 
 use crate::shape::chain::{
     BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, LogReport, LogRowReport,
     NodeReport, ReadingReport, Report, SCHEMA, StationReport, TapReport, TrendReport, WetReport,
 };
+use crate::shape::word::{Cause, Point, PowerMode, Slope, Wave, Word};
 
 fn limit_source(meaning: &Meaning, loc: Loc) -> Option<Box<str>> {
     match meaning.node(loc)? {
@@ -33,33 +34,11 @@ fn number(v: f64) -> f64 {
 #[must_use]
 pub fn report(s: &Snapshot) -> Report {
     let places = Places::new(s);
-    let mut stations = Vec::new();
-    for scope in s.scopes() {
-        let mut loose = StationReport {
-            name: String::new(),
-            title: None,
-            chains: Vec::new(),
-        };
-        for (_, low, result) in scope.items() {
-            let chains = || {
-                result
-                    .chains
-                    .iter()
-                    .map(|c| chain(&places, scope, &low.meaning, c))
-            };
-            match &low.meaning {
-                Meaning::Station(st) => stations.push(StationReport {
-                    name: st.name.text.to_string(),
-                    title: st.title.as_ref().map(ToString::to_string),
-                    chains: chains().collect(),
-                }),
-                _ => loose.chains.extend(chains()),
-            }
-        }
-        if !loose.chains.is_empty() {
-            stations.push(loose);
-        }
-    }
+    let stations = s
+        .scopes()
+        .iter()
+        .flat_map(|scope| stations(&places, scope, &|_, _| true))
+        .collect();
     let diagnostics = s
         .diagnostics()
         .into_iter()
@@ -67,7 +46,7 @@ pub fn report(s: &Snapshot) -> Report {
             let (file, line, column) = places.line_col(d.primary.loc);
             DiagnosticReport {
                 code: d.code.id,
-                severity: d.severity.name(),
+                severity: Word(d.severity),
                 message: d.message,
                 help: d.help,
                 file,
@@ -83,12 +62,49 @@ pub fn report(s: &Snapshot) -> Report {
     }
 }
 
+/// The stations of a file with those chains that are wanted by the names of station and chain.
+#[must_use]
+pub fn stations(
+    places: &Places<'_>,
+    scope: &Scope,
+    wanted: &dyn Fn(&str, &str) -> bool,
+) -> Vec<StationReport> {
+    let mut stations = Vec::new();
+    let mut loose = StationReport {
+        name: String::new(),
+        title: None,
+        chains: Vec::new(),
+    };
+    for (_, low, result) in scope.items() {
+        let chains = |station: &str| -> Vec<ChainReport> {
+            result
+                .chains
+                .iter()
+                .filter(|c| wanted(station, places.text(c.name)))
+                .map(|c| chain(places, scope, &low.meaning, c))
+                .collect()
+        };
+        match &low.meaning {
+            Meaning::Station(st) => stations.push(StationReport {
+                name: st.name.text.to_string(),
+                title: st.title.as_ref().map(ToString::to_string),
+                chains: chains(&st.name.text),
+            }),
+            _ => loose.chains.extend(chains("")),
+        }
+    }
+    if !loose.chains.is_empty() {
+        stations.push(loose);
+    }
+    stations
+}
+
 fn chain(places: &Places<'_>, scope: &Scope, meaning: &Meaning, c: &ChainResult) -> ChainReport {
     let parts = origin::parts_of(meaning);
     let (file, _, line) = places.at(c.loc);
     ChainReport {
         name: places.text(c.name).to_owned(),
-        direction: c.direction.word(),
+        direction: Word(c.direction),
         file,
         line,
         bands: c
@@ -115,10 +131,14 @@ fn band(
     let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
     BandReport {
         band: b.band.to_string(),
-        point: b.point,
+        point: b.point.and_then(Point::of),
         frequency_hz: b.hz,
         complete: b.complete,
-        power_mode: if b.tuner { "tuner" } else { "fixed-forward" },
+        power_mode: if b.tuner {
+            PowerMode::Tuner
+        } else {
+            PowerMode::FixedForward
+        },
         nodes: b
             .nodes
             .iter()
@@ -131,7 +151,7 @@ fn band(
         eirp_w: b.eirp_w.and_then(finite),
         uncertainty_db: b.uncertainty_db.and_then(finite),
         interval_db: b.interval_db.filter(|w| w.iter().all(|x| x.is_finite())),
-        method: b.method.map(|m| m.word()),
+        method: b.method.map(Word),
         loss_floor_db: b.floor_db.and_then(finite),
         loss_worst_db: b.worst_db.filter(|w| w.iter().all(|x| x.is_finite())),
         wet_extra_db: b.wet_db.and_then(finite),
@@ -168,13 +188,13 @@ fn band(
             .limits
             .iter()
             .map(|l| LimitReport {
-                quantity: l.quantity.word(),
+                quantity: Word(l.quantity),
                 limit_w: number(l.limit_w),
                 value_w: number(l.value_w),
                 margin_db: number(l.margin_db),
                 uncertainty_db: number(l.uncertainty_db),
                 probability_exceeded: number(l.exceeded),
-                verdict: l.verdict.limit_word(),
+                verdict: l.verdict.into(),
                 safe_setting_w: l.safe_w.and_then(finite),
                 source: limit_source(meaning, l.loc).map(Into::into),
                 line: places.line(l.loc),
@@ -187,14 +207,14 @@ fn band(
                 let meta = meaning.reading_meta(r.loc);
                 let swr = r.power.is_none();
                 ReadingReport {
-                    quantity: r.power.map_or("swr", |p| p.word()),
+                    quantity: r.power.map_or(Wave::Swr, wave),
                     read_w: (!swr).then_some(number(r.read)),
                     expected_w: (!swr).then_some(number(r.expected)),
                     read_swr: swr.then_some(number(r.read)),
                     expected_swr: swr.then_some(number(r.expected)),
                     difference_db: number(r.difference_db),
                     uncertainty_db: number(r.uncertainty_db),
-                    verdict: r.verdict.reading_word(),
+                    verdict: r.verdict.into(),
                     date: meta.and_then(|m| m.date.as_ref()).map(ToString::to_string),
                     instrument: meta
                         .and_then(|m| m.instrument.as_ref())
@@ -208,7 +228,11 @@ fn band(
             .budget
             .iter()
             .map(|i| BudgetReport {
-                cause: origin::cause_words(places, parts, i.cause.words(), &i.name),
+                cause: Cause {
+                    kind: i.cause,
+                    name: origin::cause_name(places, parts, &i.name),
+                    words: origin::cause_words(places, parts, i.cause.words(), &i.name),
+                },
                 standard_db: number(i.standard_db),
                 share: if total > 0.0 {
                     i.standard_db * i.standard_db / total
@@ -239,14 +263,14 @@ fn log_row(r: &LogRow) -> LogRowReport {
     LogRowReport {
         log_line: r.line,
         date: r.date.to_string(),
-        quantity: r.what.word(),
+        quantity: logged(r.what),
         read_w: (!swr).then_some(number(r.read)),
         expected_w: r.expected.filter(|_| !swr).and_then(finite),
         read_swr: swr.then_some(number(r.read)),
         expected_swr: r.expected.filter(|_| swr),
         difference_db: r.difference_db.and_then(finite),
         uncertainty_db: r.uncertainty_db.and_then(finite),
-        verdict: r.verdict.map(|v| v.reading_word()),
+        verdict: r.verdict.map(Into::into),
         instrument: r.instrument.as_ref().map(ToString::to_string),
     }
 }
@@ -255,7 +279,7 @@ fn log_trend(l: &LogTrend) -> TrendReport {
     use downlead_physics::measure::Direction;
     let swr = l.what == Logged::Swr;
     TrendReport {
-        quantity: l.what.word(),
+        quantity: logged(l.what),
         from: l.from.to_string(),
         to: l.to.to_string(),
         readings: l.count,
@@ -263,9 +287,9 @@ fn log_trend(l: &LogTrend) -> TrendReport {
         swr_per_year: swr.then_some(number(l.trend.per_year)),
         uncertainty_per_year: number(l.trend.k * l.trend.u_per_year),
         direction: match l.trend.direction {
-            Direction::Rising => "rising",
-            Direction::Falling => "falling",
-            Direction::NotBeyondDoubt => "not-beyond-doubt",
+            Direction::Rising => Slope::Rising,
+            Direction::Falling => Slope::Falling,
+            Direction::NotBeyondDoubt => Slope::NotSignificant,
         },
     }
 }
@@ -287,7 +311,7 @@ fn node(
             None if n.kind.is_join() => format!("join {}", places.text(n.def)),
             None => n.kind.word().to_owned(),
         },
-        kind: n.kind.word(),
+        kind: Word(n.kind),
         port: n.port().map(|p| places.text(p).to_owned()),
         branch: (n.branch > 0).then(|| b.branches[usize::from(n.branch) - 1].to_string()),
         loss_db: n.loss_known.then(|| number(n.loss_db)),
@@ -303,10 +327,26 @@ fn node(
         velocity_factor: cable.map(|c| c.velocity).and_then(finite),
         noise_figure_db: noise.and_then(|x| x.figure_db).and_then(finite),
         temperature_c: noise.and_then(|x| x.celsius).and_then(finite),
-        basis: n.basis.word(),
+        basis: Word(n.basis),
         source: origin::source(places, scope.env(), part, n, b),
         file,
         line,
         chain_line: places.line(n.chain),
+    }
+}
+
+fn wave(p: ReadPower) -> Wave {
+    match p {
+        ReadPower::Forward => Wave::Forward,
+        ReadPower::Reflected => Wave::Reflected,
+        ReadPower::Net => Wave::Net,
+    }
+}
+
+fn logged(l: Logged) -> Wave {
+    match l {
+        Logged::Forward => Wave::Forward,
+        Logged::Reflected => Wave::Reflected,
+        Logged::Swr => Wave::Swr,
     }
 }

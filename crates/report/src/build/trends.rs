@@ -3,6 +3,7 @@
 use downlead_physics::measure::{Direction, Trend, TrendPoint, trend};
 
 use crate::shape::bench::{DatedReport, SessionReport, TrendReport};
+use crate::shape::word::BenchSlope;
 
 /// Sessions closer together than this say nothing of a rate by the year, days (common practice).
 const LEAST_DAYS: f64 = 60.0;
@@ -82,9 +83,9 @@ pub fn report(s: &Series) -> TrendReport {
         ratio_per_year: t.map(|t| t.per_year),
         ratio_per_year_uncertainty: t.map(|t| t.k * t.u_per_year),
         direction: t.map(|t| match t.direction {
-            Direction::Rising => "rising",
-            Direction::Falling => "falling",
-            Direction::NotBeyondDoubt => "cannot-tell",
+            Direction::Rising => BenchSlope::Rising,
+            Direction::Falling => BenchSlope::Falling,
+            Direction::NotBeyondDoubt => BenchSlope::CannotTell,
         }),
     }
 }

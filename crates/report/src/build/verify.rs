@@ -1,9 +1,10 @@
 //! The shape of a verification.
 
-use downlead_eval::verify::{self, Compared, Quantity, Verified};
+use downlead_eval::verify::{self, Compared, Quantity};
 use downlead_eval::{Places, Snapshot};
 
 use crate::shape::verify::{ChainVerification, Comparison, Estimate, SCHEMA, Verification};
+use crate::shape::word::{Point, Unit, Verified, Word};
 
 /// Verifies every chain on every band with so many random draws.
 #[must_use]
@@ -17,16 +18,16 @@ pub fn verification(s: &Snapshot, draws: usize) -> Verification {
     }
 }
 
-fn chain(places: &Places<'_>, v: &Verified<'_>) -> ChainVerification {
+fn chain(places: &Places<'_>, v: &verify::Verified<'_>) -> ChainVerification {
     let (file, _, line) = places.at(v.chain.loc);
     ChainVerification {
         station: v.station.map_or(String::new(), |s| s.name.text.to_string()),
         chain: places.text(v.chain.name).to_owned(),
-        direction: v.chain.direction.word(),
+        direction: Word(v.chain.direction),
         file,
         line,
         band: v.band.band.to_string(),
-        point: v.band.point,
+        point: v.band.point.and_then(Point::of),
         frequency_hz: v.band.hz,
         compared: v.compared.as_ref().map(comparison),
     }
@@ -34,16 +35,16 @@ fn chain(places: &Places<'_>, v: &Verified<'_>) -> ChainVerification {
 
 fn comparison(c: &Compared) -> Comparison {
     let (quantity, unit) = match c.quantity {
-        Quantity::Eirp => ("eirp", "W"),
-        Quantity::Delivered => ("delivered", "W"),
-        Quantity::Loss => ("loss", "dB"),
+        Quantity::Eirp => (Verified::Eirp, Unit::Watt),
+        Quantity::Delivered => (Verified::Delivered, Unit::Watt),
+        Quantity::Loss => (Verified::Loss, Unit::Decibel),
     };
     Comparison {
         quantity,
         unit,
         derivatives: estimate(c.derivatives),
         reported: estimate(c.reported),
-        method: c.method.word(),
+        method: Word(c.method),
         drawn: estimate(c.drawn),
         loss_floor_db: c.loss_floor_db,
         loss_worst_db: c.loss_worst_db,

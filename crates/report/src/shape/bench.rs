@@ -4,11 +4,13 @@
 //! unless a coverage of its own stands beside it, `standard` is k = 1. More fields may be added;
 //! none is renamed or removed within one `schema`.
 
+use downlead_station::session::ReadingKind;
 use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::chain::DiagnosticReport;
 use super::loss_law::LossLaw;
+use super::word::{BenchSlope, Coefficient, LengthFrom, ReadingVerdict, Word};
 
 /// Name and version of the JSON shape.
 pub const SCHEMA: &str = "downlead-bench/1";
@@ -43,7 +45,7 @@ pub struct TrendReport {
     pub ratio_per_year_uncertainty: Option<f64>,
     /// `rising`, `falling`, or `cannot-tell` where neither is beyond doubt.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub direction: Option<&'static str>,
+    pub direction: Option<BenchSlope>,
 }
 
 /// A ratio at a date.
@@ -262,7 +264,7 @@ pub struct WholeReport {
     /// Bands used; on the others the loss is below its own uncertainty.
     pub bands_used: usize,
     /// `agrees`, `differs` or `cannot-tell`.
-    pub verdict: &'static str,
+    pub verdict: ReadingVerdict,
 }
 
 /// `k1 √f + k2 f` through the readings of a piece.
@@ -275,7 +277,7 @@ pub struct FitReport {
     pub standard_shared: f64,
     /// `k1` or `k2`, where that would have come out negative and was held at 0.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub held_at_zero: Option<&'static str>,
+    pub held_at_zero: Option<Coefficient>,
     /// Sum of squared standardised residuals.
     pub chi_square: f64,
     /// Degrees of freedom.
@@ -305,7 +307,7 @@ pub struct FitReport {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct LengthReport {
     /// `resonance`, `delay` or `phase`.
-    pub by: &'static str,
+    pub by: LengthFrom,
     /// Length by its waves, m.
     pub length_m: f64,
     /// Expanded uncertainty (k = 2), m.
@@ -318,7 +320,7 @@ pub struct LengthReport {
     pub difference_uncertainty_m: Option<f64>,
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub verdict: Option<&'static str>,
+    pub verdict: Option<ReadingVerdict>,
     /// Velocity factor with which both lengths are equal.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub velocity_factor: Option<f64>,
@@ -376,7 +378,7 @@ pub struct ResultReport {
     pub en: Option<f64>,
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub verdict: Option<&'static str>,
+    pub verdict: Option<ReadingVerdict>,
     /// Cannot tell: by what factor the doubt of the measurement must shrink; absent where no
     /// meter helps, the expectation being too loose.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -426,7 +428,7 @@ pub struct DoubtReport {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct SwrReport {
     /// What was in the line: `baseline`, `through`, …
-    pub reading: &'static str,
+    pub reading: Word<ReadingKind>,
     /// The piece.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub piece: Option<String>,

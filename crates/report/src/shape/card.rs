@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::word::{Point, ReadingVerdict, Wave};
+
 /// Name and version of the JSON shape.
 pub const SCHEMA: &str = "downlead-card/1";
 
@@ -31,7 +33,7 @@ pub struct Card {
     pub band: String,
     /// `low`, `middle` or `high` where the band is a range.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub point: Option<&'static str>,
+    pub point: Option<Point>,
     /// Hz.
     pub frequency_hz: f64,
     /// File of the chain.
@@ -84,7 +86,7 @@ pub struct TestPoint {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Earlier {
     /// `forward`, `reflected`, `net` or `swr`.
-    pub quantity: &'static str,
+    pub quantity: Wave,
     /// W; absent for an SWR.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub read_w: Option<f64>,
@@ -98,5 +100,5 @@ pub struct Earlier {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
     /// `agrees`, `differs` or `cannot-tell`.
-    pub verdict: &'static str,
+    pub verdict: ReadingVerdict,
 }

@@ -3,8 +3,13 @@
 //! Numbers are in SI units or dB, the unit stands in the name. More fields may be added;
 //! none is renamed or removed within one `schema`.
 
+use downlead_base::Severity;
+use downlead_eval::result::{Method, NodeKind};
+use downlead_station::model::{Basis, Direction, LimitQuantity};
 use schemars::JsonSchema;
 use serde::Serialize;
+
+use super::word::{Cause, LimitVerdict, Point, PowerMode, ReadingVerdict, Slope, Wave, Word};
 
 /// Name and version of the JSON shape.
 pub const SCHEMA: &str = "downlead-report/1";
@@ -38,7 +43,7 @@ pub struct ChainReport {
     /// Its name.
     pub name: String,
     /// `transmit` or `receive`.
-    pub direction: &'static str,
+    pub direction: Word<Direction>,
     /// File it stands in.
     pub file: String,
     /// Line of its head, from 1.
@@ -54,14 +59,14 @@ pub struct BandReport {
     pub band: String,
     /// `low`, `middle` or `high` where the band is a range.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub point: Option<&'static str>,
+    pub point: Option<Point>,
     /// Frequency evaluated, Hz.
     pub frequency_hz: f64,
     /// Whether every part could be computed. If false, what could not be known is absent: the totals and SWR where a
     /// loss or a reflection is missing, the powers where the transmitter's is, ERP and EIRP where a gain is.
     pub complete: bool,
     /// `fixed-forward` (no tuner) or `tuner`.
-    pub power_mode: &'static str,
+    pub power_mode: PowerMode,
     /// Parts, joins and branches in order.
     pub nodes: Vec<NodeReport>,
     /// Loss from the transmitter's stated power to the antenna (or antenna to receiver), dB.
@@ -84,7 +89,7 @@ pub struct BandReport {
     pub interval_db: Option<[f64; 2]>,
     /// How uncertainty and interval were found: `derivatives` (JCGM 100), `sample` (JCGM 101) or `both`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub method: Option<&'static str>,
+    pub method: Option<Word<Method>>,
     /// The least loss that passive parts of the stated figures can have, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_floor_db: Option<f64>,
@@ -148,7 +153,7 @@ pub struct NodeReport {
     /// Tag, or the kind in words for a part without one.
     pub part: String,
     /// Keyword of the part: `run`, `duplexer`, `join`, …
-    pub kind: &'static str,
+    pub kind: Word<NodeKind>,
     /// Port, where the chain names one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub port: Option<String>,
@@ -197,7 +202,7 @@ pub struct NodeReport {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub temperature_c: Option<f64>,
     /// `read`, `sheet`, `rated`, `displayed`, `guess`, `library`, `stated` or `computed`.
-    pub basis: &'static str,
+    pub basis: Word<Basis>,
     /// Source in words.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub source: Option<String>,
@@ -244,7 +249,7 @@ pub struct TapReport {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct LimitReport {
     /// `erp`, `eirp` or `output`.
-    pub quantity: &'static str,
+    pub quantity: Word<LimitQuantity>,
     /// The limit, W.
     pub limit_w: f64,
     /// The value compared, W.
@@ -256,7 +261,7 @@ pub struct LimitReport {
     /// Probability that the limit is exceeded; the verdict is `met` up to 0.02275 and `not-met` from 0.97725 on.
     pub probability_exceeded: f64,
     /// `met`, `not-met` or `cannot-tell`.
-    pub verdict: &'static str,
+    pub verdict: LimitVerdict,
     /// Transmitter setting that would just meet the limit with the doubt allowed for, W.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub safe_setting_w: Option<f64>,
@@ -288,7 +293,7 @@ pub struct LogRowReport {
     /// Date as written.
     pub date: String,
     /// `forward`, `reflected` or `swr`.
-    pub quantity: &'static str,
+    pub quantity: Wave,
     /// Read, W.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub read_w: Option<f64>,
@@ -309,7 +314,7 @@ pub struct LogRowReport {
     pub uncertainty_db: Option<f64>,
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub verdict: Option<&'static str>,
+    pub verdict: Option<ReadingVerdict>,
     /// Instrument.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
@@ -319,7 +324,7 @@ pub struct LogRowReport {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct TrendReport {
     /// `forward`, `reflected` or `swr`.
-    pub quantity: &'static str,
+    pub quantity: Wave,
     /// First date.
     pub from: String,
     /// Last date.
@@ -335,14 +340,14 @@ pub struct TrendReport {
     /// Its expanded uncertainty, in the same unit.
     pub uncertainty_per_year: f64,
     /// `rising`, `falling` or `not-beyond-doubt`.
-    pub direction: &'static str,
+    pub direction: Slope,
 }
 
 /// A reading against what the chain says.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct ReadingReport {
     /// `forward`, `reflected`, `net` or `swr`.
-    pub quantity: &'static str,
+    pub quantity: Wave,
     /// Reading, W (absent for an SWR).
     #[serde(skip_serializing_if = "Option::is_none")]
     pub read_w: Option<f64>,
@@ -360,7 +365,7 @@ pub struct ReadingReport {
     /// Expanded uncertainty (k = 2) of the difference, dB.
     pub uncertainty_db: f64,
     /// `agrees`, `differs` or `cannot-tell`.
-    pub verdict: &'static str,
+    pub verdict: ReadingVerdict,
     /// Date as written.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub date: Option<String>,
@@ -375,7 +380,7 @@ pub struct ReadingReport {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct BudgetReport {
     /// The cause, in words.
-    pub cause: String,
+    pub cause: Cause,
     /// Its standard uncertainty in the result, dB (k = 1, with sign dropped).
     pub standard_db: f64,
     /// Its share of the variance, 0 to 1.
@@ -388,7 +393,7 @@ pub struct DiagnosticReport {
     /// Code of the diagnostics table.
     pub code: &'static str,
     /// `error`, `warning`, `information` or `hint`.
-    pub severity: &'static str,
+    pub severity: Word<Severity>,
     /// What is wrong.
     pub message: String,
     /// Advice.

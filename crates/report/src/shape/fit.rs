@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::loss_law::LossLaw;
+use super::word::Coefficient;
 
 /// Name and version of the JSON shape.
 pub const SCHEMA: &str = "downlead-fit/1";
@@ -49,7 +50,7 @@ pub struct Coefficients {
     pub covariance: f64,
     /// `k1` or `k2`, where that would have come out negative and was held at 0.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub held_at_zero: Option<&'static str>,
+    pub held_at_zero: Option<Coefficient>,
     /// Relative standard uncertainty that all points share.
     pub standard_shared: f64,
     /// Sum of squared standardised residuals; absent where the doubt was found from the scatter.

@@ -5,6 +5,7 @@ use downlead_quantity::frequency;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::word::Coefficient;
 use crate::words::figure::with_uncertainty;
 
 /// Metres in the trade's unit of length for losses.
@@ -74,10 +75,10 @@ fn per_100(k: f64, u: f64) -> String {
 }
 
 /// Which coefficient would have come out negative and was held at 0.
-pub fn held_at_zero(f: &LossFit) -> Option<&'static str> {
+pub fn held_at_zero(f: &LossFit) -> Option<Coefficient> {
     f.clamped.map(|c| match c {
-        Clamped::K1 => "k1",
-        Clamped::K2 => "k2",
+        Clamped::K1 => Coefficient::K1,
+        Clamped::K2 => Coefficient::K2,
     })
 }
 

@@ -3,6 +3,8 @@
 pub mod bench;
 pub mod card;
 pub mod chain;
+pub mod compare;
 pub mod fit;
 pub mod loss_law;
 pub mod verify;
+pub mod word;

@@ -1,7 +1,11 @@
 //! The result of each chain beside two others of the same network, as `report --verify` prints it.
 
+use downlead_eval::result::Method;
+use downlead_station::model::Direction;
 use schemars::JsonSchema;
 use serde::Serialize;
+
+use super::word::{Point, Unit, Verified, Word};
 
 /// Name and version of the JSON shape.
 pub const SCHEMA: &str = "downlead-verify/1";
@@ -25,7 +29,7 @@ pub struct ChainVerification {
     /// The chain.
     pub chain: String,
     /// `transmit` or `receive`.
-    pub direction: &'static str,
+    pub direction: Word<Direction>,
     /// File of the chain.
     pub file: String,
     /// Line of its head, from 1.
@@ -34,7 +38,7 @@ pub struct ChainVerification {
     pub band: String,
     /// `low`, `middle` or `high` where the band is a range.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub point: Option<&'static str>,
+    pub point: Option<Point>,
     /// Frequency evaluated, Hz.
     pub frequency_hz: f64,
     /// What is compared; absent where a part could not be computed.
@@ -46,15 +50,15 @@ pub struct ChainVerification {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Comparison {
     /// `eirp`, `delivered` (power into the antenna or load) or `loss` (on receive).
-    pub quantity: &'static str,
+    pub quantity: Verified,
     /// `W` or `dB`: the unit of mean, low and high.
-    pub unit: &'static str,
+    pub unit: Unit,
     /// By derivatives alone (JCGM 100), with the check of what they do not show.
     pub derivatives: Estimate,
     /// As the report gives it.
     pub reported: Estimate,
     /// How the report found it: `derivatives`, `sample` or `both`.
-    pub method: &'static str,
+    pub method: Word<Method>,
     /// By random draws of all figures and open phases (JCGM 101).
     pub drawn: Estimate,
     /// The least loss that passive parts of the stated figures can have, dB.

@@ -137,10 +137,12 @@ fn report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
     let ide::Doc::File(file) = v.doc else {
         return Err(refused("The built-in library has no report."));
     };
-    ide::report_markdown(v.snapshot, file, name).ok_or_else(|| match name {
-        Some(name) => refused(format!("There is nothing named `{name}` to report on.")),
-        None => refused("There is nothing to report on: no station, no chain and no session."),
-    })
+    ide::report_markdown(v.snapshot, file, name)
+        .map(|text| v.linked(&text))
+        .ok_or_else(|| match name {
+            Some(name) => refused(format!("There is nothing named `{name}` to report on.")),
+            None => refused("There is nothing to report on: no station, no chain and no session."),
+        })
 }
 
 fn explain(st: &mut State, uri: &Uri, line: u32) -> Result<String> {

@@ -1,36 +1,151 @@
-//! The comparison as Markdown.
+//! What a change of the text means on the air.
 
-use downlead_eval::result::Verdict;
 use downlead_quantity::{db, decibel_signed, number, power};
 
-use super::{BandChange, ChainChange, Comparison, Figures, LimitState, Pair, PartChange, SAME_DB};
-use crate::markdown::{escape, table};
-use crate::words::under_or_over;
+use super::note;
+use crate::document::{Answer, Block, Column, Document, Level, Table, Text};
+use crate::shape::compare::{
+    BandChange, ChainChange, Comparison, Figures, LimitState, Pair, PartChange, SAME_DB,
+};
+use crate::words::chain::under_or_over;
+use crate::words::verdict;
 
-/// The comparison as Markdown. `old` and `new` name the two states: `HEAD~2`, `the text as it is`.
+/// A figure, then and now, and its change.
+type Figure = [String; 4];
+
+static FIGURES: &[Column<Figure>] = &[
+    Column::left("", |r| (&r[0]).into()),
+    Column::right("then", |r| (&r[1]).into()),
+    Column::right("now", |r| (&r[2]).into()),
+    Column::right("change", |r| (&r[3]).into()),
+];
+
+static PARTS: &[Column<[String; 5]>] = &[
+    Column::left("part", |r| (&r[0]).into()),
+    Column::left("then", |r| (&r[1]).into()),
+    Column::left("now", |r| (&r[2]).into()),
+    Column::right("loss then", |r| (&r[3]).into()),
+    Column::right("loss now", |r| (&r[4]).into()),
+];
+
+static DEFINITIONS: &[Column<(String, &'static str)>] = &[
+    Column::left("definition", |r| (&r.0).into()),
+    Column::left("is", |r| r.1.into()),
+];
+
+static FINDINGS: &[Column<(&'static str, &'static str, String)>] = &[
+    Column::left("is", |r| r.0.into()),
+    Column::left("code", |r| r.1.into()),
+    Column::left("message", |r| (&r.2).into()),
+];
+
+/// The page. `old` and `new` name the two states: `HEAD~2`, `the text as it is`.
 #[must_use]
-pub fn compare_markdown(c: &Comparison, path: &str, old: &str, new: &str) -> String {
-    let mut out = format!(
-        "# What changes on the air: {}\n\nThen: {}. Now: {}.\n\n",
-        escape(path),
-        escape(old),
-        escape(new)
-    );
+pub fn page(c: &Comparison, path: &str, old: &str, new: &str) -> Document {
+    let title = format!("What changes on the air: {path}");
+    let mut doc = Document {
+        title: title.clone(),
+        widest: None,
+        blocks: Vec::new(),
+    };
+    doc.heading(1, title, None);
     let (moved, still): (Vec<_>, Vec<_>) = c.chains.iter().partition(|x| differs(x));
-    if moved.is_empty() {
-        out.push_str(match (c.same_text, c.chains.is_empty()) {
-            (true, _) => "The texts are the same.\n\n",
-            (false, true) => "There is no chain in either.\n\n",
-            (false, false) => "The text differs, and nothing changes on the air.\n\n",
-        });
+    let lines = conclusion(&moved);
+    if !lines.is_empty() {
+        doc.push(Block::Answers(lines));
     }
+    if moved.is_empty() {
+        note(
+            &mut doc,
+            match (c.same_text, c.chains.is_empty()) {
+                (true, _) => "The texts are the same.",
+                (false, true) => "There is no chain in either.",
+                (false, false) => "The text differs, and nothing changes on the air.",
+            },
+        );
+    }
+    note(&mut doc, format!("Then: {old}. Now: {new}."));
     for x in &moved {
-        chain(&mut out, x);
+        chain(&mut doc, x);
     }
     if !moved.is_empty() && !still.is_empty() {
-        let names: Vec<String> = still.iter().map(|x| escape(&x.name)).collect();
-        out.push_str(&format!("The same as before: {}.\n\n", names.join(", ")));
+        let names: Vec<&str> = still.iter().map(|x| x.name.as_str()).collect();
+        note(
+            &mut doc,
+            format!("The same as before: {}.", names.join(", ")),
+        );
     }
+    renamed(&mut doc, c);
+    around(&mut doc, c);
+    doc
+}
+
+/// The largest changes of what is radiated or needed, and verdicts that moved.
+fn conclusion(moved: &[&ChainChange]) -> Vec<Answer> {
+    let mut out: Vec<(f64, Answer)> = Vec::new();
+    for c in moved {
+        for b in c.bands.iter().filter(|b| band_differs(b)) {
+            let verdicts: Vec<String> = b.limits.iter().filter_map(turned).collect();
+            let (step, words) = step(b);
+            let weight = step.abs() + if verdicts.is_empty() { 0.0 } else { 1000.0 };
+            let cells: Vec<Text> = vec![
+                (&b.band).into(),
+                (&c.name).into(),
+                words.into(),
+                verdicts.join(", ").into(),
+            ];
+            let answer = Answer {
+                short: cells.clone(),
+                cells,
+                at: None,
+            };
+            out.push((weight, answer));
+        }
+    }
+    out.sort_by(|a, b| b.0.total_cmp(&a.0));
+    out.into_iter()
+        .map(|x| x.1)
+        .take(crate::words::answer::MOST)
+        .collect()
+}
+
+/// A limit whose verdict is another: `erp limit met, was cannot tell`.
+fn turned(l: &crate::shape::compare::LimitChange) -> Option<String> {
+    let (a, b) = l.state.both()?;
+    (a.verdict != b.verdict).then(|| {
+        format!(
+            "{} limit {}, was {}",
+            l.quantity,
+            verdict::limit(b.verdict),
+            verdict::limit(a.verdict)
+        )
+    })
+}
+
+/// By how much the result of a band moved, dB, and in words.
+fn step(b: &BandChange) -> (f64, String) {
+    let Some((old, new)) = b.figures.both() else {
+        let words = if b.figures.new.is_some() {
+            "new"
+        } else {
+            "gone"
+        };
+        return (100.0, words.to_owned());
+    };
+    if let Some((a, b)) = old.eirp_w.zip(new.eirp_w) {
+        let d = decibels(a, b);
+        return (d, format!("radiated power {}", decibel_signed(d)));
+    }
+    if let Some((a, b)) = old.sensitivity_dbm.zip(new.sensitivity_dbm) {
+        return (b - a, format!("sensitivity {}", decibel_signed(b - a)));
+    }
+    match old.loss_db.zip(new.loss_db) {
+        Some((a, b)) => (b - a, format!("loss {}", decibel_signed(b - a))),
+        None => (0.0, "other parts".to_owned()),
+    }
+}
+
+fn renamed(doc: &mut Document, c: &Comparison) {
     let mut renamed: Vec<String> = Vec::new();
     for (then, now) in c
         .chains
@@ -38,21 +153,19 @@ pub fn compare_markdown(c: &Comparison, path: &str, old: &str, new: &str) -> Str
         .flat_map(|x| &x.bands)
         .flat_map(|b| &b.renamed)
     {
-        let words = escape(&format!("{then} is now {now}"));
+        let words = format!("{then} is now {now}");
         if !renamed.contains(&words) {
             renamed.push(words);
         }
     }
     if !renamed.is_empty() {
-        out.push_str(&format!("Renamed: {}.\n\n", renamed.join(", ")));
+        note(doc, format!("Renamed: {}.", renamed.join(", ")));
     }
-    around(&mut out, c);
-    out.trim_end().to_owned() + "\n"
 }
 
 /// Definitions and findings that came and went.
-fn around(out: &mut String, c: &Comparison) {
-    let rows: Vec<Vec<String>> = c
+fn around(doc: &mut Document, c: &Comparison) {
+    let rows: Vec<(String, &'static str)> = c
         .definitions
         .iter()
         .map(|d| {
@@ -61,29 +174,24 @@ fn around(out: &mut String, c: &Comparison) {
                 (_, false) => "gone",
                 _ => "changed",
             };
-            vec![d.name.clone(), how.to_owned()]
+            (d.name.clone(), how)
         })
         .collect();
-    section(out, "Definitions", &["definition", "is"], &rows);
-    let rows: Vec<Vec<String>> = c
+    if !rows.is_empty() {
+        doc.heading(2, "Definitions", None);
+        doc.table(Table::of(DEFINITIONS, &rows, |_| None));
+    }
+    let rows: Vec<(&'static str, &'static str, String)> = c
         .findings
         .iter()
         .map(|f| {
             let how = if f.new { "new" } else { "gone" };
-            vec![how.to_owned(), f.code.to_owned(), f.message.clone()]
+            (how, f.code, f.message.clone())
         })
         .collect();
-    section(
-        out,
-        "Errors and warnings",
-        &["is", "code", "message"],
-        &rows,
-    );
-}
-
-fn section(out: &mut String, title: &str, head: &[&str], rows: &[Vec<String>]) {
     if !rows.is_empty() {
-        out.push_str(&format!("## {title}\n\n{}\n", table(head, rows)));
+        doc.heading(2, "Errors and warnings", None);
+        doc.table(Table::of(FINDINGS, &rows, |_| None));
     }
 }
 
@@ -111,28 +219,28 @@ fn limit_differs(l: &Pair<LimitState>) -> bool {
     })
 }
 
-fn chain(out: &mut String, c: &ChainChange) {
+fn chain(doc: &mut Document, c: &ChainChange) {
     let direction = match (c.direction.old, c.direction.new) {
         (Some(a), Some(b)) if a != b => format!("{b}, was {a}"),
         (Some(_), None) => "gone".to_owned(),
         (None, Some(b)) => format!("{b}, new"),
         (a, b) => b.or(a).unwrap_or("").to_owned(),
     };
-    out.push_str(&format!("## {} ({direction})\n\n", escape(&c.name)));
+    doc.heading(2, format!("{} ({direction})", c.name), None);
     for b in c.bands.iter().filter(|b| band_differs(b)) {
-        band(out, b);
+        band(doc, b);
     }
 }
 
-fn band(out: &mut String, b: &BandChange) {
+fn band(doc: &mut Document, b: &BandChange) {
     let state = match (&b.figures.old, &b.figures.new) {
         (Some(_), None) => ", gone",
         (None, Some(_)) => ", new",
         _ => "",
     };
-    out.push_str(&format!("### {}{state}\n\n", escape(&b.band)));
+    doc.heading(3, format!("{}{state}", b.band), None);
     if let Some(why) = reason(b) {
-        out.push_str(&format!("{}\n\n", escape(&why)));
+        note(doc, why);
     }
     let f = &b.figures;
     let mut list = rows(f.old.as_ref(), f.new.as_ref());
@@ -142,29 +250,24 @@ fn band(out: &mut String, b: &BandChange) {
             .filter(|l| limit_differs(&l.state))
             .map(|l| limit(l.quantity, &l.state)),
     );
-    if !list.is_empty() {
-        out.push_str(&format!(
-            "{}\n",
-            table(&["", "then", "now", "change"], &list)
-        ));
-    }
+    let mut table = Table::new(FIGURES);
+    list.iter().for_each(|r| table.row(FIGURES, r, None));
+    doc.table(table);
     for (when, f) in [("Then", &b.figures.old), ("Now", &b.figures.new)] {
         if f.as_ref().is_some_and(|f| !f.complete) {
-            out.push_str(&format!(
-                "{when}, not all parts could be computed; what depends on them is not known.\n\n"
-            ));
+            let words = format!(
+                "{when}, not all parts could be computed; what depends on them is not known."
+            );
+            doc.push(Block::Note(Level::Warning, words.into()));
         }
     }
     if b.reordered {
-        out.push_str("The parts stand in another order.\n\n");
+        note(doc, "The parts are in another order.");
     }
     // a chain that came or went whole needs no list of what is in the report
     if b.figures.both().is_some() && !b.parts.is_empty() {
-        let list: Vec<Vec<String>> = b.parts.iter().map(part).collect();
-        out.push_str(&format!(
-            "{}\n",
-            table(&["part", "then", "now", "loss then", "loss now"], &list)
-        ));
+        let list: Vec<[String; 5]> = b.parts.iter().map(part).collect();
+        doc.table(Table::of(PARTS, &list, |_| None));
     }
 }
 
@@ -240,14 +343,12 @@ fn decibels(from: f64, to: f64) -> f64 {
     downlead_quantity::w_to_dbm(to) - downlead_quantity::w_to_dbm(from)
 }
 
-type Row = Vec<String>;
-
 fn dash() -> String {
     "–".to_owned()
 }
 
 /// The figures that differ. Of a band that came or went: all it has.
-fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Row> {
+fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Figure> {
     let mut out = Vec::new();
     let both = |get: &dyn Fn(&Figures) -> Option<f64>| (old.and_then(get), new.and_then(get));
     let mut row = |name: &str,
@@ -264,7 +365,7 @@ fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Row> {
             (Some(_), None) => "gone".to_owned(),
         };
         let shown = |x: Option<f64>| x.map_or_else(dash, show);
-        out.push(vec![name.to_owned(), shown(a), shown(b), change]);
+        out.push([name.to_owned(), shown(a), shown(b), change]);
     };
     let difference = |a: f64, b: f64| decibel_signed(b - a);
     let ratio = |a: f64, b: f64| decibel_signed(decibels(a, b));
@@ -310,7 +411,7 @@ fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Row> {
         &apart_db,
     );
     row(
-        "± (k = 2)",
+        "uncertainty (k = 2)",
         &|f| f.uncertainty_db,
         &db,
         &difference,
@@ -319,13 +420,13 @@ fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Row> {
     out
 }
 
-fn limit(quantity: &str, l: &Pair<LimitState>) -> Row {
+fn limit(quantity: &str, l: &Pair<LimitState>) -> Figure {
     let words = |s: &LimitState| {
         format!(
             "{} {}, {}",
             under_or_over(s.margin_db),
             power(s.limit_w),
-            verdict(s.verdict)
+            verdict::limit(s.verdict)
         )
     };
     let shown = |s: &Option<LimitState>| s.as_ref().map_or_else(dash, words);
@@ -334,7 +435,7 @@ fn limit(quantity: &str, l: &Pair<LimitState>) -> Row {
         None if l.new.is_some() => "new".to_owned(),
         None => "gone".to_owned(),
     };
-    vec![
+    [
         format!("{quantity} limit"),
         shown(&l.old),
         shown(&l.new),
@@ -342,15 +443,7 @@ fn limit(quantity: &str, l: &Pair<LimitState>) -> Row {
     ]
 }
 
-fn verdict(v: Verdict) -> &'static str {
-    match v {
-        Verdict::Yes => "met",
-        Verdict::No => "not met",
-        Verdict::CannotTell => "cannot tell",
-    }
-}
-
-fn part(p: &PartChange) -> Row {
+fn part(p: &PartChange) -> [String; 5] {
     let (then, now) = (&p.state.old, &p.state.new);
     let text = |s: &Option<(String, Option<f64>)>| s.as_ref().map_or_else(dash, |s| s.0.clone());
     let loss = |s: &Option<(String, Option<f64>)>| match s {
@@ -362,5 +455,5 @@ fn part(p: &PartChange) -> Row {
         (Some(a), Some(b)) if a.0 == b.0 => "as before".to_owned(),
         _ => text(now),
     };
-    vec![p.name.clone(), text(then), new, loss(then), loss(now)]
+    [p.name.clone(), text(then), new, loss(then), loss(now)]
 }

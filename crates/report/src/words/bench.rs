@@ -1,66 +1,49 @@
-//! The words and figures that text and Markdown share.
+//! Bench sessions in words.
 
-use downlead_quantity::{db, frequency, length, number, percent};
-use downlead_report::words::figure::counted;
+use downlead_quantity::{db, frequency, length, number, percent, sig};
 
-pub(crate) use downlead_report::words::figure::with_uncertainty;
+use super::figure::{counted, with_uncertainty};
+use super::verdict::{Judged, text};
+use crate::document::Text;
+use crate::shape::bench::*;
+use crate::shape::loss_law::{PER, tidy};
+use crate::shape::word::{BenchSlope, LengthFrom, ReadingVerdict, Worded};
 
-use crate::report::words::db_cell;
-use crate::ui::Style;
-use downlead_report::shape::bench::*;
-use downlead_report::shape::loss_law::{PER, tidy};
-
-/// The verdict on a result; one that is decided by less than a twentieth of its doubt says so.
-pub(crate) fn result_verdict(r: &ResultReport, style: Style) -> String {
-    let Some(word) = r.verdict else {
-        return String::new();
+/// The verdict on a result; one that is decided by less than a twentieth of its uncertainty says so.
+#[must_use]
+pub fn result_verdict(r: &ResultReport) -> Text {
+    let Some(v) = r.verdict else {
+        return Text::default();
     };
-    let edge = word != "cannot-tell" && r.en.is_some_and(|en| (en.abs() - 1.0).abs() < 0.05);
-    let just = if edge { ", just" } else { "" };
-    format!("{}{just}", verdict(word, style))
-}
-
-/// A result as a row without colours: band, MHz, loss, through, expected, difference, its doubt,
-/// verdict, and what would tell.
-pub(crate) fn result_cells(r: &ResultReport) -> Vec<String> {
-    vec![
-        r.band.clone(),
-        mhz(r.frequency_hz),
-        loss(r.loss_db),
-        format!("{:.1} %", r.through_percent),
-        r.expected_db.map(loss).unwrap_or_default(),
-        r.difference_db.map(signed_cell).unwrap_or_default(),
-        loss(r.uncertainty_db.unwrap_or(r.loss_uncertainty_db)),
-        result_verdict(r, Style::PLAIN),
-        to_tell(r),
-    ]
-}
-
-/// A verdict with a sign that reads without colour.
-pub(crate) fn verdict(word: &str, style: Style) -> String {
-    crate::report::words::verdict(word, style)
+    let edge =
+        v != ReadingVerdict::CannotTell && r.en.is_some_and(|en| (en.abs() - 1.0).abs() < 0.05);
+    text(v).plus(if edge { ", just" } else { "" })
 }
 
 /// `5.60 ± 0.46` per 100 m.
-pub(crate) fn per_100(db_per_m: f64, u_per_m: f64) -> String {
+#[must_use]
+pub fn per_100(db_per_m: f64, u_per_m: f64) -> String {
     let (v, u) = with_uncertainty(PER * db_per_m, PER * u_per_m, 3);
     format!("{v} ± {u}")
 }
 
 /// Frequency in MHz, for a column that names the unit.
-pub(crate) fn mhz(hz: f64) -> String {
+#[must_use]
+pub fn mhz(hz: f64) -> String {
     number(hz / 1e6, 6)
 }
 
 /// A difference with a sign, for a column.
-pub(crate) fn signed_cell(value: f64) -> String {
+#[must_use]
+pub fn signed_cell(value: f64) -> String {
     let s = format!("{value:+.2}");
     if s == "-0.00" { "+0.00".to_owned() } else { s }
 }
 
 /// What would make a comparison tell: a better meter, or a longer piece.
-pub(crate) fn to_tell(r: &ResultReport) -> String {
-    if r.verdict != Some("cannot-tell") {
+#[must_use]
+pub fn to_tell(r: &ResultReport) -> String {
+    if r.verdict != Some(ReadingVerdict::CannotTell) {
         return String::new();
     }
     let meter = r.better_meter_factor.filter(|f| *f > 1.0 && f.is_finite());
@@ -85,7 +68,8 @@ fn up(value: f64) -> String {
 }
 
 /// `A, 11.4 m ± 0.02 m of demo-5mm-tinned, 2 n-pair, 12 °C`.
-pub(crate) fn piece_head(p: &PieceReport) -> String {
+#[must_use]
+pub fn piece_head(p: &PieceReport) -> String {
     let mut out = p.piece.clone();
     if let Some(m) = p.length_m {
         out += &format!(", {}", length(m));
@@ -102,28 +86,9 @@ pub(crate) fn piece_head(p: &PieceReport) -> String {
     format!("{out}, {} °C", number(p.temperature_c, 1))
 }
 
-/// `24 agree, 6 differ, 6 cannot tell`.
-pub(crate) fn counts(n: VerdictCounts) -> String {
-    let verb = |n: usize, one: &str, many: &str| format!("{n} {}", if n == 1 { one } else { many });
-    let mut parts = Vec::new();
-    if n.agrees > 0 {
-        parts.push(verb(n.agrees, "agrees", "agree"));
-    }
-    if n.differs > 0 {
-        parts.push(verb(n.differs, "differs", "differ"));
-    }
-    if n.cannot_tell > 0 {
-        parts.push(format!("{} cannot tell", n.cannot_tell));
-    }
-    if parts.is_empty() {
-        "nothing compared".to_owned()
-    } else {
-        parts.join(", ")
-    }
-}
-
 /// An instrument with its errors at k = 2.
-pub(crate) fn instrument(i: &InstrumentReport) -> String {
+#[must_use]
+pub fn instrument(i: &InstrumentReport) -> String {
     let mut out = if i.name.is_empty() {
         "not named".to_owned()
     } else {
@@ -171,21 +136,21 @@ pub(crate) fn instrument(i: &InstrumentReport) -> String {
 }
 
 /// Probability in words: `p = 0.43`, `p < 0.001`.
-pub(crate) fn probability(p: Option<f64>) -> String {
+#[must_use]
+pub fn probability(p: Option<f64>) -> String {
     match p {
         Some(p) if p < 0.001 => ", p < 0.001".to_owned(),
-        Some(p) => format!(", p = {}", downlead_quantity::sig(p, 2)),
+        Some(p) => format!(", p = {}", sig(p, 2)),
         None => String::new(),
     }
 }
 
 /// The piece over all bands.
-pub(crate) fn whole(w: &WholeReport, style: Style) -> String {
-    let half = 0.5 * (w.ratio_high - w.ratio_low);
-    let (ratio, u) = with_uncertainty(w.ratio, half, 3);
+#[must_use]
+pub fn whole(w: &WholeReport) -> Text {
+    let (ratio, u) = ratio(w, 3);
     let mut out = format!(
-        "{}: {ratio} ± {u} times the expected loss, {}",
-        verdict(w.verdict, style),
+        ": {ratio} ± {u} times the expected loss, {}",
         counted(w.bands_used, "band"),
     );
     if w.degrees_of_freedom > 0 {
@@ -202,21 +167,29 @@ pub(crate) fn whole(w: &WholeReport, style: Style) -> String {
             out += &format!("; furthest off on {b}");
         }
     }
-    out
+    text(w.verdict).plus(&out)
 }
 
-/// The two coefficients with their doubt, in dB/100 m.
-pub(crate) fn fit(f: &FitReport) -> String {
+/// Measured over expected loss of a piece, and its uncertainty (k = 2), with at most so many
+/// decimals.
+#[must_use]
+pub fn ratio(w: &WholeReport, most: usize) -> (String, String) {
+    with_uncertainty(w.ratio, 0.5 * (w.ratio_high - w.ratio_low), most)
+}
+
+/// The two coefficients with their uncertainty, in dB/100 m.
+#[must_use]
+pub fn fit(f: &FitReport) -> String {
     let law = &f.law;
     let mut out = format!(
         "k1 {} dB/100 m/√MHz, k2 {} dB/100 m/MHz at {} °C (k1 {} at 20 °C)",
         law.k1(),
         law.k2(),
         number(law.temperature_c, 1),
-        downlead_quantity::sig(PER * law.k1_at_20c_db_per_m_per_sqrt_mhz, 4),
+        sig(PER * law.k1_at_20c_db_per_m_per_sqrt_mhz, 4),
     );
     out += &match &f.held_at_zero {
-        Some(k) => format!("; {k} would come out negative and is held at 0"),
+        Some(k) => format!("; {} would come out negative and is held at 0", k.word()),
         None => format!(", correlation {:.2}", law.correlation),
     };
     out + &fit_quality(f)
@@ -245,42 +218,41 @@ fn fit_quality(f: &FitReport) -> String {
 }
 
 /// An electrical length against the tape.
-pub(crate) fn electrical(l: &LengthReport, style: Style) -> String {
+#[must_use]
+pub fn electrical(l: &LengthReport) -> Text {
     let (m, u) = with_uncertainty(l.length_m, l.uncertainty_m, 3);
-    let mut out = format!(
-        "{m} m ± {u} m by {}",
-        match l.by {
-            "delay" => "its delay",
-            "phase" => "the slope of its phase",
-            _ => "its resonances",
-        }
-    );
+    let by = match l.by {
+        LengthFrom::Delay => "its delay",
+        LengthFrom::Phase => "the slope of its phase",
+        LengthFrom::Resonance => "its resonances",
+    };
+    let mut out = Text::from(format!("{m} m ± {u} m by {by}"));
     if let (Some(d), Some(u), Some(v)) = (l.difference_m, l.difference_uncertainty_m, l.verdict) {
         let (d, u) = with_uncertainty(d, u, 3);
-        let d = if d.starts_with('-') {
-            d
-        } else {
-            format!("+{d}")
-        };
-        out += &format!("; {d} m ± {u} m against the tape: {}", verdict(v, style));
+        let sign = if d.starts_with('-') { "" } else { "+" };
+        out = out
+            .plus(&format!("; {sign}{d} m ± {u} m against the tape: "))
+            .and(v.run());
     }
     if let (Some(v), Some(u)) = (l.velocity_factor, l.velocity_factor_uncertainty) {
-        let factor = if u > 0.0 {
-            let (v, u) = with_uncertainty(v, u, 4);
-            format!("{v} ± {u}")
-        } else {
-            number(v, 3)
+        let factor = match u > 0.0 {
+            true => {
+                let (v, u) = with_uncertainty(v, u, 4);
+                format!("{v} ± {u}")
+            }
+            false => number(v, 3),
         };
-        out += &format!("; equal with a velocity factor of {factor}");
+        out = out.plus(&format!("; equal with a velocity factor of {factor}"));
     }
     out
 }
 
-/// So many readings of SWR are told one by one; of more, each band's range.
+/// So many readings of SWR are listed one by one; of more, each band's range.
 const SINGLE: usize = 8;
 
 /// Readings of SWR with no digit more than the meter carries.
-pub(crate) fn swrs(all: &[SwrReport]) -> Vec<String> {
+#[must_use]
+pub fn swrs(all: &[SwrReport]) -> Vec<String> {
     if all.len() <= SINGLE {
         return all.iter().map(one_swr).collect();
     }
@@ -321,8 +293,8 @@ fn plain_swr(value: f64, decimals: usize) -> String {
 
 fn one_swr(s: &SwrReport) -> String {
     let what = match &s.piece {
-        Some(p) => format!("{}, {} {p}", s.band, s.reading),
-        None => format!("{}, {}", s.band, s.reading),
+        Some(p) => format!("{}, {} {p}", s.band, s.reading.word()),
+        None => format!("{}, {}", s.band, s.reading.word()),
     };
     match s.decimals {
         Some(d) => format!(
@@ -336,7 +308,8 @@ fn one_swr(s: &SwrReport) -> String {
 }
 
 /// Drift of the baselines, in one line where all bands took as long.
-pub(crate) fn drift(bands: &[BandReport]) -> Vec<String> {
+#[must_use]
+pub fn drift(bands: &[BandReport]) -> Vec<String> {
     let with: Vec<(&BandReport, f64)> = bands
         .iter()
         .filter_map(|b| Some((b, b.drift_percent?)))
@@ -363,7 +336,8 @@ pub(crate) fn drift(bands: &[BandReport]) -> Vec<String> {
 }
 
 /// A piece over the years.
-pub(crate) fn trend(t: &TrendReport) -> String {
+#[must_use]
+pub fn trend(t: &TrendReport) -> String {
     let days: Vec<String> = t
         .points
         .iter()
@@ -377,9 +351,9 @@ pub(crate) fn trend(t: &TrendReport) -> String {
         let (slope, u) = with_uncertainty(slope, u, 3);
         let sign = if slope.starts_with('-') { "" } else { "+" };
         let means = match t.direction {
-            Some("rising") => "rising, beyond doubt",
-            Some("falling") => "falling, beyond doubt",
-            _ => "neither rising nor falling beyond doubt",
+            Some(BenchSlope::Rising) => "rising",
+            Some(BenchSlope::Falling) => "falling",
+            Some(BenchSlope::CannotTell) | None => "steady within the uncertainty",
         };
         out += &format!("; {sign}{slope} ± {u} a year: {means}");
     }
@@ -387,7 +361,8 @@ pub(crate) fn trend(t: &TrendReport) -> String {
 }
 
 /// A contribution over all comparisons.
-pub(crate) fn doubt(d: &DoubtReport) -> String {
+#[must_use]
+pub fn contribution(d: &DoubtReport) -> String {
     let span = if d.largest_standard_db - d.smallest_standard_db < 0.000_5 {
         format!("{:.3} dB", d.largest_standard_db)
     } else {
@@ -397,9 +372,4 @@ pub(crate) fn doubt(d: &DoubtReport) -> String {
         )
     };
     format!("{} {span} ({:.0} %)", d.cause, 100.0 * d.share)
-}
-
-/// Loss in a column.
-pub(crate) fn loss(value: f64) -> String {
-    db_cell(value)
 }

@@ -1,13 +1,14 @@
-//! A ranking as bars of text, the doubt drawn as an interval at their ends.
+//! A ranking as bars of text, the uncertainty drawn as an interval at their ends.
 
-use downlead_report::shape::bench::RankReport;
+use crate::shape::bench::RankReport;
 
 /// Characters of the longest bar.
 const WIDTH: usize = 40;
 
 /// The bar of each entry on one linear scale from zero, so that lengths compare as losses do:
 /// `━━━━━├──●──┤`, with `○` where the value is not to be trusted.
-pub(super) fn bars(ranking: &[RankReport]) -> Vec<String> {
+#[must_use]
+pub fn bars(ranking: &[RankReport]) -> Vec<String> {
     let top = ranking
         .iter()
         .map(|r| r.loss_db_per_m + r.uncertainty_db_per_m)

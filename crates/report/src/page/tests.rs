@@ -1,20 +1,30 @@
 //! The renderers against a report put together by hand.
 
-use super::*;
-use crate::args::Table;
-use crate::model::*;
-use crate::ui::Style;
+use downlead_eval::result::{Doubted, Method, NodeKind};
+use downlead_station::model::{Basis, Direction, LimitQuantity, PartKind};
+
+use super::chain::{With, page};
+use crate::document::Document;
+use crate::shape::chain::*;
+use crate::shape::word::{Cause, LimitVerdict, PowerMode, ReadingVerdict, Wave, Word};
+use crate::sheet::{ChainTable as Table, chain as csv};
+use crate::words::chain as words;
+use crate::write::html::html;
+use crate::write::json::{json, schema};
+use crate::write::style::Style;
+use crate::write::text::Look;
+use crate::write::{markdown, text};
 
 fn node(
     part: &str,
-    kind: &'static str,
+    kind: NodeKind,
     loss_db: f64,
     cumulative_loss_db: f64,
     power_w: f64,
 ) -> NodeReport {
     NodeReport {
         part: part.to_owned(),
-        kind,
+        kind: Word(kind),
         port: None,
         branch: None,
         loss_db: Some(loss_db),
@@ -29,7 +39,7 @@ fn node(
         velocity_factor: None,
         noise_figure_db: None,
         temperature_c: None,
-        basis: "sheet",
+        basis: Word(Basis::Sheet),
         source: Some("IS-2 p. 3".to_owned()),
         file: "rev4.downlead".to_owned(),
         line: 31,
@@ -39,23 +49,23 @@ fn node(
 
 /// One chain on one band: a transmitter, two joins around a run, an antenna.
 pub(crate) fn made() -> Report {
-    let mut run = node("M1", "run", 0.76, 0.8, 26.6);
+    let mut run = node("M1", NodeKind::Part(PartKind::Run), 0.76, 0.8, 26.6);
     run.source = Some("with | bar, and a text much too long for any column of a table".to_owned());
-    let mut duplexer = node("DU1", "duplexer", 1.45, 2.25, 19.06);
+    let mut duplexer = node("DU1", NodeKind::Part(PartKind::Duplexer), 1.45, 2.25, 19.06);
     duplexer.port = Some("high".to_owned());
     let band = BandReport {
         band: "2m".to_owned(),
         point: None,
         frequency_hz: 146_913_700.0,
         complete: true,
-        power_mode: "fixed-forward",
+        power_mode: PowerMode::FixedForward,
         nodes: vec![
-            node("TX1", "transmitter", 0.0, 0.0, 32.0),
-            node("join", "join", 0.02, 0.02, 31.9),
-            node("join", "join", 0.02, 0.04, 31.7),
+            node("TX1", NodeKind::Part(PartKind::Transmitter), 0.0, 0.0, 32.0),
+            node("join", NodeKind::Join, 0.02, 0.02, 31.9),
+            node("join", NodeKind::Join, 0.02, 0.04, 31.7),
             run,
             duplexer,
-            node("A1", "antenna", 0.0, 2.25, 19.06),
+            node("A1", NodeKind::Part(PartKind::Antenna), 0.0, 2.25, 19.06),
         ],
         total_loss_db: Some(2.25),
         antenna_w: Some(19.06),
@@ -63,7 +73,7 @@ pub(crate) fn made() -> Report {
         eirp_w: Some(63.1),
         uncertainty_db: Some(0.74),
         interval_db: Some([-0.3, 0.3]),
-        method: Some("derivatives"),
+        method: Some(Word(Method::Derivatives)),
         loss_floor_db: Some(2.0),
         loss_worst_db: Some([2.1, 2.4]),
         wet_extra_db: None,
@@ -79,26 +89,26 @@ pub(crate) fn made() -> Report {
         noise_figure_uncertainty_db: None,
         taps: Vec::new(),
         limits: vec![LimitReport {
-            quantity: "erp",
+            quantity: Word(LimitQuantity::Erp),
             limit_w: 30.0,
             value_w: 38.45,
             margin_db: -1.08,
             uncertainty_db: 0.74,
             probability_exceeded: 0.1,
-            verdict: "not-met",
+            verdict: LimitVerdict::NotMet,
             safe_setting_w: Some(21.1),
             source: Some("TSO 14-0093 clause 4".to_owned()),
             line: 70,
         }],
         readings: vec![ReadingReport {
-            quantity: "forward",
+            quantity: Wave::Forward,
             read_w: Some(16.2),
             expected_w: Some(16.0),
             read_swr: None,
             expected_swr: None,
             difference_db: 0.05,
             uncertainty_db: 0.3,
-            verdict: "cannot-tell",
+            verdict: ReadingVerdict::CannotTell,
             date: Some("2026-07-04".to_owned()),
             instrument: Some("W1".to_owned()),
             line: 66,
@@ -107,7 +117,11 @@ pub(crate) fn made() -> Report {
         budget: ["gain of A1", "TX1", "joins", "M1"]
             .into_iter()
             .map(|cause| BudgetReport {
-                cause: cause.to_owned(),
+                cause: Cause {
+                    kind: Doubted::Gain,
+                    name: String::new(),
+                    words: cause.to_owned(),
+                },
                 standard_db: 0.1,
                 share: 0.25,
             })
@@ -116,7 +130,7 @@ pub(crate) fn made() -> Report {
     };
     let chain = ChainReport {
         name: "talk-out-2m".to_owned(),
-        direction: "transmit",
+        direction: Word(Direction::Transmit),
         file: "rev4.downlead".to_owned(),
         line: 61,
         bands: vec![band],
@@ -133,8 +147,24 @@ pub(crate) fn made() -> Report {
     }
 }
 
+fn paged(report: &Report) -> Document {
+    page(report, With { findings: true })
+}
+
+fn shown(report: &Report, colour: bool) -> String {
+    let look = Look {
+        style: Style { colour },
+        ..Look::plain(Look::WIDTH)
+    };
+    text::text(&paged(report), look)
+}
+
+fn markdown(report: &Report) -> String {
+    markdown::markdown(&paged(report), markdown::UNLINKED)
+}
+
 fn plain(report: &Report) -> String {
-    text(report, Style { colour: false })
+    shown(report, false)
 }
 
 #[test]
@@ -155,7 +185,7 @@ fn columns_line_up_whatever_the_letters() {
     // display columns at which the last column begins
     let starts: Vec<usize> = out
         .lines()
-        .skip(2)
+        .skip_while(|l| !l.trim_start().starts_with("part "))
         .take(5)
         .map(|l| {
             let at = l.find("sheet:").or_else(|| l.find("from")).unwrap();
@@ -178,32 +208,32 @@ fn line(report: &Report, name: &str) -> Option<String> {
 #[test]
 fn an_interval_is_shown_where_the_uncertainty_does_not_say_it() {
     let mut report = made();
-    let of = |report: &mut Report, interval: [f64; 2], method: &'static str| {
+    let of = |report: &mut Report, interval: [f64; 2], method: Method| {
         let band = &mut report.stations[0].chains[0].bands[0];
         band.interval_db = Some(interval);
-        band.method = Some(method);
+        band.method = Some(Word(method));
         line(report, "95 % of cases")
     };
     // 38.45 W ± 0.74 dB is 32.4 to 45.6 W: so far the two say the same
-    assert_eq!(of(&mut report, [-0.74, 0.74], "derivatives"), None);
-    assert_eq!(of(&mut report, [-0.741, 0.739], "derivatives"), None);
-    let shown = of(&mut report, [-0.9, 0.6], "derivatives");
+    assert_eq!(of(&mut report, [-0.74, 0.74], Method::Derivatives), None);
+    assert_eq!(of(&mut report, [-0.741, 0.739], Method::Derivatives), None);
+    let shown = of(&mut report, [-0.9, 0.6], Method::Derivatives);
     assert_eq!(shown.as_deref(), Some("ERP 31.3 W to 44.1 W"));
-    for method in ["sample", "both"] {
+    for method in [Method::Sample, Method::Both] {
         let shown = of(&mut report, [-0.74, 0.74], method);
         assert_eq!(shown.as_deref(), Some("ERP 32.4 W to 45.6 W (sampled)"));
     }
     let band = &mut report.stations[0].chains[0].bands[0];
     (band.erp_w, band.eirp_w) = (None, None);
-    let shown = of(&mut report, [-0.9, 0.6], "derivatives");
+    let shown = of(&mut report, [-0.9, 0.6], Method::Derivatives);
     // 19.06 W less 0.9 and more 0.6 dB
     assert_eq!(shown.as_deref(), Some("at the antenna 15.5 W to 21.9 W"));
     report.stations[0].chains[0].bands[0].antenna_w = None;
     // what is delivered less is lost more
-    let shown = of(&mut report, [-0.9, 0.6], "derivatives");
+    let shown = of(&mut report, [-0.9, 0.6], Method::Derivatives);
     assert_eq!(shown.as_deref(), Some("loss 1.65 dB to 3.15 dB"));
     report.stations[0].chains[0].bands[0].total_loss_db = None;
-    assert_eq!(of(&mut report, [-0.9, 0.6], "sample"), None);
+    assert_eq!(of(&mut report, [-0.9, 0.6], Method::Sample), None);
 }
 
 #[test]
@@ -211,7 +241,7 @@ fn what_cannot_be_told_says_how_likely_it_is() {
     let mut report = made();
     assert!(!line(&report, "limit").unwrap().contains("probability"));
     let limit = &mut report.stations[0].chains[0].bands[0].limits[0];
-    limit.verdict = "cannot-tell";
+    limit.verdict = LimitVerdict::CannotTell;
     limit.probability_exceeded = 0.384;
     let shown = line(&report, "limit").unwrap();
     let want = "? cannot tell (exceeded with a probability of 38 %), 38.5 W is";
@@ -265,7 +295,7 @@ fn behind_a_loss_that_is_not_known_no_figure_stands() {
         n.power_dbm = None;
         n.uncertainty_db = None;
     }
-    let whole = text(&report, Style { colour: false });
+    let whole = plain(&report);
     let row = whole.lines().find(|l| l.contains("M1")).unwrap();
     assert!(row.contains("not known") && !row.contains(" W"), "{row}");
     let last = whole.lines().find(|l| l.contains("DU1.high")).unwrap();
@@ -273,7 +303,10 @@ fn behind_a_loss_that_is_not_known_no_figure_stands() {
     assert!(!last.contains("dBm"), "{last}");
     let marked = markdown(&report);
     let row = marked.lines().find(|l| l.starts_with("| M1")).unwrap();
-    assert!(row.contains("| not known |  |  |  |  |"), "{row}");
+    assert!(
+        row.contains("| not known |               |        |"),
+        "{row}"
+    );
     let value: serde_json::Value = serde_json::from_str(&json(&report).unwrap()).unwrap();
     let node = &value["stations"][0]["chains"][0]["bands"][0]["nodes"][3];
     assert!(node.get("loss_db").is_none() && node.get("power_w").is_none());
@@ -287,16 +320,17 @@ fn nothing_in_a_file_steers_the_terminal() {
     let band = &mut chain.bands[0];
     band.limits[0].source = Some("\u{1b}]0;x\u{7}".to_owned());
     band.assumptions[0] = "\u{9b}2J".to_owned();
-    band.budget[0].cause = "\u{1b}c".to_owned();
+    band.budget[0].cause.words = "\u{1b}c".to_owned();
     band.nodes[0].source = Some("\u{1b}c".to_owned());
     for colour in [false, true] {
-        let out = text(&report, Style { colour });
+        let out = shown(&report, colour);
         let others = out.matches('\u{1b}').count() - out.matches("\u{1b}[").count();
         assert_eq!(others, 0, "{out:?}");
         assert!(!out.contains("[2J") || !out.contains("\u{1b}[2J"));
         assert!(!out.contains(['\u{9b}', '\u{7}']));
     }
     assert!(!markdown(&report).contains('\u{1b}'));
+    assert!(!html(&paged(&report)).contains('\u{1b}'));
 }
 
 #[test]
