@@ -108,11 +108,20 @@ fn block(b: &Block, out: &mut String) {
 
 fn answers(all: &[Answer], out: &mut String) {
     out.push_str("<div class=\"wide\"><table class=\"answer\">\n<tbody>\n");
+    let most = all.iter().map(|a| a.cells.len()).max().unwrap_or(0);
     for a in all {
-        let cells: String = a
-            .cells
+        let used = a.cells.iter().rposition(|c| !c.is_empty());
+        let used = used.map_or(0, |u| u + 1);
+        let cells: String = a.cells[..used]
             .iter()
-            .map(|c| format!("<td>{}</td>", run(c)))
+            .enumerate()
+            .map(|(i, c)| match most - i {
+                // what follows nothing takes the room of those that are not there
+                span if i + 1 == used && span > 1 => {
+                    format!("<td colspan=\"{span}\">{}</td>", run(c))
+                }
+                _ => format!("<td>{}</td>", run(c)),
+            })
             .collect();
         let _ = writeln!(out, "<tr{}>{cells}</tr>", at_of(a.at.as_ref()));
     }
