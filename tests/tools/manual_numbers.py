@@ -83,6 +83,12 @@ put("in", "2m", total_loss_db=1.50 + law(*SEVEN_EIGHTHS, 146.3137) * 0.30 + pair
 each = 100 / 2 / ratio(0.2)
 put("two", "2m", antenna_w=2 * each, eirp_w=(2 * math.sqrt(each * ratio(12.1))) ** 2)
 
+# of branches that look in different directions the strongest one counts; two of 50 ohm in
+# parallel are 25 ohm
+put("unequal", "145 MHz", eirp_w=100 * 0.68 / ratio(0.1) * ratio(8.0))
+third = (25 - 50) / (25 + 50)
+put("joined", "145 MHz", total_loss_db=-db(1 - third**2), transmitter_swr=(1 + abs(third)) / (1 - abs(third)))
+
 run = law(*SEVEN_EIGHTHS, 145.3) * 0.46
 loss = 0.55 + run
 erp = 32 / ratio(loss) * ratio(5.2 - 2.15)

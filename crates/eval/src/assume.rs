@@ -14,6 +14,8 @@ pub enum Assumed {
     AntennaMatched,
     JoinsLossless,
     DeviceMatched,
+    DividerIdeal,
+    JunctionIdeal,
     PowerExact,
     GainExact,
     LossExact,
@@ -72,6 +74,12 @@ impl Assumed {
             Assumed::DeviceMatched => {
                 format!("the ports of {who} reflect nothing: no return loss is stated")
             }
+            Assumed::DividerIdeal => format!(
+                "{who} is matched at all its ports and isolates its branches from each other: no return loss is stated"
+            ),
+            Assumed::JunctionIdeal => format!(
+                "{who} joins its branches in parallel and adds no reflection of its own to theirs: no return loss is stated"
+            ),
             Assumed::PowerExact => {
                 format!("the power of {who} is exact: no tolerance or instrument is stated")
             }

@@ -30,8 +30,12 @@ pub(crate) enum Cause<'m> {
     Coupling(Loc),
     /// Share of a divider's branch.
     Share(Loc, u32),
+    /// Gain of an amplifier or preamplifier.
+    Amplification(Loc),
+    /// What an isolator or circulator loses backwards.
+    Isolation(Loc),
     /// Noise figure of a stage of a receive chain.
-    Noise(usize),
+    Noise(Loc),
     /// What comes back from a part: SWR, return loss, resistance.
     Reflection(Loc),
     /// Reactance of an antenna.

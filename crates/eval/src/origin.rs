@@ -86,7 +86,11 @@ fn owner(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, loc: Loc) -> String
             || format!("the {} of line {}", p.kind.word(), places.line(p.loc)),
             |t| t.text.to_string(),
         ),
-        None => places.text(loc).to_owned(),
+        // a figure of a definition is that of all its examples
+        None => places
+            .definition(loc)
+            .unwrap_or_else(|| places.text(loc))
+            .to_owned(),
     }
 }
 

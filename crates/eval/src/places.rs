@@ -88,6 +88,17 @@ impl<'s> Places<'s> {
         ""
     }
 
+    /// The name of the definition a place is in.
+    #[must_use]
+    pub fn definition(&self, loc: Loc) -> Option<&str> {
+        let head = self.text(Loc::new(loc.item, Span::new(0, loc.span.start)));
+        let mut words = head.split_whitespace();
+        let word = words.next()?;
+        matches!(word, "device" | "cable" | "connector" | "instrument")
+            .then(|| words.next())
+            .flatten()
+    }
+
     fn line_in(&self, file: usize, offset: u32) -> u32 {
         let text = self.snapshot.files()[file].text();
         line_of(

@@ -141,6 +141,8 @@ pub struct NodeResult {
     /// Expanded uncertainty of the power behind it, dB; of the forward power where the net power
     /// is not known.
     pub uncertainty_db: f64,
+    /// Expanded uncertainty of the forward power behind it, dB.
+    pub forward_uncertainty_db: f64,
     /// SWR looking on; none where something after it could not be computed.
     pub swr: Option<f64>,
     /// Heat, W.
@@ -311,6 +313,7 @@ pub enum Doubted {
     Coupling,
     Share,
     Noise,
+    Isolation,
     Reflection,
     Reactance,
     Gain,
@@ -341,7 +344,8 @@ impl Doubted {
             Doubted::Bump => "impedance bump of",
             Doubted::Coupling => "coupling of",
             Doubted::Share => "division in",
-            Doubted::Noise => "noise figure",
+            Doubted::Noise => "noise figure of",
+            Doubted::Isolation => "isolation of",
             Doubted::Reflection => "reflection of",
             Doubted::Reactance => "reactance of",
             Doubted::Efficiency => "efficiency of",

@@ -87,9 +87,9 @@ impl<'m> Wiring<'m> {
         self.figure("SWR", m, cause).within(1.0, f64::INFINITY)
     }
 
-    /// The noise figure of the stage of this number.
-    pub(crate) fn noise(&mut self, m: &Measure, stage: usize) -> Input {
-        self.positive("noise figure, dB", m, Cause::Noise(stage))
+    /// The noise figure of a part.
+    pub(crate) fn noise(&mut self, m: &Measure, who: Loc) -> Input {
+        self.positive("noise figure, dB", m, Cause::Noise(who))
     }
 
     /// `n` phases of a part.

@@ -7,6 +7,7 @@
 
 mod common;
 
+use downlead_report::Reports as _;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -214,6 +215,153 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
         }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// Findings of results: a mended line can bring them, since more is computed.
+const OF_RESULTS: &[&str] = &["limit-not-met", "expectation-missed", "reading-contradicts"];
+
+/// Where a fix is a choice of which the next finding says whether it was right.
+const CHOICES: &[(&str, &str)] = &[("port-needed", "legs-swapped")];
+
+/// The fixes of each finding of a text that do not mend it: after the fix the finding is gone, and
+/// no error is there that was not there before.
+fn useless_fixes(read: &dyn Fn(&str) -> Snapshot, main: &str, bad: &str) -> Vec<String> {
+    let errors = |s: &Snapshot| -> BTreeSet<String> {
+        let list = s.diagnostics().into_iter();
+        list.filter(|d| d.severity == downlead_base::Severity::Error)
+            .filter(|d| !OF_RESULTS.contains(&d.code.id))
+            .map(|d| d.code.id.to_owned())
+            .collect()
+    };
+    let s = read(bad);
+    let (before, had) = (errors(&s), s.diagnostics());
+    let mut wrong = Vec::new();
+    for d in &had {
+        for f in &d.fixes {
+            let mut text = bad.to_owned();
+            let mut edits: Vec<_> = f
+                .edits
+                .iter()
+                .filter_map(|e| Some((s.place(e.loc)?, &e.text)))
+                .collect();
+            edits.sort_by_key(|e| std::cmp::Reverse(e.0.1.start));
+            if edits.iter().any(|e| s.files()[e.0.0].path != main) {
+                continue;
+            }
+            for ((_, span), with) in edits {
+                text.replace_range(span.range(), with);
+            }
+            let mended = read(&text);
+            let same = |list: &[Diagnostic]| list.iter().filter(|x| x.code.id == d.code.id).count();
+            let mut new = errors(&mended);
+            new.retain(|n| !before.contains(n) && !CHOICES.contains(&(d.code.id, n)));
+            if same(&mended.diagnostics()) >= same(&had) || !new.is_empty() {
+                wrong.push(format!(
+                    "{}: `{}` does not mend it, new: {new:?}\n{text}",
+                    d.code.id, f.title
+                ));
+            }
+        }
+    }
+    wrong
+}
+
+/// Lines with a slip, each in place of a sound line of a chain.
+const SLIPS: &[(&str, &str)] = &[
+    ("transmitter", "transmitter 25 W carrier ± 5 %"),
+    ("transmitter", "transmitter 25 W carrier ± 1 W, fm"),
+    ("transmitter", "transmitter 25 W, fm ± 5 %"),
+    ("transmitter", "transmitter 25 carrier"),
+    ("run", "run 28 m of half-inch-foam ± 0.5 m"),
+    (
+        "run",
+        "run 28 m of half-inch-foam, added 0.3 dB on 2m ± 0.1 dB",
+    ),
+    ("run", "run 28 m of half-inch-foam velocity 0.66"),
+    ("run", "run 28 metres of half-inch-foam"),
+    ("filter", "filter 0.5 dBi"),
+    ("filter", "filter 0.5 dB typical ± 0.1 dB"),
+    ("filter", "filter -0.5 dB"),
+    ("filter", "filter 0.7 dB to 0.3 dB"),
+    ("read", "read 22 W forward ± 5 %, 2026-07-04"),
+    ("read", "read 22 W net ± 0.3 dB, 2026-07-04 with W1"),
+    ("read", "read 22 W, 2026-07-04 with W1"),
+    ("read", "read swr 1.1, 2026-07-04 with W7"),
+    ("expect", "expect erp 60 W"),
+    ("antenna", "antenna 4.5 dB"),
+    ("antenna", "antenna 4.5 dBi realized ± 0.5 dB"),
+    ("antenna", "antenna 4.5 dBi, swr 1.3 on 2m ± 0.1"),
+    ("limit", "limit 90 W"),
+    ("limit", "limit 90 W erp ± 0.5 dB"),
+    ("limit", "limit 90 W ± 0.5 dB erp, \"x\""),
+    ("limit", "limit 90 W erp eirp, \"x\""),
+    ("limit", "limit 90 W erp k 2, \"x\""),
+];
+
+#[test]
+fn every_fix_that_is_offered_mends() {
+    let mut wrong = Vec::new();
+    for code in CODES {
+        let p = page(code);
+        let read = |text: &str| load(code, text, &p);
+        let bad = read(&p.bad).files()[0].text().to_owned();
+        wrong.extend(useless_fixes(&read, &format!("{}.downlead", code.id), &bad));
+    }
+    let sound = [
+        "transmitter 25 W ± 5 % carrier",
+        "run 28 m of half-inch-foam",
+        "filter 0.5 dB ± 0.1 dB",
+        "read 22 W forward, 2026-07-04 with W1 by QY2TEC",
+        "expect erp 60 W ± 3 dB",
+        "antenna 4.5 dBi ± 0.5 dB",
+        "limit 90 W erp, \"x\"",
+    ];
+    for (word, slip) in SLIPS {
+        let lines: Vec<&str> = sound
+            .iter()
+            .map(|l| if l.starts_with(word) { *slip } else { *l })
+            .collect();
+        let text = format!(
+            "band 2m 145 MHz\ninstrument W1 {{ accuracy 5 % of reading }}\nchain c on 2m {{\n    {}\n}}\n",
+            lines.join("\n    ")
+        );
+        let read = |text: &str| common::load(text);
+        assert!(
+            !read(&text).diagnostics().is_empty(),
+            "nothing is said of `{slip}`"
+        );
+        wrong.extend(useless_fixes(&read, common::MAIN, &text));
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// A `±` after a word is one matter, and the fix puts it after the figure.
+#[test]
+fn a_tolerance_after_a_word_goes_to_its_figure() {
+    for (line, mended) in [
+        ("read 22 W forward ± 5 %", "read 22 W ± 5 % forward"),
+        ("limit 90 W erp ± 0.5 dB, \"x\"", "limit 90 W erp, \"x\""),
+    ] {
+        let text = format!(
+            "chain c on 145 MHz {{\n    transmitter 25 W ± 5 % carrier\n    {line}\n    antenna 4.5 dBi ± 0.5 dB\n}}\n"
+        );
+        let s = common::load(&text);
+        let found = s.diagnostics();
+        let d: Vec<_> = found
+            .iter()
+            .filter(|d| d.severity == downlead_base::Severity::Error)
+            .filter(|d| !OF_RESULTS.contains(&d.code.id))
+            .collect();
+        assert_eq!(d.len(), 1, "{line}: {d:?}");
+        let mut out = text.clone();
+        let mut edits = d[0].fixes[0].edits.clone();
+        edits.sort_by_key(|e| std::cmp::Reverse(e.loc.span.start));
+        for e in edits {
+            let (_, span) = s.place(e.loc).expect("a place");
+            out.replace_range(span.range(), &e.text);
+        }
+        assert!(out.contains(&format!("    {mended}\n")), "{out}");
+    }
 }
 
 /// What is rightly said about the examples: file, code, why.
@@ -434,4 +582,82 @@ fn one_slip_is_no_flood() {
     }
     // a name whose definition is gone is missing at each of its uses
     assert!(worst.0 <= 8, "{} findings for {}", worst.0, worst.1);
+}
+
+/// However many transmitters feed one port, that is one finding.
+#[test]
+fn one_port_that_many_feed_is_one_finding() {
+    let chain = |n: u32| {
+        format!("    chain c{n} on 14{n} MHz {{\n        TX{n}\n        M1\n        A1\n    }}\n")
+    };
+    let text = format!(
+        "station s {{\n    transmitter TX4 9 W carrier\n    transmitter TX5 9 W carrier\n    transmitter TX6 9 W carrier\n    run M1 9 m of rg-213\n    antenna A1 2 dBi\n{}{}{}}}\n",
+        chain(4),
+        chain(5),
+        chain(6)
+    );
+    let s = common::load(&text);
+    let found = s.diagnostics();
+    let of: Vec<_> = found
+        .iter()
+        .filter(|d| d.code.id == "port-used-twice")
+        .collect();
+    assert_eq!(of.len(), 1, "{of:?}");
+    assert_eq!(
+        of[0].message,
+        "`TX4`, `TX5` and `TX6` all feed `M1` at one port."
+    );
+}
+
+/// What is uncertain is named by what it is and whose: no two rows of a budget read alike.
+#[test]
+fn causes_are_named_apart() {
+    let text = "cable c4 { construction { inner 1 mm ± 2 %; outer 3.5 mm ± 1 %; permittivity 2.1 ± 0.1; loss-tangent 0.0002 }; source \"s\" }
+station s {
+    receiver RX1 -119 dBm for 12 dB sinad, noise figure 6 dB ± 1 dB
+    preamplifier PR1 20 dB ± 1 dB gain, noise figure 1 dB ± 0.3 dB
+    antenna A1 4.5 dBi ± 0.5 dB
+    chain in on 145 MHz receive {
+        A1
+        run 20 m ± 1 m of c4
+        PR1
+        isolator 0.4 dB ± 0.1 dB, isolation 20 dB ± 3 dB, swr 1.3 ± 0.1, reversed
+        RX1
+    }
+}
+";
+    let s = common::load(text);
+    let v = serde_json::to_value(s.report()).expect("JSON");
+    let band = &v["stations"][0]["chains"][0]["bands"][0];
+    let causes: Vec<&str> = band["budget"]
+        .as_array()
+        .expect("a budget")
+        .iter()
+        .filter_map(|b| b["cause"].as_str())
+        .collect();
+    let distinct: BTreeSet<&&str> = causes.iter().collect();
+    assert_eq!(distinct.len(), causes.len(), "{causes:?}");
+    assert!(causes.contains(&"gain of PR1"), "{causes:?}");
+    assert!(!causes.contains(&"loss of PR1"), "{causes:?}");
+    assert!(
+        causes.contains(&"dimensions of c4, permittivity"),
+        "{causes:?}"
+    );
+}
+
+/// A figure of a definition is named by the definition.
+#[test]
+fn a_cause_in_a_definition_has_its_name() {
+    let s = common::load(
+        "device club-isolator { kind isolator; loss 0.55 dB ± 0.15 dB; source \"s\" }
+chain c on 435 MHz {
+    transmitter 10 W carrier
+    isolator of club-isolator
+    antenna 2 dBi
+}
+",
+    );
+    let v = serde_json::to_value(s.report()).expect("JSON");
+    let band = &v["stations"][0]["chains"][0]["bands"][0];
+    assert_eq!(band["budget"][0]["cause"], "loss of club-isolator");
 }

@@ -432,3 +432,160 @@ fn every_uncertainty_moves_something() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
     assert!(count > 90, "{count}");
 }
+
+/// Takes out the lists of what is assumed: that a line makes an assumption go is no effect.
+fn without_assumptions(v: &mut Value) {
+    match v {
+        Value::Object(m) => {
+            m.remove("assumptions");
+            m.values_mut().for_each(without_assumptions);
+        }
+        Value::Array(a) => a.iter_mut().for_each(without_assumptions),
+        _ => {}
+    }
+}
+
+/// All that is reported of a text but the assumptions, findings included.
+fn everything(text: &str) -> String {
+    let s: Snapshot = load_from(&Files::default().with(MAIN, text).with("a.s2p", FILE));
+    let report = s.report();
+    let mut v = serde_json::to_value(&report).expect("JSON");
+    without_assumptions(&mut v);
+    let mut out = v["stations"].to_string();
+    for d in &report.diagnostics {
+        out += &format!("\n{}: {}", d.code, d.message);
+    }
+    let scopes = s.scopes();
+    let sessions = scopes.iter().flat_map(|x| x.items());
+    for x in sessions.filter_map(|x| x.2.session.as_deref()) {
+        out += &session(x);
+    }
+    out
+}
+
+/// Device kinds, with what makes each one complete.
+const KINDS: &[(&str, &str)] = &[
+    ("pad", "loss 0.5 dB"),
+    ("filter", "loss 0.5 dB"),
+    ("isolator", "loss 0.5 dB"),
+    ("circulator", "loss 0.5 dB"),
+    ("protector", "loss 0.5 dB"),
+    ("switch", "loss 0.5 dB"),
+    ("coupler", "coupled 20 dB"),
+    ("coupler", "loss 0.5 dB"),
+    ("meter", "loss 0.5 dB"),
+    ("balun", "loss 0.5 dB"),
+    ("balun", "loss 0.5 dB; swr 1.2"),
+    ("tuner", "loss 0.5 dB"),
+    ("duplexer", "high 0.5 dB; low 0.5 dB"),
+    ("diplexer", "high 0.5 dB; low 0.5 dB"),
+    ("combiner", "port high 0.5 dB; port b 0.5 dB"),
+    ("divider", "ways 2"),
+    ("divider", "tee"),
+    ("divider", "split 70 % 30 %"),
+    ("divider", "ways 2; loss 3.5 dB"),
+    ("amplifier", "gain 10 dB"),
+    ("preamplifier", "gain 10 dB"),
+    ("isolator", "from \"a.s2p\""),
+    ("balun", "from \"a.s2p\""),
+    ("filter", "from \"a.s2p\""),
+    ("tuner", "from \"a.s2p\""),
+];
+
+/// Lines a device can have.
+const LINES: &[&str] = &[
+    "swr 1.4",
+    "return-loss 12 dB",
+    "isolation 18 dB",
+    "gain 7 dB",
+    "noise figure 3 dB",
+    "excess 0.3 dB",
+    "ways 3",
+    "coupled 15 dB",
+    "ratio 4",
+    "tee",
+    "split 60 % 40 %",
+    "loss 1.5 dB",
+    "loss 1.5 dB series",
+    "loss 1.5 dB shunt",
+];
+
+/// A figure that a device states either counts, or a finding says that it does not.
+#[test]
+fn no_figure_of_a_device_is_dropped() {
+    let mut wrong = Vec::new();
+    for (kind, base) in KINDS {
+        for line in LINES {
+            let word = line.split(' ').next();
+            // the same figure twice is another matter
+            if base.split("; ").any(|b| b.split(' ').next() == word) {
+                continue;
+            }
+            let text = |lines: &str| {
+                let legs = base.contains("high ");
+                let used = if legs { "D1.high" } else { "D1" };
+                match *kind {
+                    "divider" => divided(&format!("divider DV1 {{ {lines} }}")),
+                    "preamplifier" => receiving(
+                        &format!(
+                            "preamplifier D1 {{ {lines} }}; receiver RX9 -119 dBm, noise figure 6 dB; {END}"
+                        ),
+                        "A9; D1; RX9",
+                    ),
+                    // its noise counts on receive
+                    "amplifier" if line.starts_with("noise") => receiving(
+                        &format!(
+                            "amplifier D1 {{ {lines} }}; receiver RX9 -119 dBm, noise figure 6 dB; {END}"
+                        ),
+                        "A9; D1; RX9",
+                    ),
+                    _ => one_part(&format!("{kind} D1 {{ {lines} }}"), used),
+                }
+            };
+            // as long as the line, so that places stay where they are
+            let (without, with) = (text(base), text(&format!("{base}; {line}")));
+            if everything(&without) == everything(&with) {
+                wrong.push(format!("{kind} {{ {base}; {line} }}"));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// Slots that no result depends on; what is added here is a gap.
+const NO_RESULT: &[&str] = &["antenna A1 4.5 dBi, height @ agl", "height @ agl"];
+
+/// The figure a fifth larger.
+fn larger(figure: &str) -> Option<String> {
+    let end = figure
+        .find(|c: char| !(c.is_ascii_digit() || "-.".contains(c)))
+        .unwrap_or(figure.len());
+    let n: f64 = figure[..end].parse().ok()?;
+    Some(format!("{}{}", n * 1.2, &figure[end..]))
+}
+
+/// A figure that counts is not dropped: another one gives another result.
+#[test]
+fn every_value_moves_something() {
+    let mut wrong = Vec::new();
+    let mut count = 0;
+    for (place, line, figure, _, slot) in SLOTS {
+        if !matches!(slot, Kept | KeptNoInterval | OwnK | Bounds) {
+            continue;
+        }
+        let Some(more) = larger(figure) else { continue };
+        let (Some(a), Some(b)) = (
+            whole(place, &line.replace('@', figure)),
+            whole(place, &line.replace('@', &more)),
+        ) else {
+            continue;
+        };
+        count += 1;
+        let known = NO_RESULT.contains(line);
+        if (everything(&a) == everything(&b)) != known {
+            wrong.push(format!("{place}: `{line}` with {figure} and {more}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    assert!(count > 90, "{count}");
+}

@@ -26,7 +26,16 @@ fn wrap(place: &str, line: &str) -> String {
         "wires" => format!("cable x {{ wires {{ diameter 2 mm; spacing 150 mm; {line} }} }}"),
         "connector" => format!("connector x {{ family n; loss 0.1 dB; {line} }}"),
         "instrument" => format!("instrument x {{ {line} }}"),
-        "device" => format!("device x {{ kind filter; {line} }}"),
+        "device" => {
+            let kind = match line.split(' ').next() {
+                Some("gain" | "noise") => "preamplifier",
+                Some("isolation") => "isolator",
+                Some("excess" | "ways") => "divider",
+                Some("coupled") => "coupler",
+                _ => "filter",
+            };
+            format!("device x {{ kind {kind}; {line} }}")
+        }
         "duplexer" => format!("device x {{ kind duplexer; low 1 dB; {line} }}"),
         "divider" => format!("device x {{ kind divider; {line} }}"),
         "balun" => format!("device x {{ kind balun; loss 0.1 dB; {line} }}"),
@@ -363,4 +372,41 @@ fn a_temperature_that_no_result_uses_is_refused() {
         let (_, d) = lowered(&wrap("station", line));
         assert!(d.is_empty(), "{line}: {d:?}");
     }
+}
+
+/// Figures that may be negative, so that no `±` is too large for them.
+const OF_EITHER_SIGN: &[&str] = &[
+    "let a = @",
+    "antenna A1 4.5 dBi, height @ agl",
+    "height @ agl",
+    "impedance 80 ohm with reactance @",
+    "amplifier PA1 @ gain",
+    "gain @",
+    "directivity @",
+];
+
+/// A figure that has a least value, with a `±` that reaches below it.
+#[test]
+fn a_tolerance_that_cannot_be_is_pointed_out() {
+    let mut wrong = Vec::new();
+    let mut count = 0;
+    for (place, line, figure, unit, slot) in SLOTS {
+        let free = OF_EITHER_SIGN.contains(line) || figure.contains('°') && *unit == "°C";
+        if !matches!(slot, Kept | KeptNoInterval) || *unit == "°C" || free {
+            continue;
+        }
+        count += 1;
+        let text = wrap(place, &line.replace('@', &format!("{figure} ± 260 %")));
+        let tree = File::parse(&*text);
+        let said = tree.items().iter().any(|p| {
+            let mut found = lower(&p.item, &Lets::default(), false).diagnostics;
+            found.extend(lower_let(&p.item, &Lets::default()).1);
+            found.iter().any(|d| d.code.id == "uncertainty-too-large")
+        });
+        if !said {
+            wrong.push(text);
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    assert!(count > 80, "{count}");
 }

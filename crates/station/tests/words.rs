@@ -39,3 +39,25 @@ fn what_excludes_is_excluded() {
     assert!(excludes("typical", "nominal").is_none());
     assert!(excludes("erp", "pep").is_none());
 }
+
+/// The manual lists every keyword with its sentence, and every word inside statements.
+#[test]
+fn the_manual_lists_every_word() {
+    let manual = include_str!("../../../docs/language.md");
+    let list = manual
+        .split("\n## Keywords\n")
+        .nth(1)
+        .and_then(|t| t.split("\n## ").next())
+        .expect("a list of keywords");
+    for k in downlead_station::keywords::KEYWORDS {
+        let row = list
+            .lines()
+            .find(|l| l.starts_with(&format!("| `{}` |", k.word)))
+            .unwrap_or_else(|| panic!("`{}` is not listed", k.word));
+        assert!(row.contains(k.doc), "`{}`: {row}", k.word);
+    }
+    let inner = list.rsplit("Words inside statements:").next().unwrap_or("");
+    for w in downlead_station::keywords::WORDS {
+        assert!(inner.contains(&format!("`{w}`")), "`{w}` is not listed");
+    }
+}

@@ -131,3 +131,35 @@ fn readings_of_a_chain_on_one_line_find_their_places() {
         r.err
     );
 }
+
+/// A point without a reading expects the forward power as far off as a reading there would: with a
+/// strong standing wave the net power is known far less well.
+#[test]
+fn a_point_expects_the_forward_power_with_its_own_uncertainty() {
+    let chain = |read: &str| {
+        format!(
+            "instrument W1 {{ accuracy 5 % of reading }}\nchain c on 145 MHz {{\n    transmitter 25 W ± 5 % carrier\n    run 10 m of rg-213, at 15 °C\n{read}    antenna {{ gain 2 dBi; swr 3 ± 1 }}\n}}\n"
+        )
+    };
+    let card = |text: &str| {
+        let dir = folder(&[("c.downlead", text)]);
+        let out = run(
+            dir.path(),
+            &["card", "c.downlead", "--with", "W1", "--format", "json"],
+        )
+        .out;
+        json(&out)["cards"][0]["points"].as_array().unwrap().clone()
+    };
+    let at = |points: &[Value]| {
+        let p = points.iter().find(|p| p["at"] == "before antenna");
+        p.unwrap()["uncertainty_db"].as_f64().unwrap()
+    };
+    let due = at(&card(&chain(
+        "    read 22 W forward, 2026-07-04 with W1 by QY2TEC\n",
+    )));
+    let free = at(&card(&chain("")));
+    assert!((due - free).abs() < 0.02, "{due} {free}");
+    // 5 % and 5 % as rectangular half-widths make 0.35 dB (k = 2), and the forward power after a
+    // line of 50 ohm has nothing of the antenna
+    assert!(free < 0.5, "{free}");
+}

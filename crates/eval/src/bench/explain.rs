@@ -1,7 +1,7 @@
 //! A session's numbers back to readings and sheets, in steps a pocket calculator can follow.
 
 use downlead_physics::measure::{BaselineUse, Comparison, Source, Term, Verdict};
-use downlead_quantity::{db, decibel_signed, frequency, number, to_db};
+use downlead_quantity::{db, decibel_signed, frequency, from_db, number, to_db};
 use downlead_station::session::{LengthBy, LengthReading};
 
 use super::result::{BenchCell, BenchPiece, Expected, Method, SessionResult};
@@ -160,10 +160,22 @@ impl SessionResult {
                 "10 log10(P_near / P_far), by their ratio when one follows the other",
                 "",
             ),
-            Method::OpenShort => d.by("(RL_open + RL_short) / 4", ""),
+            Method::OpenShort => {
+                let twice = 2.0 * cell.measured.db;
+                let numbers = cell
+                    .half_difference_db
+                    .map(|x| format!("({} + {}) / 4", decibels(twice + x), decibels(twice - x)));
+                d.by("(RL_open + RL_short) / 4", numbers.unwrap_or_default())
+            }
             Method::OpenShortExact => d.by("tanh²(γ l) = Z_short / Z_open", ""),
-            Method::OneEnd => d.by("RL / 2", ""),
-            Method::Network => d.by("−20 log10 |S21|", ""),
+            Method::OneEnd => d.by(
+                "RL / 2",
+                format!("{} / 2", decibels(2.0 * cell.measured.db)),
+            ),
+            Method::Network => d.by(
+                "20 log10(1 / |S21|)",
+                format!("20 log10(1 / {})", op(from_db(-0.5 * cell.measured.db))),
+            ),
         }
     }
 

@@ -93,6 +93,7 @@ impl<'m> Run<'m, '_> {
         let own = receiver
             .and_then(|(_, r, _)| r.noise_figure)
             .filter(|_| !silent);
+        let who = receiver.map_or(self.cx.chain.name.loc, |(p, _, _)| p.loc);
         let nf = own.map(|own| {
             // what reflections cost lies where they are
             let mut stages = stages;
@@ -102,7 +103,7 @@ impl<'m> Run<'m, '_> {
             let chain = Receiving {
                 reflected_db: lost(1),
                 stages,
-                receiver: self.wiring.noise(&own, s.elements.len()),
+                receiver: self.wiring.noise(&own, who),
             };
             let found = noise_figure(&chain, self.point.hz, &self.wiring.inputs);
             self.noise = Some(chain);
@@ -150,6 +151,7 @@ impl<'m> Run<'m, '_> {
                 power_w: level(lost(at)),
                 forward_w: level(lost(at)),
                 uncertainty_db: u(at),
+                forward_uncertainty_db: u(at),
                 swr: swr(at),
                 heat_w: 0.0,
             });
@@ -233,10 +235,9 @@ impl<'m> Run<'m, '_> {
     fn stages(&mut self, s: &Stretch<'m>) -> Vec<Stage> {
         s.elements
             .iter()
-            .enumerate()
-            .map(|(i, e)| Stage {
+            .map(|e| Stage {
                 part: e.net.clone(),
-                figure: e.noise_figure.map(|nf| self.wiring.noise(&nf, i)),
+                figure: e.noise_figure.map(|nf| self.wiring.noise(&nf, e.who)),
                 celsius: e.celsius,
                 reflected_db: 0.0,
             })

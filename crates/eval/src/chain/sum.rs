@@ -129,6 +129,11 @@ fn reached_by(b: &crate::cause::Budget<'_>) -> f64 {
     )
 }
 
+/// What an input is, without its unit.
+fn short(what: &str) -> &str {
+    what.split(',').next().unwrap_or(what)
+}
+
 pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
     let named = |n: &str| CauseName::Named(n.into());
     let (cause, name) = match c {
@@ -137,14 +142,24 @@ pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
         Cause::Cable(n) => (Doubted::Cable, named(n)),
         Cause::Velocity(n) => (Doubted::Velocity, named(n)),
         Cause::Impedance(n) => (Doubted::Impedance, named(n)),
-        Cause::Construction(n, _) => (Doubted::Construction, named(n)),
+        // figures of one name are told apart
+        Cause::Construction(n, what) if what.starts_with(['k']) => {
+            (Doubted::Cable, named(&format!("{n}, {}", short(what))))
+        }
+        Cause::Construction(n, what) => (
+            Doubted::Construction,
+            named(&format!("{n}, {}", short(what))),
+        ),
         Cause::Length(l) => (Doubted::Length, CauseName::At(*l)),
         Cause::Connector(n) => (Doubted::Connectors, named(n)),
-        Cause::Bump(n, _) => (Doubted::Bump, named(n)),
+        Cause::Bump(n, "SWR") => (Doubted::Reflection, named(n)),
+        Cause::Bump(n, what) => (Doubted::Bump, named(&format!("{n}, {what}"))),
         Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
         Cause::Coupling(l) => (Doubted::Coupling, CauseName::At(*l)),
         Cause::Share(l, _) => (Doubted::Share, CauseName::At(*l)),
-        Cause::Noise(_) => (Doubted::Noise, CauseName::None),
+        Cause::Noise(l) => (Doubted::Noise, CauseName::At(*l)),
+        Cause::Amplification(l) => (Doubted::Gain, CauseName::At(*l)),
+        Cause::Isolation(l) => (Doubted::Isolation, CauseName::At(*l)),
         Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
         Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
         Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),

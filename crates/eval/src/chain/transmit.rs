@@ -61,6 +61,8 @@ struct Along<'m, 'e> {
     e: &'e Evaluation,
     /// Power of the source into a matched load, dB over 1 W.
     source_db: f64,
+    /// The stated power over its mean: heat is that of the stated power.
+    stated_share: f64,
     /// Next node of the network.
     at: usize,
     /// Share of the field of the ends still to come.
@@ -76,6 +78,20 @@ impl Along<'_, '_> {
 
     fn net_db(&self, at: usize) -> f64 {
         self.mean(Quantity::Net(at))
+    }
+
+    /// Mean net power at a node over that of the source, times the stated one, W; and how much of
+    /// the sample is in it.
+    fn mean_net(&self, at: usize) -> (f64, f64) {
+        let o = self.e.output(Quantity::Net(at));
+        let (mean, weight) = o.map_or((f64::NAN, 0.0), |o| (o.mean_w, o.weight));
+        (mean * self.stated_share, weight)
+    }
+
+    /// Heat between two powers: the difference of the levels' powers, where derivatives suffice,
+    /// and of the mean powers where the sample takes their place.
+    fn heat(&self, levels: f64, means: f64, weight: f64) -> f64 {
+        ((1.0 - weight) * levels + weight * means).max(0.0)
     }
 
     /// Size of the reflection (rms over what is not known of it).
@@ -95,6 +111,12 @@ impl Along<'_, '_> {
             false => Quantity::Forward(at),
         };
         self.e.output(q).map_or(0.0, |o| o.u)
+    }
+
+    /// Standard uncertainty of the forward power.
+    fn u_forward(&self, at: usize) -> f64 {
+        let forward = self.e.output(Quantity::Forward(at));
+        forward.map_or(0.0, |o| o.u)
     }
 }
 
@@ -152,6 +174,7 @@ impl<'m> Run<'m, '_> {
         let mut along = Along {
             e: &e,
             source_db,
+            stated_share: 1.0 / net.level.mean_of_power(),
             at: 0,
             shares: net.end_shares().into(),
             known,
@@ -277,6 +300,7 @@ impl<'m> Run<'m, '_> {
             power_w: from_db(net_db),
             forward_w: f.watts,
             uncertainty_db: 2.0 * u,
+            forward_uncertainty_db: 2.0 * e.output(Quantity::Forward(0)).map_or(0.0, |o| o.u),
             swr: known.then(|| swr_from_gamma(gamma)),
             heat_w: 0.0,
         });
@@ -328,11 +352,13 @@ impl<'m> Run<'m, '_> {
                 power_w: from_db(net),
                 forward_w: from_db(along.mean(Quantity::Forward(at))),
                 uncertainty_db: 2.0 * along.u(at),
+                forward_uncertainty_db: 2.0 * along.u_forward(at),
                 swr: along.swr(at),
                 heat_w: if active {
                     0.0
                 } else {
-                    (from_db(before) - from_db(net)).max(0.0)
+                    let ((a, wa), (b, wb)) = (along.mean_net(at - 1), along.mean_net(at));
+                    along.heat(from_db(before) - from_db(net), a - b, wa.max(wb))
                 },
             });
         }
@@ -470,9 +496,11 @@ impl<'m> Run<'m, '_> {
             power_w: from_db(net),
             forward_w: from_db(along.mean(Quantity::Forward(at))),
             uncertainty_db: 2.0 * along.u(at),
+            forward_uncertainty_db: 2.0 * along.u_forward(at),
             swr: matched.then(|| swr_from_gamma(along.gamma(at))),
             heat_w: if part.kind == PartKind::Load {
-                from_db(net)
+                let (mean, weight) = along.mean_net(at);
+                along.heat(from_db(net), mean, weight)
             } else {
                 0.0
             },
@@ -511,7 +539,17 @@ impl<'m> Run<'m, '_> {
         let known = starts.iter().all(|at| along.known.net(*at));
         let alike = known && into.iter().all(|w| (w / first - 1.0).abs() < 1e-6);
         let shown = if alike { first } else { all };
-        let heat = (from_db(before) - all).max(0.0);
+        let (mean_in, mut weight) = along.mean_net(input - 1);
+        let mut mean_out = 0.0;
+        for at in &starts {
+            let (mean, w) = along.mean_net(*at);
+            mean_out += mean;
+            weight = weight.max(w);
+        }
+        let heat = match e.lossless {
+            true => 0.0,
+            false => along.heat(from_db(before) - all, mean_in - mean_out, weight),
+        };
         let at = starts.first().copied().unwrap_or(input);
         let mut row = NodeResult {
             def: e.def,
@@ -537,6 +575,7 @@ impl<'m> Run<'m, '_> {
                 all
             },
             uncertainty_db: 2.0 * along.u(if alike { at } else { input }),
+            forward_uncertainty_db: 2.0 * along.u_forward(if alike { at } else { input }),
             swr: along.swr(if alike { at } else { input }),
             heat_w: heat,
         };
@@ -556,6 +595,7 @@ impl<'m> Run<'m, '_> {
                     power_w: from_db(net),
                     forward_w: from_db(along.mean(Quantity::Forward(*start))),
                     uncertainty_db: 2.0 * along.u(*start),
+                    forward_uncertainty_db: 2.0 * along.u_forward(*start),
                     swr: along.swr(*start),
                     heat_w: 0.0,
                     ..row

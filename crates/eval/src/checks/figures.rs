@@ -1,6 +1,6 @@
 //! How lengths and losses along a chain are stated: units, percents, bases, one for many bands.
 
-use downlead_base::{Diagnostic, Loc, codes};
+use downlead_base::{Diagnostic, Edit, Fix, Loc, codes};
 use downlead_quantity::{db, frequency, number};
 use downlead_station::model::{Bound, Chain, Figure, Part, PartData, PartKind, When};
 
@@ -75,12 +75,19 @@ pub(super) fn percents(parts: &[(&Part, Option<&str>, Loc)], out: &mut Vec<Diagn
     .help("Write the losses in dB; those add.");
     for f in &hits {
         d = d.also(f.loc, db(f.value.value));
-        d = d.fix(
-            format!("write `{} dB`", number(f.value.value, 2)),
-            f.loc,
-            format!("{} dB", number(f.value.value, 2)),
-        );
     }
+    // one of them alone leaves the others in percent
+    d.fixes = vec![Fix {
+        title: "write them in dB".to_owned(),
+        edits: hits
+            .iter()
+            .map(|f| Edit {
+                loc: f.loc,
+                text: format!("{} dB", number(f.value.value, 2)),
+            })
+            .collect(),
+        preferred: false,
+    }];
     out.push(d);
 }
 

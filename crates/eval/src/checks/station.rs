@@ -109,6 +109,8 @@ fn mark<'m>(stops: &[Stop<'m>], st: &'m Station, used: &mut FxHashMap<*const Par
 /// Two different parts on the radio side of one part need a port each.
 fn joints(edges: &[Edge<'_>], out: &mut Vec<Diagnostic>) {
     let mut seen: Vec<(&Edge<'_>, &Edge<'_>)> = Vec::new();
+    // of one port one finding, however many feed it
+    let mut crowds: Vec<Vec<&Edge<'_>>> = Vec::new();
     for (i, a) in edges.iter().enumerate() {
         for b in &edges[..i] {
             if !std::ptr::eq(a.mast, b.mast)
@@ -130,14 +132,9 @@ fn joints(edges: &[Edge<'_>], out: &mut Vec<Diagnostic>) {
                 continue;
             }
             seen.push((a, b));
-            let tag = |p: &Part| {
-                p.tag
-                    .as_ref()
-                    .map_or_else(|| p.kind.word().to_owned(), |t| t.text.to_string())
-            };
             let mixed = a.direction != b.direction;
-            let d = if mixed {
-                Diagnostic::new(
+            if mixed {
+                out.push(Diagnostic::new(
                     &codes::SHARED_PORT,
                     a.loc,
                     format!(
@@ -149,20 +146,55 @@ fn joints(edges: &[Edge<'_>], out: &mut Vec<Diagnostic>) {
                 )
                 .at(format!("on chain `{}`", a.chain.name.text))
                 .also(b.loc, format!("on chain `{}`", b.chain.name.text))
-                .help("Put a duplexer, a circulator or a relay (`switch`) where they meet, and take one of its ports on each chain.")
-            } else {
-                Diagnostic::new(
-                    &codes::PORT_USED_TWICE,
-                    a.loc,
-                    format!("`{}` and `{}` both feed `{}` at one port.", tag(a.radio), tag(b.radio), tag(a.mast)),
-                )
-                .at(format!("on chain `{}`", a.chain.name.text))
-                .also(b.loc, format!("on chain `{}`", b.chain.name.text))
-                .help("Put a combiner, diplexer or switch where they meet, and take one of its ports on each chain.")
-            };
-            out.push(d);
+                .help("Put a duplexer, a circulator or a relay (`switch`) where they meet, and take one of its ports on each chain."));
+                continue;
+            }
+            let at = |e: &&Edge<'_>| std::ptr::eq(e.mast, a.mast) && e.mast_port == a.mast_port;
+            let known = crowds.iter().position(|c| c.first().is_some_and(at));
+            let place = known.unwrap_or(crowds.len());
+            if known.is_none() {
+                crowds.push(Vec::new());
+            }
+            let crowd = &mut crowds[place];
+            for e in [b, a] {
+                if !crowd.iter().any(|x| std::ptr::eq(x.radio, e.radio)) {
+                    crowd.push(e);
+                }
+            }
         }
     }
+    out.extend(crowds.iter().filter_map(|c| crowded(c)));
+}
+
+/// Several parts that feed one port.
+fn crowded(crowd: &[&Edge<'_>]) -> Option<Diagnostic> {
+    let (last, before) = crowd.split_last()?;
+    let mut names: Vec<String> = before.iter().map(|e| tag(e.radio)).collect();
+    names.dedup();
+    let mut d = Diagnostic::new(
+        &codes::PORT_USED_TWICE,
+        last.loc,
+        format!(
+            "`{}` and `{}` {} feed `{}` at one port.",
+            names.join("`, `"),
+            tag(last.radio),
+            if names.len() == 1 { "both" } else { "all" },
+            tag(last.mast)
+        ),
+    )
+    .at(format!("on chain `{}`", last.chain.name.text))
+    .help("Put a combiner, diplexer or switch where they meet, and take one of its ports on each chain.");
+    for e in before {
+        d = d.also(e.loc, format!("on chain `{}`", e.chain.name.text));
+    }
+    Some(d)
+}
+
+/// The tag of a part, else its kind.
+fn tag(p: &Part) -> String {
+    p.tag
+        .as_ref()
+        .map_or_else(|| p.kind.word().to_owned(), |t| t.text.to_string())
 }
 
 fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {

@@ -92,7 +92,7 @@ impl<'m> Build<'m, '_> {
                     &codes::IMPEDANCE_JUMP,
                     name.loc,
                     format!(
-                        "`{}` is a cable of {} ohm in a chain of 50 ohm: SWR up to {} and up to {} more loss, depending on its length.",
+                        "`{}` is a cable of {} ohm in a chain of 50 ohm: between matched ends it makes an SWR of up to {} and costs up to {}, depending on its length.",
                         name.text,
                         downlead_quantity::number(at.z0, 1),
                         downlead_quantity::number(swr * swr, 2),
@@ -100,7 +100,7 @@ impl<'m> Build<'m, '_> {
                     ),
                 )
                 .at(format!("{} ohm", downlead_quantity::number(at.z0, 1)))
-                .help("The mismatch is computed; nothing need be changed if the cable is meant."),
+                .help("The mismatch is computed with its length and the ends it has here, see the SWR and the losses of the report; nothing need be changed if the cable is meant."),
             );
         }
     }

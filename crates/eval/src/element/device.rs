@@ -79,9 +79,11 @@ impl<'m> Build<'m, '_> {
                         value: -p.value.value,
                         ..p.value
                     };
-                    let forward =
-                        self.wiring
-                            .figure("loss forward, dB", &gain, Cause::Device(p.figure.loc));
+                    let forward = self.wiring.figure(
+                        "loss forward, dB",
+                        &gain,
+                        Cause::Amplification(p.figure.loc),
+                    );
                     self.one_way(e, forward, None, swr);
                 }
                 None => self.no_figure(e, "gain"),
@@ -115,7 +117,14 @@ impl<'m> Build<'m, '_> {
         if part.kind == PartKind::Divider {
             self.divider(e, d, base, stated, swr);
             if !stated_swr {
-                self.assumed.add(Assumed::DeviceMatched, e.who);
+                let tee = d.tee || base.is_some_and(|b| b.tee);
+                self.assumed.add(
+                    match tee {
+                        true => Assumed::JunctionIdeal,
+                        false => Assumed::DividerIdeal,
+                    },
+                    e.who,
+                );
             }
             return;
         }
@@ -154,7 +163,8 @@ impl<'m> Build<'m, '_> {
         };
         self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
         self.passive(e, part.kind, d, base, (loss, swr));
-        if !stated_swr && e.loss_db > 0.0 {
+        // a tuner makes its match
+        if !stated_swr && e.loss_db > 0.0 && part.kind != PartKind::Tuner {
             self.assumed.add(Assumed::DeviceMatched, e.who);
         }
     }
@@ -176,7 +186,7 @@ impl<'m> Build<'m, '_> {
                 let at = e.who;
                 let backward = isolation.map(|i| {
                     self.wiring
-                        .positive("isolation, dB", &i, Cause::Reflection(at))
+                        .positive("isolation, dB", &i, Cause::Isolation(at))
                 });
                 if backward.is_none() {
                     self.assumed.add(Assumed::IsolationComplete, e.who);

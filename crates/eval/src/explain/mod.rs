@@ -8,6 +8,7 @@
 mod antenna;
 mod branches;
 mod cx;
+mod expected;
 mod judged;
 mod node;
 pub(crate) mod numbers;
@@ -21,7 +22,7 @@ mod totals;
 
 use downlead_base::{ItemId, Loc, Span};
 use downlead_station::keyword_of;
-use downlead_station::model::{Chain, Meaning};
+use downlead_station::model::{Chain, Meaning, Node, Step};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashMap;
 
@@ -175,6 +176,17 @@ fn session(
     }
 }
 
+/// Whether an expectation stands on some lines of a chain.
+fn expects(steps: &[Step], on_line: &dyn Fn(Loc) -> bool) -> bool {
+    steps.iter().any(|s| match s {
+        Step::Node(n, loc) => matches!(**n, Node::Expect { .. }) && on_line(*loc),
+        Step::Part { branches, .. } | Step::Use { branches, .. } => {
+            branches.iter().any(|b| expects(&b.steps, on_line))
+        }
+        _ => false,
+    })
+}
+
 /// Derivations of what an item's chains have on a line.
 fn chains(
     places: &Places<'_>,
@@ -215,6 +227,9 @@ fn chains(
                 if places.line(l.loc) == line {
                     out.push(cx.limit(l));
                 }
+            }
+            if here && expects(&model.steps, &|loc| places.line(loc) == line) {
+                out.extend(cx.expectations(|loc| places.line(loc) == line));
             }
             for r in b.readings.iter().filter(|_| here) {
                 if places.line(r.loc) == line {

@@ -118,6 +118,8 @@ impl Cx<'_> {
             Cause::Power(loc)
             | Cause::Device(loc)
             | Cause::Coupling(loc)
+            | Cause::Amplification(loc)
+            | Cause::Isolation(loc)
             | Cause::Share(loc, _)
             | Cause::Reflection(loc)
             | Cause::Reactance(loc)

@@ -110,7 +110,7 @@ pub(super) fn kind_factor<'m>(
         );
         return None;
     }
-    run.diags.push(
+    let mut d =
         Diagnostic::new(
             &codes::POWER_KIND_MISSING,
             f.figure.loc,
@@ -118,10 +118,14 @@ pub(super) fn kind_factor<'m>(
         )
         .at("carrier, pep or mean?")
         .also(loc, "the limit")
-        .help("For speech on single sideband the mean is about a fifth of the peak; add the mode too.")
-        .fix("write `carrier`", end, " carrier")
-        .fix("write `pep`", end, " pep")
-        .fix("write `mean`", end, " mean"),
-    );
+        .help("Write which kind it is; where it is another one than the limit counts, write the mode too, for example `100 W pep, ssb`: of speech on single sideband the mean is about a fifth of the peak.");
+    for k in [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean] {
+        // another kind than the limit's needs the mode
+        if k == want || mode.is_some_and(|m| convert(1.0, m, kind(k), kind(want)).is_some()) {
+            let w = k.word();
+            d = d.fix(format!("write `{w}`"), end, format!(" {w}"));
+        }
+    }
+    run.diags.push(d);
     None
 }

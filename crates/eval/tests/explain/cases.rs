@@ -370,3 +370,30 @@ fn what_is_not_known_is_said() {
     let antenna = only(s.explain_line("main.downlead", 5));
     assert_eq!(antenna.value, "not known");
 }
+
+/// An expectation is derived from what is computed at its place.
+#[test]
+fn expectations_are_derived() {
+    let s = load(
+        "chain c on 145 MHz {
+    transmitter 25 W ± 5 % carrier
+    pad 3 dB ± 0.1 dB
+    expect 12.5 W ± 0.1 dB
+    expect loss 3 dB ± 0.1 dB
+    expect swr 1.0
+    antenna 2.15 dBi ± 0.5 dB
+    expect erp 12.5 W ± 0.1 dB
+}
+",
+    );
+    for (begins, says) in [
+        ("expect 12.5 W", "as expected"),
+        ("expect loss", "0 dB"),
+        ("expect swr", "as expected"),
+        ("expect erp", "as expected"),
+    ] {
+        let all = line(&s, "main.downlead", begins);
+        assert_eq!(all.len(), 1, "{begins}: {all:?}");
+        assert!(all[0].value.contains(says), "{begins}: {}", all[0].value);
+    }
+}

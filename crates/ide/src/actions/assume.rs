@@ -77,7 +77,7 @@ impl<'s> At<'_, 's> {
                 format!("State that {name} is matched, SWR 1"),
                 self.append("swr 1", Some("swr 1"))?,
             ),
-            Assumed::DeviceMatched => (
+            Assumed::DeviceMatched | Assumed::DividerIdeal | Assumed::JunctionIdeal => (
                 format!("State that {name} is matched, SWR 1"),
                 self.append("swr 1", Some("swr 1"))?,
             ),

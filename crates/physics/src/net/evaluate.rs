@@ -58,6 +58,9 @@ pub struct Output {
     pub mean: f64,
     /// Standard uncertainty.
     pub u: f64,
+    /// Of a power: its own mean in W, which is above the power of the mean level. By the sample
+    /// where there is one, else that of a normal spread of the level.
+    pub mean_w: f64,
     /// 2.275 % quantile.
     pub low: f64,
     /// 97.725 % quantile.
@@ -545,6 +548,7 @@ impl Network {
                     .map(|y| Output {
                         mean: y.v,
                         u: 0.0,
+                        mean_w: 0.0,
                         low: y.v,
                         high: y.v,
                         weight: 0.0,
@@ -636,6 +640,7 @@ impl Network {
             let o = &mut e.outputs[*i];
             let mean = x.iter().sum::<f64>() / n;
             let u = libm::sqrt(x.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / n);
+            let mean_w = x.iter().map(|x| libm::exp(x / DB)).sum::<f64>() / n;
             if !(mean.is_finite() && u.is_finite()) {
                 o.weight = 0.0;
                 continue;
@@ -643,6 +648,7 @@ impl Network {
             let w = o.weight;
             let mix = |old: f64, new: f64| (1.0 - w) * old + w * new;
             o.mean = mix(o.mean, mean);
+            o.mean_w = mix(o.mean_w, mean_w);
             let kept = *i < 2 || judged.contains(&((*i - 2) / 3));
             let (low, high) = if kept {
                 x.sort_unstable_by(f64::total_cmp);
@@ -733,6 +739,7 @@ impl Output {
         self.low = self.mean - 2.0 * u;
         self.high = self.mean + 2.0 * u;
         self.linear = (self.mean, u);
+        self.mean_w = libm::exp(self.mean / DB + 0.5 * (u / DB) * (u / DB));
     }
 }
 

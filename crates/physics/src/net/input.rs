@@ -87,6 +87,13 @@ impl Input {
         self.u != 0.0
     }
 
+    /// Mean power over the power of this level in dB, which its uncertainty makes larger.
+    #[must_use]
+    pub fn mean_of_power(&self) -> f64 {
+        let u = self.u * core::f64::consts::LN_10 / 10.0;
+        libm::exp(0.5 * u * u)
+    }
+
     /// The same with bounds that no draw leaves: a loss is not negative, an SWR not below 1.
     #[must_use]
     pub const fn within(mut self, low: f64, high: f64) -> Self {

@@ -138,7 +138,7 @@ fn point(
         Some(r) => (r.expected_w, Some(r.uncertainty_db)),
         None => {
             let watts = forward(part);
-            let u = part.uncertainty_db.zip(watts).map(|(u, w)| {
+            let u = part.forward_uncertainty_db.zip(watts).map(|(u, w)| {
                 let own = meter.map_or(0.0, |m| DB_PER_RELATIVE * errors(m).u_relative(w));
                 let scatter = meter
                     .filter(|_| set_db > 0.0)

@@ -2,7 +2,8 @@
 
 use downlead_base::Loc;
 use downlead_eval::result::{
-    BandResult, ChainResult, LogResult, LogRow, LogTrend, Logged, NodeResult,
+    BandResult, ChainResult, LimitResult, LogResult, LogRow, LogTrend, Logged, NodeResult,
+    ReadingResult, TapResult,
 };
 use downlead_eval::{Places, Scope, Snapshot, origin};
 use downlead_quantity::{from_db, w_to_dbm};
@@ -128,7 +129,6 @@ fn band(
     parts: &FxHashMap<Loc, &Part>,
     b: &BandResult,
 ) -> BandReport {
-    let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
     BandReport {
         band: b.band.to_string(),
         point: b.point.and_then(Point::of),
@@ -172,77 +172,82 @@ fn band(
         antenna_mean_w: b.mean_w.and_then(finite),
         erp_mean_w: over_time(b, b.erp_w()),
         eirp_mean_w: over_time(b, b.eirp_w),
-        taps: b
-            .taps
-            .iter()
-            .map(|t| TapReport {
-                part: origin::who(places, t.part),
-                port: t.port.to_string(),
-                power_w: number(t.power_w),
-                power_dbm: number(w_to_dbm(t.power_w)),
-                uncertainty_db: number(t.uncertainty_db),
-                chain_line: places.line(t.chain),
-            })
-            .collect(),
-        limits: b
-            .limits
-            .iter()
-            .map(|l| LimitReport {
-                quantity: Word(l.quantity),
-                limit_w: number(l.limit_w),
-                value_w: number(l.value_w),
-                margin_db: number(l.margin_db),
-                uncertainty_db: number(l.uncertainty_db),
-                probability_exceeded: number(l.exceeded),
-                verdict: l.verdict.into(),
-                safe_setting_w: l.safe_w.and_then(finite),
-                source: limit_source(meaning, l.loc).map(Into::into),
-                line: places.line(l.loc),
-            })
-            .collect(),
+        taps: b.taps.iter().map(|t| tap(places, t)).collect(),
+        limits: b.limits.iter().map(|l| limit(places, meaning, l)).collect(),
         readings: b
             .readings
             .iter()
-            .map(|r| {
-                let meta = meaning.reading_meta(r.loc);
-                let swr = r.power.is_none();
-                ReadingReport {
-                    quantity: r.power.map_or(Wave::Swr, wave),
-                    read_w: (!swr).then_some(number(r.read)),
-                    expected_w: (!swr).then_some(number(r.expected)),
-                    read_swr: swr.then_some(number(r.read)),
-                    expected_swr: swr.then_some(number(r.expected)),
-                    difference_db: number(r.difference_db),
-                    uncertainty_db: number(r.uncertainty_db),
-                    verdict: r.verdict.into(),
-                    date: meta.and_then(|m| m.date.as_ref()).map(ToString::to_string),
-                    instrument: meta
-                        .and_then(|m| m.instrument.as_ref())
-                        .map(|i| i.text.to_string()),
-                    line: places.line(r.loc),
-                }
-            })
+            .map(|r| reading(places, meaning, r))
             .collect(),
         logs: b.logs.iter().map(|l| log(places, meaning, l)).collect(),
-        budget: b
-            .budget
-            .iter()
-            .map(|i| BudgetReport {
-                cause: Cause {
-                    kind: i.cause,
-                    name: origin::cause_name(places, parts, &i.name),
-                    words: origin::cause_words(places, parts, i.cause.words(), &i.name),
-                },
-                standard_db: number(i.standard_db),
-                share: if total > 0.0 {
-                    i.standard_db * i.standard_db / total
-                } else {
-                    0.0
-                },
-            })
-            .collect(),
+        budget: budget(places, parts, b),
         assumptions: b.assumptions(places),
     }
+}
+
+fn tap(places: &Places<'_>, t: &TapResult) -> TapReport {
+    TapReport {
+        part: origin::who(places, t.part),
+        port: t.port.to_string(),
+        power_w: number(t.power_w),
+        power_dbm: number(w_to_dbm(t.power_w)),
+        uncertainty_db: number(t.uncertainty_db),
+        chain_line: places.line(t.chain),
+    }
+}
+
+fn limit(places: &Places<'_>, meaning: &Meaning, l: &LimitResult) -> LimitReport {
+    LimitReport {
+        quantity: Word(l.quantity),
+        limit_w: number(l.limit_w),
+        value_w: number(l.value_w),
+        margin_db: number(l.margin_db),
+        uncertainty_db: number(l.uncertainty_db),
+        probability_exceeded: number(l.exceeded),
+        verdict: l.verdict.into(),
+        safe_setting_w: l.safe_w.and_then(finite),
+        source: limit_source(meaning, l.loc).map(Into::into),
+        line: places.line(l.loc),
+    }
+}
+
+fn reading(places: &Places<'_>, meaning: &Meaning, r: &ReadingResult) -> ReadingReport {
+    let meta = meaning.reading_meta(r.loc);
+    let swr = r.power.is_none();
+    ReadingReport {
+        quantity: r.power.map_or(Wave::Swr, wave),
+        read_w: (!swr).then_some(number(r.read)),
+        expected_w: (!swr).then_some(number(r.expected)),
+        read_swr: swr.then_some(number(r.read)),
+        expected_swr: swr.then_some(number(r.expected)),
+        difference_db: number(r.difference_db),
+        uncertainty_db: number(r.uncertainty_db),
+        verdict: r.verdict.into(),
+        date: meta.and_then(|m| m.date.as_ref()).map(ToString::to_string),
+        instrument: meta
+            .and_then(|m| m.instrument.as_ref())
+            .map(|i| i.text.to_string()),
+        line: places.line(r.loc),
+    }
+}
+
+fn budget(places: &Places<'_>, parts: &FxHashMap<Loc, &Part>, b: &BandResult) -> Vec<BudgetReport> {
+    let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
+    b.budget
+        .iter()
+        .map(|i| BudgetReport {
+            cause: Cause {
+                kind: i.cause,
+                name: origin::cause_name(places, parts, &i.name),
+                words: origin::cause_words(places, parts, i.cause.words(), &i.name),
+            },
+            standard_db: number(i.standard_db),
+            share: match total > 0.0 {
+                true => i.standard_db * i.standard_db / total,
+                false => 0.0,
+            },
+        })
+        .collect()
 }
 
 fn log(places: &Places<'_>, meaning: &Meaning, l: &LogResult) -> LogReport {
@@ -321,6 +326,7 @@ fn node(
         forward_w: finite(n.forward_w)
             .filter(|f| n.forward_known && (!n.power_known || (f / n.power_w - 1.0).abs() > 1e-3)),
         uncertainty_db: n.forward_known.then(|| number(n.uncertainty_db)),
+        forward_uncertainty_db: n.forward_known.then(|| number(n.forward_uncertainty_db)),
         swr: n.swr,
         heat_w: known(n.heat_w).filter(|h| *h > 0.0),
         impedance_ohm: cable.map(|c| c.z0).and_then(finite),

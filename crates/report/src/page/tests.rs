@@ -33,6 +33,7 @@ fn node(
         power_dbm: Some(downlead_quantity::w_to_dbm(power_w)),
         forward_w: None,
         uncertainty_db: Some(0.25),
+        forward_uncertainty_db: None,
         swr: Some(1.3),
         heat_w: None,
         impedance_ohm: None,

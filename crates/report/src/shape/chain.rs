@@ -182,6 +182,9 @@ pub struct NodeReport {
     /// Expanded uncertainty (k = 2) of the power after this part, dB; of the forward power where only that is known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub uncertainty_db: Option<f64>,
+    /// Expanded uncertainty (k = 2) of the forward power after this part, dB: of what a wattmeter there reads.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub forward_uncertainty_db: Option<f64>,
     /// SWR looking on from the node after this part. Absent where something there could not be computed.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub swr: Option<f64>,

@@ -20,16 +20,17 @@ h1 small,h2 small,h3 small{font-weight:400;opacity:.7;font-size:.8rem;margin-lef
 table{border-collapse:collapse;margin:.5rem 0;font-variant-numeric:tabular-nums}
 th,td{text-align:left;padding:.15rem .6rem;border-bottom:1px solid #8886;vertical-align:top}
 th{font-weight:600;font-size:.85rem}.n{text-align:right;white-space:nowrap}
-.answer td{white-space:nowrap;border-left:0}.span td{font-style:italic}
+.answer td{white-space:nowrap}td:last-child{min-width:9rem}.answer td:last-child{min-width:0}.span td{font-style:italic}
 dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1rem;margin:.6rem 0}dt{opacity:.75}dd{margin:0}
 .good{color:#17642a}.open{color:#7a4f00}.bad{color:#a3182c}
 @media(prefers-color-scheme:dark){.good{color:#7fd694}.open{color:#e8b35a}.bad{color:#ff8f9c}}
 .warn{border-left:3px solid currentColor;padding-left:.6rem;font-weight:600}
 pre{overflow-x:auto;line-height:1.2}
 tr:target,[data-at].here{background:#ffd54a40}
+@media(max-width:50rem){.answer td{white-space:normal}}
 @page{margin:15mm}
 @media print{:root{color-scheme:light}body{font-size:9.5pt;max-width:none;margin:0;padding:0}
-h1,h2,h3{break-after:avoid}tr,dt,dd,figure{break-inside:avoid}thead{display:table-header-group}
+h1{break-before:page}h1:first-of-type{break-before:auto}h1,h2,h3{break-after:avoid}tr,dt,dd,figure{break-inside:avoid}thead{display:table-header-group}
 .wide{overflow:visible}.answer td{white-space:normal}
 .good,.open,.bad{color:#000;font-weight:700}}
 ";

@@ -1,12 +1,13 @@
 //! A walk over the atoms of a group.
 
-use downlead_base::{Diagnostic, Span, codes};
+use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_quantity::similar_units;
 use downlead_syntax::{Atom, AtomKind, Stmt};
 
 use super::Cx;
 use super::value::Val;
 use super::word::nearest;
+use crate::keywords::{Context, keyword};
 use crate::model::Name;
 use crate::words::ALIKE;
 
@@ -45,9 +46,12 @@ impl<'a> Cur<'a> {
 
     /// The current word, if it is one.
     pub(crate) fn word(&self, cx: &Cx<'a>) -> Option<&'a str> {
-        self.peek()
-            .filter(|a| a.kind == AtomKind::Word)
-            .map(|a| cx.text(a.span))
+        let a = self.peek()?;
+        match a.kind {
+            AtomKind::Word => Some(cx.text(a.span)),
+            // a `±` after a word has its own finding
+            _ => cx.stray(self.stmt, a).map(|word| cx.text(word)),
+        }
     }
 
     pub(crate) fn eat(&mut self, cx: &Cx<'a>, w: &str) -> bool {
@@ -59,6 +63,10 @@ impl<'a> Cur<'a> {
     /// A name: a word, or a value such as `2m` that is written without blanks.
     pub(crate) fn name(&mut self, cx: &Cx<'a>) -> Option<Name> {
         let a = self.peek()?;
+        if let Some(word) = cx.stray(self.stmt, a) {
+            self.i += 1;
+            return Some(cx.name_at(word));
+        }
         let text = cx.text(a.span);
         let ok = match a.kind {
             AtomKind::Word => true,
@@ -76,7 +84,7 @@ impl<'a> Cur<'a> {
     pub(crate) fn at_value(&self, cx: &Cx<'a>) -> bool {
         match self.peek() {
             Some(a) => match a.kind {
-                AtomKind::Value(_) => true,
+                AtomKind::Value(_) => cx.stray(self.stmt, a).is_none(),
                 AtomKind::Word => cx.lets.contains_key(cx.text(a.span)),
                 _ => false,
             },
@@ -174,6 +182,9 @@ impl<'a> Cur<'a> {
             // said already, as the number's unit
             return;
         }
+        if cx.stray(self.stmt, a).is_some() {
+            return;
+        }
         let text = cx.text(a.span);
         if self.band_after_comma(cx, a) {
             return;
@@ -198,6 +209,10 @@ impl<'a> Cur<'a> {
                 return;
             }
         }
+        if let Some(d) = elsewhere(self.stmt, text, loc, in_what, allowed) {
+            cx.push(d);
+            return;
+        }
         let mut d = Diagnostic::new(
             &codes::UNEXPECTED_WORD,
             loc,
@@ -216,4 +231,68 @@ impl<'a> Cur<'a> {
         }
         cx.push(d);
     }
+}
+
+/// What to say of a word that stands in a block only: in that of the statement itself, or in a
+/// definition.
+fn elsewhere(
+    stmt: Stmt<'_>,
+    text: &str,
+    loc: Loc,
+    in_what: &str,
+    allowed: &[&str],
+) -> Option<Diagnostic> {
+    let k = keyword(text).filter(|_| !allowed.contains(&text))?;
+    let form = k.signature.split(" | ").next().unwrap_or(k.signature);
+    let head = stmt.keyword().unwrap_or("");
+    let own = match head {
+        "transmitter" => Some(Context::Transmitter),
+        "receiver" => Some(Context::Receiver),
+        "antenna" | "load" => Some(Context::Antenna),
+        "band" => Some(Context::Band),
+        "run" | "jumper" | "tail" | "connector" | "adapter" => None,
+        w => crate::model::PartKind::from_word(w).map(|_| Context::Device),
+    };
+    // a line has a loss in its block
+    let of_line = matches!(head, "run" | "jumper" | "tail") && text == "loss";
+    let (place, example) = if of_line {
+        let place = format!("in the block of the {head}");
+        (place, format!("{head} … {{ loss 0.4 dB }}"))
+    } else if own.is_some_and(|c| k.contexts.contains(&c)) {
+        let place = format!("in the block of the {head}");
+        (place, format!("{head} … {{ {form} }}"))
+    } else {
+        let (what, word) = k.contexts.iter().find_map(|c| match c {
+            Context::Cable => Some(("the block of a cable definition", "cable NAME")),
+            Context::Construction => Some((
+                "the `construction` or `wires` of a cable definition",
+                "cable NAME { construction",
+            )),
+            Context::Connector => Some(("the block of a connector definition", "connector NAME")),
+            Context::Instrument => {
+                Some(("the block of an instrument definition", "instrument NAME"))
+            }
+            Context::Place => Some(("the block of a place", "place NAME")),
+            Context::Device => Some(("the block of a device", "device NAME")),
+            Context::Transmitter => Some(("the block of a transmitter", "transmitter TX1")),
+            Context::Receiver => Some(("the block of a receiver", "receiver RX1")),
+            Context::Antenna => Some(("the block of an antenna", "antenna A1")),
+            Context::Band => Some(("the block of a band", "band NAME")),
+            _ => None,
+        })?;
+        let closing = if word.contains('{') { " }" } else { "" };
+        (
+            format!("in {what}"),
+            format!("{word} {{ {form} }}{closing}"),
+        )
+    };
+    Some(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            loc,
+            format!("`{text}` stands {place}, not in {in_what}."),
+        )
+        .at("not on this line")
+        .help(format!("Written so: `{example}`.")),
+    )
 }

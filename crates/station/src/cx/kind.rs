@@ -17,7 +17,12 @@ impl<'a> Cx<'a> {
             if self.misspelt_unit(v, want) {
                 return;
             }
-            let n = number(v.q.value, 6);
+            // as it is written: rounded, a small number would read as 0
+            let written = Span::new(v.loc.span.start, v.unit_loc.span.start);
+            let n = match self.item.text().get(written.range()) {
+                Some(t) if t.parse::<f64>().is_ok() => t.to_owned(),
+                _ => number(v.q.value, 6),
+            };
             let mut d = Diagnostic::new(
                 &codes::MISSING_UNIT,
                 v.loc,
@@ -174,6 +179,11 @@ impl<'a> Cx<'a> {
                     Dim::Percent
                         if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
                     {
+                        let share = Tolerance {
+                            half_width: h.value,
+                            shape,
+                        };
+                        self.within_bounds(v, &share.about(1.0), 0.0, what);
                         DB_PER_RELATIVE * h.value
                     }
                     Dim::Percent if dim != Dim::Temperature => h.value * v.q.value.abs(),

@@ -1,7 +1,7 @@
 //! Where an uncertainty may stand, and how large it can be.
 
 use downlead_base::{Diagnostic, Loc, Span, codes};
-use downlead_quantity::{Measure, number};
+use downlead_quantity::{Dim, Measure, number};
 
 use super::Cx;
 use super::value::Val;
@@ -79,10 +79,11 @@ impl Cx<'_> {
         if v.half.is_none() || m.reach() <= (m.value - least) * (1.0 + 1e-9) {
             return;
         }
-        self.too_large(v.loc, what);
+        self.too_large(v.loc, what, v.q.dim == Dim::Decibel);
     }
 
-    pub(crate) fn too_large(&mut self, loc: Loc, what: &str) {
+    /// Says that a `±` is larger than its figure can be off.
+    pub(crate) fn too_large(&mut self, loc: Loc, what: &str, decibels: bool) {
         self.push(
             Diagnostic::new(
                 &codes::UNCERTAINTY_TOO_LARGE,
@@ -92,7 +93,11 @@ impl Cx<'_> {
                 ),
             )
             .at("± too large")
-            .help("Write the bounds as an interval instead, for example `0.1 dB to 0.6 dB`."),
+            .help(if decibels {
+                "Write the bounds as an interval instead, for example `0.1 dB to 0.6 dB`."
+            } else {
+                "Write the bounds as an interval instead: the lower value, `to`, and the higher one."
+            }),
         );
     }
 }

@@ -444,7 +444,7 @@ fn sum_accuracy(cx: &mut Cx<'_>, v: &Val) -> Option<(Measure, Loc)> {
 fn relative(cx: &mut Cx<'_>, half_width: f64, shape: Shape, loc: Loc) -> Measure {
     let m = Tolerance { half_width, shape }.about(1.0);
     if m.reach() > 1.0 {
-        cx.too_large(loc, "a cable's loss");
+        cx.too_large(loc, "a cable's loss", false);
     }
     m
 }

@@ -9,6 +9,7 @@ use super::band::frequency_range;
 use super::head::{declared, meant, no_keyword, unknown_statement};
 use super::network::{self, Ports};
 use super::rating::rating;
+use super::unused::unused;
 use super::{kinds, leg};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
@@ -556,6 +557,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
     }
     let device = draft.finish(name.clone());
     contradictions(cx, &device, &name.text);
+    unused(cx, &device, kind, name.loc);
     Some(DeviceClass {
         name,
         title,

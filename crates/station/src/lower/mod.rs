@@ -17,6 +17,7 @@ mod part;
 mod rating;
 mod session;
 mod station;
+mod unused;
 
 use downlead_base::{Diagnostic, codes};
 use downlead_syntax::{Item, Stmt};
@@ -47,6 +48,9 @@ pub struct Lowered {
 pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     let mut cx = Cx::new(item, lets, built_in);
     let mut statements = item.statements();
+    if !built_in && let Some(stmt) = item.statement() {
+        cx.strays(stmt);
+    }
     let meaning = match statements.next() {
         Some(stmt) => meaning(&mut cx, stmt),
         None => Meaning::Nothing,

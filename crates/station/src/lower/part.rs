@@ -10,6 +10,7 @@ use super::head::meant;
 use super::kinds;
 use super::network::{self, Ports};
 use super::rating::plain_rating;
+use super::unused::unused;
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
 use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind};
@@ -154,21 +155,22 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
 pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
     let v = &cx.alone(v, "a number of connectors");
     let m = cx.measure(v, Dim::Count, "a number of connectors", example)?;
-    if m.value.fract() != 0.0 || !(0.0..=1000.0).contains(&m.value) {
+    if m.value.fract() != 0.0 || !(0.0..=100.0).contains(&m.value) {
         cx.push(
             Diagnostic::new(
                 &codes::IMPOSSIBLE_VALUE,
                 v.loc,
-                "A number of connectors is a whole number up to 1000.",
+                "A number of connectors is a whole number up to 100.",
             )
-            .at("cannot be"),
+            .at("cannot be")
+            .help(format!("Written for example `{example}`.")),
         );
         return None;
     }
     #[allow(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,
-        reason = "checked to be 0 to 1000"
+        reason = "checked to be 0 to 100"
     )]
     Some(m.value as u32)
 }
@@ -786,6 +788,7 @@ fn device<'a>(
         &device,
         part.tag.as_ref().map_or(kind.word(), |t| &t.text),
     );
+    unused(cx, &device, kind, part.loc);
     Some(device)
 }
 

@@ -254,15 +254,35 @@ where
                 }
                 span.end = next.end;
             }
-            self.errors.push(message::invalid(
-                self.loc(span),
-                &self.text[span.range()],
-                false,
-            ));
+            let mut d = message::invalid(self.loc(span), &self.text[span.range()], false);
+            self.other_quote(span, &mut d);
+            self.errors.push(d);
             return;
         }
         self.errors
             .push(message::not_understood(self.id, self.text, toks, stop));
+    }
+
+    /// The fix of a typographic quote writes the one that closes the text too.
+    fn other_quote(&self, span: Span, d: &mut downlead_base::Diagnostic) {
+        let line = self.text[span.end as usize..].lines().next().unwrap_or("");
+        let opens = self.text[span.range()].starts_with(['“', '„', '”', '«', '»']);
+        let closing = line.char_indices().find(|c| "“”»«".contains(c.1));
+        let Some((at, c)) = closing.filter(|_| opens) else {
+            return;
+        };
+        let start = span.end + at as u32;
+        let end = start + c.len_utf8() as u32;
+        for fix in d
+            .fixes
+            .iter_mut()
+            .filter(|f| f.edits.len() == 1 && f.edits[0].text == "\"")
+        {
+            fix.edits.push(downlead_base::Edit {
+                loc: self.loc(Span { start, end }),
+                text: "\"".to_owned(),
+            });
+        }
     }
 
     /// Dates that no calendar has.

@@ -135,6 +135,17 @@ pub(super) fn unclosed_string(loc: Loc, text: &str) -> Diagnostic {
             end: loc.span.end,
         },
     );
+    // a brace at the end of the line opens the block: it is no part of the text
+    let inside = text.strip_suffix(['\r', '\n']).unwrap_or(text).trim_end();
+    let inside = inside.strip_suffix('{').map_or(text, str::trim_end);
+    let cut = u32::try_from(text.len() - inside.len()).unwrap_or(0);
+    let end = Loc::new(
+        loc.item,
+        Span {
+            start: end.span.start - cut,
+            end: end.span.end - cut,
+        },
+    );
     let words = text.trim_start_matches('"').trim_end();
     let shown: String = words.chars().take(30).collect();
     let d = Diagnostic::new(
