@@ -7,7 +7,6 @@ use downlead_eval::{Places, Snapshot};
 use downlead_quantity::{db, number, power};
 use downlead_report::document::Document;
 use downlead_report::shape::chain::{Report, SCHEMA};
-use downlead_report::words::chain::under_or_over;
 use downlead_report::write::markdown::markdown;
 use downlead_report::{build, page, words};
 use downlead_station::model::{Direction, Meaning};
@@ -15,7 +14,7 @@ use downlead_station::model::{Direction, Meaning};
 use crate::config::Config;
 use crate::markdown::{Writer, place_link};
 use crate::view::{Doc, View, doc_text, to32};
-use crate::words::{or_not_known, plus_minus};
+use crate::words::{or_not_known, plus_minus, under_or_over};
 
 /// A line above a chain or station.
 #[derive(Clone, Debug, PartialEq, Eq)]
