@@ -41,6 +41,9 @@ pub enum Assumed {
     BenchMatched,
     DirectivityPerfect,
     MeterScatter,
+    MeterLinearity,
+    MeterRepeatability,
+    FullScaleLocal,
     MeterNotNamed,
     LogWithoutMeter,
     LoggedSwr,
@@ -140,7 +143,9 @@ impl Assumed {
                 )
             }
             Assumed::DriftLine => {
-                format!("what drifted in session {who} did so evenly between two baselines")
+                format!(
+                    "what drifts in session {who} between two baselines may do so in one step (half of it counts, common practice)"
+                )
             }
             Assumed::DriftUnknown => format!(
                 "the transmitter of session {who} drifts by less than 0.3 % a minute where the baseline was read once (common practice)"
@@ -166,6 +171,15 @@ impl Assumed {
             ),
             Assumed::MeterScatter => format!(
                 "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"
+            ),
+            Assumed::MeterLinearity => {
+                format!("linearity 1 % for {who}: none is stated (common practice)")
+            }
+            Assumed::MeterRepeatability => {
+                format!("repeatability 0.6 % for {who}: none is stated (common practice)")
+            }
+            Assumed::FullScaleLocal => format!(
+                "the accuracy of full scale of {who} is an error of each reading by itself: no linearity is stated"
             ),
             Assumed::FileExact => {
                 format!("the network file of {who} is exact: no accuracy is stated")

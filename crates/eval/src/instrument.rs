@@ -75,8 +75,8 @@ pub(crate) fn unknown_instrument(n: &Name, env: &Env) -> Diagnostic {
     }
 }
 
-/// An instrument's errors as a meter of power. Where it states an accuracy and neither linearity
-/// nor repeatability, 1 % (half-width) and 0.6 % (one sigma) are taken (common practice).
+/// An instrument's errors as a meter of power. Where it states an accuracy and no linearity, 1 %
+/// (half-width) is taken, and where no repeatability, 0.6 % (one sigma; common practice).
 #[must_use]
 pub fn meter_of(i: &Instrument) -> Meter {
     meter(i, &mut Assumptions { list: Vec::new() })
@@ -87,8 +87,8 @@ pub fn meter_of(i: &Instrument) -> Meter {
 #[must_use]
 pub fn between_readings_db(i: &Instrument, watts: f64) -> f64 {
     let m = meter_of(i);
-    let both =
-        DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(m.u_linearity, m.u_repeatability);
+    let linear = libm::hypot(m.u_linearity, m.u_linearity_w / watts);
+    let both = DB_PER_RELATIVE * core::f64::consts::SQRT_2 * libm::hypot(linear, m.u_repeatability);
     libm::hypot(both, resolution_db(i, watts))
 }
 
@@ -118,16 +118,28 @@ pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     if let Some(step) = i.resolution_w {
         m = m.resolution(step);
     }
-    match (i.linearity, i.repeatability) {
-        (None, None) if i.accuracy.is_some() => {
+    match i.linearity {
+        Some(l) => m.u_linearity = l,
+        // how an error of full scale is spread along the scale is not known: the careful case is
+        // that each reading has its own
+        None if m.u_full_scale_w > 0.0 => {
+            m.u_linearity_w = m.u_full_scale_w;
+            m.u_full_scale_w = 0.0;
+            assumed.add(Assumed::FullScaleLocal, i.name.loc);
+        }
+        None if i.accuracy.is_some() => {
             m.u_linearity = rectangular(LINEARITY);
+            assumed.add(Assumed::MeterLinearity, i.name.loc);
+        }
+        None => {}
+    }
+    match i.repeatability {
+        Some(r) => m.u_repeatability = r,
+        None if i.accuracy.is_some() => {
             m.u_repeatability = REPEATABILITY;
-            assumed.add(Assumed::MeterScatter, i.name.loc);
+            assumed.add(Assumed::MeterRepeatability, i.name.loc);
         }
-        (l, r) => {
-            m.u_linearity = l.unwrap_or(0.0);
-            m.u_repeatability = r.unwrap_or(0.0);
-        }
+        None => {}
     }
     m
 }

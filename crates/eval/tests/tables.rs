@@ -101,7 +101,7 @@ fn a_quotation_mark_that_is_not_closed_hides_no_rows() {
         assert_eq!(found[1], mark("line 3, column 5 (`note`)"), "{table:?}");
     }
     for table in ended(
-        "band,piece,time_min,forward_w,note\n2m,baseline,0,44,ok\n2m,A,1,29,\"half-open\n2m,A,2,29,ok\n2m,A,3,29,ok\n2m,baseline,4,44,ok",
+        "band,piece,time_min,forward_w,note\n2m,baseline,0,44,ok\n2m,A,1,29,\"half-open\n2m,A,2,30,ok\n2m,A,3,30,ok\n2m,baseline,4,44,ok",
     ) {
         let s = session(&table);
         assert_eq!(said(&s), [mark("line 3, column 5 (`note`)")], "{table:?}");

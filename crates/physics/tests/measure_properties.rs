@@ -30,7 +30,7 @@ fn run(meters: &[Meter], watts: [f64; 3], minutes: f64, piece_meter: usize) -> (
     let piece = Level::one(1, piece_meter, watts[1], minutes);
     let mut budget = Budget::new();
     let rules = Rules {
-        leftover: 0.1,
+        step_share: 0.1,
         ..Rules::default()
     };
     let around = Around::default();

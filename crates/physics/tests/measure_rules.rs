@@ -48,7 +48,7 @@ fn between_the_surrounding_baselines() {
 fn outside_of_the_baselines_the_nearest_and_said_so() {
     let b = Baselines::new(&[one(0, 100.0, 2.0), one(1, 96.0, 10.0)], &PLAIN).unwrap();
     let rules = Rules {
-        leftover: 0.1,
+        step_share: 0.1,
         ..Rules::default()
     };
     for (minutes, watts, which, away) in [(0.0, 100.0, 0, 2.0), (15.0, 96.0, 1, 5.0)] {
@@ -57,10 +57,12 @@ fn outside_of_the_baselines_the_nearest_and_said_so() {
         // −0.5 % a minute goes uncorrected
         near(at.u_leftover, 0.005 * away / 3_f64.sqrt(), 1e-12);
     }
-    // halfway a tenth of 4 W in 98 W may be missed, rectangular
+    // halfway a tenth of 4 W in 100 W may be missed, rectangular; near a baseline less
+    let halfway = 0.1 * 4.0 / 100.0 / 3_f64.sqrt();
+    near(b.at(6.0, &rules).u_leftover, halfway, 1e-12);
     near(
-        b.at(6.0, &rules).u_leftover,
-        0.1 * 4.0 / 98.0 / 3_f64.sqrt(),
+        b.at(4.0, &rules).u_leftover,
+        0.75_f64.sqrt() * halfway,
         1e-12,
     );
 }
@@ -106,24 +108,130 @@ fn unusable_readings_are_refused() {
     assert_eq!(Level::mean(0, 0, &[(1.0, 0.0), (0.0, 1.0)]), None);
 }
 
-/// Scatter beyond what the baselines' own errors explain is drift that was not followed.
+/// A baseline off the line through its neighbours shows how far a line between them may miss.
 #[test]
 fn restless_baselines() {
     let levels = [
         one(0, 100.0, 0.0),
         one(1, 97.0, 5.0),
         one(2, 99.0, 10.0),
-        one(3, 95.0, 15.0),
+        one(3, 99.0, 15.0),
     ];
     let quiet = Baselines::new(&levels, &PLAIN).unwrap();
-    let s = quiet.drift().scatter_percent.unwrap() / 100.0;
-    let at = quiet.at(7.0, &Rules::default());
-    near(at.u_leftover, s, 1e-12);
-    assert_eq!(at.leftover_dof, 2.0);
+    let u = |b: &Baselines, minutes: f64| b.at(minutes, &Rules::default()).u_leftover;
+    // 2.5 W off the line through its neighbours, halfway: a step of 5 W, but the largest seen is 3 W
+    near(u(&quiet, 2.5), 0.35 * 3.0 / 97.0, 1e-12);
+    near(u(&quiet, 7.5), 0.35 * 3.0 / 97.0, 1e-12);
+    // 1 W off the line from 97 W to 99 W: a step of 2 W
+    near(u(&quiet, 12.5), 0.35 * 2.0 / 99.0, 1e-12);
+    // along a straight line nothing is left, and nothing at a baseline itself
+    let straight = [one(0, 100.0, 0.0), one(1, 98.0, 5.0), one(2, 94.0, 15.0)];
+    let straight = Baselines::new(&straight, &PLAIN).unwrap();
+    near(u(&straight, 9.0), 0.0, 1e-9);
+    near(u(&quiet, 5.0), 0.0, 1e-12);
     // with a meter that repeats no better than that, nothing is left
-    let meters = [Meter::PERFECT.repeatability(1.01 * s)];
+    let meters = [Meter::PERFECT.repeatability(0.03)];
     let loud = Baselines::new(&levels, &meters).unwrap();
-    assert_eq!(loud.at(7.0, &Rules::default()).u_leftover, 0.0);
+    near(u(&loud, 7.0), 0.0, 1e-12);
+}
+
+/// One more baseline never makes a result worse than the two beside it: a straight drift of 4 % with
+/// and without a third baseline on the line.
+#[test]
+fn a_third_baseline_does_not_harm() {
+    let meters = [Meter::PERFECT.linearity(0.01).repeatability(0.006)];
+    let u = |levels: &[Level], minutes: f64| {
+        let b = Baselines::new(levels, &meters).unwrap();
+        let piece = one(9, 70.0, minutes);
+        let mut budget = Budget::new();
+        let (rules, around) = (Rules::default(), Around::default());
+        let l = substitution(&b, &piece, &meters, &rules, &around, &mut budget).unwrap();
+        (l.u_db, l.k)
+    };
+    let (first, middle, last) = (one(0, 100.0, 0.0), one(1, 98.0, 6.0), one(2, 96.0, 12.0));
+    for minutes in [2.0, 5.0, 8.0] {
+        let (two, k2) = u(&[first, last], minutes);
+        let (three, k3) = u(&[first, middle, last], minutes);
+        assert!(three <= two, "{minutes} min: {three} against {two}");
+        assert_eq!((k2, k3), (2.0, 2.0));
+    }
+}
+
+/// Losses are averaged, not powers: two readings of a piece against their own baselines.
+#[test]
+fn a_piece_read_twice_while_the_transmitter_drifts() {
+    let meters = [Meter::PERFECT.linearity(0.01).repeatability(0.006)];
+    let b = Baselines::new(&[one(0, 44.0, 0.0), one(1, 42.3, 10.0)], &meters).unwrap();
+    let single = |id: usize, watts: f64, minutes: f64| {
+        let mut budget = Budget::new();
+        let piece = one(id, watts, minutes);
+        let (rules, around) = (Rules::default(), Around::default());
+        let loss = substitution(&b, &piece, &meters, &rules, &around, &mut budget).unwrap();
+        Single {
+            loss,
+            budget,
+            own: [Some((id, 0)), None],
+            swapped: false,
+        }
+    };
+    let (early, late) = (single(2, 28.5, 1.0), single(3, 27.6, 9.0));
+    let mut budget = Budget::new();
+    let both = mean_loss(&[early.clone(), late.clone()], &mut budget).unwrap();
+    near(both.db, 0.5 * (early.loss.db + late.loss.db), 1e-12);
+    assert!(both.u_db < early.loss.u_db, "{both:?}");
+    assert_eq!(both.k, 2.0);
+    // one alone is itself
+    let alone = mean_loss(std::slice::from_ref(&early), &mut budget).unwrap();
+    assert_eq!(alone, early.loss);
+    assert_eq!(mean_loss(&[], &mut budget), None);
+    // losses that scatter more than the meter repeats count by their scatter: s/√2 of 0.5 dB apart
+    let far = single(3, 27.6 * 10_f64.powf(-0.05), 9.0);
+    let apart = mean_loss(&[early.clone(), far.clone()], &mut budget).unwrap();
+    let scatter = budget
+        .terms()
+        .iter()
+        .find(|t| t.source == Source::Repeatability(2))
+        .unwrap();
+    near(
+        scatter.u_db,
+        (far.loss.db - early.loss.db).abs() / 2.0,
+        1e-12,
+    );
+    assert_eq!(scatter.dof, 1.0);
+    assert!(apart.k > 2.0);
+}
+
+/// Two meters exchanged: what each reads too much cancels in the mean of both ways.
+#[test]
+fn exchanged_meters_cancel() {
+    // the first reads 3 % too much, the second 2 % too little; the piece loses 2 dB
+    let (a, b, lost) = (1.03, 0.98, 10_f64.powf(-0.2));
+    let meters = [
+        Meter::PERFECT.of_reading(0.05),
+        Meter::PERFECT.of_reading(0.05),
+    ];
+    let read = |id: usize, near: (usize, f64), far: (usize, f64)| {
+        let input = Level::one(id, near.0, 50.0 * near.1, 0.0);
+        let output = Level::one(id + 1, far.0, 50.0 * lost * far.1, 0.0);
+        let mut budget = Budget::new();
+        let around = Around::default();
+        let loss = two_meters(&input, &output, None, &meters, &around, &mut budget).unwrap();
+        Single {
+            loss,
+            budget,
+            own: [Some((id + 1, far.0)), Some((id, near.0))],
+            swapped: near.0 > far.0,
+        }
+    };
+    let one_way = read(0, (0, a), (1, b));
+    assert!((one_way.loss.db - 2.0).abs() > 0.2 && one_way.loss.u_db > 0.1);
+    let mut budget = Budget::new();
+    // read twice one way and once the other: each way counts half
+    let again = read(4, (0, a), (1, b));
+    let other = read(2, (1, b), (0, a));
+    let both = mean_loss(&[one_way, other, again], &mut budget).unwrap();
+    near(both.db, 2.0, 1e-12);
+    near(both.u_db, 0.0, 1e-12);
 }
 
 /// Known repeatability over √n, unless the readings say otherwise (GUM 4.2.3, 4.2.4).

@@ -2,9 +2,9 @@
 
 use downlead_base::{Diagnostic, Loc};
 use downlead_physics::measure::{
-    Adapter, Around, BaselineUse, Baselines, Budget, Grows, Level, Loss, Meter, Rules, Source,
-    SwrReading, Term, Value, Verdict, compare, length_factor, length_factor_with, per_length,
-    substitution, swr, two_meters,
+    Adapter, Around, BaselineUse, Baselines, Budget, Grows, Level, Loss, Meter, Rules, Single,
+    Source, SwrReading, Term, Value, Verdict, compare, length_factor, length_factor_with,
+    mean_loss, per_length, substitution, swr, two_meters,
 };
 use downlead_quantity::from_db;
 use downlead_station::Env;
@@ -34,10 +34,18 @@ pub(super) struct Bench<'m, 'o> {
     pub(super) out: &'o mut Vec<Diagnostic>,
     /// Number of the next reading.
     pub(super) next: &'o mut usize,
-    /// Readings of two meters one behind the other, of the whole session.
-    pub(super) equalised: &'o [(Level, Level)],
+    /// Readings of two meters in line, of the whole session.
+    pub(super) equalised: &'o [InLine],
     /// Standing-wave ratios found so far.
     pub(super) swrs: &'o mut Vec<BenchSwr>,
+}
+
+/// Two meters read in line, nose to tail.
+pub(super) struct InLine {
+    /// Index of the band.
+    pub(super) band: usize,
+    /// The two readings.
+    pub(super) meters: (Level, Level),
 }
 
 /// A reading with its meter and number.
@@ -55,7 +63,34 @@ pub(super) struct Found {
     pub(super) rows: Vec<Loc>,
     pub(super) count: usize,
     pub(super) reading: Option<(f64, f64)>,
+    /// Number of the meter it was read with.
+    pub(super) meter: Option<usize>,
+    /// Of several readings, the loss of each, dB, and whether the meters were exchanged.
+    pub(super) losses: Vec<(f64, bool)>,
     pub(super) half_difference_db: Option<f64>,
+}
+
+/// Why a reading of a piece cannot be averaged with the first; none where it can. Adapters are
+/// taken off, and two meters may be exchanged.
+fn other_way(first: &Row<'_, '_>, r: &Row<'_, '_>) -> Option<findings::OtherWay> {
+    let ends = |r: &Row<'_, '_>| r.taken.input.is_some();
+    let (a, b) = (ends(first), ends(r));
+    // which meters are at the two ends is looked at where the near one is known
+    let meter = !a && !b && r.level.meter != first.level.meter;
+    (meter || a != b).then_some(findings::OtherWay {
+        meter,
+        first_at_both_ends: (a != b).then_some(a),
+    })
+}
+
+/// Whether two readings were made with other meters at the two ends.
+fn other_pair(a: &Single, b: &Single) -> bool {
+    let meters = |s: &Single| {
+        let mut m = s.own.map(|o| o.map(|o| o.1));
+        m.sort();
+        m
+    };
+    meters(a) != meters(b)
 }
 
 impl<'m> Bench<'m, '_> {
@@ -89,7 +124,7 @@ impl<'m> Bench<'m, '_> {
                 if cells[first_cell..].iter().any(|c| c.piece == piece) {
                     continue;
                 }
-                cells.push(self.cell(piece, found, promised.as_ref()));
+                cells.push(self.cell(piece, found, *promised));
             }
         }
         for r in &powers {
@@ -243,7 +278,7 @@ impl<'m> Bench<'m, '_> {
         Some(b)
     }
 
-    /// Loss of a piece from the power behind it.
+    /// Loss of a piece from the power after it: the mean of the losses of its readings.
     fn through(
         &mut self,
         g: &Group<'m>,
@@ -257,114 +292,159 @@ impl<'m> Bench<'m, '_> {
             .filter(|r| r.taken.kind == ReadingKind::Through && r.taken.piece == Some(piece))
             .collect();
         let first = *mine.first()?;
-        // repeated readings with one meter are one, with their scatter
-        let alike: Vec<&Row<'_, 'm>> = mine
-            .iter()
-            .copied()
-            .filter(|r| {
-                r.level.meter == first.level.meter
-                    && r.taken.adapters == first.taken.adapters
-                    && r.taken.input.is_some() == first.taken.input.is_some()
-            })
-            .collect();
-        for r in mine
-            .iter()
-            .filter(|r| !alike.iter().any(|a| a.level.id == r.level.id))
-        {
-            let place = Place::new(r.taken, self.point);
-            let at_both_ends = first.taken.input.is_some();
-            let how = findings::OtherWay {
-                meter: r.level.meter != first.level.meter,
-                adapters: r.taken.adapters != first.taken.adapters,
-                first_at_both_ends: (r.taken.input.is_some() != at_both_ends)
-                    .then_some(at_both_ends),
-            };
-            findings::not_used(
-                &place,
-                &self.session.pieces[piece].name.text,
-                &how,
-                self.out,
-            );
-        }
-        let readings: Vec<(f64, f64)> = alike.iter().map(|r| (r.level.watts, r.minutes)).collect();
-        let level = Level::mean(first.level.id, first.level.meter, &readings)?;
         let base_adapters = g
             .taken
             .iter()
             .find(|t| t.kind == ReadingKind::Baseline)
             .map_or(&[][..], |t| t.adapters);
-        let adapters = self.adapters(first.taken.adapters, base_adapters);
-        let rules = Rules {
-            unknown_per_minute: DRIFT_UNKNOWN,
-            ..Rules::default()
-        };
+        let (mut taken, mut singles, mut method) = (Vec::new(), Vec::new(), None);
+        let mut ends = None;
+        for r in mine {
+            if let Some(how) = other_way(first, r) {
+                self.not_used(r, piece, &how);
+                continue;
+            }
+            let adapters = self.adapters(r.taken.adapters, base_adapters);
+            let found = match (r.taken.input, baselines) {
+                (Some(input), _) => self.two(r, input, &adapters, &mut ends),
+                (None, Some(b)) => self.against(b, r, &adapters),
+                (None, None) => None,
+            };
+            let Some((how, single)) = found else { continue };
+            if singles.first().is_some_and(|s| other_pair(s, &single)) {
+                let how = findings::OtherWay {
+                    meter: true,
+                    first_at_both_ends: None,
+                };
+                self.not_used(r, piece, &how);
+                continue;
+            }
+            if single
+                .loss
+                .baseline
+                .is_some_and(|b| matches!(b.how, BaselineUse::Nearest(_)))
+            {
+                findings::not_between(&Place::new(r.taken, self.point), self.out);
+            }
+            method = method.or(Some(how));
+            taken.push(r);
+            singles.push(single);
+        }
         let mut budget = Budget::new();
+        let mut loss = mean_loss(&singles, &mut budget)?;
+        let mut method = method?;
+        if let Method::TwoMeters { equalised } = &mut method {
+            // exchanged, the meters' scales cancel as if they had been equalised
+            let swapped = singles.iter().filter(|s| s.swapped).count();
+            *equalised |= swapped > 0 && swapped < singles.len();
+            if !*equalised && let Some(place) = &ends {
+                findings::not_equalised(place, self.out);
+            }
+        }
         let place = Place::new(first.taken, self.point);
-        let (method, mut loss) = match (first.taken.input, baselines) {
-            (Some(input), _) => {
-                let (method, l) = self.two(first, input, &level, &adapters, &mut budget)?;
-                (method, l)
-            }
-            (None, Some(b)) => {
-                let method = if b.first().meter == level.meter {
-                    Method::Substitution
-                } else {
-                    Method::OtherMeter
-                };
-                let around = Around {
-                    adapters: &adapters,
-                    ..Around::default()
-                };
-                let l = substitution(b, &level, self.meters.all(), &rules, &around, &mut budget)
-                    .ok()?;
-                (method, l)
-            }
-            (None, None) => return None,
-        };
         if let Some(ends) = self.ends(loss.db, expected) {
-            budget.push(Term::type_b(Source::Mismatch(level.id), ends.u_db()));
+            budget.push(Term::type_b(Source::Mismatch(first.level.id), ends.u_db()));
             loss = Loss {
                 naive_db: loss.naive_db,
                 baseline: loss.baseline,
                 ..Loss::from_budget(loss.db, &budget)
             };
         }
-        match loss.baseline.as_ref().map(|b| b.how) {
-            Some(BaselineUse::Only(_)) => {
-                self.assumed
-                    .add(Assumed::DriftUnknown, self.session.name.loc);
-                findings::one_baseline(g, self.point, self.out);
-            }
-            Some(BaselineUse::Nearest(_)) => {
-                findings::not_between(&place, self.out);
-            }
-            Some(BaselineUse::Between { .. }) => {
-                self.assumed.add(Assumed::DriftLine, self.session.name.loc);
-            }
-            None => {}
-        }
+        self.drift_notes(g, &singles);
         if loss.db < -loss.expanded_db || (loss.db < 0.0 && expected.is_some_and(|e| e.db > 0.1)) {
             findings::above_baseline(&place, &loss, self.out);
         }
+        let readings: Vec<(f64, f64)> = taken.iter().map(|r| (r.level.watts, r.minutes)).collect();
+        let level = Level::mean(first.level.id, first.level.meter, &readings)?;
+        let many = singles.len() > 1;
         Some(Found {
             method,
             loss,
             budget: sorted(&budget),
-            rows: alike.iter().map(|r| r.taken.loc).collect(),
-            count: alike.len(),
+            rows: taken.iter().map(|r| r.taken.loc).collect(),
+            count: taken.len(),
             reading: Some((level.watts, level.minutes)),
+            meter: Some(level.meter),
+            losses: singles
+                .iter()
+                .filter(|_| many)
+                .map(|s| (s.loss.db, s.swapped))
+                .collect(),
             half_difference_db: None,
         })
     }
 
+    /// A reading of a piece that the others of it do not allow to count.
+    fn not_used(&mut self, r: &Row<'_, 'm>, piece: usize, how: &findings::OtherWay) {
+        findings::not_used(
+            &Place::new(r.taken, self.point),
+            &self.session.pieces[piece].name.text,
+            how,
+            self.out,
+        );
+    }
+
+    /// What is assumed or found about the drift of the transmitter, once for a piece.
+    fn drift_notes(&mut self, g: &Group<'m>, singles: &[Single]) {
+        let how = |f: &dyn Fn(&BaselineUse) -> bool| {
+            singles
+                .iter()
+                .filter_map(|s| s.loss.baseline.as_ref())
+                .any(|b| f(&b.how))
+        };
+        if how(&|h| matches!(h, BaselineUse::Only(_))) {
+            self.assumed
+                .add(Assumed::DriftUnknown, self.session.name.loc);
+            findings::one_baseline(g, self.point, self.out);
+        }
+        if how(&|h| matches!(h, BaselineUse::Between { .. })) {
+            self.assumed.add(Assumed::DriftLine, self.session.name.loc);
+        }
+    }
+
+    /// Loss of one reading against the baseline at its time.
+    fn against(
+        &self,
+        b: &Baselines,
+        r: &Row<'_, 'm>,
+        adapters: &[Adapter],
+    ) -> Option<(Method, Single)> {
+        let method = if b.first().meter == r.level.meter {
+            Method::Substitution
+        } else {
+            Method::OtherMeter
+        };
+        let rules = Rules {
+            unknown_per_minute: DRIFT_UNKNOWN,
+            ..Rules::default()
+        };
+        let around = Around {
+            adapters,
+            ..Around::default()
+        };
+        let mut budget = Budget::new();
+        let meters = self.meters.all();
+        let loss = substitution(b, &r.level, meters, &rules, &around, &mut budget).ok()?;
+        Some((
+            method,
+            Single {
+                loss,
+                budget,
+                own: [Some((r.level.id, r.level.meter)), None],
+                swapped: false,
+            },
+        ))
+    }
+
+    /// Loss of one reading between two meters. Where they were not read in line, `place` becomes
+    /// that of the reading, the first time.
     fn two(
         &mut self,
         row: &Row<'_, 'm>,
         (watts, with): (f64, Option<&'m str>),
-        level: &Level,
         adapters: &[Adapter],
-        budget: &mut Budget,
-    ) -> Option<(Method, Loss)> {
+        not_equalised: &mut Option<Place>,
+    ) -> Option<(Method, Single)> {
         let near = Taken {
             instrument: with.or(row.taken.instrument),
             shown: TakenValue::Watts(watts),
@@ -372,34 +452,55 @@ impl<'m> Bench<'m, '_> {
         };
         let place = Place::new(&near, self.point);
         let meter = self.meter(&near, watts, &place)?;
+        let level = row.level;
         let input = Level::one(self.number(), meter, watts, row.minutes);
-        let pair = self.equalised.iter().find_map(|(a, b)| {
-            if a.meter == input.meter && b.meter == level.meter {
-                Some((*a, *b))
-            } else if b.meter == input.meter && a.meter == level.meter {
-                Some((*b, *a))
-            } else {
-                None
-            }
-        });
+        let pair = self.equalised(&input, &level);
         let equalised = pair.is_some();
         if !equalised && input.meter != level.meter {
-            findings::not_equalised(&place, self.out);
+            not_equalised.get_or_insert(place);
         }
         let around = Around {
             adapters,
             ..Around::default()
         };
-        let l = two_meters(
+        let mut budget = Budget::new();
+        let loss = two_meters(
             &input,
-            level,
+            &level,
             pair.as_ref().map(|(a, b)| (a, b)),
             self.meters.all(),
             &around,
-            budget,
+            &mut budget,
         )
         .ok()?;
-        Some((Method::TwoMeters { equalised }, l))
+        Some((
+            Method::TwoMeters { equalised },
+            Single {
+                loss,
+                budget,
+                own: [Some((level.id, level.meter)), Some((input.id, input.meter))],
+                swapped: input.meter > level.meter,
+            },
+        ))
+    }
+
+    /// The reading of the two meters in line that belongs to a pair, near end first: on the same
+    /// band if there is one, nearest in time.
+    fn equalised(&self, near: &Level, far: &Level) -> Option<(Level, Level)> {
+        let of_these = self.equalised.iter().filter_map(|e| {
+            let (a, b) = (e.meters.0, e.meters.1);
+            let pair = if a.meter == near.meter && b.meter == far.meter {
+                (a, b)
+            } else if b.meter == near.meter && a.meter == far.meter {
+                (b, a)
+            } else {
+                return None;
+            };
+            Some((e.band != self.band, (a.minutes - near.minutes).abs(), pair))
+        });
+        of_these
+            .min_by(|x, y| x.0.cmp(&y.0).then(x.1.total_cmp(&y.1)))
+            .map(|x| x.2)
     }
 
     /// Adapters that came or went between baseline and piece.
@@ -440,7 +541,17 @@ impl<'m> Bench<'m, '_> {
         out
     }
 
-    fn cell(&mut self, piece: usize, f: Found, expected: Option<&Expected>) -> BenchCell {
+    fn cell(&mut self, piece: usize, f: Found, promised: Option<Expected>) -> BenchCell {
+        // what comes back of an open or shorted end, and a whole network, tell the loss between
+        // matched ends
+        let promised = promised.map(|e| {
+            if f.method.matched() {
+                e.between_matched_ends()
+            } else {
+                e
+            }
+        });
+        let expected = promised.as_ref();
         let comparison = expected.map(|e| {
             let mut found = compare(
                 Value {
@@ -471,15 +582,18 @@ impl<'m> Bench<'m, '_> {
                 fixed_expanded_db: 2.0 * e.u_joins_db,
             };
             match self.full_scale(&f) {
-                Some((meter, at_base)) => {
+                Some((own, at_base)) => {
                     // it rises as the reading falls; the piece may lose more than is expected
                     let loss_db = f.loss.db.max(e.db);
-                    let of = |x: f64| at_base * (from_db(x * loss_db) - 1.0);
-                    let now = f
-                        .budget
-                        .iter()
-                        .filter(|t| t.source == Source::Offset(meter));
-                    let now: f64 = now.map(|t| t.u_db).sum();
+                    let of = |x: f64| {
+                        let ratio = from_db(x * loss_db);
+                        if own {
+                            at_base * libm::hypot(1.0, ratio)
+                        } else {
+                            at_base * (ratio - 1.0)
+                        }
+                    };
+                    let now = of(1.0);
                     let rest = libm::sqrt((f.loss.u_db * f.loss.u_db - now * now).max(0.0));
                     let k = f.loss.expanded_db / f.loss.u_db;
                     length_factor_with(|x| k * libm::hypot(rest, of(x)), &grows)
@@ -489,8 +603,12 @@ impl<'m> Bench<'m, '_> {
         });
         let metres = self.session.pieces[piece].metres();
         let per = metres.and_then(|m| {
-            let (j, u) = expected.map_or((0.0, 0.0), |e| (e.joins_db, e.u_joins_db));
-            per_length(f.loss.db, f.loss.u_db, j, u, m.value, m.u)
+            // the cable's own loss, without what reflections at its ends add
+            let (j, u, mismatch, u_mismatch) = expected.map_or((0.0, 0.0, 0.0, 0.0), |e| {
+                (e.joins_db, e.u_joins_db, e.mismatch_db(), e.u_mismatch_db())
+            });
+            let u_db = libm::hypot(f.loss.u_db, u_mismatch);
+            per_length(f.loss.db - mismatch, u_db, j, u, m.value, m.u)
         });
         BenchCell {
             piece,
@@ -501,25 +619,26 @@ impl<'m> Bench<'m, '_> {
             reading: f.reading,
             measured: f.loss,
             budget: f.budget.into(),
-            expected: expected.copied(),
+            expected: promised,
             comparison,
             length_factor: length,
             per_length: per,
+            losses: f.losses.into(),
             half_difference_db: f.half_difference_db,
         }
     }
 
-    /// The meter whose error of full scale is in a loss against a baseline, and that error at the
-    /// baseline, dB.
-    fn full_scale(&self, f: &Found) -> Option<(usize, f64)> {
+    /// An error of full scale in a loss against a baseline: whether each reading has its own, and its
+    /// size at the baseline, dB.
+    fn full_scale(&self, f: &Found) -> Option<(bool, f64)> {
         let base = f.loss.baseline.as_ref()?.watts;
-        f.budget.iter().find_map(|t| match t.source {
-            Source::Offset(i) => {
-                let u = self.meters.all().get(i)?.u_full_scale_w;
-                Some((i, downlead_quantity::DB_PER_RELATIVE * u / base))
-            }
-            _ => None,
-        })
+        let m = self.meters.all().get(f.meter?)?;
+        let (own, u) = if m.u_linearity_w > 0.0 {
+            (true, m.u_linearity_w)
+        } else {
+            (false, m.u_full_scale_w)
+        };
+        (u > 0.0).then_some((own, downlead_quantity::DB_PER_RELATIVE * u / base))
     }
 
     /// What stands beside a reading of power written in the text.

@@ -45,17 +45,22 @@ pub(super) fn expected<'m>(
     let u_joins_db = matched_loss(&joins, point.hz, &b).1;
     let mut parts = vec![std::mem::replace(&mut line.net, Net::Several(Vec::new()))];
     parts.extend(joins);
+    let (matched_db, u_matched_db) = matched_loss(&parts, point.hz, &b);
     let all = if own > 0.0 {
         insertion(&mut b, point.hz, parts)
     } else {
-        let (db, u) = matched_loss(&parts, point.hz, &b);
-        Insertion { db, u }
+        Insertion {
+            db: matched_db,
+            u: u_matched_db,
+        }
     };
     // a cable of 50 ohm is compared by its own loss, as sheets state it: the slightly complex
     // impedance that the meter's ends see at low frequencies is no loss of the cable
     Some(Expected {
         db: all.db,
         u_db: all.u,
+        matched_db,
+        u_matched_db,
         joins_db,
         u_joins_db,
         maximum,

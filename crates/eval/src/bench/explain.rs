@@ -72,6 +72,7 @@ impl SessionResult {
         }
         if let Some(p) = cell.per_length {
             let joins = cell.expected.map_or(0.0, |e| e.joins_db);
+            let mismatch = cell.expected.map_or(0.0, |e| e.mismatch_db());
             d.steps.push(
                 Derivation::leaf(
                     "per 100 m",
@@ -89,10 +90,19 @@ impl SessionResult {
                     Some(piece.loc),
                 )
                 .by(
-                    "100 (loss − joins) / length",
+                    if mismatch == 0.0 {
+                        "100 (loss − joins) / length"
+                    } else {
+                        "100 (loss − reflections − joins) / length"
+                    },
                     format!(
-                        "100 × ({} − {}) / {}",
+                        "100 × ({}{} − {}) / {}",
                         decibels(cell.measured.db),
+                        if mismatch == 0.0 {
+                            String::new()
+                        } else {
+                            format!(" − {}", decibels(mismatch))
+                        },
                         decibels(joins),
                         length(piece.length_m)
                     ),
@@ -103,6 +113,9 @@ impl SessionResult {
     }
 
     fn measured(&self, cell: &BenchCell, d: Derivation) -> Derivation {
+        if !cell.losses.is_empty() {
+            return mean(cell, d);
+        }
         match cell.method {
             Method::Substitution | Method::OtherMeter => {
                 let (Some(b), Some((watts, minutes))) = (&cell.measured.baseline, cell.reading)
@@ -156,10 +169,7 @@ impl SessionResult {
                     None,
                 ))
             }
-            Method::TwoMeters { .. } => d.by(
-                "10 log10(P_near / P_far), by their ratio when one follows the other",
-                "",
-            ),
+            Method::TwoMeters { .. } => two_meters(cell, d),
             Method::OpenShort => {
                 let twice = 2.0 * cell.measured.db;
                 let numbers = cell
@@ -269,28 +279,91 @@ fn length(l: Option<(f64, f64)>) -> String {
     l.map_or_else(|| "1 m".to_owned(), |(m, _)| format!("{} m", op(m)))
 }
 
+/// The mean of the losses of several readings of a piece; of two meters that were exchanged, the mean
+/// of both ways.
+fn mean(cell: &BenchCell, d: Derivation) -> Derivation {
+    let way = |swapped: bool| -> Vec<String> {
+        let of = cell.losses.iter().filter(|l| l.1 == swapped);
+        of.map(|l| decibels(l.0)).collect()
+    };
+    let one = |losses: &[String]| match losses.len() {
+        1 => losses[0].clone(),
+        n if n > PRINTED => format!("the losses of {n} readings"),
+        n => format!("({}) / {n}", losses.join(" + ")),
+    };
+    match (way(false), way(true)) {
+        (a, b) if b.is_empty() => d.by("mean of the losses of its readings", one(&a)),
+        (a, b) if a.is_empty() => d.by("mean of the losses of its readings", one(&b)),
+        (a, b) => d.by(
+            "mean of both ways, the meters exchanged",
+            format!("({} + {}) / 2", one(&a), one(&b)),
+        ),
+    }
+}
+
+/// Up to so many readings are printed one by one.
+const PRINTED: usize = 12;
+
+/// Near over far, and what the two meters differ by in line and adapters change.
+fn two_meters(cell: &BenchCell, d: Derivation) -> Derivation {
+    const LAW: &str = "10 log10(P_near / P_far), less what the meters differ by in line";
+    let Some((far, _)) = cell.reading else {
+        return d.by(LAW, "");
+    };
+    let near = far * from_db(cell.measured.naive_db);
+    let ratio = format!("10 log10({} / {})", watts_words(near), watts_words(far));
+    let rest = cell.measured.db - cell.measured.naive_db;
+    if rest.abs() < NOTHING_DB {
+        return d.by("10 log10(P_near / P_far)", ratio);
+    }
+    let sign = if rest < 0.0 { "−" } else { "+" };
+    d.by(LAW, format!("{ratio} {sign} {}", decibels(rest.abs())))
+}
+
 /// What the cable and its joins promise.
 fn expected(e: Expected, piece: &BenchPiece) -> Derivation {
     let of = length_words(piece.length_m);
+    let mismatch = e.mismatch_db();
+    let own = e.matched_db - e.joins_db;
     let cable = Derivation::leaf(
         format!("{of} of {}", piece.cable),
-        decibels(e.db - e.joins_db),
+        decibels(own),
         Some(format!("at {} °C", number(piece.celsius, 1))),
         Some(piece.loc),
     );
     let joins = Derivation::leaf("its joins", decibels(e.joins_db), None, Some(piece.loc));
-    Derivation::leaf(
+    let d = Derivation::leaf(
         "expected loss",
         format!("{} ± {}", db(e.db), db(2.0 * e.u_db)),
         None,
         Some(piece.loc),
-    )
-    .by(
-        "cable + joins",
-        format!("{} + {}", decibels(e.db - e.joins_db), decibels(e.joins_db)),
+    );
+    if mismatch == 0.0 {
+        return d
+            .by(
+                "cable + joins",
+                format!("{} + {}", decibels(own), decibels(e.joins_db)),
+            )
+            .with(cable)
+            .with(joins);
+    }
+    d.by(
+        "cable + joins + reflections at its ends",
+        format!(
+            "{} + {} + {}",
+            decibels(own),
+            decibels(e.joins_db),
+            decibels(mismatch)
+        ),
     )
     .with(cable)
     .with(joins)
+    .with(Derivation::leaf(
+        "reflections at its ends, 50 ohm before and after it",
+        decibels(mismatch),
+        None,
+        Some(piece.loc),
+    ))
 }
 
 fn length_words(l: Option<(f64, f64)>) -> String {

@@ -263,23 +263,19 @@ pub(super) fn decibel_on_a_scale(i: &Instrument, place: &Place, out: &mut Vec<Di
 /// In what a reading was made in another way than the first of its piece.
 pub(super) struct OtherWay {
     pub(super) meter: bool,
-    pub(super) adapters: bool,
     /// Whether the first was read at both ends, where the two are not alike in that.
     pub(super) first_at_both_ends: Option<bool>,
 }
 
-/// A piece read once more in another way: with another meter, other adapters, or at both ends.
+/// A piece read once more in another way: with another meter, or at both ends.
 pub(super) fn not_used(place: &Place, piece: &str, how: &OtherWay, out: &mut Vec<Diagnostic>) {
     let mut ways = Vec::new();
     if how.meter {
         ways.push("with another meter");
     }
-    if how.adapters {
-        ways.push("with other adapters");
-    }
     match how.first_at_both_ends {
         Some(true) => ways.push("at both ends"),
-        Some(false) => ways.push("behind it only, not at both ends"),
+        Some(false) => ways.push("after it only, not at both ends"),
         None => {}
     }
     out.push(
@@ -293,7 +289,7 @@ pub(super) fn not_used(place: &Place, piece: &str, how: &OtherWay, out: &mut Vec
                 ),
                 "takes no part",
             )
-            .help("Readings of one piece made in one way (one meter, one set of adapters, one end or both) are taken together. Put the others into a session of their own."),
+            .help("Readings of one piece made in one way (one meter after it, or the same two at its ends, either way round) are taken together. Put the others into a session of their own."),
     );
 }
 

@@ -26,6 +26,7 @@ use downlead_station::session::{ReadingKind, Session};
 
 use crate::assume::Assumptions;
 use crate::point::Point;
+use cells::InLine;
 use gather::{Gathered, TakenValue};
 use meters::Meters;
 use result::{BenchBand, BenchCell, SessionResult};
@@ -168,7 +169,7 @@ fn ranked(cells: &[BenchCell], from: usize) -> Box<[(usize, usize)]> {
         .collect()
 }
 
-/// Two meters read one behind the other, anywhere in the session.
+/// Two meters read in line, anywhere in the session.
 fn equalised<'m>(
     s: &'m Session,
     g: &Gathered<'m>,
@@ -177,9 +178,10 @@ fn equalised<'m>(
     assumed: &mut Assumptions,
     next: &mut usize,
     out: &mut Vec<Diagnostic>,
-) -> Vec<(Level, Level)> {
+) -> Vec<InLine> {
     let mut pairs = Vec::new();
-    for t in g.groups.iter().flat_map(|x| &x.taken) {
+    let of_bands = g.groups.iter().enumerate();
+    for (band, t) in of_bands.flat_map(|(i, x)| x.taken.iter().map(move |t| (i, t))) {
         let (ReadingKind::Equalise, TakenValue::Watts(w), Some((other, with))) =
             (t.kind, &t.shown, t.input)
         else {
@@ -196,10 +198,13 @@ fn equalised<'m>(
             continue;
         };
         let minutes = t.minutes.unwrap_or(0.0);
-        pairs.push((
-            Level::one(*next, a.number, *w, minutes),
-            Level::one(*next + 1, b.number, other, minutes),
-        ));
+        pairs.push(InLine {
+            band,
+            meters: (
+                Level::one(*next, a.number, *w, minutes),
+                Level::one(*next + 1, b.number, other, minutes),
+            ),
+        });
         *next += 2;
     }
     pairs

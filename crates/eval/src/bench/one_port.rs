@@ -106,6 +106,8 @@ impl<'m> Bench<'m, '_> {
                 rows,
                 count,
                 reading: None,
+                meter: None,
+                losses: Vec::new(),
                 half_difference_db: None,
             });
         }
@@ -141,6 +143,8 @@ impl<'m> Bench<'m, '_> {
             rows,
             count,
             reading: None,
+            meter: None,
+            losses: Vec::new(),
             half_difference_db: half,
         })
     }
@@ -205,6 +209,8 @@ impl<'m> Bench<'m, '_> {
             rows: vec![t.loc],
             count: 1,
             reading: None,
+            meter: None,
+            losses: Vec::new(),
             half_difference_db: None,
         })
     }

@@ -32,6 +32,15 @@ pub enum Method {
 }
 
 impl Method {
+    /// Whether it tells the loss between matched ends.
+    #[must_use]
+    pub fn matched(self) -> bool {
+        matches!(
+            self,
+            Method::OpenShort | Method::OpenShortExact | Method::OneEnd | Method::Network
+        )
+    }
+
     /// In words.
     #[must_use]
     pub fn words(self) -> &'static str {
@@ -51,10 +60,15 @@ impl Method {
 /// What a piece should lose.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Expected {
-    /// Cable and joins, dB.
+    /// Cable and joins, dB: between the ends of the bench, with the reflections of a cable that is
+    /// not 50 ohm; between matched ends where that is what was measured.
     pub db: f64,
     /// Its standard uncertainty, dB.
     pub u_db: f64,
+    /// Cable and joins between matched ends, dB.
+    pub matched_db: f64,
+    /// Standard uncertainty of that, dB.
+    pub u_matched_db: f64,
     /// The joins' part, dB.
     pub joins_db: f64,
     /// Standard uncertainty of that, dB.
@@ -63,6 +77,32 @@ pub struct Expected {
     pub maximum: bool,
     /// Own reflection of the piece (its impedance against 50 ohm).
     pub reflection: f64,
+}
+
+impl Expected {
+    /// The same between matched ends.
+    #[must_use]
+    pub fn between_matched_ends(self) -> Self {
+        Expected {
+            db: self.matched_db,
+            u_db: self.u_matched_db,
+            reflection: 0.0,
+            ..self
+        }
+    }
+
+    /// What reflections at the ends of the piece add to its loss, dB.
+    #[must_use]
+    pub fn mismatch_db(&self) -> f64 {
+        self.db - self.matched_db
+    }
+
+    /// Standard uncertainty of that beyond the loss between matched ends, dB.
+    #[must_use]
+    pub fn u_mismatch_db(&self) -> f64 {
+        let beyond = self.u_db * self.u_db - self.u_matched_db * self.u_matched_db;
+        libm::sqrt(beyond.max(0.0))
+    }
 }
 
 /// One piece on one band.
@@ -92,6 +132,8 @@ pub struct BenchCell {
     pub length_factor: Option<f64>,
     /// Measured loss per length, joins taken off.
     pub per_length: Option<PerLength>,
+    /// Of several readings, the loss of each, dB, and whether the meters were exchanged.
+    pub losses: Box<[(f64, bool)]>,
     /// Difference of half the return losses, open less short, dB.
     pub half_difference_db: Option<f64>,
 }
@@ -201,6 +243,21 @@ pub struct SessionResult {
     pub meters: Box<[Box<str>]>,
     /// Assumptions.
     pub(crate) assumptions: Box<[(Assumed, Loc)]>,
+}
+
+impl BenchCell {
+    /// Measured loss between matched ends, dB: what a cable's sheet states.
+    #[must_use]
+    pub fn matched_db(&self) -> f64 {
+        self.measured.db - self.expected.map_or(0.0, |e| e.mismatch_db())
+    }
+
+    /// Standard uncertainty of that, dB.
+    #[must_use]
+    pub fn u_matched_db(&self) -> f64 {
+        let u = self.expected.map_or(0.0, |e| e.u_mismatch_db());
+        libm::hypot(self.measured.u_db, u)
+    }
 }
 
 impl SessionResult {

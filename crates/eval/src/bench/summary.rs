@@ -2,10 +2,10 @@
 
 use std::collections::HashMap;
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Severity, codes};
 use downlead_physics::measure::{
     FitPoint, FitRules, Length, NO_ONE_FACTOR, Source, Verdict, WholeCable, against_tape, fit,
-    length_from_delay, length_from_phase_slope, length_from_spacing, whole_cable,
+    length_from_delay, length_from_phase_slope, length_from_spacing, normal_quantile, whole_cable,
 };
 use downlead_quantity::{db, decibel_signed, number};
 use downlead_station::Env;
@@ -59,7 +59,7 @@ fn piece(
     let with: Vec<usize> = mine
         .iter()
         .copied()
-        .filter(|c| cells[*c].expected.is_some_and(|e| e.db > 0.0))
+        .filter(|c| cells[*c].expected.is_some_and(|e| e.matched_db > 0.0))
         .collect();
     let points: Vec<downlead_physics::measure::Point> = with
         .iter()
@@ -67,9 +67,9 @@ fn piece(
             let x = &cells[*c];
             let e = x.expected?;
             Some(downlead_physics::measure::Point {
-                measured_db: x.measured.db,
-                expected_db: e.db,
-                u_measured_db: x.measured.u_db,
+                measured_db: x.matched_db(),
+                expected_db: e.matched_db,
+                u_measured_db: x.u_matched_db(),
                 // what the sheet is off by is one thing on all bands
                 u_expected_db: 0.0,
             })
@@ -77,7 +77,7 @@ fn piece(
         .collect();
     let sheet = with
         .iter()
-        .filter_map(|c| cells[*c].expected.map(|e| e.u_db / e.db))
+        .filter_map(|c| cells[*c].expected.map(|e| e.u_matched_db / e.matched_db))
         .fold(0.0_f64, f64::max);
     let measured: Vec<&BenchCell> = with.iter().map(|c| &cells[*c]).collect();
     let mut whole = whole_cable(
@@ -93,7 +93,7 @@ fn piece(
         .iter()
         .map(|c| &cells[*c])
         .filter(|c| c.per_length.is_some_and(|p| p.trusted))
-        .filter_map(|c| Some((c.expected?, c.measured.db)))
+        .filter_map(|c| Some((c.expected?, c.matched_db())))
         .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
         .filter(|share| share.is_finite())
         .fold(0.0, f64::max);
@@ -158,12 +158,12 @@ fn fitted(
     let (mut points, mut used, mut taken) = (Vec::new(), Vec::new(), Vec::new());
     for c in mine.iter().map(|c| &cells[*c]) {
         let joins = c.expected.map_or(0.0, |e| e.joins_db);
-        let db_per_m = (c.measured.db - joins) / m.value;
+        let db_per_m = (c.matched_db() - joins) / m.value;
         if db_per_m > 0.0 && c.measured.u_db > 0.0 {
             points.push(FitPoint {
                 f_hz: bands[c.band].hz,
                 db_per_m,
-                u_db_per_m: c.measured.u_db / m.value,
+                u_db_per_m: c.u_matched_db() / m.value,
             });
             used.push(c.band);
             taken.push(c);
@@ -421,6 +421,7 @@ pub(super) fn verdicts(
     bands: &[BenchBand],
     out: &mut Vec<Diagnostic>,
 ) {
+    let family = Family::of(pieces, cells);
     for (i, p) in pieces.iter().enumerate() {
         let mine: Vec<&BenchCell> = cells.iter().filter(|c| c.piece == i).collect();
         let of = |v: Verdict| -> Vec<&BenchCell> {
@@ -429,7 +430,7 @@ pub(super) fn verdicts(
                 .filter(|c| c.comparison.as_ref().is_some_and(|x| x.verdict == v))
                 .collect()
         };
-        differs(p, &of(Verdict::Differs), bands, out);
+        differs(p, &of(Verdict::Differs), bands, &family, out);
         cannot(p, &of(Verdict::CannotTell), mine.len(), bands, out);
     }
 }
@@ -456,7 +457,49 @@ fn promised(p: &BenchPiece) -> String {
     }
 }
 
-fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut Vec<Diagnostic>) {
+/// Chance that a session of good pieces accuses one of them (common practice).
+const FAMILY: f64 = 0.05;
+
+/// How many comparisons a session makes: at 95 % each, of 36 good results about two are outside.
+struct Family {
+    /// Comparisons of one piece on one band.
+    bands: usize,
+    /// Pieces judged over all their bands.
+    pieces: usize,
+}
+
+impl Family {
+    fn of(pieces: &[BenchPiece], cells: &[BenchCell]) -> Self {
+        Family {
+            bands: cells.iter().filter(|c| c.comparison.is_some()).count(),
+            pieces: pieces.iter().filter(|p| p.whole.is_some()).count(),
+        }
+    }
+
+    /// So many times its `U` (k = 2) one of `n` results must be off before the family of them is
+    /// wrong in no more than 5 % of sessions (Bonferroni's inequality).
+    fn factor(n: usize) -> f64 {
+        let n = n.max(1) as f64;
+        (0.5 * normal_quantile(1.0 - 0.5 * FAMILY / n)).max(1.0)
+    }
+
+    /// Whether a piece is off by more than chance explains: as a whole or on one band.
+    fn accuses(&self, p: &BenchPiece, excess: f64) -> bool {
+        let whole = p.whole.as_ref().is_some_and(|w| {
+            w.verdict == Verdict::Differs
+                && w.ln_ratio.abs() > 2.0 * Self::factor(self.pieces) * w.u_ln
+        });
+        whole || excess > Self::factor(self.bands)
+    }
+}
+
+fn differs(
+    p: &BenchPiece,
+    cells: &[&BenchCell],
+    bands: &[BenchBand],
+    family: &Family,
+    out: &mut Vec<Diagnostic>,
+) {
     let excess = |c: &BenchCell| {
         c.comparison
             .as_ref()
@@ -500,6 +543,16 @@ fn differs(p: &BenchPiece, cells: &[&BenchCell], bands: &[BenchBand], out: &mut 
     } else {
         "loses less than its sheet says"
     });
+    if !family.accuses(p, excess(worst)) {
+        d.severity = Severity::Info;
+        out.push(d.help(format!(
+            "Just outside, on {} of the {} comparisons of this session: of so many, about {} are outside by chance. As a whole the piece is not accused.",
+            cells.len(),
+            family.bands,
+            number(0.05 * family.bands as f64, 1)
+        )));
+        return;
+    }
     d = if too_low {
         d.help("No cable of this type is that good: look at its length and type, and at the joins.")
     } else if x.difference_db > 0.0 {

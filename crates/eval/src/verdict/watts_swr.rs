@@ -32,7 +32,10 @@ impl Watts {
         } else {
             instrument.map(meter_of).map_or(0.0, |i| {
                 let of_reading = i.u_of_reading * m.value;
-                2.0 * libm::hypot(of_reading, libm::hypot(i.u_full_scale_w, i.u_resolution_w))
+                2.0 * libm::hypot(
+                    libm::hypot(of_reading, i.u_linearity_w),
+                    libm::hypot(i.u_full_scale_w, i.u_resolution_w),
+                )
             })
         };
         Watts {

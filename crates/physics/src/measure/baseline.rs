@@ -3,41 +3,36 @@
 use super::meter::{Level, Meter};
 use crate::uncertainty::{rectangular, rss};
 
-/// How doubtful an interpolated baseline is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum BaselineDoubt {
-    /// As doubtful as one reading. Two readings some minutes apart are not taken for a better
-    /// one, because nobody knows what the transmitter did between (cautious, common practice).
-    #[default]
-    OneReading,
-    /// Each baseline by its weight: halfway between two, their own errors are reduced by √2 (GUM
-    /// 5.1.2 to the letter).
-    EachReading,
-}
-
 /// What is assumed about drift.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rules {
-    /// How doubtful an interpolated baseline is.
-    pub baseline_doubt: BaselineDoubt,
-    /// With two baselines: how much of the drift between them a straight line may miss halfway, a
-    /// fraction (half-width, rectangular). With more, their scatter tells. 0 unless stated:
-    /// [`BaselineDoubt::OneReading`] already allows for more than a tenth of the usual few percent.
-    pub leftover: f64,
+    /// With two baselines: how much of the step between them a straight line may miss halfway, a
+    /// fraction (half-width, rectangular). Half of the step covers a transmitter that jumped once,
+    /// at an unknown time; with three baselines or more their second differences tell.
+    pub step_share: f64,
     /// With one baseline: relative drift a minute that is thought possible (half-width).
     pub unknown_per_minute: f64,
 }
 
 impl Default for Rules {
-    /// One reading; nothing for what drift leaves or for an unknown drift.
+    /// Half of the step of two baselines; nothing for the drift of a single one.
     fn default() -> Self {
         Self {
-            baseline_doubt: BaselineDoubt::OneReading,
-            leftover: 0.0,
+            step_share: HALF_STEP,
             unknown_per_minute: 0.0,
         }
     }
 }
+
+/// Share of the step between two baselines that a straight line may miss (common practice: the
+/// error of a single jump halfway).
+pub const HALF_STEP: f64 = 0.5;
+
+/// Standard uncertainty halfway between two of three or more baselines, as a share of the second
+/// difference beside them that the meter's own errors do not explain: so much covers 95 % of the
+/// results of transmitters that drift along a straight line, along a bow, or in one jump
+/// (`tests/reference/drift.py` simulates them).
+const OF_SECOND_DIFFERENCE: f64 = 0.35;
 
 /// Why baselines cannot be used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -108,8 +103,6 @@ pub struct Baseline {
     pub percent_per_minute: f64,
     /// Relative standard uncertainty by what is left of the drift.
     pub u_leftover: f64,
-    /// Degrees of freedom of that.
-    pub leftover_dof: f64,
 }
 
 /// The baselines of a session, in order of time.
@@ -117,8 +110,11 @@ pub struct Baseline {
 pub struct Baselines {
     levels: Vec<Level>,
     drift: Drift,
-    /// Relative standard uncertainty by what the scatter holds beyond the meter's own.
-    beyond_meter: Option<f64>,
+    /// For each pair of neighbours, relative standard uncertainty halfway between them by what
+    /// interpolation may miss.
+    halfway: Vec<f64>,
+    /// The same for two baselines as a share of 1 of their step; NaN where there are more.
+    step: f64,
 }
 
 impl Baselines {
@@ -143,16 +139,17 @@ impl Baselines {
         let mut levels = levels.to_vec();
         levels.sort_by(|a, b| a.minutes.total_cmp(&b.minutes));
         let drift = drift(&levels);
-        let beyond_meter = drift.scatter_percent.map(|s| {
-            // a baseline's own errors are counted where it is used; here is what is more than that
-            let own = levels.iter().map(|l| own_variance(l, meter)).sum::<f64>();
-            let excess = s * s * 1e-4 - own / levels.len() as f64;
-            libm::sqrt(excess.max(0.0))
-        });
+        let own: Vec<f64> = levels.iter().map(|l| own_variance(l, meter)).collect();
+        let halfway = halfway(&levels, &own);
+        let step = match &levels[..] {
+            [a, b] => beyond((b.watts - a.watts) / a.watts, own[0] + own[1]),
+            _ => f64::NAN,
+        };
         Ok(Self {
             levels,
             drift,
-            beyond_meter,
+            halfway,
+            step,
         })
     }
 
@@ -218,7 +215,6 @@ impl Baselines {
             how,
             percent_per_minute: rate,
             u_leftover: rectangular(half_width),
-            leftover_dof: f64::INFINITY,
         }
     }
 
@@ -227,14 +223,12 @@ impl Baselines {
         let span = b.minutes - a.minutes;
         let w = (minutes - a.minutes) / span;
         let watts = a.watts + w * (b.watts - a.watts);
-        let (u_leftover, leftover_dof) = match self.beyond_meter {
-            Some(u) => (u, (self.levels.len() - 2) as f64),
-            None => {
-                // a bow through both ends: nothing there, most halfway
-                let bow = 4.0 * w * (1.0 - w) * rules.leftover;
-                let step = (b.watts - a.watts).abs() / watts;
-                (rectangular(bow * step), f64::INFINITY)
-            }
+        // a jump at an unknown time leaves a deviation of √(w (1 − w)) of its step
+        let shape = 2.0 * libm::sqrt(w * (1.0 - w));
+        let halfway = if self.levels.len() == 2 {
+            rectangular(rules.step_share * self.step)
+        } else {
+            self.halfway[before]
         };
         Baseline {
             watts,
@@ -244,8 +238,7 @@ impl Baselines {
                 fraction: w,
             },
             percent_per_minute: 100.0 * (b.watts - a.watts) / a.watts / span,
-            u_leftover,
-            leftover_dof,
+            u_leftover: shape * halfway,
         }
     }
 }
@@ -255,9 +248,52 @@ fn own_variance(l: &Level, meter: &Meter) -> f64 {
     let u = rss([
         l.u_scatter(meter).0,
         meter.u_linearity,
+        meter.u_linearity_w / l.watts,
         meter.u_resolution_w / l.watts,
     ]);
     u * u
+}
+
+/// For each pair of neighbours among three baselines or more, relative standard uncertainty halfway
+/// between them.
+///
+/// A baseline off the line through its neighbours shows a step or a bow in one of the two intervals
+/// beside it. The step that would explain it is taken for both, no larger than the largest step
+/// there.
+fn halfway(levels: &[Level], own: &[f64]) -> Vec<f64> {
+    let n = levels.len();
+    if n < 3 {
+        return Vec::new();
+    }
+    let mut out = vec![0.0_f64; n - 1];
+    for i in 1..n - 1 {
+        let (a, m, b) = (&levels[i - 1], &levels[i], &levels[i + 1]);
+        let span = b.minutes - a.minutes;
+        if span <= 0.0 {
+            continue;
+        }
+        // share of the way at which the middle one was read
+        let s = (m.minutes - a.minutes) / span;
+        let off = (a.watts + s * (b.watts - a.watts) - m.watts) / m.watts;
+        let noise = own[i] + (1.0 - s) * (1.0 - s) * own[i - 1] + s * s * own[i + 1];
+        let off = beyond(off, noise);
+        // a step of D after the middle one puts it s D off the line, one before it (1 − s) D
+        for (interval, share) in [(i - 1, 1.0 - s), (i, s)] {
+            let step = if share > 0.0 {
+                off / share
+            } else {
+                f64::INFINITY
+            };
+            let most = (m.watts - a.watts).abs().max((b.watts - m.watts).abs()) / m.watts;
+            out[interval] = out[interval].max(OF_SECOND_DIFFERENCE * step.min(most));
+        }
+    }
+    out
+}
+
+/// The size of a difference beyond a known variance of it.
+fn beyond(difference: f64, variance: f64) -> f64 {
+    libm::sqrt((difference * difference - variance).max(0.0))
 }
 
 fn drift(levels: &[Level]) -> Drift {

@@ -1,5 +1,8 @@
 //! A list of contributions to a loss, each with its source.
 
+use std::collections::HashMap;
+use std::collections::hash_map::Entry;
+
 use crate::uncertainty::{coverage_factor, rss, welch_satterthwaite};
 
 /// Where a contribution comes from. Contributions of one source move together.
@@ -47,6 +50,9 @@ impl Term {
         }
     }
 }
+
+/// Up to so many terms are summed by looking through them again.
+const FEW: usize = 48;
 
 /// Contributions to one loss. Can be used again without allocating.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -98,7 +104,13 @@ impl Budget {
     /// One contribution a source, summed with their signs, in the order of first mention. Its
     /// degrees of freedom are the fewest of its parts.
     pub fn by_source(&self) -> impl Iterator<Item = Term> + '_ {
-        // a dozen terms: looking again is cheaper than sorting, and allocates nothing
+        let many = (self.terms.len() > FEW).then(|| self.merged());
+        let few = many.is_none().then(|| self.looked_up());
+        many.into_iter().flatten().chain(few.into_iter().flatten())
+    }
+
+    /// By looking through the list again for each: a dozen terms are summed so without allocating.
+    fn looked_up(&self) -> impl Iterator<Item = Term> + '_ {
         self.terms.iter().enumerate().filter_map(|(i, first)| {
             if self.terms[..i].iter().any(|t| t.source == first.source) {
                 return None;
@@ -113,6 +125,26 @@ impl Budget {
             }
             Some(sum)
         })
+    }
+
+    /// The same in one pass, for thousands of terms.
+    fn merged(&self) -> Vec<Term> {
+        let mut at: HashMap<Source, usize> = HashMap::with_capacity(self.terms.len());
+        let mut out: Vec<Term> = Vec::new();
+        for t in &self.terms {
+            match at.entry(t.source) {
+                Entry::Occupied(o) => {
+                    let sum = &mut out[*o.get()];
+                    sum.u_db += t.u_db;
+                    sum.dof = sum.dof.min(t.dof);
+                }
+                Entry::Vacant(v) => {
+                    v.insert(out.len());
+                    out.push(*t);
+                }
+            }
+        }
+        out
     }
 
     /// Combined standard uncertainty, dB (GUM 5.1.2; within a source 5.2.2 with correlation ±1).
@@ -155,16 +187,9 @@ impl Budget {
     /// Covariance with another result in dB², through the sources both have (GUM 5.2.2, F.1.2.3).
     #[must_use]
     pub fn covariance(&self, other: &Self) -> f64 {
+        let theirs: HashMap<Source, f64> = other.by_source().map(|t| (t.source, t.u_db)).collect();
         self.by_source()
-            .map(|a| {
-                let b: f64 = other
-                    .terms
-                    .iter()
-                    .filter(|t| t.source == a.source)
-                    .map(|t| t.u_db)
-                    .sum();
-                a.u_db * b
-            })
+            .map(|a| a.u_db * theirs.get(&a.source).copied().unwrap_or(0.0))
             .sum()
     }
 }

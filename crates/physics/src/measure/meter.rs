@@ -15,6 +15,9 @@ pub struct Meter {
     pub u_full_scale_w: f64,
     /// Relative, of each reading on its own: what two readings of one meter do not share.
     pub u_linearity: f64,
+    /// In W, of each reading on its own: the same where a class of full scale is an error that
+    /// changes along the scale.
+    pub u_linearity_w: f64,
     /// Relative, of each reading on its own: scatter of repeated readings.
     pub u_repeatability: f64,
     /// In W, of each reading on its own.
@@ -27,6 +30,7 @@ impl Meter {
         u_of_reading: 0.0,
         u_full_scale_w: 0.0,
         u_linearity: 0.0,
+        u_linearity_w: 0.0,
         u_repeatability: 0.0,
         u_resolution_w: 0.0,
     };
@@ -84,6 +88,7 @@ impl Meter {
             self.u_of_reading,
             self.u_full_scale_w / w,
             self.u_linearity,
+            self.u_linearity_w / w,
             self.u_repeatability,
             self.u_resolution_w / w,
         ])
@@ -96,6 +101,7 @@ impl Meter {
             self.u_of_reading * watts,
             self.u_full_scale_w,
             self.u_linearity * watts,
+            self.u_linearity_w,
             self.u_repeatability * watts,
             self.u_resolution_w,
         ])
@@ -106,6 +112,7 @@ impl Meter {
     pub fn limits_w(&self, watts: f64) -> f64 {
         let limits = (self.u_of_reading + self.u_linearity) * watts.abs()
             + self.u_full_scale_w
+            + self.u_linearity_w
             + self.u_resolution_w;
         libm::sqrt(3.0) * limits + 2.0 * self.u_repeatability * watts.abs()
     }

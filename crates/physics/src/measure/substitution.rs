@@ -1,9 +1,12 @@
 //! Loss by substitution (baseline, then the piece in its place) and between two meters.
 
-use super::baseline::{Baseline, BaselineDoubt, BaselineUse, Baselines, Rules};
+use std::collections::HashMap;
+
+use super::baseline::{Baseline, BaselineUse, Baselines, Rules};
 use super::budget::{Budget, Source, Term, coverage};
 use super::compare::Value;
 use super::meter::{Level, Meter};
+use super::stats::chi_square_survival;
 use crate::uncertainty::{Inserted, mismatch_substitution};
 use downlead_quantity::{DB_PER_RELATIVE, from_db, to_db};
 
@@ -214,16 +217,15 @@ pub fn substitution(
     let base = baselines.at(piece.minutes, rules);
     add_shared(budget, baselines.first().meter, from, base.watts, 1.0);
     add_shared(budget, piece.meter, to, piece.watts, -1.0);
-    let used = weights(&base.how, baselines.levels(), rules.baseline_doubt);
+    let used = weights(&base.how, baselines.levels());
     for (i, weight) in used {
         add_own(budget, &baselines.levels()[i], from, weight);
     }
     add_own(budget, piece, to, -1.0);
-    budget.push(Term {
-        source: Source::Drift(baselines.levels()[used[0].0].id),
-        u_db: DB_PER_RELATIVE * base.u_leftover,
-        dof: base.leftover_dof,
-    });
+    budget.add(
+        Source::Drift(baselines.levels()[used[0].0].id),
+        DB_PER_RELATIVE * base.u_leftover,
+    );
     let correction = add_around(budget, piece.id, around);
     let mut loss = Loss::from_budget(to_db(base.watts / piece.watts) + correction, budget);
     loss.naive_db = to_db(baselines.first().watts / piece.watts) + correction;
@@ -267,6 +269,143 @@ pub fn two_meters(
     Ok(loss)
 }
 
+/// One measured loss of a piece that was read several times.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Single {
+    /// The loss, each against its own baseline or its own reading at the near end.
+    pub loss: Loss,
+    /// Its contributions.
+    pub budget: Budget,
+    /// The readings of the piece itself that are in it, far end first: [`Level::id`] and
+    /// [`Level::meter`].
+    pub own: [Option<(usize, usize)>; 2],
+    /// Which way it was measured: 1 where the meters of the two ends were exchanged.
+    pub swapped: bool,
+}
+
+/// Mean of several measured losses of one piece, with its contributions in `budget` (cleared first).
+///
+/// Losses are compared, not powers: a transmitter that drifts between two readings is not scatter of
+/// the piece. Both ways of two meters count alike however often each was read, so that the meters'
+/// scales cancel. What a meter's readings share (scale, offset, linearity at about the same power)
+/// stays; repeatability goes down with the number of readings, unless the losses scatter more than
+/// it explains (χ² test, 5 %): then their own scatter counts, `s/√n` with n − 1 degrees of freedom
+/// (GUM 4.2.3, 4.2.4). None without losses.
+#[must_use]
+pub fn mean_loss(found: &[Single], budget: &mut Budget) -> Option<Loss> {
+    budget.clear();
+    let first = found.first()?;
+    if let [only] = found {
+        budget.extend_scaled(&only.budget, 1.0);
+        return Some(only.loss);
+    }
+    let of = |way: bool| found.iter().filter(move |x| x.swapped == way);
+    let ways = [false, true].map(|w| of(w).count());
+    let both = if ways[0] > 0 && ways[1] > 0 { 0.5 } else { 1.0 };
+    let mut shared = Shared::default();
+    let (mut db, mut naive) = (0.0, 0.0);
+    for (way, n) in [false, true].into_iter().zip(ways) {
+        if n == 0 {
+            continue;
+        }
+        let weight = both / n as f64;
+        let mut scatter = Scatter::default();
+        for x in of(way) {
+            db += weight * x.loss.db;
+            naive += weight * x.loss.naive_db;
+            scatter.losses.push(x.loss.db);
+            for t in x.budget.terms() {
+                shared.add(t, x, weight, &mut scatter);
+            }
+        }
+        let id = of(way).next().and_then(|x| x.own[0]).map_or(0, |o| o.0);
+        let (u_db, dof) = scatter.u_db();
+        budget.push(Term {
+            source: Source::Repeatability(id),
+            u_db: both * u_db,
+            dof,
+        });
+    }
+    for t in shared.terms {
+        budget.push(t);
+    }
+    Some(Loss {
+        naive_db: naive,
+        baseline: first.loss.baseline,
+        ..Loss::from_budget(db, budget)
+    })
+}
+
+/// Contributions of several losses by source.
+#[derive(Default)]
+struct Shared {
+    terms: Vec<Term>,
+    at: HashMap<Source, usize>,
+    /// The reading whose linearity stands for all of its meter at that end.
+    linear: HashMap<(usize, usize), usize>,
+}
+
+impl Shared {
+    fn add(&mut self, t: &Term, x: &Single, weight: f64, scatter: &mut Scatter) {
+        let end = |id: usize| x.own.iter().position(|o| o.is_some_and(|o| o.0 == id));
+        let source = match t.source {
+            Source::Repeatability(id) | Source::Resolution(id) if end(id).is_some() => {
+                scatter.own += t.u_db * t.u_db;
+                return;
+            }
+            Source::Linearity(id) => match end(id) {
+                Some(end) => {
+                    let meter = x.own[end].map_or(0, |o| o.1);
+                    Source::Linearity(*self.linear.entry((end, meter)).or_insert(id))
+                }
+                None => t.source,
+            },
+            other => other,
+        };
+        if matches!(source, Source::Drift(_)) {
+            scatter.drift += t.u_db * t.u_db;
+        }
+        let i = *self.at.entry(source).or_insert_with(|| {
+            self.terms.push(Term {
+                source,
+                u_db: 0.0,
+                dof: t.dof,
+            });
+            self.terms.len() - 1
+        });
+        self.terms[i].u_db += weight * t.u_db;
+        self.terms[i].dof = self.terms[i].dof.min(t.dof);
+    }
+}
+
+/// How losses measured the same way differ among themselves.
+#[derive(Default)]
+struct Scatter {
+    losses: Vec<f64>,
+    /// Sum of the variances by repeatability and resolution of the readings, dB².
+    own: f64,
+    /// Sum of the variances by drift.
+    drift: f64,
+}
+
+impl Scatter {
+    /// Standard uncertainty of their mean by scatter, dB, and its degrees of freedom.
+    fn u_db(&self) -> (f64, f64) {
+        let n = self.losses.len() as f64;
+        let known = libm::sqrt(self.own) / n;
+        if self.losses.len() < 2 {
+            return (known, f64::INFINITY);
+        }
+        let mean = self.losses.iter().sum::<f64>() / n;
+        let squares: f64 = self.losses.iter().map(|l| (l - mean) * (l - mean)).sum();
+        let explained = (self.own + self.drift) / n;
+        if squares <= 0.0 || chi_square_survival(squares / explained, n - 1.0) > 0.05 {
+            return (known, f64::INFINITY);
+        }
+        (libm::sqrt(squares / (n - 1.0) / n), n - 1.0)
+    }
+}
+
 fn meter_of<'a>(level: &Level, meters: &'a [Meter]) -> Result<&'a Meter, MeasureError> {
     if !level.good() {
         return Err(MeasureError::NotPositive(level.id));
@@ -286,7 +425,8 @@ fn add_shared(budget: &mut Budget, number: usize, meter: &Meter, watts: f64, sig
 /// Errors of one reading alone.
 fn add_own(budget: &mut Budget, level: &Level, meter: &Meter, weight: f64) {
     let c = weight * DB_PER_RELATIVE;
-    budget.add(Source::Linearity(level.id), c * meter.u_linearity);
+    let linear = libm::hypot(meter.u_linearity, meter.u_linearity_w / level.watts);
+    budget.add(Source::Linearity(level.id), c * linear);
     let (u, dof) = level.u_scatter(meter);
     budget.push(Term {
         source: Source::Repeatability(level.id),
@@ -317,7 +457,7 @@ fn add_around(budget: &mut Budget, piece: usize, around: &Around<'_>) -> f64 {
 }
 
 /// Sensitivity of the interpolated baseline to the relative error of each of its readings.
-fn weights(how: &BaselineUse, levels: &[Level], doubt: BaselineDoubt) -> [(usize, f64); 2] {
+fn weights(how: &BaselineUse, levels: &[Level]) -> [(usize, f64); 2] {
     let (before, after, w) = match *how {
         BaselineUse::Nearest(i) | BaselineUse::Only(i) => return [(i, 1.0), (i, 0.0)],
         BaselineUse::Between {
@@ -327,9 +467,6 @@ fn weights(how: &BaselineUse, levels: &[Level], doubt: BaselineDoubt) -> [(usize
         } => (before, after, fraction),
     };
     let (a, b) = ((1.0 - w) * levels[before].watts, w * levels[after].watts);
-    let whole = match doubt {
-        BaselineDoubt::OneReading => libm::hypot(a, b),
-        BaselineDoubt::EachReading => a + b,
-    };
+    let whole = a + b;
     [(before, a / whole), (after, b / whole)]
 }
