@@ -92,7 +92,7 @@ pub mod codes {
         ACCURACY_KIND_MISSING Error "accuracy-kind-missing" "An accuracy does not say of reading or of full scale";
         LOSS_RATE_IMPLAUSIBLE Warning "loss-rate-implausible" "A cable loses far less or more than its size can";
         PERCENT_ADDED Warning "percent-added" "Losses in percent do not add along a chain";
-        FINER_THAN_DOUBT Hint "finer-than-doubt" "A value is written finer than its doubt";
+        FINER_THAN_DOUBT Hint "finer-than-doubt" "A value is written finer than its uncertainty";
         FREQUENCY_OFF_BAND Warning "frequency-off-band" "A frequency does not fit its band";
         TEMPERATURE_UNLIKELY Warning "temperature-unlikely" "A temperature is outside what stations see";
         MIXED_LENGTH_UNITS Info "mixed-length-units" "Feet and metres stand in one chain";
@@ -136,7 +136,7 @@ pub mod codes {
         LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";
         // readings and limits
         READING_INCOMPLETE Warning "reading-incomplete" "A reading names no instrument, date or person";
-        READING_CONTRADICTS Error "reading-contradicts" "A reading differs from what the chain says, beyond doubt";
+        READING_CONTRADICTS Error "reading-contradicts" "A reading differs from what the chain says, beyond the uncertainty";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
         LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
         READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have told";
@@ -148,8 +148,8 @@ pub mod codes {
         SWR_BESIDE_WATTS Warning "swr-beside-watts" "An SWR is not what the watts read beside it say";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";
-        LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded, beyond doubt";
-        LIMIT_CANNOT_TELL Warning "limit-cannot-tell" "A limit is nearer than the doubt";
+        LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded, beyond the uncertainty";
+        LIMIT_CANNOT_TELL Warning "limit-cannot-tell" "A limit is nearer than the uncertainty";
         LIMIT_WITHOUT_KIND Error "limit-without-kind" "A limit does not say erp, eirp or output";
         LIMIT_WITHOUT_SOURCE Warning "limit-without-source" "A limit names no document";
         LIMIT_CONVERTED Info "limit-converted" "A limit's quantity was converted for the comparison";
@@ -157,7 +157,7 @@ pub mod codes {
         LIMIT_IN_THE_COLD Info "limit-in-the-cold" "A limit is met only while the run is as warm as assumed";
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
-        LOSS_RISING Warning "loss-rising" "Power behind a point falls from year to year, beyond doubt";
+        LOSS_RISING Warning "loss-rising" "Power behind a point falls from year to year, beyond the uncertainty";
         SWR_FALLING Warning "swr-falling" "An SWR gets better from year to year";
         OLD_CABLE Info "old-cable" "A cable is old and was not measured for years";
         EVIDENCE_STALE Warning "evidence-stale" "A reading is older than a part it vouches for";
@@ -174,7 +174,7 @@ pub mod codes {
         NOT_EQUALISED Warning "not-equalised" "Two meters are compared that were never read one behind the other";
         ONE_END_ONLY Warning "one-end-only" "Return loss was read with the far end open or shorted only";
         LENGTH_DIFFERS Warning "length-differs" "A piece is longer or shorter by its waves than by the tape";
-        CABLE_DIFFERS Warning "cable-differs" "A piece's loss is not what its cable promises, beyond doubt";
+        CABLE_DIFFERS Warning "cable-differs" "A piece's loss is not what its cable promises, beyond the uncertainty";
         LOSS_TOO_LOW Warning "loss-too-low" "A piece loses far less than any cable of its type";
     }
 }

@@ -908,7 +908,7 @@ fn one_meter_at_both_ends_leaves_its_linearity_and_scatter() {
         none(&text("30.6"), "reading-contradicts");
         says(
             &one(&text("30.8"), "reading-contradicts"),
-            &["+0.11 dB", "a doubt of 0.10 dB"],
+            &["+0.11 dB", "an uncertainty of 0.10 dB"],
         );
         let r = common::report(&text("30.6"));
         let band = common::bands(&r)[0].1;

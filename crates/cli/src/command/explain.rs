@@ -100,8 +100,7 @@ static COLUMNS: &[Column<&downlead_base::Code>] = &[
 ];
 
 fn list(look: Look) -> String {
-    let all: Vec<_> = CODES.iter().copied().collect();
-    table(Table::of(COLUMNS, &all, |_| None), look)
+    table(Table::of(COLUMNS, CODES, |_| None), look)
 }
 
 /// The page, with its examples' fences turned into indented text.

@@ -552,8 +552,8 @@ fn log_lines(b: &BandResult, log: &LogResult) -> Vec<String> {
 fn note(v: Verdict) -> String {
     match v {
         Verdict::Yes => "the meter could have told a fault of 1 dB",
-        Verdict::No => "further off than the doubt of both",
-        Verdict::CannotTell => "the doubt is too large for the meter to have told",
+        Verdict::No => "further off than the uncertainty of both",
+        Verdict::CannotTell => "the uncertainty is too large for the meter to have told",
     }
     .to_owned()
 }
@@ -598,7 +598,7 @@ fn moves(t: &LogTrend) -> String {
     let word = match direction {
         Direction::Rising => "rising",
         Direction::Falling => "falling",
-        Direction::NotBeyondDoubt => "steady within doubt",
+        Direction::NotBeyondDoubt => "steady within the uncertainty",
     };
     format!(
         "{} {sign}{v}{unit} ± {u}{unit} a year: {word}",

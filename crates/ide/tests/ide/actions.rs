@@ -148,7 +148,7 @@ fn units_of_the_whole_file() {
 fn a_doubt_in_the_same_unit_stands_against_it() {
     let c = Case::hill("32 W ± 5 %", "32$0 W ± 1 W");
     assert!(
-        titles(&c).contains("(not now: its doubt is in W)"),
+        titles(&c).contains("(not now: its uncertainty is in W)"),
         "{}",
         titles(&c)
     );

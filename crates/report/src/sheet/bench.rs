@@ -199,7 +199,10 @@ fn ranking<'a>() -> Vec<Field<Row<'a, (&'a BandReport, &'a RankReport)>>> {
     ]
 }
 
-fn budget<'a>() -> Vec<Field<Row<'a, (&'a ResultReport, usize, &'a CauseReport)>>> {
+/// A cause of a result, with its position.
+type Of<'a> = (&'a ResultReport, usize, &'a CauseReport);
+
+fn budget<'a>() -> Vec<Field<Row<'a, Of<'a>>>> {
     vec![
         ("piece", |r| (&r.1.0.piece).into()),
         ("band", |r| (&r.1.0.band).into()),

@@ -106,7 +106,10 @@ pub(crate) fn execute(st: &mut State, p: ExecuteCommandParams) -> Result<Option<
                     .map(Some)
                     .map_err(|_| Error::internal_error()),
                 "markdown" => Ok(Some(Value::String(report(st, &a.uri, a.name.as_deref())?))),
-                _ => Err(Error::invalid_params("`format` is `json` or `markdown`")),
+                "html" => Ok(Some(Value::String(page(st, &a.uri, a.name.as_deref())?))),
+                _ => Err(Error::invalid_params(
+                    "`format` is `json`, `markdown` or `html`",
+                )),
             }
         }
         "downlead.apply" => {
@@ -142,6 +145,19 @@ fn report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
         .ok_or_else(|| match name {
             Some(name) => refused(format!("There is nothing named `{name}` to report on.")),
             None => refused("There is nothing to report on: no station, no chain and no session."),
+        })
+}
+
+/// The report as a page that loads nothing; its rows say where they follow from.
+fn page(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
+    let v = open(st, uri)?;
+    let ide::Doc::File(file) = v.doc else {
+        return Err(refused("The built-in library has no report."));
+    };
+    ide::report_document(v.snapshot, file, name)
+        .map(|doc| downlead_report::write::html::html(&doc))
+        .ok_or_else(|| {
+            refused("There is nothing to report on: no station, no chain and no session.")
         })
 }
 
