@@ -1,4 +1,4 @@
-//! The diagnostics table: the one place where codes, severities and titles stand.
+//! The diagnostics table: the only definition of codes, severities and titles.
 //! Each code has a page in `codes/CODE.md`, whose examples are run by the tests.
 
 use crate::Severity;
@@ -8,11 +8,11 @@ use crate::Severity;
 pub struct Code {
     /// Stable kebab-case name, as `downlead explain` takes it.
     pub id: &'static str,
-    /// Severity unless the finding says otherwise.
+    /// Severity, unless the finding has its own.
     pub severity: Severity,
     /// The rule in a few words.
     pub title: &'static str,
-    /// The page in Markdown: what it means, an example that shows it, the example mended.
+    /// The page in Markdown: its meaning, an example that triggers it, the corrected example.
     pub page: &'static str,
 }
 
@@ -92,7 +92,7 @@ pub mod codes {
         ACCURACY_KIND_MISSING Error "accuracy-kind-missing" "An accuracy does not say of reading or of full scale";
         LOSS_RATE_IMPLAUSIBLE Warning "loss-rate-implausible" "A cable loses far less or more than its size can";
         PERCENT_ADDED Warning "percent-added" "Losses in percent do not add along a chain";
-        FINER_THAN_DOUBT Hint "finer-than-doubt" "A value is written finer than its uncertainty";
+        FINER_THAN_DOUBT Hint "finer-than-doubt" "A value has more digits than its uncertainty supports";
         FREQUENCY_OFF_BAND Warning "frequency-off-band" "A frequency does not fit its band";
         TEMPERATURE_UNLIKELY Warning "temperature-unlikely" "A temperature is outside what stations see";
         MIXED_LENGTH_UNITS Info "mixed-length-units" "Feet and metres stand in one chain";
@@ -113,33 +113,33 @@ pub mod codes {
         LEGS_SWAPPED Error "legs-swapped" "The chain takes the wrong leg of a duplexer or diplexer";
         RATING_EXCEEDED Error "rating-exceeded" "A part gets more power than its rating";
         VOLTAGE_EXCEEDED Warning "voltage-exceeded" "The peak voltage is above a part's rating";
-        AMPLIFIER_BACKWARDS Error "amplifier-backwards" "An amplifier stands in a chain of the wrong direction";
+        AMPLIFIER_BACKWARDS Error "amplifier-backwards" "An amplifier is in a chain of the wrong direction";
         NO_FIGURE_FOR_BAND Error "no-figure-for-band" "A part has no figure for the chain's band";
         BAND_NOT_PAIRED Error "band-not-paired" "A chain's direction needs a frequency the band does not have";
-        IMPEDANCE_JUMP Warning "impedance-jump" "A cable of another impedance stands in the chain";
+        IMPEDANCE_JUMP Warning "impedance-jump" "A cable of another impedance is in the chain";
         BRANCH_COUNT Error "branch-count" "A divider's ways are not the branches of the chain";
         CHAIN_TOO_LONG Error "chain-too-long" "A chain has more parts than can be evaluated";
         PASSED_BACKWARDS Warning "passed-backwards" "An isolator or circulator is passed the wrong way";
         DUPLEXER_ACROSS_BANDS Warning "duplexer-across-bands" "A duplexer serves two bands";
         DIPLEXER_FOR_PAIR Warning "diplexer-for-pair" "A diplexer parts two frequencies of one band";
         ONE_LOSS_MANY_BANDS Warning "one-loss-many-bands" "One loss is given for frequencies far apart";
-        BEYOND_RANGE Warning "beyond-range" "A frequency lies outside what is known of a part";
+        BEYOND_RANGE Warning "beyond-range" "A frequency is outside the data of a part";
         SHEET_DOES_NOT_FIT Warning "sheet-does-not-fit" "A point of a loss table is out of line with the others";
         NO_SOURCE Info "no-source" "A cable definition names no source";
         UHF_CONNECTOR_HIGH Warning "uhf-connector-high" "UHF-series connectors far above their range";
         CONNECTOR_LOSS_HIGH Info "connector-loss-high" "A connector's loss is far above the usual";
         ADAPTERS_IN_SERIES Hint "adapters-in-series" "Three adapters or more follow each other";
-        PROTECTOR_BEHIND Info "protector-behind" "A protector stands behind what it should protect";
+        PROTECTOR_BEHIND Info "protector-behind" "A protector is after the part it should protect";
         SWR_NOT_ADDED Info "swr-not-added" "Reflected power is not simply lost";
         FOLDBACK Warning "foldback" "The transmitter sees an SWR at which it turns itself down";
         NOT_PASSIVE Warning "not-passive" "A part would give out more than it gets";
         LOSSLESS_PART Warning "lossless-part" "A device has no loss stated";
         // readings and limits
         READING_INCOMPLETE Warning "reading-incomplete" "A reading names no instrument, date or person";
-        READING_CONTRADICTS Error "reading-contradicts" "A reading differs from what the chain says, beyond the uncertainty";
+        READING_CONTRADICTS Error "reading-contradicts" "A reading differs from the chain by more than the uncertainty";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
         LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
-        READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have told";
+        READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have shown the difference";
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
@@ -148,8 +148,8 @@ pub mod codes {
         SWR_BESIDE_WATTS Warning "swr-beside-watts" "An SWR is not what the watts read beside it say";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";
-        LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded, beyond the uncertainty";
-        LIMIT_CANNOT_TELL Warning "limit-cannot-tell" "A limit is nearer than the uncertainty";
+        LIMIT_NOT_MET Error "limit-not-met" "A limit is exceeded by more than the uncertainty";
+        LIMIT_CANNOT_TELL Warning "limit-cannot-tell" "A limit is within the uncertainty of the result";
         LIMIT_WITHOUT_KIND Error "limit-without-kind" "A limit does not say erp, eirp or output";
         LIMIT_WITHOUT_SOURCE Warning "limit-without-source" "A limit names no document";
         LIMIT_CONVERTED Info "limit-converted" "A limit's quantity was converted for the comparison";
@@ -157,7 +157,7 @@ pub mod codes {
         LIMIT_IN_THE_COLD Info "limit-in-the-cold" "A limit is met only while the run is as warm as assumed";
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
-        LOSS_RISING Warning "loss-rising" "Power behind a point falls from year to year, beyond the uncertainty";
+        LOSS_RISING Warning "loss-rising" "Power after a point falls from year to year by more than the uncertainty";
         SWR_FALLING Warning "swr-falling" "An SWR gets better from year to year";
         OLD_CABLE Info "old-cable" "A cable is old and was not measured for years";
         EVIDENCE_STALE Warning "evidence-stale" "A reading is older than a part it vouches for";
@@ -166,15 +166,15 @@ pub mod codes {
         READINGS_DISAGREE Error "readings-disagree" "A file of readings and the text disagree";
         NETWORK_FILE Error "network-file" "A network file does not give the figure that is needed";
         TIME_BACKWARDS Warning "time-backwards" "A reading is earlier than the one above it";
-        NO_BASELINE Error "no-baseline" "Power behind a piece has nothing to be compared with";
+        NO_BASELINE Error "no-baseline" "Power after a piece has no baseline to compare with";
         NO_CLOSING_BASELINE Warning "no-closing-baseline" "A reading does not lie between two baselines";
         BASELINE_DRIFT Warning "baseline-drift" "The baseline drifted by more than 1 %";
         BASELINE_PATH Warning "baseline-path" "A piece went in with an adapter that no reading accounts for";
         ABOVE_BASELINE Warning "above-baseline" "More comes through than without the piece";
-        NOT_EQUALISED Warning "not-equalised" "Two meters are compared that were never read one behind the other";
+        NOT_EQUALISED Warning "not-equalised" "Two meters are compared that were never read in series";
         ONE_END_ONLY Warning "one-end-only" "Return loss was read with the far end open or shorted only";
         LENGTH_DIFFERS Warning "length-differs" "A piece is longer or shorter by its waves than by the tape";
-        CABLE_DIFFERS Warning "cable-differs" "A piece's loss is not what its cable promises, beyond the uncertainty";
+        CABLE_DIFFERS Warning "cable-differs" "A piece's loss differs from its cable's data by more than the uncertainty";
         LOSS_TOO_LOW Warning "loss-too-low" "A piece loses far less than any cable of its type";
     }
 }

@@ -2,16 +2,16 @@
 
 use crate::{Code, Loc};
 
-/// How bad it is.
+/// Severity of a finding.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Severity {
     /// Faint hint.
     Hint,
     /// Worth knowing.
     Info,
-    /// The result stands but is probably wrong or cannot be defended.
+    /// The result is available but probably wrong, or without a sound basis.
     Warning,
-    /// That result cannot be had.
+    /// The result is not available.
     Error,
 }
 
@@ -33,27 +33,27 @@ impl Severity {
 pub struct Label {
     /// Where.
     pub loc: Loc,
-    /// What about it.
+    /// The words.
     pub message: String,
 }
 
 /// Replacement of a range by a text.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Edit {
-    /// What is replaced (empty: insertion).
+    /// The range replaced (empty: insertion).
     pub loc: Loc,
-    /// By what.
+    /// The new text.
     pub text: String,
 }
 
-/// A change that mends the matter.
+/// An edit that fixes the finding.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Fix {
-    /// What the user is offered: `write 1.5 dB`.
+    /// Title shown to the user: `write 1.5 dB`.
     pub title: String,
     /// The edits, non-overlapping.
     pub edits: Vec<Edit>,
-    /// Whether it can be applied without asking (one clear answer).
+    /// True if it can be applied without asking (the only sensible fix).
     pub preferred: bool,
 }
 
@@ -68,9 +68,9 @@ pub struct Diagnostic {
     pub message: String,
     /// Where, with what was understood there.
     pub primary: Label,
-    /// Other places that matter.
+    /// Related places.
     pub related: Vec<Label>,
-    /// What to write instead, and other advice, one sentence each.
+    /// Advice, one sentence each: the text to write instead, and more.
     pub help: Vec<String>,
     /// Offered changes.
     pub fixes: Vec<Fix>,
@@ -102,7 +102,7 @@ impl Diagnostic {
         }
     }
 
-    /// Words beside the primary place.
+    /// Sets the words at the primary place.
     #[must_use]
     pub fn at(mut self, words: impl Into<String>) -> Self {
         self.primary.message = words.into();

@@ -1,4 +1,4 @@
-//! What every other crate speaks: byte spans, item locations, the line index, diagnostics.
+//! Types that all other crates share: byte spans, item locations, the line index, diagnostics.
 //!
 //! Positions are byte offsets everywhere. Lines and columns appear only at the edges
 //! (the command line and the language server), through [`LineIndex`].

@@ -50,13 +50,13 @@ impl Span {
         self.end - self.start
     }
 
-    /// Whether the range holds no byte.
+    /// True if the range is empty.
     #[must_use]
     pub fn is_empty(self) -> bool {
         self.start == self.end
     }
 
-    /// Whether `offset` lies in the range or at its end.
+    /// True if `offset` is in the range or at its end.
     #[must_use]
     pub fn touches(self, offset: u32) -> bool {
         self.start <= offset && offset <= self.end
@@ -73,7 +73,7 @@ impl ItemId {
     #[must_use]
     pub fn fresh() -> ItemId {
         static NEXT: AtomicU32 = AtomicU32::new(1);
-        // the number that is missing is told apart from none at all: an optional place costs no more
+        // `NonZeroU32` gives `Option<Loc>` a niche, so that an optional place is no larger
         // than a place
         loop {
             if let Some(n) = NonZeroU32::new(NEXT.fetch_add(1, Ordering::Relaxed)) {

@@ -132,7 +132,7 @@ fn no_figure_is_called_maximum() {
     }
 }
 
-/// Every documented typical point inside an entry's range lies within three standard
+/// Every documented typical point inside an entry's range is within three standard
 /// uncertainties of the entry, save those that the sources themselves contradict.
 #[test]
 fn cables_agree_with_documented_points() {
@@ -190,15 +190,15 @@ fn cables_agree_with_documented_points() {
 }
 
 /// Rows marked max are limits, not what a cable does; a typical figure must not exceed them.
-/// The one second-hand limit that lies below every typical value of its cable is left out.
+/// The one second-hand limit that is below every typical value of its cable is left out.
 #[test]
 fn typical_figures_lie_below_the_documented_limits() {
     let items = items();
     let mut checked = 0;
     for row in csv::Reader::from_reader(include_str!("../data/cables.csv").as_bytes()).records() {
         let row = row.unwrap();
-        let doubtful = &row[0] == "RG-213" && &row[4] == "50";
-        if &row[7] != "max" || doubtful {
+        let second_hand = &row[0] == "RG-213" && &row[4] == "50";
+        if &row[7] != "max" || second_hand {
             continue;
         }
         let item = items
@@ -216,7 +216,7 @@ fn typical_figures_lie_below_the_documented_limits() {
     assert_eq!(checked, 7);
 }
 
-/// An adapter's loss is the sum of the two pairs it says it is made of.
+/// An adapter's loss is the sum of the two pairs named in its entry.
 #[test]
 fn adapters_are_the_sum_of_their_pairs() {
     let items = items();

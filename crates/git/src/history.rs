@@ -9,11 +9,11 @@ use crate::program::{git, git_with};
 /// No more revisions than this are read, the newest ones.
 const REVISIONS: &str = "1000";
 
-/// The readings of a file as they were first recorded, by the commits of the repository it lies in,
+/// The readings of a file as they were first recorded, by the commits of its repository,
 /// under the names it had. None where it was never committed.
 ///
 /// # Errors
-/// Why `git` cannot say, in words for people.
+/// The reason why `git` has no answer, for the user.
 pub fn recorded(path: &Path) -> Result<Option<Recorded>, String> {
     let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str()))
     else {
@@ -80,8 +80,8 @@ pub fn recorded(path: &Path) -> Result<Option<Recorded>, String> {
     Ok(Some(Recorded::of(name, states).seen_at(now)))
 }
 
-/// Whether the repository of a folder holds only the newest commits, so that its history says
-/// nothing of the rest.
+/// True if the repository of a folder holds only the newest commits, so that its history has
+/// none of the older ones.
 #[must_use]
 pub fn is_shallow(folder: &Path) -> bool {
     let said = git(folder, &["rev-parse", "--is-shallow-repository"]);
@@ -101,9 +101,9 @@ struct Entry {
     path: String,
 }
 
-/// What the log says, the newest first: a commit, then what became of the file in it and its name.
-/// Where it was copied from another file, it begins: what that file says of its own readings is
-/// true of that file only.
+/// The entries of the log, the newest first: a commit, the kind of its change of the file, the file's name.
+/// The history begins where the file was copied from another one: the readings of that file are
+/// other readings.
 fn entries(log: &str) -> Vec<Entry> {
     let mut out = Vec::new();
     for text in log.split('\u{1}') {

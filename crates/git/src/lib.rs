@@ -1,5 +1,5 @@
-//! Earlier states of texts: read by the program `git`, which is asked and never told to change
-//! anything.
+//! Earlier states of texts, read by the program `git`. It is queried read-only and changes
+//! nothing.
 
 mod history;
 mod lookup;

@@ -1,4 +1,4 @@
-//! Where the program `git` lies.
+//! Finds the program `git`.
 //!
 //! It is started in the folder that is asked about, which may come from a stranger. A relative or
 //! empty entry of the PATH would be looked up in that folder, so only absolute entries count.

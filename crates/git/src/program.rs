@@ -11,7 +11,7 @@ const PATIENCE: Duration = Duration::from_secs(10);
 /// No more than this is read of what it prints.
 const MOST: usize = 256 << 20;
 
-/// What `git` prints, the first 256 MiB of it; none if it ends with a failure.
+/// The output of `git`, at most 256 MiB; none if it fails.
 ///
 /// # Errors
 /// Why it could not be asked, in words for people.
@@ -64,7 +64,7 @@ pub(crate) fn git_with(
         Err(e) => return Err(format!("The program `git` cannot be started: {e}.")),
     };
     if let (Some(text), Some(mut pipe)) = (input, child.stdin.take()) {
-        // beside the reading: both pipes may be full
+        // on its own thread while this one reads: both pipes may be full
         std::thread::spawn(move || pipe.write_all(text.as_bytes()));
     }
     let Some(output) = child.stdout.take() else {
@@ -86,7 +86,7 @@ pub(crate) fn git_with(
     };
     let cut = read.as_ref().is_ok_and(|b| b.len() >= MOST);
     if cut {
-        // it would wait for somebody to read on
+        // it would block on its full pipe
         _ = child.kill();
     }
     let sound = child.wait().is_ok_and(|s| s.success());

@@ -8,20 +8,20 @@ use downlead_station::{LoadError, Loader};
 
 use crate::program::git;
 
-/// A revision of the repository in which a file stands.
+/// A revision of a file's repository.
 pub struct Revision {
     folder: PathBuf,
     hash: String,
-    /// From the repository's top to the root of the files: what stands before their paths.
+    /// The way from the repository's top to the root of the files.
     place: Place,
-    /// What went wrong with `git` itself while files were read.
+    /// Error of `git` itself while files were read.
     fault: RefCell<Option<String>>,
 }
 
 enum Place {
-    /// The root lies below the top: this stands before each path.
+    /// The root is below the top: this is prepended to each path.
     Below(String),
-    /// The top lies below the root: this is taken off each path.
+    /// The top is below the root: this is removed from each path.
     Above(String),
 }
 
@@ -84,7 +84,7 @@ impl Revision {
         self.hash.get(..10).unwrap_or(&self.hash)
     }
 
-    /// What went wrong with `git` itself.
+    /// Error of `git` itself.
     #[must_use]
     pub fn fault(&self) -> Option<String> {
         self.fault.borrow().clone()

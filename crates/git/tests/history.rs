@@ -1,4 +1,4 @@
-//! Readings beside their history in a real repository.
+//! Readings compared with their history in a real repository.
 
 use std::fs;
 use std::path::Path;
@@ -87,7 +87,7 @@ fn a_reading_is_followed_through_commits_and_new_names() {
     let dir = tempfile::tempdir().expect("a folder");
     let root = dir.path();
     git(root, &["init", "-q"], "2026-07-01");
-    // at first under other names, with a slip that is mended on the same evening
+    // at first under other names, with a slip that is corrected on the same evening
     fs::create_dir_all(root.join("old")).expect("a folder");
     fs::write(
         root.join("old/hill.downlead"),
@@ -188,7 +188,7 @@ fn what_is_no_change_of_a_reading_is_not_told() {
             ),
             LOG.replace("2024", "2023-07-01,20.0,QY2TEC,\nM1,2024"),
         ),
-        // the same day again, before and behind
+        // the same day again, earlier and later
         (
             HILL.replace(
                 "        read 26.0",
@@ -219,7 +219,7 @@ fn what_is_no_change_of_a_reading_is_not_told() {
     }
 }
 
-/// Also without any reading in it a file has lengths, and in the commit after the slip they are told.
+/// Also without any reading in it a file has lengths, and in the commit after the slip they are reported.
 #[test]
 fn a_length_is_compared_with_the_state_before() {
     let dir = tempfile::tempdir().expect("a folder");
@@ -272,7 +272,7 @@ fn without_a_repository_it_is_said_and_without_commits_nothing_is_known() {
     assert!(downlead_git::recorded(&file).expect("git").is_none());
 }
 
-/// What `check` would say of the texts of a folder after `s.downlead` was committed as it was.
+/// The findings of `check` in a folder after `s.downlead` was committed as it was.
 fn said_of(root: &Path, path: &str) -> Vec<String> {
     let mut s = Snapshot::load(&[path.to_owned()], &Disk(root));
     if let Some(r) = downlead_git::recorded(&root.join(path)).expect("a repository") {
@@ -303,12 +303,12 @@ fn readings_are_not_taken_for_each_other() {
         "{said:#?}"
     );
     // read again a year later, over the old figures
-    let anew = REELS
+    let again = REELS
         .replace("2026-07-19", "2027-07-20")
         .replace("30.8 W", "28.0 W");
-    fs::write(&file, anew).expect("a file");
+    fs::write(&file, again).expect("a file");
     assert_eq!(said_of(root, "s.downlead"), [""; 0]);
-    // something read beside it is no change of it
+    // another reading added to the table does not change it
     fs::write(&file, REELS.replace("30.8 W", "30.8 W, 0.1 W reflected")).expect("a file");
     assert_eq!(said_of(root, "s.downlead"), [""; 0]);
     fs::write(&file, REELS).expect("a file");

@@ -7,7 +7,7 @@ use downlead_station::model::{BandKind, Cable, Meaning};
 use downlead_station::{Attachments, keyword_of};
 
 use crate::config::Config;
-use crate::hints::LabelPart;
+use crate::inlay::LabelPart;
 use crate::view::{Doc, View, doc_text, line_end, scope_of, tree, visible};
 use crate::words::per_100m;
 

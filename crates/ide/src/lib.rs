@@ -16,6 +16,7 @@ mod format;
 mod highlight;
 mod hints;
 mod hover;
+mod inlay;
 mod inline;
 mod markdown;
 mod names;
@@ -51,8 +52,9 @@ pub use documents::{
 };
 pub use format::{format, format_on_type, format_range, minimal_edits};
 pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};
-pub use hints::{HintsByItem, InlayHint, LabelPart, hint_at, inlay_hints};
+pub use hints::{HintsByItem, hint_at, inlay_hints};
 pub use hover::{Hover, hover};
+pub use inlay::{InlayHint, LabelPart};
 pub use inline::{InlineValue, inline_values};
 pub use navigate::{
     DocumentLink, FileLink, Link, declaration, definition, document_links, file_links,

@@ -69,39 +69,3 @@ pub fn sqrt(z: Complex64) -> Complex64 {
         c(z.im.abs() / (2.0 * t), t.copysign(z.im))
     }
 }
-
-/// Hyperbolic cosine.
-#[must_use]
-pub fn cosh(z: Complex64) -> Complex64 {
-    let (sin, cos) = libm::sincos(z.im);
-    c(libm::cosh(z.re) * cos, libm::sinh(z.re) * sin)
-}
-
-/// Hyperbolic sine.
-#[must_use]
-pub fn sinh(z: Complex64) -> Complex64 {
-    let (sin, cos) = libm::sincos(z.im);
-    c(libm::sinh(z.re) * cos, libm::cosh(z.re) * sin)
-}
-
-/// Hyperbolic tangent; safe for any size of the real part.
-#[must_use]
-pub fn tanh(z: Complex64) -> Complex64 {
-    // (1 − e^(−2z)) / (1 + e^(−2z)) for a non-negative real part; odd function otherwise
-    if z.re < 0.0 {
-        return -tanh(-z);
-    }
-    let half = sinh_cosh_scaled(z);
-    half.0 / half.1
-}
-
-/// `sinh z` and `cosh z`, both divided by `e^(Re z)`, for `Re z ≥ 0`: finite however lossy the
-/// line.
-#[inline]
-#[must_use]
-pub fn sinh_cosh_scaled(z: Complex64) -> (Complex64, Complex64) {
-    let (sin, cos) = libm::sincos(z.im);
-    let minus = -0.5 * libm::expm1(-2.0 * z.re); // (1 − e^(−2a))/2 without cancellation
-    let plus = 1.0 - minus; // (1 + e^(−2a))/2
-    (c(minus * cos, plus * sin), c(plus * cos, minus * sin))
-}

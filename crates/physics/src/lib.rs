@@ -1,7 +1,7 @@
 //! The formulas of a feed line: pure functions of numbers in SI units.
 //!
 //! Frequencies are in hertz, lengths in metres, impedances in ohm, powers in watts, levels and
-//! losses in dB, temperatures in degrees Celsius unless a name says otherwise. Attenuation
+//! losses in dB, temperatures in degrees Celsius, unless a name has another unit. Attenuation
 //! coefficients are named `k1` (dB per metre per square root of MHz, conductors) and `k2`
 //! (dB per metre per MHz, dielectric).
 //!
@@ -10,11 +10,9 @@
 //! `Result`. Transcendental functions go through [`libm`], also for complex numbers ([`cx`]), so
 //! results are bit-equal on every platform.
 
-pub mod bessel;
 pub mod connector;
 pub mod construction;
 pub mod cx;
-pub mod devices;
 mod lanes;
 pub mod line;
 pub mod measure;
@@ -22,10 +20,8 @@ pub mod mismatch;
 pub mod net;
 pub mod network;
 pub mod noise;
-pub mod pairs;
 pub mod power;
 pub mod radiated;
-pub mod sweep;
 pub mod table;
 pub mod uncertainty;
 

@@ -69,24 +69,6 @@ pub fn wavelength(f_hz: f64, velocity_factor: f64) -> f64 {
     C0 * velocity_factor / f_hz
 }
 
-/// Length in metres of an electrical length in degrees.
-#[must_use]
-pub fn length_of_degrees(degrees: f64, f_hz: f64, velocity_factor: f64) -> f64 {
-    wavelength(f_hz, velocity_factor) * degrees / 360.0
-}
-
-/// One-way delay in seconds: `l/(c·VF)`.
-#[must_use]
-pub fn delay(length_m: f64, velocity_factor: f64) -> f64 {
-    length_m / (C0 * velocity_factor)
-}
-
-/// Spacing in hertz of the resonances of a line open (or shorted) at the far end: `c·VF/(2l)`.
-#[must_use]
-pub fn resonance_spacing(length_m: f64, velocity_factor: f64) -> f64 {
-    C0 * velocity_factor / (2.0 * length_m)
-}
-
 /// A uniform line as the mismatch and network formulas need it, at one frequency.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LineParams {

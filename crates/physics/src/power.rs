@@ -35,19 +35,6 @@ pub fn swr_factor(swr: f64, hot_spot: f64) -> f64 {
     2.0 * swr / (s2 + 1.0 + hot_spot * (s2 - 1.0))
 }
 
-/// Largest net power in W (peak envelope) that keeps the voltage at `volts_rms`: `V²/(Z0 S)`.
-#[must_use]
-pub fn voltage_limit(volts_rms: f64, z0_ohm: f64, swr: f64) -> f64 {
-    volts_rms * volts_rms / (z0_ohm * swr)
-}
-
-/// Largest forward power in W (peak envelope) that keeps the voltage at `volts_rms`:
-/// `V²/(Z0 (1 + |Γ|)²)`.
-#[must_use]
-pub fn voltage_limit_forward(volts_rms: f64, z0_ohm: f64, gamma: f64) -> f64 {
-    volts_rms * volts_rms / (z0_ohm * (1.0 + gamma) * (1.0 + gamma))
-}
-
 /// A transmission mode.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Mode {
@@ -65,7 +52,7 @@ pub enum Mode {
     Am,
 }
 
-/// Mean over peak envelope power of a mode while transmitting, and who says so.
+/// Mean over peak envelope power of a mode while transmitting, and the source.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Duty {
     /// The mode.

@@ -4,7 +4,7 @@ use crate::ETA0;
 use core::f64::consts::PI;
 use downlead_quantity::{from_db, to_db};
 
-/// How licences turn effective radiated power into equivalent isotropic radiated power.
+/// Convention of licences for the conversion of effective radiated power into equivalent isotropic radiated power.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 pub enum DipoleConvention {
     /// 2.15 dB: ITU-R and CEPT texts, the usual one.
@@ -174,7 +174,7 @@ pub fn collinear_dbi(count: u32, spacing_wavelengths: f64) -> Option<f64> {
     Some(to_db(1.0 / (sum * h / 3.0)))
 }
 
-/// Spacing in wavelengths of two bays whose first nulls lie at ± half of a beamwidth
+/// Spacing in wavelengths of two bays whose first nulls are at ± half of a beamwidth
 /// `beamwidth_rad`: `1/(2 sin(θ/2))` (stacking distance, from memory).
 #[must_use]
 pub fn stacking_distance(beamwidth_rad: f64) -> f64 {
@@ -183,7 +183,7 @@ pub fn stacking_distance(beamwidth_rad: f64) -> f64 {
 
 /// Field strength in V/m (rms, free space) at `distance_m` of an EIRP in W: `√(30·EIRP)/d`.
 ///
-/// Source: ITU-R P.525. The rounded 30 stands for η0/(4π) = 29.979 ohm.
+/// Source: ITU-R P.525. The 30 is the rounded η0/(4π) = 29.979 ohm.
 #[must_use]
 pub fn field_strength(eirp_w: f64, distance_m: f64) -> f64 {
     cymomotive_force(eirp_w) / distance_m

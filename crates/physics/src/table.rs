@@ -29,7 +29,7 @@ impl core::fmt::Display for TableError {
 
 impl core::error::Error for TableError {}
 
-/// How a value was taken from a table.
+/// Method by which a value was taken from a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Method {
     /// The two-term law through the two neighbouring points.
@@ -50,7 +50,7 @@ pub struct TableLoss {
     pub alpha_c_db_per_m: f64,
     /// Dielectric part, dB/m.
     pub alpha_d_db_per_m: f64,
-    /// How it was found.
+    /// Its method.
     pub method: Method,
     /// Ratio of the frequency to the nearest end of the table, ≥ 1; exactly 1 inside.
     pub outside: f64,
@@ -158,7 +158,7 @@ impl LossTable {
         }
     }
 
-    /// The points beside a frequency, where the two-term law or a straight line in log-log through
+    /// The points next to a frequency, where the two-term law or a straight line in log-log through
     /// them gives its attenuation; none outside the table.
     #[must_use]
     pub fn neighbours(&self, f_hz: f64) -> Option<[(f64, f64); 2]> {

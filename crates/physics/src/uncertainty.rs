@@ -3,7 +3,6 @@
 //! Rules of the GUM (JCGM 100:2008; section numbers from memory).
 
 use crate::DB_PER_NEPER;
-use downlead_quantity::{from_db, to_db};
 
 /// Standard uncertainty of a rectangular distribution of half-width `a`: `a/√3` (GUM 4.3.7).
 #[must_use]
@@ -11,35 +10,10 @@ pub fn rectangular(half_width: f64) -> f64 {
     half_width / libm::sqrt(3.0)
 }
 
-/// Standard uncertainty of a triangular distribution: `a/√6` (GUM 4.3.9).
-#[must_use]
-pub fn triangular(half_width: f64) -> f64 {
-    half_width / libm::sqrt(6.0)
-}
-
 /// Standard uncertainty of a U-shaped (arcsine) distribution: `a/√2`.
 #[must_use]
 pub fn u_shaped(half_width: f64) -> f64 {
     half_width / core::f64::consts::SQRT_2
-}
-
-/// Standard uncertainty of an expanded one with coverage factor `k` (GUM 4.3.3).
-#[must_use]
-pub fn from_expanded(expanded: f64, k: f64) -> f64 {
-    expanded / k
-}
-
-/// Type A: standard uncertainty of the mean of readings, `s/√n` (GUM 4.2); NaN for fewer than
-/// two.
-#[must_use]
-pub fn type_a(readings: &[f64]) -> f64 {
-    if readings.len() < 2 {
-        return f64::NAN;
-    }
-    let n = readings.len() as f64;
-    let mean = readings.iter().sum::<f64>() / n;
-    let squares: f64 = readings.iter().map(|x| (x - mean) * (x - mean)).sum();
-    libm::sqrt(squares / (n - 1.0) / n)
 }
 
 /// Root of the sum of squares (independent contributions, GUM 5.1.2).
@@ -56,17 +30,6 @@ pub struct Contribution {
     pub cause: usize,
     /// Signed contribution, in the unit of the result.
     pub value: f64,
-}
-
-/// Combined standard uncertainty: within a cause contributions add with their sign, different
-/// causes add as squares (GUM 5.2 with correlation ±1 within a cause). Any order.
-#[must_use]
-pub fn correlated(contributions: &[Contribution]) -> f64 {
-    let mut sorted = contributions.to_vec();
-    sorted.sort_by_key(|c| c.cause);
-    rss(sorted
-        .chunk_by(|a, b| a.cause == b.cause)
-        .map(|same| same.iter().map(|c| c.value).sum::<f64>()))
 }
 
 /// Effective degrees of freedom of a combined uncertainty from contributions (u, degrees of
@@ -142,28 +105,6 @@ pub(crate) fn incomplete_beta(a: f64, b: f64, x: f64) -> f64 {
     front * h
 }
 
-/// Limits of the mismatch error in dB of two reflections of unknown phase: above and below (both
-/// ≥ 0), `20 log10(1 ± |Γ1 Γ2|)`.
-#[must_use]
-pub fn mismatch_limits(gamma_a: f64, gamma_b: f64) -> (f64, f64) {
-    let x = gamma_a * gamma_b;
-    (20.0 * libm::log10(1.0 + x), -20.0 * libm::log10(1.0 - x))
-}
-
-/// Standard uncertainty in dB by mismatch, sizes known, phase not: `8.686 |Γ1||Γ2|/√2`
-/// (U-shaped).
-#[must_use]
-pub fn mismatch_known(gamma_a: f64, gamma_b: f64) -> f64 {
-    u_shaped(DB_PER_NEPER * gamma_a * gamma_b)
-}
-
-/// Standard uncertainty in dB by mismatch, both sizes only bounded (uniform in the disc): half of
-/// [`mismatch_known`].
-#[must_use]
-pub fn mismatch_bounded(gamma_a: f64, gamma_b: f64) -> f64 {
-    0.5 * mismatch_known(gamma_a, gamma_b)
-}
-
 /// One state of a two-port in a substitution measurement: sizes of its S-parameters.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Inserted {
@@ -194,53 +135,4 @@ pub fn mismatch_substitution(source: f64, load: f64, a: Inserted, b: Inserted) -
 #[must_use]
 pub fn en(measured: f64, expected: f64, expanded_measured: f64, expanded_expected: f64) -> f64 {
     (measured - expected) / libm::hypot(expanded_measured, expanded_expected)
-}
-
-/// Error in dB of an instrument good to a relative `fraction` of the reading: above and below
-/// (both ≥ 0; below infinite at 100 %).
-#[must_use]
-pub fn meter_of_reading(fraction: f64) -> (f64, f64) {
-    (to_db(1.0 + fraction), -to_db((1.0 - fraction).max(0.0)))
-}
-
-/// Error in dB of an instrument good to a relative `fraction` of full scale, at a reading (same
-/// unit as the scale): above and below (both ≥ 0; below infinite when the error swallows the
-/// reading).
-#[must_use]
-pub fn meter_of_full_scale(fraction: f64, full_scale: f64, reading: f64) -> (f64, f64) {
-    meter_of_reading(fraction * full_scale / reading)
-}
-
-/// Range of the standing-wave ratio behind forward and reflected readings in W, each with its
-/// absolute error in W.
-#[must_use]
-pub fn swr_range(forward_w: f64, reflected_w: f64, error_w: f64) -> (f64, f64) {
-    let swr = |f: f64, r: f64| {
-        if f <= 0.0 {
-            return f64::INFINITY;
-        }
-        crate::mismatch::swr_from_gamma(libm::sqrt(r.max(0.0) / f))
-    };
-    (
-        swr(forward_w + error_w, reflected_w - error_w),
-        swr(forward_w - error_w, reflected_w + error_w),
-    )
-}
-
-/// Standard uncertainty in dB of a small relative standard uncertainty of power.
-#[must_use]
-pub fn relative_to_db(relative: f64) -> f64 {
-    downlead_quantity::DB_PER_RELATIVE * relative
-}
-
-/// Relative standard uncertainty of power of a standard uncertainty in dB.
-#[must_use]
-pub fn db_to_relative(db: f64) -> f64 {
-    db / downlead_quantity::DB_PER_RELATIVE
-}
-
-/// Power ratio bounds of a level difference `db ± expanded_db`.
-#[must_use]
-pub fn power_bounds(db: f64, expanded_db: f64) -> (f64, f64) {
-    (from_db(db - expanded_db), from_db(db + expanded_db))
 }

@@ -1,16 +1,15 @@
 //! Figures computed independently (numpy, scipy, scikit-rf) or by hand from the definition
 //! named at each, beyond the rows of `data/`.
 
-use downlead_physics::connector::{self, Bump};
-use downlead_physics::construction::{self, CladWire};
+use downlead_physics::connector::Bump;
+use downlead_physics::construction;
 use downlead_physics::mismatch as mm;
 use downlead_physics::network::SMatrix;
 use downlead_physics::noise;
-use downlead_physics::pairs::{self, Block};
 use downlead_physics::power::{self, Mode, PowerKind};
 use downlead_physics::table::{self, LossTable, Method, TableError};
-use downlead_physics::uncertainty::{self as un, Contribution};
-use downlead_physics::{INCH_M, LineParams, RHO_COPPER, cx, devices, radiated};
+use downlead_physics::uncertainty as un;
+use downlead_physics::{LineParams, cx, radiated};
 
 #[track_caller]
 fn near(got: f64, want: f64, tolerance: f64) {
@@ -50,57 +49,6 @@ fn uhf_series_bump() {
         near(mm::return_loss(gamma), return_loss, 0.06);
         near(mm::swr_from_gamma(gamma), swr, 0.006);
         near(bump.loss(f, 50.0), loss, 6e-4);
-        // the estimate for a short bump is within a tenth below 222 MHz
-        assert!(f > 222e6 || (bump.gamma_small(f, 50.0) / gamma - 1.0).abs() < 0.1);
-    }
-    near(connector::sqrt_loss(0.05, 144e6), 0.019, 5e-4);
-    near(connector::sqrt_loss(0.05, 1296e6), 0.057, 5e-4);
-}
-
-/// A gas-tube protector of 2 pF across 50 ohm: return loss and loss.
-#[test]
-fn protector_capacitance() {
-    for (f, return_loss, loss) in [(145e6, 26.8, 0.009), (435e6, 17.4, 0.080)] {
-        let omega = 2.0 * std::f64::consts::PI * f;
-        let s = SMatrix::shunt(cx::c(0.0, omega * 2e-12), 50.0);
-        near(mm::return_loss(cx::abs(s.s11)), return_loss, 0.06);
-        near(-s.gain(), loss, 6e-4);
-    }
-}
-
-#[test]
-fn cut_off_of_known_sizes() {
-    // exact roots (scipy), GHz; dimensions in inches
-    for (d, outer, er, want) in [
-        (0.0362, 0.1175, 2.0703, 34.9),
-        (0.341, 0.785, 1.004, 6.81),
-        (0.664, 1.527, 1.004, 3.50),
-        (1.315, 3.027, 1.004, 1.77),
-    ] {
-        let f = construction::te11_cutoff(d * INCH_M, outer * INCH_M, er) * 1e-9;
-        near(f, want, 0.006 * want);
-    }
-    assert!(construction::te11_cutoff(2.0, 1.0, 1.0).is_nan());
-}
-
-#[test]
-fn wires_below_the_skin_effect_law() {
-    // 0.9 mm copper at 3.5 MHz: 1.040 exact, 1.039 to first order
-    near(
-        construction::solid_wire_factor(0.9e-3, RHO_COPPER, 3.5e6),
-        1.040,
-        5e-4,
-    );
-    // a clad wire whose copper is thick against the skin is a copper wire of 97 %
-    let thick = CladWire::usual(2e-3, 0.4e-3);
-    let high = thick.factor(100e6) / construction::solid_wire_factor(2e-3, RHO_COPPER, 100e6);
-    near(high, 1.0 / libm::sqrt(0.97), 1e-3);
-    // RG-59B centre: 1.37 at 1 MHz, 1.11 at 1.8, 1.00 at 3.5
-    let rg59 = CladWire::usual(0.584e-3, 57e-6);
-    near(rg59.factor(1.8e6), 1.11, 0.01);
-    near(rg59.factor(3.5e6), 1.00, 0.01);
-    for (class, want) in [(40.0, 0.098), (30.0, 0.064), (21.0, 0.035)] {
-        near(construction::clad_thickness(class), want, 0.004);
     }
 }
 
@@ -110,17 +58,10 @@ fn dimensions_of_rigid_line() {
     for (d, outer) in [(0.341, 0.785), (0.664, 1.527), (1.315, 3.027)] {
         near(construction::coax_z0(d, outer, 1.0), 50.0, 0.1);
     }
-    near(construction::inductance(50.0, 0.659) * 1e9, 253.1, 0.1);
-    assert_eq!(construction::strand_diameter_factor(5), None);
 }
 
 #[test]
 fn stress_and_ratings() {
-    near(mm::max_voltage_crest(1500.0, 50.0, 3.0), 670.8, 0.1);
-    near(power::voltage_limit(500.0, 50.0, 3.0), 1666.7, 0.1);
-    // by forward power the same limit: net = forward (1 − |Γ|²)
-    let forward = power::voltage_limit_forward(500.0, 50.0, 0.5);
-    near(forward * 0.75, power::voltage_limit(500.0, 50.0, 3.0), 1e-9);
     near(power::swr_factor(2.0, 0.0), 0.80, 1e-12);
     near(power::swr_factor(2.0, 1.0), 0.50, 1e-12);
     near(power::swr_factor(1.0, 1.0), 1.0, 1e-12);
@@ -140,56 +81,6 @@ fn kinds_of_power() {
     for duty in power::DUTY {
         assert_eq!(power::duty(duty.mode), duty);
     }
-}
-
-#[test]
-fn cascades_of_reflections() {
-    let (best, worst) = pairs::two_discontinuities(1.5, 1.3);
-    near(best, 1.154, 1e-3);
-    near(worst, 1.95, 1e-12);
-    // the four-block chain of rows K04 to K06: rms 1.35, worst 1.73
-    let block = |loss_db, r| Block {
-        loss_db,
-        s11: r,
-        s22: r,
-    };
-    let blocks = [
-        block(0.3, 0.03),
-        block(1.5, 0.13),
-        block(2.4, 0.05),
-        block(0.3, 0.03),
-    ];
-    let seen = pairs::seen_by_source(&blocks, 0.2);
-    near(seen.rms_swr(), 1.35, 0.005);
-    near(seen.worst_swr(), 1.73, 0.005);
-    // nothing reflects: no spread, and no minus zero
-    let quiet = pairs::chain_loss(0.0, &[block(1.0, 0.0)], 0.0);
-    for zero in [quiet.sigma_db, quiet.worst_low_db, quiet.extreme_low_db] {
-        assert!(zero == 0.0 && zero.is_sign_positive());
-    }
-    // reflections that could cancel everything
-    let wild = pairs::chain_loss(1.0, &[block(0.0, 1.0)], 1.0);
-    assert!(wild.worst_low_db.is_infinite() && wild.extreme_low_db.is_infinite());
-}
-
-#[test]
-fn couplers_and_dividers() {
-    near(devices::coupler_main_loss(10.0), 0.458, 5e-4);
-    near(devices::coupler_main_loss(30.0), 0.0043, 5e-5);
-    near(devices::divider_loss(3), 4.771, 5e-4);
-    near(devices::hybrid_combiner_loss(1), 3.0103, 1e-4);
-    near(
-        devices::coherent_combining(20_f64.to_radians(), 0.0),
-        -0.133,
-        5e-4,
-    );
-    near(devices::coherent_combining(0.0, 1.0), -0.0144, 5e-4);
-    let r = mm::gamma_from_return_loss(14.0);
-    let (low, high) = devices::directivity_range(r, 25.0);
-    near(mm::return_loss(low), 16.9, 0.05);
-    near(mm::return_loss(high), 11.8, 0.05);
-    near(devices::directivity_forward_error(r, 25.0).0, 0.1, 0.005);
-    near(devices::return_loss_through_pad(10.0, 3.0), 16.0, 1e-12);
 }
 
 #[test]
@@ -247,23 +138,6 @@ fn antennas() {
 #[test]
 fn combining_uncertainty() {
     near(un::rectangular(3.0), 3.0 / 3_f64.sqrt(), 1e-12);
-    near(un::triangular(6.0), 6.0 / 6_f64.sqrt(), 1e-12);
-    near(un::from_expanded(0.5, 2.0), 0.25, 0.0);
-    // five readings of an insertion: s = 0.0164, mean's uncertainty 0.0073
-    near(
-        un::type_a(&[-2.40, -2.38, -2.41, -2.37, -2.40]),
-        0.0073,
-        5e-5,
-    );
-    assert!(un::type_a(&[1.0]).is_nan());
-    let part = |cause, value| Contribution { cause, value };
-    // one cause twice adds up, opposite signs cancel, another cause adds as squares
-    near(
-        un::correlated(&[part(7, 3.0), part(1, 12.0), part(7, 2.0)]),
-        13.0,
-        1e-12,
-    );
-    near(un::correlated(&[part(7, 3.0), part(7, -3.0)]), 0.0, 1e-12);
     // GUM H.1.6: end gauge, effective degrees of freedom 16 (from memory)
     let parts = [(25.0, 18.0), (9.7, 25.6), (2.9, 50.0), (16.6, 2.0)];
     near(un::welch_satterthwaite(&parts), 16.7, 0.5);
@@ -273,21 +147,6 @@ fn combining_uncertainty() {
 
 #[test]
 fn meters() {
-    for (reading, up, down) in [
-        (100.0, 0.21, 0.22),
-        (50.0, 0.41, 0.46),
-        (25.0, 0.79, 0.97),
-        (10.0, 1.76, 3.01),
-    ] {
-        let (a, b) = un::meter_of_full_scale(0.05, 100.0, reading);
-        near(a, up, 0.005);
-        near(b, down, 0.005);
-    }
-    assert!(un::meter_of_full_scale(0.05, 100.0, 4.0).1.is_infinite());
-    // 100 W forward, 4 W reflected, both ± 5 W: SWR 1.0 to 1.89
-    let (low, high) = un::swr_range(100.0, 4.0, 5.0);
-    near(low, 1.0, 0.0);
-    near(high, 1.89, 0.005);
     // the measured reel at 145 MHz
     near(un::en(8.576, 8.125, 0.252, 0.751), 0.57, 0.005);
 }
@@ -347,10 +206,6 @@ fn very_lossy_lines_stay_finite() {
         alpha_c_db_per_m: 80.0,
         alpha_d_db_per_m: 1.0,
     };
-    let loss = mm::total_loss(&line, 1e8, 1000.0, cx::c(10.0, 300.0));
-    assert!(loss.is_finite() && loss > 81_000.0);
-    let z = mm::input_impedance(&line, 1e8, 1000.0, cx::c(10.0, 300.0));
-    assert!(cx::abs(z - line.zc(1e8)) < 1e-9);
     let s = SMatrix::line(&line, 1e8, 1000.0, 50.0);
     assert!(cx::abs(s.s11).is_finite() && s.s21.norm_sqr() == 0.0);
 }
@@ -366,19 +221,8 @@ fn edge_cases_of_reflection() {
         1.0,
         0.0,
     );
-    let open = mm::rereference(cx::real(1.0), 50.0, 75.0);
-    near(open.re, 1.0, 1e-15);
-    // two reflections of unknown phase hold the known-phase result between them
-    let (low, high) = mm::delivered_bounds(0.2, 1.0 / 3.0);
-    let known = mm::delivered(cx::real(-0.2), cx::real(1.0 / 3.0));
-    near(low, known, 1e-12);
-    assert!(high > low);
     // complex functions: identities
     let z = cx::c(0.7, -2.3);
-    let one = cx::cosh(z) * cx::cosh(z) - cx::sinh(z) * cx::sinh(z);
-    assert!(cx::abs(one - 1.0) < 1e-14);
-    let t = cx::sinh(z) / cx::cosh(z);
-    assert!(cx::abs(cx::tanh(z) - t) < 1e-14 && cx::abs(cx::tanh(-z) + t) < 1e-14);
     let root = cx::sqrt(cx::c(-4.0, -1e-9));
     assert!(cx::abs(root * root - cx::c(-4.0, -1e-9)) < 1e-15 && root.re >= 0.0);
     assert!(cx::abs(cx::exp(cx::ln(z)) - z) < 1e-14);

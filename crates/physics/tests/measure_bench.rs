@@ -2,7 +2,7 @@
 //!
 //! `data/bench_readings.csv` is invented demo data (one meter, 12 °C, a transmitter that sags),
 //! `data/bench_results.csv` what it must come to, recomputed independently of this crate. The
-//! rules behind the columns, which this test restates, reproduce each of them to its printed
+//! rules of the columns, which this test restates, reproduce each of them to its printed
 //! digits: see `expected` and `meters`.
 
 use downlead_physics::TwoTerm;
@@ -52,7 +52,7 @@ struct Expected {
     u_db: f64,
 }
 
-/// Cable at 12 °C and two mated pairs of 0.05 dB·√(f/GHz). Doubt: 4 % (k = 2) of the whole and
+/// Cable at 12 °C and two mated pairs of 0.05 dB·√(f/GHz). Uncertainty: 4 % (k = 2) of the whole and
 /// 0.03 dB·√(f/434.5 MHz) for connectors and mismatch.
 fn expected(cable: usize, length_m: f64, mhz: f64) -> Expected {
     let (k1, k2) = CABLES[cable];
@@ -255,7 +255,7 @@ fn every_figure_and_verdict_of_the_table() {
     assert_eq!(n("same meter", "differs"), 5);
 }
 
-/// The verdicts do not hang on how the expectation's doubt is split: the cable good to 4 % (k = 2)
+/// The verdicts do not hang on how the expectation's uncertainty is split: the cable good to 4 % (k = 2)
 /// and its two pairs to 50 %, as a limit or as a standard deviation, gives the same 72.
 #[test]
 fn verdicts_do_not_hang_on_the_split() {
@@ -332,12 +332,12 @@ fn only_the_wet_cable_is_accused() {
             })
             .collect();
         assert_eq!(points.len(), 9);
-        let whole = whole_cable(&points, &[], 0.02).expect("losses above their doubt");
+        let whole = whole_cable(&points, &[], 0.02).expect("losses above their uncertainty");
         if name == 'A' {
             assert_eq!(whole.verdict, Verdict::Differs);
             assert!(whole.ratio > 1.25 && whole.worst_en > 5.0, "{whole:?}");
             assert_eq!(points[whole.worst].expected_db, points[8].expected_db);
-            // and not by one factor: wet dielectric tells at the top
+            // and not by one factor: wet dielectric shows at the top
             assert!(whole.p < 0.01, "{whole:?}");
         } else {
             assert_eq!(whole.verdict, Verdict::Agrees, "{name} {whole:?}");
@@ -349,14 +349,14 @@ fn only_the_wet_cable_is_accused() {
     }
 }
 
-/// What would let a comparison tell: with exactly that it can, with a little less it cannot.
+/// The advice suffices for a conclusion exactly; a little less does not.
 #[test]
 fn what_would_be_needed_to_tell() {
     let mut seen = 0;
     for m in measured() {
         let c = m.compared(&m.independent);
         let Value { db, expanded_db } = Value {
-            db: m.expected.db, // measured exactly as expected, so that only the doubt counts
+            db: m.expected.db, // measured exactly as expected, so that only the uncertainty counts
             expanded_db: m.independent.expanded_db,
         };
         let theirs = Value {

@@ -94,7 +94,7 @@ fn least_squares() {
             &row,
         );
         let cov = &row["cov"];
-        // scipy's doubts are those of the points alone; what scatters more is widened by it
+        // scipy's uncertainties are those of the points alone; larger scatter widens them
         let (chi2, dof) = (number(&row, "chi2"), number(&row, "dof"));
         let unlikely = row["p"].as_f64().is_some_and(|p| p < 0.05);
         let wider = if unlikely { (chi2 / dof).sqrt() } else { 1.0 };

@@ -237,7 +237,6 @@ fn of_reading_and_of_full_scale() {
 fn lengths() {
     for l in [
         length_from_delay(126.542e-9, 0.0, 0.659, 0.01),
-        length_from_round_trip(253.084e-9, 0.0, 0.659, 0.01),
         length_from_spacing(3.951_26e6, 0.0, 0.659, 0.01),
         length_from_phase_slope(-91.1e-6, 0.0, 0.659, 0.01),
     ] {
@@ -247,7 +246,7 @@ fn lengths() {
 }
 
 /// ± 5 W on 100 W forward and 4 W reflected: 1.0 to 1.89 (recomputed); one decimal, for
-/// without one it would read 2, which lies outside.
+/// without one it would read 2, which is outside.
 #[test]
 fn swr_interval() {
     let meter = Meter::PERFECT.of_full_scale(0.05, 100.0);
@@ -257,22 +256,6 @@ fn swr_interval() {
     near(s.high, 1.89, 0.005, "high");
     assert_eq!(s.decimals, Some(1));
     near(s.return_loss_db, 13.979, 0.001, "return loss");
-}
-
-/// Row A07: SWR 1.5 read at the transmitter behind 2.4 dB is 2.065 at the antenna.
-#[test]
-fn swr_at_the_antenna() {
-    let s = swr(100.0, &Meter::PERFECT, 4.0, &Meter::PERFECT).unwrap();
-    let (swr, low, high) = swr_at_load(&s, 2.4, 0.0);
-    near(swr, 2.065_42, 0.001, "A07");
-    near(low, swr, 1e-12, "no doubt");
-    near(high, swr, 1e-12, "no doubt");
-    // 0.2·10^0.2 and 0.2·10^0.28 by hand
-    let (_, low, high) = swr_at_load(&s, 2.4, 0.4);
-    near(low, (1.0 + 0.316_979) / (1.0 - 0.316_979), 1e-5, "2.0 dB");
-    near(high, (1.0 + 0.381_092) / (1.0 - 0.381_092), 1e-5, "2.8 dB");
-    // behind 8 dB more would have come back than went in
-    assert_eq!(swr_at_load(&s, 8.0, 0.0).0, f64::INFINITY);
 }
 
 /// ± 5 % twice: U 0.35, 3 %: 0.21, 10 %: 0.71 (recomputed); worst cases 0.43, 0.26, 0.87.
@@ -308,23 +291,13 @@ fn two_independent_readings() {
     }
 }
 
-/// A published case: 0.2 and 0.35 dB from the halves, mean 0.28. And directivity 40 dB at 6 and
-/// 30 dB return loss: ± 0.086 and (low side) 1.19 dB (recomputed).
+/// A published case: 0.2 and 0.35 dB from the halves, mean 0.28. And directivity 40 dB at
+/// 6 dB return loss: ± 0.0868 dB at most (recomputed).
 #[test]
 fn from_one_end() {
     let one = one_port(0.4, 0.7);
     near(one.loss_db, 0.275, 1e-12, "mean");
     near(one.half_difference_db, -0.075, 1e-12, "half difference");
-    near(directivity_limits(6.0, 40.0).1, 0.086, 0.0006, "6 dB");
-    // 0.01 of 0.5012 the other way: −10 log10(1 − 0.01995)
-    near(
-        directivity_limits(6.0, 40.0).0,
-        0.0875,
-        0.0001,
-        "6 dB, loss too high",
-    );
-    near(directivity_limits(30.0, 40.0).1, 1.19, 0.005, "30 dB");
-    assert_eq!(directivity_limits(40.0, 40.0).0, f64::INFINITY);
     near(
         directivity_u(6.0, 40.0),
         0.0868 / 2_f64.sqrt(),

@@ -1,4 +1,4 @@
-//! What must hold of every network: random chains and trees from the whole part table, fixed seeds.
+//! Laws of every network: random chains and trees from the whole part table, fixed seeds.
 //!
 //! The uncertainty is compared with plain Monte Carlo of the same inputs by a reader of this file
 //! (pseudo-random numbers, JCGM 101:2008), powers with a solver of this file that sets up all waves
@@ -23,7 +23,7 @@ struct Draw<'a> {
     z: &'a [[f64; WIDTH]],
     angles: &'a [[f64; WIDTH]],
     bounds: &'a [(f64, f64)],
-    /// Whether phases that follow from figures are turned by their angle as well.
+    /// True if phases that follow from figures are turned by their angle as well.
     all_phases: bool,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{DIPOLE_DBI, UnitId, unit};
 
-/// What kind of thing a number measures. The unit of the value stored stands in brackets.
+/// Kind of a quantity. The unit of the stored value is given in brackets.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Dim {
     /// A bare number: counts, ratios, exponents (1).

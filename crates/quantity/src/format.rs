@@ -1,4 +1,4 @@
-//! How numbers are printed: by people's habits, without a computed digit too many.
+//! Prints numbers in the customary form, with no more digits than their accuracy supports.
 
 use crate::w_to_dbm;
 
@@ -167,7 +167,7 @@ mod tests {
         for v in [0.0, 1e-320, 0.5, 0.05, 1e9, 1e300, f64::INFINITY, f64::MAX] {
             check(v);
         }
-        // halves in decimal, the floats beside them, and numbers of all sizes
+        // halves in decimal, the adjacent floats, and numbers of all sizes
         let mut x = 1u64;
         for i in 0..5_000_u32 {
             let half = (f64::from(i) + 0.5) / 1e3;

@@ -1,6 +1,6 @@
 //! A value with its standard uncertainty.
 
-/// How a stated tolerance is spread (GUM, JCGM 100:2008, 4.3).
+/// Distribution of a stated tolerance (GUM, JCGM 100:2008, 4.3).
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Shape {
     /// Half-width of a rectangular distribution: u = a/√3. A plain `±` and an interval mean this.
@@ -41,7 +41,7 @@ impl Tolerance {
 }
 
 impl Shape {
-    /// Whether values are normally distributed. An expanded uncertainty is taken so (GUM, JCGM
+    /// True for a normal distribution. An expanded uncertainty is taken so (GUM, JCGM
     /// 100:2008, 4.3.3), a bound as rectangular (4.3.7).
     #[must_use]
     pub fn is_normal(self) -> bool {
@@ -59,7 +59,7 @@ pub struct Measure {
     /// Distribution: normal (`k 1`, `k 2`, what is combined of several) or rectangular (a plain
     /// `±`, an interval).
     pub normal: bool,
-    /// Whether this is an SWR that was stated as a return loss: its distribution is one of the
+    /// True for an SWR that was stated as a return loss: its distribution is one of the
     /// decibels, which for a large `±` is not symmetrical as an SWR.
     pub return_loss: bool,
 }
@@ -87,7 +87,7 @@ impl Measure {
         }
     }
 
-    /// How far the value may be off: the half-width of a rectangular distribution, twice the
+    /// Largest likely deviation: the half-width of a rectangular distribution, twice the
     /// standard uncertainty of a normal one.
     #[must_use]
     pub fn reach(self) -> f64 {

@@ -1,4 +1,4 @@
-//! The unit table: the one place where spellings, kinds and factors stand.
+//! The unit table: the only definition of spellings, kinds and factors.
 
 use crate::Dim;
 
@@ -123,7 +123,7 @@ units! {
     }
 }
 
-/// The unit behind an id.
+/// The unit of an id.
 #[must_use]
 pub fn unit(id: UnitId) -> &'static Unit {
     &UNITS[usize::from(id.0)]
@@ -135,7 +135,7 @@ pub fn units_of(dim: Dim) -> impl Iterator<Item = &'static Unit> {
 }
 
 impl UnitId {
-    /// Reads a unit as spelt in the text. Blanks inside compound units do not matter
+    /// Reads a unit as spelt in the text. Blanks inside compound units are ignored
     /// (`dB/100m` is `dB/100 m`); case does, because `mW` and `MW` differ.
     #[must_use]
     pub fn parse(text: &str) -> Option<UnitId> {

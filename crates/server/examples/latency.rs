@@ -1,4 +1,4 @@
-//! How long a client waits: from a change of the text to its diagnostics and hints.
+//! Latency as a client sees it: from a change of the text to its diagnostics and hints.
 //!
 //! `cargo run --release -p downlead-server --example latency [LINES…]` prints medians and 99th
 //! percentiles in milliseconds over two pipes, as an editor sees them, for files of 100 and 10,000
@@ -147,7 +147,7 @@ fn ms(t: Duration) -> f64 {
     t.as_secs_f64() * 1000.0
 }
 
-/// Resident memory in kB; 0 where the system does not say.
+/// Resident memory in kB; 0 where it is not available.
 fn memory() -> u64 {
     let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
     let line = status

@@ -1,4 +1,4 @@
-//! What is offered to a client.
+//! The server's capabilities, as offered to a client.
 
 use ls_types::*;
 
@@ -43,16 +43,7 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
     let letters = |all: &str| Some(all.chars().map(String::from).collect::<Vec<_>>());
     ServerCapabilities {
         position_encoding: Some(peer.encoding.kind()),
-        text_document_sync: Some(TextDocumentSyncCapability::Options(
-            TextDocumentSyncOptions {
-                open_close: Some(true),
-                change: Some(TextDocumentSyncKind::INCREMENTAL),
-                save: Some(TextDocumentSyncSaveOptions::SaveOptions(SaveOptions {
-                    include_text: Some(false),
-                })),
-                ..TextDocumentSyncOptions::default()
-            },
-        )),
+        text_document_sync: Some(text_sync()),
         hover_provider: Some(HoverProviderCapability::Simple(true)),
         completion_provider: Some(CompletionOptions {
             trigger_characters: letters(". \""),
@@ -71,27 +62,7 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
         document_highlight_provider: Some(OneOf::Left(true)),
         document_symbol_provider: Some(OneOf::Left(true)),
         workspace_symbol_provider: Some(OneOf::Left(true)),
-        code_action_provider: Some(if peer.action_literals {
-            CodeActionProviderCapability::Options(CodeActionOptions {
-                code_action_kinds: Some(
-                    [
-                        "quickfix",
-                        "refactor",
-                        "refactor.extract",
-                        "refactor.inline",
-                        "refactor.rewrite",
-                        "source.fixAll.downlead",
-                    ]
-                    .into_iter()
-                    .map(CodeActionKind::from)
-                    .collect(),
-                ),
-                resolve_provider: Some(peer.action_resolve),
-                ..CodeActionOptions::default()
-            })
-        } else {
-            CodeActionProviderCapability::Simple(true)
-        }),
+        code_action_provider: Some(code_actions(peer)),
         code_lens_provider: Some(CodeLensOptions {
             resolve_provider: Some(false),
         }),
@@ -117,14 +88,7 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
         selection_range_provider: Some(SelectionRangeProviderCapability::Simple(true)),
         linked_editing_range_provider: Some(LinkedEditingRangeServerCapabilities::Simple(true)),
         call_hierarchy_provider: Some(CallHierarchyServerCapability::Simple(true)),
-        semantic_tokens_provider: Some(SemanticTokensServerCapabilities::SemanticTokensOptions(
-            SemanticTokensOptions {
-                legend: legend(),
-                range: Some(true),
-                full: Some(SemanticTokensFullOptions::Delta { delta: Some(true) }),
-                ..SemanticTokensOptions::default()
-            },
-        )),
+        semantic_tokens_provider: Some(semantic_tokens()),
         inlay_hint_provider: Some(OneOf::Right(InlayHintServerCapabilities::Options(
             InlayHintOptions {
                 resolve_provider: Some(!peer.hint_resolve.is_empty()),
@@ -147,26 +111,74 @@ fn capabilities(peer: &Peer) -> ServerCapabilities {
             commands: COMMANDS.map(str::to_owned).to_vec(),
             ..ExecuteCommandOptions::default()
         }),
-        workspace: Some(WorkspaceServerCapabilities {
-            workspace_folders: Some(WorkspaceFoldersServerCapabilities {
-                supported: Some(true),
-                change_notifications: Some(OneOf::Left(true)),
-            }),
-            file_operations: Some(WorkspaceFileOperationsServerCapabilities {
-                will_rename: Some(FileOperationRegistrationOptions {
-                    filters: vec![FileOperationFilter {
-                        scheme: Some("file".to_owned()),
-                        pattern: FileOperationPattern {
-                            glob: "**/*.downlead".to_owned(),
-                            matches: Some(FileOperationPatternKind::File),
-                            options: None,
-                        },
-                    }],
-                }),
-                ..WorkspaceFileOperationsServerCapabilities::default()
-            }),
-        }),
+        workspace: Some(workspace()),
         experimental: Some(serde_json::json!({ "downlead": { "virtualDocument": true } })),
         ..ServerCapabilities::default()
     }
+}
+
+fn code_actions(peer: &Peer) -> CodeActionProviderCapability {
+    if peer.action_literals {
+        CodeActionProviderCapability::Options(CodeActionOptions {
+            code_action_kinds: Some(
+                [
+                    "quickfix",
+                    "refactor",
+                    "refactor.extract",
+                    "refactor.inline",
+                    "refactor.rewrite",
+                    "source.fixAll.downlead",
+                ]
+                .into_iter()
+                .map(CodeActionKind::from)
+                .collect(),
+            ),
+            resolve_provider: Some(peer.action_resolve),
+            ..CodeActionOptions::default()
+        })
+    } else {
+        CodeActionProviderCapability::Simple(true)
+    }
+}
+
+fn workspace() -> WorkspaceServerCapabilities {
+    WorkspaceServerCapabilities {
+        workspace_folders: Some(WorkspaceFoldersServerCapabilities {
+            supported: Some(true),
+            change_notifications: Some(OneOf::Left(true)),
+        }),
+        file_operations: Some(WorkspaceFileOperationsServerCapabilities {
+            will_rename: Some(FileOperationRegistrationOptions {
+                filters: vec![FileOperationFilter {
+                    scheme: Some("file".to_owned()),
+                    pattern: FileOperationPattern {
+                        glob: "**/*.downlead".to_owned(),
+                        matches: Some(FileOperationPatternKind::File),
+                        options: None,
+                    },
+                }],
+            }),
+            ..WorkspaceFileOperationsServerCapabilities::default()
+        }),
+    }
+}
+
+fn text_sync() -> TextDocumentSyncCapability {
+    TextDocumentSyncCapability::Options(TextDocumentSyncOptions {
+        open_close: Some(true),
+        change: Some(TextDocumentSyncKind::INCREMENTAL),
+        save: Some(TextDocumentSyncSaveOptions::SaveOptions(SaveOptions {
+            include_text: Some(false),
+        })),
+        ..TextDocumentSyncOptions::default()
+    })
+}
+
+fn semantic_tokens() -> SemanticTokensServerCapabilities {
+    SemanticTokensServerCapabilities::SemanticTokensOptions(SemanticTokensOptions {
+        legend: legend(),
+        range: Some(true),
+        full: Some(SemanticTokensFullOptions::Delta { delta: Some(true) }),
+        ..SemanticTokensOptions::default()
+    })
 }

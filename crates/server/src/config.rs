@@ -3,7 +3,7 @@
 use downlead_ide::Config;
 use serde_json::Value;
 
-/// What the user may set.
+/// The user's settings.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Settings {
     pub(crate) hints: bool,
@@ -13,7 +13,7 @@ pub(crate) struct Settings {
     pub(crate) lenses: bool,
     pub(crate) swatches: bool,
     pub(crate) max_diagnostics: usize,
-    /// Whether readings are laid beside what was committed.
+    /// True if readings are compared with their committed versions.
     pub(crate) history: bool,
     /// Folder above which no file is read; none: the workspace folder.
     pub(crate) root: Option<String>,
@@ -37,7 +37,7 @@ impl Default for Settings {
     }
 }
 
-/// Settings read, with what is to be said about them.
+/// Settings read, with complaints about invalid ones.
 pub(crate) struct Read {
     /// None: they are wrong, and the old ones stay.
     pub(crate) settings: Option<Settings>,

@@ -13,7 +13,7 @@ const LARGEST: u64 = 64 << 20;
 /// A workspace with more files than this is not searched whole.
 pub(crate) const MOST_FILES: usize = 2000;
 
-/// What tells a file from its later self.
+/// Time and size of a file: a change of the file changes one of them.
 pub(crate) type Stamp = Option<(SystemTime, u64)>;
 
 /// The stamp of a file; none if there is none.
@@ -46,7 +46,7 @@ pub(crate) fn read(root: &Path, path: &str) -> Result<Arc<str>, LoadError> {
     if facts.is_dir() {
         return Err(LoadError::IsDirectory);
     }
-    // opening a pipe nobody writes to would wait for ever
+    // opening a pipe without a writer would block forever
     if !facts.is_file() {
         return Err(LoadError::Unreadable("it is no regular file".to_owned()));
     }

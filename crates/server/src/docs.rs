@@ -1,18 +1,31 @@
 //! Open documents: their texts as the client has them.
 
 use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::path::PathBuf;
 
 use ls_types::{SemanticToken, TextDocumentContentChangeEvent, Uri};
 use rustc_hash::FxHashMap;
 
 use downlead_base::Span;
 
-use crate::handlers::hints::KeptHints;
+use crate::kept_hints::KeptHints;
 use crate::positions::{Encoding, Lines};
-use crate::space::Key;
-use crate::unopened::Shown;
 
-/// Where a document belongs.
+/// A space: the documents below one root folder, or a document that has none.
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub(crate) enum Key {
+    /// The files below a folder.
+    Root(PathBuf),
+    /// One document that has no folder, by its address.
+    Alone(String),
+}
+
+/// Diagnostics that the client shows for files that are not open: by address, the space and a
+/// digest.
+pub(crate) type Shown = BTreeMap<String, (Key, u64)>;
+
+/// The space or library that a document belongs to.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) enum Home {
     /// A file, or a text with no file, of a space.
@@ -38,7 +51,7 @@ pub(crate) struct Document {
     pub(crate) tokens: Option<(String, Vec<SemanticToken>)>,
     /// Hints as they were sent, item by item.
     pub(crate) hints: RefCell<KeptHints>,
-    /// Whether these were written beforehand.
+    /// True if the hints were prepared in idle time.
     pub(crate) prepared: bool,
 }
 
@@ -92,7 +105,7 @@ impl Document {
 pub(crate) struct Documents {
     map: FxHashMap<String, Document>,
     changes: u64,
-    /// What the client shows for files that are not open.
+    /// Diagnostics that the client shows for files that are not open.
     pub(crate) shown: Shown,
 }
 
@@ -147,7 +160,7 @@ impl Documents {
     }
 }
 
-/// The one replacement that makes `new` of `old`.
+/// The one replacement that turns `old` into `new`.
 pub(crate) fn difference<'a>(old: &str, new: &'a str) -> Option<(Span, &'a str)> {
     if old == new {
         return None;
@@ -175,16 +188,16 @@ pub(crate) fn difference<'a>(old: &str, new: &'a str) -> Option<(Span, &'a str)>
     ))
 }
 
-/// Shorter replacements are not looked into.
+/// Shorter replacements are not split.
 const SHORT: usize = 1 << 10;
-/// How far apart two texts may be, in lines, before they meet again.
+/// Longest run of lines that differ before two texts agree again.
 const APART: usize = 8;
-/// More replacements than this are one.
+/// More replacements than this are merged into one.
 const HUNKS: usize = 64;
 
-/// The replacements that make `new` of `old`, the last one first: each leaves the places of the
-/// others as they are. One for a small change; of one that touches distant places (several cursors,
-/// several changes not yet worked out, a formatter) line by line what differs.
+/// The replacements that turn `old` into `new`, the last one first: each leaves the places of the
+/// others as they are. One for a small change; several, line by line, for a change of distant places
+/// (several cursors, several changes not yet evaluated, a formatter).
 pub(crate) fn differences<'a>(old: &str, new: &'a str) -> Vec<(Span, &'a str)> {
     let Some((span, text)) = difference(old, new) else {
         return Vec::new();
@@ -231,7 +244,7 @@ fn by_lines<'a>(old: &str, new: &'a str, span: Span, text: &str) -> Option<Vec<(
     Some(out)
 }
 
-/// How many lines of each are passed before two lines agree again, or both end.
+/// The number of lines to skip in each text until two lines agree again, or both texts end.
 fn meeting(a: &[&str], b: &[&str]) -> Option<(usize, usize)> {
     for sum in 1..=2 * APART {
         // as many of the one as of the other first: a line that was changed
@@ -247,7 +260,7 @@ fn meeting(a: &[&str], b: &[&str]) -> Option<(usize, usize)> {
                 (None, None) => true,
                 _ => false,
             };
-            // an empty line or a brace alone says little
+            // one empty line or a lone brace is too weak a match: two lines must agree
             if ends || (n < a.len() && m < b.len() && agree(0) && agree(1)) {
                 return Some((n, m));
             }

@@ -21,8 +21,6 @@ const PLAUSIBLE: usize = 1 << 30;
 /// Longer header lines are thrown away but for their end.
 const LONGEST_LINE: usize = 8 << 10;
 const HEADER: &[u8] = b"content-length:";
-/// Method of the request put in the place of a message that cannot be taken.
-pub(crate) const REFUSED: &str = "$refused";
 
 /// Reads messages.
 pub(crate) struct Frames<R> {
@@ -41,7 +39,7 @@ impl<R: Read> Frames<R> {
     }
 
     /// The next message the server can take; none at the end of input.
-    pub(crate) fn next(&mut self) -> Option<Frame> {
+    pub(crate) fn next(&mut self) -> Option<Message> {
         loop {
             let length = self.header()?;
             if length > LONGEST {
@@ -49,15 +47,9 @@ impl<R: Read> Frames<R> {
                 continue;
             }
             let body = self.take(length)?;
-            match judge(&body) {
-                Verdict::Pass(call) => return Some(Frame { body, call }),
-                Verdict::Instead(body) => {
-                    return Some(Frame {
-                        body,
-                        call: Some(Call::Other),
-                    });
-                }
-                Verdict::Drop => self.give_back(&body),
+            match judged(body) {
+                Ok(message) => return Some(message),
+                Err(body) => self.give_back(&body),
             }
         }
     }
@@ -74,7 +66,7 @@ impl<R: Read> Frames<R> {
                     None => continue,
                 }
             }
-            // rubbish may stand before it on its line: what a too short length left over
+            // the rest of a body whose stated length was too short may precede it on its line
             if let Some(at) = find_last(trimmed, HEADER) {
                 length = number(&trimmed[at + HEADER.len()..]).filter(|n| *n <= PLAUSIBLE);
             }
@@ -165,25 +157,14 @@ fn find_first(text: &[u8], what: &[u8]) -> Option<usize> {
         .position(|w| w.eq_ignore_ascii_case(what))
 }
 
-/// A message.
-pub(crate) struct Frame {
-    pub(crate) body: Vec<u8>,
-    /// None if it is an answer.
-    pub(crate) call: Option<Call>,
-}
-
-/// A request or a notification.
-pub(crate) enum Call {
-    /// As it was sent.
-    Sent { method: String, id: Option<Id> },
-    /// Put in the place of what was sent.
-    Other,
-}
-
-enum Verdict {
-    Pass(Option<Call>),
-    Instead(Vec<u8>),
-    Drop,
+/// A message. The library accepts each body that is kept here.
+pub(crate) enum Message {
+    /// A request or a notification.
+    Call { request: Request, body: Vec<u8> },
+    /// The client's answer to a request of the server.
+    Answer(Vec<u8>),
+    /// A request that is not valid JSON-RPC, with its id.
+    Malformed(Id),
 }
 
 #[derive(Deserialize)]
@@ -204,46 +185,35 @@ fn present<'de, T: Deserialize<'de>, D: serde::Deserializer<'de>>(
     T::deserialize(d).map(Some)
 }
 
-/// What becomes of a body. What passes is sure to be taken by the library.
-fn judge(body: &[u8]) -> Verdict {
-    let Ok(head) = serde_json::from_slice::<Envelope>(body) else {
-        return Verdict::Drop;
+/// The message of a body; the body itself if it holds none that can be answered.
+fn judged(body: Vec<u8>) -> Result<Message, Vec<u8>> {
+    let Ok(head) = serde_json::from_slice::<Envelope>(&body) else {
+        return Err(body);
     };
     let id = head.id.as_ref().filter(|id| id.is_string() || id.is_i64());
-    let refuse = || match id {
-        Some(id) if head.result.is_none() && head.error.is_none() => {
-            let request = serde_json::json!({ "jsonrpc": "2.0", "id": id, "method": REFUSED });
-            Verdict::Instead(request.to_string().into_bytes())
-        }
-        _ => Verdict::Drop,
-    };
     let versioned = head.jsonrpc.as_ref().and_then(Value::as_str) == Some("2.0");
-    if !versioned || (head.id.is_some() && id.is_none()) {
-        return refuse();
-    }
+    let is_call = head.result.is_none() && head.error.is_none();
+    let is_valid = versioned && head.id.is_some() == id.is_some();
     match head.method {
-        Some(Value::String(_)) if head.result.is_none() && head.error.is_none() => {
-            match serde_json::from_slice::<Request>(body) {
-                Ok(request) => match uris::mended(&request) {
-                    Some(mended) => Verdict::Instead(mended),
-                    None => {
-                        let (method, id, _) = request.into_parts();
-                        Verdict::Pass(Some(Call::Sent {
-                            method: method.into_owned(),
-                            id,
-                        }))
-                    }
-                },
-                Err(_) => refuse(),
+        Some(Value::String(_)) if is_valid && is_call => {
+            if let Ok(request) = serde_json::from_slice::<Request>(&body) {
+                return Ok(match uris::encoded_request(&request) {
+                    Some((request, body)) => Message::Call { request, body },
+                    None => Message::Call { request, body },
+                });
             }
         }
-        None if id.is_some() && (head.result.is_some() != head.error.is_some()) => {
-            match serde_json::from_slice::<Response>(body) {
-                Ok(_) => Verdict::Pass(None),
-                Err(_) => Verdict::Drop,
-            }
+        None if is_valid && id.is_some() && (head.result.is_some() != head.error.is_some()) => {
+            return match serde_json::from_slice::<Response>(&body) {
+                Ok(_) => Ok(Message::Answer(body)),
+                Err(_) => Err(body),
+            };
         }
-        _ => refuse(),
+        _ => {}
+    }
+    match id.filter(|_| is_call).map(Id::deserialize) {
+        Some(Ok(id)) => Ok(Message::Malformed(id)),
+        _ => Err(body),
     }
 }
 
@@ -257,9 +227,14 @@ mod tests {
 
     fn read(input: &str) -> Vec<String> {
         let mut frames = Frames::new(input.as_bytes());
-        std::iter::from_fn(|| frames.next())
-            .map(|f| String::from_utf8(f.body).unwrap())
-            .collect()
+        std::iter::from_fn(|| frames.next()).map(text).collect()
+    }
+
+    fn text(message: Message) -> String {
+        match message {
+            Message::Call { body, .. } | Message::Answer(body) => String::from_utf8(body).unwrap(),
+            Message::Malformed(id) => format!("malformed {id}"),
+        }
     }
 
     const GOOD: &str = r#"{"jsonrpc":"2.0","id":1,"method":"x"}"#;
@@ -327,10 +302,7 @@ mod tests {
         let mut bytes = b"Content-Length: 4\r\n\r\n\xff\xfe\x00\x01".to_vec();
         bytes.extend_from_slice(frame(GOOD).as_bytes());
         let mut frames = Frames::new(&bytes[..]);
-        assert_eq!(
-            frames.next().map(|f| f.body).as_deref(),
-            Some(GOOD.as_bytes())
-        );
+        assert_eq!(frames.next().map(text).as_deref(), Some(GOOD));
         assert!(frames.next().is_none());
     }
 
@@ -343,11 +315,7 @@ mod tests {
             r#"{"jsonrpc":"2.0","id":3}"#,
         ] {
             let got = read(&frame(body));
-            assert_eq!(
-                got,
-                [r#"{"jsonrpc":"2.0","id":3,"method":"$refused"}"#],
-                "{body}"
-            );
+            assert_eq!(got, ["malformed 3"], "{body}");
         }
     }
 
@@ -360,10 +328,7 @@ mod tests {
             .chain(std::io::repeat(b' ').take(n as u64))
             .chain(std::io::Cursor::new(frame(GOOD)));
         let mut frames = Frames::new(input);
-        assert_eq!(
-            frames.next().map(|f| f.body).as_deref(),
-            Some(GOOD.as_bytes())
-        );
+        assert_eq!(frames.next().map(text).as_deref(), Some(GOOD));
         assert!(frames.buffer.capacity() < 1 << 20);
     }
 }

@@ -1,123 +1,57 @@
-//! Around the library's service: every call is begun in the order read, no panic passes, and
-//! `exit` ends.
+//! A layer around the library's service: begins each call when the library reads it, writes its
+//! answer, keeps panics within the call, and ends the session at `exit`.
 
 use std::future::Future;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::pin::Pin;
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::Sender;
 use std::task::{Context, Poll, Waker};
 
 use serde_json::{Value, json};
-use tokio::sync::Notify;
 use tower_lsp::ExitedError;
 use tower_lsp::jsonrpc::{Error, Id, Request, Response};
 use tower_service::Service;
 
-use crate::direct::Ways;
-use crate::frames::REFUSED;
 use crate::peer::FirstWords;
-
-/// Methods with long answers, under the names they have behind the guard: the library's own
-/// handlers can give trees of values only.
-pub(crate) mod raw {
-    pub(crate) const HINTS: &str = "downlead/raw/inlayHint";
-    pub(crate) const LENSES: &str = "downlead/raw/codeLens";
-    pub(crate) const SYMBOLS: &str = "downlead/raw/documentSymbol";
-    pub(crate) const FOLDS: &str = "downlead/raw/foldingRange";
-    pub(crate) const TOKENS: &str = "downlead/raw/semanticTokens/full";
-    pub(crate) const TOKENS_CHANGED: &str = "downlead/raw/semanticTokens/full/delta";
-
-    /// The name behind the guard.
-    pub(crate) fn behind(method: &str) -> Option<&'static str> {
-        let inner = method.strip_prefix("textDocument/")?;
-        [HINTS, LENSES, SYMBOLS, FOLDS, TOKENS, TOKENS_CHANGED]
-            .into_iter()
-            .find(|m| m.strip_prefix("downlead/raw/") == Some(inner))
-    }
-}
+use crate::requests::Requests;
+use crate::session::Session;
+use crate::sink::Sink;
 
 type Answer = Result<Option<Response>, ExitedError>;
 type Pending = Pin<Box<dyn Future<Output = Answer> + Send>>;
 
-/// How the session ends.
-#[derive(Default)]
-pub(crate) struct End {
-    shut_down: AtomicBool,
-    pub(crate) over: Notify,
-}
-
-impl End {
-    /// Exit status: 0 after `shutdown`, else 1, as the protocol says.
-    pub(crate) fn status(&self) -> u8 {
-        u8::from(!self.shut_down.load(Ordering::SeqCst))
-    }
-
-    /// Ends the session whatever is still open.
-    pub(crate) fn end(&self) {
-        self.over.notify_one();
-    }
-}
-
 /// The wrapped service.
 pub(crate) struct Guard<S> {
-    inner: S,
-    end: Arc<End>,
-    first: Arc<FirstWords>,
-    ways: Arc<Ways>,
+    pub(crate) inner: S,
+    pub(crate) session: Arc<Session>,
+    pub(crate) first: Arc<FirstWords>,
+    pub(crate) requests: Requests,
+    pub(crate) sink: Sink,
+    /// Receives one signal for each call begun.
+    pub(crate) begun: Sender<()>,
 }
 
-impl<S> Guard<S> {
-    pub(crate) fn new(
-        inner: S,
-        end: Arc<End>,
-        first: Arc<FirstWords>,
-        ways: Arc<Ways>,
-    ) -> Guard<S> {
-        Guard {
-            inner,
-            end,
-            first,
-            ways,
+/// Works around parameters that the library refuses. Those of `initialize` are kept as sent: a
+/// kind that the library does not know would otherwise fail the whole session.
+fn admitted(request: Request, first: &FirstWords) -> Request {
+    let params = match request.method() {
+        "initialize" => {
+            first.set(request.params().cloned().unwrap_or(Value::Null));
+            Some(json!({ "capabilities": {} }))
         }
+        "initialized" => Some(json!({})),
+        "shutdown" | "exit" => None,
+        _ => return request,
+    };
+    let (method, id, _) = request.into_parts();
+    let mut built = Request::build(method);
+    if let Some(p) = params {
+        built = built.params(p);
     }
-
-    /// Small mercies: what clients send beside the protocol, and the client's own words at
-    /// `initialize`, which are kept as they are (a kind the library does not know would otherwise
-    /// fail the whole session).
-    fn admit(&self, request: Request) -> Request {
-        if let Some(method) = raw::behind(request.method()) {
-            let (_, id, params) = request.into_parts();
-            let mut built = Request::build(method);
-            if let Some(p) = params {
-                built = built.params(p);
-            }
-            return match id {
-                Some(id) => built.id(id).finish(),
-                None => built.finish(),
-            };
-        }
-        let plain = |params: Option<Value>| {
-            let id = request.id().cloned();
-            let mut built = Request::build(request.method().to_owned());
-            if let Some(p) = params {
-                built = built.params(p);
-            }
-            match id {
-                Some(id) => built.id(id).finish(),
-                None => built.finish(),
-            }
-        };
-        match request.method() {
-            "initialize" => {
-                self.first
-                    .set(request.params().cloned().unwrap_or(Value::Null));
-                plain(Some(json!({ "capabilities": {} })))
-            }
-            "initialized" => plain(Some(json!({}))),
-            "shutdown" | "exit" => plain(None),
-            _ => request,
-        }
+    match id {
+        Some(id) => built.id(id).finish(),
+        None => built.finish(),
     }
 }
 
@@ -135,9 +69,8 @@ where
 
     fn call(&mut self, request: Request) -> Pending {
         let pending = self.begin(request);
-        // what it had to say to the state is said
-        let count = &self.ways.long;
-        _ = count.fetch_update(Ordering::SeqCst, Ordering::SeqCst, |n| n.checked_sub(1));
+        // fails only when reading has ended
+        _ = self.begun.send(());
         pending
     }
 }
@@ -148,35 +81,34 @@ where
 {
     fn begin(&mut self, request: Request) -> Pending {
         let id = request.id().cloned();
-        if request.method() == REFUSED {
-            return ready(Ok(
-                id.map(|id| Response::from_error(id, Error::invalid_request()))
-            ));
-        }
-        let request = self.admit(request);
-        let shutdown = request.method() == "shutdown";
-        let initialize = request.method() == "initialize";
-        let exit = request.method() == "exit" && id.is_none();
+        let request = admitted(request, &self.first);
+        let method = request.method().to_owned();
         let begun = catch_unwind(AssertUnwindSafe(|| self.inner.call(request)));
         let Ok(future) = begun else {
             return ready(Ok(failed(id)));
         };
+        let exits = method == "exit" && id.is_none();
         let mut task = Caught { future, id };
-        // begun here, in the order read; whoever takes the future polls it again with a real waker
+        // the library polls a pending future again, with a real waker
         let first = Pin::new(&mut task).poll(&mut Context::from_waker(Waker::noop()));
-        if exit {
-            self.end.end();
+        if exits {
+            self.requests.cancel_all();
+            self.session.end();
         }
         match first {
-            Poll::Ready(answer) => {
-                if shutdown && matches!(&answer, Ok(Some(r)) if r.is_ok()) {
-                    self.end.shut_down.store(true, Ordering::SeqCst);
+            Poll::Ready(Ok(Some(response))) => {
+                match method.as_str() {
+                    "initialize" if response.is_ok() => self.session.initialized(),
+                    "shutdown" if response.is_ok() => self.session.shut_down(),
+                    _ => {}
                 }
-                if initialize && matches!(&answer, Ok(Some(r)) if r.is_ok()) {
-                    self.ways.greeted.store(true, Ordering::SeqCst);
+                // written before the next message is begun: nothing overtakes it
+                if let Ok(body) = serde_json::to_vec(&response) {
+                    self.sink.message(&body);
                 }
-                ready(answer)
+                ready(Ok(None))
             }
+            Poll::Ready(answer) => ready(answer),
             Poll::Pending => Box::pin(task),
         }
     }

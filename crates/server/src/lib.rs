@@ -1,34 +1,43 @@
 //! The language server: protocol in, protocol out, over any two byte streams.
 //!
-//! How a message goes: `frames` drops what is none and finds the next; `direct` hands what comes
-//! with every key to the state, and its answers to `sink`. Of all else the library decodes it;
-//! `guard` begins every call in the order read and lets no panic pass; `backend` sends it as a job
-//! to `state`, the one thread that owns documents and snapshots; handlers ask `downlead_ide` and
-//! convert. What the server says unasked goes through `outbox`; nobody waits for the client.
+//! The way of a message: `frames` reads it and drops what is not JSON-RPC; `dispatch` looks up its
+//! method in the table of `routes` and queues a job. One thread, `actor`, owns the `state` and runs
+//! the jobs in the order of the wire; a handler asks `downlead_ide` and converts, and the answer goes
+//! through `sink` to the writing thread. The library serves the life cycle of the session
+//! (`backend`, `guard`) and carries requests of the server to the client (`outbox`). No thread waits
+//! for the client.
 
 use std::io::{Read, Write};
 use std::process::ExitCode;
-use std::sync::{Arc, Mutex, PoisonError, mpsc};
+use std::sync::{Arc, mpsc};
 use std::time::Duration;
 
 use tower_lsp::{LspService, Server};
 
+mod actor;
 mod backend;
 mod capabilities;
 mod config;
-mod direct;
+mod diagnostics;
 mod disk;
+mod dispatch;
 mod docs;
+mod due;
 mod frames;
 mod guard;
 mod handlers;
+mod history;
+mod jobs;
+mod kept_hints;
 mod library;
 mod outbox;
 mod peer;
 mod positions;
 mod publish;
-mod raw;
 mod recall;
+mod requests;
+mod routes;
+mod session;
 mod sink;
 mod space;
 mod state;
@@ -38,20 +47,21 @@ mod view;
 mod wire;
 
 use backend::Backend;
-use direct::{Asked, Direct, Ways};
-use guard::{End, Guard};
+use dispatch::Dispatcher;
+use guard::Guard;
+use jobs::{Ahead, Jobs};
 use outbox::Outbox;
 use peer::FirstWords;
-use raw::Raws;
+use requests::Requests;
+use routes::Routes;
+use session::Session;
 use sink::Sink;
 use space::Fault;
-use state::{Ahead, Job, State};
+use state::State;
 
-/// Requests under way at once. Far more than any client sends, so that a cancel never waits.
-const CONCURRENT: usize = 64;
-/// How long answers still under way are waited for after `exit`.
+/// Longest wait for pending answers after `exit`.
 const GRACE: Duration = Duration::from_millis(500);
-/// How often the editor's process is looked for.
+/// Interval of the checks that the editor's process is alive.
 const PARENT: Duration = Duration::from_secs(5);
 /// Deep trees are walked with recursion of bounded depth; this holds it with a margin.
 const STACK: usize = 64 << 20;
@@ -113,101 +123,129 @@ pub fn serve_with(
     write: impl Write + Send + 'static,
     faults: Faults,
 ) -> u8 {
-    let end = Arc::new(End::default());
-    let raws = Arc::new(Raws::default());
-    let ways = Arc::new(Ways::default());
-    let (sink, asked) = (Sink::default(), Asked::default());
-    let (jobs, queue) = mpsc::channel::<Job>();
+    let session = Arc::new(Session::default());
+    let sink = Sink::default();
+    let requests = Requests::new(sink.clone());
+    let (jobs, queue) = Jobs::new();
     let ahead = Arc::new(Ahead::default());
-    let direct = Arc::new(Mutex::new(Some(Direct {
+    let (library, incoming) = wire::Incoming::new();
+    let (begun, begun_calls) = mpsc::channel();
+    let dispatcher = Dispatcher {
+        routes: Routes::new(faults.requests),
+        session: Arc::clone(&session),
         jobs: jobs.clone(),
         ahead: Arc::clone(&ahead),
-        ways: Arc::clone(&ways),
+        requests: requests.clone(),
         sink: sink.clone(),
-        asked: asked.clone(),
-    })));
-    // each fails only when the system gives no thread, and then nothing can be served
-    let Ok(incoming) = wire::incoming(read, Arc::clone(&ways), Arc::clone(&direct)) else {
-        return 1;
+        library,
+        begun: begun_calls,
     };
-    let sent = wire::outgoing(write, sink.clone(), Arc::clone(&end), Arc::clone(&raws));
+    // each fails only when the system gives no thread, and then nothing can be served
+    if wire::read_all(read, dispatcher).is_err() {
+        return 1;
+    }
+    let sent = wire::write_all(write, sink.clone(), Arc::clone(&session));
     let Ok((outgoing, written)) = sent else {
         return 1;
     };
-    let Ok(runtime) = tokio::runtime::Builder::new_current_thread()
-        .enable_time()
-        .build()
-    else {
-        return 1;
-    };
     let (out, courier) = Outbox::new(sink.clone());
-    let fault = Fault(faults.text);
-    let state_ahead = Arc::clone(&ahead);
-    let back = recall::Back(Arc::clone(&direct));
+    let state_jobs = jobs.clone();
     let state = std::thread::Builder::new()
         .name("state".to_owned())
         .stack_size(STACK)
-        .spawn(move || State::new(out, fault, state_ahead, back).run(&queue));
+        .spawn(move || State::new(out, Fault(faults.text), ahead, state_jobs).run(&queue));
     let Ok(state) = state else { return 1 };
-
-    runtime.block_on(async {
-        let first = Arc::new(FirstWords::default());
-        let backend_first = Arc::clone(&first);
-        let parent_end = Arc::clone(&end);
-        let handle = tokio::runtime::Handle::current();
-        let watch_parent = Box::new(move |id| {
-            handle.spawn(follow_parent(id, Arc::clone(&parent_end)));
-        });
-        let (service, socket) = LspService::build(|client| {
-            tokio::spawn(courier.run(client));
-            Backend {
-                jobs,
-                first: backend_first,
-                watch_parent,
-                faulty: faults.requests,
-                raws,
-                ahead,
-            }
-        })
-        .custom_method("downlead/virtualDocument", Backend::virtual_document)
-        .custom_method("workspace/textDocumentContent", Backend::content)
-        .custom_method("downlead/probe", Backend::probe)
-        .custom_method(guard::raw::HINTS, Backend::hints)
-        .custom_method(guard::raw::LENSES, Backend::lenses)
-        .custom_method(guard::raw::SYMBOLS, Backend::symbols)
-        .custom_method(guard::raw::FOLDS, Backend::folds)
-        .custom_method(guard::raw::TOKENS, Backend::tokens)
-        .custom_method(guard::raw::TOKENS_CHANGED, Backend::tokens_changed)
-        .finish();
-        let guard = Guard::new(service, Arc::clone(&end), first, ways);
-        let server = async {
-            Server::new(incoming, outgoing, socket)
-                .concurrency_level(CONCURRENT)
-                .serve(guard)
-                .await;
-            // the library waits for the answers it carries; these go past it
-            while !asked.is_empty() {
-                tokio::time::sleep(Duration::from_millis(1)).await;
-            }
-        };
-        tokio::pin!(server);
-        tokio::select! {
-            () = &mut server => {}
-            () = end.over.notified() => {
-                _ = tokio::time::timeout(GRACE, server).await;
-            }
-        }
-    });
-    // what is queued is written; a client that no longer reads is not waited for
-    runtime.shutdown_background();
-    direct.lock().unwrap_or_else(PoisonError::into_inner).take();
+    let library = Library {
+        jobs: jobs.clone(),
+        begun,
+        requests,
+        session: Arc::clone(&session),
+        sink: sink.clone(),
+        incoming,
+        outgoing,
+        courier,
+    };
+    if library.serve().is_err() {
+        return 1;
+    }
+    jobs.close();
+    // queued messages are written; a client that no longer reads is not waited for
     sink.close();
     _ = written.recv_timeout(GRACE);
     wait_for(state);
-    end.status()
+    session.status()
 }
 
-/// The state ends when all senders of jobs are gone; one that is stuck is left behind.
+/// The library's part of a session, on the calling thread.
+struct Library {
+    jobs: Jobs<State>,
+    begun: mpsc::Sender<()>,
+    requests: Requests,
+    session: Arc<Session>,
+    sink: Sink,
+    incoming: wire::Incoming,
+    outgoing: wire::Outgoing,
+    courier: outbox::Courier,
+}
+
+impl Library {
+    /// Serves until `exit` or the end of input, and until pending requests are answered.
+    fn serve(self) -> std::io::Result<()> {
+        let runtime = tokio::runtime::Builder::new_current_thread()
+            .enable_time()
+            .build()?;
+        runtime.block_on(async {
+            let session = Arc::clone(&self.session);
+            let server = self.until_answered();
+            tokio::pin!(server);
+            tokio::select! {
+                () = &mut server => {}
+                () = session.over.notified() => {
+                    _ = tokio::time::timeout(GRACE, server).await;
+                }
+            }
+        });
+        runtime.shutdown_background();
+        Ok(())
+    }
+
+    async fn until_answered(self) {
+        let first = Arc::new(FirstWords::default());
+        let handle = tokio::runtime::Handle::current();
+        let session = Arc::clone(&self.session);
+        let watch_parent = Box::new(move |id| {
+            // looked for before `initialize` is answered: the editor may end right after the answer
+            let process = std::path::PathBuf::from(format!("/proc/{id}"));
+            if process.exists() {
+                handle.spawn(follow_parent(process, Arc::clone(&session)));
+            }
+        });
+        let (inner, socket) = LspService::new(|client| {
+            tokio::spawn(self.courier.run(client));
+            Backend {
+                jobs: self.jobs,
+                first: Arc::clone(&first),
+                watch_parent,
+            }
+        });
+        let guard = Guard {
+            inner,
+            session: self.session,
+            first,
+            requests: self.requests.clone(),
+            sink: self.sink,
+            begun: self.begun,
+        };
+        Server::new(self.incoming, self.outgoing, socket)
+            .serve(guard)
+            .await;
+        while !self.requests.is_empty() {
+            tokio::time::sleep(Duration::from_millis(1)).await;
+        }
+    }
+}
+
+/// Waits until the thread of the state has ended, but not for one that is stuck.
 fn wait_for(state: std::thread::JoinHandle<()>) {
     let begun = std::time::Instant::now();
     while !state.is_finished() && begun.elapsed() < GRACE {
@@ -220,15 +258,11 @@ fn wait_for(state: std::thread::JoinHandle<()>) {
 
 /// Ends the session when the editor's process is gone. A process that cannot be seen from here at
 /// the start (another machine's, another container's) is not followed.
-async fn follow_parent(id: u32, end: Arc<End>) {
-    let process = std::path::PathBuf::from(format!("/proc/{id}"));
-    if !process.exists() {
-        return;
-    }
+async fn follow_parent(process: std::path::PathBuf, session: Arc<Session>) {
     loop {
         tokio::time::sleep(PARENT).await;
         if !process.exists() {
-            end.end();
+            session.end();
             return;
         }
     }

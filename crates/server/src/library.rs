@@ -28,13 +28,13 @@ struct Folder {
     passing: bool,
 }
 
-/// What nobody has written for so long is removed.
+/// A file not written for this long is removed.
 const STALE: Duration = Duration::from_secs(60 * 24 * 3600);
 
 const PREFIX: &str = "library/";
 
 impl Library {
-    /// Whether the client opens the server's own scheme.
+    /// True if the client opens addresses of the server's own scheme.
     pub(crate) fn files_for_all(&mut self, own_scheme: bool) {
         self.own_scheme = own_scheme;
     }
@@ -184,7 +184,7 @@ fn sweep(within: &Path, but: &Path) {
     }
 }
 
-/// A folder nobody else has: made anew, never found.
+/// A new folder for this process only: created, never reused.
 fn passing_folder() -> Option<PathBuf> {
     let base = fs::canonicalize(std::env::temp_dir()).ok()?;
     (0..100).find_map(|n| {
@@ -223,7 +223,7 @@ mod tests {
         }
         sweep(top.path(), &at("own"));
         assert!(!at("old").exists() && at("own").exists() && at("new").exists());
-        // a read-only file is replaced, and no other is left beside it
+        // a read-only file is replaced, and no temporary file remains
         let file = at("new").join("library/a.downlead");
         write(&file, "// b\n").unwrap();
         assert_eq!(fs::read_to_string(&file).unwrap(), "// b\n");

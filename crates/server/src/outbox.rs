@@ -1,4 +1,4 @@
-//! What the server says unasked. Whoever says it does not wait: a task of its own hands it on.
+//! Requests and notifications of the server. The sender does not block: a task passes them on.
 
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
@@ -95,7 +95,7 @@ impl Outbox {
         );
     }
 
-    /// Asks the client; `then` gets its answer, or nothing if it refuses. Nobody waits.
+    /// Sends a request. `then` gets the result, or none if the client refuses. Does not block.
     pub(crate) fn ask(
         &self,
         method: &'static str,
@@ -109,7 +109,7 @@ impl Outbox {
         });
     }
 
-    /// Asks the client to ask anew, unless it is being asked already.
+    /// Sends a refresh request, unless one of the same method is pending.
     pub(crate) fn refresh(&self, method: &'static str, params: Value) {
         let Some(i) = REFRESH.iter().position(|m| *m == method) else {
             return;
@@ -143,7 +143,7 @@ impl Drop for Progress {
     }
 }
 
-/// The task that hands on what is said.
+/// The task that passes messages on.
 pub(crate) struct Courier {
     queue: mpsc::UnboundedReceiver<Out>,
 }

@@ -1,5 +1,5 @@
-//! What the client said of itself, read from its own words: an unknown kind or a missing field
-//! turns nothing but that feature off.
+//! The client's capabilities, read from the JSON of `initialize`: an unknown kind or a missing field
+//! disables only the feature concerned.
 
 use std::path::PathBuf;
 use std::str::FromStr;
@@ -31,7 +31,7 @@ impl FirstWords {
     }
 }
 
-/// What the client can do.
+/// The client's capabilities.
 #[derive(Clone, Debug)]
 pub(crate) struct Peer {
     pub(crate) encoding: Encoding,
@@ -47,7 +47,7 @@ pub(crate) struct Peer {
     pub(crate) action_literals: bool,
     pub(crate) action_resolve: bool,
     pub(crate) action_disabled: bool,
-    /// Whether it shows hints.
+    /// True if it shows inlay hints.
     pub(crate) hints: bool,
     pub(crate) hint_resolve: Vec<String>,
     pub(crate) related: bool,

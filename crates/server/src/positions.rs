@@ -3,7 +3,7 @@
 use downlead_base::Span;
 use ls_types::{Position, PositionEncodingKind, Range};
 
-/// What a column counts.
+/// The unit that columns are counted in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Encoding {
     Utf8,
@@ -94,7 +94,7 @@ impl Lines {
         self.starts.extend(tail);
     }
 
-    /// How many lines there are.
+    /// The number of lines.
     pub(crate) fn count(&self) -> usize {
         self.starts.len()
     }

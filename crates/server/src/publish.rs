@@ -1,83 +1,21 @@
-//! Diagnostics to the client, and the word that hints are to be asked for again.
+//! Sends diagnostics and refresh requests when they are due.
 
 use std::hash::{Hash, Hasher};
-use std::time::{Duration, Instant};
+use std::time::Instant;
 
-use downlead_base::Severity;
-use downlead_ide::{Doc, Finding};
-use ls_types::{
-    CodeDescription, Diagnostic, DiagnosticRelatedInformation, DiagnosticSeverity, DiagnosticTag,
-    NumberOrString, Range, Uri,
-};
+use ls_types::{Diagnostic, DiagnosticSeverity, Range, Uri};
 use rustc_hash::FxHasher;
 use serde::Serialize;
 use serde_json::json;
 
-use crate::docs::Home;
-use crate::space::{Broken, Key};
+use crate::diagnostics::diagnostic;
+use crate::docs::{Home, Key};
+use crate::space::Broken;
 use crate::state::{For, State};
-use crate::uris;
 use crate::view::View;
 
-/// Texts are told to have settled after this.
-const SETTLED: Duration = Duration::from_millis(300);
-/// Diagnostics wait no longer than this, however busy the client is.
-const STARVED: Duration = Duration::from_millis(250);
-/// Evaluation that takes longer than this waits for a pause in typing.
-const QUICK: Duration = Duration::from_millis(15);
-
-/// What is to be done when there is nothing else to do.
-#[derive(Default)]
-pub(crate) struct Due {
-    publish: Option<Instant>,
-    since: Option<Instant>,
-    refresh: Option<Instant>,
-}
-
-impl Due {
-    pub(crate) fn publish_now(&mut self) {
-        self.publish_after(Duration::ZERO);
-    }
-
-    /// Publishes after a pause as long as the evaluation is slow.
-    pub(crate) fn publish_after(&mut self, cost: Duration) {
-        let now = Instant::now();
-        let pause = if cost < QUICK {
-            Duration::ZERO
-        } else {
-            (2 * cost).min(Duration::from_millis(200))
-        };
-        self.publish = Some(now + pause);
-        self.since.get_or_insert(now);
-    }
-
-    /// Asks for a refresh when the texts have settled.
-    pub(crate) fn refresh_soon(&mut self) {
-        self.refresh = Some(Instant::now() + SETTLED);
-    }
-
-    pub(crate) fn refresh_now(&mut self) {
-        self.refresh = Some(Instant::now());
-    }
-
-    /// A change of a text: a refresh that waits goes on waiting.
-    pub(crate) fn unsettle(&mut self) {
-        if self.refresh.is_some() {
-            self.refresh_soon();
-        }
-    }
-
-    pub(crate) fn next(&self) -> Option<Instant> {
-        [self.publish, self.refresh].into_iter().flatten().min()
-    }
-
-    pub(crate) fn starved(&self) -> bool {
-        self.since.is_some_and(|s| s.elapsed() > STARVED)
-    }
-}
-
 impl State {
-    /// Does what is due.
+    /// Sends the diagnostics and refresh requests that are due.
     pub(crate) fn settle(&mut self) {
         let now = Instant::now();
         if self.due.publish.is_some_and(|at| at <= now) || self.due.starved() {
@@ -90,7 +28,7 @@ impl State {
             let keys: Vec<Key> = self.spaces.keys().cloned().collect();
             for key in keys {
                 if !self.publish_space(&key, whom) {
-                    // what stopped it comes first
+                    // the job that stopped it runs first
                     self.due.publish_now();
                     self.due.since = since;
                 }
@@ -116,7 +54,7 @@ impl State {
         }
     }
 
-    /// False if it was stopped for something newer.
+    /// Publishes the diagnostics of a space. False if a newer job stopped it.
     fn publish_space(&mut self, key: &Key, whom: For) -> bool {
         let Some(space) = self.spaces.get(key) else {
             return true;
@@ -177,7 +115,7 @@ impl State {
         true
     }
 
-    /// The made texts that follow a source in that space have changed.
+    /// Notifies the client that texts generated from documents of the space have changed.
     fn tell_watchers(&mut self, key: &Key) {
         for (made, source) in &self.watched {
             let here = self
@@ -226,7 +164,7 @@ impl State {
     }
 }
 
-/// What is sent of a document.
+/// Parameters of `textDocument/publishDiagnostics`.
 #[derive(Serialize)]
 struct Published<'a> {
     uri: &'a Uri,
@@ -243,63 +181,4 @@ fn broken() -> Diagnostic {
         message: "The server failed on this text, which is a fault in the server. It tries again when the text changes.".to_owned(),
         ..Diagnostic::default()
     }
-}
-
-/// A finding as the protocol has it.
-pub(crate) fn diagnostic(view: &View<'_>, f: &Finding) -> Diagnostic {
-    let peer = &view.state.peer;
-    let mut message = f.message.clone();
-    let mut related = Vec::new();
-    for r in &f.related {
-        let Some(location) = view.location(r.place) else {
-            continue;
-        };
-        if peer.related {
-            related.push(DiagnosticRelatedInformation {
-                location,
-                message: r.message.clone(),
-            });
-        } else {
-            let line = location.range.start.line + 1;
-            let place = match r.place.doc == view.doc {
-                true => format!("line {line}"),
-                false => format!(
-                    "{} line {line}",
-                    downlead_ide::doc_path(view.snapshot, r.place.doc)
-                ),
-            };
-            message.push_str(&format!("\n{place}: {}", r.message));
-        }
-    }
-    let page =
-        || uris::own(&format!("code/{}.md", f.code), None).map(|href| CodeDescription { href });
-    Diagnostic {
-        range: view.range(f.span),
-        severity: Some(match f.severity {
-            Severity::Error => DiagnosticSeverity::ERROR,
-            Severity::Warning => DiagnosticSeverity::WARNING,
-            Severity::Info => DiagnosticSeverity::INFORMATION,
-            Severity::Hint => DiagnosticSeverity::HINT,
-        }),
-        code: Some(NumberOrString::String(f.code.to_owned())),
-        code_description: (peer.code_pages && peer.virtual_documents)
-            .then(page)
-            .flatten(),
-        source: Some("downlead".to_owned()),
-        message,
-        related_information: (!related.is_empty()).then_some(related),
-        tags: (f.unnecessary && peer.unnecessary).then(|| vec![DiagnosticTag::UNNECESSARY]),
-        data: None,
-    }
-}
-
-/// Diagnostics of one document, for clients that pull.
-pub(crate) fn pulled(view: &View<'_>) -> Vec<Diagnostic> {
-    let Doc::File(file) = view.doc else {
-        return Vec::new();
-    };
-    downlead_ide::file_diagnostics(view.snapshot, file, &view.config)
-        .iter()
-        .map(|f| diagnostic(view, f))
-        .collect()
 }

@@ -1,4 +1,4 @@
-//! What waits to be written. Whoever says something puts whole frames here and does not wait.
+//! Outgoing queue. Producers enqueue complete frames and never block.
 
 use std::collections::VecDeque;
 use std::io::Write;
@@ -7,7 +7,7 @@ use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
 use serde_json::Value;
 use tower_lsp::jsonrpc::{Error, Id};
 
-/// The writer takes no more than this at once, if it is in several pieces.
+/// Largest write of several pieces together.
 const CHUNK: usize = 64 << 10;
 
 #[derive(Default)]
@@ -19,7 +19,7 @@ struct Queue {
 }
 
 struct Piece {
-    /// Whose diagnostics it holds, if so.
+    /// The document whose diagnostics it holds, if it holds diagnostics.
     of: Option<String>,
     bytes: Vec<u8>,
 }
@@ -33,9 +33,14 @@ impl Sink {
         self.0.0.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Whole frames. False if nobody writes any more.
+    /// Enqueues complete frames. False if the writer has ended.
     pub(crate) fn push(&self, bytes: Vec<u8>) -> bool {
         self.put(Piece { of: None, bytes })
+    }
+
+    /// Enqueues one message.
+    pub(crate) fn message(&self, body: &[u8]) -> bool {
+        self.push(framed(&[body]))
     }
 
     /// Diagnostics of a document: an older list that still waits is dropped.
@@ -84,13 +89,13 @@ impl Sink {
         true
     }
 
-    /// No more comes; what is there is still written.
+    /// Closes the queue. Messages already queued are still written.
     pub(crate) fn close(&self) {
         self.queue().closed = true;
         self.0.1.notify_one();
     }
 
-    /// Writes until closed and empty. False if nobody reads any more.
+    /// Writes until the queue is closed and empty. False if the client has closed the stream.
     pub(crate) fn drain(&self, mut write: impl Write) -> bool {
         while let Some(bytes) = self.take() {
             if write
@@ -154,9 +159,11 @@ mod tests {
         assert!(!sink.push(b"late".to_vec()));
         let mut out = Vec::new();
         assert!(sink.drain(&mut out));
-        let mut frames = crate::frames::Frames::new(&out[..]);
-        let all: Vec<Value> = std::iter::from_fn(|| frames.next())
-            .map(|f| serde_json::from_slice(&f.body).unwrap())
+        let all: Vec<Value> = String::from_utf8(out)
+            .unwrap()
+            .split("Content-Length: ")
+            .skip(1)
+            .map(|frame| serde_json::from_str(frame.split_once("\r\n\r\n").unwrap().1).unwrap())
             .collect();
         assert_eq!(all.len(), 4);
         assert_eq!(all[0]["params"]["n"], 2);

@@ -3,7 +3,7 @@
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
@@ -13,28 +13,19 @@ use downlead_station::{LoadError, Loader};
 use rustc_hash::FxHashMap;
 
 use crate::disk::{self, Stamp};
-use crate::docs::{Documents, differences};
+use crate::docs::{Documents, Key, differences};
 use crate::recall::Recall;
-
-/// Which space.
-#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub(crate) enum Key {
-    /// The files below a folder.
-    Root(PathBuf),
-    /// One document that has no folder, by its address.
-    Alone(String),
-}
 
 /// Why there is no snapshot of these texts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Broken {
     /// Evaluation failed on them; the cause was reported.
     Failed,
-    /// Evaluation was stopped, because nobody waits for it any more. What it had is kept.
+    /// Evaluation was stopped because its result is no longer needed. Finished parts are kept.
     Stopped,
 }
 
-/// How an edit of the snapshot ended.
+/// Outcome of an edit of the snapshot.
 enum Followed {
     Done,
     Stopped,
@@ -42,7 +33,7 @@ enum Followed {
     Lost,
 }
 
-/// A text that makes evaluation panic: for tests of what then happens. With `-PAUSES` behind it,
+/// A text that makes evaluation panic, for tests. Followed by `-PAUSES`,
 /// evaluation takes long; with `-WAITS`, until it is stopped.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Fault(pub(crate) Option<String>);
@@ -74,17 +65,17 @@ pub(crate) struct Space {
     snapshot: Option<Snapshot>,
     /// Change counter of each document whose text the snapshot has, by path.
     has: FxHashMap<String, u64>,
-    /// Files read from the disk, or looked for in vain, as they then were.
+    /// Files read from the disk or not found there, with their state at that time.
     stamps: RefCell<BTreeMap<String, Stamp>>,
     wide: Option<Wide>,
-    /// What the repository says of earlier states.
+    /// Earlier states of files from the repository.
     pub(crate) recall: Recall,
     /// Grows with every change of a text, of the set of documents or of a file.
     pub(crate) generation: u64,
     pub(crate) published: u64,
     failed: Option<u64>,
     stale: bool,
-    /// How long the last change took to work out.
+    /// Duration of the last evaluation.
     pub(crate) cost: Duration,
 }
 
@@ -156,12 +147,12 @@ impl Space {
         self.stale = true;
     }
 
-    /// Whether the next look must load everything.
+    /// True if the next `sync` must load everything.
     pub(crate) fn must_load(&self) -> bool {
         self.stale || self.snapshot.is_none()
     }
 
-    /// Whether files read from the disk are no longer what they were.
+    /// True if files read from the disk have changed since.
     pub(crate) fn disk_changed(&self) -> bool {
         let Key::Root(root) = &self.key else {
             return false;
@@ -175,7 +166,7 @@ impl Space {
     /// Brings the snapshot to the documents' texts.
     ///
     /// # Errors
-    /// [`Broken`] if evaluation panics on them, also when begun anew, or if `stop` says so.
+    /// [`Broken`] if evaluation panics on them, also when repeated, or if `stop` returns true.
     pub(crate) fn sync(
         &mut self,
         docs: &Documents,
@@ -285,7 +276,7 @@ impl Space {
         self.snapshot.as_ref()
     }
 
-    /// Lays earlier states of files beside them.
+    /// Passes earlier states of files to the snapshot.
     pub(crate) fn remember(&mut self, all: Vec<(String, Arc<Recorded>)>) {
         if let Some(snapshot) = &mut self.snapshot {
             snapshot.set_all_recorded(all);
@@ -321,7 +312,7 @@ impl Space {
         roots.extend(files.iter().map(|(p, _)| p.clone()));
         roots.sort();
         roots.dedup();
-        // stamps of files that only this snapshot reads are none of the other's business
+        // stamps of files that only this snapshot reads must not mark the other one as changed
         let stamps = RefCell::default();
         let sources = Sources {
             key: &self.key,

@@ -1,11 +1,10 @@
-//! Everything the server knows, owned by one thread. Jobs come in the order of the wire.
+//! Server state, owned by a single thread; jobs run in the order of the wire.
 
 use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
-use std::sync::mpsc::{Receiver, RecvTimeoutError, TryRecvError};
+use std::sync::atomic::Ordering;
 use std::time::{Duration, Instant};
 
 use downlead_eval::Snapshot;
@@ -16,34 +15,23 @@ use serde_json::Value;
 use tower_lsp::jsonrpc::Error;
 
 use crate::config::Settings;
-use crate::docs::{Document, Documents, Home};
-use crate::handlers::hints;
+use crate::docs::{Document, Documents, Home, Key};
+use crate::due::Due;
+use crate::jobs::{Ahead, Cancel, Jobs};
 use crate::library::Library;
 use crate::outbox::{Kind, Outbox};
 use crate::peer::Peer;
-use crate::publish::Due;
-use crate::recall::Back;
-use crate::space::{Broken, Fault, Key, Space};
+use crate::space::{Broken, Fault, Space};
 use crate::uris;
 
-/// One thing to do.
-pub(crate) type Job = Box<dyn FnOnce(&mut State) + Send>;
-
-/// How many changes of texts, and how many requests, were read and wait for their turn.
-#[derive(Default)]
-pub(crate) struct Ahead {
-    pub(crate) changes: AtomicUsize,
-    pub(crate) requests: AtomicUsize,
-}
-
-/// For whom texts are worked out.
+/// The reason for an evaluation: it decides when the evaluation is stopped.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(crate) enum For {
     /// A request: until it is cancelled, or a newer change makes its answer worthless.
     Request,
     /// Diagnostics: until something else is wanted.
     Diagnostics,
-    /// Diagnostics that have waited long.
+    /// Diagnostics that are overdue.
     Overdue,
 }
 
@@ -51,36 +39,6 @@ pub(crate) enum For {
 const BRIEF: Duration = Duration::from_millis(50);
 /// Work that is overdue is not stopped before this.
 const LONG: Duration = Duration::from_secs(1);
-
-/// Whether anybody still waits for the answer.
-#[derive(Clone, Default)]
-pub(crate) struct Cancel(Arc<AtomicBool>);
-
-impl Cancel {
-    pub(crate) fn is_set(&self) -> bool {
-        self.0.load(Ordering::SeqCst)
-    }
-
-    pub(crate) fn set(&self) {
-        self.0.store(true, Ordering::SeqCst);
-    }
-}
-
-/// Held by whoever waits.
-pub(crate) struct Waiting(Cancel);
-
-impl Waiting {
-    pub(crate) fn new() -> (Waiting, Cancel) {
-        let cancel = Cancel::default();
-        (Waiting(cancel.clone()), cancel)
-    }
-}
-
-impl Drop for Waiting {
-    fn drop(&mut self) {
-        self.0.set();
-    }
-}
 
 /// The state.
 pub(crate) struct State {
@@ -92,8 +50,8 @@ pub(crate) struct State {
     pub(crate) due: Due,
     pub(crate) cancel: Cancel,
     pub(crate) ahead: Arc<Ahead>,
-    pub(crate) back: Back,
-    /// What the client asked to see and is told about: address of the made text, of its source.
+    pub(crate) jobs: Jobs<State>,
+    /// Generated texts whose changes the client is notified of: their address, and their source's.
     pub(crate) watched: BTreeMap<String, Uri>,
     settings: Settings,
     folder_settings: Vec<(Uri, Settings)>,
@@ -112,15 +70,12 @@ impl Loader for Nothing {
     }
 }
 
-/// Work beforehand is done in pieces of this length, so that nobody waits for it.
-const PIECE: Duration = Duration::from_millis(1);
-
-/// How often the disk is looked at when the client does not tell of changes, and only while the
+/// Interval of checks of the disk when the client does not watch files, and only while the
 /// client is busy with us: idle costs nothing.
 const LOOK: Duration = Duration::from_secs(2);
 
 impl State {
-    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>, back: Back) -> State {
+    pub(crate) fn new(out: Outbox, fault: Fault, ahead: Arc<Ahead>, jobs: Jobs<State>) -> State {
         State {
             peer: Peer::read(&Value::Null),
             out,
@@ -130,7 +85,7 @@ impl State {
             due: Due::default(),
             cancel: Cancel::default(),
             ahead,
-            back,
+            jobs,
             watched: BTreeMap::new(),
             settings: Settings::default(),
             folder_settings: Vec::new(),
@@ -142,77 +97,8 @@ impl State {
         }
     }
 
-    /// Runs until nobody can send jobs any more.
-    pub(crate) fn run(mut self, jobs: &Receiver<Job>) {
-        loop {
-            let job = match jobs.try_recv() {
-                Ok(job) => job,
-                Err(TryRecvError::Disconnected) => return,
-                Err(TryRecvError::Empty) => {
-                    self.guarded(State::settle);
-                    if self.due.next().is_none() && self.unprepared() {
-                        self.guarded(State::prepare);
-                        continue;
-                    }
-                    match self.due.next() {
-                        None => match jobs.recv() {
-                            Ok(job) => job,
-                            Err(_) => return,
-                        },
-                        Some(at) => {
-                            match jobs.recv_timeout(at.saturating_duration_since(Instant::now())) {
-                                Ok(job) => job,
-                                Err(RecvTimeoutError::Timeout) => continue,
-                                Err(RecvTimeoutError::Disconnected) => return,
-                            }
-                        }
-                    }
-                }
-            };
-            self.guarded(job);
-            if self.due.starved() {
-                self.guarded(State::settle);
-            }
-        }
-    }
-
-    fn unprepared(&self) -> bool {
-        self.peer.hints && self.docs.iter().any(|d| !d.prepared)
-    }
-
-    /// While nothing else is to be done: a piece of what a client may ask for at first.
-    fn prepare(&mut self) {
-        let Some(uri) = self
-            .docs
-            .iter()
-            .find(|d| !d.prepared)
-            .map(|d| d.uri.clone())
-        else {
-            return;
-        };
-        // whatever goes wrong, once is enough
-        self.docs.get_mut(&uri).expect("found").prepared = true;
-        let begun = Instant::now();
-        // at least one item each time
-        let asked = std::cell::Cell::new(false);
-        let stop = || asked.replace(true) && begun.elapsed() > PIECE;
-        let done = match self.docs.get(&uri).map(|d| &d.home) {
-            Some(Home::Space { key, .. }) if self.is_published(key) => match self.view(&uri) {
-                Ok(Some(v)) => hints::prepare(&v, &stop),
-                _ => true,
-            },
-            _ => true,
-        };
-        self.docs.get_mut(&uri).expect("found").prepared = done;
-    }
-
-    fn is_published(&self, key: &Key) -> bool {
-        let space = self.spaces.get(key);
-        space.is_some_and(|s| s.published == s.generation)
-    }
-
     /// Runs a request, which may be cancelled meanwhile; a panic in it is its answer.
-    pub(crate) fn run_asked<T>(
+    pub(crate) fn run_request<T>(
         &mut self,
         cancel: Cancel,
         job: impl FnOnce(&mut State) -> Result<T, Error>,
@@ -226,14 +112,7 @@ impl State {
         })
     }
 
-    /// Runs something; a panic in it ends it, not the server.
-    fn guarded(&mut self, what: impl FnOnce(&mut State)) {
-        if catch_unwind(AssertUnwindSafe(|| what(self))).is_err() {
-            self.panicked();
-        }
-    }
-
-    /// After a panic: whatever was computed may be half done and is thrown away.
+    /// After a panic: results may be incomplete and are dropped.
     pub(crate) fn panicked(&mut self) {
         for space in self.spaces.values_mut() {
             space.rearranged();
@@ -326,7 +205,7 @@ impl State {
         folder.map_or(&self.settings, |(_, s)| s)
     }
 
-    /// What the features are to show in a document.
+    /// Configuration of the features for a document.
     pub(crate) fn config_of(&self, uri: &Uri) -> Config {
         self.settings_of(uri)
             .config(self.peer.markdown, self.peer.snippets)
@@ -336,7 +215,7 @@ impl State {
         self.peer.folders.iter().filter_map(uris::to_path)
     }
 
-    /// Where a document belongs.
+    /// The space or library that a document belongs to.
     pub(crate) fn home_of(&self, uri: &Uri) -> Home {
         if uri.scheme().as_str() == uris::SCHEME {
             let path = uris::unescape(uri.path().as_str());
@@ -387,7 +266,7 @@ impl State {
             .unwrap_or_else(|| parent.to_owned())
     }
 
-    /// A text that is no file stands beside the files of the first folder, under a name no file has.
+    /// A text that is no file belongs to the first folder, under a name that no file has.
     fn home_of_unsaved(&self, uri: &Uri) -> Home {
         let text = uris::unescape(uri.as_str());
         let scheme = uri.scheme().as_str();
@@ -410,7 +289,7 @@ impl State {
         Home::Space { key, path }
     }
 
-    /// Puts a document where it belongs.
+    /// Opens a document in its space.
     pub(crate) fn open(&mut self, uri: Uri, version: i32, text: String) {
         let home = self.home_of(&uri);
         let change = self.docs.tick();
@@ -426,7 +305,7 @@ impl State {
         self.look_at_disk();
     }
 
-    /// Drops a document. What the client shows for it is wiped.
+    /// Closes a document and clears its diagnostics.
     pub(crate) fn close(&mut self, uri: &Uri) {
         let Some(doc) = self.docs.remove(uri) else {
             return;
@@ -454,7 +333,7 @@ impl State {
         self.spaces.get_mut(key).expect("just inserted")
     }
 
-    /// Finds all documents' places anew: folders or the root were changed.
+    /// Assigns all documents to spaces again, after folders or the root were changed.
     pub(crate) fn rehome(&mut self) {
         let uris: Vec<Uri> = self.docs.iter().map(|d| d.uri.clone()).collect();
         for uri in uris {
@@ -474,7 +353,7 @@ impl State {
         self.due.publish_now();
     }
 
-    /// Reads closed files again if they were changed behind our back.
+    /// Reads closed files again if they were changed on the disk.
     pub(crate) fn look_at_disk(&mut self) {
         self.looked = Instant::now();
         let mut found = false;
@@ -511,7 +390,7 @@ impl State {
         };
         let slow = space.must_load() || space.cost > Duration::from_millis(50);
         let progress =
-            (slow && self.peer.progress).then(|| self.out.progress("Working out stations"));
+            (slow && self.peer.progress).then(|| self.out.progress("Evaluating stations"));
         let before = space.generation;
         let (cancel, ahead) = (self.cancel.clone(), Arc::clone(&self.ahead));
         let begun = Instant::now();
@@ -536,8 +415,8 @@ impl State {
     }
 }
 
-/// The folder the server was started in, when the file lies below it and it is a folder of work:
-/// a lone file may use what stands beside its own folder, as on the command line.
+/// The folder the server was started in, if the file is below it and it is not the home folder:
+/// a lone file may use files outside its own folder, as on the command line.
 fn working_folder(path: &Path) -> Option<PathBuf> {
     let here = std::env::current_dir().ok()?;
     let home = std::env::var_os("HOME").map(PathBuf::from);

@@ -1,7 +1,6 @@
-//! Findings of files that are not open but used by open ones: under their own addresses, wiped
-//! when they are mended, opened, removed or used no more.
+//! Findings of files that are not open but used by open ones: under their own addresses, cleared
+//! when they are fixed, opened, removed or no longer used.
 
-use std::collections::BTreeMap;
 use std::hash::{Hash, Hasher};
 
 use downlead_base::Severity;
@@ -11,15 +10,11 @@ use ls_types::{Diagnostic, Uri};
 use rustc_hash::FxHasher;
 use serde_json::json;
 
-use crate::docs::Document;
-use crate::publish::diagnostic;
-use crate::space::Key;
+use crate::diagnostics::diagnostic;
+use crate::docs::{Document, Key};
 use crate::state::State;
 use crate::uris;
 use crate::view::View;
-
-/// What the client shows for files that are not open: by address, the space and a digest.
-pub(crate) type Shown = BTreeMap<String, (Key, u64)>;
 
 impl State {
     /// Errors and warnings of the files of a space that are used and not open. `found` has the
@@ -51,7 +46,7 @@ impl State {
         out
     }
 
-    /// Sends them if they differ from what the client has, and wipes what is no more.
+    /// Sends them if they differ from those sent before, and clears those that are gone.
     pub(crate) fn publish_unopened(&mut self, key: &Key, all: Vec<(Uri, Vec<Diagnostic>)>) {
         let mut old = std::mem::take(&mut self.docs.shown);
         for (uri, diagnostics) in all {
@@ -77,7 +72,7 @@ impl State {
         }
     }
 
-    /// Wipes what is shown for files that no open document uses any more.
+    /// Clears the diagnostics of files that no open document uses any more.
     pub(crate) fn wipe_unopened(&mut self) {
         for (uri, (of, digest)) in std::mem::take(&mut self.docs.shown) {
             if self.spaces.contains_key(&of) {
@@ -88,7 +83,7 @@ impl State {
         }
     }
 
-    /// Of a document that is open now, its own findings are sent, also when there are none.
+    /// Clears them, unless the document is open: then its own findings are sent.
     fn wipe(&mut self, uri: &str) {
         let open = uri
             .parse()

@@ -12,14 +12,15 @@ pub(crate) const SCHEME: &str = "downlead";
 
 /// The request with its addresses encoded, if one of them is not as the standard has it (a blank,
 /// a bracket or a letter outside ASCII): the library would refuse the whole message.
-pub(crate) fn mended(request: &Request) -> Option<Vec<u8>> {
+pub(crate) fn encoded_request(request: &Request) -> Option<(Request, Vec<u8>)> {
     let params = request.params()?;
     if !broken(params) {
         return None;
     }
     let mut whole = serde_json::to_value(request).ok()?;
-    mend(whole.get_mut("params")?);
-    serde_json::to_vec(&whole).ok()
+    encode_addresses(whole.get_mut("params")?);
+    let body = serde_json::to_vec(&whole).ok()?;
+    Some((serde_json::from_value(whole).ok()?, body))
 }
 
 fn is_address(key: &str) -> bool {
@@ -40,7 +41,7 @@ fn broken(value: &Value) -> bool {
     }
 }
 
-fn mend(value: &mut Value) {
+fn encode_addresses(value: &mut Value) {
     match value {
         Value::Object(map) => {
             for (k, v) in map.iter_mut() {
@@ -50,16 +51,16 @@ fn mend(value: &mut Value) {
                             *s = encoded(s);
                         }
                     }
-                    v => mend(v),
+                    v => encode_addresses(v),
                 }
             }
         }
-        Value::Array(all) => all.iter_mut().for_each(mend),
+        Value::Array(all) => all.iter_mut().for_each(encode_addresses),
         _ => {}
     }
 }
 
-/// Percent-encodes what may not stand in an address, and makes one of what is none.
+/// Percent-encodes characters that an address must not contain, and turns a path into an address.
 fn encoded(text: &str) -> String {
     let mut out = String::with_capacity(text.len() + 16);
     for (i, b) in text.bytes().enumerate() {

@@ -13,12 +13,13 @@ use ls_types::{
     WorkspaceEdit,
 };
 use rustc_hash::FxHashMap;
+use serde_json::Value;
 use tower_lsp::jsonrpc::{Error, ErrorCode, Result};
 
 use crate::disk;
-use crate::docs::{Document, Home};
+use crate::docs::{Document, Home, Key};
 use crate::positions::Lines;
-use crate::space::{Broken, Key};
+use crate::space::Broken;
 use crate::state::{For, State};
 
 /// A document in a snapshot of its own version.
@@ -41,7 +42,7 @@ struct Other {
     lines: Lines,
 }
 
-/// The texts are such that the server fails on them.
+/// The error of a request when evaluation panicked on the texts.
 pub(crate) fn broken() -> Error {
     Error {
         message: "The server failed on this text; it tries again when the text changes.".into(),
@@ -49,7 +50,7 @@ pub(crate) fn broken() -> Error {
     }
 }
 
-/// Why there is no answer: the client knows the text to be another by now, or the server fails.
+/// The error of a request without a snapshot: the text has changed, or evaluation panicked.
 fn unready(why: Broken) -> Error {
     match why {
         Broken::Failed => broken(),
@@ -68,6 +69,14 @@ pub(crate) fn refused(why: impl Into<Cow<'static, str>>) -> Error {
         message: why.into(),
         data: None,
     }
+}
+
+/// Document and version that an answer was made for, from its `data`.
+pub(crate) fn origin(data: Option<&Value>) -> Option<(Uri, i32)> {
+    let data = data?;
+    let uri = data.get("uri")?.as_str()?.parse().ok()?;
+    let version = data.get("version")?.as_i64()?.try_into().ok()?;
+    Some((uri, version))
 }
 
 impl State {

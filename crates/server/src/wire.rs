@@ -1,65 +1,54 @@
-//! The two byte streams, each on a thread of its own, so that neither side waits for the other.
+//! The two byte streams, each on a thread of its own, and the library's ends of them.
 
 use std::io::{self, Read, Write};
 use std::pin::Pin;
-use std::sync::atomic::Ordering;
+use std::sync::Arc;
 use std::sync::mpsc as std_mpsc;
-use std::sync::{Arc, Mutex, PoisonError};
 use std::task::{Context, Poll};
 
 use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::sync::mpsc;
 
-use crate::direct::{Direct, Ways};
-use crate::frames::{Call, Frame, Frames};
-use crate::guard::End;
-use crate::raw::Raws;
+use crate::dispatch::Dispatcher;
+use crate::frames::Frames;
+use crate::session::Session;
 use crate::sink::Sink;
 
-/// Messages read and not yet taken.
+/// Frames sent to the library and not yet read by it.
 const AHEAD: usize = 64;
 
-/// What comes in, in frames that the library takes.
+/// The library's input: the messages that the dispatcher sends it.
 pub(crate) struct Incoming {
     frames: mpsc::Receiver<Vec<u8>>,
     now: Vec<u8>,
     at: usize,
 }
 
-/// Starts reading. The thread ends with its input, or with the process.
-/// What is asked with every key is handed to `direct` while that is there.
-pub(crate) fn incoming(
-    read: impl Read + Send + 'static,
-    ways: Arc<Ways>,
-    direct: Arc<Mutex<Option<Direct>>>,
-) -> io::Result<Incoming> {
-    let (send, frames) = mpsc::channel(AHEAD);
+impl Incoming {
+    pub(crate) fn new() -> (mpsc::Sender<Vec<u8>>, Incoming) {
+        let (send, frames) = mpsc::channel(AHEAD);
+        let incoming = Incoming {
+            frames,
+            now: Vec::new(),
+            at: 0,
+        };
+        (send, incoming)
+    }
+}
+
+/// Starts reading. The thread ends with its input, with the library, or with the process.
+pub(crate) fn read_all(read: impl Read + Send + 'static, dispatcher: Dispatcher) -> io::Result<()> {
     std::thread::Builder::new()
         .name("read".to_owned())
         .spawn(move || {
             let mut source = Frames::new(read);
-            while let Some(Frame { body, call }) = source.next() {
-                if let Some(Call::Sent { method, id }) = &call
-                    && let Some(d) = &*direct.lock().unwrap_or_else(PoisonError::into_inner)
-                    && d.take(method, id.as_ref(), &body)
-                {
-                    continue;
-                }
-                if call.is_some() {
-                    ways.long.fetch_add(1, Ordering::SeqCst);
-                }
-                let mut frame = format!("Content-Length: {}\r\n\r\n", body.len()).into_bytes();
-                frame.extend_from_slice(&body);
-                if send.blocking_send(frame).is_err() {
+            while let Some(message) = source.next() {
+                if !dispatcher.begin(message) {
                     break;
                 }
             }
-        })?;
-    Ok(Incoming {
-        frames,
-        now: Vec::new(),
-        at: 0,
-    })
+        })
+        .map(drop)
 }
 
 impl AsyncRead for Incoming {
@@ -85,18 +74,14 @@ impl AsyncRead for Incoming {
     }
 }
 
-/// What goes out.
-pub(crate) struct Outgoing {
-    sink: Sink,
-    raws: Arc<Raws>,
-}
+/// The library's output.
+pub(crate) struct Outgoing(Sink);
 
-/// Starts writing. The receiver hears when all is written and the writer has gone.
-pub(crate) fn outgoing(
+/// Starts writing. The receiver disconnects when the writing thread has ended.
+pub(crate) fn write_all(
     write: impl Write + Send + 'static,
     sink: Sink,
-    end: Arc<End>,
-    raws: Arc<Raws>,
+    session: Arc<Session>,
 ) -> io::Result<(Outgoing, std_mpsc::Receiver<()>)> {
     let queue = sink.clone();
     let (done, finished) = std_mpsc::channel();
@@ -104,12 +89,12 @@ pub(crate) fn outgoing(
         .name("write".to_owned())
         .spawn(move || {
             if !queue.drain(write) {
-                // nobody reads any more
-                end.end();
+                // the client has stopped reading
+                session.end();
             }
             drop(done);
         })?;
-    Ok((Outgoing { sink, raws }, finished))
+    Ok((Outgoing(sink), finished))
 }
 
 impl AsyncWrite for Outgoing {
@@ -118,7 +103,7 @@ impl AsyncWrite for Outgoing {
         _: &mut Context<'_>,
         chunk: &[u8],
     ) -> Poll<io::Result<usize>> {
-        Poll::Ready(match self.sink.push(self.raws.fill(chunk)) {
+        Poll::Ready(match self.0.push(chunk.to_vec()) {
             true => Ok(chunk.len()),
             false => Err(io::ErrorKind::BrokenPipe.into()),
         })

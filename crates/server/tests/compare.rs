@@ -87,7 +87,7 @@ fn compared(c: &mut Client, uri: &str, revision: &str) -> String {
     text.as_str().expect("a text").to_owned()
 }
 
-/// Why it cannot be done; it is said as a request that failed, not as a fault of the server.
+/// The reason is the error of a failed request, not of an internal error.
 fn refused(c: &mut Client, uri: &str, revision: &str) -> String {
     let argument = json!({ "uri": uri, "revision": revision });
     let p = json!({ "command": "downlead.compare", "arguments": [argument] });
@@ -100,7 +100,7 @@ fn refused(c: &mut Client, uri: &str, revision: &str) -> String {
         .to_owned()
 }
 
-/// Whether a row of a table holds these cells in this order.
+/// True if a row of a table holds these cells in this order.
 fn has_row(text: &str, cells: &[&str]) -> bool {
     text.lines().any(|l| {
         let mut row = l.split('|').map(str::trim);

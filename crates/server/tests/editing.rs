@@ -160,7 +160,7 @@ fn change(text: &mut String, dice: &mut Dice, encoding: &str) -> Value {
     json!({ "range": { "start": from, "end": to }, "text": new })
 }
 
-/// What a client sees of a text.
+/// The answers that a client gets for a text.
 fn seen(c: &mut Client, uri: &str, version: i64) -> [Value; 5] {
     let doc = json!({ "textDocument": { "uri": uri } });
     let diagnostics = Value::Array(c.diagnostics(uri, version));
@@ -298,7 +298,7 @@ fn random_edits_utf32() {
     edits(wanted() / 2, 10, words, "utf-32", 3);
 }
 
-/// The same word behind the same signs, in each way of counting; and which one is taken when
+/// The same word after the same characters, in each encoding of positions; and the one chosen when
 /// several are offered.
 #[test]
 fn columns_are_counted_as_agreed() {
@@ -323,7 +323,7 @@ fn columns_are_counted_as_agreed() {
         let mut c = Client::with(&params);
         assert_eq!(c.offered["capabilities"]["positionEncoding"], agreed);
         c.open(URI, text);
-        // a finding behind the signs
+        // a finding after the characters
         let at = text.find(word).expect("it stands there");
         let found = c.diagnostics(URI, 1);
         let wanted = place(text, at, agreed);
@@ -331,13 +331,13 @@ fn columns_are_counted_as_agreed() {
             found.iter().any(|d| d["range"]["start"] == wanted),
             "{agreed}: {wanted} {found:?}"
         );
-        // a place behind the signs: the hover's range is the word's
+        // a position after the characters: the hover's range is the word's
         let range =
             json!({ "start": place(text, at, agreed), "end": place(text, at + length, agreed) });
         let p = json!({ "textDocument": { "uri": URI }, "position": place(text, at + 3, agreed) });
         let hover = c.ask("textDocument/hover", p);
         assert_eq!(hover["range"], range, "{agreed}");
-        // an edit behind the signs
+        // an edit after the characters
         c.change(
             URI,
             2,
@@ -390,7 +390,7 @@ fn a_file_that_is_used_is_read_from_the_buffer_first() {
     c.open(&cables, "cable thin { impedance 50 ohm; velocity 0.66; loss { 100 MHz 5 dB/100 m; 500 MHz 12 dB/100 m } }\n");
     let buffer = loss(&mut c);
     assert_ne!(disk, buffer);
-    // and an edit of it is seen at once where it is used, and the client is told to ask again
+    // an edit of it takes effect at once where it is used, and the client is asked to refresh
     let ten =
         json!({ "start": { "line": 0, "character": 62 }, "end": { "line": 0, "character": 63 } });
     c.change(&cables, 2, json!([{ "range": ten, "text": "7" }]));
@@ -404,7 +404,7 @@ fn a_file_that_is_used_is_read_from_the_buffer_first() {
         json!({ "textDocument": { "uri": cables } }),
     );
     assert_eq!(loss(&mut c), disk);
-    // changed on the disk: seen when the client says so
+    // changed on the disk: read when the client notifies
     std::fs::write(root.join("cables.downlead"), "cable thin { impedance 50 ohm; velocity 0.66; loss { 100 MHz 1 dB/100 m; 500 MHz 3 dB/100 m } }\n").expect("written");
     c.tell(
         "workspace/didChangeWatchedFiles",

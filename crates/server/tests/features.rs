@@ -1,5 +1,5 @@
-//! What crosses the protocol's edge: places, versions, forms that depend on the client. What the
-//! features say is tested where they are made.
+//! The protocol layer: positions, versions, forms that depend on the client. The content of the
+//! features is tested in their own crate.
 
 mod driver;
 
@@ -525,7 +525,7 @@ fn a_whole_long_file_has_plain_hints_of_the_same_words() {
 fn settings_switch_hints_and_wrong_ones_keep_the_old() {
     let ex = Examples::new();
     let uri = ex.uri(HILL);
-    // told directly
+    // notified directly
     let mut c = ex.session(BARE, Value::Null);
     c.open(&uri, &ex.text(HILL));
     let all = c.hints(&uri).as_array().expect("hints").len();
@@ -552,7 +552,7 @@ fn settings_switch_hints_and_wrong_ones_keep_the_old() {
     );
     assert_eq!(c.hints(&uri), json!([]));
     assert_eq!(c.finish(), 0);
-    // asked for by the server, which then tells the client to ask again
+    // requested by the server, which then asks the client to refresh
     let mut c = ex.session(VSCODE, Value::Null);
     c.open(&uri, &ex.text(HILL));
     c.wait(|m| m["method"] == "workspace/configuration");
@@ -705,7 +705,7 @@ fn folders_come_and_go() {
     assert_eq!(c.finish(), 0);
 }
 
-/// Files that no text names yet are looked for on the disk, each kind where it can stand.
+/// Files that no text names yet are offered from the disk, each kind where it is allowed.
 #[test]
 fn paths_are_offered_from_the_disk() {
     let folder = tempfile::tempdir().expect("a folder");
@@ -746,7 +746,7 @@ fn paths_are_offered_from_the_disk() {
     assert_eq!(offered(3, 15), ["reel.s2p"]);
 }
 
-/// What an editor shows at the end of a line that is whole would be taken by Enter.
+/// A proposal at the end of a complete line would be accepted by Enter.
 #[test]
 fn nothing_is_offered_at_the_end_of_a_whole_line() {
     let mut c = Client::start();

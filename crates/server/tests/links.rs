@@ -1,4 +1,4 @@
-//! Links in what the server says: addresses that every client can follow.
+//! Links in the server's answers: addresses that every client can follow.
 
 mod driver;
 

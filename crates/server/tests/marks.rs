@@ -9,7 +9,7 @@ use serde_json::{Value, json};
 
 const URI: &str = "untitled:marks";
 
-/// 40 W less 1 dB into a dipole: 31.8 W ERP, which the doubt lets be 32 W. The sheet's
+/// 40 W less 1 dB into a dipole: 31.8 W ERP, which the uncertainty lets be 32 W. The sheet's
 /// name is one character, two units of UTF-16 and four bytes.
 const TEXT: &str = "\
 let legal 25 W
@@ -23,7 +23,7 @@ chain x on 145 MHz {
 
 /// Blue, orange and dark vermilion.
 const GOOD: [u8; 3] = [0, 114, 178];
-const DOUBTFUL: [u8; 3] = [230, 159, 0];
+const UNSURE: [u8; 3] = [230, 159, 0];
 const BAD: [u8; 3] = [178, 60, 0];
 
 fn vscode() -> Value {
@@ -74,7 +74,7 @@ fn swatches_come_and_go_with_the_setting() {
     set(&mut c, json!({ "swatches": true }));
     assert_eq!(
         swatches(&mut c),
-        [(4, 43, 47, GOOD), (4, 71, 75, DOUBTFUL), (5, 10, 15, BAD)]
+        [(4, 43, 47, GOOD), (4, 71, 75, UNSURE), (5, 10, 15, BAD)]
     );
     // they follow the text
     let range =
@@ -92,7 +92,7 @@ fn swatches_come_and_go_with_the_setting() {
         json!({ "textDocument": { "uri": URI }, "color": color, "range": range }),
     );
     assert_eq!(offered, json!([]));
-    // a wrong setting changes nothing and is told
+    // a wrong setting changes nothing and is reported
     set(&mut c, json!({ "swatches": "red" }));
     assert_eq!(swatches(&mut c), found);
     c.wait(|m| {
@@ -165,7 +165,7 @@ fn inline_values_are_texts_at_names() {
     assert_eq!(c.finish(), 0);
 }
 
-/// Where hints are to be asked for again, so are inline values, if the client can be told so.
+/// A refresh of hints comes with one of inline values, if the client supports it.
 #[test]
 fn inline_values_are_asked_for_again() {
     for offered in [true, false] {

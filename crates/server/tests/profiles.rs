@@ -1,4 +1,4 @@
-//! What is offered to real editors, and whether all of it is there.
+//! Capabilities offered to real editors, and that each of them works.
 
 mod driver;
 
@@ -166,7 +166,7 @@ fn announced(method: &str) -> Vec<(&'static str, Value)> {
     let data = json!({ "uri": URI, "path": "untitled:Untitled-1", "start": 6, "end": 10 });
     let item = json!({ "name": "x", "kind": 5, "uri": URI, "range": range, "selectionRange": range, "data": data });
     match method {
-        // told, not asked
+        // pushed, not pulled
         "workspace/didChangeWatchedFiles" | "workspace/didChangeConfiguration" => vec![],
         "workspace/textDocumentContent" => vec![(
             "workspace/textDocumentContent",

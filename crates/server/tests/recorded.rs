@@ -1,4 +1,4 @@
-//! Readings beside what was committed, in the editor.
+//! Readings compared with their committed versions, in the editor.
 
 mod driver;
 
@@ -140,7 +140,7 @@ fn a_table_that_was_changed_is_told_where_it_is_named() {
     assert!(d["message"].as_str().is_some_and(|m| {
         m.starts_with("The reading in line 3 was 26.2 W when QY5BEN recorded it")
     }));
-    // the table is put right behind our back
+    // the table is corrected on the disk
     r.put("site.csv", LOG);
     let change = json!({ "uri": r.uri("site.csv"), "type": 2 });
     c.tell(
@@ -170,7 +170,7 @@ fn what_is_committed_later_is_known_after_saving() {
         "textDocument/didSave",
         json!({ "textDocument": { "uri": uri } }),
     );
-    // asked and answered beside the work: until then the reading is a new one
+    // `git` runs on another thread: until its answer the reading counts as new
     let mut version = 1;
     let found = (0..100).any(|_| {
         std::thread::sleep(Duration::from_millis(50));

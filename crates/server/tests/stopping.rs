@@ -1,4 +1,4 @@
-//! Long work: stopped when nobody waits for it any more, shown when somebody does. The work is
+//! Long evaluations: stopped when their result is no longer needed, shown as progress if it is. They are
 //! made long by an injected fault, so that nothing here depends on how fast the machine is.
 
 mod driver;
@@ -24,7 +24,7 @@ fn client() -> Client {
     c
 }
 
-/// What replaces the pad's figure.
+/// Replaces the pad's value.
 fn figure(c: &mut Client, version: i64, old: &str, new: &str) {
     let range = json!({ "start": { "line": 2, "character": 8 }, "end": { "line": 2, "character": 8 + old.len() } });
     c.change(URI, version, json!([{ "range": range, "text": new }]));

@@ -1,4 +1,4 @@
-//! What must not end a server, and what must.
+//! Input that must not end a server, and input that must.
 
 mod driver;
 
@@ -32,7 +32,7 @@ fn malformed_frames_cost_one_message() {
         frame(r#"[{"jsonrpc":"2.0","id":900,"method":"shutdown"}]"#),
         frame(r#"{"jsonrpc":"2.0","result":null}"#),
         frame(r#"{"jsonrpc":"2.0","id":12345,"result":null}"#),
-        frame(r#"{"jsonrpc":"2.0","id":"nobody asked","error":{"code":1,"message":"x"}}"#),
+        frame(r#"{"jsonrpc":"2.0","id":"unexpected","error":{"code":1,"message":"x"}}"#),
         frame(&deep),
         b"Content-Length: 12\r\n\r\n\xff\xfe\xfd\xfc\xff\xfe\xfd\xfc\xff\xfe\xfd\xfc".to_vec(),
         b"Content-Length: twelve\r\n\r\n".to_vec(),
@@ -119,6 +119,28 @@ fn before_initialize_and_after_shutdown() {
     assert_eq!(c.status(), 0);
 }
 
+/// Sent without waiting: `initialize` is answered first, and each request sees the changes before it,
+/// also with a call between that the library answers.
+#[test]
+fn calls_sent_without_waiting_begin_in_order() {
+    for _ in 0..20 {
+        let mut c = Client::raw(Faults::default());
+        let init = c.begin("initialize", driver::capabilities());
+        c.tell("initialized", json!({}));
+        c.open(URI, TEXT);
+        let document = json!({ "textDocument": { "uri": URI } });
+        let before = c.begin("textDocument/documentSymbol", document.clone());
+        let unknown = c.begin("downlead/unknown", json!({}));
+        c.change(URI, 2, json!([{ "text": "// empty\n" }]));
+        let after = c.begin("textDocument/documentSymbol", document);
+        assert_eq!(c.wait(|_| true)["id"], init);
+        assert_ne!(c.answer(before)["result"], json!([]));
+        assert_eq!(c.answer(unknown)["error"]["code"], -32601);
+        assert_eq!(c.answer(after)["result"], json!([]));
+        assert_eq!(c.finish(), 0);
+    }
+}
+
 #[test]
 fn exit_ends_with_the_input_open() {
     let mut c = Client::start();
@@ -127,7 +149,7 @@ fn exit_ends_with_the_input_open() {
     c.send(&json!({ "jsonrpc": "2.0", "method": "exit" }));
     assert_eq!(c.status(), 1, "no shutdown came before");
     assert!(begun.elapsed() < Duration::from_secs(5));
-    // before anything was said
+    // before `initialize`
     let mut c = Client::raw(Faults::default());
     c.send(&json!({ "jsonrpc": "2.0", "method": "exit" }));
     assert_eq!(c.status(), 1);
@@ -162,7 +184,7 @@ fn a_panic_is_an_error_of_its_own_request() {
     };
     let mut c = Client::faulty(&driver::capabilities(), faults);
     c.open(URI, TEXT);
-    for place in ["handler", "state"] {
+    for place in ["decode", "state"] {
         for _ in 0..5 {
             assert_eq!(c.fails("downlead/probe", json!({ "panic": place })), -32603);
             alive(&mut c);
@@ -236,7 +258,7 @@ fn cancelled_requests_say_so_and_are_skipped() {
             None => {}
         }
     }
-    // the text had first to be worked out, so most were cancelled before their turn
+    // the text was evaluated first, so most were cancelled before their turn
     assert!(cancelled > 25, "{cancelled}");
     c.tell("$/cancelRequest", json!({ "id": 123_456 }));
     c.tell("$/cancelRequest", json!({ "id": "none" }));
@@ -308,7 +330,7 @@ fn one_answer_to_every_request_under_load() {
         .iter()
         .filter(|m| m.get("id").is_some() && m.get("method").is_none())
         .count();
-    assert_eq!(left, 0, "answers nobody asked for");
+    assert_eq!(left, 0, "answers without a request");
     assert_eq!(c.finish(), 0);
 }
 

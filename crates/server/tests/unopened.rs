@@ -10,8 +10,8 @@ use serde_json::{Value, json};
 
 const HILL: &str = "use \"cables.downlead\"\nchain out on 145 MHz {\n    transmitter 50 W\n    run 28 m of thin\n    antenna 4.5 dBi\n}\n";
 const CABLES: &str = "cable thin { impedance 50 ohm; velocity 0.66; loss typical { 100 MHz 10 dB/100 m; 500 MHz 25 dB/100 m }; accuracy 5 %; source \"sheet\" }\n";
-/// A slip in the used file: a unit that is none. And a chain over its limit, which is no business
-/// of who uses the cable.
+/// A slip in the used file: a unit that does not exist. And a chain over its limit, which does not
+/// concern the file that uses the cable.
 const SLIP: &str = "cable thin { impedance 50 ohm; velocity 0.66; loss typical { 100 MHz 10 dB/100 m; 500 MHz 25 dB/100 m }; accuracy 5 %; source \"sheet\" }\ncable other { impedance 50 oms }\nchain own on 145 MHz {\n    transmitter 50 W\n    run 2 m of thin\n    antenna 4.5 dBi\n    limit 1 W erp, \"clause\"\n}\n";
 
 struct Place {
@@ -51,7 +51,7 @@ impl Place {
         Client::with(&params)
     }
 
-    /// The file was changed by something else, and the client says so.
+    /// The file was changed by another program, and the client notifies.
     fn changed(&self, c: &mut Client, path: &str, kind: u32) {
         let change = json!({ "uri": self.uri(path), "type": kind });
         c.tell(
@@ -98,7 +98,7 @@ fn they_come_and_go_with_the_file() {
     assert_eq!(
         codes(&found),
         ["unknown-unit"],
-        "its chain is not worked out here: {found:?}"
+        "its chain is not evaluated here: {found:?}"
     );
     // line and columns are those of the file
     assert_eq!(found[0]["range"]["start"]["line"], 1);
@@ -106,7 +106,7 @@ fn they_come_and_go_with_the_file() {
     c.change(&hill, 2, json!([{ "text": HILL.replace("28 m", "29 m") }]));
     c.diagnostics(&hill, 2);
     assert!(silent(&mut c, &cables));
-    // mended on the disk
+    // fixed on the disk
     p.put("cables.downlead", CABLES);
     p.changed(&mut c, "cables.downlead", 2);
     assert_eq!(closed(&mut c, &cables), [] as [Value; 0]);
@@ -133,13 +133,13 @@ fn an_open_file_speaks_for_itself() {
     let mut c = p.session(Value::Null);
     c.open(&hill, HILL);
     assert_eq!(closed(&mut c, &cables).len(), 1);
-    // opened: all that is to be said about it, its chain too, and its hints
+    // opened: all its findings, of its chain too, and its hints
     c.open(&cables, SLIP);
     let own = c.diagnostics(&cables, 1);
     assert!(codes(&own).contains(&"limit-not-met"), "{own:?}");
     assert!(!c.hints(&cables).as_array().expect("hints").is_empty());
     assert!(silent(&mut c, &cables), "and it is not wiped");
-    // mended in the editor, not on the disk
+    // fixed in the editor, not on the disk
     c.change(&cables, 2, json!([{ "text": CABLES }]));
     assert_eq!(c.diagnostics(&cables, 2), [] as [Value; 0]);
     // closed without saving: wiped, then what the disk has

@@ -1,6 +1,6 @@
-//! Speed of the parser beside a TOML parser and a tree-sitter grammar of TOML, in one run.
+//! Speed of the parser compared with a TOML parser and a tree-sitter grammar of TOML, in one run.
 //!
-//! The TOML text has the same matter and the same number of bytes. `toml` is measured twice: into
+//! The TOML text has the same content and the same number of bytes. `toml` is measured twice: into
 //! `DeTable` (borrowed values with spans, its fastest way to a tree) and into `Table`.
 
 use std::hint::black_box;

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use crate::{AtomKind, Expr, ExprKind, File, Stmt, Value};
 
 impl File {
-    /// The tree as text, one statement a line; with `spans`, also where each thing stands.
+    /// The tree as text, one statement a line; with `spans`, also their positions.
     #[must_use]
     pub fn dump(&self, spans: bool) -> String {
         let mut out = String::new();

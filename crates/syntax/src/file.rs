@@ -88,7 +88,7 @@ impl File {
         self.len
     }
 
-    /// Whether the text is empty.
+    /// True if the text is empty.
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.len == 0
@@ -108,7 +108,7 @@ impl File {
             .checked_sub(1)
     }
 
-    /// The file with `range` of its text replaced. Only items the range touches are parsed anew.
+    /// The file with `range` of its text replaced. Only items that the range touches are parsed again.
     ///
     /// A range beyond the text or inside a character is narrowed to the nearest whole characters
     /// before it. The result equals `File::parse` of the new text, but for the identities of items.

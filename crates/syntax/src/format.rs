@@ -51,7 +51,7 @@ pub fn format(text: &str) -> String {
     out.text
 }
 
-/// How the lines of a text end: as its first line does.
+/// The line ending of a text: that of its first line.
 #[must_use]
 pub fn newline(text: &str) -> &'static str {
     if text.find('\n').is_some_and(|i| text[..i].ends_with('\r')) {
@@ -67,7 +67,7 @@ struct Output {
     blank: Option<String>,
 }
 
-/// What of an item must stay as typed.
+/// The parts of an item that the formatter must not change.
 struct Layout {
     /// Ranges of statement heads that could not be read.
     broken: Vec<(u32, u32)>,
@@ -115,7 +115,7 @@ impl Layout {
 
 fn range(stmt: Stmt<'_>) -> (u32, u32) {
     let span = stmt.head_span();
-    // a brace that stands alone has an empty head
+    // a lone brace has an empty head
     (span.start, span.end.max(span.start + 1))
 }
 
@@ -200,13 +200,13 @@ fn token(text: &str, tok: Tok, out: &mut String) {
     }
 }
 
-/// Without the blanks at the end, unless a stray carriage return would come to stand before the line end.
+/// Without the blanks at the end, unless a stray carriage return would then precede the line end.
 fn trimmed(text: &str) -> &str {
     let short = text.trim_end_matches([' ', '\t']);
     if short.ends_with('\r') { text } else { short }
 }
 
-/// Whether a space stands before `next`, which follows `line`.
+/// True if a space separates `next` from `line`, which it follows.
 fn space_between(line: &[Tok], next: Tok) -> bool {
     let last = line[line.len() - 1].kind;
     match next.kind {
@@ -223,7 +223,7 @@ fn space_between(line: &[Tok], next: Tok) -> bool {
     }
 }
 
-/// Whether after these tokens a value begins, so that a `-` is a sign.
+/// True if a value begins after these tokens, so that a `-` is a sign.
 fn begins_operand(line: &[Tok]) -> bool {
     line.last().is_none_or(|t| {
         matches!(

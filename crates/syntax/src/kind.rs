@@ -1,6 +1,6 @@
-//! What a token can be.
+//! The kinds of tokens.
 
-/// Kind of a token. Every byte of a file lies in exactly one token.
+/// Kind of a token. Every byte of a file belongs to exactly one token.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[repr(u8)]
 pub enum SyntaxKind {
@@ -48,14 +48,14 @@ pub enum SyntaxKind {
     Slash,
     /// `±` or `+/-`.
     PlusMinus,
-    /// `sqrt(GHz)` or `√GHz`, as it stands after `per`.
+    /// `sqrt(GHz)` or `√GHz`, as written after `per`.
     Root,
     /// A character, or a run of them, that the language does not use.
     Invalid,
 }
 
 impl SyntaxKind {
-    /// Whether the token means nothing to the parser.
+    /// True if the parser ignores the token.
     #[must_use]
     pub fn is_trivia(self) -> bool {
         matches!(

@@ -8,7 +8,7 @@ use proptest::prelude::*;
 /// A file that uses the whole language.
 const SAMPLE: &str = include_str!("sample.downlead");
 
-/// Pieces that matter to the lexer and the splitter.
+/// Pieces with a meaning for the lexer or the splitter.
 const PIECES: &[&str] = &[
     "{",
     "}",
@@ -136,7 +136,7 @@ fn check_tree(text: &str) {
     let _ = file.dump(true);
 }
 
-/// What formatting must keep.
+/// The content that formatting must keep.
 fn meaning(text: &str) -> String {
     File::parse(text).dump(false)
 }

@@ -92,7 +92,7 @@ fn a_unit_is_a_whole_word() {
     assert_eq!(kinds("x 8 m/n"), [Word, Number, Unit, Slash, Word]);
     assert_eq!(kinds("x 8 dB/min"), [Word, Number, Unit, Slash, Word]);
     assert_eq!(kinds("x 8 m//n"), [Word, Number, Unit]);
-    // case tells units apart
+    // case distinguishes units
     assert_eq!(kinds("x 8 mw"), [Word, Number, Word]);
 }
 

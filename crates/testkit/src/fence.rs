@@ -3,7 +3,7 @@
 /// A fenced block.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Fence {
-    /// What stands behind the opening fence: `downlead`, `result`, or nothing.
+    /// The word after the opening fence: `downlead`, `result`, or empty.
     pub info: String,
     /// Its text with the line ends.
     pub text: String,

@@ -61,7 +61,7 @@ cable jumper-5mm \"5.4 mm solid polyethylene, two braids\" {
     source \"club sheet 2, invented\"
 }
 
-instrument W1 \"through-line meter\" {
+instrument W1 \"directional wattmeter\" {
     accuracy 5 % of reading
     scale 100 W
     resolution 0.1 W

@@ -1,4 +1,4 @@
-//! What tests, benches and examples of the other crates share: texts in memory, the examples
+//! Helpers of the other crates' tests, benches and examples: texts in memory, the examples
 //! folder, the fences of a Markdown page, cursor markers, random stations, broken texts.
 //!
 //! A development dependency only: nothing here is part of the program. Everything random comes

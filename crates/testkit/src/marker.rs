@@ -2,7 +2,7 @@
 
 use downlead_base::Span;
 
-/// A text without its markers, and where they stood.
+/// A text without its markers, and their positions.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Marked {
     /// The text.

@@ -9,7 +9,7 @@ pub struct Change {
     pub start: usize,
     /// One past the last byte.
     pub end: usize,
-    /// What stands there afterwards.
+    /// The new text.
     pub text: String,
 }
 

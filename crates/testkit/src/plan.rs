@@ -61,7 +61,7 @@ pub enum PartPlan {
     Device(&'static str, String),
 }
 
-/// What a chain ends in.
+/// The end of a chain.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AntennaPlan {
     /// Gain, dBi.
@@ -79,13 +79,13 @@ pub struct ChainPlan {
     pub name: String,
     /// Bands by name, or frequencies.
     pub bands: Vec<String>,
-    /// What follows `transmitter`.
+    /// The text after `transmitter`.
     pub transmitter: String,
     /// Parts in order.
     pub parts: Vec<PartPlan>,
     /// The end.
     pub antenna: AntennaPlan,
-    /// Further lines before the end and behind it.
+    /// Further lines before and after the end.
     pub nodes: Vec<String>,
 }
 
@@ -98,7 +98,7 @@ pub struct Plan {
     pub lets: Vec<(String, String)>,
     /// Cables.
     pub cables: Vec<CablePlan>,
-    /// Join of the station; none: the chains stand for themselves.
+    /// Join of the station; none: the chains are outside a station.
     pub station: Option<String>,
     /// Chains.
     pub chains: Vec<ChainPlan>,

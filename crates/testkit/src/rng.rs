@@ -34,7 +34,7 @@ impl Rng {
         (self.bits() >> 11) as f64 / (1u64 << 53) as f64
     }
 
-    /// A number in `lo..hi`, rounded to `digits` behind the point: what a person would write.
+    /// A number in `lo..hi`, rounded to `digits` decimals, as in a text written by hand.
     pub fn number(&mut self, lo: f64, hi: f64, digits: u32) -> f64 {
         let scale = 10f64.powi(digits as i32);
         ((lo + (hi - lo) * self.unit()) * scale).round() / scale

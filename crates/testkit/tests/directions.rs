@@ -63,7 +63,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ),
 ];
 
-/// General crates that only one of ours may use: the rest keeps free of what they stand for.
+/// General crates that only one of ours may use: the others stay free of protocols and terminals.
 const RESERVED: &[(&str, &[&str])] = &[
     ("tower-lsp", &["downlead-server"]),
     ("tower-lsp-server", &["downlead-server"]),
@@ -144,7 +144,7 @@ const PURE: &[&str] = &[
     "ide",
 ];
 
-/// What those crates must not call.
+/// Calls that are forbidden in those crates.
 const IMPURE: &[&str] = &[
     "std::fs",
     "std::env::",
@@ -272,4 +272,158 @@ fn no_code_compares_words_of_results() {
         }
     }
     assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+/// Crates whose modules form no circle.
+const ACYCLIC: &[&str] = &[
+    "base",
+    "git",
+    "ide",
+    "physics",
+    "quantity",
+    "server",
+    "syntax",
+    "touchstone",
+];
+
+/// The modules of a crate that each module uses: by paths that begin with `crate` or `super`, and
+/// by calls of methods that another module adds to a type it does not define.
+fn module_edges(name: &str) -> BTreeMap<String, BTreeSet<String>> {
+    let root = format!("{name}/src/");
+    let modules: BTreeMap<String, String> = sources(name)
+        .into_iter()
+        .filter_map(|(path, text)| {
+            let at = path.rfind(&root)? + root.len();
+            let module = path[at..].trim_end_matches(".rs").replace('/', "::");
+            let module = module.trim_end_matches("::mod").to_owned();
+            let code: Vec<&str> = code(&text).map(|(_, l)| l).collect();
+            (module != "lib" && module != "main").then_some((module, code.join("\n")))
+        })
+        .collect();
+    let mut added: Vec<(&str, String)> = Vec::new();
+    for (module, text) in &modules {
+        for body in text.split("\nimpl ").skip(1) {
+            let (head, rest) = body.split_once('{').unwrap_or((body, ""));
+            let of = head.split(['<', ' ']).next().unwrap_or("");
+            let own = ["struct", "enum", "type"]
+                .iter()
+                .any(|k| text.contains(&format!("{k} {of}")));
+            if head.contains(" for ") || own {
+                continue;
+            }
+            let block = rest.split("\n}").next().unwrap_or(rest);
+            for f in block.split("pub(crate) fn ").skip(1) {
+                let method = f.split(['(', '<']).next().unwrap_or("");
+                added.push((module, format!(".{method}(")));
+            }
+        }
+    }
+    let mut edges = BTreeMap::new();
+    for (module, text) in &modules {
+        let mut used: BTreeSet<String> = paths(module, text)
+            .into_iter()
+            .filter_map(|path| {
+                let mut path = path.as_str();
+                while !modules.contains_key(path) {
+                    path = path.rsplit_once("::")?.0;
+                }
+                Some(path.to_owned())
+            })
+            .collect();
+        let called = added.iter().filter(|(_, call)| text.contains(call));
+        used.extend(called.map(|(m, _)| (*m).to_owned()));
+        used.remove(module);
+        edges.insert(module.clone(), used);
+    }
+    edges
+}
+
+/// The absolute paths within the crate that a text names, `crate::` left out; `a::{b, c}` is two.
+fn paths(module: &str, text: &str) -> Vec<String> {
+    fn tree(prefix: &str, text: &str, out: &mut Vec<String>) -> usize {
+        let end = text
+            .find(|c: char| !(c.is_alphanumeric() || c == '_' || c == ':' || c == '*'))
+            .unwrap_or(text.len());
+        let path = format!("{prefix}{}", &text[..end]);
+        if !text[end..].starts_with('{') {
+            out.push(path);
+            return end;
+        }
+        let mut at = end + 1;
+        while let Some(rest) = text.get(at..).filter(|r| !r.starts_with('}')) {
+            let space = rest.len() - rest.trim_start_matches([' ', '\n', ',']).len();
+            at += space.max(usize::from(rest.is_empty()));
+            if rest[space..].starts_with('}') {
+                break;
+            }
+            let used = tree(&path, &rest[space..], out);
+            if space + used == 0 {
+                break;
+            }
+            at += used;
+        }
+        at + 1
+    }
+    let parent = module.rsplit_once("::").map_or("", |(p, _)| p);
+    let mut out = Vec::new();
+    for (start, prefix) in [
+        ("crate::", String::new()),
+        ("super::", format!("{parent}::")),
+    ] {
+        for (at, _) in text.match_indices(start) {
+            tree(
+                prefix.trim_start_matches("::"),
+                &text[at + start.len()..],
+                &mut out,
+            );
+        }
+    }
+    out
+}
+
+/// Modules that reach themselves.
+fn circles(edges: &BTreeMap<String, BTreeSet<String>>) -> Vec<&str> {
+    let reaches_itself = |start: &String| {
+        let mut seen: BTreeSet<&String> = BTreeSet::new();
+        let mut next: Vec<&String> = edges[start].iter().collect();
+        while let Some(m) = next.pop() {
+            if m == start {
+                return true;
+            }
+            if seen.insert(m) {
+                next.extend(&edges[m]);
+            }
+        }
+        false
+    };
+    edges
+        .keys()
+        .filter(|m| reaches_itself(m))
+        .map(String::as_str)
+        .collect()
+}
+
+#[test]
+fn modules_form_no_circle() {
+    for name in ACYCLIC {
+        let edges = module_edges(name);
+        assert!(edges.len() > 2, "{name}: {edges:#?}");
+        assert_eq!(circles(&edges), [""; 0], "{name}: {edges:#?}");
+    }
+}
+
+#[test]
+fn a_circle_is_found() {
+    let found = paths(
+        "a::b",
+        "use crate::{c::{D, e}, f};\nuse super::g::H;\nlet x = crate::i::j();",
+    );
+    assert_eq!(found, ["c::D", "c::e", "f", "i::j", "a::g::H"]);
+    let set = |names: &[&str]| names.iter().map(|n| (*n).to_owned()).collect();
+    let edges = BTreeMap::from([
+        ("a".to_owned(), set(&["b"])),
+        ("b".to_owned(), set(&["c"])),
+        ("c".to_owned(), set(&["b"])),
+    ]);
+    assert_eq!(circles(&edges), ["b", "c"]);
 }

@@ -1,5 +1,5 @@
 //! Reads a file again and again and prints seconds a read, best and middle of them, as JSON.
-//! `benches/beside_scikit_rf.py` runs it beside scikit-rf.
+//! `benches/beside_scikit_rf.py` compares its time with scikit-rf's.
 
 use std::hint::black_box;
 use std::time::Instant;

@@ -9,7 +9,7 @@
 use crate::matrix::{ONE, right_divide};
 use num_complex::Complex64;
 
-/// What the numbers of a file are.
+/// The network parameters that a file holds.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Parameter {
     /// Scattering parameters, no unit.
@@ -38,7 +38,7 @@ impl Parameter {
         }
     }
 
-    /// Whether only two-ports have them.
+    /// True if only two-ports have them.
     #[must_use]
     pub fn is_hybrid(self) -> bool {
         matches!(self, Parameter::H | Parameter::G)

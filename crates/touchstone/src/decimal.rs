@@ -53,7 +53,7 @@ fn split(bytes: [u8; 8]) -> (u64, u64) {
     (t, other)
 }
 
-/// The digits from `at` on, behind those of `w`: the number they make and how many there are.
+/// Reads the digits from `at` on, after those of `w`: the resulting number and the count of digits.
 /// Whole groups go by a branch that is nearly always foreseen, so that the next number can be
 /// begun early; the rest by counting.
 #[inline(always)]

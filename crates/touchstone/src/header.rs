@@ -42,7 +42,7 @@ impl Unit {
     }
 }
 
-/// How a complex number is written.
+/// Notation of a complex number.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Format {
     /// Magnitude and angle in degrees.
@@ -98,26 +98,26 @@ pub enum MatrixFormat {
     Upper,
 }
 
-/// What the header of a file says, or what was taken where it says nothing.
+/// The header of a file, with defaults for missing options.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Header {
     /// Version of the format.
     pub version: Version,
-    /// Number of ports; `None` if it could not be told.
+    /// Number of ports; `None` if it is not known.
     pub ports: Option<usize>,
     /// Unit of the frequencies.
     pub unit: Unit,
-    /// Whether the file names no unit, so that GHz was taken: worth a warning where the
+    /// True if the file names no unit, so that GHz was taken: worth a warning where the
     /// frequencies come out in no band of the station.
     pub unit_defaulted: bool,
-    /// What the numbers are.
+    /// The network parameters.
     pub parameter: Parameter,
-    /// How they are written.
+    /// Their notation.
     pub format: Format,
     /// References as written, ohm: one for all ports, or one a port. Empty if they could not be
     /// read.
     pub reference: Vec<f64>,
-    /// Whether the file gives no reference, so that 50 ohm was taken.
+    /// True if the file gives no reference, so that 50 ohm was taken.
     pub reference_defaulted: bool,
     /// Order of a two-port's numbers.
     pub two_port_order: TwoPortOrder,
@@ -127,7 +127,7 @@ pub struct Header {
     pub comments: Vec<String>,
 }
 
-/// What the option line says, each thing once.
+/// The options of the option line, each once.
 #[derive(Default)]
 struct Options {
     unit: Option<Unit>,
@@ -136,7 +136,7 @@ struct Options {
     reference: Option<Vec<f64>>,
 }
 
-/// A word and where it stands in the file.
+/// A word and its place in the file.
 pub(crate) type Word<'a> = (&'a [u8], std::ops::Range<usize>);
 
 /// The words from `at` to the end of the line or a comment.
@@ -277,7 +277,7 @@ impl Header {
     }
 }
 
-/// Whether a word was meant as a number, a complex one too.
+/// True if a word was meant as a number, a complex one too.
 fn is_numeric(word: &[u8]) -> bool {
     let first = word
         .iter()

@@ -1,7 +1,7 @@
 //! Touchstone files: the tables of network parameters that analysers and simulators write.
 //!
 //! [`read`] takes the bytes of a file and gives all that can be had of it: the [`Network`], the
-//! noise table if there is one, what the header said, and [`Note`]s about everything that is
+//! noise table if there is one, the header, and [`Note`]s about everything that is
 //! wrong or had to be assumed, each with its place. It never panics, and a bad row costs that
 //! row. [`write`](write()) makes a file of a network.
 //!
@@ -15,7 +15,7 @@
 //! assert!((in_75_ohm.swr(0, 0) - 1.788).abs() < 1e-3);
 //! ```
 //!
-//! What is read: version 1.0 and 1.1 (with one reference resistance per port), 2.0 and 2.1 of
+//! The reader accepts version 1.0 and 1.1 (with one reference resistance per port), 2.0 and 2.1 of
 //! the Touchstone file format specification (IBIS Open Forum; section names are given where
 //! known, the rest is from memory). S-, Z-, Y-, H- and G-parameters come out as S-parameters in
 //! the real reference resistance of each port. Mixed-mode data and complex references are
@@ -44,5 +44,5 @@ pub use num_complex::Complex64;
 pub use read::{NoisePoint, Touchstone, ports_from_name, read};
 pub use write::{WriteError, WriteOptions, write};
 
-/// The largest number of ports that is read; a file that says more is a mistake.
+/// The largest number of ports that is read; a file that declares more is a mistake.
 pub const MAX_PORTS: usize = 1024;

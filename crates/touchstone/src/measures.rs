@@ -32,7 +32,7 @@ pub fn angle_deg(s: Complex64) -> f64 {
     libm::atan2(s.im, s.re) * (180.0 / core::f64::consts::PI)
 }
 
-/// The impedance behind a reflection in a reference of `z0` ohm; not finite for an open.
+/// The impedance of a reflection coefficient in a reference of `z0` ohm; not finite for an open.
 #[must_use]
 pub fn impedance(reflection: Complex64, z0: f64) -> Complex64 {
     (ONE + reflection) / (ONE - reflection) * z0

@@ -90,7 +90,7 @@ impl std::error::Error for NetworkError {}
 pub struct Between {
     /// Row-major.
     pub matrix: Vec<Complex64>,
-    /// How far the phase of the strongest path (of one port, of its reflection) turns from the
+    /// The angle by which the phase of the strongest path (of one port, of its reflection) turns from the
     /// point below to the point above, degrees, 0 to 180; 0 at a point of the data. Beyond some
     /// 30° the phases between the points mean little.
     pub turn_deg: f64,
@@ -102,7 +102,7 @@ pub struct Between {
 /// A frequency outside the data; nothing is extrapolated.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RangeError {
-    /// What was asked, Hz.
+    /// The requested frequency, Hz.
     pub asked_hz: f64,
     /// Lowest frequency of the data, Hz.
     pub low_hz: f64,
@@ -382,7 +382,7 @@ impl Network {
         }
         let (below, above) = (self.matrix(k), self.matrix(k + 1));
         let n = self.ports;
-        // the strongest path tells how far the phase turns; one port has its reflection only
+        // the phase is that of the strongest path; one port has its reflection only
         let (mut strongest, mut turn_deg, mut step) = (0.0, 0.0, 0.0f64);
         let mut m = Vec::with_capacity(n * n);
         for (i, (a, b)) in below.iter().zip(above).enumerate() {
@@ -461,7 +461,7 @@ impl Network {
     }
 
     /// The points where the network gives out more power than it gets, beyond `tolerance` of
-    /// that power: 0.02 allows for the doubt of a usual analyser (common practice).
+    /// that power: 0.02 allows for the uncertainty of a usual analyser (common practice).
     #[must_use]
     pub fn active_points(&self, tolerance: f64) -> Vec<usize> {
         let over = |k: &usize| {
@@ -471,7 +471,7 @@ impl Network {
         (0..self.points()).filter(over).collect()
     }
 
-    /// Whether the network is passive within `tolerance` at all points.
+    /// True if the network is passive within `tolerance` at all points.
     #[must_use]
     pub fn is_passive(&self, tolerance: f64) -> bool {
         self.active_points(tolerance).is_empty()
@@ -491,7 +491,7 @@ impl Network {
             .fold(0.0, f64::max)
     }
 
-    /// Whether |Sij − Sji| is within `tolerance` at all points.
+    /// True if |Sij − Sji| is within `tolerance` at all points.
     #[must_use]
     pub fn is_reciprocal(&self, tolerance: f64) -> bool {
         (0..self.points()).all(|k| self.asymmetry(k) <= tolerance)

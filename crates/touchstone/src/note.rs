@@ -1,9 +1,9 @@
-//! What the reader found: what is wrong, where, what was understood, what to write instead.
+//! Findings of the reader: what is wrong, where, what was understood, what to write instead.
 
 use std::fmt;
 use std::ops::Range;
 
-/// How bad a finding is.
+/// Severity of a finding.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Severity {
     /// Worth knowing; nothing is lost.
@@ -43,7 +43,7 @@ macro_rules! kinds {
                 match self { $(Kind::$name => $id,)+ }
             }
 
-            /// How bad it is.
+            /// Severity.
             #[must_use]
             pub fn severity(self) -> Severity {
                 match self { $(Kind::$name => Severity::$severity,)+ }
@@ -63,7 +63,7 @@ kinds! {
     OptionLineRepeated Warning "option-line-repeated";
     /// A word of the option line that is not known.
     OptionUnknown Error "option-unknown";
-    /// Two words of the option line say the same thing differently; the first counts.
+    /// Two words of the option line contradict each other; the first counts.
     OptionContradicts Warning "option-contradicts";
     /// The option line names no frequency unit; GHz was taken.
     UnitDefaulted Info "unit-defaulted";
@@ -87,9 +87,9 @@ kinds! {
     KeywordValue Error "keyword-value";
     /// A keyword the specification requires is missing.
     KeywordMissing Warning "keyword-missing";
-    /// The number of ports is not known and cannot be told from the rows.
+    /// The number of ports is not known and does not follow from the rows.
     PortsUnknown Error "ports-unknown";
-    /// The number of ports was told from the length of the rows.
+    /// The number of ports was derived from the length of the rows.
     PortsInferred Info "ports-inferred";
     /// The number of ports from the file's name is not that of the data.
     PortsMismatch Warning "ports-mismatch";
@@ -99,7 +99,7 @@ kinds! {
     HybridPorts Error "hybrid-ports";
     /// Mixed-mode parameters, which are not supported.
     MixedMode Error "mixed-mode";
-    /// Something that is not a number stands in a row; the row is left out.
+    /// A row has a word that is not a number; the row is skipped.
     NotANumber Error "not-a-number";
     /// A number in a row is infinite or "not a number"; the row is left out.
     NotFinite Error "not-finite";
@@ -111,17 +111,17 @@ kinds! {
     FrequencyNegative Error "frequency-negative";
     /// Frequencies do not increase; the rows were sorted.
     FrequencyOrder Warning "frequency-order";
-    /// A frequency stands twice; the first row counts.
+    /// A frequency occurs twice; the first row counts.
     FrequencyRepeated Warning "frequency-repeated";
     /// A matrix that has no S-parameters; the row is left out.
     MatrixSingular Error "matrix-singular";
-    /// The numbers look as if the format were another one than the file says.
+    /// The numbers look like another format than the one declared.
     WrongFormat Warning "wrong-format";
     /// The number of rows is not the one the file announces.
     RowCount Warning "row-count";
     /// A row of the noise table that cannot be read.
     NoiseRow Warning "noise-row";
-    /// Numbers stand where no data can be.
+    /// Numbers outside the data.
     StrayData Warning "stray-data";
     /// A file of version 2 without `[End]`.
     EndMissing Warning "end-missing";
@@ -130,9 +130,9 @@ kinds! {
 /// One finding.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Note {
-    /// What kind.
+    /// Its kind.
     pub kind: Kind,
-    /// How bad.
+    /// Severity.
     pub severity: Severity,
     /// Line, the first being 1.
     pub line: usize,
@@ -142,11 +142,11 @@ pub struct Note {
     pub bytes: Range<usize>,
     /// One sentence: what is wrong.
     pub message: String,
-    /// What was understood or done instead.
+    /// The interpretation used.
     pub understood: Option<String>,
-    /// What to write instead.
+    /// The text to write instead.
     pub hint: Option<String>,
-    /// How many further findings of this kind are not listed.
+    /// Number of further findings of this kind that are not listed.
     pub more: usize,
 }
 
@@ -167,7 +167,7 @@ impl fmt::Display for Note {
     }
 }
 
-/// How many findings of one kind are listed.
+/// Largest number of findings of one kind that are listed.
 const LISTED: usize = 10;
 
 /// Gathers findings; a file of a million bad rows gives a handful.
@@ -225,9 +225,9 @@ impl Notes {
 
 /// Adds words to a finding that may not be listed.
 pub(crate) trait Words {
-    /// What was understood or done instead.
+    /// The interpretation used.
     fn understood(self, words: impl Into<String>) -> Self;
-    /// What to write instead.
+    /// The text to write instead.
     fn hint(self, words: impl Into<String>) -> Self;
 }
 

@@ -1,4 +1,4 @@
-//! Numbers in a row: the fast way for what is well formed, the slow way to say what is not.
+//! Numbers in a row: a fast path for well-formed ones, a slow path that diagnoses the others.
 
 use crate::decimal;
 
@@ -13,7 +13,7 @@ pub(crate) enum Fault {
     Word,
 }
 
-/// Whether a number may end before this byte.
+/// True if a number may end before this byte.
 pub(crate) fn ends(byte: Option<&u8>) -> bool {
     matches!(
         byte,

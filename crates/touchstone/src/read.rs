@@ -1,4 +1,4 @@
-//! The reader: walks the lines of a file, keeps what is good, says what is not.
+//! The reader: goes through the lines of a file, keeps valid data, reports the rest.
 
 use crate::convert::Parameter;
 use crate::header::{Header, MatrixFormat, TwoPortOrder, Version, Word, references, shown, words};
@@ -29,20 +29,20 @@ pub struct NoisePoint {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Touchstone {
     /// The network; `None` if no row is good, or what the rows mean is not known (an error
-    /// among the notes says why).
+    /// among the notes gives the reason).
     pub network: Option<Network>,
     /// The noise table, in the order of the file; empty if there is none.
     pub noise: Vec<NoisePoint>,
-    /// What the header says.
+    /// The header.
     pub header: Header,
     /// Rows of network data that were left out.
     pub rows_left_out: usize,
-    /// What is wrong or was assumed, in the order of the file.
+    /// Errors and assumptions, in the order of the file.
     pub notes: Vec<Note>,
 }
 
-/// The number of ports a file's name tells: `load.s1p` has 1, `x.S12P` 12, `net.ts` none (its
-/// text says it). The letters z, y, h and g stand for s in some programs.
+/// The number of ports according to a file's name: `load.s1p` has 1, `x.S12P` 12, `net.ts` none (its
+/// text has it). Some programs write z, y, h or g instead of s.
 #[must_use]
 pub fn ports_from_name(name: &str) -> Option<usize> {
     let (_, extension) = name.rsplit_once('.')?;
@@ -57,8 +57,8 @@ pub fn ports_from_name(name: &str) -> Option<usize> {
         .filter(|n| plain && (1..=MAX_PORTS).contains(n))
 }
 
-/// Reads the bytes of a file. `ports` is what its name tells (see [`ports_from_name`]); a file
-/// of version 2 says it itself, and without either it is told from the length of the rows.
+/// Reads the bytes of a file. `ports` is the number from its name (see [`ports_from_name`]); a file
+/// of version 2 declares it, and without either it is derived from the length of the rows.
 ///
 /// Never fails and never panics: what is wrong is among the notes.
 #[must_use]
@@ -100,14 +100,14 @@ struct Reader<'a> {
     outer: Part,
     notes: Notes,
     header: Header,
-    /// Ports as the name of the file tells.
+    /// Number of ports from the name of the file.
     named_ports: Option<usize>,
     option_line: Option<Line>,
     order_said: bool,
     rows: Rows,
     began: bool,
     noise: Vec<NoisePoint>,
-    /// What a keyword announced, and where.
+    /// A count declared by a keyword, and its place.
     announced: Option<(usize, Line, Range<usize>)>,
     announced_noise: Option<(usize, Line, Range<usize>)>,
     /// Something makes the rows mean nothing; an error was noted.
@@ -189,7 +189,7 @@ impl<'a> Reader<'a> {
         self.next_line(stop);
     }
 
-    /// Moves behind the line break that comes at or after `at`.
+    /// Moves past the next line break at or after `at`.
     #[inline]
     fn next_line(&mut self, at: usize) {
         self.at = if self.text.get(at) == Some(&b'\n') {
@@ -287,7 +287,7 @@ impl<'a> Reader<'a> {
         end
     }
 
-    /// A line of numbers, or what stands in the place of one.
+    /// A line in the place of a row of numbers.
     #[inline]
     fn data(&mut self, at: usize) -> usize {
         if self.part == Part::Network {

@@ -20,7 +20,7 @@ pub(crate) struct Rows {
     /// Where the k-th pair of a point goes in the matrix.
     places: Vec<usize>,
     pending: Vec<f64>,
-    /// The pending point holds something that is not a number, and that was said.
+    /// The pending point holds a word that is not a number, and that was reported.
     spoilt: bool,
     /// Lines that go on with a point that was given up.
     skipping: bool,
@@ -43,10 +43,10 @@ pub(crate) struct Rows {
     pub(crate) first_negative: Option<(Line, Range<usize>)>,
 }
 
-/// What became of a line.
+/// Outcome of a line.
 #[derive(Debug, PartialEq)]
 pub(crate) enum Outcome {
-    /// It was taken (or said to be wrong).
+    /// It was read (or reported as wrong).
     Taken,
     /// It is the first of the noise table; its numbers were not taken.
     Noise,
@@ -54,7 +54,7 @@ pub(crate) enum Outcome {
 
 /// Numbers of one line, and the first thing wrong with them.
 pub(crate) struct Parsed {
-    /// How many words there were.
+    /// Number of words.
     pub(crate) count: usize,
     /// One past the last byte looked at: the line's end or a comment's `!`.
     pub(crate) end: usize,
@@ -64,7 +64,7 @@ pub(crate) struct Parsed {
 }
 
 impl Parsed {
-    /// Whether all words were finite numbers.
+    /// True if all words were finite numbers.
     pub(crate) fn good(&self) -> bool {
         self.fault.is_none()
     }
@@ -106,7 +106,7 @@ pub(crate) fn parse_line(text: &[u8], mut at: usize, out: &mut Vec<f64>) -> Pars
     }
 }
 
-/// What a word that is no number is called.
+/// The description of a word that is not a number.
 fn fault_note(notes: &mut Notes, text: &[u8], line: Line, fault: Fault, place: Range<usize>) {
     let word = shown(&text[place.clone()]);
     let kind = match fault {
@@ -161,7 +161,7 @@ fn pair_places(n: usize, header: &Header) -> Vec<usize> {
 }
 
 impl Rows {
-    /// Rows of so many ports; `None` tells them from the first row. `room` is the number of
+    /// Rows of so many ports; `None` derives them from the first row. `room` is the number of
     /// bytes that may hold rows.
     pub(crate) fn begin(&mut self, ports: Option<usize>, header: &Header) {
         self.last_hz = f64::NEG_INFINITY;
@@ -176,7 +176,7 @@ impl Rows {
         self.places = pair_places(n, header);
     }
 
-    /// The number of ports, given or told from the rows.
+    /// The number of ports, given or derived from the rows.
     pub(crate) fn ports(&self) -> Option<usize> {
         self.ports
     }
@@ -468,8 +468,8 @@ impl Rows {
             self.s.truncate(start);
             return;
         }
-        // 1.01 leaves room for the doubt of an analyser; a DB column above 0 does not (gotcha
-        // of files whose format is not what the option line says)
+        // 1.01 leaves room for the uncertainty of an analyser; a DB column above 0 does not (gotcha
+        // of files whose format is not the one in the option line)
         if n == 1 && header.parameter == Parameter::S {
             let most = if header.format == Format::DB {
                 1.0 + 1e-9
@@ -501,7 +501,7 @@ impl Rows {
         if hz == self.last_hz {
             notes
                 .add(Kind::FrequencyRepeated, text, line, place, || {
-                    format!("the frequency {word} stands twice")
+                    format!("the frequency {word} occurs twice")
                 })
                 .understood("the first row counts");
             return false;

@@ -9,7 +9,7 @@ use crate::number::shortest;
 use num_complex::Complex64;
 use std::fmt::{self, Write as _};
 
-/// How a file is written. The default is version 1, MHz, S, RI: what every program reads, and
+/// Options of the writer. The default is version 1, MHz, S, RI: every program reads it, and
 /// what keeps every bit.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WriteOptions {
@@ -18,10 +18,10 @@ pub struct WriteOptions {
     pub version: Version,
     /// Unit of the frequencies.
     pub unit: Unit,
-    /// How numbers are written. RI reads back to the last bit; MA and DB within a few units of
+    /// Notation of complex numbers. RI reads back to the last bit; MA and DB within a few units of
     /// the last place.
     pub format: Format,
-    /// What the numbers are.
+    /// The network parameters.
     pub parameter: Parameter,
     /// Comments above all, one a line. Line breaks within one make more lines.
     pub comments: Vec<String>,

@@ -1,4 +1,4 @@
-//! What is asked of a network: figures, interpolation, passivity.
+//! Operations on a network: figures, interpolation, passivity.
 
 use downlead_touchstone::{Complex64, Network, NetworkError, Parameter, measures};
 

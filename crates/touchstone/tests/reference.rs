@@ -132,7 +132,7 @@ fn conversions_as_scikit_rf_makes_them() {
     }
 }
 
-/// How each network is written: name of the file, options.
+/// Each network's file name and options.
 fn variants(name: &str, net: &Network) -> Vec<(String, WriteOptions)> {
     let ports = net.ports();
     let alike = net.z0().iter().all(|z| *z == net.z0()[0]);

@@ -1,4 +1,4 @@
-//! What is written reads back: to the last bit in RI, within the printing of angles and levels
+//! Written files read back: to the last bit in RI, within the printing of angles and levels
 //! elsewhere.
 
 use downlead_touchstone::{

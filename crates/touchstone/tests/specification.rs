@@ -1,5 +1,5 @@
 //! Files as the Touchstone specification (versions 1.1 and 2.0) describes them, and files as
-//! programs really write them. Where a case was also tried with scikit-rf 2.2.0, it says so.
+//! programs really write them. Cases that were also tried with scikit-rf 2.2.0 are marked.
 
 use downlead_touchstone::{
     Complex64, Format, Kind, Network, Parameter, Severity, Touchstone, TwoPortOrder, Unit, Version,
@@ -279,7 +279,7 @@ fn ports_from_the_name_or_from_the_rows() {
         assert_eq!(kinds(&file), [Kind::PortsInferred]);
         assert_eq!(file.network.unwrap().ports(), ports);
     }
-    // the name says two ports, all rows are of one
+    // two ports by its name, all rows are of one
     let wrong = file("# MHz S RI R 50\n1 .1 0\n2 .2 0\n3 .3 0\n", 2);
     assert_eq!(kinds(&wrong), [Kind::PortsMismatch]);
     assert_eq!(wrong.network.unwrap().points(), 3);
@@ -307,7 +307,7 @@ fn references_of_version_2() {
     assert_eq!(complex.network, None);
 }
 
-/// Touchstone 2.0, `[Matrix Format]`: triangles stand for symmetric matrices.
+/// Touchstone 2.0, `[Matrix Format]`: triangles describe symmetric matrices.
 #[test]
 fn triangles() {
     let text = |format: &str, rows: &str| {
@@ -340,7 +340,7 @@ fn triangles() {
 fn everything_version_2_has() {
     let text = "! first\n[Version] 2.0\n# GHz S MA R 50\n[Number of Ports] 2\n\
         [Two-Port Data Order] 21_12\n[Number of Frequencies] 2\n[Number of Noise Frequencies] 1\n\
-        [Reference] 50 25.0\n[Matrix Format] Full\n[Begin Information]\n[Manufacturer] nobody\n\
+        [Reference] 50 25.0\n[Matrix Format] Full\n[Begin Information]\n[Manufacturer] none\n\
         1 2 3 this is text\n[End Information]\n[Network Data]\n\
         2 .95 -26 3.57 157 .04 76 .66 -14\n22 .60 -144 1.30 40 .14 40 .56 -85\n\
         [Noise Data]\n4 .7 .64 69 19\n[End]\n";
@@ -581,7 +581,7 @@ fn numbers_that_look_like_another_format() {
         );
         assert!(file.network.is_some());
     }
-    // an analyser's doubt, and an amplifier
+    // an analyser's uncertainty, and an amplifier
     clean("# MHz S MA R 50\n1 1.005 30\n", 1);
     clean("# MHz S DB R 50\n1 -20 0 15 0 -40 0 -20 0\n", 2);
 }

@@ -15,7 +15,7 @@ use downlead_report::shape::bench::VerdictCounts;
 
 use super::words::{self, counted};
 use crate::config::{Config, HintDetails};
-use crate::hints::LabelPart;
+use crate::inlay::LabelPart;
 use crate::markdown::Writer;
 use crate::status::Status;
 use crate::view::View;

@@ -4,12 +4,11 @@ use std::collections::BTreeMap;
 
 use downlead_base::{Loc, Span};
 use downlead_eval::result::{BandResult, ChainResult};
-use downlead_station::model::Meaning;
+use downlead_station::model::{Meaning, PartData, Step};
 use rustc_hash::{FxHashMap, FxHashSet};
 
-use super::parts::broken;
-use super::{InlayHint, LabelPart};
 use crate::config::{Config, HintDetails};
+use crate::inlay::{InlayHint, LabelPart};
 use crate::status::Status;
 use crate::view::{Doc, Place, TextEdit, View, line_end, newline};
 
@@ -222,4 +221,35 @@ pub(super) fn separator(index: usize, count: usize) -> &'static str {
         (_, 2) => " | ",
         _ => " … ",
     }
+}
+
+/// Parts whose statements could not be understood: nothing is known of them.
+fn broken(meaning: &Meaning) -> FxHashSet<Loc> {
+    fn steps(s: &[Step], out: &mut FxHashSet<Loc>) {
+        for x in s {
+            if let Step::Part { part, .. } = x
+                && part.data == PartData::Broken
+            {
+                out.insert(part.loc);
+            }
+            if let Step::Part { branches, .. } | Step::Use { branches, .. } = x {
+                branches.iter().for_each(|b| steps(&b.steps, out));
+            }
+        }
+    }
+    let mut out = FxHashSet::default();
+    match meaning {
+        Meaning::Station(st) => {
+            out.extend(
+                st.parts
+                    .iter()
+                    .filter(|p| p.data == PartData::Broken)
+                    .map(|p| p.loc),
+            );
+            st.chains.iter().for_each(|c| steps(&c.steps, &mut out));
+        }
+        Meaning::Chain(c) => steps(&c.steps, &mut out),
+        _ => {}
+    }
+    out
 }

@@ -16,46 +16,11 @@ use rustc_hash::FxHashSet;
 
 use crate::cables;
 use crate::config::{Config, HintDetails};
+use crate::inlay::InlayHint;
 use crate::status::Status;
-use crate::view::{Doc, Place, TextEdit, View, doc_text};
+use crate::view::{Doc, View, doc_text};
 use lines::Hints;
 pub(crate) use parts::in_short;
-
-/// A hint at the end of a line.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct InlayHint {
-    /// Where: the end of the line.
-    pub offset: u32,
-    /// Its text in pieces.
-    pub parts: Vec<LabelPart>,
-    /// More about it.
-    pub tooltip: String,
-    /// Whether a tooltip or edits were left for later.
-    pub more: bool,
-    /// Edits that pin the shown value as an assertion; may be empty.
-    pub edits: Vec<TextEdit>,
-    /// Whether a blank stands before it.
-    pub pad_left: bool,
-}
-
-/// A piece of a hint.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct LabelPart {
-    /// Text.
-    pub text: String,
-    /// More about it; empty if it is left for later.
-    pub tooltip: Option<String>,
-    /// Where a click leads.
-    pub target: Option<Place>,
-}
-
-impl InlayHint {
-    /// The whole text.
-    #[must_use]
-    pub fn text(&self) -> String {
-        self.parts.iter().map(|p| p.text.as_str()).collect()
-    }
-}
 
 /// The hint of one line with all its details, for an editor that asks for them later.
 #[must_use]

@@ -5,8 +5,7 @@ use std::collections::BTreeMap;
 use downlead_base::Loc;
 use downlead_eval::result::{BandResult, ChainResult, NodeResult};
 use downlead_quantity::{db, number, power, power_dbm};
-use downlead_station::model::{Direction, Meaning, PartData, PartKind, Step};
-use rustc_hash::FxHashSet;
+use downlead_station::model::{Direction, PartKind};
 
 use super::lines::{Hints, ends, label, separator};
 use crate::view::{View, indent, line_start};
@@ -353,35 +352,4 @@ fn pin(indent: &str, b: &BandResult, n: &NodeResult, on: &str) -> String {
         Some(erp) => format!("{indent}expect erp {}{on}", power(erp)),
         None => format!("{indent}expect {}{on}", power(n.power_w)),
     }
-}
-
-/// Parts whose statements could not be understood: nothing is known of them.
-pub(super) fn broken(meaning: &Meaning) -> FxHashSet<Loc> {
-    fn steps(s: &[Step], out: &mut FxHashSet<Loc>) {
-        for x in s {
-            if let Step::Part { part, .. } = x
-                && part.data == PartData::Broken
-            {
-                out.insert(part.loc);
-            }
-            if let Step::Part { branches, .. } | Step::Use { branches, .. } = x {
-                branches.iter().for_each(|b| steps(&b.steps, out));
-            }
-        }
-    }
-    let mut out = FxHashSet::default();
-    match meaning {
-        Meaning::Station(st) => {
-            out.extend(
-                st.parts
-                    .iter()
-                    .filter(|p| p.data == PartData::Broken)
-                    .map(|p| p.loc),
-            );
-            st.chains.iter().for_each(|c| steps(&c.steps, &mut out));
-        }
-        Meaning::Chain(c) => steps(&c.steps, &mut out),
-        _ => {}
-    }
-    out
 }

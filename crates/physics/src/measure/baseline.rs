@@ -3,7 +3,7 @@
 use super::meter::{Level, Meter};
 use crate::uncertainty::{rectangular, rss};
 
-/// What is assumed about drift.
+/// Assumptions about drift.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rules {
     /// With two baselines: how much of the step between them a straight line may miss halfway, a
@@ -97,7 +97,7 @@ pub struct Drift {
 pub struct Baseline {
     /// Power in W.
     pub watts: f64,
-    /// What it was found from.
+    /// The readings it was computed from.
     pub how: BaselineUse,
     /// Drift there in percent a minute; NaN when not known.
     pub percent_per_minute: f64,

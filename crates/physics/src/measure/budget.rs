@@ -18,7 +18,7 @@ pub enum Source {
     Repeatability(usize),
     /// Resolution of one reading.
     Resolution(usize),
-    /// What interpolation leaves of the drift, after the baseline of this reading.
+    /// Drift that interpolation does not remove, after the baseline of this reading.
     Drift(usize),
     /// Mismatch between the ends and the piece of this reading.
     Mismatch(usize),
@@ -88,17 +88,6 @@ impl Budget {
     #[must_use]
     pub fn terms(&self) -> &[Term] {
         &self.terms
-    }
-
-    /// Adds those of another result times `factor`: with −1 this becomes the budget of the
-    /// difference, in which what both share cancels.
-    pub fn extend_scaled(&mut self, other: &Self, factor: f64) {
-        for t in &other.terms {
-            self.push(Term {
-                u_db: factor * t.u_db,
-                ..*t
-            });
-        }
     }
 
     /// One contribution a source, summed with their signs, in the order of first mention. Its

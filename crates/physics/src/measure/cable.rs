@@ -50,7 +50,7 @@ pub struct WholeCable {
 }
 
 /// Below this probability of χ² no one factor holds at all frequencies by the measurements alone.
-/// Where a frequency differs beyond the doubt of the expectation too, a mean near one then says
+/// Where a frequency differs beyond the uncertainty of the expectation too, a mean near one then says
 /// nothing of the cable: too high here and too low there cancel in it (our choice).
 pub const NO_ONE_FACTOR: f64 = 1e-3;
 

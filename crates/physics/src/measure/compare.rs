@@ -1,13 +1,13 @@
 //! Measured against expected.
 
-/// What can be concluded.
+/// Conclusion of a comparison.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Verdict {
-    /// The difference is within the doubt.
+    /// The difference is within the uncertainty.
     Agrees,
-    /// The difference is beyond the doubt.
+    /// The difference exceeds the uncertainty.
     Differs,
-    /// The doubt is too large to say.
+    /// The uncertainty is too large for a conclusion.
     CannotTell,
 }
 
@@ -34,7 +34,7 @@ pub struct Comparison {
     pub en_measurement: f64,
     /// The conclusion, by [`verdict`].
     pub verdict: Verdict,
-    /// It agrees only because the expectation is loose: beyond the measurement's own doubt.
+    /// It agrees only because the expectation is loose: beyond the measurement's own uncertainty.
     pub beyond_measurement: bool,
     /// By what factor the measurement's uncertainty must shrink before the comparison can tell; 1
     /// when it can. None: no meter helps, the expectation is too loose (or the measurement has no
@@ -42,7 +42,7 @@ pub struct Comparison {
     pub meter_factor: Option<f64>,
 }
 
-/// The rule: a difference beyond its doubt `Differs`; otherwise, a doubt of more than half the
+/// The rule: a difference beyond its uncertainty `Differs`; otherwise, an uncertainty of more than half the
 /// expected loss makes it `CannotTell` (common practice), and the rest `Agrees`.
 #[must_use]
 pub fn verdict(difference_db: f64, expanded_db: f64, expected_db: f64) -> Verdict {
@@ -103,8 +103,8 @@ pub struct Grows {
     pub fixed_expanded_db: f64,
 }
 
-/// How many times as long the piece must be before a comparison with this measurement
-/// uncertainty can tell (its doubt half the expected loss or less); 1 when it already can. None:
+/// The factor by which the piece must be longer before a comparison with this measurement
+/// uncertainty has a conclusion (its uncertainty half the expected loss or less); 1 when it already has. None:
 /// no length helps.
 #[must_use]
 pub fn length_factor(measured_expanded_db: f64, expected: &Grows) -> Option<f64> {
@@ -120,7 +120,7 @@ pub fn length_factor(measured_expanded_db: f64, expected: &Grows) -> Option<f64>
     let root = if a == 0.0 {
         -c / b
     } else {
-        // for a < 0 this is the smaller root, where the loss overtakes the doubt
+        // for a < 0 this is the smaller root, where the loss overtakes the uncertainty
         let inside = b * b - 4.0 * a * c;
         if inside < 0.0 {
             return None;
@@ -130,8 +130,8 @@ pub fn length_factor(measured_expanded_db: f64, expected: &Grows) -> Option<f64>
     (root > 1.0 && root.is_finite()).then_some(root)
 }
 
-/// As [`length_factor`], where the measurement's own doubt changes with the piece: behind a longer
-/// one the meter stands lower on its scale. `measured_expanded_db` gives it for a piece so many
+/// As [`length_factor`], where the measurement's own uncertainty changes with the piece: after a longer
+/// one the meter reads lower on its scale. `measured_expanded_db` gives it for a piece so many
 /// times as long; looked for in steps of 1 %, up to a hundred times.
 #[must_use]
 pub fn length_factor_with(
@@ -139,37 +139,13 @@ pub fn length_factor_with(
     expected: &Grows,
 ) -> Option<f64> {
     let tells = |x: &f64| {
-        let doubt = libm::hypot(
+        let u = libm::hypot(
             measured_expanded_db(*x),
             libm::hypot(x * expected.cable_expanded_db, expected.fixed_expanded_db),
         );
-        doubt <= 0.5 * (x * expected.cable_db + expected.fixed_db)
+        u <= 0.5 * (x * expected.cable_db + expected.fixed_db)
     };
     core::iter::successors(Some(1.0), |x| Some(1.01 * x))
         .take_while(|x| *x <= 100.0)
         .find(tells)
-}
-
-/// Against a figure that is a maximum.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum OneSided {
-    /// At or below it, doubt included.
-    Within,
-    /// Above it beyond doubt.
-    Beyond,
-    /// The doubt reaches across.
-    CannotTell,
-}
-
-/// Measured loss against a maximum (decision rules of ISO 14253-1 and JCGM 106:2012, from
-/// memory): within when `x + U ≤ max`, beyond when `x − U > max`.
-#[must_use]
-pub fn against_maximum(measured: Value, maximum_db: f64) -> OneSided {
-    if measured.db + measured.expanded_db <= maximum_db {
-        OneSided::Within
-    } else if measured.db - measured.expanded_db > maximum_db {
-        OneSided::Beyond
-    } else {
-        OneSided::CannotTell
-    }
 }

@@ -29,7 +29,7 @@ pub struct FitPoint {
     pub u_db_per_m: f64,
 }
 
-/// What else a fit needs to know.
+/// Further parameters of a fit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FitRules {
     /// Temperature of the cable while measured, °C.
@@ -53,7 +53,7 @@ impl Default for FitRules {
 pub enum FitError {
     /// Fewer than two different frequencies.
     TooFew {
-        /// How many there are.
+        /// Their number.
         frequencies: usize,
         /// A frequency to measure at too, Hz (NaN without any point).
         add_hz: f64,
@@ -106,7 +106,7 @@ pub struct Outlier {
     pub bound: f64,
 }
 
-/// How to make a weak set better.
+/// Advice for improving a weak set of points.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Advice {
     /// A frequency to measure at too, Hz.
@@ -144,12 +144,12 @@ pub struct LossFit {
     pub residuals: Vec<f64>,
     /// The point that does not fit, if any.
     pub outlier: Option<Outlier>,
-    /// By what factor the doubts of the coefficients are widened, because the points scatter more
-    /// than their own doubt explains: √(χ²/dof) where p is below 0.05, 1 otherwise, as of a trend.
+    /// Factor that widens the uncertainties of the coefficients, because the points scatter more
+    /// than their own uncertainty explains: √(χ²/dof) where p is below 0.05, 1 otherwise, as of a trend.
     pub widened: f64,
     /// Condition number of the scaled normal matrix.
     pub condition: f64,
-    /// What would make the set good, if it is weak.
+    /// Advice, if the set is weak.
     pub advice: Option<Advice>,
     /// Relative standard uncertainty common to all points.
     pub shared: f64,
@@ -310,7 +310,7 @@ fn outlier(points: &[FitPoint], fit: &LossFit) -> Option<Outlier> {
 impl LossFit {
     /// Takes into account that some causes act on several of the points: `common` holds for each
     /// of them its signed contribution to every point, dB/m, a part of that point's own
-    /// uncertainty. The coefficients stay as they are; their doubt and correlation become those of
+    /// uncertainty. The coefficients stay as they are; their uncertainty and correlation become those of
     /// two linear combinations of correlated readings (GUM, JCGM 100:2008, 5.2.2). `points` are the
     /// ones the fit was made from.
     pub fn correlate(&mut self, points: &[FitPoint], common: &[Vec<f64>]) {
@@ -346,7 +346,7 @@ impl LossFit {
         }
     }
 
-    /// Attenuation at `f_hz` at the temperature of the measurement. Its doubt comes from the
+    /// Attenuation at `f_hz` at the temperature of the measurement. Its uncertainty comes from the
     /// covariance of the coefficients (GUM 5.2.2), then what all points share is added.
     #[must_use]
     pub fn predict(&self, f_hz: f64) -> Prediction {
@@ -402,7 +402,7 @@ impl Frequencies {
         self.high / self.low
     }
 
-    /// What spans a ratio of ten: downwards while that stays above 1 MHz, because the two-term
+    /// The frequency that completes a ratio of ten: downwards while that stays above 1 MHz, because the two-term
     /// law must not be carried on upwards; with the span there, the middle.
     fn to_add(&self) -> f64 {
         if self.ratio() >= GOOD_RATIO {

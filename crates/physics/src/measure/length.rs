@@ -3,7 +3,7 @@
 use super::compare::{Verdict, verdict};
 use crate::C0;
 
-/// A length with its doubt.
+/// A length with its uncertainty.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Length {
     /// m.
@@ -32,19 +32,8 @@ pub fn length_from_delay(
     length(one_way_s, u_s / one_way_s, velocity_factor, u_velocity)
 }
 
-/// Length from the delay of an echo (there and back) in s, as a reflectometer shows it.
-#[must_use]
-pub fn length_from_round_trip(
-    delay_s: f64,
-    u_s: f64,
-    velocity_factor: f64,
-    u_velocity: f64,
-) -> Length {
-    length(0.5 * delay_s, u_s / delay_s, velocity_factor, u_velocity)
-}
-
 /// Length from the slope of the phase of S11 of a line with an open or shorted end, degrees per
-/// Hz (the sign does not matter): `|slope|·c·VF/720`.
+/// Hz (the sign is ignored): `|slope|·c·VF/720`.
 #[must_use]
 pub fn length_from_phase_slope(
     deg_per_hz: f64,

@@ -3,7 +3,7 @@
 use super::stats::chi_square_survival;
 use crate::uncertainty::rectangular;
 
-/// What a power meter is good for, as standard uncertainties (k = 1). The builder methods take
+/// Accuracy of a power meter, as standard uncertainties (k = 1). The builder methods take
 /// the figures as data sheets give them.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Meter {
@@ -129,7 +129,7 @@ pub struct Level {
     pub watts: f64,
     /// When, in minutes (the mean).
     pub minutes: f64,
-    /// How many readings.
+    /// Number of readings.
     pub count: usize,
     /// Standard deviation of the readings in W; 0 for one.
     pub spread_w: f64,
@@ -176,7 +176,7 @@ impl Level {
         })
     }
 
-    /// Whether power and time are usable.
+    /// True if power and time are usable.
     pub(super) fn good(&self) -> bool {
         self.watts > 0.0 && self.watts.is_finite() && self.minutes.is_finite()
     }

@@ -1,4 +1,4 @@
-//! Measuring on the bench: readings of power meters turned into losses with their doubt, and what
+//! Measuring on the bench: readings of power meters turned into losses with their uncertainty, and what
 //! can be concluded from them.
 //!
 //! Rules of the GUM (JCGM 100:2008; section numbers from memory). Losses are positive dB. `u` is
@@ -36,23 +36,21 @@ pub use baseline::{Baseline, BaselineError, BaselineUse, Baselines, Drift, HALF_
 pub use budget::{Budget, Source, Term};
 pub use cable::{NO_ONE_FACTOR, Point, WholeCable, whole_cable};
 pub use compare::{
-    Comparison, Grows, OneSided, Value, Verdict, against_maximum, compare, compare_with,
-    length_factor, length_factor_with, verdict,
+    Comparison, Grows, Value, Verdict, compare, compare_with, length_factor, length_factor_with,
+    verdict,
 };
 pub use fit::{Advice, Clamped, FitError, FitPoint, FitRules, LossFit, Outlier, Prediction, fit};
 pub use length::{
     Length, Slope, Tape, against_tape, length_from_delay, length_from_phase_slope,
-    length_from_round_trip, length_from_spacing, phase_slope,
+    length_from_spacing, phase_slope,
 };
 pub use meter::{Level, Meter};
-pub use one_port::{
-    OnePort, OpenShort, directivity_limits, directivity_u, impedance, one_port, open_short,
-};
+pub use one_port::{OnePort, OpenShort, directivity_u, impedance, one_port, open_short};
 pub use per_length::{PerLength, per_length};
 pub use ranking::{Ranked, cannot_be_told_apart, ranking};
 pub use stats::{chi_square_survival, normal_quantile, student_two_sided};
 pub use substitution::{
     Adapter, Around, Ends, Loss, MeasureError, Single, mean_loss, substitution, two_meters,
 };
-pub use swr::{SwrReading, swr, swr_at_load};
+pub use swr::{SwrReading, swr};
 pub use trend::{Direction, Trend, TrendPoint, trend};

@@ -34,21 +34,6 @@ pub fn one_port(open_return_loss_db: f64, short_return_loss_db: f64) -> OnePort 
     }
 }
 
-/// Limits of the error of a one-way loss taken from a return loss, by the directivity of the
-/// instrument (both dB): how much too high the loss may read, and how much too low (both ≥ 0).
-/// The first is infinite once directivity is no better than the return loss.
-#[must_use]
-pub fn directivity_limits(return_loss_db: f64, directivity_db: f64) -> (f64, f64) {
-    // relative size of the vector that adds to the reflection
-    let part = relative(return_loss_db, directivity_db);
-    let high = if part < 1.0 {
-        -10.0 * libm::log10(1.0 - part)
-    } else {
-        f64::INFINITY
-    };
-    (high, 10.0 * libm::log10(1.0 + part))
-}
-
 /// Standard uncertainty in dB of a one-way loss by directivity, its phase not known (U-shaped).
 #[must_use]
 pub fn directivity_u(return_loss_db: f64, directivity_db: f64) -> f64 {

@@ -18,7 +18,7 @@ pub struct PerLength {
     pub trusted: bool,
 }
 
-/// Loss per length of a piece: connectors are taken off, the doubt of the length comes in (GUM
+/// Loss per length of a piece: connectors are subtracted, the uncertainty of the length is included (GUM
 /// 5.1.2). All uncertainties standard. None without a positive length.
 #[must_use]
 pub fn per_length(

@@ -1,17 +1,17 @@
-//! Order of values with their doubt.
+//! Order of values with their uncertainty.
 
 /// A place in a ranking.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Ranked {
     /// Index of the item as given.
     pub item: usize,
-    /// Items of one group follow each other without a step that is beyond doubt.
+    /// Items of one group follow each other without a step beyond its uncertainty.
     pub group: usize,
-    /// The step to the next item is beyond doubt (true for the last).
+    /// The step to the next item exceeds its uncertainty (true for the last).
     pub clear_of_next: bool,
 }
 
-/// Whether two values (value, expanded uncertainty) differ by no more than the expanded
+/// True if two values (value, expanded uncertainty) differ by no more than the expanded
 /// uncertainty of their difference.
 #[must_use]
 pub fn cannot_be_told_apart(a: (f64, f64), b: (f64, f64)) -> bool {
@@ -19,8 +19,8 @@ pub fn cannot_be_told_apart(a: (f64, f64), b: (f64, f64)) -> bool {
 }
 
 /// Values (value, expanded uncertainty) in ascending order, with the neighbours that cannot be
-/// told apart in one group. What is no number comes last, on its own. First and last of a long
-/// group may well differ beyond doubt: ask [`cannot_be_told_apart`].
+/// distinguished in one group. NaN comes last, on its own. First and last of a long
+/// group may well differ beyond their uncertainty: use [`cannot_be_told_apart`].
 #[must_use]
 pub fn ranking(items: &[(f64, f64)]) -> Vec<Ranked> {
     let mut order: Vec<usize> = (0..items.len()).collect();

@@ -40,7 +40,7 @@ pub struct Ends {
     pub source: f64,
     /// |Γ| of the load with its meter.
     pub load: f64,
-    /// What the baseline was read through.
+    /// The parts in circuit when the baseline was read.
     pub through: Inserted,
     /// The piece.
     pub piece: Inserted,
@@ -92,7 +92,7 @@ pub struct Adapter {
     pub came: bool,
 }
 
-/// What besides meters makes a loss uncertain.
+/// Causes of uncertainty other than meters.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Around<'a> {
     /// Reflections; None leaves mismatch out.
@@ -108,7 +108,7 @@ pub struct Around<'a> {
 pub struct Loss {
     /// Loss, dB.
     pub db: f64,
-    /// What would come out without the correction: the first baseline as it was, or two meters
+    /// The result without the correction: the first baseline as it was, or two meters
     /// not equalised, dB.
     pub naive_db: f64,
     /// Power that comes through, percent.
@@ -182,15 +182,6 @@ impl Loss {
             db: self.db,
             expanded_db,
         }
-    }
-
-    /// Least and most percent of the power that come through.
-    #[must_use]
-    pub fn through_bounds(&self) -> (f64, f64) {
-        (
-            100.0 * from_db(-self.high_db),
-            100.0 * from_db(-self.low_db),
-        )
     }
 }
 
@@ -296,7 +287,7 @@ pub fn mean_loss(found: &[Single], budget: &mut Budget) -> Option<Loss> {
     budget.clear();
     let first = found.first()?;
     if let [only] = found {
-        budget.extend_scaled(&only.budget, 1.0);
+        budget.clone_from(&only.budget);
         return Some(only.loss);
     }
     let of = |way: bool| found.iter().filter(move |x| x.swapped == way);

@@ -1,8 +1,7 @@
 //! Standing-wave ratio from forward and reflected power.
 
 use super::meter::Meter;
-use crate::mismatch::{gamma_from_swr, return_loss, swr_from_gamma};
-use downlead_quantity::from_db;
+use crate::mismatch::{return_loss, swr_from_gamma};
 
 /// A standing-wave ratio with its intervals.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -62,28 +61,6 @@ pub fn swr(
         return_loss_db: return_loss(reflection),
         reflection,
     })
-}
-
-/// Standing-wave ratio at the far end of a matched line of `loss_db` ± `expanded_db`, from one read
-/// at its near end: the ratio, and the limits with both doubts at their worst. Infinite where more
-/// would have come back than went in.
-///
-/// `|Γ_L| = |Γ_in|·10^(A/10)`: both ways through the line.
-#[must_use]
-pub fn swr_at_load(reading: &SwrReading, loss_db: f64, expanded_db: f64) -> (f64, f64, f64) {
-    let behind = |swr: f64, db: f64| {
-        let gamma = if swr.is_finite() {
-            gamma_from_swr(swr) * from_db(db)
-        } else {
-            1.0
-        };
-        swr_from_gamma(gamma)
-    };
-    (
-        behind(reading.swr, loss_db),
-        behind(reading.low, (loss_db - expanded_db).max(0.0)),
-        behind(reading.high, loss_db + expanded_db),
-    )
 }
 
 /// Standing-wave ratio of reflected over forward power.

@@ -4,7 +4,7 @@ use super::stats::chi_square_survival;
 use crate::uncertainty::coverage_factor;
 
 const DAYS_PER_YEAR: f64 = 365.25;
-/// Scatter less likely than this is more than the stated doubt explains.
+/// Scatter less likely than this is more than the stated uncertainty explains.
 pub(super) const UNLIKELY: f64 = 0.05;
 
 /// A value at a date.
@@ -21,11 +21,11 @@ pub struct TrendPoint {
 /// Which way the values go.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Direction {
-    /// Up, beyond doubt.
+    /// Up, beyond the uncertainty.
     Rising,
-    /// Down, beyond doubt.
+    /// Down, beyond the uncertainty.
     Falling,
-    /// Neither is beyond doubt.
+    /// Neither exceeds the uncertainty.
     NotBeyondDoubt,
 }
 
@@ -50,10 +50,10 @@ pub struct Trend {
     pub dof: usize,
     /// Probability of a larger χ²; NaN for two points.
     pub p: f64,
-    /// The values scatter more than their doubt explains (χ² test, 5 %): uncertainties are
+    /// The values scatter more than their uncertainty explains (χ² test, 5 %): uncertainties are
     /// widened by `√(χ²/dof)` and `k` is Student's.
     pub widened: bool,
-    /// Whether the slope exceeds its expanded uncertainty.
+    /// True if the slope exceeds its expanded uncertainty.
     pub direction: Direction,
 }
 

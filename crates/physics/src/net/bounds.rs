@@ -1,4 +1,4 @@
-//! What no phase can exceed: the range over open phases, and the floor of the loss.
+//! Bounds over all phases: the range of an output over unknown phases, and the least loss.
 
 use super::complex::C;
 use super::element::{El, NEPER_OF_POWER};
@@ -227,7 +227,7 @@ impl Network {
     }
 
     /// A loss that nothing passive falls below, dB, at the nominal figures: no part delivers more
-    /// than its maximum available share, whatever stands around it. Of branches the best counts.
+    /// than its maximum available share, whatever surrounds it. Of branches the best counts.
     #[must_use]
     pub fn floor(&self) -> f64 {
         floor_of(&self.feed, self.hz, &|p, cx, els, angle| {
@@ -343,7 +343,7 @@ fn has_tuner(s: &Stretch) -> bool {
 }
 
 /// Turns phase `p` within ±`w` to where the level is least (first half of the lanes) and greatest
-/// (second half): four points over the window and where it stands, then closer about the best.
+/// (second half): four points over the window and its present value, then closer about the best.
 fn searched(
     x: &mut [[f64; WIDTH]],
     p: usize,
@@ -621,7 +621,7 @@ fn floor_slopes<const N: usize>(s: &Stretch, hz: f64, base: usize) -> [f64; N] {
     sum
 }
 
-/// What the maximum available power ratio of elements in cascade follows from.
+/// The terms of the maximum available power ratio of elements in cascade.
 struct Most<T> {
     /// |S21|².
     s21: T,

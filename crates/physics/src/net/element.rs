@@ -2,6 +2,7 @@
 
 use super::complex::C;
 use super::input::{Reader, Spread};
+pub use super::scalar::NEPER_OF_POWER;
 use super::scalar::Real;
 
 /// An elementary network.
@@ -29,7 +30,7 @@ pub enum El<T> {
         /// Phasor of one way; 1 where no fields are added.
         way: C<T>,
     },
-    /// Takes up what is reflected: what lies after it gets `power` of what comes, whatever it
+    /// Absorbs reflections: the parts after it get `power` of the incident power, whatever it
     /// reflects.
     Tuner {
         /// Power ratio.
@@ -113,9 +114,6 @@ impl<T: Real> El<T> {
         }
     }
 }
-
-/// ln(10)/10: nepers of power per dB.
-pub const NEPER_OF_POWER: f64 = core::f64::consts::LN_10 / 10.0;
 
 /// Power ratio of a loss in dB.
 #[inline(always)]

@@ -36,7 +36,7 @@ const CHECKED: usize = 32;
 /// one-sided level of every interval and verdict.
 pub const TAIL: f64 = 0.022_750_131_948_179_21;
 
-/// What an output is.
+/// The quantity of an output.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Quantity {
     /// EIRP, dB over 1 W.
@@ -75,7 +75,7 @@ pub struct Output {
 }
 
 impl Output {
-    /// Probability that it lies above `limit`.
+    /// Probability that it exceeds `limit`.
     #[must_use]
     pub fn above(&self, limit: f64) -> f64 {
         let (mean, u) = self.linear;
@@ -129,14 +129,14 @@ pub struct Evaluation {
     radiates: bool,
     /// Number of nodes.
     pub nodes: usize,
-    /// What is known of each phase.
+    /// Knowledge of each phase.
     pub phases: Vec<Phase>,
 }
 
-/// What is known of one phase.
+/// Knowledge of one phase.
 #[derive(Clone, Debug)]
 pub struct Phase {
-    /// Whether anything is.
+    /// True if the phase is not uniformly distributed.
     pub spread: Spread,
     /// Sine of half of the largest angle of a phase that passivity limits.
     lean: f64,
@@ -148,7 +148,7 @@ pub struct Phase {
     across: f64,
     /// Variance of the angle, rad².
     variance: f64,
-    /// How far its causes can turn it together, rad.
+    /// Largest turn of the phase by all its causes together, rad.
     reach: f64,
 }
 
@@ -173,7 +173,7 @@ impl Phase {
         }
     }
 
-    /// How far the round trip's angle may turn with all its causes at the ends of their ±, rad;
+    /// Largest turn of the round trip's angle with all its causes at the ends of their ±, rad;
     /// infinite where nothing is known of it.
     #[must_use]
     pub fn reach(&self) -> f64 {
@@ -183,7 +183,7 @@ impl Phase {
         }
     }
 
-    /// Whether passivity limits its angle to less than a turn.
+    /// True if passivity limits its angle to less than a turn.
     #[must_use]
     pub fn leans_in_part(&self) -> bool {
         self.lean > 0.0 && self.lean < 1.0
@@ -351,7 +351,7 @@ fn radiated<T: Real>(s: &Solved<T>, fields: Fields) -> Option<T> {
         return Some(first_level);
     }
     if fields == Fields::Apart {
-        // whichever is the strongest, in each sample anew
+        // the strongest of each sample
         let mut most = first_level;
         for e in s.ends.iter().filter(|e| e.gain.is_some()) {
             most = most.larger(level(e)?);
@@ -452,7 +452,7 @@ impl Network {
         (out[0], out[1])
     }
 
-    /// What share of the field each end contributes at the stated values, in the order of ends;
+    /// Share of the field that each end contributes at the stated values, in the order of ends;
     /// where antennas radiate apart, all of it is the strongest's. Of what radiates nothing all
     /// ends count alike.
     #[must_use]
@@ -780,7 +780,7 @@ impl Evaluation {
             .map(|d| libm::hypot(d[0], d[1]))
     }
 
-    /// What the derivatives predict at a point: linear in the causes and in the phasors.
+    /// Prediction of the derivatives at a point: linear in the causes and in the phasors.
     fn predict(
         &self,
         inputs: &Inputs,

@@ -30,7 +30,7 @@ impl Shape {
         }
     }
 
-    /// How many standard deviations the distribution reaches: √3, or 2 of a normal one.
+    /// Reach of the distribution in standard deviations: √3, or 2 of a normal one.
     #[must_use]
     pub fn reach(self) -> f64 {
         match self {
@@ -51,9 +51,9 @@ pub struct Input {
     low: f64,
     high: f64,
     cause: u32,
-    /// Whether it is a return loss in dB where an SWR is asked for.
+    /// True for a return loss in dB in the place of an SWR.
     return_loss: bool,
-    /// What it is, for derivations.
+    /// Its name, for derivations.
     pub(super) name: &'static str,
     /// Key of its source in the table of its maker.
     pub(super) source: u32,
@@ -75,13 +75,13 @@ impl Input {
         }
     }
 
-    /// Its nominal value: for what is shown beside the result, never for the result.
+    /// Its nominal value: for display next to the result, never for the result.
     #[must_use]
     pub const fn nominal(&self) -> f64 {
         self.value
     }
 
-    /// Whether an uncertainty belongs to it.
+    /// True if an uncertainty belongs to it.
     #[must_use]
     pub fn is_uncertain(&self) -> bool {
         self.u != 0.0
@@ -109,14 +109,14 @@ impl Input {
         self
     }
 
-    /// The same as a return loss in dB that stands where an SWR may.
+    /// The same as a return loss in dB in the place of an SWR.
     #[must_use]
     pub const fn of_return_loss(mut self) -> Self {
         self.return_loss = true;
         self
     }
 
-    /// Whether it is a return loss in dB.
+    /// True if it is a return loss in dB.
     #[must_use]
     pub const fn is_return_loss(&self) -> bool {
         self.return_loss
@@ -133,7 +133,7 @@ impl Input {
 #[derive(Clone, Debug, Default)]
 pub struct Inputs {
     shapes: Vec<Shape>,
-    /// Whether each phase is sampled by itself; one that follows from figures is not.
+    /// True if each phase is sampled by itself; one that follows from figures is not.
     phases: Vec<bool>,
 }
 
@@ -192,7 +192,7 @@ impl Inputs {
         &self.shapes
     }
 
-    /// Whether a phase is drawn by itself; one that follows from figures is not.
+    /// True if a phase is drawn by itself; one that follows from figures is not.
     pub(super) fn is_free(&self, phase: usize) -> bool {
         self.phases.get(phase).copied().unwrap_or(false)
     }
@@ -210,7 +210,7 @@ impl Inputs {
     }
 }
 
-/// What is known of a phase besides what its angle says.
+/// Knowledge of a phase other than its angle.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Spread {
     /// As far as the figures tell from which its angle follows.
@@ -219,13 +219,13 @@ pub enum Spread {
     Free,
 }
 
-/// How inputs become scalars.
+/// Turns inputs into scalars.
 pub trait Reader {
     /// The scalar.
     type T: Real;
     /// The number of an input, with all that its uncertainty does to it.
     fn get(&self, i: &Input) -> Self::T;
-    /// What the round trip's phasor e^(−jθ), θ = `round`, is to be multiplied by: 1 where its
+    /// Factor of the round trip's phasor e^(−jθ), θ = `round`: 1 where its
     /// phase is as computed, a phasor of any angle where it is free, and in between its mean and
     /// fluctuation.
     fn coherence(&self, phase: u32, round: Self::T, spread: Spread) -> C<Self::T>;

@@ -40,13 +40,13 @@ pub struct Network {
     pub inputs: Inputs,
     /// Parts and ends, from the source on.
     pub feed: Stretch,
-    /// Whether the phases of the waves at the antennas matter (fields of several antennas add).
+    /// True if the phases of the waves at the antennas are needed (fields of several antennas add).
     pub phased: bool,
     /// Which fields add.
     pub fields: Fields,
 }
 
-/// How the fields of several antennas add.
+/// Rule by which the fields of several antennas add.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Fields {
     /// In the main beam, each with the phase its feed gives it.

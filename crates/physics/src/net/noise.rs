@@ -9,21 +9,21 @@ use crate::noise::T0_K;
 /// One stage from the antenna on.
 #[derive(Clone, Debug)]
 pub struct Stage {
-    /// What it loses, or gains.
+    /// Its loss or gain.
     pub part: Part,
     /// Noise figure of an active part, dB; none of a passive one, whose loss at its temperature
     /// makes the noise.
     pub figure: Option<Input>,
     /// Temperature of a passive part, °C.
     pub celsius: Input,
-    /// What reflections at its place cost beyond its loss, dB (negative where they help).
+    /// Loss by reflections at its place beyond its own loss, dB (negative for a gain).
     pub reflected_db: f64,
 }
 
 /// A receiving chain.
 #[derive(Clone, Debug)]
 pub struct Receiving {
-    /// What reflections cost at the antenna, dB: signal and noise of the antenna alike, so it makes
+    /// Loss by reflections at the antenna, dB: signal and noise of the antenna alike, so it makes
     /// no noise of its own.
     pub reflected_db: f64,
     /// Stages in the order the signal passes.

@@ -1,4 +1,4 @@
-//! What each part is: one function from its stated inputs to elementary networks.
+//! The parts: for each one function from its stated inputs to elementary networks.
 //!
 //! No part knows of its neighbours, of uncertainty or of text. Steps named here are what a
 //! derivation shows.
@@ -15,12 +15,12 @@ use super::scalar::Real;
 use super::solve::Tail;
 use crate::{C0, COPPER_TEMPCO, DB_PER_NEPER, ETA0, MU0};
 
-/// What a part is built for.
+/// The conditions under which a part is built.
 #[derive(Clone, Copy, Debug)]
 pub struct Context {
     /// Frequency, Hz.
     pub hz: f64,
-    /// Whether phases of one way are wanted (fields of several antennas add).
+    /// True if phases of one way are needed (fields of several antennas add).
     pub phased: bool,
 }
 
@@ -90,7 +90,7 @@ pub enum Length {
     Metres(Input),
     /// Wavelengths in the line at `at_hz`: cut once, whatever the frequency.
     Waves {
-        /// How many.
+        /// Their number.
         count: Input,
         /// Frequency it was cut for, Hz.
         at_hz: f64,
@@ -116,7 +116,7 @@ pub struct Line {
     pub length: Length,
     /// Loss added by age or water, dB.
     pub added: Option<Input>,
-    /// Whether anything is known of its electrical length.
+    /// True if its electrical length is known, at least roughly.
     pub spread: Spread,
     /// Its phase.
     pub phase: u32,
@@ -124,18 +124,18 @@ pub struct Line {
     pub swr: Option<(Input, u32)>,
 }
 
-/// What a device loses.
+/// Loss of a device.
 #[derive(Clone, Debug)]
 pub enum Loss {
     /// Stated, dB.
     Stated(Input),
-    /// What a coupler of this coupling (dB) leaves in its main line.
+    /// Coupling of a coupler, dB: the loss is that of its main line.
     Coupling(Input),
     /// To one arm of a divider of so many, the others ending matched.
     Arm(Box<Junction>, u32),
 }
 
-/// Where the loss of a balun lies: 0 in series with the line, 1 across it.
+/// Place of a balun's loss: 0 in series with the line, 1 across it.
 pub type Sits = Input;
 
 /// A part between source and end.
@@ -156,11 +156,11 @@ pub enum Part {
     /// Mated pairs: loss of each (`k √(f/GHz)` or constant), impedance bump (ohm, electrical
     /// length in m), stated SWR; a phase between pairs.
     Pairs {
-        /// How many.
+        /// Their number.
         count: u32,
         /// Loss of one: dB, or dB/√GHz.
         loss: Input,
-        /// Whether the loss goes with the root of frequency.
+        /// True if the loss is proportional to the square root of frequency.
         root: bool,
         /// Bump.
         bump: Option<(Input, Input)>,
@@ -177,7 +177,7 @@ pub enum Part {
         backward: Option<Input>,
         /// SWR.
         swr: Option<Input>,
-        /// Whether it lies the other way round.
+        /// True if it is reversed.
         turned: bool,
         /// Two phases.
         phase: u32,
@@ -189,9 +189,9 @@ pub enum Part {
         loss: Input,
         /// Ratio.
         ratio: Input,
-        /// Where the loss lies.
+        /// Place of the loss.
         sits: Sits,
-        /// Whether it is passed from the side away from the source, as on receive.
+        /// True if it is passed from the side away from the source, as on receive.
         turned: bool,
         /// A phase.
         phase: u32,
@@ -205,7 +205,7 @@ pub enum Part {
     Measured {
         /// S11, S12, S21, S22 in 50 ohm.
         s: [Complex64; 4],
-        /// Whether the phases mean something.
+        /// True if the phases are known.
         phase_known: bool,
         /// Error of the file's losses, dB (nominally 0).
         error: Input,
@@ -219,7 +219,7 @@ pub enum Part {
     Source(Load),
 }
 
-/// What a reflection is known by.
+/// The stated form of a reflection.
 #[derive(Clone, Debug)]
 pub enum Load {
     /// None.
@@ -242,7 +242,7 @@ pub enum Load {
     Gamma {
         /// In 50 ohm.
         gamma: Complex64,
-        /// Whether its angle means something.
+        /// True if its angle is known.
         phase_known: bool,
         /// A phase.
         phase: u32,
@@ -256,11 +256,11 @@ pub struct Gain {
     pub dbi: Input,
     /// Efficiency still to be taken off, 0 to 1.
     pub efficiency: Option<Input>,
-    /// Whether it counts the mismatch.
+    /// True if it includes the mismatch.
     pub realized: bool,
 }
 
-/// What branches hang on.
+/// A junction of branches.
 #[derive(Clone, Debug)]
 pub enum Junction {
     /// Matched at all ports, arms isolated from each other: what comes back unlike ends in its
@@ -280,7 +280,7 @@ pub enum Junction {
     },
 }
 
-/// What a stretch ends in.
+/// The end of a stretch.
 #[derive(Clone, Debug)]
 pub enum End {
     /// A load or antenna.
@@ -534,7 +534,6 @@ pub fn phases_of_pairs(count: u32, bump: bool, swr: bool) -> u32 {
 
 impl Part {
     /// Appends the part's elementary networks.
-    #[allow(clippy::too_many_lines, reason = "one arm a part")]
     pub fn build<R: Reader>(&self, cx: &Context, r: &R, out: &mut Vec<El<R::T>>) {
         let of = R::T::of;
         let one = of(1.0);
@@ -555,152 +554,13 @@ impl Part {
                     }
                 }
             }
-            Part::Pairs {
-                count,
-                loss: k,
-                root,
-                bump,
-                swr,
-                phase,
-            } => {
-                let one_pair = if *root {
-                    (r.get(k) * R::T::named("f in GHz", cx.hz * 1e-9).sqrt())
-                        .step("heat loss of a pair, dB")
-                } else {
-                    r.get(k).step("heat loss of a pair, dB")
-                };
-                if let Some(s) = swr {
-                    let g = reflection(r, s);
-                    // what a reflecting pair passes is its loss, never more than is left
-                    let t = share(one_pair) * (one - g * g);
-                    for i in 0..*count {
-                        reflecting(r, g, t, *phase + 3 * i, out);
-                    }
-                    return;
-                }
-                let Some((z, l)) = bump else {
-                    out.push(loss(one_pair * of(f64::from(*count))));
-                    return;
-                };
-                let z = r.get(z);
-                let g = C::real(((z - of(R0)) / (z + of(R0))).step("step of impedance"));
-                let turn = R::T::named("2π f/c, rad/m", core::f64::consts::TAU * cx.hz / C0);
-                let way = turn * r.get(l);
-                let round = (of(2.0) * way).step("phase there and back, rad");
-                let turn = C::turn(one, -round);
-                for i in 0..*count {
-                    // several pairs lie at unknown distances from each other
-                    if i > 0 {
-                        out.push(free(r, *phase + i - 1));
-                    }
-                    out.extend([
-                        into_impedance(g),
-                        El::Shift {
-                            power: one,
-                            round: turn,
-                            coherence: one,
-                            way: if cx.phased {
-                                C::turn(one, -way)
-                            } else {
-                                C::one()
-                            },
-                        },
-                        out_of_impedance(g),
-                        loss(one_pair),
-                    ]);
-                }
-            }
-            Part::OneWay {
-                forward,
-                backward,
-                swr,
-                turned,
-                phase,
-            } => {
-                let f = share(r.get(forward).step("loss forward, dB")).sqrt();
-                let b = backward
-                    .as_ref()
-                    .map_or(of(0.0), |b| share(r.get(b).step("isolation, dB")).sqrt());
-                let g = swr.as_ref().map_or(of(0.0), |s| reflection(r, s));
-                let (f, b) = if *turned { (b, f) } else { (f, b) };
-                if swr.is_none() && backward.is_none() && !*turned {
-                    out.push(two(of(0.0), of(0.0), f, C::zero()));
-                } else {
-                    out.extend([
-                        free(r, *phase),
-                        two(g, b, f, C::real(-g)),
-                        free(r, *phase + 1),
-                    ]);
-                }
-            }
-            Part::Balun {
-                loss,
-                ratio,
-                sits,
-                turned,
-                phase,
-            } => {
-                let db = r.get(loss).step("loss, dB");
-                let across = r.get(sits);
-                // normalised to 50 ohm: 20 log10(1 + r/2) is the loss of a series resistor r, and
-                // of a conductance across the line
-                let lumped = |db: R::T| {
-                    let grow = (db * of(0.5 * NEPER_OF_POWER)).exp_e();
-                    of(2.0) * (grow - one)
-                };
-                let in_series =
-                    lumped(db * (one - across)).step("resistance in series, over 50 ohm");
-                let in_parallel = lumped(db * across).step("conductance across, times 50 ohm");
-                let two_of = |s11: R::T, s21: R::T| two(s11, s21, s21, C::real(s11));
-                let d = of(2.0) + in_series;
-                let e = of(2.0) + in_parallel;
-                let n = r.get(ratio);
-                let g = ((one - n) / (one + n)).step("reflection of the ratio");
-                let t = (one - g * g).sqrt();
-                let shunt = two_of(-(in_parallel / e), of(2.0) / e);
-                let series = two_of(in_series / d, of(2.0) / d);
-                if *turned {
-                    out.extend([two(-g, t, t, C::real(g)), series, shunt, free(r, *phase)]);
-                } else {
-                    out.extend([free(r, *phase), shunt, series, two(g, t, t, C::real(-g))]);
-                }
-            }
+            Part::Pairs { .. } => self.pairs(cx, r, out),
+            Part::OneWay { .. } => self.one_way(r, out),
+            Part::Balun { .. } => self.balun(r, out),
             Part::Tuner { loss } => out.push(El::Tuner {
                 power: share(r.get(loss).step("loss, dB")),
             }),
-            Part::Measured {
-                s,
-                phase_known,
-                error,
-                phase,
-            } => {
-                let f = share(r.get(error)).sqrt();
-                let [s11, s12, s21, s22] = *s;
-                if *phase_known {
-                    out.push(El::Two {
-                        s11: C::of(s11),
-                        back: C::of(s12 * s21).scale(f * f),
-                        s21: C::of(s21).scale(f),
-                        s22: C::of(s22),
-                    });
-                    return;
-                }
-                let size = |z: Complex64| libm::hypot(z.re, z.im);
-                let (a, b) = (size(s11), size(s22));
-                let (g, t) = (of(libm::sqrt(a * b)), of(size(s12) * size(s21)));
-                let inner = lean(r, *phase + 2, g, t);
-                let ratio = if a * b > 0.0 { libm::sqrt(b / a) } else { 0.0 };
-                let s22 = if ratio > 0.0 {
-                    inner.scale(of(ratio))
-                } else {
-                    C::real(of(-b))
-                };
-                out.extend([
-                    free(r, *phase),
-                    two(of(a), of(size(s12)) * f, of(size(s21)) * f, s22),
-                    free(r, *phase + 1),
-                ]);
-            }
+            Part::Measured { .. } => self.measured(r, out),
             Part::Several(parts) => parts.iter().for_each(|p| p.build(cx, r, out)),
             Part::Source(load) => {
                 let (g, phase) = load.reflection(r);
@@ -717,6 +577,178 @@ impl Part {
                 }
             }
         }
+    }
+
+    /// Mated pairs of connectors.
+    fn pairs<R: Reader>(&self, cx: &Context, r: &R, out: &mut Vec<El<R::T>>) {
+        let Part::Pairs {
+            count,
+            loss: k,
+            root,
+            bump,
+            swr,
+            phase,
+        } = self
+        else {
+            return;
+        };
+        let of = R::T::of;
+        let one = R::T::of(1.0);
+        let one_pair = if *root {
+            (r.get(k) * R::T::named("f in GHz", cx.hz * 1e-9).sqrt())
+                .step("heat loss of a pair, dB")
+        } else {
+            r.get(k).step("heat loss of a pair, dB")
+        };
+        if let Some(s) = swr {
+            let g = reflection(r, s);
+            // what a reflecting pair passes is its loss, never more than is left
+            let t = share(one_pair) * (one - g * g);
+            for i in 0..*count {
+                reflecting(r, g, t, *phase + 3 * i, out);
+            }
+            return;
+        }
+        let Some((z, l)) = bump else {
+            out.push(loss(one_pair * of(f64::from(*count))));
+            return;
+        };
+        let z = r.get(z);
+        let g = C::real(((z - of(R0)) / (z + of(R0))).step("step of impedance"));
+        let turn = R::T::named("2π f/c, rad/m", core::f64::consts::TAU * cx.hz / C0);
+        let way = turn * r.get(l);
+        let round = (of(2.0) * way).step("phase there and back, rad");
+        let turn = C::turn(one, -round);
+        for i in 0..*count {
+            // several pairs are at unknown distances from each other
+            if i > 0 {
+                out.push(free(r, *phase + i - 1));
+            }
+            out.extend([
+                into_impedance(g),
+                El::Shift {
+                    power: one,
+                    round: turn,
+                    coherence: one,
+                    way: if cx.phased {
+                        C::turn(one, -way)
+                    } else {
+                        C::one()
+                    },
+                },
+                out_of_impedance(g),
+                loss(one_pair),
+            ]);
+        }
+    }
+
+    /// An isolator, a circulator or an amplifier.
+    fn one_way<R: Reader>(&self, r: &R, out: &mut Vec<El<R::T>>) {
+        let Part::OneWay {
+            forward,
+            backward,
+            swr,
+            turned,
+            phase,
+        } = self
+        else {
+            return;
+        };
+        let of = R::T::of;
+        let f = share(r.get(forward).step("loss forward, dB")).sqrt();
+        let b = backward
+            .as_ref()
+            .map_or(of(0.0), |b| share(r.get(b).step("isolation, dB")).sqrt());
+        let g = swr.as_ref().map_or(of(0.0), |s| reflection(r, s));
+        let (f, b) = if *turned { (b, f) } else { (f, b) };
+        if swr.is_none() && backward.is_none() && !*turned {
+            out.push(two(of(0.0), of(0.0), f, C::zero()));
+        } else {
+            out.extend([
+                free(r, *phase),
+                two(g, b, f, C::real(-g)),
+                free(r, *phase + 1),
+            ]);
+        }
+    }
+
+    /// A balun.
+    fn balun<R: Reader>(&self, r: &R, out: &mut Vec<El<R::T>>) {
+        let Part::Balun {
+            loss,
+            ratio,
+            sits,
+            turned,
+            phase,
+        } = self
+        else {
+            return;
+        };
+        let of = R::T::of;
+        let one = R::T::of(1.0);
+        let db = r.get(loss).step("loss, dB");
+        let across = r.get(sits);
+        // normalised to 50 ohm: 20 log10(1 + r/2) is the loss of a series resistor r, and
+        // of a conductance across the line
+        let lumped = |db: R::T| {
+            let grow = (db * of(0.5 * NEPER_OF_POWER)).exp_e();
+            of(2.0) * (grow - one)
+        };
+        let in_series = lumped(db * (one - across)).step("resistance in series, over 50 ohm");
+        let in_parallel = lumped(db * across).step("conductance across, times 50 ohm");
+        let two_of = |s11: R::T, s21: R::T| two(s11, s21, s21, C::real(s11));
+        let d = of(2.0) + in_series;
+        let e = of(2.0) + in_parallel;
+        let n = r.get(ratio);
+        let g = ((one - n) / (one + n)).step("reflection of the ratio");
+        let t = (one - g * g).sqrt();
+        let shunt = two_of(-(in_parallel / e), of(2.0) / e);
+        let series = two_of(in_series / d, of(2.0) / d);
+        if *turned {
+            out.extend([two(-g, t, t, C::real(g)), series, shunt, free(r, *phase)]);
+        } else {
+            out.extend([free(r, *phase), shunt, series, two(g, t, t, C::real(-g))]);
+        }
+    }
+
+    /// A two-port of a file.
+    fn measured<R: Reader>(&self, r: &R, out: &mut Vec<El<R::T>>) {
+        let Part::Measured {
+            s,
+            phase_known,
+            error,
+            phase,
+        } = self
+        else {
+            return;
+        };
+        let of = R::T::of;
+        let f = share(r.get(error)).sqrt();
+        let [s11, s12, s21, s22] = *s;
+        if *phase_known {
+            out.push(El::Two {
+                s11: C::of(s11),
+                back: C::of(s12 * s21).scale(f * f),
+                s21: C::of(s21).scale(f),
+                s22: C::of(s22),
+            });
+            return;
+        }
+        let size = |z: Complex64| libm::hypot(z.re, z.im);
+        let (a, b) = (size(s11), size(s22));
+        let (g, t) = (of(libm::sqrt(a * b)), of(size(s12) * size(s21)));
+        let inner = lean(r, *phase + 2, g, t);
+        let ratio = if a * b > 0.0 { libm::sqrt(b / a) } else { 0.0 };
+        let s22 = if ratio > 0.0 {
+            inner.scale(of(ratio))
+        } else {
+            C::real(of(-b))
+        };
+        out.extend([
+            free(r, *phase),
+            two(of(a), of(size(s12)) * f, of(size(s21)) * f, s22),
+            free(r, *phase + 1),
+        ]);
     }
 
     /// Loss between matched ends, dB: of a line that between ends of its own impedance.

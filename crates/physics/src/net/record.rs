@@ -71,7 +71,7 @@ impl Rec {
         }
         Rec::push(v, Made::Binary(op, self.id, o.id))
     }
-    /// Whether it is this constant, which changes nothing and so is not shown.
+    /// True if it is this constant, which has no effect and so is not shown.
     fn is(self, x: f64) -> bool {
         self.constant && self.v == x
     }
@@ -194,7 +194,7 @@ impl Real for Rec {
 /// A named step of a derivation.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
-    /// What it is, with its unit after a comma.
+    /// Its name, with its unit after a comma.
     pub name: &'static str,
     /// Formula in names.
     pub formula: String,
@@ -211,7 +211,7 @@ pub struct Step {
 /// An input of a step.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Read {
-    /// What it is, with its unit after a comma.
+    /// Its name, with its unit after a comma.
     pub name: &'static str,
     /// Its stated value.
     pub value: f64,
@@ -319,7 +319,7 @@ pub fn digits(v: f64, significant: usize) -> String {
     cut(format!("{v:.*}", usize::try_from(places).unwrap_or(0)))
 }
 
-/// The same as an operand: what is not a plain positive number stands in parentheses.
+/// The same as an operand: anything but a plain positive number is put in parentheses.
 #[must_use]
 pub fn operand(v: f64, significant: usize) -> String {
     let s = digits(v, significant);
@@ -330,7 +330,7 @@ pub fn operand(v: f64, significant: usize) -> String {
     }
 }
 
-/// Units that stand after the name of a step or input.
+/// Units that may follow the name of a step or input.
 const UNITS: [&str; 14] = [
     "dB",
     "dB/m",
@@ -367,7 +367,7 @@ fn show(t: &[(f64, Made)], id: u32, outer: u8, numbers: bool, seen: &mut Seen) -
     let Some((v, made)) = t.get(id as usize) else {
         return String::new();
     };
-    // a leading minus or a power of ten stands in parentheses after another operation
+    // a leading minus or a power of ten is put in parentheses after another operation
     let number = |significant: usize| {
         if outer == 0 {
             digits(*v, significant)

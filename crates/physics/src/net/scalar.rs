@@ -4,10 +4,9 @@
 
 use core::ops::{Add, Div, Mul, Neg, Sub};
 
-use super::element::NEPER_OF_POWER;
 use crate::lanes;
 
-/// What a formula needs of a number. The names of exponential and logarithm are other than those of
+/// The operations that formulas need of a number. The names of exponential and logarithm are other than those of
 /// `f64`, whose last bits differ between platforms.
 pub trait Real:
     Copy
@@ -57,6 +56,9 @@ pub trait Real:
         self
     }
 }
+
+/// ln(10)/10: nepers of power per dB.
+pub const NEPER_OF_POWER: f64 = core::f64::consts::LN_10 / 10.0;
 
 impl Real for f64 {
     #[inline(always)]

@@ -17,11 +17,11 @@ pub struct Tail<T> {
     pub load: C<T>,
     /// Gain of the antenna at the end, nepers of power; none where nothing radiates.
     pub gain: Option<T>,
-    /// Whether the gain counts the mismatch already and so starts from the forward power.
+    /// True if the gain already includes the mismatch and so starts from the forward power.
     pub realized: bool,
     /// Scattering matrix of the n-port that the arms hang on, port 0 towards the source.
     pub ports: Vec<Vec<C<T>>>,
-    /// What hangs on ports 1 and up.
+    /// The branches at ports 1 and up.
     pub arms: Vec<Tail<T>>,
     /// Waves into the arms for a wave of 1 into port 0.
     into: Vec<C<T>>,
@@ -45,7 +45,7 @@ impl<T: Real> Node<T> {
     }
 }
 
-/// What arrives at an end.
+/// The wave that arrives at an end.
 #[derive(Clone, Copy, Debug)]
 pub struct Arrived<T> {
     /// Net power, W.

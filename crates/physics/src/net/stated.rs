@@ -41,12 +41,12 @@ pub struct StatedNetwork {
 }
 
 impl Network {
-    /// Whether phases of one way are followed.
+    /// True if phases of one way are followed.
     fn phases(&self) -> bool {
         self.phased && self.fields == Fields::ByLength
     }
 
-    /// What its parts are built for.
+    /// The conditions under which its parts are built.
     #[must_use]
     pub fn context(&self) -> Context {
         Context {
@@ -168,7 +168,7 @@ mod tests {
         }
     }
 
-    /// What a part's networks make of the reflection after it: share before it, and forward power
+    /// The reflection after a part as seen through its networks: share before it, and forward power
     /// passed on.
     fn seen(els: &[El<f64>], mut g: C<f64>, mut v: f64) -> (f64, f64) {
         let mut passed = 1.0;
@@ -250,7 +250,7 @@ mod tests {
         assert!((part.matched_loss(&cx, &Stated) - direct).abs() < 1e-12);
     }
 
-    /// What arrives at an end, in dB, is a harmonic function of a free phasor: its mean over the
+    /// The power at an end, in dB, is a harmonic function of a free phasor: its mean over the
     /// phase is the value at the phasor's mean. Nothing else is uncertain here.
     #[test]
     fn what_arrives_has_the_stated_value_as_mean_over_a_phase() {

@@ -20,7 +20,7 @@ pub fn whole(draws: usize) -> usize {
     draws.max(FEWEST).next_multiple_of(WIDTH)
 }
 
-/// What the draws of one quantity come to, dB over 1 W.
+/// Statistics of the draws of one quantity, dB over 1 W.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Drawn {
     /// Draws, a multiple of 8.

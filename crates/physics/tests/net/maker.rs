@@ -47,7 +47,7 @@ pub(crate) struct Chain {
     pub(crate) network: Network,
     /// Bounds of the figure of each cause.
     pub(crate) bounds: Vec<(f64, f64)>,
-    /// What it is, for messages.
+    /// Its description, for messages.
     pub(crate) said: String,
 }
 

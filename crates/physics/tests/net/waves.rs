@@ -6,7 +6,7 @@ use downlead_physics::net::element::El;
 use downlead_physics::net::solve::Tail;
 use num_complex::Complex64;
 
-/// What becomes of 1 W from a matched source.
+/// The waves of 1 W from a matched source.
 #[derive(Debug, Default)]
 pub(crate) struct Powers {
     /// Forward power and reflected share at each node, in the library's order.
@@ -16,7 +16,7 @@ pub(crate) struct Powers {
     /// Heat in each part, in the order of nodes, and in each junction; that of an amplifier is
     /// negative.
     pub(crate) heat: Vec<f64>,
-    /// What comes back to the source.
+    /// The wave reflected to the source.
     pub(crate) reflected: f64,
 }
 
@@ -109,7 +109,7 @@ enum Place {
     End(usize, usize),
     /// Waves in and out of a part.
     Part(Vec<(usize, usize)>),
-    /// A tuner takes over from here: waves before it, its power ratio, what lies after.
+    /// A tuner takes over from here: waves before it, its power ratio, the parts after it.
     Tuner(usize, f64, Powers),
 }
 

@@ -1,9 +1,9 @@
-//! The real program beside servers of other languages, over standard input and output as an editor
+//! The real program compared with servers of other languages, over standard input and output as an editor
 //! speaks to them, in one run: from a change to its diagnostics and hints, the first answer, what
 //! idling costs, memory.
 //!
 //! `cargo build --release -p downlead && cargo bench -p downlead-server --bench editing`. The
-//! program is the one beside this bench, or `DOWNLEAD`. The others are used where they are found:
+//! program is the one next to this bench, or `DOWNLEAD`. The others are used where they are found:
 //! in `target/peers` (`tests/tools/peers.sh` puts them there), in `DOWNLEAD_PEERS`, or on the path.
 //! `-- --edits N` edits for times (300), `--long N` edits for memory (10000), `--alone` no others.
 //! Prints a Markdown table. Quote ratios within one run: the machine is part of every number.
@@ -66,7 +66,7 @@ fn main() {
     }
 }
 
-/// What is asked for after a change.
+/// The request sent after a change.
 #[derive(Clone, Copy, PartialEq)]
 enum Ask {
     Screen,

@@ -12,11 +12,11 @@ pub(crate) struct Language {
     program: (&'static str, &'static [&'static str]),
     pub(crate) id: &'static str,
     pub(crate) file: &'static str,
-    /// What stands beside the text: hints, or where there are none, symbols.
+    /// Method whose answer is shown next to the text: hints, or where there are none, symbols.
     pub(crate) beside: &'static str,
-    /// Whether that is asked for a range.
+    /// True if that request takes a range.
     pub(crate) ranges: bool,
-    /// Whether diagnostics are asked for rather than sent.
+    /// True if diagnostics are pulled rather than pushed.
     pub(crate) pull: bool,
     pub(crate) text: fn(usize) -> String,
     /// Lines to edit.

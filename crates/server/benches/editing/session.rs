@@ -124,7 +124,7 @@ impl Session {
         );
     }
 
-    /// Asks for what stands beside some lines; when the answer was there.
+    /// Requests the hints or symbols of some lines; gives the time of the answer.
     pub(crate) fn ask_beside(&mut self, from: usize, to: usize) -> Result<Instant, String> {
         if self.beside.is_empty() {
             return self.wait_diagnostics();
@@ -169,12 +169,12 @@ impl Session {
         {}
     }
 
-    /// User and system time used, in ticks of the system (usually 10 ms); 0 where it does not say.
+    /// User and system time used, in ticks of the system (usually 10 ms); 0 where it is not available.
     pub(crate) fn ticks(&self) -> u64 {
         let stat = std::fs::read_to_string(format!("/proc/{}/stat", self.child.id()));
         let stat = stat.unwrap_or_default();
         let fields = stat.rsplit(')').next().unwrap_or("").split_whitespace();
-        // the fields 14 and 15 of proc(5), two of which stand before the parenthesis
+        // the fields 14 and 15 of proc(5), two of which precede the parenthesis
         fields
             .skip(11)
             .take(2)
@@ -182,7 +182,7 @@ impl Session {
             .sum()
     }
 
-    /// Resident memory, MB; 0 where the system does not say.
+    /// Resident memory, MB; 0 where it is not available.
     pub(crate) fn memory(&self) -> f64 {
         let status = std::fs::read_to_string(format!("/proc/{}/status", self.child.id()));
         let status = status.unwrap_or_default();

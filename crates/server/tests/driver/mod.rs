@@ -22,15 +22,15 @@ pub(crate) struct Client {
     next: i64,
     /// Messages read and not yet asked for.
     pub(crate) inbox: VecDeque<Value>,
-    /// Everything said, for the check against the protocol's meta model.
+    /// All messages, for the check against the protocol's meta model.
     log: Vec<Value>,
-    /// What the client answers to `workspace/configuration`.
+    /// The client's answer to `workspace/configuration`.
     pub(crate) settings: Value,
     /// The answer to `initialize`.
     pub(crate) offered: Value,
 }
 
-/// What a client says at the start.
+/// Parameters of `initialize`.
 pub(crate) fn capabilities() -> Value {
     serde_json::from_str(include_str!("../clients/neovim.json")).expect("a client's words")
 }

@@ -1,4 +1,4 @@
-//! Texts for measuring: a realistic station file, and TOML of the same matter and size.
+//! Texts for measuring: a realistic station file, and TOML of the same content and size.
 
 use std::fmt::Write;
 
@@ -109,7 +109,7 @@ station hill-{n} \"Hill number {n}\" {{
     );
 }
 
-/// TOML of the same matter, cut to about the same size.
+/// TOML of the same content, cut to about the same size.
 pub(crate) fn toml_file(bytes: usize) -> String {
     let mut out = String::from(
         "# Generated for measuring: invented stations.\nuse = [\"thrennock/cables\"]\n\n",

@@ -10,7 +10,7 @@ use logos::Logos;
 
 use crate::SyntaxKind;
 
-/// What logos alone can tell.
+/// The tokens that logos distinguishes.
 #[derive(Logos, Clone, Copy, Debug, PartialEq)]
 enum Raw {
     #[regex(r"[ \t]+")]
@@ -126,9 +126,40 @@ impl Tok {
     }
 }
 
+#[inline(always)]
+fn kind_of(raw: Result<Raw, ()>) -> SyntaxKind {
+    use SyntaxKind as S;
+    match raw {
+        Ok(Raw::Blank) => S::Blank,
+        Ok(Raw::Newline) => S::Newline,
+        Ok(Raw::Word) => S::Word,
+        // `token` reads the number first
+        Ok(Raw::Digits) => S::Number,
+        Ok(Raw::Comment) => S::Comment,
+        Ok(Raw::Text) => S::Text,
+        Ok(Raw::OpenText) => S::OpenText,
+        Ok(Raw::LBrace) => S::LBrace,
+        Ok(Raw::RBrace) => S::RBrace,
+        Ok(Raw::LParen) => S::LParen,
+        Ok(Raw::RParen) => S::RParen,
+        Ok(Raw::Comma) => S::Comma,
+        Ok(Raw::Semicolon) => S::Semicolon,
+        Ok(Raw::Equals) => S::Equals,
+        Ok(Raw::Plus) => S::Plus,
+        Ok(Raw::Minus) => S::Minus,
+        Ok(Raw::Star) => S::Star,
+        Ok(Raw::Slash) => S::Slash,
+        Ok(Raw::PlusMinus) => S::PlusMinus,
+        Ok(Raw::Root) => S::Root,
+        Ok(Raw::Dms) => S::Dms,
+        Ok(Raw::Sign) => S::Unit,
+        Err(()) => S::Invalid,
+    }
+}
+
 /// The lexer over one text of at most `u32::MAX` bytes.
 ///
-/// What a number adds to its token goes through `number` and not through a returned [`Tok`]: a token
+/// The fields that only numbers have are passed through `number`, not in the returned [`Tok`]: a token
 /// put together byte by byte in memory and copied as a whole stalls the processor, and that was two
 /// thirds of the lexer's time.
 pub(crate) struct Lexer<'t> {
@@ -139,7 +170,7 @@ pub(crate) struct Lexer<'t> {
     pending: Option<SyntaxKind>,
     /// The last token that is no blank.
     before: SyntaxKind,
-    /// A blank stands directly before the next token.
+    /// A blank directly precedes the next token.
     blank: bool,
 }
 
@@ -211,37 +242,13 @@ impl<'t> Lexer<'t> {
             None => {
                 let raw = self.raw.next()?;
                 let span = self.raw.span();
-                let kind = match raw {
-                    Ok(Raw::Blank) => S::Blank,
-                    Ok(Raw::Newline) => S::Newline,
-                    Ok(Raw::Word) => S::Word,
-                    Ok(Raw::Digits) => {
-                        let kind = self.digits(span.start, span.start, span.end);
-                        self.before = kind;
-                        self.blank = false;
-                        return Some(self.numeric(kind));
-                    }
-                    Ok(Raw::Comment) => S::Comment,
-                    Ok(Raw::Text) => S::Text,
-                    Ok(Raw::OpenText) => S::OpenText,
-                    Ok(Raw::LBrace) => S::LBrace,
-                    Ok(Raw::RBrace) => S::RBrace,
-                    Ok(Raw::LParen) => S::LParen,
-                    Ok(Raw::RParen) => S::RParen,
-                    Ok(Raw::Comma) => S::Comma,
-                    Ok(Raw::Semicolon) => S::Semicolon,
-                    Ok(Raw::Equals) => S::Equals,
-                    Ok(Raw::Plus) => S::Plus,
-                    Ok(Raw::Minus) => S::Minus,
-                    Ok(Raw::Star) => S::Star,
-                    Ok(Raw::Slash) => S::Slash,
-                    Ok(Raw::PlusMinus) => S::PlusMinus,
-                    Ok(Raw::Root) => S::Root,
-                    Ok(Raw::Dms) => S::Dms,
-                    Ok(Raw::Sign) => S::Unit,
-                    Err(()) => S::Invalid,
-                };
-                (kind, span.start, span.end)
+                if raw == Ok(Raw::Digits) {
+                    let kind = self.digits(span.start, span.start, span.end);
+                    self.before = kind;
+                    self.blank = false;
+                    return Some(self.numeric(kind));
+                }
+                (kind_of(raw), span.start, span.end)
             }
         };
         let mut tok = Tok::new(kind, start, end);

@@ -1,10 +1,10 @@
-//! What a run of letters, digits, dots and dashes that begins with a digit means.
+//! The meaning of a run of letters, digits, dots and dashes that begins with a digit.
 
 use super::units::unit_at;
 
 /// The meaning of a run.
 pub(super) enum Run {
-    /// A number up to `end`, which may lie beyond the run (`1e+9`); a unit may follow.
+    /// A number up to `end`, which may be beyond the run (`1e+9`); a unit may follow.
     /// `long`: it may exceed an `f64` or be a ratio to nothing.
     Number { end: usize, long: bool },
     /// A name such as `7-16`, `7-16-pair` or `2m-fm`.

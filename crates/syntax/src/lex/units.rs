@@ -1,4 +1,4 @@
-//! Finds the unit after a number. The vocabulary is the unit table, so no spelling stands here.
+//! Finds the unit after a number. The vocabulary is the unit table, so no spelling is repeated here.
 
 use downlead_quantity::UnitId;
 

@@ -175,7 +175,7 @@ impl Arena {
     pub(super) fn value(&mut self, node: u32) {
         let last = self.nodes[node as usize];
         if last.tag == Tag::Name {
-            // it is the last node, but for what a tail that broke off left behind
+            // it is the last node, except for the remains of an incomplete tail
             self.nodes.truncate(node as usize);
             self.atom(
                 AtomKind::Word,

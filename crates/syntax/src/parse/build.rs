@@ -167,7 +167,7 @@ where
         }
         if self.arena.open_text {
             broken = true;
-            // a character that is not allowed cut it short: that is said already
+            // an invalid character cut it short: that has its own diagnostic
             let cut = |text: &Tok| {
                 toks.iter()
                     .any(|t| t.kind == S::Invalid && t.start == text.end)
@@ -220,7 +220,7 @@ where
         }
     }
 
-    /// Adds what could not be read as one error atom.
+    /// Wraps the unparsed remainder in one error atom.
     fn rest_is_error(&mut self, first_atom: usize, toks: &[Tok], head_end: u32) {
         let read = self.arena.atoms[first_atom..]
             .last()

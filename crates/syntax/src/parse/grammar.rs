@@ -61,15 +61,15 @@ fn word<'t>(flag: u8) -> impl Parser<'t, Input<'t>, Tok, Extra> + Copy {
     select(move |t: Tok, _: &mut MapExtra<'t, '_, Input<'t>, Extra>| t.has(flag).then_some(t))
 }
 
-/// What follows the first expression of a value.
+/// The rest of a value after its first expression.
 enum Tail {
     Tolerance(u32, Option<u32>),
     Coverage(u32),
     Upper(u32),
 }
 
-/// `WORD (atom | , atom)*`, or the same beginning with a value.
-pub(super) fn line<'t>() -> impl Parser<'t, Input<'t>, (), Extra> {
+/// Numbers, names and brackets with operators between them; gives the node.
+fn expression<'t>() -> impl Parser<'t, Input<'t>, u32, Extra> + Clone {
     let number = select(|t: Tok, e: &mut MapExtra<'t, '_, Input<'t>, Extra>| {
         (t.kind == S::Number).then(|| e.state().number(t))
     });
@@ -77,7 +77,7 @@ pub(super) fn line<'t>() -> impl Parser<'t, Input<'t>, (), Extra> {
         (t.kind == S::Word).then(|| e.state().name(t))
     });
 
-    let expression = recursive(|expression| {
+    recursive(|expression| {
         let group = token(S::LParen)
             .then(expression)
             .then(token(S::RParen))
@@ -111,8 +111,15 @@ pub(super) fn line<'t>() -> impl Parser<'t, Input<'t>, (), Extra> {
                 |left, ((op, at), right), e| e.state().binary(op, at, left, right),
             )
             .boxed()
-    });
+    })
+}
 
+/// An expression with its tolerance, coverage factor or upper limit.
+fn value<'t>() -> impl Parser<'t, Input<'t>, (), Extra> + Clone {
+    let number = select(|t: Tok, e: &mut MapExtra<'t, '_, Input<'t>, Extra>| {
+        (t.kind == S::Number).then(|| e.state().number(t))
+    });
+    let expression = expression();
     let coverage = word(Tok::K).ignore_then(number);
     let tail = choice((
         token(S::PlusMinus)
@@ -125,7 +132,7 @@ pub(super) fn line<'t>() -> impl Parser<'t, Input<'t>, (), Extra> {
             .map(Tail::Upper),
     ))
     .boxed();
-    let value = expression
+    expression
         .then(tail.or_not())
         .map_with(|(node, tail), e| {
             let state: &mut Arena = e.state();
@@ -136,8 +143,12 @@ pub(super) fn line<'t>() -> impl Parser<'t, Input<'t>, (), Extra> {
                 Some(Tail::Upper(upper)) => state.range(node, upper),
             }
         })
-        .boxed();
+        .boxed()
+}
 
+/// `WORD (atom | , atom)*`, or the same beginning with a value.
+pub(super) fn line<'t>() -> impl Parser<'t, Input<'t>, (), Extra> {
+    let value = value();
     // nearly every atom is one token, and no operator after it: one test finds it
     let lone = select(|t: Tok, e: &mut MapExtra<'t, '_, Input<'t>, Extra>| e.state().lone(t));
     let comma = select(|t: Tok, e: &mut MapExtra<'t, '_, Input<'t>, Extra>| {

@@ -272,98 +272,106 @@ pub fn date_fault(text: &str) -> Option<String> {
     }
 }
 
-/// Why the line stops at `stop`.
+/// The diagnostic of a line that cannot be parsed beyond token `stop`.
 pub(super) fn not_understood(item: ItemId, text: &str, toks: &[Tok], stop: usize) -> Diagnostic {
-    let slice = |t: &Tok| &text[t.span().range()];
     let before = stop.checked_sub(1).and_then(|i| toks.get(i));
     let found = toks.get(stop);
     let end = toks.last().map_or(0, |t| t.end);
-    let span = found.map_or(before.map_or(Span { start: end, end }, |t| t.span()), |t| {
-        t.span()
-    });
+    let span = found
+        .or(before)
+        .map_or(Span { start: end, end }, |t| t.span());
     let loc = Loc::new(item, span);
-    let new = |message: String| Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, message);
-    let is_operator = |t: &Tok| {
-        matches!(
-            t.kind,
-            S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus
-        )
+    let Some(tok) = found else {
+        return match before {
+            Some(last) => incomplete(loc, text, toks, last),
+            None => Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, "This line cannot be read."),
+        };
     };
-    let understood = |d: Diagnostic| {
-        let first = toks.first().map_or(0, |t| t.start);
-        let read = text[first as usize..span.start as usize].trim_end();
-        let last: String = read
-            .chars()
-            .rev()
-            .take(40)
-            .collect::<Vec<_>>()
-            .into_iter()
-            .rev()
-            .collect();
-        let dots = if last.len() < read.len() { "…" } else { "" };
-        if read.is_empty() || found.is_none() {
-            d
-        } else {
-            d.at(format!("understood up to here: `{dots}{last}`"))
-        }
-    };
+    let d = unexpected(loc, text, &toks[..stop], tok);
+    let first = toks.first().map_or(0, |t| t.start);
+    let read = text[first as usize..span.start as usize].trim_end();
+    if read.is_empty() {
+        return d;
+    }
+    let skipped = read.chars().count().saturating_sub(40);
+    let last: String = read.chars().skip(skipped).collect();
+    let dots = if skipped > 0 { "…" } else { "" };
+    d.at(format!("understood up to here: `{dots}{last}`"))
+}
 
-    let d = match (before, found) {
-        (Some(last), None) => match last.kind {
-            S::Comma => new("Nothing follows the comma.".to_owned())
-                .help("Remove the comma, or write the qualifier it announces: `, typical`.")
-                .fix("remove the comma", loc, ""),
-            _ if is_operator(last) => new(format!("`{}` needs a value after it.", slice(last)))
-                .help(format!("Write a number with its unit after `{}`.", slice(last))),
-            S::LParen => new("Nothing follows the bracket.".to_owned()).help("Write the expression and `)` on the same line."),
-            _ => {
-                let open = unclosed_paren(toks);
-                let d = new("A bracket is not closed on its line.".to_owned());
-                let close = Loc::new(item, Span { start: end, end });
-                let d = match open {
-                    Some(open) => d.also(Loc::new(item, open.span()), "opened here"),
-                    None => d,
-                };
-                d.help("Write `)` where the expression ends; an expression does not go on in the next line.").fix("close the bracket", close, ")")
-            }
-        },
-        (_, Some(tok)) => match tok.kind {
-            S::Comma if before.is_none() => new("A statement cannot begin with a comma.".to_owned())
-                .help("Join this line to the one above: a statement does not go on in the next line."),
-            S::Comma if before.is_some_and(|b| b.kind == S::Comma) => {
-                new("Two commas stand together.".to_owned()).help("Remove one.").fix("remove one comma", loc, "").preferred()
-            }
-            S::Comma | S::Semicolon => new("A value is missing before this comma.".to_owned())
-                .help("Write the value, or remove what announces it."),
-            S::RParen if unclosed_paren(&toks[..stop]).is_none() => {
-                new("This `)` closes nothing.".to_owned()).help("Remove it, or write the `(` that is missing.").fix("remove it", loc, "")
-            }
-            S::RParen => new("A value is missing before this bracket.".to_owned())
-                .help("Write the value, or remove the operator before it."),
-            S::Unit => new(format!("The unit `{}` has no number before it.", slice(tok)))
-                .help(format!("Write the number first: `5 {}`.", slice(tok))),
-            S::Root => new(format!("`{}` stands only after a value and `per`.", slice(tok)))
-                .help("Write it so: `loss 0.05 dB per sqrt(GHz)`."),
-            _ if unclosed_paren(&toks[..stop]).is_some() && !before.is_some_and(is_operator) => {
-                new(format!("`{}` cannot stand here inside the brackets.", slice(tok)))
-                    .help("Inside brackets stand values with + - * / between them; write `)` before it if the expression ends there.")
-            }
-            _ if is_operator(tok) && before.is_some_and(is_operator) => {
-                new(format!("`{}` and `{}` stand together with no value between them.", before.map_or("", slice), slice(tok)))
-                    .help("Write the value between them, or remove one.")
-            }
-            S::PlusMinus => new("`±` stands where no value goes before it.".to_owned())
-                .help("Write the value first (`46 m ± 0.5 m`); an accuracy is written without it: `accuracy 5 %`."),
-            _ if is_operator(tok) => new(format!("`{}` has no value on its left.", slice(tok)))
-                .help("A sign stands directly before its digits; between two values write blanks on both sides of the operator."),
-            _ => new(format!("`{}` does not fit here.", shorten(slice(tok)))).help(match before {
-                Some(b) if is_operator(b) => "A value must follow the operator: a number with its unit, or a name.",
-                _ => "Write a word, a value, a date or a text in quotes.",
-            }),
-        },
-        (None, None) => new("This line cannot be read.".to_owned()),
-    };
-    understood(d)
+fn is_operator(t: &Tok) -> bool {
+    matches!(
+        t.kind,
+        S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus
+    )
+}
+
+/// The line ends after `last`, where more must follow.
+fn incomplete(loc: Loc, text: &str, toks: &[Tok], last: &Tok) -> Diagnostic {
+    let slice = |t: &Tok| &text[t.span().range()];
+    let new = |message: String| Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, message);
+    match last.kind {
+        S::Comma => new("Nothing follows the comma.".to_owned())
+            .help("Remove the comma, or write the qualifier it announces: `, typical`.")
+            .fix("remove the comma", loc, ""),
+        _ if is_operator(last) => new(format!("`{}` needs a value after it.", slice(last))).help(
+            format!("Write a number with its unit after `{}`.", slice(last)),
+        ),
+        S::LParen => new("Nothing follows the bracket.".to_owned())
+            .help("Write the expression and `)` on the same line."),
+        _ => {
+            let open = unclosed_paren(toks);
+            let d = new("A bracket is not closed on its line.".to_owned());
+            let end = last.end;
+            let close = Loc::new(loc.item, Span { start: end, end });
+            let d = match open {
+                Some(open) => d.also(Loc::new(loc.item, open.span()), "opened here"),
+                None => d,
+            };
+            d.help("Write `)` where the expression ends; an expression does not go on in the next line.").fix("close the bracket", close, ")")
+        }
+    }
+}
+
+/// `tok` does not fit after the tokens `read`.
+fn unexpected(loc: Loc, text: &str, read: &[Tok], tok: &Tok) -> Diagnostic {
+    let slice = |t: &Tok| &text[t.span().range()];
+    let new = |message: String| Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, message);
+    let before = read.last();
+    match tok.kind {
+        S::Comma if before.is_none() => new("A statement cannot begin with a comma.".to_owned())
+            .help("Join this line to the one above: a statement does not go on in the next line."),
+        S::Comma if before.is_some_and(|b| b.kind == S::Comma) => {
+            new("Two commas follow each other.".to_owned()).help("Remove one.").fix("remove one comma", loc, "").preferred()
+        }
+        S::Comma | S::Semicolon => new("A value is missing before this comma.".to_owned())
+            .help("Write the value, or remove what announces it."),
+        S::RParen if unclosed_paren(read).is_none() => {
+            new("This `)` closes nothing.".to_owned()).help("Remove it, or write the `(` that is missing.").fix("remove it", loc, "")
+        }
+        S::RParen => new("A value is missing before this bracket.".to_owned())
+            .help("Write the value, or remove the operator before it."),
+        S::Unit => new(format!("The unit `{}` has no number before it.", slice(tok)))
+            .help(format!("Write the number first: `5 {}`.", slice(tok))),
+        S::Root => new(format!("`{}` is allowed only after a value and `per`.", slice(tok)))
+            .help("Write it so: `loss 0.05 dB per sqrt(GHz)`."),
+        _ if unclosed_paren(read).is_some() && !before.is_some_and(is_operator) => {
+            new(format!("`{}` is not allowed here inside the brackets.", slice(tok)))
+                .help("Brackets hold values with + - * / between them; write `)` before it if the expression ends there.")
+        }
+        _ if is_operator(tok) && before.is_some_and(is_operator) => {
+            new(format!("`{}` and `{}` have no value between them.", before.map_or("", slice), slice(tok)))
+                .help("Write the value between them, or remove one.")
+        }
+        S::PlusMinus => new("`±` stands where no value goes before it.".to_owned())
+            .help("Write the value first (`46 m ± 0.5 m`); an accuracy is written without it: `accuracy 5 %`."),
+        _ if is_operator(tok) => new(format!("`{}` has no value on its left.", slice(tok)))
+            .help("A sign directly precedes its digits; between two values write blanks on both sides of the operator."),
+        _ => new(format!("`{}` does not fit here.", shorten(slice(tok)))).help(match before {
+            Some(b) if is_operator(b) => "A value must follow the operator: a number with its unit, or a name.",
+            _ => "Write a word, a value, a date or a text in quotes.",
+        }),
+    }
 }
 
 fn shorten(text: &str) -> String {

@@ -90,7 +90,7 @@ struct Starts<'t> {
 }
 
 impl<'t> Starts<'t> {
-    /// `whole`: the text is the start of a file, so a byte order mark may stand there.
+    /// `whole`: the text is the start of a file, so it may begin with a byte order mark.
     fn new(text: &'t str, whole: bool) -> Self {
         let first = (!text.is_empty()).then_some(0);
         let mark = '\u{FEFF}'.len_utf8();

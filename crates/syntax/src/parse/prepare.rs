@@ -11,7 +11,7 @@ use crate::tree::read_number;
 /// Nesting of blocks, and of brackets within a line, that is read.
 pub(super) const MAX_DEPTH: u32 = 64;
 
-/// What lexing an item found that needs a diagnostic or special care.
+/// Results of lexing an item that need a diagnostic or special treatment.
 #[derive(Default)]
 pub(super) struct Faults {
     /// Comments and texts with characters in them that are no part of the language anywhere.
@@ -24,7 +24,7 @@ pub(super) struct Faults {
     pub(super) balance: i64,
 }
 
-/// Appends the tokens that matter to the parser, and marks those that are part of an expression.
+/// Appends the tokens that the parser reads, and marks those that are part of an expression.
 pub(super) fn lex(text: &str, toks: &mut Vec<Tok>) -> Faults {
     let mut faults = Faults::default();
     let mut brackets = 0u32;
@@ -140,7 +140,7 @@ fn hidden(text: &str, start: u32, out: &mut Vec<Span>) {
     }
 }
 
-/// Whether a statement's head ends before such a token.
+/// True if a statement's head ends before such a token.
 pub(super) fn ends_line(kind: S) -> bool {
     matches!(kind, S::Newline | S::Semicolon | S::LBrace | S::RBrace)
 }

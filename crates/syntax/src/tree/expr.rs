@@ -45,7 +45,7 @@ impl<'a> Value<'a> {
         }
     }
 
-    /// What follows `±`, and the number after `k`.
+    /// The tolerance after `±`, and the number after `k`.
     #[must_use]
     pub fn tolerance(self) -> Option<(Expr<'a>, Option<f64>)> {
         let node = self.node();
@@ -55,7 +55,7 @@ impl<'a> Value<'a> {
         }
     }
 
-    /// The number after `k`, also where no `±` stands before it (`accuracy 4 % k 2`).
+    /// The number after `k`, also without a preceding `±` (`accuracy 4 % k 2`).
     #[must_use]
     pub fn coverage(self) -> Option<f64> {
         let node = self.node();
@@ -108,7 +108,7 @@ pub struct Expr<'a> {
     node: u32,
 }
 
-/// What an expression is.
+/// Kind of an expression, with its parts.
 #[derive(Clone, Copy, Debug)]
 pub enum ExprKind<'a> {
     /// A number, maybe with a unit.
@@ -188,7 +188,7 @@ impl<'a> Expr<'a> {
         self.item.nodes[self.node as usize]
     }
 
-    /// What it is; brackets are seen through.
+    /// Its kind; brackets are skipped.
     #[must_use]
     pub fn kind(self) -> ExprKind<'a> {
         let node = self.node();

@@ -1,7 +1,7 @@
 //! The tree of one item: flat arrays of statements, atoms and expression nodes, with spans
 //! relative to the item, and the views over them.
 //!
-//! Statements stand in the order of the text, so a statement's block is the run of statements
+//! Statements are in the order of the text, so a statement's block is the run of statements
 //! after it up to `next`, and its atoms are the run up to the first atom of the statement after it.
 
 use std::sync::Arc;
@@ -18,7 +18,7 @@ pub use stmt::{Block, Stmt, Stmts};
 /// One top-level statement with its block: the unit of parsing, sharing and identity.
 ///
 /// The items of a file cover every byte of it. Text before the first statement (comments,
-/// blank lines) is an item without statements. A line that stands at depth 0 without beginning
+/// blank lines) is an item without statements. A line at depth 0 that does not begin
 /// in column 0, and what follows a `;` there, are further statements of the item.
 #[derive(Debug)]
 pub struct Item {
@@ -70,7 +70,7 @@ impl Item {
         &self.errors
     }
 
-    /// The value behind an atom of this item.
+    /// The value of an atom of this item.
     #[must_use]
     pub fn value(&self, id: ValueId) -> Value<'_> {
         Value::new(self, u32::from_ne_bytes(id.0))
@@ -96,7 +96,7 @@ pub(crate) struct StmtData {
     pub(crate) end: u32,
     /// Its first atom.
     pub(crate) atoms: u32,
-    /// The next statement of the same block, shifted left by one; the low bit says broken.
+    /// The next statement of the same block, shifted left by one; the low bit means broken.
     pub(crate) next: u32,
 }
 
@@ -139,9 +139,9 @@ pub(crate) enum Tag {
 /// One thing in the head of a statement.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Atom {
-    /// What it is.
+    /// Its kind.
     pub kind: AtomKind,
-    /// A comma stands before it: it begins a group.
+    /// A comma precedes it: it begins a group.
     pub comma_before: bool,
     /// Where, relative to the item.
     pub span: Span,
@@ -162,7 +162,7 @@ pub enum AtomKind {
     Equals,
     /// A value; [`Stmt::value`] opens it.
     Value(ValueId),
-    /// What could not be read.
+    /// Text that could not be parsed.
     Error,
 }
 

@@ -94,7 +94,7 @@ impl<'a> Stmt<'a> {
         self.item.slice(span)
     }
 
-    /// What a text atom says, without its quotes.
+    /// The content of a text atom, without its quotes.
     #[must_use]
     pub fn string(self, atom: Atom) -> Option<&'a str> {
         let inner = self.text(atom).strip_prefix('"')?;
@@ -125,7 +125,7 @@ impl<'a> Stmt<'a> {
         })
     }
 
-    /// Whether the head could not be read to its end. It has a diagnostic then.
+    /// True if the head could not be parsed to its end. It has a diagnostic then.
     #[must_use]
     pub fn is_broken(self) -> bool {
         self.data().next & 1 == 1
@@ -193,7 +193,7 @@ impl<'a> Block<'a> {
         }
     }
 
-    /// Whether the closing brace is there.
+    /// True if the closing brace is present.
     #[must_use]
     pub fn is_closed(self) -> bool {
         self.span.len() > 1 && self.item.slice(self.span).ends_with('}')

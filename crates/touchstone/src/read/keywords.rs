@@ -72,7 +72,7 @@ impl Reader<'_> {
             "end information" => {}
             "network data" => {
                 if self.began {
-                    self.unknown(place, "stands twice");
+                    self.unknown(place, "occurs twice");
                 } else {
                     self.begin_network(at);
                 }
@@ -92,7 +92,7 @@ impl Reader<'_> {
         end
     }
 
-    /// Keywords make a file one of version 2, whether it says so or not.
+    /// Keywords make a file one of version 2, with or without `[Version]`.
     fn first_keyword(&mut self, name: &str, place: Range<usize>) {
         if name == "version" || self.header.version == Version::V2 || self.began {
             return;
