@@ -39,7 +39,7 @@ pub(crate) enum Command {
     Report(ReportArgs),
     /// Expected readings by test point, with the span they may fall in and blanks to fill.
     Card(CardArgs),
-    /// Bench sessions: loss, expected loss, doubt and verdict per piece and band; ranking and fits.
+    /// Bench sessions: loss, expected loss, uncertainty and verdict per piece and band; ranking and fits.
     #[command(after_help = "With --strict a piece that differs, or cannot be told, fails too.")]
     Bench(BenchArgs),
     /// A cable as it is: its two coefficients from readings, a network file or a data sheet.
@@ -160,6 +160,8 @@ pub(crate) enum ReportFormat {
     Json,
     Csv,
     Markdown,
+    /// One page to read, print or keep; it loads nothing.
+    Html,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -220,7 +222,7 @@ pub(crate) enum BenchTable {
     Bands,
     /// One row a piece and band, by loss per length.
     Ranking,
-    /// One row a contribution to a doubt.
+    /// One row a contribution to the uncertainty.
     Budget,
     /// One row a reading of forward and reflected power.
     Swr,
@@ -347,4 +349,30 @@ pub(crate) enum Starter {
     Station,
     /// One chain for a quick question.
     Quick,
+}
+
+impl From<Table> for downlead_report::sheet::ChainTable {
+    fn from(t: Table) -> Self {
+        match t {
+            Table::Nodes => Self::Nodes,
+            Table::Limits => Self::Limits,
+            Table::Readings => Self::Readings,
+            Table::Budget => Self::Budget,
+            Table::Chains => Self::Chains,
+        }
+    }
+}
+
+impl From<BenchTable> for downlead_report::sheet::BenchTable {
+    fn from(t: BenchTable) -> Self {
+        match t {
+            BenchTable::Results => Self::Results,
+            BenchTable::Pieces => Self::Pieces,
+            BenchTable::Bands => Self::Bands,
+            BenchTable::Ranking => Self::Ranking,
+            BenchTable::Budget => Self::Budget,
+            BenchTable::Swr => Self::Swr,
+            BenchTable::Trends => Self::Trends,
+        }
+    }
 }

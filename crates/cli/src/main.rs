@@ -2,7 +2,6 @@
 
 mod args;
 mod bench;
-mod card;
 mod command;
 mod draw;
 mod files;
@@ -10,13 +9,11 @@ mod findings;
 mod fit;
 mod formats;
 mod loader;
-mod loss_law;
 mod model;
 mod plot;
 mod report;
 mod svg;
 mod ui;
-mod verify;
 mod write;
 
 use std::io::Write;

@@ -2,6 +2,11 @@
 
 use std::io::{self, BufWriter, IsTerminal, Write};
 
+pub(crate) use downlead_report::write::plain::printable;
+pub(crate) use downlead_report::write::style::Style;
+
+use downlead_report::write::text::Look;
+
 use crate::args::ColourChoice;
 
 /// How a run ended, in order of weight.
@@ -15,45 +20,6 @@ pub(crate) enum Outcome {
     Trouble = 2,
 }
 
-/// ANSI styles, or nothing at all.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Style {
-    pub(crate) colour: bool,
-}
-
-impl Style {
-    /// Without colours.
-    pub(crate) const PLAIN: Style = Style { colour: false };
-
-    fn paint(self, code: &str, text: &str) -> String {
-        if self.colour && !text.is_empty() {
-            format!("\u{1b}[{code}m{text}\u{1b}[0m")
-        } else {
-            text.to_owned()
-        }
-    }
-
-    pub(crate) fn bold(self, text: &str) -> String {
-        self.paint("1", text)
-    }
-
-    pub(crate) fn faint(self, text: &str) -> String {
-        self.paint("2", text)
-    }
-
-    pub(crate) fn good(self, text: &str) -> String {
-        self.paint("32", text)
-    }
-
-    pub(crate) fn doubtful(self, text: &str) -> String {
-        self.paint("33", text)
-    }
-
-    pub(crate) fn bad(self, text: &str) -> String {
-        self.paint("1;31", text)
-    }
-}
-
 /// The program's two streams.
 pub(crate) struct Ui {
     out: BufWriter<io::Stdout>,
@@ -61,6 +27,8 @@ pub(crate) struct Ui {
     gone: bool,
     /// Style on standard output.
     pub(crate) style: Style,
+    /// Columns of standard output.
+    width: usize,
     /// Style on standard error.
     pub(crate) error_style: Style,
     /// Whether a person is watching standard error.
@@ -84,9 +52,19 @@ impl Ui {
             error_style: Style {
                 colour: wanted(watched),
             },
+            width: width(),
             out: BufWriter::with_capacity(1 << 16, io::stdout()),
             gone: false,
             watched,
+        }
+    }
+
+    /// How a document is to look on standard output.
+    pub(crate) fn look(&self) -> Look {
+        Look {
+            width: self.width,
+            ascii: wants_ascii(|name| std::env::var(name).ok()),
+            style: self.style,
         }
     }
 
@@ -137,126 +115,66 @@ impl Write for Ui {
     }
 }
 
-/// Text from files made safe to print: control characters, line separators other than `\n`
-/// and direction overrides are replaced by marks of the same byte length, so that byte
-/// offsets stay true and nothing in a file can steer a terminal.
-pub(crate) fn printable(text: &str) -> std::borrow::Cow<'_, str> {
-    let bytes = text.as_bytes();
-    let steering = |c: char| matches!(c, '\u{80}'..='\u{9f}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
-    let bad = |i: usize, c: char| match c {
-        '\n' | '\t' => false,
-        '\r' => bytes.get(i + 1) != Some(&b'\n'),
-        c if c.is_ascii() => c.is_ascii_control(),
-        c => steering(c),
-    };
-    let Some((first, _)) = text.char_indices().find(|&(i, c)| bad(i, c)) else {
-        return text.into();
-    };
-    let mut out = String::with_capacity(text.len());
-    out.push_str(&text[..first]);
-    for (i, c) in text[first..].char_indices().map(|(i, c)| (i + first, c)) {
-        out.push(match (bad(i, c), c.len_utf8()) {
-            (false, _) => c,
-            (true, 1) => '?',
-            (true, 2) => '¿',
-            (true, _) => '\u{fffd}',
-        });
-    }
-    out.into()
+/// Columns of standard output: as `COLUMNS` says, as the terminal says, or the usual ones of paper.
+fn width() -> usize {
+    let said = std::env::var("COLUMNS").ok();
+    said.and_then(|c| c.trim().parse().ok())
+        .filter(|c| (MIN_WIDTH..=MAX_WIDTH).contains(c))
+        .or_else(terminal_width)
+        .unwrap_or(Look::WIDTH)
 }
 
-/// Text broken at blanks so that no line is wider than `width`, lines after the first indented;
-/// the first is taken to begin at that column too. What has no blank is not broken.
-pub(crate) fn wrapped(text: &str, width: usize, indent: usize) -> String {
-    use unicode_width::UnicodeWidthStr;
-    let mut out = String::with_capacity(text.len() + 16);
-    let mut at = indent;
-    for word in whole_figures(text) {
-        let word = word.as_str();
-        let long = seen(word).width();
-        if at > indent {
-            if at + 1 + long > width {
-                out.push('\n');
-                out.push_str(&" ".repeat(indent));
-                at = indent;
-            } else {
-                out.push(' ');
-                at += 1;
-            }
-        }
-        out.push_str(word);
-        at += long;
+/// Widths that are taken for true.
+const MIN_WIDTH: usize = 40;
+const MAX_WIDTH: usize = 1000;
+
+#[cfg(unix)]
+fn terminal_width() -> Option<usize> {
+    let out = io::stdout();
+    if !out.is_terminal() {
+        return None;
     }
-    out
+    let size = rustix::termios::tcgetwinsize(out).ok()?;
+    let columns = usize::from(size.ws_col);
+    (columns > 0).then(|| columns.clamp(MIN_WIDTH, MAX_WIDTH))
 }
 
-/// Words, a figure and its unit as one.
-fn whole_figures(text: &str) -> Vec<String> {
-    const UNITS: [&str; 8] = ["%", "dB", "MHz", "GHz", "°C", "m", "min", "u"];
-    let mut out: Vec<String> = Vec::new();
-    for word in text.split(' ') {
-        let bare = word.trim_end_matches([',', ';', '.', ':', ')']);
-        match out.last_mut() {
-            Some(last)
-                if last.ends_with(['<', '='])
-                    || UNITS.contains(&bare) && last.ends_with(|c: char| c.is_ascii_digit()) =>
-            {
-                last.push(' ');
-                last.push_str(word);
-            }
-            _ => out.push(word.to_owned()),
-        }
-    }
-    out
+#[cfg(not(unix))]
+fn terminal_width() -> Option<usize> {
+    None
 }
 
-/// The text without its colours, for measuring.
-fn seen(text: &str) -> std::borrow::Cow<'_, str> {
-    if !text.contains('\u{1b}') {
-        return text.into();
-    }
-    let mut out = String::with_capacity(text.len());
-    let mut code = false;
-    for c in text.chars() {
-        match (code, c) {
-            (false, '\u{1b}') => code = true,
-            (true, 'm') => code = false,
-            (true, _) => {}
-            (false, c) => out.push(c),
-        }
-    }
-    out.into()
+/// Whether the locale has no UTF-8. The first variable that is set decides (POSIX, XBD 8.2); where
+/// none is, nothing asks for ASCII.
+fn wants_ascii(get: impl Fn(&str) -> Option<String>) -> bool {
+    ["LC_ALL", "LC_CTYPE", "LANG"]
+        .into_iter()
+        .find_map(|name| get(name).filter(|v| !v.is_empty()))
+        .is_some_and(|v| {
+            let v = v.to_ascii_lowercase();
+            !(v.contains("utf-8") || v.contains("utf8"))
+        })
 }
 
 #[cfg(test)]
 mod tests {
-    use super::*;
+    use super::wants_ascii;
 
     #[test]
-    fn printable_keeps_offsets() {
-        let wild = "a\u{1b}[2Jb\u{85}c\u{202e}d\re\r\nf\u{feff}";
-        let tame = printable(wild);
-        assert_eq!(tame.len(), wild.len());
-        assert_eq!(tame, "a?[2Jb¿c\u{fffd}d?e\r\nf\u{fffd}");
-        assert!(matches!(
-            printable("±, µΩ\t\r\n"),
-            std::borrow::Cow::Borrowed(_)
-        ));
-    }
-
-    #[test]
-    fn lines_are_broken_at_blanks() {
-        assert_eq!(wrapped("one two three", 9, 2), "one two\n  three");
-        assert_eq!(wrapped("unbreakable", 4, 0), "unbreakable");
-        let red = Style { colour: true }.bad("two");
-        assert_eq!(wrapped(&format!("one {red}"), 7, 0), format!("one {red}"));
-        assert_eq!(wrapped("", 4, 2), "");
-        assert_eq!(wrapped("loses 3.2 dB, then", 11, 0), "loses\n3.2 dB,\nthen");
-    }
-
-    #[test]
-    fn no_codes_without_colour() {
-        assert_eq!(Style { colour: false }.bad("x"), "x");
-        assert_eq!(Style { colour: true }.bad("x"), "\u{1b}[1;31mx\u{1b}[0m");
+    fn the_first_locale_that_is_set_decides() {
+        let of = |all: &[(&str, &str)]| {
+            let all: Vec<(String, String)> = all
+                .iter()
+                .map(|(a, b)| ((*a).to_owned(), (*b).to_owned()))
+                .collect();
+            wants_ascii(move |name| all.iter().find(|x| x.0 == name).map(|x| x.1.clone()))
+        };
+        assert!(!of(&[]));
+        assert!(of(&[("LANG", "C")]));
+        assert!(of(&[("LANG", "de_AT.ISO-8859-1")]));
+        assert!(!of(&[("LANG", "en_GB.UTF-8")]));
+        assert!(!of(&[("LANG", "C"), ("LC_CTYPE", "C.utf8")]));
+        assert!(of(&[("LANG", "C.UTF-8"), ("LC_ALL", "POSIX")]));
+        assert!(!of(&[("LANG", "C.UTF-8"), ("LC_ALL", "")]));
     }
 }

@@ -1,5 +1,6 @@
 //! Speed on a file of 10,000 lines: parsed and evaluated from cold, one edited line, the report.
 
+use downlead_report::Reports as _;
 use std::hint::black_box;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};

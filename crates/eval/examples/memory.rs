@@ -3,6 +3,7 @@
 //!     cargo run --release -p downlead-eval --example memory
 #![allow(clippy::print_stdout, reason = "a measuring program")]
 
+use downlead_report::Reports as _;
 use std::alloc::System;
 
 use cap::Cap;

@@ -4,6 +4,7 @@
 //!     cargo run --release -p downlead-eval --example stages
 #![allow(clippy::print_stdout, reason = "a measuring program")]
 
+use downlead_report::Reports as _;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 

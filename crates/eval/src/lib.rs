@@ -4,7 +4,6 @@
 
 mod assume;
 pub mod bench;
-mod build;
 mod cable;
 pub mod catalogue;
 mod cause;
@@ -16,9 +15,10 @@ pub mod history;
 pub mod instrument;
 mod log_place;
 mod network;
+pub mod origin;
+mod places;
 mod point;
 mod rating;
-pub mod report;
 pub mod result;
 mod shared;
 mod snapshot;
@@ -30,7 +30,7 @@ mod walk;
 mod wiring;
 
 pub use assume::Assumed;
-pub use build::Places;
 pub use cable::{CableAt, TableFit, at as cable_at, at_in as cable_at_in, matched_loss, table_fit};
 pub use explain::Derivation;
+pub use places::Places;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

@@ -3,90 +3,68 @@
 //!
 //! Nothing is kept for it: the network of a chain is built again when this is asked for.
 
-use downlead_physics::net::evaluate::{Output, Quantity};
+use downlead_physics::net::evaluate::{Output, Quantity as Of};
 use downlead_physics::net::verify::{Drawn, whole};
 use downlead_quantity::from_db;
-use downlead_station::model::{Direction, Meaning};
-use schemars::JsonSchema;
-use serde::Serialize;
+use downlead_station::model::{Direction, Meaning, Station};
 
-use crate::build::Places;
 use crate::chain::{Computed, Cx, compute};
 use crate::explain::chains_of;
 use crate::point::Point;
-use crate::result::{BandResult, ChainResult};
+use crate::result::{BandResult, ChainResult, Method};
 use crate::snapshot::{Scope, Snapshot};
 use crate::walk::walk;
-
-/// Name and version of the JSON shape.
-pub const SCHEMA: &str = "downlead-verify/1";
 
 /// Seed of the draws: the same in every run.
 const SEED: u64 = 0x646f_776e_6c65_6164;
 
-/// What was verified.
-#[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct Verification {
-    /// Always `downlead-verify/1`.
-    pub schema: &'static str,
-    /// Random draws of each chain on each band.
-    pub draws: usize,
-    /// Chains on their bands, in the order of the files.
-    pub chains: Vec<ChainVerification>,
+/// A chain on a band, computed in several ways.
+#[derive(Clone, Debug)]
+pub struct Verified<'s> {
+    /// The station, if it stands in one.
+    pub station: Option<&'s Station>,
+    /// The chain.
+    pub chain: &'s ChainResult,
+    /// Its result on the band.
+    pub band: &'s BandResult,
+    /// What is compared; none where a part could not be computed.
+    pub compared: Option<Compared>,
 }
 
-/// A chain on a band.
-#[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct ChainVerification {
-    /// Tag of the station; empty outside one.
-    pub station: String,
-    /// The chain.
-    pub chain: String,
-    /// `transmit` or `receive`.
-    pub direction: &'static str,
-    /// File of the chain.
-    pub file: String,
-    /// Line of its head, from 1.
-    pub line: u32,
-    /// Band name, or the frequency in words.
-    pub band: String,
-    /// `low`, `middle` or `high` where the band is a range.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub point: Option<&'static str>,
-    /// Frequency evaluated, Hz.
-    pub frequency_hz: f64,
-    /// What is compared; absent where a part could not be computed.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub compared: Option<Comparison>,
+/// The quantity that is compared.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Quantity {
+    /// Radiated power over isotropic, W.
+    Eirp,
+    /// Power into the antenna or load, W.
+    Delivered,
+    /// Loss of a receive chain, dB.
+    Loss,
 }
 
 /// One quantity, computed in several ways.
-#[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct Comparison {
-    /// `eirp`, `delivered` (power into the antenna or load) or `loss` (on receive).
-    pub quantity: &'static str,
-    /// `W` or `dB`: the unit of mean, low and high.
-    pub unit: &'static str,
+#[derive(Clone, Debug)]
+pub struct Compared {
+    /// What is compared.
+    pub quantity: Quantity,
     /// By derivatives alone (JCGM 100), with the check of what they do not show.
     pub derivatives: Estimate,
     /// As the report gives it.
     pub reported: Estimate,
-    /// How the report found it: `derivatives`, `sample` or `both`.
-    pub method: &'static str,
+    /// How the report found it.
+    pub method: Method,
     /// By random draws of all figures and open phases (JCGM 101).
     pub drawn: Estimate,
     /// The least loss that passive parts of the stated figures can have, dB.
-    #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_floor_db: Option<f64>,
     /// Smallest and largest loss at the stated figures over all open phases, dB, where they differ.
-    #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_worst_db: Option<[f64; 2]>,
 }
 
 /// Mean, uncertainty and interval.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Estimate {
-    /// Mean (of a power: of its level in dB).
+    /// Mean (of a power: of its level in dB), W or dB.
     pub mean: f64,
     /// Expanded uncertainty (k = 2), dB.
     pub uncertainty_db: f64,
@@ -120,10 +98,9 @@ impl Shown {
 }
 
 impl Snapshot {
-    /// Verifies every chain on every band with so many random draws.
+    /// Every chain on every band with so many random draws, in the order of the files.
     #[must_use]
-    pub fn verify(&self, draws: usize) -> Verification {
-        let places = Places::new(self);
+    pub fn verify(&self, draws: usize) -> Vec<Verified<'_>> {
         let mut chains = Vec::new();
         for scope in &self.scopes {
             for (_, low, result) in &scope.items {
@@ -138,43 +115,25 @@ impl Snapshot {
                         env: &scope.env,
                         direction: c.direction,
                     };
-                    let bands = c.bands.iter();
-                    chains.extend(bands.map(|b| one(&places, scope, &cx, c, b, draws)));
+                    chains.extend(c.bands.iter().map(|band| Verified {
+                        station,
+                        chain: c,
+                        band,
+                        compared: band.total_db.and_then(|_| {
+                            compared(&rebuilt(scope, &cx, band), c.direction, band, draws)
+                        }),
+                    }));
                 }
             }
         }
-        Verification {
-            schema: SCHEMA,
-            draws: whole(draws),
-            chains,
-        }
+        chains
     }
 }
 
-fn one(
-    places: &Places<'_>,
-    scope: &Scope,
-    cx: &Cx<'_>,
-    c: &ChainResult,
-    b: &BandResult,
-    draws: usize,
-) -> ChainVerification {
-    let (file, _, line) = places.at(c.loc);
-    ChainVerification {
-        station: cx
-            .station
-            .map_or(String::new(), |s| s.name.text.to_string()),
-        chain: places.text(c.name).to_owned(),
-        direction: c.direction.word(),
-        file,
-        line,
-        band: b.band.to_string(),
-        point: b.point,
-        frequency_hz: b.hz,
-        compared: b
-            .total_db
-            .and_then(|_| compared(&rebuilt(scope, cx, b), c.direction, b, draws)),
-    }
+/// The number of draws that are made when so many are asked for: whole blocks.
+#[must_use]
+pub fn draws_made(draws: usize) -> usize {
+    whole(draws)
 }
 
 /// The chain on a band, evaluated once more with all that its numbers are made of.
@@ -196,15 +155,15 @@ fn compared(
     direction: Direction,
     b: &BandResult,
     draws: usize,
-) -> Option<Comparison> {
+) -> Option<Compared> {
     let e = &c.evaluation;
     let (quantity, shown, q) = match (direction, b.eirp_w) {
-        (Direction::Receive, _) => ("loss", Shown::Loss, Quantity::Delivered),
-        (_, Some(_)) => ("eirp", Shown::Watts, Quantity::Eirp),
-        (_, None) => ("delivered", Shown::Watts, Quantity::Delivered),
+        (Direction::Receive, _) => (Quantity::Loss, Shown::Loss, Of::Delivered),
+        (_, Some(_)) => (Quantity::Eirp, Shown::Watts, Of::Eirp),
+        (_, None) => (Quantity::Delivered, Shown::Watts, Of::Delivered),
     };
     // an antenna whose gain is not known radiates what is not known
-    if q == Quantity::Delivered && e.output(Quantity::Eirp).is_some() {
+    if q == Of::Delivered && e.output(Of::Eirp).is_some() {
         return None;
     }
     let output = e.output(q)?;
@@ -213,15 +172,11 @@ fn compared(
         return None;
     }
     let drawn = c.net.draw(draws, SEED);
-    Some(Comparison {
+    Some(Compared {
         quantity,
-        unit: match shown {
-            Shown::Watts => "W",
-            Shown::Loss => "dB",
-        },
         derivatives: derivatives(shown, output),
         reported: reported(shown, output, b),
-        method: b.method.map_or("derivatives", |m| m.word()),
+        method: b.method.unwrap_or(Method::Derivatives),
         drawn: by_draws(shown, &drawn),
         loss_floor_db: b.floor_db.filter(|x| x.is_finite()),
         loss_worst_db: b.worst_db.filter(|w| w.iter().all(|x| x.is_finite())),

@@ -7,6 +7,7 @@
 
 mod common;
 
+use downlead_report::Reports as _;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 

@@ -3,6 +3,7 @@
 
 mod common;
 
+use downlead_report::Reports as _;
 use std::sync::Arc;
 
 use common::{MAIN, everything, load, load_from};

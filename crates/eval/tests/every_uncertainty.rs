@@ -8,6 +8,7 @@ mod table;
 
 use common::{MAIN, load_from, session};
 use downlead_eval::Snapshot;
+use downlead_report::Reports as _;
 use downlead_testkit::Files;
 use serde_json::Value;
 use table::Slot::{Bounds, Kept, KeptNoInterval, OwnK};
@@ -341,7 +342,7 @@ fn effects(text: &str) -> Result<Effects, String> {
         .diagnostics
         .iter()
         .filter(|d| {
-            d.severity == "error"
+            d.severity.name() == "error"
                 && !["limit-not-met", "expectation-missed", "reading-contradicts"].contains(&d.code)
         })
         .map(|d| format!("{}: {}", d.code, d.message))

@@ -5,6 +5,7 @@ mod common;
 
 use common::load;
 use downlead_base::{Diagnostic, Severity};
+use downlead_report::Reports as _;
 
 fn find(text: &str, code: &str) -> Vec<Diagnostic> {
     load(text)
@@ -907,7 +908,7 @@ fn one_meter_at_both_ends_leaves_its_linearity_and_scatter() {
         none(&text("30.6"), "reading-contradicts");
         says(
             &one(&text("30.8"), "reading-contradicts"),
-            &["+0.11 dB", "a doubt of 0.10 dB"],
+            &["+0.11 dB", "an uncertainty of 0.10 dB"],
         );
         let r = common::report(&text("30.6"));
         let band = common::bands(&r)[0].1;

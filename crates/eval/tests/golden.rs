@@ -3,6 +3,7 @@
 //! numbers in them are checked by the other tests, not here.
 
 use downlead_eval::Snapshot;
+use downlead_report::Reports as _;
 use downlead_testkit::{example_files, examples, project};
 
 fn json(file: &str) -> String {

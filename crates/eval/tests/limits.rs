@@ -3,6 +3,7 @@
 mod common;
 
 use common::load;
+use downlead_report::Reports as _;
 
 #[test]
 fn more_bands_chains_and_parts_than_are_computed_are_named() {

@@ -5,7 +5,8 @@
 //! A fence `downlead NAME` holds a further file, which all examples can name.
 
 use downlead_eval::Snapshot;
-use downlead_eval::report::{BandReport, Report};
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::{BandReport, Report};
 use downlead_testkit::{Fence, Files, fences, project};
 
 fn manual() -> Vec<Fence> {
@@ -34,7 +35,7 @@ fn printed(band: &BandReport, quantity: &str, digits: usize) -> Option<String> {
         "uncertainty_db" => number(band.uncertainty_db?),
         "transmitter_swr" => number(band.transmitter_swr?),
         "margin_db" => number(band.limits.first()?.margin_db),
-        "verdict" => band.limits.first()?.verdict.to_owned(),
+        "verdict" => band.limits.first()?.verdict.word().to_owned(),
         other => panic!("quantity `{other}` is not known to this test"),
     })
 }
@@ -49,7 +50,7 @@ fn examples_check_without_error() {
         for d in report(&f.text)
             .diagnostics
             .iter()
-            .filter(|d| d.severity == "error")
+            .filter(|d| d.severity.name() == "error")
         {
             wrong.push(format!(
                 "docs/language.md:{}: {} {}",

@@ -8,6 +8,7 @@ mod networks;
 
 use common::{MAIN, load_from};
 use downlead_eval::{Snapshot, cable_at, matched_loss};
+use downlead_report::Reports as _;
 use downlead_station::{Loader, library};
 use downlead_testkit::{Files, examples};
 use downlead_touchstone::{Complex64, Network, WriteOptions, write};
@@ -319,7 +320,7 @@ fn a_port_of_a_duplexer_has_its_own_file() {
             .iter()
             .find(|e| e.part.starts_with(part))
             .expect("the part");
-        assert_eq!(e.basis, "read");
+        assert_eq!(e.basis.word(), "read");
         let source = e.source.as_deref().unwrap_or("");
         assert!(source.contains(file), "{source}");
     }

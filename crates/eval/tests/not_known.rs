@@ -4,7 +4,8 @@
 mod common;
 
 use common::{MAIN, load, load_from};
-use downlead_eval::report::BandReport;
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::BandReport;
 use downlead_testkit::Files;
 
 fn only(text: &str) -> BandReport {
@@ -36,7 +37,10 @@ fn no_totals(b: &BandReport, what: &str) {
     assert!(totals.iter().all(Option::is_none), "{what}: {totals:?}");
     assert!(b.interval_db.is_none() && b.loss_worst_db.is_none());
     assert!(b.method.is_none() && b.budget.is_empty(), "{what}");
-    assert!(b.limits.iter().all(|l| l.quantity == "output"), "{what}");
+    assert!(
+        b.limits.iter().all(|l| l.quantity.word() == "output"),
+        "{what}"
+    );
 }
 
 #[test]
@@ -87,7 +91,7 @@ fn what_goes_forward_is_judged_up_to_the_unknown_part_and_no_further() {
     let read = |w: &str| format!("read {w}, 2026-01-01 with W1 by QY2TEC");
     let b = only(&text(&read("39.7 W forward"), &read("10 W forward")));
     assert_eq!(b.readings.len(), 1);
-    assert_eq!(b.readings[0].verdict, "agrees");
+    assert_eq!(b.readings[0].verdict.word(), "agrees");
     let b = only(&text(&read("swr 1.5"), "expect 20 W"));
     assert!(b.readings.is_empty());
     let b = only(&text(
@@ -95,7 +99,7 @@ fn what_goes_forward_is_judged_up_to_the_unknown_part_and_no_further() {
         "limit 30 W output carrier, \"x\"",
     ));
     assert_eq!(b.limits.len(), 1);
-    assert_eq!(b.limits[0].verdict, "not-met");
+    assert_eq!(b.limits[0].verdict.word(), "not-met");
     // a rating is compared with no power that leaves something out
     let rated = "filter { loss 1 dB; rating 1 W }";
     let found = |text: &str| {
@@ -124,7 +128,7 @@ fn a_branch_does_not_know_of_another() {
     let up = b
         .nodes
         .iter()
-        .find(|n| n.kind == "pad" && n.branch.is_some())
+        .find(|n| n.kind.word() == "pad" && n.branch.is_some())
         .unwrap();
     // 50 W less 1 + 3.01 + 1 dB goes forward there, less what the SWR sends back
     let net = 50.0 * 10f64.powf(-0.501_03) * (1.0 - (0.4_f64 / 2.4).powi(2));

@@ -4,7 +4,9 @@
 mod common;
 
 use common::{bands, load, report, without_lines};
-use downlead_eval::report::BandReport;
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::BandReport;
+use downlead_report::shape::word::PowerMode;
 use downlead_testkit::{AntennaPlan, ChainPlan, Length, PartPlan, Plan, Rng, plan};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, RngSeed};
@@ -119,7 +121,7 @@ proptest! {
             let near = first.power_w.map(|w| w * 1.001);
             let net = first.forward_w.or(near).unwrap_or(0.0);
             let antenna = b.antenna_w.unwrap_or(0.0);
-            prop_assert!(heat + antenna <= net * (1.0 + 1e-6) + 1e-9 || b.power_mode == "tuner", "{heat} + {antenna} of {net}\n{text}");
+            prop_assert!(heat + antenna <= net * (1.0 + 1e-6) + 1e-9 || b.power_mode == PowerMode::Tuner, "{heat} + {antenna} of {net}\n{text}");
         }
     }
 

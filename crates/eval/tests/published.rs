@@ -6,6 +6,7 @@
 mod common;
 
 use common::{bands, report};
+use downlead_report::Reports as _;
 use downlead_testkit::project;
 use serde_json::Value;
 

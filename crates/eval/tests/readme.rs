@@ -1,6 +1,7 @@
 //! The README's examples check clean: no error, no warning, no limit or reading in doubt.
 
 use downlead_eval::Snapshot;
+use downlead_report::Reports as _;
 use downlead_testkit::{Files, fences, project};
 
 #[test]
@@ -29,7 +30,7 @@ fn readme_examples_check_clean() {
         let bad: Vec<_> = report
             .diagnostics
             .iter()
-            .filter(|d| d.severity != "information" && d.severity != "hint")
+            .filter(|d| d.severity.name() != "information" && d.severity.name() != "hint")
             .collect();
         assert!(bad.is_empty(), "README.md:{}: {bad:#?}", f.line);
         let agree = |r: &downlead_eval::bench::result::SessionResult| {

@@ -3,7 +3,8 @@
 //! examples).
 
 use downlead_eval::Snapshot;
-use downlead_eval::report::{BandReport, Report};
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::{BandReport, Report};
 use downlead_testkit::{Files, Folder, examples, project};
 use serde_json::Value;
 
@@ -98,7 +99,11 @@ fn compare(want: &Value, have: &BandReport, place: &str) -> usize {
             1e-12,
         );
         assert_eq!(Some(limit.limit_w), number("limit_w"), "{place}");
-        assert_eq!(Some(limit.verdict), want["verdict"].as_str(), "{place}");
+        assert_eq!(
+            Some(limit.verdict.word()),
+            want["verdict"].as_str(),
+            "{place}"
+        );
     }
     n
 }
@@ -108,7 +113,7 @@ fn compare_file(file: &str, want: &Value) -> usize {
     let errors: Vec<_> = r
         .diagnostics
         .iter()
-        .filter(|d| d.severity == "error")
+        .filter(|d| d.severity.name() == "error")
         .map(|d| &d.message)
         .collect();
     // revisions 3 and 4 differ in their limits: only what is not met is an error
@@ -162,7 +167,7 @@ fn doubt_by_its_causes() {
             let mut variance: std::collections::BTreeMap<&str, f64> =
                 std::collections::BTreeMap::new();
             for i in &b.budget {
-                let group = match i.cause.as_str() {
+                let group = match i.cause.words.as_str() {
                     s if s.contains("W0") || s.contains("W1") || s.contains("TX") => "transmitter",
                     s if s.contains("thrennock-sheet") => "cables",
                     s if s.contains("n-pair") || s.contains("family n") => "connectors",
@@ -235,7 +240,7 @@ fn traps() {
         (dbd.erp_w.expect("an ERP") - 43.7).abs() < 0.1,
         "scenario, section 3"
     );
-    assert_eq!(dbd.limits[0].verdict, "not-met");
+    assert_eq!(dbd.limits[0].verdict.word(), "not-met");
 
     // the protector forgotten (its connector statement now joins T1 and M1)
     let bare = b(&altered(
@@ -265,7 +270,7 @@ fn traps() {
         swapped
             .diagnostics
             .iter()
-            .any(|d| d.severity == "error" && d.message.contains("DU1.high")),
+            .any(|d| d.severity.name() == "error" && d.message.contains("DU1.high")),
         "the wrong leg is an error that names the right one"
     );
 }

@@ -3,7 +3,7 @@
 mod common;
 
 use common::report;
-use downlead_eval::report::BandReport;
+use downlead_report::shape::chain::BandReport;
 
 fn only(text: &str) -> BandReport {
     report(text).stations[0].chains[0].bands[0].clone()

@@ -2,6 +2,7 @@
 
 use downlead_base::Span;
 use downlead_eval::Snapshot;
+use downlead_report::Reports as _;
 use downlead_testkit::{Files, large_file};
 
 /// The cable of all stations is edited: stopped in the midst, the rest is

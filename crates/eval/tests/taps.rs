@@ -4,6 +4,7 @@
 mod common;
 
 use common::load;
+use downlead_report::Reports as _;
 
 fn taps(text: &str) -> Vec<(String, String, f64, f64)> {
     let report = load(text).report();

@@ -3,6 +3,7 @@
 mod common;
 
 use common::load;
+use downlead_report::Reports as _;
 
 fn found(text: &str) -> Vec<(&'static str, String)> {
     load(text)
@@ -79,7 +80,9 @@ fn a_limit_is_met_only_if_the_branches_in_phase_meet_it_too() {
     };
     let verdict = |t: &str| {
         let s = load(t);
-        s.report().stations[0].chains[0].bands[0].limits[0].verdict
+        s.report().stations[0].chains[0].bands[0].limits[0]
+            .verdict
+            .word()
     };
     // in phase: 100 W times 20 are some 2 kW
     assert_eq!(verdict(&text("", "500 W")), "cannot-tell");
@@ -100,7 +103,8 @@ fn the_share_that_is_uncertain_moves_the_others() {
         b.nodes
             .iter()
             .find(|n| {
-                n.branch.as_deref().is_some_and(|x| x.ends_with(branch)) && n.kind == "divider"
+                n.branch.as_deref().is_some_and(|x| x.ends_with(branch))
+                    && n.kind.word() == "divider"
             })
             .and_then(|n| n.uncertainty_db)
             .expect("a row")

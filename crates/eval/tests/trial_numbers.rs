@@ -3,7 +3,8 @@
 mod common;
 
 use common::load;
-use downlead_eval::report::BandReport;
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::BandReport;
 
 fn band(text: &str) -> BandReport {
     load(text)
@@ -44,7 +45,7 @@ fn of_antennas_apart_the_strongest_counts_in_every_case() {
         "{}",
         l.probability_exceeded
     );
-    assert_eq!(l.verdict, "cannot-tell");
+    assert_eq!(l.verdict.word(), "cannot-tell");
 }
 
 const C52: &str = "cable c52 {\n    impedance 52 ohm\n    velocity 0.66 ± 0.02\n    loss 0.5 dB/100 m/sqrt(MHz) + 0.003 dB/100 m/MHz\n    accuracy 5 %\n    source \"t\"\n}\n";

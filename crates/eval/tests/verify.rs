@@ -3,10 +3,13 @@
 mod common;
 
 use common::{load, report};
-use downlead_eval::verify::{ChainVerification, Comparison, Estimate};
+use downlead_eval::result::Method;
+use downlead_report::build::verify::verification;
+use downlead_report::shape::verify::{ChainVerification, Comparison, Estimate};
+use downlead_report::shape::word::{Unit, Verified};
 
 fn all(text: &str, draws: usize) -> Vec<ChainVerification> {
-    load(text).verify(draws).chains
+    verification(&load(text), draws).chains
 }
 
 fn one(text: &str) -> Comparison {
@@ -29,7 +32,10 @@ fn a_chain_that_can_be_computed_by_hand() {
     // 100 W ± 5 % (0.2171 dB half-width), 3 dB ± 0.4 dB, 2 dBi: U = 2 √(0.2171² + 0.4²)/√3
     let text = "chain c on 145 MHz {\n    transmitter 100 W ± 5 % carrier\n    pad 3 dB ± 0.4 dB\n    antenna 2 dBi\n}\n";
     let x = one(text);
-    assert_eq!((x.quantity, x.unit, x.method), ("eirp", "W", "derivatives"));
+    assert_eq!(
+        (x.quantity, x.unit, *x.method),
+        (Verified::Eirp, Unit::Watt, Method::Derivatives)
+    );
     let (a, b) = (0.2171_f64, 0.4_f64);
     let u = 2.0 * (a * a + b * b).sqrt() / 3f64.sqrt();
     for e in [&x.derivatives, &x.reported, &x.drawn] {
@@ -61,7 +67,7 @@ fn strong_waves_are_told_from_derivatives() {
     // 3.18 to 5.71 dB
     let text = "cable window {\n    impedance 400 ohm\n    velocity 0.905\n    loss 0.1761 dB/100 m/sqrt(MHz)\n    source \"x\"\n}\nchain c on 14.2 MHz {\n    transmitter 100 W carrier\n    run 18 m ± 0.5 m of window, at 20 °C\n    antenna { gain 0 dBi; impedance 120 ohm with reactance -60 ohm }\n}\n";
     let x = one(text);
-    assert_eq!(x.method, "sample");
+    assert_eq!(*x.method, Method::Sample);
     for e in [&x.reported, &x.drawn] {
         let [mean, low, high] = levels(e);
         near(20.0 - mean, 4.483, 0.02, "mean");
@@ -78,7 +84,7 @@ fn strong_waves_are_told_from_derivatives() {
 fn a_loss_is_compared_on_receive_and_a_power_without_a_gain() {
     let receive = "chain c on 145 MHz receive {\n    antenna 2 dBi, swr 1.5\n    pad 3 dB ± 0.4 dB\n    receiver -119 dBm\n}\n";
     let x = one(receive);
-    assert_eq!((x.quantity, x.unit), ("loss", "dB"));
+    assert_eq!((x.quantity, x.unit), (Verified::Loss, Unit::Decibel));
     let b = report(receive).stations[0].chains[0].bands[0].clone();
     near(x.reported.mean, b.total_loss_db.unwrap(), 1e-9, "the loss");
     near(x.drawn.mean, x.reported.mean, 0.01, "drawn");
@@ -98,7 +104,7 @@ fn a_loss_is_compared_on_receive_and_a_power_without_a_gain() {
     );
     let load = "chain c on 145 MHz {\n    transmitter 100 W carrier\n    pad 3 dB ± 0.4 dB\n    load, swr 1\n}\n";
     let x = one(load);
-    assert_eq!((x.quantity, x.unit), ("delivered", "W"));
+    assert_eq!((x.quantity, x.unit), (Verified::Delivered, Unit::Watt));
     near(x.drawn.mean, 50.1, 0.1, "100 W less 3 dB");
 }
 
@@ -111,7 +117,7 @@ fn what_is_not_known_is_not_compared() {
     // without a gain the power that arrives is known all the same
     assert_eq!(
         chains[1].compared.as_ref().map(|x| x.quantity),
-        Some("delivered")
+        Some(Verified::Delivered)
     );
 }
 
@@ -119,7 +125,7 @@ fn what_is_not_known_is_not_compared() {
 fn the_draws_are_the_same_every_time() {
     let text = "station s {\n    transmitter TX 100 W ± 5 % carrier\n    antenna A1 2 dBi ± 1 dB\n    chain c on 145 MHz, 435 MHz {\n        TX\n        A1\n    }\n}\n";
     let drawn = |draws| {
-        let v = load(text).verify(draws);
+        let v = verification(&load(text), draws);
         let of = |c: &ChainVerification| {
             (
                 c.station.clone(),

@@ -1,17 +1,20 @@
 //! Virtual documents and lenses: the report of a chain or station as Markdown, an explanation of
-//! a line, margins and the largest doubt above a chain.
+//! a line, margins and the largest cause of uncertainty above a chain.
 
 use downlead_base::Span;
-use downlead_eval::result::{BandResult, ChainResult, LimitResult, Verdict};
+use downlead_eval::result::{BandResult, ChainResult, LimitResult};
 use downlead_eval::{Places, Snapshot};
-use downlead_quantity::{db, decibel_signed, number, percent, power};
+use downlead_quantity::{db, number, power};
+use downlead_report::document::Document;
+use downlead_report::shape::chain::{Report, SCHEMA};
+use downlead_report::write::markdown::markdown;
+use downlead_report::{build, page, words};
 use downlead_station::model::{Direction, Meaning};
 
 use crate::config::Config;
-use crate::hover::total_row;
-use crate::markdown::{Writer, escape};
+use crate::markdown::{Writer, place_link};
 use crate::view::{Doc, View, doc_text, to32};
-use crate::words::{both, or_not_known, plus_minus, under_or_over};
+use crate::words::{or_not_known, plus_minus, under_or_over};
 
 /// A line above a chain or station.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -43,7 +46,7 @@ pub enum LensCommand {
     },
 }
 
-/// The lenses of a document: above a chain the nearest limit and the largest cause of doubt, above
+/// The lenses of a document: above a chain the nearest limit and the largest cause of uncertainty, above
 /// a station its nearest limit, above a bench session its verdicts.
 #[must_use]
 pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
@@ -147,7 +150,7 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                         out.push(Lens {
                             span: p.span,
                             title: format!(
-                                "largest doubt: {cause}, {} % of ± {}",
+                                "largest contribution: {cause}, {} % of ± {}",
                                 number(100.0 * u * u / total, 0),
                                 db(all)
                             ),
@@ -177,12 +180,8 @@ fn limits<'r>(
         .collect()
 }
 
-fn verdict(l: &LimitResult) -> &'static str {
-    match l.verdict {
-        Verdict::Yes => "met,",
-        Verdict::No => "not met,",
-        Verdict::CannotTell => "cannot tell,",
-    }
+fn verdict(l: &LimitResult) -> String {
+    format!("{},", words::verdict::limit(l.verdict))
 }
 
 fn margin(l: &LimitResult) -> String {
@@ -208,211 +207,49 @@ fn summary(chain: &ChainResult, b: &BandResult) -> String {
     }
 }
 
-/// The report as Markdown: of a station, of a chain (by name or as `station/chain`), of a bench
-/// session, or of the whole file. None if there is no such thing.
+/// The report: of a station, of a chain (by name or as `station/chain`), of a bench session, or of
+/// the whole file. None if there is no such thing.
 #[must_use]
-pub fn report_markdown(s: &Snapshot, file: usize, name: Option<&str>) -> Option<String> {
+pub fn report_document(s: &Snapshot, file: usize, name: Option<&str>) -> Option<Document> {
     let scope = s.scopes().iter().find(|x| x.file() == file)?;
-    let view = View::new(s);
     let places = Places::new(s);
-    let mut out = String::new();
+    let wanted = |station: &str, chain: &str| match name {
+        None => true,
+        Some(n) => {
+            let within = n.strip_prefix(station).and_then(|n| n.strip_prefix('/'));
+            n == chain || !station.is_empty() && (n == station || within == Some(chain))
+        }
+    };
+    let report = Report {
+        schema: SCHEMA,
+        stations: build::chain::stations(&places, scope, &wanted),
+        diagnostics: Vec::new(),
+    };
+    let chains = report
+        .stations
+        .iter()
+        .map(|s| s.chains.len())
+        .sum::<usize>();
+    let mut doc = match chains {
+        0 => Document::default(),
+        _ => page::chain::page(&report, page::chain::With::default()),
+    };
     for (_, low, result) in scope.items() {
-        let station = match &low.meaning {
-            Meaning::Station(st) => Some(st),
-            _ => None,
-        };
         if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session)
             && name.is_none_or(|n| *n == *x.name.text)
         {
-            crate::bench::session_report(&mut out, &places, x, r);
-        }
-        let title = station.map_or("", |st| &*st.name.text);
-        let mut first = true;
-        for chain in &result.chains {
-            let own = view.text(chain.name);
-            let wanted = match name {
-                None => true,
-                Some(n) => {
-                    n == own || (!title.is_empty() && (n == title || n == format!("{title}/{own}")))
-                }
-            };
-            if !wanted {
-                continue;
-            }
-            if let Some(st) = station.filter(|_| std::mem::take(&mut first)) {
-                let long = st
-                    .title
-                    .as_ref()
-                    .map_or_else(String::new, |t| format!(": {}", escape(t)));
-                out.push_str(&format!("# {}{long}\n\n", escape(&st.name.text)));
-            }
-            chain_report(&mut out, &view, &places, chain, &low.meaning);
+            let session = build::bench::session(&places, x, r, scope.env());
+            page::bench::session(&mut doc, &session);
         }
     }
-    (!out.is_empty()).then(|| out.trim_end().to_owned() + "\n")
+    (!doc.blocks.is_empty()).then_some(doc)
 }
 
-fn table(out: &mut String, head: &[&str], rows: &[Vec<String>]) {
-    if rows.is_empty() {
-        return;
-    }
-    out.push_str(&crate::markdown::table(head, rows));
-    out.push('\n');
-}
-
-fn chain_report(
-    out: &mut String,
-    view: &View<'_>,
-    places: &Places<'_>,
-    chain: &ChainResult,
-    meaning: &Meaning,
-) {
-    out.push_str(&format!(
-        "## {} ({})\n\n",
-        escape(view.text(chain.name)),
-        chain.direction.word()
-    ));
-    let rows: Vec<Vec<String>> = chain.bands.iter().map(total_row).collect();
-    table(
-        out,
-        &["band", "loss", "at the end", "ERP", "EIRP", "± (k = 2)"],
-        &rows,
-    );
-    for b in &chain.bands {
-        let name = match b.point {
-            Some(p) => format!("{} {p}", b.band),
-            None => b.band.to_string(),
-        };
-        out.push_str(&format!(
-            "### {}\n\n",
-            escape(&crate::cables::named(&name, b.hz))
-        ));
-        if !b.complete {
-            out.push_str("Not all parts could be computed; what depends on them is not known.\n\n");
-        }
-        let rows: Vec<Vec<String>> = b
-            .nodes
-            .iter()
-            .map(|n| {
-                let part = match (n.tag(), n.kind) {
-                    (Some(t), _) => match n.port() {
-                        Some(p) => format!("{}.{}", view.text(t), view.text(p)),
-                        None => view.text(t).to_owned(),
-                    },
-                    (None, k) if k.is_join() => format!("join {}", view.text(n.def)),
-                    (None, k) => k.word().to_owned(),
-                };
-                let known = |x: f64| match n.power_known {
-                    true => db(x),
-                    false => "–".to_owned(),
-                };
-                let level = if n.power_known && n.power_w.is_finite() {
-                    both(n.power_w)
-                } else if n.forward_known {
-                    format!("{} forward", both(n.forward_w))
-                } else {
-                    "–".to_owned()
-                };
-                vec![
-                    part,
-                    if n.loss_known {
-                        db(n.loss_db)
-                    } else {
-                        "not known".to_owned()
-                    },
-                    known(n.cumulative_db),
-                    level,
-                    match n.forward_known {
-                        true => db(n.uncertainty_db),
-                        false => "–".to_owned(),
-                    },
-                    n.swr.map_or_else(|| "–".to_owned(), |s| number(s, 2)),
-                    n.basis.word().to_owned(),
-                ]
-            })
-            .collect();
-        table(
-            out,
-            &["part", "loss", "so far", "behind it", "±", "SWR", "basis"],
-            &rows,
-        );
-        let rows: Vec<Vec<String>> = b
-            .limits
-            .iter()
-            .map(|l| {
-                vec![
-                    l.quantity.word().to_owned(),
-                    power(l.limit_w),
-                    power(l.value_w),
-                    under_or_over(l.margin_db),
-                    db(l.uncertainty_db),
-                    l.verdict.limit_word().to_owned(),
-                    l.safe_w.map_or_else(|| "–".to_owned(), power),
-                ]
-            })
-            .collect();
-        table(
-            out,
-            &[
-                "limit",
-                "at most",
-                "is",
-                "margin",
-                "±",
-                "verdict",
-                "transmitter power that meets it",
-            ],
-            &rows,
-        );
-        let rows: Vec<Vec<String>> = b
-            .readings
-            .iter()
-            .map(|r| {
-                let show = |x: f64| {
-                    if r.power.is_some() {
-                        power(x)
-                    } else {
-                        format!("SWR {}", number(x, 2))
-                    }
-                };
-                vec![
-                    format!("line {}", places.line(r.loc)),
-                    show(r.read),
-                    show(r.expected),
-                    decibel_signed(r.difference_db),
-                    db(r.uncertainty_db),
-                    r.verdict.reading_word().to_owned(),
-                ]
-            })
-            .collect();
-        table(
-            out,
-            &["reading", "read", "expected", "difference", "±", "verdict"],
-            &rows,
-        );
-        let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
-        let rows: Vec<Vec<String>> = b
-            .causes(places, meaning)
-            .into_iter()
-            .filter(|c| c.1 > 0.0)
-            .map(|(cause, u)| {
-                vec![
-                    cause,
-                    format!("{} dB", number(u, 3)),
-                    percent(if total > 0.0 { u * u / total } else { 0.0 }),
-                ]
-            })
-            .collect();
-        table(out, &["cause of doubt", "standard", "share"], &rows);
-        let list = b.assumptions(places);
-        if !list.is_empty() {
-            out.push_str("Assumed:\n\n");
-            for a in list {
-                out.push_str(&format!("- {}\n", escape(&a)));
-            }
-            out.push('\n');
-        }
-    }
+/// The same as Markdown, with links to places.
+#[must_use]
+pub fn report_markdown(s: &Snapshot, file: usize, name: Option<&str>) -> Option<String> {
+    let doc = report_document(s, file, name)?;
+    Some(markdown(&doc, &|p| Some(place_link(&p.file, p.line))))
 }
 
 /// How the numbers of a line (from 1) were come by, as Markdown. None where there are none.

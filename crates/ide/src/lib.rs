@@ -37,7 +37,6 @@ mod view;
 mod words;
 
 pub use actions::{code_actions, fix_all};
-pub use bench::words::{band_in_words, counted, with_doubt};
 pub use bench::{MeasuredCable, brought, cable_definition, fitted_cable, measured_cable};
 pub use calls::{Call, CallItem, incoming_calls, outgoing_calls, prepare_calls};
 pub use compare::{
@@ -47,7 +46,9 @@ pub use compare::{
 pub use completion::{Completion, CompletionKind, completion, completion_with};
 pub use config::{Config, HintDetails, HintKinds};
 pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};
-pub use documents::{Lens, LensCommand, code_lenses, explain_markdown, report_markdown};
+pub use documents::{
+    Lens, LensCommand, code_lenses, explain_markdown, report_document, report_markdown,
+};
 pub use format::{format, format_on_type, format_range, minimal_edits};
 pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};
 pub use hints::{HintsByItem, hint_at, inlay_hints};

@@ -213,6 +213,14 @@ impl<'v, 's> Writer<'v, 's> {
     }
 }
 
+/// The address of a line of a file, which the server replaces by that of its client.
+pub(crate) fn place_link(path: &str, line: u32) -> String {
+    let mut out = "downlead-place:".to_owned();
+    address_into(path, &mut out);
+    let _ = write!(out, "#{line}");
+    out
+}
+
 /// A path as it may stand in a link: what would end the link or begin its line is encoded.
 fn address_into(path: &str, out: &mut String) {
     for piece in path.split_inclusive([' ', '(', ')', '<', '>', '#', '%']) {

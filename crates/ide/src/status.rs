@@ -1,6 +1,7 @@
 //! What a comparison came to, whatever was compared, and the colour that stands for it.
 
 use downlead_eval::result::{Verdict, measure};
+use downlead_report::shape::word::ReadingVerdict;
 
 /// What was found of a limit, a reading or a piece, best first: of several the largest counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -36,6 +37,16 @@ impl From<Verdict> for Status {
             Verdict::Yes => Status::Good,
             Verdict::No => Status::Bad,
             Verdict::CannotTell => Status::Doubtful,
+        }
+    }
+}
+
+impl From<ReadingVerdict> for Status {
+    fn from(v: ReadingVerdict) -> Status {
+        match v {
+            ReadingVerdict::Agrees => Status::Good,
+            ReadingVerdict::Differs => Status::Bad,
+            ReadingVerdict::CannotTell => Status::Doubtful,
         }
     }
 }

@@ -1,5 +1,7 @@
 //! Numbers in words, for hints and hovers.
 
+pub(crate) use downlead_report::words::chain::under_or_over;
+
 use downlead_quantity::{
     Dim, Quantity, db, frequency, length, number, percent, power, sig, units_of, w_to_dbm,
 };
@@ -63,13 +65,4 @@ pub(crate) fn plus_minus(u_db: f64) -> String {
 /// Loss per 100 m.
 pub(crate) fn per_100m(db_per_m: f64) -> String {
     format!("{} dB/100 m", number(db_per_m * 100.0, 2))
-}
-
-/// How a margin reads: `0.85 dB under`.
-pub(crate) fn under_or_over(margin_db: f64) -> String {
-    format!(
-        "{} {}",
-        db(margin_db.abs()),
-        if margin_db >= 0.0 { "under" } else { "over" }
-    )
 }

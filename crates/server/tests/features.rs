@@ -616,6 +616,12 @@ fn reports_are_given_shown_and_followed() {
     );
     assert!(data.is_object());
     let page = c.ask(
+        "workspace/executeCommand",
+        json!({ "command": "downlead.export", "arguments": [{ "uri": uri, "format": "html" }] }),
+    );
+    let page = page.as_str().unwrap();
+    assert!(page.starts_with("<!DOCTYPE html>") && page.contains("data-at="));
+    let page = c.ask(
         "downlead/virtualDocument",
         json!({ "uri": "downlead:/code/unknown-cable.md" }),
     );

@@ -110,6 +110,9 @@ pub struct Header {
     /// True if the file names no unit, so that GHz was taken: worth a warning where the
     /// frequencies come out in no band of the station.
     pub unit_defaulted: bool,
+    /// True if the option line has a word that is not known and none that states the notation: the
+    /// numbers cannot be used.
+    pub format_unknown: bool,
     /// The network parameters.
     pub parameter: Parameter,
     /// Their notation.
@@ -198,6 +201,7 @@ impl Header {
     pub(crate) fn new() -> Header {
         Header {
             unit_defaulted: true,
+            format_unknown: false,
             reference_defaulted: true,
             reference: vec![50.0],
             ..Header::default()
@@ -213,6 +217,7 @@ impl Header {
         (at, end): (usize, usize),
     ) {
         let mut said = Options::default();
+        let mut unknown = false;
         let list = words(text, at + 1, end);
         let mut rest = list.iter().peekable();
         while let Some((word, place)) = rest.next() {
@@ -249,6 +254,7 @@ impl Header {
                         .understood("the first counts");
                 }
                 None => {
+                    unknown = true;
                     notes
                         .add(Kind::OptionUnknown, text, line, place.clone(), || {
                             format!("the option line does not know `{}`", shown(word))
@@ -266,6 +272,8 @@ impl Header {
                 .understood("GHz was taken, as the format says")
                 .hint("write for instance `# MHz S RI R 50`");
         }
+        // an unknown word may have been meant for the format that no other word states
+        self.format_unknown = unknown && said.format.is_none();
         self.unit_defaulted = said.unit.is_none();
         self.unit = said.unit.unwrap_or_default();
         self.parameter = said.parameter.unwrap_or_default();

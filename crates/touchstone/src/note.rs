@@ -57,8 +57,8 @@ kinds! {
     Encoding Error "encoding";
     /// There is no row that could be used.
     NoData Error "no-data";
-    /// There is no option line; `# GHz S MA R 50` was taken.
-    OptionLineMissing Warning "option-line-missing";
+    /// There is no option line: what the numbers mean is not known.
+    OptionLineMissing Error "option-line-missing";
     /// A second option line, or one after the data; only the first counts.
     OptionLineRepeated Warning "option-line-repeated";
     /// A word of the option line that is not known.
@@ -87,6 +87,8 @@ kinds! {
     KeywordValue Error "keyword-value";
     /// A keyword the specification requires is missing.
     KeywordMissing Warning "keyword-missing";
+    /// The order of the elements of a two-port is not stated, and its rows depend on it.
+    OrderUnknown Error "order-unknown";
     /// The number of ports is not known and does not follow from the rows.
     PortsUnknown Error "ports-unknown";
     /// The number of ports was derived from the length of the rows.

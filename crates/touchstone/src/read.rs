@@ -104,6 +104,10 @@ struct Reader<'a> {
     named_ports: Option<usize>,
     option_line: Option<Line>,
     order_said: bool,
+    /// The first row of a two-port of version 2 that does not state the order.
+    order_missing: Option<(Line, Range<usize>)>,
+    /// The rows can be read, and what they mean is not known.
+    refused: bool,
     rows: Rows,
     began: bool,
     noise: Vec<NoisePoint>,
@@ -134,6 +138,8 @@ impl<'a> Reader<'a> {
             named_ports: ports,
             option_line: None,
             order_said: false,
+            order_missing: None,
+            refused: false,
             rows: Rows::default(),
             began: false,
             noise: Vec::new(),
@@ -355,8 +361,9 @@ impl<'a> Reader<'a> {
             self.note(Kind::OptionLineMissing, place.clone(), || {
                 "there is no option line before the rows".to_owned()
             })
-            .understood("`# GHz S MA R 50` was taken, as the format says")
+            .understood("what the numbers mean is not known; nothing of the data was used")
             .hint("write for instance `# MHz S RI R 50` above");
+            self.refused = true;
         }
         if self.header.version == Version::V2 && self.header.ports.is_none() {
             self.note(Kind::KeywordMissing, place.clone(), || {
@@ -385,10 +392,11 @@ impl<'a> Reader<'a> {
             return;
         }
         if ports == Some(2) && self.header.version == Version::V2 && !self.order_said {
+            self.order_missing = Some((self.line, place.clone()));
             self.note(Kind::KeywordMissing, place, || {
                 "`[Two-Port Data Order]` is missing".to_owned()
             })
-            .understood("21_12 was taken: N11 N21 N12 N22")
+            .understood("21_12 was taken: N11 N21 N12 N22, as long as both orders give the same")
             .hint("write `[Two-Port Data Order] 21_12` or `12_21`");
         }
         self.rows.begin(ports, &self.header);

@@ -147,7 +147,10 @@ fn random_words() {
         let count = r.below(60);
         let text: Vec<&str> = (0..count).map(|_| words[r.below(words.len())]).collect();
         let ports = [None, Some(1), Some(2), Some(3)][r.below(4)];
-        usable += usize::from(sound(text.join(" ").as_bytes(), ports).network.is_some());
+        // without an option line nothing can be used
+        let head = ["", "# MHz S RI R 50\n"][r.below(2)];
+        let text = format!("{head}{}", text.join(" "));
+        usable += usize::from(sound(text.as_bytes(), ports).network.is_some());
     }
     assert!(usable > 100, "the words make {usable} files with data");
 }

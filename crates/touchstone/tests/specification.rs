@@ -167,6 +167,8 @@ fn only_the_first_option_line_counts() {
 fn faults_of_the_option_line() {
     let cases = [
         ("# MHz S RI R 50 fast", Kind::OptionUnknown, true),
+        // `XX` may have been meant for the notation, which nothing else states
+        ("# MHz S XX R 50", Kind::OptionUnknown, false),
         ("# MHz kHz S RI R 50", Kind::OptionContradicts, true),
         ("# MHz S RI R", Kind::ReferenceMissing, true),
         ("# MHz S RI R -50", Kind::ReferenceInvalid, false),
@@ -192,8 +194,9 @@ fn faults_of_the_option_line() {
 fn no_option_line_at_all() {
     let file = file("0.145 0.2 90\n", 1);
     assert_eq!(kinds(&file), [Kind::OptionLineMissing]);
-    assert!(file.header.unit_defaulted);
-    assert_eq!(file.network.unwrap().frequencies_hz(), [145e6]);
+    // GHz and MA would be a guess: a file in MHz and dB looks the same
+    assert_eq!(file.network, None);
+    assert_eq!((file.notes[0].line, file.notes[0].column), (1, 1));
 }
 
 /// One reference a port on the option line: version 1.1 as the Touchstone 2.1 document names it.
@@ -452,6 +455,25 @@ fn faults_of_version_2() {
         None,
     );
     assert_eq!(kinds(&new), [Kind::VersionUnknown]);
+}
+
+/// Without `[Two-Port Data Order]`, which Touchstone 2.0 requires of a two-port, 13 dB of difference
+/// between the two ways through could be either way round; equal ways are no matter.
+#[test]
+fn the_order_of_a_two_port_matters_where_its_ways_differ() {
+    let of = |order: &str, back: &str| {
+        let text = format!(
+            "[Version] 2.0\n# MHz S RI R 50\n[Number of Ports] 2\n{order}[Number of Frequencies] 1\n[Network Data]\n145 0.1 0 0.9 0 {back} 0 0.1 0\n[End]\n"
+        );
+        read(text.as_bytes(), None)
+    };
+    let file = of("", "0.2");
+    assert_eq!(kinds(&file), [Kind::KeywordMissing, Kind::OrderUnknown]);
+    assert_eq!(file.network, None);
+    let note = &file.notes[1];
+    assert_eq!((note.line, note.severity), (5, Severity::Error));
+    assert!(of("", "0.9").network.is_some());
+    assert!(of("[Two-Port Data Order] 21_12\n", "0.2").network.is_some());
 }
 
 #[test]

@@ -6,13 +6,13 @@ use downlead_quantity::number;
 use downlead_station::Env;
 use downlead_station::session::Session;
 
-use super::shape::{BandReport, PieceReport, SessionReport};
-use super::trends::Series;
-use super::words;
-use crate::loss_law::PER;
 use crate::svg::loss::{Loss, Reading, picture};
 use crate::svg::rows::{Difference, Entry, Panel, differences, ranking};
 use crate::svg::trend;
+use downlead_report::build::trends::Series;
+use downlead_report::shape::bench::{BandReport, PieceReport, SessionReport};
+use downlead_report::shape::loss_law::PER;
+use downlead_report::words::bench as words;
 
 /// Columns and groups beyond which a picture is read by nobody.
 const MOST_COLUMNS: usize = 40;
@@ -193,7 +193,7 @@ pub(crate) fn trends(all: &[Series]) -> Vec<Plot> {
                 &format!("{} ({}) over the years", s.piece, s.cable),
                 "measured over expected loss",
                 "",
-                "bars and hatching: doubt (k = 2) by the readings; sheet and length are the same on all days",
+                "bars and hatching: uncertainty (k = 2) by the readings; sheet and length are the same on all days",
                 &s.points,
                 s.trend.as_ref(),
             ),

@@ -5,13 +5,14 @@ use std::ops::ControlFlow;
 
 use downlead_base::Severity;
 use downlead_eval::Places;
+use downlead_report::{page, sheet};
 
 use super::judged;
-use super::printed::{Forms, begin, beside, print, write_plots};
+use super::printed::{Forms, begin, beside, holds_findings, print, write_plots};
 use crate::args::{BenchArgs, BenchTable, ReportFormat};
 use crate::bench;
-use crate::bench::shape::{BenchReport, SCHEMA};
 use crate::ui::{Outcome, Ui};
+use downlead_report::shape::bench::{BenchReport, SCHEMA};
 
 pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let table = args.table != BenchTable::Results;
@@ -29,33 +30,35 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let mut plots = Vec::new();
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
         let places = Places::new(snapshot);
-        for (s, r, env) in bench::build::sessions(snapshot) {
-            let mut one = bench::build::session(&places, s, r, env);
+        for (s, r, env) in downlead_report::build::bench::sessions(snapshot) {
+            let mut one = downlead_report::build::bench::session(&places, s, r, env);
             if args.plot.is_some() {
                 plots.extend(bench::plots::of_session(s, r, env, &one));
             }
-            if args.format == ReportFormat::Text {
+            if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
                 one.file.insert_str(0, &group.prefix);
             }
             all.sessions.push(one);
         }
-        all.diagnostics.extend(snapshot.report().diagnostics);
+        all.diagnostics
+            .extend(downlead_report::build::chain::report(snapshot).diagnostics);
     }
-    let series = bench::trends::series(&all.sessions);
-    all.trends = series.iter().map(bench::trends::report).collect();
+    let series = downlead_report::build::trends::series(&all.sessions);
+    all.trends = series
+        .iter()
+        .map(downlead_report::build::trends::report)
+        .collect();
     let mut outcome = loaded.outcome;
     if let Some(folder) = &args.plot {
         plots.extend(bench::plots::trends(&series));
         outcome = outcome.max(write_plots(folder, &plots, ui));
     }
     let forms = Forms {
-        text: bench::text,
-        markdown: bench::markdown,
-        csv: &|all| bench::csv(all, args.table),
+        page: &|all| page::bench::page(all, holds_findings(args.format)),
+        csv: &|all| sheet::bench(all, args.table.into()),
     };
     print(&all, args.format, &forms, ui)?;
-    // JSON and Markdown carry the findings themselves
-    if matches!(args.format, ReportFormat::Text | ReportFormat::Csv) {
+    if !holds_findings(args.format) {
         beside(&loaded.findings, Severity::Warning, ui);
     }
     let undecided = args.strict

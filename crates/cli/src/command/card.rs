@@ -4,13 +4,15 @@ use std::io;
 use std::ops::ControlFlow;
 
 use downlead_base::Severity;
+use downlead_report::build::card::{Meters, cards};
+use downlead_report::page::card::SAFETY;
+use downlead_report::{page, sheet};
 
 use super::judged;
 use super::printed::{Forms, begin, beside, print};
 use crate::args::{CardArgs, ReportFormat};
-use crate::card::shape::{CardFile, SCHEMA};
-use crate::card::{self, Meters, SAFETY};
 use crate::ui::{Outcome, Ui};
+use downlead_report::shape::card::{CardFile, SCHEMA};
 
 pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let (gathered, loaded) =
@@ -41,8 +43,8 @@ pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
         return Ok(Outcome::Trouble);
     }
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let mut cards = card::cards(&snapshot.report(), &meters);
-        if args.format == ReportFormat::Text {
+        let mut cards = cards(&downlead_report::build::chain::report(snapshot), &meters);
+        if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
             cards
                 .iter_mut()
                 .for_each(|c| c.file.insert_str(0, &group.prefix));
@@ -50,9 +52,8 @@ pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
         file.cards.extend(cards);
     }
     let forms = Forms {
-        text: card::text,
-        markdown: card::markdown,
-        csv: &card::csv,
+        page: &page::card::page,
+        csv: &sheet::card,
     };
     print(&file, args.format, &forms, ui)?;
     // a card is to be printed: what is wrong goes beside it

@@ -3,13 +3,14 @@
 use std::fmt::Write as _;
 use std::io;
 
-use downlead_quantity::{Dim, UnitId, frequency, number, unit};
+use downlead_quantity::{Dim, UnitId, frequency, number, sig, unit};
+use downlead_report::document::{Column, Table};
+use downlead_report::write::text::{self, Look};
 
 use crate::args::{CatalogueArgs, Kind};
 use crate::fit::options;
 use crate::model::catalogue::{self, CableFacts, CablePoint, Entry};
 use crate::plot::{Labels, Point, log_log};
-use crate::report::Columns;
 use crate::ui::{Outcome, Style, Ui};
 
 /// Frequencies people ask for, Hz; those within a cable's range make its table.
@@ -36,7 +37,7 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ui.complain("--at needs the name of a cable");
             return Ok(Outcome::Trouble);
         }
-        let list = list(&entries, args.kind, ui.style);
+        let list = list(&entries, args.kind, ui.look());
         ui.print(&list)?;
         return Ok(Outcome::Clean);
     };
@@ -74,7 +75,7 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     let mut out = show(entry, ui.style);
     if entry.kind == "cable" {
-        cable(&entry.name, &frequencies, args.plot, ui.style, &mut out);
+        cable(&entry.name, &frequencies, args.plot, ui.look(), &mut out);
     }
     ui.print(&out)?;
     Ok(Outcome::Clean)
@@ -126,18 +127,17 @@ fn word(kind: Kind) -> &'static str {
     }
 }
 
-fn list(entries: &[Entry], kind: Option<Kind>, style: Style) -> String {
-    let mut table = Columns::default();
-    table.left("name").left("kind").left("what it is");
-    for e in entries
+fn list(entries: &[Entry], kind: Option<Kind>, look: Look) -> String {
+    let all: Vec<&Entry> = entries
         .iter()
         .filter(|e| kind.is_none_or(|k| word(k) == e.kind))
-    {
-        table.row(vec![e.name.clone(), e.kind.to_owned(), e.title.clone()]);
-    }
-    let mut out = String::new();
-    table.write(style, &mut out);
-    out
+        .collect();
+    let columns: [Column<&Entry>; 3] = [
+        Column::left("name", |e| (&e.name).into()),
+        Column::left("kind", |e| e.kind.into()),
+        Column::left("what it is", |e| (&e.title).into()),
+    ];
+    text::table(Table::of(&columns, &all, |_| None), look)
 }
 
 fn unknown(name: &str, entries: &[Entry]) -> String {
@@ -172,7 +172,7 @@ fn show(entry: &Entry, style: Style) -> String {
 }
 
 /// Facts, loss table and plot of a cable.
-fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
+fn cable(name: &str, at: &[f64], plot: bool, look: Look, out: &mut String) {
     let Some((facts, _)) = catalogue::cable_points(name, &[]) else {
         return;
     };
@@ -192,7 +192,8 @@ fn cable(name: &str, at: &[f64], plot: bool, style: Style, out: &mut String) {
     out.push('\n');
     out.push_str(&facts_line(&facts));
     out.push('\n');
-    table(&points, style, out);
+    let points = Table::of(POINTS, &points, |_| None);
+    out.push_str(&text::table(points, look));
     if plot {
         out.push('\n');
         out.push_str(&picture(name, &facts));
@@ -218,31 +219,17 @@ fn facts_line(facts: &CableFacts) -> String {
     out + "\n"
 }
 
-fn table(points: &[CablePoint], style: Style, out: &mut String) {
-    let mut table = Columns::default();
-    table
-        .right("frequency")
-        .right("dB/100 m")
-        .right("± (k = 2)")
-        .right("dB/100 ft")
-        .left("");
-    for p in points {
-        let note = if p.inside {
-            ""
-        } else {
-            "outside the valid range"
-        };
-        table.row(vec![
-            frequency(p.frequency_hz),
-            downlead_quantity::sig(p.loss_db_per_100m, 3),
-            downlead_quantity::sig(p.u_db_per_100m, 2),
-            // 1 ft = 0.3048 m exactly
-            downlead_quantity::sig(p.loss_db_per_100m * 0.3048, 3),
-            note.to_owned(),
-        ]);
-    }
-    table.write(style, out);
-}
+static POINTS: &[Column<CablePoint>] = &[
+    Column::right("frequency", |p| frequency(p.frequency_hz).into()),
+    Column::right("dB/100 m", |p| sig(p.loss_db_per_100m, 3).into()),
+    Column::right("± (k = 2)", |p| sig(p.u_db_per_100m, 2).into()),
+    // 1 ft = 0.3048 m exactly
+    Column::right("dB/100 ft", |p| sig(p.loss_db_per_100m * 0.3048, 3).into()),
+    Column::left("", |p| match p.inside {
+        true => "".into(),
+        false => "outside the valid range".into(),
+    }),
+];
 
 /// Loss against frequency from half the lowest known frequency to twice the highest.
 fn picture(name: &str, facts: &CableFacts) -> String {

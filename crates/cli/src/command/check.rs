@@ -3,7 +3,7 @@
 use std::io;
 
 use downlead_base::Severity;
-use downlead_ide::counted;
+use downlead_report::words::figure::counted;
 
 use super::{judged, load_with};
 use crate::args::{CheckArgs, CheckFormat};

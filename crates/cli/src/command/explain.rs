@@ -5,12 +5,13 @@ use std::io;
 use std::path::PathBuf;
 
 use downlead_base::{CODES, code_named};
+use downlead_report::document::{Column, Table};
+use downlead_report::write::text::{Look, table};
 
 use super::load;
 use crate::args::ExplainArgs;
 use crate::files::gather;
 use crate::model::{Derivation, Snapshot};
-use crate::report::Columns;
 use crate::ui::{Outcome, Style, Ui, printable};
 
 /// Steps of steps are followed this far.
@@ -18,7 +19,7 @@ const DEEPEST: usize = 8;
 
 pub(crate) fn run(args: &ExplainArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let Some(what) = args.what.as_deref() else {
-        let list = list(ui.style);
+        let list = list(ui.look());
         ui.print(&list)?;
         return Ok(Outcome::Clean);
     };
@@ -88,19 +89,18 @@ fn unknown(what: &str) -> String {
     format!("{what} is neither a code nor FILE:LINE{near} (downlead explain lists the codes)")
 }
 
-fn list(style: Style) -> String {
-    let mut table = Columns::default();
-    table.left("code").left("weight").left("what it is about");
-    for code in CODES {
-        table.row(vec![
-            code.id.to_owned(),
-            code.severity.name().to_owned(),
-            code.title.to_owned(),
-        ]);
-    }
-    let mut out = String::new();
-    table.write(style, &mut out);
-    out
+static COLUMNS: &[Column<&downlead_base::Code>] = &[
+    Column::left("code", |c: &&downlead_base::Code| c.id.into()),
+    Column::left("weight", |c: &&downlead_base::Code| {
+        c.severity.name().into()
+    }),
+    Column::left("what it is about", |c: &&downlead_base::Code| {
+        c.title.into()
+    }),
+];
+
+fn list(look: Look) -> String {
+    table(Table::of(COLUMNS, CODES, |_| None), look)
 }
 
 /// The page, with its examples' fences turned into indented text.

@@ -6,27 +6,29 @@ use std::path::Path;
 use std::time::Instant;
 
 use downlead_base::{Severity, codes};
+use downlead_report::page::fit::page;
+use downlead_report::write::json::{json, schema};
+use downlead_report::write::text::text;
 use downlead_station::attach::is_network;
 use downlead_syntax::{File, newline};
 
 use super::printed::beside;
 use super::{judged, load};
 use crate::args::{FitArgs, FitFormat};
-use crate::bench::build::sessions;
 use crate::files::{EXTENSION, gather};
-use crate::fit::shape::{FitFile, SCHEMA, of};
 use crate::fit::source::{NetworkFacts, network, piece, sheet};
-use crate::fit::{self, Subject, definition, options};
+use crate::fit::{Subject, definition, of, options};
 use crate::loader::{in_words, plain_io, read_regular};
-use crate::loss_law::refused;
 use crate::model::{LoadError, Snapshot};
-use crate::report;
 use crate::ui::{Outcome, Ui};
 use crate::write::{self, Refusal};
+use downlead_report::build::bench::sessions;
+use downlead_report::shape::fit::{FitFile, SCHEMA};
+use downlead_report::shape::loss_law::refused;
 
 pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.shape.schema {
-        ui.print(&report::schema::<FitFile>()?)?;
+        ui.print(&schema::<FitFile>()?)?;
         return Ok(Outcome::Clean);
     }
     let Some(file) = &args.file else {
@@ -88,7 +90,7 @@ pub(crate) fn run(args: &FitArgs, ui: &mut Ui) -> io::Result<Outcome> {
 fn print(args: &FitArgs, subjects: &[Subject], ui: &mut Ui) -> io::Result<()> {
     let fits: Vec<_> = subjects.iter().map(of).collect();
     match args.format {
-        FitFormat::Json => ui.print(&report::json(&FitFile {
+        FitFormat::Json => ui.print(&json(&FitFile {
             schema: SCHEMA,
             fits,
         })?),
@@ -104,8 +106,8 @@ fn print(args: &FitArgs, subjects: &[Subject], ui: &mut Ui) -> io::Result<()> {
             Ok(())
         }
         FitFormat::Text => {
-            let style = ui.style;
-            let all: Vec<String> = fits.iter().map(|f| fit::text(f, style)).collect();
+            let look = ui.look();
+            let all: Vec<String> = fits.iter().map(|f| text(&page(f), look)).collect();
             ui.print(&all.join("\n"))
         }
     }

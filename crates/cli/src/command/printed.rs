@@ -6,6 +6,11 @@ use std::ops::ControlFlow;
 use std::path::Path;
 
 use downlead_base::Severity;
+use downlead_report::document::Document;
+use downlead_report::write::html::html;
+use downlead_report::write::json::{json, schema};
+use downlead_report::write::markdown::{UNLINKED, markdown};
+use downlead_report::write::text::text;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -16,8 +21,7 @@ use crate::draw::draw;
 use crate::files::{Gathered, gather};
 use crate::findings::Findings;
 use crate::loader::plain_io;
-use crate::report;
-use crate::ui::{Outcome, Style, Ui};
+use crate::ui::{Outcome, Ui};
 use crate::write;
 
 /// Prints the schema of `T` where it is asked for; else loads the files. `table` says that one is
@@ -30,7 +34,7 @@ pub(super) fn begin<T: JsonSchema>(
     ui: &mut Ui,
 ) -> io::Result<ControlFlow<Outcome, (Gathered, Loaded)>> {
     if shape.schema {
-        ui.print(&report::schema::<T>()?)?;
+        ui.print(&schema::<T>()?)?;
         return Ok(ControlFlow::Break(Outcome::Clean));
     }
     if table && format != ReportFormat::Csv {
@@ -46,11 +50,18 @@ pub(super) fn begin<T: JsonSchema>(
     })
 }
 
-/// How a `T` is put into words; JSON needs no words.
+/// How a `T` is shown; JSON needs no more than its shape.
 pub(super) struct Forms<'a, T> {
-    pub(super) text: fn(&T, Style) -> String,
-    pub(super) markdown: fn(&T) -> String,
+    pub(super) page: &'a dyn Fn(&T) -> Document,
     pub(super) csv: &'a dyn Fn(&T) -> Result<String, csv::Error>,
+}
+
+/// Whether a format carries the findings itself.
+pub(super) fn holds_findings(format: ReportFormat) -> bool {
+    match format {
+        ReportFormat::Json | ReportFormat::Markdown | ReportFormat::Html => true,
+        ReportFormat::Text | ReportFormat::Csv => false,
+    }
 }
 
 /// Prints a value in the format asked for.
@@ -61,9 +72,10 @@ pub(super) fn print<T: Serialize>(
     ui: &mut Ui,
 ) -> io::Result<()> {
     let out = match format {
-        ReportFormat::Text => (forms.text)(value, ui.style),
-        ReportFormat::Json => report::json(value)?,
-        ReportFormat::Markdown => (forms.markdown)(value),
+        ReportFormat::Text => text(&(forms.page)(value), ui.look()),
+        ReportFormat::Json => json(value)?,
+        ReportFormat::Markdown => markdown(&(forms.page)(value), UNLINKED),
+        ReportFormat::Html => html(&(forms.page)(value)),
         ReportFormat::Csv => (forms.csv)(value).map_err(io::Error::other)?,
     };
     ui.print(&out)

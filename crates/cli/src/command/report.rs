@@ -4,15 +4,15 @@ use std::io;
 use std::ops::ControlFlow;
 
 use downlead_base::Severity;
-use downlead_eval::verify::{SCHEMA as VERIFIED, Verification};
+use downlead_report::shape::verify::{SCHEMA as VERIFIED, Verification};
+use downlead_report::{page, sheet};
 
 use super::judged;
-use super::printed::{Forms, begin, beside, print, write_plots};
+use super::printed::{Forms, begin, beside, holds_findings, print, write_plots};
 use crate::args::{ReportArgs, ReportFormat, Table};
 use crate::model::{Report, SCHEMA};
 use crate::report;
 use crate::ui::{Outcome, Ui};
-use crate::verify;
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.verify {
@@ -31,8 +31,8 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     };
     let mut plots = Vec::new();
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let mut one = snapshot.report();
-        if args.format == ReportFormat::Text {
+        let mut one = downlead_report::build::chain::report(snapshot);
+        if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
             // people get names that lead from here to the file, programs names below the root
             let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
             chains.for_each(|c| c.file.insert_str(0, &group.prefix));
@@ -48,13 +48,14 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         outcome = outcome.max(write_plots(folder, &plots, ui));
     }
     let forms = Forms {
-        text: report::text,
-        markdown: report::markdown,
-        csv: &|all| report::csv(all, args.table),
+        page: &|all| {
+            let findings = holds_findings(args.format);
+            page::chain::page(all, page::chain::With { findings })
+        },
+        csv: &|all| sheet::chain(all, args.table.into()),
     };
     print(&all, args.format, &forms, ui)?;
-    // JSON and Markdown carry the findings themselves
-    if matches!(args.format, ReportFormat::Text | ReportFormat::Csv) {
+    if !holds_findings(args.format) {
         beside(&loaded.findings, Severity::Warning, ui);
     }
     Ok(outcome.max(judged(&loaded.findings, false)))
@@ -74,8 +75,8 @@ fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         chains: Vec::new(),
     };
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-        let mut one = snapshot.verify(draws);
-        if args.format == ReportFormat::Text {
+        let mut one = downlead_report::build::verify::verification(snapshot, draws);
+        if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
             let chains = one.chains.iter_mut();
             chains.for_each(|c| c.file.insert_str(0, &group.prefix));
         }
@@ -84,9 +85,8 @@ fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         all.chains.extend(one.chains);
     }
     let forms = Forms {
-        text: verify::text,
-        markdown: verify::markdown,
-        csv: &verify::csv,
+        page: &page::verify::page,
+        csv: &sheet::verify,
     };
     print(&all, args.format, &forms, ui)?;
     beside(&loaded.findings, Severity::Warning, ui);

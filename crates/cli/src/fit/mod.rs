@@ -1,12 +1,11 @@
 //! A cable's two coefficients from readings, a network file or a data sheet.
 
+mod build;
 pub(crate) mod definition;
 pub(crate) mod options;
-pub(crate) mod shape;
 pub(crate) mod source;
-mod text;
 
-pub(crate) use text::text;
+pub(crate) use build::of;
 
 use downlead_ide::MeasuredCable;
 use downlead_physics::measure::{FitError, LossFit};
@@ -33,7 +32,7 @@ pub(crate) struct Subject {
     pub(crate) samples: Vec<Sample>,
     /// The fit.
     pub(crate) fit: Result<LossFit, FitError>,
-    /// Whether the doubt of the points was found from their scatter, so that χ² says nothing.
+    /// Whether the uncertainty of the points was found from their scatter, so that χ² says nothing.
     pub(crate) from_scatter: bool,
     /// What else there is to say: what was left out or assumed.
     pub(crate) notes: Vec<String>,

@@ -79,7 +79,7 @@ pub(crate) fn piece(
     };
     if fit.is_ok() && p.joins_share > 0.0 {
         notes.push(format!(
-            "the doubt of the joins, up to {} % of the loss (k = 2), is common to all points",
+            "the uncertainty of the joins, up to {} % of the loss (k = 2), is common to all points",
             sig(200.0 * p.joins_share, 2)
         ));
     }
@@ -117,7 +117,7 @@ fn points(samples: &[Sample]) -> Vec<FitPoint> {
 }
 
 /// The table of a data sheet. Its figures are rounded by about the same share, so all weigh
-/// alike; their doubt is found from their scatter, and the sheet's accuracy is common to them.
+/// alike; their uncertainty is found from their scatter, and the sheet's accuracy is common to them.
 pub(crate) fn sheet(c: &Cable) -> Result<Subject, String> {
     let name = &c.name.text;
     let Some(CableLoss::Table(table)) = &c.loss else {
@@ -148,7 +148,7 @@ pub(crate) fn sheet(c: &Cable) -> Result<Subject, String> {
         fit,
         from_scatter: true,
         notes: vec![
-            "all figures of the table weigh alike; their doubt is found from their scatter, at least 0.1 %".to_owned(),
+            "all figures of the table weigh alike; their uncertainty is found from their scatter, at least 0.1 %".to_owned(),
         ],
         cable: MeasuredCable {
             name: format!("{name}-fitted"),
@@ -160,8 +160,8 @@ pub(crate) fn sheet(c: &Cable) -> Result<Subject, String> {
     })
 }
 
-/// Fits with equal weights and scales the doubt to the scatter, not below `least` times the first
-/// guess; the doubts of the samples are scaled alike.
+/// Fits with equal weights and scales the uncertainty to the scatter, not below `least` times the first
+/// guess; the uncertainties of the samples are scaled alike.
 fn by_scatter(
     samples: &mut [Sample],
     rules: &FitRules,
@@ -238,7 +238,7 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
     match facts.u_db {
         Some(u) => notes.push(format!("each loss is taken as good to ± {} (k = 2)", db(2.0 * u))),
         None => notes.push(
-            "no --accuracy is stated: the doubt is found from the scatter, at least 0.001 dB; what is wrong \
+            "no --accuracy is stated: the uncertainty is found from the scatter, at least 0.001 dB; what is wrong \
              with all points alike is not in it"
                 .to_owned(),
         ),
@@ -326,7 +326,7 @@ fn thinned(n: &Network) -> Vec<usize> {
     out
 }
 
-/// Neighbours on a sweep err alike: the doubt of the coefficients is that of as many points as
+/// Neighbours on a sweep err alike: the uncertainty of the coefficients is that of as many points as
 /// there are octaves (common practice), not of all.
 fn alike(f: &mut LossFit, count: usize) -> Option<String> {
     let octaves = libm::ceil(libm::log2(f.range_hz.1 / f.range_hz.0)) + 1.0;
@@ -337,7 +337,7 @@ fn alike(f: &mut LossFit, count: usize) -> Option<String> {
     f.u_k1 *= libm::sqrt(wider);
     f.u_k2 *= libm::sqrt(wider);
     Some(format!(
-        "points within an octave are taken to err alike: the doubt is that of {octaves:.0} points, not of {count} (common practice)"
+        "points within an octave are taken to err alike: the uncertainty is that of {octaves:.0} points, not of {count} (common practice)"
     ))
 }
 

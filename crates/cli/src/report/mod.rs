@@ -1,21 +1,3 @@
-//! The report as text, Markdown, CSV and JSON. Each is a pure function of the report.
+//! Pictures of reports.
 
-pub(crate) mod cells;
-mod csv;
-mod json;
-mod markdown;
 pub(crate) mod plots;
-mod text;
-pub(crate) mod words;
-
-pub(crate) use csv::csv;
-pub(crate) use json::{json, schema};
-pub(crate) use markdown::{findings, inline, markdown};
-pub(crate) use text::{Columns, text};
-
-/// Stands under every report a person reads.
-pub(crate) const CAUTION: &str = "This sets figures side by side; it certifies nothing. Whether a station complies, exposure to its \
-     fields included, is a matter of your local rules and those who apply them.";
-
-#[cfg(test)]
-mod tests;

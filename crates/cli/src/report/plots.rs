@@ -53,7 +53,7 @@ fn one(t: &LogTrend, after: &str, band: &str) -> Plot {
             &title,
             words,
             if t.what == Logged::Swr { "" } else { "dB" },
-            "bars and hatching: doubt (k = 2) of one reading against another",
+            "bars and hatching: uncertainty (k = 2) of one reading against another",
             &points,
             Some(&t.trend),
         ),

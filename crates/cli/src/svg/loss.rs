@@ -1,6 +1,6 @@
-//! Loss against frequency, both scales logarithmic: sheet, own fit with its doubt, readings.
+//! Loss against frequency, both scales logarithmic: sheet, own fit with its uncertainty, readings.
 
-use crate::report::words::shorten;
+use downlead_report::write::plain::shorten;
 
 use super::{Anchor, Axis, Mark, Picture, Scale, Stroke, text_width};
 
@@ -151,9 +151,9 @@ fn band_names(p: &mut Picture, loss: &Loss, x: &Axis) {
 }
 
 /// Words of the legend's rows.
-const FIT: &str = "fit to its readings, hatched: its doubt (k = 2)";
-const READING: &str = "reading less its joins, bar: doubt (k = 2)";
-const SMALL: &str = "loss under five times its doubt";
+const FIT: &str = "fit to its readings, hatched: its uncertainty (k = 2)";
+const READING: &str = "reading less its joins, bar: uncertainty (k = 2)";
+const SMALL: &str = "loss under five times its uncertainty";
 
 /// Where a legend may stand: its first row and its size.
 struct Corner {

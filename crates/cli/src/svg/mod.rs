@@ -10,8 +10,8 @@ use std::fmt::Write as _;
 
 pub(crate) use axis::{Axis, Scale};
 
-use crate::report::words::shorten;
 use crate::ui::printable;
+use downlead_report::write::plain::shorten;
 
 /// How a line is drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

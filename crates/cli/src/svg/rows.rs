@@ -1,8 +1,9 @@
-//! Differences and rankings: a row or a column an entry, the doubt as a bar.
+//! Differences and rankings: a row or a column an entry, the uncertainty as a bar.
 
 use downlead_quantity::number;
 
-use crate::report::words::shorten;
+use downlead_report::shape::word::ReadingVerdict;
+use downlead_report::write::plain::shorten;
 
 use super::{Anchor, Axis, Mark, Picture, Scale, Stroke, text_width};
 
@@ -15,8 +16,8 @@ pub(crate) struct Difference {
     pub(crate) db: f64,
     /// Expanded uncertainty, dB.
     pub(crate) u: f64,
-    /// `agrees`, `differs` or `cannot-tell`.
-    pub(crate) verdict: &'static str,
+    /// Verdict.
+    pub(crate) verdict: ReadingVerdict,
 }
 
 /// A piece with its differences.
@@ -121,20 +122,20 @@ fn one_panel(p: &mut Picture, panel: &Panel, top: f64, column: &dyn Fn(&str) -> 
     }
 }
 
-fn mark(verdict: &str) -> Mark {
+fn mark(verdict: ReadingVerdict) -> Mark {
     match verdict {
-        "agrees" => Mark::Full,
-        "differs" => Mark::Cross,
-        _ => Mark::Open,
+        ReadingVerdict::Agrees => Mark::Full,
+        ReadingVerdict::Differs => Mark::Cross,
+        ReadingVerdict::CannotTell => Mark::Open,
     }
 }
 
 fn verdict_key(p: &mut Picture, y: f64) {
     let mut x = LEFT;
     for (word, verdict) in [
-        ("agrees", "agrees"),
-        ("differs beyond doubt", "differs"),
-        ("cannot tell", "cannot-tell"),
+        ("agrees", ReadingVerdict::Agrees),
+        ("differs", ReadingVerdict::Differs),
+        ("cannot tell", ReadingVerdict::CannotTell),
     ] {
         p.mark((x + 5.0, y - 4.0), mark(verdict));
         p.small((x + 16.0, y), Anchor::Start, word);
@@ -143,7 +144,7 @@ fn verdict_key(p: &mut Picture, y: f64) {
     p.small(
         (x, y),
         Anchor::Start,
-        "bar: doubt of the difference (k = 2)",
+        "bar: uncertainty of the difference (k = 2)",
     );
 }
 
@@ -154,7 +155,7 @@ fn described(panels: &[Panel]) -> String {
             let differ: Vec<&str> = p
                 .differences
                 .iter()
-                .filter(|d| d.verdict == "differs")
+                .filter(|d| d.verdict == ReadingVerdict::Differs)
                 .map(|d| d.band.as_str())
                 .collect();
             if differ.is_empty() {
@@ -208,7 +209,7 @@ pub(crate) fn ranking(title: &str, bands: &[(String, Vec<Entry>)]) -> String {
         &mut p,
         top,
         bottom,
-        "dB per 100 m, joins taken off; bar: doubt (k = 2)",
+        "dB per 100 m, joins taken off; bar: uncertainty (k = 2)",
     );
     let mut y = top + 4.0;
     for (band, entries) in bands {

@@ -2,20 +2,9 @@
 
 use downlead_physics::measure::{Direction, Trend};
 
-use super::{Anchor, Axis, Mark, Picture, Scale, Stroke};
+pub(crate) use downlead_report::build::trends::Dated;
 
-/// A figure at a date.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Dated {
-    /// Date as written.
-    pub(crate) date: String,
-    /// Days from any fixed date.
-    pub(crate) days: f64,
-    /// The figure.
-    pub(crate) value: f64,
-    /// Its expanded uncertainty.
-    pub(crate) u: f64,
-}
+use super::{Anchor, Axis, Mark, Picture, Scale, Stroke};
 
 const WIDTH: f64 = 720.0;
 const HEIGHT: f64 = 380.0;
@@ -24,7 +13,7 @@ const RIGHT: f64 = 690.0;
 const TOP: f64 = 58.0;
 const BOTTOM: f64 = 318.0;
 
-/// The figures in order of date; the line and its doubt where there is a trend. `words` names the
+/// The figures in order of date; the line and its uncertainty where there is a trend. `words` names the
 /// figure with its unit, `unit` is that of its slope a year, `key` says what the bars are.
 pub(crate) fn picture(
     title: &str,
@@ -114,15 +103,16 @@ fn line(p: &mut Picture, t: &Trend, x: &Axis, y: &Axis) {
 
 /// The slope in words.
 pub(crate) fn slope(t: &Trend, unit: &str) -> String {
-    let (v, u) = crate::bench::words::with_doubt(t.per_year, t.k * t.u_per_year, 4);
+    let (v, u) =
+        downlead_report::words::figure::with_uncertainty(t.per_year, t.k * t.u_per_year, 4);
     let sign = if v.starts_with('-') { "" } else { "+" };
     let means = match t.direction {
-        Direction::Rising => "rising, beyond doubt",
-        Direction::Falling => "falling, beyond doubt",
-        Direction::NotBeyondDoubt => "neither rising nor falling beyond doubt",
+        Direction::Rising => "rising",
+        Direction::Falling => "falling",
+        Direction::NotBeyondDoubt => "steady within the uncertainty",
     };
     let widened = if t.widened {
-        "; scatters more than its doubt explains"
+        "; scatters more than its uncertainty explains"
     } else {
         ""
     };
@@ -138,7 +128,7 @@ fn described(words: &str, unit: &str, points: &[Dated], trend: Option<&Trend>) -
     let all: Vec<String> = points
         .iter()
         .map(|d| {
-            let (v, u) = crate::bench::words::with_doubt(d.value, d.u, 4);
+            let (v, u) = downlead_report::words::figure::with_uncertainty(d.value, d.u, 4);
             format!("{}: {v} ± {u}", d.date)
         })
         .collect();

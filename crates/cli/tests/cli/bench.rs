@@ -8,7 +8,7 @@ use std::path::Path;
 use serde_json::Value;
 
 use crate::report::fits;
-use crate::{examples, folder, run};
+use crate::{examples, folder, run, run_with};
 
 const FILE: &str = "bench/four-cables.downlead";
 const SESSION: &str = include_str!("../../../../examples/bench/four-cables.downlead");
@@ -139,10 +139,49 @@ fn json_fits_its_schema_and_holds_the_counts() {
 #[test]
 fn lines_fit_a_terminal() {
     use unicode_width::UnicodeWidthStr;
-    let r = run(&examples(), &["bench", FILE]);
-    for line in r.out.lines() {
-        assert!(line.width() <= 100, "{} columns: {line}", line.width());
+    for columns in [60, 80, 132] {
+        let width = columns.to_string();
+        for args in [
+            ["bench", FILE],
+            ["report", "pellgarrow/rev1.downlead"],
+            ["report", "shack/shack.downlead"],
+            ["report", "stacked.downlead"],
+            ["card", "pellgarrow/rev4.downlead"],
+        ] {
+            let r = run_with(&examples(), &args, &[("COLUMNS", &width)]);
+            for line in r.out.lines() {
+                let wide = line.width();
+                // a path has no blank to be broken at
+                let broken = line.trim_start().contains(' ');
+                assert!(
+                    wide <= columns || !broken,
+                    "{args:?}, {wide} of {columns}: {line}"
+                );
+            }
+        }
     }
+}
+
+#[test]
+fn all_is_ascii_where_the_locale_asks_for_it() {
+    for args in [
+        ["bench", FILE],
+        ["report", "pellgarrow/rev1.downlead"],
+        ["card", "pellgarrow/rev4.downlead"],
+        ["fit", FILE],
+    ] {
+        let r = run_with(&examples(), &args, &[("LC_ALL", "C")]);
+        let bad: Vec<&str> = r.out.lines().filter(|l| !l.is_ascii()).collect();
+        assert!(bad.is_empty() && !r.out.is_empty(), "{args:?}: {bad:#?}");
+        let r = run_with(&examples(), &args, &[("LC_ALL", "C.UTF-8")]);
+        assert!(r.out.contains(['±', '✓', '°']), "{args:?}: {}", r.out);
+    }
+    let r = run_with(&examples(), &["bench", FILE], &[("LANG", "C")]);
+    assert!(
+        r.out.contains("+ agrees") && r.out.contains("x differs"),
+        "{}",
+        r.out
+    );
 }
 
 #[test]
@@ -245,7 +284,7 @@ fn rows_that_are_no_readings_are_told_and_the_others_count() {
     assert_eq!(r.code, Some(1));
     assert!(
         r.out
-            .contains("51 readings; 3 rows of other files could not be"),
+            .contains("51 readings on 9 bands; 3 rows of other files could not be"),
         "{}",
         r.out
     );

@@ -128,7 +128,8 @@ fn a_network_gives_its_cable_back() {
     let text = run(dir.path(), &args);
     assert!(text.out.contains("20 °C is assumed"), "{}", text.out);
     assert!(
-        text.out.contains("the doubt is found from the scatter"),
+        text.out
+            .contains("the uncertainty is found from the scatter"),
         "{}",
         text.out
     );
@@ -241,7 +242,7 @@ fn an_outlier_is_named_and_can_be_left_out() {
     assert!(r.out.contains("6m does not fit"), "{}", r.out);
     assert!(
         r.out
-            .contains("p < 0.001: more scatter than the doubt explains"),
+            .contains("p < 0.001: more scatter than the uncertainty explains"),
         "{}",
         r.out
     );

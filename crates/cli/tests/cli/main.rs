@@ -23,6 +23,10 @@ fn downlead(folder: &Path) -> Command {
     command
         .current_dir(folder)
         .env_remove("NO_COLOR")
+        .env_remove("COLUMNS")
+        .env_remove("LANG")
+        .env_remove("LC_CTYPE")
+        .env_remove("LC_ALL")
         .timeout(std::time::Duration::from_secs(120));
     command
 }
@@ -36,7 +40,13 @@ struct Run {
 }
 
 fn run(folder: &Path, args: &[&str]) -> Run {
+    run_with(folder, args, &[])
+}
+
+/// The same with variables of the environment.
+fn run_with(folder: &Path, args: &[&str], env: &[(&str, &str)]) -> Run {
     let output = downlead(folder)
+        .envs(env.iter().copied())
         .args(args)
         .output()
         .expect("the program starts");

@@ -371,7 +371,7 @@ pub(super) fn one_end(place: &Place, out: &mut Vec<Diagnostic>) {
         place
             .finding(
                 &codes::ONE_END_ONLY,
-                format!("On {}, return loss was read with one end only: the cable's impedance makes it read too high with one and too low with the other, for which ± 0.1 dB is in the doubt (common practice).", place.band),
+                format!("On {}, return loss was read with one end only: the cable's impedance makes it read too high with one and too low with the other, for which ± 0.1 dB is in the uncertainty (common practice).", place.band),
                 "open or short only",
             )
             .help("Read the other one too; the mean of the two is right to some thousandths of a dB."),

@@ -275,7 +275,7 @@ fn lengths(
                     &codes::LENGTH_DIFFERS,
                     r.loc,
                     format!(
-                        "`{}` is {} m long by its waves and {} m by the tape: {} m apart, with a doubt of {} m.",
+                        "`{}` is {} m long by its waves and {} m by the tape: {} m apart, with an uncertainty of {} m.",
                         p.name.text,
                         number(electrical.metres, 2),
                         number(electrical.metres - t.difference_m, 2),
@@ -527,7 +527,7 @@ fn differs(
         code,
         p.tag,
         format!(
-            "`{}` differs from {} on {}: on {}, {} measured and {} expected, {} with a doubt of {}.",
+            "`{}` differs from {} on {}: on {}, {} measured and {} expected, {} with an uncertainty of {}.",
             p.name,
             promised(p),
             names(cells, bands),
@@ -588,7 +588,7 @@ fn cannot(
         &codes::READING_CANNOT_TELL,
         p.tag,
         format!(
-            "Whether `{}` is as good as {} cannot be told on {} ({} of {of} bands): on {} the doubt of {} is more than half of the {} to be confirmed.",
+            "Whether `{}` is as good as {} cannot be told on {} ({} of {of} bands): on {} the uncertainty of {} is more than half of the {} to be confirmed.",
             p.name,
             promised(p),
             names(cells, bands),
@@ -601,7 +601,7 @@ fn cannot(
     .at("cannot tell");
     if let Some(f) = x.meter_factor.filter(|f| *f > 1.0) {
         d = d.help(format!(
-            "On {}, a doubt {} times smaller would tell: a better meter, or more readings.",
+            "On {}, an uncertainty {} times smaller would tell: a better meter, or more readings.",
             bands[easiest.band].band,
             number(libm::ceil(10.0 * f - 1e-9) / 10.0, 1)
         ));

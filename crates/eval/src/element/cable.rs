@@ -51,7 +51,7 @@ impl<'m> Build<'m, '_> {
                     &codes::BEYOND_RANGE,
                     name.loc,
                     format!(
-                        "{} lies outside what is known of `{}`{range}: the loss is extrapolated to {} dB/100 m and its doubt doubled.",
+                        "{} lies outside what is known of `{}`{range}: the loss is extrapolated to {} dB/100 m and its uncertainty doubled.",
                         frequency(self.point.hz),
                         name.text,
                         downlead_quantity::number(at.loss() * 100.0, 2),

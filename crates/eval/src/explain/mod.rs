@@ -26,7 +26,8 @@ use downlead_station::model::{Chain, Meaning, Node, Step};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashMap;
 
-use crate::build::{Places, parts_of};
+use crate::origin::parts_of;
+use crate::places::Places;
 use crate::snapshot::{Scope, Snapshot};
 use cx::Cx;
 

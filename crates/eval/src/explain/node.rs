@@ -116,7 +116,7 @@ impl Cx<'_> {
         let n = &self.band.nodes[i];
         let name = self.name(n);
         let part = self.parts.get(&n.def).copied();
-        let said = crate::build::source(self.places, self.env, part, n, self.band);
+        let said = crate::origin::source(self.places, self.env, part, n, self.band);
         let d = Derivation::leaf(
             self.title(&format!("power of {name}")),
             format!("{} ({})", power(n.forward_w), dbm_words(n.forward_w)),

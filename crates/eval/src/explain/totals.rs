@@ -8,9 +8,9 @@ use super::cx::Cx;
 use super::node::{NOT_KNOWN, maybe_db, watts_value};
 use super::numbers::{NOTHING_DB, decibels, op, sum, term, watts};
 use super::rows::{Row, What};
-use crate::build::cause_words;
 use crate::cause::Budget;
 use crate::chain::budget_item;
+use crate::origin::cause_words;
 use crate::result::BudgetItem;
 
 /// What a sum of many losses may lack of the total, each rounded, dB.

@@ -40,7 +40,7 @@ pub(super) fn cold(run: &mut Run<'_, '_>, reached: &Reached<'_>, l: &LimitResult
         ),
     )
     .at("met while it is warm")
-    .help("Say how cold and warm it gets, at the run or at its place; the interval then counts as doubt.");
+    .help("Say how cold and warm it gets, at the run or at its place; the interval then counts as uncertainty.");
     let mut edits = Vec::new();
     for (part, _) in &reached.cold {
         let end = part.loc.span.end;

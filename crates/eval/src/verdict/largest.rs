@@ -10,7 +10,7 @@ pub(super) fn largest(b: &Budget<'_>) -> String {
         .iter()
         .max_by(|x, y| x.1.abs().total_cmp(&y.1.abs()))
     else {
-        return "No doubt is stated; the margin is exactly nothing.".to_owned();
+        return "No uncertainty is stated; the margin is exactly nothing.".to_owned();
     };
     let share = 100.0 * best.1 * best.1 / total;
     let what = match &best.0 {
@@ -41,5 +41,5 @@ pub(super) fn largest(b: &Budget<'_>) -> String {
         Cause::Temperature(n) => format!("the temperature of {n}"),
         Cause::Added(_) => "the added loss".to_owned(),
     };
-    format!("The largest share of the doubt ({share:.0} %) is {what}.")
+    format!("The largest share of the uncertainty ({share:.0} %) is {what}.")
 }

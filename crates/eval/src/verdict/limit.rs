@@ -89,16 +89,16 @@ pub(super) fn limit<'m>(
                 &codes::LIMIT_NOT_MET,
                 loc,
                 format!(
-                    "{what} on {band} is {}, {} over the limit of {}; the doubt is {}.",
+                    "{what} on {band} is {}, {} over the limit of {}; the uncertainty is {}.",
                     power(value),
                     db(-margin),
                     power(limit_w),
                     db(u)
                 ),
             )
-            .at("exceeded, beyond doubt")
+            .at("exceeded, beyond the uncertainty")
             .also(feed.loc, format!("{} here", power(feed.watts)))
-            .help(format!("At {} the limit is met with the doubt allowed for; at {} it is just reached.", power(safe), power(feed.watts * from_db(margin)))),
+            .help(format!("At {} the limit is met with its uncertainty allowed for; at {} it is just reached.", power(safe), power(feed.watts * from_db(margin)))),
         ),
         Verdict::CannotTell if aside.is_some() => run.diags.push(
             Diagnostic::new(
@@ -119,7 +119,7 @@ pub(super) fn limit<'m>(
                 &codes::LIMIT_CANNOT_TELL,
                 loc,
                 format!(
-                    "{what} on {band} is {}, {} {} the limit of {}, but the doubt is {}: cannot tell.",
+                    "{what} on {band} is {}, {} {} the limit of {}, but the uncertainty is {}: cannot tell.",
                     power(value),
                     db(margin.abs()),
                     if margin >= 0.0 { "under" } else { "over" },
@@ -127,10 +127,10 @@ pub(super) fn limit<'m>(
                     db(u)
                 ),
             )
-            .at("nearer than the doubt")
+            .at("nearer than the uncertainty")
             .also(feed.loc, format!("{} here", power(feed.watts)))
             .help(largest(&reached.budget))
-            .help(format!("At {} it would be met beyond doubt.", power(safe))),
+            .help(format!("At {} it would be met with its uncertainty allowed for.", power(safe))),
         ),
     }
     if feed.figure.meta.basis == Basis::Displayed {

@@ -167,7 +167,7 @@ fn one<'m>(
                     &codes::READING_CONTRADICTS,
                     loc,
                     format!(
-                        "In line {}{}, on {}: {} read, {} expected: {} with a doubt of {}.",
+                        "In line {}{}, on {}: {} read, {} expected: {} with an uncertainty of {}.",
                         row.line,
                         if date.is_empty() {
                             String::new()
@@ -181,7 +181,7 @@ fn one<'m>(
                         db(u)
                     ),
                 )
-                .at("differs beyond doubt"),
+                .at("differs beyond the uncertainty"),
             );
         }
         out.push(LogRow {

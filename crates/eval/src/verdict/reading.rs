@@ -212,7 +212,7 @@ pub(super) fn reading<'m>(
             let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
             let verdict = agreement(d, u, smallest);
             let words = format!(
-                "{} read, {} expected: {} with a doubt of {}",
+                "{} read, {} expected: {} with an uncertainty of {}",
                 power(m.value),
                 power(expected),
                 decibel_signed(d),
@@ -221,7 +221,7 @@ pub(super) fn reading<'m>(
             match verdict {
                 Verdict::No => run.diags.push(
                     Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
-                        .at("differs beyond doubt")
+                        .at("differs beyond the uncertainty")
                         .help(if super::is_thousand(d) {
                             "The two differ by a factor of 1000: is it mW, W or kW?"
                         } else if d < 0.0 {
@@ -233,7 +233,7 @@ pub(super) fn reading<'m>(
                 Verdict::CannotTell => run.diags.push(
                     Diagnostic::new(&codes::READING_CANNOT_TELL, loc, format!("On {}: {words}; the meter could not have told.", run.point.band))
                         .at("cannot tell")
-                        .help(format!("The doubt would have to be below {}.", db(0.5 * smallest)))
+                        .help(format!("The uncertainty would have to be below {}.", db(0.5 * smallest)))
                         .help(largest(&b)),
                 ),
                 Verdict::Yes => {}

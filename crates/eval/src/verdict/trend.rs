@@ -114,13 +114,13 @@ fn say(run: &mut Run<'_, '_>, loc: Loc, l: &LogTrend, t: &Trend) {
             &codes::LOSS_RISING,
             loc,
             format!(
-                "On {}, forward power here falls by {} a year, {span}, with a doubt of {} a year.",
+                "On {}, forward power here falls by {} a year, {span}, with an uncertainty of {} a year.",
                 run.point.band,
                 db(-t.per_year),
                 db(u)
             ),
         )
-        .at("falling beyond doubt")
+        .at("falling beyond the uncertainty")
         .help("Something before this point loses more every year, or the transmitter gives less: read it at the transmitter too."),
         (Logged::Swr, Direction::Falling) => Diagnostic::new(
             &codes::SWR_FALLING,

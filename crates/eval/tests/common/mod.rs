@@ -3,7 +3,8 @@
 
 use downlead_base::{Diagnostic, Loc};
 use downlead_eval::Snapshot;
-use downlead_eval::report::{BandReport, Report};
+use downlead_report::Reports as _;
+use downlead_report::shape::chain::{BandReport, Report};
 use downlead_station::Loader;
 use downlead_testkit::Files;
 use serde_json::Value;
@@ -27,7 +28,7 @@ pub fn report(text: &str) -> Report {
         .diagnostics
         .iter()
         .filter(|d| {
-            d.severity == "error"
+            d.severity.name() == "error"
                 && !["limit-not-met", "rating-exceeded", "voltage-exceeded"].contains(&d.code)
         })
         .collect();

@@ -1,6 +1,7 @@
 //! Derivations that were wrong once, and kinds of chains of which one of each is followed.
 
 use downlead_eval::{Derivation, Snapshot};
+use downlead_report::Reports as _;
 use downlead_testkit::{Files, examples};
 
 use crate::arithmetic::printed;

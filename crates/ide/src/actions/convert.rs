@@ -155,7 +155,7 @@ fn edits(
                 out.push(one(&d, text));
             }
             (Some(u), Dim::Power | Dim::Level | Dim::Temperature) if same_kind => {
-                return Err(format!("its doubt is in {}", unit(u).symbol()));
+                return Err(format!("its uncertainty is in {}", unit(u).symbol()));
             }
             _ => {}
         }

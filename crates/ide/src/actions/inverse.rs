@@ -186,9 +186,13 @@ fn powers(
         edit.text.clone_from(&text);
         let met = verdict == Verdict::Yes;
         let title = if met {
-            format!("Turn {name} up to `{text}`, the most that keeps the limit beyond doubt")
+            format!(
+                "Turn {name} up to `{text}`, the most that keeps the limit with its uncertainty"
+            )
         } else {
-            format!("Turn {name} down to `{text}`, the most that keeps the limit beyond doubt")
+            format!(
+                "Turn {name} down to `{text}`, the most that keeps the limit with its uncertainty"
+            )
         };
         let mut a = Action::new(
             title,

@@ -8,7 +8,7 @@ use downlead_quantity::{Measure, number, sig};
 use downlead_station::Env;
 use downlead_station::session::Session;
 
-use super::words::with_doubt;
+use downlead_report::words::figure::with_uncertainty;
 
 /// Accuracy is stated by these ranges, Hz: the doubt of a fit is least in the middle of its
 /// points.
@@ -98,7 +98,7 @@ pub fn cable_definition(c: &MeasuredCable, f: &LossFit) -> String {
     };
     if let Some(z) = c.impedance {
         if z.u > 1e-6 {
-            let (v, u) = with_doubt(z.value, 2.0 * z.u, 6);
+            let (v, u) = with_uncertainty(z.value, 2.0 * z.u, 6);
             line(format!("impedance {v} ohm ± {u} ohm k 2"));
         } else {
             line(format!("impedance {} ohm", number(z.value, 2)));
@@ -106,7 +106,7 @@ pub fn cable_definition(c: &MeasuredCable, f: &LossFit) -> String {
     }
     match c.velocity {
         Some((v, u)) if u > 1e-6 => {
-            let (v, u) = with_doubt(v, 2.0 * u, 6);
+            let (v, u) = with_uncertainty(v, 2.0 * u, 6);
             line(format!("velocity {v} ± {u} k 2"));
         }
         Some((v, _)) => line(format!("velocity {}", number(v, 4))),

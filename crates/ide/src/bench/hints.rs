@@ -2,7 +2,6 @@
 
 use downlead_base::Loc;
 use downlead_eval::bench::result::{BenchCell, BenchRow, SessionResult};
-use downlead_eval::bench::verdict_word;
 use downlead_eval::result::measure::{Direction, Trend};
 use downlead_eval::result::{BandResult, LogResult, LogRow, LogTrend, Logged, Verdict};
 use downlead_quantity::{db, decibel_signed, number, power, to_db};
@@ -10,7 +9,11 @@ use downlead_station::Env;
 use downlead_station::session::{Import, ReadingKind, Session};
 use rustc_hash::{FxHashMap, FxHashSet};
 
-use super::words::{self, Counts, counted, with_doubt};
+use downlead_report::words::figure::with_uncertainty;
+
+use downlead_report::shape::bench::VerdictCounts;
+
+use super::words::{self, counted};
 use crate::config::{Config, HintDetails};
 use crate::inlay::LabelPart;
 use crate::markdown::Writer;
@@ -159,7 +162,10 @@ impl Look<'_, '_> {
             parts,
             tooltip: self.lines(|| {
                 let mut lines = vec![
-                    format!("{} in all", Counts::of(r.cells.iter()).words()),
+                    format!(
+                        "{} in all",
+                        downlead_report::build::bench::counts(r.cells.iter()).words()
+                    ),
                     "loss per 100 m, dB, least first; pieces that cannot be told apart are equal:"
                         .to_owned(),
                 ];
@@ -177,7 +183,7 @@ impl Look<'_, '_> {
     fn piece(&self, index: usize) -> Option<Shown> {
         let (r, p) = (self.r, &self.r.pieces[index]);
         let cells = || r.cells.iter().filter(move |c| c.piece == index);
-        let n = Counts::of(cells());
+        let n = downlead_report::build::bench::counts(cells());
         let mut text = Vec::new();
         if let Some(w) = &p.whole {
             text.push(words::whole(w));
@@ -218,7 +224,7 @@ impl Look<'_, '_> {
                     }))
                     .collect()
             }),
-            status: n.worst(),
+            status: n.worst().map(Into::into),
         })
     }
 
@@ -230,14 +236,14 @@ impl Look<'_, '_> {
         u: f64,
         tape: Option<&downlead_eval::result::measure::Tape>,
     ) -> Shown {
-        let (m, u) = with_doubt(metres, 2.0 * u, 3);
+        let (m, u) = with_uncertainty(metres, 2.0 * u, 3);
         let mut text = format!("{m} m ± {u} m");
         if let Some(t) = tape {
-            let (d, u) = with_doubt(t.difference_m, t.expanded_m, 3);
+            let (d, u) = with_uncertainty(t.difference_m, t.expanded_m, 3);
             let sign = if d.starts_with('-') { "" } else { "+" };
             text.push_str(&format!(
                 ", {sign}{d} m ± {u} m against the tape: {}",
-                verdict_word(t.verdict)
+                downlead_report::words::verdict::reading(t.verdict)
             ));
         }
         Shown {
@@ -245,7 +251,7 @@ impl Look<'_, '_> {
             parts: vec![part(text, None)],
             tooltip: tape.and_then(|t| {
                 self.lines(|| {
-                    let (v, u) = with_doubt(t.velocity_factor, 2.0 * t.u_velocity_factor, 4);
+                    let (v, u) = with_uncertainty(t.velocity_factor, 2.0 * t.u_velocity_factor, 4);
                     vec![format!(
                         "with a velocity factor of {v} ± {u} it is as long as the tape says"
                     )]
@@ -378,8 +384,8 @@ impl Look<'_, '_> {
     }
 
     /// Bands and verdicts by the line of the import.
-    fn by_import(&self) -> FxHashMap<Loc, (FxHashSet<usize>, Counts)> {
-        let mut out: FxHashMap<Loc, (FxHashSet<usize>, Counts)> = FxHashMap::default();
+    fn by_import(&self) -> FxHashMap<Loc, (FxHashSet<usize>, VerdictCounts)> {
+        let mut out: FxHashMap<Loc, (FxHashSet<usize>, VerdictCounts)> = FxHashMap::default();
         for i in &self.s.imports {
             out.insert(i.loc, Default::default());
         }
@@ -393,7 +399,9 @@ impl Look<'_, '_> {
                 if let Some((bands, n)) = out.get_mut(loc) {
                     seen.push(*loc);
                     bands.insert(c.band);
-                    n.add(c);
+                    if let Some(x) = &c.comparison {
+                        n.add(x.verdict.into());
+                    }
                 }
             }
         }
@@ -404,7 +412,7 @@ impl Look<'_, '_> {
     fn import(
         &self,
         i: &Import,
-        by_import: &FxHashMap<Loc, (FxHashSet<usize>, Counts)>,
+        by_import: &FxHashMap<Loc, (FxHashSet<usize>, VerdictCounts)>,
     ) -> Option<Shown> {
         let (bands, n) = by_import.get(&i.loc)?;
         let table = self.env?.attachments.at(i.file.loc)?.readings()?;
@@ -435,13 +443,13 @@ impl Look<'_, '_> {
                     })
                     .collect()
             }),
-            status: n.worst(),
+            status: n.worst().map(Into::into),
         })
     }
 }
 
 /// `6 of 9 bands agree, 1 differs, 2 cannot tell`; `9 bands agree`, `9 bands differ` if all do.
-fn of_bands(n: Counts) -> String {
+fn of_bands(n: VerdictCounts) -> String {
     let bands = counted(n.all(), "band");
     let verb = |n: usize, word: &str| format!("{word}{}", if n == 1 { "s" } else { "" });
     if n.agrees == n.all() {
@@ -454,8 +462,8 @@ fn of_bands(n: Counts) -> String {
     if n.differs > 0 {
         out.push_str(&format!(", {} {}", n.differs, verb(n.differs, "differ")));
     }
-    if n.cannot > 0 {
-        out.push_str(&format!(", {} cannot tell", n.cannot));
+    if n.cannot_tell > 0 {
+        out.push_str(&format!(", {} cannot tell", n.cannot_tell));
     }
     out
 }
@@ -544,8 +552,8 @@ fn log_lines(b: &BandResult, log: &LogResult) -> Vec<String> {
 fn note(v: Verdict) -> String {
     match v {
         Verdict::Yes => "the meter could have told a fault of 1 dB",
-        Verdict::No => "further off than the doubt of both",
-        Verdict::CannotTell => "the doubt is too large for the meter to have told",
+        Verdict::No => "further off than the uncertainty of both",
+        Verdict::CannotTell => "the uncertainty is too large for the meter to have told",
     }
     .to_owned()
 }
@@ -584,13 +592,13 @@ fn moves(t: &LogTrend) -> String {
         direction,
         ..
     } = t.trend;
-    let (v, u) = with_doubt(per_year, k * u_per_year, 2);
+    let (v, u) = with_uncertainty(per_year, k * u_per_year, 2);
     let sign = if v.starts_with('-') { "" } else { "+" };
     let unit = if t.what == Logged::Swr { "" } else { " dB" };
     let word = match direction {
         Direction::Rising => "rising",
         Direction::Falling => "falling",
-        Direction::NotBeyondDoubt => "steady within doubt",
+        Direction::NotBeyondDoubt => "steady within the uncertainty",
     };
     format!(
         "{} {sign}{v}{unit} ± {u}{unit} a year: {word}",

@@ -10,7 +10,9 @@ use downlead_station::model::{Meaning, Name};
 use downlead_station::session::{ReadingKind, Session};
 use rustc_hash::FxHashSet;
 
-use super::words::{self, counted, with_doubt};
+use downlead_report::words::figure::with_uncertainty;
+
+use super::words::{self, counted};
 use crate::markdown::Writer;
 use crate::view::{Doc, item_at, line_start};
 
@@ -97,7 +99,7 @@ pub(crate) fn session_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, offs
         "{} on {}{lost}: {}",
         counted(r.readings, "reading"),
         counted(r.bands.len(), "band"),
-        words::Counts::of(r.cells.iter()).words()
+        downlead_report::build::bench::counts(r.cells.iter()).words()
     ));
     let rows: Vec<Vec<String>> = (0..r.bands.len())
         .filter(|b| r.bands[*b].ranking.len() > 1)
@@ -146,8 +148,8 @@ fn piece_words(w: &mut Writer<'_, '_>, r: &SessionResult, piece: usize) {
     }
     match &p.fit {
         Some(Ok(f)) => {
-            let (k1, u1) = with_doubt(100.0 * f.coefficients.k1, 200.0 * f.u_k1, 6);
-            let (k2, u2) = with_doubt(100.0 * f.coefficients.k2, 200.0 * f.u_k2, 6);
+            let (k1, u1) = with_uncertainty(100.0 * f.coefficients.k1, 200.0 * f.u_k1, 6);
+            let (k2, u2) = with_uncertainty(100.0 * f.coefficients.k2, 200.0 * f.u_k2, 6);
             w.text(&format!(
                 "its own fit at {} °C: ({k1} ± {u1}) dB/100 m/sqrt(MHz) + ({k2} ± {u2}) dB/100 m/MHz, from {} to {}",
                 number(f.celsius, 1),

@@ -9,4 +9,4 @@ pub(crate) mod words;
 pub use fitted::{MeasuredCable, brought, cable_definition, fitted_cable, measured_cable};
 pub(crate) use hints::{Shown, of_log, of_session};
 pub(crate) use hover::{file_at, file_words, in_session, session_words};
-pub(crate) use report::{lenses, session_report};
+pub(crate) use report::lenses;

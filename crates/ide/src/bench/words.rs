@@ -1,31 +1,12 @@
 //! Figures and verdicts of a bench session in words.
 
 use downlead_eval::bench::result::{BenchCell, SessionResult};
-use downlead_eval::bench::{source_words, verdict_word};
-use downlead_eval::result::measure::{SwrReading, Verdict, WholeCable};
-use downlead_quantity::{db, decibel_signed, frequency};
+use downlead_eval::result::measure::{SwrReading, WholeCable};
+use downlead_quantity::{db, decibel_signed};
+use downlead_report::words::verdict;
 
-use crate::status::Status;
-
-/// A value and its expanded uncertainty with the decimals that two digits of the uncertainty
-/// leave (GUM, JCGM 100:2008, 7.2.6), at most `most`.
-#[must_use]
-pub fn with_doubt(value: f64, u: f64, most: usize) -> (String, String) {
-    let decimals = if u > 0.0 && u.is_finite() {
-        let first = libm::floor(libm::log10(u)) as i32;
-        usize::try_from((1 - first).max(0)).unwrap_or(0).min(most)
-    } else {
-        most.min(2)
-    };
-    let plain = format!("{value:.decimals$}");
-    let zero = plain.trim_start_matches(['-', '0', '.']).is_empty();
-    let value = if zero {
-        plain.trim_start_matches('-').to_owned()
-    } else {
-        plain
-    };
-    (value, format!("{u:.decimals$}"))
-}
+use downlead_report::words::figure::with_uncertainty;
+pub(crate) use downlead_report::words::figure::{band_in_words, counted};
 
 /// `+0.03 dB ± 0.10 dB: agrees`; the loss's own doubt where nothing is expected.
 pub(crate) fn judged(c: &BenchCell) -> String {
@@ -34,7 +15,7 @@ pub(crate) fn judged(c: &BenchCell) -> String {
             "{} ± {}: {}",
             decibel_signed(x.difference_db),
             db(x.expanded_db),
-            verdict_word(x.verdict)
+            verdict::reading(x.verdict)
         ),
         None => format!("± {}, nothing to compare with", db(c.measured.expanded_db)),
     }
@@ -55,81 +36,10 @@ pub(crate) fn swr(s: &SwrReading) -> String {
     }
 }
 
-/// How many comparisons came to which verdict.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) struct Counts {
-    pub(crate) agrees: usize,
-    pub(crate) differs: usize,
-    pub(crate) cannot: usize,
-}
-
-impl Counts {
-    pub(crate) fn of<'c>(cells: impl Iterator<Item = &'c BenchCell>) -> Counts {
-        let mut n = Counts::default();
-        cells.for_each(|c| n.add(c));
-        n
-    }
-
-    pub(crate) fn add(&mut self, c: &BenchCell) {
-        match c.comparison.as_ref().map(|x| x.verdict) {
-            Some(Verdict::Agrees) => self.agrees += 1,
-            Some(Verdict::Differs) => self.differs += 1,
-            Some(Verdict::CannotTell) => self.cannot += 1,
-            None => {}
-        }
-    }
-
-    pub(crate) fn all(self) -> usize {
-        self.agrees + self.differs + self.cannot
-    }
-
-    /// The worst of them; none if nothing was compared.
-    pub(crate) fn worst(self) -> Option<Status> {
-        [
-            (self.differs, Status::Bad),
-            (self.cannot, Status::Doubtful),
-            (self.agrees, Status::Good),
-        ]
-        .into_iter()
-        .find_map(|(n, status)| (n > 0).then_some(status))
-    }
-
-    /// `24 agree, 6 differ, 6 cannot tell`.
-    pub(crate) fn words(self) -> String {
-        let verb = |n: usize, one: &str, many: &str| match n {
-            0 => None,
-            1 => Some(format!("1 {one}")),
-            n => Some(format!("{n} {many}")),
-        };
-        let parts: Vec<String> = [
-            verb(self.agrees, "agrees", "agree"),
-            verb(self.differs, "differs", "differ"),
-            verb(self.cannot, "cannot tell", "cannot tell"),
-        ]
-        .into_iter()
-        .flatten()
-        .collect();
-        if parts.is_empty() {
-            "nothing compared".to_owned()
-        } else {
-            parts.join(", ")
-        }
-    }
-}
-
-/// `1 band`, `9 bands`.
-#[must_use]
-pub fn counted(n: usize, what: &str) -> String {
-    match n {
-        1 => format!("1 {what}"),
-        n => format!("{n} {what}s"),
-    }
-}
-
 /// `× 1.02 ± 0.03 of its sheet`: measured over expected over all bands.
 pub(crate) fn whole(w: &WholeCable) -> String {
     let edge = |k: f64| libm::exp(w.ln_ratio + k * w.u_ln);
-    let (ratio, u) = with_doubt(w.ratio, 0.5 * (edge(2.0) - edge(-2.0)), 3);
+    let (ratio, u) = with_uncertainty(w.ratio, 0.5 * (edge(2.0) - edge(-2.0)), 3);
     format!("× {ratio} ± {u} of its sheet")
 }
 
@@ -144,15 +54,8 @@ pub(crate) fn scatters(w: &WholeCable) -> &'static str {
 
 /// `24.6 ± 0.5 dB/100 m`.
 pub(crate) fn per_100m(db_per_m: f64, u_db_per_m: f64) -> String {
-    let (v, u) = with_doubt(100.0 * db_per_m, 200.0 * u_db_per_m, 2);
+    let (v, u) = with_uncertainty(100.0 * db_per_m, 200.0 * u_db_per_m, 2);
     format!("{v} ± {u} dB/100 m")
-}
-
-/// `2m, 145.3 MHz`, or the frequency alone where the band has no name.
-#[must_use]
-pub fn band_in_words(name: &str, hz: f64) -> String {
-    let f = frequency(hz);
-    if name == f { f } else { format!("{name}, {f}") }
 }
 
 /// The ranking of a band, least loss per length first: `D < C < A = B`; pieces that cannot be
@@ -171,7 +74,7 @@ pub(crate) fn ranking(r: &SessionResult, band: usize, figures: bool) -> String {
         });
         out.push_str(&r.pieces[c.piece].name);
         if let Some(p) = c.per_length.filter(|_| figures) {
-            let (v, u) = with_doubt(100.0 * p.db_per_m, 200.0 * p.u_db_per_m, 2);
+            let (v, u) = with_uncertainty(100.0 * p.db_per_m, 200.0 * p.u_db_per_m, 2);
             out.push_str(&format!(" {v} ± {u}"));
             if !p.trusted {
                 out.push_str(" (not to be scaled up)");
@@ -190,40 +93,4 @@ pub(crate) fn telling_band(r: &SessionResult) -> Option<usize> {
             let (x, y) = (&r.bands[*a], &r.bands[*b]);
             (x.ranking.len().cmp(&y.ranking.len())).then(x.hz.total_cmp(&y.hz))
         })
-}
-
-/// What the doubt of all comparisons consists of: cause and its share of the variance, largest
-/// first.
-pub(crate) fn causes(r: &SessionResult) -> Vec<(String, f64)> {
-    let mut sums: Vec<(String, f64)> = Vec::new();
-    let mut total = 0.0;
-    let mut add = |cause: &str, u: f64| {
-        if u == 0.0 {
-            return;
-        }
-        total += u * u;
-        match sums.iter_mut().find(|s| s.0 == cause) {
-            Some(s) => s.1 += u * u,
-            None => sums.push((cause.to_owned(), u * u)),
-        }
-    };
-    for c in r.cells.iter().filter(|c| c.comparison.is_some()) {
-        for t in &c.budget {
-            let words = source_words(t.source, &r.meters);
-            match words.strip_suffix("a reading") {
-                Some(w) => add(&format!("{w}the readings"), t.u_db),
-                None => add(&words, t.u_db),
-            }
-        }
-        if let Some(e) = c.expected {
-            let cable = (e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0);
-            add("the sheets of the cables", libm::sqrt(cable));
-            add("the joins", e.u_joins_db);
-        }
-    }
-    if total > 0.0 {
-        sums.iter_mut().for_each(|s| s.1 /= total);
-    }
-    sums.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
-    sums
 }

@@ -81,7 +81,7 @@ impl Hints<'_, '_> {
                 );
                 if let Some(w) = l.safe_w.filter(|_| l.verdict != Verdict::Yes) {
                     t.push_str(&format!(
-                        "; met beyond doubt at a transmitter power of {}",
+                        "; met with its uncertainty at a transmitter power of {}",
                         power(w)
                     ));
                 }
@@ -109,10 +109,10 @@ impl Hints<'_, '_> {
             }
             let (word, note) = match r.verdict {
                 Verdict::Yes => ("agrees", "the meter could have told a fault of 1 dB"),
-                Verdict::No => ("differs", "further off than the doubt of both"),
+                Verdict::No => ("differs", "further off than the uncertainty of both"),
                 Verdict::CannotTell => (
                     "cannot tell",
-                    "the doubt is too large for the meter to have told",
+                    "the uncertainty is too large for the meter to have told",
                 ),
             };
             let show = |x: f64| {

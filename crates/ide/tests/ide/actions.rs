@@ -1,6 +1,7 @@
 //! Code actions: what they offer, what they change, and that the change holds.
 
 use downlead_ide::{Action, ActionKind, Config, Doc, code_actions, fix_all};
+use downlead_report::Reports as _;
 
 use crate::case::{Case, applied, changes};
 
@@ -147,7 +148,7 @@ fn units_of_the_whole_file() {
 fn a_doubt_in_the_same_unit_stands_against_it() {
     let c = Case::hill("32 W ± 5 %", "32$0 W ± 1 W");
     assert!(
-        titles(&c).contains("(not now: its doubt is in W)"),
+        titles(&c).contains("(not now: its uncertainty is in W)"),
         "{}",
         titles(&c)
     );
@@ -235,7 +236,7 @@ fn assumptions_made_explicit_go_and_change_nothing() {
     let text = "band b 145 MHz\nstation s {\n    transmitter TX1 5 W ± 5 %\n    run M1 20 m of mine\n    protector SP1 0.2 dB ± 0.1 dB\n    divider DV1 2 way, excess 0.2 dB ± 0.1 dB\n    antenna A1 {\n        gain 5 dBi ± 0.5 dB\n    }\n    antenna A2 5 dBi ± 0.5 dB\n\n    cha$0in c on b {\n        TX1\n        M1\n        SP1\n        DV1 {\n            branch { A1 }\n            branch { A2 }\n        }\n        limit 30 W erp, \"clause\"\n    }\n}\ncable mine {\n    loss typical {\n        100 MHz 4 dB/100 m\n        200 MHz 6 dB/100 m\n    }\n    accuracy 5 %\n    source \"sheet\"\n}\n";
     let c = Case::new(text);
     let before = c.s.report();
-    let b = |r: &downlead_eval::report::Report| {
+    let b = |r: &downlead_report::shape::chain::Report| {
         (
             r.stations[0].chains[0].bands[0].erp_w,
             r.stations[0].chains[0].bands[0].assumptions.len(),
@@ -268,8 +269,8 @@ fn the_largest_power_that_keeps_a_limit() {
     let after = taken(&c, "Turn TX1 down to");
     let now = again(&c, &after);
     let l = |c: &Case| c.s.report().stations[0].chains[0].bands[0].limits[0].clone();
-    assert_ne!(l(&c).verdict, "met");
-    assert_eq!(l(&now).verdict, "met");
+    assert_ne!(l(&c).verdict.word(), "met");
+    assert_eq!(l(&now).verdict.word(), "met");
     // a hundredth of the setting more would not be
     assert!(
         l(&now).margin_db - l(&now).uncertainty_db < 0.05,
@@ -279,7 +280,7 @@ fn the_largest_power_that_keeps_a_limit() {
     insta::assert_snapshot!(changes(c.text(), &after));
     let c = Case::hill("limit 45 W", "limit$0 4500 W");
     let now = again(&c, &taken(&c, "Turn TX1 up to"));
-    assert_eq!(l(&now).verdict, "met");
+    assert_eq!(l(&now).verdict.word(), "met");
 }
 
 #[test]

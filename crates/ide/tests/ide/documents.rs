@@ -38,7 +38,7 @@ fn a_report_as_a_document() {
     let one = report_markdown(&c.s, 0, Some("hill/out")).unwrap();
     insta::assert_snapshot!(one);
     let all = report_markdown(&c.s, 0, None).unwrap();
-    assert!(all.starts_with(one.trim_end()) && all.contains("## in (receive)"));
+    assert!(all.contains("## [out, transmit on ") && all.contains("## [in, receive on "));
     assert_eq!(report_markdown(&c.s, 0, Some("hill")), Some(all));
     assert_eq!(report_markdown(&c.s, 0, Some("nowhere")), None);
     assert_eq!(report_markdown(&c.s, 7, None), None);
@@ -107,4 +107,18 @@ fn unused_parts_are_marked() {
         list.iter()
             .any(|f| f.unnecessary && f.code == "part-unused")
     );
+}
+
+/// The editor and the command line show one document.
+#[test]
+fn a_report_is_the_same_in_an_editor_and_in_a_terminal() {
+    use downlead_report::page::chain::{With, page};
+    let c = Case::new(HILL);
+    let shown = downlead_ide::report_document(&c.s, 0, None).unwrap();
+    let printed = page(
+        &downlead_report::build::chain::report(&c.s),
+        With::default(),
+    );
+    assert_eq!(shown, printed);
+    assert!(shown.blocks.len() > 4);
 }

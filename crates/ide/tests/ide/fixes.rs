@@ -49,8 +49,8 @@ const FIXES: [&str; 43] = [
     r"duplexer-across-bands: Make it a diplexer",
     r"diplexer-for-pair: Make it a duplexer",
     r"protector-behind: Let `SP1` and `DU1.high` change places",
-    r"limit-not-met: Turn the transmitter down to `18.0 W`, the most that keeps the limit beyond doubt",
-    r"limit-cannot-tell: Turn the transmitter down to `18.0 W`, the most that keeps the limit beyond doubt",
+    r"limit-not-met: Turn the transmitter down to `18.0 W`, the most that keeps the limit with its uncertainty",
+    r"limit-cannot-tell: Turn the transmitter down to `18.0 W`, the most that keeps the limit with its uncertainty",
     r"limit-in-the-cold: Give the run a range of temperature, -20 °C to 35 °C to begin with",
     r"limit-without-kind: Write `eirp` | Write `erp` | Write `output`",
 ];

@@ -5,6 +5,7 @@ use downlead_ide::{
     incoming_calls, linked_ranges, outgoing_calls, prepare_calls, prepare_rename, references,
     rename, type_definition,
 };
+use downlead_report::Reports as _;
 
 use crate::case::{Case, applied, changes, marked_lines};
 

@@ -1,6 +1,6 @@
 //! `workspace/executeCommand`.
 
-use crate::handlers::virtual_document::{Generated, open};
+use crate::handlers::virtual_document::{Generated, html_report, open};
 use crate::state::State;
 use crate::view::refused;
 use ls_types::{ExecuteCommandParams, Uri};
@@ -73,11 +73,15 @@ fn export(st: &mut State, p: &ExecuteCommandParams) -> Result<Value> {
     let format = a.format.as_deref().unwrap_or("json");
     let v = open(st, &a.uri)?;
     match format {
-        "json" => serde_json::to_value(v.snapshot.report()).map_err(|_| Error::internal_error()),
+        "json" => serde_json::to_value(downlead_report::build::chain::report(v.snapshot))
+            .map_err(|_| Error::internal_error()),
+        "html" => html_report(st, &a.uri, a.name.as_deref()).map(Value::String),
         "markdown" => Generated::Report(a.name)
             .text(st, &a.uri)
             .map(Value::String),
-        _ => Err(Error::invalid_params("`format` is `json` or `markdown`")),
+        _ => Err(Error::invalid_params(
+            "`format` is `json`, `markdown` or `html`",
+        )),
     }
 }
 

@@ -103,10 +103,27 @@ fn report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
     let ide::Doc::File(file) = v.doc else {
         return Err(refused("The built-in library has no report."));
     };
-    ide::report_markdown(v.snapshot, file, name).ok_or_else(|| match name {
+    ide::report_markdown(v.snapshot, file, name)
+        .map(|text| v.linked(&text))
+        .ok_or_else(|| nothing(name))
+}
+
+fn nothing(name: Option<&str>) -> Error {
+    match name {
         Some(name) => refused(format!("There is nothing named `{name}` to report on.")),
         None => refused("There is nothing to report on: no station, no chain and no session."),
-    })
+    }
+}
+
+/// The report as an HTML page that loads nothing; its rows name the lines they follow from.
+pub(super) fn html_report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
+    let v = open(st, uri)?;
+    let ide::Doc::File(file) = v.doc else {
+        return Err(refused("The built-in library has no report."));
+    };
+    ide::report_document(v.snapshot, file, name)
+        .map(|doc| downlead_report::write::html::html(&doc))
+        .ok_or_else(|| nothing(name))
 }
 
 fn explain(st: &mut State, uri: &Uri, line: u32) -> Result<String> {

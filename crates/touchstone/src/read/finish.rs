@@ -6,6 +6,9 @@ use super::{
 };
 use crate::rows::Rows;
 
+/// Up to this share two measured ways through a passive two-port count as equal.
+const SAME_BOTH_WAYS: f64 = 0.01;
+
 impl Reader<'_> {
     pub(super) fn finish(mut self) -> Touchstone {
         let ended = self.part == Part::End;
@@ -43,6 +46,8 @@ impl Reader<'_> {
             Some(z0) if !self.meaningless => self.network(z0),
             _ => None,
         };
+        self.refused |= self.header.format_unknown;
+        let network = network.filter(|n| self.order_known(n) && !self.refused);
         let kept = network.as_ref().map_or(0, Network::points);
         Touchstone {
             network,
@@ -133,6 +138,32 @@ impl Reader<'_> {
                 None
             }
         }
+    }
+
+    /// Whether the order of a two-port's elements is stated or makes no difference: in the wrong one
+    /// forward and backward transmission are exchanged.
+    fn order_known(&mut self, n: &Network) -> bool {
+        let Some((line, place)) = self.order_missing.take() else {
+            return true;
+        };
+        let differs = |k: usize| {
+            let (a, b) = (n.at(k, 0, 1), n.at(k, 1, 0));
+            (a - b).norm() > SAME_BOTH_WAYS * a.norm().max(b.norm())
+        };
+        let Some(k) = (0..n.points()).find(|k| differs(*k)) else {
+            return true;
+        };
+        let hz = n.frequencies_hz()[k];
+        self.notes
+            .add(Kind::OrderUnknown, self.text, line, place, || {
+                format!(
+                    "the two ways through the two-port differ (at {} MHz), and `[Two-Port Data Order]` does not say which is which",
+                    hz * 1e-6
+                )
+            })
+            .understood("nothing of the data was used")
+            .hint("write `[Two-Port Data Order] 21_12` or `12_21`");
+        false
     }
 
     fn option_place(&self) -> (Line, Range<usize>) {

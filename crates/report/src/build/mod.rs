@@ -1,0 +1,7 @@
+//! From results to shapes.
+
+pub mod bench;
+pub mod card;
+pub mod chain;
+pub mod trends;
+pub mod verify;

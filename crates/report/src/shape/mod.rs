@@ -1,0 +1,10 @@
+//! The shapes that are printed as JSON. Field names and words stay within one `schema`.
+
+pub mod bench;
+pub mod card;
+pub mod chain;
+pub mod compare;
+pub mod fit;
+pub mod loss_law;
+pub mod verify;
+pub mod word;

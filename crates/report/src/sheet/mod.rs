@@ -1,0 +1,12 @@
+//! Tables for CSV: all figures of a shape, one table at a time. Names of columns stay; new ones are
+//! added at the end.
+
+mod bench;
+mod card;
+mod chain;
+mod verify;
+
+pub use bench::{BenchTable, bench};
+pub use card::card;
+pub use chain::{ChainTable, chain};
+pub use verify::verify;

@@ -1,0 +1,256 @@
+//! The conclusion of a report in a few lines: what is radiated, whether limits are met, what is
+//! known worst.
+
+use downlead_quantity::{db, from_db, power, sig};
+use downlead_station::model::Direction;
+
+use super::chain::{NOT_KNOWN, quantity, typed};
+use super::figure::counted;
+use super::verdict::{Judged, text};
+use crate::document::{Answer, Place, Sign, Text};
+use crate::shape::bench::VerdictCounts;
+use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport};
+use crate::shape::word::{LimitVerdict, Point};
+
+/// Lines of a conclusion, its heading and last line not counted.
+pub const MOST: usize = 4;
+
+/// One line with what it is ranked by.
+struct Ranked {
+    sign: Option<Sign>,
+    margin_db: f64,
+    answer: Answer,
+}
+
+/// The lines of a station's conclusion: at most [`MOST`], the worst where there are more.
+#[must_use]
+pub fn answers(station: &StationReport) -> Vec<Answer> {
+    let mut all: Vec<Ranked> = Vec::new();
+    for chain in &station.chains {
+        for band in &chain.bands {
+            all.extend(of_band(chain, band));
+        }
+    }
+    some(all)
+}
+
+fn some(mut all: Vec<Ranked>) -> Vec<Answer> {
+    if all.len() <= MOST {
+        return all.into_iter().map(|r| r.answer).collect();
+    }
+    // the worst first; the order of the text among equals
+    all.sort_by(|a, b| (b.sign.cmp(&a.sign)).then(a.margin_db.total_cmp(&b.margin_db)));
+    let rest = all.split_off(MOST - 1);
+    let mut out: Vec<Answer> = all.into_iter().map(|r| r.answer).collect();
+    let words = Text::from(format!("and {} more below{}", rest.len(), summed(&rest)));
+    out.push(Answer {
+        cells: vec![words.clone()],
+        short: vec![words],
+        at: None,
+    });
+    out
+}
+
+fn summed(rest: &[Ranked]) -> String {
+    let of = |s: Option<Sign>| rest.iter().filter(|r| r.sign == s).count();
+    let parts: Vec<String> = [
+        (of(Some(Sign::Bad)), "not met"),
+        (of(Some(Sign::Open)), "cannot tell"),
+        (of(Some(Sign::Good)), "met"),
+        (of(None), "without a limit"),
+    ]
+    .into_iter()
+    .filter(|p| p.0 > 0)
+    .map(|(n, words)| format!("{n} {words}"))
+    .collect();
+    match rest.iter().all(|r| r.sign.is_none()) {
+        true => String::new(),
+        false => format!(": {}", parts.join(", ")),
+    }
+}
+
+/// A line a limit, or one for the band.
+fn of_band(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
+    let at = |line| Some(Place::new(&chain.file, line));
+    if !band.limits.is_empty() {
+        return band
+            .limits
+            .iter()
+            .map(|l| Ranked {
+                sign: Some(l.verdict.sign()),
+                margin_db: l.margin_db,
+                answer: limit(chain, band, l, at(l.line)),
+            })
+            .collect();
+    }
+    vec![Ranked {
+        sign: None,
+        margin_db: 0.0,
+        answer: figures(chain, band, at(chain.line)),
+    }]
+}
+
+/// Names that open a line: band and chain. A chain's name that ends with its band's is shown
+/// without it.
+fn names(chain: &ChainReport, band: &BandReport) -> (String, String) {
+    let own = chain
+        .name
+        .strip_suffix(&band.band)
+        .and_then(|n| n.strip_suffix('-'))
+        .filter(|n| !n.is_empty())
+        .unwrap_or(&chain.name);
+    let band = match band.point {
+        Some(Point::Low) => format!("{} low", band.band),
+        Some(Point::Middle) => format!("{} middle", band.band),
+        Some(Point::High) => format!("{} high", band.band),
+        None => band.band.clone(),
+    };
+    (band, own.to_owned())
+}
+
+/// `24.7 W (20.8 to 29.2)`.
+#[must_use]
+pub fn spanned(watts: f64, u_db: Option<f64>) -> String {
+    let Some(u) = u_db.filter(|u| *u >= 0.005) else {
+        return power(watts);
+    };
+    // ends in the unit of the value
+    let shown = power(watts);
+    let scale = match shown.rsplit_once(' ') {
+        Some((_, "kW")) => 1e-3,
+        Some((_, "mW")) => 1e3,
+        Some((_, "µW")) => 1e6,
+        Some((_, "W")) => 1.0,
+        _ => return shown,
+    };
+    let end = |k: f64| sig(watts * from_db(k * u) * scale, 3);
+    format!("{shown} ({} to {})", end(-1.0), end(1.0))
+}
+
+fn limit(chain: &ChainReport, band: &BandReport, l: &LimitReport, at: Option<Place>) -> Answer {
+    let (on, own) = names(chain, band);
+    let what = quantity(*l.quantity);
+    let (margin, u) = (db(l.margin_db.abs()), db(l.uncertainty_db));
+    let left = match (l.verdict, l.margin_db < 0.0) {
+        (LimitVerdict::Met, false) => format!(", {margin} left, U {u}"),
+        (_, true) => format!(", {margin} over, U {u}"),
+        (_, false) => format!(", {margin} under, U {u}"),
+    };
+    let by = match l.verdict {
+        LimitVerdict::CannotTell if l.margin_db < 0.0 => format!(", {margin} over"),
+        LimitVerdict::CannotTell => format!(", {margin} under"),
+        _ => format!(" by {margin}"),
+    };
+    Answer {
+        cells: vec![
+            on.clone().into(),
+            own.clone().into(),
+            format!("{what} {}", spanned(l.value_w, Some(l.uncertainty_db))).into(),
+            format!("limit {}", typed(l.limit_w)).into(),
+            text(l.verdict).plus(&left),
+            l.source.as_deref().unwrap_or_default().into(),
+        ],
+        short: vec![
+            format!("{on} {own}").into(),
+            format!("{} {what} of {}", power(l.value_w), typed(l.limit_w)).into(),
+            text(l.verdict).plus(&by),
+            format!("U {u}").into(),
+        ],
+        at,
+    }
+}
+
+/// A band without a limit: what is radiated, or what is needed.
+fn figures(chain: &ChainReport, band: &BandReport, at: Option<Place>) -> Answer {
+    let (on, own) = names(chain, band);
+    let loss = band.total_loss_db.map(|l| format!("loss {}", db(l)));
+    let u = band.uncertainty_db;
+    let receive = chain.direction == Direction::Receive;
+    let needs = band
+        .sensitivity_dbm
+        .filter(|_| receive)
+        .map(|l| format!("needs {l:.1} dBm"));
+    let main = match (&needs, band.erp_w, band.antenna_w) {
+        (Some(n), ..) => format!("{n} at the antenna"),
+        (None, Some(w), _) => format!("ERP {}", spanned(w, u)),
+        (None, None, Some(w)) => format!("{} at the antenna", spanned(w, u)),
+        _ if loss.is_none() => format!("{NOT_KNOWN}: a part could not be computed"),
+        _ => String::new(),
+    };
+    let noise = band
+        .noise_figure_db
+        .map(|n| format!("system noise figure {}", db(n)));
+    let rest: Vec<String> = loss.into_iter().chain(noise).collect();
+    let short = match (needs, band.erp_w) {
+        (Some(n), _) => n,
+        (None, Some(w)) => format!("{} ERP", power(w)),
+        _ => main.clone(),
+    };
+    Answer {
+        cells: vec![
+            on.clone().into(),
+            own.clone().into(),
+            main.into(),
+            rest.join(", ").into(),
+        ],
+        short: vec![
+            format!("{on} {own}").into(),
+            short.into(),
+            rest.join(", ").into(),
+        ],
+        at,
+    }
+}
+
+/// The band whose uncertainty matters most: that of the worst limit; without limits, that of the
+/// largest uncertainty.
+fn decisive(station: &StationReport) -> Option<&BandReport> {
+    let bands = || {
+        let all = station.chains.iter().flat_map(|c| &c.bands);
+        all.filter(|b| b.uncertainty_db.is_some_and(|u| u >= 0.05))
+    };
+    let limits = bands().flat_map(|b| b.limits.iter().map(move |l| (b, l)));
+    let worst = limits.min_by(|(_, a), (_, b)| {
+        let signs = b.verdict.sign().cmp(&a.verdict.sign());
+        signs.then(a.margin_db.total_cmp(&b.margin_db))
+    });
+    let u = |b: &BandReport| b.uncertainty_db.unwrap_or(0.0);
+    worst
+        .map(|w| w.0)
+        .or_else(|| bands().max_by(|a, b| u(a).total_cmp(&u(b))))
+}
+
+/// The last line of a conclusion: readings, what to know better, assumptions.
+#[must_use]
+pub fn closing(station: &StationReport) -> Option<String> {
+    let bands = || station.chains.iter().flat_map(|c| &c.bands);
+    let mut parts = Vec::new();
+    let readings = bands().flat_map(|b| b.readings.iter().map(|r| r.verdict));
+    let logged = bands()
+        .flat_map(|b| &b.logs)
+        .flat_map(|l| l.rows.iter().filter_map(|r| r.verdict));
+    let n = VerdictCounts::of(readings.chain(logged));
+    if n.all() > 0 {
+        let listed = n.listed();
+        // the first number says what is counted
+        let (first, rest) = listed.split_once(' ').unwrap_or((&listed, ""));
+        let what = if first == "1" { "reading" } else { "readings" };
+        parts.push(format!("{first} {what} {rest}."));
+    }
+    if let Some(first) = decisive(station).and_then(|b| b.budget.first()) {
+        parts.push(format!(
+            "To know it better: the {} ({:.0} % of the uncertainty).",
+            first.cause.words,
+            100.0 * first.share
+        ));
+    }
+    let mut assumed: Vec<&String> = bands().flat_map(|b| &b.assumptions).collect();
+    assumed.sort_unstable();
+    assumed.dedup();
+    match assumed.len() {
+        0 => {}
+        1 => parts.push("1 assumption below.".to_owned()),
+        n => parts.push(format!("{} below.", counted(n, "assumption"))),
+    }
+    (!parts.is_empty()).then(|| parts.join(" "))
+}

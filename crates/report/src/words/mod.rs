@@ -1,0 +1,8 @@
+//! One vocabulary for everything that is printed, in a terminal and in an editor.
+
+pub mod answer;
+pub mod bars;
+pub mod bench;
+pub mod chain;
+pub mod figure;
+pub mod verdict;
