@@ -30,7 +30,10 @@ mod walk;
 mod wiring;
 
 pub use assume::Assumed;
-pub use cable::{CableAt, TableFit, at as cable_at, at_in as cable_at_in, matched_loss, table_fit};
+pub use cable::{
+    CableAt, TableFit, at as cable_at, at_in as cable_at_in, characteristic_impedance,
+    loss_of_point, matched_loss, table_fit,
+};
 pub use explain::Derivation;
 pub use places::Places;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};

@@ -210,7 +210,18 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
             n.points()
         ));
     }
-    let loss = |i: usize| -n.insertion_gain_db(i, 1, 0);
+    // the loss between matched ends, whatever the cable's impedance; a file of one direction does
+    // not tell it
+    let one_way = chosen
+        .iter()
+        .all(|i| downlead_eval::loss_of_point(n, *i).is_none());
+    let loss = |i: usize| {
+        if one_way {
+            -n.insertion_gain_db(i, 1, 0)
+        } else {
+            downlead_eval::loss_of_point(n, i).map_or(f64::NAN, |p| p.1)
+        }
+    };
     let mut samples: Vec<Sample> = chosen
         .iter()
         .filter(|i| loss(**i) > 0.0 && loss(**i).is_finite())
@@ -249,7 +260,16 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
     if let Ok(f) = &mut fit {
         notes.extend(alike(f, samples.len()));
     }
-    notes.extend(reflecting(n, &chosen));
+    let impedance = if one_way {
+        notes.push(
+            "the file tells one direction only: what reflections add to the loss is in the figures"
+                .to_owned(),
+        );
+        notes.extend(reflecting(n, &chosen));
+        None
+    } else {
+        downlead_eval::characteristic_impedance(n)
+    };
     let velocity = velocity(n, &facts.length);
     if velocity.is_none() {
         notes.push("the phase is too coarse for a velocity factor; none is stated".to_owned());
@@ -270,7 +290,12 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
         cable: MeasuredCable {
             name: format!("{}-as-measured", name_of(base)),
             title: format!("{file}, as measured"),
-            impedance: None,
+            impedance: impedance.map(|(ohm, u)| Measure {
+                // how well the analyser itself was calibrated does not show in the scatter
+                u: u.max(0.005 * ohm),
+                normal: true,
+                ..Measure::exact(ohm)
+            }),
             velocity,
             source: format!(
                 "network file {file}, {} of it, {}",
