@@ -150,7 +150,10 @@ fn a_network_of_75_ohm_gives_its_cable_back() {
         assert!((got / due - 1.0).abs() < 0.01, "{name}: {got}, not {due}");
     }
     let text = run(dir.path(), &args).out;
-    assert!(text.contains("impedance 75.00 ohm ± 0.75 ohm k 2"), "{text}");
+    assert!(
+        text.contains("impedance 75.00 ohm ± 0.75 ohm k 2"),
+        "{text}"
+    );
     let args = [
         "fit",
         "one-way.s2p",
