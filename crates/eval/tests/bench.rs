@@ -1094,3 +1094,92 @@ fn healthy_sessions_accuse_no_one() {
         "{noted} of {SESSIONS} say that one is just outside"
     );
 }
+
+/// A whole two-port of a 75-ohm piece is compared with what its reflections let pass: exact
+/// S-parameters by the textbook line (Pozar, Microwave Engineering, 2.1 and 4.4).
+#[test]
+fn a_network_file_of_75_ohm_agrees_with_its_sheet() {
+    let (k1, k2, metres, mhz) = (0.9, 0.002, 20.0, 100.0_f64);
+    let a = metres * (k1 * mhz.sqrt() + k2 * mhz) / 100.0 / 8.685_889_638;
+    let b = std::f64::consts::TAU * mhz * 1e6 * metres / (0.80 * 299_792_458.0);
+    let (c, s) = (
+        (a.cosh() * b.cos(), a.sinh() * b.sin()),
+        (a.sinh() * b.cos(), a.cosh() * b.sin()),
+    );
+    let over = |x: (f64, f64), y: (f64, f64)| {
+        let d = y.0 * y.0 + y.1 * y.1;
+        ((x.0 * y.0 + x.1 * y.1) / d, (x.1 * y.0 - x.0 * y.1) / d)
+    };
+    let (up, down) = (1.5 - 1.0 / 1.5, 1.5 + 1.0 / 1.5);
+    let below = (2.0 * c.0 + down * s.0, 2.0 * c.1 + down * s.1);
+    let (s11, s21) = (over((up * s.0, up * s.1), below), over((2.0, 0.0), below));
+    let row = |mhz: f64| {
+        format!(
+            "{mhz} {0} {1} {2} {3} {2} {3} {0} {1}\n",
+            s11.0, s11.1, s21.0, s21.1
+        )
+    };
+    let file = format!("# MHz S RI R 50\n{}{}", row(99.999), row(100.001));
+    let text = format!(
+        "{W1}\ncable c {{\n    impedance 75 ohm\n    velocity 0.80\n    loss {k1} dB/100 m/sqrt(MHz) + {k2} dB/100 m/MHz\n    accuracy 4 % k 2\n    source \"made up\"\n}}\n\nsession s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A {metres} m of c\n    readings on {mhz} MHz {{\n        through A from \"x.s2p\"\n    }}\n}}\n"
+    );
+    let (r, said) = sessions(&text, &[("x.s2p", file.as_str())]);
+    let cell = &r[0].cells[0];
+    let x = cell.comparison.unwrap_or_else(|| panic!("{said:?}"));
+    near("difference", x.difference_db, 0.0, 0.005);
+    near(
+        "own loss",
+        cell.matched_db(),
+        20.0 * (k1 * 10.0 + k2 * 100.0) / 100.0,
+        0.005,
+    );
+}
+
+/// Readings that take no part say so, and adapters that differ between baselines are no drift.
+#[test]
+fn what_takes_no_part_is_said() {
+    let not_used = |rows: &str| {
+        let (r, said) = one_band(W1, rows, &[]);
+        let told = said.iter().filter(|d| d.starts_with("reading-not-used"));
+        (r, told.count())
+    };
+    let (r, told) = not_used(
+        "        baseline 50.0 W at 0 min\n        through A 30.0 W at 2 min\n        baseline 45.0 W at 4 min, adapter 2 of n-to-bnc\n",
+    );
+    assert_eq!((told, r.bands[0].baselines.len()), (1, 1));
+    let (r, told) =
+        not_used("        open A 3.0 dB\n        short A 3.0 dB\n        open A 9.0 dB\n");
+    assert_eq!((told, r.cells[0].count), (1, 2));
+    let (_, told) = not_used("        open A 3.0 dB, adapter n-to-bnc\n        short A 3.0 dB\n");
+    assert_eq!(told, 1);
+}
+
+/// Half of the mean return loss is not the loss of a line that is not 50 ohm: its uncertainty covers
+/// 1.0845 dB of a 75-ohm piece that loses 0.998 dB (an exact line; bench trial of a second tester).
+#[test]
+fn open_and_short_off_50_ohm_are_uncertain() {
+    let text = format!(
+        "{W1}\ncable c {{\n    impedance 75 ohm\n    velocity 0.80\n    loss 0.9 dB/100 m/sqrt(MHz) + 0.002 dB/100 m/MHz\n    accuracy 4 % k 2\n    source \"made up\"\n}}\n\nsession s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of c\n    readings on 30 MHz {{\n        open A 2.169 dB\n        short A 2.169 dB\n    }}\n}}\n"
+    );
+    let (r, said) = sessions(&text, &[]);
+    let c = &r[0].cells[0];
+    near("half of the mean", c.measured.db, 1.0845, 1e-9);
+    assert!(c.measured.expanded_db > 1.0845 - 0.998, "{c:?}");
+    let x = c.comparison.unwrap_or_else(|| panic!("{said:?}"));
+    assert_ne!(x.verdict, Verdict::Differs);
+}
+
+/// The same file for the open and the shorted end gives no loss, and no verdict rests on it.
+#[test]
+fn one_file_for_both_ends_gives_no_loss() {
+    let (open, _) = open_and_short(50.0, 1.0, 0.2);
+    let text = format!(
+        "{W1}\nsession s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings on 145.3 MHz {{\n        open A from \"o.s1p\"\n        short A from \"o.s1p\"\n    }}\n}}\n"
+    );
+    let (r, said) = sessions(&text, &[("o.s1p", open.as_str())]);
+    assert!(r[0].cells.is_empty(), "{:?}", r[0].cells);
+    assert!(
+        said.iter().any(|d| d.starts_with("reading-impossible")),
+        "{said:?}"
+    );
+}

@@ -93,6 +93,17 @@ fn other_pair(a: &Single, b: &Single) -> bool {
     meters(a) != meters(b)
 }
 
+/// Whether two lists of adapters are the same, in any order.
+fn same_adapters(a: &[(u32, Name)], b: &[(u32, Name)]) -> bool {
+    let count = |list: &[(u32, Name)], name: &str| -> u32 {
+        let of = list.iter().filter(|x| *x.1.text == *name);
+        of.map(|x| x.0).sum()
+    };
+    a.iter()
+        .chain(b)
+        .all(|(_, n)| count(a, &n.text) == count(b, &n.text))
+}
+
 impl<'m> Bench<'m, '_> {
     /// The cells of a band, with what stands beside its readings; `expected` by piece.
     pub(super) fn band(
@@ -105,16 +116,13 @@ impl<'m> Bench<'m, '_> {
         let first_cell = cells.len();
         let powers = self.powers(g);
         let (powers, apart) = self.of_one_unit(powers);
-        let base: Vec<Level> = powers
-            .iter()
-            .filter(|r| r.taken.kind == ReadingKind::Baseline)
-            .map(|r| r.level)
-            .collect();
+        let base = self.alike(&powers);
         let baselines = self.baselines(g, &base);
+        self.passed_over(g);
         for (piece, promised) in expected.iter().enumerate() {
             for found in [
                 self.through(g, piece, &powers, baselines.as_ref(), promised.as_ref()),
-                self.reflections(g, piece),
+                self.reflections(g, piece, promised.as_ref()),
                 self.network(g, piece),
             ]
             .into_iter()
@@ -259,6 +267,56 @@ impl<'m> Bench<'m, '_> {
             }
         }
         Some(m.number)
+    }
+
+    /// Readings of which something does not count: adapters where only what comes back is read, a
+    /// second reading of one end, ends beside a reading of what passes.
+    fn passed_over(&mut self, g: &Group<'m>) {
+        let end = |k: ReadingKind| matches!(k, ReadingKind::Open | ReadingKind::Short);
+        for (i, t) in g.taken.iter().enumerate() {
+            let place = Place::new(t, self.point);
+            if !t.adapters.is_empty() && (end(t.kind) || t.kind == ReadingKind::Equalise) {
+                findings::adapters_not_counted(&place, self.out);
+            }
+            if !end(t.kind) {
+                continue;
+            }
+            let of_piece = |x: &&Taken<'m>| x.piece == t.piece && t.piece.is_some();
+            if g.taken[..i]
+                .iter()
+                .filter(of_piece)
+                .any(|x| x.kind == t.kind)
+            {
+                findings::end_not_used(&place, "an earlier reading of this end is used", self.out);
+            } else if g
+                .taken
+                .iter()
+                .filter(of_piece)
+                .any(|x| x.kind == ReadingKind::Through)
+            {
+                findings::end_not_used(&place, "the reading of what passes it is used", self.out);
+            }
+        }
+    }
+
+    /// The baselines with the adapters of the first: a path with others is another one, and its
+    /// adapters would count as drift.
+    fn alike(&mut self, powers: &[Row<'_, 'm>]) -> Vec<Level> {
+        let mut of = powers
+            .iter()
+            .filter(|r| r.taken.kind == ReadingKind::Baseline);
+        let Some(first) = of.next() else {
+            return Vec::new();
+        };
+        let mut out = vec![first.level];
+        for r in of {
+            if same_adapters(first.taken.adapters, r.taken.adapters) {
+                out.push(r.level);
+            } else {
+                findings::other_adapters(&Place::new(r.taken, self.point), self.out);
+            }
+        }
+        out
     }
 
     fn baselines(&mut self, g: &Group<'m>, base: &[Level]) -> Option<Baselines> {
@@ -607,7 +665,7 @@ impl<'m> Bench<'m, '_> {
             let (j, u, mismatch, u_mismatch) = expected.map_or((0.0, 0.0, 0.0, 0.0), |e| {
                 (e.joins_db, e.u_joins_db, e.mismatch_db(), e.u_mismatch_db())
             });
-            let u_db = libm::hypot(f.loss.u_db, u_mismatch);
+            let u_db = libm::hypot(0.5 * f.loss.expanded_db, u_mismatch);
             per_length(f.loss.db - mismatch, u_db, j, u, m.value, m.u)
         });
         BenchCell {

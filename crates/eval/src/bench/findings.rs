@@ -293,6 +293,70 @@ pub(super) fn not_used(place: &Place, piece: &str, how: &OtherWay, out: &mut Vec
     );
 }
 
+/// A baseline with other adapters than the first of its band.
+pub(super) fn other_adapters(place: &Place, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_NOT_USED,
+                format!(
+                    "On {}, this baseline was read with other adapters than the first; it takes no part.",
+                    place.band
+                ),
+                "takes no part",
+            )
+            .help("Read all baselines of a band with the same adapters. What a piece has beside them is taken off."),
+    );
+}
+
+/// Adapters at a reading that does not take them off.
+pub(super) fn adapters_not_counted(place: &Place, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_NOT_USED,
+                format!(
+                    "On {}, the adapters of this reading are not taken off: that is done where power passes through a piece.",
+                    place.band
+                ),
+                "its adapters do not count",
+            )
+            .help("Take their loss off by hand, or read the piece with a meter after it (`through`)."),
+    );
+}
+
+/// A reading of an open or shorted end that another reading of the piece replaces.
+pub(super) fn end_not_used(place: &Place, why: &str, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_NOT_USED,
+                format!(
+                    "On {}, this reading of an open or shorted end takes no part: {why}.",
+                    place.band
+                ),
+                "takes no part",
+            )
+            .help("Put it into a session of its own to have it compared."),
+    );
+}
+
+/// An open and a shorted end that give no loss: the same file twice, or the ends exchanged.
+pub(super) fn no_loss(place: &Place, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_IMPOSSIBLE,
+                format!(
+                    "On {}, what comes back with the end open and shorted gives no loss: the two are the same, or no line's.",
+                    place.band
+                ),
+                "gives no loss",
+            )
+            .help("Look whether both are of the same piece, one open and one shorted, and not one file twice."),
+    );
+}
+
 /// A loss in dB among powers in W, or the reverse: the two have no reference in common.
 pub(super) fn other_unit(place: &Place, t: &Taken<'_>, out: &mut Vec<Diagnostic>) {
     let in_db = matches!(t.shown, super::gather::TakenValue::Loss(_));

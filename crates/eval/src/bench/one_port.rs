@@ -67,7 +67,12 @@ impl<'m> Bench<'m, '_> {
     }
 
     /// Loss from what comes back with the far end open and shorted.
-    pub(super) fn reflections(&mut self, g: &Group<'m>, piece: usize) -> Option<Found> {
+    pub(super) fn reflections(
+        &mut self,
+        g: &Group<'m>,
+        piece: usize,
+        expected: Option<&Expected>,
+    ) -> Option<Found> {
         let of = |k: ReadingKind| {
             g.taken
                 .iter()
@@ -98,6 +103,10 @@ impl<'m> Bench<'m, '_> {
         );
         if let (Some(zo), Some(zs)) = (complex(open), complex(short)) {
             let x = open_short(zo, zs);
+            if !x.loss_db.is_finite() {
+                findings::no_loss(&place, self.out);
+                return None;
+            }
             self.reflection_doubt(&mut budget, number, x.loss_db, directivity, gain_db, count);
             return Some(Found {
                 method: Method::OpenShortExact,
@@ -135,6 +144,14 @@ impl<'m> Bench<'m, '_> {
             }
             (None, None) => return None,
         };
+        if method == Method::OpenShort
+            && let Some(e) = expected
+        {
+            budget.push(Term::type_b(
+                Source::Other(0),
+                rectangular(half_mean_error_db(e.reflection, e.matched_db)),
+            ));
+        }
         self.reflection_doubt(&mut budget, number, loss_db, directivity, gain_db, count);
         Some(Found {
             method,
@@ -214,6 +231,20 @@ impl<'m> Bench<'m, '_> {
             half_difference_db: None,
         })
     }
+}
+
+/// How far half of the mean return loss with the end open and shorted may be from the loss of a line
+/// of `loss_db` whose impedance reflects `own` in 50 ohm, dB, at any electrical length.
+///
+/// With `x = A² exp(−2jβl)` the product of both reflections is `|own² − x| / |1 − own² x|`, which
+/// lies between its values at `x = A²` and `x = −A²`.
+fn half_mean_error_db(own: f64, loss_db: f64) -> f64 {
+    let r = own * own;
+    let a = downlead_quantity::from_db(-2.0 * loss_db);
+    let db = |product: f64| -0.5 * downlead_quantity::to_db(product);
+    let least = db((a + r) / (1.0 + r * a));
+    let most = db(((a - r) / (1.0 - r * a)).abs().max(1e-4));
+    (loss_db - least).abs().max((most - loss_db).abs())
 }
 
 /// Size of the reflection of an SWR; the root of the mean square over its ±.

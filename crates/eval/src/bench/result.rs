@@ -37,7 +37,7 @@ impl Method {
     pub fn matched(self) -> bool {
         matches!(
             self,
-            Method::OpenShort | Method::OpenShortExact | Method::OneEnd | Method::Network
+            Method::OpenShort | Method::OpenShortExact | Method::OneEnd
         )
     }
 
@@ -256,7 +256,8 @@ impl BenchCell {
     #[must_use]
     pub fn u_matched_db(&self) -> f64 {
         let u = self.expected.map_or(0.0, |e| e.u_mismatch_db());
-        libm::hypot(self.measured.u_db, u)
+        // of few readings the interval is wider than two standard uncertainties
+        libm::hypot(0.5 * self.measured.expanded_db, u)
     }
 }
 

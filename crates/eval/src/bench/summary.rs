@@ -127,6 +127,12 @@ fn judged(w: &WholeCable, measured: &[&BenchCell]) -> Verdict {
         .iter()
         .filter_map(|c| c.comparison.as_ref())
         .any(|x| x.verdict == Verdict::Differs);
+    let left_out = measured.iter().any(|c| {
+        c.matched_db() <= 0.0
+            && c.comparison
+                .as_ref()
+                .is_some_and(|x| x.verdict == Verdict::Differs)
+    });
     let maximum = measured
         .iter()
         .all(|c| c.expected.is_some_and(|e| e.maximum));
@@ -138,6 +144,8 @@ fn judged(w: &WholeCable, measured: &[&BenchCell]) -> Verdict {
         },
         // too much on one band and too little on another cancel in the mean
         Verdict::Agrees if differs && w.p < NO_ONE_FACTOR => Verdict::CannotTell,
+        // a band without a loss above zero is in no mean, and off all the same
+        Verdict::Agrees if left_out => Verdict::CannotTell,
         v => v,
     }
 }
