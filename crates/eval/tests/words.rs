@@ -431,3 +431,32 @@ fn unknown_names_are_found_where_they_stand() {
         []
     );
 }
+
+/// A figure in the line of a part and again in its block: neither counts more than the other.
+#[test]
+fn a_figure_in_line_and_block() {
+    for (line, word) in [
+        ("pad P1 3 dB, rating 5 W { rating 500 W }", "rating"),
+        (
+            "isolator I1 0.5 dB, isolation 20 dB { isolation 30 dB }",
+            "isolation",
+        ),
+    ] {
+        let (code, about, message) = error(&text(line, ""));
+        assert_eq!(
+            (code, about.as_str()),
+            ("said-twice", word),
+            "{line}: {message}"
+        );
+    }
+    let station = "transmitter T1 25 W carrier, keyed 100 % { keyed 40 % }";
+    assert_eq!(error(&text(station, "")).0, "said-twice");
+    // a rating at a frequency is another figure
+    assert!(
+        errors(&text(
+            "pad P1 3 dB, rating 5 W { rating 3 W at 435 MHz }",
+            ""
+        ))
+        .is_empty()
+    );
+}

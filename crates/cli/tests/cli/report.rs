@@ -357,4 +357,13 @@ fn every_page_opens_with_its_conclusion() {
         line,
         "  2m talk-out    24.7 W ERP of 30 W  ✓ met by 0.85 dB"
     );
+    // a conclusion keeps its verdict at any width
+    for columns in ["45", "40"] {
+        let args = ["report", "pellgarrow/rev4.downlead"];
+        let r = run_with(&examples(), &args, &[("COLUMNS", columns)]);
+        let top = r.out.split("\n\n").next().unwrap();
+        let top = top.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert_eq!(top.matches("✓ met by").count(), 2, "{columns}: {top}");
+        assert!(top.contains("1.07 dB"), "{columns}: {top}");
+    }
 }

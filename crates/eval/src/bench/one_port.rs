@@ -145,7 +145,7 @@ impl<'m> Bench<'m, '_> {
             (None, None) => return None,
         };
         if method == Method::OpenShort
-            && let Some(e) = expected
+            && let Some(e) = expected.filter(|e| e.reflection > 1e-6)
         {
             budget.push(Term::type_b(
                 Source::Other(0),

@@ -235,16 +235,29 @@ impl Writer {
         let mut short: Vec<Vec<&Text>> = all.iter().map(|a| shown(&a.short)).collect();
         loop {
             let widths = self.before_last(&short);
-            // never wrapped: what does not fit is left out from the right
             let long = |r: &Vec<&Text>| r.len() > 1 && self.length(r, &widths) > room;
             if !short.iter().any(long) {
                 return self.laid_out(&short, &widths);
             }
+            // cells are left out from the right, a verdict never
+            let mut left_out = false;
             for row in &mut short {
-                if row.len() > 1 && self.length(row, &widths) > room {
+                let spare = row.len() > 1
+                    && self.length(row, &widths) > room
+                    && !row.last().is_some_and(|c| judges(c));
+                if spare {
                     row.pop();
+                    left_out = true;
                 }
             }
+            if !left_out {
+                break;
+            }
+        }
+        for row in short {
+            let cells: Vec<String> = row.iter().map(|c| self.painted(c)).collect();
+            let words = wrapped(&cells.join("  "), room, INDENT + 2);
+            self.line(&format!("{}{words}", " ".repeat(INDENT)));
         }
     }
 
@@ -373,6 +386,11 @@ impl Writer {
 }
 
 /// The cells up to the last in which something stands.
+/// Whether a cell holds a verdict.
+fn judges(cell: &Text) -> bool {
+    cell.0.iter().any(|r| matches!(r, Run::Verdict(..)))
+}
+
 fn shown(cells: &[Text]) -> Vec<&Text> {
     let last = cells.iter().rposition(|c| !c.is_empty());
     cells[..last.map_or(0, |l| l + 1)].iter().collect()

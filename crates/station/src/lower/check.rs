@@ -22,6 +22,17 @@ pub struct Mention {
     pub loc: Loc,
 }
 
+/// Words of figures that hold once for a part, in its line or in its block.
+const IN_LINE_OR_BLOCK: [&str; 7] = [
+    "isolation",
+    "reversed",
+    "keyed",
+    "duty",
+    "foldback",
+    "rating",
+    "voltage",
+];
+
 /// Words listed in a message at most.
 const LISTED: usize = 12;
 
@@ -67,10 +78,16 @@ struct Check<'c, 'a, 'k> {
 impl<'a> Check<'_, 'a, '_> {
     fn statement(&mut self, s: Stmt<'a>, form: &'static Form) {
         let mut r = Reader::new(form, s, self.known);
+        let mut single: Vec<(&'static str, Span)> = Vec::new();
         while let Some(m) = r.next() {
             match m {
                 Met::Subject(kind, false, a) => self.name(s, kind, a),
                 Met::Subject(..) => {}
+                Met::Slot { slot, head, .. }
+                    if slot.words().any(|w| IN_LINE_OR_BLOCK.contains(&w)) =>
+                {
+                    single.extend(slot.words().next().map(|w| (w, head.span)));
+                }
                 Met::Slot { slot, head, .. } if slot.names => {
                     r.roles(slot, head, &mut |a, role| {
                         if let Role::Name(kind) = role {
@@ -84,6 +101,32 @@ impl<'a> Check<'_, 'a, '_> {
         }
         if let Some(block) = s.block() {
             self.block(s, form, block);
+            self.line_and_block(block, &single);
+        }
+    }
+
+    /// Figures that are in the line of a statement and in its block: which of the two counts would
+    /// be a guess.
+    fn line_and_block(&mut self, block: Lines<'a>, single: &[(&'static str, Span)]) {
+        for line in block.iter() {
+            let Some((word, first)) = single.iter().find(|x| line.keyword() == Some(x.0)) else {
+                continue;
+            };
+            // a rating at a frequency stands beside the general one
+            let elsewhere = line.atoms().iter().any(|a| line.text(*a) == "at");
+            if elsewhere || self.said(line) {
+                continue;
+            }
+            let at = line.atoms().first().map_or(line.head_span(), |a| a.span);
+            let d = Diagnostic::new(
+                &codes::SAID_TWICE,
+                self.cx.loc(at),
+                format!("`{word}` is in the line of this statement already."),
+            )
+            .at("again here")
+            .also(self.cx.loc(*first), "first here")
+            .help("Remove one of the two.");
+            self.cx.push(d);
         }
     }
 
