@@ -336,7 +336,7 @@ fn two_meters_count_in_full_unless_equalised() {
     );
 }
 
-/// The mean of the losses of each pair, not of the powers (bench trial, finding 2).
+/// The mean of the losses of each pair, not of the powers.
 #[test]
 fn two_meters_read_several_times() {
     let both = format!("{W1}\n{W2}");
@@ -365,7 +365,7 @@ fn two_meters_read_several_times() {
     near("loss", r.cells[0].measured.db, mean, 1e-9);
 }
 
-/// Both ways with two meters: their scales cancel (bench trial, finding 6).
+/// Both ways with two meters: their scales cancel.
 #[test]
 fn meters_exchanged_in_one_session() {
     let both = format!("{W1}\n{W2}");
@@ -400,8 +400,7 @@ fn meters_exchanged_in_one_session() {
     );
 }
 
-/// Read twice while the transmitter drifts by 4 %, the losses agree to 0.003 dB (bench trial,
-/// finding 5).
+/// Read twice while the transmitter drifts by 4 %, the losses agree to 0.003 dB.
 #[test]
 fn a_piece_read_twice_between_two_baselines() {
     let rows = |second: &str| {
@@ -942,7 +941,7 @@ fn reel_of_75(metres: f64, factor: f64) -> (SessionResult, Vec<String>) {
     (r.remove(0), said)
 }
 
-/// A 75-ohm piece is judged, ranked and fitted by its matched loss (bench trial, finding 3).
+/// A 75-ohm piece is judged, ranked and fitted by its matched loss.
 #[test]
 fn a_piece_that_is_not_50_ohm_is_compared_matched() {
     let (r, said) = reel_of_75(25.0, 1.0);
@@ -1007,7 +1006,7 @@ fn open_and_short_of_75_ohm_are_compared_matched() {
 
 /// A class of full scale of which no linearity is known is an error of each reading by itself: of
 /// 5 % of 100 W, rectangular, at 89.75 W and 79.5 W, `U` is 2 · 4.343 · 2.887 · √(1/89.75² + 1/79.5²)
-/// (GUM 4.3.7, 5.1.2); the baseline is read once before and once after (bench trial, finding 7).
+/// (GUM 4.3.7, 5.1.2); the baseline is read once before and once after.
 #[test]
 fn a_class_of_full_scale_counts_at_each_reading() {
     let class =
@@ -1029,7 +1028,7 @@ fn a_class_of_full_scale_counts_at_each_reading() {
 }
 
 /// Of 36 comparisons of good pieces about two are outside of 95 % by chance: no piece is accused of
-/// water for one of them (bench trial, finding 9). Sixty sessions of four pieces on nine bands with
+/// water for one of them. Sixty sessions of four pieces on nine bands with
 /// readings of the errors that the meter states; the aim is 5 % of them (Bonferroni).
 #[test]
 fn healthy_sessions_accuse_no_one() {
@@ -1155,7 +1154,7 @@ fn what_takes_no_part_is_said() {
 }
 
 /// Half of the mean return loss is not the loss of a line that is not 50 ohm: its uncertainty covers
-/// 1.0845 dB of a 75-ohm piece that loses 0.998 dB (an exact line; bench trial of a second tester).
+/// 1.0845 dB of a 75-ohm piece that loses 0.998 dB (an exact line).
 #[test]
 fn open_and_short_off_50_ohm_are_uncertain() {
     let text = format!(

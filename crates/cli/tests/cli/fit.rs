@@ -122,8 +122,7 @@ fn sweep_of_75(k1: f64, k2: f64, metres: f64, one_way: bool) -> String {
     out
 }
 
-/// A reel of 75 ohm is fitted by its matched loss, and its definition has its impedance (bench trial,
-/// finding 3c).
+/// A reel of 75 ohm is fitted by its matched loss, and its definition has its impedance.
 #[test]
 fn a_network_of_75_ohm_gives_its_cable_back() {
     let (k1, k2) = (0.0042, 0.000_035);
