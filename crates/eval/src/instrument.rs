@@ -82,6 +82,25 @@ pub(crate) fn unnamed() -> Meter {
     }
 }
 
+/// Notes what is assumed between two readings of an instrument that states an accuracy.
+pub(crate) fn note_scatter(i: &Instrument, assumed: &mut Assumptions) {
+    if i.accuracy.is_none() {
+        return;
+    }
+    let full_scale = matches!(i.accuracy, Some(Accuracy::OfFullScale(_))) && i.scale_w.is_some();
+    let note = match (i.linearity, i.repeatability) {
+        (None, None) if !full_scale => Assumed::MeterScatter,
+        (None, _) if full_scale => Assumed::FullScaleLocal,
+        (None, _) => Assumed::MeterLinearity,
+        (_, None) => Assumed::MeterRepeatability,
+        _ => return,
+    };
+    assumed.add(note, i.name.loc);
+    if full_scale && i.linearity.is_none() && i.repeatability.is_none() {
+        assumed.add(Assumed::MeterRepeatability, i.name.loc);
+    }
+}
+
 /// An instrument's errors.
 pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     let mut m = Meter::PERFECT;
@@ -98,6 +117,7 @@ pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     if let Some(step) = i.resolution_w {
         m = m.resolution(step);
     }
+    note_scatter(i, assumed);
     match i.linearity {
         Some(l) => m.u_linearity = l,
         // how an error of full scale is spread along the scale is not known: the careful case is
@@ -105,11 +125,9 @@ pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
         None if m.u_full_scale_w > 0.0 => {
             m.u_linearity_w = m.u_full_scale_w;
             m.u_full_scale_w = 0.0;
-            assumed.add(Assumed::FullScaleLocal, i.name.loc);
         }
         None if i.accuracy.is_some() => {
             m.u_linearity = rectangular(LINEARITY);
-            assumed.add(Assumed::MeterLinearity, i.name.loc);
         }
         None => {}
     }
@@ -117,7 +135,6 @@ pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
         Some(r) => m.u_repeatability = r,
         None if i.accuracy.is_some() => {
             m.u_repeatability = REPEATABILITY;
-            assumed.add(Assumed::MeterRepeatability, i.name.loc);
         }
         None => {}
     }

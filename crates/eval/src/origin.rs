@@ -51,7 +51,7 @@ impl BandResult {
         &self.assumptions
     }
 
-    /// The causes of the doubt in words, largest first, each with its standard uncertainty in dB.
+    /// Causes of the uncertainty in words, largest first, each with its standard uncertainty in dB.
     #[must_use]
     pub fn causes(&self, places: &Places<'_>, meaning: &Meaning) -> Vec<(String, f64)> {
         let parts = parts_of(meaning);

@@ -460,3 +460,27 @@ fn a_figure_in_line_and_block() {
         .is_empty()
     );
 }
+
+/// Each of linearity and repeatability that is taken because it is not stated is listed, also where
+/// the other is: of the meter that set the transmitter and read further on.
+#[test]
+fn one_missing_figure_of_a_meter_is_listed() {
+    let assumed = |figures: &str| {
+        let t = format!(
+            "instrument W1 {{\n    accuracy 5 % of reading\n{figures}}}\n\nchain c on 145 MHz {{\n    transmitter 25 W carrier, read 2026-07-04 with W1\n    run 10 m of rg-213\n    read 22 W forward, 2026-07-04 with W1\n    load swr 1.05\n}}\n"
+        );
+        let s = load(&t);
+        let report = downlead_report::build::chain::report(&s);
+        format!("{report:?}")
+    };
+    let linear = assumed("    linearity 1 %\n");
+    assert!(
+        linear.contains("repeatability 0.6 % for W1: none is stated"),
+        "{linear}"
+    );
+    let repeats = assumed("    repeatability 0.6 % k 1\n");
+    assert!(
+        repeats.contains("linearity 1 % for W1: none is stated"),
+        "{repeats}"
+    );
+}

@@ -14,7 +14,7 @@ use super::watts_swr::in_row;
 use crate::assume::Assumed;
 use crate::cause::Cause;
 use crate::chain::{NodeState, Run};
-use crate::instrument::{instrument_db, lapsed, meter_of};
+use crate::instrument::{instrument_db, lapsed, meter_of, note_scatter};
 use crate::log_place::on_band;
 use crate::result::{LogResult, LogRow, Logged, Verdict};
 use crate::table::{Said, lines_words};
@@ -130,11 +130,7 @@ fn one<'m>(
             return Vec::new();
         }
         (None, _) => run.assumed.add(Assumed::LogWithoutMeter, loc),
-        (_, Some(i))
-            if i.accuracy.is_some() && i.linearity.is_none() && i.repeatability.is_none() =>
-        {
-            run.assumed.add(Assumed::MeterScatter, i.name.loc);
-        }
+        (_, Some(i)) => note_scatter(i, &mut run.assumed),
         _ => {}
     }
     if row.swr.is_some() {

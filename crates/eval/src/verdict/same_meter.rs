@@ -2,10 +2,9 @@
 
 use downlead_station::model::Instrument;
 
-use crate::assume::Assumed;
 use crate::cause::Cause;
 use crate::chain::{NodeState, Run};
-use crate::instrument::between_readings_db;
+use crate::instrument::{between_readings_db, note_scatter};
 
 /// The meter that set the transmitter is off by the same at a reading further on, and that much
 /// cancels. What does not is how it departs from a straight scale, and its scatter, at both
@@ -15,12 +14,8 @@ pub(crate) fn beside_scale<'m>(
     instrument: Option<&'m Instrument>,
     state: &NodeState<'m>,
 ) -> f64 {
-    if let Some(i) = instrument.filter(|i| set_it(i, state))
-        && i.accuracy.is_some()
-        && i.linearity.is_none()
-        && i.repeatability.is_none()
-    {
-        run.assumed.add(Assumed::MeterScatter, i.name.loc);
+    if let Some(i) = instrument.filter(|i| set_it(i, state)) {
+        note_scatter(i, &mut run.assumed);
     }
     scatter_db(instrument, state)
 }
