@@ -84,6 +84,26 @@ fn add<T>(list: &mut Vec<T>, one: T) {
     list.push(one);
 }
 
+/// A quoted name is shown to this length, in characters.
+const LONGEST_NAME: usize = 120;
+
+/// The message with very long names cut: one is quoted whole at its place.
+fn shortened(message: String) -> String {
+    if message.len() <= 4 * LONGEST_NAME {
+        return message;
+    }
+    let cut = |part: &str| {
+        let mut short: String = part.chars().take(LONGEST_NAME).collect();
+        short.push('…');
+        short
+    };
+    let parts = message.split('`').enumerate().map(|(i, part)| match i % 2 {
+        1 if part.chars().nth(LONGEST_NAME + 1).is_some() => cut(part),
+        _ => part.to_owned(),
+    });
+    parts.collect::<Vec<_>>().join("`")
+}
+
 impl Diagnostic {
     /// A finding of `code` at `loc`.
     #[must_use]
@@ -91,7 +111,7 @@ impl Diagnostic {
         Diagnostic {
             code,
             severity: code.severity,
-            message: message.into(),
+            message: shortened(message.into()),
             primary: Label {
                 loc,
                 message: String::new(),

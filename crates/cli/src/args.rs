@@ -21,6 +21,9 @@ pub(crate) struct Args {
     /// Print the conclusion only; of `check` and `fmt`, nothing where there is nothing to mend.
     #[arg(long, short, global = true)]
     pub(crate) quiet: bool,
+    /// Run again whenever a file changes (check, report, bench, card).
+    #[arg(long, global = true)]
+    pub(crate) watch: bool,
     #[command(subcommand)]
     pub(crate) command: Command,
 }
@@ -65,6 +68,8 @@ pub(crate) enum Command {
         #[arg(long, hide = true)]
         stdio: bool,
     },
+    /// Writes man pages, and completions for all shells, into a folder.
+    Manual(ManualArgs),
     /// Prints the completions for a shell.
     Completions {
         /// Which shell.
@@ -116,6 +121,12 @@ pub(crate) struct CheckArgs {
     /// mistyped beside the state before (asks `git`).
     #[arg(long)]
     pub(crate) history: bool,
+    /// Make the offered changes that need no choice and make nothing worse, show them, and check what is left.
+    #[arg(long)]
+    pub(crate) fix: bool,
+    /// With --fix: show the changes and make none; exit with 1 if there are any.
+    #[arg(long, requires = "fix")]
+    pub(crate) dry_run: bool,
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
@@ -343,6 +354,13 @@ pub(crate) enum Kind {
 }
 
 #[derive(Debug, clap::Args)]
+pub(crate) struct ManualArgs {
+    /// Folder to write into; made when missing.
+    #[arg(value_name = "DIR")]
+    pub(crate) dir: PathBuf,
+}
+
+#[derive(Debug, clap::Args)]
 pub(crate) struct NewArgs {
     /// Folder to write into; made when missing.
     #[arg(default_value = ".")]
@@ -358,6 +376,8 @@ pub(crate) enum Starter {
     Station,
     /// One chain for a quick question.
     Quick,
+    /// A folder for several sites: a library, a site, and what a hosted build and a commit run.
+    Repository,
 }
 
 impl From<Table> for downlead_report::sheet::ChainTable {

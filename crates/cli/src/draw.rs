@@ -216,8 +216,17 @@ fn advice(finding: &Finding, files: &[SourceFile]) -> Vec<String> {
     all
 }
 
+/// The line in which a spot begins.
+pub(crate) fn lines_of<'a>(text: &'a str, spot: &Spot) -> &'a str {
+    let from = text[..spot.bytes.start].rfind('\n').map_or(0, |n| n + 1);
+    let to = text[spot.bytes.start..]
+        .find('\n')
+        .map_or(text.len(), |n| spot.bytes.start + n);
+    &text[from..to]
+}
+
 /// The line as it reads after the change, where it is one short line.
-fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String> {
+pub(crate) fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String> {
     let (first, _) = change.edits.first()?;
     let text = &files.get(first.file)?.text;
     let from = text[..first.bytes.start].rfind('\n').map_or(0, |n| n + 1);

@@ -30,6 +30,16 @@ impl Group {
         seen_from(self.here.as_deref(), &self.root, path)
     }
 
+    /// Whether standard input is among the files.
+    pub(crate) fn has_input(&self) -> bool {
+        self.input.is_some()
+    }
+
+    /// Whether this file is standard input.
+    pub(crate) fn is_input(&self, path: &str) -> bool {
+        self.input.as_ref().is_some_and(|(name, _)| name == path)
+    }
+
     /// What reads the files.
     pub(crate) fn loader(&self) -> DiskLoader {
         DiskLoader::new(self.root.clone()).over(self.input.clone())

@@ -292,7 +292,8 @@ pub(crate) fn github(findings: &Findings) -> String {
 }
 
 fn data(text: &str) -> String {
-    text.replace('%', "%25")
+    printable(text)
+        .replace('%', "%25")
         .replace('\r', "%0D")
         .replace('\n', "%0A")
 }

@@ -3,12 +3,27 @@
 use std::fs;
 use std::io::Read;
 use std::path::{Component, Path, PathBuf};
-use std::sync::Arc;
+use std::sync::{Arc, Mutex};
 
 use crate::model::{LoadError, Loader};
 
 /// Larger files are refused: offsets are 32 bits wide and no station is a hundredth of this.
 pub(crate) const LARGEST: u64 = 64 << 20;
+
+/// The files that were asked for, also those that are not there; none while it is not noted.
+static READ: Mutex<Option<Vec<PathBuf>>> = Mutex::new(None);
+
+/// From now on files that are read are noted, those of before forgotten.
+pub(crate) fn note_what_is_read() {
+    if let Ok(mut read) = READ.lock() {
+        *read = Some(Vec::new());
+    }
+}
+
+/// The files noted.
+pub(crate) fn read_so_far() -> Vec<PathBuf> {
+    READ.lock().ok().and_then(|r| r.clone()).unwrap_or_default()
+}
 
 /// Loads `/`-separated paths relative to `root`.
 pub(crate) struct DiskLoader {
@@ -54,12 +69,15 @@ impl Loader for DiskLoader {
         {
             return Ok(Arc::clone(text));
         }
+        if let Ok(mut read) = READ.lock()
+            && let Some(read) = read.as_mut()
+        {
+            read.push(self.root.join(path));
+        }
         let bytes = read_regular(&self.locate(path)?)?;
         match String::from_utf8(bytes) {
             Ok(text) => Ok(text.into()),
-            Err(e) => Err(LoadError::NotUtf8 {
-                offset: e.utf8_error().valid_up_to(),
-            }),
+            Err(e) => Err(LoadError::not_utf8(e.as_bytes()).unwrap_or(LoadError::NotFound)),
         }
     }
 
@@ -117,9 +135,13 @@ pub(crate) fn in_words(e: &LoadError) -> String {
     match e {
         LoadError::NotFound => "there is no such file".to_owned(),
         LoadError::IsDirectory => "it is a folder, not a file".to_owned(),
-        LoadError::NotUtf8 { offset } => {
+        LoadError::NotUtf8 {
+            offset,
+            line,
+            looks,
+        } => {
             format!(
-                "it is not UTF-8 text: byte {offset} (counted from 0) begins no character; save the file as UTF-8"
+                "it is not UTF-8 text: line {line}, byte {offset} of the file (counted from 0), {looks}; save the file as UTF-8"
             )
         }
         LoadError::TooLarge => format!("it is larger than {} MiB", LARGEST >> 20),
@@ -197,7 +219,7 @@ mod tests {
         fs::write(outer.path().join("root/latin"), b"let caf\xe9 = 1 m\n").unwrap();
         assert!(matches!(
             loader.read("latin"),
-            Err(LoadError::NotUtf8 { offset: 7 })
+            Err(LoadError::NotUtf8 { offset: 7, line: 1, looks }) if looks.contains("`é` in Latin-1")
         ));
     }
 

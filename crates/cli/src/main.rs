@@ -38,7 +38,7 @@ fn main() -> ExitCode {
     }
     ExitCode::from(guarded(|| {
         let mut ui = Ui::new(args.color, args.quiet);
-        let result = command::run(args, &mut ui).and_then(|outcome| ui.flush().map(|()| outcome));
+        let result = command::run(&args, &mut ui).and_then(|outcome| ui.flush().map(|()| outcome));
         match result {
             Ok(outcome) => outcome as u8,
             Err(e) => {

@@ -22,9 +22,6 @@ pub(crate) fn text() -> Result<String, String> {
     if bytes.len() as u64 > LARGEST {
         return Err(in_words(&LoadError::TooLarge));
     }
-    String::from_utf8(bytes).map_err(|e| {
-        in_words(&LoadError::NotUtf8 {
-            offset: e.utf8_error().valid_up_to(),
-        })
-    })
+    String::from_utf8(bytes)
+        .map_err(|e| LoadError::not_utf8(e.as_bytes()).map_or_else(String::new, |e| in_words(&e)))
 }

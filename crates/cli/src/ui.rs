@@ -35,6 +35,8 @@ pub(crate) struct Ui {
     pub(crate) watched: bool,
     /// Whether only the conclusion is wanted.
     pub(crate) quiet: bool,
+    /// Whether the command runs again after this.
+    pub(crate) repeats: bool,
 }
 
 impl Ui {
@@ -59,6 +61,7 @@ impl Ui {
             gone: false,
             watched: watched && !quiet,
             quiet,
+            repeats: false,
         }
     }
 
@@ -69,6 +72,11 @@ impl Ui {
             ascii: wants_ascii(|name| std::env::var(name).ok()),
             style: self.style,
         }
+    }
+
+    /// Whether the reader of standard output has gone.
+    pub(crate) fn gone(&self) -> bool {
+        self.gone
     }
 
     /// Prints to standard output.

@@ -125,9 +125,7 @@ impl Loader for Revision {
         match git(&self.folder, &["cat-file", "blob", &object]) {
             Ok(Some(bytes)) => match String::from_utf8(bytes) {
                 Ok(text) => Ok(text.into()),
-                Err(e) => Err(LoadError::NotUtf8 {
-                    offset: e.utf8_error().valid_up_to(),
-                }),
+                Err(e) => Err(LoadError::not_utf8(e.as_bytes()).unwrap_or(LoadError::NotFound)),
             },
             Ok(None) => Err(LoadError::NotFound),
             Err(why) => {

@@ -94,8 +94,11 @@ impl<'v, 's> Writer<'v, 's> {
     pub(crate) fn code(&mut self, t: &str) {
         self.gap();
         if self.markdown {
+            // longer than any run of backticks in the text, which could otherwise end it
+            let run = t.split(|c| c != '`').map(str::len).max().unwrap_or(0);
+            let fence = "`".repeat(3.max(run + 1));
             self.out
-                .push_str(&format!("```downlead\n{}\n```\n", t.trim_end()));
+                .push_str(&format!("{fence}downlead\n{}\n{fence}\n", t.trim_end()));
         } else {
             self.out.push_str(t.trim_end());
             self.out.push('\n');

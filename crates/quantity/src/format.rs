@@ -119,6 +119,10 @@ pub fn power(watts: f64) -> String {
     if a < 0.999_5e-6 {
         return format!("{:.1} dBm", w_to_dbm(a));
     }
+    // nothing real, but a slip of the hand must not fill the page
+    if a >= 0.999_5e12 {
+        return format!("{watts:.2e} W");
+    }
     format!("{} {unit}", sig(watts * scale, 3))
 }
 

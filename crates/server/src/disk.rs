@@ -59,9 +59,7 @@ pub(crate) fn read(root: &Path, path: &str) -> Result<Arc<str>, LoadError> {
     }
     match String::from_utf8(bytes) {
         Ok(text) => Ok(text.into()),
-        Err(e) => Err(LoadError::NotUtf8 {
-            offset: e.utf8_error().valid_up_to(),
-        }),
+        Err(e) => Err(LoadError::not_utf8(e.as_bytes()).unwrap_or(LoadError::NotFound)),
     }
 }
 

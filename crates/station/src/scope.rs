@@ -22,8 +22,12 @@ pub enum LoadError {
     IsDirectory,
     /// A byte that is not UTF-8.
     NotUtf8 {
-        /// Where.
+        /// Where, in bytes from 0.
         offset: usize,
+        /// The same as a line from 1.
+        line: usize,
+        /// What it is in the encoding it looks like.
+        looks: Box<str>,
     },
     /// More than the tools read.
     TooLarge,
@@ -33,13 +37,42 @@ pub enum LoadError {
     Unreadable(String),
 }
 
+impl LoadError {
+    /// The error of bytes that are no UTF-8; none if they are.
+    #[must_use]
+    pub fn not_utf8(bytes: &[u8]) -> Option<LoadError> {
+        let offset = std::str::from_utf8(bytes).err()?.valid_up_to();
+        let line = 1 + bytes[..offset].iter().filter(|b| **b == b'\n').count();
+        let looks = match bytes {
+            [0xff, 0xfe, ..] | [0xfe, 0xff, ..] => "which looks like UTF-16".to_owned(),
+            _ => {
+                let byte = bytes.get(offset).copied().unwrap_or(0);
+                match char::from(byte) {
+                    c if c.is_alphanumeric() => {
+                        format!("byte 0x{byte:02X}, which is `{c}` in Latin-1")
+                    }
+                    _ => format!("byte 0x{byte:02X}"),
+                }
+            }
+        };
+        Some(LoadError::NotUtf8 {
+            offset,
+            line,
+            looks: looks.into(),
+        })
+    }
+}
+
 impl std::fmt::Display for LoadError {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
             LoadError::NotFound => f.write_str("there is no such file"),
             LoadError::IsDirectory => f.write_str("it is a folder"),
-            LoadError::NotUtf8 { offset } => {
-                write!(f, "it is not UTF-8 text (byte {offset}): save it as UTF-8")
+            LoadError::NotUtf8 { line, looks, .. } => {
+                write!(
+                    f,
+                    "it is not UTF-8 text (line {line}, {looks}): save it as UTF-8"
+                )
             }
             LoadError::TooLarge => f.write_str("it is too large"),
             LoadError::OutsideRoot => f.write_str("it lies outside the root folder"),

@@ -76,9 +76,7 @@ impl Loader for Folder {
         match std::fs::read(self.0.join(path)) {
             Ok(bytes) => match String::from_utf8(bytes) {
                 Ok(text) => Ok(text.into()),
-                Err(e) => Err(LoadError::NotUtf8 {
-                    offset: e.utf8_error().valid_up_to(),
-                }),
+                Err(e) => Err(LoadError::not_utf8(e.as_bytes()).unwrap_or(LoadError::NotFound)),
             },
             Err(e) if e.kind() == std::io::ErrorKind::NotFound => Err(LoadError::NotFound),
             Err(e) => Err(LoadError::Unreadable(e.to_string())),

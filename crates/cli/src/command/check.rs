@@ -4,11 +4,11 @@ use std::io;
 
 use downlead_base::Severity;
 
-use super::{judged, load_with};
+use super::{fix, judged, load_with};
 use crate::args::{CheckArgs, CheckFormat};
 use crate::conclusion::{Conclusion, capped};
 use crate::draw::{DRAWN, draw};
-use crate::files::gather;
+use crate::files::{Group, gather};
 use crate::findings::Finding;
 use crate::formats;
 use crate::ui::{Outcome, Ui};
@@ -18,6 +18,14 @@ const OF_A_KIND: usize = 20;
 
 pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let gathered = gather(&args.paths, args.within.root.as_deref());
+    let mut mended = Outcome::Clean;
+    if args.fix {
+        mended = fix::run(args, &gathered, ui)?;
+        // a text from standard input went to standard output; a dry run only shows
+        if args.dry_run || gathered.groups.iter().any(Group::has_input) {
+            return Ok(mended);
+        }
+    }
     let loaded = load_with(&gathered, ui, args.history);
     let findings = &loaded.findings;
     match args.format {
@@ -45,9 +53,14 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
         CheckFormat::Sarif => formats::sarif(findings, ui)?,
         CheckFormat::Github => ui.print(&formats::github(findings))?,
     }
-    let outcome = loaded.outcome.max(judged(findings, args.strict));
+    let outcome = loaded
+        .outcome
+        .max(mended)
+        .max(judged(findings, args.strict));
     // the program ends here: to give back every finding of a long run one by one is time for nothing
-    std::mem::forget(loaded);
+    if !ui.repeats {
+        std::mem::forget(loaded);
+    }
     Ok(outcome)
 }
 

@@ -148,6 +148,18 @@ fn of_network(args: &FitArgs, file: &Path, ui: &mut Ui) -> Result<Subject, Strin
         .as_deref()
         .map(options::accuracy)
         .transpose()?;
+    if let Some(root) = &args.within.root {
+        let real = |p: &Path| {
+            fs::canonicalize(p).map_err(|e| format!("{}: {}", p.display(), plain_io(&e)))
+        };
+        let root = real(root)?;
+        if !real(file)?.starts_with(&root) {
+            return Err(format!(
+                "{shown}: it lies outside the root {}",
+                root.display()
+            ));
+        }
+    }
     let bytes = read_regular(file).map_err(|e| format!("{shown}: {}", in_words(&e)))?;
     let ports = downlead_touchstone::ports_from_name(&shown);
     let read = downlead_touchstone::read(&bytes, ports);

@@ -7,6 +7,7 @@ use std::path::Path;
 use crate::args::FmtArgs;
 use crate::files::files_of;
 use crate::loader::{in_words, read_regular};
+use crate::model::LoadError;
 use crate::stdin;
 use crate::ui::{Outcome, Ui};
 use crate::write::{self, Refusal};
@@ -21,6 +22,7 @@ pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     let mut outcome = Outcome::Clean;
     let mut trouble = Vec::new();
+    let mut tidy = Vec::new();
     let mut seen = std::collections::HashSet::new();
     for path in &args.paths {
         for file in files_of(path, &mut trouble) {
@@ -29,10 +31,18 @@ pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
             }
             let shown = shown(&file);
             match one(&file, args.check) {
-                Ok(false) => {}
-                Ok(true) => {
-                    ui.print(&format!("{shown}\n"))?;
-                    if args.check {
+                Ok(done) => {
+                    match (done.differs, args.check) {
+                        (true, true) => {
+                            ui.print(&format!("{shown}\n"))?;
+                            outcome = outcome.max(Outcome::Findings);
+                        }
+                        (true, false) => ui.print(&format!("{shown}: formatted\n"))?,
+                        (false, _) if done.left.is_none() => tidy.push(shown.clone()),
+                        (false, _) => {}
+                    }
+                    if let Some(why) = done.left {
+                        ui.complain(&format!("{shown}: {why}"));
                         outcome = outcome.max(Outcome::Findings);
                     }
                 }
@@ -41,6 +51,13 @@ pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
                     outcome = Outcome::Trouble;
                 }
             }
+        }
+    }
+    if !args.check && !ui.quiet {
+        match tidy.as_slice() {
+            [] => {}
+            [one] => ui.print(&format!("{one}: in the usual layout\n"))?,
+            all => ui.print(&format!("{} files in the usual layout\n", all.len()))?,
         }
     }
     for line in trouble {
@@ -77,11 +94,8 @@ fn stream(check: bool, ui: &mut Ui) -> io::Result<Outcome> {
 }
 
 fn text_of(bytes: Vec<u8>) -> Result<String, String> {
-    String::from_utf8(bytes).map_err(|e| {
-        in_words(&crate::model::LoadError::NotUtf8 {
-            offset: e.utf8_error().valid_up_to(),
-        })
-    })
+    String::from_utf8(bytes)
+        .map_err(|e| LoadError::not_utf8(e.as_bytes()).map_or_else(String::new, |e| in_words(&e)))
 }
 
 /// The text in its layout. What is not a blank must come out as it went in, else nothing is written.
@@ -100,18 +114,50 @@ fn formatted(text: &str) -> Result<String, String> {
     }
 }
 
-/// Formats one file, named by its real path. Whether it differed.
-fn one(path: &Path, check: bool) -> Result<bool, String> {
+/// What became of a file.
+struct Done {
+    /// Whether its layout was another one.
+    differs: bool,
+    /// Why some of its lines keep their layout.
+    left: Option<String>,
+}
+
+/// Which lines keep their layout since they cannot be read, and why.
+fn left(text: &str) -> Option<String> {
+    let file = downlead_syntax::File::parse(text);
+    let faults = file.items().iter().flat_map(|placed| {
+        let own = placed.item.diagnostics().iter();
+        own.map(move |d| ((placed.start + d.primary.loc.span.start) as usize, d))
+    });
+    let mut faults: Vec<_> = faults
+        .filter(|(_, d)| d.severity == downlead_base::Severity::Error)
+        .collect();
+    faults.sort_by_key(|(at, _)| *at);
+    let (at, first) = faults.first()?;
+    let line = 1 + text[..*at].matches('\n').count();
+    let more = match faults.len() - 1 {
+        0 => String::new(),
+        n => format!(" ({n} more such places)"),
+    };
+    Some(format!(
+        "what cannot be read keeps its layout, from line {line} on: {}{more}",
+        first.message.trim_end_matches('.')
+    ))
+}
+
+/// Formats one file, named by its real path.
+fn one(path: &Path, check: bool) -> Result<Done, String> {
     let text = text_of(read_regular(path).map_err(|e| in_words(&e))?)?;
     let new = formatted(&text)?;
-    if new == text {
-        return Ok(false);
-    }
-    if check {
-        return Ok(true);
+    let done = Done {
+        differs: new != text,
+        left: left(&new),
+    };
+    if check || !done.differs {
+        return Ok(done);
     }
     match write::over(path, &text, &new) {
-        Ok(()) => Ok(true),
+        Ok(()) => Ok(done),
         Err(Refusal::Changed) => Err("it was changed by something else meanwhile".to_owned()),
         Err(Refusal::Because(why)) => Err(why),
     }

@@ -6,10 +6,13 @@ mod catalogue;
 mod check;
 mod explain;
 mod fit;
+mod fix;
 mod fmt;
+mod manual;
 mod new;
 mod printed;
 mod report;
+mod watch;
 
 use std::io;
 
@@ -23,22 +26,30 @@ use crate::model::Snapshot;
 use crate::ui::{Outcome, Ui};
 
 /// Runs the command. An error is one of writing to standard output.
-pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
-    match args.command {
-        Command::Check(args) => check::run(&args, ui),
-        Command::Report(args) => report::run(&args, ui),
-        Command::Bench(args) => bench::run(&args, ui),
-        Command::Fit(args) => fit::run(&args, ui),
-        Command::Card(args) => card::run(&args, ui),
-        Command::Explain(args) => explain::run(&args, ui),
-        Command::Fmt(args) => fmt::run(&args, ui),
-        Command::Catalogue(args) => catalogue::run(&args, ui),
-        Command::New(args) => new::run(&args, ui),
+pub(crate) fn run(args: &Args, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.watch {
+        return watch::run(&args.command, ui, &|ui| once(&args.command, ui));
+    }
+    once(&args.command, ui)
+}
+
+fn once(command: &Command, ui: &mut Ui) -> io::Result<Outcome> {
+    match command {
+        Command::Check(args) => check::run(args, ui),
+        Command::Report(args) => report::run(args, ui),
+        Command::Bench(args) => bench::run(args, ui),
+        Command::Fit(args) => fit::run(args, ui),
+        Command::Card(args) => card::run(args, ui),
+        Command::Explain(args) => explain::run(args, ui),
+        Command::Fmt(args) => fmt::run(args, ui),
+        Command::Catalogue(args) => catalogue::run(args, ui),
+        Command::New(args) => new::run(args, ui),
+        Command::Manual(args) => manual::run(args, ui),
         // taken before anything else, see `main`
         Command::Lsp { .. } => Ok(Outcome::Clean),
         Command::Completions { shell } => {
             let mut script = Vec::new();
-            clap_complete::generate(shell, &mut Args::command(), "downlead", &mut script);
+            clap_complete::generate(*shell, &mut Args::command(), "downlead", &mut script);
             ui.print(&String::from_utf8_lossy(&script))?;
             Ok(Outcome::Clean)
         }

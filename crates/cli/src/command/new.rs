@@ -1,4 +1,4 @@
-//! `downlead new`: a file to start from.
+//! `downlead new`: files to start from.
 
 use std::io;
 
@@ -7,38 +7,86 @@ use crate::loader::plain_io;
 use crate::ui::{Outcome, Ui};
 use crate::write;
 
-const STATION: &str = include_str!("../starters/station.downlead");
-const QUICK: &str = include_str!("../starters/quick.downlead");
+const STATION: &[(&str, &str)] = &[(
+    "station.downlead",
+    include_str!("../starters/station.downlead"),
+)];
+const QUICK: &[(&str, &str)] = &[("quick.downlead", include_str!("../starters/quick.downlead"))];
+/// The site first: it is what the next command reads.
+const REPOSITORY: &[(&str, &str)] = &[
+    (
+        "sites/my-station.downlead",
+        include_str!("../starters/repository/my-station.downlead"),
+    ),
+    (
+        "lib/cables.downlead",
+        include_str!("../starters/repository/cables.downlead"),
+    ),
+    (
+        "lib/instruments.downlead",
+        include_str!("../starters/repository/instruments.downlead"),
+    ),
+    (
+        "ci/check.sh",
+        include_str!("../starters/repository/check.sh"),
+    ),
+    (
+        ".github/workflows/stations.yml",
+        include_str!("../starters/repository/build.yml"),
+    ),
+    (
+        ".pre-commit-config.yaml",
+        include_str!("../starters/repository/pre-commit.yaml"),
+    ),
+    (
+        ".gitattributes",
+        include_str!("../starters/repository/gitattributes"),
+    ),
+    (
+        "README.md",
+        include_str!("../starters/repository/README.md"),
+    ),
+    (
+        downlead_git::MARKER,
+        include_str!("../starters/repository/root"),
+    ),
+];
 
 pub(crate) fn run(args: &NewArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    let (name, text) = match args.kind {
-        Starter::Station => ("station.downlead", STATION),
-        Starter::Quick => ("quick.downlead", QUICK),
+    let files = match args.kind {
+        Starter::Station => STATION,
+        Starter::Quick => QUICK,
+        Starter::Repository => REPOSITORY,
     };
-    let path = args.dir.join(name);
-    match write::new(&path, text) {
-        Ok(()) => {
-            let shown = path
-                .strip_prefix(".")
-                .unwrap_or(&path)
-                .display()
-                .to_string();
-            ui.print(&format!("{shown}\n"))?;
-            if ui.watched {
-                ui.note(&format!("next: downlead report {shown}"));
-            }
-            Ok(Outcome::Clean)
-        }
-        Err(e) if e.kind() == io::ErrorKind::AlreadyExists => {
-            ui.complain(&format!(
-                "{}: it is there already and stays as it is",
-                path.display()
-            ));
-            Ok(Outcome::Trouble)
-        }
-        Err(e) => {
-            ui.complain(&format!("{}: {}", path.display(), plain_io(&e)));
-            Ok(Outcome::Trouble)
-        }
+    if args.dir.is_file() {
+        ui.complain(&format!(
+            "{}: this is a file; name a folder to write into",
+            args.dir.display()
+        ));
+        return Ok(Outcome::Trouble);
     }
+    // all or none, as far as can be seen beforehand
+    let there = files.iter().map(|f| args.dir.join(f.0));
+    for path in there.filter(|p| p.symlink_metadata().is_ok()) {
+        ui.complain(&format!(
+            "{}: already exists; not overwritten",
+            path.display()
+        ));
+        return Ok(Outcome::Trouble);
+    }
+    for (name, text) in files {
+        let path = args.dir.join(name);
+        if let Err(e) = write::new(&path, text) {
+            ui.complain(&format!("{}: {}", path.display(), plain_io(&e)));
+            return Ok(Outcome::Trouble);
+        }
+        let shown = path.strip_prefix(".").unwrap_or(&path);
+        ui.print(&format!("{}\n", shown.display()))?;
+    }
+    if let (true, Some((first, _))) = (ui.watched, files.first()) {
+        let first = args.dir.join(first);
+        let shown = first.strip_prefix(".").unwrap_or(&first);
+        ui.note(&format!("next: downlead report {}", shown.display()));
+    }
+    Ok(Outcome::Clean)
 }

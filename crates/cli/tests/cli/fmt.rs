@@ -26,12 +26,30 @@ fn files_are_tidied_and_named() {
     let r = run(dir.path(), &["fmt", "a.downlead"]);
     assert_eq!(
         (r.code, r.out.as_str(), r.err.as_str()),
-        (Some(0), "a.downlead\n", "")
+        (Some(0), "a.downlead: formatted\n", "")
     );
     assert_eq!(fs::read_to_string(&file).unwrap(), GOOD);
     let again = run(dir.path(), &["fmt", "--check", "."]);
     assert_eq!((again.code, again.out.as_str()), (Some(0), ""));
+    let third = run(dir.path(), &["fmt", "."]);
+    assert_eq!(third.out, "a.downlead: in the usual layout\n");
+    assert_eq!(run(dir.path(), &["fmt", "-q", "."]).out, "");
     assert!(alone(dir.path()));
+}
+
+#[test]
+fn what_cannot_be_read_is_said_to_keep_its_layout() {
+    let text = GOOD.replace("    ", "");
+    let dir = folder(&[("a.downlead", &text)]);
+    let r = run(dir.path(), &["fmt", "."]);
+    assert_eq!((r.code, r.out.as_str()), (Some(1), ""), "{}", r.err);
+    assert!(
+        r.err
+            .contains("a.downlead: what cannot be read keeps its layout, from line 1 on: "),
+        "{}",
+        r.err
+    );
+    assert_eq!(run(dir.path(), &["fmt", "--check", "."]).code, Some(1));
 }
 
 #[test]
@@ -76,7 +94,7 @@ fn a_broken_file_keeps_every_mark() {
     let dir = folder(&[("a.downlead", text)]);
     let r = run(dir.path(), &["fmt", "."]);
     let marks = |s: &str| s.chars().filter(|c| !c.is_whitespace()).collect::<String>();
-    assert_eq!(r.code, Some(0), "{}", r.err);
+    assert_eq!(r.code, Some(1), "{}", r.err);
     assert_eq!(
         marks(&fs::read_to_string(dir.path().join("a.downlead")).unwrap()),
         marks(text)
@@ -113,7 +131,10 @@ mod unix {
         let dir = folder(&[("real/a.downlead", &untidy())]);
         symlink("real/a.downlead", dir.path().join("link.downlead")).unwrap();
         let r = run(dir.path(), &["fmt", "link.downlead"]);
-        assert_eq!((r.code, r.out.as_str()), (Some(0), "real/a.downlead\n"));
+        assert_eq!(
+            (r.code, r.out.as_str()),
+            (Some(0), "real/a.downlead: formatted\n")
+        );
         assert!(
             fs::symlink_metadata(dir.path().join("link.downlead"))
                 .unwrap()

@@ -7,12 +7,14 @@ mod catalogue;
 mod check;
 mod explain;
 mod fit;
+mod fix;
 mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod misc;
 mod report;
 mod root;
+mod untrusted;
 
 use std::path::{Path, PathBuf};
 

@@ -39,6 +39,61 @@ fn every_shell_gets_its_completions() {
 }
 
 #[test]
+fn a_repository_to_start_from_checks_clean_from_everywhere() {
+    let dir = folder(&[]);
+    let r = run(dir.path(), &["new", "hills", "--kind", "repository"]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    assert!(
+        r.out.starts_with("hills/sites/my-station.downlead\n"),
+        "{}",
+        r.out
+    );
+    let hills = dir.path().join("hills");
+    for (from, what) in [
+        ("", "."),
+        ("sites", "my-station.downlead"),
+        ("lib", "../sites"),
+    ] {
+        let r = run(&hills.join(from), &["check", "-q", "--strict", what]);
+        assert_eq!((r.code, r.out.as_str()), (Some(0), ""), "{from}: {}", r.err);
+    }
+    assert_eq!(run(&hills, &["fmt", "--check", "."]).code, Some(0));
+    let report = run(&hills, &["report", "sites/my-station.downlead"]);
+    assert!(report.out.contains("main-feeder"), "{}", report.out);
+    // nothing is written over
+    let again = run(dir.path(), &["new", "hills", "--kind", "repository"]);
+    assert_eq!((again.code, again.out.as_str()), (Some(2), ""));
+    let file = run(&hills, &["new", "README.md"]);
+    assert!(
+        file.err.contains("README.md: this is a file"),
+        "{}",
+        file.err
+    );
+}
+
+#[test]
+fn one_command_writes_man_pages_and_completions() {
+    let dir = folder(&[]);
+    let r = run(dir.path(), &["manual", "out"]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    let text = |p: &str| std::fs::read_to_string(dir.path().join("out").join(p)).unwrap();
+    let page = text("man/man1/downlead-check.1");
+    assert!(
+        page.contains(".TH downlead\\-check 1") || page.contains(".TH downlead-check 1"),
+        "{page}"
+    );
+    assert!(page.contains("dry\\-run"), "{page}");
+    assert!(text("man/man1/downlead.1").contains("check"));
+    assert!(text("completions/_downlead").starts_with("#compdef downlead"));
+    assert_eq!(
+        std::fs::read_dir(dir.path().join("out/completions"))
+            .unwrap()
+            .count(),
+        5
+    );
+}
+
+#[test]
 fn the_starters_check_clean_even_strictly() {
     for kind in ["station", "quick"] {
         let dir = folder(&[]);
@@ -57,7 +112,11 @@ fn new_never_writes_over() {
     let dir = folder(&[("station.downlead", "// mine\n")]);
     let r = run(dir.path(), &["new"]);
     assert_eq!(r.code, Some(2));
-    assert!(r.err.contains("stays as it is"), "{}", r.err);
+    assert!(
+        r.err.contains("already exists; not overwritten"),
+        "{}",
+        r.err
+    );
     assert_eq!(
         fs::read_to_string(dir.path().join("station.downlead")).unwrap(),
         "// mine\n"

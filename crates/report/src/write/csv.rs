@@ -1,5 +1,7 @@
 //! Tables as CSV: all digits, columns in their documented order.
 
+use super::plain::printable;
+
 /// What stands in a cell.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Value {
@@ -19,8 +21,19 @@ impl Value {
             Value::Number(v) if v.is_finite() => v.to_string(),
             Value::None | Value::Number(_) => String::new(),
             Value::Whole(n) => n.to_string(),
-            Value::Words(s) => s.clone(),
+            Value::Words(s) => tame(s),
         }
+    }
+}
+
+/// Words that no program takes for anything else: spreadsheets compute what begins like a formula,
+/// and terminals obey control characters. Such a cell begins with an apostrophe.
+fn tame(words: &str) -> String {
+    let shown = printable(words);
+    let formula = shown.starts_with(['=', '+', '-', '@', '\t']) && shown.parse::<f64>().is_err();
+    match formula {
+        true => format!("'{shown}"),
+        false => shown.into_owned(),
     }
 }
 
@@ -94,6 +107,18 @@ pub fn csv<R>(fields: &[Field<R>], rows: &[R]) -> Result<String, csv::Error> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn words_are_no_formula_and_steer_no_terminal() {
+        let cell = |s: &str| Value::from(s).cell();
+        assert_eq!(cell("=cmd|calc!A0"), "'=cmd|calc!A0");
+        assert_eq!(cell("+1+1"), "'+1+1");
+        assert_eq!(cell("@SUM(1)"), "'@SUM(1)");
+        assert_eq!(cell("\t=1"), "'\t=1");
+        assert_eq!(cell("-3.5"), "-3.5");
+        assert_eq!(cell("a \u{1b}[2J \u{202e}"), "a ?[2J \u{fffd}");
+        assert_eq!(cell("AN-7 p. 2"), "AN-7 p. 2");
+    }
 
     #[test]
     fn numbers_keep_their_digits_and_words_are_quoted() {

@@ -133,7 +133,23 @@ fn let_value<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<(Name, Val)> {
             Some((name, v))
         }
         None => {
-            if cx.diags.len() == had {
+            let unknown = cur
+                .peek()
+                .filter(|a| a.kind == downlead_syntax::AtomKind::Word)
+                .filter(|_| cx.diags.len() == had);
+            if let Some(a) = unknown {
+                let word = cx.text(a.span).to_owned();
+                let itself = word == *name.text;
+                let message = match itself {
+                    true => format!("`{word}` cannot be its own value."),
+                    false => format!("`{word}` is not a named value here."),
+                };
+                cx.push(
+                    Diagnostic::new(&codes::UNKNOWN_NAME, cx.loc(a.span), message)
+                        .at(if itself { "itself" } else { "not defined" })
+                        .help("A value may use names that are defined above it, so none can use itself in a circle."),
+                );
+            } else if cx.diags.len() == had {
                 missing(
                     cx,
                     cur,

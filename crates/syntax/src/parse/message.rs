@@ -8,7 +8,13 @@ use crate::lex::Tok;
 /// Characters that are not accepted anywhere, not even in comments: controls, and line ends that
 /// only some programs take for one.
 pub(super) fn is_forbidden(c: char) -> bool {
-    (c.is_control() && c != '\t') || matches!(c, '\u{2028}' | '\u{2029}')
+    (c.is_control() && c != '\t') || matches!(c, '\u{2028}' | '\u{2029}') || turns(c)
+}
+
+/// Characters that change the direction in which a text is shown, so that a reader sees another
+/// text than the program.
+fn turns(c: char) -> bool {
+    matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}')
 }
 
 /// Words that other languages take for numbers.
@@ -29,7 +35,9 @@ fn instead(c: char) -> (String, Option<&'static str>) {
         '\r' => "a carriage return without a line feed (U+000D)",
         '\u{A0}' => "the no-break space (U+00A0)",
         '\u{FEFF}' => "a byte order mark inside the text (U+FEFF)",
-        _ if c.is_control() || c.is_whitespace() => return (format!("U+{:04X}", c as u32), None),
+        _ if turns(c) || c.is_control() || c.is_whitespace() => {
+            return (format!("U+{:04X}", c as u32), None);
+        }
         _ => return (format!("`{c}` (U+{:04X})", c as u32), replacement(c)),
     };
     (name.to_owned(), replacement(c))
@@ -60,7 +68,15 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
     let first = chars.next().unwrap_or('\u{FFFD}');
     let many = chars.next().is_some();
     let (name, other) = instead(first);
-    let message = if inside {
+    let message = if turns(first) {
+        format!(
+            "{name} changes the direction in which the text is shown; it is not allowed anywhere."
+        )
+    } else if inside && other != Some("\n") {
+        format!(
+            "{name} is a control character; it is not allowed anywhere, not even in a text or comment."
+        )
+    } else if inside {
         format!("{name} is not allowed here: programs disagree about whether it ends the line.")
     } else if first == '.' {
         "This `.` belongs to no number and no name.".to_owned()
@@ -82,6 +98,7 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
         ('\'', _) => d.help("Write minutes of arc with a prime: 49°20′00″. Texts stand in straight double quotes.").fix("write `′`", loc, "′"),
         (':', _) => d.help("Leave the colon out: a keyword is followed by its value directly."),
         ('#', _) => d.help("A comment begins with `//`."),
+        (c, None) if turns(c) || (inside && !many) => d.help("Remove it.").fix("remove it", loc, ""),
         (_, Some("\n")) => {
             let title = if inside { "put a line feed" } else { "end the line there" };
             d.help("Write a line feed (U+000A), alone or after a carriage return.").fix(title, loc, if inside { "\n// " } else { "\n" })
@@ -95,6 +112,9 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
     }
 }
 
+/// Characters of a number that are read; the lexer keeps their count in 16 bits.
+const MOST_DIGITS: usize = u16::MAX as usize;
+
 pub(super) fn infinite(loc: Loc, text: &str) -> Diagnostic {
     let d = if is_infinite(text) {
         Diagnostic::new(&codes::NOT_A_NUMBER, loc, format!("`{text}` is not a number of this language."))
@@ -106,6 +126,16 @@ pub(super) fn infinite(loc: Loc, text: &str) -> Diagnostic {
             format!("`{text}` is a ratio to nothing."),
         )
         .help("Written for example `4:1`.")
+    } else if text.len() > MOST_DIGITS {
+        Diagnostic::new(
+            &codes::NOT_A_NUMBER,
+            loc,
+            format!(
+                "This number has {} characters; at most {MOST_DIGITS} are read.",
+                text.len()
+            ),
+        )
+        .help("More than 17 digits make no difference.")
     } else {
         let shown: String = text.chars().take(20).collect();
         let dots = if text.chars().count() > 20 { "…" } else { "" };
@@ -121,8 +151,26 @@ pub(super) fn infinite(loc: Loc, text: &str) -> Diagnostic {
 
 pub(super) fn decimal_comma(loc: Loc, text: &str) -> Diagnostic {
     let point = text.replace(',', ".");
-    Diagnostic::new(&codes::NOT_UNDERSTOOD, loc, format!("A comma stands inside the number `{text}`."))
-        .at("a comma ends a group of the statement")
+    let d = Diagnostic::new(
+        &codes::NOT_UNDERSTOOD,
+        loc,
+        format!("A comma stands inside the number `{text}`."),
+    )
+    .at("a comma ends a group of the statement");
+    if let Some((before, after)) = text.split_once(',')
+        && after.len() == 3
+        && !before.trim_start_matches(['-', '+', '0']).is_empty()
+    {
+        // thousands or thousandths: a factor of a thousand that only the author knows
+        let whole = text.replace(',', "");
+        return d
+            .help(format!(
+                "Thousands are not separated: `{whole}`; a decimal point is a point: `{point}`."
+            ))
+            .fix(format!("write `{whole}`"), loc, whole)
+            .fix(format!("write `{point}`"), loc, point);
+    }
+    d
         .help(format!("Write a decimal point: `{point}`; thousands are not separated at all. Where two groups are meant, write a blank after the comma."))
         .fix(format!("write `{point}`"), loc, point)
 }
