@@ -112,7 +112,7 @@ impl<'a> Check<'_, 'a, '_> {
             let Some((word, first)) = single.iter().find(|x| line.keyword() == Some(x.0)) else {
                 continue;
             };
-            // a rating at a frequency stands beside the general one
+            // a rating at a frequency adds to the general one
             let elsewhere = line.atoms().iter().any(|a| line.text(*a) == "at");
             if elsewhere || self.said(line) {
                 continue;
