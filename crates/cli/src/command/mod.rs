@@ -18,7 +18,7 @@ use clap::CommandFactory;
 use crate::args::{Args, Command};
 use crate::files::{Gathered, Group};
 use crate::findings::Findings;
-use crate::loader::{DiskLoader, in_words};
+use crate::loader::in_words;
 use crate::model::Snapshot;
 use crate::ui::{Outcome, Ui};
 
@@ -73,7 +73,7 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
         loaded.outcome = Outcome::Trouble;
     }
     for group in &gathered.groups {
-        let loader = DiskLoader::new(group.root.clone());
+        let loader = group.loader();
         let mut snapshot = Snapshot::load(&group.files, &loader);
         if history && !recall(&mut snapshot, group, ui) {
             loaded.outcome = Outcome::Trouble;
@@ -82,12 +82,7 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
             match &file.error {
                 // a file that is only used has a finding where it is used
                 Some(error) if file.root => {
-                    ui.complain(&format!(
-                        "{}{}: {}",
-                        group.prefix,
-                        file.path,
-                        in_words(error)
-                    ));
+                    ui.complain(&format!("{}: {}", group.shown(&file.path), in_words(error)));
                     loaded.outcome = Outcome::Trouble;
                 }
                 Some(_) => {}
