@@ -395,6 +395,24 @@ pub struct TapResult {
     pub power_w: f64,
     /// Expanded uncertainty (k = 2), dB.
     pub uncertainty_db: f64,
+    /// What the power was computed from.
+    pub made: TapMade,
+}
+
+/// What the power at a port is computed from: a wave of the main line, less a coupling or a
+/// rejection.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TapMade {
+    /// Forward power where the part takes it from the line, W, and its standard uncertainty, dB.
+    pub forward: (f64, f64),
+    /// Coupling or rejection, dB, and its standard uncertainty, dB.
+    pub less: (f64, f64),
+    /// Share of the forward power that comes back there, 0 to 1.
+    pub back: f64,
+    /// Whether the port takes the wave that comes back instead of the forward one.
+    pub reversed: bool,
+    /// Standard uncertainty of the waves' sum or of the share that comes back, dB.
+    pub waves_db: f64,
 }
 
 /// A contributor to the doubt.

@@ -17,7 +17,7 @@ use crate::result::{BudgetItem, CauseName, Doubted, LimitResult, ReadingResult, 
 use crate::verdict::{METER_GAMMA, SMALLEST_FAULT_DB, power_budget, read_reflection, scatter_db};
 
 impl Cx<'_> {
-    fn state(&self, loc: downlead_base::Loc) -> Option<(&Node, &NodeState<'_>)> {
+    pub(super) fn state(&self, loc: downlead_base::Loc) -> Option<(&Node, &NodeState<'_>)> {
         let states = &self.kept().c.states;
         states
             .iter()
@@ -118,7 +118,7 @@ impl Cx<'_> {
     }
 
     /// The forward power at a statement.
-    fn forward(&self, s: &NodeState<'_>) -> Derivation {
+    pub(super) fn forward(&self, s: &NodeState<'_>) -> Derivation {
         let kept = self.kept();
         let after = self.after(s);
         let title = format!("forward power{after}");
