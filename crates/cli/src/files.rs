@@ -135,6 +135,11 @@ fn root_of(real: &Path, here: Option<&Path>) -> PathBuf {
         .to_owned()
 }
 
+/// The root for a file that need not be there.
+pub(crate) fn root_of_file(file: &Path, here: &Path) -> PathBuf {
+    root_of(file, Some(here))
+}
+
 /// Canonical files of one path on the command line.
 pub(crate) fn files_of(path: &Path, trouble: &mut Vec<String>) -> Vec<PathBuf> {
     let real = match fs::canonicalize(path) {

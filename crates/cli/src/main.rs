@@ -2,6 +2,7 @@
 
 mod args;
 mod bench;
+mod change;
 mod command;
 mod draw;
 mod files;

@@ -4,7 +4,9 @@
 mod history;
 mod lookup;
 mod program;
+mod repository;
 mod revision;
 
 pub use history::{head, is_shallow, recorded};
+pub use repository::{At, Commit, Repository, Tree};
 pub use revision::Revision;

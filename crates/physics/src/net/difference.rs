@@ -62,7 +62,12 @@ pub type Known<'n> = (&'n Network, &'n Evaluation);
 /// The difference of an output between two evaluated networks. None where one of them has no such
 /// output.
 #[must_use]
-pub fn difference(old: Known<'_>, new: Known<'_>, shared: &Shared, of: Compared) -> Option<Difference> {
+pub fn difference(
+    old: Known<'_>,
+    new: Known<'_>,
+    shared: &Shared,
+    of: Compared,
+) -> Option<Difference> {
     let (a, b) = (old.1.output(of.quantity())?, new.1.output(of.quantity())?);
     let mut mean = b.mean - a.mean;
     if of == Compared::Loss {
@@ -119,10 +124,12 @@ impl<'n> Both<'n> {
         }
         for c in 0..causes {
             let same = shared.causes.get(c).copied().flatten();
-            second.push(match same.and_then(|s| first.get(old_phases + s as usize)) {
-                Some(d) => *d,
-                None => fresh(),
-            });
+            second.push(
+                match same.and_then(|s| first.get(old_phases + s as usize)) {
+                    Some(d) => *d,
+                    None => fresh(),
+                },
+            );
         }
         let looked_up = |d: Vec<usize>| d.into_iter().map(Dimension::new).collect();
         Both {
@@ -222,7 +229,12 @@ impl<'n> Both<'n> {
             for k in 0..WIDTH {
                 let mut r = have[1].0[k] - have[0].0[k];
                 for (i, (net, e)) in all.iter().enumerate() {
-                    e.standardised(&net.inputs, &self.dimensions[i], block * WIDTH + k, &mut z[i]);
+                    e.standardised(
+                        &net.inputs,
+                        &self.dimensions[i],
+                        block * WIDTH + k,
+                        &mut z[i],
+                    );
                     let linear: f64 = terms[i].iter().zip(&z[i]).map(|(d, z)| d * z).sum();
                     r += (mean[i] + linear) * if i == 0 { 1.0 } else { -1.0 };
                 }
