@@ -4,9 +4,11 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod diff;
 mod explain;
 mod fit;
 mod fmt;
+mod log;
 mod new;
 mod printed;
 mod report;
@@ -31,6 +33,8 @@ pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Fit(args) => fit::run(&args, ui),
         Command::Card(args) => card::run(&args, ui),
         Command::Explain(args) => explain::run(&args, ui),
+        Command::Diff(args) => diff::run(&args, ui),
+        Command::Log(args) => log::run(&args, ui),
         Command::Fmt(args) => fmt::run(&args, ui),
         Command::Catalogue(args) => catalogue::run(&args, ui),
         Command::New(args) => new::run(&args, ui),

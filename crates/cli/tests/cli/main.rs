@@ -5,12 +5,14 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod diff;
 mod explain;
 mod fit;
 mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod misc;
+mod recipes;
 mod report;
 mod root;
 
