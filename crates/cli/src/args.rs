@@ -56,6 +56,17 @@ pub(crate) enum Command {
     /// What a code means, or how the numbers on a line come about.
     #[command(after_help = "Without an argument all codes are listed.")]
     Explain(ExplainArgs),
+    /// What changed on the air between two files, folders or revisions.
+    #[command(
+        after_help = "A change is pointed out where it exceeds the uncertainty of the difference; what both states share cancels in that.\n\
+                            Exit codes: 0 nothing got worse; 1 a verdict fell, a reading began to contradict, or something can no longer be computed (with --strict any change of what is radiated); 2 usage, file or revision not there.\n\n\
+                            downlead diff old.downlead new.downlead\n\
+                            downlead diff --git HEAD~1\n\
+                            downlead diff --git main...HEAD --format markdown sites/"
+    )]
+    Diff(crate::change::args::DiffArgs),
+    /// Each commit with what it did on the air.
+    Log(crate::change::args::LogArgs),
     /// Brings files into the usual layout.
     Fmt(FmtArgs),
     /// The built-in cables, connectors and devices.

@@ -205,6 +205,11 @@ fn seen_from(here: Option<&Path>, root: &Path, path: &str) -> String {
     near.unwrap_or_else(|| whole.display().to_string())
 }
 
+/// The root for a file that need not be there.
+pub(crate) fn root_of_file(file: &Path) -> PathBuf {
+    downlead_git::root_of(file, None, None, downlead_git::home().as_deref())
+}
+
 /// Canonical files of one path on the command line.
 pub(crate) fn files_of(path: &Path, trouble: &mut Vec<String>) -> Vec<PathBuf> {
     let real = match fs::canonicalize(path) {

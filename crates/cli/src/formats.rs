@@ -242,7 +242,7 @@ fn region(spot: &Spot) -> Value {
 }
 
 /// A relative path as a URI reference (RFC 3986).
-fn uri(path: &str) -> String {
+pub(crate) fn uri(path: &str) -> String {
     let mut out = String::with_capacity(path.len());
     for byte in path.bytes() {
         match byte {
@@ -291,14 +291,14 @@ pub(crate) fn github(findings: &Findings) -> String {
     out
 }
 
-fn data(text: &str) -> String {
+pub(crate) fn data(text: &str) -> String {
     printable(text)
         .replace('%', "%25")
         .replace('\r', "%0D")
         .replace('\n', "%0A")
 }
 
-fn property(text: &str) -> String {
+pub(crate) fn property(text: &str) -> String {
     data(text).replace(':', "%3A").replace(',', "%2C")
 }
 

@@ -87,7 +87,7 @@ impl Loader for DiskLoader {
 }
 
 /// The bytes of a regular file of bounded size. Pipes, sockets and devices are refused
-/// unopened: opening a pipe nobody writes to would wait for ever.
+/// unopened: opening a pipe without a writer would block.
 pub(crate) fn read_regular(path: &Path) -> Result<Vec<u8>, LoadError> {
     let facts = fs::metadata(path).map_err(|e| io_error(&e))?;
     if facts.is_dir() {

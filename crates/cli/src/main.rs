@@ -2,6 +2,7 @@
 
 mod args;
 mod bench;
+mod change;
 mod command;
 mod conclusion;
 mod draw;

@@ -84,7 +84,7 @@ impl Ui {
         self.write_all(text.as_bytes())
     }
 
-    /// One line to standard error. That stream's own failure is nobody's business.
+    /// One line to standard error. A failure of that stream itself is ignored.
     pub(crate) fn note(&mut self, text: &str) {
         // what was printed before comes first on a shared terminal; a failure shows at the end
         let _ = self.flush();

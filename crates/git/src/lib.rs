@@ -4,9 +4,11 @@
 mod history;
 mod lookup;
 mod program;
+mod repository;
 mod revision;
 mod root;
 
 pub use history::{head, is_shallow, recorded};
+pub use repository::{At, Commit, Repository, Tree};
 pub use revision::Revision;
 pub use root::{MARKER, home, root_of};

@@ -27,7 +27,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ),
     (
         "downlead-report",
-        &["base", "quantity", "physics", "station", "eval"],
+        &["base", "quantity", "physics", "syntax", "station", "eval"],
     ),
     (
         "downlead-ide",

@@ -4,10 +4,12 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod diff;
 mod explain;
 mod fit;
 mod fix;
 mod fmt;
+mod log;
 mod manual;
 mod new;
 mod printed;
@@ -41,6 +43,8 @@ fn once(command: &Command, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Fit(args) => fit::run(args, ui),
         Command::Card(args) => card::run(args, ui),
         Command::Explain(args) => explain::run(args, ui),
+        Command::Diff(args) => diff::run(args, ui),
+        Command::Log(args) => log::run(args, ui),
         Command::Fmt(args) => fmt::run(args, ui),
         Command::Catalogue(args) => catalogue::run(args, ui),
         Command::New(args) => new::run(args, ui),
@@ -71,7 +75,7 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
     load_with(gathered, ui, false)
 }
 
-/// The same; with `history`, readings are laid beside what was recorded.
+/// The same; with `history`, readings are compared with the recorded ones.
 fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
     let mut loaded = Loaded {
         snapshots: Vec::new(),
@@ -106,13 +110,13 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
     loaded
 }
 
-/// Lays the earlier states of its files beside a snapshot. Whether they could be read.
+/// Gives a snapshot the earlier states of its files. False if one could not be read.
 fn recall(snapshot: &mut Snapshot, group: &Group, ui: &mut Ui) -> bool {
     let mut told: Vec<String> = Vec::new();
     let mut all = Vec::new();
     for path in snapshot.files_to_recall() {
         let file = group.root.join(&path);
-        // what is not there is told where it is named
+        // a missing file has a finding where it is named
         if !file.is_file() {
             continue;
         }

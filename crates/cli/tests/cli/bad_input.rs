@@ -48,7 +48,8 @@ fn bytes_that_are_no_text() {
         let r = run(dir.path(), &[command, "a.downlead"]);
         assert_eq!(r.code, Some(2));
         assert!(
-            r.err.contains("a.downlead: it is not UTF-8 text: line 1, byte 7"),
+            r.err
+                .contains("a.downlead: it is not UTF-8 text: line 1, byte 7"),
             "{}",
             r.err
         );

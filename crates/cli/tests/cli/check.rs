@@ -235,7 +235,7 @@ fn a_file_elsewhere_is_named_so_that_it_can_be_opened() {
 #[test]
 fn the_examples_are_clean() {
     let r = run(&crate::examples(), &["check"]);
-    // one revision of the story is over its limit beyond doubt, which is its point
+    // one revision of the story is over its limit by more than the uncertainty, which is its point
     let story: Vec<&str> = r.out.lines().filter(|l| l.contains("error:")).collect();
     assert!(
         story.iter().all(|l| l.contains("limit-not-met")),

@@ -510,8 +510,9 @@ fn a_text_that_cannot_be_read_is_not_added_to() {
         ];
         let r = run(dir.path(), &args);
         assert_eq!(r.code, Some(2), "{own}: {r:?}");
-        let said =
-            format!("own.downlead: line {line} must be mended first: {words}; nothing was added");
+        let said = format!(
+            "own.downlead: line {line} must be corrected first: {words}; nothing was added"
+        );
         assert!(r.err.contains(&said), "{own}: {}", r.err);
         let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
         assert_eq!(after, own);

@@ -5,6 +5,7 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod diff;
 mod explain;
 mod fit;
 mod fix;
@@ -12,6 +13,7 @@ mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod misc;
+mod recipes;
 mod report;
 mod root;
 mod untrusted;

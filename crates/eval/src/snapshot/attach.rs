@@ -20,7 +20,7 @@ impl Snapshot {
         self.cache.attached.get(path).cloned()
     }
 
-    /// Takes another file's contents anew, which have changed. False if they take no part.
+    /// Takes the changed contents of another file. False if no item uses the file.
     pub fn refresh_attachment(&mut self, path: &str, loader: &dyn Loader) -> bool {
         if self.cache.attached.remove(path).is_none() {
             return false;

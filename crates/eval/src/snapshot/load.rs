@@ -188,7 +188,7 @@ impl Snapshot {
         state[at] = 2;
     }
 
-    /// Follows all `use` statements anew.
+    /// Follows all `use` statements again.
     pub(super) fn reload(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);
