@@ -55,7 +55,7 @@ fn a_file_that_does_not_serve_costs_its_part() {
             "filter F1 from \"../gone.s2p\"",
             "",
             "use-outside-root",
-            "`../gone.s2p` lies outside the project's root.",
+            "`../gone.s2p` lies outside the root folder.",
         ),
         (
             "filter F1 from \"x.s2p\" reversed",

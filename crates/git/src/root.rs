@@ -191,7 +191,7 @@ mod tests {
             ("home/alone/b.downlead", "band 2m 145 MHz\n"),
             ("home/alone/c.downlead", "use \"../x.downlead\"\n"),
             (
-                "home/work/out/d.downlead",
+                "home/work/side/d.downlead",
                 "use \"../../../e.downlead\"\nuse \"../secret.txt\"\n",
             ),
         ]);
@@ -204,9 +204,9 @@ mod tests {
         assert_eq!(of(a, None), home.join("work/sites"));
         assert_eq!(of("home/alone/b.downlead", Some(&home)), home.join("alone"));
         assert_eq!(of("home/alone/c.downlead", Some(&home)), home.join("alone"));
-        let d = "home/work/out/d.downlead";
-        assert_eq!(of(d, Some(&home)), home.join("work/out"));
-        // the text of an editor goes before that on the disk
+        let d = "home/work/side/d.downlead";
+        assert_eq!(of(d, Some(&home)), home.join("work/side"));
+        // the text of an editor counts, not that on the disk
         let b = top.join("home/alone/b.downlead");
         fs::create_dir_all(home.join("alone/sub")).unwrap();
         let text = Some("use \"../work/x.downlead\"\n");

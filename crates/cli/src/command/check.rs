@@ -18,12 +18,12 @@ const OF_A_KIND: usize = 20;
 
 pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let gathered = gather(&args.paths, args.within.root.as_deref());
-    let mut mended = Outcome::Clean;
+    let mut fixed = Outcome::Clean;
     if args.fix {
-        mended = fix::run(args, &gathered, ui)?;
+        fixed = fix::run(args, &gathered, ui)?;
         // a text from standard input went to standard output; a dry run only shows
         if args.dry_run || gathered.groups.iter().any(Group::has_input) {
-            return Ok(mended);
+            return Ok(fixed);
         }
     }
     let loaded = load_with(&gathered, ui, args.history);
@@ -53,10 +53,7 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
         CheckFormat::Sarif => formats::sarif(findings, ui)?,
         CheckFormat::Github => ui.print(&formats::github(findings))?,
     }
-    let outcome = loaded
-        .outcome
-        .max(mended)
-        .max(judged(findings, args.strict));
+    let outcome = loaded.outcome.max(fixed).max(judged(findings, args.strict));
     // the program ends here: to give back every finding of a long run one by one is time for nothing
     if !ui.repeats {
         std::mem::forget(loaded);
