@@ -19,8 +19,8 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let findings = &loaded.findings;
     match args.format {
         CheckFormat::Text => {
-            let style = ui.style;
-            ui.print(&draw(findings, style, |f| {
+            let drawing = ui.drawing(ui.style);
+            ui.print(&draw(findings, drawing, |f| {
                 args.notes || f.severity >= Severity::Warning
             }))?;
         }

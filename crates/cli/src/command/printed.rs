@@ -83,8 +83,9 @@ pub(super) fn print<T: Serialize>(
 
 /// Puts the findings from `least` upwards beside what was printed.
 pub(super) fn beside(findings: &Findings, least: Severity, ui: &mut Ui) {
-    let style = ui.error_style;
-    let drawn = draw(findings, style, |f| f.severity >= least);
+    let drawn = draw(findings, ui.drawing(ui.error_style), |f| {
+        f.severity >= least
+    });
     if !drawn.is_empty() {
         ui.note(drawn.trim_end());
     }

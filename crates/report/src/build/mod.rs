@@ -4,4 +4,5 @@ pub mod bench;
 pub mod card;
 pub mod chain;
 pub mod trends;
+mod unjudged;
 pub mod verify;
