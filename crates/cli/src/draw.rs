@@ -7,7 +7,7 @@ use downlead_base::Severity;
 use downlead_report::write::plain::ascii;
 use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
 
-use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
+use crate::findings::{Change, Finding, SourceFile, Spot};
 use crate::ui::{Style, printable};
 
 /// At most this many are drawn; the rest is counted.
@@ -93,24 +93,24 @@ struct Frame {
     more: &'static str,
 }
 
-/// Draws the findings for which `wanted` holds, errors first in the choice when there are too
-/// many, then in order of place.
+/// Draws the findings; errors first in the choice when there are more than `most`, then in order
+/// of place.
 pub(crate) fn draw(
-    findings: &Findings,
+    files: &[SourceFile],
+    mut chosen: Vec<&Finding>,
+    most: usize,
     drawing: Drawing,
-    wanted: impl Fn(&Finding) -> bool,
 ) -> String {
-    let mut chosen: Vec<&Finding> = findings.list.iter().filter(|f| wanted(f)).collect();
-    let left = chosen.len().saturating_sub(DRAWN);
+    let left = chosen.len().saturating_sub(most);
     if left > 0 {
         let mut by_weight: Vec<(usize, &Finding)> = chosen.into_iter().enumerate().collect();
         by_weight.sort_by_key(|(_, f)| std::cmp::Reverse(f.severity));
-        by_weight.truncate(DRAWN);
+        by_weight.truncate(most);
         by_weight.sort_by_key(|(at, _)| *at);
         chosen = by_weight.into_iter().map(|(_, f)| f).collect();
     }
     let mut sources = Sources {
-        files: &findings.files,
+        files,
         ready: Vec::new(),
     };
     let mut out = String::new();
@@ -119,7 +119,7 @@ pub(crate) fn draw(
         out.push('\n');
     }
     if left > 0 {
-        let _ = writeln!(out, "{left} more not drawn; --format json lists all");
+        let _ = writeln!(out, "{left} more not drawn; --all draws all");
     }
     out
 }
@@ -427,6 +427,16 @@ fn cut_line(spot: &Spot, file: &SourceFile, label: &str, drawing: Drawing, out: 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::findings::Findings;
+
+    fn all(findings: &Findings, drawing: Drawing) -> String {
+        draw(
+            &findings.files,
+            findings.list.iter().collect(),
+            DRAWN,
+            drawing,
+        )
+    }
     use crate::findings::tests::made;
     use downlead_base::codes;
 
@@ -444,7 +454,7 @@ mod tests {
             ascii: true,
             ..PLAIN
         };
-        let drawn = draw(&made(text, &[finding]), ascii, |_| true);
+        let drawn = all(&made(text, &[finding]), ascii);
         assert!(drawn.is_ascii(), "{drawn}");
         assert!(drawn.contains("+/- 5 % has no date"), "{drawn}");
         assert!(drawn.contains("| say which"), "{drawn}");
@@ -456,14 +466,14 @@ mod tests {
         // an overlong line has its own frame
         let long = format!("// ± {}", "塔".repeat(500));
         let long = made(&long, &[(&codes::NOT_UNDERSTOOD, 3..5, "not read")]);
-        assert!(draw(&long, ascii, |_| true).is_ascii());
+        assert!(all(&long, ascii).is_ascii());
     }
 
     #[test]
     fn a_place_beyond_letters_of_two_bytes_is_underlined_where_it_is() {
         let text = "// Ω µ Ω\nantenna A1 { impedance 50 Ω; gain 6 dB }\n";
         let at = text.find("6 dB").unwrap();
-        let drawn = draw(
+        let drawn = all(
             &made(
                 text,
                 &[(
@@ -473,7 +483,6 @@ mod tests {
                 )],
             ),
             PLAIN,
-            |_| true,
         );
         assert!(drawn.contains("a.downlead:2:35"), "{drawn}");
         let lines: Vec<&str> = drawn.lines().collect();
@@ -492,10 +501,9 @@ mod tests {
         let text = "Ω\r\n\t\u{1b}[31mµ\u{85}±\u{2028}x\ry{\n\n}é";
         for start in 0..=text.len() + 1 {
             for end in start..=text.len() + 2 {
-                let drawn = draw(
+                let drawn = all(
                     &made(text, &[(&codes::NOT_UNDERSTOOD, start..end, "m\u{1b}[2J")]),
                     PLAIN,
-                    |_| true,
                 );
                 assert!(!drawn.contains('\u{1b}'), "{start}..{end}: {drawn:?}");
                 assert!(drawn.contains("not-understood"));
@@ -506,10 +514,9 @@ mod tests {
     #[test]
     fn a_long_line_is_cut() {
         let text = format!("station s {}", "{".repeat(100_000));
-        let drawn = draw(
+        let drawn = all(
             &made(&text, &[(&codes::TOO_DEEP, 5000..5001, "too deep")]),
             PLAIN,
-            |_| true,
         );
         assert!(drawn.len() < 1000, "{}", drawn.len());
         assert!(drawn.contains("a.downlead:1:5001"), "{drawn}");
@@ -526,7 +533,7 @@ mod tests {
             4999 * 6..4999 * 6 + 3,
             "no such cable",
         ));
-        let drawn = draw(&made(&text, &at), PLAIN, |_| true);
+        let drawn = all(&made(&text, &at), PLAIN);
         assert!(drawn.contains("no such cable"));
         assert!(
             drawn.contains("4800 more"),
@@ -554,7 +561,7 @@ mod tests {
             preferred: true,
             edits: vec![(spot, "0.55 dB".to_owned())],
         });
-        let drawn = draw(&found, PLAIN, |_| true);
+        let drawn = all(&found, PLAIN);
         assert!(drawn.contains("write: isolator IS1 0.55 dB"), "{drawn}");
     }
 }

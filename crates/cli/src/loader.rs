@@ -13,12 +13,20 @@ pub(crate) const LARGEST: u64 = 64 << 20;
 /// Loads `/`-separated paths relative to `root`.
 pub(crate) struct DiskLoader {
     root: PathBuf,
+    /// A text that is not on the disk, under its path.
+    over: Option<(String, Arc<str>)>,
 }
 
 impl DiskLoader {
     /// A loader below `root`, which must be canonical.
     pub(crate) fn new(root: PathBuf) -> DiskLoader {
-        DiskLoader { root }
+        DiskLoader { root, over: None }
+    }
+
+    /// The same with a text in the place of a file.
+    pub(crate) fn over(mut self, text: Option<(String, Arc<str>)>) -> DiskLoader {
+        self.over = text;
+        self
     }
 
     fn locate(&self, path: &str) -> Result<PathBuf, LoadError> {
@@ -41,6 +49,11 @@ impl DiskLoader {
 
 impl Loader for DiskLoader {
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
+        if let Some((name, text)) = &self.over
+            && name == path
+        {
+            return Ok(Arc::clone(text));
+        }
         let bytes = read_regular(&self.locate(path)?)?;
         match String::from_utf8(bytes) {
             Ok(text) => Ok(text.into()),
@@ -48,6 +61,10 @@ impl Loader for DiskLoader {
                 offset: e.utf8_error().valid_up_to(),
             }),
         }
+    }
+
+    fn root(&self) -> Option<String> {
+        Some(self.root.display().to_string())
     }
 }
 

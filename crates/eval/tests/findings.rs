@@ -1076,3 +1076,29 @@ fn a_part_gives_out_no_more_than_it_gets() {
     );
     says(&d, &["0.10 dB"]);
 }
+
+/// The name of a device where a tag may stand: the part gets no figure of it, and the finding
+/// says how it does.
+#[test]
+fn a_device_named_as_a_tag_is_pointed_out_with_a_fix_that_mends() {
+    let text = "device entry-protector \"at the wall\" {\n    kind protector\n    loss 0.1 dB ± 0.05 dB\n}\n\nchain c on 145 MHz {\n    transmitter 25 W carrier\n    protector entry-protector\n    antenna 4.5 dBi\n}\n";
+    let s = load(text);
+    let found = s
+        .diagnostics()
+        .into_iter()
+        .find(|d| d.code.id == "lossless-part")
+        .expect("it has no loss");
+    assert!(
+        found.help[0].contains("protector of entry-protector"),
+        "{found:?}"
+    );
+    let edit = &found.fixes[0].edits[0];
+    let corrected = text.replacen(
+        "protector entry-protector",
+        &format!("protector {}", edit.text),
+        1,
+    );
+    let s = load(&corrected);
+    let codes: Vec<_> = s.diagnostics().iter().map(|d| d.code.id).collect();
+    assert!(!codes.contains(&"lossless-part"), "{codes:?}");
+}

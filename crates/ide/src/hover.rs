@@ -528,7 +528,11 @@ fn instrument_words(w: &mut Writer<'_, '_>, i: &Instrument) {
     }
     let share = |u: f64| format!("{} % of reading", number(u * 100.0, 2));
     if let Some(u) = i.linearity {
-        facts.push(format!("linearity {} (standard)", share(u)));
+        let of = match i.linearity_of_scale {
+            true => format!("{} % of full scale", number(u * 100.0, 2)),
+            false => share(u),
+        };
+        facts.push(format!("linearity {of} (standard)"));
     }
     if let Some(u) = i.repeatability {
         facts.push(format!("repeatability {} (standard)", share(u)));

@@ -23,6 +23,7 @@ fn with_readings(readings: &str) -> tempfile::TempDir {
         ("bench/four-cables.downlead", SESSION),
         ("bench/july.csv", readings),
         ("thrennock/cables.downlead", CABLES),
+        (".downlead-root", ""),
     ])
 }
 
@@ -237,6 +238,7 @@ fn a_missing_table_is_told_where_it_is_named() {
     let dir = folder(&[
         ("bench/four-cables.downlead", SESSION),
         ("thrennock/cables.downlead", CABLES),
+        (".downlead-root", ""),
     ]);
     let r = run(dir.path(), &["bench", FILE]);
     assert_eq!(r.code, Some(1));

@@ -17,6 +17,7 @@ fn bench(session: &str, readings: &str) -> tempfile::TempDir {
         ("bench/four-cables.downlead", session),
         ("bench/july.csv", readings),
         ("thrennock/cables.downlead", CABLES),
+        (".downlead-root", ""),
     ])
 }
 
@@ -56,10 +57,7 @@ fn a_definition_is_used_at_once_and_gives_the_readings_back() {
         &["fit", FILE, "--write", "thrennock/measured.downlead"],
     );
     assert_eq!(r.code, Some(0), "{}", r.err);
-    let r = run(
-        dir.path(),
-        &["check", "--notes", "thrennock/measured.downlead"],
-    );
+    let r = run(dir.path(), &["check", "-q", "thrennock/measured.downlead"]);
     assert_eq!((r.code, r.out.as_str()), (Some(0), ""), "{}", r.err);
     // the same readings against the cables as they are
     let mut text = SESSION.replace(

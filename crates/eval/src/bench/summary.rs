@@ -348,39 +348,6 @@ pub(super) fn session(
         }
     }
     families(s, g, out);
-    for p in &s.pieces {
-        unknown_family(p, env, out);
-    }
-}
-
-/// Ends of a family that no connector has.
-fn unknown_family(p: &Piece, env: &Env, out: &mut Vec<Diagnostic>) {
-    let Some(ends) = &p.part.ends else { return };
-    let library = downlead_station::library();
-    let known: Vec<&str> = library
-        .connector_names()
-        .chain(env.connectors.keys().map(AsRef::as_ref))
-        .filter_map(|n| env.connector(n)?.families.as_ref())
-        .flat_map(|f| [&*f.0, &*f.1])
-        .collect();
-    for family in [&ends.0, &ends.1] {
-        if known.contains(&&**family) {
-            continue;
-        }
-        let d = Diagnostic::new(
-            &codes::UNKNOWN_CONNECTOR,
-            p.loc,
-            format!("No connector of a family `{family}` is defined."),
-        )
-        .at("family not known");
-        out.push(
-            match downlead_station::nearest(family, known.iter().copied()) {
-                Some(n) => d.help(format!("Did you mean `{n}`?")),
-                None => d.help("`downlead catalogue --kind connector` lists the families."),
-            },
-        );
-        return;
-    }
 }
 
 /// A piece whose ends are of another family than another's goes in with an adapter.

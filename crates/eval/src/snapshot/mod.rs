@@ -7,6 +7,7 @@ mod edit;
 mod findings;
 mod item;
 mod load;
+mod outside;
 mod recorded;
 
 use std::sync::Arc;

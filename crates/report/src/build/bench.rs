@@ -80,7 +80,9 @@ fn instrument(name: &str, env: &Env) -> InstrumentReport {
         },
         full_scale_w: i.and_then(|i| i.scale_w),
         resolution_w: i.and_then(|i| i.resolution_w),
-        standard_linearity: i.and_then(|i| i.linearity),
+        standard_linearity: i.and_then(|i| i.linearity.filter(|_| !i.linearity_of_scale)),
+        standard_linearity_of_full_scale: i
+            .and_then(|i| i.linearity.filter(|_| i.linearity_of_scale)),
         standard_repeatability: i.and_then(|i| i.repeatability),
         directivity_db: i.and_then(|i| i.directivity_db),
         calibrated: i

@@ -3,6 +3,9 @@
 pub mod bench;
 pub mod card;
 pub mod chain;
+pub mod compare;
+pub mod diff;
+pub mod remarks;
 pub mod trends;
 mod unjudged;
 pub mod verify;

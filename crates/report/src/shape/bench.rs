@@ -140,6 +140,9 @@ pub struct InstrumentReport {
     /// Standard uncertainty of its linearity, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub standard_linearity: Option<f64>,
+    /// Standard uncertainty of its linearity, share of full scale.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub standard_linearity_of_full_scale: Option<f64>,
     /// Standard deviation of one reading, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub standard_repeatability: Option<f64>,

@@ -114,6 +114,9 @@ pub fn instrument(i: &InstrumentReport) -> String {
     if let Some(u) = i.standard_linearity {
         errors.push(format!("linearity {}", twice(u)));
     }
+    if let Some(u) = i.standard_linearity_of_full_scale {
+        errors.push(format!("linearity {} of full scale", twice(u)));
+    }
     if let Some(u) = i.standard_repeatability {
         errors.push(format!("repeatability {}", twice(u)));
     }
