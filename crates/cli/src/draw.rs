@@ -4,7 +4,8 @@ use std::fmt::Write as _;
 
 use ariadne::{Cache, CharSet, Color, Config, IndexType, Label, Report, ReportKind, Source};
 use downlead_base::Severity;
-use unicode_width::UnicodeWidthStr;
+use downlead_report::write::plain::ascii;
+use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
 
 use crate::findings::{Change, Finding, SourceFile, Spot};
 use crate::ui::{Style, printable};
@@ -15,13 +16,90 @@ pub(crate) const DRAWN: usize = 200;
 /// Lines longer than this are cut to the part that matters.
 const LONG_LINE: usize = 400;
 
+/// How findings are drawn.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Drawing {
+    pub(crate) style: Style,
+    /// Whether all characters are to be ASCII.
+    pub(crate) ascii: bool,
+}
+
+impl Drawing {
+    fn frame(self) -> Frame {
+        match self.ascii {
+            true => Frame {
+                left: "|",
+                line: "-",
+                end: "'",
+                begin: ",-[",
+                more: "...",
+            },
+            false => Frame {
+                left: "│",
+                line: "─",
+                end: "╯",
+                begin: "╭─[",
+                more: "…",
+            },
+        }
+    }
+
+    /// Words in the wanted characters.
+    fn words(self, text: &str) -> String {
+        let text = printable(text);
+        match self.ascii {
+            true => ascii(&text).into_owned(),
+            false => text.into_owned(),
+        }
+    }
+
+    /// A line of the language in the wanted characters. The language reads the replacements too.
+    fn code(self, text: &str) -> String {
+        match self.ascii {
+            true => self.words(&text.replace('±', "+-").replace('°', "deg")),
+            false => self.words(text),
+        }
+    }
+
+    /// Drawn text in the wanted characters, each as wide as before so that columns stay.
+    fn letters(self, drawn: String) -> String {
+        if !self.ascii || drawn.is_ascii() {
+            return drawn;
+        }
+        let mut out = String::with_capacity(drawn.len());
+        for c in drawn.chars() {
+            match c {
+                c if c.is_ascii() => out.push(c),
+                '±' => out.push('~'),
+                '°' => out.push('o'),
+                'µ' | 'μ' => out.push('u'),
+                'Ω' => out.push('O'),
+                '×' => out.push('x'),
+                '–' | '−' => out.push('-'),
+                c => (0..c.width().unwrap_or(0)).for_each(|_| out.push('?')),
+            }
+        }
+        out
+    }
+}
+
+/// Pieces of a frame.
+struct Frame {
+    left: &'static str,
+    line: &'static str,
+    end: &'static str,
+    begin: &'static str,
+    /// For what is left off.
+    more: &'static str,
+}
+
 /// Draws the findings; errors first in the choice when there are more than `most`, then in order
 /// of place.
 pub(crate) fn draw(
     files: &[SourceFile],
     mut chosen: Vec<&Finding>,
     most: usize,
-    style: Style,
+    drawing: Drawing,
 ) -> String {
     let left = chosen.len().saturating_sub(most);
     if left > 0 {
@@ -37,7 +115,7 @@ pub(crate) fn draw(
     };
     let mut out = String::new();
     for finding in chosen {
-        draw_one(finding, &mut sources, style, &mut out);
+        draw_one(finding, &mut sources, drawing, &mut out);
         out.push('\n');
     }
     if left > 0 {
@@ -103,42 +181,54 @@ fn kind(severity: Severity) -> (ReportKind<'static>, Color) {
     (ReportKind::Custom(word, colour), colour)
 }
 
-fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mut String) {
-    let message = printable(&finding.message).into_owned();
-    let help = advice(finding, sources.files);
+fn draw_one(finding: &Finding, sources: &mut Sources<'_>, drawing: Drawing, out: &mut String) {
+    let help = advice(finding, sources.files, drawing);
     let Some(spot) = &finding.spot else {
-        plain_head(finding, &message, None, out);
-        plain_help(&help, 3, style, out);
-        return;
+        plain_head(finding, None, drawing, out);
+        return plain_help(&help, 3, drawing, out);
     };
     let Some(range) = sources.characters(spot) else {
-        plain_head(
-            finding,
-            &message,
-            Some((spot, &sources.files[spot.file])),
-            out,
-        );
-        cut_line(
-            spot,
-            &sources.files[spot.file],
-            &printable(&finding.label),
-            out,
-        );
-        plain_help(&help, 3, style, out);
-        return;
+        let file = &sources.files[spot.file];
+        plain_head(finding, Some((spot, file)), drawing, out);
+        cut_line(spot, file, &drawing.words(&finding.label), drawing, out);
+        return plain_help(&help, 3, drawing, out);
     };
+    let drawn = framed(finding, (spot, range), sources, drawing);
+    let lines: Vec<&str> = drawn.lines().map(str::trim_end).collect();
+    let (last, body) = lines.split_last().unwrap_or((&"", &[]));
+    for line in body {
+        out.push_str(line);
+        out.push('\n');
+    }
+    // our own help lines before the closing corner: ariadne numbers them and sets them apart
+    let last = without_styles(last);
+    let line = drawing.frame().line;
+    let margin = last.chars().count() - last.trim_start_matches(line).chars().count();
+    plain_help(&help, margin, drawing, out);
+}
+
+/// The quoted lines of a finding in a frame.
+fn framed(
+    finding: &Finding,
+    (spot, range): (&Spot, std::ops::Range<usize>),
+    sources: &mut Sources<'_>,
+    drawing: Drawing,
+) -> String {
     let (kind, colour) = kind(finding.severity);
     // Spans in characters: given bytes, ariadne 0.6 takes a character offset for a byte offset
     // when it names a second file, and panics inside a character.
     let config = Config::default()
         .with_index_type(IndexType::Char)
-        .with_char_set(CharSet::Unicode)
-        .with_color(style.colour)
+        .with_char_set(match drawing.ascii {
+            true => CharSet::Ascii,
+            false => CharSet::Unicode,
+        })
+        .with_color(drawing.style.colour)
         .with_tab_width(4);
     let mut report = Report::build(kind, (spot.file, range.clone()))
         .with_config(config)
         .with_code(finding.code.id)
-        .with_message(message);
+        .with_message(drawing.words(&finding.message));
     let mut labels = vec![(spot, range, finding.label.as_str(), colour)];
     for (spot, words) in &finding.related {
         if let Some(range) = sources.characters(spot) {
@@ -152,9 +242,9 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
     for (spot, range, words, colour) in labels {
         // without words nothing would be underlined
         let words = if words.is_empty() {
-            "here".into()
+            "here".to_owned()
         } else {
-            printable(words)
+            drawing.words(words)
         };
         report = report.with_label(
             Label::new((spot.file, range))
@@ -166,21 +256,10 @@ fn draw_one(finding: &Finding, sources: &mut Sources<'_>, style: Style, out: &mu
     // writing into memory does not fail
     let _ = report.finish().write(&mut *sources, &mut bytes);
     let mut drawn = String::from_utf8_lossy(&bytes).into_owned();
-    if !style.colour {
+    if !drawing.style.colour {
         drawn = without_styles(&drawn);
     }
-    let lines: Vec<&str> = drawn.lines().map(str::trim_end).collect();
-    let (last, body) = lines.split_last().unwrap_or((&"", &[]));
-    for line in body {
-        out.push_str(line);
-        out.push('\n');
-    }
-    // our own help lines before the closing corner: ariadne numbers them and sets them apart
-    let margin = without_styles(last)
-        .chars()
-        .take_while(|c| *c == '─')
-        .count();
-    plain_help(&help, margin, style, out);
+    drawing.letters(drawn)
 }
 
 /// The text without style sequences: a report kind of one's own keeps its colour whatever the
@@ -197,19 +276,15 @@ fn without_styles(text: &str) -> String {
 }
 
 /// Help lines, then the offered changes as what to write.
-fn advice(finding: &Finding, files: &[SourceFile]) -> Vec<String> {
-    let mut all: Vec<String> = finding
-        .help
-        .iter()
-        .map(|h| printable(h).into_owned())
-        .collect();
+fn advice(finding: &Finding, files: &[SourceFile], drawing: Drawing) -> Vec<String> {
+    let mut all: Vec<String> = finding.help.iter().map(|h| drawing.words(h)).collect();
     let mut or = "";
     for change in &finding.changes {
         match rewritten(change, files) {
-            Some(line) => all.push(format!("{or}write: {}", printable(&line))),
+            Some(line) => all.push(format!("{or}write: {}", drawing.code(&line))),
             // what is no line to write is said by the help already
             None if !finding.help.is_empty() => continue,
-            None => all.push(format!("{or}{}", printable(&change.title))),
+            None => all.push(format!("{or}{}", drawing.words(&change.title))),
         }
         or = "or ";
     }
@@ -260,8 +335,8 @@ pub(crate) fn rewritten(change: &Change, files: &[SourceFile]) -> Option<String>
 
 fn plain_head(
     finding: &Finding,
-    message: &str,
     place: Option<(&Spot, &SourceFile)>,
+    drawing: Drawing,
     out: &mut String,
 ) {
     let word = if finding.severity == Severity::Info {
@@ -269,12 +344,14 @@ fn plain_head(
     } else {
         finding.severity.name()
     };
+    let message = drawing.words(&finding.message);
     let _ = writeln!(out, "[{}] {word}: {message}", finding.code.id);
     if let Some((spot, file)) = place {
         let _ = writeln!(
             out,
-            "   ╭─[ {}:{}:{} ]",
-            printable(&file.shown),
+            "   {} {}:{}:{} ]",
+            drawing.frame().begin,
+            drawing.words(&file.shown),
             spot.start.0,
             spot.start.1
         );
@@ -282,17 +359,19 @@ fn plain_head(
 }
 
 /// Help lines inside the frame, and its closing corner.
-fn plain_help(help: &[String], margin: usize, style: Style, out: &mut String) {
+fn plain_help(help: &[String], margin: usize, drawing: Drawing, out: &mut String) {
+    let (style, frame) = (drawing.style, drawing.frame());
     let gap = " ".repeat(margin);
     for (i, line) in help.iter().enumerate() {
-        if i == 0 && !out.trim_end().ends_with('│') {
-            let _ = writeln!(out, "{gap}{}", style.faint("│"));
+        if i == 0 && !out.trim_end().ends_with(frame.left) {
+            let _ = writeln!(out, "{gap}{}", style.faint(frame.left));
         }
         for part in wrapped(line) {
-            let _ = writeln!(out, "{gap}{} {part}", style.faint("│"));
+            let _ = writeln!(out, "{gap}{} {part}", style.faint(frame.left));
         }
     }
-    let _ = writeln!(out, "{}", style.faint(&("─".repeat(margin) + "╯")));
+    let end = frame.line.repeat(margin) + frame.end;
+    let _ = writeln!(out, "{}", style.faint(&end));
 }
 
 /// Sentences broken at blanks to fit a page; a line to write stays one line.
@@ -317,7 +396,7 @@ fn wrapped(text: &str) -> Vec<String> {
 }
 
 /// The part of an overlong line about the place, underlined.
-fn cut_line(spot: &Spot, file: &SourceFile, label: &str, out: &mut String) {
+fn cut_line(spot: &Spot, file: &SourceFile, label: &str, drawing: Drawing, out: &mut String) {
     const AROUND: usize = 40;
     let text = &file.text;
     let line_from = text[..spot.bytes.start].rfind('\n').map_or(0, |n| n + 1);
@@ -343,11 +422,13 @@ fn cut_line(spot: &Spot, file: &SourceFile, label: &str, out: &mut String) {
         .count()
         .max(1);
     let gap = before.width();
-    let _ = writeln!(out, "   │ …{before}{after}…");
+    let Frame { left, more, .. } = drawing.frame();
+    let quoted = drawing.letters(format!("{before}{after}"));
+    let _ = writeln!(out, "   {left} {more}{quoted}{more}");
     let _ = writeln!(
         out,
-        "   │  {}{} {label}",
-        " ".repeat(gap),
+        "   {left} {}{} {label}",
+        " ".repeat(more.width() + gap),
         "^".repeat(marked.min(2 * AROUND))
     );
 }
@@ -357,18 +438,45 @@ mod tests {
     use super::*;
     use crate::findings::Findings;
 
-    fn all(findings: &Findings, style: Style) -> String {
+    fn all(findings: &Findings, drawing: Drawing) -> String {
         draw(
             &findings.files,
             findings.list.iter().collect(),
             DRAWN,
-            style,
+            drawing,
         )
     }
     use crate::findings::tests::made;
     use downlead_base::codes;
 
-    const PLAIN: Style = Style { colour: false };
+    const PLAIN: Drawing = Drawing {
+        style: Style { colour: false },
+        ascii: false,
+    };
+
+    #[test]
+    fn a_frame_is_ascii_where_the_locale_has_no_more() {
+        let text = "// Ω 塔\ntransmitter 32 W ± 5 %, read\n";
+        let at = text.find("read").unwrap();
+        let finding = (&codes::READING_INCOMPLETE, at..at + 4, "± 5 % has no date");
+        let ascii = Drawing {
+            ascii: true,
+            ..PLAIN
+        };
+        let drawn = all(&made(text, &[finding]), ascii);
+        assert!(drawn.is_ascii(), "{drawn}");
+        assert!(drawn.contains("+/- 5 % has no date"), "{drawn}");
+        assert!(drawn.contains("| say which"), "{drawn}");
+        // the underline is below the place, as in any locale
+        let lines: Vec<&str> = drawn.lines().collect();
+        let quoted = lines.iter().position(|l| l.contains("32 W ~ 5 %")).unwrap();
+        assert_eq!(lines[quoted].find("read"), lines[quoted + 1].find('^'));
+        assert!(drawn.trim_end().ends_with("-'"), "{drawn}");
+        // an overlong line has its own frame
+        let long = format!("// ± {}", "塔".repeat(500));
+        let long = made(&long, &[(&codes::NOT_UNDERSTOOD, 3..5, "not read")]);
+        assert!(all(&long, ascii).is_ascii());
+    }
 
     #[test]
     fn a_place_beyond_letters_of_two_bytes_is_underlined_where_it_is() {

@@ -8,6 +8,7 @@ pub(crate) use downlead_report::write::style::Style;
 use downlead_report::write::text::Look;
 
 use crate::args::ColourChoice;
+use crate::draw::Drawing;
 
 /// How a run ended, in order of weight.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -79,6 +80,14 @@ impl Ui {
         self.gone
     }
 
+    /// How findings are drawn in a style.
+    pub(crate) fn drawing(&self, style: Style) -> Drawing {
+        Drawing {
+            style,
+            ascii: self.look().ascii,
+        }
+    }
+
     /// Prints to standard output.
     pub(crate) fn print(&mut self, text: &str) -> io::Result<()> {
         self.write_all(text.as_bytes())
@@ -128,14 +137,19 @@ impl Write for Ui {
 
 /// Columns of standard output: as `COLUMNS` says, as the terminal says, or the usual ones of paper.
 fn width() -> usize {
-    let said = std::env::var("COLUMNS").ok();
-    said.and_then(|c| c.trim().parse().ok())
-        .filter(|c| (MIN_WIDTH..=MAX_WIDTH).contains(c))
+    stated_width(std::env::var("COLUMNS").ok().as_deref())
         .or_else(terminal_width)
         .unwrap_or(Look::WIDTH)
 }
 
-/// Widths that are taken for true.
+/// The columns that `COLUMNS` states, within the widths that are supported; none where it states no
+/// number of columns.
+fn stated_width(columns: Option<&str>) -> Option<usize> {
+    let columns: usize = columns?.trim().parse().ok()?;
+    (columns > 0).then(|| columns.clamp(MIN_WIDTH, MAX_WIDTH))
+}
+
+/// Widths that are supported.
 const MIN_WIDTH: usize = 40;
 const MAX_WIDTH: usize = 1000;
 
@@ -169,7 +183,17 @@ fn wants_ascii(get: impl Fn(&str) -> Option<String>) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::wants_ascii;
+    use super::{stated_width, wants_ascii};
+
+    #[test]
+    fn a_small_width_is_the_smallest_supported_one() {
+        assert_eq!(stated_width(Some("30")), Some(40));
+        assert_eq!(stated_width(Some(" 72 ")), Some(72));
+        assert_eq!(stated_width(Some("20000")), Some(1000));
+        for none in [None, Some(""), Some("0"), Some("-4"), Some("wide")] {
+            assert_eq!(stated_width(none), None, "{none:?}");
+        }
+    }
 
     #[test]
     fn the_first_locale_that_is_set_decides() {

@@ -1093,12 +1093,12 @@ fn a_device_named_as_a_tag_is_pointed_out_with_a_fix_that_mends() {
         "{found:?}"
     );
     let edit = &found.fixes[0].edits[0];
-    let mended = text.replacen(
+    let corrected = text.replacen(
         "protector entry-protector",
         &format!("protector {}", edit.text),
         1,
     );
-    let s = load(&mended);
+    let s = load(&corrected);
     let codes: Vec<_> = s.diagnostics().iter().map(|d| d.code.id).collect();
     assert!(!codes.contains(&"lossless-part"), "{codes:?}");
 }

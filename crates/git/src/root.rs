@@ -206,7 +206,7 @@ mod tests {
         assert_eq!(of("home/alone/c.downlead", Some(&home)), home.join("alone"));
         let d = "home/work/side/d.downlead";
         assert_eq!(of(d, Some(&home)), home.join("work/side"));
-        // the text of an editor counts, not that on the disk
+        // the text of an editor takes precedence over that on the disk
         let b = top.join("home/alone/b.downlead");
         fs::create_dir_all(home.join("alone/sub")).unwrap();
         let text = Some("use \"../work/x.downlead\"\n");

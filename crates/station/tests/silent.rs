@@ -35,7 +35,7 @@ fn clean(text: &str) {
 }
 
 /// Applies a fix to a text of one item.
-fn mended(text: &str, d: &Diagnostic, fix: usize) -> String {
+fn corrected(text: &str, d: &Diagnostic, fix: usize) -> String {
     let mut edits = d.fixes[fix].edits.clone();
     edits.sort_by_key(|e| std::cmp::Reverse(e.loc.span.start));
     let mut out = text.to_owned();
@@ -145,7 +145,7 @@ fn a_frequency_is_no_band_of_a_figure() {
         "{}",
         d.message
     );
-    clean(&mended(text, &d, 0));
+    clean(&corrected(text, &d, 0));
 }
 
 #[test]
@@ -177,7 +177,7 @@ fn words_that_belong_together_are_asked_for() {
         ),
     ] {
         let d = one(text);
-        let good = mended(text, &d, 0);
+        let good = corrected(text, &d, 0);
         assert!(good.contains(write), "{good}");
         clean(&good);
     }
@@ -233,7 +233,7 @@ fn a_fix_mends_the_line() {
         let d = one(&text);
         assert_eq!(d.fixes.len(), writes.len(), "{text}: {d:?}");
         for (i, w) in writes.iter().enumerate() {
-            let good = mended(&text, &d, i);
+            let good = corrected(&text, &d, i);
             assert!(good.contains(w), "{good}");
             clean(&good);
         }
@@ -328,7 +328,7 @@ fn a_coupling_is_said_to_be_one() {
     ] {
         let d = one(&chain(line));
         assert!(d.message.contains("followed by `coupled`"), "{}", d.message);
-        clean(&mended(&chain(line), &d, 0));
+        clean(&corrected(&chain(line), &d, 0));
     }
     for line in [
         "coupler 0.3 dB",

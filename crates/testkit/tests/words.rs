@@ -3,8 +3,8 @@
 
 use std::path::{Path, PathBuf};
 
-/// Words and phrases, each with its replacement. A hyphen or an underscore joins words, so that
-/// keys (`not-beyond-doubt`) and identifiers are not concerned.
+/// Words and phrases, each with its replacement. A hyphen, an underscore or a slash joins words, so
+/// that keys (`not-beyond-doubt`), identifiers and paths are not concerned.
 const BANNED: &[(&str, &str)] = &[
     ("anew", "again"),
     ("anybody", "name the role"),
@@ -76,7 +76,7 @@ fn found(text: &str) -> Vec<(usize, &'static str)> {
         .enumerate()
         .filter(|(_, line)| !line.contains("#[serde(rename = "))
         .flat_map(|(i, line)| {
-            line.split(|c: char| !(c.is_alphanumeric() || c == '-' || c == '_'))
+            line.split(|c: char| !(c.is_alphanumeric() || c == '-' || c == '_' || c == '/'))
                 .filter(|w| w.contains(char::is_alphanumeric))
                 .map(move |w| (i + 1, w.to_lowercase()))
         })

@@ -72,7 +72,7 @@ fn shown(args: &CheckArgs, findings: &crate::findings::Findings, ui: &Ui) -> Str
     let (kept, more) = capped(all, of_a_kind);
     let mut out = match args.format {
         CheckFormat::Short => formats::short(&kept, &findings.files),
-        _ => draw(&findings.files, kept, at_once, ui.style),
+        _ => draw(&findings.files, kept, at_once, ui.drawing(ui.style)),
     };
     let dots = if ui.look().ascii { "..." } else { "…" };
     for (code, n) in more {

@@ -90,9 +90,9 @@ pub(super) fn beside(findings: &Findings, least: Severity, ui: &mut Ui) {
     if ui.quiet {
         return;
     }
-    let style = ui.error_style;
+    let drawing = ui.drawing(ui.error_style);
     let kept = findings.list.iter().filter(|f| f.severity >= least);
-    let drawn = draw(&findings.files, kept.collect(), DRAWN, style);
+    let drawn = draw(&findings.files, kept.collect(), DRAWN, drawing);
     if !drawn.is_empty() {
         ui.note(drawn.trim_end());
     }

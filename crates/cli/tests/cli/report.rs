@@ -155,14 +155,24 @@ fn no_total_leaves_an_unknown_part_out() {
         for word in ["ERP", "EIRP", "1.00", "limit", "uncertainty", "± 0"] {
             let told = shown
                 .lines()
-                .filter(|l| l.contains(word) && !l.contains("SWR 1:1"));
+                .filter(|l| l.contains(word) && !l.contains("SWR 1:1"))
+                .filter(|l| !l.contains("not judged"));
             assert_eq!(told.count(), 0, "{word}: {shown}");
         }
+        // the first lines say that the limit has no verdict, and why
+        let top: Vec<&str> = shown.lines().take(6).collect();
+        let top = top.join("\n");
+        assert!(top.contains("? not judged"), "{shown}");
+        assert!(top.contains("1 error in a.downlead"), "{shown}");
     }
     let value: serde_json::Value =
         serde_json::from_str(&of(&["report", "--format", "json"])).unwrap();
     let band = &value["stations"][0]["chains"][0]["bands"][0];
     assert_eq!(band["complete"], false);
+    assert_eq!(
+        band["limits_not_judged"],
+        serde_json::json!([{ "quantity": "erp", "limit_w": 30.0, "file": "a.downlead", "line": 5 }])
+    );
     for field in [
         "total_loss_db",
         "uncertainty_db",
@@ -357,13 +367,35 @@ fn every_page_opens_with_its_conclusion() {
         line,
         "  2m talk-out    24.7 W ERP of 30 W  ✓ met by 0.85 dB"
     );
-    // a conclusion keeps its verdict at any width
+    // below 50 columns a conclusion wraps and keeps all of its words
     for columns in ["45", "40"] {
         let args = ["report", "pellgarrow/rev4.downlead"];
         let r = run_with(&examples(), &args, &[("COLUMNS", columns)]);
         let top = r.out.split("\n\n").next().unwrap();
         let top = top.split_whitespace().collect::<Vec<_>>().join(" ");
-        assert_eq!(top.matches("✓ met by").count(), 2, "{columns}: {top}");
-        assert!(top.contains("1.07 dB"), "{columns}: {top}");
+        assert_eq!(top.matches("✓ met").count(), 2, "{columns}: {top}");
+        assert!(
+            top.contains("limit 20 W ✓ met, 1.07 dB left, U 0.78 dB TSO 14-0093 clause 5"),
+            "{columns}: {top}"
+        );
+        assert!(!r.out.contains('…'), "{columns}: {}", r.out);
     }
+}
+
+/// A rating that is exceeded is said before the tables.
+#[test]
+fn a_rating_that_is_exceeded_is_said_first() {
+    let text = "station s {\n    transmitter TX1 100 W carrier, fm\n    pad P1 1 dB, rating 20 W\n    antenna A1 4.9 dBi, swr 1.3\n    chain out on 145.3 MHz {\n        TX1\n        P1\n        A1\n    }\n}\n";
+    let dir = folder(&[("a.downlead", text)]);
+    let out = run(dir.path(), &["report", "a.downlead"]).out;
+    let top = out.split("part ").next().unwrap();
+    assert!(top.contains("! "), "{out}");
+    assert!(
+        top.contains(
+            "P1 gets 98.9 W mean power on 145.3 MHz and is good for 20.0 W there. a.downlead:7"
+        ),
+        "{out}"
+    );
+    // the same finding is no error of the text
+    assert!(!top.contains("1 error in"), "{out}");
 }

@@ -273,7 +273,7 @@ impl<'s> Owners<'s> {
     }
 
     fn part(&mut self, p: &downlead_station::model::Part, chain: &str) {
-        // untagged parts of a chain are told apart by what is said of them
+        // untagged parts of a chain are distinguished by their statements
         let name = match &p.tag {
             Some(t) => t.text.to_string(),
             None => format!("{} in {chain}", p.kind.word()),

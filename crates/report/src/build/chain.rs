@@ -10,6 +10,7 @@ use downlead_quantity::{from_db, w_to_dbm};
 use downlead_station::model::{Meaning, Node, Part, ReadPower};
 use rustc_hash::FxHashMap;
 
+use super::unjudged::unjudged;
 use crate::shape::chain::{
     BandReport, BudgetReport, ChainReport, DiagnosticReport, LimitReport, LogReport, LogRowReport,
     NodeReport, ReadingReport, Report, SCHEMA, StationReport, TapReport, TrendReport, WetReport,
@@ -111,7 +112,10 @@ fn chain(places: &Places<'_>, scope: &Scope, meaning: &Meaning, c: &ChainResult)
         bands: c
             .bands
             .iter()
-            .map(|b| band(places, scope, meaning, &parts, b))
+            .map(|b| BandReport {
+                limits_not_judged: unjudged(places, meaning, c, b),
+                ..band(places, scope, meaning, &parts, b)
+            })
             .collect(),
     }
 }
@@ -174,6 +178,7 @@ fn band(
         eirp_mean_w: over_time(b, b.eirp_w),
         taps: b.taps.iter().map(|t| tap(places, t)).collect(),
         limits: b.limits.iter().map(|l| limit(places, meaning, l)).collect(),
+        limits_not_judged: Vec::new(),
         readings: b
             .readings
             .iter()
@@ -197,6 +202,7 @@ fn tap(places: &Places<'_>, t: &TapResult) -> TapReport {
 }
 
 fn limit(places: &Places<'_>, meaning: &Meaning, l: &LimitResult) -> LimitReport {
+    let (file, _, line) = places.at(l.loc);
     LimitReport {
         quantity: Word(l.quantity),
         limit_w: number(l.limit_w),
@@ -207,7 +213,8 @@ fn limit(places: &Places<'_>, meaning: &Meaning, l: &LimitResult) -> LimitReport
         verdict: l.verdict.into(),
         safe_setting_w: l.safe_w.and_then(finite),
         source: limit_source(meaning, l.loc).map(Into::into),
-        line: places.line(l.loc),
+        line,
+        file,
     }
 }
 

@@ -7,4 +7,5 @@ pub mod compare;
 pub mod diff;
 pub mod remarks;
 pub mod trends;
+mod unjudged;
 pub mod verify;

@@ -1,12 +1,14 @@
 //! The report on chains.
 
+use downlead_base::{Code, Severity, codes};
 use downlead_quantity::{power, power_dbm};
 
 use super::{caution, findings, note};
 use crate::document::{Block, Column, Document, Level, Place, Table, Text};
-use crate::shape::chain::{BandReport, ChainReport, Report, StationReport};
+use crate::shape::chain::{BandReport, ChainReport, DiagnosticReport, Report, StationReport};
 use crate::words::answer::{answers, closing};
 use crate::words::chain::{self as words, Row};
+use crate::words::figure::counted;
 
 /// What of a report a page shows.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -75,8 +77,14 @@ pub fn page(report: &Report, with: With) -> Document {
         widest: None,
         blocks: Vec::new(),
     };
+    let mut first = true;
     for s in &report.stations {
-        station(&mut doc, s);
+        if station(&mut doc, s, if first { &report.diagnostics } else { &[] }) {
+            first = false;
+        }
+    }
+    if first {
+        warnings(&mut doc, &report.diagnostics);
     }
     if with.findings {
         findings(&mut doc, &report.diagnostics);
@@ -116,14 +124,60 @@ pub fn station_words(s: &StationReport) -> String {
     }
 }
 
-fn station(doc: &mut Document, s: &StationReport) {
+/// Findings that a conclusion must not hide: ratings that are exceeded, and errors in the files, which
+/// leave figures out. Verdicts have lines of their own.
+fn warnings(doc: &mut Document, all: &[DiagnosticReport]) {
+    const NAMED: usize = 2;
+    let of = |code: &'static Code| all.iter().filter(|d| d.code == code.id);
+    let exceeded: Vec<&DiagnosticReport> = of(&codes::RATING_EXCEEDED)
+        .chain(of(&codes::VOLTAGE_EXCEEDED))
+        .collect();
+    for d in exceeded.iter().take(NAMED) {
+        let at = Place::new(&d.file, d.line);
+        let words =
+            Text::from(format!("{} ", d.message)).with(Text::link(at.to_string(), at.clone()));
+        doc.push(Block::Note(Level::Warning, words));
+    }
+    if let Some(more) = exceeded.len().checked_sub(NAMED).filter(|n| *n > 0) {
+        let words = format!("{} exceeded.", counted(more, "more rating"));
+        doc.push(Block::Note(Level::Warning, words.into()));
+    }
+    let judged = [
+        &codes::RATING_EXCEEDED,
+        &codes::LIMIT_NOT_MET,
+        &codes::READING_CONTRADICTS,
+        &codes::EXPECTATION_MISSED,
+    ];
+    let mut files: Vec<&str> = Vec::new();
+    let mut errors = 0;
+    for d in all {
+        if d.severity.0 == Severity::Error && !judged.iter().any(|c| c.id == d.code) {
+            errors += 1;
+            if !files.contains(&d.file.as_str()) {
+                files.push(&d.file);
+            }
+        }
+    }
+    if errors > 0 {
+        let words = format!(
+            "{} in {}: figures that depend on them are missing.",
+            counted(errors, "error"),
+            files.join(", ")
+        );
+        doc.push(Block::Note(Level::Warning, words.into()));
+    }
+}
+
+/// One station, with the findings that belong to the conclusion. False where there is nothing to show.
+fn station(doc: &mut Document, s: &StationReport, found: &[DiagnosticReport]) -> bool {
     let lines = answers(s);
     if lines.is_empty() {
-        return;
+        return false;
     }
     let at = s.chains.first().map(|c| Place::new(&c.file, c.line));
     doc.heading(1, station_words(s), at);
     doc.push(Block::Answers(lines));
+    warnings(doc, found);
     if let Some(words) = closing(s) {
         note(doc, words);
     }
@@ -132,6 +186,7 @@ fn station(doc: &mut Document, s: &StationReport) {
             one(doc, chain, band);
         }
     }
+    true
 }
 
 fn one(doc: &mut Document, chain: &ChainReport, band: &BandReport) {
@@ -143,6 +198,8 @@ fn one(doc: &mut Document, chain: &ChainReport, band: &BandReport) {
     }
     let mut facts = words::totals(chain, band);
     facts.extend(band.limits.iter().map(|l| ("limit", words::limit(l))));
+    let open = band.limits_not_judged.iter();
+    facts.extend(open.map(|l| ("limit", words::not_judged(l))));
     facts.extend(band.readings.iter().map(|r| ("read", words::reading(r))));
     let logs = band.logs.iter().flat_map(words::log);
     facts.extend(logs.map(|l| ("logged", l.into())));

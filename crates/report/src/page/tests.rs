@@ -100,7 +100,9 @@ pub(crate) fn made() -> Report {
             safe_setting_w: Some(21.1),
             source: Some("TSO 14-0093 clause 4".to_owned()),
             line: 70,
+            file: "rev4.downlead".to_owned(),
         }],
+        limits_not_judged: Vec::new(),
         readings: vec![ReadingReport {
             quantity: Wave::Forward,
             read_w: Some(16.2),

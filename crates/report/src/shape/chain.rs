@@ -135,6 +135,10 @@ pub struct BandReport {
     pub taps: Vec<TapReport>,
     /// Limits compared.
     pub limits: Vec<LimitReport>,
+    /// Limits that could not be judged.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub limits_not_judged: Vec<UnjudgedReport>,
     /// Readings compared.
     pub readings: Vec<ReadingReport>,
     /// Logs of readings.
@@ -271,6 +275,21 @@ pub struct LimitReport {
     /// Document and clause.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub source: Option<String>,
+    /// Line, from 1.
+    pub line: u32,
+    /// File it is in.
+    pub file: String,
+}
+
+/// A limit that could not be judged, because what it limits is not known.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct UnjudgedReport {
+    /// `erp`, `eirp` or `output`.
+    pub quantity: Word<LimitQuantity>,
+    /// The limit, W.
+    pub limit_w: f64,
+    /// File it is in.
+    pub file: String,
     /// Line, from 1.
     pub line: u32,
 }

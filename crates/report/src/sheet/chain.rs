@@ -119,6 +119,7 @@ fn limits<'a>() -> Vec<Field<Row<'a, &'a LimitReport>>> {
         ("source", |r| r.1.source.as_ref().into()),
         ("line", |r| r.1.line.into()),
         ("probability_exceeded", |r| r.1.probability_exceeded.into()),
+        ("file", |r| (&r.1.file).into()),
     ]
 }
 

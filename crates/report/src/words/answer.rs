@@ -7,9 +7,9 @@ use downlead_station::model::Direction;
 use super::chain::{NOT_KNOWN, quantity, typed};
 use super::figure::counted;
 use super::verdict::{Judged, text};
-use crate::document::{Answer, Place, Sign, Text};
+use crate::document::{Answer, Place, Run, Sign, Text};
 use crate::shape::bench::VerdictCounts;
-use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport};
+use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport, UnjudgedReport};
 use crate::shape::word::{LimitVerdict, Point};
 
 /// Lines of a conclusion, its heading and last line not counted.
@@ -71,22 +71,25 @@ fn summed(rest: &[Ranked]) -> String {
 
 /// A line a limit, or one for the band.
 fn of_band(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
-    let at = |line| Some(Place::new(&chain.file, line));
-    if !band.limits.is_empty() {
-        return band
-            .limits
-            .iter()
-            .map(|l| Ranked {
-                sign: Some(l.verdict.sign()),
-                margin_db: l.margin_db,
-                answer: limit(chain, band, l, at(l.line)),
-            })
-            .collect();
+    let judged = band.limits.iter().map(|l| Ranked {
+        sign: Some(l.verdict.sign()),
+        margin_db: l.margin_db,
+        answer: limit(chain, band, l),
+    });
+    // after what is not met, before what cannot tell
+    let open = band.limits_not_judged.iter().map(|l| Ranked {
+        sign: Some(Sign::Open),
+        margin_db: f64::NEG_INFINITY,
+        answer: not_judged(chain, band, l),
+    });
+    let all: Vec<Ranked> = judged.chain(open).collect();
+    if !all.is_empty() {
+        return all;
     }
     vec![Ranked {
         sign: None,
         margin_db: 0.0,
-        answer: figures(chain, band, at(chain.line)),
+        answer: figures(chain, band, Some(Place::new(&chain.file, chain.line))),
     }]
 }
 
@@ -99,13 +102,17 @@ fn names(chain: &ChainReport, band: &BandReport) -> (String, String) {
         .and_then(|n| n.strip_suffix('-'))
         .filter(|n| !n.is_empty())
         .unwrap_or(&chain.name);
-    let band = match band.point {
+    (of_range(band), own.to_owned())
+}
+
+/// A band with the point of its range: `2m low`.
+fn of_range(band: &BandReport) -> String {
+    match band.point {
         Some(Point::Low) => format!("{} low", band.band),
         Some(Point::Middle) => format!("{} middle", band.band),
         Some(Point::High) => format!("{} high", band.band),
         None => band.band.clone(),
-    };
-    (band, own.to_owned())
+    }
 }
 
 /// `24.7 W (20.8 to 29.2)`.
@@ -127,7 +134,29 @@ pub fn spanned(watts: f64, u_db: Option<f64>) -> String {
     format!("{shown} ({} to {})", end(-1.0), end(1.0))
 }
 
-fn limit(chain: &ChainReport, band: &BandReport, l: &LimitReport, at: Option<Place>) -> Answer {
+/// A limit without a verdict, because the figure it limits is not known.
+fn not_judged(chain: &ChainReport, band: &BandReport, l: &UnjudgedReport) -> Answer {
+    let (on, own) = names(chain, band);
+    let what = quantity(*l.quantity);
+    let verdict = Text(vec![Run::Verdict(Sign::Open, "not judged")]);
+    Answer {
+        cells: vec![
+            on.clone().into(),
+            own.clone().into(),
+            format!("{what} {NOT_KNOWN}").into(),
+            format!("limit {}", typed(l.limit_w)).into(),
+            verdict.clone(),
+        ],
+        short: vec![
+            format!("{on} {own}").into(),
+            format!("{what} {NOT_KNOWN}, limit {}", typed(l.limit_w)).into(),
+            verdict,
+        ],
+        at: Some(Place::new(&l.file, l.line)),
+    }
+}
+
+fn limit(chain: &ChainReport, band: &BandReport, l: &LimitReport) -> Answer {
     let (on, own) = names(chain, band);
     let what = quantity(*l.quantity);
     let (margin, u) = (db(l.margin_db.abs()), db(l.uncertainty_db));
@@ -156,7 +185,7 @@ fn limit(chain: &ChainReport, band: &BandReport, l: &LimitReport, at: Option<Pla
             text(l.verdict).plus(&by),
             format!("U {u}").into(),
         ],
-        at,
+        at: Some(Place::new(&l.file, l.line)),
     }
 }
 
@@ -237,9 +266,10 @@ pub fn closing(station: &StationReport) -> Option<String> {
         let what = if first == "1" { "reading" } else { "readings" };
         parts.push(format!("{first} {what} {rest}."));
     }
-    if let Some(first) = decisive(station).and_then(|b| b.budget.first()) {
+    if let Some((b, first)) = decisive(station).and_then(|b| Some((b, b.budget.first()?))) {
         parts.push(format!(
-            "To know it better: the {} ({:.0} % of the uncertainty).",
+            "To know it better on {}: the {} ({:.0} % of the uncertainty).",
+            of_range(b),
             first.cause.words,
             100.0 * first.share
         ));

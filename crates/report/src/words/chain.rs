@@ -6,11 +6,11 @@ use downlead_station::model::{Basis, Direction, LimitQuantity};
 
 use super::figure::with_uncertainty;
 use super::verdict::{Judged, text};
-use crate::document::Text;
+use crate::document::{Run, Sign, Text};
 use crate::shape::bench::VerdictCounts;
 use crate::shape::chain::{
     BandReport, BudgetReport, ChainReport, LimitReport, LogReport, NodeReport, ReadingReport,
-    TrendReport,
+    TrendReport, UnjudgedReport,
 };
 use crate::shape::word::{LimitVerdict, Point, PowerMode, Slope, Wave};
 
@@ -358,6 +358,15 @@ pub fn limit(l: &LimitReport) -> Text {
             under_or_over(l.margin_db),
             db(l.uncertainty_db),
         ))
+}
+
+/// A limit that could not be judged, in one line.
+#[must_use]
+pub fn not_judged(l: &UnjudgedReport) -> Text {
+    let what = quantity(*l.quantity);
+    Text::from(format!("{} {what}: ", typed(l.limit_w)))
+        .and(Run::Verdict(Sign::Open, "not judged"))
+        .plus(&format!(", {what} is {NOT_KNOWN}"))
 }
 
 /// A wave in words.

@@ -107,7 +107,8 @@ fn table(t: &Table, link: Linker<'_>, out: &mut String) {
                     _ => run(c, link),
                 })
                 .collect(),
-            Line::Title(words) => vec![format!("*{}*", run(words, link))],
+            // a blank after the sign would keep it from being emphasis
+            Line::Title(words) => vec![format!("*{}*", run(words, link).trim())],
         })
         .collect();
     let cell = |r: &[String], i: usize| r.get(i).map_or(0, |c| c.width());
@@ -186,6 +187,10 @@ mod tests {
 | ±     |       – |
 "
         );
+        let mut table = Table::new(COLUMNS);
+        table.title("    20 W forward, 2026-07-04");
+        d.table(table);
+        assert!(markdown(&d, UNLINKED).contains("| *20 W forward, 2026-07-04* |"));
         let link = markdown(&d, &|p| Some(format!("x#L{}", p.line)));
         assert!(link.contains("| [J1\\|a](x#L7) |"), "{link}");
     }

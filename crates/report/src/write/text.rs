@@ -1,6 +1,8 @@
 //! A document as text for a terminal or a printer, at any width.
 //!
-//! Tables never wrap: columns are shortened, then left out. Words wrap with a hanging indent.
+//! Words wrap with a hanging indent. Columns of a table are shortened, then left out; where that
+//! does not suffice, or the width is below [`NARROW`], each row becomes wrapped words and keeps all
+//! of its cells.
 
 use unicode_width::UnicodeWidthStr;
 
@@ -38,6 +40,9 @@ impl Look {
 
 /// Widest line of running words, for reading.
 const READABLE: usize = 96;
+
+/// Below this width nothing is shortened or left out.
+const NARROW: usize = 50;
 
 /// Widest line of a fact.
 const FACTS: usize = 120;
@@ -198,15 +203,24 @@ impl Writer {
     fn heading(&mut self, level: u8, words: &Text, at: Option<&Place>) {
         let indent = if level > 2 { "  " } else { "" };
         let words = self.plain(words);
-        let shown = self.cut(&words, self.look.width.saturating_sub(indent.len()));
         let place = at.map(|p| self.words(&p.to_string())).unwrap_or_default();
         let style = self.style();
-        let room = shown.width() + 2 + place.width() + indent.len() <= self.look.width;
-        let place = match room && !place.is_empty() {
-            true => format!("  {}", style.faint(&place)),
-            false => String::new(),
+        let whole = words.width() + 2 + place.width() + indent.len();
+        let shown = match words.width() + indent.len() <= self.look.width {
+            true => words,
+            false => wrapped(&words, self.look.width, indent.len() + INDENT),
         };
-        self.line(&format!("{indent}{}{place}", style.bold(&shown)));
+        let shown: Vec<String> = shown.lines().map(|l| style.bold(l)).collect();
+        let shown = format!("{indent}{}", shown.join("\n"));
+        if place.is_empty() || whole <= self.look.width {
+            let gap = if place.is_empty() { "" } else { "  " };
+            return self.line(&format!("{shown}{gap}{}", style.faint(&place)));
+        }
+        self.line(&shown);
+        // the place goes to a line of its own where all of the text is kept
+        if self.look.width < NARROW {
+            self.line(&format!("{indent}  {}", style.faint(&place)));
+        }
     }
 
     fn facts(&mut self, all: &[(&'static str, Text)]) {
@@ -232,6 +246,9 @@ impl Writer {
         if cells.iter().all(|r| self.length(r, &widths) <= room) {
             return self.laid_out(&cells, &widths);
         }
+        if self.look.width < NARROW {
+            return self.flowing(&cells);
+        }
         let mut short: Vec<Vec<&Text>> = all.iter().map(|a| shown(&a.short)).collect();
         loop {
             let widths = self.before_last(&short);
@@ -254,8 +271,15 @@ impl Writer {
                 break;
             }
         }
-        for row in short {
-            let cells: Vec<String> = row.iter().map(|c| self.painted(c)).collect();
+        self.flowing(&short);
+    }
+
+    /// Rows as wrapped words.
+    fn flowing(&mut self, rows: &[Vec<&Text>]) {
+        let room = self.look.width.saturating_sub(INDENT);
+        for row in rows {
+            let cells = row.iter().filter(|c| !c.is_empty());
+            let cells: Vec<String> = cells.map(|c| self.painted(c)).collect();
             let words = wrapped(&cells.join("  "), room, INDENT + 2);
             self.line(&format!("{}{words}", " ".repeat(INDENT)));
         }
@@ -291,10 +315,6 @@ impl Writer {
                     line += &" ".repeat(gap + 2);
                 }
             }
-            let line = match line.contains('\u{1b}') {
-                true => line,
-                false => self.cut(line.trim_end(), self.look.width),
-            };
             self.line(&line);
         }
     }
@@ -316,6 +336,9 @@ impl Writer {
             if whole <= self.look.width {
                 return self.rows(t, &keep, &widths, &cells);
             }
+            if self.look.width < NARROW {
+                return self.records(t);
+            }
             if !shrunk {
                 shrunk = true;
                 shrink(self, &t.heads, &widths, whole - self.look.width, &mut cells);
@@ -324,8 +347,32 @@ impl Writer {
             let droppable = keep.iter().copied().filter(|i| t.heads[*i].drop > 0);
             match droppable.max_by_key(|i| t.heads[*i].drop) {
                 Some(i) => keep.retain(|k| *k != i),
-                None => return self.rows(t, &keep, &widths, &cells),
+                None => return self.records(t),
             }
+        }
+    }
+
+    /// Each row as wrapped words: its first cell, then each other cell after the words of its head.
+    fn records(&mut self, t: &Table) {
+        let room = self.look.width;
+        for line in &t.lines {
+            let words = match line {
+                Line::Title(words) => self.painted(words).trim().to_owned(),
+                Line::Cells(cells, _) => {
+                    let cells = cells.iter().zip(&t.heads).enumerate();
+                    let cells: Vec<String> = cells
+                        .filter(|(_, (c, _))| !c.is_empty())
+                        .map(|(i, (c, head))| match (i, self.words(head.words)) {
+                            (0, _) => self.painted(c),
+                            (_, head) if head.is_empty() => self.painted(c),
+                            (_, head) => format!("{head} {}", self.painted(c)),
+                        })
+                        .collect();
+                    cells.join(", ")
+                }
+            };
+            let words = wrapped(&words, room, INDENT + 2);
+            self.line(&format!("{}{words}", " ".repeat(INDENT)));
         }
     }
 
@@ -341,8 +388,9 @@ impl Writer {
             match (line, cells) {
                 (Line::Title(words), _) => {
                     let words = self.plain(words);
-                    let room = self.look.width.saturating_sub(INDENT);
-                    self.line(&format!("  {}", self.cut(&words, room)));
+                    let before = words.len() - words.trim_start().len() + INDENT;
+                    let words = wrapped(words.trim_start(), self.look.width, before);
+                    self.line(&format!("{}{words}", " ".repeat(before)));
                 }
                 (Line::Cells(texts, _), Some(cells)) => {
                     let kept: Vec<String> = keep.iter().map(|i| cells[*i].clone()).collect();
@@ -352,10 +400,6 @@ impl Writer {
                         false => s.to_owned(),
                     };
                     let line = self.one_line(&t.heads, keep, widths, &kept, &painted);
-                    let line = match line.contains('\u{1b}') {
-                        true => line,
-                        false => self.cut(line.trim_end(), self.look.width.max(20)),
-                    };
                     self.line(&line);
                 }
                 (Line::Cells(..), None) => {}
@@ -385,12 +429,12 @@ impl Writer {
     }
 }
 
-/// The cells up to the last in which something stands.
 /// Whether a cell holds a verdict.
 fn judges(cell: &Text) -> bool {
     cell.0.iter().any(|r| matches!(r, Run::Verdict(..)))
 }
 
+/// The cells up to the last that is not empty.
 fn shown(cells: &[Text]) -> Vec<&Text> {
     let last = cells.iter().rposition(|c| !c.is_empty());
     cells[..last.map_or(0, |l| l + 1)].iter().collect()
@@ -501,27 +545,61 @@ chain
             &made(),
             Look {
                 ascii: true,
-                ..Look::plain(32)
+                ..Look::plain(51)
             },
         );
         assert_eq!(
             narrow,
             "\
 hill  a.downlead:3
-  2m 24.7 W  + met
+  2m  ERP 24.7 W (20.8 to 29.2)  + met
 
 chain
 
   part  loss dB  from
-  ?        0.50  a source muc...
+  ?        0.50  a source much longer than its c...
   M1      12.25  +/- sheet
 
-  loss  1 dB and more words than
-        fit
+  loss  1 dB and more words than fit
 "
         );
+    }
+
+    #[test]
+    fn a_narrow_text_wraps_and_loses_nothing() {
         let least = text(&made(), Look::plain(20));
-        assert!(least.contains("  part  loss dB\n"), "{least}");
-        assert!(least.lines().all(|l| l.width() <= 20), "{least}");
+        assert_eq!(
+            least,
+            "\
+hill  a.downlead:3
+  2m  ERP 24.7 W
+    (20.8 to 29.2)
+    ✓ met
+
+chain
+
+  塔, loss dB
+    0.50, from a
+    source much
+    longer than its
+    column
+  M1, loss dB
+    12.25, from ±
+    sheet
+
+  loss  1 dB and
+        more words
+        than fit
+"
+        );
+        let mut long = made();
+        long.heading(
+            1,
+            "a heading that is too long",
+            Some(Place::new("b.downlead", 4)),
+        );
+        let all = text(&long, Look::plain(20));
+        let end = "a heading that is\n  too long\n  b.downlead:4\n";
+        assert!(all.ends_with(end), "{all}");
     }
 }
