@@ -9,6 +9,7 @@ pub mod catalogue;
 mod cause;
 mod chain;
 mod checks;
+pub mod dates;
 pub mod difference;
 mod element;
 mod explain;

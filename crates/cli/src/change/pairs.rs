@@ -149,12 +149,10 @@ impl Named {
                     Ok(below) if is_folder => below.to_string_lossy().replace('\\', "/"),
                     _ => String::new(),
                 };
-                named
-                    .shown
-                    .insert(key.clone(), format!("{}{f}", group.prefix));
+                named.shown.insert(key.clone(), group.shown(f));
                 named.files.insert(key, (named.roots.len(), f.clone()));
             }
-            named.roots.push(DiskLoader::new(group.root));
+            named.roots.push(group.loader());
         }
         Ok(named)
     }
@@ -237,7 +235,7 @@ pub(crate) fn from_driver(args: &[PathBuf]) -> Result<(String, [Option<Overlay>;
     let shown = path.to_string_lossy().replace('\\', "/");
     let here = std::env::current_dir().and_then(std::fs::canonicalize);
     let here = here.map_err(|e| format!("the current folder: {}", crate::loader::plain_io(&e)))?;
-    let root = root_of_file(&here.join(path), &here);
+    let root = root_of_file(&here.join(path), "");
     let inside = here.join(path).strip_prefix(&root).map_or_else(
         |_| shown.clone(),
         |p| p.to_string_lossy().replace('\\', "/"),

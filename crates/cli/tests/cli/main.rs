@@ -12,8 +12,10 @@ mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod misc;
+mod overview;
 mod recipes;
 mod report;
+mod root;
 
 use std::path::{Path, PathBuf};
 

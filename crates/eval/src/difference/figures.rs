@@ -8,7 +8,7 @@ use rustc_hash::FxHashMap;
 use super::At;
 use crate::cause::Cause;
 use crate::chain::{Computed, budget_item};
-use crate::result::Doubted;
+use crate::result::CauseKind;
 
 /// Numbers closer than this (relative) are one number in two units.
 const SAME: f64 = 1e-9;
@@ -18,7 +18,7 @@ type Said = (&'static str, f64, f64);
 
 /// A cause of uncertainty with what identifies it.
 struct Figure {
-    kind: Doubted,
+    kind: CauseKind,
     /// Part, definition or name it belongs to.
     owner: String,
     /// Its figures; of an instrument none, which is one thing by its name.
@@ -273,7 +273,7 @@ impl<'s> Owners<'s> {
     }
 
     fn part(&mut self, p: &downlead_station::model::Part, chain: &str) {
-        // untagged parts of a chain are told apart by what is said of them
+        // untagged parts of a chain are distinguished by their figures
         let name = match &p.tag {
             Some(t) => t.text.to_string(),
             None => format!("{} in {chain}", p.kind.word()),

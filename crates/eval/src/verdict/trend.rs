@@ -17,7 +17,7 @@ const SCATTER: f64 = 0.012;
 
 /// Days since 0000-03-01 of a date written `2026-07-04`, `2026-07` or `2026` (the middle of the
 /// month or year). Civil calendar, proleptic Gregorian.
-fn days(date: &str) -> Option<f64> {
+pub(crate) fn days(date: &str) -> Option<f64> {
     let mut parts = date.split('-');
     let year: i64 = parts.next()?.trim().parse().ok()?;
     let month: Option<i64> = parts.next().map(str::parse).transpose().ok()?;
@@ -97,7 +97,10 @@ fn scatter_db(run: &Run<'_, '_>, r: &LogRow, one_meter: bool) -> f64 {
         Some(i) if one_meter => {
             let m = meter_of(i);
             db(libm::hypot(
-                libm::hypot(m.u_linearity, m.u_repeatability),
+                libm::hypot(
+                    libm::hypot(m.u_linearity, m.u_linearity_w / r.read),
+                    m.u_repeatability,
+                ),
                 m.u_resolution_w / r.read,
             ))
         }

@@ -166,7 +166,7 @@ pub struct ReadingChange {
     pub what: &'static str,
     /// What was read: W or SWR.
     pub read: f64,
-    /// How it stands beside the computed value.
+    /// How it compares with the computed value.
     pub verdict: Pair<Verdict>,
 }
 
