@@ -27,6 +27,7 @@ mod shared;
 mod snapshot;
 mod table;
 mod unknown;
+pub mod vary;
 mod verdict;
 pub mod verify;
 mod walk;

@@ -13,6 +13,7 @@ mod new;
 mod overview;
 mod printed;
 mod report;
+mod solve;
 
 pub(crate) use overview::VERDICTS;
 
@@ -39,6 +40,8 @@ pub(crate) fn run(args: Args, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Diff(args) => diff::run(&args, ui),
         Command::Log(args) => log::run(&args, ui),
         Command::Overview(args) => overview::run(&args, ui),
+        Command::Solve(args) => solve::solve(&args, ui),
+        Command::Sweep(args) => solve::sweep(&args, ui),
         Command::Fmt(args) => fmt::run(&args, ui),
         Command::Catalogue(args) => catalogue::run(&args, ui),
         Command::New(args) => new::run(&args, ui),

@@ -16,6 +16,7 @@ mod overview;
 mod recipes;
 mod report;
 mod root;
+mod solve;
 
 use std::path::{Path, PathBuf};
 
