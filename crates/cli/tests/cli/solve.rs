@@ -188,7 +188,7 @@ fn a_sweep_is_a_table() {
     let f: f64 = 146.9137;
     let rate = (0.1216 * f.sqrt() * (1.0 - 0.0393_f64).sqrt() + 0.001231 * f) / 100.0;
     assert!(
-        (out[0] - 4.18).abs() < 0.003 && (out[2] - out[0] - 20.0 * rate).abs() < 0.002,
+        (out[0] - 4.18).abs() < 0.005 && (out[2] - out[0] - 20.0 * rate).abs() < 0.002,
         "{out:?}"
     );
     let r = run(
