@@ -204,10 +204,20 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
   (add-to-list 'eglot-server-programs '(downlead-mode . downlead--contact))
   (add-hook 'downlead-mode-hook #'downlead--configure-eglot))
 
+(defvar eglot-inlay-hints-mode)
+(declare-function jit-lock-refontify "jit-lock")
+
+(defun downlead--fresh-hints ()
+  "Have Eglot ask for all hints again.
+It does not for lines that are typed at the end of the buffer."
+  (when (bound-and-true-p eglot-inlay-hints-mode)
+    (jit-lock-refontify)))
+
 (defun downlead--configure-eglot ()
   "Hand `downlead-hints' and `downlead-swatches' to the server."
   (setq-local eglot-workspace-configuration
-              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches))))
+              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches)))
+  (add-hook 'after-save-hook #'downlead--fresh-hints nil t))
 
 (declare-function eglot-current-server "eglot")
 (declare-function jsonrpc-request "jsonrpc")

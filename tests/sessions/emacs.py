@@ -107,6 +107,19 @@ def session(check):
     command("downlead-report")
     check(s.wait(rf"M9.*\n(.*\n)*.*{story.erp}") or s.find(story.erp), "the report is beside the file")
 
+    # whole files typed in
+    s.keys("C-x", "1")
+    for file, text in ((story.typed, story.typed_text), (story.typed_bench, story.typed_bench_text)):
+        name = os.path.basename(file)
+        s.keys("C-x", "C-f", "C-a", "C-k", f"={file}", "Enter")
+        check(s.wait(rf"{name} .*eglot:"), f"{name}: the server is there")
+        s.write(text)
+        s.keys("C-x", "C-s")
+        wait(lambda: story.on_disk(file) == text, 5)
+        check.same(story.on_disk(file), text, f"{name}: what was typed is in the file, a line for each Enter")
+        if file == story.typed_bench:
+            check(s.wait(r"session reel-7 .*A < B"), f"{name}: the ranking is beside the session")
+
     s.keys("C-x", "C-c")
     if s.wait(r"[Aa]ctive processes exist|anyway", 2):
         s.keys("=yes", "Enter")

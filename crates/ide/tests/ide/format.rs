@@ -110,3 +110,15 @@ fn ranges_agree_with_the_whole() {
         }
     }
 }
+
+#[test]
+fn no_line_end_comes_after_a_brace_that_ends_the_text() {
+    assert_eq!(
+        typed("band 2m {\n    transmit 145 MHz\n    }$0", '}'),
+        "band 2m {\n    transmit 145 MHz\n}"
+    );
+    assert_eq!(
+        typed("station s { joins n-pair;$0", ';'),
+        "station s { joins n-pair;"
+    );
+}
