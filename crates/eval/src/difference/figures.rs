@@ -57,7 +57,7 @@ impl Figures {
             if !list.iter().any(|x| close(x, figure)) {
                 list.push(*figure);
             }
-            if let Some(loc) = place_of(cause) {
+            if let Some(loc) = place_of(cause).filter(|_| meets_waves(cause)) {
                 parts.entry(owners.of_place(loc)).or_default().push(*figure);
             }
         }
@@ -210,6 +210,15 @@ fn place_of(c: &Cause<'_>) -> Option<Loc> {
         | Cause::Multiple
         | Cause::Temperature(_) => None,
     }
+}
+
+/// Whether a figure has to do with the waves on a part: another gain of an antenna leaves what it
+/// reflects as it was.
+fn meets_waves(c: &Cause<'_>) -> bool {
+    !matches!(
+        c,
+        Cause::Power(_) | Cause::Gain(_) | Cause::Efficiency(_) | Cause::Noise(_)
+    )
 }
 
 /// The name of a cause that has no place.
