@@ -103,7 +103,10 @@ fn one(pair: &Pair<'_>) -> Result<FileChange, String> {
                 Snapshot::load(std::slice::from_ref(&s.path), s.loader),
                 &s.path,
             ),
-            None => (Snapshot::load(&[pair.shown.clone()], &Nothing), &pair.shown),
+            None => (
+                Snapshot::load(std::slice::from_ref(&pair.shown), &Nothing),
+                &pair.shown,
+            ),
         };
         match snapshot.files().first().and_then(|f| f.error.as_ref()) {
             Some(e) => Err(format!("{path}: {}", in_words(e))),
