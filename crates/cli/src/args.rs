@@ -67,6 +67,17 @@ pub(crate) enum Command {
     Diff(crate::change::args::DiffArgs),
     /// Each commit with what it did on the air.
     Log(crate::change::args::LogArgs),
+    /// Any number of files: one row a station and band, the worst first.
+    Overview(crate::change::args::OverviewArgs),
+    /// The number of a figure with which a goal is reached: beyond the uncertainty, and just.
+    #[command(
+        after_help = "downlead solve hill.downlead --vary TX1.power --step \"1 W\"\n\
+                            downlead solve hill.downlead --vary M1.length --for \"erp >= 20 W on 2m\"\n\n\
+                            Exit codes: 1 if it cannot be reached."
+    )]
+    Solve(crate::change::vary::SolveArgs),
+    /// Results over a figure, as CSV.
+    Sweep(crate::change::vary::SweepArgs),
     /// Brings files into the usual layout.
     Fmt(FmtArgs),
     /// The built-in cables, connectors and devices.

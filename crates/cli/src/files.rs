@@ -206,8 +206,8 @@ fn seen_from(here: Option<&Path>, root: &Path, path: &str) -> String {
 }
 
 /// The root for a file that need not be there.
-pub(crate) fn root_of_file(file: &Path) -> PathBuf {
-    downlead_git::root_of(file, None, None, downlead_git::home().as_deref())
+pub(crate) fn root_of_file(file: &Path, text: &str) -> PathBuf {
+    downlead_git::root_of(file, Some(text), None, downlead_git::home().as_deref())
 }
 
 /// Canonical files of one path on the command line.

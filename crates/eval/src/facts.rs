@@ -1,5 +1,5 @@
 //! What a definition says, field by field, without places: two of them are the same when every
-//! figure and word is, whatever their layout and the units typed.
+//! figure and word is, in any layout and in any unit.
 //!
 //! The fields are read from the model's own debug form, so a field that is added to the model
 //! counts at once: none can be left out of a comparison.

@@ -9,6 +9,6 @@ mod revision;
 mod root;
 
 pub use history::{head, is_shallow, recorded};
-pub use repository::{At, Commit, Repository, Tree};
+pub use repository::{At, Change, Commit, Repository, Tree};
 pub use revision::Revision;
 pub use root::{MARKER, home, root_of};

@@ -12,11 +12,17 @@ use crate::program::{git, git_with};
 /// No more commits than this are listed.
 const MOST_COMMITS: usize = 10_000;
 
+/// The text of an object, or why it cannot be had.
+type Text = Result<Arc<str>, LoadError>;
+
+/// A path with the object names before and after a commit; none where the file was or is not there.
+pub type Change = (String, Option<Arc<str>>, Option<Arc<str>>);
+
 /// A repository.
 pub struct Repository {
     top: PathBuf,
     /// Texts by object name.
-    blobs: Mutex<HashMap<Arc<str>, Result<Arc<str>, LoadError>>>,
+    blobs: Mutex<HashMap<Arc<str>, Text>>,
 }
 
 /// The files of a revision.
@@ -47,8 +53,8 @@ pub struct Commit {
     pub author: String,
     /// First line of its message.
     pub subject: String,
-    /// Path, object name before and after; none where the file was or is not there.
-    pub changes: Vec<(String, Option<Arc<str>>, Option<Arc<str>>)>,
+    /// What it changed.
+    pub changes: Vec<Change>,
 }
 
 impl Repository {

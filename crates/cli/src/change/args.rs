@@ -71,3 +71,61 @@ pub(crate) enum LogFormat {
     /// One JSON value a line and commit.
     Jsonl,
 }
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct OverviewArgs {
+    /// Files, or folders searched for `*.downlead`.
+    #[arg(default_value = ".", value_name = "PATH")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// The day to which ages are counted; without it the newest date in the files.
+    #[arg(long, value_name = "DATE")]
+    pub(crate) as_of: Option<String>,
+    /// What comes first.
+    #[arg(long, value_enum, default_value_t = Sort::Verdict)]
+    pub(crate) sort: Sort,
+    /// Only rows with this verdict; may be given several times.
+    #[arg(long, value_name = "VERDICT", value_parser = crate::command::VERDICTS)]
+    pub(crate) verdict: Vec<String>,
+    /// Only rows of this band; may be given several times.
+    #[arg(long, value_name = "BAND")]
+    pub(crate) band: Vec<String>,
+    /// Only rows with a margin below this, such as `1dB`.
+    #[arg(long, value_name = "DB", allow_hyphen_values = true)]
+    pub(crate) margin_below: Option<String>,
+    /// Only rows whose newest reading is older than this: `24mo`, `2y`, `90d`.
+    #[arg(long, value_name = "TIME")]
+    pub(crate) older_than: Option<String>,
+    /// Only rows of files with a finding of this code.
+    #[arg(long, value_name = "CODE")]
+    pub(crate) has_code: Option<String>,
+    /// How to print the rows.
+    #[arg(long, value_enum, default_value_t = OverviewFormat::Text)]
+    pub(crate) format: OverviewFormat,
+    #[command(flatten)]
+    pub(crate) within: Within,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum OverviewFormat {
+    Text,
+    Markdown,
+    Csv,
+    /// One JSON value a line and row.
+    Jsonl,
+    /// One page to read, print or keep; it loads nothing.
+    Html,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Sort {
+    /// The worst first.
+    Verdict,
+    /// The smallest margin first.
+    Margin,
+    /// The oldest reading first.
+    Age,
+    /// By name.
+    Station,
+    /// The strongest first.
+    Erp,
+}

@@ -4,3 +4,4 @@ pub(crate) mod args;
 pub(crate) mod formats;
 pub(crate) mod pairs;
 pub(crate) mod revisions;
+pub(crate) mod vary;

@@ -103,7 +103,10 @@ fn one(pair: &Pair<'_>) -> Result<FileChange, String> {
                 Snapshot::load(std::slice::from_ref(&s.path), s.loader),
                 &s.path,
             ),
-            None => (Snapshot::load(&[pair.shown.clone()], &Nothing), &pair.shown),
+            None => (
+                Snapshot::load(std::slice::from_ref(&pair.shown), &Nothing),
+                &pair.shown,
+            ),
         };
         match snapshot.files().first().and_then(|f| f.error.as_ref()) {
             Some(e) => Err(format!("{path}: {}", in_words(e))),
@@ -152,7 +155,7 @@ impl Named {
                 named.shown.insert(key.clone(), group.shown(f));
                 named.files.insert(key, (named.roots.len(), f.clone()));
             }
-            named.roots.push(DiskLoader::new(group.root));
+            named.roots.push(group.loader());
         }
         Ok(named)
     }
@@ -235,7 +238,7 @@ pub(crate) fn from_driver(args: &[PathBuf]) -> Result<(String, [Option<Overlay>;
     let shown = path.to_string_lossy().replace('\\', "/");
     let here = std::env::current_dir().and_then(std::fs::canonicalize);
     let here = here.map_err(|e| format!("the current folder: {}", crate::loader::plain_io(&e)))?;
-    let root = root_of_file(&here.join(path));
+    let root = root_of_file(&here.join(path), "");
     let inside = here.join(path).strip_prefix(&root).map_or_else(
         |_| shown.clone(),
         |p| p.to_string_lossy().replace('\\', "/"),

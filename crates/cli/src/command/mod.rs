@@ -12,9 +12,13 @@ mod fmt;
 mod log;
 mod manual;
 mod new;
+mod overview;
 mod printed;
 mod report;
+mod solve;
 mod watch;
+
+pub(crate) use overview::VERDICTS;
 
 use std::io;
 
@@ -45,6 +49,9 @@ fn once(command: &Command, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Explain(args) => explain::run(args, ui),
         Command::Diff(args) => diff::run(args, ui),
         Command::Log(args) => log::run(args, ui),
+        Command::Overview(args) => overview::run(args, ui),
+        Command::Solve(args) => solve::solve(args, ui),
+        Command::Sweep(args) => solve::sweep(args, ui),
         Command::Fmt(args) => fmt::run(args, ui),
         Command::Catalogue(args) => catalogue::run(args, ui),
         Command::New(args) => new::run(args, ui),

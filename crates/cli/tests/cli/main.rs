@@ -13,10 +13,12 @@ mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod misc;
+mod overview;
 mod recipes;
 mod report;
 mod root;
 mod untrusted;
+mod solve;
 
 use std::path::{Path, PathBuf};
 

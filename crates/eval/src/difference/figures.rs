@@ -57,7 +57,7 @@ impl Figures {
             if !list.iter().any(|x| close(x, figure)) {
                 list.push(*figure);
             }
-            if let Some(loc) = place_of(cause) {
+            if let Some(loc) = place_of(cause).filter(|_| meets_waves(cause)) {
                 parts.entry(owners.of_place(loc)).or_default().push(*figure);
             }
         }
@@ -212,6 +212,15 @@ fn place_of(c: &Cause<'_>) -> Option<Loc> {
     }
 }
 
+/// Whether a figure has to do with the waves on a part: another gain of an antenna leaves what it
+/// reflects as it was.
+fn meets_waves(c: &Cause<'_>) -> bool {
+    !matches!(
+        c,
+        Cause::Power(_) | Cause::Gain(_) | Cause::Efficiency(_) | Cause::Noise(_)
+    )
+}
+
 /// The name of a cause that has no place.
 fn named(c: &Cause<'_>) -> String {
     match c {
@@ -273,7 +282,7 @@ impl<'s> Owners<'s> {
     }
 
     fn part(&mut self, p: &downlead_station::model::Part, chain: &str) {
-        // untagged parts of a chain are distinguished by their statements
+        // untagged parts of a chain are distinguished by their figures
         let name = match &p.tag {
             Some(t) => t.text.to_string(),
             None => format!("{} in {chain}", p.kind.word()),

@@ -13,6 +13,8 @@ mod same_meter;
 mod trend;
 mod watts_swr;
 
+pub(crate) use trend::days;
+
 use downlead_base::{Diagnostic, Edit, Fix, Loc, codes};
 use downlead_quantity::UnitId;
 use downlead_station::model::Node;

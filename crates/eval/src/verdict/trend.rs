@@ -17,7 +17,7 @@ const SCATTER: f64 = 0.012;
 
 /// Days since 0000-03-01 of a date written `2026-07-04`, `2026-07` or `2026` (the middle of the
 /// month or year). Civil calendar, proleptic Gregorian.
-fn days(date: &str) -> Option<f64> {
+pub(crate) fn days(date: &str) -> Option<f64> {
     let mut parts = date.split('-');
     let year: i64 = parts.next()?.trim().parse().ok()?;
     let month: Option<i64> = parts.next().map(str::parse).transpose().ok()?;

@@ -23,6 +23,26 @@ pub struct Shared {
     pub phases: Vec<Option<u32>>,
 }
 
+impl Shared {
+    /// The same from the second network to a first of `causes` causes and `phases` phases.
+    #[must_use]
+    fn reversed(&self, causes: usize, phases: usize) -> Shared {
+        let turned = |list: &[Option<u32>], count: usize| {
+            let mut out = vec![None; count];
+            for (i, at) in list.iter().enumerate() {
+                if let Some(o) = at.and_then(|at| out.get_mut(at as usize)) {
+                    *o = u32::try_from(i).ok();
+                }
+            }
+            out
+        };
+        Shared {
+            causes: turned(&self.causes, causes),
+            phases: turned(&self.phases, phases),
+        }
+    }
+}
+
 /// What is compared.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Compared {
@@ -69,6 +89,21 @@ pub fn difference(
     of: Compared,
 ) -> Option<Difference> {
     let (a, b) = (old.1.output(of.quantity())?, new.1.output(of.quantity())?);
+    // the sample depends on which network is the first: always the same one of the two, so that
+    // the difference the other way round is the same but for its sign
+    let key = |o: &super::evaluate::Output, (net, _): Known<'_>| {
+        (o.mean, o.u, net.level.nominal(), net.inputs.columns())
+    };
+    if key(a, old) > key(b, new) {
+        let inputs = &old.0.inputs;
+        let shared = shared.reversed(inputs.shapes().len(), inputs.phases());
+        return difference(new, old, &shared, of).map(|d| Difference {
+            mean: -d.mean,
+            u: d.u,
+            low: -d.high,
+            high: -d.low,
+        });
+    }
     let mut mean = b.mean - a.mean;
     if of == Compared::Loss {
         mean = (new.0.level.nominal() - old.0.level.nominal()) - mean;
@@ -90,6 +125,11 @@ pub fn difference(
         // about the mean that the two results have
         low = mix(low, mean + (s.low - s.mean));
         high = mix(high, mean + (s.high - s.mean));
+    }
+    if key(a, old) == key(b, new) {
+        // neither is the first
+        let half = 0.5 * (high - low);
+        (low, high) = (mean - half, mean + half);
     }
     Some(Difference { mean, u, low, high })
 }

@@ -6,6 +6,7 @@ pub mod chain;
 pub mod compare;
 pub mod diff;
 pub mod fit;
+pub mod overview;
 pub mod verify;
 
 use crate::document::{Block, Document, Level, Text};

@@ -7,5 +7,6 @@ pub mod compare;
 pub mod diff;
 pub mod fit;
 pub mod loss_law;
+pub mod overview;
 pub mod verify;
 pub mod word;

@@ -67,6 +67,7 @@ fn of<'a, T>(
         ("date", |r| r.0.date.as_ref().into()),
     ];
     fields.extend(own);
+    fields.push(("file", |r| (&r.0.file).into()));
     let rows: Vec<Row<'a, T>> = report
         .sessions
         .iter()

@@ -36,5 +36,6 @@ fn fields<'a>() -> Vec<Field<(&'a Card, &'a TestPoint)>> {
         ("today_date", |_| Value::None),
         ("today_person", |_| Value::None),
         ("today_instrument", |_| Value::None),
+        ("file", |r| (&r.0.file).into()),
     ]
 }

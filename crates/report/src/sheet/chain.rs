@@ -183,6 +183,7 @@ fn readings<'a>() -> Vec<Field<Row<'a, Read<'a>>>> {
             Read::Alone(x) => x.line.into(),
             Read::Logged(l, _) => l.line.into(),
         }),
+        ("file", |r| (&r.0.chain.file).into()),
     ]
 }
 
@@ -192,6 +193,7 @@ fn budget<'a>() -> Vec<Field<Row<'a, (usize, &'a BudgetReport)>>> {
         ("cause", |r| (&r.1.1.cause.words).into()),
         ("standard_db", |r| r.1.1.standard_db.into()),
         ("share", |r| r.1.1.share.into()),
+        ("file", |r| (&r.0.chain.file).into()),
     ]
 }
 

@@ -4,9 +4,11 @@
 mod bench;
 mod card;
 mod chain;
+mod overview;
 mod verify;
 
 pub use bench::{BenchTable, bench};
 pub use card::card;
 pub use chain::{ChainTable, chain};
+pub use overview::overview;
 pub use verify::verify;

@@ -108,10 +108,10 @@ fn placed(a: &Station, b: &Station) -> Vec<String> {
                     out.push(format!("height of {}", tag.text));
                 }
             }
-            (Some(PartData::Transmitter(x)), PartData::Transmitter(y)) => {
-                if changed(&(x.keyed, x.mode, x.duty), &(y.keyed, y.mode, y.duty)) {
-                    out.push(format!("time keyed of {}", tag.text));
-                }
+            (Some(PartData::Transmitter(x)), PartData::Transmitter(y))
+                if changed(&(x.keyed, x.mode, x.duty), &(y.keyed, y.mode, y.duty)) =>
+            {
+                out.push(format!("time keyed of {}", tag.text));
             }
             _ => {}
         }
