@@ -45,6 +45,7 @@ pub enum Assumed {
     MeterRepeatability,
     FullScaleLocal,
     MeterNotNamed,
+    EqualisedElsewhere,
     LogWithoutMeter,
     LoggedSwr,
     FileExact,
@@ -168,6 +169,9 @@ impl Assumed {
             }
             Assumed::MeterNotNamed => format!(
                 "the readings of session {who} are of one meter, with linearity 1 % and repeatability 0.6 %: no instrument is named (common practice)"
+            ),
+            Assumed::EqualisedElsewhere => format!(
+                "the two meters of session {who} differ on all bands as on the one where they were read in line"
             ),
             Assumed::MeterScatter => format!(
                 "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"

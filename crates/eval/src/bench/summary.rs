@@ -70,8 +70,8 @@ fn piece(
                 measured_db: x.matched_db(),
                 expected_db: e.matched_db,
                 u_measured_db: x.u_matched_db(),
-                // what the sheet is off by is one thing on all bands
-                u_expected_db: 0.0,
+                // for the worst band only: in the mean it is one thing on all bands, added after
+                u_expected_db: e.u_matched_db,
             })
         })
         .collect();
@@ -620,7 +620,13 @@ fn cannot(
             number(libm::ceil(f * m - 1e-9), 0)
         ));
     }
-    if easiest.method == Method::OtherMeter
+    if easiest.drift_prevails() {
+        d = d.help(format!(
+            "On {}, most of the uncertainty is how the baseline changed meanwhile. Read it directly before and after the piece; a baseline that was misread shows as such a change too.",
+            bands[easiest.band].band
+        ));
+    }
+    if easiest.method == (Method::OtherMeter { equalised: false })
         || easiest.method == (Method::TwoMeters { equalised: false })
     {
         d = d.help("With one meter for both readings its scale error cancels.");

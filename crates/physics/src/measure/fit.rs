@@ -1,6 +1,7 @@
 //! The two coefficients of a cable from losses measured at several frequencies.
 
 use super::cable::variance;
+use super::correlated::Correlated;
 use super::stats::{chi_square_survival, normal_quantile};
 use super::trend::UNLIKELY;
 use crate::TwoTerm;
@@ -275,12 +276,19 @@ fn describe(
         range_hz: (set.low, set.high),
     };
     fit.outlier = outlier(points, &fit);
-    if fit.p < UNLIKELY {
-        fit.widened = libm::sqrt(fit.chi2 / fit.dof as f64);
-        fit.u_k1 *= fit.widened;
-        fit.u_k2 *= fit.widened;
-    }
+    fit.widened = widened(fit.chi2, fit.dof, fit.p);
+    fit.u_k1 *= fit.widened;
+    fit.u_k2 *= fit.widened;
     fit
+}
+
+/// Factor that widens uncertainties where the points scatter more than their own explain.
+fn widened(chi2: f64, dof: usize, p: f64) -> f64 {
+    if p < UNLIKELY {
+        libm::sqrt(chi2 / dof as f64)
+    } else {
+        1.0
+    }
 }
 
 fn outlier(points: &[FitPoint], fit: &LossFit) -> Option<Outlier> {
@@ -336,6 +344,9 @@ impl LossFit {
         };
         let (a, b): (Vec<f64>, Vec<f64>) = points.iter().map(follows).unzip();
         let u: Vec<f64> = points.iter().map(|p| p.u_db_per_m).collect();
+        self.chi2 = self.about_the_curve(points, &u, common);
+        self.p = chi_square_survival(self.chi2, self.dof as f64);
+        self.widened = widened(self.chi2, self.dof, self.p);
         self.u_k1 = libm::sqrt(variance(&a, &a, &u, common));
         self.u_k2 = libm::sqrt(variance(&b, &b, &u, common));
         self.u_k1 *= self.widened;
@@ -344,6 +355,21 @@ impl LossFit {
             self.correlation = self.widened * self.widened * variance(&a, &b, &u, common)
                 / (self.u_k1 * self.u_k2);
         }
+    }
+
+    /// χ² of the points about the curve with the covariance of the causes they share: an error of
+    /// all points along the curve is no deviation from it.
+    fn about_the_curve(&self, points: &[FitPoint], u: &[f64], common: &[Vec<f64>]) -> f64 {
+        let of =
+            |x: fn(f64) -> f64| -> Vec<f64> { points.iter().map(|p| x(p.f_hz * 1e-6)).collect() };
+        let (roots, f) = (of(libm::sqrt), of(|f| f));
+        let y: Vec<f64> = points.iter().map(|p| p.db_per_m).collect();
+        let columns: &[&[f64]] = match self.clamped {
+            None => &[&roots, &f],
+            Some(Clamped::K2) => &[&roots],
+            Some(Clamped::K1) => &[&f],
+        };
+        Correlated::new(u, common).chi_square(&y, columns)
     }
 
     /// Attenuation at `f_hz` at the temperature of the measurement. Its uncertainty comes from the

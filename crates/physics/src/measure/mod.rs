@@ -21,6 +21,7 @@ mod baseline;
 mod budget;
 mod cable;
 mod compare;
+mod correlated;
 mod fit;
 mod length;
 mod meter;
@@ -37,7 +38,7 @@ pub use budget::{Budget, Source, Term};
 pub use cable::{NO_ONE_FACTOR, Point, WholeCable, whole_cable};
 pub use compare::{
     Comparison, Grows, Value, Verdict, compare, compare_with, length_factor, length_factor_with,
-    verdict,
+    meter_factor, verdict,
 };
 pub use fit::{Advice, Clamped, FitError, FitPoint, FitRules, LossFit, Outlier, Prediction, fit};
 pub use length::{
@@ -47,10 +48,10 @@ pub use length::{
 pub use meter::{Level, Meter};
 pub use one_port::{OnePort, OpenShort, directivity_u, impedance, one_port, open_short};
 pub use per_length::{PerLength, per_length};
-pub use ranking::{Ranked, cannot_be_told_apart, ranking};
+pub use ranking::{Ranked, cannot_be_told_apart, ranking, ranking_with};
 pub use stats::{chi_square_survival, normal_quantile, student_two_sided};
 pub use substitution::{
-    Adapter, Around, Ends, Loss, MeasureError, Single, mean_loss, substitution, two_meters,
+    Adapter, Around, Ends, Loss, MeasureError, Single, in_line, mean_loss, substitution, two_meters,
 };
 pub use swr::{SwrReading, swr};
 pub use trend::{Direction, Trend, TrendPoint, trend};

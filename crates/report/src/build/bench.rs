@@ -252,6 +252,7 @@ fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
             .length_factor
             .filter(|_| cannot)
             .and_then(|f| Some(f * p.length_m?.0)),
+        drift_prevails: c.drift_prevails(),
         loss_db_per_m: c.per_length.map(|x| x.db_per_m),
         loss_uncertainty_db_per_m: c.per_length.map(|x| 2.0 * x.u_db_per_m),
         trusted: c.per_length.map(|x| x.trusted),

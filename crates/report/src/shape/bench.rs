@@ -379,13 +379,15 @@ pub struct ResultReport {
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub verdict: Option<ReadingVerdict>,
-    /// Cannot tell: by what factor the doubt of the measurement must shrink; absent where no
-    /// meter helps, the expectation being too loose.
+    /// Cannot tell: by what factor the meter's part of the uncertainty must shrink; absent where no
+    /// meter helps: the expectation is too loose, or the transmitter drifted too much.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub better_meter_factor: Option<f64>,
     /// Cannot tell: how long the piece must be, m; absent where no length helps.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub longer_piece_m: Option<f64>,
+    /// Whether most of the uncertainty is how the baseline changed meanwhile.
+    pub drift_prevails: bool,
     /// Measured loss per length, joins taken off, dB/m.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_db_per_m: Option<f64>,

@@ -53,6 +53,7 @@ pub fn to_tell(r: &ResultReport) -> String {
         (Some(m), Some(p)) => format!("{m}, or {p}"),
         (Some(m), None) => m,
         (None, Some(p)) => p,
+        (None, None) if r.drift_prevails => "baselines closer in time".to_owned(),
         (None, None) => "no meter: sheet too loose".to_owned(),
     }
 }
