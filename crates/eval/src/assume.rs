@@ -39,6 +39,7 @@ pub enum Assumed {
     DriftLine,
     DriftUnknown,
     BenchMatched,
+    PieceMatched,
     DirectivityPerfect,
     MeterScatter,
     MeterLinearity,
@@ -156,6 +157,9 @@ impl Assumed {
                     "the ends of the bench of session {who} that state no match reflect nothing"
                 )
             }
+            Assumed::PieceMatched => format!(
+                "the pieces of session {who} reflect nothing where they are of 50 ohm and their joins have no bump: no return loss is stated"
+            ),
             Assumed::DirectivityPerfect => {
                 format!(
                     "the reflection meter of session {who} parts the two waves perfectly: no directivity is stated"

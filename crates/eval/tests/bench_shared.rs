@@ -237,3 +237,93 @@ fn an_exact_velocity_is_listed_off_50_ohm() {
     assert!(!listed("75 ohm", "velocity 0.66 ± 0.01"));
     assert!(!listed("50 ohm", "velocity 0.66"));
 }
+
+/// Standard uncertainty by mismatch (Harris and Warner 1981, as in accreditation guides): 8.686/√2 ·
+/// √(Γg² (s11² + 0) + Γl² (s22² + 0) + Γg² Γl² (1 + s21⁴)), all reflections as sizes.
+fn mismatch_db(source: f64, load: f64, own: f64, loss_db: f64) -> f64 {
+    let through = 10_f64.powf(-loss_db / 10.0).powi(2);
+    let sum =
+        (source * own).powi(2) + (load * own).powi(2) + (source * load).powi(2) * (1.0 + through);
+    8.685_889_638 * (0.5 * sum).sqrt()
+}
+
+/// The mismatch term of a piece's loss with these words in its line and these connectors defined.
+fn mismatch_of(definitions: &str, piece: &str) -> (f64, f64, Vec<String>) {
+    let text = format!(
+        "{definitions}{METERS}session s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    load return-loss 26 dB\n    generator swr 1.2\n    {piece}\n{}}}\n",
+        on(
+            145.0,
+            "baseline 44 W at 0 min\nthrough A 29 W at 1 min\nbaseline 44 W at 2 min"
+        )
+    );
+    let s = Snapshot::load(
+        &["main.downlead".to_owned()],
+        &Files::default().with("main.downlead", text.as_str()),
+    );
+    let said = s.diagnostics();
+    let scope = &s.scopes()[0];
+    let r = scope
+        .items()
+        .iter()
+        .find_map(|(_, _, r)| r.session.as_deref());
+    let r = r.unwrap_or_else(|| panic!("{said:?}"));
+    assert!(
+        said.iter().all(|d| d.severity != Severity::Error),
+        "{said:?}"
+    );
+    let c = &r.cells[0];
+    let term = c
+        .budget
+        .iter()
+        .find(|t| matches!(t.source, downlead_physics::measure::Source::Mismatch(_)));
+    (
+        term.map_or(0.0, |t| t.u_db),
+        c.measured.db,
+        r.assumptions(&Places::new(&s)),
+    )
+}
+
+/// What a piece reflects by itself counts in the mismatch of its measured loss.
+#[test]
+fn a_pieces_own_return_loss_counts() {
+    let (source, load) = (0.2 / 2.2, 10_f64.powf(-26.0 / 20.0));
+    let nothing = "reflect nothing where they are of 50 ohm";
+    let (u, loss, assumed) = mismatch_of("", "piece A 20 m of c");
+    near("matched", u, mismatch_db(source, load, 0.0, loss), 1e-9);
+    assert!(assumed.iter().any(|a| a.contains(nothing)), "{assumed:?}");
+    let (u, loss, assumed) = mismatch_of("", "piece A 20 m of c, return-loss 20 dB");
+    near("20 dB", u, mismatch_db(source, load, 0.1, loss), 1e-9);
+    assert!(!assumed.iter().any(|a| a.contains(nothing)), "{assumed:?}");
+    let (u, loss, _) = mismatch_of("", "piece A 20 m of c, swr 1.5");
+    near("SWR 1.5", u, mismatch_db(source, load, 0.2, loss), 1e-9);
+    let (u, loss, _) = mismatch_of(
+        "band 70cm 435 MHz\n\n",
+        "piece A 20 m of c, swr 1.5 on 70cm",
+    );
+    near(
+        "of another band",
+        u,
+        mismatch_db(source, load, 0.0, loss),
+        1e-9,
+    );
+}
+
+/// A short line of 35 ohm and 20 mm in vacuum reflects |Γ| by the input impedance of a line ended in
+/// 50 ohm (Pozar, Microwave Engineering, 2.3): Z (50 + jZ tan βl) / (Z + j50 tan βl).
+#[test]
+fn the_bumps_of_a_pieces_joins_count() {
+    let (source, load) = (0.2 / 2.2, 10_f64.powf(-26.0 / 20.0));
+    let t = (std::f64::consts::TAU * 145e6 / 299_792_458.0 * 0.020).tan();
+    // |Γ| of a line of z = 0.7 in units of the reference: t |z² − 1| / √(4 z² + t² (z² + 1)²)
+    let z2 = 0.49_f64;
+    let one = t * (1.0 - z2) / (4.0 * z2 + (t * (z2 + 1.0)).powi(2)).sqrt();
+    let plug = "connector plug { bump 35 ohm 20 mm; loss 0.01 dB }\n\n";
+    // one pair at each end; of four, two, whose phases are not known
+    for (count, own) in [(2, one), (4, one * 2_f64.sqrt())] {
+        let (u, loss, _) = mismatch_of(
+            plug,
+            &format!("piece A 20 m of c, connector {count} of plug"),
+        );
+        near("bump", u, mismatch_db(source, load, own, loss), 1e-7);
+    }
+}

@@ -14,12 +14,17 @@ use super::findings::{self, Place};
 use super::gather::{Group, Taken, TakenValue};
 use super::meters::Meters;
 use super::result::{BenchCell, BenchRow, BenchSwr, Expected, Method};
+use super::slips::Kept;
 use crate::assume::{Assumed, Assumptions};
 use crate::point::Point;
 
 /// How fast a transmitter may drift of which there is one baseline only: half-width, relative,
 /// per minute (common practice).
 const DRIFT_UNKNOWN: f64 = 0.003;
+
+/// Scatter of a reading at least, relative, where a meter states none: figures are rounded (our
+/// choice).
+const LEAST_OF_READING: f64 = 0.002;
 
 /// What is needed beside the readings.
 pub(super) struct Bench<'m, 'o> {
@@ -117,12 +122,13 @@ fn same_adapters(a: &[(u32, Name)], b: &[(u32, Name)]) -> bool {
 
 impl<'m> Bench<'m, '_> {
     /// The cells of a band, with what stands beside its readings; `expected` by piece.
-    pub(super) fn band(
+    pub(super) fn band<'g>(
         &mut self,
-        g: &Group<'m>,
+        g: &'g Group<'m>,
         expected: &[Option<Expected>],
         cells: &mut Vec<BenchCell>,
         rows: &mut Vec<BenchRow>,
+        kept: &mut Vec<Kept<'g, 'm>>,
     ) -> (Option<downlead_physics::measure::Drift>, Box<[(f64, f64)]>) {
         let first_cell = cells.len();
         let powers = self.powers(g);
@@ -146,6 +152,7 @@ impl<'m> Bench<'m, '_> {
                 cells.push(self.cell(piece, found, *promised));
             }
         }
+        self.keep(&powers, &base, kept);
         for r in &powers {
             if let Some(swr) = self.swr(r) {
                 self.swrs.push(BenchSwr {
@@ -178,6 +185,40 @@ impl<'m> Bench<'m, '_> {
             b.levels().iter().map(|l| (l.watts, l.minutes)).collect()
         });
         (baselines.map(|b| b.drift()), base)
+    }
+
+    /// Readings in W of one meter and one path, for the look at slips.
+    fn keep<'g>(&self, powers: &[Row<'g, 'm>], base: &[Level], kept: &mut Vec<Kept<'g, 'm>>) {
+        let Some(first) = base.first() else { return };
+        let path = powers.iter().find(|r| r.level.id == first.id);
+        let path = path.map_or(&[][..], |r| r.taken.adapters);
+        for r in powers {
+            let in_watts = matches!(r.taken.shown, TakenValue::Watts(_));
+            if !in_watts
+                || r.taken.input.is_some()
+                || r.level.meter != first.meter
+                || !matches!(r.taken.kind, ReadingKind::Baseline | ReadingKind::Through)
+                || !same_adapters(path, r.taken.adapters)
+            {
+                continue;
+            }
+            let Some(m) = self.meters.all().get(r.level.meter) else {
+                continue;
+            };
+            let w = r.level.watts;
+            kept.push(Kept {
+                taken: r.taken,
+                band: self.band,
+                watts: w,
+                minutes: r.minutes,
+                u: Meter {
+                    u_of_reading: 0.0,
+                    ..*m
+                }
+                .u_relative(w)
+                .max(LEAST_OF_READING),
+            });
+        }
     }
 
     /// The readings of power in the order of time, with what is wrong with single ones.

@@ -10,10 +10,11 @@ use downlead_station::Env;
 use downlead_station::model::{Bound, Name};
 use downlead_station::session::Piece;
 
+use super::one_port::spread;
 use super::result::Expected;
 use crate::assume::{Assumed, Assumptions};
 use crate::element::{Build, Element};
-use crate::point::Point;
+use crate::point::{Point, pick};
 
 /// The piece's expected loss on a band; none if its cable is not known.
 pub(super) fn expected<'m>(
@@ -34,11 +35,14 @@ pub(super) fn expected<'m>(
         joins.push(e.net);
     }
     let (z0, maximum) = facts(&line);
-    let own = downlead_physics::cx::abs(reflection(
+    let of_line = downlead_physics::cx::abs(reflection(
         num_complex::Complex64::new(z0, 0.0),
         num_complex::Complex64::new(R0, 0.0),
     ));
-    if own * own >= REFLECTIONS_MATTER {
+    let stated = stated_reflection(piece, point, env);
+    // what was measured of the piece holds its joins and its impedance already
+    let own = stated.unwrap_or_else(|| libm::hypot(of_line, joins_reflection(piece, point, env)));
+    if of_line * of_line >= REFLECTIONS_MATTER {
         exact_line(&line, &mut b.assumed);
     }
     let mut b = finish(b, assumed, out);
@@ -49,7 +53,7 @@ pub(super) fn expected<'m>(
     let mut parts = vec![std::mem::replace(&mut line.net, Net::Several(Vec::new()))];
     parts.extend(joins);
     let (matched_db, u_matched_db) = matched_loss(&parts, point.hz, &b);
-    let all = if own > 0.0 {
+    let all = if of_line > 0.0 || stated.is_some() {
         insertion(&mut b, point.hz, parts)
     } else {
         Insertion {
@@ -119,6 +123,31 @@ fn build<'m, 'o>(env: &'m Env, point: &'o Point, assumed: &mut Assumptions) -> B
         assumed: std::mem::take(assumed),
         diags: Vec::new(),
     }
+}
+
+/// Size of the reflection of a piece's ends, of its `swr` or `return-loss` on a band; the root of
+/// the mean square over its ±. None where it states none there.
+fn stated_reflection(piece: &Piece, point: &Point, env: &Env) -> Option<f64> {
+    pick(&piece.line()?.swr, point, env).map(|p| spread(&p.value))
+}
+
+/// Size of what the joins of a piece reflect at each of its ends: bumps and SWR of pairs of which
+/// half stand at either end, their phases not known.
+fn joins_reflection(piece: &Piece, point: &Point, env: &Env) -> f64 {
+    let squares = piece.connectors.iter().filter_map(|(n, name)| {
+        let c = env.connector(&name.text)?;
+        let one = match (&c.bump, &c.swr) {
+            (Some((z, l)), _) => downlead_physics::connector::Bump {
+                z_ohm: z.value,
+                electrical_m: l.value,
+            }
+            .gamma(point.hz, R0),
+            (None, Some(swr)) => spread(swr),
+            (None, None) => return None,
+        };
+        Some(f64::from(n.div_ceil(2)) * one * one)
+    });
+    libm::sqrt(squares.sum())
 }
 
 /// Product of the reflections at both ends of a piece from which its electrical length matters:

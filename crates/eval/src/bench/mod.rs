@@ -15,6 +15,7 @@ mod meters;
 mod one_port;
 mod rank;
 pub mod result;
+mod slips;
 mod summary;
 
 pub use explain::{source_words, verdict_word};
@@ -40,6 +41,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     let mut next = 0;
     let equalised = equalised(s, &g, env, &mut meters, &mut assumed, &mut next, out);
     let (mut cells, mut rows, mut bands) = (Vec::new(), Vec::new(), Vec::new());
+    let mut kept = Vec::new();
     let (mut swrs, mut elsewhere) = (Vec::new(), Vec::new());
     // what is said of a cable on every band is said once
     let mut cable_notes = Vec::new();
@@ -69,7 +71,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
             elsewhere: &mut elsewhere,
             swrs: &mut swrs,
         }
-        .band(group, &promised, &mut cells, &mut rows);
+        .band(group, &promised, &mut cells, &mut rows, &mut kept);
         bands.push(BenchBand {
             band: group.band.clone(),
             hz: group.hz,
@@ -89,7 +91,8 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     out.append(&mut cable_notes);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
     summary::session(s, &g, &meters, env, out);
-    summary::verdicts(&pieces, &cells, &bands, out);
+    let slipped = slips::slips(s, &kept, &cells, &bands, out);
+    summary::verdicts(&pieces, &cells, &bands, &slipped, out);
     SessionResult {
         name: s.name.loc,
         loc: s.loc,

@@ -79,7 +79,8 @@ pub struct Expected {
     pub u_joins_db: f64,
     /// Whether the cable's figures are guaranteed maxima.
     pub maximum: bool,
-    /// Own reflection of the piece (its impedance against 50 ohm).
+    /// Size of the piece's own reflection at each end: the one it states, else that of its impedance
+    /// against 50 ohm and of its joins.
     pub reflection: f64,
 }
 

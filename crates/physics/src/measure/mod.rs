@@ -25,6 +25,7 @@ mod correlated;
 mod fit;
 mod length;
 mod meter;
+mod odd;
 mod one_port;
 mod per_length;
 mod ranking;
@@ -46,6 +47,7 @@ pub use length::{
     length_from_spacing, phase_slope,
 };
 pub use meter::{Level, Meter};
+pub use odd::{APART, Explained, Odd, Seen, Slip, odd_one_out, slip, without};
 pub use one_port::{OnePort, OpenShort, directivity_u, impedance, one_port, open_short};
 pub use per_length::{PerLength, per_length};
 pub use ranking::{Ranked, cannot_be_told_apart, ranking, ranking_with};

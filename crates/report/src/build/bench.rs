@@ -196,6 +196,7 @@ fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
         worst_band: worst.and_then(band),
         worst_residual: worst.map(|w| f.residuals[w]),
         outlier_band: f.outlier.and_then(|o| band(o.index)),
+        outlier_or_band: f.outlier.and_then(|o| band(o.rival?)),
         add_frequency_hz: f.advice.map(|a| a.add_hz),
         lowest_hz: f.range_hz.0,
         highest_hz: f.range_hz.1,

@@ -294,6 +294,9 @@ pub struct FitReport {
     /// Band that does not fit.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub outlier_band: Option<String>,
+    /// Another band that may be the wrong one instead: without it the others fit about as well.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub outlier_or_band: Option<String>,
     /// A frequency to read at too, Hz, where the set is weak.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub add_frequency_hz: Option<f64>,
