@@ -3,6 +3,7 @@
 mod columns;
 mod readings;
 mod records;
+mod wide;
 
 use downlead_base::Loc;
 use rustc_hash::FxHasher;
