@@ -42,12 +42,7 @@ impl DiskLoader {
 impl Loader for DiskLoader {
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
         let bytes = read_regular(&self.locate(path)?)?;
-        match String::from_utf8(bytes) {
-            Ok(text) => Ok(text.into()),
-            Err(e) => Err(LoadError::NotUtf8 {
-                offset: e.utf8_error().valid_up_to(),
-            }),
-        }
+        downlead_station::attach::text_of(path, bytes)
     }
 }
 
