@@ -2,8 +2,8 @@
 
 use downlead_base::{Diagnostic, Loc};
 use downlead_physics::measure::{
-    Around, BaselineUse, Baselines, Budget, Level, Loss, Meter, Rules, Single, Source, SwrReading,
-    Term, in_line, mean_loss, substitution, swr, two_meters,
+    Around, BaselineUse, Baselines, Budget, HALF_STEP, Level, Loss, Meter, Rules, Single, Source,
+    SwrReading, Term, in_line, mean_loss, substitution, swr, two_meters,
 };
 use downlead_quantity::from_db;
 use downlead_station::Env;
@@ -121,7 +121,7 @@ fn same_adapters(a: &[(u32, Name)], b: &[(u32, Name)]) -> bool {
 }
 
 impl<'m> Bench<'m, '_> {
-    /// The cells of a band, with what stands beside its readings; `expected` by piece.
+    /// The cells of a band, with the context of its readings; `expected` by piece.
     pub(super) fn band<'g>(
         &mut self,
         g: &'g Group<'m>,
@@ -272,7 +272,7 @@ impl<'m> Bench<'m, '_> {
         out
     }
 
-    /// The readings that stand in the unit of the first baseline, and the others, which are told: a
+    /// The readings in the unit of the first baseline. The others are reported: a
     /// loss in dB is one against the instrument's own reference, a power in W against one in W.
     fn of_one_unit<'g>(
         &mut self,
@@ -504,12 +504,13 @@ impl<'m> Bench<'m, '_> {
                 .filter_map(|s| s.loss.baseline.as_ref())
                 .any(|b| f(&b.how))
         };
-        if how(&|h| matches!(h, BaselineUse::Only(_))) {
+        let (step, single) = (self.session.step_share, self.session.drift_per_minute);
+        if single.is_none() && how(&|h| matches!(h, BaselineUse::Only(_))) {
             self.assumed
                 .add(Assumed::DriftUnknown, self.session.name.loc);
             findings::one_baseline(g, self.point, self.out);
         }
-        if how(&|h| matches!(h, BaselineUse::Between { .. })) {
+        if step.is_none() && how(&|h| matches!(h, BaselineUse::Between { .. })) {
             self.assumed.add(Assumed::DriftLine, self.session.name.loc);
         }
     }
@@ -535,8 +536,8 @@ impl<'m> Bench<'m, '_> {
             place.get_or_insert_with(|| Place::new(r.taken, self.point));
         }
         let rules = Rules {
-            unknown_per_minute: DRIFT_UNKNOWN,
-            ..Rules::default()
+            unknown_per_minute: self.session.drift_per_minute.unwrap_or(DRIFT_UNKNOWN),
+            step_share: self.session.step_share.unwrap_or(HALF_STEP),
         };
         let of_pair = pair.as_ref().map_or(&[][..], |p| p.adapters);
         let adapters = self.adapters(r.taken.adapters, &[base_adapters, of_pair]);
@@ -644,7 +645,7 @@ impl<'m> Bench<'m, '_> {
         })
     }
 
-    /// What stands beside a reading of power written in the text.
+    /// The context of a power reading written in the text.
     fn row(
         &self,
         r: &Row<'_, 'm>,

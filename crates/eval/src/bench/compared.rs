@@ -104,16 +104,12 @@ impl<'m> Bench<'m, '_> {
                 fixed_expanded_db: 2.0 * e.u_joins_db,
             };
             match self.full_scale(&f) {
-                Some((own, at_base)) => {
+                Some((own, offset)) => {
                     // it rises as the reading falls; the piece may lose more than is expected
                     let loss_db = f.loss.db.max(e.db);
                     let of = |x: f64| {
                         let ratio = from_db(x * loss_db);
-                        if own {
-                            at_base * libm::hypot(1.0, ratio)
-                        } else {
-                            at_base * (ratio - 1.0)
-                        }
+                        libm::hypot(own * libm::hypot(1.0, ratio), offset * (ratio - 1.0))
                     };
                     let now = of(1.0);
                     let rest = libm::sqrt((f.loss.u_db * f.loss.u_db - now * now).max(0.0));
@@ -151,17 +147,14 @@ impl<'m> Bench<'m, '_> {
         }
     }
 
-    /// An error of full scale in a loss against a baseline: whether each reading has its own, and its
-    /// size at the baseline, dB.
-    fn full_scale(&self, f: &Found) -> Option<(bool, f64)> {
+    /// Errors of full scale in a loss against a baseline: the one that each reading has by itself, and
+    /// the one that is the same in all; their sizes at the baseline, dB.
+    fn full_scale(&self, f: &Found) -> Option<(f64, f64)> {
         let base = f.loss.baseline.as_ref()?.watts;
         let m = self.meters.all().get(f.meter?)?;
-        let (own, u) = if m.u_linearity_w > 0.0 {
-            (true, m.u_linearity_w)
-        } else {
-            (false, m.u_full_scale_w)
-        };
-        (u > 0.0).then_some((own, downlead_quantity::DB_PER_RELATIVE * u / base))
+        let at_base = |u: f64| downlead_quantity::DB_PER_RELATIVE * u / base;
+        (m.u_linearity_w > 0.0 || m.u_full_scale_w > 0.0)
+            .then(|| (at_base(m.u_linearity_w), at_base(m.u_full_scale_w)))
     }
 
     /// Covariance of a measured loss and the joins expected of the piece, dB²: an adapter of the

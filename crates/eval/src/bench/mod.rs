@@ -1,8 +1,8 @@
 //! Bench sessions: measured against promised.
 //!
 //! Readings of the text and of other files are gathered by band (`gather`), each piece's loss is
-//! found from them with its doubt by cause (`cells`), compared with what its cable promises at
-//! the temperature of the bench (`expected`), and the bands together say what the piece is
+//! found from them with its uncertainty by cause (`cells`), compared with what its cable promises
+//! at the temperature of the bench (`expected`), and the bands together say what the piece is
 //! (`summary`). Formulas are those of [`downlead_physics::measure`].
 
 mod cells;
@@ -85,12 +85,12 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         assumed.add(Assumed::EqualisedElsewhere, s.name.loc);
     }
     cable_notes.retain(|d: &Diagnostic| {
-        // a piece of 75 ohm is computed as such, and nobody puts one on the bench unawares
+        // a piece of 75 ohm is computed as such, and is on the bench deliberately
         d.code.id != codes::IMPEDANCE_JUMP.id
     });
     out.append(&mut cable_notes);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
-    summary::session(s, &g, &meters, env, out);
+    summary::session(s, &g, &meters, out);
     let slipped = slips::slips(s, &kept, &cells, &bands, out);
     summary::verdicts(&pieces, &cells, &bands, &slipped, out);
     SessionResult {

@@ -12,7 +12,7 @@ const LARGEST: usize = 8 << 20;
 /// More cells than these are none of a table of readings.
 const MOST_CELLS: usize = 4_000_000;
 
-/// The text of a file: as it is, or a workbook's first sheet with fields parted by commas.
+/// The text of a file: as it is, or a workbook's first sheet with fields separated by commas.
 ///
 /// # Errors
 /// Bytes that are no text, or a workbook that cannot be read.
