@@ -1201,11 +1201,13 @@ fn a_stated_drift_counts_in_place_of_the_assumed_one() {
         (r.cells[0].measured.expanded_db, said)
     };
     // the terms of `loss_is_ten_log_of_the_ratio_at_the_time_of_the_reading`
-    let one = (4.342_944_8_f64 * 0.01 / 3.0_f64.sqrt()).hypot(4.342_944_8 * 0.006);
+    let linear = 4.342_944_8_f64 * 0.01 / 3.0_f64.sqrt();
+    let one = 4.342_944_8_f64 * 0.006;
     let (before, after) = (0.75 * 44.0 / 43.5, 0.25 * 42.0 / 43.5);
     let step = 4.342_944_8 * 2.0 / 44.0;
     let step = (step * step - 2.0 * one * one).sqrt();
     let own = one * (1.0_f64 + before * before + after * after).sqrt();
+    let own = own.hypot(linear * 2.0_f64.sqrt());
     for (line, bow) in [
         ("drift bow 50 %", 0.5),
         ("drift bow 10 %", 0.1),
@@ -1216,7 +1218,7 @@ fn a_stated_drift_counts_in_place_of_the_assumed_one() {
     }
     // one baseline, read 2 min before: 2 min of 0.3 % or of what is said (half-width, rectangular)
     let single = "        baseline 44 W at 0 min\n        through A 29 W at 2 min\n";
-    let two = one * 2.0_f64.sqrt();
+    let two = one.hypot(linear) * 2.0_f64.sqrt();
     for (line, relative) in [
         ("drift 1 % in 10 min", 0.001),
         ("drift 0.3 % in 1 min", 0.003),
@@ -1231,8 +1233,9 @@ fn a_linearity_of_full_scale_is_as_large_at_every_reading() {
     let meter = "instrument W1 {\n    accuracy 5 % of reading\n    linearity 1 % of full scale\n    repeatability 0.6 % k 1\n    scale 100 W\n}\n";
     let base = "        baseline 44 W at 0 min\n        through A 22 W at 2 min\n        baseline 44 W at 4 min\n";
     let (r, _) = one_band(meter, base, &[]);
-    // 1 W half-width at 44 W and at 22 W; the two baselines count as one reading where they agree
-    let at = |w: f64| (1.0 / w / 3.0_f64.sqrt()).hypot(0.006);
-    let u = 4.342_944_8 * (at(22.0).powi(2) + 0.5 * at(44.0).powi(2)).sqrt();
+    // 1 W half-width at 44 W and at 22 W: one error at the power of both baselines, which scatter each
+    let at = |w: f64| (1.0 / w / 3.0_f64.sqrt()).powi(2);
+    let scatter = 1.5 * 0.006_f64.powi(2);
+    let u = 4.342_944_8 * (at(22.0) + at(44.0) + scatter).sqrt();
     near("U", r.cells[0].measured.expanded_db, 2.0 * u, 2e-3);
 }
