@@ -64,9 +64,11 @@ def fits():
         # covariance of the free coefficients, from the general fitter
         model = lambda x, *c: design[:, free] @ np.array(c)
         _, cov = optimize.curve_fit(model, f, a, p0=k[free], sigma=u, absolute_sigma=True)
-        full = np.zeros((2, 2))
-        full[np.ix_(free, free)] = cov
-        hat = np.diag(weighted @ full @ weighted.T)
+        of_free = np.zeros((2, 2))
+        of_free[np.ix_(free, free)] = cov
+        hat = np.diag(weighted @ of_free @ weighted.T)
+        # a coefficient held at zero is not known to be zero
+        full = np.linalg.inv(weighted.T @ weighted)
         residuals = (a - design @ k) / u
         at = np.array([7.1, 100, 440, 1296])
         v = np.column_stack([np.sqrt(at), at])

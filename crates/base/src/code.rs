@@ -177,6 +177,7 @@ pub mod codes {
         BASELINE_DRIFT Warning "baseline-drift" "The baseline drifted by more than 1 %";
         BASELINE_PATH Warning "baseline-path" "A piece went in with an adapter that no reading accounts for";
         ABOVE_BASELINE Warning "above-baseline" "More comes through than without the piece";
+        READING_SLIP Warning "reading-slip" "A reading of a bench session looks like a slip";
         NOT_EQUALISED Warning "not-equalised" "Two meters are compared that were never read in series";
         ONE_END_ONLY Warning "one-end-only" "Return loss was read with the far end open or shorted only";
         LENGTH_DIFFERS Warning "length-differs" "A piece is longer or shorter by its waves than by the tape";

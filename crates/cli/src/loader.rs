@@ -75,10 +75,7 @@ impl Loader for DiskLoader {
             read.push(self.root.join(path));
         }
         let bytes = read_regular(&self.locate(path)?)?;
-        match String::from_utf8(bytes) {
-            Ok(text) => Ok(text.into()),
-            Err(e) => Err(LoadError::not_utf8(e.as_bytes()).unwrap_or(LoadError::NotFound)),
-        }
+        downlead_station::attach::text_of(path, bytes)
     }
 
     fn root(&self) -> Option<String> {

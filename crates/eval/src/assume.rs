@@ -39,12 +39,14 @@ pub enum Assumed {
     DriftLine,
     DriftUnknown,
     BenchMatched,
+    PieceMatched,
     DirectivityPerfect,
     MeterScatter,
     MeterLinearity,
     MeterRepeatability,
     FullScaleLocal,
     MeterNotNamed,
+    EqualisedElsewhere,
     LogWithoutMeter,
     LoggedSwr,
     FileExact,
@@ -155,6 +157,9 @@ impl Assumed {
                     "the ends of the bench of session {who} that state no match reflect nothing"
                 )
             }
+            Assumed::PieceMatched => format!(
+                "the pieces of session {who} reflect nothing where they are of 50 ohm and their joins have no bump: no return loss is stated"
+            ),
             Assumed::DirectivityPerfect => {
                 format!(
                     "the reflection meter of session {who} parts the two waves perfectly: no directivity is stated"
@@ -168,6 +173,9 @@ impl Assumed {
             }
             Assumed::MeterNotNamed => format!(
                 "the readings of session {who} are of one meter, with linearity 1 % and repeatability 0.6 %: no instrument is named (common practice)"
+            ),
+            Assumed::EqualisedElsewhere => format!(
+                "the two meters of session {who} differ on all bands as on the one where they were read in line"
             ),
             Assumed::MeterScatter => format!(
                 "linearity 1 % and repeatability 0.6 % for {who}: neither is stated (common practice)"

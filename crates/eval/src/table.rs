@@ -67,6 +67,9 @@ pub(crate) struct Said<'o> {
     file: &'o Name,
     out: &'o mut Vec<Diagnostic>,
     told: usize,
+    /// What was told, with its index in `out` and the further lines where it holds too: one cause
+    /// is one finding.
+    again: IndexMap<(&'static str, String), (usize, Vec<u64>)>,
     /// Findings not told that cost a row, and those that cost none.
     more: usize,
     more_mild: usize,
@@ -78,6 +81,7 @@ impl<'o> Said<'o> {
             file,
             out,
             told: 0,
+            again: IndexMap::new(),
             more: 0,
             more_mild: 0,
         }
@@ -91,6 +95,7 @@ impl<'o> Said<'o> {
         };
         self.push(
             &codes::READINGS_NOT_READ,
+            p.line,
             &place,
             &p.message,
             p.help.clone(),
@@ -123,17 +128,22 @@ impl<'o> Said<'o> {
             "length" | "cable" | "frequency" | "temperature" => &codes::READINGS_DISAGREE,
             _ => &codes::READINGS_NOT_READ,
         };
-        self.push(code, &place, &message, help, mild);
+        self.push(code, line, &place, &message, help, mild);
     }
 
     fn push(
         &mut self,
         code: &'static downlead_base::Code,
+        line: u64,
         place: &str,
         message: &str,
         help: Option<String>,
         mild: bool,
     ) {
+        if let Some((_, lines)) = self.again.get_mut(&(code.id, message.to_owned())) {
+            lines.push(line);
+            return;
+        }
         if self.told >= TOLD {
             if mild {
                 self.more_mild += 1;
@@ -143,6 +153,8 @@ impl<'o> Said<'o> {
             return;
         }
         self.told += 1;
+        let key = (code.id, message.to_owned());
+        self.again.insert(key, (self.out.len(), Vec::new()));
         let file = self.file;
         let mut d = Diagnostic::new(
             code,
@@ -160,6 +172,15 @@ impl<'o> Said<'o> {
     }
 
     pub(crate) fn finish(self) {
+        for (at, lines) in self.again.values() {
+            if let Some(d) = self.out.get_mut(*at).filter(|_| !lines.is_empty()) {
+                d.help.push(format!(
+                    "The same in {} ({} in all).",
+                    lines_words(lines),
+                    lines.len() + 1
+                ));
+            }
+        }
         let Some(d) = self.out.last_mut() else { return };
         if self.more > 0 {
             d.help.push(format!(

@@ -90,9 +90,9 @@ struct Measured {
 
 impl Measured {
     /// What the table's `U` of a difference becomes. The table counts an interpolated baseline as
-    /// one reading and nothing for drift; here each baseline counts by its weight, and half of the
-    /// step that the meter's own errors (`own`, relative, standard) do not explain may have come
-    /// at once, at an unknown time.
+    /// one reading and nothing for drift; here the scatter of each baseline counts by its weight,
+    /// and half of the step that the meter's scatter (`own`, relative, standard) does not explain
+    /// may have come at once, at an unknown time.
     fn with_drift(&self, table: f64, own: f64) -> f64 {
         let w = self.fraction;
         let per_db = 10.0 / 10_f64.ln();
@@ -218,7 +218,7 @@ fn every_figure_and_verdict_of_the_table() {
                 "column {column} of {row:?}: {got}"
             );
         }
-        let own = (0.01 / 3_f64.sqrt()).hypot(0.006);
+        let own = 0.006;
         for (column, own, got) in [
             (11, 0.0, independent.expanded_db),
             (12, own, same.expanded_db),

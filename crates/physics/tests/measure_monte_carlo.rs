@@ -50,16 +50,32 @@ impl Sheet {
             .resolution(self.step_w)
     }
 
-    /// One specimen of it: its scale and offset.
-    fn specimen(&self, r: &mut Random) -> (f64, f64) {
-        (1.0 + r.within(self.of_reading), r.within(self.offset_w))
+    /// One specimen of it.
+    fn specimen(&self, r: &mut Random) -> Specimen {
+        Specimen {
+            scale: 1.0 + r.within(self.of_reading),
+            offset_w: r.within(self.offset_w),
+            linear: [0; 3].map(|_| 1.0 + r.within(self.linearity)),
+        }
     }
 
-    fn read(&self, specimen: (f64, f64), true_w: f64, r: &mut Random) -> f64 {
-        let own = (1.0 + r.within(self.linearity)) * (1.0 + self.repeatability * r.normal());
-        true_w * specimen.0 * own + specimen.1 + r.within(0.5 * self.step_w)
+    /// Reads `true_w`; `power` is 0 at about the power of the baselines, 1 and 2 after the pieces.
+    fn read(&self, specimen: Specimen, power: usize, true_w: f64, r: &mut Random) -> f64 {
+        let own = specimen.linear[power] * (1.0 + self.repeatability * r.normal());
+        true_w * specimen.scale * own + specimen.offset_w + r.within(0.5 * self.step_w)
     }
 }
+
+/// The errors that one meter keeps: its linearity is one error at one power, whenever it is read.
+#[derive(Clone, Copy)]
+struct Specimen {
+    scale: f64,
+    offset_w: f64,
+    linear: [f64; 3],
+}
+
+/// At which power each of [`LEVELS`] stands.
+const POWERS: [usize; 4] = [0, 1, 2, 0];
 
 const LEVELS: [(f64, f64); 4] = [(60.0, 0.0), (40.0, 3.0), (25.0, 6.0), (57.0, 10.0)];
 
@@ -103,8 +119,9 @@ fn scatter(sheets: &[Sheet], on: [usize; 4], tolerance: f64) {
     let mut r = Random(42);
     let (mut first, mut second, mut difference) = (Vec::new(), Vec::new(), Vec::new());
     for _ in 0..40_000 {
-        let specimens: Vec<(f64, f64)> = sheets.iter().map(|s| s.specimen(&mut r)).collect();
-        let watts = [0, 1, 2, 3].map(|i| sheets[on[i]].read(specimens[on[i]], LEVELS[i].0, &mut r));
+        let specimens: Vec<Specimen> = sheets.iter().map(|s| s.specimen(&mut r)).collect();
+        let watts = [0, 1, 2, 3]
+            .map(|i| sheets[on[i]].read(specimens[on[i]], POWERS[i], LEVELS[i].0, &mut r));
         let o = evaluate(watts, on, &meters);
         first.push(o.losses[0].db);
         second.push(o.losses[1].db);
@@ -176,13 +193,13 @@ fn coverage(sheets: &[Sheet], on: [usize; 4], repeats: usize) -> f64 {
     let mut r = Random(7);
     let mut held = 0;
     for _ in 0..10_000 {
-        let specimens: Vec<(f64, f64)> = sheets.iter().map(|s| s.specimen(&mut r)).collect();
+        let specimens: Vec<Specimen> = sheets.iter().map(|s| s.specimen(&mut r)).collect();
         let mut level = |i: usize| {
             let (true_w, minutes) = LEVELS[i];
             let readings: Vec<(f64, f64)> = (0..repeats)
                 .map(|_| {
                     (
-                        sheets[on[i]].read(specimens[on[i]], true_w, &mut r),
+                        sheets[on[i]].read(specimens[on[i]], POWERS[i], true_w, &mut r),
                         minutes,
                     )
                 })
@@ -324,9 +341,11 @@ fn coverage_of_drift(world: World, count: u32) -> f64 {
         let step = 0.03 * r.normal();
         let at = 6.0 + r.within(6.0);
         let bow = 0.015 * r.within(1.0).signum();
+        let specimen = sheet.specimen(&mut r);
         let mut read = |t: f64, loss: f64| {
             let change = world.change(t, step, at, bow);
-            sheet.read((1.0, 0.0), 50.0 * loss * (1.0 + change), &mut r)
+            let power = usize::from(loss < 1.0);
+            sheet.read(specimen, power, 50.0 * loss * (1.0 + change), &mut r)
         };
         let levels: Vec<Level> = (0..count)
             .map(|i| {

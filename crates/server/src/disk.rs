@@ -57,10 +57,7 @@ pub(crate) fn read(root: &Path, path: &str) -> Result<Arc<str>, LoadError> {
     if bytes.len() as u64 > LARGEST {
         return Err(LoadError::TooLarge);
     }
-    match String::from_utf8(bytes) {
-        Ok(text) => Ok(text.into()),
-        Err(e) => Err(LoadError::not_utf8(e.as_bytes()).unwrap_or(LoadError::NotFound)),
-    }
+    downlead_station::attach::text_of(path, bytes)
 }
 
 fn failed(e: &std::io::Error) -> LoadError {
@@ -90,7 +87,7 @@ pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)>
 pub(crate) fn find_usable(root: &Path, stop: &dyn Fn() -> bool) -> Vec<String> {
     let usable = |p: &Path| {
         let extension = p.extension().and_then(|e| e.to_str()).unwrap_or("");
-        ["downlead", "csv", "tsv", "txt"]
+        ["downlead", "csv", "tsv", "txt", "xlsx", "ods"]
             .iter()
             .any(|e| extension.eq_ignore_ascii_case(e))
             || p.to_str().is_some_and(downlead_station::is_network)

@@ -3,6 +3,8 @@
 mod columns;
 mod readings;
 mod records;
+mod wide;
+mod workbook;
 
 use downlead_base::Loc;
 use rustc_hash::FxHasher;
@@ -15,6 +17,7 @@ use crate::scope::{LoadError, Loader};
 
 pub use columns::{COLUMNS, Column};
 pub use readings::{Cell, Problem, ReadingsFile, Row};
+pub use workbook::text_of;
 
 /// What such a file holds.
 #[derive(Debug)]

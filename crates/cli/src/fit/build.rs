@@ -49,6 +49,7 @@ fn coefficients(s: &Subject, f: &LossFit) -> Coefficients {
         degrees_of_freedom: f.dof,
         p: Some(f.p).filter(|p| judged && p.is_finite()),
         outlier: f.outlier.map(|o| s.point(o.index)),
+        outlier_or: f.outlier.and_then(|o| Some(s.point(o.rival?))),
         add_frequency_hz: f.advice.map(|a| a.add_hz),
     }
 }

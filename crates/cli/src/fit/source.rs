@@ -175,7 +175,10 @@ fn by_scatter(
         1.0
     };
     samples.iter_mut().for_each(|s| s.u_db_per_m *= scale);
-    fit(&points(samples), rules)
+    let points = points(samples);
+    let mut found = fit(&points, rules)?;
+    found.outlier = found.outlier_by_scatter(&points);
+    Ok(found)
 }
 
 /// What the command line says about a network file.

@@ -2,26 +2,29 @@
 
 use downlead_base::{Diagnostic, Loc};
 use downlead_physics::measure::{
-    Adapter, Around, BaselineUse, Baselines, Budget, Grows, HALF_STEP, Level, Loss, Meter, Rules,
-    Single, Source, SwrReading, Term, Value, Verdict, compare, length_factor, length_factor_with,
-    mean_loss, per_length, substitution, swr, two_meters,
+    Around, BaselineUse, Baselines, Budget, HALF_STEP, Level, Loss, Meter, Rules, Single, Source,
+    SwrReading, Term, in_line, mean_loss, substitution, swr, two_meters,
 };
 use downlead_quantity::from_db;
 use downlead_station::Env;
 use downlead_station::model::Name;
 use downlead_station::session::{ReadingKind, Session};
 
-use super::expected::join_loss;
 use super::findings::{self, Place};
 use super::gather::{Group, Taken, TakenValue};
 use super::meters::Meters;
 use super::result::{BenchCell, BenchRow, BenchSwr, Expected, Method};
+use super::slips::Kept;
 use crate::assume::{Assumed, Assumptions};
 use crate::point::Point;
 
 /// How fast a transmitter may drift of which there is one baseline only: half-width, relative,
 /// per minute (common practice).
 const DRIFT_UNKNOWN: f64 = 0.003;
+
+/// Scatter of a reading at least, relative, where a meter states none: figures are rounded (our
+/// choice).
+const LEAST_OF_READING: f64 = 0.002;
 
 /// What is needed beside the readings.
 pub(super) struct Bench<'m, 'o> {
@@ -35,17 +38,30 @@ pub(super) struct Bench<'m, 'o> {
     /// Number of the next reading.
     pub(super) next: &'o mut usize,
     /// Readings of two meters in line, of the whole session.
-    pub(super) equalised: &'o [InLine],
+    pub(super) equalised: &'o [InLine<'m>],
+    /// Bands whose readings in line are used on another, and that one.
+    pub(super) elsewhere: &'o mut Vec<(usize, usize)>,
     /// Standing-wave ratios found so far.
     pub(super) swrs: &'o mut Vec<BenchSwr>,
 }
 
 /// Two meters read in line, nose to tail.
-pub(super) struct InLine {
+pub(super) struct InLine<'m> {
     /// Index of the band.
     pub(super) band: usize,
     /// The two readings.
     pub(super) meters: (Level, Level),
+    /// What was in line with them.
+    pub(super) adapters: &'m [(u32, Name)],
+    /// Its line.
+    pub(super) loc: Loc,
+}
+
+/// Two readings in line, near end first, with the adapters between them.
+struct Pair<'m> {
+    near: Level,
+    far: Level,
+    adapters: &'m [(u32, Name)],
 }
 
 /// A reading with its meter and number.
@@ -106,12 +122,13 @@ fn same_adapters(a: &[(u32, Name)], b: &[(u32, Name)]) -> bool {
 
 impl<'m> Bench<'m, '_> {
     /// The cells of a band, with the context of its readings; `expected` by piece.
-    pub(super) fn band(
+    pub(super) fn band<'g>(
         &mut self,
-        g: &Group<'m>,
+        g: &'g Group<'m>,
         expected: &[Option<Expected>],
         cells: &mut Vec<BenchCell>,
         rows: &mut Vec<BenchRow>,
+        kept: &mut Vec<Kept<'g, 'm>>,
     ) -> (Option<downlead_physics::measure::Drift>, Box<[(f64, f64)]>) {
         let first_cell = cells.len();
         let powers = self.powers(g);
@@ -135,6 +152,7 @@ impl<'m> Bench<'m, '_> {
                 cells.push(self.cell(piece, found, *promised));
             }
         }
+        self.keep(&powers, &base, kept);
         for r in &powers {
             if let Some(swr) = self.swr(r) {
                 self.swrs.push(BenchSwr {
@@ -167,6 +185,40 @@ impl<'m> Bench<'m, '_> {
             b.levels().iter().map(|l| (l.watts, l.minutes)).collect()
         });
         (baselines.map(|b| b.drift()), base)
+    }
+
+    /// Readings in W of one meter and one path, for the look at slips.
+    fn keep<'g>(&self, powers: &[Row<'g, 'm>], base: &[Level], kept: &mut Vec<Kept<'g, 'm>>) {
+        let Some(first) = base.first() else { return };
+        let path = powers.iter().find(|r| r.level.id == first.id);
+        let path = path.map_or(&[][..], |r| r.taken.adapters);
+        for r in powers {
+            let in_watts = matches!(r.taken.shown, TakenValue::Watts(_));
+            if !in_watts
+                || r.taken.input.is_some()
+                || r.level.meter != first.meter
+                || !matches!(r.taken.kind, ReadingKind::Baseline | ReadingKind::Through)
+                || !same_adapters(path, r.taken.adapters)
+            {
+                continue;
+            }
+            let Some(m) = self.meters.all().get(r.level.meter) else {
+                continue;
+            };
+            let w = r.level.watts;
+            kept.push(Kept {
+                taken: r.taken,
+                band: self.band,
+                watts: w,
+                minutes: r.minutes,
+                u: Meter {
+                    u_of_reading: 0.0,
+                    ..*m
+                }
+                .u_relative(w)
+                .max(LEAST_OF_READING),
+            });
+        }
     }
 
     /// The readings of power in the order of time, with what is wrong with single ones.
@@ -275,7 +327,7 @@ impl<'m> Bench<'m, '_> {
         let end = |k: ReadingKind| matches!(k, ReadingKind::Open | ReadingKind::Short);
         for (i, t) in g.taken.iter().enumerate() {
             let place = Place::new(t, self.point);
-            if !t.adapters.is_empty() && (end(t.kind) || t.kind == ReadingKind::Equalise) {
+            if !t.adapters.is_empty() && end(t.kind) {
                 findings::adapters_not_counted(&place, self.out);
             }
             if !end(t.kind) {
@@ -355,17 +407,16 @@ impl<'m> Bench<'m, '_> {
             .iter()
             .find(|t| t.kind == ReadingKind::Baseline)
             .map_or(&[][..], |t| t.adapters);
-        let (mut taken, mut singles, mut method) = (Vec::new(), Vec::new(), None);
         let mut ends = None;
+        let (mut taken, mut singles, mut method) = (Vec::new(), Vec::new(), None);
         for r in mine {
             if let Some(how) = other_way(first, r) {
                 self.not_used(r, piece, &how);
                 continue;
             }
-            let adapters = self.adapters(r.taken.adapters, base_adapters);
             let found = match (r.taken.input, baselines) {
-                (Some(input), _) => self.two(r, input, &adapters, &mut ends),
-                (None, Some(b)) => self.against(b, r, &adapters),
+                (Some(input), _) => self.two(r, input, &mut ends),
+                (None, Some(b)) => self.against(b, r, base_adapters, &mut ends),
                 (None, None) => None,
             };
             let Some((how, single)) = found else { continue };
@@ -395,9 +446,12 @@ impl<'m> Bench<'m, '_> {
             // exchanged, the meters' scales cancel as if they had been equalised
             let swapped = singles.iter().filter(|s| s.swapped).count();
             *equalised |= swapped > 0 && swapped < singles.len();
-            if !*equalised && let Some(place) = &ends {
-                findings::not_equalised(place, self.out);
-            }
+        }
+        if let Method::TwoMeters { equalised: false } | Method::OtherMeter { equalised: false } =
+            method
+            && let Some(place) = &ends
+        {
+            findings::not_equalised(place, self.out);
         }
         let place = Place::new(first.taken, self.point);
         if let Some(ends) = self.ends(loss.db, expected) {
@@ -461,29 +515,47 @@ impl<'m> Bench<'m, '_> {
         }
     }
 
-    /// Loss of one reading against the baseline at its time.
+    /// Loss of one reading against the baseline at its time. Where it was read on another meter and
+    /// the two were not read in line, `place` becomes that of the reading, the first time.
     fn against(
-        &self,
+        &mut self,
         b: &Baselines,
         r: &Row<'_, 'm>,
-        adapters: &[Adapter],
+        base_adapters: &'m [(u32, Name)],
+        place: &mut Option<Place>,
     ) -> Option<(Method, Single)> {
-        let method = if b.first().meter == r.level.meter {
-            Method::Substitution
-        } else {
-            Method::OtherMeter
+        let other = b.first().meter != r.level.meter;
+        let pair = other.then(|| self.equalised(b.first(), &r.level)).flatten();
+        let method = match (other, &pair) {
+            (false, _) => Method::Substitution,
+            (true, pair) => Method::OtherMeter {
+                equalised: pair.is_some(),
+            },
         };
+        if other && pair.is_none() {
+            place.get_or_insert_with(|| Place::new(r.taken, self.point));
+        }
         let rules = Rules {
             unknown_per_minute: self.session.drift_per_minute.unwrap_or(DRIFT_UNKNOWN),
             step_share: self.session.step_share.unwrap_or(HALF_STEP),
         };
+        let of_pair = pair.as_ref().map_or(&[][..], |p| p.adapters);
+        let adapters = self.adapters(r.taken.adapters, &[base_adapters, of_pair]);
         let around = Around {
-            adapters,
+            adapters: &adapters,
             ..Around::default()
         };
         let mut budget = Budget::new();
         let meters = self.meters.all();
-        let loss = substitution(b, &r.level, meters, &rules, &around, &mut budget).ok()?;
+        let mut loss = substitution(b, &r.level, meters, &rules, &around, &mut budget).ok()?;
+        if let Some(p) = &pair {
+            let correction = in_line(&p.near, &p.far, meters, &mut budget).ok()?;
+            loss = Loss {
+                naive_db: loss.naive_db,
+                baseline: loss.baseline,
+                ..Loss::from_budget(loss.db + correction, &budget)
+            };
+        }
         Some((
             method,
             Single {
@@ -501,7 +573,6 @@ impl<'m> Bench<'m, '_> {
         &mut self,
         row: &Row<'_, 'm>,
         (watts, with): (f64, Option<&'m str>),
-        adapters: &[Adapter],
         not_equalised: &mut Option<Place>,
     ) -> Option<(Method, Single)> {
         let near = Taken {
@@ -518,15 +589,18 @@ impl<'m> Bench<'m, '_> {
         if !equalised && input.meter != level.meter {
             not_equalised.get_or_insert(place);
         }
+        // adapters that were in line with the two meters already are in their difference
+        let of_pair = pair.as_ref().map_or(&[][..], |p| p.adapters);
+        let adapters = self.adapters(row.taken.adapters, &[of_pair]);
         let around = Around {
-            adapters,
+            adapters: &adapters,
             ..Around::default()
         };
         let mut budget = Budget::new();
         let loss = two_meters(
             &input,
             &level,
-            pair.as_ref().map(|(a, b)| (a, b)),
+            pair.as_ref().map(|p| (&p.near, &p.far)),
             self.meters.all(),
             &around,
             &mut budget,
@@ -545,7 +619,7 @@ impl<'m> Bench<'m, '_> {
 
     /// The reading of the two meters in line that belongs to a pair, near end first: on the same
     /// band if there is one, nearest in time.
-    fn equalised(&self, near: &Level, far: &Level) -> Option<(Level, Level)> {
+    fn equalised(&mut self, near: &Level, far: &Level) -> Option<Pair<'m>> {
         let of_these = self.equalised.iter().filter_map(|e| {
             let (a, b) = (e.meters.0, e.meters.1);
             let pair = if a.meter == near.meter && b.meter == far.meter {
@@ -555,142 +629,20 @@ impl<'m> Bench<'m, '_> {
             } else {
                 return None;
             };
-            Some((e.band != self.band, (a.minutes - near.minutes).abs(), pair))
+            let away = (a.minutes - near.minutes).abs();
+            Some((e.band != self.band, away, pair, e))
         });
-        of_these
-            .min_by(|x, y| x.0.cmp(&y.0).then(x.1.total_cmp(&y.1)))
-            .map(|x| x.2)
-    }
-
-    /// Adapters that came or went between baseline and piece.
-    fn adapters(&mut self, with: &'m [(u32, Name)], without: &'m [(u32, Name)]) -> Vec<Adapter> {
-        let mut out = Vec::new();
-        let count = |list: &[(u32, Name)], n: &Name| -> u32 {
-            list.iter()
-                .filter(|x| x.1.text == n.text)
-                .map(|x| x.0)
-                .sum()
-        };
-        let mut seen: Vec<&str> = Vec::new();
-        for (_, n) in with.iter().chain(without) {
-            if seen.contains(&&*n.text) {
-                continue;
-            }
-            seen.push(&n.text);
-            let (a, b) = (count(with, n), count(without, n));
-            if a == b {
-                continue;
-            }
-            if let Some((db, u_db)) = join_loss(
-                a.abs_diff(b),
-                n,
-                self.point,
-                self.env,
-                self.assumed,
-                self.out,
-            ) {
-                out.push(Adapter {
-                    id: self.meters.adapter(&n.text),
-                    db,
-                    u_db,
-                    came: a > b,
-                });
-            }
+        let (elsewhere, _, (near, far), e) =
+            of_these.min_by(|x, y| x.0.cmp(&y.0).then(x.1.total_cmp(&y.1)))?;
+        let used = (e.band, self.band);
+        if elsewhere && !self.elsewhere.contains(&used) {
+            self.elsewhere.push(used);
         }
-        out
-    }
-
-    fn cell(&mut self, piece: usize, f: Found, promised: Option<Expected>) -> BenchCell {
-        // what comes back of an open or shorted end, and a whole network, tell the loss between
-        // matched ends
-        let promised = promised.map(|e| {
-            if f.method.matched() {
-                e.between_matched_ends()
-            } else {
-                e
-            }
-        });
-        let expected = promised.as_ref();
-        let comparison = expected.map(|e| {
-            let mut found = compare(
-                Value {
-                    db: f.loss.db,
-                    expanded_db: f.loss.expanded_db,
-                },
-                Value {
-                    db: e.db,
-                    expanded_db: 2.0 * e.u_db,
-                },
-            );
-            // what a sheet calls a maximum is kept by a cable that loses less
-            let less = found.verdict == Verdict::Differs && found.difference_db < 0.0;
-            if e.maximum && less {
-                found.verdict = Verdict::Agrees;
-            }
-            found
-        });
-        let cannot = comparison
-            .as_ref()
-            .is_some_and(|c| c.verdict == Verdict::CannotTell);
-        let length = expected.filter(|_| cannot).and_then(|e| {
-            let cable_u = libm::sqrt((e.u_db * e.u_db - e.u_joins_db * e.u_joins_db).max(0.0));
-            let grows = Grows {
-                cable_db: e.db - e.joins_db,
-                fixed_db: e.joins_db,
-                cable_expanded_db: 2.0 * cable_u,
-                fixed_expanded_db: 2.0 * e.u_joins_db,
-            };
-            match self.full_scale(&f) {
-                Some((own, offset)) => {
-                    // it rises as the reading falls; the piece may lose more than is expected
-                    let loss_db = f.loss.db.max(e.db);
-                    let of = |x: f64| {
-                        let ratio = from_db(x * loss_db);
-                        libm::hypot(own * libm::hypot(1.0, ratio), offset * (ratio - 1.0))
-                    };
-                    let now = of(1.0);
-                    let rest = libm::sqrt((f.loss.u_db * f.loss.u_db - now * now).max(0.0));
-                    let k = f.loss.expanded_db / f.loss.u_db;
-                    length_factor_with(|x| k * libm::hypot(rest, of(x)), &grows)
-                }
-                None => length_factor(f.loss.expanded_db, &grows),
-            }
-        });
-        let metres = self.session.pieces[piece].metres();
-        let per = metres.and_then(|m| {
-            // the cable's own loss, without what reflections at its ends add
-            let (j, u, mismatch, u_mismatch) = expected.map_or((0.0, 0.0, 0.0, 0.0), |e| {
-                (e.joins_db, e.u_joins_db, e.mismatch_db(), e.u_mismatch_db())
-            });
-            let u_db = libm::hypot(0.5 * f.loss.expanded_db, u_mismatch);
-            per_length(f.loss.db - mismatch, u_db, j, u, m.value, m.u)
-        });
-        BenchCell {
-            piece,
-            band: self.band,
-            method: f.method,
-            rows: f.rows.into(),
-            count: f.count,
-            reading: f.reading,
-            measured: f.loss,
-            budget: f.budget.into(),
-            expected: promised,
-            comparison,
-            length_factor: length,
-            per_length: per,
-            losses: f.losses.into(),
-            half_difference_db: f.half_difference_db,
-        }
-    }
-
-    /// Errors of full scale in a loss against a baseline: the one that each reading has by itself, and
-    /// the one that is the same in all; their sizes at the baseline, dB.
-    fn full_scale(&self, f: &Found) -> Option<(f64, f64)> {
-        let base = f.loss.baseline.as_ref()?.watts;
-        let m = self.meters.all().get(f.meter?)?;
-        let at_base = |u: f64| downlead_quantity::DB_PER_RELATIVE * u / base;
-        (m.u_linearity_w > 0.0 || m.u_full_scale_w > 0.0)
-            .then(|| (at_base(m.u_linearity_w), at_base(m.u_full_scale_w)))
+        Some(Pair {
+            near,
+            far,
+            adapters: e.adapters,
+        })
     }
 
     /// The context of a power reading written in the text.

@@ -117,7 +117,7 @@ impl SessionResult {
             return mean(cell, d);
         }
         match cell.method {
-            Method::Substitution | Method::OtherMeter => {
+            Method::Substitution | Method::OtherMeter { .. } => {
                 let (Some(b), Some((watts, minutes))) = (&cell.measured.baseline, cell.reading)
                 else {
                     return d;

@@ -1,6 +1,6 @@
 //! What is wrong with readings on the bench.
 
-use downlead_base::{Diagnostic, Loc, codes};
+use downlead_base::{Diagnostic, Loc, Severity, codes};
 use downlead_physics::measure::{Drift, Loss};
 use downlead_quantity::{db, decibel_signed, frequency, number, power};
 use downlead_station::Attachment;
@@ -9,7 +9,9 @@ use downlead_station::session::ReadingKind;
 use downlead_touchstone::Network;
 use num_complex::Complex64;
 
+use super::cells::InLine;
 use super::gather::{Group, Taken};
+use super::result::BenchBand;
 use crate::instrument::instrument_db;
 use crate::point::Point;
 
@@ -423,11 +425,52 @@ pub(super) fn not_equalised(place: &Place, out: &mut Vec<Diagnostic>) {
         place
             .finding(
                 &codes::NOT_EQUALISED,
-                format!("On {}, two meters are compared that were not read one behind the other: their errors count in full.", place.band),
+                format!("On {}, two meters are compared that were not read in line one after the other: their errors count in full.", place.band),
                 "two meters",
             )
             .help("Put both in line with nothing between and add `equalise 44.0 W with W1, against 43.6 W with W2`."),
     );
+}
+
+/// Two meters read in line on one band only: how they differ is taken from there on others.
+pub(super) fn equalised_elsewhere(
+    pairs: &[InLine<'_>],
+    used: &[(usize, usize)],
+    bands: &[BenchBand],
+    out: &mut Vec<Diagnostic>,
+) {
+    let mut done = Vec::new();
+    for (from, _) in used {
+        let Some(pair) = pairs.iter().find(|p| p.band == *from) else {
+            continue;
+        };
+        if done.contains(from) {
+            continue;
+        }
+        done.push(*from);
+        let on: Vec<&str> = used
+            .iter()
+            .filter(|u| u.0 == *from)
+            .map(|u| &*bands[u.1].band)
+            .collect();
+        let on = match &on[..] {
+            [one] => (*one).to_owned(),
+            [rest @ .., last] if on.len() <= 4 => format!("{} and {last}", rest.join(", ")),
+            many => format!("{} bands", many.len()),
+        };
+        let mut d = Diagnostic::new(
+            &codes::NOT_EQUALISED,
+            pair.loc,
+            format!(
+                "The two meters were read in line on {} only; on {on} they are taken to differ by the same, which meters do only about.",
+                bands[*from].band
+            ),
+        )
+        .at("used on other bands too")
+        .help("Read both in line on each band: `equalise 44.0 W with W1, against 43.6 W with W2`.");
+        d.severity = Severity::Info;
+        out.push(d);
+    }
 }
 
 pub(super) fn one_end(place: &Place, out: &mut Vec<Diagnostic>) {

@@ -190,12 +190,18 @@ impl<'m> Gathered<'m> {
         let (band, named, hz) = match (&row.hz, &row.band) {
             (Some((hz, _)), Some(b)) => (b.clone(), true, *hz),
             (Some((hz, _)), None) => (frequency(*hz).into_boxed_str(), false, *hz),
-            (None, Some(b)) => match env.band(b).and_then(|x| middle(&x.kind)) {
-                Some(hz) => (b.clone(), true, hz),
+            (None, Some(b)) => match band_of(b, env) {
+                Some((name, hz)) => (name, true, hz),
                 None => {
-                    let help = format!(
-                        "Define it at the left margin, `band {b}` with its frequency, or add a column `frequency_mhz`."
-                    );
+                    let mut names: Vec<&str> = env.bands.keys().map(AsRef::as_ref).collect();
+                    names.sort_unstable();
+                    let near = downlead_station::nearest(b, names.iter().copied());
+                    let help = match near {
+                        Some(n) => format!("Did you mean `{n}`?"),
+                        None => format!(
+                            "Define it at the left margin, `band {b}` with its frequency, or add a column `frequency_mhz`."
+                        ),
+                    };
                     return Err(Some((
                         "band",
                         format!("Band `{b}` is not defined."),
@@ -398,6 +404,24 @@ fn temperatures(rows: &[Row], s: &Session, said: &mut Said<'_>) {
         ),
     };
     said.mild(line, "temperature", message, Some(help));
+}
+
+/// The band of a table's name for it: as it is defined, or the only one that is written alike but for
+/// capitals, spaces and marks (`2M`, `70 cm`).
+fn band_of(name: &str, env: &Env) -> Option<(Box<str>, f64)> {
+    if let Some(b) = env.band(name) {
+        return Some((name.into(), middle(&b.kind)?));
+    }
+    let plain = |t: &str| -> String {
+        t.chars()
+            .filter(|c| c.is_alphanumeric())
+            .flat_map(char::to_lowercase)
+            .collect()
+    };
+    let mut alike = env.bands.keys().filter(|k| plain(k) == plain(name));
+    let (only, more) = (alike.next()?, alike.next());
+    let b = env.band(only).filter(|_| more.is_none())?;
+    Some(((&**only).into(), middle(&b.kind)?))
 }
 
 /// Whether a frequency may be meant by a band: on it, or not far from it.

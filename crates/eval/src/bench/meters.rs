@@ -54,6 +54,11 @@ impl<'m> Meters<'m> {
         }
     }
 
+    /// Number of a kind of adapter that some reading has; none if none has it.
+    pub(super) fn adapter_of(&self, name: &str) -> Option<usize> {
+        self.adapters.iter().position(|n| **n == *name)
+    }
+
     /// The meter of a reading: its own, else the session's. None if it is not defined.
     pub(super) fn of(
         &mut self,

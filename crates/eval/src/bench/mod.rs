@@ -6,29 +6,31 @@
 //! (`summary`). Formulas are those of [`downlead_physics::measure`].
 
 mod cells;
+mod compared;
 mod expected;
 mod explain;
 mod findings;
 mod gather;
 mod meters;
 mod one_port;
+mod rank;
 pub mod result;
+mod slips;
 mod summary;
 
 pub use explain::{source_words, verdict_word};
 
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::Level;
-use downlead_physics::measure::ranking;
 use downlead_station::Env;
 use downlead_station::session::{ReadingKind, Session};
 
-use crate::assume::Assumptions;
+use crate::assume::{Assumed, Assumptions};
 use crate::point::Point;
 use cells::InLine;
 use gather::{Gathered, TakenValue};
 use meters::Meters;
-use result::{BenchBand, BenchCell, SessionResult};
+use result::{BenchBand, SessionResult};
 pub use summary::common_causes;
 
 /// Computes a session.
@@ -39,7 +41,8 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     let mut next = 0;
     let equalised = equalised(s, &g, env, &mut meters, &mut assumed, &mut next, out);
     let (mut cells, mut rows, mut bands) = (Vec::new(), Vec::new(), Vec::new());
-    let mut swrs = Vec::new();
+    let mut kept = Vec::new();
+    let (mut swrs, mut elsewhere) = (Vec::new(), Vec::new());
     // what is said of a cable on every band is said once
     let mut cable_notes = Vec::new();
     for (band, group) in g.groups.iter().enumerate() {
@@ -65,16 +68,21 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
             out,
             next: &mut next,
             equalised: &equalised,
+            elsewhere: &mut elsewhere,
             swrs: &mut swrs,
         }
-        .band(group, &promised, &mut cells, &mut rows);
+        .band(group, &promised, &mut cells, &mut rows, &mut kept);
         bands.push(BenchBand {
             band: group.band.clone(),
             hz: group.hz,
             baselines,
             drift,
-            ranking: ranked(&cells, from),
+            ranking: rank::ranked(s, &cells, from),
         });
+    }
+    findings::equalised_elsewhere(&equalised, &elsewhere, &bands, out);
+    if !elsewhere.is_empty() {
+        assumed.add(Assumed::EqualisedElsewhere, s.name.loc);
     }
     cable_notes.retain(|d: &Diagnostic| {
         // a piece of 75 ohm is computed as such, and is on the bench deliberately
@@ -82,8 +90,9 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     });
     out.append(&mut cable_notes);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
-    summary::session(s, &g, &meters, env, out);
-    summary::verdicts(&pieces, &cells, &bands, out);
+    summary::session(s, &g, &meters, out);
+    let slipped = slips::slips(s, &kept, &cells, &bands, out);
+    summary::verdicts(&pieces, &cells, &bands, &slipped, out);
     SessionResult {
         name: s.name.loc,
         loc: s.loc,
@@ -99,23 +108,6 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     }
 }
 
-/// Cells from `from` on by loss per length, with groups of those that cannot be distinguished.
-fn ranked(cells: &[BenchCell], from: usize) -> Box<[(usize, usize)]> {
-    let with: Vec<(usize, (f64, f64))> = cells[from..]
-        .iter()
-        .enumerate()
-        .filter_map(|(i, c)| {
-            let p = c.per_length?;
-            Some((from + i, (p.db_per_m, 2.0 * p.u_db_per_m)))
-        })
-        .collect();
-    let values: Vec<(f64, f64)> = with.iter().map(|x| x.1).collect();
-    ranking(&values)
-        .into_iter()
-        .map(|r| (with[r.item].0, r.group))
-        .collect()
-}
-
 /// Two meters read in line, anywhere in the session.
 fn equalised<'m>(
     s: &'m Session,
@@ -125,7 +117,7 @@ fn equalised<'m>(
     assumed: &mut Assumptions,
     next: &mut usize,
     out: &mut Vec<Diagnostic>,
-) -> Vec<InLine> {
+) -> Vec<InLine<'m>> {
     let mut pairs = Vec::new();
     let of_bands = g.groups.iter().enumerate();
     for (band, t) in of_bands.flat_map(|(i, x)| x.taken.iter().map(move |t| (i, t))) {
@@ -151,6 +143,8 @@ fn equalised<'m>(
                 Level::one(*next, a.number, *w, minutes),
                 Level::one(*next + 1, b.number, other, minutes),
             ),
+            adapters: t.adapters,
+            loc: t.loc,
         });
         *next += 2;
     }

@@ -36,6 +36,10 @@ impl<'m> Bench<'m, '_> {
             return None;
         }
         let own = expected.map_or(0.0, |e| e.reflection);
+        if own == 0.0 {
+            self.assumed
+                .add(Assumed::PieceMatched, self.session.name.loc);
+        }
         let mut ends = Ends::new(
             source.unwrap_or(0.0),
             load.unwrap_or(0.0),
@@ -248,7 +252,7 @@ fn half_mean_error_db(own: f64, loss_db: f64) -> f64 {
 }
 
 /// Size of the reflection of an SWR; the root of the mean square over its ±.
-fn spread(swr: &Measure) -> f64 {
+pub(super) fn spread(swr: &Measure) -> f64 {
     let gamma = gamma_from_swr(swr.value);
     // d|Γ|/d(SWR)
     let slope = 2.0 / ((swr.value + 1.0) * (swr.value + 1.0));

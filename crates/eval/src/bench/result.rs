@@ -2,7 +2,7 @@
 
 use downlead_base::Loc;
 use downlead_physics::measure::{
-    Comparison, Drift, FitError, Length, Loss, LossFit, PerLength, SwrReading, Tape, Term,
+    Comparison, Drift, FitError, Length, Loss, LossFit, PerLength, Source, SwrReading, Tape, Term,
     WholeCable,
 };
 use downlead_station::session::ReadingKind;
@@ -15,7 +15,10 @@ pub enum Method {
     /// One meter behind the piece, against readings without it.
     Substitution,
     /// Baseline and piece read with two meters.
-    OtherMeter,
+    OtherMeter {
+        /// Whether the two were read one after the other in line.
+        equalised: bool,
+    },
     /// A meter at each end.
     TwoMeters {
         /// Whether the two were read one behind the other.
@@ -46,7 +49,8 @@ impl Method {
     pub fn words(self) -> &'static str {
         match self {
             Method::Substitution => "substitution, one meter",
-            Method::OtherMeter => "substitution, two meters",
+            Method::OtherMeter { equalised: true } => "substitution, two meters, equalised",
+            Method::OtherMeter { equalised: false } => "substitution, two meters",
             Method::TwoMeters { equalised: true } => "a meter at each end, equalised",
             Method::TwoMeters { equalised: false } => "a meter at each end",
             Method::OpenShort => "open and short",
@@ -75,7 +79,8 @@ pub struct Expected {
     pub u_joins_db: f64,
     /// Whether the cable's figures are guaranteed maxima.
     pub maximum: bool,
-    /// Own reflection of the piece (its impedance against 50 ohm).
+    /// Size of the piece's own reflection at each end: the one it states, else that of its impedance
+    /// against 50 ohm and of its joins.
     pub reflection: f64,
 }
 
@@ -258,6 +263,21 @@ impl BenchCell {
         let u = self.expected.map_or(0.0, |e| e.u_mismatch_db());
         // of few readings the interval is wider than two standard uncertainties
         libm::hypot(0.5 * self.measured.expanded_db, u)
+    }
+}
+
+impl BenchCell {
+    /// Whether how the baseline changed meanwhile is more of the uncertainty than all the rest.
+    #[must_use]
+    pub fn drift_prevails(&self) -> bool {
+        let of = |drift: bool| -> f64 {
+            self.budget
+                .iter()
+                .filter(|t| matches!(t.source, Source::Drift(_)) == drift)
+                .map(|t| t.u_db * t.u_db)
+                .sum()
+        };
+        of(true) > of(false)
     }
 }
 

@@ -14,6 +14,7 @@ use downlead_station::session::{LengthBy, Piece, ReadingKind, Session};
 use super::gather::Gathered;
 use super::meters::Meters;
 use super::result::{BenchBand, BenchCell, BenchPiece, Method};
+use super::slips::Slipped;
 
 /// A measured loss below this share of the expected one, by more than the uncertainty, is rather a
 /// wrong length or type than a good cable (common practice).
@@ -70,8 +71,8 @@ fn piece(
                 measured_db: x.matched_db(),
                 expected_db: e.matched_db,
                 u_measured_db: x.u_matched_db(),
-                // what the sheet is off by is one thing on all bands
-                u_expected_db: 0.0,
+                // for the worst band only: in the mean it is one thing on all bands, added after
+                u_expected_db: e.u_matched_db,
             })
         })
         .collect();
@@ -309,7 +310,6 @@ pub(super) fn session(
     s: &Session,
     g: &Gathered<'_>,
     meters: &Meters<'_>,
-    env: &Env,
     out: &mut Vec<Diagnostic>,
 ) {
     if g.groups.iter().all(|x| x.taken.is_empty()) {
@@ -394,15 +394,23 @@ pub(super) fn verdicts(
     pieces: &[BenchPiece],
     cells: &[BenchCell],
     bands: &[BenchBand],
+    slipped: &[Slipped],
     out: &mut Vec<Diagnostic>,
 ) {
     let family = Family::of(pieces, cells);
+    // a slip has its own finding, and says nothing of the cable
+    let slip = |c: &BenchCell| {
+        slipped
+            .iter()
+            .any(|(band, piece)| *band == c.band && piece.is_none_or(|p| p == c.piece))
+    };
     for (i, p) in pieces.iter().enumerate() {
         let mine: Vec<&BenchCell> = cells.iter().filter(|c| c.piece == i).collect();
         let of = |v: Verdict| -> Vec<&BenchCell> {
             mine.iter()
                 .copied()
                 .filter(|c| c.comparison.as_ref().is_some_and(|x| x.verdict == v))
+                .filter(|c| !slip(c))
                 .collect()
         };
         differs(p, &of(Verdict::Differs), bands, &family, out);
@@ -587,7 +595,13 @@ fn cannot(
             number(libm::ceil(f * m - 1e-9), 0)
         ));
     }
-    if easiest.method == Method::OtherMeter
+    if easiest.drift_prevails() {
+        d = d.help(format!(
+            "On {}, most of the uncertainty is how the baseline changed meanwhile. Read it directly before and after the piece; a baseline that was misread shows as such a change too.",
+            bands[easiest.band].band
+        ));
+    }
+    if easiest.method == (Method::OtherMeter { equalised: false })
         || easiest.method == (Method::TwoMeters { equalised: false })
     {
         d = d.help("With one meter for both readings its scale error cancels.");

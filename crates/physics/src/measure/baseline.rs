@@ -243,14 +243,10 @@ impl Baselines {
     }
 }
 
-/// Relative variance of a level by errors that are its own.
+/// Relative variance of a level by what it does not share with the others: at about one power the
+/// meter's linearity is one error, and no step.
 fn own_variance(l: &Level, meter: &Meter) -> f64 {
-    let u = rss([
-        l.u_scatter(meter).0,
-        meter.u_linearity,
-        meter.u_linearity_w / l.watts,
-        meter.u_resolution_w / l.watts,
-    ]);
+    let u = rss([l.u_scatter(meter).0, meter.u_resolution_w / l.watts]);
     u * u
 }
 

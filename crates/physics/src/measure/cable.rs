@@ -1,6 +1,7 @@
 //! One verdict on a cable measured at several frequencies.
 
 use super::compare::Verdict;
+use super::correlated::Correlated;
 use super::stats::chi_square_survival;
 use crate::uncertainty::en;
 
@@ -31,7 +32,7 @@ pub struct WholeCable {
     pub u_random: f64,
     /// Part of it common to all points.
     pub u_shared: f64,
-    /// Sum of squared deviations from the mean over their own uncertainties: whether one factor
+    /// Sum of squared deviations over their uncertainties (with what points share): whether one factor
     /// holds at all frequencies.
     pub chi2: f64,
     /// Degrees of freedom: points used less one.
@@ -89,11 +90,7 @@ pub fn whole_cable(points: &[Point], common: &[Vec<f64>], u_shared: f64) -> Opti
         return None;
     }
     let ln_ratio = sum / weights;
-    let chi2 = points.iter().filter(good).map(|p| {
-        let r = ln(p) - ln_ratio;
-        weight(p) * r * r
-    });
-    let chi2 = chi2.sum();
+    let chi2 = about_one_factor(points, common, good);
     let (worst, worst_en) = worst(points);
     let shares: Vec<f64> = points
         .iter()
@@ -129,6 +126,27 @@ pub fn whole_cable(points: &[Point], common: &[Vec<f64>], u_shared: f64) -> Opti
         used,
         verdict,
     })
+}
+
+/// χ² of `ln(measured/expected)` about one factor for all points, with the covariance of the points
+/// by the causes they share: what acts on all alike is no deviation, and what acts on some is one.
+fn about_one_factor(points: &[Point], common: &[Vec<f64>], good: impl Fn(&&Point) -> bool) -> f64 {
+    let at: Vec<usize> = (0..points.len()).filter(|i| good(&&points[*i])).collect();
+    let of = |i: &usize| &points[*i];
+    let y: Vec<f64> = at
+        .iter()
+        .map(|i| libm::log(of(i).measured_db / of(i).expected_db))
+        .collect();
+    let u: Vec<f64> = at
+        .iter()
+        .map(|i| of(i).u_measured_db / of(i).expected_db)
+        .collect();
+    let shared: Vec<Vec<f64>> = common
+        .iter()
+        .map(|row| at.iter().map(|i| row[*i] / of(i).expected_db).collect())
+        .collect();
+    let ones = vec![1.0; y.len()];
+    Correlated::new(&u, &shared).chi_square(&y, &[&ones])
 }
 
 /// Covariance of two sums `Σ a·x` and `Σ b·x` of values with the standard uncertainties `u`, of

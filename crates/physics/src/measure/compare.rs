@@ -90,6 +90,21 @@ pub fn compare_with(measured: Value, expected: Value, expanded_difference_db: f6
     }
 }
 
+/// By what factor the part of a measurement's uncertainty that is the meter's must shrink before a
+/// comparison can tell, where `rest_expanded_db` of the difference's uncertainty is not the meter's
+/// (drift, mismatch, adapters, the expectation). None: no meter helps.
+#[must_use]
+pub fn meter_factor(
+    meter_expanded_db: f64,
+    rest_expanded_db: f64,
+    expected_db: f64,
+) -> Option<f64> {
+    let goal = 0.5 * expected_db;
+    let room = goal * goal - rest_expanded_db * rest_expanded_db;
+    let helps = goal > 0.0 && room > 0.0 && meter_expanded_db.is_finite();
+    helps.then(|| (meter_expanded_db / libm::sqrt(room)).max(1.0))
+}
+
 /// An expected loss, split into what grows with length and what does not.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Grows {

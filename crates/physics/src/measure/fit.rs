@@ -1,7 +1,9 @@
 //! The two coefficients of a cable from losses measured at several frequencies.
 
 use super::cable::variance;
-use super::stats::{chi_square_survival, normal_quantile};
+use super::correlated::Correlated;
+use super::odd::APART;
+use super::stats::{chi_square_survival, normal_quantile, student_two_sided};
 use super::trend::UNLIKELY;
 use crate::TwoTerm;
 use crate::line::conductor_temperature_factor;
@@ -104,6 +106,9 @@ pub struct Outlier {
     pub residual: f64,
     /// The bound it is beyond.
     pub bound: f64,
+    /// Another point without which the others fit about as well: which of the two is wrong cannot
+    /// be told.
+    pub rival: Option<usize>,
 }
 
 /// Advice for improving a weak set of points.
@@ -126,9 +131,9 @@ pub struct LossFit {
     pub at_20: TwoTerm,
     /// Temperature of the measurement, °C.
     pub celsius: f64,
-    /// Standard uncertainty of `k1` by the points (0 when clamped).
+    /// Standard uncertainty of `k1` by the points; of one held at 0 too.
     pub u_k1: f64,
-    /// Standard uncertainty of `k2` by the points (0 when clamped).
+    /// Standard uncertainty of `k2` by the points; of one held at 0 too.
     pub u_k2: f64,
     /// Correlation of the two; close to −1, so compare curves and never coefficients.
     pub correlation: f64,
@@ -236,15 +241,13 @@ fn describe(
     } else {
         None
     };
-    let (u_k1, u_k2, correlation) = match clamped {
-        None => (
-            libm::sqrt(n.s22 / n.det),
-            libm::sqrt(n.s11 / n.det),
-            -n.s12 / libm::sqrt(n.s11 * n.s22),
-        ),
-        Some(Clamped::K2) => (1.0 / libm::sqrt(n.s11), 0.0, 0.0),
-        Some(Clamped::K1) => (0.0, 1.0 / libm::sqrt(n.s22), 0.0),
-    };
+    // what is not known of a coefficient that was held at zero is not zero: the readings leave it as
+    // open as if it had come out there
+    let (u_k1, u_k2, correlation) = (
+        libm::sqrt(n.s22 / n.det),
+        libm::sqrt(n.s11 / n.det),
+        -n.s12 / libm::sqrt(n.s11 * n.s22),
+    );
     let residuals: Vec<f64> = points
         .iter()
         .map(|p| (p.db_per_m - coefficients.at(p.f_hz)) / p.u_db_per_m)
@@ -274,40 +277,102 @@ fn describe(
         shared: rules.shared,
         range_hz: (set.low, set.high),
     };
-    fit.outlier = outlier(points, &fit);
-    if fit.p < UNLIKELY {
-        fit.widened = libm::sqrt(fit.chi2 / fit.dof as f64);
-        fit.u_k1 *= fit.widened;
-        fit.u_k2 *= fit.widened;
-    }
+    fit.outlier = outlier(points, &fit, n);
+    fit.widened = widened(fit.chi2, fit.dof, fit.p);
+    fit.u_k1 *= fit.widened;
+    fit.u_k2 *= fit.widened;
     fit
 }
 
-fn outlier(points: &[FitPoint], fit: &LossFit) -> Option<Outlier> {
+/// Factor that widens uncertainties where the points scatter more than their own explain.
+fn widened(chi2: f64, dof: usize, p: f64) -> f64 {
+    if p < UNLIKELY {
+        libm::sqrt(chi2 / dof as f64)
+    } else {
+        1.0
+    }
+}
+
+/// Each residual over its own standard deviation `u √(1 − h)`, with `h` the leverage of the point
+/// in the coefficients that are free; none where the fit goes through the point whatever it is.
+fn studentised(points: &[FitPoint], fit: &LossFit, n: &Normal) -> Vec<Option<f64>> {
+    points
+        .iter()
+        .zip(&fit.residuals)
+        .map(|(p, r)| {
+            let (f, u) = (p.f_hz * 1e-6, p.u_db_per_m);
+            let root = libm::sqrt(f);
+            let h = match fit.clamped {
+                None => (n.s22 * f - 2.0 * n.s12 * root * f + n.s11 * f * f) / n.det,
+                Some(Clamped::K2) => f / n.s11,
+                Some(Clamped::K1) => f * f / n.s22,
+            };
+            let left = 1.0 - h / (u * u);
+            (left >= 1e-9).then(|| r / libm::sqrt(left))
+        })
+        .collect()
+}
+
+fn outlier(points: &[FitPoint], fit: &LossFit, n: &Normal) -> Option<Outlier> {
     if fit.dof == 0 {
         return None;
     }
     let bound = -normal_quantile(0.5 * OUTLIER_CHANCE / points.len() as f64);
-    let mut worst = (0, 0.0_f64);
-    for (i, p) in points.iter().enumerate() {
-        let u_fit = fit.predict(p.f_hz).u_random / p.u_db_per_m;
-        let left = 1.0 - u_fit * u_fit;
-        if left < 1e-9 {
-            continue; // the fit goes through this point whatever it is
-        }
-        let r = fit.residuals[i] / libm::sqrt(left);
-        if r.abs() > worst.1.abs() {
-            worst = (i, r);
-        }
-    }
-    (worst.1.abs() > bound).then_some(Outlier {
-        index: worst.0,
-        residual: worst.1,
+    let all = studentised(points, fit, n);
+    largest(&all, bound, |r| r)
+}
+
+/// The largest of residuals made comparable by `size`, if it is beyond `bound`.
+fn largest(all: &[Option<f64>], bound: f64, size: impl Fn(f64) -> f64) -> Option<Outlier> {
+    let mut order: Vec<(usize, f64)> = all
+        .iter()
+        .enumerate()
+        .filter_map(|(i, r)| Some((i, (*r)?)))
+        .collect();
+    order.sort_by(|a, b| b.1.abs().total_cmp(&a.1.abs()));
+    let (index, r) = *order.first()?;
+    let residual = size(r);
+    // leaving a point out takes the square of its residual from χ²
+    let rival = order
+        .get(1)
+        .filter(|o| r * r - o.1 * o.1 < APART)
+        .map(|o| o.0);
+    (residual.abs() > bound).then_some(Outlier {
+        index,
+        residual,
         bound,
+        rival,
     })
 }
 
 impl LossFit {
+    /// The point that does not fit, where the uncertainty of the points was found from their own
+    /// scatter: with the point in it, that scatter hides it. Each point is held against the scatter
+    /// of the others (externally studentised residuals, Student's t with one degree of freedom less;
+    /// Bonferroni as above). `points` are the ones the fit was made from.
+    #[must_use]
+    pub fn outlier_by_scatter(&self, points: &[FitPoint]) -> Option<Outlier> {
+        if self.dof < 2 || self.chi2 <= 0.0 {
+            return None;
+        }
+        let triples: Vec<_> = points
+            .iter()
+            .map(|p| (p.f_hz, p.db_per_m, p.u_db_per_m))
+            .collect();
+        let n = normal(&triples).ok()?;
+        let dof = self.dof as f64;
+        let scale = libm::sqrt(self.chi2 / dof);
+        let all: Vec<Option<f64>> = studentised(points, self, &n)
+            .into_iter()
+            .map(|r| r.map(|r| r / scale))
+            .collect();
+        let bound = student_two_sided(OUTLIER_CHANCE / points.len() as f64, dof - 1.0);
+        largest(&all, bound, |r| {
+            let left = (dof - r * r).max(1e-12 * dof);
+            r * libm::sqrt((dof - 1.0) / left)
+        })
+    }
+
     /// Takes into account that some causes act on several of the points: `common` holds for each
     /// of them its signed contribution to every point, dB/m, a part of that point's own
     /// uncertainty. The coefficients stay as they are; their uncertainty and correlation become those of
@@ -325,25 +390,38 @@ impl LossFit {
         let follows = |p: &FitPoint| -> (f64, f64) {
             let (f, w) = (p.f_hz * 1e-6, 1.0 / (p.u_db_per_m * p.u_db_per_m));
             let root = libm::sqrt(f);
-            match self.clamped {
-                None => (
-                    w * (s22 * root - s12 * f) / det,
-                    w * (s11 * f - s12 * root) / det,
-                ),
-                Some(Clamped::K2) => (w * root / s11, 0.0),
-                Some(Clamped::K1) => (0.0, w * f / s22),
-            }
+            // of one held at zero too: what is not known of it is not zero
+            (
+                w * (s22 * root - s12 * f) / det,
+                w * (s11 * f - s12 * root) / det,
+            )
         };
         let (a, b): (Vec<f64>, Vec<f64>) = points.iter().map(follows).unzip();
         let u: Vec<f64> = points.iter().map(|p| p.u_db_per_m).collect();
+        self.chi2 = self.about_the_curve(points, &u, common);
+        self.p = chi_square_survival(self.chi2, self.dof as f64);
+        self.widened = widened(self.chi2, self.dof, self.p);
         self.u_k1 = libm::sqrt(variance(&a, &a, &u, common));
         self.u_k2 = libm::sqrt(variance(&b, &b, &u, common));
         self.u_k1 *= self.widened;
         self.u_k2 *= self.widened;
-        if self.clamped.is_none() {
-            self.correlation = self.widened * self.widened * variance(&a, &b, &u, common)
-                / (self.u_k1 * self.u_k2);
-        }
+        self.correlation =
+            self.widened * self.widened * variance(&a, &b, &u, common) / (self.u_k1 * self.u_k2);
+    }
+
+    /// χ² of the points about the curve with the covariance of the causes they share: an error of
+    /// all points along the curve is no deviation from it.
+    fn about_the_curve(&self, points: &[FitPoint], u: &[f64], common: &[Vec<f64>]) -> f64 {
+        let of =
+            |x: fn(f64) -> f64| -> Vec<f64> { points.iter().map(|p| x(p.f_hz * 1e-6)).collect() };
+        let (roots, f) = (of(libm::sqrt), of(|f| f));
+        let y: Vec<f64> = points.iter().map(|p| p.db_per_m).collect();
+        let columns: &[&[f64]] = match self.clamped {
+            None => &[&roots, &f],
+            Some(Clamped::K2) => &[&roots],
+            Some(Clamped::K1) => &[&f],
+        };
+        Correlated::new(u, common).chi_square(&y, columns)
     }
 
     /// Attenuation at `f_hz` at the temperature of the measurement. Its uncertainty comes from the

@@ -21,9 +21,11 @@ mod baseline;
 mod budget;
 mod cable;
 mod compare;
+mod correlated;
 mod fit;
 mod length;
 mod meter;
+mod odd;
 mod one_port;
 mod per_length;
 mod ranking;
@@ -37,7 +39,7 @@ pub use budget::{Budget, Source, Term};
 pub use cable::{NO_ONE_FACTOR, Point, WholeCable, whole_cable};
 pub use compare::{
     Comparison, Grows, Value, Verdict, compare, compare_with, length_factor, length_factor_with,
-    verdict,
+    meter_factor, verdict,
 };
 pub use fit::{Advice, Clamped, FitError, FitPoint, FitRules, LossFit, Outlier, Prediction, fit};
 pub use length::{
@@ -45,12 +47,13 @@ pub use length::{
     length_from_spacing, phase_slope,
 };
 pub use meter::{Level, Meter};
+pub use odd::{APART, Explained, Odd, Seen, Slip, odd_one_out, slip, without};
 pub use one_port::{OnePort, OpenShort, directivity_u, impedance, one_port, open_short};
 pub use per_length::{PerLength, per_length};
-pub use ranking::{Ranked, cannot_be_told_apart, ranking};
+pub use ranking::{Ranked, cannot_be_told_apart, ranking, ranking_with};
 pub use stats::{chi_square_survival, normal_quantile, student_two_sided};
 pub use substitution::{
-    Adapter, Around, Ends, Loss, MeasureError, Single, mean_loss, substitution, two_meters,
+    Adapter, Around, Ends, Loss, MeasureError, Single, in_line, mean_loss, substitution, two_meters,
 };
 pub use swr::{SwrReading, swr};
 pub use trend::{Direction, Trend, TrendPoint, trend};

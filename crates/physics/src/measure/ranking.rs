@@ -23,6 +23,13 @@ pub fn cannot_be_told_apart(a: (f64, f64), b: (f64, f64)) -> bool {
 /// group may well differ beyond their uncertainty: use [`cannot_be_told_apart`].
 #[must_use]
 pub fn ranking(items: &[(f64, f64)]) -> Vec<Ranked> {
+    ranking_with(items, |a, b| libm::hypot(items[a].1, items[b].1))
+}
+
+/// As [`ranking`], of values that share causes: `apart` gives the expanded uncertainty of the
+/// difference of two items.
+#[must_use]
+pub fn ranking_with(items: &[(f64, f64)], apart: impl Fn(usize, usize) -> f64) -> Vec<Ranked> {
     let mut order: Vec<usize> = (0..items.len()).collect();
     order.sort_by(|&a, &b| {
         let nan = items[a].0.is_nan().cmp(&items[b].0.is_nan());
@@ -31,9 +38,11 @@ pub fn ranking(items: &[(f64, f64)]) -> Vec<Ranked> {
     let mut group = 0;
     let mut out = Vec::with_capacity(order.len());
     for (place, &item) in order.iter().enumerate() {
-        let clear_of_next = order
-            .get(place + 1)
-            .is_none_or(|&next| !cannot_be_told_apart(items[item], items[next]));
+        let clear_of_next = order.get(place + 1).is_none_or(|&next| {
+            let step = (items[item].0 - items[next].0).abs();
+            // a value that is no number is apart from all
+            !(step <= apart(item, next))
+        });
         out.push(Ranked {
             item,
             group,

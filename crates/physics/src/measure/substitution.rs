@@ -189,8 +189,9 @@ impl Loss {
 /// left in `budget` (cleared first).
 ///
 /// On one meter the scale error cancels, the offset does not (its dB differ), linearity,
-/// repeatability and resolution count at both readings. A piece read on another meter than the
-/// baselines has both scale errors.
+/// repeatability and resolution count at both readings. All baselines stand at about one power, so
+/// that the meter's linearity there is one error, which no number of baselines averages out. A piece
+/// read on another meter than the baselines has both scale errors.
 ///
 /// # Errors
 /// A reading without a positive power, or a meter that is not there.
@@ -210,8 +211,9 @@ pub fn substitution(
     add_shared(budget, piece.meter, to, piece.watts, -1.0);
     let used = weights(&base.how, baselines.levels());
     for (i, weight) in used {
-        add_own(budget, &baselines.levels()[i], from, weight);
+        add_scatter(budget, &baselines.levels()[i], from, weight);
     }
+    add_linearity(budget, baselines.first().id, from, base.watts, 1.0);
     add_own(budget, piece, to, -1.0);
     budget.add(
         Source::Drift(baselines.levels()[used[0].0].id),
@@ -241,23 +243,39 @@ pub fn two_meters(
 ) -> Result<Loss, MeasureError> {
     budget.clear();
     let mut db = 0.0;
-    let mut add = |level: &Level, sign: f64| -> Result<(), MeasureError> {
+    for (level, sign) in [(input, 1.0), (output, -1.0)] {
         let meter = meter_of(level, meters)?;
         add_shared(budget, level.meter, meter, level.watts, sign);
         add_own(budget, level, meter, sign);
         db += sign * to_db(level.watts);
-        Ok(())
-    };
-    add(input, 1.0)?;
-    add(output, -1.0)?;
-    if let Some((a, b)) = equalised {
-        add(a, -1.0)?;
-        add(b, 1.0)?;
+    }
+    if let Some((near, far)) = equalised {
+        db += in_line(near, far, meters, budget)?;
     }
     let correction = add_around(budget, output.id, around);
     let mut loss = Loss::from_budget(db + correction, budget);
     loss.naive_db = to_db(input.watts / output.watts) + correction;
     Ok(loss)
+}
+
+/// What two meters read in line, nose to tail, say of their difference: the correction of a loss
+/// between `near` and `far`, dB, with its contributions added to `budget`. Their scale errors, which
+/// are in the loss with the opposite signs, cancel.
+///
+/// # Errors
+/// A reading without a positive power, or a meter that is not there.
+pub fn in_line(
+    near: &Level,
+    far: &Level,
+    meters: &[Meter],
+    budget: &mut Budget,
+) -> Result<f64, MeasureError> {
+    for (level, sign) in [(near, -1.0), (far, 1.0)] {
+        let meter = meter_of(level, meters)?;
+        add_shared(budget, level.meter, meter, level.watts, sign);
+        add_own(budget, level, meter, sign);
+    }
+    Ok(to_db(far.watts / near.watts))
 }
 
 /// One measured loss of a piece that was read several times.
@@ -415,9 +433,19 @@ fn add_shared(budget: &mut Budget, number: usize, meter: &Meter, watts: f64, sig
 
 /// Errors of one reading alone.
 fn add_own(budget: &mut Budget, level: &Level, meter: &Meter, weight: f64) {
+    add_linearity(budget, level.id, meter, level.watts, weight);
+    add_scatter(budget, level, meter, weight);
+}
+
+/// Error of a meter's scale at one power; the readings at about that power share it.
+fn add_linearity(budget: &mut Budget, id: usize, meter: &Meter, watts: f64, weight: f64) {
+    let linear = libm::hypot(meter.u_linearity, meter.u_linearity_w / watts);
+    budget.add(Source::Linearity(id), weight * DB_PER_RELATIVE * linear);
+}
+
+/// What a reading would differ by if it were repeated.
+fn add_scatter(budget: &mut Budget, level: &Level, meter: &Meter, weight: f64) {
     let c = weight * DB_PER_RELATIVE;
-    let linear = libm::hypot(meter.u_linearity, meter.u_linearity_w / level.watts);
-    budget.add(Source::Linearity(level.id), c * linear);
     let (u, dof) = level.u_scatter(meter);
     budget.push(Term {
         source: Source::Repeatability(level.id),

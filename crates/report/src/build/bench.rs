@@ -198,6 +198,7 @@ fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
         worst_band: worst.and_then(band),
         worst_residual: worst.map(|w| f.residuals[w]),
         outlier_band: f.outlier.and_then(|o| band(o.index)),
+        outlier_or_band: f.outlier.and_then(|o| band(o.rival?)),
         add_frequency_hz: f.advice.map(|a| a.add_hz),
         lowest_hz: f.range_hz.0,
         highest_hz: f.range_hz.1,
@@ -254,6 +255,7 @@ fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
             .length_factor
             .filter(|_| cannot)
             .and_then(|f| Some(f * p.length_m?.0)),
+        drift_prevails: c.drift_prevails(),
         loss_db_per_m: c.per_length.map(|x| x.db_per_m),
         loss_uncertainty_db_per_m: c.per_length.map(|x| 2.0 * x.u_db_per_m),
         trusted: c.per_length.map(|x| x.trusted),

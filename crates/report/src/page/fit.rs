@@ -160,9 +160,14 @@ fn coefficients(c: &Coefficients) -> Vec<(&'static str, Text)> {
     if let Some(o) = &c.outlier {
         out.push((
             "outlier",
-            format!(
-                "{o} does not fit: look at that reading, or leave it out with --without \"{o}\""
-            )
+            match &c.outlier_or {
+                Some(or) => format!(
+                    "{o} or {or} does not fit: which of the two cannot be told; look at both, or leave one out with --without \"{o}\""
+                ),
+                None => format!(
+                    "{o} does not fit: look at that reading, or leave it out with --without \"{o}\""
+                ),
+            }
             .into(),
         ));
     }

@@ -298,6 +298,9 @@ pub struct FitReport {
     /// Band that does not fit.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub outlier_band: Option<String>,
+    /// Another band that may be the wrong one instead: without it the others fit about as well.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub outlier_or_band: Option<String>,
     /// A frequency to read at too, Hz, where the set is weak.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub add_frequency_hz: Option<f64>,
@@ -383,13 +386,15 @@ pub struct ResultReport {
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub verdict: Option<ReadingVerdict>,
-    /// Cannot tell: by what factor the uncertainty of the measurement must shrink; absent where no
-    /// meter helps, the expectation being too loose.
+    /// Cannot tell: by what factor the meter's part of the uncertainty must shrink; absent where no
+    /// meter helps: the expectation is too loose, or the transmitter drifted too much.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub better_meter_factor: Option<f64>,
     /// Cannot tell: how long the piece must be, m; absent where no length helps.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub longer_piece_m: Option<f64>,
+    /// Whether most of the uncertainty is how the baseline changed meanwhile.
+    pub drift_prevails: bool,
     /// Measured loss per length, joins taken off, dB/m.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub loss_db_per_m: Option<f64>,

@@ -65,6 +65,9 @@ pub struct Coefficients {
     /// The point that does not fit.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub outlier: Option<String>,
+    /// Another point that may be the wrong one instead: without it the others fit about as well.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub outlier_or: Option<String>,
     /// A frequency to read at too, Hz.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub add_frequency_hz: Option<f64>,

@@ -53,6 +53,7 @@ pub fn to_tell(r: &ResultReport) -> String {
         (Some(m), Some(p)) => format!("{m}, or {p}"),
         (Some(m), None) => m,
         (None, Some(p)) => p,
+        (None, None) if r.drift_prevails => "baselines closer in time".to_owned(),
         (None, None) => "no meter: sheet too loose".to_owned(),
     }
 }
@@ -209,7 +210,12 @@ fn fit_quality(f: &FitReport) -> String {
         );
     }
     if let Some(b) = &f.outlier_band {
-        out += &format!("; the reading on {b} does not fit");
+        out += &match &f.outlier_or_band {
+            Some(o) => format!(
+                "; the reading on {b} or the one on {o} does not fit: which of the two cannot be told"
+            ),
+            None => format!("; the reading on {b} does not fit"),
+        };
     }
     if let (Some(b), Some(r)) = (&f.worst_band, f.worst_residual) {
         out += &format!("; largest residual {r:+.1} u on {b}");

@@ -69,9 +69,93 @@ pub(super) type Trouble = (String, Option<String>);
 /// No session lasts longer, min: a year.
 const LONGEST_MIN: f64 = 366.0 * 24.0 * 60.0;
 
+/// A name without what people set units off with: `Forward (W)`, `forward w` and `forward_w` are one.
+pub(super) fn plain_name(name: &str) -> String {
+    let lower = name.to_lowercase().replace("°", "");
+    let words: Vec<&str> = lower
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|w| !w.is_empty())
+        .collect();
+    words.join("_")
+}
+
+/// What people write for a column, and its name here.
+const GUESSES: &[(&str, &str)] = &[
+    ("watts", "forward_w"),
+    ("watt", "forward_w"),
+    ("w", "forward_w"),
+    ("power", "forward_w"),
+    ("power_w", "forward_w"),
+    ("p_w", "forward_w"),
+    ("fwd", "forward_w"),
+    ("fwd_w", "forward_w"),
+    ("forward_watts", "forward_w"),
+    ("forward_power", "forward_w"),
+    ("dbm", "forward_dbm"),
+    ("level", "forward_dbm"),
+    ("level_dbm", "forward_dbm"),
+    ("rev", "reflected_w"),
+    ("ref", "reflected_w"),
+    ("refl", "reflected_w"),
+    ("reverse_w", "reflected_w"),
+    ("reflected_power", "reflected_w"),
+    ("mhz", "frequency_mhz"),
+    ("f", "frequency_mhz"),
+    ("f_mhz", "frequency_mhz"),
+    ("freq", "frequency_mhz"),
+    ("freq_mhz", "frequency_mhz"),
+    ("qrg", "frequency_mhz"),
+    ("min", "time_min"),
+    ("minutes", "time_min"),
+    ("t", "time_min"),
+    ("t_min", "time_min"),
+    ("clock", "time"),
+    ("utc", "time"),
+    ("db", "loss_db"),
+    ("attenuation", "loss_db"),
+    ("attenuation_db", "loss_db"),
+    ("rl", "return_loss_db"),
+    ("rl_db", "return_loss_db"),
+    ("vswr", "swr"),
+    ("sample", "piece"),
+    ("item", "piece"),
+    ("tag", "piece"),
+    ("cable_no", "piece"),
+    ("meter", "instrument"),
+    ("temp", "temperature_c"),
+    ("temp_c", "temperature_c"),
+    ("day", "date"),
+    ("operator", "person"),
+    ("by", "person"),
+    ("who", "person"),
+    ("name", "person"),
+    ("comment", "note"),
+    ("comments", "note"),
+    ("remark", "note"),
+    ("remarks", "note"),
+    ("notes", "note"),
+];
+
+/// Minutes since midnight of a time of the day: `14:02`, `14:02:30`.
+pub(super) fn clock(text: &str) -> Option<f64> {
+    let mut parts = text.split(':');
+    let (h, m) = (parts.next()?, parts.next()?);
+    let s = parts.next();
+    if parts.next().is_some() {
+        return None;
+    }
+    let whole = |t: &str, most: u32| -> Option<f64> {
+        let digits = (1..=2).contains(&t.len()) && t.bytes().all(|b| b.is_ascii_digit());
+        let n: u32 = t.parse().ok().filter(|_| digits)?;
+        (n <= most).then(|| f64::from(n))
+    };
+    let seconds = s.map_or(Some(0.0), |s| whole(s, 59))?;
+    Some(60.0 * whole(h, 23)? + whole(m, 59)? + seconds / 60.0)
+}
+
 /// What a column of that name holds.
 pub(super) fn column_of(name: &str) -> Result<Head, Trouble> {
-    let lower = name.to_ascii_lowercase().replace([' ', '-'], "_");
+    let lower = plain_name(name);
     let head = |column, unit| Head {
         column,
         unit,
@@ -79,7 +163,8 @@ pub(super) fn column_of(name: &str) -> Result<Head, Trouble> {
     };
     for (word, column, units) in COLUMNS {
         if lower == *word {
-            if units.is_empty() {
+            // a time of the day needs no unit
+            if units.is_empty() || *column == Column::Time {
                 return Ok(head(*column, ""));
             }
             return Err((
@@ -115,7 +200,9 @@ pub(super) fn column_of(name: &str) -> Result<Head, Trouble> {
                 .chain(units.iter().map(move |u| format!("{w}_{u}")))
         })
         .collect();
-    let help = nearest(&lower, names.iter().map(String::as_str))
+    let guess = GUESSES.iter().find(|g| g.0 == lower).map(|g| g.1);
+    let help = guess
+        .or_else(|| nearest(&lower, names.iter().map(String::as_str)))
         .map(|n| format!("Did you mean `{n}`?"))
         .or_else(|| Some("A column for remarks is called `note`.".to_owned()));
     Err((

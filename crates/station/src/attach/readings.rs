@@ -2,8 +2,9 @@
 
 use std::borrow::Cow;
 
-use super::columns::{Column, Head, Trouble, column_of, in_base, noun};
+use super::columns::{Column, Head, Trouble, clock, column_of, in_base, noun};
 use super::records::{Record, Records};
+use super::wide::WideTable;
 use crate::session::ReadingKind;
 
 /// Something that could not be understood. Rows it does not concern still count.
@@ -100,10 +101,15 @@ impl ReadingsFile {
             lost: 0,
         };
         let mut heads: Option<Vec<Option<Head>>> = None;
+        let mut wide: Option<WideTable> = None;
         for record in Records::new(text, delimiter) {
             let Record { line, fields, .. } = &record;
             let line = *line;
             if fields.iter().all(|f| f.is_empty()) {
+                continue;
+            }
+            if let Some(w) = &mut wide {
+                w.line(&mut out, &record, delimiter != b',');
                 continue;
             }
             match &heads {
@@ -114,6 +120,15 @@ impl ReadingsFile {
                 }
                 None => {
                     let found = out.heads(&record);
+                    if let Some((table, unit_said)) = WideTable::of(&record, &found) {
+                        out.problems.clear();
+                        if !unit_said {
+                            out.problem(line, 0, "", "A column for each piece, and none says its unit: watts were taken.", Some("Write `band (W)`, or the unit at a column: `A (dBm)`.".to_owned()), false);
+                        }
+                        wide = Some(table);
+                        heads = Some(Vec::new());
+                        continue;
+                    }
                     if found.iter().all(Option::is_none) {
                         out.problems.clear();
                         out.problem(line, 0, "", "The first line names no column that is known.", Some("A table of readings begins for example with `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
@@ -143,7 +158,7 @@ impl ReadingsFile {
         out
     }
 
-    fn problem(
+    pub(super) fn problem(
         &mut self,
         line: u64,
         field: usize,
@@ -316,7 +331,14 @@ impl ReadingsFile {
         self.rows.push(row);
     }
 
-    fn cell(&mut self, row: &mut Row, head: &Head, cell: &str, field: usize, decimal_comma: bool) {
+    pub(super) fn cell(
+        &mut self,
+        row: &mut Row,
+        head: &Head,
+        cell: &str,
+        field: usize,
+        decimal_comma: bool,
+    ) {
         let text = || Some(Box::<str>::from(cell));
         let slot = match head.column {
             Column::Band => return row.band = text(),
@@ -352,6 +374,9 @@ impl ReadingsFile {
                 }
                 return;
             }
+            Column::Time if cell.contains(':') || head.unit.is_empty() => {
+                return self.time(row, head, cell, field);
+            }
             Column::Frequency => &mut row.hz,
             Column::Time => &mut row.minutes,
             Column::Temperature => &mut row.celsius,
@@ -373,13 +398,45 @@ impl ReadingsFile {
     }
 }
 
+impl ReadingsFile {
+    /// A time of the day, minutes since the midnight before the first row.
+    fn time(&mut self, row: &mut Row, head: &Head, cell: &str, field: usize) {
+        let Some(m) = clock(cell) else {
+            let message = if cell.contains(':') {
+                format!("`{cell}` is no time of the day.")
+            } else {
+                format!("`{cell}` is no time of the day, and the column says no unit.")
+            };
+            let help = "Write 14:02, or minutes in a column `time_min`.";
+            self.problem(
+                row.line,
+                field,
+                &head.name,
+                message,
+                Some(help.to_owned()),
+                true,
+            );
+            return;
+        };
+        // past midnight a clock begins anew; a session that lasts less than half a day goes on
+        const DAY: f64 = 24.0 * 60.0;
+        let last = self.rows.iter().rev().find_map(|r| r.minutes);
+        let days = last.map_or(0.0, |l| libm::floor(l.0 / DAY));
+        let mut at = m + days * DAY;
+        if last.is_some_and(|l| l.0 - at > 0.5 * DAY) {
+            at += DAY;
+        }
+        row.minutes = Some((at, field));
+    }
+}
+
 /// What kind of reading a row is that does not say: one of a piece is `through`.
 fn kind(row: &mut Row) {
     if row.kind.is_some() {
         return;
     }
     row.kind = match row.piece.as_deref() {
-        Some("baseline" | "Baseline") => {
+        Some(p) if p.eq_ignore_ascii_case("baseline") => {
             row.piece = None;
             Some(ReadingKind::Baseline)
         }
@@ -414,7 +471,7 @@ fn said(delimiter: char) -> &'static str {
 }
 
 /// A finite number, with a decimal comma where that is allowed.
-fn figure(cell: &str, decimal_comma: bool) -> Result<f64, Trouble> {
+pub(super) fn figure(cell: &str, decimal_comma: bool) -> Result<f64, Trouble> {
     let plain: std::borrow::Cow<'_, str> = if decimal_comma && cell.contains(',') {
         cell.replacen(',', ".", 1).into()
     } else {

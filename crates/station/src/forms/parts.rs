@@ -143,9 +143,12 @@ pub(crate) static PIECE: Form = Form {
     also: &["sample"],
     noun: "a piece",
     doc: "A piece of cable on the bench, with the joins that come with it.",
-    examples: &["piece A 22.60 m ± 0.03 m of rg-213, connector 2 of n-pair"],
+    examples: &[
+        "piece A 22.60 m ± 0.03 m of rg-213, connector 2 of n-pair",
+        "piece A 22.60 m of rg-213, return-loss 26 dB",
+    ],
     subject: Subject::New(NameKind::Tag),
-    slots: &[PIECE_SLOTS, ABOUT_WARM],
+    slots: &[PIECE_SLOTS, MATCHES, ABOUT_WARM],
     exclusive: ORIGINS,
     needs: &[
         need(
@@ -158,7 +161,7 @@ pub(crate) static PIECE: Form = Form {
             what: "`of` and the cable's name follow the length",
         },
     ],
-    block: Block::Lines(Context::Device, &[&LOSS_LINE]),
+    block: Block::Lines(Context::Device, &[&LOSS_LINE, &RETURN_LOSS_LINE, &SWR_LINE]),
     ..Form::EMPTY
 };
 

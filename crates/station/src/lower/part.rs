@@ -193,7 +193,7 @@ pub(super) fn line<'a>(
     let mut swrs = Vec::new();
     let mut q = Quals::warm();
     let mut fixed: Option<(Measure, bool, Loc)> = None;
-    // a piece on the bench has readings of its own
+    // a piece on the bench has readings of its own: its loss comes from no file
     let measured = kind != PartKind::Piece;
     let (mut file, mut files) = (network::Draft::default(), Vec::new());
     let in_block = stmt.block().is_some_and(|b| {
@@ -259,7 +259,7 @@ pub(super) fn line<'a>(
                 wet.extend(dated_loss(cx, &mut cur, "a loss when wet", "wet 0.5 dB"));
             } else if cur.eat(cx, "ends") {
                 part.ends = family_ends(cx, &mut cur).map(Box::new);
-            } else if measured && matches!(cur.word(cx), Some("swr" | "return-loss")) {
+            } else if matches!(cur.word(cx), Some("swr" | "return-loss")) {
                 let return_loss = cur.eat(cx, "return-loss") || !cur.eat(cx, "swr");
                 let swr = dated_swr(cx, &mut cur, return_loss);
                 l.broken |= swr.is_none();
@@ -290,7 +290,7 @@ pub(super) fn line<'a>(
                 l.broken |= loss.is_none();
                 losses.extend(loss);
             }
-            Some(w @ ("swr" | "return-loss")) if measured => {
+            Some(w @ ("swr" | "return-loss")) => {
                 let swr = super::device::swr_figure(cx, s, 1, w == "return-loss");
                 l.broken |= swr.is_none();
                 swrs.extend(swr);
