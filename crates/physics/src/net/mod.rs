@@ -14,6 +14,7 @@ pub mod complex;
 pub mod element;
 pub mod evaluate;
 pub mod input;
+mod levels;
 pub mod noise;
 pub mod part;
 pub mod record;
