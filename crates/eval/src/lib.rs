@@ -22,6 +22,7 @@ mod rating;
 pub mod result;
 mod shared;
 mod snapshot;
+mod stage;
 mod table;
 mod unknown;
 mod verdict;
@@ -37,3 +38,4 @@ pub use cable::{
 pub use explain::Derivation;
 pub use places::Places;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};
+pub use stage::Stage;
