@@ -190,7 +190,13 @@ impl Run<'_, '_> {
     fn solved(&self, net: &Network, judged: &[usize]) -> Evaluation {
         match self.cx.stage {
             Stage::First => net.linear(),
-            Stage::Whole => net.evaluate(judged),
+            Stage::Whole => {
+                let mut e = net.linear();
+                // only a transmitter heats what it passes
+                let heats = self.cx.direction == Direction::Transmit;
+                net.refine(&mut e, judged, heats);
+                e
+            }
         }
     }
 }

@@ -423,6 +423,17 @@ pub(super) fn level_db<T: Real>(power: T, level: T) -> T {
 
 /// All outputs, in the order of [`Evaluation::index`].
 fn outputs<T: Real>(level: T, s: &Solved<T>, fields: Fields, out: &mut Vec<T>) -> bool {
+    some_outputs(level, s, fields, &|_| true, out)
+}
+
+/// The same with 0 in the place of powers at nodes that are not wanted, by their index.
+fn some_outputs<T: Real>(
+    level: T,
+    s: &Solved<T>,
+    fields: Fields,
+    wanted: &dyn Fn(usize) -> bool,
+    out: &mut Vec<T>,
+) -> bool {
     let k = T::of(DB);
     let db = |x: T| level_db(x, level);
     out.clear();
@@ -434,8 +445,12 @@ fn outputs<T: Real>(level: T, s: &Solved<T>, fields: Fields, out: &mut Vec<T>) -
     }
     out.push(db(delivered));
     for n in &s.nodes {
-        out.push(db(n.forward));
-        out.push(db(n.net()));
+        for power in [n.forward, n.net()] {
+            out.push(match wanted(out.len()) {
+                true => db(power),
+                false => T::of(0.0),
+            });
+        }
         out.push(n.back);
     }
     radiated.is_some()
@@ -517,7 +532,7 @@ impl Network {
     #[must_use]
     pub fn evaluate(&self, judged: &[usize]) -> Evaluation {
         let mut e = self.linear();
-        self.refine(&mut e, judged);
+        self.refine(&mut e, judged, true);
         e
     }
 
@@ -544,13 +559,13 @@ impl Network {
     }
 
     /// The second stage: the sample takes the place of what derivatives do not show, in every output
-    /// that needs it. Once only.
-    pub fn refine(&self, e: &mut Evaluation, judged: &[usize]) {
+    /// that needs it; in [`Output::mean_w`] if `mean_powers` says so. Once only.
+    pub fn refine(&self, e: &mut Evaluation, judged: &[usize], mean_powers: bool) {
         let sampled: Vec<usize> = (0..e.outputs.len())
             .filter(|i| e.outputs[*i].weight > 0.0)
             .collect();
         if !sampled.is_empty() {
-            self.sample(e, &self.dimensions(), &sampled, judged);
+            self.sample(e, &self.dimensions(), &sampled, (judged, mean_powers));
         }
     }
 
@@ -633,7 +648,7 @@ impl Network {
         let mut z = vec![[0.0; WIDTH]; e.columns];
         for block in 0..CHECKED / WIDTH {
             let first = block * WIDTH;
-            self.points(dimensions, first, &mut have);
+            self.points(dimensions, first, &|_| true, &mut have);
             e.predict(&self.inputs, dimensions, first, &mut z, &mut guess);
             for k in 0..WIDTH {
                 for (o, s) in square.iter_mut().enumerate() {
@@ -655,14 +670,21 @@ impl Network {
         }
     }
 
-    fn points(&self, dimensions: &[Dimension], first: usize, out: &mut Vec<Lanes>) {
+    fn points(
+        &self,
+        dimensions: &[Dimension],
+        first: usize,
+        wanted: &dyn Fn(usize) -> bool,
+        out: &mut Vec<Lanes>,
+    ) {
         let r = Points {
             dimensions,
             shapes: self.inputs.shapes(),
             phases: self.inputs.phases(),
             first,
         };
-        self.outputs(&r, out);
+        let solved = self.solved(&r);
+        some_outputs(r.get(&self.level), &solved, self.fields, wanted, out);
     }
 
     fn sample(
@@ -670,12 +692,14 @@ impl Network {
         e: &mut Evaluation,
         dimensions: &[Dimension],
         sampled: &[usize],
-        judged: &[usize],
+        (judged, mean_powers): (&[usize], bool),
     ) {
         let mut all = vec![0.0; sampled.len() * POINTS];
+        let mut wanted = vec![false; e.outputs.len()];
+        sampled.iter().for_each(|i| wanted[*i] = true);
         let mut lanes = Vec::new();
         for block in 0..POINTS / WIDTH {
-            self.points(dimensions, block * WIDTH, &mut lanes);
+            self.points(dimensions, block * WIDTH, &|i| wanted[i], &mut lanes);
             for (row, i) in sampled.iter().enumerate() {
                 let at = row * POINTS + block * WIDTH;
                 all[at..at + WIDTH].copy_from_slice(&lanes[*i].0);
@@ -683,11 +707,11 @@ impl Network {
         }
         #[allow(clippy::cast_precision_loss, reason = "a count")]
         let n = POINTS as f64;
+        let moments = moments(&all);
         for (row, i) in sampled.iter().enumerate() {
             let x = &mut all[row * POINTS..(row + 1) * POINTS];
             let o = &mut e.outputs[*i];
-            let mean = x.iter().sum::<f64>() / n;
-            let u = libm::sqrt(x.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / n);
+            let (mean, u) = moments[row];
             if !(mean.is_finite() && u.is_finite()) {
                 o.weight = 0.0;
                 continue;
@@ -695,7 +719,7 @@ impl Network {
             let w = o.weight;
             let mix = |old: f64, new: f64| (1.0 - w) * old + w * new;
             o.mean = mix(o.mean, mean);
-            if is_net(*i) {
+            if is_net(*i) && mean_powers {
                 let mean_w = x.iter().map(|x| libm::exp(x / DB)).sum::<f64>() / n;
                 o.mean_w = mix(o.mean_w, mean_w);
             }
@@ -714,6 +738,35 @@ impl Network {
             }
         }
     }
+}
+
+/// Mean and standard deviation of each row of [`POINTS`] values. Each sum has one order; several
+/// rows are done side by side.
+fn moments(all: &[f64]) -> Vec<(f64, f64)> {
+    #[allow(clippy::cast_precision_loss, reason = "a count")]
+    let n = POINTS as f64;
+    let mut out = Vec::with_capacity(all.len() / POINTS);
+    for rows in all.chunks(WIDTH * POINTS) {
+        let row = |r: usize, k: usize| rows.get(r * POINTS + k).copied().unwrap_or(0.0);
+        let mut sum = [0.0; WIDTH];
+        for k in 0..POINTS {
+            for (r, s) in sum.iter_mut().enumerate() {
+                *s += row(r, k);
+            }
+        }
+        let mean = sum.map(|s| s / n);
+        let mut square = [0.0; WIDTH];
+        for k in 0..POINTS {
+            for (r, s) in square.iter_mut().enumerate() {
+                let d = row(r, k) - mean[r];
+                *s += d * d;
+            }
+        }
+        let here = rows.len() / POINTS;
+        let both = mean.into_iter().zip(square);
+        out.extend(both.take(here).map(|(m, s)| (m, libm::sqrt(s / n))));
+    }
+    out
 }
 
 /// True if the output of that index is a reflected share of power.
