@@ -64,7 +64,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--property-keywords
   '(
     "accuracy" "baseline" "braid" "bump" "calibrated" "conductor" "construction" "coupled"
-    "delay" "diameter" "directivity" "due" "duty" "efficiency" "equalise" "excess"
+    "delay" "diameter" "directivity" "drift" "due" "duty" "efficiency" "equalise" "excess"
     "family" "foldback" "from" "gain" "generator" "ground" "height" "high" "impedance"
     "inner" "inner-resistivity" "isolation" "joins" "keyed" "kind" "linearity" "loss"
     "loss-tangent" "low" "mode" "noise" "open" "outer" "outer-resistivity" "passes"
@@ -78,23 +78,23 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--words
   '(
     "accuracy" "adapter" "added" "against" "agl" "am" "ambient" "amplifier" "amsl"
-    "antenna" "apart" "at" "balun" "band" "baseline" "braid" "branch" "branches" "bump"
-    "by" "cable" "calibrated" "carrier" "chain" "circulator" "clad" "combiner" "conductor"
-    "connector" "construction" "corrected" "coupled" "coupler" "cw" "data" "delay"
-    "device" "diameter" "diplexer" "directivity" "displayed" "divider" "due" "duplexer"
-    "duty" "efficiency" "eirp" "ends" "equalise" "erp" "etrs89" "excess" "expect" "family"
-    "figure" "filter" "fm" "foldback" "for" "forward" "from" "full" "gain" "generator"
-    "ground" "guess" "haat" "height" "high" "impedance" "in" "inner" "inner-resistivity"
-    "input" "instrument" "isolation" "isolator" "joins" "jumper" "k" "keyed" "kind" "let"
-    "limit" "linearity" "load" "loss" "loss-tangent" "low" "maximum" "mean" "meter" "mode"
-    "nad27" "nad83" "net" "noise" "nominal" "of" "on" "open" "outer" "outer-resistivity"
-    "output" "over" "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place"
-    "port" "position" "power" "preamplifier" "protector" "rated" "rating" "ratio"
-    "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
-    "reflected" "rejects" "repeatability" "resistivity" "resolution" "resonance"
-    "return-loss" "reversed" "run" "scale" "sensitivity" "series" "session" "shared"
-    "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing" "split" "ssb"
-    "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr" "tail" "tee"
+    "antenna" "apart" "at" "balun" "band" "baseline" "bow" "braid" "branch" "branches"
+    "bump" "by" "cable" "calibrated" "carrier" "chain" "circulator" "clad" "combiner"
+    "conductor" "connector" "construction" "corrected" "coupled" "coupler" "cw" "data"
+    "delay" "device" "diameter" "diplexer" "directivity" "displayed" "divider" "drift"
+    "due" "duplexer" "duty" "efficiency" "eirp" "ends" "equalise" "erp" "etrs89" "excess"
+    "expect" "family" "figure" "filter" "fm" "foldback" "for" "forward" "from" "full"
+    "gain" "generator" "ground" "guess" "haat" "height" "high" "impedance" "in" "inner"
+    "inner-resistivity" "input" "instrument" "isolation" "isolator" "joins" "jumper" "k"
+    "keyed" "kind" "let" "limit" "linearity" "load" "loss" "loss-tangent" "low" "maximum"
+    "mean" "meter" "mode" "nad27" "nad83" "net" "noise" "nominal" "of" "on" "open" "outer"
+    "outer-resistivity" "output" "over" "pad" "passes" "pep" "per" "permittivity" "phase"
+    "piece" "place" "port" "position" "power" "preamplifier" "protector" "rated" "rating"
+    "ratio" "reactance" "read" "reading" "readings" "realized" "receive" "receiver"
+    "reference" "reflected" "rejects" "repeatability" "resistivity" "resolution"
+    "resonance" "return-loss" "reversed" "run" "scale" "sensitivity" "series" "session"
+    "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing" "split"
+    "ssb" "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr" "tail" "tee"
     "temperature" "through" "to" "transmit" "transmitter" "tuner" "typical" "use" "valid"
     "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with")
   "Words with a meaning inside a statement.")
@@ -204,10 +204,20 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
   (add-to-list 'eglot-server-programs '(downlead-mode . downlead--contact))
   (add-hook 'downlead-mode-hook #'downlead--configure-eglot))
 
+(defvar eglot-inlay-hints-mode)
+(declare-function jit-lock-refontify "jit-lock")
+
+(defun downlead--fresh-hints ()
+  "Have Eglot ask for all hints again.
+It does not for lines that are typed at the end of the buffer."
+  (when (bound-and-true-p eglot-inlay-hints-mode)
+    (jit-lock-refontify)))
+
 (defun downlead--configure-eglot ()
   "Hand `downlead-hints' and `downlead-swatches' to the server."
   (setq-local eglot-workspace-configuration
-              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches))))
+              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches)))
+  (add-hook 'after-save-hook #'downlead--fresh-hints nil t))
 
 (declare-function eglot-current-server "eglot")
 (declare-function jsonrpc-request "jsonrpc")

@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use downlead_eval::Stage;
 
-use crate::docs::{Home, Key};
+use crate::docs::Home;
 use crate::handlers::inlay_hint;
 use crate::jobs::Job;
 use crate::state::State;
@@ -27,6 +27,7 @@ impl State {
                 Err(TryRecvError::Empty) => {
                     self.guarded(State::refine_shown);
                     self.guarded(State::settle);
+                    self.guarded(State::release);
                     if self.due.next().is_none() && self.unprepared() {
                         self.guarded(State::prepare_hints);
                         continue;
@@ -124,11 +125,6 @@ impl State {
             _ => true,
         };
         self.docs.get_mut(&uri).expect("found").prepared = done;
-    }
-
-    fn is_published(&self, key: &Key) -> bool {
-        let space = self.spaces.get(key);
-        space.is_some_and(|s| s.published == s.generation)
     }
 
     /// Runs a job. A panic ends the job, not the server.

@@ -133,6 +133,13 @@ impl Loader for Sources<'_> {
             Key::Alone(_) => Err(LoadError::NotFound),
         }
     }
+
+    fn root(&self) -> Option<String> {
+        match self.key {
+            Key::Root(root) => Some(root.display().to_string()),
+            Key::Alone(_) => None,
+        }
+    }
 }
 
 impl Space {
@@ -240,12 +247,21 @@ impl Space {
         if self.failed == Some(self.generation) {
             return Err(Broken::Failed);
         }
+        let begun = Instant::now();
         let done = match self.follow(docs, Some(asked), stop) {
             Followed::Done => true,
             Followed::Lost => self.load(docs, Some(asked)),
             Followed::Stopped => return Err(Broken::Stopped),
         };
+        self.all_done_since(begun);
         self.ended(docs, done)
+    }
+
+    /// Where nothing is left for later, what was just done is all that the last change costs.
+    fn all_done_since(&mut self, begun: Instant) {
+        if self.snapshot.as_ref().is_some_and(Snapshot::is_finished) {
+            self.cost = begun.elapsed();
+        }
     }
 
     /// Computes what is in a range to the last stage, if the snapshot has the documents' texts.
@@ -264,8 +280,12 @@ impl Space {
             range,
             stage: Stage::Whole,
         };
+        let begun = Instant::now();
         match self.follow(docs, Some(asked), stop) {
-            Followed::Done => true,
+            Followed::Done => {
+                self.all_done_since(begun);
+                true
+            }
             Followed::Stopped => false,
             Followed::Lost => {
                 // it panicked: the next synchronization says so

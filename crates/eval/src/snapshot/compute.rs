@@ -157,7 +157,7 @@ impl Snapshot {
         self.scopes = scopes;
         self.unfinished = false;
         self.later = later;
-        // what no scope holds any more is read anew when it is named again
+        // a file that no scope holds any more is read again when it is named again
         self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
         if self.later.is_empty() {
             self.compare_recorded();

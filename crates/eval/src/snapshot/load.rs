@@ -9,6 +9,7 @@ use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
 
 use super::later::When;
+use super::outside::outside;
 use super::{Cache, FileEntry, ON, Snapshot};
 use crate::network;
 
@@ -93,11 +94,7 @@ impl Snapshot {
             };
             let base = self.files[at].path.clone();
             let Some(path) = normalise(&base, &name.text) else {
-                self.load_diagnostics.push(
-                    Diagnostic::new(&codes::USE_OUTSIDE_ROOT, name.loc, format!("`{}` lies outside the project's root.", name.text))
-                        .at("climbs out")
-                        .help("A file may use only what lies below the root: a path with `/`, relative to this file."),
-                );
+                self.load_diagnostics.push(outside(name, loader));
                 continue;
             };
             if let Some(d) = network::used(name) {
@@ -126,14 +123,9 @@ impl Snapshot {
                 continue;
             }
             match loader.read(&path) {
-                Err(LoadError::OutsideRoot) => self.load_diagnostics.push(
-                    Diagnostic::new(
-                        &codes::USE_OUTSIDE_ROOT,
-                        name.loc,
-                        format!("`{}` lies outside the project's root.", name.text),
-                    )
-                    .at("leads out"),
-                ),
+                Err(LoadError::OutsideRoot) => {
+                    self.load_diagnostics.push(outside(name, loader));
+                }
                 Err(e) => {
                     let mut d = Diagnostic::new(
                         &codes::USE_NOT_FOUND,
@@ -202,7 +194,7 @@ impl Snapshot {
         state[at] = 2;
     }
 
-    /// Follows all `use` statements anew.
+    /// Follows all `use` statements again.
     pub(super) fn reload(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool, when: When) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);

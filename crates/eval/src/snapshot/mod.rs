@@ -8,6 +8,7 @@ mod findings;
 mod item;
 mod later;
 mod load;
+mod outside;
 mod parallel;
 mod recorded;
 
@@ -93,7 +94,7 @@ pub struct Snapshot {
     pub(crate) files: Vec<FileEntry>,
     pub(crate) scopes: Vec<Scope>,
     pub(crate) load_diagnostics: Vec<Diagnostic>,
-    /// Trees of the last version while files are followed anew.
+    /// Trees of the last version while `use` statements are followed again.
     known: FxHashMap<String, File>,
     cache: Cache,
     /// Readings beside what was first recorded.

@@ -21,16 +21,16 @@ const NOTHING_W: f64 = 1e-300;
 
 /// Residual of the check over the uncertainty below which derivatives are enough, and above which
 /// the sample is taken.
-const ENOUGH: (f64, f64) = (0.02, 0.04);
+pub(super) const ENOUGH: (f64, f64) = (0.02, 0.04);
 
 /// Added to the uncertainty before that comparison: a residual of 0.002 dB shows in no digit.
-const FLOOR_DB: f64 = 0.1;
+pub(super) const FLOOR_DB: f64 = 0.1;
 
 /// The same for a reflected share of power.
 const FLOOR_BACK: f64 = 0.02;
 
 /// Points of the check.
-const CHECKED: usize = 32;
+pub(super) const CHECKED: usize = 32;
 
 /// Probability beyond two standard deviations of a normal distribution, one side: the
 /// one-sided level of every interval and verdict.
@@ -329,11 +329,23 @@ impl<const N: usize> Reader for Gradient<'_, N> {
 }
 
 /// Reader of [`WIDTH`] points of the sample.
-struct Points<'a> {
+pub(super) struct Points<'a> {
     dimensions: &'a [Dimension],
     shapes: &'a [Shape],
     phases: usize,
     first: usize,
+}
+
+impl<'a> Points<'a> {
+    /// The points from `first` on; `dimensions` are those of the phases, then of the causes.
+    pub(super) fn new(dimensions: &'a [Dimension], inputs: &'a Inputs, first: usize) -> Self {
+        Points {
+            dimensions,
+            shapes: inputs.shapes(),
+            phases: inputs.phases(),
+            first,
+        }
+    }
 }
 
 impl Reader for Points<'_> {
@@ -677,12 +689,7 @@ impl Network {
         wanted: &dyn Fn(usize) -> bool,
         out: &mut Vec<Lanes>,
     ) {
-        let r = Points {
-            dimensions,
-            shapes: self.inputs.shapes(),
-            phases: self.inputs.phases(),
-            first,
-        };
+        let r = Points::new(dimensions, &self.inputs, first);
         let solved = self.solved(&r);
         some_outputs(r.get(&self.level), &solved, self.fields, wanted, out);
     }
@@ -780,7 +787,7 @@ fn is_net(i: usize) -> bool {
 }
 
 /// Quantile of sorted values, each standing for the middle of its share.
-fn quantile(x: &[f64], p: f64) -> f64 {
+pub(super) fn quantile(x: &[f64], p: f64) -> f64 {
     #[allow(clippy::cast_precision_loss, reason = "a count")]
     let at = p * x.len() as f64 - 0.5;
     #[allow(
@@ -794,7 +801,7 @@ fn quantile(x: &[f64], p: f64) -> f64 {
     x[k] + t * (x[k + 1] - x[k])
 }
 
-fn smooth((from, to): (f64, f64), x: f64) -> f64 {
+pub(super) fn smooth((from, to): (f64, f64), x: f64) -> f64 {
     let t = ((x - from) / (to - from)).clamp(0.0, 1.0);
     t * t * (3.0 - 2.0 * t)
 }
@@ -899,6 +906,17 @@ impl Evaluation {
             .map(|d| libm::hypot(d[0], d[1]))
     }
 
+    /// Its derivatives by every column: causes, then two components of each phasor.
+    pub(super) fn terms_of(&self, q: Quantity) -> &[f64] {
+        let at = Self::index(q) * self.columns;
+        self.terms.get(at..at + self.columns).unwrap_or(&[])
+    }
+
+    /// Its value by the derivatives alone.
+    pub(super) fn stated(&self, q: Quantity) -> f64 {
+        self.output(q).map_or(f64::NAN, |o| o.linear.0)
+    }
+
     /// Prediction of the derivatives at the points from `first` on: linear in the causes and in
     /// the phasors.
     fn predict(
@@ -908,6 +926,29 @@ impl Evaluation {
         first: usize,
         z: &mut [[f64; WIDTH]],
         out: &mut [[f64; WIDTH]],
+    ) {
+        self.standardised(inputs, dimensions, first, z);
+        for (i, (o, y)) in out.iter_mut().zip(&self.outputs).enumerate() {
+            let mut sum = [0.0; WIDTH];
+            for (d, z) in self.terms[i * self.columns..(i + 1) * self.columns]
+                .iter()
+                .zip(z.iter())
+            {
+                for (sum, z) in sum.iter_mut().zip(z) {
+                    *sum += d * z;
+                }
+            }
+            *o = sum.map(|sum| y.mean + sum);
+        }
+    }
+
+    /// Standardised values of all columns at the points from `first` on.
+    pub(super) fn standardised(
+        &self,
+        inputs: &Inputs,
+        dimensions: &[Dimension],
+        first: usize,
+        z: &mut [[f64; WIDTH]],
     ) {
         let (causes, phases) = (self.causes, self.phases.len());
         for (j, shape) in inputs.shapes().iter().enumerate() {
@@ -931,18 +972,6 @@ impl Evaluation {
                     0.0
                 };
             }
-        }
-        for (i, (o, y)) in out.iter_mut().zip(&self.outputs).enumerate() {
-            let mut sum = [0.0; WIDTH];
-            for (d, z) in self.terms[i * self.columns..(i + 1) * self.columns]
-                .iter()
-                .zip(z.iter())
-            {
-                for (sum, z) in sum.iter_mut().zip(z) {
-                    *sum += d * z;
-                }
-            }
-            *o = sum.map(|sum| y.mean + sum);
         }
     }
 }
