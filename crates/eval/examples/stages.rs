@@ -9,7 +9,7 @@ use std::hint::black_box;
 use std::time::{Duration, Instant};
 
 use downlead_base::Span;
-use downlead_eval::Snapshot;
+use downlead_eval::{Snapshot, Stage};
 use downlead_station::{Env, LowerCache, library};
 use downlead_syntax::File;
 use downlead_testkit::{Files, RUN_LINE, large_file};
@@ -42,6 +42,13 @@ fn main() {
             .collect::<Vec<_>>()
     });
     shortest("cold: parse, lower, evaluate", 30, load);
+    let later = || Snapshot::load_for_later(&["main.downlead".to_owned()], &files);
+    let all = Span::new(0, u32::MAX);
+    shortest("cold: the first stage of everything", 30, || {
+        let mut s = later();
+        s.evaluate(0, all, Stage::First, &|| false);
+        s
+    });
     let mut s = load();
     shortest("findings", 30, || s.diagnostics());
     shortest("report", 30, || s.report());
@@ -57,6 +64,25 @@ fn main() {
             n = n % 8 + 1;
             s.edit(0, Span::new(at, at + 1), &n.to_string(), &files);
         });
+    }
+    // a screen of 60 lines, as an editor asks for it
+    let middle = at("station hill-50 ");
+    let screen = Span::new(middle, middle + 60 * 28);
+    let run = "run M1 ";
+    let length = text[middle as usize..].find(run).expect("a run") + middle as usize + run.len();
+    for (name, at) in [
+        ("screen: a length of a station on it", length as u32),
+        ("screen: the cable all stations use", at("loss 0.1216")),
+    ] {
+        for (stage, word) in [(Stage::First, "first stage"), (Stage::Whole, "whole")] {
+            let mut n = 0u32;
+            shortest(&format!("{name}, {word}"), 60, || {
+                n = n % 8 + 1;
+                let digit = n.to_string();
+                s.edit_for_later(0, &[(Span::new(at, at + 1), &digit)], &files);
+                s.evaluate(0, screen, stage, &|| false)
+            });
+        }
     }
     shortest("syntax's own edit of a line", 60, || {
         tree.edit(Span::new(at(RUN_LINE) - 4, at(RUN_LINE) - 3), "7")

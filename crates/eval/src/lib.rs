@@ -25,6 +25,7 @@ mod rating;
 pub mod result;
 mod shared;
 mod snapshot;
+mod stage;
 mod table;
 mod unknown;
 pub mod vary;
@@ -41,3 +42,4 @@ pub use cable::{
 pub use explain::Derivation;
 pub use places::Places;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};
+pub use stage::Stage;

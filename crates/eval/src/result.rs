@@ -539,6 +539,9 @@ pub struct ItemResult {
     pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
+    /// Whether there is only the first stage of its chains: the sample and the bounds over all
+    /// phases are still to come.
+    pub provisional: bool,
     /// What it rests on: names and files, and what they were.
     pub(crate) depends: Vec<(downlead_station::RestsOn, Box<str>, u64)>,
 }
@@ -551,6 +554,7 @@ impl ItemResult {
             session,
             diagnostics,
             depends,
+            provisional: _,
         } = self;
         chains.is_empty() && session.is_none() && diagnostics.is_empty() && depends.is_empty()
     }

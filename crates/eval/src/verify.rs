@@ -114,6 +114,7 @@ impl Snapshot {
                         chain: model,
                         env: &scope.env,
                         direction: c.direction,
+                        stage: crate::stage::Stage::Whole,
                     };
                     chains.extend(c.bands.iter().map(|band| Verified {
                         station,

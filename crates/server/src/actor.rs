@@ -2,8 +2,12 @@
 //! diagnostics that are due, and hints prepared in idle time.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::Arc;
+use std::sync::atomic::Ordering;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, TryRecvError};
 use std::time::{Duration, Instant};
+
+use downlead_eval::Stage;
 
 use crate::docs::Home;
 use crate::handlers::inlay_hint;
@@ -21,6 +25,7 @@ impl State {
                 Ok(job) => job,
                 Err(TryRecvError::Disconnected) => return,
                 Err(TryRecvError::Empty) => {
+                    self.guarded(State::refine_shown);
                     self.guarded(State::settle);
                     self.guarded(State::release);
                     if self.due.next().is_none() && self.unprepared() {
@@ -45,6 +50,49 @@ impl State {
             self.guarded(job);
             if self.due.starved() {
                 self.guarded(State::settle);
+            }
+        }
+    }
+
+    /// Takes the sample for hints on the screen that were answered without it, and asks the client to
+    /// fetch them again if they are others now. A newer change drops this, and a newer request
+    /// goes before it.
+    fn refine_shown(&mut self) {
+        loop {
+            let next = self.docs.iter().find_map(|d| {
+                let shown = d.first_hints.borrow_mut().pop()?;
+                Some((d.uri.clone(), shown))
+            });
+            let Some((uri, shown)) = next else { return };
+            let Some(doc) = self.docs.get(&uri).filter(|d| d.change == shown.change) else {
+                continue;
+            };
+            let Home::Space { key, path } = doc.home.clone() else {
+                continue;
+            };
+            let range = doc.lines.span(&doc.text, shown.range, self.peer.encoding);
+            let ahead = Arc::clone(&self.ahead);
+            let wanted = || {
+                ahead.changes.load(Ordering::SeqCst) > 0
+                    || ahead.requests.load(Ordering::SeqCst) > 0
+            };
+            let done = match self.spaces.get_mut(&key) {
+                Some(space) => space.refine(&self.docs, (&path, range), &wanted),
+                None => continue,
+            };
+            if !done && wanted() {
+                if let Some(doc) = self.docs.get(&uri) {
+                    doc.show(shown);
+                }
+                return;
+            }
+            let other = match self.view_first(&uri, shown.range, Stage::Whole) {
+                Ok(Some(v)) => inlay_hint::differ(&v, &shown),
+                _ => false,
+            };
+            if other && self.peer.refresh_hints {
+                self.out
+                    .refresh("workspace/inlayHint/refresh", serde_json::Value::Null);
             }
         }
     }

@@ -4,7 +4,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
-use ls_types::{SemanticToken, TextDocumentContentChangeEvent, Uri};
+use ls_types::{Range, SemanticToken, TextDocumentContentChangeEvent, Uri};
 use rustc_hash::{FxHashMap, FxHashSet};
 
 use downlead_base::Span;
@@ -37,6 +37,20 @@ pub(crate) enum Home {
     Made,
 }
 
+/// Hints that were answered from the first stage of evaluation.
+#[derive(Clone, Copy, PartialEq)]
+pub(crate) struct FirstHints {
+    /// Change of the text they were made for.
+    pub(crate) change: u64,
+    /// Range of the request.
+    pub(crate) range: Range,
+    /// Digest of the answer.
+    pub(crate) digest: u64,
+}
+
+/// Ranges of one document that are kept for refinement: editors show one text in few windows.
+const WINDOWS: usize = 8;
+
 /// An open document.
 pub(crate) struct Document {
     pub(crate) uri: Uri,
@@ -58,9 +72,21 @@ pub(crate) struct Document {
     pub(crate) hints: RefCell<KeptHints>,
     /// True if the hints were prepared in idle time.
     pub(crate) prepared: bool,
+    /// Hints that the client shows and that may change once the sample is taken.
+    pub(crate) first_hints: RefCell<Vec<FirstHints>>,
 }
 
 impl Document {
+    /// Notes hints that were answered from the first stage. Those of earlier texts are dropped.
+    pub(crate) fn show(&self, new: FirstHints) {
+        let mut all = self.first_hints.borrow_mut();
+        all.retain(|s| s.change == new.change && s.range != new.range);
+        if all.len() == WINDOWS {
+            all.remove(0);
+        }
+        all.push(new);
+    }
+
     pub(crate) fn new(uri: Uri, version: i32, text: String, home: Home, change: u64) -> Document {
         let lines = Lines::new(&text);
         Document {
@@ -76,6 +102,7 @@ impl Document {
             tokens: None,
             hints: RefCell::default(),
             prepared: false,
+            first_hints: RefCell::default(),
         }
     }
 

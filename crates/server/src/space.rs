@@ -7,8 +7,9 @@ use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
-use downlead_eval::Snapshot;
+use downlead_base::Span;
 use downlead_eval::history::Recorded;
+use downlead_eval::{Snapshot, Stage};
 use downlead_station::{LoadError, Loader};
 use rustc_hash::FxHashMap;
 
@@ -23,6 +24,30 @@ pub(crate) enum Broken {
     Failed,
     /// Evaluation was stopped because its result is no longer needed. Finished parts are kept.
     Stopped,
+}
+
+/// What a request needs of the results.
+#[derive(Clone, Copy)]
+pub(crate) struct Asked<'a> {
+    /// File.
+    pub(crate) path: &'a str,
+    /// Range in it.
+    pub(crate) range: Span,
+    /// Stage of evaluation.
+    pub(crate) stage: Stage,
+}
+
+impl Asked<'_> {
+    /// Computes it. Whether it was not stopped.
+    fn of(self, s: &mut Snapshot, sources: &Sources<'_>, stop: &dyn Fn() -> bool) -> bool {
+        let Some(file) = s.files().iter().position(|f| f.path == self.path) else {
+            return s.finish(sources, stop);
+        };
+        if s.is_stopped() {
+            s.edit_for_later(file, &[], sources);
+        }
+        s.evaluate(file, self.range, self.stage, stop)
+    }
 }
 
 /// Outcome of an edit of the snapshot.
@@ -170,6 +195,15 @@ impl Space {
             .any(|(path, old)| disk::stamp(&root.join(path)) != *old)
     }
 
+    /// True if the snapshot has the documents' texts.
+    fn has_all(&self, docs: &Documents) -> bool {
+        !self.must_load()
+            && docs
+                .of(&self.key)
+                .iter()
+                .all(|(p, d)| self.has.get(*p) == Some(&d.change))
+    }
+
     /// Brings the snapshot to the documents' texts.
     ///
     /// # Errors
@@ -182,18 +216,13 @@ impl Space {
         if self.failed == Some(self.generation) {
             return Err(Broken::Failed);
         }
-        let open = docs.of(&self.key);
-        if !self.must_load()
-            && open
-                .iter()
-                .all(|(p, d)| self.has.get(*p) == Some(&d.change))
-        {
+        if self.has_all(docs) && self.snapshot.as_ref().is_some_and(Snapshot::is_finished) {
             return Ok(false);
         }
         let begun = Instant::now();
-        let done = match self.follow(docs, stop) {
+        let done = match self.follow(docs, None, stop) {
             Followed::Done => true,
-            Followed::Lost => self.load(docs),
+            Followed::Lost => self.load(docs, None),
             Followed::Stopped => {
                 // it takes at least as long
                 self.cost = self.cost.max(begun.elapsed());
@@ -201,13 +230,81 @@ impl Space {
             }
         };
         self.cost = begun.elapsed();
+        self.ended(docs, done).map(|()| true)
+    }
+
+    /// Brings the snapshot to the documents' texts, and what is in a range of one of them to a stage
+    /// of evaluation; the rest is computed by the next [`Space::sync`].
+    ///
+    /// # Errors
+    /// As those of [`Space::sync`].
+    pub(crate) fn sync_first(
+        &mut self,
+        docs: &Documents,
+        asked: Asked<'_>,
+        stop: &dyn Fn() -> bool,
+    ) -> Result<(), Broken> {
+        if self.failed == Some(self.generation) {
+            return Err(Broken::Failed);
+        }
+        let begun = Instant::now();
+        let done = match self.follow(docs, Some(asked), stop) {
+            Followed::Done => true,
+            Followed::Lost => self.load(docs, Some(asked)),
+            Followed::Stopped => return Err(Broken::Stopped),
+        };
+        self.all_done_since(begun);
+        self.ended(docs, done)
+    }
+
+    /// Where nothing is left for later, what was just done is all that the last change costs.
+    fn all_done_since(&mut self, begun: Instant) {
+        if self.snapshot.as_ref().is_some_and(Snapshot::is_finished) {
+            self.cost = begun.elapsed();
+        }
+    }
+
+    /// Computes what is in a range to the last stage, if the snapshot has the documents' texts.
+    /// False if it has not, or was stopped.
+    pub(crate) fn refine(
+        &mut self,
+        docs: &Documents,
+        (path, range): (&str, Span),
+        stop: &dyn Fn() -> bool,
+    ) -> bool {
+        if !self.has_all(docs) {
+            return false;
+        }
+        let asked = Asked {
+            path,
+            range,
+            stage: Stage::Whole,
+        };
+        let begun = Instant::now();
+        match self.follow(docs, Some(asked), stop) {
+            Followed::Done => {
+                self.all_done_since(begun);
+                true
+            }
+            Followed::Stopped => false,
+            Followed::Lost => {
+                // it panicked: the next synchronization says so
+                self.stale = true;
+                false
+            }
+        }
+    }
+
+    /// Notes how a synchronization has ended.
+    fn ended(&mut self, docs: &Documents, done: bool) -> Result<(), Broken> {
         if done {
             self.failed = None;
+            let open = docs.of(&self.key);
             self.has = open
                 .iter()
                 .map(|(p, d)| ((*p).to_owned(), d.change))
                 .collect();
-            Ok(true)
+            Ok(())
         } else {
             self.failed = Some(self.generation);
             self.snapshot = None;
@@ -215,8 +312,13 @@ impl Space {
         }
     }
 
-    /// Edits the snapshot.
-    fn follow(&mut self, docs: &Documents, stop: &dyn Fn() -> bool) -> Followed {
+    /// Edits the snapshot; computes all, or what is asked for.
+    fn follow(
+        &mut self,
+        docs: &Documents,
+        asked: Option<Asked<'_>>,
+        stop: &dyn Fn() -> bool,
+    ) -> Followed {
         if self.stale {
             return Followed::Lost;
         }
@@ -234,10 +336,16 @@ impl Space {
                 let edits = differences(snapshot.files()[file].text(), &doc.text);
                 if !edits.is_empty() {
                     self.fault.strike(&doc.text, stop);
-                    snapshot.edit_all_until(file, &edits, &sources, stop);
+                    match asked {
+                        None => _ = snapshot.edit_all_until(file, &edits, &sources, stop),
+                        Some(_) => snapshot.edit_for_later(file, &edits, &sources),
+                    }
                 }
             }
-            let done = snapshot.finish(&sources, stop);
+            let done = match asked {
+                None => snapshot.finish(&sources, stop),
+                Some(asked) => asked.of(&mut snapshot, &sources, stop),
+            };
             Some((snapshot, done))
         }));
         match edited.ok().flatten() {
@@ -252,7 +360,7 @@ impl Space {
         }
     }
 
-    fn load(&mut self, docs: &Documents) -> bool {
+    fn load(&mut self, docs: &Documents, asked: Option<Asked<'_>>) -> bool {
         self.snapshot = None;
         self.stamps.borrow_mut().clear();
         let open = docs.of(&self.key);
@@ -266,7 +374,14 @@ impl Space {
             for (_, doc) in &open {
                 self.fault.strike(&doc.text, &|| false);
             }
-            Snapshot::load(&roots, &sources)
+            match asked {
+                None => Snapshot::load(&roots, &sources),
+                Some(asked) => {
+                    let mut snapshot = Snapshot::load_for_later(&roots, &sources);
+                    asked.of(&mut snapshot, &sources, &|| false);
+                    snapshot
+                }
+            }
         }));
         self.snapshot = loaded.ok();
         self.stale = false;

@@ -7,7 +7,8 @@ use std::sync::Arc;
 use std::sync::atomic::Ordering;
 use std::time::{Duration, Instant};
 
-use downlead_eval::Snapshot;
+use downlead_base::Span;
+use downlead_eval::{Snapshot, Stage};
 use downlead_ide::Config;
 use downlead_station::{LoadError, Loader};
 use ls_types::Uri;
@@ -21,7 +22,7 @@ use crate::jobs::{Ahead, Cancel, Jobs};
 use crate::library::Library;
 use crate::outbox::{Kind, Outbox};
 use crate::peer::Peer;
-use crate::space::{Broken, Fault, Space};
+use crate::space::{Asked, Broken, Fault, Space};
 use crate::uris;
 
 /// The reason for an evaluation: it decides when the evaluation is stopped.
@@ -392,8 +393,9 @@ impl State {
             let asked = ahead.requests.load(Ordering::SeqCst) > 0;
             match whom {
                 For::Request => cancel.is_set() || newer && begun.elapsed() > BRIEF,
-                For::Diagnostics => (newer || asked) && begun.elapsed() > BRIEF,
-                For::Overdue => newer && begun.elapsed() > LONG,
+                // what is computed until then is kept
+                For::Diagnostics => newer || asked,
+                For::Overdue => newer && begun.elapsed() > LONG || asked && begun.elapsed() > BRIEF,
             }
         };
         let result = space.sync(&self.docs, &stop);
@@ -405,5 +407,34 @@ impl State {
             );
         }
         result.map(|_| ())
+    }
+
+    /// Brings a space up to date as far as a request about a range of a document needs it.
+    pub(crate) fn sync_first(
+        &mut self,
+        key: &Key,
+        path: &str,
+        range: Span,
+        stage: Stage,
+    ) -> Result<(), Broken> {
+        let Some(space) = self.spaces.get_mut(key) else {
+            return Ok(());
+        };
+        let (cancel, ahead) = (self.cancel.clone(), Arc::clone(&self.ahead));
+        let begun = Instant::now();
+        let stop = move || {
+            let newer = ahead.changes.load(Ordering::SeqCst) > 0;
+            cancel.is_set() || newer && begun.elapsed() > BRIEF
+        };
+        let asked = Asked { path, range, stage };
+        let before = space.generation;
+        let result = space.sync_first(&self.docs, asked, &stop);
+        if result == Err(Broken::Failed) && space.published != before {
+            self.out.log(
+                Kind::Error,
+                "Evaluation panicked on the present text. It is tried again when the text changes.",
+            );
+        }
+        result
     }
 }

@@ -5,7 +5,7 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use downlead_base::Span;
-use downlead_eval::Snapshot;
+use downlead_eval::{Snapshot, Stage};
 use downlead_ide::{Config, Doc, Place};
 use ls_types::{
     DocumentChanges, Location, LocationLink, MarkupContent, MarkupKind, OneOf,
@@ -79,13 +79,26 @@ pub(crate) fn origin(data: Option<&Value>) -> Option<(Uri, i32)> {
     Some((uri, version))
 }
 
+/// What a request needs.
+#[derive(Clone, Copy, PartialEq)]
+enum Need {
+    /// All results of the open documents.
+    Whole,
+    /// Those of all files below the root too.
+    Wide,
+    /// Those in a range of the document.
+    First(Range, Stage),
+    /// None.
+    Text,
+}
+
 impl State {
     /// The document, up to date. None if it is not open.
     ///
     /// # Errors
     /// If the server fails on its text.
     pub(crate) fn view(&mut self, uri: &Uri) -> Result<Option<View<'_>>> {
-        self.look(uri, false)
+        self.look(uri, Need::Whole)
     }
 
     /// The same in a snapshot of all files below the root, open or not.
@@ -93,10 +106,33 @@ impl State {
     /// # Errors
     /// If the server fails on one of the texts.
     pub(crate) fn wide_view(&mut self, uri: &Uri) -> Result<Option<View<'_>>> {
-        self.look(uri, true)
+        self.look(uri, Need::Wide)
     }
 
-    fn look(&mut self, uri: &Uri, wide: bool) -> Result<Option<View<'_>>> {
+    /// The document as a text with its meaning, for what needs no results: those there are may be of
+    /// an earlier text.
+    ///
+    /// # Errors
+    /// If the server fails on its text.
+    pub(crate) fn text_view(&mut self, uri: &Uri) -> Result<Option<View<'_>>> {
+        self.look(uri, Need::Text)
+    }
+
+    /// The document with the results in a range of it at a stage of evaluation at least. Results
+    /// elsewhere may be of an earlier text.
+    ///
+    /// # Errors
+    /// If the server fails on its text.
+    pub(crate) fn view_first(
+        &mut self,
+        uri: &Uri,
+        range: Range,
+        stage: Stage,
+    ) -> Result<Option<View<'_>>> {
+        self.look(uri, Need::First(range, stage))
+    }
+
+    fn look(&mut self, uri: &Uri, need: Need) -> Result<Option<View<'_>>> {
         self.maybe_look_at_disk();
         let Some(doc) = self.docs.get(uri) else {
             return Ok(None);
@@ -121,7 +157,23 @@ impl State {
                 }))
             }
             Home::Space { key, path } => {
-                self.sync(key, For::Request).map_err(unready)?;
+                let wide = need == Need::Wide;
+                match need {
+                    Need::First(range, stage) => {
+                        let doc = self.docs.get(uri).expect("open");
+                        let span = doc.lines.span(&doc.text, range, self.peer.encoding);
+                        self.sync_first(key, path, span, stage).map_err(unready)?;
+                    }
+                    Need::Text => {
+                        // beyond the end there is nothing to compute
+                        let none = Span::new(u32::MAX, u32::MAX);
+                        let first = Stage::First;
+                        self.sync_first(key, path, none, first).map_err(unready)?;
+                    }
+                    Need::Whole | Need::Wide => {
+                        self.sync(key, For::Request).map_err(unready)?;
+                    }
+                }
                 if wide {
                     self.sync_wide(key)?;
                 }

@@ -490,6 +490,8 @@ fn a_whole_long_file_has_plain_hints_of_the_same_words() {
     let mut c = Client::start();
     let text = downlead_testkit::large_file(1500);
     c.open("untitled:long", &text);
+    // with the sample in them
+    c.diagnostics("untitled:long", 1);
     let words = |h: &Value| match &h["label"] {
         Value::String(s) => s.clone(),
         parts => {

@@ -54,6 +54,7 @@ fn a_whole_file_has_the_hints_of_its_screens() {
     let lines = text.lines().count();
     let mut c = Client::start();
     c.open(URI, &text);
+    c.diagnostics(URI, 1);
     let place = |begin: &str, nth: usize| {
         let mut all = text
             .lines()
@@ -88,6 +89,8 @@ fn a_whole_file_has_the_hints_of_its_screens() {
         let end = column + usize::from(new.len() == 1);
         let range = json!({ "start": { "line": line, "character": column }, "end": { "line": line, "character": end } });
         c.change(URI, i as i64 + 2, json!([{ "range": range, "text": new }]));
+        // with the sample in them
+        c.diagnostics(URI, i as i64 + 2);
         let whole = ask(&mut c, 0, lines + 10);
         assert_eq!(whole, by_screens(&mut c, lines + 10), "edit {i}");
         assert_ne!(Some(&whole), seen.last(), "edit {i} shows");

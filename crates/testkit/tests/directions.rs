@@ -205,7 +205,9 @@ fn pure_crates_touch_nothing_outside() {
                     .iter()
                     .chain(if *name == "ide" { &[][..] } else { UNSTABLE })
                 {
-                    if line.contains(bad) {
+                    // the one place where work is divided among cores
+                    let divided = *bad == "std::thread" && path.ends_with("snapshot/parallel.rs");
+                    if line.contains(bad) && !divided {
                         wrong.push(format!("{path}:{}: {bad}", i + 1));
                     }
                 }

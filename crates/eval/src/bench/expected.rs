@@ -94,7 +94,8 @@ fn insertion(inputs: &mut Inputs, hz: f64, parts: Vec<Net>) -> Insertion {
         phased: false,
         fields: Fields::InPhase,
     };
-    let e = net.evaluate(&[]);
+    let mut e = net.linear();
+    net.refine(&mut e, &[], false);
     e.output(Quantity::Delivered)
         .map_or(Insertion { db: 0.0, u: 0.0 }, |o| Insertion {
             db: -o.mean + 0.0,

@@ -21,6 +21,7 @@ use crate::assume::{Assumed, Assumptions};
 use crate::element::Build;
 use crate::point::{Point, band_matches};
 use crate::result::{BandResult, NodeResult};
+use crate::stage::Stage;
 use crate::walk::Stop;
 use stretch::stretch;
 
@@ -31,11 +32,14 @@ pub(crate) use sum::budget_item;
 pub(crate) use transmit::{NodeState, Reached, colder};
 
 /// What evaluating a chain needs.
+#[derive(Clone, Copy)]
 pub(crate) struct Cx<'m> {
     pub(crate) station: Option<&'m Station>,
     pub(crate) chain: &'m Chain,
     pub(crate) env: &'m Env,
     pub(crate) direction: Direction,
+    /// How much is computed.
+    pub(crate) stage: Stage,
 }
 
 /// Parts and joins of a chain and its branches at most: every one is differentiated by every
@@ -62,13 +66,26 @@ pub(crate) struct Computed<'m> {
     pub(crate) noise: Option<Receiving>,
 }
 
-/// Evaluates the chain at a point.
+/// Evaluates the chain at a point: to the stage that is asked for, or further where that would not
+/// give its verdicts.
 pub(crate) fn evaluate<'m>(
     cx: &Cx<'m>,
     stops: &[Stop<'m>],
     point: &Point,
     out: &mut Vec<Diagnostic>,
 ) -> BandResult {
+    if cx.stage == Stage::First {
+        let mut found = Vec::new();
+        let first = compute(cx, stops, point, &mut found);
+        if first.verdicts_hold() {
+            out.append(&mut found);
+            return first.result;
+        }
+    }
+    let cx = &Cx {
+        stage: Stage::Whole,
+        ..*cx
+    };
     compute(cx, stops, point, out).result
 }
 
@@ -166,6 +183,22 @@ pub(crate) struct Run<'m, 'c> {
     pub(crate) noise: Option<Receiving>,
     /// Largest reflection the source can see.
     largest: Option<f64>,
+}
+
+impl Run<'_, '_> {
+    /// The network evaluated to the stage that is asked for.
+    fn solved(&self, net: &Network, judged: &[usize]) -> Evaluation {
+        match self.cx.stage {
+            Stage::First => net.linear(),
+            Stage::Whole => {
+                let mut e = net.linear();
+                // only a transmitter heats what it passes
+                let heats = self.cx.direction == Direction::Transmit;
+                net.refine(&mut e, judged, heats);
+                e
+            }
+        }
+    }
 }
 
 /// Parts of a walk, branches included.

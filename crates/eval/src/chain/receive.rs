@@ -70,7 +70,7 @@ impl<'m> Run<'m, '_> {
             phased: false,
             fields: Fields::InPhase,
         };
-        let e = net.evaluate(&[]);
+        let e = self.solved(&net, &[]);
         let lost = |at: usize| -e.output(Quantity::Net(at)).map_or(f64::NAN, |o| o.mean);
         let u = |at: usize| 2.0 * e.output(Quantity::Net(at)).map_or(0.0, |o| o.u);
         let swr = |at: usize| {

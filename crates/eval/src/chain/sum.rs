@@ -9,6 +9,7 @@ use super::Run;
 use super::transmit::Reached;
 use crate::cause::Cause;
 use crate::result::{BandResult, BudgetItem, CauseKind, CauseName, Method};
+use crate::stage::Stage;
 
 impl<'m> Run<'m, '_> {
     pub(super) fn result(
@@ -34,10 +35,15 @@ impl<'m> Run<'m, '_> {
             (o.mean, o.u, o.low, o.high, o.weight)
         });
         // beyond what any passive part can deliver there is nothing
-        let most = self.most_db(net, e, judged);
+        let whole = self.cx.stage == Stage::Whole;
+        let most = match whole {
+            true => self.most_db(net, e, judged),
+            false => f64::INFINITY,
+        };
         let interval = output.map(|_| [low - mean, (high - mean).min((most - mean).max(0.0))]);
         let delivered = e.output(Quantity::Delivered).map_or(0.0, |o| o.mean);
         let worst = total
+            .filter(|_| whole)
             .and_then(|t| Some((t, net.reach(e)?)))
             .map(|(t, (least, most))| (t, [t + (delivered - most), t + (delivered - least)]))
             // the mean over uncertain figures may lie beside the values at the stated ones
@@ -69,7 +75,7 @@ impl<'m> Run<'m, '_> {
                 1.0 => Method::Sample,
                 _ => Method::Both,
             }),
-            floor_db: known.then(|| net.floor()),
+            floor_db: (known && whole).then(|| net.floor()),
             worst_db: worst,
             wet_db: (known && reached.wet > 0.0).then_some(reached.wet),
             swr: Some(n),

@@ -165,7 +165,7 @@ impl<'m> Run<'m, '_> {
             fields,
         };
         let judged = judged_nodes(s);
-        let e = net.evaluate(&judged);
+        let e = self.solved(&net, &judged);
         let source_db = net.level.nominal();
         let tuner = has_tuner(s);
         if let Some(f) = &feed {
@@ -233,14 +233,17 @@ impl<'m> Run<'m, '_> {
         // in another direction than the one where the lengths are compared the fields add fully
         if fields == Fields::ByLength {
             net.fields = Fields::InPhase;
-            self.in_phase = Some(net.evaluate(&[]));
+            self.in_phase = Some(self.solved(&net, &[]));
             net.fields = fields;
         }
         self.evaluated = Some(e);
         verdict::judge(self, &mut result, feed.as_ref(), &reached);
         result.assumptions = std::mem::take(&mut self.assumed.list).into();
         // judged by it above
-        let e = self.evaluated.take().unwrap_or_else(|| net.evaluate(&[]));
+        let e = self
+            .evaluated
+            .take()
+            .unwrap_or_else(|| self.solved(&net, &[]));
         (result, net, e)
     }
 

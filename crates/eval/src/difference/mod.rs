@@ -186,6 +186,7 @@ fn rebuilt<'s>(at: &At<'s>) -> Option<crate::chain::Computed<'s>> {
         chain: chains_of(&at.item.1.meaning).get(at.chain)?,
         env: at.scope.env(),
         direction: at.result()?.direction,
+        stage: crate::stage::Stage::Whole,
     };
     Some(crate::verify::rebuilt(at.scope, &cx, at.band()?))
 }

@@ -76,6 +76,7 @@ impl<'a> Cx<'a> {
                 chain: self.model,
                 env: self.env,
                 direction: self.chain.direction,
+                stage: crate::stage::Stage::Whole,
             };
             let c = compute(&cx, &stops, &self.point(), &mut reported);
             Kept {

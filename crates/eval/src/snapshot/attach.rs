@@ -6,6 +6,7 @@ use downlead_base::{Diagnostic, codes};
 use downlead_station::{Attachment, Attachments, LoadError, Loader, Lowered, normalise};
 use downlead_syntax::Item;
 
+use super::later::When;
 use super::outside::outside;
 use super::{ON, Snapshot};
 
@@ -25,7 +26,7 @@ impl Snapshot {
         if self.cache.attached.remove(path).is_none() {
             return false;
         }
-        self.compute(loader, ON);
+        self.compute(loader, ON, When::Now);
         true
     }
 

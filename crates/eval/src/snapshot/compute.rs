@@ -8,9 +8,10 @@ use downlead_station::{Attachments, Env, Loader, Lowered};
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHashSet};
 
-use super::item::evaluate_item;
+use super::later::{Later, Todo, When};
+use super::parallel::evaluate_all;
 use super::{Scope, Snapshot};
-use crate::result::ItemResult;
+use crate::stage::Stage;
 
 impl Snapshot {
     /// The files a file sees, itself last, each once.
@@ -49,11 +50,13 @@ impl Snapshot {
             .collect()
     }
 
-    pub(super) fn compute(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) {
+    /// Computes what a change touched: now, unless `stop` says so, or when it is asked for.
+    pub(super) fn compute(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool, when: When) {
         self.unfinished = true;
+        let mut later = Later::default();
         let mut scopes = Vec::new();
         let mut alive: FxHashSet<(ItemId, usize)> = FxHashSet::default();
-        let nothing: Arc<ItemResult> = Arc::default();
+        let nothing = Arc::clone(&self.cache.nothing);
         for file in 0..self.files.len() {
             if !self.files[file].root {
                 continue;
@@ -79,6 +82,7 @@ impl Snapshot {
             }
             env.attachments = attachments;
             let mut items = Vec::with_capacity(own.len());
+            let mut todo = Vec::new();
             let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
             for (item, low) in own {
                 let name = match &low.meaning {
@@ -102,36 +106,44 @@ impl Snapshot {
                 }
                 let key = (item.id, file);
                 alive.insert(key);
-                let valid = self.cache.results.get(&key).filter(|(stamp, r)| {
+                let known = self.cache.results.get(&key);
+                let holds = known.is_some_and(|(stamp, r)| {
                     *stamp == low.stamp
                         && r.depends
                             .iter()
                             .all(|(k, n, id)| env.identity(*k, n) == *id)
                 });
-                let result = match valid {
-                    Some((_, r)) => Arc::clone(r),
-                    None => {
-                        if stop() {
-                            return;
-                        }
-                        let r = match evaluate_item(&item, &low, &env) {
-                            // of most definitions there is nothing to tell
-                            r if r.is_empty() => Arc::clone(&nothing),
-                            r => Arc::new(r),
-                        };
-                        self.cache.results.insert(key, (low.stamp, Arc::clone(&r)));
-                        r
-                    }
-                };
+                if !holds || known.is_some_and(|k| k.1.provisional) {
+                    todo.push(Todo {
+                        item: items.len(),
+                        have: holds.then_some(Stage::First),
+                    });
+                }
+                // until then what there was
+                let result = known.map_or_else(|| Arc::clone(&nothing), |k| Arc::clone(&k.1));
                 items.push((item, low, result));
             }
-            scopes.push(Scope {
+            let mut scope = Scope {
                 file,
                 env: Arc::new(env),
                 items,
                 used,
                 diagnostics,
-            });
+            };
+            match when {
+                When::Asked => later.add(scopes.len(), &scope, &todo),
+                When::Now => {
+                    let done = evaluate_all(&scope, &todo, Stage::Whole, stop);
+                    let all = done.len() == todo.len();
+                    for (at, r) in done {
+                        self.replace(&mut scope, at, r);
+                    }
+                    if !all {
+                        return;
+                    }
+                }
+            }
+            scopes.push(scope);
         }
         if self.cache.results.len() > alive.len() + alive.len() / 16 + 8 {
             self.cache.results.retain(|k, _| alive.contains(k));
@@ -144,9 +156,12 @@ impl Snapshot {
         self.cache.lower.sweep(&|id| ids.contains(&id), ids.len());
         self.scopes = scopes;
         self.unfinished = false;
+        self.later = later;
         // a file that no scope holds any more is read again when it is named again
         self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
-        self.compare_recorded();
+        if self.later.is_empty() {
+            self.compare_recorded();
+        }
     }
 
     /// How many items and results are kept for the next version: little more than there are, however

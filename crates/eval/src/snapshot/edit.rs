@@ -4,6 +4,7 @@ use downlead_base::{ItemId, Span};
 use downlead_station::{Loader, keyword_of};
 use downlead_syntax::File;
 
+use super::later::When;
 use super::{ON, Snapshot};
 
 impl Snapshot {
@@ -45,23 +46,23 @@ impl Snapshot {
         }
         entry.error = None;
         if uses_of(&entry.tree) != before {
-            self.reload(loader, stop);
+            self.reload(loader, stop, When::Now);
         } else {
-            self.compute(loader, stop);
+            self.compute(loader, stop, When::Now);
         }
         !self.unfinished
     }
 
-    /// Computes what a stopped edit left. Whether all is computed.
+    /// Computes what a stopped edit left, and what was left for later. Whether all is computed.
     pub fn finish(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) -> bool {
         if self.unfinished {
-            self.compute(loader, stop);
+            self.compute(loader, stop, When::Now);
         }
-        !self.unfinished
+        !self.unfinished && self.finish_later(stop)
     }
 }
 
-fn uses_of(tree: &File) -> Vec<ItemId> {
+pub(super) fn uses_of(tree: &File) -> Vec<ItemId> {
     tree.items()
         .iter()
         .filter(|p| keyword_of(&p.item) == Some("use"))

@@ -12,17 +12,23 @@ use crate::checks;
 use crate::network;
 use crate::point::points;
 use crate::result::{ChainResult, ItemResult};
+use crate::stage::Stage;
 use crate::walk;
 
 /// Computes the chains of one item.
-pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env) -> ItemResult {
+pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage) -> ItemResult {
     let mut r = ItemResult::default();
     match &low.meaning {
         Meaning::Station(st) => {
             let mut rows = MOST_ROWS;
             for c in &st.chains {
-                r.chains
-                    .push(chain_of(Some(st), c, env, &mut rows, &mut r.diagnostics));
+                r.chains.push(chain_of(
+                    Some(st),
+                    c,
+                    env,
+                    (stage, &mut rows),
+                    &mut r.diagnostics,
+                ));
             }
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
@@ -30,7 +36,13 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env) -> ItemResult
             checks::electrical(Some(st), &st.chains, env, &mut r.diagnostics);
         }
         Meaning::Chain(c) => {
-            let mut chain = chain_of(None, c, env, &mut { MOST_ROWS }, &mut r.diagnostics);
+            let mut chain = chain_of(
+                None,
+                c,
+                env,
+                (stage, &mut { MOST_ROWS }),
+                &mut r.diagnostics,
+            );
             // a chain by itself has one transmitter
             chain
                 .bands
@@ -71,6 +83,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env) -> ItemResult
         }
         _ => {}
     }
+    r.provisional = stage == Stage::First && !r.chains.is_empty();
     depends(item, low, env, &mut r);
     network::notes(low, env, &mut r.diagnostics);
     network::depends(low, env, &mut r);
@@ -108,7 +121,7 @@ fn chain_of(
     station: Option<&Station>,
     c: &downlead_station::model::Chain,
     env: &Env,
-    rows: &mut usize,
+    (stage, rows): (Stage, &mut usize),
     out: &mut Vec<Diagnostic>,
 ) -> ChainResult {
     let stops = walk::walk(&c.steps, station, out);
@@ -119,6 +132,7 @@ fn chain_of(
         chain: c,
         env,
         direction,
+        stage,
     };
     let mut points = points(c, direction, env, out);
     let asked = points.len() * stops.len();

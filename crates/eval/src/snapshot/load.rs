@@ -8,6 +8,7 @@ use downlead_station::{LoadError, Loader, keyword_of, normalise};
 use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
 
+use super::later::When;
 use super::outside::outside;
 use super::{Cache, FileEntry, ON, Snapshot};
 use crate::network;
@@ -18,6 +19,10 @@ const MAX_USE_DEPTH: usize = 64;
 impl Snapshot {
     /// Loads the named files and all they use, and computes everything.
     pub fn load(roots: &[String], loader: &dyn Loader) -> Snapshot {
+        Snapshot::load_when(roots, loader, When::Now)
+    }
+
+    pub(super) fn load_when(roots: &[String], loader: &dyn Loader, when: When) -> Snapshot {
         let mut s = Snapshot {
             files: Vec::new(),
             scopes: Vec::new(),
@@ -26,6 +31,7 @@ impl Snapshot {
             cache: Cache::default(),
             evidences: super::recorded::Evidences::default(),
             unfinished: false,
+            later: super::later::Later::default(),
         };
         for r in roots {
             let path = normalise("", r).unwrap_or_else(|| r.clone());
@@ -36,7 +42,7 @@ impl Snapshot {
             s.open(&path, loader, true, 0);
         }
         s.cycles();
-        s.compute(loader, ON);
+        s.compute(loader, ON, when);
         s
     }
 
@@ -189,7 +195,7 @@ impl Snapshot {
     }
 
     /// Follows all `use` statements again.
-    pub(super) fn reload(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) {
+    pub(super) fn reload(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool, when: When) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);
         self.known = old
@@ -206,6 +212,6 @@ impl Snapshot {
         }
         self.known.clear();
         self.cycles();
-        self.compute(loader, stop);
+        self.compute(loader, stop, when);
     }
 }

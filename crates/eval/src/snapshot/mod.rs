@@ -6,8 +6,10 @@ mod depends;
 mod edit;
 mod findings;
 mod item;
+mod later;
 mod load;
 mod outside;
+mod parallel;
 mod recorded;
 
 use std::sync::Arc;
@@ -81,6 +83,8 @@ pub(crate) struct Cache {
     lower: LowerCache,
     /// With the lowering they were computed from.
     results: FxHashMap<(ItemId, usize), (u64, Arc<ItemResult>)>,
+    /// The result of items of which there is nothing to tell.
+    nothing: Arc<ItemResult>,
     /// Files of readings and networks by path.
     attached: FxHashMap<String, Arc<Attachment>>,
 }
@@ -97,6 +101,8 @@ pub struct Snapshot {
     evidences: Evidences,
     /// Whether the last change was stopped before all was computed.
     unfinished: bool,
+    /// The items whose results are of an earlier state, or of the first stage.
+    later: later::Later,
 }
 
 /// Never stops.

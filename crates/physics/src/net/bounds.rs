@@ -3,27 +3,12 @@
 use super::complex::C;
 use super::element::{El, NEPER_OF_POWER};
 use super::evaluate::{Evaluation, Phase};
-use super::input::{Favourable, Input, Nominal, Reader, Shape, Spread, drawn, seeded};
+use super::input::{Favourable, Input, Nominal, Reader, Shape, Spread, seeded};
+use super::levels::{Angles, Levels};
 use super::part::{Context, End, Part, Stretch};
 use super::sample::Dimension;
-use super::scalar::{Dual, Lanes, Real, WIDTH};
+use super::scalar::{Dual, Real, WIDTH};
 use super::{Fields, Network};
-
-/// Reader at nominal values with lanes of angles for the open phases, rad.
-struct Angles<'a>(&'a [[f64; WIDTH]]);
-
-impl Reader for Angles<'_> {
-    type T = Lanes;
-    fn get(&self, i: &Input) -> Lanes {
-        drawn(i, |_| [0.0; WIDTH])
-    }
-    fn coherence(&self, phase: u32, _: Lanes, _: Spread) -> C<Lanes> {
-        C::turn(Lanes::of(1.0), Lanes(self.0[phase as usize]))
-    }
-    fn half_sine(&self, phase: u32) -> Lanes {
-        Lanes(self.0[phase as usize].map(|a| libm::sin(0.5 * a)))
-    }
-}
 
 /// Lanes that look for the least; the others look for the greatest.
 const HALF: usize = WIDTH / 2;
@@ -81,7 +66,8 @@ impl Network {
         if open.is_empty() {
             return None;
         }
-        let level = |x: &[[f64; WIDTH]]| self.levels(&Angles(x)).1.0;
+        let levels = std::cell::RefCell::new(Levels::new(self, e.phases.len()));
+        let level = |x: &[[f64; WIDTH]]| levels.borrow_mut().at(x);
         let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
         let tuned = has_tuner(&self.feed);
         // with a tuner, and where the powers of several ends add up, 1/P is no sinusoid of a phase;

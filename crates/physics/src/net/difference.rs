@@ -255,7 +255,7 @@ impl<'n> Both<'n> {
     fn residual(&self, u: f64) -> (f64, f64) {
         let mut square = 0.0;
         let all = [self.old, self.new];
-        let mut z = all.map(|(net, _)| vec![0.0; net.inputs.columns()]);
+        let mut z = all.map(|(net, _)| vec![[0.0; WIDTH]; net.inputs.columns()]);
         let terms = all.map(|k| self.terms(k));
         let mean = all.map(|(net, e)| {
             let o = e.stated(self.of.quantity());
@@ -266,16 +266,14 @@ impl<'n> Both<'n> {
         });
         for block in 0..CHECKED / WIDTH {
             let have = self.points(block * WIDTH);
+            for (i, (net, e)) in all.iter().enumerate() {
+                let dimensions = &self.dimensions[i];
+                e.standardised(&net.inputs, dimensions, block * WIDTH, &mut z[i]);
+            }
             for k in 0..WIDTH {
                 let mut r = have[1].0[k] - have[0].0[k];
-                for (i, (net, e)) in all.iter().enumerate() {
-                    e.standardised(
-                        &net.inputs,
-                        &self.dimensions[i],
-                        block * WIDTH + k,
-                        &mut z[i],
-                    );
-                    let linear: f64 = terms[i].iter().zip(&z[i]).map(|(d, z)| d * z).sum();
+                for i in 0..all.len() {
+                    let linear: f64 = terms[i].iter().zip(&z[i]).map(|(d, z)| d * z[k]).sum();
                     r += (mean[i] + linear) * if i == 0 { 1.0 } else { -1.0 };
                 }
                 square += r * r;

@@ -65,6 +65,18 @@ impl<T: Real> El<T> {
         }
     }
 
+    /// The same of a reflection without incoherent power, where that after it is not asked for.
+    #[inline(always)]
+    #[must_use]
+    pub fn seen_known(&self, g: C<T>) -> C<T> {
+        match *self {
+            El::Two { s11, back, s22, .. } => s11 + back / (C::one() - s22 * g) * g,
+            El::Shift { power, round, .. } => (g * round).scale(power),
+            El::Tuner { .. } => C::zero(),
+            El::Node => g,
+        }
+    }
+
     /// The same in another scalar.
     #[must_use]
     pub fn map<U>(&self, f: impl Fn(T) -> U) -> El<U> {

@@ -58,8 +58,8 @@ pub struct Output {
     pub mean: f64,
     /// Standard uncertainty.
     pub u: f64,
-    /// Of a power: its own mean in W, which is above the power of the mean level. By the sample
-    /// where there is one, else that of a normal spread of the level.
+    /// Of a power: its own mean in W, which is above the power of the mean level. Of a net power by
+    /// the sample where there is one, else that of a normal spread of the level.
     pub mean_w: f64,
     /// 2.275 % quantile.
     pub low: f64,
@@ -187,6 +187,36 @@ impl Phase {
     #[must_use]
     pub fn leans_in_part(&self) -> bool {
         self.lean > 0.0 && self.lean < 1.0
+    }
+
+    /// Cosine and sine of the round trip at a point of the sample, and what is linear in its
+    /// causes; `z` are the causes' values at lane `k`.
+    fn drawn(
+        &self,
+        z: &[[f64; WIDTH]],
+        k: usize,
+        dimension: &Dimension,
+        point: usize,
+    ) -> (f64, f64, f64) {
+        match self.spread {
+            Spread::Known => {
+                let d: f64 = self.turn.iter().zip(z).map(|(a, z)| a * z[k]).sum();
+                let (s, c) = libm::sincos(-d);
+                (c, s, -d)
+            }
+            Spread::Free if self.lean > 0.0 => {
+                let s = self.lean * dimension.half_sine(point);
+                (
+                    1.0 - 2.0 * s * s,
+                    2.0 * s * libm::sqrt((1.0 - s * s).max(0.0)),
+                    0.0,
+                )
+            }
+            Spread::Free => {
+                let (c, s) = dimension.turn(point);
+                (c, s, 0.0)
+            }
+        }
     }
 
     fn of_angle(turn: Vec<f64>, spread: Spread, shapes: &[Shape]) -> Phase {
@@ -398,10 +428,26 @@ fn strongest(s: &Solved<f64>) -> usize {
     best.0
 }
 
+/// Level of a power for 1 W of the source, dB over 1 W; `level` is that of the source.
+pub(super) fn level_db<T: Real>(power: T, level: T) -> T {
+    power.at_least(NOTHING_W).ln_e() * T::of(DB) + level
+}
+
 /// All outputs, in the order of [`Evaluation::index`].
 fn outputs<T: Real>(level: T, s: &Solved<T>, fields: Fields, out: &mut Vec<T>) -> bool {
+    some_outputs(level, s, fields, &|_| true, out)
+}
+
+/// The same with 0 in the place of powers at nodes that are not wanted, by their index.
+fn some_outputs<T: Real>(
+    level: T,
+    s: &Solved<T>,
+    fields: Fields,
+    wanted: &dyn Fn(usize) -> bool,
+    out: &mut Vec<T>,
+) -> bool {
     let k = T::of(DB);
-    let db = |x: T| x.at_least(NOTHING_W).ln_e() * k + level;
+    let db = |x: T| level_db(x, level);
     out.clear();
     let radiated = radiated(s, fields);
     out.push(radiated.map_or(T::of(0.0), |x| x * k + level));
@@ -411,8 +457,12 @@ fn outputs<T: Real>(level: T, s: &Solved<T>, fields: Fields, out: &mut Vec<T>) -
     }
     out.push(db(delivered));
     for n in &s.nodes {
-        out.push(db(n.forward));
-        out.push(db(n.net()));
+        for power in [n.forward, n.net()] {
+            out.push(match wanted(out.len()) {
+                true => db(power),
+                false => T::of(0.0),
+            });
+        }
         out.push(n.back);
     }
     radiated.is_some()
@@ -493,29 +543,42 @@ impl Network {
     /// and delivered power always are.
     #[must_use]
     pub fn evaluate(&self, judged: &[usize]) -> Evaluation {
+        let mut e = self.linear();
+        self.refine(&mut e, judged, true);
+        e
+    }
+
+    /// The first stage of [`Network::evaluate`]: means and uncertainties by derivatives, and how
+    /// far each output needs the sample, which [`Network::refine`] takes.
+    #[must_use]
+    pub fn linear(&self) -> Evaluation {
         let columns = self.inputs.columns();
-        let mut e = if columns <= 24 {
-            self.gradient::<24>()
-        } else {
-            self.gradient::<72>()
+        // each column is computed by itself: how many are done together changes no bit
+        let mut e = match columns {
+            0..=24 => self.gradient::<24>(),
+            25..=48 => self.gradient::<48>(),
+            _ => self.gradient::<72>(),
         };
-        if columns == 0 {
-            return e;
+        if columns > 0 {
+            self.check(&mut e, &self.dimensions());
         }
-        let dimensions: Vec<Dimension> = self
-            .inputs
-            .dimensions()
-            .into_iter()
-            .map(Dimension::new)
-            .collect();
-        self.check(&mut e, &dimensions);
+        e
+    }
+
+    fn dimensions(&self) -> Vec<Dimension> {
+        let all = self.inputs.dimensions();
+        all.into_iter().map(Dimension::new).collect()
+    }
+
+    /// The second stage: the sample takes the place of what derivatives do not show, in every output
+    /// that needs it; in [`Output::mean_w`] if `mean_powers` says so. Once only.
+    pub fn refine(&self, e: &mut Evaluation, judged: &[usize], mean_powers: bool) {
         let sampled: Vec<usize> = (0..e.outputs.len())
             .filter(|i| e.outputs[*i].weight > 0.0)
             .collect();
         if !sampled.is_empty() {
-            self.sample(&mut e, &dimensions, &sampled, judged);
+            self.sample(e, &self.dimensions(), &sampled, (judged, mean_powers));
         }
-        e
     }
 
     /// Value and all derivatives.
@@ -593,15 +656,15 @@ impl Network {
         let count = e.outputs.len();
         let mut square = vec![0.0; count];
         let mut have = Vec::new();
-        let mut guess = vec![0.0; count];
-        let mut z = vec![0.0; e.columns];
+        let mut guess = vec![[0.0; WIDTH]; count];
+        let mut z = vec![[0.0; WIDTH]; e.columns];
         for block in 0..CHECKED / WIDTH {
             let first = block * WIDTH;
-            self.points(dimensions, first, &mut have);
+            self.points(dimensions, first, &|_| true, &mut have);
+            e.predict(&self.inputs, dimensions, first, &mut z, &mut guess);
             for k in 0..WIDTH {
-                e.predict(&self.inputs, dimensions, first + k, &mut z, &mut guess);
                 for (o, s) in square.iter_mut().enumerate() {
-                    let r = have[o].0[k] - guess[o];
+                    let r = have[o].0[k] - guess[o][k];
                     *s += r * r;
                 }
             }
@@ -610,7 +673,7 @@ impl Network {
             #[allow(clippy::cast_precision_loss, reason = "a count")]
             let r = libm::sqrt(s / CHECKED as f64);
             let r = if r.is_finite() { r } else { 0.0 };
-            let is_back = i >= 2 && (i - 2) % 3 == 2;
+            let is_back = is_back(i);
             let x = r / (o.u + if is_back { FLOOR_BACK } else { FLOOR_DB });
             // what derivatives do not show counts, however small
             o.residual = r;
@@ -619,8 +682,16 @@ impl Network {
         }
     }
 
-    fn points(&self, dimensions: &[Dimension], first: usize, out: &mut Vec<Lanes>) {
-        self.outputs(&Points::new(dimensions, &self.inputs, first), out);
+    fn points(
+        &self,
+        dimensions: &[Dimension],
+        first: usize,
+        wanted: &dyn Fn(usize) -> bool,
+        out: &mut Vec<Lanes>,
+    ) {
+        let r = Points::new(dimensions, &self.inputs, first);
+        let solved = self.solved(&r);
+        some_outputs(r.get(&self.level), &solved, self.fields, wanted, out);
     }
 
     fn sample(
@@ -628,12 +699,14 @@ impl Network {
         e: &mut Evaluation,
         dimensions: &[Dimension],
         sampled: &[usize],
-        judged: &[usize],
+        (judged, mean_powers): (&[usize], bool),
     ) {
         let mut all = vec![0.0; sampled.len() * POINTS];
+        let mut wanted = vec![false; e.outputs.len()];
+        sampled.iter().for_each(|i| wanted[*i] = true);
         let mut lanes = Vec::new();
         for block in 0..POINTS / WIDTH {
-            self.points(dimensions, block * WIDTH, &mut lanes);
+            self.points(dimensions, block * WIDTH, &|i| wanted[i], &mut lanes);
             for (row, i) in sampled.iter().enumerate() {
                 let at = row * POINTS + block * WIDTH;
                 all[at..at + WIDTH].copy_from_slice(&lanes[*i].0);
@@ -641,12 +714,11 @@ impl Network {
         }
         #[allow(clippy::cast_precision_loss, reason = "a count")]
         let n = POINTS as f64;
+        let moments = moments(&all);
         for (row, i) in sampled.iter().enumerate() {
             let x = &mut all[row * POINTS..(row + 1) * POINTS];
             let o = &mut e.outputs[*i];
-            let mean = x.iter().sum::<f64>() / n;
-            let u = libm::sqrt(x.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / n);
-            let mean_w = x.iter().map(|x| libm::exp(x / DB)).sum::<f64>() / n;
+            let (mean, u) = moments[row];
             if !(mean.is_finite() && u.is_finite()) {
                 o.weight = 0.0;
                 continue;
@@ -654,7 +726,10 @@ impl Network {
             let w = o.weight;
             let mix = |old: f64, new: f64| (1.0 - w) * old + w * new;
             o.mean = mix(o.mean, mean);
-            o.mean_w = mix(o.mean_w, mean_w);
+            if is_net(*i) && mean_powers {
+                let mean_w = x.iter().map(|x| libm::exp(x / DB)).sum::<f64>() / n;
+                o.mean_w = mix(o.mean_w, mean_w);
+            }
             let kept = *i < 2 || judged.contains(&((*i - 2) / 3));
             let (low, high) = if kept {
                 x.sort_unstable_by(f64::total_cmp);
@@ -670,6 +745,45 @@ impl Network {
             }
         }
     }
+}
+
+/// Mean and standard deviation of each row of [`POINTS`] values. Each sum has one order; several
+/// rows are done side by side.
+fn moments(all: &[f64]) -> Vec<(f64, f64)> {
+    #[allow(clippy::cast_precision_loss, reason = "a count")]
+    let n = POINTS as f64;
+    let mut out = Vec::with_capacity(all.len() / POINTS);
+    for rows in all.chunks(WIDTH * POINTS) {
+        let row = |r: usize, k: usize| rows.get(r * POINTS + k).copied().unwrap_or(0.0);
+        let mut sum = [0.0; WIDTH];
+        for k in 0..POINTS {
+            for (r, s) in sum.iter_mut().enumerate() {
+                *s += row(r, k);
+            }
+        }
+        let mean = sum.map(|s| s / n);
+        let mut square = [0.0; WIDTH];
+        for k in 0..POINTS {
+            for (r, s) in square.iter_mut().enumerate() {
+                let d = row(r, k) - mean[r];
+                *s += d * d;
+            }
+        }
+        let here = rows.len() / POINTS;
+        let both = mean.into_iter().zip(square);
+        out.extend(both.take(here).map(|(m, s)| (m, libm::sqrt(s / n))));
+    }
+    out
+}
+
+/// True if the output of that index is a reflected share of power.
+fn is_back(i: usize) -> bool {
+    i >= 2 && (i - 2) % 3 == 2
+}
+
+/// True if the output of that index is the net power at a node.
+fn is_net(i: usize) -> bool {
+    i >= 2 && (i - 2) % 3 == 1
 }
 
 /// Quantile of sorted values, each standing for the middle of its share.
@@ -769,6 +883,12 @@ impl Evaluation {
         self.outputs.get(Self::index(q))
     }
 
+    /// Whether any output needs the sample.
+    #[must_use]
+    pub fn needs_sample(&self) -> bool {
+        self.outputs.iter().any(|o| o.weight > 0.0)
+    }
+
     /// Its derivatives by each cause.
     #[must_use]
     pub fn by_cause(&self, q: Quantity) -> &[f64] {
@@ -797,66 +917,61 @@ impl Evaluation {
         self.output(q).map_or(f64::NAN, |o| o.linear.0)
     }
 
-    /// Prediction of the derivatives at a point: linear in the causes and in the phasors.
+    /// Prediction of the derivatives at the points from `first` on: linear in the causes and in
+    /// the phasors.
     fn predict(
         &self,
         inputs: &Inputs,
         dimensions: &[Dimension],
-        k: usize,
-        z: &mut [f64],
-        out: &mut [f64],
+        first: usize,
+        z: &mut [[f64; WIDTH]],
+        out: &mut [[f64; WIDTH]],
     ) {
-        self.standardised(inputs, dimensions, k, z);
+        self.standardised(inputs, dimensions, first, z);
         for (i, (o, y)) in out.iter_mut().zip(&self.outputs).enumerate() {
-            let d = &self.terms[i * self.columns..(i + 1) * self.columns];
-            *o = y.mean + d.iter().zip(z.iter()).map(|(d, z)| d * z).sum::<f64>();
+            let mut sum = [0.0; WIDTH];
+            for (d, z) in self.terms[i * self.columns..(i + 1) * self.columns]
+                .iter()
+                .zip(z.iter())
+            {
+                for (sum, z) in sum.iter_mut().zip(z) {
+                    *sum += d * z;
+                }
+            }
+            *o = sum.map(|sum| y.mean + sum);
         }
     }
 
-    /// Standardised values of all columns at a point.
+    /// Standardised values of all columns at the points from `first` on.
     pub(super) fn standardised(
         &self,
         inputs: &Inputs,
         dimensions: &[Dimension],
-        k: usize,
-        z: &mut [f64],
+        first: usize,
+        z: &mut [[f64; WIDTH]],
     ) {
         let (causes, phases) = (self.causes, self.phases.len());
         for (j, shape) in inputs.shapes().iter().enumerate() {
-            z[j] = dimensions[phases + j].value(*shape, k);
+            z[j] = core::array::from_fn(|k| dimensions[phases + j].value(*shape, first + k));
         }
         for (p, ph) in self.phases.iter().enumerate() {
-            let (cos, sin, linear) = match ph.spread {
-                Spread::Known if ph.variance == 0.0 => continue,
-                Spread::Known => {
-                    let d: f64 = ph.turn.iter().zip(&z[..causes]).map(|(a, z)| a * z).sum();
-                    let (s, c) = libm::sincos(-d);
-                    (c, s, -d)
-                }
-                Spread::Free if ph.lean > 0.0 => {
-                    let s = ph.lean * dimensions[p].half_sine(k);
-                    (
-                        1.0 - 2.0 * s * s,
-                        2.0 * s * libm::sqrt((1.0 - s * s).max(0.0)),
-                        0.0,
-                    )
-                }
-                Spread::Free => {
-                    let (c, s) = dimensions[p].turn(k);
-                    (c, s, 0.0)
-                }
-            };
+            if ph.spread == Spread::Known && ph.variance == 0.0 {
+                continue;
+            }
             let at = causes + 2 * p;
-            z[at] = if ph.along > 1e-9 {
-                (cos - ph.rho) / ph.along
-            } else {
-                0.0
-            };
-            z[at + 1] = if ph.across > 1e-9 {
-                (sin - ph.rho * linear) / ph.across
-            } else {
-                0.0
-            };
+            for k in 0..WIDTH {
+                let (cos, sin, linear) = ph.drawn(&z[..causes], k, &dimensions[p], first + k);
+                z[at][k] = if ph.along > 1e-9 {
+                    (cos - ph.rho) / ph.along
+                } else {
+                    0.0
+                };
+                z[at + 1][k] = if ph.across > 1e-9 {
+                    (sin - ph.rho * linear) / ph.across
+                } else {
+                    0.0
+                };
+            }
         }
     }
 }

@@ -15,6 +15,7 @@ pub mod difference;
 pub mod element;
 pub mod evaluate;
 pub mod input;
+mod levels;
 pub mod noise;
 pub mod part;
 pub mod record;

@@ -827,6 +827,19 @@ impl Part {
 }
 
 impl Load {
+    /// The free phase its reflection is turned by.
+    fn open_phase(&self) -> Option<u32> {
+        match self {
+            Load::Swr { phase, .. }
+            | Load::Gamma {
+                phase_known: false,
+                phase,
+                ..
+            } => Some(*phase),
+            _ => None,
+        }
+    }
+
     /// Reflection coefficient, and the free phase it is turned by.
     pub fn reflection<R: Reader>(&self, r: &R) -> (C<R::T>, Option<u32>) {
         match self {
@@ -875,6 +888,15 @@ impl Gain {
 }
 
 impl Stretch {
+    /// The elements of an end without branches: the unknown distance of its reflection.
+    pub(super) fn end_elements<R: Reader>(&self, r: &R, out: &mut Vec<El<R::T>>) {
+        if let End::Load(load, _) = &self.end
+            && let Some(p) = load.open_phase()
+        {
+            out.push(free(r, p));
+        }
+    }
+
     /// Builds the stretch over the reader's scalar.
     pub fn build<R: Reader>(&self, cx: &Context, r: &R) -> Tail<R::T> {
         let of = R::T::of;
@@ -887,10 +909,8 @@ impl Stretch {
         }
         match &self.end {
             End::Load(load, gain) => {
-                let (g, phase) = load.reflection(r);
-                if let Some(p) = phase {
-                    t.els.push(free(r, p));
-                }
+                let (g, _) = load.reflection(r);
+                self.end_elements(r, &mut t.els);
                 t.load = g;
                 if let Some(gain) = gain {
                     t.gain = Some(gain.nepers(r));

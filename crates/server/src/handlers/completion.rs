@@ -10,7 +10,7 @@ pub(crate) fn completion(
     p: CompletionParams,
 ) -> Result<Option<CompletionResponse>> {
     let p = p.text_document_position;
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     let files = || v.files_to_name();

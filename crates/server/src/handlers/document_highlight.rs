@@ -11,7 +11,7 @@ pub(crate) fn highlights(
     p: DocumentHighlightParams,
 ) -> Result<Option<Vec<DocumentHighlight>>> {
     let p = p.text_document_position_params;
-    let Ok(Some(v)) = st.view(&p.text_document.uri) else {
+    let Ok(Some(v)) = st.text_view(&p.text_document.uri) else {
         return Ok(Some(Vec::new()));
     };
     let found = ide::highlights(v.snapshot, v.doc, v.offset(p.position));

@@ -9,7 +9,7 @@ pub(crate) fn folding_ranges(
     st: &mut State,
     p: FoldingRangeParams,
 ) -> Result<Option<Vec<FoldingRange>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     let lines_only = v.state.peer.lines_only;

@@ -6,7 +6,7 @@ use ls_types::*;
 use tower_lsp::jsonrpc::Result;
 
 pub(crate) fn format(st: &mut State, p: DocumentFormattingParams) -> Result<Option<Vec<TextEdit>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     Ok(Some(v.own_edits(&ide::format(v.snapshot, v.doc))))
@@ -16,7 +16,7 @@ pub(crate) fn format_range(
     st: &mut State,
     p: DocumentRangeFormattingParams,
 ) -> Result<Option<Vec<TextEdit>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     Ok(Some(v.own_edits(&ide::format_range(
@@ -31,7 +31,7 @@ pub(crate) fn format_on_type(
     p: DocumentOnTypeFormattingParams,
 ) -> Result<Option<Vec<TextEdit>>> {
     let at = p.text_document_position;
-    let Some(v) = st.view(&at.text_document.uri)? else {
+    let Some(v) = st.text_view(&at.text_document.uri)? else {
         return Ok(None);
     };
     let Some(ch) = p.ch.chars().next() else {

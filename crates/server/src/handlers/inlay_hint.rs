@@ -1,14 +1,17 @@
 //! Hints: with all they have for a screen, as plain texts for a whole long file.
 
+use std::hash::Hasher as _;
 use std::sync::Arc;
 
 use downlead_base::{ItemId, Span};
-use downlead_eval::Evaluated;
+use downlead_eval::{Evaluated, Stage};
 use downlead_ide as ide;
 use ls_types::*;
+use rustc_hash::FxHasher;
 use serde_json::json;
 use tower_lsp::jsonrpc::{Error, Result};
 
+use crate::docs::FirstHints;
 use crate::kept_hints::{Kept, KeptHints, Written};
 use crate::state::State;
 use crate::view::{View, origin};
@@ -35,14 +38,51 @@ struct Late {
     targets: bool,
 }
 
+/// The hints of a range: from the first stage of evaluation, for a client that can be asked to
+/// fetch them again once the sample has been taken.
 pub(crate) fn inlay_hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let stage = match st.peer.refresh_hints {
+        true => Stage::First,
+        false => Stage::Whole,
+    };
+    let Some(v) = st.view_first(&p.text_document.uri, p.range, stage)? else {
         return Ok(b"null".to_vec());
     };
+    let out = written(&v, &p)?;
+    if let (ide::Doc::File(file), Some(doc)) = (v.doc, v.state.docs.get(v.uri))
+        && v.snapshot.is_provisional(file, v.span(p.range))
+    {
+        doc.show(FirstHints {
+            change: doc.change,
+            range: p.range,
+            digest: digest(&out),
+        });
+    }
+    Ok(out)
+}
+
+/// Whether the hints of a range, all of it computed to the last stage now, are others than those
+/// that were shown.
+pub(crate) fn differ(v: &View<'_>, shown: &FirstHints) -> bool {
+    let p = InlayHintParams {
+        text_document: TextDocumentIdentifier::new(v.uri.clone()),
+        range: shown.range,
+        work_done_progress_params: WorkDoneProgressParams::default(),
+    };
+    written(v, &p).is_ok_and(|out| digest(&out) != shown.digest)
+}
+
+fn digest(out: &[u8]) -> u64 {
+    let mut h = FxHasher::default();
+    h.write(out);
+    h.finish()
+}
+
+fn written(v: &View<'_>, p: &InlayHintParams) -> Result<Vec<u8>> {
     // one a line
     if p.range.end.line.saturating_sub(p.range.start.line) as usize > MANY
         && let Some(doc) = v.state.docs.get(v.uri)
-        && let Some(answer) = doc.hints.borrow_mut().answer(&v, p.range)
+        && let Some(answer) = doc.hints.borrow_mut().answer(v, p.range)
     {
         return Ok(answer);
     }
@@ -70,7 +110,7 @@ pub(crate) fn inlay_hints(st: &mut State, p: InlayHintParams) -> Result<Vec<u8>>
     let mut out = Vec::with_capacity(found.len() * 256 + 2);
     for (i, h) in found.iter().enumerate() {
         out.push(if i == 0 { b'[' } else { b',' });
-        write_hint(&mut out, &v, h, late, &data)?;
+        write_hint(&mut out, v, h, late, &data)?;
     }
     if found.is_empty() {
         out.push(b'[');

@@ -10,7 +10,7 @@ pub(crate) fn linked_ranges(
     p: LinkedEditingRangeParams,
 ) -> Result<Option<LinkedEditingRanges>> {
     let p = p.text_document_position_params;
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     let spans = ide::linked_ranges(v.snapshot, v.doc, v.offset(p.position));

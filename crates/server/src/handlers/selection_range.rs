@@ -9,7 +9,7 @@ pub(crate) fn selection_ranges(
     st: &mut State,
     p: SelectionRangeParams,
 ) -> Result<Option<Vec<SelectionRange>>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     let one = |at: &Position| {

@@ -36,7 +36,7 @@ fn encode(v: &View<'_>, tokens: &[ide::Token]) -> Vec<SemanticToken> {
 }
 
 fn whole(st: &mut State, uri: &Uri) -> Result<Option<Vec<SemanticToken>>> {
-    let Some(v) = st.view(uri)? else {
+    let Some(v) = st.text_view(uri)? else {
         return Ok(None);
     };
     Ok(Some(encode(
@@ -123,7 +123,7 @@ pub(crate) fn range(
     st: &mut State,
     p: SemanticTokensRangeParams,
 ) -> Result<Option<SemanticTokensRangeResult>> {
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     let span: Span = v.span(p.range);

@@ -10,7 +10,7 @@ pub(crate) fn signature_help(
     p: SignatureHelpParams,
 ) -> Result<Option<SignatureHelp>> {
     let p = p.text_document_position_params;
-    let Some(v) = st.view(&p.text_document.uri)? else {
+    let Some(v) = st.text_view(&p.text_document.uri)? else {
         return Ok(None);
     };
     let Some(help) = ide::signature_help(v.snapshot, v.doc, v.offset(p.position)) else {
