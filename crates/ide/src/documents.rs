@@ -103,7 +103,10 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                     .iter()
                     .min_by(|a, b| a.2.margin_db.total_cmp(&b.2.margin_db));
                 let shown = chain.bands.iter().filter(|b| c.shows(&b.band));
+                // a station's lens and the hint at the limit say it already
+                let said = station.is_some() && c.hints.enabled && c.hints.limits;
                 match worst {
+                    Some(_) if said => {}
                     Some((_, b, l)) => out.push(Lens {
                         span: p.span,
                         title: format!(
@@ -195,7 +198,7 @@ fn margin(l: &LimitResult) -> String {
 
 fn summary(chain: &ChainResult, b: &BandResult) -> String {
     let value = match (chain.direction, b.sensitivity_dbm, b.erp_w(), b.antenna_w) {
-        (Direction::Receive, Some(l), ..) => format!("{l:.1} dBm at the antenna"),
+        (Direction::Receive, Some(l), ..) => format!("needs {l:.1} dBm at the antenna"),
         (_, _, Some(erp), _) => format!("ERP {}", power(erp)),
         (_, _, None, Some(w)) => power(w),
         _ => format!("loss {}", or_not_known(b.total_db.map(db))),

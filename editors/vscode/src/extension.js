@@ -36,7 +36,7 @@ async function start() {
   const options = {
     // any scheme: unsaved, compared and library texts are read too
     documentSelector: [{ language: "downlead" }],
-    initializationOptions: serverSettings(config()),
+    initializationOptions: { ...serverSettings(config()), lensesAbove: true },
     synchronize: { configurationSection: "downlead" },
     outputChannel: output,
     revealOutputChannelOn: 4, // never: errors are shown at their lines
