@@ -12,6 +12,7 @@ use downlead_report::{build, page, words};
 use downlead_station::model::{Direction, Meaning};
 
 use crate::config::Config;
+use crate::level_diagram::illustrate;
 use crate::markdown::{Writer, place_link};
 use crate::view::{Doc, View, doc_text, to32};
 use crate::words::{or_not_known, plus_minus, under_or_over};
@@ -214,6 +215,16 @@ fn summary(chain: &ChainResult, b: &BandResult) -> String {
 /// the whole file. None if there is no such thing.
 #[must_use]
 pub fn report_document(s: &Snapshot, file: usize, name: Option<&str>) -> Option<Document> {
+    reported(s, file, name, false)
+}
+
+/// The same with a level diagram of each chain.
+#[must_use]
+pub fn illustrated_report(s: &Snapshot, file: usize, name: Option<&str>) -> Option<Document> {
+    reported(s, file, name, true)
+}
+
+fn reported(s: &Snapshot, file: usize, name: Option<&str>, illustrated: bool) -> Option<Document> {
     let scope = s.scopes().iter().find(|x| x.file() == file)?;
     let places = Places::new(s);
     let wanted = |station: &str, chain: &str| match name {
@@ -237,6 +248,9 @@ pub fn report_document(s: &Snapshot, file: usize, name: Option<&str>) -> Option<
         0 => Document::default(),
         _ => page::chain::page(&report, page::chain::With::default()),
     };
+    if illustrated {
+        illustrate(&mut doc, &report);
+    }
     for (_, low, result) in scope.items() {
         if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session)
             && name.is_none_or(|n| *n == *x.name.text)
