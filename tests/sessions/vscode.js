@@ -178,8 +178,16 @@ async function session() {
 
   // report
   await command("Downlead: Show Report");
-  await check("the report is beside the file", () => seen(page.locator(".tab", { hasText: "rev4 report.md" })));
-  await check("with its ERP", () => seen(page.locator(".editor-instance").nth(1).locator(".view-line").filter({ hasText: spaced(story.erp) })));
+  await check("the report is beside the file", () => seen(page.locator(".tab", { hasText: "rev4.downlead report" })));
+  const inReport = (selector) => until(async () => {
+    for (const frame of page.frames()) if ((await frame.locator(selector).count().catch(() => 0)) > 0) return true;
+    return false;
+  }, 20000);
+  await check("with its ERP", () => inReport(`td:has-text("${story.erp}")`));
+  await check("with a level diagram", () => inReport("figure svg path"));
+  await goto(story.limit, 9);
+  await check("it follows the cursor", () => inReport(`.here[data-at$=":${story.limit}"]`));
+  await check("the nearest limit is in the status bar", () => seen(page.locator(".statusbar-item:visible", { hasText: spaced(`${story.erp} ERP, met ${story.margin}`) })));
   await page.screenshot({ path: picture("report") });
 
   // definition of a built-in name: a text without a file
