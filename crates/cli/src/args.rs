@@ -18,6 +18,9 @@ pub(crate) struct Args {
     /// Colour the output.
     #[arg(long, global = true, value_enum, default_value_t = ColourChoice::Auto, value_name = "WHEN", visible_alias = "colour")]
     pub(crate) color: ColourChoice,
+    /// Print the conclusion only; of `check` and `fmt`, nothing where there is nothing to mend.
+    #[arg(long, short, global = true)]
+    pub(crate) quiet: bool,
     #[command(subcommand)]
     pub(crate) command: Command,
 }
@@ -50,6 +53,17 @@ pub(crate) enum Command {
     /// What a code means, or how the numbers on a line come about.
     #[command(after_help = "Without an argument all codes are listed.")]
     Explain(ExplainArgs),
+    /// What changed on the air between two files, folders or revisions.
+    #[command(
+        after_help = "A change is pointed out where it exceeds the uncertainty of the difference; what both states share cancels in that.\n\
+                            Exit codes: 0 nothing got worse; 1 a verdict fell, a reading began to contradict, or something can no longer be computed (with --strict any change of what is radiated); 2 usage, file or revision not there.\n\n\
+                            downlead diff old.downlead new.downlead\n\
+                            downlead diff --git HEAD~1\n\
+                            downlead diff --git main...HEAD --format markdown sites/"
+    )]
+    Diff(crate::change::args::DiffArgs),
+    /// Each commit with what it did on the air.
+    Log(crate::change::args::LogArgs),
     /// Brings files into the usual layout.
     Fmt(FmtArgs),
     /// The built-in cables, connectors and devices.
@@ -74,7 +88,7 @@ pub(crate) enum Command {
 // Files of a command that prints one value in several formats.
 #[derive(Debug, clap::Args)]
 pub(crate) struct Inputs {
-    /// Files, or folders searched for `*.downlead`.
+    /// Files, or folders searched for `*.downlead`; `-` is standard input.
     #[arg(value_name = "FILE", required_unless_present = "schema")]
     pub(crate) paths: Vec<PathBuf>,
     #[command(flatten)]
@@ -84,7 +98,8 @@ pub(crate) struct Inputs {
 // Where files may lie.
 #[derive(Debug, clap::Args)]
 pub(crate) struct Within {
-    /// Folder above which nothing is read.
+    /// Folder above which nothing is read; without it the git repository of each file, or the nearest
+    /// folder with a file named `.downlead-root`, else the file's own folder and those of its `use` lines.
     #[arg(long, value_name = "DIR")]
     pub(crate) root: Option<PathBuf>,
 }
@@ -99,7 +114,7 @@ pub(crate) struct Shape {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct CheckArgs {
-    /// Files, or folders searched for `*.downlead`.
+    /// Files, or folders searched for `*.downlead`; `-` is standard input.
     #[arg(default_value = ".", value_name = "PATH")]
     pub(crate) paths: Vec<PathBuf>,
     /// Warnings and `cannot tell` fail too.
@@ -115,6 +130,9 @@ pub(crate) struct CheckArgs {
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
+    /// Show all findings of a kind, not only the first 20 (the other programs' formats hold all).
+    #[arg(long)]
+    pub(crate) all: bool,
     #[command(flatten)]
     pub(crate) within: Within,
 }
@@ -123,6 +141,8 @@ pub(crate) struct CheckArgs {
 pub(crate) enum CheckFormat {
     /// Drawn for people.
     Text,
+    /// One line a finding.
+    Short,
     Json,
     /// SARIF 2.1.0.
     Sarif,
@@ -232,7 +252,7 @@ pub(crate) enum BenchTable {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct FitArgs {
-    /// A .downlead file with a bench session, or with the cable of --cable; or a two-port network file (.s2p, .ts).
+    /// A .downlead file with a bench session, or with the cable of --cable (`-`: standard input); or a two-port network file (.s2p, .ts).
     #[arg(value_name = "FILE", required_unless_present = "schema")]
     pub(crate) file: Option<PathBuf>,
     /// The session, where there are several.
@@ -282,8 +302,8 @@ pub(crate) enum FitFormat {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct ExplainArgs {
-    /// A diagnostic's code, or FILE:LINE.
-    #[arg(value_name = "CODE|FILE:LINE")]
+    /// A diagnostic's code, or FILE:LINE (`-:LINE`: of standard input).
+    #[arg(value_name = "CODE|FILE:LINE", allow_hyphen_values = true)]
     pub(crate) what: Option<String>,
     #[command(flatten)]
     pub(crate) within: Within,

@@ -137,7 +137,7 @@ pub fn draws_made(draws: usize) -> usize {
 }
 
 /// The chain on a band, evaluated once more with all that its numbers are made of.
-fn rebuilt<'m>(scope: &Scope, cx: &Cx<'m>, b: &BandResult) -> Computed<'m> {
+pub(crate) fn rebuilt<'m>(scope: &Scope, cx: &Cx<'m>, b: &BandResult) -> Computed<'m> {
     // what is wrong with the chain was reported when it was evaluated
     let mut reported = Vec::new();
     let stops = walk(&cx.chain.steps, cx.station, &mut reported);

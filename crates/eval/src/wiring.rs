@@ -19,6 +19,8 @@ pub(crate) struct Wiring<'m> {
     phases: Vec<Loc>,
     /// What each input is a figure of, by the key of its source.
     sources: Vec<Cause<'m>>,
+    /// What each input says: name, value, standard uncertainty.
+    said: Vec<(&'static str, f64, f64)>,
 }
 
 /// Distribution of a stated figure.
@@ -42,6 +44,7 @@ impl<'m> Wiring<'m> {
     ) -> Input {
         let source = u32::try_from(self.sources.len()).unwrap_or(u32::MAX);
         self.sources.push(cause);
+        self.said.push((name, value, u));
         if u == 0.0 || !u.is_finite() {
             return Input::exact(name, value).from_source(source);
         }
@@ -60,6 +63,22 @@ impl<'m> Wiring<'m> {
     /// What an input is a figure of, by the key of its source.
     pub(crate) fn source(&self, key: u32) -> Option<&Cause<'m>> {
         self.sources.get(key as usize)
+    }
+
+    /// All inputs, each with what it is a figure of and what it says: name, value, standard
+    /// uncertainty.
+    pub(crate) fn said(&self) -> impl Iterator<Item = (&Cause<'m>, &(&'static str, f64, f64))> {
+        self.sources.iter().zip(&self.said)
+    }
+
+    /// The causes, by number.
+    pub(crate) fn causes(&self) -> &[Cause<'m>] {
+        &self.causes
+    }
+
+    /// Whose each phase is, by number.
+    pub(crate) fn phases(&self) -> &[Loc] {
+        &self.phases
     }
 
     /// An input of a stated figure.

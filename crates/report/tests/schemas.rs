@@ -1,11 +1,11 @@
 //! The JSON Schemas that `--schema` prints, byte for byte: programs rely on them.
 //!
-//! `UPDATE=1 cargo test -p downlead-report --test schemas` writes them anew; the change is then
+//! `UPDATE=1 cargo test -p downlead-report --test schemas` rewrites them; the change is then
 //! described in the change log.
 
 use std::path::Path;
 
-use downlead_report::shape::{bench, card, chain, fit, verify};
+use downlead_report::shape::{bench, card, chain, diff, fit, verify};
 use downlead_report::write::json::schema;
 
 fn kept<T: schemars::JsonSchema>(name: &str) {
@@ -27,4 +27,5 @@ fn schemas_stay_as_they_are() {
     kept::<card::CardFile>("card");
     kept::<fit::FitFile>("fit");
     kept::<verify::Verification>("verify");
+    kept::<diff::Diff>("diff");
 }

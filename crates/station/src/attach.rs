@@ -118,6 +118,16 @@ impl Attachments {
         self.by_place.get(&place)
     }
 
+    /// Fingerprint of all files and their contents, whatever their order.
+    #[must_use]
+    pub fn fingerprint(&self) -> u64 {
+        self.by_place.values().fold(0, |sum: u64, a| {
+            let mut h = FxHasher::default();
+            (&a.path, a.stamp).hash(&mut h);
+            sum.wrapping_add(h.finish())
+        })
+    }
+
     /// Fingerprint of the file of that path; 0 if there is none.
     #[must_use]
     pub fn stamp(&self, path: &str) -> u64 {

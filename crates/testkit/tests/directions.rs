@@ -27,13 +27,13 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ),
     (
         "downlead-report",
-        &["base", "quantity", "physics", "station", "eval"],
+        &["base", "quantity", "physics", "syntax", "station", "eval"],
     ),
     (
         "downlead-ide",
         &["base", "quantity", "syntax", "station", "eval", "report"],
     ),
-    ("downlead-git", &["station", "eval"]),
+    ("downlead-git", &["syntax", "station", "eval"]),
     (
         "downlead-server",
         &[

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 292
+#define SYMBOL_COUNT 294
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 270
+#define TOKEN_COUNT 272
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -78,235 +78,237 @@ enum ts_symbol_identifiers {
   anon_sym_read = 60,
   anon_sym_temperature = 61,
   anon_sym_generator = 62,
-  anon_sym_piece = 63,
-  anon_sym_readings = 64,
-  anon_sym_resonance = 65,
-  anon_sym_delay = 66,
-  anon_sym_phase = 67,
-  anon_sym_adapter = 68,
-  anon_sym_position = 69,
-  anon_sym_ground = 70,
-  anon_sym_place = 71,
-  anon_sym_transmitter = 72,
-  anon_sym_receiver = 73,
-  anon_sym_run = 74,
-  anon_sym_jumper = 75,
-  anon_sym_tail = 76,
-  anon_sym_pad = 77,
-  anon_sym_filter = 78,
-  anon_sym_isolator = 79,
-  anon_sym_circulator = 80,
-  anon_sym_protector = 81,
-  anon_sym_switch = 82,
-  anon_sym_coupler = 83,
-  anon_sym_meter = 84,
-  anon_sym_balun = 85,
-  anon_sym_tuner = 86,
-  anon_sym_duplexer = 87,
-  anon_sym_diplexer = 88,
-  anon_sym_combiner = 89,
-  anon_sym_divider = 90,
-  anon_sym_amplifier = 91,
-  anon_sym_preamplifier = 92,
-  anon_sym_antenna = 93,
-  anon_sym_branches = 94,
-  anon_sym_expect = 95,
-  anon_sym_branch = 96,
-  anon_sym_inner = 97,
-  anon_sym_outer = 98,
-  anon_sym_permittivity = 99,
-  anon_sym_loss_DASHtangent = 100,
-  anon_sym_strand = 101,
-  anon_sym_strand_DASHdiameter = 102,
-  anon_sym_braid = 103,
-  anon_sym_resistivity = 104,
-  anon_sym_inner_DASHresistivity = 105,
-  anon_sym_outer_DASHresistivity = 106,
-  anon_sym_diameter = 107,
-  anon_sym_spacing = 108,
-  anon_sym_baseline = 109,
-  anon_sym_through = 110,
-  anon_sym_open = 111,
-  anon_sym_short = 112,
-  anon_sym_equalise = 113,
-  anon_sym_power = 114,
-  anon_sym_mode = 115,
-  anon_sym_duty = 116,
-  anon_sym_keyed = 117,
-  anon_sym_foldback = 118,
-  anon_sym_sensitivity = 119,
-  anon_sym_efficiency = 120,
-  anon_sym_height = 121,
-  anon_sym_added = 122,
-  anon_sym_against = 123,
-  anon_sym_agl = 124,
-  anon_sym_am = 125,
-  anon_sym_ambient = 126,
-  anon_sym_amsl = 127,
-  anon_sym_apart = 128,
-  anon_sym_at = 129,
-  anon_sym_by = 130,
-  anon_sym_carrier = 131,
-  anon_sym_clad = 132,
-  anon_sym_corrected = 133,
-  anon_sym_cw = 134,
-  anon_sym_data = 135,
-  anon_sym_displayed = 136,
-  anon_sym_eirp = 137,
-  anon_sym_ends = 138,
-  anon_sym_erp = 139,
-  anon_sym_etrs89 = 140,
-  anon_sym_figure = 141,
-  anon_sym_fm = 142,
-  anon_sym_for = 143,
-  anon_sym_forward = 144,
-  anon_sym_full = 145,
-  anon_sym_guess = 146,
-  anon_sym_haat = 147,
-  anon_sym_in = 148,
-  anon_sym_input = 149,
-  anon_sym_k = 150,
-  anon_sym_maximum = 151,
-  anon_sym_mean = 152,
-  anon_sym_nad27 = 153,
-  anon_sym_nad83 = 154,
-  anon_sym_net = 155,
-  anon_sym_nominal = 156,
-  anon_sym_of = 157,
-  anon_sym_on = 158,
-  anon_sym_output = 159,
-  anon_sym_over = 160,
-  anon_sym_pep = 161,
-  anon_sym_per = 162,
-  anon_sym_rated = 163,
-  anon_sym_reactance = 164,
-  anon_sym_reading = 165,
-  anon_sym_realized = 166,
-  anon_sym_reference = 167,
-  anon_sym_reflected = 168,
-  anon_sym_rejects = 169,
-  anon_sym_series = 170,
-  anon_sym_shared = 171,
-  anon_sym_sheet = 172,
-  anon_sym_shunt = 173,
-  anon_sym_sinad = 174,
-  anon_sym_since = 175,
-  anon_sym_ssb = 176,
-  anon_sym_ssb_DASHprocessed = 177,
-  anon_sym_to = 178,
-  anon_sym_typical = 179,
-  anon_sym_way = 180,
-  anon_sym_wet = 181,
-  anon_sym_wgs84 = 182,
-  anon_sym_with = 183,
-  anon_sym_COMMA = 184,
-  anon_sym_EQ = 185,
-  anon_sym_u00b1 = 186,
-  anon_sym_PLUS_SLASH_DASH = 187,
-  anon_sym_LPAREN = 188,
-  anon_sym_RPAREN = 189,
-  anon_sym_DASH = 190,
-  anon_sym_u2212 = 191,
-  anon_sym_u2013 = 192,
-  anon_sym_PLUS = 193,
-  anon_sym_STAR = 194,
-  anon_sym_SLASH = 195,
-  sym__glued = 196,
-  sym_date = 197,
-  sym_dms = 198,
-  sym_number = 199,
-  aux_sym_unit_token1 = 200,
-  aux_sym_unit_token2 = 201,
-  aux_sym_unit_token3 = 202,
-  aux_sym_unit_token4 = 203,
-  aux_sym_unit_token5 = 204,
-  aux_sym_unit_token6 = 205,
-  anon_sym_wavelengths = 206,
-  anon_sym_wavelength = 207,
-  aux_sym_unit_token7 = 208,
-  aux_sym_unit_token8 = 209,
-  aux_sym_unit_token9 = 210,
-  aux_sym_unit_token10 = 211,
-  anon_sym_ohm_DASHm = 212,
-  aux_sym_unit_token11 = 213,
-  aux_sym_unit_token12 = 214,
-  anon_sym_degC = 215,
-  anon_sym_degF = 216,
-  anon_sym_ohms = 217,
-  aux_sym_unit_token13 = 218,
-  anon_sym_GHz = 219,
-  anon_sym_MHz = 220,
-  anon_sym_dBW = 221,
-  anon_sym_dBd = 222,
-  anon_sym_dBi = 223,
-  anon_sym_dBm = 224,
-  anon_sym_deg = 225,
-  anon_sym_kHz = 226,
-  anon_sym_min = 227,
-  anon_sym_ohm = 228,
-  anon_sym_Hz = 229,
-  anon_sym_cm = 230,
-  anon_sym_dB = 231,
-  anon_sym_ft = 232,
-  anon_sym_kV = 233,
-  anon_sym_kW = 234,
-  anon_sym_km = 235,
-  anon_sym_mW = 236,
-  anon_sym_mi = 237,
-  anon_sym_mm = 238,
-  anon_sym_ms = 239,
-  anon_sym_ns = 240,
-  anon_sym_uV = 241,
-  anon_sym_uW = 242,
-  anon_sym_us = 243,
-  anon_sym_yd = 244,
-  anon_sym_u00b0C = 245,
-  anon_sym_u00b0F = 246,
-  anon_sym_u00b5V = 247,
-  anon_sym_u00b5W = 248,
-  anon_sym_u00b5s = 249,
-  anon_sym_u03a9m = 250,
-  anon_sym_u03bcV = 251,
-  anon_sym_u03bcW = 252,
-  anon_sym_u03bcs = 253,
-  anon_sym_u2126m = 254,
-  anon_sym_PERCENT = 255,
-  anon_sym_A = 256,
-  anon_sym_V = 257,
-  anon_sym_W = 258,
-  anon_sym_h = 259,
-  anon_sym_m = 260,
-  anon_sym_s = 261,
-  anon_sym_u00b0 = 262,
-  anon_sym_u03a9 = 263,
-  anon_sym_u03bb = 264,
-  anon_sym_u2126 = 265,
-  sym_root = 266,
-  sym_digit_name = 267,
-  sym_string = 268,
-  sym_comment = 269,
-  sym_source_file = 270,
-  sym__line = 271,
-  sym__end = 272,
-  sym_statement = 273,
-  sym_block_statement = 274,
-  sym_block = 275,
-  sym__head = 276,
-  sym_keyword = 277,
-  sym_only_word = 278,
-  sym_word = 279,
-  sym__value = 280,
-  sym_range = 281,
-  sym_tolerance = 282,
-  sym_coverage = 283,
-  sym__expression = 284,
-  sym_parenthesized_expression = 285,
-  sym_negation = 286,
-  sym_binary_expression = 287,
-  sym_quantity = 288,
-  sym_unit = 289,
-  aux_sym_source_file_repeat1 = 290,
-  aux_sym__head_repeat1 = 291,
+  anon_sym_drift = 63,
+  anon_sym_piece = 64,
+  anon_sym_readings = 65,
+  anon_sym_resonance = 66,
+  anon_sym_delay = 67,
+  anon_sym_phase = 68,
+  anon_sym_adapter = 69,
+  anon_sym_position = 70,
+  anon_sym_ground = 71,
+  anon_sym_place = 72,
+  anon_sym_transmitter = 73,
+  anon_sym_receiver = 74,
+  anon_sym_run = 75,
+  anon_sym_jumper = 76,
+  anon_sym_tail = 77,
+  anon_sym_pad = 78,
+  anon_sym_filter = 79,
+  anon_sym_isolator = 80,
+  anon_sym_circulator = 81,
+  anon_sym_protector = 82,
+  anon_sym_switch = 83,
+  anon_sym_coupler = 84,
+  anon_sym_meter = 85,
+  anon_sym_balun = 86,
+  anon_sym_tuner = 87,
+  anon_sym_duplexer = 88,
+  anon_sym_diplexer = 89,
+  anon_sym_combiner = 90,
+  anon_sym_divider = 91,
+  anon_sym_amplifier = 92,
+  anon_sym_preamplifier = 93,
+  anon_sym_antenna = 94,
+  anon_sym_branches = 95,
+  anon_sym_expect = 96,
+  anon_sym_branch = 97,
+  anon_sym_inner = 98,
+  anon_sym_outer = 99,
+  anon_sym_permittivity = 100,
+  anon_sym_loss_DASHtangent = 101,
+  anon_sym_strand = 102,
+  anon_sym_strand_DASHdiameter = 103,
+  anon_sym_braid = 104,
+  anon_sym_resistivity = 105,
+  anon_sym_inner_DASHresistivity = 106,
+  anon_sym_outer_DASHresistivity = 107,
+  anon_sym_diameter = 108,
+  anon_sym_spacing = 109,
+  anon_sym_baseline = 110,
+  anon_sym_through = 111,
+  anon_sym_open = 112,
+  anon_sym_short = 113,
+  anon_sym_equalise = 114,
+  anon_sym_power = 115,
+  anon_sym_mode = 116,
+  anon_sym_duty = 117,
+  anon_sym_keyed = 118,
+  anon_sym_foldback = 119,
+  anon_sym_sensitivity = 120,
+  anon_sym_efficiency = 121,
+  anon_sym_height = 122,
+  anon_sym_added = 123,
+  anon_sym_against = 124,
+  anon_sym_agl = 125,
+  anon_sym_am = 126,
+  anon_sym_ambient = 127,
+  anon_sym_amsl = 128,
+  anon_sym_apart = 129,
+  anon_sym_at = 130,
+  anon_sym_bow = 131,
+  anon_sym_by = 132,
+  anon_sym_carrier = 133,
+  anon_sym_clad = 134,
+  anon_sym_corrected = 135,
+  anon_sym_cw = 136,
+  anon_sym_data = 137,
+  anon_sym_displayed = 138,
+  anon_sym_eirp = 139,
+  anon_sym_ends = 140,
+  anon_sym_erp = 141,
+  anon_sym_etrs89 = 142,
+  anon_sym_figure = 143,
+  anon_sym_fm = 144,
+  anon_sym_for = 145,
+  anon_sym_forward = 146,
+  anon_sym_full = 147,
+  anon_sym_guess = 148,
+  anon_sym_haat = 149,
+  anon_sym_in = 150,
+  anon_sym_input = 151,
+  anon_sym_k = 152,
+  anon_sym_maximum = 153,
+  anon_sym_mean = 154,
+  anon_sym_nad27 = 155,
+  anon_sym_nad83 = 156,
+  anon_sym_net = 157,
+  anon_sym_nominal = 158,
+  anon_sym_of = 159,
+  anon_sym_on = 160,
+  anon_sym_output = 161,
+  anon_sym_over = 162,
+  anon_sym_pep = 163,
+  anon_sym_per = 164,
+  anon_sym_rated = 165,
+  anon_sym_reactance = 166,
+  anon_sym_reading = 167,
+  anon_sym_realized = 168,
+  anon_sym_reference = 169,
+  anon_sym_reflected = 170,
+  anon_sym_rejects = 171,
+  anon_sym_series = 172,
+  anon_sym_shared = 173,
+  anon_sym_sheet = 174,
+  anon_sym_shunt = 175,
+  anon_sym_sinad = 176,
+  anon_sym_since = 177,
+  anon_sym_ssb = 178,
+  anon_sym_ssb_DASHprocessed = 179,
+  anon_sym_to = 180,
+  anon_sym_typical = 181,
+  anon_sym_way = 182,
+  anon_sym_wet = 183,
+  anon_sym_wgs84 = 184,
+  anon_sym_with = 185,
+  anon_sym_COMMA = 186,
+  anon_sym_EQ = 187,
+  anon_sym_u00b1 = 188,
+  anon_sym_PLUS_SLASH_DASH = 189,
+  anon_sym_LPAREN = 190,
+  anon_sym_RPAREN = 191,
+  anon_sym_DASH = 192,
+  anon_sym_u2212 = 193,
+  anon_sym_u2013 = 194,
+  anon_sym_PLUS = 195,
+  anon_sym_STAR = 196,
+  anon_sym_SLASH = 197,
+  sym__glued = 198,
+  sym_date = 199,
+  sym_dms = 200,
+  sym_number = 201,
+  aux_sym_unit_token1 = 202,
+  aux_sym_unit_token2 = 203,
+  aux_sym_unit_token3 = 204,
+  aux_sym_unit_token4 = 205,
+  aux_sym_unit_token5 = 206,
+  aux_sym_unit_token6 = 207,
+  anon_sym_wavelengths = 208,
+  anon_sym_wavelength = 209,
+  aux_sym_unit_token7 = 210,
+  aux_sym_unit_token8 = 211,
+  aux_sym_unit_token9 = 212,
+  aux_sym_unit_token10 = 213,
+  anon_sym_ohm_DASHm = 214,
+  aux_sym_unit_token11 = 215,
+  aux_sym_unit_token12 = 216,
+  anon_sym_degC = 217,
+  anon_sym_degF = 218,
+  anon_sym_ohms = 219,
+  aux_sym_unit_token13 = 220,
+  anon_sym_GHz = 221,
+  anon_sym_MHz = 222,
+  anon_sym_dBW = 223,
+  anon_sym_dBd = 224,
+  anon_sym_dBi = 225,
+  anon_sym_dBm = 226,
+  anon_sym_deg = 227,
+  anon_sym_kHz = 228,
+  anon_sym_min = 229,
+  anon_sym_ohm = 230,
+  anon_sym_Hz = 231,
+  anon_sym_cm = 232,
+  anon_sym_dB = 233,
+  anon_sym_ft = 234,
+  anon_sym_kV = 235,
+  anon_sym_kW = 236,
+  anon_sym_km = 237,
+  anon_sym_mW = 238,
+  anon_sym_mi = 239,
+  anon_sym_mm = 240,
+  anon_sym_ms = 241,
+  anon_sym_ns = 242,
+  anon_sym_uV = 243,
+  anon_sym_uW = 244,
+  anon_sym_us = 245,
+  anon_sym_yd = 246,
+  anon_sym_u00b0C = 247,
+  anon_sym_u00b0F = 248,
+  anon_sym_u00b5V = 249,
+  anon_sym_u00b5W = 250,
+  anon_sym_u00b5s = 251,
+  anon_sym_u03a9m = 252,
+  anon_sym_u03bcV = 253,
+  anon_sym_u03bcW = 254,
+  anon_sym_u03bcs = 255,
+  anon_sym_u2126m = 256,
+  anon_sym_PERCENT = 257,
+  anon_sym_A = 258,
+  anon_sym_V = 259,
+  anon_sym_W = 260,
+  anon_sym_h = 261,
+  anon_sym_m = 262,
+  anon_sym_s = 263,
+  anon_sym_u00b0 = 264,
+  anon_sym_u03a9 = 265,
+  anon_sym_u03bb = 266,
+  anon_sym_u2126 = 267,
+  sym_root = 268,
+  sym_digit_name = 269,
+  sym_string = 270,
+  sym_comment = 271,
+  sym_source_file = 272,
+  sym__line = 273,
+  sym__end = 274,
+  sym_statement = 275,
+  sym_block_statement = 276,
+  sym_block = 277,
+  sym__head = 278,
+  sym_keyword = 279,
+  sym_only_word = 280,
+  sym_word = 281,
+  sym__value = 282,
+  sym_range = 283,
+  sym_tolerance = 284,
+  sym_coverage = 285,
+  sym__expression = 286,
+  sym_parenthesized_expression = 287,
+  sym_negation = 288,
+  sym_binary_expression = 289,
+  sym_quantity = 290,
+  sym_unit = 291,
+  aux_sym_source_file_repeat1 = 292,
+  aux_sym__head_repeat1 = 293,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -373,6 +375,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_read] = "read",
   [anon_sym_temperature] = "temperature",
   [anon_sym_generator] = "generator",
+  [anon_sym_drift] = "drift",
   [anon_sym_piece] = "piece",
   [anon_sym_readings] = "readings",
   [anon_sym_resonance] = "resonance",
@@ -440,6 +443,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_amsl] = "amsl",
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
+  [anon_sym_bow] = "bow",
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
   [anon_sym_clad] = "clad",
@@ -668,6 +672,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_read] = anon_sym_read,
   [anon_sym_temperature] = anon_sym_temperature,
   [anon_sym_generator] = anon_sym_generator,
+  [anon_sym_drift] = anon_sym_drift,
   [anon_sym_piece] = anon_sym_piece,
   [anon_sym_readings] = anon_sym_readings,
   [anon_sym_resonance] = anon_sym_resonance,
@@ -735,6 +740,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_amsl] = anon_sym_amsl,
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
+  [anon_sym_bow] = anon_sym_bow,
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
   [anon_sym_clad] = anon_sym_clad,
@@ -1152,6 +1158,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_drift] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_piece] = {
     .visible = true,
     .named = false,
@@ -1417,6 +1427,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_at] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_bow] = {
     .visible = true,
     .named = false,
   },
@@ -4034,957 +4048,958 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 8:
       if (lookahead == 'a') ADVANCE(40);
-      if (lookahead == 'r') ADVANCE(41);
-      if (lookahead == 'u') ADVANCE(42);
-      if (lookahead == 'y') ADVANCE(43);
+      if (lookahead == 'o') ADVANCE(41);
+      if (lookahead == 'r') ADVANCE(42);
+      if (lookahead == 'u') ADVANCE(43);
+      if (lookahead == 'y') ADVANCE(44);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(44);
-      if (lookahead == 'h') ADVANCE(45);
-      if (lookahead == 'i') ADVANCE(46);
-      if (lookahead == 'l') ADVANCE(47);
-      if (lookahead == 'm') ADVANCE(48);
-      if (lookahead == 'o') ADVANCE(49);
-      if (lookahead == 'w') ADVANCE(50);
+      if (lookahead == 'a') ADVANCE(45);
+      if (lookahead == 'h') ADVANCE(46);
+      if (lookahead == 'i') ADVANCE(47);
+      if (lookahead == 'l') ADVANCE(48);
+      if (lookahead == 'm') ADVANCE(49);
+      if (lookahead == 'o') ADVANCE(50);
+      if (lookahead == 'w') ADVANCE(51);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(51);
-      if (lookahead == 'a') ADVANCE(52);
-      if (lookahead == 'e') ADVANCE(53);
-      if (lookahead == 'i') ADVANCE(54);
-      if (lookahead == 'u') ADVANCE(55);
+      if (lookahead == 'B') ADVANCE(52);
+      if (lookahead == 'a') ADVANCE(53);
+      if (lookahead == 'e') ADVANCE(54);
+      if (lookahead == 'i') ADVANCE(55);
+      if (lookahead == 'r') ADVANCE(56);
+      if (lookahead == 'u') ADVANCE(57);
       END_STATE();
     case 11:
-      if (lookahead == 'f') ADVANCE(56);
-      if (lookahead == 'i') ADVANCE(57);
-      if (lookahead == 'n') ADVANCE(58);
-      if (lookahead == 'q') ADVANCE(59);
-      if (lookahead == 'r') ADVANCE(60);
-      if (lookahead == 't') ADVANCE(61);
-      if (lookahead == 'x') ADVANCE(62);
+      if (lookahead == 'f') ADVANCE(58);
+      if (lookahead == 'i') ADVANCE(59);
+      if (lookahead == 'n') ADVANCE(60);
+      if (lookahead == 'q') ADVANCE(61);
+      if (lookahead == 'r') ADVANCE(62);
+      if (lookahead == 't') ADVANCE(63);
+      if (lookahead == 'x') ADVANCE(64);
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(63);
-      if (lookahead == 'i') ADVANCE(64);
-      if (lookahead == 'm') ADVANCE(65);
-      if (lookahead == 'o') ADVANCE(66);
-      if (lookahead == 'r') ADVANCE(67);
-      if (lookahead == 't') ADVANCE(68);
-      if (lookahead == 'u') ADVANCE(69);
+      if (lookahead == 'a') ADVANCE(65);
+      if (lookahead == 'i') ADVANCE(66);
+      if (lookahead == 'm') ADVANCE(67);
+      if (lookahead == 'o') ADVANCE(68);
+      if (lookahead == 'r') ADVANCE(69);
+      if (lookahead == 't') ADVANCE(70);
+      if (lookahead == 'u') ADVANCE(71);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(70);
-      if (lookahead == 'e') ADVANCE(71);
-      if (lookahead == 'r') ADVANCE(72);
-      if (lookahead == 'u') ADVANCE(73);
+      if (lookahead == 'a') ADVANCE(72);
+      if (lookahead == 'e') ADVANCE(73);
+      if (lookahead == 'r') ADVANCE(74);
+      if (lookahead == 'u') ADVANCE(75);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(74);
-      if (lookahead == 'e') ADVANCE(75);
-      if (lookahead == 'i') ADVANCE(76);
+      if (lookahead == 'a') ADVANCE(76);
+      if (lookahead == 'e') ADVANCE(77);
+      if (lookahead == 'i') ADVANCE(78);
       END_STATE();
     case 15:
-      if (lookahead == 'm') ADVANCE(77);
-      if (lookahead == 'n') ADVANCE(78);
-      if (lookahead == 's') ADVANCE(79);
+      if (lookahead == 'm') ADVANCE(79);
+      if (lookahead == 'n') ADVANCE(80);
+      if (lookahead == 's') ADVANCE(81);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(80);
-      if (lookahead == 'u') ADVANCE(81);
+      if (lookahead == 'o') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(82);
-      if (lookahead == 'V') ADVANCE(83);
-      if (lookahead == 'W') ADVANCE(84);
-      if (lookahead == 'e') ADVANCE(85);
-      if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(87);
+      if (lookahead == 'H') ADVANCE(84);
+      if (lookahead == 'V') ADVANCE(85);
+      if (lookahead == 'W') ADVANCE(86);
+      if (lookahead == 'e') ADVANCE(87);
+      if (lookahead == 'i') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(89);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(88);
-      if (lookahead == 'i') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(90);
+      if (lookahead == 'e') ADVANCE(90);
+      if (lookahead == 'i') ADVANCE(91);
+      if (lookahead == 'o') ADVANCE(92);
       END_STATE();
     case 19:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(91);
-      if (lookahead == 'a') ADVANCE(92);
-      if (lookahead == 'e') ADVANCE(93);
-      if (lookahead == 'i') ADVANCE(94);
-      if (lookahead == 'm') ADVANCE(95);
-      if (lookahead == 'o') ADVANCE(96);
-      if (lookahead == 's') ADVANCE(97);
+      if (lookahead == 'W') ADVANCE(93);
+      if (lookahead == 'a') ADVANCE(94);
+      if (lookahead == 'e') ADVANCE(95);
+      if (lookahead == 'i') ADVANCE(96);
+      if (lookahead == 'm') ADVANCE(97);
+      if (lookahead == 'o') ADVANCE(98);
+      if (lookahead == 's') ADVANCE(99);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(98);
-      if (lookahead == 'e') ADVANCE(99);
-      if (lookahead == 'o') ADVANCE(100);
-      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 'a') ADVANCE(100);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'o') ADVANCE(102);
+      if (lookahead == 's') ADVANCE(103);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(102);
-      if (lookahead == 'h') ADVANCE(103);
-      if (lookahead == 'n') ADVANCE(104);
-      if (lookahead == 'p') ADVANCE(105);
-      if (lookahead == 'u') ADVANCE(106);
-      if (lookahead == 'v') ADVANCE(107);
+      if (lookahead == 'f') ADVANCE(104);
+      if (lookahead == 'h') ADVANCE(105);
+      if (lookahead == 'n') ADVANCE(106);
+      if (lookahead == 'p') ADVANCE(107);
+      if (lookahead == 'u') ADVANCE(108);
+      if (lookahead == 'v') ADVANCE(109);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(108);
-      if (lookahead == 'e') ADVANCE(109);
-      if (lookahead == 'h') ADVANCE(110);
-      if (lookahead == 'i') ADVANCE(111);
-      if (lookahead == 'l') ADVANCE(112);
-      if (lookahead == 'o') ADVANCE(113);
-      if (lookahead == 'r') ADVANCE(114);
+      if (lookahead == 'a') ADVANCE(110);
+      if (lookahead == 'e') ADVANCE(111);
+      if (lookahead == 'h') ADVANCE(112);
+      if (lookahead == 'i') ADVANCE(113);
+      if (lookahead == 'l') ADVANCE(114);
+      if (lookahead == 'o') ADVANCE(115);
+      if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(115);
-      if (lookahead == 'e') ADVANCE(116);
-      if (lookahead == 'u') ADVANCE(117);
+      if (lookahead == 'a') ADVANCE(117);
+      if (lookahead == 'e') ADVANCE(118);
+      if (lookahead == 'u') ADVANCE(119);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 118,
-        'e', 119,
-        'h', 120,
-        'i', 121,
-        'o', 122,
-        'p', 123,
-        's', 124,
-        't', 125,
-        'w', 126,
+        'c', 120,
+        'e', 121,
+        'h', 122,
+        'i', 123,
+        'o', 124,
+        'p', 125,
+        's', 126,
+        't', 127,
+        'w', 128,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(127);
-      if (lookahead == 'e') ADVANCE(128);
-      if (lookahead == 'h') ADVANCE(129);
-      if (lookahead == 'o') ADVANCE(130);
-      if (lookahead == 'r') ADVANCE(131);
-      if (lookahead == 'u') ADVANCE(132);
-      if (lookahead == 'y') ADVANCE(133);
+      if (lookahead == 'a') ADVANCE(129);
+      if (lookahead == 'e') ADVANCE(130);
+      if (lookahead == 'h') ADVANCE(131);
+      if (lookahead == 'o') ADVANCE(132);
+      if (lookahead == 'r') ADVANCE(133);
+      if (lookahead == 'u') ADVANCE(134);
+      if (lookahead == 'y') ADVANCE(135);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(134);
-      if (lookahead == 'W') ADVANCE(135);
-      if (lookahead == 's') ADVANCE(136);
+      if (lookahead == 'V') ADVANCE(136);
+      if (lookahead == 'W') ADVANCE(137);
+      if (lookahead == 's') ADVANCE(138);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(137);
-      if (lookahead == 'e') ADVANCE(138);
-      if (lookahead == 'o') ADVANCE(139);
+      if (lookahead == 'a') ADVANCE(139);
+      if (lookahead == 'e') ADVANCE(140);
+      if (lookahead == 'o') ADVANCE(141);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(140);
-      if (lookahead == 'e') ADVANCE(141);
-      if (lookahead == 'g') ADVANCE(142);
-      if (lookahead == 'i') ADVANCE(143);
+      if (lookahead == 'a') ADVANCE(142);
+      if (lookahead == 'e') ADVANCE(143);
+      if (lookahead == 'g') ADVANCE(144);
+      if (lookahead == 'i') ADVANCE(145);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(144);
+      if (lookahead == 'd') ADVANCE(146);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(145);
+      if (lookahead == 'z') ADVANCE(147);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(146);
+      if (lookahead == 'z') ADVANCE(148);
       END_STATE();
     case 33:
-      if (lookahead == 'c') ADVANCE(147);
+      if (lookahead == 'c') ADVANCE(149);
       END_STATE();
     case 34:
-      if (lookahead == 'a') ADVANCE(148);
-      if (lookahead == 'd') ADVANCE(149);
+      if (lookahead == 'a') ADVANCE(150);
+      if (lookahead == 'd') ADVANCE(151);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(150);
-      if (lookahead == 'l') ADVANCE(151);
+      if (lookahead == 'a') ADVANCE(152);
+      if (lookahead == 'l') ADVANCE(153);
       END_STATE();
     case 36:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(152);
-      if (lookahead == 'p') ADVANCE(153);
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 'b') ADVANCE(154);
+      if (lookahead == 'p') ADVANCE(155);
+      if (lookahead == 's') ADVANCE(156);
       END_STATE();
     case 37:
-      if (lookahead == 't') ADVANCE(155);
+      if (lookahead == 't') ADVANCE(157);
       END_STATE();
     case 38:
-      if (lookahead == 'a') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(158);
       END_STATE();
     case 39:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 40:
-      if (lookahead == 'l') ADVANCE(157);
-      if (lookahead == 'n') ADVANCE(158);
-      if (lookahead == 's') ADVANCE(159);
+      if (lookahead == 'l') ADVANCE(159);
+      if (lookahead == 'n') ADVANCE(160);
+      if (lookahead == 's') ADVANCE(161);
       END_STATE();
     case 41:
-      if (lookahead == 'a') ADVANCE(160);
+      if (lookahead == 'w') ADVANCE(162);
       END_STATE();
     case 42:
-      if (lookahead == 'm') ADVANCE(161);
+      if (lookahead == 'a') ADVANCE(163);
       END_STATE();
     case 43:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'm') ADVANCE(164);
       END_STATE();
     case 44:
-      if (lookahead == 'b') ADVANCE(162);
-      if (lookahead == 'l') ADVANCE(163);
-      if (lookahead == 'r') ADVANCE(164);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 45:
-      if (lookahead == 'a') ADVANCE(165);
+      if (lookahead == 'b') ADVANCE(165);
+      if (lookahead == 'l') ADVANCE(166);
+      if (lookahead == 'r') ADVANCE(167);
       END_STATE();
     case 46:
-      if (lookahead == 'r') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(168);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(167);
+      if (lookahead == 'r') ADVANCE(169);
       END_STATE();
     case 48:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(170);
       END_STATE();
     case 49:
-      if (lookahead == 'm') ADVANCE(168);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == 'r') ADVANCE(170);
-      if (lookahead == 'u') ADVANCE(171);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 50:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(171);
+      if (lookahead == 'n') ADVANCE(172);
+      if (lookahead == 'r') ADVANCE(173);
+      if (lookahead == 'u') ADVANCE(174);
       END_STATE();
     case 51:
-      if (lookahead == 'W') ADVANCE(172);
-      if (lookahead == 'd') ADVANCE(173);
-      if (lookahead == 'i') ADVANCE(174);
-      if (lookahead == 'm') ADVANCE(175);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 52:
-      if (lookahead == 't') ADVANCE(176);
+      if (lookahead == 'W') ADVANCE(175);
+      if (lookahead == 'd') ADVANCE(176);
+      if (lookahead == 'i') ADVANCE(177);
+      if (lookahead == 'm') ADVANCE(178);
       END_STATE();
     case 53:
-      if (lookahead == 'g') ADVANCE(177);
-      if (lookahead == 'l') ADVANCE(178);
-      if (lookahead == 'v') ADVANCE(179);
+      if (lookahead == 't') ADVANCE(179);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(180);
-      if (lookahead == 'p') ADVANCE(181);
-      if (lookahead == 'r') ADVANCE(182);
-      if (lookahead == 's') ADVANCE(183);
-      if (lookahead == 'v') ADVANCE(184);
+      if (lookahead == 'g') ADVANCE(180);
+      if (lookahead == 'l') ADVANCE(181);
+      if (lookahead == 'v') ADVANCE(182);
       END_STATE();
     case 55:
-      if (lookahead == 'e') ADVANCE(185);
-      if (lookahead == 'p') ADVANCE(186);
-      if (lookahead == 't') ADVANCE(187);
+      if (lookahead == 'a') ADVANCE(183);
+      if (lookahead == 'p') ADVANCE(184);
+      if (lookahead == 'r') ADVANCE(185);
+      if (lookahead == 's') ADVANCE(186);
+      if (lookahead == 'v') ADVANCE(187);
       END_STATE();
     case 56:
-      if (lookahead == 'f') ADVANCE(188);
+      if (lookahead == 'i') ADVANCE(188);
       END_STATE();
     case 57:
-      if (lookahead == 'r') ADVANCE(189);
+      if (lookahead == 'e') ADVANCE(189);
+      if (lookahead == 'p') ADVANCE(190);
+      if (lookahead == 't') ADVANCE(191);
       END_STATE();
     case 58:
-      if (lookahead == 'd') ADVANCE(190);
+      if (lookahead == 'f') ADVANCE(192);
       END_STATE();
     case 59:
-      if (lookahead == 'u') ADVANCE(191);
-      END_STATE();
-    case 60:
-      if (lookahead == 'p') ADVANCE(192);
-      END_STATE();
-    case 61:
       if (lookahead == 'r') ADVANCE(193);
       END_STATE();
+    case 60:
+      if (lookahead == 'd') ADVANCE(194);
+      END_STATE();
+    case 61:
+      if (lookahead == 'u') ADVANCE(195);
+      END_STATE();
     case 62:
-      if (lookahead == 'c') ADVANCE(194);
-      if (lookahead == 'p') ADVANCE(195);
+      if (lookahead == 'p') ADVANCE(196);
       END_STATE();
     case 63:
-      if (lookahead == 'm') ADVANCE(196);
+      if (lookahead == 'r') ADVANCE(197);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(197);
-      if (lookahead == 'l') ADVANCE(198);
+      if (lookahead == 'c') ADVANCE(198);
+      if (lookahead == 'p') ADVANCE(199);
       END_STATE();
     case 65:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'm') ADVANCE(200);
       END_STATE();
     case 66:
-      if (lookahead == 'l') ADVANCE(199);
-      if (lookahead == 'r') ADVANCE(200);
-      END_STATE();
-    case 67:
-      if (lookahead == 'o') ADVANCE(201);
-      END_STATE();
-    case 68:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 69:
+      if (lookahead == 'g') ADVANCE(201);
       if (lookahead == 'l') ADVANCE(202);
       END_STATE();
-    case 70:
-      if (lookahead == 'i') ADVANCE(203);
+    case 67:
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
-    case 71:
-      if (lookahead == 'n') ADVANCE(204);
+    case 68:
+      if (lookahead == 'l') ADVANCE(203);
+      if (lookahead == 'r') ADVANCE(204);
       END_STATE();
-    case 72:
+    case 69:
       if (lookahead == 'o') ADVANCE(205);
       END_STATE();
+    case 70:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 71:
+      if (lookahead == 'l') ADVANCE(206);
+      END_STATE();
+    case 72:
+      if (lookahead == 'i') ADVANCE(207);
+      END_STATE();
     case 73:
-      if (lookahead == 'e') ADVANCE(206);
+      if (lookahead == 'n') ADVANCE(208);
       END_STATE();
     case 74:
-      if (lookahead == 'a') ADVANCE(207);
+      if (lookahead == 'o') ADVANCE(209);
       END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(208);
+      if (lookahead == 'e') ADVANCE(210);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(209);
+      if (lookahead == 'a') ADVANCE(211);
       END_STATE();
     case 77:
-      if (lookahead == 'p') ADVANCE(210);
+      if (lookahead == 'i') ADVANCE(212);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(211);
-      if (lookahead == 'p') ADVANCE(212);
-      if (lookahead == 's') ADVANCE(213);
+      if (lookahead == 'g') ADVANCE(213);
       END_STATE();
     case 79:
-      if (lookahead == 'o') ADVANCE(214);
+      if (lookahead == 'p') ADVANCE(214);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(215);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(215);
+      if (lookahead == 'p') ADVANCE(216);
+      if (lookahead == 's') ADVANCE(217);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(216);
+      if (lookahead == 'o') ADVANCE(218);
       END_STATE();
     case 82:
-      if (lookahead == 'z') ADVANCE(217);
+      if (lookahead == 'i') ADVANCE(219);
       END_STATE();
     case 83:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'm') ADVANCE(220);
       END_STATE();
     case 84:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'z') ADVANCE(221);
       END_STATE();
     case 85:
-      if (lookahead == 'y') ADVANCE(218);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 86:
-      if (lookahead == 'n') ADVANCE(219);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'y') ADVANCE(222);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(220);
+      if (lookahead == 'n') ADVANCE(223);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(221);
-      if (lookahead == 'n') ADVANCE(222);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 90:
-      if (lookahead == 'a') ADVANCE(223);
-      if (lookahead == 's') ADVANCE(224);
-      if (lookahead == 'w') ADVANCE(225);
+      if (lookahead == 't') ADVANCE(224);
       END_STATE();
     case 91:
-      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == 'm') ADVANCE(225);
+      if (lookahead == 'n') ADVANCE(226);
       END_STATE();
     case 92:
-      if (lookahead == 'x') ADVANCE(226);
+      if (lookahead == 'a') ADVANCE(227);
+      if (lookahead == 's') ADVANCE(228);
+      if (lookahead == 'w') ADVANCE(229);
       END_STATE();
     case 93:
-      if (lookahead == 'a') ADVANCE(227);
-      if (lookahead == 't') ADVANCE(228);
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 94:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(229);
+      if (lookahead == 'x') ADVANCE(230);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 96:
-      if (lookahead == 'd') ADVANCE(230);
-      END_STATE();
-    case 97:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 98:
-      if (lookahead == 'd') ADVANCE(231);
-      END_STATE();
-    case 99:
+      if (lookahead == 'a') ADVANCE(231);
       if (lookahead == 't') ADVANCE(232);
       END_STATE();
+    case 96:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(233);
+      END_STATE();
+    case 97:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 98:
+      if (lookahead == 'd') ADVANCE(234);
+      END_STATE();
+    case 99:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
     case 100:
-      if (lookahead == 'i') ADVANCE(233);
-      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == 'd') ADVANCE(235);
       END_STATE();
     case 101:
-      ACCEPT_TOKEN(anon_sym_ns);
+      if (lookahead == 't') ADVANCE(236);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'i') ADVANCE(237);
+      if (lookahead == 'm') ADVANCE(238);
       END_STATE();
     case 103:
-      if (lookahead == 'm') ADVANCE(235);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 104:
-      ACCEPT_TOKEN(anon_sym_on);
+      ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 105:
-      if (lookahead == 'e') ADVANCE(236);
+      if (lookahead == 'm') ADVANCE(239);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(237);
+      ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 107:
-      if (lookahead == 'e') ADVANCE(238);
+      if (lookahead == 'e') ADVANCE(240);
       END_STATE();
     case 108:
-      if (lookahead == 'd') ADVANCE(239);
-      if (lookahead == 's') ADVANCE(240);
+      if (lookahead == 't') ADVANCE(241);
       END_STATE();
     case 109:
-      if (lookahead == 'p') ADVANCE(241);
-      if (lookahead == 'r') ADVANCE(242);
+      if (lookahead == 'e') ADVANCE(242);
       END_STATE();
     case 110:
-      if (lookahead == 'a') ADVANCE(243);
+      if (lookahead == 'd') ADVANCE(243);
+      if (lookahead == 's') ADVANCE(244);
       END_STATE();
     case 111:
-      if (lookahead == 'e') ADVANCE(244);
+      if (lookahead == 'p') ADVANCE(245);
+      if (lookahead == 'r') ADVANCE(246);
       END_STATE();
     case 112:
-      if (lookahead == 'a') ADVANCE(245);
+      if (lookahead == 'a') ADVANCE(247);
       END_STATE();
     case 113:
-      if (lookahead == 'r') ADVANCE(246);
-      if (lookahead == 's') ADVANCE(247);
-      if (lookahead == 'w') ADVANCE(248);
+      if (lookahead == 'e') ADVANCE(248);
       END_STATE();
     case 114:
-      if (lookahead == 'e') ADVANCE(249);
-      if (lookahead == 'o') ADVANCE(250);
+      if (lookahead == 'a') ADVANCE(249);
       END_STATE();
     case 115:
-      if (lookahead == 't') ADVANCE(251);
+      if (lookahead == 'r') ADVANCE(250);
+      if (lookahead == 's') ADVANCE(251);
+      if (lookahead == 'w') ADVANCE(252);
       END_STATE();
     case 116:
-      ADVANCE_MAP(
-        'a', 252,
-        'c', 253,
-        'f', 254,
-        'j', 255,
-        'p', 256,
-        's', 257,
-        't', 258,
-        'v', 259,
-      );
+      if (lookahead == 'e') ADVANCE(253);
+      if (lookahead == 'o') ADVANCE(254);
       END_STATE();
     case 117:
-      if (lookahead == 'n') ADVANCE(260);
+      if (lookahead == 't') ADVANCE(255);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(261);
+      ADVANCE_MAP(
+        'a', 256,
+        'c', 257,
+        'f', 258,
+        'j', 259,
+        'p', 260,
+        's', 261,
+        't', 262,
+        'v', 263,
+      );
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(262);
-      if (lookahead == 'r') ADVANCE(263);
-      if (lookahead == 's') ADVANCE(264);
+      if (lookahead == 'n') ADVANCE(264);
       END_STATE();
     case 120:
       if (lookahead == 'a') ADVANCE(265);
-      if (lookahead == 'e') ADVANCE(266);
-      if (lookahead == 'o') ADVANCE(267);
-      if (lookahead == 'u') ADVANCE(268);
       END_STATE();
     case 121:
-      if (lookahead == 'n') ADVANCE(269);
-      if (lookahead == 'z') ADVANCE(270);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'r') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
       END_STATE();
     case 122:
-      if (lookahead == 'u') ADVANCE(271);
+      if (lookahead == 'a') ADVANCE(269);
+      if (lookahead == 'e') ADVANCE(270);
+      if (lookahead == 'o') ADVANCE(271);
+      if (lookahead == 'u') ADVANCE(272);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(272);
-      if (lookahead == 'l') ADVANCE(273);
+      if (lookahead == 'n') ADVANCE(273);
+      if (lookahead == 'z') ADVANCE(274);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(274);
+      if (lookahead == 'u') ADVANCE(275);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(275);
-      if (lookahead == 'r') ADVANCE(276);
+      if (lookahead == 'a') ADVANCE(276);
+      if (lookahead == 'l') ADVANCE(277);
       END_STATE();
     case 126:
-      if (lookahead == 'i') ADVANCE(277);
-      if (lookahead == 'r') ADVANCE(278);
+      if (lookahead == 'b') ADVANCE(278);
       END_STATE();
     case 127:
-      if (lookahead == 'i') ADVANCE(279);
+      if (lookahead == 'a') ADVANCE(279);
+      if (lookahead == 'r') ADVANCE(280);
       END_STATE();
     case 128:
-      if (lookahead == 'e') ADVANCE(280);
-      if (lookahead == 'm') ADVANCE(281);
-      END_STATE();
-    case 129:
+      if (lookahead == 'i') ADVANCE(281);
       if (lookahead == 'r') ADVANCE(282);
       END_STATE();
+    case 129:
+      if (lookahead == 'i') ADVANCE(283);
+      END_STATE();
     case 130:
-      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 'e') ADVANCE(284);
+      if (lookahead == 'm') ADVANCE(285);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(283);
+      if (lookahead == 'r') ADVANCE(286);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(284);
+      ACCEPT_TOKEN(anon_sym_to);
       END_STATE();
     case 133:
-      if (lookahead == 'p') ADVANCE(285);
+      if (lookahead == 'a') ADVANCE(287);
       END_STATE();
     case 134:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'n') ADVANCE(288);
       END_STATE();
     case 135:
-      ACCEPT_TOKEN(anon_sym_uW);
+      if (lookahead == 'p') ADVANCE(289);
       END_STATE();
     case 136:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(286);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 137:
-      if (lookahead == 'l') ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 138:
-      if (lookahead == 'l') ADVANCE(288);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(290);
       END_STATE();
     case 139:
-      if (lookahead == 'l') ADVANCE(289);
+      if (lookahead == 'l') ADVANCE(291);
       END_STATE();
     case 140:
-      if (lookahead == 'v') ADVANCE(290);
-      if (lookahead == 'y') ADVANCE(291);
+      if (lookahead == 'l') ADVANCE(292);
       END_STATE();
     case 141:
-      if (lookahead == 't') ADVANCE(292);
+      if (lookahead == 'l') ADVANCE(293);
       END_STATE();
     case 142:
-      if (lookahead == 's') ADVANCE(293);
+      if (lookahead == 'v') ADVANCE(294);
+      if (lookahead == 'y') ADVANCE(295);
       END_STATE();
     case 143:
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 't') ADVANCE(295);
+      if (lookahead == 't') ADVANCE(296);
       END_STATE();
     case 144:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 's') ADVANCE(297);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 'r') ADVANCE(298);
+      if (lookahead == 't') ADVANCE(299);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 147:
-      if (lookahead == 'u') ADVANCE(296);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 148:
-      if (lookahead == 'p') ADVANCE(297);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(298);
+      if (lookahead == 'u') ADVANCE(300);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 'p') ADVANCE(301);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(302);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(300);
+      if (lookahead == 'i') ADVANCE(303);
       END_STATE();
     case 153:
-      if (lookahead == 'l') ADVANCE(301);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(302);
+      if (lookahead == 'i') ADVANCE(304);
       END_STATE();
     case 155:
-      if (lookahead == 'e') ADVANCE(303);
+      if (lookahead == 'l') ADVANCE(305);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(304);
+      if (lookahead == 'l') ADVANCE(306);
       END_STATE();
     case 157:
-      if (lookahead == 'u') ADVANCE(305);
-      END_STATE();
-    case 158:
-      if (lookahead == 'd') ADVANCE(306);
-      END_STATE();
-    case 159:
       if (lookahead == 'e') ADVANCE(307);
       END_STATE();
+    case 158:
+      if (lookahead == 'r') ADVANCE(308);
+      END_STATE();
+    case 159:
+      if (lookahead == 'u') ADVANCE(309);
+      END_STATE();
     case 160:
-      if (lookahead == 'i') ADVANCE(308);
-      if (lookahead == 'n') ADVANCE(309);
+      if (lookahead == 'd') ADVANCE(310);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(310);
+      if (lookahead == 'e') ADVANCE(311);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(311);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 163:
       if (lookahead == 'i') ADVANCE(312);
+      if (lookahead == 'n') ADVANCE(313);
       END_STATE();
     case 164:
-      if (lookahead == 'r') ADVANCE(313);
+      if (lookahead == 'p') ADVANCE(314);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(314);
+      if (lookahead == 'l') ADVANCE(315);
       END_STATE();
     case 166:
-      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'i') ADVANCE(316);
       END_STATE();
     case 167:
-      if (lookahead == 'd') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(317);
       END_STATE();
     case 168:
-      if (lookahead == 'b') ADVANCE(317);
+      if (lookahead == 'i') ADVANCE(318);
       END_STATE();
     case 169:
-      if (lookahead == 'd') ADVANCE(318);
-      if (lookahead == 'n') ADVANCE(319);
-      if (lookahead == 's') ADVANCE(320);
+      if (lookahead == 'c') ADVANCE(319);
       END_STATE();
     case 170:
-      if (lookahead == 'r') ADVANCE(321);
+      if (lookahead == 'd') ADVANCE(320);
       END_STATE();
     case 171:
-      if (lookahead == 'p') ADVANCE(322);
+      if (lookahead == 'b') ADVANCE(321);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'd') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(323);
+      if (lookahead == 's') ADVANCE(324);
       END_STATE();
     case 173:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'r') ADVANCE(325);
       END_STATE();
     case 174:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'p') ADVANCE(326);
       END_STATE();
     case 175:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 176:
-      if (lookahead == 'a') ADVANCE(323);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 177:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(324);
-      if (lookahead == 'F') ADVANCE(325);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 178:
-      if (lookahead == 'a') ADVANCE(326);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(327);
+      if (lookahead == 'a') ADVANCE(327);
       END_STATE();
     case 180:
-      if (lookahead == 'm') ADVANCE(328);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(328);
+      if (lookahead == 'F') ADVANCE(329);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'a') ADVANCE(330);
       END_STATE();
     case 182:
-      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'i') ADVANCE(331);
       END_STATE();
     case 183:
-      if (lookahead == 'p') ADVANCE(331);
+      if (lookahead == 'm') ADVANCE(332);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(332);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 186:
       if (lookahead == 'l') ADVANCE(333);
       END_STATE();
+    case 185:
+      if (lookahead == 'e') ADVANCE(334);
+      END_STATE();
+    case 186:
+      if (lookahead == 'p') ADVANCE(335);
+      END_STATE();
     case 187:
-      if (lookahead == 'y') ADVANCE(334);
+      if (lookahead == 'i') ADVANCE(336);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'f') ADVANCE(337);
       END_STATE();
     case 189:
-      if (lookahead == 'p') ADVANCE(336);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 190:
-      if (lookahead == 's') ADVANCE(337);
+      if (lookahead == 'l') ADVANCE(338);
       END_STATE();
     case 191:
-      if (lookahead == 'a') ADVANCE(338);
+      if (lookahead == 'y') ADVANCE(339);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'i') ADVANCE(340);
       END_STATE();
     case 193:
-      if (lookahead == 's') ADVANCE(339);
+      if (lookahead == 'p') ADVANCE(341);
       END_STATE();
     case 194:
-      if (lookahead == 'e') ADVANCE(340);
+      if (lookahead == 's') ADVANCE(342);
       END_STATE();
     case 195:
-      if (lookahead == 'e') ADVANCE(341);
+      if (lookahead == 'a') ADVANCE(343);
       END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(342);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 197:
-      if (lookahead == 'u') ADVANCE(343);
+      if (lookahead == 's') ADVANCE(344);
       END_STATE();
     case 198:
-      if (lookahead == 't') ADVANCE(344);
+      if (lookahead == 'e') ADVANCE(345);
       END_STATE();
     case 199:
-      if (lookahead == 'd') ADVANCE(345);
+      if (lookahead == 'e') ADVANCE(346);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(346);
+      if (lookahead == 'i') ADVANCE(347);
       END_STATE();
     case 201:
-      if (lookahead == 'm') ADVANCE(347);
+      if (lookahead == 'u') ADVANCE(348);
       END_STATE();
     case 202:
-      if (lookahead == 'l') ADVANCE(348);
+      if (lookahead == 't') ADVANCE(349);
       END_STATE();
     case 203:
-      if (lookahead == 'n') ADVANCE(349);
+      if (lookahead == 'd') ADVANCE(350);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(350);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(351);
       END_STATE();
     case 205:
-      if (lookahead == 'u') ADVANCE(351);
+      if (lookahead == 'm') ADVANCE(352);
       END_STATE();
     case 206:
-      if (lookahead == 's') ADVANCE(352);
+      if (lookahead == 'l') ADVANCE(353);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(353);
+      if (lookahead == 'n') ADVANCE(354);
       END_STATE();
     case 208:
-      if (lookahead == 'g') ADVANCE(354);
+      if (lookahead == 'e') ADVANCE(355);
       END_STATE();
     case 209:
-      if (lookahead == 'h') ADVANCE(355);
+      if (lookahead == 'u') ADVANCE(356);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(356);
+      if (lookahead == 's') ADVANCE(357);
       END_STATE();
     case 211:
-      if (lookahead == 'e') ADVANCE(357);
+      if (lookahead == 't') ADVANCE(358);
       END_STATE();
     case 212:
-      if (lookahead == 'u') ADVANCE(358);
+      if (lookahead == 'g') ADVANCE(359);
       END_STATE();
     case 213:
-      if (lookahead == 't') ADVANCE(359);
+      if (lookahead == 'h') ADVANCE(360);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(360);
+      if (lookahead == 'e') ADVANCE(361);
       END_STATE();
     case 215:
-      if (lookahead == 'n') ADVANCE(361);
+      if (lookahead == 'e') ADVANCE(362);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'u') ADVANCE(363);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 't') ADVANCE(364);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'l') ADVANCE(365);
       END_STATE();
     case 219:
-      if (lookahead == 'd') ADVANCE(364);
+      if (lookahead == 'n') ADVANCE(366);
       END_STATE();
     case 220:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'p') ADVANCE(367);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(365);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'e') ADVANCE(368);
       END_STATE();
     case 223:
-      if (lookahead == 'd') ADVANCE(367);
+      if (lookahead == 'd') ADVANCE(369);
       END_STATE();
     case 224:
-      if (lookahead == 's') ADVANCE(368);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 225:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'i') ADVANCE(370);
       END_STATE();
     case 226:
-      if (lookahead == 'i') ADVANCE(369);
-      END_STATE();
-    case 227:
-      if (lookahead == 'n') ADVANCE(370);
-      END_STATE();
-    case 228:
       if (lookahead == 'e') ADVANCE(371);
       END_STATE();
+    case 227:
+      if (lookahead == 'd') ADVANCE(372);
+      END_STATE();
+    case 228:
+      if (lookahead == 's') ADVANCE(373);
+      END_STATE();
     case 229:
-      ACCEPT_TOKEN(anon_sym_min);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(372);
+      if (lookahead == 'i') ADVANCE(374);
       END_STATE();
     case 231:
-      if (lookahead == '2') ADVANCE(373);
-      if (lookahead == '8') ADVANCE(374);
+      if (lookahead == 'n') ADVANCE(375);
       END_STATE();
     case 232:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'e') ADVANCE(376);
       END_STATE();
     case 233:
-      if (lookahead == 's') ADVANCE(375);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 234:
-      if (lookahead == 'i') ADVANCE(376);
+      if (lookahead == 'e') ADVANCE(377);
       END_STATE();
     case 235:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(377);
-      if (lookahead == 's') ADVANCE(378);
+      if (lookahead == '2') ADVANCE(378);
+      if (lookahead == '8') ADVANCE(379);
       END_STATE();
     case 236:
-      if (lookahead == 'n') ADVANCE(379);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 237:
-      if (lookahead == 'e') ADVANCE(380);
-      if (lookahead == 'p') ADVANCE(381);
+      if (lookahead == 's') ADVANCE(380);
       END_STATE();
     case 238:
-      if (lookahead == 'r') ADVANCE(382);
+      if (lookahead == 'i') ADVANCE(381);
       END_STATE();
     case 239:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 240:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(382);
       if (lookahead == 's') ADVANCE(383);
       END_STATE();
+    case 240:
+      if (lookahead == 'n') ADVANCE(384);
+      END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_pep);
+      if (lookahead == 'e') ADVANCE(385);
+      if (lookahead == 'p') ADVANCE(386);
       END_STATE();
     case 242:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(384);
+      if (lookahead == 'r') ADVANCE(387);
       END_STATE();
     case 243:
-      if (lookahead == 's') ADVANCE(385);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 244:
-      if (lookahead == 'c') ADVANCE(386);
+      if (lookahead == 's') ADVANCE(388);
       END_STATE();
     case 245:
-      if (lookahead == 'c') ADVANCE(387);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 246:
-      if (lookahead == 't') ADVANCE(388);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(389);
       END_STATE();
     case 247:
-      if (lookahead == 'i') ADVANCE(389);
+      if (lookahead == 's') ADVANCE(390);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(390);
+      if (lookahead == 'c') ADVANCE(391);
       END_STATE();
     case 249:
-      if (lookahead == 'a') ADVANCE(391);
+      if (lookahead == 'c') ADVANCE(392);
       END_STATE();
     case 250:
-      if (lookahead == 't') ADVANCE(392);
+      if (lookahead == 't') ADVANCE(393);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(393);
       if (lookahead == 'i') ADVANCE(394);
       END_STATE();
     case 252:
-      if (lookahead == 'c') ADVANCE(395);
-      if (lookahead == 'd') ADVANCE(396);
-      if (lookahead == 'l') ADVANCE(397);
+      if (lookahead == 'e') ADVANCE(395);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(398);
+      if (lookahead == 'a') ADVANCE(396);
       END_STATE();
     case 254:
-      if (lookahead == 'e') ADVANCE(399);
-      if (lookahead == 'l') ADVANCE(400);
+      if (lookahead == 't') ADVANCE(397);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(401);
+      if (lookahead == 'e') ADVANCE(398);
+      if (lookahead == 'i') ADVANCE(399);
       END_STATE();
     case 256:
-      if (lookahead == 'e') ADVANCE(402);
+      if (lookahead == 'c') ADVANCE(400);
+      if (lookahead == 'd') ADVANCE(401);
+      if (lookahead == 'l') ADVANCE(402);
       END_STATE();
     case 257:
-      if (lookahead == 'i') ADVANCE(403);
-      if (lookahead == 'o') ADVANCE(404);
+      if (lookahead == 'e') ADVANCE(403);
       END_STATE();
     case 258:
-      if (lookahead == 'u') ADVANCE(405);
+      if (lookahead == 'e') ADVANCE(404);
+      if (lookahead == 'l') ADVANCE(405);
       END_STATE();
     case 259:
       if (lookahead == 'e') ADVANCE(406);
       END_STATE();
     case 260:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(407);
       END_STATE();
     case 261:
-      if (lookahead == 'l') ADVANCE(407);
+      if (lookahead == 'i') ADVANCE(408);
+      if (lookahead == 'o') ADVANCE(409);
       END_STATE();
     case 262:
-      if (lookahead == 's') ADVANCE(408);
+      if (lookahead == 'u') ADVANCE(410);
       END_STATE();
     case 263:
-      if (lookahead == 'i') ADVANCE(409);
+      if (lookahead == 'e') ADVANCE(411);
       END_STATE();
     case 264:
-      if (lookahead == 's') ADVANCE(410);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 265:
-      if (lookahead == 'r') ADVANCE(411);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(412);
+      if (lookahead == 's') ADVANCE(413);
       END_STATE();
     case 267:
-      if (lookahead == 'r') ADVANCE(413);
+      if (lookahead == 'i') ADVANCE(414);
       END_STATE();
     case 268:
-      if (lookahead == 'n') ADVANCE(414);
+      if (lookahead == 's') ADVANCE(415);
       END_STATE();
     case 269:
-      if (lookahead == 'a') ADVANCE(415);
-      if (lookahead == 'c') ADVANCE(416);
+      if (lookahead == 'r') ADVANCE(416);
       END_STATE();
     case 270:
       if (lookahead == 'e') ADVANCE(417);
@@ -4993,1774 +5008,1793 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'r') ADVANCE(418);
       END_STATE();
     case 272:
-      if (lookahead == 'c') ADVANCE(419);
+      if (lookahead == 'n') ADVANCE(419);
       END_STATE();
     case 273:
-      if (lookahead == 'i') ADVANCE(420);
+      if (lookahead == 'a') ADVANCE(420);
+      if (lookahead == 'c') ADVANCE(421);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(421);
+      if (lookahead == 'e') ADVANCE(422);
       END_STATE();
     case 275:
-      if (lookahead == 't') ADVANCE(422);
+      if (lookahead == 'r') ADVANCE(423);
       END_STATE();
     case 276:
-      if (lookahead == 'a') ADVANCE(423);
+      if (lookahead == 'c') ADVANCE(424);
       END_STATE();
     case 277:
-      if (lookahead == 't') ADVANCE(424);
+      if (lookahead == 'i') ADVANCE(425);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_swr);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(426);
       END_STATE();
     case 279:
-      if (lookahead == 'l') ADVANCE(425);
+      if (lookahead == 't') ADVANCE(427);
       END_STATE();
     case 280:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'a') ADVANCE(428);
       END_STATE();
     case 281:
-      if (lookahead == 'p') ADVANCE(426);
+      if (lookahead == 't') ADVANCE(429);
       END_STATE();
     case 282:
-      if (lookahead == 'o') ADVANCE(427);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 283:
-      if (lookahead == 'n') ADVANCE(428);
+      if (lookahead == 'l') ADVANCE(430);
       END_STATE();
     case 284:
-      if (lookahead == 'e') ADVANCE(429);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 285:
-      if (lookahead == 'i') ADVANCE(430);
+      if (lookahead == 'p') ADVANCE(431);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 287:
-      if (lookahead == 'i') ADVANCE(431);
-      END_STATE();
-    case 288:
       if (lookahead == 'o') ADVANCE(432);
       END_STATE();
-    case 289:
-      if (lookahead == 't') ADVANCE(433);
+    case 287:
+      if (lookahead == 'n') ADVANCE(433);
       END_STATE();
-    case 290:
+    case 288:
       if (lookahead == 'e') ADVANCE(434);
       END_STATE();
+    case 289:
+      if (lookahead == 'i') ADVANCE(435);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
     case 291:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(435);
+      if (lookahead == 'i') ADVANCE(436);
       END_STATE();
     case 292:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'o') ADVANCE(437);
       END_STATE();
     case 293:
-      if (lookahead == '8') ADVANCE(436);
+      if (lookahead == 't') ADVANCE(438);
       END_STATE();
     case 294:
-      if (lookahead == 'e') ADVANCE(437);
+      if (lookahead == 'e') ADVANCE(439);
       END_STATE();
     case 295:
-      if (lookahead == 'h') ADVANCE(438);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(440);
       END_STATE();
     case 296:
-      if (lookahead == 'r') ADVANCE(439);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 297:
-      if (lookahead == 't') ADVANCE(440);
+      if (lookahead == '8') ADVANCE(441);
       END_STATE();
     case 298:
-      if (lookahead == 'd') ADVANCE(441);
+      if (lookahead == 'e') ADVANCE(442);
       END_STATE();
     case 299:
-      if (lookahead == 'n') ADVANCE(442);
+      if (lookahead == 'h') ADVANCE(443);
       END_STATE();
     case 300:
-      if (lookahead == 'e') ADVANCE(443);
+      if (lookahead == 'r') ADVANCE(444);
       END_STATE();
     case 301:
-      if (lookahead == 'i') ADVANCE(444);
+      if (lookahead == 't') ADVANCE(445);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'd') ADVANCE(446);
       END_STATE();
     case 303:
-      if (lookahead == 'n') ADVANCE(445);
-      END_STATE();
-    case 304:
-      if (lookahead == 't') ADVANCE(446);
-      END_STATE();
-    case 305:
       if (lookahead == 'n') ADVANCE(447);
       END_STATE();
+    case 304:
+      if (lookahead == 'e') ADVANCE(448);
+      END_STATE();
+    case 305:
+      if (lookahead == 'i') ADVANCE(449);
+      END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_band);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 307:
-      if (lookahead == 'l') ADVANCE(448);
+      if (lookahead == 'n') ADVANCE(450);
       END_STATE();
     case 308:
-      if (lookahead == 'd') ADVANCE(449);
+      if (lookahead == 't') ADVANCE(451);
       END_STATE();
     case 309:
-      if (lookahead == 'c') ADVANCE(450);
+      if (lookahead == 'n') ADVANCE(452);
       END_STATE();
     case 310:
-      ACCEPT_TOKEN(anon_sym_bump);
+      ACCEPT_TOKEN(anon_sym_band);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(451);
+      if (lookahead == 'l') ADVANCE(453);
       END_STATE();
     case 312:
-      if (lookahead == 'b') ADVANCE(452);
+      if (lookahead == 'd') ADVANCE(454);
       END_STATE();
     case 313:
-      if (lookahead == 'i') ADVANCE(453);
+      if (lookahead == 'c') ADVANCE(455);
       END_STATE();
     case 314:
-      if (lookahead == 'n') ADVANCE(454);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 315:
-      if (lookahead == 'u') ADVANCE(455);
+      if (lookahead == 'e') ADVANCE(456);
       END_STATE();
     case 316:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'b') ADVANCE(457);
       END_STATE();
     case 317:
-      if (lookahead == 'i') ADVANCE(456);
+      if (lookahead == 'i') ADVANCE(458);
       END_STATE();
     case 318:
-      if (lookahead == 'u') ADVANCE(457);
+      if (lookahead == 'n') ADVANCE(459);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'u') ADVANCE(460);
       END_STATE();
     case 320:
-      if (lookahead == 't') ADVANCE(459);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 321:
-      if (lookahead == 'e') ADVANCE(460);
+      if (lookahead == 'i') ADVANCE(461);
       END_STATE();
     case 322:
-      if (lookahead == 'l') ADVANCE(461);
+      if (lookahead == 'u') ADVANCE(462);
       END_STATE();
     case 323:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(463);
       END_STATE();
     case 324:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 't') ADVANCE(464);
       END_STATE();
     case 325:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 326:
-      if (lookahead == 'y') ADVANCE(462);
-      END_STATE();
-    case 327:
-      if (lookahead == 'c') ADVANCE(463);
-      END_STATE();
-    case 328:
-      if (lookahead == 'e') ADVANCE(464);
-      END_STATE();
-    case 329:
       if (lookahead == 'e') ADVANCE(465);
       END_STATE();
+    case 326:
+      if (lookahead == 'l') ADVANCE(466);
+      END_STATE();
+    case 327:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 328:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 329:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
     case 330:
-      if (lookahead == 'c') ADVANCE(466);
+      if (lookahead == 'y') ADVANCE(467);
       END_STATE();
     case 331:
-      if (lookahead == 'l') ADVANCE(467);
+      if (lookahead == 'c') ADVANCE(468);
       END_STATE();
     case 332:
-      if (lookahead == 'd') ADVANCE(468);
-      END_STATE();
-    case 333:
       if (lookahead == 'e') ADVANCE(469);
       END_STATE();
+    case 333:
+      if (lookahead == 'e') ADVANCE(470);
+      END_STATE();
     case 334:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'c') ADVANCE(471);
       END_STATE();
     case 335:
-      if (lookahead == 'c') ADVANCE(470);
+      if (lookahead == 'l') ADVANCE(472);
       END_STATE();
     case 336:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'd') ADVANCE(473);
       END_STATE();
     case 337:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 't') ADVANCE(474);
       END_STATE();
     case 338:
-      if (lookahead == 'l') ADVANCE(471);
+      if (lookahead == 'e') ADVANCE(475);
       END_STATE();
     case 339:
-      if (lookahead == '8') ADVANCE(472);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 340:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 'c') ADVANCE(476);
       END_STATE();
     case 341:
-      if (lookahead == 'c') ADVANCE(474);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 342:
-      if (lookahead == 'l') ADVANCE(475);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 343:
-      if (lookahead == 'r') ADVANCE(476);
+      if (lookahead == 'l') ADVANCE(477);
       END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(477);
+      if (lookahead == '8') ADVANCE(478);
       END_STATE();
     case 345:
-      if (lookahead == 'b') ADVANCE(478);
+      if (lookahead == 's') ADVANCE(479);
       END_STATE();
     case 346:
-      if (lookahead == 'a') ADVANCE(479);
+      if (lookahead == 'c') ADVANCE(480);
       END_STATE();
     case 347:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'l') ADVANCE(481);
       END_STATE();
     case 348:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'r') ADVANCE(482);
       END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == 'e') ADVANCE(483);
       END_STATE();
     case 350:
-      if (lookahead == 'r') ADVANCE(480);
+      if (lookahead == 'b') ADVANCE(484);
       END_STATE();
     case 351:
-      if (lookahead == 'n') ADVANCE(481);
+      if (lookahead == 'a') ADVANCE(485);
       END_STATE();
     case 352:
-      if (lookahead == 's') ADVANCE(482);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 353:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 354:
-      if (lookahead == 'h') ADVANCE(483);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 355:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'r') ADVANCE(486);
       END_STATE();
     case 356:
-      if (lookahead == 'd') ADVANCE(484);
+      if (lookahead == 'n') ADVANCE(487);
       END_STATE();
     case 357:
-      if (lookahead == 'r') ADVANCE(485);
+      if (lookahead == 's') ADVANCE(488);
       END_STATE();
     case 358:
-      if (lookahead == 't') ADVANCE(486);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 359:
-      if (lookahead == 'r') ADVANCE(487);
+      if (lookahead == 'h') ADVANCE(489);
       END_STATE();
     case 360:
-      if (lookahead == 'a') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 361:
-      if (lookahead == 's') ADVANCE(489);
+      if (lookahead == 'd') ADVANCE(490);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'r') ADVANCE(491);
       END_STATE();
     case 363:
-      if (lookahead == 'd') ADVANCE(491);
-      END_STATE();
-    case 364:
-      ACCEPT_TOKEN(anon_sym_kind);
-      END_STATE();
-    case 365:
       if (lookahead == 't') ADVANCE(492);
       END_STATE();
+    case 364:
+      if (lookahead == 'r') ADVANCE(493);
+      END_STATE();
+    case 365:
+      if (lookahead == 'a') ADVANCE(494);
+      END_STATE();
     case 366:
-      if (lookahead == 'a') ADVANCE(493);
+      if (lookahead == 's') ADVANCE(495);
       END_STATE();
     case 367:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
     case 368:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(494);
+      if (lookahead == 'd') ADVANCE(497);
       END_STATE();
     case 369:
-      if (lookahead == 'm') ADVANCE(495);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 370:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 't') ADVANCE(498);
       END_STATE();
     case 371:
-      if (lookahead == 'r') ADVANCE(496);
+      if (lookahead == 'a') ADVANCE(499);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_mode);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 373:
-      if (lookahead == '7') ADVANCE(497);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(500);
       END_STATE();
     case 374:
-      if (lookahead == '3') ADVANCE(498);
-      END_STATE();
-    case 375:
-      if (lookahead == 'e') ADVANCE(499);
-      END_STATE();
-    case 376:
-      if (lookahead == 'n') ADVANCE(500);
-      END_STATE();
-    case 377:
       if (lookahead == 'm') ADVANCE(501);
       END_STATE();
-    case 378:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 375:
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
-    case 379:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 380:
+    case 376:
       if (lookahead == 'r') ADVANCE(502);
       END_STATE();
+    case 377:
+      ACCEPT_TOKEN(anon_sym_mode);
+      END_STATE();
+    case 378:
+      if (lookahead == '7') ADVANCE(503);
+      END_STATE();
+    case 379:
+      if (lookahead == '3') ADVANCE(504);
+      END_STATE();
+    case 380:
+      if (lookahead == 'e') ADVANCE(505);
+      END_STATE();
     case 381:
-      if (lookahead == 'u') ADVANCE(503);
+      if (lookahead == 'n') ADVANCE(506);
       END_STATE();
     case 382:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'm') ADVANCE(507);
       END_STATE();
     case 383:
-      if (lookahead == 'e') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 384:
-      if (lookahead == 'i') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 385:
-      if (lookahead == 'e') ADVANCE(506);
+      if (lookahead == 'r') ADVANCE(508);
       END_STATE();
     case 386:
-      if (lookahead == 'e') ADVANCE(507);
+      if (lookahead == 'u') ADVANCE(509);
       END_STATE();
     case 387:
-      if (lookahead == 'e') ADVANCE(508);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 388:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(510);
       END_STATE();
     case 389:
-      if (lookahead == 't') ADVANCE(509);
+      if (lookahead == 'i') ADVANCE(511);
       END_STATE();
     case 390:
-      if (lookahead == 'r') ADVANCE(510);
-      END_STATE();
-    case 391:
-      if (lookahead == 'm') ADVANCE(511);
-      END_STATE();
-    case 392:
       if (lookahead == 'e') ADVANCE(512);
       END_STATE();
+    case 391:
+      if (lookahead == 'e') ADVANCE(513);
+      END_STATE();
+    case 392:
+      if (lookahead == 'e') ADVANCE(514);
+      END_STATE();
     case 393:
-      if (lookahead == 'd') ADVANCE(513);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 394:
-      if (lookahead == 'n') ADVANCE(514);
-      if (lookahead == 'o') ADVANCE(515);
+      if (lookahead == 't') ADVANCE(515);
       END_STATE();
     case 395:
-      if (lookahead == 't') ADVANCE(516);
+      if (lookahead == 'r') ADVANCE(516);
       END_STATE();
     case 396:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(517);
+      if (lookahead == 'm') ADVANCE(517);
       END_STATE();
     case 397:
-      if (lookahead == 'i') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(518);
       END_STATE();
     case 398:
-      if (lookahead == 'i') ADVANCE(519);
+      if (lookahead == 'd') ADVANCE(519);
       END_STATE();
     case 399:
-      if (lookahead == 'r') ADVANCE(520);
+      if (lookahead == 'n') ADVANCE(520);
+      if (lookahead == 'o') ADVANCE(521);
       END_STATE();
     case 400:
-      if (lookahead == 'e') ADVANCE(521);
+      if (lookahead == 't') ADVANCE(522);
       END_STATE();
     case 401:
-      if (lookahead == 'c') ADVANCE(522);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(523);
       END_STATE();
     case 402:
-      if (lookahead == 'a') ADVANCE(523);
+      if (lookahead == 'i') ADVANCE(524);
       END_STATE();
     case 403:
-      if (lookahead == 's') ADVANCE(524);
+      if (lookahead == 'i') ADVANCE(525);
       END_STATE();
     case 404:
-      if (lookahead == 'l') ADVANCE(525);
-      if (lookahead == 'n') ADVANCE(526);
+      if (lookahead == 'r') ADVANCE(526);
       END_STATE();
     case 405:
-      if (lookahead == 'r') ADVANCE(527);
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
     case 406:
-      if (lookahead == 'r') ADVANCE(528);
+      if (lookahead == 'c') ADVANCE(528);
       END_STATE();
     case 407:
-      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'a') ADVANCE(529);
       END_STATE();
     case 408:
-      if (lookahead == 'i') ADVANCE(530);
+      if (lookahead == 's') ADVANCE(530);
       END_STATE();
     case 409:
-      if (lookahead == 'e') ADVANCE(531);
+      if (lookahead == 'l') ADVANCE(531);
+      if (lookahead == 'n') ADVANCE(532);
       END_STATE();
     case 410:
-      if (lookahead == 'i') ADVANCE(532);
+      if (lookahead == 'r') ADVANCE(533);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(533);
+      if (lookahead == 'r') ADVANCE(534);
       END_STATE();
     case 412:
-      if (lookahead == 't') ADVANCE(534);
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
     case 413:
-      if (lookahead == 't') ADVANCE(535);
+      if (lookahead == 'i') ADVANCE(536);
       END_STATE();
     case 414:
-      if (lookahead == 't') ADVANCE(536);
+      if (lookahead == 'e') ADVANCE(537);
       END_STATE();
     case 415:
-      if (lookahead == 'd') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(538);
       END_STATE();
     case 416:
-      if (lookahead == 'e') ADVANCE(538);
+      if (lookahead == 'e') ADVANCE(539);
       END_STATE();
     case 417:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 't') ADVANCE(540);
       END_STATE();
     case 418:
-      if (lookahead == 'c') ADVANCE(539);
-      END_STATE();
-    case 419:
-      if (lookahead == 'i') ADVANCE(540);
-      END_STATE();
-    case 420:
       if (lookahead == 't') ADVANCE(541);
       END_STATE();
+    case 419:
+      if (lookahead == 't') ADVANCE(542);
+      END_STATE();
+    case 420:
+      if (lookahead == 'd') ADVANCE(543);
+      END_STATE();
     case 421:
-      if (lookahead == 'p') ADVANCE(542);
+      if (lookahead == 'e') ADVANCE(544);
       END_STATE();
     case 422:
-      if (lookahead == 'i') ADVANCE(543);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 423:
-      if (lookahead == 'n') ADVANCE(544);
-      END_STATE();
-    case 424:
       if (lookahead == 'c') ADVANCE(545);
       END_STATE();
+    case 424:
+      if (lookahead == 'i') ADVANCE(546);
+      END_STATE();
     case 425:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 't') ADVANCE(547);
       END_STATE();
     case 426:
-      if (lookahead == 'e') ADVANCE(546);
+      if (lookahead == 'p') ADVANCE(548);
       END_STATE();
     case 427:
-      if (lookahead == 'u') ADVANCE(547);
+      if (lookahead == 'i') ADVANCE(549);
       END_STATE();
     case 428:
-      if (lookahead == 's') ADVANCE(548);
+      if (lookahead == 'n') ADVANCE(550);
       END_STATE();
     case 429:
-      if (lookahead == 'r') ADVANCE(549);
+      if (lookahead == 'c') ADVANCE(551);
       END_STATE();
     case 430:
-      if (lookahead == 'c') ADVANCE(550);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 431:
-      if (lookahead == 'd') ADVANCE(551);
+      if (lookahead == 'e') ADVANCE(552);
       END_STATE();
     case 432:
-      if (lookahead == 'c') ADVANCE(552);
+      if (lookahead == 'u') ADVANCE(553);
       END_STATE();
     case 433:
-      if (lookahead == 'a') ADVANCE(553);
+      if (lookahead == 's') ADVANCE(554);
       END_STATE();
     case 434:
-      if (lookahead == 'l') ADVANCE(554);
+      if (lookahead == 'r') ADVANCE(555);
       END_STATE();
     case 435:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'c') ADVANCE(556);
       END_STATE();
     case 436:
-      if (lookahead == '4') ADVANCE(555);
+      if (lookahead == 'd') ADVANCE(557);
       END_STATE();
     case 437:
-      if (lookahead == 's') ADVANCE(556);
+      if (lookahead == 'c') ADVANCE(558);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'a') ADVANCE(559);
       END_STATE();
     case 439:
-      if (lookahead == 'a') ADVANCE(557);
+      if (lookahead == 'l') ADVANCE(560);
       END_STATE();
     case 440:
-      if (lookahead == 'e') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 441:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == '4') ADVANCE(561);
       END_STATE();
     case 442:
-      if (lookahead == 's') ADVANCE(559);
+      if (lookahead == 's') ADVANCE(562);
       END_STATE();
     case 443:
-      if (lookahead == 'n') ADVANCE(560);
+      ACCEPT_TOKEN(anon_sym_with);
       END_STATE();
     case 444:
-      if (lookahead == 'f') ADVANCE(561);
+      if (lookahead == 'a') ADVANCE(563);
       END_STATE();
     case 445:
-      if (lookahead == 'n') ADVANCE(562);
+      if (lookahead == 'e') ADVANCE(564);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_apart);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 447:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 's') ADVANCE(565);
       END_STATE();
     case 448:
-      if (lookahead == 'i') ADVANCE(563);
+      if (lookahead == 'n') ADVANCE(566);
       END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'f') ADVANCE(567);
       END_STATE();
     case 450:
-      if (lookahead == 'h') ADVANCE(564);
-      END_STATE();
-    case 451:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 452:
-      if (lookahead == 'r') ADVANCE(565);
-      END_STATE();
-    case 453:
-      if (lookahead == 'e') ADVANCE(566);
-      END_STATE();
-    case 454:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 455:
-      if (lookahead == 'l') ADVANCE(567);
-      END_STATE();
-    case 456:
       if (lookahead == 'n') ADVANCE(568);
       END_STATE();
+    case 451:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 452:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 453:
+      if (lookahead == 'i') ADVANCE(569);
+      END_STATE();
+    case 454:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 455:
+      if (lookahead == 'h') ADVANCE(570);
+      END_STATE();
+    case 456:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
     case 457:
-      if (lookahead == 'c') ADVANCE(569);
-      END_STATE();
-    case 458:
-      if (lookahead == 'c') ADVANCE(570);
-      END_STATE();
-    case 459:
       if (lookahead == 'r') ADVANCE(571);
       END_STATE();
+    case 458:
+      if (lookahead == 'e') ADVANCE(572);
+      END_STATE();
+    case 459:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
     case 460:
-      if (lookahead == 'c') ADVANCE(572);
+      if (lookahead == 'l') ADVANCE(573);
       END_STATE();
     case 461:
-      if (lookahead == 'e') ADVANCE(573);
+      if (lookahead == 'n') ADVANCE(574);
       END_STATE();
     case 462:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'c') ADVANCE(575);
       END_STATE();
     case 463:
-      if (lookahead == 'e') ADVANCE(574);
+      if (lookahead == 'c') ADVANCE(576);
       END_STATE();
     case 464:
-      if (lookahead == 't') ADVANCE(575);
+      if (lookahead == 'r') ADVANCE(577);
       END_STATE();
     case 465:
-      if (lookahead == 'x') ADVANCE(576);
+      if (lookahead == 'c') ADVANCE(578);
       END_STATE();
     case 466:
-      if (lookahead == 't') ADVANCE(577);
-      END_STATE();
-    case 467:
-      if (lookahead == 'a') ADVANCE(578);
-      END_STATE();
-    case 468:
       if (lookahead == 'e') ADVANCE(579);
       END_STATE();
+    case 467:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 468:
+      if (lookahead == 'e') ADVANCE(580);
+      END_STATE();
     case 469:
-      if (lookahead == 'x') ADVANCE(580);
+      if (lookahead == 't') ADVANCE(581);
       END_STATE();
     case 470:
-      if (lookahead == 'i') ADVANCE(581);
+      if (lookahead == 'x') ADVANCE(582);
       END_STATE();
     case 471:
-      if (lookahead == 'i') ADVANCE(582);
+      if (lookahead == 't') ADVANCE(583);
       END_STATE();
     case 472:
-      if (lookahead == '9') ADVANCE(583);
+      if (lookahead == 'a') ADVANCE(584);
       END_STATE();
     case 473:
-      if (lookahead == 's') ADVANCE(584);
+      if (lookahead == 'e') ADVANCE(585);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(585);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 475:
-      if (lookahead == 'y') ADVANCE(586);
+      if (lookahead == 'x') ADVANCE(586);
       END_STATE();
     case 476:
-      if (lookahead == 'e') ADVANCE(587);
+      if (lookahead == 'i') ADVANCE(587);
       END_STATE();
     case 477:
-      if (lookahead == 'r') ADVANCE(588);
+      if (lookahead == 'i') ADVANCE(588);
       END_STATE();
     case 478:
-      if (lookahead == 'a') ADVANCE(589);
+      if (lookahead == '9') ADVANCE(589);
       END_STATE();
     case 479:
-      if (lookahead == 'r') ADVANCE(590);
+      if (lookahead == 's') ADVANCE(590);
       END_STATE();
     case 480:
-      if (lookahead == 'a') ADVANCE(591);
+      if (lookahead == 't') ADVANCE(591);
       END_STATE();
     case 481:
-      if (lookahead == 'd') ADVANCE(592);
+      if (lookahead == 'y') ADVANCE(592);
       END_STATE();
     case 482:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
     case 483:
-      if (lookahead == 't') ADVANCE(593);
+      if (lookahead == 'r') ADVANCE(594);
       END_STATE();
     case 484:
-      if (lookahead == 'a') ADVANCE(594);
+      if (lookahead == 'a') ADVANCE(595);
       END_STATE();
     case 485:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(595);
+      if (lookahead == 'r') ADVANCE(596);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(597);
       END_STATE();
     case 487:
-      if (lookahead == 'u') ADVANCE(596);
+      if (lookahead == 'd') ADVANCE(598);
       END_STATE();
     case 488:
-      if (lookahead == 't') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 489:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 't') ADVANCE(599);
       END_STATE();
     case 490:
-      if (lookahead == 'r') ADVANCE(598);
+      if (lookahead == 'a') ADVANCE(600);
       END_STATE();
     case 491:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(601);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_limit);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 493:
-      if (lookahead == 'r') ADVANCE(599);
+      if (lookahead == 'u') ADVANCE(602);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(600);
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
     case 495:
-      if (lookahead == 'u') ADVANCE(601);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'r') ADVANCE(604);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 498:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'r') ADVANCE(605);
       END_STATE();
     case 500:
-      if (lookahead == 'a') ADVANCE(602);
-      END_STATE();
-    case 501:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 502:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(603);
-      END_STATE();
-    case 503:
-      if (lookahead == 't') ADVANCE(604);
-      END_STATE();
-    case 504:
-      if (lookahead == 's') ADVANCE(605);
-      END_STATE();
-    case 505:
       if (lookahead == 't') ADVANCE(606);
       END_STATE();
+    case 501:
+      if (lookahead == 'u') ADVANCE(607);
+      END_STATE();
+    case 502:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 503:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 504:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 505:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
     case 506:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'a') ADVANCE(608);
       END_STATE();
     case 507:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(609);
       END_STATE();
     case 509:
-      if (lookahead == 'i') ADVANCE(607);
+      if (lookahead == 't') ADVANCE(610);
       END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(611);
       END_STATE();
     case 511:
-      if (lookahead == 'p') ADVANCE(608);
+      if (lookahead == 't') ADVANCE(612);
       END_STATE();
     case 512:
-      if (lookahead == 'c') ADVANCE(609);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 513:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 514:
-      if (lookahead == 'g') ADVANCE(610);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 515:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'i') ADVANCE(613);
       END_STATE();
     case 516:
-      if (lookahead == 'a') ADVANCE(611);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 517:
-      if (lookahead == 'n') ADVANCE(612);
+      if (lookahead == 'p') ADVANCE(614);
       END_STATE();
     case 518:
-      if (lookahead == 'z') ADVANCE(613);
+      if (lookahead == 'c') ADVANCE(615);
       END_STATE();
     case 519:
-      if (lookahead == 'v') ADVANCE(614);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 520:
-      if (lookahead == 'e') ADVANCE(615);
+      if (lookahead == 'g') ADVANCE(616);
       END_STATE();
     case 521:
-      if (lookahead == 'c') ADVANCE(616);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 522:
-      if (lookahead == 't') ADVANCE(617);
+      if (lookahead == 'a') ADVANCE(617);
       END_STATE();
     case 523:
-      if (lookahead == 't') ADVANCE(618);
+      if (lookahead == 'n') ADVANCE(618);
       END_STATE();
     case 524:
-      if (lookahead == 't') ADVANCE(619);
+      if (lookahead == 'z') ADVANCE(619);
       END_STATE();
     case 525:
-      if (lookahead == 'u') ADVANCE(620);
+      if (lookahead == 'v') ADVANCE(620);
       END_STATE();
     case 526:
-      if (lookahead == 'a') ADVANCE(621);
+      if (lookahead == 'e') ADVANCE(621);
       END_STATE();
     case 527:
-      if (lookahead == 'n') ADVANCE(622);
+      if (lookahead == 'c') ADVANCE(622);
       END_STATE();
     case 528:
-      if (lookahead == 's') ADVANCE(623);
+      if (lookahead == 't') ADVANCE(623);
       END_STATE();
     case 529:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 530:
       if (lookahead == 't') ADVANCE(624);
       END_STATE();
+    case 530:
+      if (lookahead == 't') ADVANCE(625);
+      END_STATE();
     case 531:
-      if (lookahead == 's') ADVANCE(625);
+      if (lookahead == 'u') ADVANCE(626);
       END_STATE();
     case 532:
-      if (lookahead == 'o') ADVANCE(626);
+      if (lookahead == 'a') ADVANCE(627);
       END_STATE();
     case 533:
-      if (lookahead == 'd') ADVANCE(627);
+      if (lookahead == 'n') ADVANCE(628);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 's') ADVANCE(629);
       END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_short);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 536:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 't') ADVANCE(630);
       END_STATE();
     case 537:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 's') ADVANCE(631);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'o') ADVANCE(632);
       END_STATE();
     case 539:
-      if (lookahead == 'e') ADVANCE(628);
+      if (lookahead == 'd') ADVANCE(633);
       END_STATE();
     case 540:
-      if (lookahead == 'n') ADVANCE(629);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 541:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 542:
-      if (lookahead == 'r') ADVANCE(630);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 543:
-      if (lookahead == 'o') ADVANCE(631);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 544:
-      if (lookahead == 'd') ADVANCE(632);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 545:
-      if (lookahead == 'h') ADVANCE(633);
+      if (lookahead == 'e') ADVANCE(634);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(634);
+      if (lookahead == 'n') ADVANCE(635);
       END_STATE();
     case 547:
-      if (lookahead == 'g') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 548:
-      if (lookahead == 'm') ADVANCE(636);
+      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
     case 549:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'o') ADVANCE(637);
       END_STATE();
     case 550:
-      if (lookahead == 'a') ADVANCE(637);
+      if (lookahead == 'd') ADVANCE(638);
       END_STATE();
     case 551:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'h') ADVANCE(639);
       END_STATE();
     case 552:
-      if (lookahead == 'i') ADVANCE(638);
+      if (lookahead == 'r') ADVANCE(640);
       END_STATE();
     case 553:
-      if (lookahead == 'g') ADVANCE(639);
+      if (lookahead == 'g') ADVANCE(641);
       END_STATE();
     case 554:
-      if (lookahead == 'e') ADVANCE(640);
+      if (lookahead == 'm') ADVANCE(642);
       END_STATE();
     case 555:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'a') ADVANCE(643);
       END_STATE();
     case 557:
-      if (lookahead == 'c') ADVANCE(641);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 558:
-      if (lookahead == 'r') ADVANCE(642);
+      if (lookahead == 'i') ADVANCE(644);
       END_STATE();
     case 559:
-      if (lookahead == 't') ADVANCE(643);
+      if (lookahead == 'g') ADVANCE(645);
       END_STATE();
     case 560:
-      if (lookahead == 't') ADVANCE(644);
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
     case 561:
-      if (lookahead == 'i') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 562:
-      if (lookahead == 'a') ADVANCE(646);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 563:
-      if (lookahead == 'n') ADVANCE(647);
+      if (lookahead == 'c') ADVANCE(647);
       END_STATE();
     case 564:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(648);
+      if (lookahead == 'r') ADVANCE(648);
       END_STATE();
     case 565:
-      if (lookahead == 'a') ADVANCE(649);
+      if (lookahead == 't') ADVANCE(649);
       END_STATE();
     case 566:
-      if (lookahead == 'r') ADVANCE(650);
+      if (lookahead == 't') ADVANCE(650);
       END_STATE();
     case 567:
-      if (lookahead == 'a') ADVANCE(651);
+      if (lookahead == 'i') ADVANCE(651);
       END_STATE();
     case 568:
-      if (lookahead == 'e') ADVANCE(652);
+      if (lookahead == 'a') ADVANCE(652);
       END_STATE();
     case 569:
-      if (lookahead == 't') ADVANCE(653);
+      if (lookahead == 'n') ADVANCE(653);
       END_STATE();
     case 570:
-      if (lookahead == 't') ADVANCE(654);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(654);
       END_STATE();
     case 571:
-      if (lookahead == 'u') ADVANCE(655);
+      if (lookahead == 'a') ADVANCE(655);
       END_STATE();
     case 572:
-      if (lookahead == 't') ADVANCE(656);
+      if (lookahead == 'r') ADVANCE(656);
       END_STATE();
     case 573:
-      if (lookahead == 'd') ADVANCE(657);
-      if (lookahead == 'r') ADVANCE(658);
+      if (lookahead == 'a') ADVANCE(657);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'e') ADVANCE(658);
       END_STATE();
     case 575:
-      if (lookahead == 'e') ADVANCE(659);
+      if (lookahead == 't') ADVANCE(659);
       END_STATE();
     case 576:
-      if (lookahead == 'e') ADVANCE(660);
+      if (lookahead == 't') ADVANCE(660);
       END_STATE();
     case 577:
-      if (lookahead == 'i') ADVANCE(661);
+      if (lookahead == 'u') ADVANCE(661);
       END_STATE();
     case 578:
-      if (lookahead == 'y') ADVANCE(662);
+      if (lookahead == 't') ADVANCE(662);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(663);
+      if (lookahead == 'd') ADVANCE(663);
+      if (lookahead == 'r') ADVANCE(664);
       END_STATE();
     case 580:
-      if (lookahead == 'e') ADVANCE(664);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 581:
       if (lookahead == 'e') ADVANCE(665);
       END_STATE();
     case 582:
-      if (lookahead == 's') ADVANCE(666);
+      if (lookahead == 'e') ADVANCE(666);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'i') ADVANCE(667);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'y') ADVANCE(668);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(669);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'e') ADVANCE(671);
       END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 's') ADVANCE(672);
       END_STATE();
     case 589:
-      if (lookahead == 'c') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 590:
-      if (lookahead == 'd') ADVANCE(668);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 591:
-      if (lookahead == 't') ADVANCE(669);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 592:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 593:
-      ACCEPT_TOKEN(anon_sym_height);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 594:
-      if (lookahead == 'n') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 595:
-      if (lookahead == 'r') ADVANCE(671);
+      if (lookahead == 'c') ADVANCE(673);
       END_STATE();
     case 596:
-      if (lookahead == 'm') ADVANCE(672);
+      if (lookahead == 'd') ADVANCE(674);
       END_STATE();
     case 597:
-      if (lookahead == 'i') ADVANCE(673);
-      if (lookahead == 'o') ADVANCE(674);
+      if (lookahead == 't') ADVANCE(675);
       END_STATE();
     case 598:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 599:
-      if (lookahead == 'i') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 600:
-      if (lookahead == 'a') ADVANCE(676);
+      if (lookahead == 'n') ADVANCE(676);
       END_STATE();
     case 601:
-      if (lookahead == 'm') ADVANCE(677);
+      if (lookahead == 'r') ADVANCE(677);
       END_STATE();
     case 602:
-      if (lookahead == 'l') ADVANCE(678);
+      if (lookahead == 'm') ADVANCE(678);
       END_STATE();
     case 603:
-      if (lookahead == 'r') ADVANCE(679);
+      if (lookahead == 'i') ADVANCE(679);
+      if (lookahead == 'o') ADVANCE(680);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_output);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 605:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'i') ADVANCE(681);
       END_STATE();
     case 606:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'a') ADVANCE(682);
       END_STATE();
     case 607:
-      if (lookahead == 'o') ADVANCE(681);
+      if (lookahead == 'm') ADVANCE(683);
       END_STATE();
     case 608:
-      if (lookahead == 'l') ADVANCE(682);
+      if (lookahead == 'l') ADVANCE(684);
       END_STATE();
     case 609:
-      if (lookahead == 't') ADVANCE(683);
+      if (lookahead == 'r') ADVANCE(685);
       END_STATE();
     case 610:
-      ACCEPT_TOKEN(anon_sym_rating);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 611:
-      if (lookahead == 'n') ADVANCE(684);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 612:
-      if (lookahead == 'g') ADVANCE(685);
+      if (lookahead == 't') ADVANCE(686);
       END_STATE();
     case 613:
-      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == 'o') ADVANCE(687);
       END_STATE();
     case 614:
-      if (lookahead == 'e') ADVANCE(687);
+      if (lookahead == 'l') ADVANCE(688);
       END_STATE();
     case 615:
-      if (lookahead == 'n') ADVANCE(688);
-      END_STATE();
-    case 616:
       if (lookahead == 't') ADVANCE(689);
       END_STATE();
+    case 616:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
     case 617:
-      if (lookahead == 's') ADVANCE(690);
+      if (lookahead == 'n') ADVANCE(690);
       END_STATE();
     case 618:
-      if (lookahead == 'a') ADVANCE(691);
+      if (lookahead == 'g') ADVANCE(691);
       END_STATE();
     case 619:
-      if (lookahead == 'i') ADVANCE(692);
+      if (lookahead == 'e') ADVANCE(692);
       END_STATE();
     case 620:
-      if (lookahead == 't') ADVANCE(693);
+      if (lookahead == 'e') ADVANCE(693);
       END_STATE();
     case 621:
       if (lookahead == 'n') ADVANCE(694);
       END_STATE();
     case 622:
-      if (lookahead == '-') ADVANCE(695);
+      if (lookahead == 't') ADVANCE(695);
       END_STATE();
     case 623:
-      if (lookahead == 'e') ADVANCE(696);
+      if (lookahead == 's') ADVANCE(696);
       END_STATE();
     case 624:
-      if (lookahead == 'i') ADVANCE(697);
+      if (lookahead == 'a') ADVANCE(697);
       END_STATE();
     case 625:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'i') ADVANCE(698);
       END_STATE();
     case 626:
-      if (lookahead == 'n') ADVANCE(698);
+      if (lookahead == 't') ADVANCE(699);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'n') ADVANCE(700);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == '-') ADVANCE(701);
       END_STATE();
     case 629:
-      if (lookahead == 'g') ADVANCE(699);
+      if (lookahead == 'e') ADVANCE(702);
       END_STATE();
     case 630:
-      if (lookahead == 'o') ADVANCE(700);
+      if (lookahead == 'i') ADVANCE(703);
       END_STATE();
     case 631:
-      if (lookahead == 'n') ADVANCE(701);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 632:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(702);
+      if (lookahead == 'n') ADVANCE(704);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_switch);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 634:
-      if (lookahead == 'a') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 635:
-      if (lookahead == 'h') ADVANCE(704);
+      if (lookahead == 'g') ADVANCE(705);
       END_STATE();
     case 636:
-      if (lookahead == 'i') ADVANCE(705);
+      if (lookahead == 'o') ADVANCE(706);
       END_STATE();
     case 637:
-      if (lookahead == 'l') ADVANCE(706);
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
     case 638:
-      if (lookahead == 't') ADVANCE(707);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(708);
       END_STATE();
     case 639:
-      if (lookahead == 'e') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 640:
-      if (lookahead == 'n') ADVANCE(709);
+      if (lookahead == 'a') ADVANCE(709);
       END_STATE();
     case 641:
-      if (lookahead == 'y') ADVANCE(710);
+      if (lookahead == 'h') ADVANCE(710);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'i') ADVANCE(711);
       END_STATE();
     case 643:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'l') ADVANCE(712);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 't') ADVANCE(713);
       END_STATE();
     case 645:
-      if (lookahead == 'e') ADVANCE(711);
+      if (lookahead == 'e') ADVANCE(714);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'n') ADVANCE(715);
       END_STATE();
     case 647:
-      if (lookahead == 'e') ADVANCE(712);
+      if (lookahead == 'y') ADVANCE(716);
       END_STATE();
     case 648:
-      if (lookahead == 's') ADVANCE(713);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 649:
-      if (lookahead == 't') ADVANCE(714);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 650:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 651:
-      if (lookahead == 't') ADVANCE(715);
+      if (lookahead == 'e') ADVANCE(717);
       END_STATE();
     case 652:
-      if (lookahead == 'r') ADVANCE(716);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 653:
-      if (lookahead == 'o') ADVANCE(717);
+      if (lookahead == 'e') ADVANCE(718);
       END_STATE();
     case 654:
-      if (lookahead == 'o') ADVANCE(718);
+      if (lookahead == 's') ADVANCE(719);
       END_STATE();
     case 655:
-      if (lookahead == 'c') ADVANCE(719);
+      if (lookahead == 't') ADVANCE(720);
       END_STATE();
     case 656:
-      if (lookahead == 'e') ADVANCE(720);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 't') ADVANCE(721);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 659:
-      if (lookahead == 'r') ADVANCE(721);
-      END_STATE();
-    case 660:
       if (lookahead == 'r') ADVANCE(722);
       END_STATE();
+    case 659:
+      if (lookahead == 'o') ADVANCE(723);
+      END_STATE();
+    case 660:
+      if (lookahead == 'o') ADVANCE(724);
+      END_STATE();
     case 661:
-      if (lookahead == 'v') ADVANCE(723);
+      if (lookahead == 'c') ADVANCE(725);
       END_STATE();
     case 662:
-      if (lookahead == 'e') ADVANCE(724);
+      if (lookahead == 'e') ADVANCE(726);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 664:
-      if (lookahead == 'r') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 665:
-      if (lookahead == 'n') ADVANCE(726);
+      if (lookahead == 'r') ADVANCE(727);
       END_STATE();
     case 666:
-      if (lookahead == 'e') ADVANCE(727);
+      if (lookahead == 'r') ADVANCE(728);
       END_STATE();
     case 667:
-      if (lookahead == 'k') ADVANCE(728);
+      if (lookahead == 'v') ADVANCE(729);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'e') ADVANCE(730);
       END_STATE();
     case 669:
-      if (lookahead == 'o') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 670:
-      if (lookahead == 'c') ADVANCE(730);
+      if (lookahead == 'r') ADVANCE(731);
       END_STATE();
     case 671:
-      if (lookahead == 'e') ADVANCE(731);
+      if (lookahead == 'n') ADVANCE(732);
       END_STATE();
     case 672:
-      if (lookahead == 'e') ADVANCE(732);
+      if (lookahead == 'e') ADVANCE(733);
       END_STATE();
     case 673:
-      if (lookahead == 'o') ADVANCE(733);
+      if (lookahead == 'k') ADVANCE(734);
       END_STATE();
     case 674:
-      if (lookahead == 'r') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 675:
-      if (lookahead == 't') ADVANCE(735);
+      if (lookahead == 'o') ADVANCE(735);
       END_STATE();
     case 676:
-      if (lookahead == 'n') ADVANCE(736);
+      if (lookahead == 'c') ADVANCE(736);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 678:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 679:
       if (lookahead == 'e') ADVANCE(737);
       END_STATE();
+    case 678:
+      if (lookahead == 'e') ADVANCE(738);
+      END_STATE();
+    case 679:
+      if (lookahead == 'o') ADVANCE(739);
+      END_STATE();
     case 680:
-      if (lookahead == 'i') ADVANCE(738);
+      if (lookahead == 'r') ADVANCE(740);
       END_STATE();
     case 681:
-      if (lookahead == 'n') ADVANCE(739);
+      if (lookahead == 't') ADVANCE(741);
       END_STATE();
     case 682:
-      if (lookahead == 'i') ADVANCE(740);
+      if (lookahead == 'n') ADVANCE(742);
       END_STATE();
     case 683:
-      if (lookahead == 'o') ADVANCE(741);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 684:
-      if (lookahead == 'c') ADVANCE(742);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(743);
+      if (lookahead == 'e') ADVANCE(743);
       END_STATE();
     case 686:
-      if (lookahead == 'd') ADVANCE(744);
+      if (lookahead == 'i') ADVANCE(744);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(745);
+      if (lookahead == 'n') ADVANCE(745);
       END_STATE();
     case 688:
-      if (lookahead == 'c') ADVANCE(746);
+      if (lookahead == 'i') ADVANCE(746);
       END_STATE();
     case 689:
-      if (lookahead == 'e') ADVANCE(747);
+      if (lookahead == 'o') ADVANCE(747);
       END_STATE();
     case 690:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'c') ADVANCE(748);
       END_STATE();
     case 691:
-      if (lookahead == 'b') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(749);
       END_STATE();
     case 692:
-      if (lookahead == 'v') ADVANCE(749);
+      if (lookahead == 'd') ADVANCE(750);
       END_STATE();
     case 693:
-      if (lookahead == 'i') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(751);
       END_STATE();
     case 694:
-      if (lookahead == 'c') ADVANCE(751);
+      if (lookahead == 'c') ADVANCE(752);
       END_STATE();
     case 695:
-      if (lookahead == 'l') ADVANCE(752);
+      if (lookahead == 'e') ADVANCE(753);
       END_STATE();
     case 696:
-      if (lookahead == 'd') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 697:
-      if (lookahead == 'v') ADVANCE(754);
+      if (lookahead == 'b') ADVANCE(754);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'v') ADVANCE(755);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'i') ADVANCE(756);
       END_STATE();
     case 700:
-      if (lookahead == 'c') ADVANCE(755);
+      if (lookahead == 'c') ADVANCE(757);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'l') ADVANCE(758);
       END_STATE();
     case 702:
-      if (lookahead == 'd') ADVANCE(756);
+      if (lookahead == 'd') ADVANCE(759);
       END_STATE();
     case 703:
-      if (lookahead == 't') ADVANCE(757);
+      if (lookahead == 'v') ADVANCE(760);
       END_STATE();
     case 704:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 705:
-      if (lookahead == 't') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'c') ADVANCE(761);
       END_STATE();
     case 707:
-      if (lookahead == 'y') ADVANCE(759);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 708:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'd') ADVANCE(762);
       END_STATE();
     case 709:
-      if (lookahead == 'g') ADVANCE(760);
+      if (lookahead == 't') ADVANCE(763);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 711:
-      if (lookahead == 'r') ADVANCE(761);
+      if (lookahead == 't') ADVANCE(764);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 713:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'y') ADVANCE(765);
       END_STATE();
     case 714:
-      if (lookahead == 'e') ADVANCE(762);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 715:
-      if (lookahead == 'o') ADVANCE(763);
+      if (lookahead == 'g') ADVANCE(766);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 717:
-      if (lookahead == 'r') ADVANCE(764);
+      if (lookahead == 'r') ADVANCE(767);
       END_STATE();
     case 718:
-      if (lookahead == 'r') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 719:
-      if (lookahead == 't') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 720:
-      if (lookahead == 'd') ADVANCE(767);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 721:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'o') ADVANCE(769);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 723:
-      if (lookahead == 'i') ADVANCE(768);
+      if (lookahead == 'r') ADVANCE(770);
       END_STATE();
     case 724:
-      if (lookahead == 'd') ADVANCE(769);
-      END_STATE();
-    case 725:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 726:
-      if (lookahead == 'c') ADVANCE(770);
-      END_STATE();
-    case 727:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 728:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 729:
       if (lookahead == 'r') ADVANCE(771);
       END_STATE();
+    case 725:
+      if (lookahead == 't') ADVANCE(772);
+      END_STATE();
+    case 726:
+      if (lookahead == 'd') ADVANCE(773);
+      END_STATE();
+    case 727:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 728:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 729:
+      if (lookahead == 'i') ADVANCE(774);
+      END_STATE();
     case 730:
-      if (lookahead == 'e') ADVANCE(772);
+      if (lookahead == 'd') ADVANCE(775);
       END_STATE();
     case 731:
-      if (lookahead == 's') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 732:
-      if (lookahead == 'n') ADVANCE(774);
+      if (lookahead == 'c') ADVANCE(776);
       END_STATE();
     case 733:
-      if (lookahead == 'n') ADVANCE(775);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 735:
-      if (lookahead == 'y') ADVANCE(776);
+      if (lookahead == 'r') ADVANCE(777);
       END_STATE();
     case 736:
-      if (lookahead == 'g') ADVANCE(777);
+      if (lookahead == 'e') ADVANCE(778);
       END_STATE();
     case 737:
-      if (lookahead == 's') ADVANCE(778);
+      if (lookahead == 's') ADVANCE(779);
       END_STATE();
     case 738:
-      if (lookahead == 'v') ADVANCE(779);
+      if (lookahead == 'n') ADVANCE(780);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(781);
       END_STATE();
     case 740:
-      if (lookahead == 'f') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 741:
-      if (lookahead == 'r') ADVANCE(781);
+      if (lookahead == 'y') ADVANCE(782);
       END_STATE();
     case 742:
-      if (lookahead == 'e') ADVANCE(782);
+      if (lookahead == 'g') ADVANCE(783);
       END_STATE();
     case 743:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 's') ADVANCE(784);
       END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'v') ADVANCE(785);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 746:
-      if (lookahead == 'e') ADVANCE(783);
+      if (lookahead == 'f') ADVANCE(786);
       END_STATE();
     case 747:
-      if (lookahead == 'd') ADVANCE(784);
+      if (lookahead == 'r') ADVANCE(787);
       END_STATE();
     case 748:
-      if (lookahead == 'i') ADVANCE(785);
-      END_STATE();
-    case 749:
-      if (lookahead == 'i') ADVANCE(786);
-      END_STATE();
-    case 750:
-      if (lookahead == 'o') ADVANCE(787);
-      END_STATE();
-    case 751:
       if (lookahead == 'e') ADVANCE(788);
       END_STATE();
+    case 749:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 750:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 751:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
     case 752:
-      if (lookahead == 'o') ADVANCE(789);
+      if (lookahead == 'e') ADVANCE(789);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'd') ADVANCE(790);
       END_STATE();
     case 754:
-      if (lookahead == 'i') ADVANCE(790);
+      if (lookahead == 'i') ADVANCE(791);
       END_STATE();
     case 755:
-      if (lookahead == 'e') ADVANCE(791);
-      END_STATE();
-    case 756:
       if (lookahead == 'i') ADVANCE(792);
       END_STATE();
+    case 756:
+      if (lookahead == 'o') ADVANCE(793);
+      END_STATE();
     case 757:
-      if (lookahead == 'u') ADVANCE(793);
+      if (lookahead == 'e') ADVANCE(794);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(794);
+      if (lookahead == 'o') ADVANCE(795);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 760:
-      if (lookahead == 't') ADVANCE(795);
+      if (lookahead == 'i') ADVANCE(796);
       END_STATE();
     case 761:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'e') ADVANCE(797);
       END_STATE();
     case 762:
-      if (lookahead == 'd') ADVANCE(796);
-      END_STATE();
-    case 763:
-      if (lookahead == 'r') ADVANCE(797);
-      END_STATE();
-    case 764:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 766:
       if (lookahead == 'i') ADVANCE(798);
       END_STATE();
+    case 763:
+      if (lookahead == 'u') ADVANCE(799);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(800);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 766:
+      if (lookahead == 't') ADVANCE(801);
+      END_STATE();
     case 767:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 768:
-      if (lookahead == 't') ADVANCE(799);
+      if (lookahead == 'd') ADVANCE(802);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 'r') ADVANCE(803);
       END_STATE();
     case 770:
-      if (lookahead == 'y') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 771:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 773:
-      if (lookahead == 'i') ADVANCE(801);
-      END_STATE();
-    case 774:
-      if (lookahead == 't') ADVANCE(802);
-      END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 776:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 777:
-      if (lookahead == 'e') ADVANCE(803);
-      END_STATE();
-    case 778:
       if (lookahead == 'i') ADVANCE(804);
       END_STATE();
+    case 773:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 774:
+      if (lookahead == 't') ADVANCE(805);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 776:
+      if (lookahead == 'y') ADVANCE(806);
+      END_STATE();
+    case 777:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 778:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
     case 779:
-      if (lookahead == 'i') ADVANCE(805);
+      if (lookahead == 'i') ADVANCE(807);
       END_STATE();
     case 780:
-      if (lookahead == 'i') ADVANCE(806);
-      END_STATE();
-    case 781:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 782:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 783:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 784:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 785:
-      if (lookahead == 'l') ADVANCE(807);
-      END_STATE();
-    case 786:
       if (lookahead == 't') ADVANCE(808);
       END_STATE();
+    case 781:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 782:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 783:
+      if (lookahead == 'e') ADVANCE(809);
+      END_STATE();
+    case 784:
+      if (lookahead == 'i') ADVANCE(810);
+      END_STATE();
+    case 785:
+      if (lookahead == 'i') ADVANCE(811);
+      END_STATE();
+    case 786:
+      if (lookahead == 'i') ADVANCE(812);
+      END_STATE();
     case 787:
-      if (lookahead == 'n') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 788:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 789:
-      if (lookahead == 's') ADVANCE(810);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 790:
-      if (lookahead == 't') ADVANCE(811);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 791:
-      if (lookahead == 's') ADVANCE(812);
+      if (lookahead == 'l') ADVANCE(813);
       END_STATE();
     case 792:
-      if (lookahead == 'a') ADVANCE(813);
+      if (lookahead == 't') ADVANCE(814);
       END_STATE();
     case 793:
-      if (lookahead == 'r') ADVANCE(814);
+      if (lookahead == 'n') ADVANCE(815);
       END_STATE();
     case 794:
-      if (lookahead == 'e') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 795:
-      if (lookahead == 'h') ADVANCE(816);
+      if (lookahead == 's') ADVANCE(816);
       END_STATE();
     case 796:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 797:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 's') ADVANCE(818);
       END_STATE();
     case 798:
-      if (lookahead == 'o') ADVANCE(817);
+      if (lookahead == 'a') ADVANCE(819);
       END_STATE();
     case 799:
-      if (lookahead == 'y') ADVANCE(818);
+      if (lookahead == 'r') ADVANCE(820);
       END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'e') ADVANCE(821);
       END_STATE();
     case 801:
-      if (lookahead == 's') ADVANCE(819);
+      if (lookahead == 'h') ADVANCE(822);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 803:
-      if (lookahead == 'n') ADVANCE(820);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 804:
-      if (lookahead == 's') ADVANCE(821);
+      if (lookahead == 'o') ADVANCE(823);
       END_STATE();
     case 805:
-      if (lookahead == 't') ADVANCE(822);
+      if (lookahead == 'y') ADVANCE(824);
       END_STATE();
     case 806:
-      if (lookahead == 'e') ADVANCE(823);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 807:
-      if (lookahead == 'i') ADVANCE(824);
+      if (lookahead == 's') ADVANCE(825);
       END_STATE();
     case 808:
-      if (lookahead == 'y') ADVANCE(825);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'n') ADVANCE(826);
       END_STATE();
     case 810:
-      if (lookahead == 's') ADVANCE(826);
+      if (lookahead == 's') ADVANCE(827);
       END_STATE();
     case 811:
-      if (lookahead == 'y') ADVANCE(827);
+      if (lookahead == 't') ADVANCE(828);
       END_STATE();
     case 812:
-      if (lookahead == 's') ADVANCE(828);
+      if (lookahead == 'e') ADVANCE(829);
       END_STATE();
     case 813:
-      if (lookahead == 'm') ADVANCE(829);
+      if (lookahead == 'i') ADVANCE(830);
       END_STATE();
     case 814:
-      if (lookahead == 'e') ADVANCE(830);
+      if (lookahead == 'y') ADVANCE(831);
       END_STATE();
     case 815:
-      if (lookahead == 'r') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 816:
-      ACCEPT_TOKEN(anon_sym_wavelength);
       if (lookahead == 's') ADVANCE(832);
       END_STATE();
     case 817:
-      if (lookahead == 'n') ADVANCE(833);
+      if (lookahead == 'y') ADVANCE(833);
       END_STATE();
     case 818:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 's') ADVANCE(834);
       END_STATE();
     case 819:
-      if (lookahead == 't') ADVANCE(834);
+      if (lookahead == 'm') ADVANCE(835);
       END_STATE();
     case 820:
-      if (lookahead == 't') ADVANCE(835);
+      if (lookahead == 'e') ADVANCE(836);
       END_STATE();
     case 821:
-      if (lookahead == 't') ADVANCE(836);
+      if (lookahead == 'r') ADVANCE(837);
       END_STATE();
     case 822:
-      if (lookahead == 'y') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(838);
       END_STATE();
     case 823:
-      if (lookahead == 'r') ADVANCE(838);
+      if (lookahead == 'n') ADVANCE(839);
       END_STATE();
     case 824:
-      if (lookahead == 't') ADVANCE(839);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 825:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 't') ADVANCE(840);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(841);
       END_STATE();
     case 827:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 828:
-      if (lookahead == 'e') ADVANCE(840);
+      if (lookahead == 'y') ADVANCE(843);
       END_STATE();
     case 829:
-      if (lookahead == 'e') ADVANCE(841);
+      if (lookahead == 'r') ADVANCE(844);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 't') ADVANCE(845);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 834:
-      if (lookahead == 'i') ADVANCE(842);
+      if (lookahead == 'e') ADVANCE(846);
       END_STATE();
     case 835:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'e') ADVANCE(847);
       END_STATE();
     case 836:
-      if (lookahead == 'i') ADVANCE(843);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 837:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 839:
-      if (lookahead == 'y') ADVANCE(844);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 840:
-      if (lookahead == 'd') ADVANCE(845);
+      if (lookahead == 'i') ADVANCE(848);
       END_STATE();
     case 841:
-      if (lookahead == 't') ADVANCE(846);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 842:
-      if (lookahead == 'v') ADVANCE(847);
+      if (lookahead == 'i') ADVANCE(849);
       END_STATE();
     case 843:
-      if (lookahead == 'v') ADVANCE(848);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 844:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 845:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'y') ADVANCE(850);
       END_STATE();
     case 846:
-      if (lookahead == 'e') ADVANCE(849);
+      if (lookahead == 'd') ADVANCE(851);
       END_STATE();
     case 847:
-      if (lookahead == 'i') ADVANCE(850);
+      if (lookahead == 't') ADVANCE(852);
       END_STATE();
     case 848:
-      if (lookahead == 'i') ADVANCE(851);
+      if (lookahead == 'v') ADVANCE(853);
       END_STATE();
     case 849:
-      if (lookahead == 'r') ADVANCE(852);
+      if (lookahead == 'v') ADVANCE(854);
       END_STATE();
     case 850:
-      if (lookahead == 't') ADVANCE(853);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 851:
-      if (lookahead == 't') ADVANCE(854);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(855);
       END_STATE();
     case 853:
-      if (lookahead == 'y') ADVANCE(855);
+      if (lookahead == 'i') ADVANCE(856);
       END_STATE();
     case 854:
-      if (lookahead == 'y') ADVANCE(856);
+      if (lookahead == 'i') ADVANCE(857);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'r') ADVANCE(858);
       END_STATE();
     case 856:
+      if (lookahead == 't') ADVANCE(859);
+      END_STATE();
+    case 857:
+      if (lookahead == 't') ADVANCE(860);
+      END_STATE();
+    case 858:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 859:
+      if (lookahead == 'y') ADVANCE(861);
+      END_STATE();
+    case 860:
+      if (lookahead == 'y') ADVANCE(862);
+      END_STATE();
+    case 861:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 862:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -6917,6 +6951,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(1),
     [anon_sym_temperature] = ACTIONS(1),
     [anon_sym_generator] = ACTIONS(1),
+    [anon_sym_drift] = ACTIONS(1),
     [anon_sym_piece] = ACTIONS(1),
     [anon_sym_readings] = ACTIONS(1),
     [anon_sym_resonance] = ACTIONS(1),
@@ -6984,6 +7019,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(1),
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
+    [anon_sym_bow] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
@@ -7203,6 +7239,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -7270,6 +7307,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -7398,6 +7436,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -7465,6 +7504,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -7669,6 +7709,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -7736,6 +7777,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -7947,6 +7989,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
     [anon_sym_generator] = ACTIONS(41),
+    [anon_sym_drift] = ACTIONS(41),
     [anon_sym_piece] = ACTIONS(41),
     [anon_sym_readings] = ACTIONS(41),
     [anon_sym_resonance] = ACTIONS(41),
@@ -8014,6 +8057,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
@@ -8156,6 +8200,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
     [anon_sym_generator] = ACTIONS(41),
+    [anon_sym_drift] = ACTIONS(41),
     [anon_sym_piece] = ACTIONS(41),
     [anon_sym_readings] = ACTIONS(41),
     [anon_sym_resonance] = ACTIONS(41),
@@ -8223,6 +8268,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
@@ -8365,6 +8411,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(58),
     [anon_sym_temperature] = ACTIONS(58),
     [anon_sym_generator] = ACTIONS(58),
+    [anon_sym_drift] = ACTIONS(58),
     [anon_sym_piece] = ACTIONS(58),
     [anon_sym_readings] = ACTIONS(58),
     [anon_sym_resonance] = ACTIONS(58),
@@ -8432,6 +8479,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(58),
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
+    [anon_sym_bow] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
@@ -8579,6 +8627,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(87),
     [anon_sym_temperature] = ACTIONS(87),
     [anon_sym_generator] = ACTIONS(87),
+    [anon_sym_drift] = ACTIONS(87),
     [anon_sym_piece] = ACTIONS(87),
     [anon_sym_readings] = ACTIONS(87),
     [anon_sym_resonance] = ACTIONS(87),
@@ -8646,6 +8695,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(90),
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
+    [anon_sym_bow] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
@@ -8787,6 +8837,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -8854,6 +8905,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -8995,6 +9047,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -9062,6 +9115,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -9203,6 +9257,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -9270,6 +9325,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -9398,6 +9454,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(117),
     [anon_sym_temperature] = ACTIONS(117),
     [anon_sym_generator] = ACTIONS(117),
+    [anon_sym_drift] = ACTIONS(117),
     [anon_sym_piece] = ACTIONS(117),
     [anon_sym_readings] = ACTIONS(117),
     [anon_sym_resonance] = ACTIONS(117),
@@ -9465,6 +9522,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(117),
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
+    [anon_sym_bow] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
@@ -9602,6 +9660,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
     [anon_sym_generator] = ACTIONS(131),
+    [anon_sym_drift] = ACTIONS(131),
     [anon_sym_piece] = ACTIONS(131),
     [anon_sym_readings] = ACTIONS(131),
     [anon_sym_resonance] = ACTIONS(131),
@@ -9669,6 +9728,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
@@ -9806,6 +9866,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -9873,6 +9934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -10010,6 +10072,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
     [anon_sym_generator] = ACTIONS(135),
+    [anon_sym_drift] = ACTIONS(135),
     [anon_sym_piece] = ACTIONS(135),
     [anon_sym_readings] = ACTIONS(135),
     [anon_sym_resonance] = ACTIONS(135),
@@ -10077,6 +10140,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
@@ -10214,6 +10278,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
     [anon_sym_generator] = ACTIONS(139),
+    [anon_sym_drift] = ACTIONS(139),
     [anon_sym_piece] = ACTIONS(139),
     [anon_sym_readings] = ACTIONS(139),
     [anon_sym_resonance] = ACTIONS(139),
@@ -10281,6 +10346,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
@@ -10418,6 +10484,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
     [anon_sym_generator] = ACTIONS(143),
+    [anon_sym_drift] = ACTIONS(143),
     [anon_sym_piece] = ACTIONS(143),
     [anon_sym_readings] = ACTIONS(143),
     [anon_sym_resonance] = ACTIONS(143),
@@ -10485,6 +10552,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
@@ -10622,6 +10690,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
     [anon_sym_generator] = ACTIONS(149),
+    [anon_sym_drift] = ACTIONS(149),
     [anon_sym_piece] = ACTIONS(149),
     [anon_sym_readings] = ACTIONS(149),
     [anon_sym_resonance] = ACTIONS(149),
@@ -10689,6 +10758,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
@@ -10826,6 +10896,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
     [anon_sym_generator] = ACTIONS(153),
+    [anon_sym_drift] = ACTIONS(153),
     [anon_sym_piece] = ACTIONS(153),
     [anon_sym_readings] = ACTIONS(153),
     [anon_sym_resonance] = ACTIONS(153),
@@ -10893,6 +10964,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
@@ -11030,6 +11102,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
     [anon_sym_generator] = ACTIONS(157),
+    [anon_sym_drift] = ACTIONS(157),
     [anon_sym_piece] = ACTIONS(157),
     [anon_sym_readings] = ACTIONS(157),
     [anon_sym_resonance] = ACTIONS(157),
@@ -11097,6 +11170,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
@@ -11234,6 +11308,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
     [anon_sym_generator] = ACTIONS(161),
+    [anon_sym_drift] = ACTIONS(161),
     [anon_sym_piece] = ACTIONS(161),
     [anon_sym_readings] = ACTIONS(161),
     [anon_sym_resonance] = ACTIONS(161),
@@ -11301,6 +11376,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
@@ -11439,6 +11515,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(165),
     [anon_sym_temperature] = ACTIONS(165),
     [anon_sym_generator] = ACTIONS(165),
+    [anon_sym_drift] = ACTIONS(165),
     [anon_sym_piece] = ACTIONS(165),
     [anon_sym_readings] = ACTIONS(165),
     [anon_sym_resonance] = ACTIONS(165),
@@ -11506,6 +11583,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(165),
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
+    [anon_sym_bow] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
@@ -11641,6 +11719,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(173),
     [anon_sym_temperature] = ACTIONS(173),
     [anon_sym_generator] = ACTIONS(173),
+    [anon_sym_drift] = ACTIONS(173),
     [anon_sym_piece] = ACTIONS(173),
     [anon_sym_readings] = ACTIONS(173),
     [anon_sym_resonance] = ACTIONS(173),
@@ -11708,6 +11787,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(173),
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
+    [anon_sym_bow] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
@@ -11843,6 +11923,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
     [anon_sym_generator] = ACTIONS(157),
+    [anon_sym_drift] = ACTIONS(157),
     [anon_sym_piece] = ACTIONS(157),
     [anon_sym_readings] = ACTIONS(157),
     [anon_sym_resonance] = ACTIONS(157),
@@ -11910,6 +11991,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
@@ -12045,6 +12127,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
     [anon_sym_generator] = ACTIONS(153),
+    [anon_sym_drift] = ACTIONS(153),
     [anon_sym_piece] = ACTIONS(153),
     [anon_sym_readings] = ACTIONS(153),
     [anon_sym_resonance] = ACTIONS(153),
@@ -12112,6 +12195,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
@@ -12247,6 +12331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
     [anon_sym_generator] = ACTIONS(131),
+    [anon_sym_drift] = ACTIONS(131),
     [anon_sym_piece] = ACTIONS(131),
     [anon_sym_readings] = ACTIONS(131),
     [anon_sym_resonance] = ACTIONS(131),
@@ -12314,6 +12399,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
@@ -12449,6 +12535,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
     [anon_sym_generator] = ACTIONS(135),
+    [anon_sym_drift] = ACTIONS(135),
     [anon_sym_piece] = ACTIONS(135),
     [anon_sym_readings] = ACTIONS(135),
     [anon_sym_resonance] = ACTIONS(135),
@@ -12516,6 +12603,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
@@ -12651,6 +12739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
     [anon_sym_generator] = ACTIONS(149),
+    [anon_sym_drift] = ACTIONS(149),
     [anon_sym_piece] = ACTIONS(149),
     [anon_sym_readings] = ACTIONS(149),
     [anon_sym_resonance] = ACTIONS(149),
@@ -12718,6 +12807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
@@ -12853,6 +12943,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -12920,6 +13011,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -13055,6 +13147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
     [anon_sym_generator] = ACTIONS(143),
+    [anon_sym_drift] = ACTIONS(143),
     [anon_sym_piece] = ACTIONS(143),
     [anon_sym_readings] = ACTIONS(143),
     [anon_sym_resonance] = ACTIONS(143),
@@ -13122,6 +13215,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
@@ -13257,6 +13351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
     [anon_sym_generator] = ACTIONS(139),
+    [anon_sym_drift] = ACTIONS(139),
     [anon_sym_piece] = ACTIONS(139),
     [anon_sym_readings] = ACTIONS(139),
     [anon_sym_resonance] = ACTIONS(139),
@@ -13324,6 +13419,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
@@ -13459,6 +13555,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
     [anon_sym_generator] = ACTIONS(161),
+    [anon_sym_drift] = ACTIONS(161),
     [anon_sym_piece] = ACTIONS(161),
     [anon_sym_readings] = ACTIONS(161),
     [anon_sym_resonance] = ACTIONS(161),
@@ -13526,6 +13623,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
@@ -13661,6 +13759,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(179),
     [anon_sym_temperature] = ACTIONS(179),
     [anon_sym_generator] = ACTIONS(179),
+    [anon_sym_drift] = ACTIONS(179),
     [anon_sym_piece] = ACTIONS(179),
     [anon_sym_readings] = ACTIONS(179),
     [anon_sym_resonance] = ACTIONS(179),
@@ -13728,6 +13827,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(179),
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
+    [anon_sym_bow] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
@@ -13860,6 +13960,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(183),
     [anon_sym_temperature] = ACTIONS(183),
     [anon_sym_generator] = ACTIONS(183),
+    [anon_sym_drift] = ACTIONS(183),
     [anon_sym_piece] = ACTIONS(183),
     [anon_sym_readings] = ACTIONS(183),
     [anon_sym_resonance] = ACTIONS(183),
@@ -13927,6 +14028,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(183),
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
+    [anon_sym_bow] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
@@ -14059,6 +14161,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(187),
     [anon_sym_temperature] = ACTIONS(187),
     [anon_sym_generator] = ACTIONS(187),
+    [anon_sym_drift] = ACTIONS(187),
     [anon_sym_piece] = ACTIONS(187),
     [anon_sym_readings] = ACTIONS(187),
     [anon_sym_resonance] = ACTIONS(187),
@@ -14126,6 +14229,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(187),
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
+    [anon_sym_bow] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
@@ -14258,6 +14362,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(191),
     [anon_sym_temperature] = ACTIONS(191),
     [anon_sym_generator] = ACTIONS(191),
+    [anon_sym_drift] = ACTIONS(191),
     [anon_sym_piece] = ACTIONS(191),
     [anon_sym_readings] = ACTIONS(191),
     [anon_sym_resonance] = ACTIONS(191),
@@ -14325,6 +14430,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(191),
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
+    [anon_sym_bow] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
@@ -14457,6 +14563,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(195),
     [anon_sym_temperature] = ACTIONS(195),
     [anon_sym_generator] = ACTIONS(195),
+    [anon_sym_drift] = ACTIONS(195),
     [anon_sym_piece] = ACTIONS(195),
     [anon_sym_readings] = ACTIONS(195),
     [anon_sym_resonance] = ACTIONS(195),
@@ -14524,6 +14631,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(195),
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
+    [anon_sym_bow] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
@@ -14656,6 +14764,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(199),
     [anon_sym_temperature] = ACTIONS(199),
     [anon_sym_generator] = ACTIONS(199),
+    [anon_sym_drift] = ACTIONS(199),
     [anon_sym_piece] = ACTIONS(199),
     [anon_sym_readings] = ACTIONS(199),
     [anon_sym_resonance] = ACTIONS(199),
@@ -14723,6 +14832,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(199),
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
+    [anon_sym_bow] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
@@ -14854,6 +14964,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(203),
     [anon_sym_temperature] = ACTIONS(203),
     [anon_sym_generator] = ACTIONS(203),
+    [anon_sym_drift] = ACTIONS(203),
     [anon_sym_piece] = ACTIONS(203),
     [anon_sym_readings] = ACTIONS(203),
     [anon_sym_resonance] = ACTIONS(203),
@@ -14921,6 +15032,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(203),
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
+    [anon_sym_bow] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
@@ -15047,6 +15159,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(207),
     [anon_sym_temperature] = ACTIONS(207),
     [anon_sym_generator] = ACTIONS(207),
+    [anon_sym_drift] = ACTIONS(207),
     [anon_sym_piece] = ACTIONS(207),
     [anon_sym_readings] = ACTIONS(207),
     [anon_sym_resonance] = ACTIONS(207),
@@ -15114,6 +15227,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(207),
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
+    [anon_sym_bow] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
@@ -15240,6 +15354,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(211),
     [anon_sym_temperature] = ACTIONS(211),
     [anon_sym_generator] = ACTIONS(211),
+    [anon_sym_drift] = ACTIONS(211),
     [anon_sym_piece] = ACTIONS(211),
     [anon_sym_readings] = ACTIONS(211),
     [anon_sym_resonance] = ACTIONS(211),
@@ -15307,6 +15422,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(211),
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
+    [anon_sym_bow] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
@@ -15433,6 +15549,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(215),
     [anon_sym_temperature] = ACTIONS(215),
     [anon_sym_generator] = ACTIONS(215),
+    [anon_sym_drift] = ACTIONS(215),
     [anon_sym_piece] = ACTIONS(215),
     [anon_sym_readings] = ACTIONS(215),
     [anon_sym_resonance] = ACTIONS(215),
@@ -15500,6 +15617,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(215),
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
+    [anon_sym_bow] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
@@ -15626,6 +15744,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(219),
     [anon_sym_temperature] = ACTIONS(219),
     [anon_sym_generator] = ACTIONS(219),
+    [anon_sym_drift] = ACTIONS(219),
     [anon_sym_piece] = ACTIONS(219),
     [anon_sym_readings] = ACTIONS(219),
     [anon_sym_resonance] = ACTIONS(219),
@@ -15693,6 +15812,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(219),
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
+    [anon_sym_bow] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),

@@ -5,13 +5,16 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod diff;
 mod explain;
 mod fit;
 mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod misc;
+mod recipes;
 mod report;
+mod root;
 
 use std::path::{Path, PathBuf};
 

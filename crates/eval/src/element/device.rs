@@ -323,10 +323,16 @@ impl<'m> Build<'m, '_> {
         swr: Option<Input>,
     ) {
         let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2);
-        let excess = match d.excess.as_ref().or(base.and_then(|b| b.excess.as_ref())) {
-            Some(x) => self
-                .wiring
-                .positive("excess loss, dB", &x.value, Cause::Device(x.loc)),
+        let stated = match base {
+            Some(b) if d.excess.is_empty() => &b.excess,
+            _ => &d.excess,
+        };
+        let excess = match pick(stated, self.point, self.env) {
+            Some(p) => {
+                self.wiring
+                    .positive("excess loss, dB", &p.value, Cause::Device(p.figure.loc))
+            }
+            None if !stated.is_empty() => return self.no_figure(e, "excess loss"),
             None => Input::exact("excess loss, dB", 0.0),
         };
         e.basis = Basis::Computed;

@@ -62,7 +62,8 @@ fn what_changes_nothing_is_said_to() {
         HILL,
         &HILL.replace("    joins n-pair", "    // by day\n    joins   n-pair"),
     );
-    assert!(!c.same_text && c.definitions.is_empty() && c.findings.is_empty());
+    assert!(!c.same_text);
+    assert!(c.definitions.is_empty() && c.findings.is_empty(), "{c:?}");
     assert!(
         words(&c).contains("nothing changes on the air"),
         "{}",

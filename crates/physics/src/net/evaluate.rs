@@ -21,16 +21,16 @@ const NOTHING_W: f64 = 1e-300;
 
 /// Residual of the check over the uncertainty below which derivatives are enough, and above which
 /// the sample is taken.
-const ENOUGH: (f64, f64) = (0.02, 0.04);
+pub(super) const ENOUGH: (f64, f64) = (0.02, 0.04);
 
 /// Added to the uncertainty before that comparison: a residual of 0.002 dB shows in no digit.
-const FLOOR_DB: f64 = 0.1;
+pub(super) const FLOOR_DB: f64 = 0.1;
 
 /// The same for a reflected share of power.
 const FLOOR_BACK: f64 = 0.02;
 
 /// Points of the check.
-const CHECKED: usize = 32;
+pub(super) const CHECKED: usize = 32;
 
 /// Probability beyond two standard deviations of a normal distribution, one side: the
 /// one-sided level of every interval and verdict.
@@ -299,11 +299,23 @@ impl<const N: usize> Reader for Gradient<'_, N> {
 }
 
 /// Reader of [`WIDTH`] points of the sample.
-struct Points<'a> {
+pub(super) struct Points<'a> {
     dimensions: &'a [Dimension],
     shapes: &'a [Shape],
     phases: usize,
     first: usize,
+}
+
+impl<'a> Points<'a> {
+    /// The points from `first` on; `dimensions` are those of the phases, then of the causes.
+    pub(super) fn new(dimensions: &'a [Dimension], inputs: &'a Inputs, first: usize) -> Self {
+        Points {
+            dimensions,
+            shapes: inputs.shapes(),
+            phases: inputs.phases(),
+            first,
+        }
+    }
 }
 
 impl Reader for Points<'_> {
@@ -608,13 +620,7 @@ impl Network {
     }
 
     fn points(&self, dimensions: &[Dimension], first: usize, out: &mut Vec<Lanes>) {
-        let r = Points {
-            dimensions,
-            shapes: self.inputs.shapes(),
-            phases: self.inputs.phases(),
-            first,
-        };
-        self.outputs(&r, out);
+        self.outputs(&Points::new(dimensions, &self.inputs, first), out);
     }
 
     fn sample(
@@ -667,7 +673,7 @@ impl Network {
 }
 
 /// Quantile of sorted values, each standing for the middle of its share.
-fn quantile(x: &[f64], p: f64) -> f64 {
+pub(super) fn quantile(x: &[f64], p: f64) -> f64 {
     #[allow(clippy::cast_precision_loss, reason = "a count")]
     let at = p * x.len() as f64 - 0.5;
     #[allow(
@@ -681,7 +687,7 @@ fn quantile(x: &[f64], p: f64) -> f64 {
     x[k] + t * (x[k + 1] - x[k])
 }
 
-fn smooth((from, to): (f64, f64), x: f64) -> f64 {
+pub(super) fn smooth((from, to): (f64, f64), x: f64) -> f64 {
     let t = ((x - from) / (to - from)).clamp(0.0, 1.0);
     t * t * (3.0 - 2.0 * t)
 }
@@ -780,6 +786,17 @@ impl Evaluation {
             .map(|d| libm::hypot(d[0], d[1]))
     }
 
+    /// Its derivatives by every column: causes, then two components of each phasor.
+    pub(super) fn terms_of(&self, q: Quantity) -> &[f64] {
+        let at = Self::index(q) * self.columns;
+        self.terms.get(at..at + self.columns).unwrap_or(&[])
+    }
+
+    /// Its value by the derivatives alone.
+    pub(super) fn stated(&self, q: Quantity) -> f64 {
+        self.output(q).map_or(f64::NAN, |o| o.linear.0)
+    }
+
     /// Prediction of the derivatives at a point: linear in the causes and in the phasors.
     fn predict(
         &self,
@@ -788,6 +805,21 @@ impl Evaluation {
         k: usize,
         z: &mut [f64],
         out: &mut [f64],
+    ) {
+        self.standardised(inputs, dimensions, k, z);
+        for (i, (o, y)) in out.iter_mut().zip(&self.outputs).enumerate() {
+            let d = &self.terms[i * self.columns..(i + 1) * self.columns];
+            *o = y.mean + d.iter().zip(z.iter()).map(|(d, z)| d * z).sum::<f64>();
+        }
+    }
+
+    /// Standardised values of all columns at a point.
+    pub(super) fn standardised(
+        &self,
+        inputs: &Inputs,
+        dimensions: &[Dimension],
+        k: usize,
+        z: &mut [f64],
     ) {
         let (causes, phases) = (self.causes, self.phases.len());
         for (j, shape) in inputs.shapes().iter().enumerate() {
@@ -825,10 +857,6 @@ impl Evaluation {
             } else {
                 0.0
             };
-        }
-        for (i, (o, y)) in out.iter_mut().zip(&self.outputs).enumerate() {
-            let d = &self.terms[i * self.columns..(i + 1) * self.columns];
-            *o = y.mean + d.iter().zip(z.iter()).map(|(d, z)| d * z).sum::<f64>();
         }
     }
 }

@@ -11,6 +11,7 @@
 
 pub mod bounds;
 pub mod complex;
+pub mod difference;
 pub mod element;
 pub mod evaluate;
 pub mod input;

@@ -36,10 +36,10 @@ pub struct Drawn {
 }
 
 /// xoshiro256++ (Blackman and Vigna, ACM TOMS 47, 2021), seeded by splitmix64.
-struct Random([u64; 4]);
+pub(super) struct Random([u64; 4]);
 
 impl Random {
-    fn new(seed: u64) -> Self {
+    pub(super) fn new(seed: u64) -> Self {
         let mut x = seed;
         Random(core::array::from_fn(|_| {
             x = x.wrapping_add(0x9e37_79b9_7f4a_7c15);
@@ -68,12 +68,12 @@ impl Random {
         ((self.next() >> 11) as f64 + 0.5) * (1.0 / (1_u64 << 53) as f64)
     }
 
-    fn shares(&mut self) -> Lanes {
+    pub(super) fn shares(&mut self) -> Lanes {
         Lanes(core::array::from_fn(|_| self.share()))
     }
 
     /// Standardised values of a cause.
-    fn values(&mut self, shape: Shape) -> Lanes {
+    pub(super) fn values(&mut self, shape: Shape) -> Lanes {
         let of = Lanes::of;
         match shape {
             Shape::Rectangular => (self.shares() - of(0.5)) * of(2.0 * libm::sqrt(3.0)),
@@ -152,7 +152,7 @@ impl Network {
 }
 
 /// Mean, standard deviation and quantiles.
-fn summed_up(mut all: Vec<f64>) -> Drawn {
+pub(super) fn summed_up(mut all: Vec<f64>) -> Drawn {
     #[allow(clippy::cast_precision_loss, reason = "a count")]
     let n = all.len() as f64;
     let first = all.first().copied().unwrap_or(0.0);

@@ -3,5 +3,8 @@
 pub mod bench;
 pub mod card;
 pub mod chain;
+pub mod compare;
+pub mod diff;
+pub mod remarks;
 pub mod trends;
 pub mod verify;

@@ -5,7 +5,7 @@ use downlead_quantity::{db, decibel_signed, number, power};
 use super::note;
 use crate::document::{Answer, Block, Column, Document, Level, Table, Text};
 use crate::shape::compare::{
-    BandChange, ChainChange, Comparison, Figures, LimitState, Pair, PartChange, SAME_DB,
+    BandChange, ChainChange, Comparison, Figures, LimitState, Pair, PartChange, PartState, SAME_DB,
 };
 use crate::words::chain::under_or_over;
 use crate::words::verdict;
@@ -244,6 +244,16 @@ fn band(doc: &mut Document, b: &BandChange) {
     }
     let f = &b.figures;
     let mut list = rows(f.old.as_ref(), f.new.as_ref());
+    for r in &mut list {
+        let step = match r[0].as_str() {
+            "ERP" | "EIRP" => b.moved.radiated,
+            "chain loss" => b.moved.loss,
+            _ => None,
+        };
+        if let Some(step) = step {
+            r[3] = format!("{} ± {}", r[3], db(step.uncertainty_db));
+        }
+    }
     list.extend(
         b.limits
             .iter()
@@ -445,14 +455,17 @@ fn limit(quantity: &str, l: &Pair<LimitState>) -> Figure {
 
 fn part(p: &PartChange) -> [String; 5] {
     let (then, now) = (&p.state.old, &p.state.new);
-    let text = |s: &Option<(String, Option<f64>)>| s.as_ref().map_or_else(dash, |s| s.0.clone());
-    let loss = |s: &Option<(String, Option<f64>)>| match s {
-        Some((_, Some(loss))) => db(*loss),
-        Some((_, None)) => "not known".to_owned(),
+    let text = |s: &Option<PartState>| s.as_ref().map_or_else(dash, |s| s.text.clone());
+    let loss = |s: &Option<PartState>| match s {
+        Some(PartState {
+            loss_db: Some(loss),
+            ..
+        }) => db(*loss),
+        Some(_) => "not known".to_owned(),
         None => dash(),
     };
     let new = match (then, now) {
-        (Some(a), Some(b)) if a.0 == b.0 => "as before".to_owned(),
+        (Some(a), Some(b)) if a.text == b.text => "as before".to_owned(),
         _ => text(now),
     };
     [p.name.clone(), text(then), new, loss(then), loss(now)]

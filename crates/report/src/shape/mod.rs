@@ -4,6 +4,7 @@ pub mod bench;
 pub mod card;
 pub mod chain;
 pub mod compare;
+pub mod diff;
 pub mod fit;
 pub mod loss_law;
 pub mod verify;

@@ -191,6 +191,9 @@ pub(crate) const SLOTS: &[Row] = &[
     ("chain",      "limit @ erp, \"x\"",                              "20 W", "%", Refused),
     // the bench
     ("session",    "temperature @",                                   "12 °C", "°C", Kept),
+    ("session",    "drift @ in 10 min",                               "0.5 %", "%", Refused),
+    ("session",    "drift 0.5 % in @",                                "10 min", "%", Refused),
+    ("session",    "drift bow @",                                     "10 %", "%", Refused),
     ("session",    "load return-loss @",                              "26 dB", "%", Kept),
     ("session",    "generator swr @",                                 "1.2", "%", Kept),
     ("session",    "piece B @ of x",                                  "22 m", "%", Kept),

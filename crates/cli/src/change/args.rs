@@ -1,0 +1,73 @@
+//! The arguments of `diff` and `log`.
+
+use std::path::PathBuf;
+
+use clap::ValueEnum;
+
+use crate::args::{Shape, Within};
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct DiffArgs {
+    /// OLD and NEW: two files or two folders. With --git the files or folders to compare; all of the
+    /// current folder without.
+    #[arg(value_name = "PATH")]
+    pub(crate) paths: Vec<PathBuf>,
+    /// Compare revisions: `REV` with the files as they are, `REV..REV` two revisions, `REV...REV`
+    /// what the second changed since it left the first.
+    #[arg(long, value_name = "REV[..REV]")]
+    pub(crate) git: Option<String>,
+    /// Also show what moves by less than the uncertainty of the difference.
+    #[arg(long)]
+    pub(crate) all: bool,
+    /// Any change of what is radiated, of frequency, place or height fails too.
+    #[arg(long)]
+    pub(crate) strict: bool,
+    /// How to print the differences.
+    #[arg(long, value_enum, default_value_t = DiffFormat::Text)]
+    pub(crate) format: DiffFormat,
+    /// For `git`: the seven arguments of an external diff command follow.
+    #[arg(long, conflicts_with_all = ["git", "strict"])]
+    pub(crate) driver: bool,
+    #[command(flatten)]
+    pub(crate) shape: Shape,
+    #[command(flatten)]
+    pub(crate) within: Within,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum DiffFormat {
+    Text,
+    /// For the comment of a pull request; empty where there is nothing to say.
+    Markdown,
+    Json,
+    /// Annotations of a hosted build.
+    Github,
+    /// SARIF 2.1.0, with fingerprints that stay the same over commits.
+    Sarif,
+}
+
+#[derive(Debug, clap::Args)]
+pub(crate) struct LogArgs {
+    /// File or folder whose history is asked for.
+    #[arg(default_value = ".", value_name = "PATH")]
+    pub(crate) path: PathBuf,
+    /// Begin at this revision.
+    #[arg(long, value_name = "REV", default_value = "HEAD")]
+    pub(crate) from: String,
+    /// No more than so many commits that changed the files.
+    #[arg(long, short = 'n', value_name = "N", default_value_t = 100)]
+    pub(crate) most: usize,
+    /// Also list commits that changed nothing on the air.
+    #[arg(long)]
+    pub(crate) all: bool,
+    /// How to print the commits.
+    #[arg(long, value_enum, default_value_t = LogFormat::Text)]
+    pub(crate) format: LogFormat,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum LogFormat {
+    Text,
+    /// One JSON value a line and commit.
+    Jsonl,
+}
