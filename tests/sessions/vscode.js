@@ -122,7 +122,7 @@ async function session() {
   await check("hint at the run: its loss and the power behind it", () => seen(line(/M1\s+0\.75\s+dB\s+→\s+12\.8\s+W/)));
   await check(`hint at the limit: met, ${story.margin}`, () => seen(line(spaced(`met: ${story.margin} under`))));
   await check("no message", async () => (await page.locator(".squiggly-error").count()) === 0);
-  await check("a lens above the chain", () => seen(page.locator(".codelens-decoration:visible", { hasText: spaced(`met, ${story.margin}`) })));
+  await check("a lens above the chain", () => seen(page.locator(".codelens-decoration:visible", { hasText: /largest\s+contribution/ })));
   await page.screenshot({ path: picture("hints") });
 
   // hover
@@ -178,8 +178,16 @@ async function session() {
 
   // report
   await command("Downlead: Show Report");
-  await check("the report is beside the file", () => seen(page.locator(".tab", { hasText: "rev4 report.md" })));
-  await check("with its ERP", () => seen(page.locator(".editor-instance").nth(1).locator(".view-line").filter({ hasText: spaced(story.erp) })));
+  await check("the report is beside the file", () => seen(page.locator(".tab", { hasText: "rev4.downlead report" })));
+  const inReport = (selector) => until(async () => {
+    for (const frame of page.frames()) if ((await frame.locator(selector).count().catch(() => 0)) > 0) return true;
+    return false;
+  }, 20000);
+  await check("with its ERP", () => inReport(`td:has-text("${story.erp}")`));
+  await check("with a level diagram", () => inReport("figure svg path"));
+  await goto(story.limit, 9);
+  await check("it follows the cursor", () => inReport(`.here[data-at$=":${story.limit}"]`));
+  await check("the nearest limit is in the status bar", () => seen(page.locator(".statusbar-item:visible", { hasText: spaced(`${story.erp} ERP, met ${story.margin}`) })));
   await page.screenshot({ path: picture("report") });
 
   // definition of a built-in name: a text without a file

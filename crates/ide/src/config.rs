@@ -39,6 +39,8 @@ pub struct Config {
     pub hints: HintKinds,
     /// Bands shown in hints and lenses, by name or frequency as written; empty: all.
     pub bands: Vec<String>,
+    /// Hints of a block begin in one column.
+    pub aligned: bool,
     /// Code lenses.
     pub lenses: bool,
     /// Swatches of status at what is judged.
@@ -66,6 +68,7 @@ impl Default for Config {
                 cables: true,
             },
             bands: Vec::new(),
+            aligned: false,
             lenses: true,
             // an editor that shows colours takes them for the text's own
             swatches: false,

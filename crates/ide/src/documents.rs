@@ -12,6 +12,7 @@ use downlead_report::{build, page, words};
 use downlead_station::model::{Direction, Meaning};
 
 use crate::config::Config;
+use crate::level_diagram::illustrate;
 use crate::markdown::{Writer, place_link};
 use crate::view::{Doc, View, doc_text, to32};
 use crate::words::{or_not_known, plus_minus, under_or_over};
@@ -103,7 +104,10 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                     .iter()
                     .min_by(|a, b| a.2.margin_db.total_cmp(&b.2.margin_db));
                 let shown = chain.bands.iter().filter(|b| c.shows(&b.band));
+                // a station's lens and the hint at the limit say it already
+                let said = station.is_some() && c.hints.enabled && c.hints.limits;
                 match worst {
+                    Some(_) if said => {}
                     Some((_, b, l)) => out.push(Lens {
                         span: p.span,
                         title: format!(
@@ -195,7 +199,7 @@ fn margin(l: &LimitResult) -> String {
 
 fn summary(chain: &ChainResult, b: &BandResult) -> String {
     let value = match (chain.direction, b.sensitivity_dbm, b.erp_w(), b.antenna_w) {
-        (Direction::Receive, Some(l), ..) => format!("{l:.1} dBm at the antenna"),
+        (Direction::Receive, Some(l), ..) => format!("needs {l:.1} dBm at the antenna"),
         (_, _, Some(erp), _) => format!("ERP {}", power(erp)),
         (_, _, None, Some(w)) => power(w),
         _ => format!("loss {}", or_not_known(b.total_db.map(db))),
@@ -211,6 +215,16 @@ fn summary(chain: &ChainResult, b: &BandResult) -> String {
 /// the whole file. None if there is no such thing.
 #[must_use]
 pub fn report_document(s: &Snapshot, file: usize, name: Option<&str>) -> Option<Document> {
+    reported(s, file, name, false)
+}
+
+/// The same with a level diagram of each chain.
+#[must_use]
+pub fn illustrated_report(s: &Snapshot, file: usize, name: Option<&str>) -> Option<Document> {
+    reported(s, file, name, true)
+}
+
+fn reported(s: &Snapshot, file: usize, name: Option<&str>, illustrated: bool) -> Option<Document> {
     let scope = s.scopes().iter().find(|x| x.file() == file)?;
     let places = Places::new(s);
     let wanted = |station: &str, chain: &str| match name {
@@ -234,6 +248,9 @@ pub fn report_document(s: &Snapshot, file: usize, name: Option<&str>) -> Option<
         0 => Document::default(),
         _ => page::chain::page(&report, page::chain::With::default()),
     };
+    if illustrated {
+        illustrate(&mut doc, &report);
+    }
     for (_, low, result) in scope.items() {
         if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session)
             && name.is_none_or(|n| *n == *x.name.text)

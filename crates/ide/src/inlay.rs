@@ -30,6 +30,17 @@ pub struct LabelPart {
     pub target: Option<Place>,
 }
 
+impl LabelPart {
+    /// Words alone.
+    pub(crate) fn word(text: impl Into<String>) -> LabelPart {
+        LabelPart {
+            text: text.into(),
+            tooltip: None,
+            target: None,
+        }
+    }
+}
+
 impl InlayHint {
     /// The whole text.
     #[must_use]

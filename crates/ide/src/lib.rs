@@ -18,6 +18,7 @@ mod hints;
 mod hover;
 mod inlay;
 mod inline;
+mod level_diagram;
 mod markdown;
 mod names;
 mod navigate;
@@ -48,7 +49,8 @@ pub use completion::{Completion, CompletionKind, completion, completion_with};
 pub use config::{Config, HintDetails, HintKinds};
 pub use diagnostics::{Finding, Related, diagnostics, file_diagnostics};
 pub use documents::{
-    Lens, LensCommand, code_lenses, explain_markdown, report_document, report_markdown,
+    Lens, LensCommand, code_lenses, explain_markdown, illustrated_report, report_document,
+    report_markdown,
 };
 pub use format::{format, format_on_type, format_range, minimal_edits};
 pub use highlight::{Highlight, HighlightKind, highlights, linked_ranges};

@@ -11,6 +11,7 @@ pub(crate) struct Settings {
     /// loss, power, radiated, limits, readings, cables
     pub(crate) kinds: [bool; 6],
     pub(crate) bands: Vec<String>,
+    pub(crate) aligned: bool,
     pub(crate) lenses: bool,
     pub(crate) swatches: bool,
     pub(crate) max_diagnostics: usize,
@@ -31,6 +32,7 @@ impl Default for Settings {
             hints: true,
             kinds: [true; 6],
             bands: Vec::new(),
+            aligned: false,
             lenses: true,
             swatches: false,
             max_diagnostics: 100,
@@ -136,6 +138,7 @@ impl Settings {
             swatches: self.swatches,
             max_diagnostics: self.max_diagnostics,
             bands: self.bands.clone(),
+            aligned: self.aligned,
             ..Config::default()
         };
         let [loss, power, radiated, limits, readings, cables] = self.kinds;
@@ -166,6 +169,8 @@ impl Reader {
                 s.kinds[i] = self.flag(&format!("hints.{k}"), v);
             } else if k == "enabled" {
                 s.hints = self.flag("hints.enabled", v);
+            } else if k == "aligned" {
+                s.aligned = self.flag("hints.aligned", v);
             } else if k == "bands" {
                 s.bands = self.words("hints.bands", v);
             } else {

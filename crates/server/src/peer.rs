@@ -69,6 +69,8 @@ pub(crate) struct Peer {
     pub(crate) refresh_lenses: bool,
     pub(crate) refresh_tokens: bool,
     pub(crate) refresh_diagnostics: bool,
+    /// Shows lenses above their lines, not at their ends.
+    pub(crate) lenses_above: bool,
     /// Opens documents of the scheme `downlead:` by asking for them.
     pub(crate) virtual_documents: bool,
     pub(crate) fetches_content: bool,
@@ -101,7 +103,9 @@ impl Peer {
         let own = ["/downlead/virtualDocuments", "/virtualDocuments"]
             .iter()
             .any(|p| options.pointer(p).and_then(Value::as_bool) == Some(true));
+        let lenses_above = options.pointer("/lensesAbove").and_then(Value::as_bool) == Some(true);
         Peer {
+            lenses_above,
             encoding: Encoding::choose(&words("/general/positionEncodings")),
             folders: folders(params),
             process: params

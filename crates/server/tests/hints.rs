@@ -118,3 +118,24 @@ fn a_plain_hint_can_be_looked_at() {
     assert!(whole["label"].is_array(), "{whole}");
     assert_eq!(c.finish(), 0);
 }
+
+/// At the end of a line a lens follows a hint; above it, it begins the line.
+#[test]
+fn lenses_after_hints_begin_with_a_divider() {
+    let text = "chain c on 145 MHz {\n    transmitter 5 W ± 5 %\n    antenna 2.15 dBi\n}\n";
+    for above in [false, true] {
+        let mut params = driver::capabilities();
+        params["initializationOptions"] = json!({ "downlead": {}, "lensesAbove": above });
+        let mut c = Client::with(&params);
+        c.open("untitled:c", text);
+        let p = json!({ "textDocument": { "uri": "untitled:c" } });
+        let all = c.ask("textDocument/codeLens", p);
+        let all = all.as_array().expect("lenses");
+        assert!(!all.is_empty());
+        for lens in all {
+            let title = lens["command"]["title"].as_str().expect("a title");
+            assert_eq!(title.starts_with("· "), !above, "{title}");
+        }
+        c.finish();
+    }
+}

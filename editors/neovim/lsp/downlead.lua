@@ -18,6 +18,7 @@ return {
         readings = true,
         cables = true,
         bands = {},
+        aligned = false,
       },
       swatches = false,
     },

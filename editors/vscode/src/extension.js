@@ -4,8 +4,10 @@
 const os = require("node:os");
 const vscode = require("vscode");
 const { LanguageClient, State, Trace } = require("vscode-languageclient/node");
-const { serverSettings, serverCommand, reportAddress, comparisonAddress, startFailure } = require("./settings");
+const { serverSettings, serverCommand, comparisonAddress, startFailure } = require("./settings");
 const { Reports } = require("./reports");
+const { RenderedReport } = require("./rendered");
+const { Verdict } = require("./verdict");
 
 /** The client, which says nothing of a failed start: `explain` says it once, with what to do. */
 class Client extends LanguageClient {
@@ -36,7 +38,7 @@ async function start() {
   const options = {
     // any scheme: unsaved, compared and library texts are read too
     documentSelector: [{ language: "downlead" }],
-    initializationOptions: serverSettings(config()),
+    initializationOptions: { ...serverSettings(config()), lensesAbove: true },
     synchronize: { configurationSection: "downlead" },
     outputChannel: output,
     revealOutputChannelOn: 4, // never: errors are shown at their lines
@@ -109,19 +111,23 @@ exports.activate = async (context) => {
   Object.assign(status, { name: "Downlead", text: "Downlead", command: { command: "downlead.restart", title: "Restart" } });
   show(State.Stopped);
   const reports = new Reports(() => client);
+  const rendered = new RenderedReport(() => client);
+  const verdict = new Verdict(() => client);
 
   const restart = () => inOrder(stop).then(() => inOrder(start));
   context.subscriptions.push(
     output,
     status,
     reports,
+    rendered,
+    verdict,
     vscode.workspace.registerTextDocumentContentProvider("downlead-report", reports),
     vscode.workspace.registerTextDocumentContentProvider("downlead-compare", reports),
     vscode.commands.registerCommand("downlead.restart", restart),
     vscode.commands.registerCommand("downlead.showOutput", () => output.show()),
     vscode.commands.registerCommand("downlead.showReport", async (source) => {
       const from = sourceOf(source);
-      if (from) await beside(reportAddress(from));
+      if (from) await rendered.show(from);
     }),
     vscode.commands.registerCommand("downlead.compareWithRevision", async (source) => {
       const from = sourceOf(source);
@@ -140,6 +146,7 @@ exports.activate = async (context) => {
     }),
   );
   await inOrder(start);
+  verdict.later();
 };
 
 exports.deactivate = () => inOrder(stop);

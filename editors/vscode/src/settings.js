@@ -5,7 +5,7 @@ const KINDS = ["loss", "power", "radiated", "limits", "readings", "cables"];
 
 /** The settings as every editor hands them to the server, from anything with `get(name, default)`. */
 function serverSettings(config) {
-  const hints = { bands: config.get("hints.bands", []) };
+  const hints = { bands: config.get("hints.bands", []), aligned: config.get("hints.aligned", false) };
   for (const kind of KINDS) hints[kind] = config.get(`hints.${kind}`, true);
   const diagnostics = { delay: config.get("diagnostics.delay", 1500), history: config.get("diagnostics.history", true) };
   return { downlead: { hints, swatches: config.get("swatches", false), diagnostics } };

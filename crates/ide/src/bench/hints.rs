@@ -185,11 +185,12 @@ impl Look<'_, '_> {
         let cells = || r.cells.iter().filter(move |c| c.piece == index);
         let n = downlead_report::build::bench::counts(cells());
         let mut text = Vec::new();
-        if let Some(w) = &p.whole {
-            text.push(words::whole(w));
-        }
+        // the verdict first: what does not fit is in the tooltip
         if n.all() > 0 {
             text.push(of_bands(n));
+        }
+        if let Some(w) = &p.whole {
+            text.push(words::whole(w));
         }
         let best = cells().filter(|c| c.per_length.is_some()).max_by(|a, b| {
             let key = |c: &BenchCell| (c.per_length.is_some_and(|x| x.trusted), r.bands[c.band].hz);
@@ -208,7 +209,10 @@ impl Look<'_, '_> {
         }
         Some(Shown {
             loc: p.loc,
-            parts: vec![part(text.join("; "), None)],
+            // pieces, so that the last ones can be left out where the line is long
+            parts: (text.iter().enumerate())
+                .map(|(i, t)| part(format!("{}{t}", if i > 0 { "; " } else { "" }), None))
+                .collect(),
             tooltip: self.lines(|| {
                 let whole = p.whole.as_ref();
                 let whole = whole.map(|w| format!("{}{}", words::whole(w), words::scatters(w)));
@@ -483,20 +487,29 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
         .map(|r| &*r.date)
         .filter(|d| !d.is_empty())
         .collect();
-    let mut text = format!("{label}{}", counted(count, "reading"));
+    let mut text = counted(count, "reading");
     match (dates.first(), dates.last()) {
         (Some(a), Some(z)) if a != z => text.push_str(&format!(" {a} to {z}")),
         (Some(a), _) => text.push_str(&format!(" {a}")),
         _ => {}
     }
     let of = |what: Logged| log.rows.iter().rfind(|r| r.what == what);
-    let mut parts = vec![part(text, None)];
+    // the verdict first: what does not fit is in the tooltip
+    let mut parts = vec![part(label.to_owned(), None)];
+    parts.retain(|p| !p.text.is_empty());
     let mut status = None;
     if let Some(last) = of(Logged::Forward).or_else(|| of(Logged::Swr)) {
         // the latest row decides: an earlier error may have been corrected
         status = last.verdict.map(Status::from);
         let note = last.verdict.and_then(|v| tip(c, || note(v)));
-        parts.push(part(format!("; last {}", against(last)), note));
+        let said = match (last.difference_db, last.verdict) {
+            // beside another band there is room for the verdict only
+            (Some(d), Some(v)) if !label.is_empty() => {
+                format!("{}: {}", decibel_signed(d), v.reading_word())
+            }
+            _ => format!("last {}", against(last)),
+        };
+        parts.push(part(said, note));
     }
     // significant trends come first
     let moving = log
@@ -505,8 +518,12 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
         .find(|t| t.trend.direction != Direction::NotBeyondDoubt);
     let forward = || log.trends.iter().find(|t| t.what == Logged::Forward);
     let trend = moving.or_else(forward).or(log.trends.first());
-    if let Some(t) = trend {
-        parts.push(part(format!("; {}", moves(t)), None));
+    let more = [trend.map(moves), Some(text)];
+    if label.is_empty() || parts.len() < 2 {
+        for t in more.into_iter().flatten() {
+            let after = if parts.is_empty() { "" } else { "; " };
+            parts.push(part(format!("{after}{t}"), None));
+        }
     }
     Shown {
         loc: log.loc,

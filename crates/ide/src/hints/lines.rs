@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use downlead_base::{Loc, Span};
-use downlead_eval::result::{BandResult, ChainResult};
+use downlead_eval::result::{BandResult, ChainResult, NodeResult};
 use downlead_station::model::{Meaning, PartData, Step};
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -37,6 +37,14 @@ impl Line {
             tooltip,
             target,
         });
+    }
+
+    /// Adds a piece; words alone run on.
+    pub(super) fn put(&mut self, part: LabelPart) {
+        match part.tooltip.is_none() && part.target.is_none() {
+            true => self.word(part.text),
+            false => self.parts.push(part),
+        }
     }
 
     pub(super) fn word(&mut self, text: impl Into<String>) {
@@ -168,7 +176,10 @@ impl Hints<'_, '_> {
 
     pub(super) fn finish(self) -> Vec<InlayHint> {
         let nl = newline(self.text);
-        self.lines
+        let text = self.text;
+        let aligned = self.c.aligned;
+        let mut out: Vec<InlayHint> = self
+            .lines
             .into_iter()
             .filter(|(_, l)| l.parts.iter().any(|p| !p.text.trim().is_empty()))
             .map(|(offset, l)| {
@@ -183,16 +194,26 @@ impl Hints<'_, '_> {
                     }]
                 };
                 let gap = if self.c.markdown { "  \n" } else { "\n" };
+                let (parts, whole) = shorten(l.parts);
+                let details = self.c.hint_details;
+                let whole = whole.filter(|_| details != HintDetails::Never);
+                let more = l.more || whole.is_some() && details == HintDetails::Later;
+                let whole = whole.filter(|_| details == HintDetails::Now);
+                let tooltip: Vec<String> = whole.into_iter().chain(l.tooltip).collect();
                 InlayHint {
                     offset,
-                    parts: l.parts,
-                    tooltip: l.tooltip.join(gap),
-                    more: l.more,
+                    parts,
+                    tooltip: tooltip.join(gap),
+                    more,
                     edits,
                     pad_left: true,
                 }
             })
-            .collect()
+            .collect();
+        if aligned {
+            super::aligned::align(text, &mut out);
+        }
+        out
     }
 }
 
@@ -205,6 +226,85 @@ pub(super) fn label(b: &BandResult, many: bool) -> String {
         Some(p) => format!("{} {p} ", b.band),
         None => format!("{} ", b.band),
     }
+}
+
+/// A hint is at most so many characters long; what does not fit is in its tooltip.
+pub(super) const LONGEST: usize = 60;
+
+/// Whether several bands show the same figures.
+pub(super) fn alike(rows: &[(String, Vec<LabelPart>)]) -> bool {
+    let text = |r: &(String, Vec<LabelPart>)| -> String {
+        let parts = r.1.iter().map(|p| p.text.as_str());
+        parts.collect()
+    };
+    rows.len() > 1 && rows.iter().skip(1).all(|r| text(r) == text(&rows[0]))
+}
+
+/// Characters of the figures of several bands beside each other.
+pub(super) fn width(rows: &[(String, Vec<LabelPart>)]) -> usize {
+    let parts = rows
+        .iter()
+        .flat_map(|r| &r.1)
+        .map(|p| p.text.chars().count());
+    let labels = rows.iter().map(|r| r.0.chars().count());
+    parts.chain(labels).sum::<usize>() + 3 * rows.len().saturating_sub(1)
+}
+
+/// Two rows at most, by index: all, or the last and the first, in whose place stands the band that
+/// is nearest to a limit.
+pub(super) fn chosen(rows: &[(&BandResult, &NodeResult)], bands: &[&BandResult]) -> Vec<usize> {
+    let last = rows.len().saturating_sub(1);
+    if rows.len() <= 2 {
+        return (0..rows.len()).collect();
+    }
+    let margin = |b: &&BandResult| b.limits.iter().map(|l| l.margin_db).min_by(f64::total_cmp);
+    let nearest = bands.iter().filter_map(|b| Some((margin(b)?, *b)));
+    let nearest = nearest.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, b)| b);
+    let at = rows
+        .iter()
+        .position(|r| nearest.is_some_and(|n| std::ptr::eq(n, r.0)));
+    let mut out = vec![at.filter(|i| *i != last).unwrap_or(0), last];
+    out.sort_unstable();
+    out
+}
+
+/// The parts that fit, with a sign that there is more; and the whole text if it was cut.
+fn shorten(mut parts: Vec<LabelPart>) -> (Vec<LabelPart>, Option<String>) {
+    let count = |parts: &[LabelPart]| parts.iter().map(|p| p.text.chars().count()).sum::<usize>();
+    if count(&parts) <= LONGEST {
+        return (parts, None);
+    }
+    let whole: String = parts.iter().map(|p| p.text.as_str()).collect();
+    // of several statements the last ones say what comes out of it
+    if let Some(first) = parts.iter().position(|p| p.text == BESIDE) {
+        let mut from = first;
+        while count(&parts[from..]) > LONGEST - 1
+            && let Some(next) = parts[from + 1..].iter().position(|p| p.text == BESIDE)
+        {
+            from += next + 1;
+        }
+        if count(&parts[from..]) < LONGEST {
+            parts.drain(..from);
+            parts[0].text.insert(0, '…');
+            return (parts, Some(whole));
+        }
+    }
+    while parts.len() > 1 && count(&parts) > LONGEST - 2 {
+        parts.pop();
+    }
+    if count(&parts) > LONGEST - 2
+        && let Some(last) = parts.last_mut()
+    {
+        let kept: String = last.text.chars().take(LONGEST - 2).collect();
+        let end = kept.rfind([',', ';', '|']).or_else(|| kept.rfind(' '));
+        last.text = kept[..end.unwrap_or(kept.len())].to_owned();
+    }
+    if let Some(last) = parts.last_mut() {
+        let bare = last.text.trim_end_matches([' ', ',', ';', '|', '·']);
+        last.text.truncate(bare.len());
+        last.text.push_str(" …");
+    }
+    (parts, Some(whole))
 }
 
 /// Two at most: all, or the first and the last.

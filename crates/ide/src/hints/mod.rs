@@ -3,6 +3,7 @@
 //! One hint a line, so that positions never jump while values change; numbers are padded so that
 //! the width stays.
 
+mod aligned;
 mod lines;
 mod parts;
 mod verdicts;

@@ -7,8 +7,9 @@ use downlead_eval::result::{BandResult, ChainResult, NodeResult};
 use downlead_quantity::{db, number, power, power_dbm};
 use downlead_station::model::{Direction, PartKind};
 
-use super::lines::{Hints, ends, label, separator};
-use crate::view::{View, indent, line_start};
+use super::lines::{Hints, LONGEST, alike, chosen, ends, label, separator, width};
+use crate::inlay::LabelPart;
+use crate::view::{Place, View, indent, line_start};
 use crate::words::{both, padded, plus_minus, two_places};
 
 /// A piece of cable, and the bands it is used on with its loss there in dB.
@@ -74,50 +75,45 @@ impl Hints<'_, '_> {
         };
         let many = chain.bands.len() > 1;
         let receive = chain.direction == Direction::Receive;
-        let kinds = self.c.hints;
         let target = self.view.place(first.def);
         let target = target.filter(|_| first.def != first.chain);
-        let count = rows.len();
         let name = match self.shared.contains(&end) {
             true => name(self.view, first),
             false => String::new(),
         };
-        self.begin(end, &name);
-        for (i, (b, n)) in ends(&rows).into_iter().enumerate() {
-            let so_far = self.tip(|| match n.power_known {
-                true => format!("loss of this part; {} so far", db(n.cumulative_db)),
-                false => "loss of this part; other parts could not be computed".to_owned(),
-            });
-            let behind = self.tip(|| match receive {
-                true => "level here when the receiver just gets what it needs".to_owned(),
-                false if !n.power_known => {
-                    "forward power after it; what comes back is not known".to_owned()
-                }
-                false => format!(
-                    "net power behind it: {}{}",
-                    both(n.power_w),
-                    plus_minus(n.uncertainty_db)
-                ),
-            });
-            let line = self.at(end);
-            line.word(separator(i, count));
-            line.word(label(b, many));
-            let mut before = false;
-            let Some(figures) = Figures::of(n, receive) else {
-                line.word(LOSS_NOT_KNOWN);
-                continue;
+        let labelled = |b: &BandResult, parts: Vec<LabelPart>| (label(b, many), parts);
+        let figures = |brief: bool| -> Vec<(String, Vec<LabelPart>)> {
+            let cell = |(b, n): &(&BandResult, &NodeResult)| {
+                labelled(b, self.figures(b, n, receive, target, brief))
             };
-            if let Some(loss) = figures.loss.filter(|_| kinds.loss) {
-                line.push(format!("{} dB", padded(&loss, 5)), so_far, target);
-                before = true;
+            rows.iter().map(cell).collect()
+        };
+        // beside other statements an antenna says what it radiates
+        let whole = figures(!name.is_empty() && first.kind.is(PartKind::Antenna));
+        let shown = match alike(&whole) {
+            // one figure for all bands needs no band's name
+            true => vec![(
+                String::new(),
+                whole.into_iter().next().unwrap_or_default().1,
+            )],
+            false => {
+                let chosen = chosen(&rows, bands);
+                let take = |all: Vec<(String, Vec<LabelPart>)>| {
+                    let all = all.into_iter().enumerate();
+                    all.filter(|(i, _)| chosen.contains(i)).map(|(_, c)| c)
+                };
+                let shown: Vec<_> = take(whole).collect();
+                match width(&shown) > LONGEST {
+                    true => take(figures(true)).collect(),
+                    false => shown,
+                }
             }
-            if let Some(value) = figures.power.filter(|_| kinds.power) {
-                let arrow = if before { " → " } else { "→ " };
-                line.push(format!("{arrow}{}", padded(&value, 7)), behind, None);
-            }
-            if kinds.radiated {
-                self.radiated(end, b, n, receive);
-            }
+        };
+        let line = self.begin(end, &name);
+        for (i, (band, parts)) in shown.into_iter().enumerate() {
+            line.word(separator(i, rows.len()));
+            line.word(band);
+            parts.into_iter().for_each(|p| line.put(p));
         }
         if !self.explains(end) {
             return;
@@ -142,40 +138,100 @@ impl Hints<'_, '_> {
         }
     }
 
-    fn radiated(&mut self, end: u32, b: &BandResult, n: &NodeResult, receive: bool) {
-        if receive {
-            if n.kind.is(PartKind::Receiver)
-                && let Some(level) = b.sensitivity_dbm
-            {
-                let nf = b
-                    .noise_figure_db
-                    .map_or_else(String::new, |f| format!(", noise figure {}", db(f)));
-                self.at(end)
-                    .word(format!(", at the antenna {level:.1} dBm{nf}"));
+    /// What a part comes to on a band; `brief`: the one figure that counts most.
+    fn figures(
+        &self,
+        b: &BandResult,
+        n: &NodeResult,
+        receive: bool,
+        target: Option<Place>,
+        brief: bool,
+    ) -> Vec<LabelPart> {
+        let kinds = self.c.hints;
+        let Some(figures) = Figures::of(n, receive) else {
+            return vec![LabelPart::word(LOSS_NOT_KNOWN)];
+        };
+        let radiated = self
+            .radiated(b, n, receive, brief)
+            .filter(|_| kinds.radiated);
+        let mut out = Vec::new();
+        if brief && radiated.is_some() {
+            out.extend(radiated);
+            return out;
+        }
+        let power = figures.power.filter(|_| kinds.power);
+        let loss = figures
+            .loss
+            .filter(|_| kinds.loss && !(brief && power.is_some()));
+        if let Some(loss) = loss {
+            let so_far = self.tip(|| match n.power_known {
+                true => format!("loss of this part; {} so far", db(n.cumulative_db)),
+                false => "loss of this part; other parts could not be computed".to_owned(),
+            });
+            out.push(LabelPart {
+                text: format!("{} dB", padded(&loss, 5)),
+                tooltip: so_far,
+                target,
+            });
+        }
+        if let Some(value) = power {
+            let between = if out.is_empty() { "" } else { " " };
+            // a level of a receive chain is not there: it is what the receiver needs
+            let text = match receive && n.kind.is_end() {
+                true => format!("{between}needs {value}"),
+                false => format!("{between}→ {}", padded(&value, 7)),
+            };
+            out.push(LabelPart {
+                text,
+                tooltip: self.tip(|| about_power(n, receive)),
+                target: None,
+            });
+        }
+        if let Some(mut radiated) = radiated {
+            if !out.is_empty() {
+                radiated.text.insert_str(0, ", ");
             }
-            return;
+            out.push(radiated);
+        }
+        out
+    }
+
+    /// What an antenna radiates; of a receiver the noise of the whole chain.
+    fn radiated(
+        &self,
+        b: &BandResult,
+        n: &NodeResult,
+        receive: bool,
+        brief: bool,
+    ) -> Option<LabelPart> {
+        if receive {
+            let figure = b
+                .noise_figure_db
+                .filter(|_| n.kind.is(PartKind::Receiver))?;
+            let text = format!("system noise figure {}", db(figure));
+            return (!brief).then(|| LabelPart::word(text));
         }
         if !n.kind.is(PartKind::Antenna) || !b.branches.is_empty() {
-            return;
+            return None;
         }
-        let (Some(erp), Some(eirp)) = (b.erp_w(), b.eirp_w) else {
-            return;
-        };
+        let (erp, eirp) = (b.erp_w()?, b.eirp_w?);
         let rest = b.uncertainty_db.map(plus_minus).unwrap_or_default();
-        let text = format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp));
         let more = self.tip(|| {
             format!(
-                "ERP {}, EIRP {}, gain {} dBi",
+                "ERP {}, EIRP {}{rest}, gain {} dBi",
                 both(erp),
                 both(eirp),
                 number(b.gain_dbi.unwrap_or(0.0), 2)
             )
         });
-        let line = self.at(end);
-        if !line.parts.is_empty() {
-            line.word(", ");
-        }
-        line.push(text, more, None);
+        Some(LabelPart {
+            text: match brief {
+                true => format!("ERP {}", power(erp)),
+                false => format!("ERP {}, EIRP {}{rest}", power(erp), power(eirp)),
+            },
+            tooltip: more,
+            target: None,
+        })
     }
 
     /// Whether a statement may be put below a line: it has no block, and nothing pinned there yet.
@@ -268,6 +324,21 @@ impl Figures {
                 (false, _) => None,
             },
         })
+    }
+}
+
+/// What the power beside a part is.
+fn about_power(n: &NodeResult, receive: bool) -> String {
+    match receive {
+        true => "level here when the receiver just gets what it needs".to_owned(),
+        false if !n.power_known => {
+            "forward power after it; what comes back is not known".to_owned()
+        }
+        false => format!(
+            "net power after it: {}{}",
+            both(n.power_w),
+            plus_minus(n.uncertainty_db)
+        ),
     }
 }
 

@@ -6,6 +6,7 @@ use downlead_base::Loc;
 use downlead_eval::bench::result::SessionResult;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, ReadingResult, Verdict};
 use downlead_quantity::{db, decibel_signed, number, power};
+use downlead_report::words;
 use downlead_station::model::{Direction, Expect, LimitQuantity, Meaning};
 use downlead_station::session::Session;
 use rustc_hash::{FxHashMap, FxHashSet};
@@ -36,6 +37,12 @@ impl Hints<'_, '_> {
             let mut shown = rows.clone();
             shown.sort_by(|a, b| a.1.margin_db.total_cmp(&b.1.margin_db));
             let many = rows.len() > 1;
+            let text = |b: &BandResult, l: &LimitResult| {
+                let verdict = words::verdict::limit(l.verdict);
+                let margin = under_or_over(l.margin_db);
+                let doubt = plus_minus(l.uncertainty_db);
+                format!("{}{verdict}: {margin}{doubt}", label(b, many))
+            };
             for (i, (b, l)) in shown.iter().take(2).enumerate() {
                 let value = self.tip(|| {
                     format!(
@@ -49,21 +56,7 @@ impl Hints<'_, '_> {
                 if i > 0 {
                     line.word(", ");
                 }
-                let verdict = match l.verdict {
-                    Verdict::Yes => "met",
-                    Verdict::No => "not met",
-                    Verdict::CannotTell => "cannot tell",
-                };
-                line.push(
-                    format!(
-                        "{}{verdict}: {}{}",
-                        label(b, many),
-                        under_or_over(l.margin_db),
-                        plus_minus(l.uncertainty_db)
-                    ),
-                    value,
-                    None,
-                );
+                line.push(text(b, l), value, None);
             }
             if !self.explains(end) {
                 continue;

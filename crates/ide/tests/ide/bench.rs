@@ -144,7 +144,11 @@ fn two_bands_of_a_log_are_shown_and_all_explained() {
         + "M1,6m,2024-07-01,26.6,0.2,W3,QY2TEC\n";
     let c = at(&text, "readings from \"site.csv\"");
     let hint = hint_at(&c.s, c.doc, c.cursor(), &Config::default()).unwrap();
-    assert!(!hint.text().contains("26.6 W") && hint.text().contains("20.6 W"));
+    let text = hint.text();
+    assert!(
+        !text.contains("6m ") && text.contains("2m ") && text.contains("70cm "),
+        "{text}"
+    );
     assert!(hint.tooltip.contains("26.6 W"), "{}", hint.tooltip);
 }
 

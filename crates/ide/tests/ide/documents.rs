@@ -122,3 +122,37 @@ fn a_report_is_the_same_in_an_editor_and_in_a_terminal() {
     assert_eq!(shown, printed);
     assert!(shown.blocks.len() > 4);
 }
+
+/// Each known level is a step of its own, lower where power is lost, and leads to its line.
+#[test]
+fn level_diagrams_follow_the_power() {
+    let c = Case::hill("station hill", "station hill");
+    let doc = downlead_ide::illustrated_report(&c.s, 0, None).expect("a report");
+    let page = downlead_report::write::html::html(&doc);
+    assert_eq!(page.matches("<svg").count(), 2, "a picture of each chain");
+    assert!(!page.contains("<script") && !page.contains("http"));
+    let first = page.split("<svg").nth(1).expect("a picture");
+    let svg = first.split("</svg>").next().expect("its end");
+    let steps: Vec<f64> = svg
+        .split("<path d=\"")
+        .skip(1)
+        .map(|p| {
+            let path = p.split("h64").next().expect("a step");
+            let y = path.rsplit(' ').next().expect("its height");
+            y.parse().expect("a number")
+        })
+        .collect();
+    // TX1, DU1, M1, A1 and the joins between them
+    assert!(steps.len() >= 4, "{svg}");
+    assert!(steps.windows(2).all(|w| w[0] <= w[1]), "{steps:?}");
+    // 32 W are 45.05 dBm
+    assert!(svg.contains(">45.1<"), "{svg}");
+    let line = |word: &str| {
+        let at = c.text().find(word).expect(word);
+        c.text()[..at].lines().count()
+    };
+    assert!(
+        svg.contains(&format!("main.downlead:{}\"", line("TX1\n"))),
+        "{svg}"
+    );
+}

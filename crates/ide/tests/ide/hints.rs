@@ -262,3 +262,62 @@ fn details_left_for_later_are_where_they_would_be() {
         assert_eq!(pieces(x), pieces(y));
     }
 }
+
+/// Of every example, and of four bands in one chain.
+#[test]
+fn no_hint_is_long_and_no_band_is_lost() {
+    let four = "band 6m 50.3 MHz\nband 2m 145.3 MHz\nband 70cm 434.5 MHz\nband 23cm 1296.2 MHz\nchain four on 6m, 2m, 70cm, 23cm {\n    transmitter 50 W ± 5 % carrier\n    run 28 m of half-inch-foam\n    antenna 4.5 dBi ± 0.5 dB\n    limit 60 W erp, \"a rule\"\n}\n";
+    let c = Case::new(four);
+    for h in inlay_hints(&c.s, c.doc, ALL, &Config::default()) {
+        for band in ["6m", "2m", "70cm", "23cm"] {
+            assert!(
+                h.tooltip.contains(band),
+                "{band}: {} / {}",
+                h.text(),
+                h.tooltip
+            );
+        }
+    }
+    insta::assert_snapshot!(picture(&c, &Config::default()));
+    let mut long = Vec::new();
+    let mut all = vec![c.s];
+    for path in downlead_testkit::example_files() {
+        all.push(downlead_eval::Snapshot::load(
+            &[path],
+            &downlead_testkit::examples(),
+        ));
+    }
+    for s in &all {
+        for h in inlay_hints(s, downlead_ide::Doc::File(0), ALL, &Config::default()) {
+            if h.text().chars().count() > 60 {
+                long.push(h.text());
+            }
+        }
+    }
+    assert!(long.is_empty(), "{long:#?}");
+}
+
+#[test]
+fn hints_of_a_block_in_one_column() {
+    let c = Case::hill("station hill", "station hill");
+    let aligned = Config {
+        aligned: true,
+        ..Config::default()
+    };
+    let shown = picture(&c, &aligned).replace('\u{a0}', "_");
+    let column = |line: &str| {
+        let found = shown.lines().find(|l| l.trim_start().starts_with(line));
+        let found = found.expect(line);
+        let at = found.find('⟦').expect("a hint");
+        let blanks = found[at..].chars().filter(|c| *c == '_').count();
+        found[..at].chars().count() + blanks
+    };
+    assert_eq!(column("DU1.high "), column("TX1 "));
+    assert_eq!(column("DU1.high "), column("limit "));
+    // blocks do not move each other
+    assert!(column("RX1 ") < column("TX1 "));
+    assert_eq!(
+        picture(&c, &Config::default()).replace('\u{a0}', ""),
+        picture(&c, &Config::default())
+    );
+}

@@ -11,6 +11,8 @@ pub(crate) fn code_lenses(st: &mut State, p: CodeLensParams) -> Result<Option<Ve
         return Ok(None);
     };
     let found = ide::code_lenses(v.snapshot, v.doc, &v.config);
+    // at the end of a line a lens follows a hint, and both are figures
+    let divider = if v.state.peer.lenses_above { "" } else { "· " };
     let lens = |l: ide::Lens| {
         let (command, arguments) = match l.command {
             ide::LensCommand::Report { file, name } => (
@@ -25,7 +27,7 @@ pub(crate) fn code_lenses(st: &mut State, p: CodeLensParams) -> Result<Option<Ve
         CodeLens {
             range: v.range(l.span),
             command: Some(Command {
-                title: l.title,
+                title: format!("{divider}{}", l.title),
                 command: command.to_owned(),
                 arguments: Some(vec![arguments]),
             }),

@@ -115,13 +115,13 @@ fn nothing(name: Option<&str>) -> Error {
     }
 }
 
-/// The report as an HTML page that loads nothing; its rows name the lines they follow from.
+/// The report with level diagrams as an HTML page that loads nothing; its rows name the lines they follow from.
 pub(super) fn html_report(st: &mut State, uri: &Uri, name: Option<&str>) -> Result<String> {
     let v = open(st, uri)?;
     let ide::Doc::File(file) = v.doc else {
         return Err(refused("The built-in library has no report."));
     };
-    ide::report_document(v.snapshot, file, name)
+    ide::illustrated_report(v.snapshot, file, name)
         .map(|doc| downlead_report::write::html::html(&doc))
         .ok_or_else(|| nothing(name))
 }
