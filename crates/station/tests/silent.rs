@@ -500,3 +500,11 @@ fn a_session_says_how_far_its_transmitter_drifts() {
         assert_eq!(d.len(), 1, "{line}: {d:?}");
     }
 }
+
+#[test]
+fn a_definition_is_of_a_kind_of_device() {
+    for word in ["antenna", "run", "connector", "transmitter", "load"] {
+        let d = found(&format!("device y {{ kind {word}; loss 1 dB }}"));
+        assert_eq!(d[0].message, format!("`{word}` is no kind of device."));
+    }
+}

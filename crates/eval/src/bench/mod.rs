@@ -82,7 +82,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     });
     out.append(&mut cable_notes);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
-    summary::session(s, &g, &meters, env, out);
+    summary::session(s, &g, &meters, out);
     summary::verdicts(&pieces, &cells, &bands, out);
     SessionResult {
         name: s.name.loc,

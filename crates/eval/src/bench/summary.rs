@@ -309,7 +309,6 @@ pub(super) fn session(
     s: &Session,
     g: &Gathered<'_>,
     meters: &Meters<'_>,
-    env: &Env,
     out: &mut Vec<Diagnostic>,
 ) {
     if g.groups.iter().all(|x| x.taken.is_empty()) {

@@ -608,7 +608,8 @@ pub struct Form {
     pub once: bool,
 }
 
-const fn same(a: &str, b: &str) -> bool {
+/// Whether two words are one, also while the crate is compiled.
+pub(super) const fn same(a: &str, b: &str) -> bool {
     let (a, b) = (a.as_bytes(), b.as_bytes());
     if a.len() != b.len() {
         return false;

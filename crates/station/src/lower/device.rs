@@ -555,7 +555,11 @@ pub(super) fn ways(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<u32> {
 
 /// Says that a word is no kind of device.
 fn unknown_kind(cx: &mut Cx<'_>, n: &Name) {
-    let words: Vec<&str> = PartKind::ALL.iter().map(|k| k.word()).collect();
+    let words: Vec<&str> = PartKind::ALL
+        .iter()
+        .filter(|k| k.role().is_device())
+        .map(|k| k.word())
+        .collect();
     let meant = words.iter().copied().find(|w| {
         let form = PartKind::from_word(w).map(crate::forms::of_part);
         form.is_some_and(|f| f.also.contains(&&*n.text))
@@ -597,11 +601,11 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
             c.i = 1;
             match c.name(cx) {
                 Some(n) => match PartKind::from_word(&n.text) {
-                    Some(k) => {
+                    Some(k) if k.role().is_device() => {
                         kind = Some(k);
                         ends(cx, s, &c, "`kind`");
                     }
-                    None => unknown_kind(cx, &n),
+                    _ => unknown_kind(cx, &n),
                 },
                 None => missing(cx, &c, "the kind of device follows", "kind isolator"),
             }
