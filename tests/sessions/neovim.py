@@ -38,7 +38,7 @@ def session(check):
     if not check(s.wait(r"transmitter TX1"), "the file is open"):
         return
     s.keys(f"={story.antenna}G", "=zz")
-    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
+    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}")
     check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
     check(int(ask("luaeval('#vim.diagnostic.get(0)')") or -1) == 0, "no message", s.text())
@@ -118,7 +118,7 @@ def session(check):
     s.keys(f"=:w | e {story.bench}", "Enter")
     check(s.wait(rf"readings from .july.csv. .*{story.verdicts}"), f"hint at a table of readings: {story.verdicts}")
     check(s.wait(r"session four-cables .*D < C < B < A"), "hint at the session: the ranking per 100 m")
-    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0, {severity = vim.diagnostic.severity.WARN})')") == "2"), "the wet cable and the drift are told")
+    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0, {severity = vim.diagnostic.severity.WARN})')") == "2"), "the wet cable and the drift are reported")
     s.keep(story, "bench")
 
     s.keys("=:wqa!", "Enter")

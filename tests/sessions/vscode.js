@@ -118,7 +118,7 @@ async function session() {
 
   // hints
   await goto(story.antenna, 9);
-  await check(`hint at the antenna: ERP ${story.erp}, EIRP ${story.eirp} ± ${story.doubt}`, () => seen(line(spaced(`ERP ${story.erp}, EIRP ${story.eirp} ± ${story.doubt}`)), 30000));
+  await check(`hint at the antenna: ERP ${story.erp}, EIRP ${story.eirp} ± ${story.uncertainty}`, () => seen(line(spaced(`ERP ${story.erp}, EIRP ${story.eirp} ± ${story.uncertainty}`)), 30000));
   await check("hint at the run: its loss and the power behind it", () => seen(line(/M1\s+0\.75\s+dB\s+→\s+12\.8\s+W/)));
   await check(`hint at the limit: met, ${story.margin}`, () => seen(line(spaced(`met: ${story.margin} under`))));
   await check("no message", async () => (await page.locator(".squiggly-error").count()) === 0);

@@ -1,7 +1,7 @@
 //! Bench sessions: the demo session's 36 verdicts with both meters, in the language.
 //!
-//! The demo data are invented (see `examples/bench`); what they must come to was worked out
-//! beside the project, and `crates/physics/tests/data/bench_results.csv` holds it.
+//! The demo data are invented (see `examples/bench`); the expected results were computed
+//! independently and are in `crates/physics/tests/data/bench_results.csv`.
 
 use downlead_eval::Snapshot;
 use downlead_eval::bench::result::SessionResult;
@@ -566,9 +566,9 @@ fn sessions(text: &str, more: &[(&str, &str)]) -> (Vec<SessionResult>, Vec<Strin
     (results.collect(), said)
 }
 
-/// Two meters that were not read one behind the other are off by the same on every band, and a
-/// mean over bands does not take that out, nor a fit through them. Worked out with numpy: the
-/// covariance of the four losses is (s_P² + s_Q²) everywhere, and beside it 2 (u_l² + u_r²) on the
+/// The scale errors of two meters that were not compared are the same on every band, and neither
+/// a mean over bands nor a fit removes them. Computed with numpy: the
+/// covariance of the four losses is (s_P² + s_Q²) everywhere, plus 2 (u_l² + u_r²) on the
 /// diagonal; weights of the mean are (e/u)², those of the fit 1/u² (GUM, JCGM 100:2008, 5.2.2).
 /// Bands counted as independent would give 0.061.
 #[test]
@@ -594,7 +594,7 @@ fn an_error_of_two_meters_stays_in_the_mean_over_bands() {
     near("correlation", f.correlation, -0.989_510_8, 1e-6);
 }
 
-/// What a table says against the text, or what cannot be, is told with its line; the rest counts.
+/// Rows that contradict the text or are impossible are reported with their line; the rest counts.
 #[test]
 fn a_table_that_contradicts_the_session_is_told() {
     let text = format!(
@@ -658,8 +658,8 @@ fn a_table_that_contradicts_the_session_is_told() {
     );
 }
 
-/// A two-port's own reflection is none of an open end, and a file that does not reach the band is
-/// told whatever it is read for.
+/// The reflection of a two-port is not that of an open end, and a file that does not reach the band
+/// is reported for every reading.
 #[test]
 fn what_is_open_or_shorted_is_a_file_of_one_port() {
     let two = "# MHz S DB R 50\n140 -30 0 -1 0 -1 0 -30 0\n150 -30 0 -1 0 -1 0 -30 0\n";
@@ -736,7 +736,8 @@ fn below_a_sheets_maximum_a_piece_keeps_what_is_promised() {
             .filter(|d| d.starts_with("cable-differs") || d.starts_with("loss-too-low"));
         (v.join(", "), whole, told.count())
     };
-    // expected 1.48 and 3.37 dB; 10 log10(44 / 35) is 0.99 dB, less than both beyond doubt
+    // expected 1.48 and 3.37 dB; 10 log10(44 / 35) is 0.99 dB, less than both by more than the
+    // uncertainty
     let differs = ("differs, differs".to_owned(), "differs", 1);
     assert_eq!(of("typical", 35.0), differs);
     assert_eq!(
@@ -747,7 +748,8 @@ fn below_a_sheets_maximum_a_piece_keeps_what_is_promised() {
     assert_eq!(of("maximum", 15.0), differs);
 }
 
-/// What takes no part is told: a reading made in another way, a length without a velocity factor.
+/// Readings that are not used are reported: one made in another way, a length without a velocity
+/// factor.
 #[test]
 fn a_reading_that_takes_no_part_is_told() {
     let (r, said) = one_band(
@@ -768,8 +770,8 @@ fn a_reading_that_takes_no_part_is_told() {
     near("u", r[0].cells[0].measured.u_db, u, 1e-6);
 }
 
-/// A loss in dB and a power in W have no reference in common: what stands in the unit of the
-/// baseline is taken (10 log10(44 / 30) = 1.663 dB), the other is told.
+/// A loss in dB and a power in W have no reference in common: a reading in the unit of the
+/// baseline is used (10 log10(44 / 30) = 1.663 dB), the other is reported.
 #[test]
 fn decibels_and_watts_are_not_mixed() {
     let told = |said: &[String]| -> Vec<String> {

@@ -228,9 +228,9 @@ fn a_share_says_of_what_in_full() {
         // whatever is written of it, either fix leaves a whole line
         for f in &all[0].fixes {
             let e = &f.edits[0];
-            let mut mended = text.clone();
-            mended.replace_range(e.loc.span.range(), &e.text);
-            assert_eq!(errors(&mended), [], "{mended}");
+            let mut corrected = text.clone();
+            corrected.replace_range(e.loc.span.range(), &e.text);
+            assert_eq!(errors(&corrected), [], "{corrected}");
         }
     }
     assert_eq!(errors(&t(" of full scale")), []);

@@ -185,7 +185,7 @@ impl Quals {
                     }
                     true
                 }
-                // for whoever reads it, and for the check of what was recorded (`evidence`)
+                // for the reader, and for the check of recorded readings (`evidence`)
                 crate::evidence::CORRECTED => {
                     cur.i += 1;
                     if cur.string(cx).is_none_or(|s| s.trim().is_empty()) {
@@ -491,7 +491,7 @@ pub(crate) fn ends<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &Cur<'a>, what: &str) 
 
 /// Says that a figure or name is missing at the cursor.
 pub(crate) fn missing(cx: &mut Cx<'_>, cur: &Cur<'_>, what: &str, example: &str) {
-    // a broken line has its own message already, and so has one whose value cannot be worked out
+    // a broken line has its own message already, and so has one whose value cannot be computed
     let line = cur.stmt.head_span();
     let said = |d: &Diagnostic| {
         line.start <= d.primary.loc.span.start && d.primary.loc.span.end <= line.end

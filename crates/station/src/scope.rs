@@ -42,7 +42,7 @@ impl std::fmt::Display for LoadError {
                 write!(f, "it is not UTF-8 text (byte {offset}): save it as UTF-8")
             }
             LoadError::TooLarge => f.write_str("it is too large"),
-            LoadError::OutsideRoot => f.write_str("it lies outside the project's root"),
+            LoadError::OutsideRoot => f.write_str("it lies outside the root folder"),
             LoadError::Unreadable(why) => write!(f, "it cannot be read: {why}"),
         }
     }
@@ -55,6 +55,11 @@ pub trait Loader {
     /// # Errors
     /// [`LoadError`] when it cannot be had.
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError>;
+
+    /// The root folder in words for people, where there is one.
+    fn root(&self) -> Option<String> {
+        None
+    }
 }
 
 /// The path that `relative` means when it stands in the file `base`; none if it climbs above

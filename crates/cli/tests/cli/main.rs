@@ -12,6 +12,7 @@ mod fmt;
 mod hostile;
 mod misc;
 mod report;
+mod root;
 
 use std::path::{Path, PathBuf};
 

@@ -105,7 +105,7 @@ fn same_adapters(a: &[(u32, Name)], b: &[(u32, Name)]) -> bool {
 }
 
 impl<'m> Bench<'m, '_> {
-    /// The cells of a band, with what stands beside its readings; `expected` by piece.
+    /// The cells of a band, with the context of its readings; `expected` by piece.
     pub(super) fn band(
         &mut self,
         g: &Group<'m>,
@@ -220,7 +220,7 @@ impl<'m> Bench<'m, '_> {
         out
     }
 
-    /// The readings that stand in the unit of the first baseline, and the others, which are told: a
+    /// The readings in the unit of the first baseline. The others are reported: a
     /// loss in dB is one against the instrument's own reference, a power in W against one in W.
     fn of_one_unit<'g>(
         &mut self,
@@ -693,7 +693,7 @@ impl<'m> Bench<'m, '_> {
             .then(|| (at_base(m.u_linearity_w), at_base(m.u_full_scale_w)))
     }
 
-    /// What stands beside a reading of power written in the text.
+    /// The context of a power reading written in the text.
     fn row(
         &self,
         r: &Row<'_, 'm>,

@@ -15,8 +15,8 @@ use super::gather::Gathered;
 use super::meters::Meters;
 use super::result::{BenchBand, BenchCell, BenchPiece, Method};
 
-/// A measured loss below this share of the expected one, beyond doubt, is rather a wrong length
-/// or type than a good cable (common practice).
+/// A measured loss below this share of the expected one, by more than the uncertainty, is rather a
+/// wrong length or type than a good cable (common practice).
 const FAR_TOO_LOW: f64 = 0.6;
 
 /// Up to so many bands are all named in a message; of more, the first [`NAMED_OF_MANY`].
@@ -97,7 +97,7 @@ fn piece(
         .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
         .filter(|share| share.is_finite())
         .fold(0.0, f64::max);
-    // the same tape and the same joins on all bands: their doubt does not average out
+    // the same tape and the same joins on all bands: their uncertainty does not average out
     let common = libm::hypot(shared, joins_share);
     let (found, fit_bands) = fitted(s, metres, celsius, common, &mine, cells, bands);
     BenchPiece {

@@ -13,7 +13,7 @@ use super::numbers::{
 };
 use super::totals::items;
 use crate::chain::NodeState;
-use crate::result::{BudgetItem, CauseName, Doubted, LimitResult, ReadingResult, Verdict};
+use crate::result::{BudgetItem, CauseKind, CauseName, LimitResult, ReadingResult, Verdict};
 use crate::verdict::{METER_GAMMA, SMALLEST_FAULT_DB, power_budget, read_reflection, scatter_db};
 
 impl Cx<'_> {
@@ -200,7 +200,7 @@ impl Cx<'_> {
         let scatter = scatter_db(instrument, state);
         if let (true, Some(i)) = (scatter > 0.0, instrument) {
             rows.push(BudgetItem {
-                cause: Doubted::Instrument,
+                cause: CauseKind::Instrument,
                 name: CauseName::Named(format!("{}, straightness and scatter", i.name.text).into()),
                 standard_db: scatter,
             });

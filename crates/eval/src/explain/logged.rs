@@ -12,7 +12,7 @@ use crate::cause::Cause;
 use crate::chain::{NodeState, dbm_words};
 use crate::instrument::instrument_db;
 use crate::result::{
-    BudgetItem, CauseName, Doubted, LogResult, LogRow, Logged, NodeResult, TapResult,
+    BudgetItem, CauseKind, CauseName, LogResult, LogRow, Logged, NodeResult, TapResult,
 };
 use crate::verdict::{SMALLEST_FAULT_DB, scatter_db};
 
@@ -175,7 +175,7 @@ impl Cx<'_> {
         let scatter = scatter_db(instrument, state);
         if let (true, Some(i)) = (scatter > 0.0, instrument) {
             causes.push(BudgetItem {
-                cause: Doubted::Instrument,
+                cause: CauseKind::Instrument,
                 name: CauseName::Named(format!("{}, straightness and scatter", i.name.text).into()),
                 standard_db: scatter,
             });

@@ -365,7 +365,7 @@ pub fn trend(t: &TrendReport) -> String {
 
 /// A contribution over all comparisons.
 #[must_use]
-pub fn contribution(d: &DoubtReport) -> String {
+pub fn contribution(d: &ContributionReport) -> String {
     let span = if d.largest_standard_db - d.smallest_standard_db < 0.000_5 {
         format!("{:.3} dB", d.largest_standard_db)
     } else {

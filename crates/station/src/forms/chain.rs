@@ -58,7 +58,7 @@ pub(crate) static CHAIN: Form = Form {
     slots: &[&[
         Slot::word(Head::On.id(), "on", &[Bands])
             .stands(Stands::Head)
-            .says("bands or frequencies it is worked out on", "on 2m"),
+            .says("bands or frequencies it is computed on", "on 2m"),
         Slot::bare(Head::More.id(), &Bands)
             .each()
             .after(Head::On.id(), "has no meaning before `on`")

@@ -122,7 +122,7 @@ pub(crate) static INSTRUMENT: Form = Form {
     also: &["wattmeter", "analyser"],
     noun: "an instrument",
     doc: "Defines a measuring instrument.",
-    examples: &["instrument W1 \"through-line meter\" { accuracy 5 % of reading; scale 100 W }"],
+    examples: &["instrument W1 \"directional wattmeter\" { accuracy 5 % of reading; scale 100 W }"],
     subject: Subject::New(NameKind::Instrument),
     slots: &[&[TITLE]],
     block: Block::Lines(

@@ -283,7 +283,7 @@ device! { SWITCH "switch" "a switch" &["relay"], WITH_ISOLATION NETWORK "A switc
 [PORT_LINE, ISOLATION_LINE] }
 device! { COUPLER "coupler" "a coupler" &["tap"], COUPLER_SLOTS DIRECTED "A directional coupler in the main line."
 ["coupler CP1 20 dB coupled, 0.3 dB"] [COUPLED_LINE, REVERSED_LINE] }
-device! { METER "meter" "a meter" &["wattmeter"], ONE_WAY NETWORK "A through-line meter left in the line."
+device! { METER "meter" "a meter" &["wattmeter"], ONE_WAY NETWORK "A directional wattmeter left in the line."
 ["meter ME1 0.1 dB"] [] }
 device! { BALUN "balun" "a balun" &["choke", "unun"], BALUN_SLOTS NETWORK "A balun or choke, with its ratio of impedances."
 ["balun BA1 0.1 dB series, ratio 4:1"] [RATIO_LINE] }

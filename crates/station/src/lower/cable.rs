@@ -341,7 +341,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc
                 let d = Diagnostic::new(
                     &codes::DUPLICATE_NAME,
                     f.loc,
-                    format!("{} stands twice in this table.", frequency(hz)),
+                    format!("{} occurs twice in this table.", frequency(hz)),
                 )
                 .at("again")
                 .also(other.2, "first here");
@@ -615,7 +615,7 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
         inner_resistivity: Measure::exact(COPPER),
         outer_resistivity: Measure::exact(COPPER),
     };
-    // what is said of one conductor goes before what is said of both
+    // a line about one conductor takes precedence over a line about both
     let (mut both, mut of_inner, mut of_outer) = (None, None, None);
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {

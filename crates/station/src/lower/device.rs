@@ -190,7 +190,7 @@ pub(super) fn loss_table<'a>(
             let d = Diagnostic::new(
                 &codes::DUPLICATE_NAME,
                 f.loc,
-                "This frequency stands twice in the table.",
+                "This frequency occurs twice in the table.",
             )
             .at("again");
             cx.push(d);
