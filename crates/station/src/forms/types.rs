@@ -669,6 +669,16 @@ impl Form {
         self.all_slots().find(|s| s.id == id)
     }
 
+    /// Whether its first slot is a figure directly after its word.
+    #[must_use]
+    pub fn has_plain_figure(&self) -> bool {
+        let first = self.slots.first().and_then(|s| s.first());
+        self.subject == Subject::Nothing
+            && first.is_some_and(|s| {
+                s.stands == Stands::First && matches!(s.begins, Begins::Value(_)) && !s.names
+            })
+    }
+
     /// Bits of the slots that are a main figure.
     #[must_use]
     pub fn main(&self) -> u64 {
