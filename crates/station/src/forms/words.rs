@@ -145,7 +145,7 @@ pub(crate) const KINDS: Set = Set {
 const DEVICES: usize = {
     let (mut n, mut i) = (0, 0);
     while i < PartKind::ALL.len() {
-        n += PartKind::ALL[i].role().is_device() as usize;
+        n += PartKind::ALL[i].is_definable() as usize;
         i += 1;
     }
     n
@@ -155,7 +155,7 @@ const KIND_WORDS: [Word; DEVICES] = {
     let mut out = [const { word("", "") }; DEVICES];
     let (mut n, mut i) = (0, 0);
     while i < PartKind::ALL.len() {
-        if PartKind::ALL[i].role().is_device() {
+        if PartKind::ALL[i].is_definable() {
             out[n] = word(PartKind::ALL[i].word(), "a kind of device");
             n += 1;
         }

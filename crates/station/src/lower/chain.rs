@@ -219,8 +219,7 @@ fn tag<'a>(
     c.i = 1;
     if !c.done() {
         // `rum 28 m of x`: a misspelt kind of part rather than a tag with something behind it
-        let kinds = PartKind::ALL.iter().map(|k| k.word());
-        if let Some(n) = crate::cx::nearest(word, kinds) {
+        if let Some(n) = PartKind::meant(word) {
             let at = cx.loc(atom);
             let d = Diagnostic::new(
                 &codes::UNKNOWN_STATEMENT,

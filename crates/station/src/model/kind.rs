@@ -133,6 +133,23 @@ impl PartKind {
         PartKind::ALL.into_iter().find(|k| k.word() == word)
     }
 
+    /// The keyword that was meant by a word: a word of the trade for a kind (`attenuator`), else one
+    /// that is nearly spelt so.
+    #[must_use]
+    pub fn meant(word: &str) -> Option<&'static str> {
+        let kinds = PartKind::ALL.into_iter();
+        crate::forms::mean(
+            word,
+            kinds.map(|k| (k.word(), crate::forms::of_part(k).also)),
+        )
+    }
+
+    /// Whether a library can define examples of it: of a device, or of a load.
+    #[must_use]
+    pub const fn is_definable(self) -> bool {
+        self.role().is_device() || matches!(self, PartKind::Load)
+    }
+
     /// Whether its ports are legs that keep something off.
     #[must_use]
     pub fn has_legs(self) -> bool {
