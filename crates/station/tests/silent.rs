@@ -530,3 +530,28 @@ fn a_word_of_the_trade_finds_its_statement() {
         clean(&good);
     }
 }
+
+#[test]
+fn a_figure_that_holds_always_takes_no_band() {
+    for text in [
+        station("isolator IS1 { loss 0.5 dB; isolation 25 dB on 2m }"),
+        station("coupler CP1 { coupled 20 dB at 145 MHz }"),
+        station("pad P1 { loss 1 dB; rating 5 W on 2m }"),
+        station("pad P1 { loss 1 dB; voltage 500 V on 2m }"),
+        station("receiver RX1 { sensitivity -119 dBm on 2m }"),
+        station("antenna A1 { gain 5 dBi; height 26 m agl on 2m }"),
+        station("transmitter TX1 { power 5 W carrier; duty 40 % on 2m }"),
+        "cable x { loss 0.4 dB/100 m/sqrt(MHz); velocity 0.66 on 2m }".to_owned(),
+        "connector x { family n; loss 0.1 dB on 2m }".to_owned(),
+    ] {
+        let d = one(&text);
+        assert!(
+            d.message.contains("has no meaning"),
+            "{text}: {}",
+            d.message
+        );
+    }
+    clean(&station(
+        "pad P1 { loss 1 dB on 2m; rating 5 W at 145 MHz, sheet \"p. 3\" }",
+    ));
+}
