@@ -92,7 +92,10 @@ fn listed<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
         }
         let more = cur.peek().is_some_and(|a| match a.kind {
             AtomKind::Value(_) => true,
-            AtomKind::Word => names_band(cx, cur.stmt, a),
+            // the usual end of the list needs no look at the table
+            AtomKind::Word => {
+                !matches!(cx.text(a.span), "transmit" | "receive") && names_band(cx, cur.stmt, a)
+            }
             _ => false,
         });
         // what is no band stays where it is
