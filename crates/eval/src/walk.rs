@@ -102,13 +102,14 @@ fn unknown(tag: &Name, station: Option<&Station>, out: &mut Vec<Diagnostic>) {
                 format!("Station `{}` has no part `{}`.", st.name.text, tag.text),
             )
             .at("not defined");
-            let kinds = PartKind::ALL.iter().map(|k| k.word());
             let tags = st
                 .parts
                 .iter()
                 .filter_map(|p| p.tag.as_ref())
                 .map(|t| &*t.text);
-            if let Some(n) = nearest(&tag.text, tags.chain(kinds)) {
+            // a tag that is nearly spelt so, or a word for a kind of part
+            let near = nearest(&tag.text, tags);
+            if let Some(n) = near.or_else(|| PartKind::meant(&tag.text)) {
                 d = d
                     .help(format!("Did you mean `{n}`?"))
                     .fix(format!("write `{n}`"), tag.loc, n);

@@ -40,6 +40,10 @@ pub struct Completion {
     pub sort: String,
     /// The likeliest to be meant by what is typed; none is before the first letter.
     pub preselect: bool,
+    /// Words of the trade that mean it.
+    pub also: &'static [&'static str],
+    /// The one of them that is being typed: it finds the word, and is replaced by it.
+    pub filter: Option<&'static str>,
 }
 
 /// Kind of a completion.
@@ -114,6 +118,13 @@ pub fn completion_with(
     if out.iter().any(whole) && ends_statement(s, doc, offset) {
         return Vec::new();
     }
+    for x in &mut out {
+        let typed = text.get(x.replace.start as usize..offset as usize);
+        x.filter = typed
+            .filter(|t| !t.is_empty() && !x.label.starts_with(t))
+            .and_then(|t| x.also.iter().copied().find(|w| w.starts_with(t)));
+    }
+    let typed = |x: &Completion| text.get(x.replace.start as usize..offset as usize);
     // for the same reason nothing is marked before its first letter
     if let Some(likeliest) = out.iter_mut().find(|x| {
         typed(x).is_some_and(|t| !t.is_empty() && x.label.len() > t.len() && x.label.starts_with(t))
@@ -169,6 +180,8 @@ impl<'a> List<'a> {
             snippet: false,
             sort: format!("{rank}{:04}", self.out.len()),
             preselect: false,
+            also: &[],
+            filter: None,
         });
         let last = self.out.len() - 1;
         &mut self.out[last]
@@ -215,6 +228,7 @@ impl<'a> List<'a> {
             let station = self.at.in_station() && cx == Context::Station;
             let item = self.add(rank, CompletionKind::Keyword, f.word, Some(signature(f).0));
             item.documentation = Some(f.doc.to_owned());
+            item.also = f.also;
             match snippet(cx, f.word, station).filter(|_| snippets) {
                 Some(body) => {
                     item.insert = body.to_owned();

@@ -246,6 +246,9 @@ fn keyword_words(w: &mut Writer<'_, '_>, word: &str, cx: Context) {
     if let Some(f) = form_in(cx, word).or_else(|| keyword(word)?.forms.first().copied()) {
         w.code(&downlead_station::forms::signature(f).0);
         w.text(f.doc);
+        if !f.also.is_empty() {
+            w.text(&format!("Found also by: {}.", f.also.join(", ")));
+        }
     }
 }
 

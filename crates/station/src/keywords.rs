@@ -67,6 +67,19 @@ pub fn keywords_in(cx: Context) -> impl Iterator<Item = &'static Keyword> {
     KEYWORDS.iter().filter(move |k| k.contexts.contains(&cx))
 }
 
+/// The statement that was meant by a word at the beginning of a line there: a word of the trade for
+/// it, else one that is nearly spelt so.
+#[must_use]
+pub fn meant_in(cx: Context, typed: &str) -> Option<&'static str> {
+    let words = KEYWORDS.iter().flat_map(move |k| {
+        let forms = k.contexts.iter().zip(&k.forms);
+        forms
+            .filter(move |(c, _)| **c == cx)
+            .map(|(_, f)| (f.word, f.also))
+    });
+    forms::mean(typed, words)
+}
+
 /// The table's entry of a word.
 #[must_use]
 pub fn keyword(word: &str) -> Option<&'static Keyword> {

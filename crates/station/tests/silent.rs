@@ -500,3 +500,58 @@ fn a_session_says_how_far_its_transmitter_drifts() {
         assert_eq!(d.len(), 1, "{line}: {d:?}");
     }
 }
+
+#[test]
+fn a_definition_is_of_a_kind_of_device() {
+    for word in ["antenna", "run", "connector", "transmitter"] {
+        let d = found(&format!("device y {{ kind {word}; loss 1 dB }}"));
+        assert_eq!(d[0].message, format!("`{word}` is no kind of device."));
+    }
+}
+
+#[test]
+fn a_word_of_the_trade_finds_its_statement() {
+    for (text, write) in [
+        (chain("attenuator 3 dB"), "pad 3 dB"),
+        (chain("splitter 2 way"), "divider 2 way"),
+        (chain("arrester 0.1 dB"), "protector 0.1 dB"),
+        (chain("feedline 20 m of x"), "run 20 m of x"),
+        (station("aerial A1 5 dBi"), "antenna A1 5 dBi"),
+        (station("lna PR1 20 dB gain"), "preamplifier PR1 20 dB gain"),
+        (station("antenna A1 { gain 5 dBi; vswr 1.3 }"), "swr 1.3"),
+        (
+            "coax x { loss 0.4 dB/100 m/sqrt(MHz) }".to_owned(),
+            "cable x",
+        ),
+    ] {
+        let d = one(&text);
+        let good = fixed(&text, &d, 0);
+        assert!(good.contains(write), "{text}: {}", d.message);
+        clean(&good);
+    }
+}
+
+#[test]
+fn a_figure_that_holds_always_takes_no_band() {
+    for text in [
+        station("isolator IS1 { loss 0.5 dB; isolation 25 dB on 2m }"),
+        station("coupler CP1 { coupled 20 dB at 145 MHz }"),
+        station("pad P1 { loss 1 dB; rating 5 W on 2m }"),
+        station("pad P1 { loss 1 dB; voltage 500 V on 2m }"),
+        station("receiver RX1 { sensitivity -119 dBm on 2m }"),
+        station("antenna A1 { gain 5 dBi; height 26 m agl on 2m }"),
+        station("transmitter TX1 { power 5 W carrier; duty 40 % on 2m }"),
+        "cable x { loss 0.4 dB/100 m/sqrt(MHz); velocity 0.66 on 2m }".to_owned(),
+        "connector x { family n; loss 0.1 dB on 2m }".to_owned(),
+    ] {
+        let d = one(&text);
+        assert!(
+            d.message.contains("has no meaning"),
+            "{text}: {}",
+            d.message
+        );
+    }
+    clean(&station(
+        "pad P1 { loss 1 dB on 2m; rating 5 W at 145 MHz, sheet \"p. 3\" }",
+    ));
+}

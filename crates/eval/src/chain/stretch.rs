@@ -2,7 +2,9 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_station::Env;
-use downlead_station::model::{Antenna, Branch, Direction, Node, Part, PartData, PartKind, Step};
+use downlead_station::model::{
+    Antenna, Branch, Direction, Node, Part, PartData, PartKind, Role, Step,
+};
 
 use downlead_physics::net::part::{End, Gain, Load, Part as Net, Stretch as Wired};
 
@@ -72,7 +74,7 @@ pub(super) fn stretch<'m>(
                 loc,
                 branches,
             } => {
-                let connector = matches!(part.kind, PartKind::Connector | PartKind::Adapter);
+                let connector = part.kind.role() == Role::Join;
                 if open
                     && !connector
                     && let Some(name) = joins

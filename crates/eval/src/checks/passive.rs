@@ -5,7 +5,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::{gamma_from_swr, mismatch_loss};
 use downlead_quantity::{db, from_db, number};
 use downlead_station::Env;
-use downlead_station::model::{Device, Name, Part, PartData, PartKind};
+use downlead_station::model::{Device, Name, Part, PartData, PartKind, Role};
 
 use crate::point::{Picked, Point, pick};
 
@@ -44,7 +44,7 @@ pub(super) fn passive(
 }
 
 fn amplifies(kind: PartKind) -> bool {
-    matches!(kind, PartKind::Amplifier | PartKind::Preamplifier)
+    kind.role() == Role::Active
 }
 
 /// Loss and SWR of a device at the point, its own or its definition's.

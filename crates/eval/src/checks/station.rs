@@ -3,7 +3,7 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::frequency;
 use downlead_station::Env;
-use downlead_station::model::{Chain, Direction, Part, PartData, PartKind, Station};
+use downlead_station::model::{Chain, Direction, Part, PartData, PartKind, Role, Station};
 use rustc_hash::FxHashMap;
 
 use super::age::old_cables;
@@ -32,7 +32,7 @@ pub(crate) fn station(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
                 }
                 continue;
             };
-            if matches!(part.kind, PartKind::Connector | PartKind::Adapter) && part.tag.is_none() {
+            if part.kind.role() == Role::Join && part.tag.is_none() {
                 continue;
             }
             let port = port.map(|p| &*p.text);

@@ -13,38 +13,6 @@ use crate::view::{
     path_at, tidy,
 };
 
-/// Letters of a kind's tags, as people write them.
-fn prefix(kind: PartKind) -> &'static str {
-    match kind {
-        PartKind::Transmitter => "TX",
-        PartKind::Receiver => "RX",
-        PartKind::Run => "M",
-        PartKind::Jumper => "J",
-        PartKind::Tail => "T",
-        PartKind::Connector => "C",
-        PartKind::Adapter => "AD",
-        PartKind::Pad => "PD",
-        PartKind::Filter => "F",
-        PartKind::Isolator => "IS",
-        PartKind::Circulator => "CR",
-        PartKind::Protector => "SP",
-        PartKind::Switch => "SW",
-        PartKind::Coupler => "CP",
-        PartKind::Meter => "ME",
-        PartKind::Balun => "B",
-        PartKind::Tuner => "TU",
-        PartKind::Duplexer => "DU",
-        PartKind::Diplexer => "DX",
-        PartKind::Combiner => "CO",
-        PartKind::Divider => "DV",
-        PartKind::Amplifier => "PA",
-        PartKind::Preamplifier => "PR",
-        PartKind::Load => "DL",
-        PartKind::Antenna => "A",
-        PartKind::Piece => "P",
-    }
-}
-
 /// The whole lines of a statement, with the line end.
 fn lines(text: &str, span: Span) -> Span {
     let start = line_start(text, span.start);
@@ -152,7 +120,7 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
         Some(a) => (line.text(*a).to_owned(), line.slice(line.span()).to_owned()),
         None => {
             let Some(tag) = (1..1000)
-                .map(|n| format!("{}{n}", prefix(kind)))
+                .map(|n| format!("{}{n}", kind.tag()))
                 .find(|t| !taken.contains(&t.as_str()))
             else {
                 return;
@@ -319,18 +287,7 @@ pub(super) fn define(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>)
         return;
     };
     // what a definition cannot be: cables and connectors have their own, ends of a chain none
-    let own = matches!(
-        kind,
-        PartKind::Transmitter
-            | PartKind::Receiver
-            | PartKind::Run
-            | PartKind::Jumper
-            | PartKind::Tail
-            | PartKind::Connector
-            | PartKind::Adapter
-            | PartKind::Load
-            | PartKind::Antenna
-    );
+    let own = !kind.role().is_device();
     let branches = block.iter().any(|x| x.keyword() == Some("branch"));
     let [_, tag] = part.atoms() else { return };
     if own || branches || part.text(*tag) == "of" {

@@ -112,14 +112,15 @@ impl List<'_> {
                 second,
                 doc,
                 rank,
-                ..
+                also,
             } => {
                 let label = match second {
                     Some(w) => format!("{text} {w}"),
                     None => text.to_owned(),
                 };
                 let detail = (!doc.is_empty()).then(|| doc.to_owned());
-                self.add(rank, CompletionKind::Qualifier, &label, detail);
+                self.add(rank, CompletionKind::Qualifier, &label, detail)
+                    .also = also;
             }
             Offer::Name(kind) | Offer::Counted(kind) => self.name(kind, last),
             Offer::Text | Offer::File(_) => {

@@ -422,3 +422,26 @@ fn every_word_of_the_examples_is_offered() {
     }
     assert!(missed.is_empty(), "{missed:#?}");
 }
+
+/// A word of the trade finds the word of the language, which takes its place.
+#[test]
+fn a_word_of_the_trade_is_completed() {
+    for (typed, label) in [
+        ("atten$0", "pad"),
+        ("aeri$0", "antenna"),
+        ("feedl$0", "run"),
+    ] {
+        let c = Case::hill(
+            "        A1\n        limit",
+            &format!("        {typed}\n        limit"),
+        );
+        let all = completion(&c.s, c.doc, c.cursor(), &plain());
+        let found = all.iter().find(|x| x.label == label).expect(label);
+        let typed = typed.trim_end_matches("$0");
+        assert!(
+            found.filter.is_some_and(|w| w.starts_with(typed)),
+            "{label}"
+        );
+        assert!(all.iter().filter(|x| x.filter.is_some()).count() <= 2);
+    }
+}

@@ -63,3 +63,15 @@ fn nothing_on_blanks_and_comments() {
     let c = Case::hill("        RX1\n", "        RX1 // rece$0iver\n");
     assert_eq!(hover(&c.s, c.doc, c.cursor(), &Config::default()), None);
 }
+
+/// A statement says which other words find it.
+#[test]
+fn a_statement_is_found_by_other_words() {
+    let c = Case::hill("    run M1 46 m", "    r$0un M1 46 m");
+    let h = hover(&c.s, c.doc, c.cursor(), &Config::default()).expect("something to say");
+    assert!(
+        h.text.contains("Found also by: feeder, feedline"),
+        "{}",
+        h.text
+    );
+}

@@ -22,7 +22,7 @@ pub(crate) fn completion(
             .documentation
             .map(|d| Documentation::MarkupContent(v.markup(&d))),
         // what is typed is compared with the text that is there
-        filter_text: Some(c.label.clone()),
+        filter_text: Some(c.filter.map_or_else(|| c.label.clone(), str::to_owned)),
         label: c.label,
         sort_text: Some(c.sort),
         preselect: c.preselect.then_some(true),

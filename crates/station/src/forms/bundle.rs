@@ -93,6 +93,47 @@ about_figure! {
     ABOUT_FIGURE,
     Slot::word(AT, "at", &[Value(&q::FREQUENCY)]).once_per_kind().says("at a frequency", "at 145 MHz")
 }
+/// What can be said about a figure that holds always.
+pub(crate) static ABOUT_ALWAYS: &[Slot] = &{
+    let [read, sheet, rated, displayed, guess] = ORIGIN;
+    [
+        read,
+        sheet,
+        SOURCE_TEXT,
+        rated,
+        displayed,
+        guess,
+        PROMISED,
+        SINCE_DATE,
+        WITH_INSTRUMENT,
+        BY_PERSON,
+        CORRECTED_TEXT,
+        CITE_TEXT,
+        READ_DATE,
+    ]
+};
+/// What can be said about a figure that holds at a frequency, and on no band.
+pub(crate) static ABOUT_AT: &[Slot] = &{
+    let [read, sheet, rated, displayed, guess] = ORIGIN;
+    [
+        read,
+        sheet,
+        SOURCE_TEXT,
+        rated,
+        displayed,
+        guess,
+        PROMISED,
+        Slot::word(AT, "at", &[Value(&q::FREQUENCY)])
+            .once_per_kind()
+            .says("at a frequency", "at 145 MHz"),
+        SINCE_DATE,
+        WITH_INSTRUMENT,
+        BY_PERSON,
+        CORRECTED_TEXT,
+        CITE_TEXT,
+        READ_DATE,
+    ]
+};
 about_figure! {
     /// The same, of something whose temperature takes part.
     ABOUT_WARM,

@@ -1,6 +1,6 @@
 //! Cables.
 
-use super::bundle::{ABOUT_FIGURE, ABOUT_WARM, CITE, FILE_ACCURACY, FROM, ONE_ORIGIN, ORIGINS};
+use super::bundle::{ABOUT_ALWAYS, ABOUT_WARM, CITE, FILE_ACCURACY, FROM, ONE_ORIGIN, ORIGINS};
 use super::quantity as q;
 use super::top::TITLE;
 use super::types::Takes::{File, Name, Text, Then, Value};
@@ -49,7 +49,7 @@ macro_rules! figure_line {
             examples: &[concat!($w, " ", $ex)],
             slots: &[
                 &[Slot::value(0, &q::$q).first().says($doc, $ex)],
-                ABOUT_FIGURE,
+                ABOUT_ALWAYS,
             ],
             exclusive: ORIGINS,
             needs: &[need(1, $needs)],
@@ -151,7 +151,7 @@ static ACCURACY: Form = Form {
             Slot::word(Accuracy::Shared.id(), "shared", &[Name(NameKind::Shared)])
                 .says("one cause for all cables that name it", "shared sheet-7"),
         ],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(Accuracy::Share.bit(), "the accuracy follows")],

@@ -1,6 +1,6 @@
 //! Transmitters, receivers, antennas and loads.
 
-use super::bundle::{ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
+use super::bundle::{ABOUT_ALWAYS, ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
 use super::parts::{ONE_RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
 use super::quantity as q;
 use super::types::Takes::{File, OneOf, Rest, Value};
@@ -92,7 +92,7 @@ macro_rules! figure_line {
             examples: &[concat!($w, " ", $ex)],
             slots: &[
                 &[Slot::value(0, &q::$q).first().says($doc, $ex)],
-                ABOUT_FIGURE,
+                ABOUT_ALWAYS,
             ],
             exclusive: ORIGINS,
             needs: &[need(1, $needs)],
@@ -116,7 +116,7 @@ static FOLDBACK_LINE: Form = Form {
         &[Slot::word(0, "swr", &[Value(&q::SWR)])
             .first()
             .says("an SWR", "swr 2")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "`foldback` is followed by an SWR")],
@@ -144,7 +144,7 @@ pub(crate) static RECEIVER: Form = Form {
     doc: "A receiver, the end of a receive chain.",
     examples: &["receiver RX1 -119 dBm for 12 dB sinad, noise figure 6 dB"],
     subject: Subject::Tag,
-    slots: &[RX_SLOTS, ABOUT_FIGURE],
+    slots: &[RX_SLOTS, ABOUT_ALWAYS],
     exclusive: ORIGINS,
     block: Block::Lines(Context::Receiver, &[&SENSITIVITY_LINE, &NOISE_LINE]),
     ..Form::EMPTY
@@ -155,7 +155,7 @@ static SENSITIVITY_LINE: Form = Form {
     noun: "a receiver",
     doc: "Weakest usable signal.",
     examples: &["sensitivity -119 dBm for 12 dB sinad"],
-    slots: &[RX_SLOTS, ABOUT_FIGURE],
+    slots: &[RX_SLOTS, ABOUT_ALWAYS],
     exclusive: ORIGINS,
     needs: &[need(Rx::Level.bit(), "the weakest usable signal follows")],
     once: true,
@@ -171,7 +171,7 @@ static NOISE_LINE: Form = Form {
         &[Slot::word(0, "figure", &[Value(&q::NOISE)])
             .first()
             .says("a noise figure", "figure 6 dB")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "a noise figure follows")],
@@ -299,7 +299,7 @@ static HEIGHT_LINE: Form = Form {
             .first()
             .then(&[OneOf(w::ABOVE_GROUND)])
             .says("height of its highest point above ground", "26 m agl")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "a height follows")],

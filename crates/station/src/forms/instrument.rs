@@ -1,6 +1,6 @@
 //! Connectors and instruments.
 
-use super::bundle::{ABOUT_FIGURE, ORIGINS};
+use super::bundle::{ABOUT_AT, ORIGINS};
 use super::cable::SOURCE;
 use super::quantity as q;
 use super::top::TITLE;
@@ -83,7 +83,7 @@ static CONNECTOR_LOSS: Form = Form {
         &[Slot::value(0, &q::LOSS)
             .first()
             .says("a loss", "0.05 dB ± 50 %")],
-        ABOUT_FIGURE,
+        ABOUT_AT,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "a loss follows")],

@@ -104,7 +104,7 @@ pub fn form_of(stmt: Stmt<'_>) -> Option<&'static Form> {
 
 /// The statement of a kind of part.
 #[must_use]
-pub fn of_part(kind: PartKind) -> &'static Form {
+pub const fn of_part(kind: PartKind) -> &'static Form {
     match kind {
         PartKind::Transmitter => &ends::TRANSMITTER,
         PartKind::Receiver => &ends::RECEIVER,
@@ -221,6 +221,37 @@ pub fn each(f: &mut dyn FnMut(Block, &'static Form)) {
 }
 
 static TAG_LINES: &[&Form] = &[&chain::TAG_LINE];
+
+/// Whether a list has a line with this word.
+const fn has(lines: &[&Form], word: &str) -> bool {
+    let mut i = 0;
+    while i < lines.len() {
+        if types::same(lines[i].word, word) {
+            return true;
+        }
+        i += 1;
+    }
+    false
+}
+
+/// Every kind of part stands in stations and in chains, and its form has its word.
+const _: () = {
+    let mut i = 0;
+    while i < PartKind::ALL.len() {
+        let kind = PartKind::ALL[i];
+        let word = kind.word();
+        assert!(
+            types::same(of_part(kind).word, word),
+            "the form of another kind"
+        );
+        assert!(
+            has(STATION_LINES, word),
+            "a kind of part that no station takes"
+        );
+        assert!(has(CHAIN_LINES, word), "a kind of part that no chain takes");
+        i += 1;
+    }
+};
 
 /// Every form once is checked while the crate is compiled.
 const _: () = {

@@ -1,8 +1,8 @@
 //! Lines and devices: parts between the ends of a chain.
 
 use super::bundle::{
-    ABOUT_FIGURE, ABOUT_WARM, DIRECTED, FROM, MATCH, MATCHES, NETWORK, ONE_ORIGIN, ORIGINS,
-    RATINGS, ends, noise,
+    ABOUT_ALWAYS, ABOUT_AT, ABOUT_FIGURE, ABOUT_WARM, DIRECTED, FROM, MATCH, MATCHES, NETWORK,
+    ONE_ORIGIN, ORIGINS, RATINGS, ends, noise,
 };
 use super::cable::SOURCE;
 use super::quantity as q;
@@ -567,7 +567,7 @@ pub(crate) static FROM_LINE: Form = Form {
 };
 
 macro_rules! figure_line {
-    ($($(#[$m:meta])* $n:ident $w:literal $q:ident $once:literal $noun:literal $needs:literal $doc:literal $ex:literal;)+) => {
+    ($($(#[$m:meta])* $n:ident $w:literal $q:ident $about:ident $once:literal $noun:literal $needs:literal $doc:literal $ex:literal;)+) => {
         $($(#[$m])* pub(crate) static $n: Form = Form {
             word: $w,
             noun: $noun,
@@ -575,7 +575,7 @@ macro_rules! figure_line {
             examples: &[concat!($w, " ", $ex)],
             slots: &[
                 &[Slot::value(0, &q::$q).first().says($doc, $ex)],
-                ABOUT_FIGURE,
+                $about,
             ],
             exclusive: ORIGINS,
             needs: &[need(1, $needs)],
@@ -585,16 +585,16 @@ macro_rules! figure_line {
     };
 }
 figure_line! {
-    RETURN_LOSS_LINE "return-loss" RETURN_LOSS false "an SWR" "a figure follows" "Return loss of a device's ports, or of the ends of a line." "20 dB";
-    SWR_LINE "swr" SWR false "an SWR" "a figure follows" "SWR of a device's ports, or of the ends of a line." "1.3 on 2m";
-    ISOLATION_LINE "isolation" LOSS true "a device" "an isolation follows" "What an isolator or circulator loses the wrong way round." "25 dB";
-    VOLTAGE_LINE "voltage" VOLTAGE true "a device" "a working voltage follows" "Working voltage, rms." "500 V";
-    PASSES_LINE "passes" FREQUENCY false "a device" "a pass band follows" "Pass band." "144 MHz to 148 MHz";
-    GAIN_LINE "gain" GAIN_DB false "a gain" "a gain follows" "Gain of an amplifier." "13 dB on 2m";
-    EXCESS_LINE "excess" LOSS false "an excess loss" "an excess loss follows" "Loss of a divider beyond the division." "0.3 dB";
-    WAYS_LINE "ways" COUNT true "a device" "a number of branches follows" "Number of branches." "2";
-    COUPLED_LINE "coupled" LOSS true "a device" "a coupling follows" "Coupling of a coupler." "20 dB";
-    RATIO_LINE "ratio" NUMBER true "a device" "a ratio of impedances follows" "Of a balun: impedance of the side away from the transmitter over that of the transmitter's side." "4:1";
+    RETURN_LOSS_LINE "return-loss" RETURN_LOSS ABOUT_FIGURE false "an SWR" "a figure follows" "Return loss of a device's ports, or of the ends of a line." "20 dB";
+    SWR_LINE "swr" SWR ABOUT_FIGURE false "an SWR" "a figure follows" "SWR of a device's ports, or of the ends of a line." "1.3 on 2m";
+    ISOLATION_LINE "isolation" LOSS ABOUT_ALWAYS true "a device" "an isolation follows" "What an isolator or circulator loses the wrong way round." "25 dB";
+    VOLTAGE_LINE "voltage" VOLTAGE ABOUT_ALWAYS true "a device" "a working voltage follows" "Working voltage, rms." "500 V";
+    PASSES_LINE "passes" FREQUENCY ABOUT_ALWAYS false "a device" "a pass band follows" "Pass band." "144 MHz to 148 MHz";
+    GAIN_LINE "gain" GAIN_DB ABOUT_FIGURE false "a gain" "a gain follows" "Gain of an amplifier." "13 dB on 2m";
+    EXCESS_LINE "excess" LOSS ABOUT_FIGURE false "an excess loss" "an excess loss follows" "Loss of a divider beyond the division." "0.3 dB";
+    WAYS_LINE "ways" COUNT ABOUT_ALWAYS true "a device" "a number of branches follows" "Number of branches." "2";
+    COUPLED_LINE "coupled" LOSS ABOUT_ALWAYS true "a device" "a coupling follows" "Coupling of a coupler." "20 dB";
+    RATIO_LINE "ratio" NUMBER ABOUT_ALWAYS true "a device" "a ratio of impedances follows" "Of a balun: impedance of the side away from the transmitter over that of the transmitter's side." "4:1";
 }
 
 static NOISE_LINE: Form = Form {
@@ -606,7 +606,7 @@ static NOISE_LINE: Form = Form {
         &[Slot::word(0, "figure", &[Value(&q::NOISE)])
             .first()
             .says("a noise figure", "figure 6 dB")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "a noise figure follows")],
@@ -623,7 +623,7 @@ static SPLIT_LINE: Form = Form {
         &[Slot::bare(0, &Values(&q::SHARE_OR_LOSS))
             .first()
             .says("one share a branch, in their order", "70 % 30 %")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "the share of each branch follows")],
@@ -638,7 +638,7 @@ macro_rules! flag_line {
             noun: "a device",
             doc: $doc,
             examples: &[$w],
-            slots: &[ABOUT_FIGURE],
+            slots: &[ABOUT_ALWAYS],
             exclusive: ORIGINS,
             once: true,
             ..Form::EMPTY
@@ -674,7 +674,7 @@ pub(crate) static $n: Form = Form {
                 "conductor 80 °C",
             ),
         ],
-        ABOUT_FIGURE,
+        ABOUT_AT,
     ],
     exclusive: ORIGINS,
     needs: &[need(Rating::Power.bit(), "a power follows")],

@@ -1,6 +1,6 @@
 //! Statements at the left margin, and what stands in bands, stations and places.
 
-use super::bundle::ABOUT_FIGURE;
+use super::bundle::ABOUT_ALWAYS;
 use super::chain::CHAIN;
 use super::quantity as q;
 use super::types::Takes::{Equals, File, Name, OneOf, Value};
@@ -145,7 +145,7 @@ pub(crate) static GROUND: Form = Form {
             .first()
             .then(&[OneOf(w::ABOVE_SEA)])
             .says("a height above mean sea level", "612 m amsl")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     needs: &[need(1, "the height of the ground follows")],
     once: true,
@@ -172,7 +172,7 @@ pub(crate) static TEMPERATURE: Form = Form {
         &[Slot::value(0, &q::TEMPERATURE)
             .first()
             .says("an interval counts as uncertainty", "15 °C")],
-        ABOUT_FIGURE,
+        ABOUT_ALWAYS,
     ],
     needs: &[need(1, "a temperature follows")],
     once: true,

@@ -608,7 +608,8 @@ pub struct Form {
     pub once: bool,
 }
 
-const fn same(a: &str, b: &str) -> bool {
+/// Whether two words are one, also while the crate is compiled.
+pub(super) const fn same(a: &str, b: &str) -> bool {
     let (a, b) = (a.as_bytes(), b.as_bytes());
     if a.len() != b.len() {
         return false;
@@ -666,6 +667,16 @@ impl Form {
     #[must_use]
     pub fn slot(&self, id: u8) -> Option<&'static Slot> {
         self.all_slots().find(|s| s.id == id)
+    }
+
+    /// Whether its first slot is a figure directly after its word.
+    #[must_use]
+    pub fn has_plain_figure(&self) -> bool {
+        let first = self.slots.first().and_then(|s| s.first());
+        self.subject == Subject::Nothing
+            && first.is_some_and(|s| {
+                s.stands == Stands::First && matches!(s.begins, Begins::Value(_)) && !s.names
+            })
     }
 
     /// Bits of the slots that are a main figure.

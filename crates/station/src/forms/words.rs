@@ -141,11 +141,24 @@ pub(crate) const KINDS: Set = Set {
     instead: "",
 };
 
-const KIND_WORDS: [Word; PartKind::ALL.len()] = {
-    let mut out = [const { word("", "") }; PartKind::ALL.len()];
-    let mut i = 0;
-    while i < out.len() {
-        out[i] = word(PartKind::ALL[i].word(), "a kind of part");
+/// How many kinds of device there are.
+const DEVICES: usize = {
+    let (mut n, mut i) = (0, 0);
+    while i < PartKind::ALL.len() {
+        n += PartKind::ALL[i].is_definable() as usize;
+        i += 1;
+    }
+    n
+};
+
+const KIND_WORDS: [Word; DEVICES] = {
+    let mut out = [const { word("", "") }; DEVICES];
+    let (mut n, mut i) = (0, 0);
+    while i < PartKind::ALL.len() {
+        if PartKind::ALL[i].is_definable() {
+            out[n] = word(PartKind::ALL[i].word(), "a kind of device");
+            n += 1;
+        }
         i += 1;
     }
     out

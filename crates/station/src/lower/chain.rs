@@ -92,7 +92,10 @@ fn listed<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
         }
         let more = cur.peek().is_some_and(|a| match a.kind {
             AtomKind::Value(_) => true,
-            AtomKind::Word => names_band(cx, cur.stmt, a),
+            // the usual end of the list needs no look at the table
+            AtomKind::Word => {
+                !matches!(cx.text(a.span), "transmit" | "receive") && names_band(cx, cur.stmt, a)
+            }
             _ => false,
         });
         // what is no band stays where it is
@@ -219,8 +222,7 @@ fn tag<'a>(
     c.i = 1;
     if !c.done() {
         // `rum 28 m of x`: a misspelt kind of part rather than a tag with something behind it
-        let kinds = PartKind::ALL.iter().map(|k| k.word());
-        if let Some(n) = crate::cx::nearest(word, kinds) {
+        if let Some(n) = PartKind::meant(word) {
             let at = cx.loc(atom);
             let d = Diagnostic::new(
                 &codes::UNKNOWN_STATEMENT,

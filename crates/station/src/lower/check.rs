@@ -4,11 +4,11 @@
 //! Runs after lowering and is silent about a line that has a finding already.
 
 use downlead_base::{Diagnostic, Loc, Span, codes};
-use downlead_syntax::{Atom, Block as Lines, Item, Stmt};
+use downlead_syntax::{Atom, AtomKind, Block as Lines, Item, Stmt};
 
 use crate::cx::{Cx, capital};
 use crate::forms::{
-    self, Begins, Block, Form, Known, Met, NameKind, Problem, Reader, Role, Slot, Stands,
+    self, Begins, Block, Form, Known, Met, NameKind, Problem, Reader, Role, Slot, Stands, Subject,
     meant_word,
 };
 use crate::quals::exclusive;
@@ -77,14 +77,26 @@ struct Check<'c, 'a, 'k> {
 
 impl<'a> Check<'_, 'a, '_> {
     fn statement(&mut self, s: Stmt<'a>, form: &'static Form) {
-        let mut r = Reader::new(form, s, self.known);
         let mut single: Vec<(&'static str, Span)> = Vec::new();
+        if !is_plain(s, form) {
+            self.head(s, form, &mut single);
+        }
+        if let Some(block) = s.block() {
+            self.block(s, form, block);
+            self.line_and_block(block, &single);
+        }
+    }
+
+    /// Reads the head of a statement; `single` gets what holds once for a part.
+    fn head(&mut self, s: Stmt<'a>, form: &'static Form, single: &mut Vec<(&'static str, Span)>) {
+        let has_block = s.block().is_some();
+        let mut r = Reader::new(form, s, self.known);
         while let Some(m) = r.next() {
             match m {
                 Met::Subject(kind, false, a) => self.name(s, kind, a),
                 Met::Subject(..) => {}
                 Met::Slot { slot, head, .. }
-                    if slot.words().any(|w| IN_LINE_OR_BLOCK.contains(&w)) =>
+                    if has_block && slot.words().any(|w| IN_LINE_OR_BLOCK.contains(&w)) =>
                 {
                     single.extend(slot.words().next().map(|w| (w, head.span)));
                 }
@@ -98,10 +110,6 @@ impl<'a> Check<'_, 'a, '_> {
                 Met::Slot { .. } => {}
                 Met::Problem(p) => self.problem(s, &r, &p),
             }
-        }
-        if let Some(block) = s.block() {
-            self.block(s, form, block);
-            self.line_and_block(block, &single);
         }
     }
 
@@ -386,6 +394,17 @@ fn twice<'a>(
         .also(loc, "first here")
         .help("Remove one of them.");
     cx.push(d);
+}
+
+/// Whether a line is one name of a part, or one figure after its word: lowering has read all of it,
+/// and it says nothing twice. Most lines are such.
+fn is_plain(s: Stmt<'_>, form: &'static Form) -> bool {
+    let value = |a: &Atom| matches!(a.kind, AtomKind::Value(_)) && !a.comma_before;
+    match s.atoms() {
+        [_] => form.subject == Subject::Use(NameKind::Tag) && form.word.is_empty(),
+        [_, figure] => form.has_plain_figure() && value(figure),
+        _ => false,
+    }
 }
 
 /// The end of a statement's head.

@@ -555,26 +555,21 @@ pub(super) fn ways(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<u32> {
 
 /// Says that a word is no kind of device.
 fn unknown_kind(cx: &mut Cx<'_>, n: &Name) {
-    let words: Vec<&str> = PartKind::ALL.iter().map(|k| k.word()).collect();
-    let meant = words.iter().copied().find(|w| {
-        let form = PartKind::from_word(w).map(crate::forms::of_part);
-        form.is_some_and(|f| f.also.contains(&&*n.text))
-    });
+    let kinds = PartKind::ALL.into_iter().filter(|k| k.is_definable());
+    let words = kinds.map(|k| (k.word(), crate::forms::of_part(k).also));
     let d = Diagnostic::new(
         &codes::UNEXPECTED_WORD,
         n.loc,
         format!("`{}` is no kind of device.", n.text),
     )
     .at("not known");
-    cx.push(
-        match meant.or_else(|| crate::cx::nearest(&n.text, words.iter().copied())) {
-            Some(w) => d
-                .help(format!("Did you mean `{w}`?"))
-                .fix(format!("write `{w}`"), n.loc, w)
-                .preferred(),
-            None => d.help("Written for example `kind isolator`."),
-        },
-    );
+    cx.push(match crate::forms::mean(&n.text, words) {
+        Some(w) => d
+            .help(format!("Did you mean `{w}`?"))
+            .fix(format!("write `{w}`"), n.loc, w)
+            .preferred(),
+        None => d.help("Written for example `kind isolator`."),
+    });
 }
 
 /// `device NAME "title" { kind KIND … }`.
@@ -597,11 +592,11 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
             c.i = 1;
             match c.name(cx) {
                 Some(n) => match PartKind::from_word(&n.text) {
-                    Some(k) => {
+                    Some(k) if k.is_definable() => {
                         kind = Some(k);
                         ends(cx, s, &c, "`kind`");
                     }
-                    None => unknown_kind(cx, &n),
+                    _ => unknown_kind(cx, &n),
                 },
                 None => missing(cx, &c, "the kind of device follows", "kind isolator"),
             }

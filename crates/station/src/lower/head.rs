@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Span, codes};
 use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx, nearest};
-use crate::keywords::{Context, KEYWORDS, keyword, keywords_in};
+use crate::keywords::{Context, KEYWORDS, keyword, keywords_in, meant_in};
 use crate::model::Name;
 use crate::quals::missing;
 
@@ -15,7 +15,11 @@ pub(super) fn first_group<'a>(stmt: Stmt<'a>) -> &'a [downlead_syntax::Atom] {
 /// Reports a statement whose first word means nothing there.
 /// Whether a word that is no keyword was most likely meant as one of these.
 pub(super) fn meant(word: &str, words: &[&str]) -> bool {
-    keyword(word).is_none() && nearest(word, words.iter().copied()).is_some()
+    let of_trade = |k: &crate::keywords::Keyword| {
+        words.contains(&k.word) && k.forms.iter().any(|f| f.also.contains(&word))
+    };
+    keyword(word).is_none()
+        && (nearest(word, words.iter().copied()).is_some() || KEYWORDS.iter().any(of_trade))
 }
 
 pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str, context: Context) {
@@ -52,7 +56,7 @@ pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
         format!("`{word}` is no statement {}.", context.words()),
     )
     .at("not known");
-    match nearest(word, allowed.iter().copied()) {
+    match meant_in(context, word) {
         Some(n) => {
             d = d
                 .help(format!("Did you mean `{n}`?"))

@@ -14,7 +14,7 @@ use super::unused::unused;
 use crate::cx::{Cur, Cx, Val};
 use crate::forms::{self, Known, Reader};
 use crate::keywords::Context;
-use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind};
+use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind, Role};
 use crate::quals::{Quals, ends, exclusive, missing, twice};
 use crate::words::{OF_FIGURES, own};
 
@@ -37,31 +37,31 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
         return part;
     }
     let skip = cur.i;
-    match kind {
-        PartKind::Transmitter => {
+    match kind.role() {
+        Role::Transmitter => {
             let (t, meta) = chain_ends::transmitter(cx, stmt, skip);
             part.meta = meta.into();
             if let Some(t) = t {
                 part.data = PartData::Transmitter(Box::new(t));
             }
         }
-        PartKind::Receiver => {
+        Role::Receiver => {
             let (r, meta) = chain_ends::receiver(cx, stmt, skip);
             part.meta = meta.into();
             part.data = PartData::Receiver(Box::new(r));
         }
-        PartKind::Antenna | PartKind::Load => {
+        Role::End => {
             let (a, meta) = chain_ends::antenna(cx, stmt, skip, kind == PartKind::Load);
             part.meta = meta.into();
             part.data = PartData::Antenna(Box::new(a));
         }
-        PartKind::Run | PartKind::Jumper | PartKind::Tail | PartKind::Piece => {
+        Role::Line => {
             if let Some(l) = line(cx, stmt, skip, kind, places, &mut part, None) {
                 part.data = PartData::Line(Box::new(l));
             }
         }
-        PartKind::Connector | PartKind::Adapter => connector(cx, &mut cur, kind, &mut part),
-        _ => {
+        Role::Join => connector(cx, &mut cur, kind, &mut part),
+        Role::Through | Role::Directed | Role::Active | Role::Legs | Role::Divider => {
             if let Some(d) = device(cx, stmt, skip, kind, places, &mut part) {
                 part.data = PartData::Device(Box::new(d));
             }
@@ -627,7 +627,7 @@ fn main_figure<'a>(
                 cur.eat(cx, "ways");
             }
         }
-        PartKind::Amplifier | PartKind::Preamplifier => {
+        _ if kind.role() == Role::Active => {
             let m = cx.measure(v, Dim::Decibel, "an amplifier's gain", "13 dB gain")?;
             d.gain.push(Figure::always(m, v.loc));
             cur.eat(cx, "gain");

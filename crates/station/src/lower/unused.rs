@@ -4,11 +4,11 @@
 use downlead_base::{Diagnostic, Loc, codes};
 
 use crate::cx::Cx;
-use crate::model::{Device, PartKind, Port, When};
+use crate::model::{Device, PartKind, Port, Role, When};
 
 /// Says which figures of a device of this kind no result uses. `at` is where the device stands.
 pub(super) fn unused(cx: &mut Cx<'_>, d: &Device, kind: PartKind, at: Loc) {
-    let amplifies = matches!(kind, PartKind::Amplifier | PartKind::Preamplifier);
+    let amplifies = kind.role() == Role::Active;
     let divides = kind == PartKind::Divider;
     let plain = |p: &&Port| p.name.text.is_empty();
     let through = d.ports.iter().find(plain);

@@ -4,7 +4,8 @@ use downlead_quantity::Measure;
 
 use super::Name;
 use super::figure::{Meta, Rating};
-use super::part::{Device, PartKind};
+use super::kind::PartKind;
+use super::part::Device;
 
 /// Frequencies a chain may be evaluated at.
 #[derive(Clone, Debug, PartialEq)]

@@ -8,6 +8,7 @@ mod chain;
 mod definition;
 mod ends;
 mod figure;
+mod kind;
 mod list;
 mod node;
 mod part;
@@ -19,9 +20,10 @@ pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
 pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Transmitter};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
+pub use kind::{PartKind, Role};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
-pub use part::{Device, Line, LineLength, Part, PartData, PartKind, Port, Sits};
+pub use part::{Device, Line, LineLength, Part, PartData, Port, Sits};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
