@@ -13,6 +13,7 @@ mod element;
 mod explain;
 pub mod history;
 pub mod instrument;
+pub mod licence;
 mod log_place;
 mod network;
 pub mod origin;

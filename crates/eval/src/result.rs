@@ -476,6 +476,8 @@ pub struct BandResult {
     pub mean_w: Option<f64>,
     /// Limits.
     pub limits: Box<[LimitResult]>,
+    /// Clauses of the licences and rules that the station is under.
+    pub rules: Box<[crate::licence::RuleResult]>,
     /// Readings.
     pub readings: Box<[ReadingResult]>,
     /// Readings of logs.
@@ -519,6 +521,8 @@ pub struct ItemResult {
     pub chains: Vec<ChainResult>,
     /// A bench session.
     pub session: Option<Box<crate::bench::result::SessionResult>>,
+    /// What the licences and rules of a station say of it as a whole.
+    pub rules: Option<Box<crate::licence::StationRules>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// What it rests on: names and files, and what they were.
@@ -531,9 +535,14 @@ impl ItemResult {
         let Self {
             chains,
             session,
+            rules,
             diagnostics,
             depends,
         } = self;
-        chains.is_empty() && session.is_none() && diagnostics.is_empty() && depends.is_empty()
+        rules.is_none()
+            && chains.is_empty()
+            && session.is_none()
+            && diagnostics.is_empty()
+            && depends.is_empty()
     }
 }

@@ -24,6 +24,7 @@ mod navigate;
 mod references;
 mod rename;
 mod resolve;
+mod rules;
 mod signature;
 mod situation;
 mod snippets;

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 292
+#define SYMBOL_COUNT 325
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 270
+#define TOKEN_COUNT 303
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -31,282 +31,315 @@ enum ts_symbol_identifiers {
   anon_sym_session = 13,
   anon_sym_station = 14,
   anon_sym_chain = 15,
-  anon_sym_transmit = 16,
-  anon_sym_receive = 17,
-  anon_sym_impedance = 18,
-  anon_sym_velocity = 19,
-  anon_sym_loss = 20,
-  anon_sym_construction = 21,
-  anon_sym_wires = 22,
-  anon_sym_valid = 23,
-  anon_sym_accuracy = 24,
-  anon_sym_rating = 25,
-  anon_sym_voltage = 26,
-  anon_sym_size = 27,
-  anon_sym_conductor = 28,
-  anon_sym_source = 29,
-  anon_sym_joins = 30,
-  anon_sym_limit = 31,
-  anon_sym_family = 32,
-  anon_sym_bump = 33,
-  anon_sym_return_DASHloss = 34,
-  anon_sym_swr = 35,
-  anon_sym_kind = 36,
-  anon_sym_high = 37,
-  anon_sym_low = 38,
-  anon_sym_port = 39,
-  anon_sym_from = 40,
-  anon_sym_isolation = 41,
-  anon_sym_ratio = 42,
-  anon_sym_split = 43,
-  anon_sym_tee = 44,
-  anon_sym_reversed = 45,
-  anon_sym_passes = 46,
-  anon_sym_gain = 47,
-  anon_sym_noise = 48,
-  anon_sym_excess = 49,
-  anon_sym_ways = 50,
-  anon_sym_coupled = 51,
-  anon_sym_calibrated = 52,
-  anon_sym_scale = 53,
-  anon_sym_resolution = 54,
-  anon_sym_due = 55,
-  anon_sym_linearity = 56,
-  anon_sym_repeatability = 57,
-  anon_sym_directivity = 58,
-  anon_sym_load = 59,
-  anon_sym_read = 60,
-  anon_sym_temperature = 61,
-  anon_sym_generator = 62,
-  anon_sym_piece = 63,
-  anon_sym_readings = 64,
-  anon_sym_resonance = 65,
-  anon_sym_delay = 66,
-  anon_sym_phase = 67,
-  anon_sym_adapter = 68,
-  anon_sym_position = 69,
-  anon_sym_ground = 70,
-  anon_sym_place = 71,
-  anon_sym_transmitter = 72,
-  anon_sym_receiver = 73,
-  anon_sym_run = 74,
-  anon_sym_jumper = 75,
-  anon_sym_tail = 76,
-  anon_sym_pad = 77,
-  anon_sym_filter = 78,
-  anon_sym_isolator = 79,
-  anon_sym_circulator = 80,
-  anon_sym_protector = 81,
-  anon_sym_switch = 82,
-  anon_sym_coupler = 83,
-  anon_sym_meter = 84,
-  anon_sym_balun = 85,
-  anon_sym_tuner = 86,
-  anon_sym_duplexer = 87,
-  anon_sym_diplexer = 88,
-  anon_sym_combiner = 89,
-  anon_sym_divider = 90,
-  anon_sym_amplifier = 91,
-  anon_sym_preamplifier = 92,
-  anon_sym_antenna = 93,
-  anon_sym_branches = 94,
-  anon_sym_expect = 95,
-  anon_sym_branch = 96,
-  anon_sym_inner = 97,
-  anon_sym_outer = 98,
-  anon_sym_permittivity = 99,
-  anon_sym_loss_DASHtangent = 100,
-  anon_sym_strand = 101,
-  anon_sym_strand_DASHdiameter = 102,
-  anon_sym_braid = 103,
-  anon_sym_resistivity = 104,
-  anon_sym_inner_DASHresistivity = 105,
-  anon_sym_outer_DASHresistivity = 106,
-  anon_sym_diameter = 107,
-  anon_sym_spacing = 108,
-  anon_sym_baseline = 109,
-  anon_sym_through = 110,
-  anon_sym_open = 111,
-  anon_sym_short = 112,
-  anon_sym_equalise = 113,
-  anon_sym_power = 114,
-  anon_sym_mode = 115,
-  anon_sym_duty = 116,
-  anon_sym_keyed = 117,
-  anon_sym_foldback = 118,
-  anon_sym_sensitivity = 119,
-  anon_sym_efficiency = 120,
-  anon_sym_height = 121,
-  anon_sym_added = 122,
-  anon_sym_against = 123,
-  anon_sym_agl = 124,
-  anon_sym_am = 125,
-  anon_sym_ambient = 126,
-  anon_sym_amsl = 127,
-  anon_sym_apart = 128,
-  anon_sym_at = 129,
-  anon_sym_by = 130,
-  anon_sym_carrier = 131,
-  anon_sym_clad = 132,
-  anon_sym_corrected = 133,
-  anon_sym_cw = 134,
-  anon_sym_data = 135,
-  anon_sym_displayed = 136,
-  anon_sym_eirp = 137,
-  anon_sym_ends = 138,
-  anon_sym_erp = 139,
-  anon_sym_etrs89 = 140,
-  anon_sym_figure = 141,
-  anon_sym_fm = 142,
-  anon_sym_for = 143,
-  anon_sym_forward = 144,
-  anon_sym_full = 145,
-  anon_sym_guess = 146,
-  anon_sym_haat = 147,
-  anon_sym_in = 148,
-  anon_sym_input = 149,
-  anon_sym_k = 150,
-  anon_sym_maximum = 151,
-  anon_sym_mean = 152,
-  anon_sym_nad27 = 153,
-  anon_sym_nad83 = 154,
-  anon_sym_net = 155,
-  anon_sym_nominal = 156,
-  anon_sym_of = 157,
-  anon_sym_on = 158,
-  anon_sym_output = 159,
-  anon_sym_over = 160,
-  anon_sym_pep = 161,
-  anon_sym_per = 162,
-  anon_sym_rated = 163,
-  anon_sym_reactance = 164,
-  anon_sym_reading = 165,
-  anon_sym_realized = 166,
-  anon_sym_reference = 167,
-  anon_sym_reflected = 168,
-  anon_sym_rejects = 169,
-  anon_sym_series = 170,
-  anon_sym_shared = 171,
-  anon_sym_sheet = 172,
-  anon_sym_shunt = 173,
-  anon_sym_sinad = 174,
-  anon_sym_since = 175,
-  anon_sym_ssb = 176,
-  anon_sym_ssb_DASHprocessed = 177,
-  anon_sym_to = 178,
-  anon_sym_typical = 179,
-  anon_sym_way = 180,
-  anon_sym_wet = 181,
-  anon_sym_wgs84 = 182,
-  anon_sym_with = 183,
-  anon_sym_COMMA = 184,
-  anon_sym_EQ = 185,
-  anon_sym_u00b1 = 186,
-  anon_sym_PLUS_SLASH_DASH = 187,
-  anon_sym_LPAREN = 188,
-  anon_sym_RPAREN = 189,
-  anon_sym_DASH = 190,
-  anon_sym_u2212 = 191,
-  anon_sym_u2013 = 192,
-  anon_sym_PLUS = 193,
-  anon_sym_STAR = 194,
-  anon_sym_SLASH = 195,
-  sym__glued = 196,
-  sym_date = 197,
-  sym_dms = 198,
-  sym_number = 199,
-  aux_sym_unit_token1 = 200,
-  aux_sym_unit_token2 = 201,
-  aux_sym_unit_token3 = 202,
-  aux_sym_unit_token4 = 203,
-  aux_sym_unit_token5 = 204,
-  aux_sym_unit_token6 = 205,
-  anon_sym_wavelengths = 206,
-  anon_sym_wavelength = 207,
-  aux_sym_unit_token7 = 208,
-  aux_sym_unit_token8 = 209,
-  aux_sym_unit_token9 = 210,
-  aux_sym_unit_token10 = 211,
-  anon_sym_ohm_DASHm = 212,
-  aux_sym_unit_token11 = 213,
-  aux_sym_unit_token12 = 214,
-  anon_sym_degC = 215,
-  anon_sym_degF = 216,
-  anon_sym_ohms = 217,
-  aux_sym_unit_token13 = 218,
-  anon_sym_GHz = 219,
-  anon_sym_MHz = 220,
-  anon_sym_dBW = 221,
-  anon_sym_dBd = 222,
-  anon_sym_dBi = 223,
-  anon_sym_dBm = 224,
-  anon_sym_deg = 225,
-  anon_sym_kHz = 226,
-  anon_sym_min = 227,
-  anon_sym_ohm = 228,
-  anon_sym_Hz = 229,
-  anon_sym_cm = 230,
-  anon_sym_dB = 231,
-  anon_sym_ft = 232,
-  anon_sym_kV = 233,
-  anon_sym_kW = 234,
-  anon_sym_km = 235,
-  anon_sym_mW = 236,
-  anon_sym_mi = 237,
-  anon_sym_mm = 238,
-  anon_sym_ms = 239,
-  anon_sym_ns = 240,
-  anon_sym_uV = 241,
-  anon_sym_uW = 242,
-  anon_sym_us = 243,
-  anon_sym_yd = 244,
-  anon_sym_u00b0C = 245,
-  anon_sym_u00b0F = 246,
-  anon_sym_u00b5V = 247,
-  anon_sym_u00b5W = 248,
-  anon_sym_u00b5s = 249,
-  anon_sym_u03a9m = 250,
-  anon_sym_u03bcV = 251,
-  anon_sym_u03bcW = 252,
-  anon_sym_u03bcs = 253,
-  anon_sym_u2126m = 254,
-  anon_sym_PERCENT = 255,
-  anon_sym_A = 256,
-  anon_sym_V = 257,
-  anon_sym_W = 258,
-  anon_sym_h = 259,
-  anon_sym_m = 260,
-  anon_sym_s = 261,
-  anon_sym_u00b0 = 262,
-  anon_sym_u03a9 = 263,
-  anon_sym_u03bb = 264,
-  anon_sym_u2126 = 265,
-  sym_root = 266,
-  sym_digit_name = 267,
-  sym_string = 268,
-  sym_comment = 269,
-  sym_source_file = 270,
-  sym__line = 271,
-  sym__end = 272,
-  sym_statement = 273,
-  sym_block_statement = 274,
-  sym_block = 275,
-  sym__head = 276,
-  sym_keyword = 277,
-  sym_only_word = 278,
-  sym_word = 279,
-  sym__value = 280,
-  sym_range = 281,
-  sym_tolerance = 282,
-  sym_coverage = 283,
-  sym__expression = 284,
-  sym_parenthesized_expression = 285,
-  sym_negation = 286,
-  sym_binary_expression = 287,
-  sym_quantity = 288,
-  sym_unit = 289,
-  aux_sym_source_file_repeat1 = 290,
-  aux_sym__head_repeat1 = 291,
+  anon_sym_licence = 16,
+  anon_sym_rules = 17,
+  anon_sym_transmit = 18,
+  anon_sym_receive = 19,
+  anon_sym_impedance = 20,
+  anon_sym_velocity = 21,
+  anon_sym_loss = 22,
+  anon_sym_construction = 23,
+  anon_sym_wires = 24,
+  anon_sym_valid = 25,
+  anon_sym_accuracy = 26,
+  anon_sym_rating = 27,
+  anon_sym_voltage = 28,
+  anon_sym_size = 29,
+  anon_sym_conductor = 30,
+  anon_sym_source = 31,
+  anon_sym_joins = 32,
+  anon_sym_limit = 33,
+  anon_sym_family = 34,
+  anon_sym_bump = 35,
+  anon_sym_return_DASHloss = 36,
+  anon_sym_swr = 37,
+  anon_sym_kind = 38,
+  anon_sym_high = 39,
+  anon_sym_low = 40,
+  anon_sym_port = 41,
+  anon_sym_from = 42,
+  anon_sym_isolation = 43,
+  anon_sym_ratio = 44,
+  anon_sym_split = 45,
+  anon_sym_tee = 46,
+  anon_sym_reversed = 47,
+  anon_sym_passes = 48,
+  anon_sym_gain = 49,
+  anon_sym_noise = 50,
+  anon_sym_excess = 51,
+  anon_sym_ways = 52,
+  anon_sym_coupled = 53,
+  anon_sym_calibrated = 54,
+  anon_sym_scale = 55,
+  anon_sym_resolution = 56,
+  anon_sym_due = 57,
+  anon_sym_linearity = 58,
+  anon_sym_repeatability = 59,
+  anon_sym_directivity = 60,
+  anon_sym_load = 61,
+  anon_sym_read = 62,
+  anon_sym_temperature = 63,
+  anon_sym_generator = 64,
+  anon_sym_piece = 65,
+  anon_sym_readings = 66,
+  anon_sym_resonance = 67,
+  anon_sym_delay = 68,
+  anon_sym_phase = 69,
+  anon_sym_adapter = 70,
+  anon_sym_position = 71,
+  anon_sym_ground = 72,
+  anon_sym_place = 73,
+  anon_sym_under = 74,
+  anon_sym_transmitter = 75,
+  anon_sym_receiver = 76,
+  anon_sym_run = 77,
+  anon_sym_jumper = 78,
+  anon_sym_tail = 79,
+  anon_sym_pad = 80,
+  anon_sym_filter = 81,
+  anon_sym_isolator = 82,
+  anon_sym_circulator = 83,
+  anon_sym_protector = 84,
+  anon_sym_switch = 85,
+  anon_sym_coupler = 86,
+  anon_sym_meter = 87,
+  anon_sym_balun = 88,
+  anon_sym_tuner = 89,
+  anon_sym_duplexer = 90,
+  anon_sym_diplexer = 91,
+  anon_sym_combiner = 92,
+  anon_sym_divider = 93,
+  anon_sym_amplifier = 94,
+  anon_sym_preamplifier = 95,
+  anon_sym_antenna = 96,
+  anon_sym_branches = 97,
+  anon_sym_expect = 98,
+  anon_sym_authority = 99,
+  anon_sym_jurisdiction = 100,
+  anon_sym_service = 101,
+  anon_sym_edition = 102,
+  anon_sym_dated = 103,
+  anon_sym_until = 104,
+  anon_sym_holder = 105,
+  anon_sym_class = 106,
+  anon_sym_ask = 107,
+  anon_sym_threshold = 108,
+  anon_sym_fixed = 109,
+  anon_sym_condition = 110,
+  anon_sym_branch = 111,
+  anon_sym_inner = 112,
+  anon_sym_outer = 113,
+  anon_sym_permittivity = 114,
+  anon_sym_loss_DASHtangent = 115,
+  anon_sym_strand = 116,
+  anon_sym_strand_DASHdiameter = 117,
+  anon_sym_braid = 118,
+  anon_sym_resistivity = 119,
+  anon_sym_inner_DASHresistivity = 120,
+  anon_sym_outer_DASHresistivity = 121,
+  anon_sym_diameter = 122,
+  anon_sym_spacing = 123,
+  anon_sym_baseline = 124,
+  anon_sym_through = 125,
+  anon_sym_open = 126,
+  anon_sym_short = 127,
+  anon_sym_equalise = 128,
+  anon_sym_power = 129,
+  anon_sym_mode = 130,
+  anon_sym_duty = 131,
+  anon_sym_keyed = 132,
+  anon_sym_foldback = 133,
+  anon_sym_sensitivity = 134,
+  anon_sym_efficiency = 135,
+  anon_sym_height = 136,
+  anon_sym_haat = 137,
+  anon_sym_bandwidth = 138,
+  anon_sym_distance = 139,
+  anon_sym_radius = 140,
+  anon_sym_fails = 141,
+  anon_sym_above = 142,
+  anon_sym_added = 143,
+  anon_sym_against = 144,
+  anon_sym_agl = 145,
+  anon_sym_am = 146,
+  anon_sym_ambient = 147,
+  anon_sym_amsl = 148,
+  anon_sym_apart = 149,
+  anon_sym_at = 150,
+  anon_sym_below = 151,
+  anon_sym_by = 152,
+  anon_sym_carrier = 153,
+  anon_sym_clad = 154,
+  anon_sym_confidence = 155,
+  anon_sym_corrected = 156,
+  anon_sym_cw = 157,
+  anon_sym_data = 158,
+  anon_sym_dc_DASHinput = 159,
+  anon_sym_displayed = 160,
+  anon_sym_eirp = 161,
+  anon_sym_ends = 162,
+  anon_sym_erp = 163,
+  anon_sym_etrs89 = 164,
+  anon_sym_figure = 165,
+  anon_sym_fm = 166,
+  anon_sym_for = 167,
+  anon_sym_forward = 168,
+  anon_sym_frequency = 169,
+  anon_sym_full = 170,
+  anon_sym_guess = 171,
+  anon_sym_if = 172,
+  anon_sym_in = 173,
+  anon_sym_input = 174,
+  anon_sym_instead = 175,
+  anon_sym_k = 176,
+  anon_sym_maximum = 177,
+  anon_sym_mean = 178,
+  anon_sym_medium = 179,
+  anon_sym_nad27 = 180,
+  anon_sym_nad83 = 181,
+  anon_sym_net = 182,
+  anon_sym_no = 183,
+  anon_sym_nominal = 184,
+  anon_sym_of = 185,
+  anon_sym_on = 186,
+  anon_sym_output = 187,
+  anon_sym_over = 188,
+  anon_sym_pep = 189,
+  anon_sym_per = 190,
+  anon_sym_rated = 191,
+  anon_sym_reactance = 192,
+  anon_sym_reading = 193,
+  anon_sym_realized = 194,
+  anon_sym_reference = 195,
+  anon_sym_reflected = 196,
+  anon_sym_rejects = 197,
+  anon_sym_series = 198,
+  anon_sym_shared = 199,
+  anon_sym_sheet = 200,
+  anon_sym_shunt = 201,
+  anon_sym_sinad = 202,
+  anon_sym_since = 203,
+  anon_sym_ssb = 204,
+  anon_sym_ssb_DASHprocessed = 205,
+  anon_sym_then = 206,
+  anon_sym_to = 207,
+  anon_sym_total = 208,
+  anon_sym_typical = 209,
+  anon_sym_way = 210,
+  anon_sym_wet = 211,
+  anon_sym_wgs84 = 212,
+  anon_sym_with = 213,
+  anon_sym_within = 214,
+  anon_sym_yes = 215,
+  anon_sym_COMMA = 216,
+  anon_sym_EQ = 217,
+  anon_sym_u00b1 = 218,
+  anon_sym_PLUS_SLASH_DASH = 219,
+  anon_sym_LPAREN = 220,
+  anon_sym_RPAREN = 221,
+  anon_sym_DASH = 222,
+  anon_sym_u2212 = 223,
+  anon_sym_u2013 = 224,
+  anon_sym_PLUS = 225,
+  anon_sym_STAR = 226,
+  anon_sym_SLASH = 227,
+  anon_sym_CARET = 228,
+  sym__glued = 229,
+  sym_date = 230,
+  sym_dms = 231,
+  sym_number = 232,
+  aux_sym_unit_token1 = 233,
+  aux_sym_unit_token2 = 234,
+  aux_sym_unit_token3 = 235,
+  aux_sym_unit_token4 = 236,
+  aux_sym_unit_token5 = 237,
+  aux_sym_unit_token6 = 238,
+  anon_sym_wavelengths = 239,
+  anon_sym_wavelength = 240,
+  aux_sym_unit_token7 = 241,
+  aux_sym_unit_token8 = 242,
+  aux_sym_unit_token9 = 243,
+  aux_sym_unit_token10 = 244,
+  anon_sym_ohm_DASHm = 245,
+  aux_sym_unit_token11 = 246,
+  aux_sym_unit_token12 = 247,
+  anon_sym_degC = 248,
+  anon_sym_degF = 249,
+  anon_sym_ohms = 250,
+  aux_sym_unit_token13 = 251,
+  anon_sym_GHz = 252,
+  anon_sym_MHz = 253,
+  anon_sym_dBW = 254,
+  anon_sym_dBd = 255,
+  anon_sym_dBi = 256,
+  anon_sym_dBm = 257,
+  anon_sym_deg = 258,
+  anon_sym_kHz = 259,
+  anon_sym_min = 260,
+  anon_sym_ohm = 261,
+  anon_sym_Hz = 262,
+  anon_sym_cm = 263,
+  anon_sym_dB = 264,
+  anon_sym_ft = 265,
+  anon_sym_kV = 266,
+  anon_sym_kW = 267,
+  anon_sym_km = 268,
+  anon_sym_mW = 269,
+  anon_sym_mi = 270,
+  anon_sym_mm = 271,
+  anon_sym_ms = 272,
+  anon_sym_ns = 273,
+  anon_sym_uV = 274,
+  anon_sym_uW = 275,
+  anon_sym_us = 276,
+  anon_sym_yd = 277,
+  anon_sym_u00b0C = 278,
+  anon_sym_u00b0F = 279,
+  anon_sym_u00b5V = 280,
+  anon_sym_u00b5W = 281,
+  anon_sym_u00b5s = 282,
+  anon_sym_u03a9m = 283,
+  anon_sym_u03bcV = 284,
+  anon_sym_u03bcW = 285,
+  anon_sym_u03bcs = 286,
+  anon_sym_u2126m = 287,
+  anon_sym_PERCENT = 288,
+  anon_sym_A = 289,
+  anon_sym_V = 290,
+  anon_sym_W = 291,
+  anon_sym_h = 292,
+  anon_sym_m = 293,
+  anon_sym_s = 294,
+  anon_sym_u00b0 = 295,
+  anon_sym_u03a9 = 296,
+  anon_sym_u03bb = 297,
+  anon_sym_u2126 = 298,
+  sym_root = 299,
+  sym_digit_name = 300,
+  sym_string = 301,
+  sym_comment = 302,
+  sym_source_file = 303,
+  sym__line = 304,
+  sym__end = 305,
+  sym_statement = 306,
+  sym_block_statement = 307,
+  sym_block = 308,
+  sym__head = 309,
+  sym_keyword = 310,
+  sym_only_word = 311,
+  sym_word = 312,
+  sym__value = 313,
+  sym_range = 314,
+  sym_tolerance = 315,
+  sym_coverage = 316,
+  sym__expression = 317,
+  sym_parenthesized_expression = 318,
+  sym_negation = 319,
+  sym_binary_expression = 320,
+  sym_quantity = 321,
+  sym_unit = 322,
+  aux_sym_source_file_repeat1 = 323,
+  aux_sym__head_repeat1 = 324,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -326,6 +359,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_session] = "session",
   [anon_sym_station] = "station",
   [anon_sym_chain] = "chain",
+  [anon_sym_licence] = "licence",
+  [anon_sym_rules] = "rules",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -382,6 +417,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_position] = "position",
   [anon_sym_ground] = "ground",
   [anon_sym_place] = "place",
+  [anon_sym_under] = "under",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_run] = "run",
@@ -406,6 +442,18 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_antenna] = "antenna",
   [anon_sym_branches] = "branches",
   [anon_sym_expect] = "expect",
+  [anon_sym_authority] = "authority",
+  [anon_sym_jurisdiction] = "jurisdiction",
+  [anon_sym_service] = "service",
+  [anon_sym_edition] = "edition",
+  [anon_sym_dated] = "dated",
+  [anon_sym_until] = "until",
+  [anon_sym_holder] = "holder",
+  [anon_sym_class] = "class",
+  [anon_sym_ask] = "ask",
+  [anon_sym_threshold] = "threshold",
+  [anon_sym_fixed] = "fixed",
+  [anon_sym_condition] = "condition",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -432,6 +480,12 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_sensitivity] = "sensitivity",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
+  [anon_sym_haat] = "haat",
+  [anon_sym_bandwidth] = "bandwidth",
+  [anon_sym_distance] = "distance",
+  [anon_sym_radius] = "radius",
+  [anon_sym_fails] = "fails",
+  [anon_sym_above] = "above",
   [anon_sym_added] = "added",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
@@ -440,12 +494,15 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_amsl] = "amsl",
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
+  [anon_sym_below] = "below",
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
   [anon_sym_clad] = "clad",
+  [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
   [anon_sym_data] = "data",
+  [anon_sym_dc_DASHinput] = "dc-input",
   [anon_sym_displayed] = "displayed",
   [anon_sym_eirp] = "eirp",
   [anon_sym_ends] = "ends",
@@ -455,17 +512,21 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fm] = "fm",
   [anon_sym_for] = "for",
   [anon_sym_forward] = "forward",
+  [anon_sym_frequency] = "frequency",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
-  [anon_sym_haat] = "haat",
+  [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
+  [anon_sym_instead] = "instead",
   [anon_sym_k] = "k",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
+  [anon_sym_medium] = "medium",
   [anon_sym_nad27] = "nad27",
   [anon_sym_nad83] = "nad83",
   [anon_sym_net] = "net",
+  [anon_sym_no] = "no",
   [anon_sym_nominal] = "nominal",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
@@ -488,12 +549,16 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_since] = "since",
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
+  [anon_sym_then] = "then",
   [anon_sym_to] = "to",
+  [anon_sym_total] = "total",
   [anon_sym_typical] = "typical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
   [anon_sym_with] = "with",
+  [anon_sym_within] = "within",
+  [anon_sym_yes] = "yes",
   [anon_sym_COMMA] = ",",
   [anon_sym_EQ] = "=",
   [anon_sym_u00b1] = "\u00b1",
@@ -506,6 +571,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_PLUS] = "+",
   [anon_sym_STAR] = "*",
   [anon_sym_SLASH] = "/",
+  [anon_sym_CARET] = "^",
   [sym__glued] = "_glued",
   [sym_date] = "date",
   [sym_dms] = "dms",
@@ -621,6 +687,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_session] = anon_sym_session,
   [anon_sym_station] = anon_sym_station,
   [anon_sym_chain] = anon_sym_chain,
+  [anon_sym_licence] = anon_sym_licence,
+  [anon_sym_rules] = anon_sym_rules,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -677,6 +745,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_position] = anon_sym_position,
   [anon_sym_ground] = anon_sym_ground,
   [anon_sym_place] = anon_sym_place,
+  [anon_sym_under] = anon_sym_under,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_run] = anon_sym_run,
@@ -701,6 +770,18 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_antenna] = anon_sym_antenna,
   [anon_sym_branches] = anon_sym_branches,
   [anon_sym_expect] = anon_sym_expect,
+  [anon_sym_authority] = anon_sym_authority,
+  [anon_sym_jurisdiction] = anon_sym_jurisdiction,
+  [anon_sym_service] = anon_sym_service,
+  [anon_sym_edition] = anon_sym_edition,
+  [anon_sym_dated] = anon_sym_dated,
+  [anon_sym_until] = anon_sym_until,
+  [anon_sym_holder] = anon_sym_holder,
+  [anon_sym_class] = anon_sym_class,
+  [anon_sym_ask] = anon_sym_ask,
+  [anon_sym_threshold] = anon_sym_threshold,
+  [anon_sym_fixed] = anon_sym_fixed,
+  [anon_sym_condition] = anon_sym_condition,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -727,6 +808,12 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_sensitivity] = anon_sym_sensitivity,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
+  [anon_sym_haat] = anon_sym_haat,
+  [anon_sym_bandwidth] = anon_sym_bandwidth,
+  [anon_sym_distance] = anon_sym_distance,
+  [anon_sym_radius] = anon_sym_radius,
+  [anon_sym_fails] = anon_sym_fails,
+  [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
@@ -735,12 +822,15 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_amsl] = anon_sym_amsl,
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
+  [anon_sym_below] = anon_sym_below,
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
   [anon_sym_clad] = anon_sym_clad,
+  [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
   [anon_sym_data] = anon_sym_data,
+  [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
   [anon_sym_displayed] = anon_sym_displayed,
   [anon_sym_eirp] = anon_sym_eirp,
   [anon_sym_ends] = anon_sym_ends,
@@ -750,17 +840,21 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fm] = anon_sym_fm,
   [anon_sym_for] = anon_sym_for,
   [anon_sym_forward] = anon_sym_forward,
+  [anon_sym_frequency] = anon_sym_frequency,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
-  [anon_sym_haat] = anon_sym_haat,
+  [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
+  [anon_sym_instead] = anon_sym_instead,
   [anon_sym_k] = anon_sym_k,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
+  [anon_sym_medium] = anon_sym_medium,
   [anon_sym_nad27] = anon_sym_nad27,
   [anon_sym_nad83] = anon_sym_nad83,
   [anon_sym_net] = anon_sym_net,
+  [anon_sym_no] = anon_sym_no,
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
@@ -783,12 +877,16 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_since] = anon_sym_since,
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
+  [anon_sym_then] = anon_sym_then,
   [anon_sym_to] = anon_sym_to,
+  [anon_sym_total] = anon_sym_total,
   [anon_sym_typical] = anon_sym_typical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
   [anon_sym_with] = anon_sym_with,
+  [anon_sym_within] = anon_sym_within,
+  [anon_sym_yes] = anon_sym_yes,
   [anon_sym_COMMA] = anon_sym_COMMA,
   [anon_sym_EQ] = anon_sym_EQ,
   [anon_sym_u00b1] = anon_sym_u00b1,
@@ -801,6 +899,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_PLUS] = anon_sym_PLUS,
   [anon_sym_STAR] = anon_sym_STAR,
   [anon_sym_SLASH] = anon_sym_SLASH,
+  [anon_sym_CARET] = anon_sym_CARET,
   [sym__glued] = sym__glued,
   [sym_date] = sym_date,
   [sym_dms] = sym_dms,
@@ -961,6 +1060,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_chain] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_licence] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rules] = {
     .visible = true,
     .named = false,
   },
@@ -1188,6 +1295,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_under] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1281,6 +1392,54 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_expect] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_authority] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_jurisdiction] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_service] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_edition] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dated] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_until] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_holder] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_class] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ask] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_threshold] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_fixed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_condition] = {
     .visible = true,
     .named = false,
   },
@@ -1388,6 +1547,30 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_haat] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_bandwidth] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_distance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_radius] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_fails] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_above] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_added] = {
     .visible = true,
     .named = false,
@@ -1420,6 +1603,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_below] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_by] = {
     .visible = true,
     .named = false,
@@ -1432,6 +1619,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_confidence] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_corrected] = {
     .visible = true,
     .named = false,
@@ -1441,6 +1632,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_data] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dc_DASHinput] = {
     .visible = true,
     .named = false,
   },
@@ -1480,6 +1675,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_frequency] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1488,7 +1687,7 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_haat] = {
+  [anon_sym_if] = {
     .visible = true,
     .named = false,
   },
@@ -1497,6 +1696,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_input] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_instead] = {
     .visible = true,
     .named = false,
   },
@@ -1512,6 +1715,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_medium] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_nad27] = {
     .visible = true,
     .named = false,
@@ -1521,6 +1728,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_net] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_no] = {
     .visible = true,
     .named = false,
   },
@@ -1612,7 +1823,15 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_then] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_to] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_total] = {
     .visible = true,
     .named = false,
   },
@@ -1633,6 +1852,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_with] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_within] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_yes] = {
     .visible = true,
     .named = false,
   },
@@ -1681,6 +1908,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_SLASH] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_CARET] = {
     .visible = true,
     .named = false,
   },
@@ -2202,7 +2433,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '\n', 133,
         '\r', 1,
         '"', 3,
-        '%', 213,
+        '%', 214,
         '(', 141,
         ')', 142,
         '*', 152,
@@ -2212,26 +2443,27 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
-        'd', 250,
-        'p', 251,
+        '^', 154,
+        'd', 251,
+        'p', 252,
         '{', 135,
         '}', 136,
-        0xb0, 214,
+        0xb0, 215,
         0xb1, 139,
         0xb5, 54,
-        0x3a9, 215,
-        0x3bb, 216,
+        0x3a9, 216,
+        0x3bb, 217,
         0x3bc, 55,
         0x2013, 148,
-        0x2126, 217,
+        0x2126, 218,
         0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 1:
       if (lookahead == '\n') ADVANCE(133);
@@ -2241,35 +2473,36 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(253);
+      if (lookahead == '"') ADVANCE(254);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 213,
+        '%', 214,
         ')', 142,
         '*', 152,
         '+', 149,
         '-', 143,
         '/', 153,
-        'd', 250,
-        'p', 251,
-        0xb0, 214,
+        '^', 154,
+        'd', 251,
+        'p', 252,
+        0xb0, 215,
         0xb5, 54,
-        0x3a9, 215,
-        0x3bb, 216,
+        0x3a9, 216,
+        0x3bb, 217,
         0x3bc, 55,
         0x2013, 147,
-        0x2126, 217,
+        0x2126, 218,
         0x2212, 145,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 5:
       if (lookahead == '(') ADVANCE(125);
@@ -2284,30 +2517,33 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '(') ADVANCE(53);
       END_STATE();
     case 9:
-      if (lookahead == ')') ADVANCE(142);
-      if (lookahead == '*') ADVANCE(152);
-      if (lookahead == '+') ADVANCE(149);
-      if (lookahead == '-') ADVANCE(143);
-      if (lookahead == '/') ADVANCE(153);
-      if (lookahead == 0x2013) ADVANCE(147);
-      if (lookahead == 0x2212) ADVANCE(145);
+      ADVANCE_MAP(
+        ')', 142,
+        '*', 152,
+        '+', 149,
+        '-', 143,
+        '/', 153,
+        '^', 154,
+        0x2013, 147,
+        0x2212, 145,
+      );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(154);
+      if (lookahead == ')') ADVANCE(155);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(190);
+      if (lookahead == ')') ADVANCE(191);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(189);
+      if (lookahead == ')') ADVANCE(190);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(218);
+      if (lookahead == ')') ADVANCE(219);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
@@ -2320,20 +2556,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 16:
       if (lookahead == '.') ADVANCE(116);
-      if (lookahead == 0x2032) ADVANCE(172);
+      if (lookahead == 0x2032) ADVANCE(173);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
       if (lookahead == '.') ADVANCE(118);
-      if (lookahead == 0x2033) ADVANCE(171);
+      if (lookahead == 0x2033) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(254);
+      if (lookahead == '/') ADVANCE(255);
       END_STATE();
     case 19:
       if (lookahead == '/') ADVANCE(32);
@@ -2360,7 +2596,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == '-' ||
           lookahead == 0x2013 ||
           lookahead == 0x2212) ADVANCE(120);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 23:
       if (lookahead == '/') ADVANCE(33);
@@ -2383,12 +2619,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(246);
-      if (lookahead == '1') ADVANCE(245);
+      if (lookahead == '0') ADVANCE(247);
+      if (lookahead == '1') ADVANCE(246);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 28:
       if (lookahead == '0') ADVANCE(29);
@@ -2406,7 +2642,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '1') ADVANCE(28);
       if (lookahead == 'f') ADVANCE(85);
       if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(201);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
@@ -2414,12 +2650,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '1') ADVANCE(31);
       if (lookahead == 'f') ADVANCE(84);
       if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(154);
+      if (lookahead == 'm') ADVANCE(155);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(158);
+      if (lookahead == 'B') ADVANCE(159);
       if (lookahead == 'e') ADVANCE(64);
       END_STATE();
     case 35:
@@ -2432,7 +2668,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'H') ADVANCE(95);
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(154);
+          lookahead == 'm') ADVANCE(155);
       END_STATE();
     case 38:
       if (lookahead == 'H') ADVANCE(96);
@@ -2495,20 +2731,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'M') ADVANCE(44);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(205);
-      if (lookahead == 'W') ADVANCE(206);
-      if (lookahead == 's') ADVANCE(207);
+      if (lookahead == 'V') ADVANCE(206);
+      if (lookahead == 'W') ADVANCE(207);
+      if (lookahead == 's') ADVANCE(208);
       END_STATE();
     case 55:
-      if (lookahead == 'V') ADVANCE(209);
-      if (lookahead == 'W') ADVANCE(210);
-      if (lookahead == 's') ADVANCE(211);
+      if (lookahead == 'V') ADVANCE(210);
+      if (lookahead == 'W') ADVANCE(211);
+      if (lookahead == 's') ADVANCE(212);
       END_STATE();
     case 56:
       if (lookahead == 'a') ADVANCE(94);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(154);
+      if (lookahead == 'd') ADVANCE(155);
       END_STATE();
     case 58:
       if (lookahead == 'e') ADVANCE(68);
@@ -2518,36 +2754,36 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 60:
       if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(154);
+      if (lookahead == 'm') ADVANCE(155);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(60);
       END_STATE();
     case 61:
       if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == 'm') ADVANCE(202);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(196);
+      if (lookahead == 'm') ADVANCE(197);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(159);
+      if (lookahead == 'm') ADVANCE(160);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == 'g') ADVANCE(168);
       END_STATE();
     case 65:
       if (lookahead == 'g') ADVANCE(90);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(165);
+      if (lookahead == 'h') ADVANCE(166);
       END_STATE();
     case 67:
       if (lookahead == 'h') ADVANCE(71);
@@ -2556,23 +2792,23 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'l') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(168);
+      if (lookahead == 'm') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'm') ADVANCE(154);
-      END_STATE();
-    case 71:
       if (lookahead == 'm') ADVANCE(155);
       END_STATE();
+    case 71:
+      if (lookahead == 'm') ADVANCE(156);
+      END_STATE();
     case 72:
-      if (lookahead == 'm') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 73:
-      if (lookahead == 'n') ADVANCE(154);
+      if (lookahead == 'n') ADVANCE(155);
       END_STATE();
     case 74:
       if (lookahead == 'n') ADVANCE(65);
@@ -2602,22 +2838,22 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'r') ADVANCE(93);
       END_STATE();
     case 83:
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 's') ADVANCE(155);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(154);
+      if (lookahead == 't') ADVANCE(155);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(197);
+      if (lookahead == 't') ADVANCE(198);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(199);
+      if (lookahead == 't') ADVANCE(200);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(195);
+      if (lookahead == 't') ADVANCE(196);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(159);
+      if (lookahead == 't') ADVANCE(160);
       END_STATE();
     case 89:
       if (lookahead == 't') ADVANCE(6);
@@ -2638,19 +2874,19 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'v') ADVANCE(58);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(154);
+      if (lookahead == 'z') ADVANCE(155);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == 'z') ADVANCE(195);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(192);
-      END_STATE();
-    case 98:
       if (lookahead == 'z') ADVANCE(193);
       END_STATE();
+    case 98:
+      if (lookahead == 'z') ADVANCE(194);
+      END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(191);
+      if (lookahead == 'z') ADVANCE(192);
       END_STATE();
     case 100:
       if (lookahead == 'z') ADVANCE(11);
@@ -2662,51 +2898,51 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 103:
-      if (lookahead == 0x2032) ADVANCE(172);
+      if (lookahead == 0x2032) ADVANCE(173);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
       END_STATE();
     case 104:
-      if (lookahead == 0x2033) ADVANCE(171);
+      if (lookahead == 0x2033) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 105:
       if (lookahead == '+' ||
           lookahead == '-') ADVANCE(114);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 106:
       if (lookahead == '+' ||
           lookahead == '-') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
       END_STATE();
     case 107:
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 's') ADVANCE(154);
+          lookahead == 's') ADVANCE(155);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
     case 111:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 112:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
       END_STATE();
     case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 115:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
@@ -2721,26 +2957,26 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 119:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(247);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(248);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 120:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
-      END_STATE();
-    case 121:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
-      END_STATE();
-    case 122:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
+    case 121:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      END_STATE();
+    case 122:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      END_STATE();
     case 123:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
       END_STATE();
     case 124:
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(219);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
       END_STATE();
     case 125:
       if (('A' <= lookahead && lookahead <= 'Z') ||
@@ -2750,13 +2986,13 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 127:
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 128:
       if (eof) ADVANCE(132);
@@ -2764,7 +3000,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '\n', 133,
         '\r', 1,
         '"', 3,
-        '%', 213,
+        '%', 214,
         '(', 141,
         '*', 152,
         '+', 151,
@@ -2773,25 +3009,26 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
-        'd', 250,
-        'p', 251,
+        '^', 154,
+        'd', 251,
+        'p', 252,
         '{', 135,
         '}', 136,
-        0xb0, 214,
+        0xb0, 215,
         0xb5, 54,
-        0x3a9, 215,
-        0x3bb, 216,
+        0x3a9, 216,
+        0x3bb, 217,
         0x3bc, 55,
         0x2013, 148,
-        0x2126, 217,
+        0x2126, 218,
         0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 129:
       if (eof) ADVANCE(132);
@@ -2807,6 +3044,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
+        '^', 154,
         '{', 135,
         '}', 136,
         0xb1, 139,
@@ -2815,10 +3053,10 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(129);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 130:
       if (eof) ADVANCE(132);
@@ -2834,6 +3072,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
+        '^', 154,
         '{', 135,
         '}', 136,
         0x2013, 148,
@@ -2841,10 +3080,10 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 131:
       if (eof) ADVANCE(132);
@@ -2862,10 +3101,10 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(131);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 132:
       ACCEPT_TOKEN(ts_builtin_sym_end);
@@ -2905,21 +3144,21 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 144:
       ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 145:
       ACCEPT_TOKEN(anon_sym_u2212);
       END_STATE();
     case 146:
       ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 147:
       ACCEPT_TOKEN(anon_sym_u2013);
       END_STATE();
     case 148:
       ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 149:
       ACCEPT_TOKEN(anon_sym_PLUS);
@@ -2927,38 +3166,41 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 150:
       ACCEPT_TOKEN(anon_sym_PLUS);
       if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 152:
       ACCEPT_TOKEN(anon_sym_STAR);
       END_STATE();
     case 153:
       ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(254);
+      if (lookahead == '/') ADVANCE(255);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(sym__glued);
+      ACCEPT_TOKEN(anon_sym_CARET);
       END_STATE();
     case 155:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 156:
       ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == 's') ADVANCE(155);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-') ADVANCE(69);
       if (lookahead == '.') ADVANCE(127);
-      if (lookahead == 's') ADVANCE(168);
+      if (lookahead == 's') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 157:
+    case 158:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
         '/', 33,
@@ -2966,17 +3208,17 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         ' ', 23,
         '-', 127,
         '.', 127,
-        'W', 168,
-        'd', 168,
-        'i', 168,
-        'm', 168,
+        'W', 169,
+        'd', 169,
+        'i', 169,
+        'm', 169,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 158:
+    case 159:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(33);
       if (lookahead == '\t' ||
@@ -2984,182 +3226,147 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(154);
+          lookahead == 'm') ADVANCE(155);
       END_STATE();
-    case 159:
+    case 160:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(46);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
-    case 160:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(162);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(168);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
     case 161:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == 'i') ADVANCE(163);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
       if (lookahead == 'W' ||
           lookahead == 'm' ||
-          lookahead == 's') ADVANCE(154);
+          lookahead == 's') ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 162:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      if (lookahead == 'i') ADVANCE(164);
+      if (lookahead == 'W' ||
+          lookahead == 'm' ||
+          lookahead == 's') ADVANCE(155);
       END_STATE();
     case 163:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(154);
+      if (lookahead == 'n') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 164:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      if (lookahead == 'n') ADVANCE(155);
       END_STATE();
     case 165:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(154);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(168);
+      if (lookahead == 's') ADVANCE(169);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(155);
       END_STATE();
     case 167:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(154);
+          lookahead == 'F') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 168:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(155);
+      END_STATE();
+    case 169:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 169:
+    case 170:
       ACCEPT_TOKEN(sym_date);
       if (lookahead == '-') ADVANCE(119);
       if (lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 170:
+    case 171:
       ACCEPT_TOKEN(sym_date);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(sym_dms);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 172:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 173:
       ACCEPT_TOKEN(sym_dms);
       if (lookahead == ' ') ADVANCE(117);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
-    case 173:
+    case 174:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '-', 27,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 175:
       ACCEPT_TOKEN(sym_number);
@@ -3167,34 +3374,34 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 176:
       ACCEPT_TOKEN(sym_number);
@@ -3202,34 +3409,34 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(sym_number);
@@ -3237,34 +3444,34 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 178:
       ACCEPT_TOKEN(sym_number);
@@ -3272,69 +3479,104 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        0xb0, 2,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '-', 127,
-        '.', 115,
+        '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 180:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 115,
+        ':', 110,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 181:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '.', 113,
@@ -3347,7 +3589,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
@@ -3356,15 +3598,15 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'y', 57,
         'E', 105,
         'e', 105,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
-    case 181:
+    case 182:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '.', 114,
@@ -3376,35 +3618,35 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
         'u', 107,
         'w', 56,
         'y', 57,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
-    case 182:
+    case 183:
       ACCEPT_TOKEN(sym_number);
       if (lookahead == '.') ADVANCE(121);
       if (lookahead == ':') ADVANCE(122);
       if (lookahead == 'E' ||
           lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(123);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 184:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      END_STATE();
+    case 185:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         ':', 110,
@@ -3416,7 +3658,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
@@ -3425,53 +3667,53 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'y', 57,
         'E', 105,
         'e', 105,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
       END_STATE();
     case 186:
       ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        '-', 127,
-        '.', 127,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
-      );
+      if (lookahead == ':') ADVANCE(122);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(106);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 187:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        '-', 127,
+        '.', 127,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 188:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         'G', 36,
@@ -3482,71 +3724,71 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
         'u', 107,
         'w', 56,
         'y', 57,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(sym_number);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(aux_sym_unit_token1);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(aux_sym_unit_token2);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(aux_sym_unit_token3);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(aux_sym_unit_token4);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(aux_sym_unit_token5);
       END_STATE();
     case 195:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 196:
       ACCEPT_TOKEN(aux_sym_unit_token7);
       if (lookahead == '/') ADVANCE(48);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
-    case 196:
+    case 197:
       ACCEPT_TOKEN(aux_sym_unit_token8);
       if (lookahead == '/') ADVANCE(47);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
-    case 197:
+    case 198:
       ACCEPT_TOKEN(aux_sym_unit_token9);
       END_STATE();
-    case 198:
+    case 199:
       ACCEPT_TOKEN(aux_sym_unit_token10);
       END_STATE();
-    case 199:
+    case 200:
       ACCEPT_TOKEN(aux_sym_unit_token11);
       END_STATE();
-    case 200:
+    case 201:
       ACCEPT_TOKEN(aux_sym_unit_token12);
       END_STATE();
-    case 201:
+    case 202:
       ACCEPT_TOKEN(aux_sym_unit_token13);
       END_STATE();
-    case 202:
+    case 203:
       ACCEPT_TOKEN(anon_sym_dB);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
@@ -3556,76 +3798,76 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
-      END_STATE();
-    case 203:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
+      ACCEPT_TOKEN(anon_sym_u00b0C);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
+      ACCEPT_TOKEN(anon_sym_u00b0F);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
+      ACCEPT_TOKEN(anon_sym_u00b5V);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
+      ACCEPT_TOKEN(anon_sym_u00b5W);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
+      ACCEPT_TOKEN(anon_sym_u00b5s);
       END_STATE();
     case 209:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
+      ACCEPT_TOKEN(anon_sym_u03a9m);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
+      ACCEPT_TOKEN(anon_sym_u03bcV);
       END_STATE();
     case 211:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
+      ACCEPT_TOKEN(anon_sym_u03bcW);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(anon_sym_u2126m);
+      ACCEPT_TOKEN(anon_sym_u03bcs);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
+      ACCEPT_TOKEN(anon_sym_u2126m);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(203);
-      if (lookahead == 'F') ADVANCE(204);
+      ACCEPT_TOKEN(anon_sym_PERCENT);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(208);
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(204);
+      if (lookahead == 'F') ADVANCE(205);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_u03bb);
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(209);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(212);
+      ACCEPT_TOKEN(anon_sym_u03bb);
       END_STATE();
     case 218:
-      ACCEPT_TOKEN(sym_root);
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(213);
       END_STATE();
     case 219:
       ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(219);
       END_STATE();
     case 220:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
+      END_STATE();
+    case 221:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '+') ADVANCE(114);
       if (lookahead == '-') ADVANCE(112);
       if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 221:
+    case 222:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '/') ADVANCE(60);
       if (lookahead == '\t' ||
@@ -3635,283 +3877,283 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(230);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 223:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(221);
+      if (lookahead == 'B') ADVANCE(158);
+      if (lookahead == 'e') ADVANCE(231);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 224:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(243);
+      if (lookahead == 'F') ADVANCE(222);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(243);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(242);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(234);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(238);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(166);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(241);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(164);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(236);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(229);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(156);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(231);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(232);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(228);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(248);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(244);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 's') ADVANCE(168);
+          lookahead == 'm') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(244);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(243);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(235);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(239);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(242);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(237);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(230);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(157);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(232);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(233);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(229);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(249);
       END_STATE();
     case 245:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(169);
-      if (('3' <= lookahead && lookahead <= '9') ||
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 246:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(169);
-      if (lookahead == '0' ||
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(170);
+      if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 247:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(170);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(170);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 248:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 249:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 249:
+    case 250:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
@@ -3921,45 +4163,45 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'B') ADVANCE(202);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 251:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'F') ADVANCE(249);
+      if (lookahead == 'B') ADVANCE(203);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 252:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == 'F') ADVANCE(250);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+      END_STATE();
+    case 253:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(sym_string);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 254:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 255:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(254);
+          lookahead != '\r') ADVANCE(255);
       END_STATE();
     default:
       return false;
@@ -4024,2743 +4266,3172 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_W);
       END_STATE();
     case 7:
-      if (lookahead == 'c') ADVANCE(33);
-      if (lookahead == 'd') ADVANCE(34);
-      if (lookahead == 'g') ADVANCE(35);
-      if (lookahead == 'm') ADVANCE(36);
-      if (lookahead == 'n') ADVANCE(37);
-      if (lookahead == 'p') ADVANCE(38);
-      if (lookahead == 't') ADVANCE(39);
+      ADVANCE_MAP(
+        'b', 33,
+        'c', 34,
+        'd', 35,
+        'g', 36,
+        'm', 37,
+        'n', 38,
+        'p', 39,
+        's', 40,
+        't', 41,
+        'u', 42,
+      );
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(40);
-      if (lookahead == 'r') ADVANCE(41);
-      if (lookahead == 'u') ADVANCE(42);
-      if (lookahead == 'y') ADVANCE(43);
+      if (lookahead == 'a') ADVANCE(43);
+      if (lookahead == 'e') ADVANCE(44);
+      if (lookahead == 'r') ADVANCE(45);
+      if (lookahead == 'u') ADVANCE(46);
+      if (lookahead == 'y') ADVANCE(47);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(44);
-      if (lookahead == 'h') ADVANCE(45);
-      if (lookahead == 'i') ADVANCE(46);
-      if (lookahead == 'l') ADVANCE(47);
-      if (lookahead == 'm') ADVANCE(48);
-      if (lookahead == 'o') ADVANCE(49);
-      if (lookahead == 'w') ADVANCE(50);
+      if (lookahead == 'a') ADVANCE(48);
+      if (lookahead == 'h') ADVANCE(49);
+      if (lookahead == 'i') ADVANCE(50);
+      if (lookahead == 'l') ADVANCE(51);
+      if (lookahead == 'm') ADVANCE(52);
+      if (lookahead == 'o') ADVANCE(53);
+      if (lookahead == 'w') ADVANCE(54);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(51);
-      if (lookahead == 'a') ADVANCE(52);
-      if (lookahead == 'e') ADVANCE(53);
-      if (lookahead == 'i') ADVANCE(54);
-      if (lookahead == 'u') ADVANCE(55);
+      if (lookahead == 'B') ADVANCE(55);
+      if (lookahead == 'a') ADVANCE(56);
+      if (lookahead == 'c') ADVANCE(57);
+      if (lookahead == 'e') ADVANCE(58);
+      if (lookahead == 'i') ADVANCE(59);
+      if (lookahead == 'u') ADVANCE(60);
       END_STATE();
     case 11:
-      if (lookahead == 'f') ADVANCE(56);
-      if (lookahead == 'i') ADVANCE(57);
-      if (lookahead == 'n') ADVANCE(58);
-      if (lookahead == 'q') ADVANCE(59);
-      if (lookahead == 'r') ADVANCE(60);
-      if (lookahead == 't') ADVANCE(61);
-      if (lookahead == 'x') ADVANCE(62);
+      ADVANCE_MAP(
+        'd', 61,
+        'f', 62,
+        'i', 63,
+        'n', 64,
+        'q', 65,
+        'r', 66,
+        't', 67,
+        'x', 68,
+      );
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(63);
-      if (lookahead == 'i') ADVANCE(64);
-      if (lookahead == 'm') ADVANCE(65);
-      if (lookahead == 'o') ADVANCE(66);
-      if (lookahead == 'r') ADVANCE(67);
-      if (lookahead == 't') ADVANCE(68);
-      if (lookahead == 'u') ADVANCE(69);
+      if (lookahead == 'a') ADVANCE(69);
+      if (lookahead == 'i') ADVANCE(70);
+      if (lookahead == 'm') ADVANCE(71);
+      if (lookahead == 'o') ADVANCE(72);
+      if (lookahead == 'r') ADVANCE(73);
+      if (lookahead == 't') ADVANCE(74);
+      if (lookahead == 'u') ADVANCE(75);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(70);
-      if (lookahead == 'e') ADVANCE(71);
-      if (lookahead == 'r') ADVANCE(72);
-      if (lookahead == 'u') ADVANCE(73);
+      if (lookahead == 'a') ADVANCE(76);
+      if (lookahead == 'e') ADVANCE(77);
+      if (lookahead == 'r') ADVANCE(78);
+      if (lookahead == 'u') ADVANCE(79);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(74);
-      if (lookahead == 'e') ADVANCE(75);
-      if (lookahead == 'i') ADVANCE(76);
+      if (lookahead == 'a') ADVANCE(80);
+      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'i') ADVANCE(82);
+      if (lookahead == 'o') ADVANCE(83);
       END_STATE();
     case 15:
-      if (lookahead == 'm') ADVANCE(77);
-      if (lookahead == 'n') ADVANCE(78);
-      if (lookahead == 's') ADVANCE(79);
+      if (lookahead == 'f') ADVANCE(84);
+      if (lookahead == 'm') ADVANCE(85);
+      if (lookahead == 'n') ADVANCE(86);
+      if (lookahead == 's') ADVANCE(87);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(80);
-      if (lookahead == 'u') ADVANCE(81);
+      if (lookahead == 'o') ADVANCE(88);
+      if (lookahead == 'u') ADVANCE(89);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(82);
-      if (lookahead == 'V') ADVANCE(83);
-      if (lookahead == 'W') ADVANCE(84);
-      if (lookahead == 'e') ADVANCE(85);
-      if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(87);
-      END_STATE();
-    case 18:
-      if (lookahead == 'e') ADVANCE(88);
-      if (lookahead == 'i') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(90);
-      END_STATE();
-    case 19:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(91);
-      if (lookahead == 'a') ADVANCE(92);
+      if (lookahead == 'H') ADVANCE(90);
+      if (lookahead == 'V') ADVANCE(91);
+      if (lookahead == 'W') ADVANCE(92);
       if (lookahead == 'e') ADVANCE(93);
       if (lookahead == 'i') ADVANCE(94);
       if (lookahead == 'm') ADVANCE(95);
-      if (lookahead == 'o') ADVANCE(96);
-      if (lookahead == 's') ADVANCE(97);
+      END_STATE();
+    case 18:
+      if (lookahead == 'e') ADVANCE(96);
+      if (lookahead == 'i') ADVANCE(97);
+      if (lookahead == 'o') ADVANCE(98);
+      END_STATE();
+    case 19:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == 'W') ADVANCE(99);
+      if (lookahead == 'a') ADVANCE(100);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'm') ADVANCE(103);
+      if (lookahead == 'o') ADVANCE(104);
+      if (lookahead == 's') ADVANCE(105);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(98);
-      if (lookahead == 'e') ADVANCE(99);
-      if (lookahead == 'o') ADVANCE(100);
-      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 'a') ADVANCE(106);
+      if (lookahead == 'e') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
+      if (lookahead == 's') ADVANCE(109);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(102);
-      if (lookahead == 'h') ADVANCE(103);
-      if (lookahead == 'n') ADVANCE(104);
-      if (lookahead == 'p') ADVANCE(105);
-      if (lookahead == 'u') ADVANCE(106);
-      if (lookahead == 'v') ADVANCE(107);
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'h') ADVANCE(111);
+      if (lookahead == 'n') ADVANCE(112);
+      if (lookahead == 'p') ADVANCE(113);
+      if (lookahead == 'u') ADVANCE(114);
+      if (lookahead == 'v') ADVANCE(115);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(108);
-      if (lookahead == 'e') ADVANCE(109);
-      if (lookahead == 'h') ADVANCE(110);
-      if (lookahead == 'i') ADVANCE(111);
-      if (lookahead == 'l') ADVANCE(112);
-      if (lookahead == 'o') ADVANCE(113);
-      if (lookahead == 'r') ADVANCE(114);
+      if (lookahead == 'a') ADVANCE(116);
+      if (lookahead == 'e') ADVANCE(117);
+      if (lookahead == 'h') ADVANCE(118);
+      if (lookahead == 'i') ADVANCE(119);
+      if (lookahead == 'l') ADVANCE(120);
+      if (lookahead == 'o') ADVANCE(121);
+      if (lookahead == 'r') ADVANCE(122);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(115);
-      if (lookahead == 'e') ADVANCE(116);
-      if (lookahead == 'u') ADVANCE(117);
+      if (lookahead == 'a') ADVANCE(123);
+      if (lookahead == 'e') ADVANCE(124);
+      if (lookahead == 'u') ADVANCE(125);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 118,
-        'e', 119,
-        'h', 120,
-        'i', 121,
-        'o', 122,
-        'p', 123,
-        's', 124,
-        't', 125,
-        'w', 126,
+        'c', 126,
+        'e', 127,
+        'h', 128,
+        'i', 129,
+        'o', 130,
+        'p', 131,
+        's', 132,
+        't', 133,
+        'w', 134,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(127);
-      if (lookahead == 'e') ADVANCE(128);
-      if (lookahead == 'h') ADVANCE(129);
-      if (lookahead == 'o') ADVANCE(130);
-      if (lookahead == 'r') ADVANCE(131);
-      if (lookahead == 'u') ADVANCE(132);
-      if (lookahead == 'y') ADVANCE(133);
+      if (lookahead == 'a') ADVANCE(135);
+      if (lookahead == 'e') ADVANCE(136);
+      if (lookahead == 'h') ADVANCE(137);
+      if (lookahead == 'o') ADVANCE(138);
+      if (lookahead == 'r') ADVANCE(139);
+      if (lookahead == 'u') ADVANCE(140);
+      if (lookahead == 'y') ADVANCE(141);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(134);
-      if (lookahead == 'W') ADVANCE(135);
-      if (lookahead == 's') ADVANCE(136);
+      if (lookahead == 'V') ADVANCE(142);
+      if (lookahead == 'W') ADVANCE(143);
+      if (lookahead == 'n') ADVANCE(144);
+      if (lookahead == 's') ADVANCE(145);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(137);
-      if (lookahead == 'e') ADVANCE(138);
-      if (lookahead == 'o') ADVANCE(139);
+      if (lookahead == 'a') ADVANCE(146);
+      if (lookahead == 'e') ADVANCE(147);
+      if (lookahead == 'o') ADVANCE(148);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(140);
-      if (lookahead == 'e') ADVANCE(141);
-      if (lookahead == 'g') ADVANCE(142);
-      if (lookahead == 'i') ADVANCE(143);
+      if (lookahead == 'a') ADVANCE(149);
+      if (lookahead == 'e') ADVANCE(150);
+      if (lookahead == 'g') ADVANCE(151);
+      if (lookahead == 'i') ADVANCE(152);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(144);
+      if (lookahead == 'd') ADVANCE(153);
+      if (lookahead == 'e') ADVANCE(154);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(145);
+      if (lookahead == 'z') ADVANCE(155);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(146);
+      if (lookahead == 'z') ADVANCE(156);
       END_STATE();
     case 33:
-      if (lookahead == 'c') ADVANCE(147);
+      if (lookahead == 'o') ADVANCE(157);
       END_STATE();
     case 34:
-      if (lookahead == 'a') ADVANCE(148);
-      if (lookahead == 'd') ADVANCE(149);
+      if (lookahead == 'c') ADVANCE(158);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(150);
-      if (lookahead == 'l') ADVANCE(151);
+      if (lookahead == 'a') ADVANCE(159);
+      if (lookahead == 'd') ADVANCE(160);
       END_STATE();
     case 36:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(152);
-      if (lookahead == 'p') ADVANCE(153);
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 'a') ADVANCE(161);
+      if (lookahead == 'l') ADVANCE(162);
       END_STATE();
     case 37:
-      if (lookahead == 't') ADVANCE(155);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(163);
+      if (lookahead == 'p') ADVANCE(164);
+      if (lookahead == 's') ADVANCE(165);
       END_STATE();
     case 38:
-      if (lookahead == 'a') ADVANCE(156);
+      if (lookahead == 't') ADVANCE(166);
       END_STATE();
     case 39:
-      ACCEPT_TOKEN(anon_sym_at);
-      END_STATE();
-    case 40:
-      if (lookahead == 'l') ADVANCE(157);
-      if (lookahead == 'n') ADVANCE(158);
-      if (lookahead == 's') ADVANCE(159);
-      END_STATE();
-    case 41:
-      if (lookahead == 'a') ADVANCE(160);
-      END_STATE();
-    case 42:
-      if (lookahead == 'm') ADVANCE(161);
-      END_STATE();
-    case 43:
-      ACCEPT_TOKEN(anon_sym_by);
-      END_STATE();
-    case 44:
-      if (lookahead == 'b') ADVANCE(162);
-      if (lookahead == 'l') ADVANCE(163);
-      if (lookahead == 'r') ADVANCE(164);
-      END_STATE();
-    case 45:
-      if (lookahead == 'a') ADVANCE(165);
-      END_STATE();
-    case 46:
-      if (lookahead == 'r') ADVANCE(166);
-      END_STATE();
-    case 47:
       if (lookahead == 'a') ADVANCE(167);
       END_STATE();
-    case 48:
-      ACCEPT_TOKEN(anon_sym_cm);
+    case 40:
+      if (lookahead == 'k') ADVANCE(168);
       END_STATE();
-    case 49:
-      if (lookahead == 'm') ADVANCE(168);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == 'r') ADVANCE(170);
-      if (lookahead == 'u') ADVANCE(171);
+    case 41:
+      ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
-    case 50:
-      ACCEPT_TOKEN(anon_sym_cw);
+    case 42:
+      if (lookahead == 't') ADVANCE(169);
       END_STATE();
-    case 51:
-      if (lookahead == 'W') ADVANCE(172);
-      if (lookahead == 'd') ADVANCE(173);
-      if (lookahead == 'i') ADVANCE(174);
+    case 43:
+      if (lookahead == 'l') ADVANCE(170);
+      if (lookahead == 'n') ADVANCE(171);
+      if (lookahead == 's') ADVANCE(172);
+      END_STATE();
+    case 44:
+      if (lookahead == 'l') ADVANCE(173);
+      END_STATE();
+    case 45:
+      if (lookahead == 'a') ADVANCE(174);
+      END_STATE();
+    case 46:
       if (lookahead == 'm') ADVANCE(175);
       END_STATE();
+    case 47:
+      ACCEPT_TOKEN(anon_sym_by);
+      END_STATE();
+    case 48:
+      if (lookahead == 'b') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'r') ADVANCE(178);
+      END_STATE();
+    case 49:
+      if (lookahead == 'a') ADVANCE(179);
+      END_STATE();
+    case 50:
+      if (lookahead == 'r') ADVANCE(180);
+      END_STATE();
+    case 51:
+      if (lookahead == 'a') ADVANCE(181);
+      END_STATE();
     case 52:
-      if (lookahead == 't') ADVANCE(176);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 53:
-      if (lookahead == 'g') ADVANCE(177);
-      if (lookahead == 'l') ADVANCE(178);
-      if (lookahead == 'v') ADVANCE(179);
+      if (lookahead == 'm') ADVANCE(182);
+      if (lookahead == 'n') ADVANCE(183);
+      if (lookahead == 'r') ADVANCE(184);
+      if (lookahead == 'u') ADVANCE(185);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(180);
-      if (lookahead == 'p') ADVANCE(181);
-      if (lookahead == 'r') ADVANCE(182);
-      if (lookahead == 's') ADVANCE(183);
-      if (lookahead == 'v') ADVANCE(184);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 55:
-      if (lookahead == 'e') ADVANCE(185);
-      if (lookahead == 'p') ADVANCE(186);
-      if (lookahead == 't') ADVANCE(187);
+      if (lookahead == 'W') ADVANCE(186);
+      if (lookahead == 'd') ADVANCE(187);
+      if (lookahead == 'i') ADVANCE(188);
+      if (lookahead == 'm') ADVANCE(189);
       END_STATE();
     case 56:
-      if (lookahead == 'f') ADVANCE(188);
+      if (lookahead == 't') ADVANCE(190);
       END_STATE();
     case 57:
-      if (lookahead == 'r') ADVANCE(189);
+      if (lookahead == '-') ADVANCE(191);
       END_STATE();
     case 58:
-      if (lookahead == 'd') ADVANCE(190);
+      if (lookahead == 'g') ADVANCE(192);
+      if (lookahead == 'l') ADVANCE(193);
+      if (lookahead == 'v') ADVANCE(194);
       END_STATE();
     case 59:
-      if (lookahead == 'u') ADVANCE(191);
+      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'p') ADVANCE(196);
+      if (lookahead == 'r') ADVANCE(197);
+      if (lookahead == 's') ADVANCE(198);
+      if (lookahead == 'v') ADVANCE(199);
       END_STATE();
     case 60:
-      if (lookahead == 'p') ADVANCE(192);
+      if (lookahead == 'e') ADVANCE(200);
+      if (lookahead == 'p') ADVANCE(201);
+      if (lookahead == 't') ADVANCE(202);
       END_STATE();
     case 61:
-      if (lookahead == 'r') ADVANCE(193);
-      END_STATE();
-    case 62:
-      if (lookahead == 'c') ADVANCE(194);
-      if (lookahead == 'p') ADVANCE(195);
-      END_STATE();
-    case 63:
-      if (lookahead == 'm') ADVANCE(196);
-      END_STATE();
-    case 64:
-      if (lookahead == 'g') ADVANCE(197);
-      if (lookahead == 'l') ADVANCE(198);
-      END_STATE();
-    case 65:
-      ACCEPT_TOKEN(anon_sym_fm);
-      END_STATE();
-    case 66:
-      if (lookahead == 'l') ADVANCE(199);
-      if (lookahead == 'r') ADVANCE(200);
-      END_STATE();
-    case 67:
-      if (lookahead == 'o') ADVANCE(201);
-      END_STATE();
-    case 68:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 69:
-      if (lookahead == 'l') ADVANCE(202);
-      END_STATE();
-    case 70:
       if (lookahead == 'i') ADVANCE(203);
       END_STATE();
+    case 62:
+      if (lookahead == 'f') ADVANCE(204);
+      END_STATE();
+    case 63:
+      if (lookahead == 'r') ADVANCE(205);
+      END_STATE();
+    case 64:
+      if (lookahead == 'd') ADVANCE(206);
+      END_STATE();
+    case 65:
+      if (lookahead == 'u') ADVANCE(207);
+      END_STATE();
+    case 66:
+      if (lookahead == 'p') ADVANCE(208);
+      END_STATE();
+    case 67:
+      if (lookahead == 'r') ADVANCE(209);
+      END_STATE();
+    case 68:
+      if (lookahead == 'c') ADVANCE(210);
+      if (lookahead == 'p') ADVANCE(211);
+      END_STATE();
+    case 69:
+      if (lookahead == 'i') ADVANCE(212);
+      if (lookahead == 'm') ADVANCE(213);
+      END_STATE();
+    case 70:
+      if (lookahead == 'g') ADVANCE(214);
+      if (lookahead == 'l') ADVANCE(215);
+      if (lookahead == 'x') ADVANCE(216);
+      END_STATE();
     case 71:
-      if (lookahead == 'n') ADVANCE(204);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 72:
-      if (lookahead == 'o') ADVANCE(205);
+      if (lookahead == 'l') ADVANCE(217);
+      if (lookahead == 'r') ADVANCE(218);
       END_STATE();
     case 73:
-      if (lookahead == 'e') ADVANCE(206);
+      if (lookahead == 'e') ADVANCE(219);
+      if (lookahead == 'o') ADVANCE(220);
       END_STATE();
     case 74:
-      if (lookahead == 'a') ADVANCE(207);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(208);
+      if (lookahead == 'l') ADVANCE(221);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(209);
+      if (lookahead == 'i') ADVANCE(222);
       END_STATE();
     case 77:
-      if (lookahead == 'p') ADVANCE(210);
+      if (lookahead == 'n') ADVANCE(223);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(211);
-      if (lookahead == 'p') ADVANCE(212);
-      if (lookahead == 's') ADVANCE(213);
+      if (lookahead == 'o') ADVANCE(224);
       END_STATE();
     case 79:
-      if (lookahead == 'o') ADVANCE(214);
+      if (lookahead == 'e') ADVANCE(225);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(215);
+      if (lookahead == 'a') ADVANCE(226);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(216);
+      if (lookahead == 'i') ADVANCE(227);
       END_STATE();
     case 82:
-      if (lookahead == 'z') ADVANCE(217);
+      if (lookahead == 'g') ADVANCE(228);
       END_STATE();
     case 83:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'l') ADVANCE(229);
       END_STATE();
     case 84:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 85:
-      if (lookahead == 'y') ADVANCE(218);
+      if (lookahead == 'p') ADVANCE(230);
       END_STATE();
     case 86:
-      if (lookahead == 'n') ADVANCE(219);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 's') ADVANCE(233);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'o') ADVANCE(234);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(220);
+      if (lookahead == 'i') ADVANCE(235);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(221);
-      if (lookahead == 'n') ADVANCE(222);
+      if (lookahead == 'm') ADVANCE(236);
+      if (lookahead == 'r') ADVANCE(237);
       END_STATE();
     case 90:
-      if (lookahead == 'a') ADVANCE(223);
-      if (lookahead == 's') ADVANCE(224);
-      if (lookahead == 'w') ADVANCE(225);
+      if (lookahead == 'z') ADVANCE(238);
       END_STATE();
     case 91:
-      ACCEPT_TOKEN(anon_sym_mW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 92:
-      if (lookahead == 'x') ADVANCE(226);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 93:
-      if (lookahead == 'a') ADVANCE(227);
-      if (lookahead == 't') ADVANCE(228);
+      if (lookahead == 'y') ADVANCE(239);
       END_STATE();
     case 94:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(229);
+      if (lookahead == 'n') ADVANCE(240);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 96:
-      if (lookahead == 'd') ADVANCE(230);
+      if (lookahead == 't') ADVANCE(241);
       END_STATE();
     case 97:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'c') ADVANCE(242);
+      if (lookahead == 'm') ADVANCE(243);
+      if (lookahead == 'n') ADVANCE(244);
       END_STATE();
     case 98:
-      if (lookahead == 'd') ADVANCE(231);
+      if (lookahead == 'a') ADVANCE(245);
+      if (lookahead == 's') ADVANCE(246);
+      if (lookahead == 'w') ADVANCE(247);
       END_STATE();
     case 99:
-      if (lookahead == 't') ADVANCE(232);
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 100:
-      if (lookahead == 'i') ADVANCE(233);
-      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == 'x') ADVANCE(248);
       END_STATE();
     case 101:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 102:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 103:
-      if (lookahead == 'm') ADVANCE(235);
-      END_STATE();
-    case 104:
-      ACCEPT_TOKEN(anon_sym_on);
-      END_STATE();
-    case 105:
-      if (lookahead == 'e') ADVANCE(236);
-      END_STATE();
-    case 106:
-      if (lookahead == 't') ADVANCE(237);
-      END_STATE();
-    case 107:
-      if (lookahead == 'e') ADVANCE(238);
-      END_STATE();
-    case 108:
-      if (lookahead == 'd') ADVANCE(239);
-      if (lookahead == 's') ADVANCE(240);
-      END_STATE();
-    case 109:
-      if (lookahead == 'p') ADVANCE(241);
-      if (lookahead == 'r') ADVANCE(242);
-      END_STATE();
-    case 110:
-      if (lookahead == 'a') ADVANCE(243);
-      END_STATE();
-    case 111:
-      if (lookahead == 'e') ADVANCE(244);
-      END_STATE();
-    case 112:
-      if (lookahead == 'a') ADVANCE(245);
-      END_STATE();
-    case 113:
-      if (lookahead == 'r') ADVANCE(246);
-      if (lookahead == 's') ADVANCE(247);
-      if (lookahead == 'w') ADVANCE(248);
-      END_STATE();
-    case 114:
-      if (lookahead == 'e') ADVANCE(249);
-      if (lookahead == 'o') ADVANCE(250);
-      END_STATE();
-    case 115:
+      if (lookahead == 'a') ADVANCE(249);
+      if (lookahead == 'd') ADVANCE(250);
       if (lookahead == 't') ADVANCE(251);
       END_STATE();
+    case 102:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(252);
+      END_STATE();
+    case 103:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 104:
+      if (lookahead == 'd') ADVANCE(253);
+      END_STATE();
+    case 105:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
+    case 106:
+      if (lookahead == 'd') ADVANCE(254);
+      END_STATE();
+    case 107:
+      if (lookahead == 't') ADVANCE(255);
+      END_STATE();
+    case 108:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'm') ADVANCE(257);
+      END_STATE();
+    case 109:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 110:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
+    case 111:
+      if (lookahead == 'm') ADVANCE(258);
+      END_STATE();
+    case 112:
+      ACCEPT_TOKEN(anon_sym_on);
+      END_STATE();
+    case 113:
+      if (lookahead == 'e') ADVANCE(259);
+      END_STATE();
+    case 114:
+      if (lookahead == 't') ADVANCE(260);
+      END_STATE();
+    case 115:
+      if (lookahead == 'e') ADVANCE(261);
+      END_STATE();
     case 116:
-      ADVANCE_MAP(
-        'a', 252,
-        'c', 253,
-        'f', 254,
-        'j', 255,
-        'p', 256,
-        's', 257,
-        't', 258,
-        'v', 259,
-      );
+      if (lookahead == 'd') ADVANCE(262);
+      if (lookahead == 's') ADVANCE(263);
       END_STATE();
     case 117:
-      if (lookahead == 'n') ADVANCE(260);
+      if (lookahead == 'p') ADVANCE(264);
+      if (lookahead == 'r') ADVANCE(265);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(261);
+      if (lookahead == 'a') ADVANCE(266);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(262);
-      if (lookahead == 'r') ADVANCE(263);
-      if (lookahead == 's') ADVANCE(264);
+      if (lookahead == 'e') ADVANCE(267);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(265);
-      if (lookahead == 'e') ADVANCE(266);
-      if (lookahead == 'o') ADVANCE(267);
-      if (lookahead == 'u') ADVANCE(268);
+      if (lookahead == 'a') ADVANCE(268);
       END_STATE();
     case 121:
-      if (lookahead == 'n') ADVANCE(269);
-      if (lookahead == 'z') ADVANCE(270);
+      if (lookahead == 'r') ADVANCE(269);
+      if (lookahead == 's') ADVANCE(270);
+      if (lookahead == 'w') ADVANCE(271);
       END_STATE();
     case 122:
-      if (lookahead == 'u') ADVANCE(271);
+      if (lookahead == 'e') ADVANCE(272);
+      if (lookahead == 'o') ADVANCE(273);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(272);
-      if (lookahead == 'l') ADVANCE(273);
+      if (lookahead == 'd') ADVANCE(274);
+      if (lookahead == 't') ADVANCE(275);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(274);
+      ADVANCE_MAP(
+        'a', 276,
+        'c', 277,
+        'f', 278,
+        'j', 279,
+        'p', 280,
+        's', 281,
+        't', 282,
+        'v', 283,
+      );
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(275);
-      if (lookahead == 'r') ADVANCE(276);
+      if (lookahead == 'l') ADVANCE(284);
+      if (lookahead == 'n') ADVANCE(285);
       END_STATE();
     case 126:
-      if (lookahead == 'i') ADVANCE(277);
-      if (lookahead == 'r') ADVANCE(278);
+      if (lookahead == 'a') ADVANCE(286);
       END_STATE();
     case 127:
-      if (lookahead == 'i') ADVANCE(279);
+      if (lookahead == 'n') ADVANCE(287);
+      if (lookahead == 'r') ADVANCE(288);
+      if (lookahead == 's') ADVANCE(289);
       END_STATE();
     case 128:
-      if (lookahead == 'e') ADVANCE(280);
-      if (lookahead == 'm') ADVANCE(281);
+      if (lookahead == 'a') ADVANCE(290);
+      if (lookahead == 'e') ADVANCE(291);
+      if (lookahead == 'o') ADVANCE(292);
+      if (lookahead == 'u') ADVANCE(293);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(282);
+      if (lookahead == 'n') ADVANCE(294);
+      if (lookahead == 'z') ADVANCE(295);
       END_STATE();
     case 130:
-      ACCEPT_TOKEN(anon_sym_to);
-      END_STATE();
-    case 131:
-      if (lookahead == 'a') ADVANCE(283);
-      END_STATE();
-    case 132:
-      if (lookahead == 'n') ADVANCE(284);
-      END_STATE();
-    case 133:
-      if (lookahead == 'p') ADVANCE(285);
-      END_STATE();
-    case 134:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 135:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 136:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(286);
-      END_STATE();
-    case 137:
-      if (lookahead == 'l') ADVANCE(287);
-      END_STATE();
-    case 138:
-      if (lookahead == 'l') ADVANCE(288);
-      END_STATE();
-    case 139:
-      if (lookahead == 'l') ADVANCE(289);
-      END_STATE();
-    case 140:
-      if (lookahead == 'v') ADVANCE(290);
-      if (lookahead == 'y') ADVANCE(291);
-      END_STATE();
-    case 141:
-      if (lookahead == 't') ADVANCE(292);
-      END_STATE();
-    case 142:
-      if (lookahead == 's') ADVANCE(293);
-      END_STATE();
-    case 143:
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 't') ADVANCE(295);
-      END_STATE();
-    case 144:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 145:
-      ACCEPT_TOKEN(anon_sym_GHz);
-      END_STATE();
-    case 146:
-      ACCEPT_TOKEN(anon_sym_MHz);
-      END_STATE();
-    case 147:
       if (lookahead == 'u') ADVANCE(296);
       END_STATE();
+    case 131:
+      if (lookahead == 'a') ADVANCE(297);
+      if (lookahead == 'l') ADVANCE(298);
+      END_STATE();
+    case 132:
+      if (lookahead == 'b') ADVANCE(299);
+      END_STATE();
+    case 133:
+      if (lookahead == 'a') ADVANCE(300);
+      if (lookahead == 'r') ADVANCE(301);
+      END_STATE();
+    case 134:
+      if (lookahead == 'i') ADVANCE(302);
+      if (lookahead == 'r') ADVANCE(303);
+      END_STATE();
+    case 135:
+      if (lookahead == 'i') ADVANCE(304);
+      END_STATE();
+    case 136:
+      if (lookahead == 'e') ADVANCE(305);
+      if (lookahead == 'm') ADVANCE(306);
+      END_STATE();
+    case 137:
+      if (lookahead == 'e') ADVANCE(307);
+      if (lookahead == 'r') ADVANCE(308);
+      END_STATE();
+    case 138:
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(309);
+      END_STATE();
+    case 139:
+      if (lookahead == 'a') ADVANCE(310);
+      END_STATE();
+    case 140:
+      if (lookahead == 'n') ADVANCE(311);
+      END_STATE();
+    case 141:
+      if (lookahead == 'p') ADVANCE(312);
+      END_STATE();
+    case 142:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 143:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
+    case 144:
+      if (lookahead == 'd') ADVANCE(313);
+      if (lookahead == 't') ADVANCE(314);
+      END_STATE();
+    case 145:
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(315);
+      END_STATE();
+    case 146:
+      if (lookahead == 'l') ADVANCE(316);
+      END_STATE();
+    case 147:
+      if (lookahead == 'l') ADVANCE(317);
+      END_STATE();
     case 148:
-      if (lookahead == 'p') ADVANCE(297);
+      if (lookahead == 'l') ADVANCE(318);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(298);
+      if (lookahead == 'v') ADVANCE(319);
+      if (lookahead == 'y') ADVANCE(320);
       END_STATE();
     case 150:
-      if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 't') ADVANCE(321);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 's') ADVANCE(322);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(300);
+      if (lookahead == 'r') ADVANCE(323);
+      if (lookahead == 't') ADVANCE(324);
       END_STATE();
     case 153:
-      if (lookahead == 'l') ADVANCE(301);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(302);
+      if (lookahead == 's') ADVANCE(325);
       END_STATE();
     case 155:
-      if (lookahead == 'e') ADVANCE(303);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(304);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 157:
-      if (lookahead == 'u') ADVANCE(305);
+      if (lookahead == 'v') ADVANCE(326);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(306);
+      if (lookahead == 'u') ADVANCE(327);
       END_STATE();
     case 159:
-      if (lookahead == 'e') ADVANCE(307);
+      if (lookahead == 'p') ADVANCE(328);
       END_STATE();
     case 160:
-      if (lookahead == 'i') ADVANCE(308);
-      if (lookahead == 'n') ADVANCE(309);
+      if (lookahead == 'e') ADVANCE(329);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(310);
+      if (lookahead == 'i') ADVANCE(330);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(311);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(312);
+      if (lookahead == 'i') ADVANCE(331);
       END_STATE();
     case 164:
-      if (lookahead == 'r') ADVANCE(313);
+      if (lookahead == 'l') ADVANCE(332);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(314);
-      END_STATE();
-    case 166:
-      if (lookahead == 'c') ADVANCE(315);
-      END_STATE();
-    case 167:
-      if (lookahead == 'd') ADVANCE(316);
-      END_STATE();
-    case 168:
-      if (lookahead == 'b') ADVANCE(317);
-      END_STATE();
-    case 169:
-      if (lookahead == 'd') ADVANCE(318);
-      if (lookahead == 'n') ADVANCE(319);
-      if (lookahead == 's') ADVANCE(320);
-      END_STATE();
-    case 170:
-      if (lookahead == 'r') ADVANCE(321);
-      END_STATE();
-    case 171:
-      if (lookahead == 'p') ADVANCE(322);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(anon_sym_dBW);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 176:
-      if (lookahead == 'a') ADVANCE(323);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(324);
-      if (lookahead == 'F') ADVANCE(325);
-      END_STATE();
-    case 178:
-      if (lookahead == 'a') ADVANCE(326);
-      END_STATE();
-    case 179:
-      if (lookahead == 'i') ADVANCE(327);
-      END_STATE();
-    case 180:
-      if (lookahead == 'm') ADVANCE(328);
-      END_STATE();
-    case 181:
-      if (lookahead == 'l') ADVANCE(329);
-      END_STATE();
-    case 182:
-      if (lookahead == 'e') ADVANCE(330);
-      END_STATE();
-    case 183:
-      if (lookahead == 'p') ADVANCE(331);
-      END_STATE();
-    case 184:
-      if (lookahead == 'i') ADVANCE(332);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 186:
       if (lookahead == 'l') ADVANCE(333);
       END_STATE();
+    case 166:
+      if (lookahead == 'e') ADVANCE(334);
+      END_STATE();
+    case 167:
+      if (lookahead == 'r') ADVANCE(335);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 169:
+      if (lookahead == 'h') ADVANCE(336);
+      END_STATE();
+    case 170:
+      if (lookahead == 'u') ADVANCE(337);
+      END_STATE();
+    case 171:
+      if (lookahead == 'd') ADVANCE(338);
+      END_STATE();
+    case 172:
+      if (lookahead == 'e') ADVANCE(339);
+      END_STATE();
+    case 173:
+      if (lookahead == 'o') ADVANCE(340);
+      END_STATE();
+    case 174:
+      if (lookahead == 'i') ADVANCE(341);
+      if (lookahead == 'n') ADVANCE(342);
+      END_STATE();
+    case 175:
+      if (lookahead == 'p') ADVANCE(343);
+      END_STATE();
+    case 176:
+      if (lookahead == 'l') ADVANCE(344);
+      END_STATE();
+    case 177:
+      if (lookahead == 'i') ADVANCE(345);
+      END_STATE();
+    case 178:
+      if (lookahead == 'r') ADVANCE(346);
+      END_STATE();
+    case 179:
+      if (lookahead == 'i') ADVANCE(347);
+      END_STATE();
+    case 180:
+      if (lookahead == 'c') ADVANCE(348);
+      END_STATE();
+    case 181:
+      if (lookahead == 'd') ADVANCE(349);
+      if (lookahead == 's') ADVANCE(350);
+      END_STATE();
+    case 182:
+      if (lookahead == 'b') ADVANCE(351);
+      END_STATE();
+    case 183:
+      if (lookahead == 'd') ADVANCE(352);
+      if (lookahead == 'f') ADVANCE(353);
+      if (lookahead == 'n') ADVANCE(354);
+      if (lookahead == 's') ADVANCE(355);
+      END_STATE();
+    case 184:
+      if (lookahead == 'r') ADVANCE(356);
+      END_STATE();
+    case 185:
+      if (lookahead == 'p') ADVANCE(357);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
     case 187:
-      if (lookahead == 'y') ADVANCE(334);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(335);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 189:
-      if (lookahead == 'p') ADVANCE(336);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 190:
-      if (lookahead == 's') ADVANCE(337);
+      if (lookahead == 'a') ADVANCE(358);
+      if (lookahead == 'e') ADVANCE(359);
       END_STATE();
     case 191:
-      if (lookahead == 'a') ADVANCE(338);
+      if (lookahead == 'i') ADVANCE(360);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(anon_sym_erp);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(361);
+      if (lookahead == 'F') ADVANCE(362);
       END_STATE();
     case 193:
-      if (lookahead == 's') ADVANCE(339);
+      if (lookahead == 'a') ADVANCE(363);
       END_STATE();
     case 194:
-      if (lookahead == 'e') ADVANCE(340);
+      if (lookahead == 'i') ADVANCE(364);
       END_STATE();
     case 195:
-      if (lookahead == 'e') ADVANCE(341);
+      if (lookahead == 'm') ADVANCE(365);
       END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(342);
+      if (lookahead == 'l') ADVANCE(366);
       END_STATE();
     case 197:
-      if (lookahead == 'u') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(367);
       END_STATE();
     case 198:
-      if (lookahead == 't') ADVANCE(344);
+      if (lookahead == 'p') ADVANCE(368);
+      if (lookahead == 't') ADVANCE(369);
       END_STATE();
     case 199:
-      if (lookahead == 'd') ADVANCE(345);
+      if (lookahead == 'i') ADVANCE(370);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(346);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 201:
-      if (lookahead == 'm') ADVANCE(347);
+      if (lookahead == 'l') ADVANCE(371);
       END_STATE();
     case 202:
-      if (lookahead == 'l') ADVANCE(348);
+      if (lookahead == 'y') ADVANCE(372);
       END_STATE();
     case 203:
-      if (lookahead == 'n') ADVANCE(349);
+      if (lookahead == 't') ADVANCE(373);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(350);
+      if (lookahead == 'i') ADVANCE(374);
       END_STATE();
     case 205:
-      if (lookahead == 'u') ADVANCE(351);
+      if (lookahead == 'p') ADVANCE(375);
       END_STATE();
     case 206:
-      if (lookahead == 's') ADVANCE(352);
+      if (lookahead == 's') ADVANCE(376);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(353);
+      if (lookahead == 'a') ADVANCE(377);
       END_STATE();
     case 208:
-      if (lookahead == 'g') ADVANCE(354);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 209:
-      if (lookahead == 'h') ADVANCE(355);
-      END_STATE();
-    case 210:
-      if (lookahead == 'e') ADVANCE(356);
-      END_STATE();
-    case 211:
-      if (lookahead == 'e') ADVANCE(357);
-      END_STATE();
-    case 212:
-      if (lookahead == 'u') ADVANCE(358);
-      END_STATE();
-    case 213:
-      if (lookahead == 't') ADVANCE(359);
-      END_STATE();
-    case 214:
-      if (lookahead == 'l') ADVANCE(360);
-      END_STATE();
-    case 215:
-      if (lookahead == 'n') ADVANCE(361);
-      END_STATE();
-    case 216:
-      if (lookahead == 'p') ADVANCE(362);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 218:
-      if (lookahead == 'e') ADVANCE(363);
-      END_STATE();
-    case 219:
-      if (lookahead == 'd') ADVANCE(364);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 221:
-      if (lookahead == 'i') ADVANCE(365);
-      END_STATE();
-    case 222:
-      if (lookahead == 'e') ADVANCE(366);
-      END_STATE();
-    case 223:
-      if (lookahead == 'd') ADVANCE(367);
-      END_STATE();
-    case 224:
-      if (lookahead == 's') ADVANCE(368);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 226:
-      if (lookahead == 'i') ADVANCE(369);
-      END_STATE();
-    case 227:
-      if (lookahead == 'n') ADVANCE(370);
-      END_STATE();
-    case 228:
-      if (lookahead == 'e') ADVANCE(371);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 230:
-      if (lookahead == 'e') ADVANCE(372);
-      END_STATE();
-    case 231:
-      if (lookahead == '2') ADVANCE(373);
-      if (lookahead == '8') ADVANCE(374);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 233:
-      if (lookahead == 's') ADVANCE(375);
-      END_STATE();
-    case 234:
-      if (lookahead == 'i') ADVANCE(376);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(377);
       if (lookahead == 's') ADVANCE(378);
       END_STATE();
+    case 210:
+      if (lookahead == 'e') ADVANCE(379);
+      END_STATE();
+    case 211:
+      if (lookahead == 'e') ADVANCE(380);
+      END_STATE();
+    case 212:
+      if (lookahead == 'l') ADVANCE(381);
+      END_STATE();
+    case 213:
+      if (lookahead == 'i') ADVANCE(382);
+      END_STATE();
+    case 214:
+      if (lookahead == 'u') ADVANCE(383);
+      END_STATE();
+    case 215:
+      if (lookahead == 't') ADVANCE(384);
+      END_STATE();
+    case 216:
+      if (lookahead == 'e') ADVANCE(385);
+      END_STATE();
+    case 217:
+      if (lookahead == 'd') ADVANCE(386);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(387);
+      END_STATE();
+    case 219:
+      if (lookahead == 'q') ADVANCE(388);
+      END_STATE();
+    case 220:
+      if (lookahead == 'm') ADVANCE(389);
+      END_STATE();
+    case 221:
+      if (lookahead == 'l') ADVANCE(390);
+      END_STATE();
+    case 222:
+      if (lookahead == 'n') ADVANCE(391);
+      END_STATE();
+    case 223:
+      if (lookahead == 'e') ADVANCE(392);
+      END_STATE();
+    case 224:
+      if (lookahead == 'u') ADVANCE(393);
+      END_STATE();
+    case 225:
+      if (lookahead == 's') ADVANCE(394);
+      END_STATE();
+    case 226:
+      if (lookahead == 't') ADVANCE(395);
+      END_STATE();
+    case 227:
+      if (lookahead == 'g') ADVANCE(396);
+      END_STATE();
+    case 228:
+      if (lookahead == 'h') ADVANCE(397);
+      END_STATE();
+    case 229:
+      if (lookahead == 'd') ADVANCE(398);
+      END_STATE();
+    case 230:
+      if (lookahead == 'e') ADVANCE(399);
+      END_STATE();
+    case 231:
+      if (lookahead == 'e') ADVANCE(400);
+      END_STATE();
+    case 232:
+      if (lookahead == 'u') ADVANCE(401);
+      END_STATE();
+    case 233:
+      if (lookahead == 't') ADVANCE(402);
+      END_STATE();
+    case 234:
+      if (lookahead == 'l') ADVANCE(403);
+      END_STATE();
+    case 235:
+      if (lookahead == 'n') ADVANCE(404);
+      END_STATE();
     case 236:
-      if (lookahead == 'n') ADVANCE(379);
+      if (lookahead == 'p') ADVANCE(405);
       END_STATE();
     case 237:
-      if (lookahead == 'e') ADVANCE(380);
-      if (lookahead == 'p') ADVANCE(381);
+      if (lookahead == 'i') ADVANCE(406);
       END_STATE();
     case 238:
-      if (lookahead == 'r') ADVANCE(382);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 239:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'e') ADVANCE(407);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(383);
+      if (lookahead == 'd') ADVANCE(408);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 242:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(384);
+      if (lookahead == 'e') ADVANCE(409);
       END_STATE();
     case 243:
-      if (lookahead == 's') ADVANCE(385);
+      if (lookahead == 'i') ADVANCE(410);
       END_STATE();
     case 244:
-      if (lookahead == 'c') ADVANCE(386);
+      if (lookahead == 'e') ADVANCE(411);
       END_STATE();
     case 245:
-      if (lookahead == 'c') ADVANCE(387);
+      if (lookahead == 'd') ADVANCE(412);
       END_STATE();
     case 246:
-      if (lookahead == 't') ADVANCE(388);
+      if (lookahead == 's') ADVANCE(413);
       END_STATE();
     case 247:
-      if (lookahead == 'i') ADVANCE(389);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(390);
+      if (lookahead == 'i') ADVANCE(414);
       END_STATE();
     case 249:
-      if (lookahead == 'a') ADVANCE(391);
+      if (lookahead == 'n') ADVANCE(415);
       END_STATE();
     case 250:
-      if (lookahead == 't') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(416);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(393);
-      if (lookahead == 'i') ADVANCE(394);
-      END_STATE();
-    case 252:
-      if (lookahead == 'c') ADVANCE(395);
-      if (lookahead == 'd') ADVANCE(396);
-      if (lookahead == 'l') ADVANCE(397);
-      END_STATE();
-    case 253:
-      if (lookahead == 'e') ADVANCE(398);
-      END_STATE();
-    case 254:
-      if (lookahead == 'e') ADVANCE(399);
-      if (lookahead == 'l') ADVANCE(400);
-      END_STATE();
-    case 255:
-      if (lookahead == 'e') ADVANCE(401);
-      END_STATE();
-    case 256:
-      if (lookahead == 'e') ADVANCE(402);
-      END_STATE();
-    case 257:
-      if (lookahead == 'i') ADVANCE(403);
-      if (lookahead == 'o') ADVANCE(404);
-      END_STATE();
-    case 258:
-      if (lookahead == 'u') ADVANCE(405);
-      END_STATE();
-    case 259:
-      if (lookahead == 'e') ADVANCE(406);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 261:
-      if (lookahead == 'l') ADVANCE(407);
-      END_STATE();
-    case 262:
-      if (lookahead == 's') ADVANCE(408);
-      END_STATE();
-    case 263:
-      if (lookahead == 'i') ADVANCE(409);
-      END_STATE();
-    case 264:
-      if (lookahead == 's') ADVANCE(410);
-      END_STATE();
-    case 265:
-      if (lookahead == 'r') ADVANCE(411);
-      END_STATE();
-    case 266:
-      if (lookahead == 'e') ADVANCE(412);
-      END_STATE();
-    case 267:
-      if (lookahead == 'r') ADVANCE(413);
-      END_STATE();
-    case 268:
-      if (lookahead == 'n') ADVANCE(414);
-      END_STATE();
-    case 269:
-      if (lookahead == 'a') ADVANCE(415);
-      if (lookahead == 'c') ADVANCE(416);
-      END_STATE();
-    case 270:
       if (lookahead == 'e') ADVANCE(417);
       END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 253:
+      if (lookahead == 'e') ADVANCE(418);
+      END_STATE();
+    case 254:
+      if (lookahead == '2') ADVANCE(419);
+      if (lookahead == '8') ADVANCE(420);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 256:
+      if (lookahead == 's') ADVANCE(421);
+      END_STATE();
+    case 257:
+      if (lookahead == 'i') ADVANCE(422);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(423);
+      if (lookahead == 's') ADVANCE(424);
+      END_STATE();
+    case 259:
+      if (lookahead == 'n') ADVANCE(425);
+      END_STATE();
+    case 260:
+      if (lookahead == 'e') ADVANCE(426);
+      if (lookahead == 'p') ADVANCE(427);
+      END_STATE();
+    case 261:
+      if (lookahead == 'r') ADVANCE(428);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
+    case 263:
+      if (lookahead == 's') ADVANCE(429);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(430);
+      END_STATE();
+    case 266:
+      if (lookahead == 's') ADVANCE(431);
+      END_STATE();
+    case 267:
+      if (lookahead == 'c') ADVANCE(432);
+      END_STATE();
+    case 268:
+      if (lookahead == 'c') ADVANCE(433);
+      END_STATE();
+    case 269:
+      if (lookahead == 't') ADVANCE(434);
+      END_STATE();
+    case 270:
+      if (lookahead == 'i') ADVANCE(435);
+      END_STATE();
     case 271:
-      if (lookahead == 'r') ADVANCE(418);
+      if (lookahead == 'e') ADVANCE(436);
       END_STATE();
     case 272:
-      if (lookahead == 'c') ADVANCE(419);
+      if (lookahead == 'a') ADVANCE(437);
       END_STATE();
     case 273:
-      if (lookahead == 'i') ADVANCE(420);
+      if (lookahead == 't') ADVANCE(438);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(421);
+      if (lookahead == 'i') ADVANCE(439);
       END_STATE();
     case 275:
-      if (lookahead == 't') ADVANCE(422);
+      if (lookahead == 'e') ADVANCE(440);
+      if (lookahead == 'i') ADVANCE(441);
       END_STATE();
     case 276:
-      if (lookahead == 'a') ADVANCE(423);
+      if (lookahead == 'c') ADVANCE(442);
+      if (lookahead == 'd') ADVANCE(443);
+      if (lookahead == 'l') ADVANCE(444);
       END_STATE();
     case 277:
-      if (lookahead == 't') ADVANCE(424);
+      if (lookahead == 'e') ADVANCE(445);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'e') ADVANCE(446);
+      if (lookahead == 'l') ADVANCE(447);
       END_STATE();
     case 279:
-      if (lookahead == 'l') ADVANCE(425);
+      if (lookahead == 'e') ADVANCE(448);
       END_STATE();
     case 280:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'e') ADVANCE(449);
       END_STATE();
     case 281:
-      if (lookahead == 'p') ADVANCE(426);
+      if (lookahead == 'i') ADVANCE(450);
+      if (lookahead == 'o') ADVANCE(451);
       END_STATE();
     case 282:
-      if (lookahead == 'o') ADVANCE(427);
+      if (lookahead == 'u') ADVANCE(452);
       END_STATE();
     case 283:
-      if (lookahead == 'n') ADVANCE(428);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 284:
-      if (lookahead == 'e') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(454);
       END_STATE();
     case 285:
-      if (lookahead == 'i') ADVANCE(430);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'l') ADVANCE(455);
       END_STATE();
     case 287:
-      if (lookahead == 'i') ADVANCE(431);
+      if (lookahead == 's') ADVANCE(456);
       END_STATE();
     case 288:
-      if (lookahead == 'o') ADVANCE(432);
+      if (lookahead == 'i') ADVANCE(457);
+      if (lookahead == 'v') ADVANCE(458);
       END_STATE();
     case 289:
-      if (lookahead == 't') ADVANCE(433);
+      if (lookahead == 's') ADVANCE(459);
       END_STATE();
     case 290:
-      if (lookahead == 'e') ADVANCE(434);
+      if (lookahead == 'r') ADVANCE(460);
       END_STATE();
     case 291:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(435);
+      if (lookahead == 'e') ADVANCE(461);
       END_STATE();
     case 292:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'r') ADVANCE(462);
       END_STATE();
     case 293:
-      if (lookahead == '8') ADVANCE(436);
+      if (lookahead == 'n') ADVANCE(463);
       END_STATE();
     case 294:
-      if (lookahead == 'e') ADVANCE(437);
+      if (lookahead == 'a') ADVANCE(464);
+      if (lookahead == 'c') ADVANCE(465);
       END_STATE();
     case 295:
-      if (lookahead == 'h') ADVANCE(438);
+      if (lookahead == 'e') ADVANCE(466);
       END_STATE();
     case 296:
-      if (lookahead == 'r') ADVANCE(439);
+      if (lookahead == 'r') ADVANCE(467);
       END_STATE();
     case 297:
-      if (lookahead == 't') ADVANCE(440);
+      if (lookahead == 'c') ADVANCE(468);
       END_STATE();
     case 298:
-      if (lookahead == 'd') ADVANCE(441);
+      if (lookahead == 'i') ADVANCE(469);
       END_STATE();
     case 299:
-      if (lookahead == 'n') ADVANCE(442);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(470);
       END_STATE();
     case 300:
-      if (lookahead == 'e') ADVANCE(443);
+      if (lookahead == 't') ADVANCE(471);
       END_STATE();
     case 301:
-      if (lookahead == 'i') ADVANCE(444);
+      if (lookahead == 'a') ADVANCE(472);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 't') ADVANCE(473);
       END_STATE();
     case 303:
-      if (lookahead == 'n') ADVANCE(445);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 304:
-      if (lookahead == 't') ADVANCE(446);
+      if (lookahead == 'l') ADVANCE(474);
       END_STATE();
     case 305:
-      if (lookahead == 'n') ADVANCE(447);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'p') ADVANCE(475);
       END_STATE();
     case 307:
-      if (lookahead == 'l') ADVANCE(448);
+      if (lookahead == 'n') ADVANCE(476);
       END_STATE();
     case 308:
-      if (lookahead == 'd') ADVANCE(449);
+      if (lookahead == 'e') ADVANCE(477);
+      if (lookahead == 'o') ADVANCE(478);
       END_STATE();
     case 309:
-      if (lookahead == 'c') ADVANCE(450);
-      END_STATE();
-    case 310:
-      ACCEPT_TOKEN(anon_sym_bump);
-      END_STATE();
-    case 311:
-      if (lookahead == 'e') ADVANCE(451);
-      END_STATE();
-    case 312:
-      if (lookahead == 'b') ADVANCE(452);
-      END_STATE();
-    case 313:
-      if (lookahead == 'i') ADVANCE(453);
-      END_STATE();
-    case 314:
-      if (lookahead == 'n') ADVANCE(454);
-      END_STATE();
-    case 315:
-      if (lookahead == 'u') ADVANCE(455);
-      END_STATE();
-    case 316:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 317:
-      if (lookahead == 'i') ADVANCE(456);
-      END_STATE();
-    case 318:
-      if (lookahead == 'u') ADVANCE(457);
-      END_STATE();
-    case 319:
-      if (lookahead == 'e') ADVANCE(458);
-      END_STATE();
-    case 320:
-      if (lookahead == 't') ADVANCE(459);
-      END_STATE();
-    case 321:
-      if (lookahead == 'e') ADVANCE(460);
-      END_STATE();
-    case 322:
-      if (lookahead == 'l') ADVANCE(461);
-      END_STATE();
-    case 323:
-      ACCEPT_TOKEN(anon_sym_data);
-      END_STATE();
-    case 324:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 325:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 326:
-      if (lookahead == 'y') ADVANCE(462);
-      END_STATE();
-    case 327:
-      if (lookahead == 'c') ADVANCE(463);
-      END_STATE();
-    case 328:
-      if (lookahead == 'e') ADVANCE(464);
-      END_STATE();
-    case 329:
-      if (lookahead == 'e') ADVANCE(465);
-      END_STATE();
-    case 330:
-      if (lookahead == 'c') ADVANCE(466);
-      END_STATE();
-    case 331:
-      if (lookahead == 'l') ADVANCE(467);
-      END_STATE();
-    case 332:
-      if (lookahead == 'd') ADVANCE(468);
-      END_STATE();
-    case 333:
-      if (lookahead == 'e') ADVANCE(469);
-      END_STATE();
-    case 334:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 335:
-      if (lookahead == 'c') ADVANCE(470);
-      END_STATE();
-    case 336:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 337:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 338:
-      if (lookahead == 'l') ADVANCE(471);
-      END_STATE();
-    case 339:
-      if (lookahead == '8') ADVANCE(472);
-      END_STATE();
-    case 340:
-      if (lookahead == 's') ADVANCE(473);
-      END_STATE();
-    case 341:
-      if (lookahead == 'c') ADVANCE(474);
-      END_STATE();
-    case 342:
-      if (lookahead == 'l') ADVANCE(475);
-      END_STATE();
-    case 343:
-      if (lookahead == 'r') ADVANCE(476);
-      END_STATE();
-    case 344:
-      if (lookahead == 'e') ADVANCE(477);
-      END_STATE();
-    case 345:
-      if (lookahead == 'b') ADVANCE(478);
-      END_STATE();
-    case 346:
       if (lookahead == 'a') ADVANCE(479);
       END_STATE();
-    case 347:
-      ACCEPT_TOKEN(anon_sym_from);
+    case 310:
+      if (lookahead == 'n') ADVANCE(480);
       END_STATE();
-    case 348:
-      ACCEPT_TOKEN(anon_sym_full);
+    case 311:
+      if (lookahead == 'e') ADVANCE(481);
       END_STATE();
-    case 349:
-      ACCEPT_TOKEN(anon_sym_gain);
+    case 312:
+      if (lookahead == 'i') ADVANCE(482);
       END_STATE();
-    case 350:
-      if (lookahead == 'r') ADVANCE(480);
+    case 313:
+      if (lookahead == 'e') ADVANCE(483);
       END_STATE();
-    case 351:
-      if (lookahead == 'n') ADVANCE(481);
+    case 314:
+      if (lookahead == 'i') ADVANCE(484);
       END_STATE();
-    case 352:
-      if (lookahead == 's') ADVANCE(482);
+    case 315:
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
-    case 353:
-      ACCEPT_TOKEN(anon_sym_haat);
+    case 316:
+      if (lookahead == 'i') ADVANCE(485);
       END_STATE();
-    case 354:
-      if (lookahead == 'h') ADVANCE(483);
+    case 317:
+      if (lookahead == 'o') ADVANCE(486);
       END_STATE();
-    case 355:
-      ACCEPT_TOKEN(anon_sym_high);
+    case 318:
+      if (lookahead == 't') ADVANCE(487);
       END_STATE();
-    case 356:
-      if (lookahead == 'd') ADVANCE(484);
+    case 319:
+      if (lookahead == 'e') ADVANCE(488);
       END_STATE();
-    case 357:
-      if (lookahead == 'r') ADVANCE(485);
-      END_STATE();
-    case 358:
-      if (lookahead == 't') ADVANCE(486);
-      END_STATE();
-    case 359:
-      if (lookahead == 'r') ADVANCE(487);
-      END_STATE();
-    case 360:
-      if (lookahead == 'a') ADVANCE(488);
-      END_STATE();
-    case 361:
+    case 320:
+      ACCEPT_TOKEN(anon_sym_way);
       if (lookahead == 's') ADVANCE(489);
       END_STATE();
-    case 362:
-      if (lookahead == 'e') ADVANCE(490);
+    case 321:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 363:
-      if (lookahead == 'd') ADVANCE(491);
+    case 322:
+      if (lookahead == '8') ADVANCE(490);
       END_STATE();
-    case 364:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 323:
+      if (lookahead == 'e') ADVANCE(491);
       END_STATE();
-    case 365:
-      if (lookahead == 't') ADVANCE(492);
+    case 324:
+      if (lookahead == 'h') ADVANCE(492);
       END_STATE();
-    case 366:
-      if (lookahead == 'a') ADVANCE(493);
+    case 325:
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
-    case 367:
-      ACCEPT_TOKEN(anon_sym_load);
+    case 326:
+      if (lookahead == 'e') ADVANCE(493);
       END_STATE();
-    case 368:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(494);
+    case 327:
+      if (lookahead == 'r') ADVANCE(494);
       END_STATE();
-    case 369:
-      if (lookahead == 'm') ADVANCE(495);
+    case 328:
+      if (lookahead == 't') ADVANCE(495);
       END_STATE();
-    case 370:
-      ACCEPT_TOKEN(anon_sym_mean);
+    case 329:
+      if (lookahead == 'd') ADVANCE(496);
       END_STATE();
-    case 371:
-      if (lookahead == 'r') ADVANCE(496);
+    case 330:
+      if (lookahead == 'n') ADVANCE(497);
       END_STATE();
-    case 372:
-      ACCEPT_TOKEN(anon_sym_mode);
+    case 331:
+      if (lookahead == 'e') ADVANCE(498);
       END_STATE();
-    case 373:
-      if (lookahead == '7') ADVANCE(497);
+    case 332:
+      if (lookahead == 'i') ADVANCE(499);
       END_STATE();
-    case 374:
-      if (lookahead == '3') ADVANCE(498);
+    case 333:
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
-    case 375:
-      if (lookahead == 'e') ADVANCE(499);
-      END_STATE();
-    case 376:
+    case 334:
       if (lookahead == 'n') ADVANCE(500);
       END_STATE();
-    case 377:
-      if (lookahead == 'm') ADVANCE(501);
+    case 335:
+      if (lookahead == 't') ADVANCE(501);
       END_STATE();
-    case 378:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 336:
+      if (lookahead == 'o') ADVANCE(502);
       END_STATE();
-    case 379:
-      ACCEPT_TOKEN(anon_sym_open);
+    case 337:
+      if (lookahead == 'n') ADVANCE(503);
       END_STATE();
-    case 380:
-      if (lookahead == 'r') ADVANCE(502);
+    case 338:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(504);
       END_STATE();
-    case 381:
-      if (lookahead == 'u') ADVANCE(503);
+    case 339:
+      if (lookahead == 'l') ADVANCE(505);
       END_STATE();
-    case 382:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 340:
+      if (lookahead == 'w') ADVANCE(506);
       END_STATE();
-    case 383:
-      if (lookahead == 'e') ADVANCE(504);
+    case 341:
+      if (lookahead == 'd') ADVANCE(507);
       END_STATE();
-    case 384:
-      if (lookahead == 'i') ADVANCE(505);
+    case 342:
+      if (lookahead == 'c') ADVANCE(508);
       END_STATE();
-    case 385:
-      if (lookahead == 'e') ADVANCE(506);
+    case 343:
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
-    case 386:
-      if (lookahead == 'e') ADVANCE(507);
+    case 344:
+      if (lookahead == 'e') ADVANCE(509);
       END_STATE();
-    case 387:
-      if (lookahead == 'e') ADVANCE(508);
+    case 345:
+      if (lookahead == 'b') ADVANCE(510);
       END_STATE();
-    case 388:
-      ACCEPT_TOKEN(anon_sym_port);
+    case 346:
+      if (lookahead == 'i') ADVANCE(511);
       END_STATE();
-    case 389:
-      if (lookahead == 't') ADVANCE(509);
+    case 347:
+      if (lookahead == 'n') ADVANCE(512);
       END_STATE();
-    case 390:
-      if (lookahead == 'r') ADVANCE(510);
+    case 348:
+      if (lookahead == 'u') ADVANCE(513);
       END_STATE();
-    case 391:
-      if (lookahead == 'm') ADVANCE(511);
+    case 349:
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
-    case 392:
-      if (lookahead == 'e') ADVANCE(512);
+    case 350:
+      if (lookahead == 's') ADVANCE(514);
       END_STATE();
-    case 393:
-      if (lookahead == 'd') ADVANCE(513);
+    case 351:
+      if (lookahead == 'i') ADVANCE(515);
       END_STATE();
-    case 394:
-      if (lookahead == 'n') ADVANCE(514);
-      if (lookahead == 'o') ADVANCE(515);
+    case 352:
+      if (lookahead == 'i') ADVANCE(516);
+      if (lookahead == 'u') ADVANCE(517);
       END_STATE();
-    case 395:
-      if (lookahead == 't') ADVANCE(516);
-      END_STATE();
-    case 396:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(517);
-      END_STATE();
-    case 397:
+    case 353:
       if (lookahead == 'i') ADVANCE(518);
       END_STATE();
-    case 398:
-      if (lookahead == 'i') ADVANCE(519);
+    case 354:
+      if (lookahead == 'e') ADVANCE(519);
       END_STATE();
-    case 399:
-      if (lookahead == 'r') ADVANCE(520);
+    case 355:
+      if (lookahead == 't') ADVANCE(520);
       END_STATE();
-    case 400:
+    case 356:
       if (lookahead == 'e') ADVANCE(521);
       END_STATE();
-    case 401:
-      if (lookahead == 'c') ADVANCE(522);
+    case 357:
+      if (lookahead == 'l') ADVANCE(522);
       END_STATE();
-    case 402:
-      if (lookahead == 'a') ADVANCE(523);
+    case 358:
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
-    case 403:
-      if (lookahead == 's') ADVANCE(524);
+    case 359:
+      if (lookahead == 'd') ADVANCE(523);
       END_STATE();
-    case 404:
-      if (lookahead == 'l') ADVANCE(525);
-      if (lookahead == 'n') ADVANCE(526);
+    case 360:
+      if (lookahead == 'n') ADVANCE(524);
       END_STATE();
-    case 405:
-      if (lookahead == 'r') ADVANCE(527);
+    case 361:
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
-    case 406:
-      if (lookahead == 'r') ADVANCE(528);
+    case 362:
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
-    case 407:
-      if (lookahead == 'e') ADVANCE(529);
+    case 363:
+      if (lookahead == 'y') ADVANCE(525);
       END_STATE();
-    case 408:
-      if (lookahead == 'i') ADVANCE(530);
+    case 364:
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
-    case 409:
-      if (lookahead == 'e') ADVANCE(531);
+    case 365:
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
-    case 410:
-      if (lookahead == 'i') ADVANCE(532);
+    case 366:
+      if (lookahead == 'e') ADVANCE(528);
       END_STATE();
-    case 411:
+    case 367:
+      if (lookahead == 'c') ADVANCE(529);
+      END_STATE();
+    case 368:
+      if (lookahead == 'l') ADVANCE(530);
+      END_STATE();
+    case 369:
+      if (lookahead == 'a') ADVANCE(531);
+      END_STATE();
+    case 370:
+      if (lookahead == 'd') ADVANCE(532);
+      END_STATE();
+    case 371:
       if (lookahead == 'e') ADVANCE(533);
       END_STATE();
-    case 412:
-      if (lookahead == 't') ADVANCE(534);
+    case 372:
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
-    case 413:
-      if (lookahead == 't') ADVANCE(535);
+    case 373:
+      if (lookahead == 'i') ADVANCE(534);
       END_STATE();
-    case 414:
-      if (lookahead == 't') ADVANCE(536);
+    case 374:
+      if (lookahead == 'c') ADVANCE(535);
       END_STATE();
-    case 415:
-      if (lookahead == 'd') ADVANCE(537);
+    case 375:
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
-    case 416:
-      if (lookahead == 'e') ADVANCE(538);
+    case 376:
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
-    case 417:
-      ACCEPT_TOKEN(anon_sym_size);
+    case 377:
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
-    case 418:
+    case 378:
+      if (lookahead == '8') ADVANCE(537);
+      END_STATE();
+    case 379:
+      if (lookahead == 's') ADVANCE(538);
+      END_STATE();
+    case 380:
       if (lookahead == 'c') ADVANCE(539);
       END_STATE();
-    case 419:
-      if (lookahead == 'i') ADVANCE(540);
+    case 381:
+      if (lookahead == 's') ADVANCE(540);
       END_STATE();
-    case 420:
-      if (lookahead == 't') ADVANCE(541);
+    case 382:
+      if (lookahead == 'l') ADVANCE(541);
       END_STATE();
-    case 421:
-      if (lookahead == 'p') ADVANCE(542);
+    case 383:
+      if (lookahead == 'r') ADVANCE(542);
       END_STATE();
-    case 422:
-      if (lookahead == 'i') ADVANCE(543);
+    case 384:
+      if (lookahead == 'e') ADVANCE(543);
       END_STATE();
-    case 423:
-      if (lookahead == 'n') ADVANCE(544);
+    case 385:
+      if (lookahead == 'd') ADVANCE(544);
       END_STATE();
-    case 424:
-      if (lookahead == 'c') ADVANCE(545);
+    case 386:
+      if (lookahead == 'b') ADVANCE(545);
       END_STATE();
-    case 425:
-      ACCEPT_TOKEN(anon_sym_tail);
+    case 387:
+      if (lookahead == 'a') ADVANCE(546);
       END_STATE();
-    case 426:
-      if (lookahead == 'e') ADVANCE(546);
-      END_STATE();
-    case 427:
+    case 388:
       if (lookahead == 'u') ADVANCE(547);
       END_STATE();
-    case 428:
-      if (lookahead == 's') ADVANCE(548);
+    case 389:
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
-    case 429:
-      if (lookahead == 'r') ADVANCE(549);
+    case 390:
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
-    case 430:
-      if (lookahead == 'c') ADVANCE(550);
+    case 391:
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
-    case 431:
-      if (lookahead == 'd') ADVANCE(551);
+    case 392:
+      if (lookahead == 'r') ADVANCE(548);
       END_STATE();
-    case 432:
-      if (lookahead == 'c') ADVANCE(552);
+    case 393:
+      if (lookahead == 'n') ADVANCE(549);
       END_STATE();
-    case 433:
-      if (lookahead == 'a') ADVANCE(553);
+    case 394:
+      if (lookahead == 's') ADVANCE(550);
       END_STATE();
-    case 434:
-      if (lookahead == 'l') ADVANCE(554);
+    case 395:
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
-    case 435:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 396:
+      if (lookahead == 'h') ADVANCE(551);
       END_STATE();
-    case 436:
-      if (lookahead == '4') ADVANCE(555);
+    case 397:
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
-    case 437:
-      if (lookahead == 's') ADVANCE(556);
+    case 398:
+      if (lookahead == 'e') ADVANCE(552);
       END_STATE();
-    case 438:
-      ACCEPT_TOKEN(anon_sym_with);
+    case 399:
+      if (lookahead == 'd') ADVANCE(553);
       END_STATE();
-    case 439:
-      if (lookahead == 'a') ADVANCE(557);
+    case 400:
+      if (lookahead == 'r') ADVANCE(554);
       END_STATE();
-    case 440:
-      if (lookahead == 'e') ADVANCE(558);
+    case 401:
+      if (lookahead == 't') ADVANCE(555);
       END_STATE();
-    case 441:
-      ACCEPT_TOKEN(anon_sym_added);
+    case 402:
+      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 'r') ADVANCE(557);
       END_STATE();
-    case 442:
+    case 403:
+      if (lookahead == 'a') ADVANCE(558);
+      END_STATE();
+    case 404:
       if (lookahead == 's') ADVANCE(559);
       END_STATE();
-    case 443:
-      if (lookahead == 'n') ADVANCE(560);
+    case 405:
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
-    case 444:
-      if (lookahead == 'f') ADVANCE(561);
+    case 406:
+      if (lookahead == 's') ADVANCE(561);
       END_STATE();
-    case 445:
-      if (lookahead == 'n') ADVANCE(562);
+    case 407:
+      if (lookahead == 'd') ADVANCE(562);
       END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_apart);
+    case 408:
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
-    case 447:
-      ACCEPT_TOKEN(anon_sym_balun);
+    case 409:
+      if (lookahead == 'n') ADVANCE(563);
       END_STATE();
-    case 448:
-      if (lookahead == 'i') ADVANCE(563);
+    case 410:
+      if (lookahead == 't') ADVANCE(564);
       END_STATE();
-    case 449:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 411:
+      if (lookahead == 'a') ADVANCE(565);
       END_STATE();
-    case 450:
-      if (lookahead == 'h') ADVANCE(564);
+    case 412:
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
-    case 451:
-      ACCEPT_TOKEN(anon_sym_cable);
+    case 413:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(566);
       END_STATE();
-    case 452:
-      if (lookahead == 'r') ADVANCE(565);
+    case 414:
+      if (lookahead == 'm') ADVANCE(567);
       END_STATE();
-    case 453:
-      if (lookahead == 'e') ADVANCE(566);
+    case 415:
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
-    case 454:
-      ACCEPT_TOKEN(anon_sym_chain);
+    case 416:
+      if (lookahead == 'u') ADVANCE(568);
       END_STATE();
-    case 455:
-      if (lookahead == 'l') ADVANCE(567);
+    case 417:
+      if (lookahead == 'r') ADVANCE(569);
       END_STATE();
-    case 456:
-      if (lookahead == 'n') ADVANCE(568);
+    case 418:
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
-    case 457:
-      if (lookahead == 'c') ADVANCE(569);
+    case 419:
+      if (lookahead == '7') ADVANCE(570);
       END_STATE();
-    case 458:
-      if (lookahead == 'c') ADVANCE(570);
+    case 420:
+      if (lookahead == '3') ADVANCE(571);
       END_STATE();
-    case 459:
-      if (lookahead == 'r') ADVANCE(571);
+    case 421:
+      if (lookahead == 'e') ADVANCE(572);
       END_STATE();
-    case 460:
-      if (lookahead == 'c') ADVANCE(572);
+    case 422:
+      if (lookahead == 'n') ADVANCE(573);
       END_STATE();
-    case 461:
-      if (lookahead == 'e') ADVANCE(573);
+    case 423:
+      if (lookahead == 'm') ADVANCE(574);
       END_STATE();
-    case 462:
-      ACCEPT_TOKEN(anon_sym_delay);
+    case 424:
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
-    case 463:
-      if (lookahead == 'e') ADVANCE(574);
+    case 425:
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
-    case 464:
-      if (lookahead == 't') ADVANCE(575);
+    case 426:
+      if (lookahead == 'r') ADVANCE(575);
       END_STATE();
-    case 465:
-      if (lookahead == 'x') ADVANCE(576);
+    case 427:
+      if (lookahead == 'u') ADVANCE(576);
       END_STATE();
-    case 466:
-      if (lookahead == 't') ADVANCE(577);
+    case 428:
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
-    case 467:
-      if (lookahead == 'a') ADVANCE(578);
+    case 429:
+      if (lookahead == 'e') ADVANCE(577);
       END_STATE();
-    case 468:
+    case 430:
+      if (lookahead == 'i') ADVANCE(578);
+      END_STATE();
+    case 431:
       if (lookahead == 'e') ADVANCE(579);
       END_STATE();
-    case 469:
-      if (lookahead == 'x') ADVANCE(580);
+    case 432:
+      if (lookahead == 'e') ADVANCE(580);
       END_STATE();
-    case 470:
-      if (lookahead == 'i') ADVANCE(581);
+    case 433:
+      if (lookahead == 'e') ADVANCE(581);
       END_STATE();
-    case 471:
-      if (lookahead == 'i') ADVANCE(582);
+    case 434:
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
-    case 472:
-      if (lookahead == '9') ADVANCE(583);
+    case 435:
+      if (lookahead == 't') ADVANCE(582);
       END_STATE();
-    case 473:
-      if (lookahead == 's') ADVANCE(584);
+    case 436:
+      if (lookahead == 'r') ADVANCE(583);
       END_STATE();
-    case 474:
-      if (lookahead == 't') ADVANCE(585);
+    case 437:
+      if (lookahead == 'm') ADVANCE(584);
       END_STATE();
-    case 475:
-      if (lookahead == 'y') ADVANCE(586);
+    case 438:
+      if (lookahead == 'e') ADVANCE(585);
       END_STATE();
-    case 476:
-      if (lookahead == 'e') ADVANCE(587);
+    case 439:
+      if (lookahead == 'u') ADVANCE(586);
       END_STATE();
-    case 477:
-      if (lookahead == 'r') ADVANCE(588);
+    case 440:
+      if (lookahead == 'd') ADVANCE(587);
       END_STATE();
-    case 478:
-      if (lookahead == 'a') ADVANCE(589);
+    case 441:
+      if (lookahead == 'n') ADVANCE(588);
+      if (lookahead == 'o') ADVANCE(589);
       END_STATE();
-    case 479:
-      if (lookahead == 'r') ADVANCE(590);
+    case 442:
+      if (lookahead == 't') ADVANCE(590);
       END_STATE();
-    case 480:
-      if (lookahead == 'a') ADVANCE(591);
+    case 443:
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(591);
       END_STATE();
-    case 481:
-      if (lookahead == 'd') ADVANCE(592);
+    case 444:
+      if (lookahead == 'i') ADVANCE(592);
       END_STATE();
-    case 482:
-      ACCEPT_TOKEN(anon_sym_guess);
+    case 445:
+      if (lookahead == 'i') ADVANCE(593);
       END_STATE();
-    case 483:
-      if (lookahead == 't') ADVANCE(593);
+    case 446:
+      if (lookahead == 'r') ADVANCE(594);
       END_STATE();
-    case 484:
-      if (lookahead == 'a') ADVANCE(594);
+    case 447:
+      if (lookahead == 'e') ADVANCE(595);
       END_STATE();
-    case 485:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(595);
+    case 448:
+      if (lookahead == 'c') ADVANCE(596);
       END_STATE();
-    case 486:
-      ACCEPT_TOKEN(anon_sym_input);
+    case 449:
+      if (lookahead == 'a') ADVANCE(597);
       END_STATE();
-    case 487:
-      if (lookahead == 'u') ADVANCE(596);
+    case 450:
+      if (lookahead == 's') ADVANCE(598);
       END_STATE();
-    case 488:
-      if (lookahead == 't') ADVANCE(597);
+    case 451:
+      if (lookahead == 'l') ADVANCE(599);
+      if (lookahead == 'n') ADVANCE(600);
       END_STATE();
-    case 489:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 452:
+      if (lookahead == 'r') ADVANCE(601);
       END_STATE();
-    case 490:
-      if (lookahead == 'r') ADVANCE(598);
+    case 453:
+      if (lookahead == 'r') ADVANCE(602);
       END_STATE();
-    case 491:
-      ACCEPT_TOKEN(anon_sym_keyed);
+    case 454:
+      if (lookahead == 's') ADVANCE(603);
       END_STATE();
-    case 492:
-      ACCEPT_TOKEN(anon_sym_limit);
+    case 455:
+      if (lookahead == 'e') ADVANCE(604);
       END_STATE();
-    case 493:
-      if (lookahead == 'r') ADVANCE(599);
+    case 456:
+      if (lookahead == 'i') ADVANCE(605);
       END_STATE();
-    case 494:
-      if (lookahead == 't') ADVANCE(600);
+    case 457:
+      if (lookahead == 'e') ADVANCE(606);
       END_STATE();
-    case 495:
-      if (lookahead == 'u') ADVANCE(601);
-      END_STATE();
-    case 496:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 497:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 498:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 499:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 500:
-      if (lookahead == 'a') ADVANCE(602);
-      END_STATE();
-    case 501:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 502:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(603);
-      END_STATE();
-    case 503:
-      if (lookahead == 't') ADVANCE(604);
-      END_STATE();
-    case 504:
-      if (lookahead == 's') ADVANCE(605);
-      END_STATE();
-    case 505:
-      if (lookahead == 't') ADVANCE(606);
-      END_STATE();
-    case 506:
-      ACCEPT_TOKEN(anon_sym_phase);
-      END_STATE();
-    case 507:
-      ACCEPT_TOKEN(anon_sym_piece);
-      END_STATE();
-    case 508:
-      ACCEPT_TOKEN(anon_sym_place);
-      END_STATE();
-    case 509:
+    case 458:
       if (lookahead == 'i') ADVANCE(607);
       END_STATE();
-    case 510:
-      ACCEPT_TOKEN(anon_sym_power);
+    case 459:
+      if (lookahead == 'i') ADVANCE(608);
       END_STATE();
-    case 511:
-      if (lookahead == 'p') ADVANCE(608);
+    case 460:
+      if (lookahead == 'e') ADVANCE(609);
       END_STATE();
-    case 512:
-      if (lookahead == 'c') ADVANCE(609);
+    case 461:
+      if (lookahead == 't') ADVANCE(610);
       END_STATE();
-    case 513:
-      ACCEPT_TOKEN(anon_sym_rated);
+    case 462:
+      if (lookahead == 't') ADVANCE(611);
       END_STATE();
-    case 514:
-      if (lookahead == 'g') ADVANCE(610);
+    case 463:
+      if (lookahead == 't') ADVANCE(612);
       END_STATE();
-    case 515:
-      ACCEPT_TOKEN(anon_sym_ratio);
+    case 464:
+      if (lookahead == 'd') ADVANCE(613);
       END_STATE();
-    case 516:
-      if (lookahead == 'a') ADVANCE(611);
+    case 465:
+      if (lookahead == 'e') ADVANCE(614);
       END_STATE();
-    case 517:
-      if (lookahead == 'n') ADVANCE(612);
+    case 466:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 518:
-      if (lookahead == 'z') ADVANCE(613);
+    case 467:
+      if (lookahead == 'c') ADVANCE(615);
       END_STATE();
-    case 519:
-      if (lookahead == 'v') ADVANCE(614);
+    case 468:
+      if (lookahead == 'i') ADVANCE(616);
       END_STATE();
-    case 520:
-      if (lookahead == 'e') ADVANCE(615);
-      END_STATE();
-    case 521:
-      if (lookahead == 'c') ADVANCE(616);
-      END_STATE();
-    case 522:
+    case 469:
       if (lookahead == 't') ADVANCE(617);
       END_STATE();
-    case 523:
-      if (lookahead == 't') ADVANCE(618);
+    case 470:
+      if (lookahead == 'p') ADVANCE(618);
       END_STATE();
-    case 524:
-      if (lookahead == 't') ADVANCE(619);
+    case 471:
+      if (lookahead == 'i') ADVANCE(619);
       END_STATE();
-    case 525:
-      if (lookahead == 'u') ADVANCE(620);
+    case 472:
+      if (lookahead == 'n') ADVANCE(620);
       END_STATE();
-    case 526:
-      if (lookahead == 'a') ADVANCE(621);
+    case 473:
+      if (lookahead == 'c') ADVANCE(621);
       END_STATE();
-    case 527:
-      if (lookahead == 'n') ADVANCE(622);
+    case 474:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 528:
+    case 475:
+      if (lookahead == 'e') ADVANCE(622);
+      END_STATE();
+    case 476:
+      ACCEPT_TOKEN(anon_sym_then);
+      END_STATE();
+    case 477:
       if (lookahead == 's') ADVANCE(623);
       END_STATE();
-    case 529:
-      ACCEPT_TOKEN(anon_sym_scale);
+    case 478:
+      if (lookahead == 'u') ADVANCE(624);
       END_STATE();
-    case 530:
-      if (lookahead == 't') ADVANCE(624);
+    case 479:
+      if (lookahead == 'l') ADVANCE(625);
       END_STATE();
-    case 531:
-      if (lookahead == 's') ADVANCE(625);
+    case 480:
+      if (lookahead == 's') ADVANCE(626);
       END_STATE();
-    case 532:
-      if (lookahead == 'o') ADVANCE(626);
+    case 481:
+      if (lookahead == 'r') ADVANCE(627);
       END_STATE();
-    case 533:
-      if (lookahead == 'd') ADVANCE(627);
+    case 482:
+      if (lookahead == 'c') ADVANCE(628);
       END_STATE();
-    case 534:
-      ACCEPT_TOKEN(anon_sym_sheet);
+    case 483:
+      if (lookahead == 'r') ADVANCE(629);
       END_STATE();
-    case 535:
-      ACCEPT_TOKEN(anon_sym_short);
+    case 484:
+      if (lookahead == 'l') ADVANCE(630);
       END_STATE();
-    case 536:
-      ACCEPT_TOKEN(anon_sym_shunt);
+    case 485:
+      if (lookahead == 'd') ADVANCE(631);
       END_STATE();
-    case 537:
-      ACCEPT_TOKEN(anon_sym_sinad);
+    case 486:
+      if (lookahead == 'c') ADVANCE(632);
       END_STATE();
-    case 538:
-      ACCEPT_TOKEN(anon_sym_since);
+    case 487:
+      if (lookahead == 'a') ADVANCE(633);
       END_STATE();
-    case 539:
-      if (lookahead == 'e') ADVANCE(628);
+    case 488:
+      if (lookahead == 'l') ADVANCE(634);
       END_STATE();
-    case 540:
-      if (lookahead == 'n') ADVANCE(629);
+    case 489:
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
-    case 541:
-      ACCEPT_TOKEN(anon_sym_split);
+    case 490:
+      if (lookahead == '4') ADVANCE(635);
       END_STATE();
-    case 542:
-      if (lookahead == 'r') ADVANCE(630);
+    case 491:
+      if (lookahead == 's') ADVANCE(636);
       END_STATE();
-    case 543:
-      if (lookahead == 'o') ADVANCE(631);
+    case 492:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(637);
       END_STATE();
-    case 544:
-      if (lookahead == 'd') ADVANCE(632);
+    case 493:
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
-    case 545:
-      if (lookahead == 'h') ADVANCE(633);
+    case 494:
+      if (lookahead == 'a') ADVANCE(638);
       END_STATE();
-    case 546:
-      if (lookahead == 'r') ADVANCE(634);
+    case 495:
+      if (lookahead == 'e') ADVANCE(639);
       END_STATE();
-    case 547:
-      if (lookahead == 'g') ADVANCE(635);
+    case 496:
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
-    case 548:
-      if (lookahead == 'm') ADVANCE(636);
+    case 497:
+      if (lookahead == 's') ADVANCE(640);
       END_STATE();
-    case 549:
-      ACCEPT_TOKEN(anon_sym_tuner);
+    case 498:
+      if (lookahead == 'n') ADVANCE(641);
       END_STATE();
-    case 550:
-      if (lookahead == 'a') ADVANCE(637);
+    case 499:
+      if (lookahead == 'f') ADVANCE(642);
       END_STATE();
-    case 551:
-      ACCEPT_TOKEN(anon_sym_valid);
+    case 500:
+      if (lookahead == 'n') ADVANCE(643);
       END_STATE();
-    case 552:
-      if (lookahead == 'i') ADVANCE(638);
+    case 501:
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
-    case 553:
-      if (lookahead == 'g') ADVANCE(639);
+    case 502:
+      if (lookahead == 'r') ADVANCE(644);
       END_STATE();
-    case 554:
-      if (lookahead == 'e') ADVANCE(640);
+    case 503:
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
-    case 555:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 556:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 557:
-      if (lookahead == 'c') ADVANCE(641);
-      END_STATE();
-    case 558:
-      if (lookahead == 'r') ADVANCE(642);
-      END_STATE();
-    case 559:
-      if (lookahead == 't') ADVANCE(643);
-      END_STATE();
-    case 560:
-      if (lookahead == 't') ADVANCE(644);
-      END_STATE();
-    case 561:
+    case 504:
       if (lookahead == 'i') ADVANCE(645);
       END_STATE();
-    case 562:
-      if (lookahead == 'a') ADVANCE(646);
+    case 505:
+      if (lookahead == 'i') ADVANCE(646);
       END_STATE();
-    case 563:
-      if (lookahead == 'n') ADVANCE(647);
+    case 506:
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
-    case 564:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(648);
+    case 507:
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
-    case 565:
-      if (lookahead == 'a') ADVANCE(649);
+    case 508:
+      if (lookahead == 'h') ADVANCE(647);
       END_STATE();
-    case 566:
-      if (lookahead == 'r') ADVANCE(650);
+    case 509:
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
-    case 567:
-      if (lookahead == 'a') ADVANCE(651);
+    case 510:
+      if (lookahead == 'r') ADVANCE(648);
       END_STATE();
-    case 568:
-      if (lookahead == 'e') ADVANCE(652);
+    case 511:
+      if (lookahead == 'e') ADVANCE(649);
       END_STATE();
-    case 569:
-      if (lookahead == 't') ADVANCE(653);
+    case 512:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 570:
-      if (lookahead == 't') ADVANCE(654);
+    case 513:
+      if (lookahead == 'l') ADVANCE(650);
       END_STATE();
-    case 571:
-      if (lookahead == 'u') ADVANCE(655);
+    case 514:
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
-    case 572:
-      if (lookahead == 't') ADVANCE(656);
+    case 515:
+      if (lookahead == 'n') ADVANCE(651);
       END_STATE();
-    case 573:
-      if (lookahead == 'd') ADVANCE(657);
-      if (lookahead == 'r') ADVANCE(658);
+    case 516:
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
-    case 574:
-      ACCEPT_TOKEN(anon_sym_device);
+    case 517:
+      if (lookahead == 'c') ADVANCE(653);
       END_STATE();
-    case 575:
-      if (lookahead == 'e') ADVANCE(659);
+    case 518:
+      if (lookahead == 'd') ADVANCE(654);
       END_STATE();
-    case 576:
+    case 519:
+      if (lookahead == 'c') ADVANCE(655);
+      END_STATE();
+    case 520:
+      if (lookahead == 'r') ADVANCE(656);
+      END_STATE();
+    case 521:
+      if (lookahead == 'c') ADVANCE(657);
+      END_STATE();
+    case 522:
+      if (lookahead == 'e') ADVANCE(658);
+      END_STATE();
+    case 523:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 524:
+      if (lookahead == 'p') ADVANCE(659);
+      END_STATE();
+    case 525:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 526:
       if (lookahead == 'e') ADVANCE(660);
       END_STATE();
-    case 577:
-      if (lookahead == 'i') ADVANCE(661);
+    case 527:
+      if (lookahead == 't') ADVANCE(661);
       END_STATE();
-    case 578:
-      if (lookahead == 'y') ADVANCE(662);
+    case 528:
+      if (lookahead == 'x') ADVANCE(662);
       END_STATE();
-    case 579:
-      if (lookahead == 'r') ADVANCE(663);
+    case 529:
+      if (lookahead == 't') ADVANCE(663);
       END_STATE();
-    case 580:
-      if (lookahead == 'e') ADVANCE(664);
+    case 530:
+      if (lookahead == 'a') ADVANCE(664);
       END_STATE();
-    case 581:
-      if (lookahead == 'e') ADVANCE(665);
+    case 531:
+      if (lookahead == 'n') ADVANCE(665);
       END_STATE();
-    case 582:
-      if (lookahead == 's') ADVANCE(666);
+    case 532:
+      if (lookahead == 'e') ADVANCE(666);
       END_STATE();
-    case 583:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+    case 533:
+      if (lookahead == 'x') ADVANCE(667);
       END_STATE();
-    case 584:
-      ACCEPT_TOKEN(anon_sym_excess);
+    case 534:
+      if (lookahead == 'o') ADVANCE(668);
       END_STATE();
-    case 585:
-      ACCEPT_TOKEN(anon_sym_expect);
+    case 535:
+      if (lookahead == 'i') ADVANCE(669);
       END_STATE();
-    case 586:
-      ACCEPT_TOKEN(anon_sym_family);
+    case 536:
+      if (lookahead == 'i') ADVANCE(670);
       END_STATE();
-    case 587:
-      ACCEPT_TOKEN(anon_sym_figure);
+    case 537:
+      if (lookahead == '9') ADVANCE(671);
       END_STATE();
-    case 588:
-      ACCEPT_TOKEN(anon_sym_filter);
+    case 538:
+      if (lookahead == 's') ADVANCE(672);
       END_STATE();
-    case 589:
-      if (lookahead == 'c') ADVANCE(667);
+    case 539:
+      if (lookahead == 't') ADVANCE(673);
       END_STATE();
-    case 590:
-      if (lookahead == 'd') ADVANCE(668);
+    case 540:
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
-    case 591:
-      if (lookahead == 't') ADVANCE(669);
+    case 541:
+      if (lookahead == 'y') ADVANCE(674);
       END_STATE();
-    case 592:
-      ACCEPT_TOKEN(anon_sym_ground);
+    case 542:
+      if (lookahead == 'e') ADVANCE(675);
       END_STATE();
-    case 593:
-      ACCEPT_TOKEN(anon_sym_height);
+    case 543:
+      if (lookahead == 'r') ADVANCE(676);
       END_STATE();
-    case 594:
-      if (lookahead == 'n') ADVANCE(670);
+    case 544:
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
-    case 595:
-      if (lookahead == 'r') ADVANCE(671);
+    case 545:
+      if (lookahead == 'a') ADVANCE(677);
       END_STATE();
-    case 596:
-      if (lookahead == 'm') ADVANCE(672);
+    case 546:
+      if (lookahead == 'r') ADVANCE(678);
       END_STATE();
-    case 597:
-      if (lookahead == 'i') ADVANCE(673);
-      if (lookahead == 'o') ADVANCE(674);
+    case 547:
+      if (lookahead == 'e') ADVANCE(679);
       END_STATE();
-    case 598:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 548:
+      if (lookahead == 'a') ADVANCE(680);
       END_STATE();
-    case 599:
-      if (lookahead == 'i') ADVANCE(675);
+    case 549:
+      if (lookahead == 'd') ADVANCE(681);
       END_STATE();
-    case 600:
-      if (lookahead == 'a') ADVANCE(676);
+    case 550:
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
-    case 601:
-      if (lookahead == 'm') ADVANCE(677);
+    case 551:
+      if (lookahead == 't') ADVANCE(682);
       END_STATE();
-    case 602:
-      if (lookahead == 'l') ADVANCE(678);
+    case 552:
+      if (lookahead == 'r') ADVANCE(683);
       END_STATE();
-    case 603:
-      if (lookahead == 'r') ADVANCE(679);
+    case 553:
+      if (lookahead == 'a') ADVANCE(684);
       END_STATE();
-    case 604:
-      ACCEPT_TOKEN(anon_sym_output);
+    case 554:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(685);
       END_STATE();
-    case 605:
-      ACCEPT_TOKEN(anon_sym_passes);
+    case 555:
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
-    case 606:
-      if (lookahead == 't') ADVANCE(680);
+    case 556:
+      if (lookahead == 'a') ADVANCE(686);
       END_STATE();
-    case 607:
-      if (lookahead == 'o') ADVANCE(681);
+    case 557:
+      if (lookahead == 'u') ADVANCE(687);
       END_STATE();
-    case 608:
-      if (lookahead == 'l') ADVANCE(682);
+    case 558:
+      if (lookahead == 't') ADVANCE(688);
       END_STATE();
-    case 609:
-      if (lookahead == 't') ADVANCE(683);
+    case 559:
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
-    case 610:
-      ACCEPT_TOKEN(anon_sym_rating);
+    case 560:
+      if (lookahead == 'r') ADVANCE(689);
       END_STATE();
-    case 611:
-      if (lookahead == 'n') ADVANCE(684);
+    case 561:
+      if (lookahead == 'd') ADVANCE(690);
       END_STATE();
-    case 612:
-      if (lookahead == 'g') ADVANCE(685);
+    case 562:
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
-    case 613:
-      if (lookahead == 'e') ADVANCE(686);
+    case 563:
+      if (lookahead == 'c') ADVANCE(691);
       END_STATE();
-    case 614:
-      if (lookahead == 'e') ADVANCE(687);
+    case 564:
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
-    case 615:
-      if (lookahead == 'n') ADVANCE(688);
+    case 565:
+      if (lookahead == 'r') ADVANCE(692);
       END_STATE();
-    case 616:
-      if (lookahead == 't') ADVANCE(689);
-      END_STATE();
-    case 617:
-      if (lookahead == 's') ADVANCE(690);
-      END_STATE();
-    case 618:
-      if (lookahead == 'a') ADVANCE(691);
-      END_STATE();
-    case 619:
-      if (lookahead == 'i') ADVANCE(692);
-      END_STATE();
-    case 620:
+    case 566:
       if (lookahead == 't') ADVANCE(693);
       END_STATE();
-    case 621:
-      if (lookahead == 'n') ADVANCE(694);
+    case 567:
+      if (lookahead == 'u') ADVANCE(694);
       END_STATE();
-    case 622:
-      if (lookahead == '-') ADVANCE(695);
+    case 568:
+      if (lookahead == 'm') ADVANCE(695);
       END_STATE();
-    case 623:
-      if (lookahead == 'e') ADVANCE(696);
+    case 569:
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
-    case 624:
-      if (lookahead == 'i') ADVANCE(697);
+    case 570:
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
-    case 625:
-      ACCEPT_TOKEN(anon_sym_series);
+    case 571:
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
-    case 626:
-      if (lookahead == 'n') ADVANCE(698);
+    case 572:
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
-    case 627:
-      ACCEPT_TOKEN(anon_sym_shared);
+    case 573:
+      if (lookahead == 'a') ADVANCE(696);
       END_STATE();
-    case 628:
-      ACCEPT_TOKEN(anon_sym_source);
+    case 574:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
-    case 629:
-      if (lookahead == 'g') ADVANCE(699);
+    case 575:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(697);
       END_STATE();
-    case 630:
-      if (lookahead == 'o') ADVANCE(700);
+    case 576:
+      if (lookahead == 't') ADVANCE(698);
       END_STATE();
-    case 631:
-      if (lookahead == 'n') ADVANCE(701);
+    case 577:
+      if (lookahead == 's') ADVANCE(699);
       END_STATE();
-    case 632:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(702);
+    case 578:
+      if (lookahead == 't') ADVANCE(700);
       END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_switch);
+    case 579:
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
-    case 634:
-      if (lookahead == 'a') ADVANCE(703);
+    case 580:
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
-    case 635:
-      if (lookahead == 'h') ADVANCE(704);
+    case 581:
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
-    case 636:
-      if (lookahead == 'i') ADVANCE(705);
+    case 582:
+      if (lookahead == 'i') ADVANCE(701);
       END_STATE();
-    case 637:
-      if (lookahead == 'l') ADVANCE(706);
+    case 583:
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
-    case 638:
-      if (lookahead == 't') ADVANCE(707);
+    case 584:
+      if (lookahead == 'p') ADVANCE(702);
       END_STATE();
-    case 639:
-      if (lookahead == 'e') ADVANCE(708);
+    case 585:
+      if (lookahead == 'c') ADVANCE(703);
       END_STATE();
-    case 640:
-      if (lookahead == 'n') ADVANCE(709);
+    case 586:
+      if (lookahead == 's') ADVANCE(704);
       END_STATE();
-    case 641:
-      if (lookahead == 'y') ADVANCE(710);
+    case 587:
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
-    case 642:
-      ACCEPT_TOKEN(anon_sym_adapter);
+    case 588:
+      if (lookahead == 'g') ADVANCE(705);
       END_STATE();
-    case 643:
-      ACCEPT_TOKEN(anon_sym_against);
+    case 589:
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
-    case 644:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 590:
+      if (lookahead == 'a') ADVANCE(706);
       END_STATE();
-    case 645:
-      if (lookahead == 'e') ADVANCE(711);
+    case 591:
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_antenna);
+    case 592:
+      if (lookahead == 'z') ADVANCE(708);
       END_STATE();
-    case 647:
-      if (lookahead == 'e') ADVANCE(712);
+    case 593:
+      if (lookahead == 'v') ADVANCE(709);
       END_STATE();
-    case 648:
-      if (lookahead == 's') ADVANCE(713);
+    case 594:
+      if (lookahead == 'e') ADVANCE(710);
       END_STATE();
-    case 649:
+    case 595:
+      if (lookahead == 'c') ADVANCE(711);
+      END_STATE();
+    case 596:
+      if (lookahead == 't') ADVANCE(712);
+      END_STATE();
+    case 597:
+      if (lookahead == 't') ADVANCE(713);
+      END_STATE();
+    case 598:
       if (lookahead == 't') ADVANCE(714);
       END_STATE();
-    case 650:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 599:
+      if (lookahead == 'u') ADVANCE(715);
       END_STATE();
-    case 651:
-      if (lookahead == 't') ADVANCE(715);
+    case 600:
+      if (lookahead == 'a') ADVANCE(716);
       END_STATE();
-    case 652:
-      if (lookahead == 'r') ADVANCE(716);
+    case 601:
+      if (lookahead == 'n') ADVANCE(717);
       END_STATE();
-    case 653:
-      if (lookahead == 'o') ADVANCE(717);
+    case 602:
+      if (lookahead == 's') ADVANCE(718);
       END_STATE();
-    case 654:
-      if (lookahead == 'o') ADVANCE(718);
+    case 603:
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
-    case 655:
-      if (lookahead == 'c') ADVANCE(719);
+    case 604:
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
-    case 656:
-      if (lookahead == 'e') ADVANCE(720);
+    case 605:
+      if (lookahead == 't') ADVANCE(719);
       END_STATE();
-    case 657:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 606:
+      if (lookahead == 's') ADVANCE(720);
       END_STATE();
-    case 658:
-      ACCEPT_TOKEN(anon_sym_coupler);
+    case 607:
+      if (lookahead == 'c') ADVANCE(721);
       END_STATE();
-    case 659:
-      if (lookahead == 'r') ADVANCE(721);
+    case 608:
+      if (lookahead == 'o') ADVANCE(722);
       END_STATE();
-    case 660:
-      if (lookahead == 'r') ADVANCE(722);
+    case 609:
+      if (lookahead == 'd') ADVANCE(723);
       END_STATE();
-    case 661:
-      if (lookahead == 'v') ADVANCE(723);
+    case 610:
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
-    case 662:
+    case 611:
+      ACCEPT_TOKEN(anon_sym_short);
+      END_STATE();
+    case 612:
+      ACCEPT_TOKEN(anon_sym_shunt);
+      END_STATE();
+    case 613:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 614:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 615:
       if (lookahead == 'e') ADVANCE(724);
       END_STATE();
-    case 663:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 616:
+      if (lookahead == 'n') ADVANCE(725);
       END_STATE();
-    case 664:
-      if (lookahead == 'r') ADVANCE(725);
+    case 617:
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
-    case 665:
-      if (lookahead == 'n') ADVANCE(726);
+    case 618:
+      if (lookahead == 'r') ADVANCE(726);
       END_STATE();
-    case 666:
-      if (lookahead == 'e') ADVANCE(727);
+    case 619:
+      if (lookahead == 'o') ADVANCE(727);
       END_STATE();
-    case 667:
-      if (lookahead == 'k') ADVANCE(728);
+    case 620:
+      if (lookahead == 'd') ADVANCE(728);
       END_STATE();
-    case 668:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 621:
+      if (lookahead == 'h') ADVANCE(729);
       END_STATE();
-    case 669:
-      if (lookahead == 'o') ADVANCE(729);
+    case 622:
+      if (lookahead == 'r') ADVANCE(730);
       END_STATE();
-    case 670:
-      if (lookahead == 'c') ADVANCE(730);
+    case 623:
+      if (lookahead == 'h') ADVANCE(731);
       END_STATE();
-    case 671:
-      if (lookahead == 'e') ADVANCE(731);
+    case 624:
+      if (lookahead == 'g') ADVANCE(732);
       END_STATE();
-    case 672:
-      if (lookahead == 'e') ADVANCE(732);
+    case 625:
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
-    case 673:
-      if (lookahead == 'o') ADVANCE(733);
+    case 626:
+      if (lookahead == 'm') ADVANCE(733);
       END_STATE();
-    case 674:
-      if (lookahead == 'r') ADVANCE(734);
+    case 627:
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
-    case 675:
-      if (lookahead == 't') ADVANCE(735);
+    case 628:
+      if (lookahead == 'a') ADVANCE(734);
       END_STATE();
-    case 676:
-      if (lookahead == 'n') ADVANCE(736);
+    case 629:
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
-    case 677:
-      ACCEPT_TOKEN(anon_sym_maximum);
+    case 630:
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
-    case 678:
-      ACCEPT_TOKEN(anon_sym_nominal);
+    case 631:
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
-    case 679:
+    case 632:
+      if (lookahead == 'i') ADVANCE(735);
+      END_STATE();
+    case 633:
+      if (lookahead == 'g') ADVANCE(736);
+      END_STATE();
+    case 634:
       if (lookahead == 'e') ADVANCE(737);
       END_STATE();
-    case 680:
-      if (lookahead == 'i') ADVANCE(738);
+    case 635:
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
-    case 681:
-      if (lookahead == 'n') ADVANCE(739);
+    case 636:
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
-    case 682:
-      if (lookahead == 'i') ADVANCE(740);
+    case 637:
+      if (lookahead == 'n') ADVANCE(738);
       END_STATE();
-    case 683:
-      if (lookahead == 'o') ADVANCE(741);
+    case 638:
+      if (lookahead == 'c') ADVANCE(739);
       END_STATE();
-    case 684:
-      if (lookahead == 'c') ADVANCE(742);
+    case 639:
+      if (lookahead == 'r') ADVANCE(740);
       END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(743);
+    case 640:
+      if (lookahead == 't') ADVANCE(741);
       END_STATE();
-    case 686:
-      if (lookahead == 'd') ADVANCE(744);
+    case 641:
+      if (lookahead == 't') ADVANCE(742);
       END_STATE();
-    case 687:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(745);
+    case 642:
+      if (lookahead == 'i') ADVANCE(743);
       END_STATE();
-    case 688:
-      if (lookahead == 'c') ADVANCE(746);
+    case 643:
+      if (lookahead == 'a') ADVANCE(744);
       END_STATE();
-    case 689:
-      if (lookahead == 'e') ADVANCE(747);
+    case 644:
+      if (lookahead == 'i') ADVANCE(745);
       END_STATE();
-    case 690:
-      ACCEPT_TOKEN(anon_sym_rejects);
+    case 645:
+      if (lookahead == 'd') ADVANCE(746);
       END_STATE();
-    case 691:
-      if (lookahead == 'b') ADVANCE(748);
+    case 646:
+      if (lookahead == 'n') ADVANCE(747);
       END_STATE();
-    case 692:
-      if (lookahead == 'v') ADVANCE(749);
+    case 647:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(748);
       END_STATE();
-    case 693:
-      if (lookahead == 'i') ADVANCE(750);
+    case 648:
+      if (lookahead == 'a') ADVANCE(749);
       END_STATE();
-    case 694:
-      if (lookahead == 'c') ADVANCE(751);
+    case 649:
+      if (lookahead == 'r') ADVANCE(750);
       END_STATE();
-    case 695:
-      if (lookahead == 'l') ADVANCE(752);
+    case 650:
+      if (lookahead == 'a') ADVANCE(751);
       END_STATE();
-    case 696:
-      if (lookahead == 'd') ADVANCE(753);
+    case 651:
+      if (lookahead == 'e') ADVANCE(752);
       END_STATE();
-    case 697:
-      if (lookahead == 'v') ADVANCE(754);
+    case 652:
+      if (lookahead == 'i') ADVANCE(753);
       END_STATE();
-    case 698:
-      ACCEPT_TOKEN(anon_sym_session);
+    case 653:
+      if (lookahead == 't') ADVANCE(754);
       END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_spacing);
+    case 654:
+      if (lookahead == 'e') ADVANCE(755);
       END_STATE();
-    case 700:
-      if (lookahead == 'c') ADVANCE(755);
+    case 655:
+      if (lookahead == 't') ADVANCE(756);
       END_STATE();
-    case 701:
-      ACCEPT_TOKEN(anon_sym_station);
+    case 656:
+      if (lookahead == 'u') ADVANCE(757);
       END_STATE();
-    case 702:
-      if (lookahead == 'd') ADVANCE(756);
-      END_STATE();
-    case 703:
-      if (lookahead == 't') ADVANCE(757);
-      END_STATE();
-    case 704:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 705:
+    case 657:
       if (lookahead == 't') ADVANCE(758);
       END_STATE();
-    case 706:
-      ACCEPT_TOKEN(anon_sym_typical);
+    case 658:
+      if (lookahead == 'd') ADVANCE(759);
+      if (lookahead == 'r') ADVANCE(760);
       END_STATE();
-    case 707:
-      if (lookahead == 'y') ADVANCE(759);
+    case 659:
+      if (lookahead == 'u') ADVANCE(761);
       END_STATE();
-    case 708:
-      ACCEPT_TOKEN(anon_sym_voltage);
+    case 660:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 709:
-      if (lookahead == 'g') ADVANCE(760);
-      END_STATE();
-    case 710:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 711:
-      if (lookahead == 'r') ADVANCE(761);
-      END_STATE();
-    case 712:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 713:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 714:
+    case 661:
       if (lookahead == 'e') ADVANCE(762);
       END_STATE();
-    case 715:
-      if (lookahead == 'o') ADVANCE(763);
+    case 662:
+      if (lookahead == 'e') ADVANCE(763);
       END_STATE();
-    case 716:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 663:
+      if (lookahead == 'i') ADVANCE(764);
       END_STATE();
-    case 717:
-      if (lookahead == 'r') ADVANCE(764);
+    case 664:
+      if (lookahead == 'y') ADVANCE(765);
       END_STATE();
-    case 718:
-      if (lookahead == 'r') ADVANCE(765);
+    case 665:
+      if (lookahead == 'c') ADVANCE(766);
       END_STATE();
-    case 719:
-      if (lookahead == 't') ADVANCE(766);
+    case 666:
+      if (lookahead == 'r') ADVANCE(767);
       END_STATE();
-    case 720:
-      if (lookahead == 'd') ADVANCE(767);
+    case 667:
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
-    case 721:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 668:
+      if (lookahead == 'n') ADVANCE(769);
       END_STATE();
-    case 722:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 669:
+      if (lookahead == 'e') ADVANCE(770);
       END_STATE();
-    case 723:
-      if (lookahead == 'i') ADVANCE(768);
+    case 670:
+      if (lookahead == 's') ADVANCE(771);
       END_STATE();
-    case 724:
-      if (lookahead == 'd') ADVANCE(769);
+    case 671:
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
-    case 725:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 672:
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
-    case 726:
-      if (lookahead == 'c') ADVANCE(770);
+    case 673:
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
-    case 727:
-      ACCEPT_TOKEN(anon_sym_equalise);
+    case 674:
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
-    case 728:
-      ACCEPT_TOKEN(anon_sym_foldback);
+    case 675:
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
-    case 729:
-      if (lookahead == 'r') ADVANCE(771);
+    case 676:
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
-    case 730:
-      if (lookahead == 'e') ADVANCE(772);
+    case 677:
+      if (lookahead == 'c') ADVANCE(772);
       END_STATE();
-    case 731:
-      if (lookahead == 's') ADVANCE(773);
+    case 678:
+      if (lookahead == 'd') ADVANCE(773);
       END_STATE();
-    case 732:
+    case 679:
       if (lookahead == 'n') ADVANCE(774);
       END_STATE();
-    case 733:
-      if (lookahead == 'n') ADVANCE(775);
+    case 680:
+      if (lookahead == 't') ADVANCE(775);
       END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 681:
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
-    case 735:
-      if (lookahead == 'y') ADVANCE(776);
+    case 682:
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
-    case 736:
-      if (lookahead == 'g') ADVANCE(777);
+    case 683:
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
-    case 737:
-      if (lookahead == 's') ADVANCE(778);
+    case 684:
+      if (lookahead == 'n') ADVANCE(776);
       END_STATE();
-    case 738:
-      if (lookahead == 'v') ADVANCE(779);
+    case 685:
+      if (lookahead == 'r') ADVANCE(777);
       END_STATE();
-    case 739:
-      ACCEPT_TOKEN(anon_sym_position);
+    case 686:
+      if (lookahead == 'd') ADVANCE(778);
       END_STATE();
-    case 740:
-      if (lookahead == 'f') ADVANCE(780);
+    case 687:
+      if (lookahead == 'm') ADVANCE(779);
       END_STATE();
-    case 741:
-      if (lookahead == 'r') ADVANCE(781);
+    case 688:
+      if (lookahead == 'i') ADVANCE(780);
+      if (lookahead == 'o') ADVANCE(781);
       END_STATE();
-    case 742:
-      if (lookahead == 'e') ADVANCE(782);
+    case 689:
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
-    case 743:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 690:
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
-    case 744:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 745:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 746:
+    case 691:
       if (lookahead == 'e') ADVANCE(783);
       END_STATE();
-    case 747:
-      if (lookahead == 'd') ADVANCE(784);
+    case 692:
+      if (lookahead == 'i') ADVANCE(784);
       END_STATE();
-    case 748:
-      if (lookahead == 'i') ADVANCE(785);
+    case 693:
+      if (lookahead == 'a') ADVANCE(785);
       END_STATE();
-    case 749:
-      if (lookahead == 'i') ADVANCE(786);
+    case 694:
+      if (lookahead == 'm') ADVANCE(786);
       END_STATE();
-    case 750:
-      if (lookahead == 'o') ADVANCE(787);
+    case 695:
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
-    case 751:
-      if (lookahead == 'e') ADVANCE(788);
+    case 696:
+      if (lookahead == 'l') ADVANCE(787);
       END_STATE();
-    case 752:
-      if (lookahead == 'o') ADVANCE(789);
+    case 697:
+      if (lookahead == 'r') ADVANCE(788);
       END_STATE();
-    case 753:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 698:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 754:
-      if (lookahead == 'i') ADVANCE(790);
+    case 699:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 755:
-      if (lookahead == 'e') ADVANCE(791);
+    case 700:
+      if (lookahead == 't') ADVANCE(789);
       END_STATE();
-    case 756:
-      if (lookahead == 'i') ADVANCE(792);
+    case 701:
+      if (lookahead == 'o') ADVANCE(790);
       END_STATE();
-    case 757:
-      if (lookahead == 'u') ADVANCE(793);
+    case 702:
+      if (lookahead == 'l') ADVANCE(791);
       END_STATE();
-    case 758:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(794);
+    case 703:
+      if (lookahead == 't') ADVANCE(792);
       END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 704:
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
-    case 760:
-      if (lookahead == 't') ADVANCE(795);
+    case 705:
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
-    case 761:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 706:
+      if (lookahead == 'n') ADVANCE(793);
       END_STATE();
-    case 762:
-      if (lookahead == 'd') ADVANCE(796);
+    case 707:
+      if (lookahead == 'g') ADVANCE(794);
       END_STATE();
-    case 763:
-      if (lookahead == 'r') ADVANCE(797);
+    case 708:
+      if (lookahead == 'e') ADVANCE(795);
       END_STATE();
-    case 764:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 709:
+      if (lookahead == 'e') ADVANCE(796);
       END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 710:
+      if (lookahead == 'n') ADVANCE(797);
       END_STATE();
-    case 766:
-      if (lookahead == 'i') ADVANCE(798);
+    case 711:
+      if (lookahead == 't') ADVANCE(798);
       END_STATE();
-    case 767:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 712:
+      if (lookahead == 's') ADVANCE(799);
       END_STATE();
-    case 768:
-      if (lookahead == 't') ADVANCE(799);
+    case 713:
+      if (lookahead == 'a') ADVANCE(800);
       END_STATE();
-    case 769:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 770:
-      if (lookahead == 'y') ADVANCE(800);
-      END_STATE();
-    case 771:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 773:
+    case 714:
       if (lookahead == 'i') ADVANCE(801);
       END_STATE();
-    case 774:
+    case 715:
       if (lookahead == 't') ADVANCE(802);
       END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 716:
+      if (lookahead == 'n') ADVANCE(803);
       END_STATE();
-    case 776:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 717:
+      if (lookahead == '-') ADVANCE(804);
       END_STATE();
-    case 777:
-      if (lookahead == 'e') ADVANCE(803);
+    case 718:
+      if (lookahead == 'e') ADVANCE(805);
       END_STATE();
-    case 778:
-      if (lookahead == 'i') ADVANCE(804);
-      END_STATE();
-    case 779:
-      if (lookahead == 'i') ADVANCE(805);
-      END_STATE();
-    case 780:
+    case 719:
       if (lookahead == 'i') ADVANCE(806);
       END_STATE();
-    case 781:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 720:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 782:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 721:
+      if (lookahead == 'e') ADVANCE(807);
       END_STATE();
-    case 783:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 722:
+      if (lookahead == 'n') ADVANCE(808);
       END_STATE();
-    case 784:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 723:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 785:
-      if (lookahead == 'l') ADVANCE(807);
+    case 724:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 786:
-      if (lookahead == 't') ADVANCE(808);
+    case 725:
+      if (lookahead == 'g') ADVANCE(809);
       END_STATE();
-    case 787:
-      if (lookahead == 'n') ADVANCE(809);
+    case 726:
+      if (lookahead == 'o') ADVANCE(810);
       END_STATE();
-    case 788:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 727:
+      if (lookahead == 'n') ADVANCE(811);
       END_STATE();
-    case 789:
-      if (lookahead == 's') ADVANCE(810);
+    case 728:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(812);
       END_STATE();
-    case 790:
-      if (lookahead == 't') ADVANCE(811);
+    case 729:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 791:
-      if (lookahead == 's') ADVANCE(812);
-      END_STATE();
-    case 792:
+    case 730:
       if (lookahead == 'a') ADVANCE(813);
       END_STATE();
-    case 793:
-      if (lookahead == 'r') ADVANCE(814);
+    case 731:
+      if (lookahead == 'o') ADVANCE(814);
       END_STATE();
-    case 794:
-      if (lookahead == 'e') ADVANCE(815);
+    case 732:
+      if (lookahead == 'h') ADVANCE(815);
       END_STATE();
-    case 795:
-      if (lookahead == 'h') ADVANCE(816);
+    case 733:
+      if (lookahead == 'i') ADVANCE(816);
       END_STATE();
-    case 796:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 734:
+      if (lookahead == 'l') ADVANCE(817);
       END_STATE();
-    case 797:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 735:
+      if (lookahead == 't') ADVANCE(818);
       END_STATE();
-    case 798:
-      if (lookahead == 'o') ADVANCE(817);
+    case 736:
+      if (lookahead == 'e') ADVANCE(819);
       END_STATE();
-    case 799:
-      if (lookahead == 'y') ADVANCE(818);
-      END_STATE();
-    case 800:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 801:
-      if (lookahead == 's') ADVANCE(819);
-      END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 803:
+    case 737:
       if (lookahead == 'n') ADVANCE(820);
       END_STATE();
-    case 804:
-      if (lookahead == 's') ADVANCE(821);
+    case 738:
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
-    case 805:
-      if (lookahead == 't') ADVANCE(822);
+    case 739:
+      if (lookahead == 'y') ADVANCE(821);
       END_STATE();
-    case 806:
-      if (lookahead == 'e') ADVANCE(823);
+    case 740:
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
-    case 807:
-      if (lookahead == 'i') ADVANCE(824);
+    case 741:
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
-    case 808:
-      if (lookahead == 'y') ADVANCE(825);
+    case 742:
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 743:
+      if (lookahead == 'e') ADVANCE(822);
       END_STATE();
-    case 810:
+    case 744:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 745:
+      if (lookahead == 't') ADVANCE(823);
+      END_STATE();
+    case 746:
+      if (lookahead == 't') ADVANCE(824);
+      END_STATE();
+    case 747:
+      if (lookahead == 'e') ADVANCE(825);
+      END_STATE();
+    case 748:
       if (lookahead == 's') ADVANCE(826);
       END_STATE();
-    case 811:
-      if (lookahead == 'y') ADVANCE(827);
+    case 749:
+      if (lookahead == 't') ADVANCE(827);
       END_STATE();
-    case 812:
-      if (lookahead == 's') ADVANCE(828);
+    case 750:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 813:
-      if (lookahead == 'm') ADVANCE(829);
+    case 751:
+      if (lookahead == 't') ADVANCE(828);
       END_STATE();
-    case 814:
-      if (lookahead == 'e') ADVANCE(830);
+    case 752:
+      if (lookahead == 'r') ADVANCE(829);
       END_STATE();
-    case 815:
-      if (lookahead == 'r') ADVANCE(831);
+    case 753:
+      if (lookahead == 'o') ADVANCE(830);
       END_STATE();
-    case 816:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(832);
+    case 754:
+      if (lookahead == 'o') ADVANCE(831);
       END_STATE();
-    case 817:
-      if (lookahead == 'n') ADVANCE(833);
+    case 755:
+      if (lookahead == 'n') ADVANCE(832);
       END_STATE();
-    case 818:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 756:
+      if (lookahead == 'o') ADVANCE(833);
       END_STATE();
-    case 819:
-      if (lookahead == 't') ADVANCE(834);
+    case 757:
+      if (lookahead == 'c') ADVANCE(834);
       END_STATE();
-    case 820:
-      if (lookahead == 't') ADVANCE(835);
+    case 758:
+      if (lookahead == 'e') ADVANCE(835);
       END_STATE();
-    case 821:
+    case 759:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 760:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 761:
       if (lookahead == 't') ADVANCE(836);
       END_STATE();
-    case 822:
-      if (lookahead == 'y') ADVANCE(837);
+    case 762:
+      if (lookahead == 'r') ADVANCE(837);
       END_STATE();
-    case 823:
+    case 763:
       if (lookahead == 'r') ADVANCE(838);
       END_STATE();
-    case 824:
-      if (lookahead == 't') ADVANCE(839);
+    case 764:
+      if (lookahead == 'v') ADVANCE(839);
       END_STATE();
-    case 825:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 826:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 827:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 828:
+    case 765:
       if (lookahead == 'e') ADVANCE(840);
       END_STATE();
-    case 829:
+    case 766:
       if (lookahead == 'e') ADVANCE(841);
       END_STATE();
-    case 830:
-      ACCEPT_TOKEN(anon_sym_temperature);
+    case 767:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 831:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+    case 768:
+      if (lookahead == 'r') ADVANCE(842);
       END_STATE();
-    case 832:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+    case 769:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 833:
-      ACCEPT_TOKEN(anon_sym_construction);
+    case 770:
+      if (lookahead == 'n') ADVANCE(843);
       END_STATE();
-    case 834:
-      if (lookahead == 'i') ADVANCE(842);
+    case 771:
+      if (lookahead == 'e') ADVANCE(844);
       END_STATE();
-    case 835:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+    case 772:
+      if (lookahead == 'k') ADVANCE(845);
       END_STATE();
-    case 836:
-      if (lookahead == 'i') ADVANCE(843);
+    case 773:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 837:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+    case 774:
+      if (lookahead == 'c') ADVANCE(846);
       END_STATE();
-    case 838:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+    case 775:
+      if (lookahead == 'o') ADVANCE(847);
       END_STATE();
-    case 839:
-      if (lookahead == 'y') ADVANCE(844);
+    case 776:
+      if (lookahead == 'c') ADVANCE(848);
       END_STATE();
-    case 840:
-      if (lookahead == 'd') ADVANCE(845);
-      END_STATE();
-    case 841:
-      if (lookahead == 't') ADVANCE(846);
-      END_STATE();
-    case 842:
-      if (lookahead == 'v') ADVANCE(847);
-      END_STATE();
-    case 843:
-      if (lookahead == 'v') ADVANCE(848);
-      END_STATE();
-    case 844:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 845:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 846:
+    case 777:
       if (lookahead == 'e') ADVANCE(849);
       END_STATE();
-    case 847:
-      if (lookahead == 'i') ADVANCE(850);
+    case 778:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 848:
-      if (lookahead == 'i') ADVANCE(851);
+    case 779:
+      if (lookahead == 'e') ADVANCE(850);
       END_STATE();
-    case 849:
+    case 780:
+      if (lookahead == 'o') ADVANCE(851);
+      END_STATE();
+    case 781:
       if (lookahead == 'r') ADVANCE(852);
       END_STATE();
-    case 850:
-      if (lookahead == 't') ADVANCE(853);
+    case 782:
+      if (lookahead == 'c') ADVANCE(853);
       END_STATE();
-    case 851:
+    case 783:
+      ACCEPT_TOKEN(anon_sym_licence);
+      END_STATE();
+    case 784:
       if (lookahead == 't') ADVANCE(854);
       END_STATE();
+    case 785:
+      if (lookahead == 'n') ADVANCE(855);
+      END_STATE();
+    case 786:
+      ACCEPT_TOKEN(anon_sym_maximum);
+      END_STATE();
+    case 787:
+      ACCEPT_TOKEN(anon_sym_nominal);
+      END_STATE();
+    case 788:
+      if (lookahead == 'e') ADVANCE(856);
+      END_STATE();
+    case 789:
+      if (lookahead == 'i') ADVANCE(857);
+      END_STATE();
+    case 790:
+      if (lookahead == 'n') ADVANCE(858);
+      END_STATE();
+    case 791:
+      if (lookahead == 'i') ADVANCE(859);
+      END_STATE();
+    case 792:
+      if (lookahead == 'o') ADVANCE(860);
+      END_STATE();
+    case 793:
+      if (lookahead == 'c') ADVANCE(861);
+      END_STATE();
+    case 794:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(862);
+      END_STATE();
+    case 795:
+      if (lookahead == 'd') ADVANCE(863);
+      END_STATE();
+    case 796:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(864);
+      END_STATE();
+    case 797:
+      if (lookahead == 'c') ADVANCE(865);
+      END_STATE();
+    case 798:
+      if (lookahead == 'e') ADVANCE(866);
+      END_STATE();
+    case 799:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 800:
+      if (lookahead == 'b') ADVANCE(867);
+      END_STATE();
+    case 801:
+      if (lookahead == 'v') ADVANCE(868);
+      END_STATE();
+    case 802:
+      if (lookahead == 'i') ADVANCE(869);
+      END_STATE();
+    case 803:
+      if (lookahead == 'c') ADVANCE(870);
+      END_STATE();
+    case 804:
+      if (lookahead == 'l') ADVANCE(871);
+      END_STATE();
+    case 805:
+      if (lookahead == 'd') ADVANCE(872);
+      END_STATE();
+    case 806:
+      if (lookahead == 'v') ADVANCE(873);
+      END_STATE();
+    case 807:
+      ACCEPT_TOKEN(anon_sym_service);
+      END_STATE();
+    case 808:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 810:
+      if (lookahead == 'c') ADVANCE(874);
+      END_STATE();
+    case 811:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 812:
+      if (lookahead == 'd') ADVANCE(875);
+      END_STATE();
+    case 813:
+      if (lookahead == 't') ADVANCE(876);
+      END_STATE();
+    case 814:
+      if (lookahead == 'l') ADVANCE(877);
+      END_STATE();
+    case 815:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 816:
+      if (lookahead == 't') ADVANCE(878);
+      END_STATE();
+    case 817:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 818:
+      if (lookahead == 'y') ADVANCE(879);
+      END_STATE();
+    case 819:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 820:
+      if (lookahead == 'g') ADVANCE(880);
+      END_STATE();
+    case 821:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 822:
+      if (lookahead == 'r') ADVANCE(881);
+      END_STATE();
+    case 823:
+      if (lookahead == 'y') ADVANCE(882);
+      END_STATE();
+    case 824:
+      if (lookahead == 'h') ADVANCE(883);
+      END_STATE();
+    case 825:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 826:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 827:
+      if (lookahead == 'e') ADVANCE(884);
+      END_STATE();
+    case 828:
+      if (lookahead == 'o') ADVANCE(885);
+      END_STATE();
+    case 829:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 830:
+      if (lookahead == 'n') ADVANCE(886);
+      END_STATE();
+    case 831:
+      if (lookahead == 'r') ADVANCE(887);
+      END_STATE();
+    case 832:
+      if (lookahead == 'c') ADVANCE(888);
+      END_STATE();
+    case 833:
+      if (lookahead == 'r') ADVANCE(889);
+      END_STATE();
+    case 834:
+      if (lookahead == 't') ADVANCE(890);
+      END_STATE();
+    case 835:
+      if (lookahead == 'd') ADVANCE(891);
+      END_STATE();
+    case 836:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 837:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 838:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 839:
+      if (lookahead == 'i') ADVANCE(892);
+      END_STATE();
+    case 840:
+      if (lookahead == 'd') ADVANCE(893);
+      END_STATE();
+    case 841:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 842:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 843:
+      if (lookahead == 'c') ADVANCE(894);
+      END_STATE();
+    case 844:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 845:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 846:
+      if (lookahead == 'y') ADVANCE(895);
+      END_STATE();
+    case 847:
+      if (lookahead == 'r') ADVANCE(896);
+      END_STATE();
+    case 848:
+      if (lookahead == 'e') ADVANCE(897);
+      END_STATE();
+    case 849:
+      if (lookahead == 's') ADVANCE(898);
+      END_STATE();
+    case 850:
+      if (lookahead == 'n') ADVANCE(899);
+      END_STATE();
+    case 851:
+      if (lookahead == 'n') ADVANCE(900);
+      END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 853:
-      if (lookahead == 'y') ADVANCE(855);
+      if (lookahead == 't') ADVANCE(901);
       END_STATE();
     case 854:
-      if (lookahead == 'y') ADVANCE(856);
+      if (lookahead == 'y') ADVANCE(902);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'g') ADVANCE(903);
       END_STATE();
     case 856:
+      if (lookahead == 's') ADVANCE(904);
+      END_STATE();
+    case 857:
+      if (lookahead == 'v') ADVANCE(905);
+      END_STATE();
+    case 858:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 859:
+      if (lookahead == 'f') ADVANCE(906);
+      END_STATE();
+    case 860:
+      if (lookahead == 'r') ADVANCE(907);
+      END_STATE();
+    case 861:
+      if (lookahead == 'e') ADVANCE(908);
+      END_STATE();
+    case 862:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 863:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 864:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 865:
+      if (lookahead == 'e') ADVANCE(909);
+      END_STATE();
+    case 866:
+      if (lookahead == 'd') ADVANCE(910);
+      END_STATE();
+    case 867:
+      if (lookahead == 'i') ADVANCE(911);
+      END_STATE();
+    case 868:
+      if (lookahead == 'i') ADVANCE(912);
+      END_STATE();
+    case 869:
+      if (lookahead == 'o') ADVANCE(913);
+      END_STATE();
+    case 870:
+      if (lookahead == 'e') ADVANCE(914);
+      END_STATE();
+    case 871:
+      if (lookahead == 'o') ADVANCE(915);
+      END_STATE();
+    case 872:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
+    case 873:
+      if (lookahead == 'i') ADVANCE(916);
+      END_STATE();
+    case 874:
+      if (lookahead == 'e') ADVANCE(917);
+      END_STATE();
+    case 875:
+      if (lookahead == 'i') ADVANCE(918);
+      END_STATE();
+    case 876:
+      if (lookahead == 'u') ADVANCE(919);
+      END_STATE();
+    case 877:
+      if (lookahead == 'd') ADVANCE(920);
+      END_STATE();
+    case 878:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(921);
+      END_STATE();
+    case 879:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 880:
+      if (lookahead == 't') ADVANCE(922);
+      END_STATE();
+    case 881:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 882:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 883:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 884:
+      if (lookahead == 'd') ADVANCE(923);
+      END_STATE();
+    case 885:
+      if (lookahead == 'r') ADVANCE(924);
+      END_STATE();
+    case 886:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 887:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 888:
+      if (lookahead == 'e') ADVANCE(925);
+      END_STATE();
+    case 889:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 890:
+      if (lookahead == 'i') ADVANCE(926);
+      END_STATE();
+    case 891:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 892:
+      if (lookahead == 't') ADVANCE(927);
+      END_STATE();
+    case 893:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 894:
+      if (lookahead == 'y') ADVANCE(928);
+      END_STATE();
+    case 895:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 896:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 898:
+      if (lookahead == 'i') ADVANCE(929);
+      END_STATE();
+    case 899:
+      if (lookahead == 't') ADVANCE(930);
+      END_STATE();
+    case 900:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 901:
+      if (lookahead == 'i') ADVANCE(931);
+      END_STATE();
+    case 902:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 903:
+      if (lookahead == 'e') ADVANCE(932);
+      END_STATE();
+    case 904:
+      if (lookahead == 'i') ADVANCE(933);
+      END_STATE();
+    case 905:
+      if (lookahead == 'i') ADVANCE(934);
+      END_STATE();
+    case 906:
+      if (lookahead == 'i') ADVANCE(935);
+      END_STATE();
+    case 907:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 908:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 909:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 911:
+      if (lookahead == 'l') ADVANCE(936);
+      END_STATE();
+    case 912:
+      if (lookahead == 't') ADVANCE(937);
+      END_STATE();
+    case 913:
+      if (lookahead == 'n') ADVANCE(938);
+      END_STATE();
+    case 914:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 915:
+      if (lookahead == 's') ADVANCE(939);
+      END_STATE();
+    case 916:
+      if (lookahead == 't') ADVANCE(940);
+      END_STATE();
+    case 917:
+      if (lookahead == 's') ADVANCE(941);
+      END_STATE();
+    case 918:
+      if (lookahead == 'a') ADVANCE(942);
+      END_STATE();
+    case 919:
+      if (lookahead == 'r') ADVANCE(943);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 921:
+      if (lookahead == 'e') ADVANCE(944);
+      END_STATE();
+    case 922:
+      if (lookahead == 'h') ADVANCE(945);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 924:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 925:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 926:
+      if (lookahead == 'o') ADVANCE(946);
+      END_STATE();
+    case 927:
+      if (lookahead == 'y') ADVANCE(947);
+      END_STATE();
+    case 928:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 929:
+      if (lookahead == 's') ADVANCE(948);
+      END_STATE();
+    case 930:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 931:
+      if (lookahead == 'o') ADVANCE(949);
+      END_STATE();
+    case 932:
+      if (lookahead == 'n') ADVANCE(950);
+      END_STATE();
+    case 933:
+      if (lookahead == 's') ADVANCE(951);
+      END_STATE();
+    case 934:
+      if (lookahead == 't') ADVANCE(952);
+      END_STATE();
+    case 935:
+      if (lookahead == 'e') ADVANCE(953);
+      END_STATE();
+    case 936:
+      if (lookahead == 'i') ADVANCE(954);
+      END_STATE();
+    case 937:
+      if (lookahead == 'y') ADVANCE(955);
+      END_STATE();
+    case 938:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 939:
+      if (lookahead == 's') ADVANCE(956);
+      END_STATE();
+    case 940:
+      if (lookahead == 'y') ADVANCE(957);
+      END_STATE();
+    case 941:
+      if (lookahead == 's') ADVANCE(958);
+      END_STATE();
+    case 942:
+      if (lookahead == 'm') ADVANCE(959);
+      END_STATE();
+    case 943:
+      if (lookahead == 'e') ADVANCE(960);
+      END_STATE();
+    case 944:
+      if (lookahead == 'r') ADVANCE(961);
+      END_STATE();
+    case 945:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(962);
+      END_STATE();
+    case 946:
+      if (lookahead == 'n') ADVANCE(963);
+      END_STATE();
+    case 947:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 948:
+      if (lookahead == 't') ADVANCE(964);
+      END_STATE();
+    case 949:
+      if (lookahead == 'n') ADVANCE(965);
+      END_STATE();
+    case 950:
+      if (lookahead == 't') ADVANCE(966);
+      END_STATE();
+    case 951:
+      if (lookahead == 't') ADVANCE(967);
+      END_STATE();
+    case 952:
+      if (lookahead == 'y') ADVANCE(968);
+      END_STATE();
+    case 953:
+      if (lookahead == 'r') ADVANCE(969);
+      END_STATE();
+    case 954:
+      if (lookahead == 't') ADVANCE(970);
+      END_STATE();
+    case 955:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 956:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 957:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 958:
+      if (lookahead == 'e') ADVANCE(971);
+      END_STATE();
+    case 959:
+      if (lookahead == 'e') ADVANCE(972);
+      END_STATE();
+    case 960:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 961:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 962:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 963:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 964:
+      if (lookahead == 'i') ADVANCE(973);
+      END_STATE();
+    case 965:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 966:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 967:
+      if (lookahead == 'i') ADVANCE(974);
+      END_STATE();
+    case 968:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 969:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 970:
+      if (lookahead == 'y') ADVANCE(975);
+      END_STATE();
+    case 971:
+      if (lookahead == 'd') ADVANCE(976);
+      END_STATE();
+    case 972:
+      if (lookahead == 't') ADVANCE(977);
+      END_STATE();
+    case 973:
+      if (lookahead == 'v') ADVANCE(978);
+      END_STATE();
+    case 974:
+      if (lookahead == 'v') ADVANCE(979);
+      END_STATE();
+    case 975:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 976:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 977:
+      if (lookahead == 'e') ADVANCE(980);
+      END_STATE();
+    case 978:
+      if (lookahead == 'i') ADVANCE(981);
+      END_STATE();
+    case 979:
+      if (lookahead == 'i') ADVANCE(982);
+      END_STATE();
+    case 980:
+      if (lookahead == 'r') ADVANCE(983);
+      END_STATE();
+    case 981:
+      if (lookahead == 't') ADVANCE(984);
+      END_STATE();
+    case 982:
+      if (lookahead == 't') ADVANCE(985);
+      END_STATE();
+    case 983:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 984:
+      if (lookahead == 'y') ADVANCE(986);
+      END_STATE();
+    case 985:
+      if (lookahead == 'y') ADVANCE(987);
+      END_STATE();
+    case 986:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 987:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -6870,6 +7541,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(1),
     [anon_sym_station] = ACTIONS(1),
     [anon_sym_chain] = ACTIONS(1),
+    [anon_sym_licence] = ACTIONS(1),
+    [anon_sym_rules] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -6926,6 +7599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(1),
     [anon_sym_ground] = ACTIONS(1),
     [anon_sym_place] = ACTIONS(1),
+    [anon_sym_under] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_run] = ACTIONS(1),
@@ -6950,6 +7624,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(1),
     [anon_sym_branches] = ACTIONS(1),
     [anon_sym_expect] = ACTIONS(1),
+    [anon_sym_authority] = ACTIONS(1),
+    [anon_sym_jurisdiction] = ACTIONS(1),
+    [anon_sym_service] = ACTIONS(1),
+    [anon_sym_edition] = ACTIONS(1),
+    [anon_sym_dated] = ACTIONS(1),
+    [anon_sym_until] = ACTIONS(1),
+    [anon_sym_holder] = ACTIONS(1),
+    [anon_sym_class] = ACTIONS(1),
+    [anon_sym_ask] = ACTIONS(1),
+    [anon_sym_threshold] = ACTIONS(1),
+    [anon_sym_fixed] = ACTIONS(1),
+    [anon_sym_condition] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -6976,6 +7662,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
+    [anon_sym_haat] = ACTIONS(1),
+    [anon_sym_bandwidth] = ACTIONS(1),
+    [anon_sym_distance] = ACTIONS(1),
+    [anon_sym_radius] = ACTIONS(1),
+    [anon_sym_fails] = ACTIONS(1),
+    [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
@@ -6984,12 +7676,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(1),
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
+    [anon_sym_below] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
+    [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
+    [anon_sym_dc_DASHinput] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
@@ -6999,17 +7694,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(1),
     [anon_sym_for] = ACTIONS(1),
     [anon_sym_forward] = ACTIONS(1),
+    [anon_sym_frequency] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
-    [anon_sym_haat] = ACTIONS(1),
+    [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
+    [anon_sym_instead] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
+    [anon_sym_medium] = ACTIONS(1),
     [anon_sym_nad27] = ACTIONS(1),
     [anon_sym_nad83] = ACTIONS(1),
     [anon_sym_net] = ACTIONS(1),
+    [anon_sym_no] = ACTIONS(1),
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
@@ -7032,12 +7731,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(1),
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
+    [anon_sym_then] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
+    [anon_sym_total] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
     [anon_sym_with] = ACTIONS(1),
+    [anon_sym_within] = ACTIONS(1),
+    [anon_sym_yes] = ACTIONS(1),
     [anon_sym_COMMA] = ACTIONS(1),
     [anon_sym_EQ] = ACTIONS(1),
     [anon_sym_u00b1] = ACTIONS(1),
@@ -7050,6 +7753,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(1),
     [anon_sym_STAR] = ACTIONS(1),
     [anon_sym_SLASH] = ACTIONS(1),
+    [anon_sym_CARET] = ACTIONS(1),
     [sym__glued] = ACTIONS(1),
     [sym_date] = ACTIONS(1),
     [sym_dms] = ACTIONS(1),
@@ -7156,6 +7860,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -7212,6 +7918,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -7236,6 +7943,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -7262,6 +7981,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -7270,12 +7995,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -7285,17 +8013,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -7318,12 +8050,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -7351,6 +8087,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -7407,6 +8145,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -7431,6 +8170,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -7457,6 +8208,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -7465,12 +8222,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -7480,17 +8240,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -7513,12 +8277,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_u00b1] = ACTIONS(23),
@@ -7530,6 +8298,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -7622,6 +8391,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -7678,6 +8449,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -7702,6 +8474,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -7728,6 +8512,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -7736,12 +8526,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -7751,17 +8544,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -7784,12 +8581,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_LPAREN] = ACTIONS(23),
@@ -7799,6 +8600,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -7900,6 +8702,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(41),
     [anon_sym_station] = ACTIONS(41),
     [anon_sym_chain] = ACTIONS(41),
+    [anon_sym_licence] = ACTIONS(41),
+    [anon_sym_rules] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -7956,6 +8760,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(41),
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
+    [anon_sym_under] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -7980,6 +8785,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(41),
     [anon_sym_branches] = ACTIONS(41),
     [anon_sym_expect] = ACTIONS(41),
+    [anon_sym_authority] = ACTIONS(41),
+    [anon_sym_jurisdiction] = ACTIONS(41),
+    [anon_sym_service] = ACTIONS(41),
+    [anon_sym_edition] = ACTIONS(41),
+    [anon_sym_dated] = ACTIONS(41),
+    [anon_sym_until] = ACTIONS(41),
+    [anon_sym_holder] = ACTIONS(41),
+    [anon_sym_class] = ACTIONS(41),
+    [anon_sym_ask] = ACTIONS(41),
+    [anon_sym_threshold] = ACTIONS(41),
+    [anon_sym_fixed] = ACTIONS(41),
+    [anon_sym_condition] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8006,6 +8823,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_bandwidth] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_radius] = ACTIONS(41),
+    [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
@@ -8014,12 +8837,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_below] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
@@ -8029,17 +8855,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
-    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
+    [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
+    [anon_sym_medium] = ACTIONS(41),
     [anon_sym_nad27] = ACTIONS(41),
     [anon_sym_nad83] = ACTIONS(41),
     [anon_sym_net] = ACTIONS(41),
+    [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
@@ -8062,12 +8892,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
+    [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
+    [anon_sym_total] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
     [anon_sym_with] = ACTIONS(41),
+    [anon_sym_within] = ACTIONS(41),
+    [anon_sym_yes] = ACTIONS(41),
     [anon_sym_COMMA] = ACTIONS(43),
     [anon_sym_EQ] = ACTIONS(43),
     [anon_sym_LPAREN] = ACTIONS(15),
@@ -8109,6 +8943,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(41),
     [anon_sym_station] = ACTIONS(41),
     [anon_sym_chain] = ACTIONS(41),
+    [anon_sym_licence] = ACTIONS(41),
+    [anon_sym_rules] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -8165,6 +9001,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(41),
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
+    [anon_sym_under] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -8189,6 +9026,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(41),
     [anon_sym_branches] = ACTIONS(41),
     [anon_sym_expect] = ACTIONS(41),
+    [anon_sym_authority] = ACTIONS(41),
+    [anon_sym_jurisdiction] = ACTIONS(41),
+    [anon_sym_service] = ACTIONS(41),
+    [anon_sym_edition] = ACTIONS(41),
+    [anon_sym_dated] = ACTIONS(41),
+    [anon_sym_until] = ACTIONS(41),
+    [anon_sym_holder] = ACTIONS(41),
+    [anon_sym_class] = ACTIONS(41),
+    [anon_sym_ask] = ACTIONS(41),
+    [anon_sym_threshold] = ACTIONS(41),
+    [anon_sym_fixed] = ACTIONS(41),
+    [anon_sym_condition] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8215,6 +9064,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_bandwidth] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_radius] = ACTIONS(41),
+    [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
@@ -8223,12 +9078,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_below] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
@@ -8238,17 +9096,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
-    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
+    [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
+    [anon_sym_medium] = ACTIONS(41),
     [anon_sym_nad27] = ACTIONS(41),
     [anon_sym_nad83] = ACTIONS(41),
     [anon_sym_net] = ACTIONS(41),
+    [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
@@ -8271,12 +9133,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
+    [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
+    [anon_sym_total] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
     [anon_sym_with] = ACTIONS(41),
+    [anon_sym_within] = ACTIONS(41),
+    [anon_sym_yes] = ACTIONS(41),
     [anon_sym_COMMA] = ACTIONS(49),
     [anon_sym_EQ] = ACTIONS(49),
     [anon_sym_LPAREN] = ACTIONS(15),
@@ -8318,6 +9184,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(58),
     [anon_sym_station] = ACTIONS(58),
     [anon_sym_chain] = ACTIONS(58),
+    [anon_sym_licence] = ACTIONS(58),
+    [anon_sym_rules] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -8374,6 +9242,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(58),
     [anon_sym_ground] = ACTIONS(58),
     [anon_sym_place] = ACTIONS(58),
+    [anon_sym_under] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_run] = ACTIONS(58),
@@ -8398,6 +9267,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(58),
     [anon_sym_branches] = ACTIONS(58),
     [anon_sym_expect] = ACTIONS(58),
+    [anon_sym_authority] = ACTIONS(58),
+    [anon_sym_jurisdiction] = ACTIONS(58),
+    [anon_sym_service] = ACTIONS(58),
+    [anon_sym_edition] = ACTIONS(58),
+    [anon_sym_dated] = ACTIONS(58),
+    [anon_sym_until] = ACTIONS(58),
+    [anon_sym_holder] = ACTIONS(58),
+    [anon_sym_class] = ACTIONS(58),
+    [anon_sym_ask] = ACTIONS(58),
+    [anon_sym_threshold] = ACTIONS(58),
+    [anon_sym_fixed] = ACTIONS(58),
+    [anon_sym_condition] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -8424,6 +9305,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
+    [anon_sym_haat] = ACTIONS(58),
+    [anon_sym_bandwidth] = ACTIONS(58),
+    [anon_sym_distance] = ACTIONS(58),
+    [anon_sym_radius] = ACTIONS(58),
+    [anon_sym_fails] = ACTIONS(58),
+    [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
@@ -8432,12 +9319,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(58),
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
+    [anon_sym_below] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
+    [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
+    [anon_sym_dc_DASHinput] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
@@ -8447,17 +9337,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(58),
     [anon_sym_for] = ACTIONS(58),
     [anon_sym_forward] = ACTIONS(58),
+    [anon_sym_frequency] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
-    [anon_sym_haat] = ACTIONS(58),
+    [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
+    [anon_sym_instead] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
+    [anon_sym_medium] = ACTIONS(58),
     [anon_sym_nad27] = ACTIONS(58),
     [anon_sym_nad83] = ACTIONS(58),
     [anon_sym_net] = ACTIONS(58),
+    [anon_sym_no] = ACTIONS(58),
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
@@ -8480,12 +9374,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(58),
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
+    [anon_sym_then] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
+    [anon_sym_total] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
     [anon_sym_with] = ACTIONS(58),
+    [anon_sym_within] = ACTIONS(58),
+    [anon_sym_yes] = ACTIONS(58),
     [anon_sym_COMMA] = ACTIONS(61),
     [anon_sym_EQ] = ACTIONS(61),
     [anon_sym_LPAREN] = ACTIONS(64),
@@ -8532,6 +9430,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(87),
     [anon_sym_station] = ACTIONS(87),
     [anon_sym_chain] = ACTIONS(87),
+    [anon_sym_licence] = ACTIONS(87),
+    [anon_sym_rules] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -8588,6 +9488,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(87),
     [anon_sym_ground] = ACTIONS(87),
     [anon_sym_place] = ACTIONS(87),
+    [anon_sym_under] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_run] = ACTIONS(87),
@@ -8612,6 +9513,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(87),
     [anon_sym_branches] = ACTIONS(87),
     [anon_sym_expect] = ACTIONS(87),
+    [anon_sym_authority] = ACTIONS(87),
+    [anon_sym_jurisdiction] = ACTIONS(87),
+    [anon_sym_service] = ACTIONS(87),
+    [anon_sym_edition] = ACTIONS(87),
+    [anon_sym_dated] = ACTIONS(87),
+    [anon_sym_until] = ACTIONS(87),
+    [anon_sym_holder] = ACTIONS(87),
+    [anon_sym_class] = ACTIONS(87),
+    [anon_sym_ask] = ACTIONS(87),
+    [anon_sym_threshold] = ACTIONS(87),
+    [anon_sym_fixed] = ACTIONS(87),
+    [anon_sym_condition] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -8638,6 +9551,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
+    [anon_sym_haat] = ACTIONS(87),
+    [anon_sym_bandwidth] = ACTIONS(87),
+    [anon_sym_distance] = ACTIONS(87),
+    [anon_sym_radius] = ACTIONS(87),
+    [anon_sym_fails] = ACTIONS(87),
+    [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
@@ -8646,12 +9565,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(90),
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
+    [anon_sym_below] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
+    [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
+    [anon_sym_dc_DASHinput] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
@@ -8661,17 +9583,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(90),
     [anon_sym_for] = ACTIONS(90),
     [anon_sym_forward] = ACTIONS(90),
+    [anon_sym_frequency] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
-    [anon_sym_haat] = ACTIONS(90),
+    [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
+    [anon_sym_instead] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
+    [anon_sym_medium] = ACTIONS(90),
     [anon_sym_nad27] = ACTIONS(90),
     [anon_sym_nad83] = ACTIONS(90),
     [anon_sym_net] = ACTIONS(90),
+    [anon_sym_no] = ACTIONS(90),
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
@@ -8694,12 +9620,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(90),
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
+    [anon_sym_then] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
+    [anon_sym_total] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
     [anon_sym_with] = ACTIONS(90),
+    [anon_sym_within] = ACTIONS(90),
+    [anon_sym_yes] = ACTIONS(90),
     [anon_sym_LPAREN] = ACTIONS(93),
     [anon_sym_DASH] = ACTIONS(96),
     [anon_sym_u2212] = ACTIONS(96),
@@ -8740,6 +9670,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -8796,6 +9728,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -8820,6 +9753,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8846,6 +9791,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -8854,12 +9805,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -8869,17 +9823,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -8902,12 +9860,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -8948,6 +9910,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9004,6 +9968,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -9028,6 +9993,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9054,6 +10031,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -9062,12 +10045,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -9077,17 +10063,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -9110,12 +10100,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -9156,6 +10150,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9212,6 +10208,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -9236,6 +10233,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9262,6 +10271,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -9270,12 +10285,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -9285,17 +10303,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -9318,12 +10340,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -9351,6 +10377,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(117),
     [anon_sym_station] = ACTIONS(117),
     [anon_sym_chain] = ACTIONS(117),
+    [anon_sym_licence] = ACTIONS(117),
+    [anon_sym_rules] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -9407,6 +10435,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(117),
     [anon_sym_ground] = ACTIONS(117),
     [anon_sym_place] = ACTIONS(117),
+    [anon_sym_under] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_run] = ACTIONS(117),
@@ -9431,6 +10460,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(117),
     [anon_sym_branches] = ACTIONS(117),
     [anon_sym_expect] = ACTIONS(117),
+    [anon_sym_authority] = ACTIONS(117),
+    [anon_sym_jurisdiction] = ACTIONS(117),
+    [anon_sym_service] = ACTIONS(117),
+    [anon_sym_edition] = ACTIONS(117),
+    [anon_sym_dated] = ACTIONS(117),
+    [anon_sym_until] = ACTIONS(117),
+    [anon_sym_holder] = ACTIONS(117),
+    [anon_sym_class] = ACTIONS(117),
+    [anon_sym_ask] = ACTIONS(117),
+    [anon_sym_threshold] = ACTIONS(117),
+    [anon_sym_fixed] = ACTIONS(117),
+    [anon_sym_condition] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -9457,6 +10498,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
+    [anon_sym_haat] = ACTIONS(117),
+    [anon_sym_bandwidth] = ACTIONS(117),
+    [anon_sym_distance] = ACTIONS(117),
+    [anon_sym_radius] = ACTIONS(117),
+    [anon_sym_fails] = ACTIONS(117),
+    [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
@@ -9465,12 +10512,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(117),
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
+    [anon_sym_below] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
+    [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
+    [anon_sym_dc_DASHinput] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
@@ -9480,17 +10530,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(117),
     [anon_sym_for] = ACTIONS(117),
     [anon_sym_forward] = ACTIONS(117),
+    [anon_sym_frequency] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
-    [anon_sym_haat] = ACTIONS(117),
+    [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
+    [anon_sym_instead] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
+    [anon_sym_medium] = ACTIONS(117),
     [anon_sym_nad27] = ACTIONS(117),
     [anon_sym_nad83] = ACTIONS(117),
     [anon_sym_net] = ACTIONS(117),
+    [anon_sym_no] = ACTIONS(117),
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
@@ -9513,12 +10567,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(117),
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
+    [anon_sym_then] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
+    [anon_sym_total] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
     [anon_sym_with] = ACTIONS(117),
+    [anon_sym_within] = ACTIONS(117),
+    [anon_sym_yes] = ACTIONS(117),
     [anon_sym_COMMA] = ACTIONS(115),
     [anon_sym_EQ] = ACTIONS(115),
     [anon_sym_u00b1] = ACTIONS(123),
@@ -9530,6 +10588,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(125),
     [anon_sym_STAR] = ACTIONS(127),
     [anon_sym_SLASH] = ACTIONS(125),
+    [anon_sym_CARET] = ACTIONS(127),
     [sym__glued] = ACTIONS(117),
     [sym_date] = ACTIONS(117),
     [sym_dms] = ACTIONS(115),
@@ -9555,6 +10614,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(131),
     [anon_sym_station] = ACTIONS(131),
     [anon_sym_chain] = ACTIONS(131),
+    [anon_sym_licence] = ACTIONS(131),
+    [anon_sym_rules] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -9611,6 +10672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(131),
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
+    [anon_sym_under] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -9635,6 +10697,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(131),
     [anon_sym_branches] = ACTIONS(131),
     [anon_sym_expect] = ACTIONS(131),
+    [anon_sym_authority] = ACTIONS(131),
+    [anon_sym_jurisdiction] = ACTIONS(131),
+    [anon_sym_service] = ACTIONS(131),
+    [anon_sym_edition] = ACTIONS(131),
+    [anon_sym_dated] = ACTIONS(131),
+    [anon_sym_until] = ACTIONS(131),
+    [anon_sym_holder] = ACTIONS(131),
+    [anon_sym_class] = ACTIONS(131),
+    [anon_sym_ask] = ACTIONS(131),
+    [anon_sym_threshold] = ACTIONS(131),
+    [anon_sym_fixed] = ACTIONS(131),
+    [anon_sym_condition] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -9661,6 +10735,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_bandwidth] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_radius] = ACTIONS(131),
+    [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
@@ -9669,12 +10749,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_below] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
@@ -9684,17 +10767,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
-    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
+    [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
+    [anon_sym_medium] = ACTIONS(131),
     [anon_sym_nad27] = ACTIONS(131),
     [anon_sym_nad83] = ACTIONS(131),
     [anon_sym_net] = ACTIONS(131),
+    [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
@@ -9717,12 +10804,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
+    [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
+    [anon_sym_total] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
     [anon_sym_with] = ACTIONS(131),
+    [anon_sym_within] = ACTIONS(131),
+    [anon_sym_yes] = ACTIONS(131),
     [anon_sym_COMMA] = ACTIONS(129),
     [anon_sym_EQ] = ACTIONS(129),
     [anon_sym_u00b1] = ACTIONS(129),
@@ -9734,6 +10825,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(131),
     [anon_sym_STAR] = ACTIONS(129),
     [anon_sym_SLASH] = ACTIONS(131),
+    [anon_sym_CARET] = ACTIONS(129),
     [sym__glued] = ACTIONS(131),
     [sym_date] = ACTIONS(131),
     [sym_dms] = ACTIONS(129),
@@ -9759,6 +10851,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9815,6 +10909,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -9839,6 +10934,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -9865,6 +10972,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -9873,12 +10986,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -9888,17 +11004,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -9921,12 +11041,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_u00b1] = ACTIONS(23),
@@ -9938,6 +11062,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -9963,6 +11088,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(135),
     [anon_sym_station] = ACTIONS(135),
     [anon_sym_chain] = ACTIONS(135),
+    [anon_sym_licence] = ACTIONS(135),
+    [anon_sym_rules] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -10019,6 +11146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(135),
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
+    [anon_sym_under] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -10043,6 +11171,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(135),
     [anon_sym_branches] = ACTIONS(135),
     [anon_sym_expect] = ACTIONS(135),
+    [anon_sym_authority] = ACTIONS(135),
+    [anon_sym_jurisdiction] = ACTIONS(135),
+    [anon_sym_service] = ACTIONS(135),
+    [anon_sym_edition] = ACTIONS(135),
+    [anon_sym_dated] = ACTIONS(135),
+    [anon_sym_until] = ACTIONS(135),
+    [anon_sym_holder] = ACTIONS(135),
+    [anon_sym_class] = ACTIONS(135),
+    [anon_sym_ask] = ACTIONS(135),
+    [anon_sym_threshold] = ACTIONS(135),
+    [anon_sym_fixed] = ACTIONS(135),
+    [anon_sym_condition] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -10069,6 +11209,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_bandwidth] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_radius] = ACTIONS(135),
+    [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
@@ -10077,12 +11223,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_below] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
@@ -10092,17 +11241,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
-    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
+    [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
+    [anon_sym_medium] = ACTIONS(135),
     [anon_sym_nad27] = ACTIONS(135),
     [anon_sym_nad83] = ACTIONS(135),
     [anon_sym_net] = ACTIONS(135),
+    [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
@@ -10125,12 +11278,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
+    [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
+    [anon_sym_total] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
     [anon_sym_with] = ACTIONS(135),
+    [anon_sym_within] = ACTIONS(135),
+    [anon_sym_yes] = ACTIONS(135),
     [anon_sym_COMMA] = ACTIONS(133),
     [anon_sym_EQ] = ACTIONS(133),
     [anon_sym_u00b1] = ACTIONS(133),
@@ -10142,6 +11299,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(135),
     [anon_sym_STAR] = ACTIONS(133),
     [anon_sym_SLASH] = ACTIONS(135),
+    [anon_sym_CARET] = ACTIONS(133),
     [sym__glued] = ACTIONS(135),
     [sym_date] = ACTIONS(135),
     [sym_dms] = ACTIONS(133),
@@ -10167,6 +11325,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(139),
     [anon_sym_station] = ACTIONS(139),
     [anon_sym_chain] = ACTIONS(139),
+    [anon_sym_licence] = ACTIONS(139),
+    [anon_sym_rules] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -10223,6 +11383,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(139),
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
+    [anon_sym_under] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -10247,6 +11408,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(139),
     [anon_sym_branches] = ACTIONS(139),
     [anon_sym_expect] = ACTIONS(139),
+    [anon_sym_authority] = ACTIONS(139),
+    [anon_sym_jurisdiction] = ACTIONS(139),
+    [anon_sym_service] = ACTIONS(139),
+    [anon_sym_edition] = ACTIONS(139),
+    [anon_sym_dated] = ACTIONS(139),
+    [anon_sym_until] = ACTIONS(139),
+    [anon_sym_holder] = ACTIONS(139),
+    [anon_sym_class] = ACTIONS(139),
+    [anon_sym_ask] = ACTIONS(139),
+    [anon_sym_threshold] = ACTIONS(139),
+    [anon_sym_fixed] = ACTIONS(139),
+    [anon_sym_condition] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -10273,6 +11446,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_bandwidth] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_radius] = ACTIONS(139),
+    [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
@@ -10281,12 +11460,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_below] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
@@ -10296,17 +11478,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
-    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
+    [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
+    [anon_sym_medium] = ACTIONS(139),
     [anon_sym_nad27] = ACTIONS(139),
     [anon_sym_nad83] = ACTIONS(139),
     [anon_sym_net] = ACTIONS(139),
+    [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
@@ -10329,12 +11515,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
+    [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
+    [anon_sym_total] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
     [anon_sym_with] = ACTIONS(139),
+    [anon_sym_within] = ACTIONS(139),
+    [anon_sym_yes] = ACTIONS(139),
     [anon_sym_COMMA] = ACTIONS(137),
     [anon_sym_EQ] = ACTIONS(137),
     [anon_sym_u00b1] = ACTIONS(137),
@@ -10346,6 +11536,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(139),
     [anon_sym_STAR] = ACTIONS(137),
     [anon_sym_SLASH] = ACTIONS(139),
+    [anon_sym_CARET] = ACTIONS(137),
     [sym__glued] = ACTIONS(139),
     [sym_date] = ACTIONS(139),
     [sym_dms] = ACTIONS(137),
@@ -10371,6 +11562,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(143),
     [anon_sym_station] = ACTIONS(143),
     [anon_sym_chain] = ACTIONS(143),
+    [anon_sym_licence] = ACTIONS(143),
+    [anon_sym_rules] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -10427,6 +11620,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(143),
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
+    [anon_sym_under] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -10451,6 +11645,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(143),
     [anon_sym_branches] = ACTIONS(143),
     [anon_sym_expect] = ACTIONS(143),
+    [anon_sym_authority] = ACTIONS(143),
+    [anon_sym_jurisdiction] = ACTIONS(143),
+    [anon_sym_service] = ACTIONS(143),
+    [anon_sym_edition] = ACTIONS(143),
+    [anon_sym_dated] = ACTIONS(143),
+    [anon_sym_until] = ACTIONS(143),
+    [anon_sym_holder] = ACTIONS(143),
+    [anon_sym_class] = ACTIONS(143),
+    [anon_sym_ask] = ACTIONS(143),
+    [anon_sym_threshold] = ACTIONS(143),
+    [anon_sym_fixed] = ACTIONS(143),
+    [anon_sym_condition] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -10477,6 +11683,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_bandwidth] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_radius] = ACTIONS(143),
+    [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
@@ -10485,12 +11697,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_below] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
@@ -10500,17 +11715,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
-    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
+    [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
+    [anon_sym_medium] = ACTIONS(143),
     [anon_sym_nad27] = ACTIONS(143),
     [anon_sym_nad83] = ACTIONS(143),
     [anon_sym_net] = ACTIONS(143),
+    [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
@@ -10533,12 +11752,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
+    [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
+    [anon_sym_total] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
     [anon_sym_with] = ACTIONS(143),
+    [anon_sym_within] = ACTIONS(143),
+    [anon_sym_yes] = ACTIONS(143),
     [anon_sym_COMMA] = ACTIONS(141),
     [anon_sym_EQ] = ACTIONS(141),
     [anon_sym_u00b1] = ACTIONS(141),
@@ -10550,6 +11773,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(143),
     [anon_sym_STAR] = ACTIONS(141),
     [anon_sym_SLASH] = ACTIONS(143),
+    [anon_sym_CARET] = ACTIONS(141),
     [sym__glued] = ACTIONS(143),
     [sym_date] = ACTIONS(143),
     [sym_dms] = ACTIONS(141),
@@ -10575,6 +11799,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(149),
     [anon_sym_station] = ACTIONS(149),
     [anon_sym_chain] = ACTIONS(149),
+    [anon_sym_licence] = ACTIONS(149),
+    [anon_sym_rules] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -10631,6 +11857,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(149),
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
+    [anon_sym_under] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -10655,6 +11882,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(149),
     [anon_sym_branches] = ACTIONS(149),
     [anon_sym_expect] = ACTIONS(149),
+    [anon_sym_authority] = ACTIONS(149),
+    [anon_sym_jurisdiction] = ACTIONS(149),
+    [anon_sym_service] = ACTIONS(149),
+    [anon_sym_edition] = ACTIONS(149),
+    [anon_sym_dated] = ACTIONS(149),
+    [anon_sym_until] = ACTIONS(149),
+    [anon_sym_holder] = ACTIONS(149),
+    [anon_sym_class] = ACTIONS(149),
+    [anon_sym_ask] = ACTIONS(149),
+    [anon_sym_threshold] = ACTIONS(149),
+    [anon_sym_fixed] = ACTIONS(149),
+    [anon_sym_condition] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -10681,6 +11920,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_bandwidth] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_radius] = ACTIONS(149),
+    [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
@@ -10689,12 +11934,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_below] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
@@ -10704,17 +11952,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
-    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
+    [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
+    [anon_sym_medium] = ACTIONS(149),
     [anon_sym_nad27] = ACTIONS(149),
     [anon_sym_nad83] = ACTIONS(149),
     [anon_sym_net] = ACTIONS(149),
+    [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
@@ -10737,12 +11989,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
+    [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
+    [anon_sym_total] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
     [anon_sym_with] = ACTIONS(149),
+    [anon_sym_within] = ACTIONS(149),
+    [anon_sym_yes] = ACTIONS(149),
     [anon_sym_COMMA] = ACTIONS(147),
     [anon_sym_EQ] = ACTIONS(147),
     [anon_sym_u00b1] = ACTIONS(147),
@@ -10754,6 +12010,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(149),
     [anon_sym_STAR] = ACTIONS(147),
     [anon_sym_SLASH] = ACTIONS(149),
+    [anon_sym_CARET] = ACTIONS(147),
     [sym__glued] = ACTIONS(149),
     [sym_date] = ACTIONS(149),
     [sym_dms] = ACTIONS(147),
@@ -10779,6 +12036,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(153),
     [anon_sym_station] = ACTIONS(153),
     [anon_sym_chain] = ACTIONS(153),
+    [anon_sym_licence] = ACTIONS(153),
+    [anon_sym_rules] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -10835,6 +12094,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(153),
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
+    [anon_sym_under] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -10859,6 +12119,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(153),
     [anon_sym_branches] = ACTIONS(153),
     [anon_sym_expect] = ACTIONS(153),
+    [anon_sym_authority] = ACTIONS(153),
+    [anon_sym_jurisdiction] = ACTIONS(153),
+    [anon_sym_service] = ACTIONS(153),
+    [anon_sym_edition] = ACTIONS(153),
+    [anon_sym_dated] = ACTIONS(153),
+    [anon_sym_until] = ACTIONS(153),
+    [anon_sym_holder] = ACTIONS(153),
+    [anon_sym_class] = ACTIONS(153),
+    [anon_sym_ask] = ACTIONS(153),
+    [anon_sym_threshold] = ACTIONS(153),
+    [anon_sym_fixed] = ACTIONS(153),
+    [anon_sym_condition] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -10885,6 +12157,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_bandwidth] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_radius] = ACTIONS(153),
+    [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
@@ -10893,12 +12171,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_below] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
@@ -10908,17 +12189,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
-    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
+    [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
+    [anon_sym_medium] = ACTIONS(153),
     [anon_sym_nad27] = ACTIONS(153),
     [anon_sym_nad83] = ACTIONS(153),
     [anon_sym_net] = ACTIONS(153),
+    [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
@@ -10941,12 +12226,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
+    [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
+    [anon_sym_total] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
     [anon_sym_with] = ACTIONS(153),
+    [anon_sym_within] = ACTIONS(153),
+    [anon_sym_yes] = ACTIONS(153),
     [anon_sym_COMMA] = ACTIONS(151),
     [anon_sym_EQ] = ACTIONS(151),
     [anon_sym_u00b1] = ACTIONS(151),
@@ -10958,6 +12247,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(153),
     [anon_sym_STAR] = ACTIONS(151),
     [anon_sym_SLASH] = ACTIONS(153),
+    [anon_sym_CARET] = ACTIONS(151),
     [sym__glued] = ACTIONS(153),
     [sym_date] = ACTIONS(153),
     [sym_dms] = ACTIONS(151),
@@ -10983,6 +12273,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(157),
     [anon_sym_station] = ACTIONS(157),
     [anon_sym_chain] = ACTIONS(157),
+    [anon_sym_licence] = ACTIONS(157),
+    [anon_sym_rules] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -11039,6 +12331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(157),
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
+    [anon_sym_under] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -11063,6 +12356,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(157),
     [anon_sym_branches] = ACTIONS(157),
     [anon_sym_expect] = ACTIONS(157),
+    [anon_sym_authority] = ACTIONS(157),
+    [anon_sym_jurisdiction] = ACTIONS(157),
+    [anon_sym_service] = ACTIONS(157),
+    [anon_sym_edition] = ACTIONS(157),
+    [anon_sym_dated] = ACTIONS(157),
+    [anon_sym_until] = ACTIONS(157),
+    [anon_sym_holder] = ACTIONS(157),
+    [anon_sym_class] = ACTIONS(157),
+    [anon_sym_ask] = ACTIONS(157),
+    [anon_sym_threshold] = ACTIONS(157),
+    [anon_sym_fixed] = ACTIONS(157),
+    [anon_sym_condition] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -11089,6 +12394,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_bandwidth] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_radius] = ACTIONS(157),
+    [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
@@ -11097,12 +12408,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_below] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
@@ -11112,17 +12426,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
-    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
+    [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
+    [anon_sym_medium] = ACTIONS(157),
     [anon_sym_nad27] = ACTIONS(157),
     [anon_sym_nad83] = ACTIONS(157),
     [anon_sym_net] = ACTIONS(157),
+    [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
@@ -11145,12 +12463,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
+    [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
+    [anon_sym_total] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
     [anon_sym_with] = ACTIONS(157),
+    [anon_sym_within] = ACTIONS(157),
+    [anon_sym_yes] = ACTIONS(157),
     [anon_sym_COMMA] = ACTIONS(155),
     [anon_sym_EQ] = ACTIONS(155),
     [anon_sym_u00b1] = ACTIONS(155),
@@ -11162,6 +12484,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(157),
     [anon_sym_STAR] = ACTIONS(155),
     [anon_sym_SLASH] = ACTIONS(157),
+    [anon_sym_CARET] = ACTIONS(155),
     [sym__glued] = ACTIONS(157),
     [sym_date] = ACTIONS(157),
     [sym_dms] = ACTIONS(155),
@@ -11187,6 +12510,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(161),
     [anon_sym_station] = ACTIONS(161),
     [anon_sym_chain] = ACTIONS(161),
+    [anon_sym_licence] = ACTIONS(161),
+    [anon_sym_rules] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -11243,6 +12568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(161),
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
+    [anon_sym_under] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -11267,6 +12593,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(161),
     [anon_sym_branches] = ACTIONS(161),
     [anon_sym_expect] = ACTIONS(161),
+    [anon_sym_authority] = ACTIONS(161),
+    [anon_sym_jurisdiction] = ACTIONS(161),
+    [anon_sym_service] = ACTIONS(161),
+    [anon_sym_edition] = ACTIONS(161),
+    [anon_sym_dated] = ACTIONS(161),
+    [anon_sym_until] = ACTIONS(161),
+    [anon_sym_holder] = ACTIONS(161),
+    [anon_sym_class] = ACTIONS(161),
+    [anon_sym_ask] = ACTIONS(161),
+    [anon_sym_threshold] = ACTIONS(161),
+    [anon_sym_fixed] = ACTIONS(161),
+    [anon_sym_condition] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -11293,6 +12631,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_bandwidth] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_radius] = ACTIONS(161),
+    [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
@@ -11301,12 +12645,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_below] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
@@ -11316,17 +12663,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
-    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
+    [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
+    [anon_sym_medium] = ACTIONS(161),
     [anon_sym_nad27] = ACTIONS(161),
     [anon_sym_nad83] = ACTIONS(161),
     [anon_sym_net] = ACTIONS(161),
+    [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
@@ -11349,12 +12700,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
+    [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
+    [anon_sym_total] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
     [anon_sym_with] = ACTIONS(161),
+    [anon_sym_within] = ACTIONS(161),
+    [anon_sym_yes] = ACTIONS(161),
     [anon_sym_COMMA] = ACTIONS(159),
     [anon_sym_EQ] = ACTIONS(159),
     [anon_sym_u00b1] = ACTIONS(159),
@@ -11366,6 +12721,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(161),
     [anon_sym_STAR] = ACTIONS(159),
     [anon_sym_SLASH] = ACTIONS(161),
+    [anon_sym_CARET] = ACTIONS(159),
     [sym__glued] = ACTIONS(161),
     [sym_date] = ACTIONS(161),
     [sym_dms] = ACTIONS(159),
@@ -11392,6 +12748,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(165),
     [anon_sym_station] = ACTIONS(165),
     [anon_sym_chain] = ACTIONS(165),
+    [anon_sym_licence] = ACTIONS(165),
+    [anon_sym_rules] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -11448,6 +12806,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(165),
     [anon_sym_ground] = ACTIONS(165),
     [anon_sym_place] = ACTIONS(165),
+    [anon_sym_under] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_run] = ACTIONS(165),
@@ -11472,6 +12831,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(165),
     [anon_sym_branches] = ACTIONS(165),
     [anon_sym_expect] = ACTIONS(165),
+    [anon_sym_authority] = ACTIONS(165),
+    [anon_sym_jurisdiction] = ACTIONS(165),
+    [anon_sym_service] = ACTIONS(165),
+    [anon_sym_edition] = ACTIONS(165),
+    [anon_sym_dated] = ACTIONS(165),
+    [anon_sym_until] = ACTIONS(165),
+    [anon_sym_holder] = ACTIONS(165),
+    [anon_sym_class] = ACTIONS(165),
+    [anon_sym_ask] = ACTIONS(165),
+    [anon_sym_threshold] = ACTIONS(165),
+    [anon_sym_fixed] = ACTIONS(165),
+    [anon_sym_condition] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -11498,6 +12869,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
+    [anon_sym_haat] = ACTIONS(165),
+    [anon_sym_bandwidth] = ACTIONS(165),
+    [anon_sym_distance] = ACTIONS(165),
+    [anon_sym_radius] = ACTIONS(165),
+    [anon_sym_fails] = ACTIONS(165),
+    [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
@@ -11506,12 +12883,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(165),
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
+    [anon_sym_below] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
+    [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
+    [anon_sym_dc_DASHinput] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
@@ -11521,17 +12901,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(165),
     [anon_sym_for] = ACTIONS(165),
     [anon_sym_forward] = ACTIONS(165),
+    [anon_sym_frequency] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
-    [anon_sym_haat] = ACTIONS(165),
+    [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
+    [anon_sym_instead] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
+    [anon_sym_medium] = ACTIONS(165),
     [anon_sym_nad27] = ACTIONS(165),
     [anon_sym_nad83] = ACTIONS(165),
     [anon_sym_net] = ACTIONS(165),
+    [anon_sym_no] = ACTIONS(165),
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
@@ -11554,12 +12938,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(165),
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
+    [anon_sym_then] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
+    [anon_sym_total] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
     [anon_sym_with] = ACTIONS(165),
+    [anon_sym_within] = ACTIONS(165),
+    [anon_sym_yes] = ACTIONS(165),
     [anon_sym_COMMA] = ACTIONS(163),
     [anon_sym_EQ] = ACTIONS(163),
     [anon_sym_LPAREN] = ACTIONS(163),
@@ -11569,6 +12957,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(167),
     [anon_sym_STAR] = ACTIONS(169),
     [anon_sym_SLASH] = ACTIONS(167),
+    [anon_sym_CARET] = ACTIONS(169),
     [sym__glued] = ACTIONS(165),
     [sym_date] = ACTIONS(165),
     [sym_dms] = ACTIONS(163),
@@ -11594,6 +12983,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(173),
     [anon_sym_station] = ACTIONS(173),
     [anon_sym_chain] = ACTIONS(173),
+    [anon_sym_licence] = ACTIONS(173),
+    [anon_sym_rules] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -11650,6 +13041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(173),
     [anon_sym_ground] = ACTIONS(173),
     [anon_sym_place] = ACTIONS(173),
+    [anon_sym_under] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_run] = ACTIONS(173),
@@ -11674,6 +13066,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(173),
     [anon_sym_branches] = ACTIONS(173),
     [anon_sym_expect] = ACTIONS(173),
+    [anon_sym_authority] = ACTIONS(173),
+    [anon_sym_jurisdiction] = ACTIONS(173),
+    [anon_sym_service] = ACTIONS(173),
+    [anon_sym_edition] = ACTIONS(173),
+    [anon_sym_dated] = ACTIONS(173),
+    [anon_sym_until] = ACTIONS(173),
+    [anon_sym_holder] = ACTIONS(173),
+    [anon_sym_class] = ACTIONS(173),
+    [anon_sym_ask] = ACTIONS(173),
+    [anon_sym_threshold] = ACTIONS(173),
+    [anon_sym_fixed] = ACTIONS(173),
+    [anon_sym_condition] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -11700,6 +13104,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
+    [anon_sym_haat] = ACTIONS(173),
+    [anon_sym_bandwidth] = ACTIONS(173),
+    [anon_sym_distance] = ACTIONS(173),
+    [anon_sym_radius] = ACTIONS(173),
+    [anon_sym_fails] = ACTIONS(173),
+    [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
@@ -11708,12 +13118,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(173),
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
+    [anon_sym_below] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
+    [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
+    [anon_sym_dc_DASHinput] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
@@ -11723,17 +13136,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(173),
     [anon_sym_for] = ACTIONS(173),
     [anon_sym_forward] = ACTIONS(173),
+    [anon_sym_frequency] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
-    [anon_sym_haat] = ACTIONS(173),
+    [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
+    [anon_sym_instead] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
+    [anon_sym_medium] = ACTIONS(173),
     [anon_sym_nad27] = ACTIONS(173),
     [anon_sym_nad83] = ACTIONS(173),
     [anon_sym_net] = ACTIONS(173),
+    [anon_sym_no] = ACTIONS(173),
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
@@ -11756,12 +13173,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(173),
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
+    [anon_sym_then] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
+    [anon_sym_total] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
     [anon_sym_with] = ACTIONS(173),
+    [anon_sym_within] = ACTIONS(173),
+    [anon_sym_yes] = ACTIONS(173),
     [anon_sym_COMMA] = ACTIONS(171),
     [anon_sym_EQ] = ACTIONS(171),
     [anon_sym_LPAREN] = ACTIONS(171),
@@ -11771,6 +13192,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(167),
     [anon_sym_STAR] = ACTIONS(169),
     [anon_sym_SLASH] = ACTIONS(167),
+    [anon_sym_CARET] = ACTIONS(169),
     [sym__glued] = ACTIONS(173),
     [sym_date] = ACTIONS(173),
     [sym_dms] = ACTIONS(171),
@@ -11796,6 +13218,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(157),
     [anon_sym_station] = ACTIONS(157),
     [anon_sym_chain] = ACTIONS(157),
+    [anon_sym_licence] = ACTIONS(157),
+    [anon_sym_rules] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -11852,6 +13276,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(157),
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
+    [anon_sym_under] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -11876,6 +13301,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(157),
     [anon_sym_branches] = ACTIONS(157),
     [anon_sym_expect] = ACTIONS(157),
+    [anon_sym_authority] = ACTIONS(157),
+    [anon_sym_jurisdiction] = ACTIONS(157),
+    [anon_sym_service] = ACTIONS(157),
+    [anon_sym_edition] = ACTIONS(157),
+    [anon_sym_dated] = ACTIONS(157),
+    [anon_sym_until] = ACTIONS(157),
+    [anon_sym_holder] = ACTIONS(157),
+    [anon_sym_class] = ACTIONS(157),
+    [anon_sym_ask] = ACTIONS(157),
+    [anon_sym_threshold] = ACTIONS(157),
+    [anon_sym_fixed] = ACTIONS(157),
+    [anon_sym_condition] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -11902,6 +13339,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_bandwidth] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_radius] = ACTIONS(157),
+    [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
@@ -11910,12 +13353,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_below] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
@@ -11925,17 +13371,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
-    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
+    [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
+    [anon_sym_medium] = ACTIONS(157),
     [anon_sym_nad27] = ACTIONS(157),
     [anon_sym_nad83] = ACTIONS(157),
     [anon_sym_net] = ACTIONS(157),
+    [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
@@ -11958,12 +13408,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
+    [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
+    [anon_sym_total] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
     [anon_sym_with] = ACTIONS(157),
+    [anon_sym_within] = ACTIONS(157),
+    [anon_sym_yes] = ACTIONS(157),
     [anon_sym_COMMA] = ACTIONS(155),
     [anon_sym_EQ] = ACTIONS(155),
     [anon_sym_LPAREN] = ACTIONS(155),
@@ -11973,6 +13427,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(157),
     [anon_sym_STAR] = ACTIONS(155),
     [anon_sym_SLASH] = ACTIONS(157),
+    [anon_sym_CARET] = ACTIONS(155),
     [sym__glued] = ACTIONS(157),
     [sym_date] = ACTIONS(157),
     [sym_dms] = ACTIONS(155),
@@ -11998,6 +13453,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(153),
     [anon_sym_station] = ACTIONS(153),
     [anon_sym_chain] = ACTIONS(153),
+    [anon_sym_licence] = ACTIONS(153),
+    [anon_sym_rules] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -12054,6 +13511,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(153),
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
+    [anon_sym_under] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -12078,6 +13536,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(153),
     [anon_sym_branches] = ACTIONS(153),
     [anon_sym_expect] = ACTIONS(153),
+    [anon_sym_authority] = ACTIONS(153),
+    [anon_sym_jurisdiction] = ACTIONS(153),
+    [anon_sym_service] = ACTIONS(153),
+    [anon_sym_edition] = ACTIONS(153),
+    [anon_sym_dated] = ACTIONS(153),
+    [anon_sym_until] = ACTIONS(153),
+    [anon_sym_holder] = ACTIONS(153),
+    [anon_sym_class] = ACTIONS(153),
+    [anon_sym_ask] = ACTIONS(153),
+    [anon_sym_threshold] = ACTIONS(153),
+    [anon_sym_fixed] = ACTIONS(153),
+    [anon_sym_condition] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12104,6 +13574,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_bandwidth] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_radius] = ACTIONS(153),
+    [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
@@ -12112,12 +13588,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_below] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
@@ -12127,17 +13606,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
-    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
+    [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
+    [anon_sym_medium] = ACTIONS(153),
     [anon_sym_nad27] = ACTIONS(153),
     [anon_sym_nad83] = ACTIONS(153),
     [anon_sym_net] = ACTIONS(153),
+    [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
@@ -12160,12 +13643,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
+    [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
+    [anon_sym_total] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
     [anon_sym_with] = ACTIONS(153),
+    [anon_sym_within] = ACTIONS(153),
+    [anon_sym_yes] = ACTIONS(153),
     [anon_sym_COMMA] = ACTIONS(151),
     [anon_sym_EQ] = ACTIONS(151),
     [anon_sym_LPAREN] = ACTIONS(151),
@@ -12175,6 +13662,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(153),
     [anon_sym_STAR] = ACTIONS(151),
     [anon_sym_SLASH] = ACTIONS(153),
+    [anon_sym_CARET] = ACTIONS(151),
     [sym__glued] = ACTIONS(153),
     [sym_date] = ACTIONS(153),
     [sym_dms] = ACTIONS(151),
@@ -12200,6 +13688,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(131),
     [anon_sym_station] = ACTIONS(131),
     [anon_sym_chain] = ACTIONS(131),
+    [anon_sym_licence] = ACTIONS(131),
+    [anon_sym_rules] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -12256,6 +13746,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(131),
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
+    [anon_sym_under] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -12280,6 +13771,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(131),
     [anon_sym_branches] = ACTIONS(131),
     [anon_sym_expect] = ACTIONS(131),
+    [anon_sym_authority] = ACTIONS(131),
+    [anon_sym_jurisdiction] = ACTIONS(131),
+    [anon_sym_service] = ACTIONS(131),
+    [anon_sym_edition] = ACTIONS(131),
+    [anon_sym_dated] = ACTIONS(131),
+    [anon_sym_until] = ACTIONS(131),
+    [anon_sym_holder] = ACTIONS(131),
+    [anon_sym_class] = ACTIONS(131),
+    [anon_sym_ask] = ACTIONS(131),
+    [anon_sym_threshold] = ACTIONS(131),
+    [anon_sym_fixed] = ACTIONS(131),
+    [anon_sym_condition] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -12306,6 +13809,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_bandwidth] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_radius] = ACTIONS(131),
+    [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
@@ -12314,12 +13823,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_below] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
@@ -12329,17 +13841,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
-    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
+    [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
+    [anon_sym_medium] = ACTIONS(131),
     [anon_sym_nad27] = ACTIONS(131),
     [anon_sym_nad83] = ACTIONS(131),
     [anon_sym_net] = ACTIONS(131),
+    [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
@@ -12362,12 +13878,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
+    [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
+    [anon_sym_total] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
     [anon_sym_with] = ACTIONS(131),
+    [anon_sym_within] = ACTIONS(131),
+    [anon_sym_yes] = ACTIONS(131),
     [anon_sym_COMMA] = ACTIONS(129),
     [anon_sym_EQ] = ACTIONS(129),
     [anon_sym_LPAREN] = ACTIONS(129),
@@ -12377,6 +13897,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(131),
     [anon_sym_STAR] = ACTIONS(129),
     [anon_sym_SLASH] = ACTIONS(131),
+    [anon_sym_CARET] = ACTIONS(129),
     [sym__glued] = ACTIONS(131),
     [sym_date] = ACTIONS(131),
     [sym_dms] = ACTIONS(129),
@@ -12402,6 +13923,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(135),
     [anon_sym_station] = ACTIONS(135),
     [anon_sym_chain] = ACTIONS(135),
+    [anon_sym_licence] = ACTIONS(135),
+    [anon_sym_rules] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -12458,6 +13981,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(135),
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
+    [anon_sym_under] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -12482,6 +14006,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(135),
     [anon_sym_branches] = ACTIONS(135),
     [anon_sym_expect] = ACTIONS(135),
+    [anon_sym_authority] = ACTIONS(135),
+    [anon_sym_jurisdiction] = ACTIONS(135),
+    [anon_sym_service] = ACTIONS(135),
+    [anon_sym_edition] = ACTIONS(135),
+    [anon_sym_dated] = ACTIONS(135),
+    [anon_sym_until] = ACTIONS(135),
+    [anon_sym_holder] = ACTIONS(135),
+    [anon_sym_class] = ACTIONS(135),
+    [anon_sym_ask] = ACTIONS(135),
+    [anon_sym_threshold] = ACTIONS(135),
+    [anon_sym_fixed] = ACTIONS(135),
+    [anon_sym_condition] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -12508,6 +14044,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_bandwidth] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_radius] = ACTIONS(135),
+    [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
@@ -12516,12 +14058,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_below] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
@@ -12531,17 +14076,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
-    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
+    [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
+    [anon_sym_medium] = ACTIONS(135),
     [anon_sym_nad27] = ACTIONS(135),
     [anon_sym_nad83] = ACTIONS(135),
     [anon_sym_net] = ACTIONS(135),
+    [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
@@ -12564,12 +14113,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
+    [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
+    [anon_sym_total] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
     [anon_sym_with] = ACTIONS(135),
+    [anon_sym_within] = ACTIONS(135),
+    [anon_sym_yes] = ACTIONS(135),
     [anon_sym_COMMA] = ACTIONS(133),
     [anon_sym_EQ] = ACTIONS(133),
     [anon_sym_LPAREN] = ACTIONS(133),
@@ -12579,6 +14132,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(135),
     [anon_sym_STAR] = ACTIONS(133),
     [anon_sym_SLASH] = ACTIONS(135),
+    [anon_sym_CARET] = ACTIONS(133),
     [sym__glued] = ACTIONS(135),
     [sym_date] = ACTIONS(135),
     [sym_dms] = ACTIONS(133),
@@ -12604,6 +14158,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(149),
     [anon_sym_station] = ACTIONS(149),
     [anon_sym_chain] = ACTIONS(149),
+    [anon_sym_licence] = ACTIONS(149),
+    [anon_sym_rules] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -12660,6 +14216,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(149),
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
+    [anon_sym_under] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -12684,6 +14241,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(149),
     [anon_sym_branches] = ACTIONS(149),
     [anon_sym_expect] = ACTIONS(149),
+    [anon_sym_authority] = ACTIONS(149),
+    [anon_sym_jurisdiction] = ACTIONS(149),
+    [anon_sym_service] = ACTIONS(149),
+    [anon_sym_edition] = ACTIONS(149),
+    [anon_sym_dated] = ACTIONS(149),
+    [anon_sym_until] = ACTIONS(149),
+    [anon_sym_holder] = ACTIONS(149),
+    [anon_sym_class] = ACTIONS(149),
+    [anon_sym_ask] = ACTIONS(149),
+    [anon_sym_threshold] = ACTIONS(149),
+    [anon_sym_fixed] = ACTIONS(149),
+    [anon_sym_condition] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -12710,6 +14279,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_bandwidth] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_radius] = ACTIONS(149),
+    [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
@@ -12718,12 +14293,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_below] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
@@ -12733,17 +14311,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
-    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
+    [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
+    [anon_sym_medium] = ACTIONS(149),
     [anon_sym_nad27] = ACTIONS(149),
     [anon_sym_nad83] = ACTIONS(149),
     [anon_sym_net] = ACTIONS(149),
+    [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
@@ -12766,12 +14348,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
+    [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
+    [anon_sym_total] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
     [anon_sym_with] = ACTIONS(149),
+    [anon_sym_within] = ACTIONS(149),
+    [anon_sym_yes] = ACTIONS(149),
     [anon_sym_COMMA] = ACTIONS(147),
     [anon_sym_EQ] = ACTIONS(147),
     [anon_sym_LPAREN] = ACTIONS(147),
@@ -12781,6 +14367,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(149),
     [anon_sym_STAR] = ACTIONS(147),
     [anon_sym_SLASH] = ACTIONS(149),
+    [anon_sym_CARET] = ACTIONS(147),
     [sym__glued] = ACTIONS(149),
     [sym_date] = ACTIONS(149),
     [sym_dms] = ACTIONS(147),
@@ -12806,6 +14393,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -12862,6 +14451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -12886,6 +14476,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -12912,6 +14514,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -12920,12 +14528,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -12935,17 +14546,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -12968,12 +14583,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_LPAREN] = ACTIONS(23),
@@ -12983,6 +14602,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -13008,6 +14628,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(143),
     [anon_sym_station] = ACTIONS(143),
     [anon_sym_chain] = ACTIONS(143),
+    [anon_sym_licence] = ACTIONS(143),
+    [anon_sym_rules] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -13064,6 +14686,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(143),
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
+    [anon_sym_under] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -13088,6 +14711,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(143),
     [anon_sym_branches] = ACTIONS(143),
     [anon_sym_expect] = ACTIONS(143),
+    [anon_sym_authority] = ACTIONS(143),
+    [anon_sym_jurisdiction] = ACTIONS(143),
+    [anon_sym_service] = ACTIONS(143),
+    [anon_sym_edition] = ACTIONS(143),
+    [anon_sym_dated] = ACTIONS(143),
+    [anon_sym_until] = ACTIONS(143),
+    [anon_sym_holder] = ACTIONS(143),
+    [anon_sym_class] = ACTIONS(143),
+    [anon_sym_ask] = ACTIONS(143),
+    [anon_sym_threshold] = ACTIONS(143),
+    [anon_sym_fixed] = ACTIONS(143),
+    [anon_sym_condition] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -13114,6 +14749,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_bandwidth] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_radius] = ACTIONS(143),
+    [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
@@ -13122,12 +14763,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_below] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
@@ -13137,17 +14781,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
-    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
+    [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
+    [anon_sym_medium] = ACTIONS(143),
     [anon_sym_nad27] = ACTIONS(143),
     [anon_sym_nad83] = ACTIONS(143),
     [anon_sym_net] = ACTIONS(143),
+    [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
@@ -13170,12 +14818,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
+    [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
+    [anon_sym_total] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
     [anon_sym_with] = ACTIONS(143),
+    [anon_sym_within] = ACTIONS(143),
+    [anon_sym_yes] = ACTIONS(143),
     [anon_sym_COMMA] = ACTIONS(141),
     [anon_sym_EQ] = ACTIONS(141),
     [anon_sym_LPAREN] = ACTIONS(141),
@@ -13185,6 +14837,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(143),
     [anon_sym_STAR] = ACTIONS(141),
     [anon_sym_SLASH] = ACTIONS(143),
+    [anon_sym_CARET] = ACTIONS(141),
     [sym__glued] = ACTIONS(143),
     [sym_date] = ACTIONS(143),
     [sym_dms] = ACTIONS(141),
@@ -13210,6 +14863,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(139),
     [anon_sym_station] = ACTIONS(139),
     [anon_sym_chain] = ACTIONS(139),
+    [anon_sym_licence] = ACTIONS(139),
+    [anon_sym_rules] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -13266,6 +14921,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(139),
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
+    [anon_sym_under] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -13290,6 +14946,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(139),
     [anon_sym_branches] = ACTIONS(139),
     [anon_sym_expect] = ACTIONS(139),
+    [anon_sym_authority] = ACTIONS(139),
+    [anon_sym_jurisdiction] = ACTIONS(139),
+    [anon_sym_service] = ACTIONS(139),
+    [anon_sym_edition] = ACTIONS(139),
+    [anon_sym_dated] = ACTIONS(139),
+    [anon_sym_until] = ACTIONS(139),
+    [anon_sym_holder] = ACTIONS(139),
+    [anon_sym_class] = ACTIONS(139),
+    [anon_sym_ask] = ACTIONS(139),
+    [anon_sym_threshold] = ACTIONS(139),
+    [anon_sym_fixed] = ACTIONS(139),
+    [anon_sym_condition] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -13316,6 +14984,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_bandwidth] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_radius] = ACTIONS(139),
+    [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
@@ -13324,12 +14998,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_below] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
@@ -13339,17 +15016,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
-    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
+    [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
+    [anon_sym_medium] = ACTIONS(139),
     [anon_sym_nad27] = ACTIONS(139),
     [anon_sym_nad83] = ACTIONS(139),
     [anon_sym_net] = ACTIONS(139),
+    [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
@@ -13372,12 +15053,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
+    [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
+    [anon_sym_total] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
     [anon_sym_with] = ACTIONS(139),
+    [anon_sym_within] = ACTIONS(139),
+    [anon_sym_yes] = ACTIONS(139),
     [anon_sym_COMMA] = ACTIONS(137),
     [anon_sym_EQ] = ACTIONS(137),
     [anon_sym_LPAREN] = ACTIONS(137),
@@ -13387,6 +15072,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(139),
     [anon_sym_STAR] = ACTIONS(137),
     [anon_sym_SLASH] = ACTIONS(139),
+    [anon_sym_CARET] = ACTIONS(137),
     [sym__glued] = ACTIONS(139),
     [sym_date] = ACTIONS(139),
     [sym_dms] = ACTIONS(137),
@@ -13412,6 +15098,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(161),
     [anon_sym_station] = ACTIONS(161),
     [anon_sym_chain] = ACTIONS(161),
+    [anon_sym_licence] = ACTIONS(161),
+    [anon_sym_rules] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -13468,6 +15156,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(161),
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
+    [anon_sym_under] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -13492,6 +15181,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(161),
     [anon_sym_branches] = ACTIONS(161),
     [anon_sym_expect] = ACTIONS(161),
+    [anon_sym_authority] = ACTIONS(161),
+    [anon_sym_jurisdiction] = ACTIONS(161),
+    [anon_sym_service] = ACTIONS(161),
+    [anon_sym_edition] = ACTIONS(161),
+    [anon_sym_dated] = ACTIONS(161),
+    [anon_sym_until] = ACTIONS(161),
+    [anon_sym_holder] = ACTIONS(161),
+    [anon_sym_class] = ACTIONS(161),
+    [anon_sym_ask] = ACTIONS(161),
+    [anon_sym_threshold] = ACTIONS(161),
+    [anon_sym_fixed] = ACTIONS(161),
+    [anon_sym_condition] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -13518,6 +15219,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_bandwidth] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_radius] = ACTIONS(161),
+    [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
@@ -13526,12 +15233,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_below] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
@@ -13541,17 +15251,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
-    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
+    [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
+    [anon_sym_medium] = ACTIONS(161),
     [anon_sym_nad27] = ACTIONS(161),
     [anon_sym_nad83] = ACTIONS(161),
     [anon_sym_net] = ACTIONS(161),
+    [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
@@ -13574,12 +15288,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
+    [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
+    [anon_sym_total] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
     [anon_sym_with] = ACTIONS(161),
+    [anon_sym_within] = ACTIONS(161),
+    [anon_sym_yes] = ACTIONS(161),
     [anon_sym_COMMA] = ACTIONS(159),
     [anon_sym_EQ] = ACTIONS(159),
     [anon_sym_LPAREN] = ACTIONS(159),
@@ -13589,6 +15307,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(161),
     [anon_sym_STAR] = ACTIONS(159),
     [anon_sym_SLASH] = ACTIONS(161),
+    [anon_sym_CARET] = ACTIONS(159),
     [sym__glued] = ACTIONS(161),
     [sym_date] = ACTIONS(161),
     [sym_dms] = ACTIONS(159),
@@ -13614,6 +15333,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(179),
     [anon_sym_station] = ACTIONS(179),
     [anon_sym_chain] = ACTIONS(179),
+    [anon_sym_licence] = ACTIONS(179),
+    [anon_sym_rules] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -13670,6 +15391,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(179),
     [anon_sym_ground] = ACTIONS(179),
     [anon_sym_place] = ACTIONS(179),
+    [anon_sym_under] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_run] = ACTIONS(179),
@@ -13694,6 +15416,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(179),
     [anon_sym_branches] = ACTIONS(179),
     [anon_sym_expect] = ACTIONS(179),
+    [anon_sym_authority] = ACTIONS(179),
+    [anon_sym_jurisdiction] = ACTIONS(179),
+    [anon_sym_service] = ACTIONS(179),
+    [anon_sym_edition] = ACTIONS(179),
+    [anon_sym_dated] = ACTIONS(179),
+    [anon_sym_until] = ACTIONS(179),
+    [anon_sym_holder] = ACTIONS(179),
+    [anon_sym_class] = ACTIONS(179),
+    [anon_sym_ask] = ACTIONS(179),
+    [anon_sym_threshold] = ACTIONS(179),
+    [anon_sym_fixed] = ACTIONS(179),
+    [anon_sym_condition] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -13720,6 +15454,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
+    [anon_sym_haat] = ACTIONS(179),
+    [anon_sym_bandwidth] = ACTIONS(179),
+    [anon_sym_distance] = ACTIONS(179),
+    [anon_sym_radius] = ACTIONS(179),
+    [anon_sym_fails] = ACTIONS(179),
+    [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
@@ -13728,12 +15468,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(179),
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
+    [anon_sym_below] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
+    [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
+    [anon_sym_dc_DASHinput] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
@@ -13743,17 +15486,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(179),
     [anon_sym_for] = ACTIONS(179),
     [anon_sym_forward] = ACTIONS(179),
+    [anon_sym_frequency] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
-    [anon_sym_haat] = ACTIONS(179),
+    [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
+    [anon_sym_instead] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
+    [anon_sym_medium] = ACTIONS(179),
     [anon_sym_nad27] = ACTIONS(179),
     [anon_sym_nad83] = ACTIONS(179),
     [anon_sym_net] = ACTIONS(179),
+    [anon_sym_no] = ACTIONS(179),
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
@@ -13776,12 +15523,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(179),
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
+    [anon_sym_then] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
+    [anon_sym_total] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
     [anon_sym_with] = ACTIONS(179),
+    [anon_sym_within] = ACTIONS(179),
+    [anon_sym_yes] = ACTIONS(179),
     [anon_sym_COMMA] = ACTIONS(177),
     [anon_sym_EQ] = ACTIONS(177),
     [anon_sym_LPAREN] = ACTIONS(177),
@@ -13813,6 +15564,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(183),
     [anon_sym_station] = ACTIONS(183),
     [anon_sym_chain] = ACTIONS(183),
+    [anon_sym_licence] = ACTIONS(183),
+    [anon_sym_rules] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -13869,6 +15622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(183),
     [anon_sym_ground] = ACTIONS(183),
     [anon_sym_place] = ACTIONS(183),
+    [anon_sym_under] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_run] = ACTIONS(183),
@@ -13893,6 +15647,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(183),
     [anon_sym_branches] = ACTIONS(183),
     [anon_sym_expect] = ACTIONS(183),
+    [anon_sym_authority] = ACTIONS(183),
+    [anon_sym_jurisdiction] = ACTIONS(183),
+    [anon_sym_service] = ACTIONS(183),
+    [anon_sym_edition] = ACTIONS(183),
+    [anon_sym_dated] = ACTIONS(183),
+    [anon_sym_until] = ACTIONS(183),
+    [anon_sym_holder] = ACTIONS(183),
+    [anon_sym_class] = ACTIONS(183),
+    [anon_sym_ask] = ACTIONS(183),
+    [anon_sym_threshold] = ACTIONS(183),
+    [anon_sym_fixed] = ACTIONS(183),
+    [anon_sym_condition] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -13919,6 +15685,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
+    [anon_sym_haat] = ACTIONS(183),
+    [anon_sym_bandwidth] = ACTIONS(183),
+    [anon_sym_distance] = ACTIONS(183),
+    [anon_sym_radius] = ACTIONS(183),
+    [anon_sym_fails] = ACTIONS(183),
+    [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
@@ -13927,12 +15699,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(183),
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
+    [anon_sym_below] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
+    [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
+    [anon_sym_dc_DASHinput] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
@@ -13942,17 +15717,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(183),
     [anon_sym_for] = ACTIONS(183),
     [anon_sym_forward] = ACTIONS(183),
+    [anon_sym_frequency] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
-    [anon_sym_haat] = ACTIONS(183),
+    [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
+    [anon_sym_instead] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
+    [anon_sym_medium] = ACTIONS(183),
     [anon_sym_nad27] = ACTIONS(183),
     [anon_sym_nad83] = ACTIONS(183),
     [anon_sym_net] = ACTIONS(183),
+    [anon_sym_no] = ACTIONS(183),
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
@@ -13975,12 +15754,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(183),
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
+    [anon_sym_then] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
+    [anon_sym_total] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
     [anon_sym_with] = ACTIONS(183),
+    [anon_sym_within] = ACTIONS(183),
+    [anon_sym_yes] = ACTIONS(183),
     [anon_sym_COMMA] = ACTIONS(181),
     [anon_sym_EQ] = ACTIONS(181),
     [anon_sym_LPAREN] = ACTIONS(181),
@@ -14012,6 +15795,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(187),
     [anon_sym_station] = ACTIONS(187),
     [anon_sym_chain] = ACTIONS(187),
+    [anon_sym_licence] = ACTIONS(187),
+    [anon_sym_rules] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -14068,6 +15853,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(187),
     [anon_sym_ground] = ACTIONS(187),
     [anon_sym_place] = ACTIONS(187),
+    [anon_sym_under] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_run] = ACTIONS(187),
@@ -14092,6 +15878,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(187),
     [anon_sym_branches] = ACTIONS(187),
     [anon_sym_expect] = ACTIONS(187),
+    [anon_sym_authority] = ACTIONS(187),
+    [anon_sym_jurisdiction] = ACTIONS(187),
+    [anon_sym_service] = ACTIONS(187),
+    [anon_sym_edition] = ACTIONS(187),
+    [anon_sym_dated] = ACTIONS(187),
+    [anon_sym_until] = ACTIONS(187),
+    [anon_sym_holder] = ACTIONS(187),
+    [anon_sym_class] = ACTIONS(187),
+    [anon_sym_ask] = ACTIONS(187),
+    [anon_sym_threshold] = ACTIONS(187),
+    [anon_sym_fixed] = ACTIONS(187),
+    [anon_sym_condition] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -14118,6 +15916,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
+    [anon_sym_haat] = ACTIONS(187),
+    [anon_sym_bandwidth] = ACTIONS(187),
+    [anon_sym_distance] = ACTIONS(187),
+    [anon_sym_radius] = ACTIONS(187),
+    [anon_sym_fails] = ACTIONS(187),
+    [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
@@ -14126,12 +15930,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(187),
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
+    [anon_sym_below] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
+    [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
+    [anon_sym_dc_DASHinput] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
@@ -14141,17 +15948,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(187),
     [anon_sym_for] = ACTIONS(187),
     [anon_sym_forward] = ACTIONS(187),
+    [anon_sym_frequency] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
-    [anon_sym_haat] = ACTIONS(187),
+    [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
+    [anon_sym_instead] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
+    [anon_sym_medium] = ACTIONS(187),
     [anon_sym_nad27] = ACTIONS(187),
     [anon_sym_nad83] = ACTIONS(187),
     [anon_sym_net] = ACTIONS(187),
+    [anon_sym_no] = ACTIONS(187),
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
@@ -14174,12 +15985,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(187),
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
+    [anon_sym_then] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
+    [anon_sym_total] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
     [anon_sym_with] = ACTIONS(187),
+    [anon_sym_within] = ACTIONS(187),
+    [anon_sym_yes] = ACTIONS(187),
     [anon_sym_COMMA] = ACTIONS(185),
     [anon_sym_EQ] = ACTIONS(185),
     [anon_sym_LPAREN] = ACTIONS(185),
@@ -14211,6 +16026,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(191),
     [anon_sym_station] = ACTIONS(191),
     [anon_sym_chain] = ACTIONS(191),
+    [anon_sym_licence] = ACTIONS(191),
+    [anon_sym_rules] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -14267,6 +16084,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(191),
     [anon_sym_ground] = ACTIONS(191),
     [anon_sym_place] = ACTIONS(191),
+    [anon_sym_under] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_run] = ACTIONS(191),
@@ -14291,6 +16109,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(191),
     [anon_sym_branches] = ACTIONS(191),
     [anon_sym_expect] = ACTIONS(191),
+    [anon_sym_authority] = ACTIONS(191),
+    [anon_sym_jurisdiction] = ACTIONS(191),
+    [anon_sym_service] = ACTIONS(191),
+    [anon_sym_edition] = ACTIONS(191),
+    [anon_sym_dated] = ACTIONS(191),
+    [anon_sym_until] = ACTIONS(191),
+    [anon_sym_holder] = ACTIONS(191),
+    [anon_sym_class] = ACTIONS(191),
+    [anon_sym_ask] = ACTIONS(191),
+    [anon_sym_threshold] = ACTIONS(191),
+    [anon_sym_fixed] = ACTIONS(191),
+    [anon_sym_condition] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -14317,6 +16147,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
+    [anon_sym_haat] = ACTIONS(191),
+    [anon_sym_bandwidth] = ACTIONS(191),
+    [anon_sym_distance] = ACTIONS(191),
+    [anon_sym_radius] = ACTIONS(191),
+    [anon_sym_fails] = ACTIONS(191),
+    [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
@@ -14325,12 +16161,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(191),
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
+    [anon_sym_below] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
+    [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
+    [anon_sym_dc_DASHinput] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
@@ -14340,17 +16179,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(191),
     [anon_sym_for] = ACTIONS(191),
     [anon_sym_forward] = ACTIONS(191),
+    [anon_sym_frequency] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
-    [anon_sym_haat] = ACTIONS(191),
+    [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
+    [anon_sym_instead] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
+    [anon_sym_medium] = ACTIONS(191),
     [anon_sym_nad27] = ACTIONS(191),
     [anon_sym_nad83] = ACTIONS(191),
     [anon_sym_net] = ACTIONS(191),
+    [anon_sym_no] = ACTIONS(191),
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
@@ -14373,12 +16216,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(191),
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
+    [anon_sym_then] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
+    [anon_sym_total] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
     [anon_sym_with] = ACTIONS(191),
+    [anon_sym_within] = ACTIONS(191),
+    [anon_sym_yes] = ACTIONS(191),
     [anon_sym_COMMA] = ACTIONS(189),
     [anon_sym_EQ] = ACTIONS(189),
     [anon_sym_LPAREN] = ACTIONS(189),
@@ -14410,6 +16257,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(195),
     [anon_sym_station] = ACTIONS(195),
     [anon_sym_chain] = ACTIONS(195),
+    [anon_sym_licence] = ACTIONS(195),
+    [anon_sym_rules] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -14466,6 +16315,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(195),
     [anon_sym_ground] = ACTIONS(195),
     [anon_sym_place] = ACTIONS(195),
+    [anon_sym_under] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_run] = ACTIONS(195),
@@ -14490,6 +16340,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(195),
     [anon_sym_branches] = ACTIONS(195),
     [anon_sym_expect] = ACTIONS(195),
+    [anon_sym_authority] = ACTIONS(195),
+    [anon_sym_jurisdiction] = ACTIONS(195),
+    [anon_sym_service] = ACTIONS(195),
+    [anon_sym_edition] = ACTIONS(195),
+    [anon_sym_dated] = ACTIONS(195),
+    [anon_sym_until] = ACTIONS(195),
+    [anon_sym_holder] = ACTIONS(195),
+    [anon_sym_class] = ACTIONS(195),
+    [anon_sym_ask] = ACTIONS(195),
+    [anon_sym_threshold] = ACTIONS(195),
+    [anon_sym_fixed] = ACTIONS(195),
+    [anon_sym_condition] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -14516,6 +16378,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
+    [anon_sym_haat] = ACTIONS(195),
+    [anon_sym_bandwidth] = ACTIONS(195),
+    [anon_sym_distance] = ACTIONS(195),
+    [anon_sym_radius] = ACTIONS(195),
+    [anon_sym_fails] = ACTIONS(195),
+    [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
@@ -14524,12 +16392,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(195),
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
+    [anon_sym_below] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
+    [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
+    [anon_sym_dc_DASHinput] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
@@ -14539,17 +16410,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(195),
     [anon_sym_for] = ACTIONS(195),
     [anon_sym_forward] = ACTIONS(195),
+    [anon_sym_frequency] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
-    [anon_sym_haat] = ACTIONS(195),
+    [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
+    [anon_sym_instead] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
+    [anon_sym_medium] = ACTIONS(195),
     [anon_sym_nad27] = ACTIONS(195),
     [anon_sym_nad83] = ACTIONS(195),
     [anon_sym_net] = ACTIONS(195),
+    [anon_sym_no] = ACTIONS(195),
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
@@ -14572,12 +16447,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(195),
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
+    [anon_sym_then] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
+    [anon_sym_total] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
     [anon_sym_with] = ACTIONS(195),
+    [anon_sym_within] = ACTIONS(195),
+    [anon_sym_yes] = ACTIONS(195),
     [anon_sym_COMMA] = ACTIONS(193),
     [anon_sym_EQ] = ACTIONS(193),
     [anon_sym_LPAREN] = ACTIONS(193),
@@ -14609,6 +16488,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(199),
     [anon_sym_station] = ACTIONS(199),
     [anon_sym_chain] = ACTIONS(199),
+    [anon_sym_licence] = ACTIONS(199),
+    [anon_sym_rules] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -14665,6 +16546,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(199),
     [anon_sym_ground] = ACTIONS(199),
     [anon_sym_place] = ACTIONS(199),
+    [anon_sym_under] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_run] = ACTIONS(199),
@@ -14689,6 +16571,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(199),
     [anon_sym_branches] = ACTIONS(199),
     [anon_sym_expect] = ACTIONS(199),
+    [anon_sym_authority] = ACTIONS(199),
+    [anon_sym_jurisdiction] = ACTIONS(199),
+    [anon_sym_service] = ACTIONS(199),
+    [anon_sym_edition] = ACTIONS(199),
+    [anon_sym_dated] = ACTIONS(199),
+    [anon_sym_until] = ACTIONS(199),
+    [anon_sym_holder] = ACTIONS(199),
+    [anon_sym_class] = ACTIONS(199),
+    [anon_sym_ask] = ACTIONS(199),
+    [anon_sym_threshold] = ACTIONS(199),
+    [anon_sym_fixed] = ACTIONS(199),
+    [anon_sym_condition] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -14715,6 +16609,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
+    [anon_sym_haat] = ACTIONS(199),
+    [anon_sym_bandwidth] = ACTIONS(199),
+    [anon_sym_distance] = ACTIONS(199),
+    [anon_sym_radius] = ACTIONS(199),
+    [anon_sym_fails] = ACTIONS(199),
+    [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
@@ -14723,12 +16623,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(199),
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
+    [anon_sym_below] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
+    [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
+    [anon_sym_dc_DASHinput] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
@@ -14738,17 +16641,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(199),
     [anon_sym_for] = ACTIONS(199),
     [anon_sym_forward] = ACTIONS(199),
+    [anon_sym_frequency] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
-    [anon_sym_haat] = ACTIONS(199),
+    [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
+    [anon_sym_instead] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
+    [anon_sym_medium] = ACTIONS(199),
     [anon_sym_nad27] = ACTIONS(199),
     [anon_sym_nad83] = ACTIONS(199),
     [anon_sym_net] = ACTIONS(199),
+    [anon_sym_no] = ACTIONS(199),
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
@@ -14771,12 +16678,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(199),
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
+    [anon_sym_then] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
+    [anon_sym_total] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
     [anon_sym_with] = ACTIONS(199),
+    [anon_sym_within] = ACTIONS(199),
+    [anon_sym_yes] = ACTIONS(199),
     [anon_sym_COMMA] = ACTIONS(197),
     [anon_sym_EQ] = ACTIONS(197),
     [anon_sym_LPAREN] = ACTIONS(197),
@@ -14807,6 +16718,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(203),
     [anon_sym_station] = ACTIONS(203),
     [anon_sym_chain] = ACTIONS(203),
+    [anon_sym_licence] = ACTIONS(203),
+    [anon_sym_rules] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -14863,6 +16776,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(203),
     [anon_sym_ground] = ACTIONS(203),
     [anon_sym_place] = ACTIONS(203),
+    [anon_sym_under] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_run] = ACTIONS(203),
@@ -14887,6 +16801,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(203),
     [anon_sym_branches] = ACTIONS(203),
     [anon_sym_expect] = ACTIONS(203),
+    [anon_sym_authority] = ACTIONS(203),
+    [anon_sym_jurisdiction] = ACTIONS(203),
+    [anon_sym_service] = ACTIONS(203),
+    [anon_sym_edition] = ACTIONS(203),
+    [anon_sym_dated] = ACTIONS(203),
+    [anon_sym_until] = ACTIONS(203),
+    [anon_sym_holder] = ACTIONS(203),
+    [anon_sym_class] = ACTIONS(203),
+    [anon_sym_ask] = ACTIONS(203),
+    [anon_sym_threshold] = ACTIONS(203),
+    [anon_sym_fixed] = ACTIONS(203),
+    [anon_sym_condition] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -14913,6 +16839,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
+    [anon_sym_haat] = ACTIONS(203),
+    [anon_sym_bandwidth] = ACTIONS(203),
+    [anon_sym_distance] = ACTIONS(203),
+    [anon_sym_radius] = ACTIONS(203),
+    [anon_sym_fails] = ACTIONS(203),
+    [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
@@ -14921,12 +16853,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(203),
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
+    [anon_sym_below] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
+    [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
+    [anon_sym_dc_DASHinput] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
@@ -14936,17 +16871,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(203),
     [anon_sym_for] = ACTIONS(203),
     [anon_sym_forward] = ACTIONS(203),
+    [anon_sym_frequency] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
-    [anon_sym_haat] = ACTIONS(203),
+    [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
+    [anon_sym_instead] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
+    [anon_sym_medium] = ACTIONS(203),
     [anon_sym_nad27] = ACTIONS(203),
     [anon_sym_nad83] = ACTIONS(203),
     [anon_sym_net] = ACTIONS(203),
+    [anon_sym_no] = ACTIONS(203),
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
@@ -14969,12 +16908,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(203),
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
+    [anon_sym_then] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
+    [anon_sym_total] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
     [anon_sym_with] = ACTIONS(203),
+    [anon_sym_within] = ACTIONS(203),
+    [anon_sym_yes] = ACTIONS(203),
     [anon_sym_LPAREN] = ACTIONS(201),
     [anon_sym_DASH] = ACTIONS(203),
     [anon_sym_u2212] = ACTIONS(203),
@@ -15000,6 +16943,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(207),
     [anon_sym_station] = ACTIONS(207),
     [anon_sym_chain] = ACTIONS(207),
+    [anon_sym_licence] = ACTIONS(207),
+    [anon_sym_rules] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -15056,6 +17001,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(207),
     [anon_sym_ground] = ACTIONS(207),
     [anon_sym_place] = ACTIONS(207),
+    [anon_sym_under] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_run] = ACTIONS(207),
@@ -15080,6 +17026,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(207),
     [anon_sym_branches] = ACTIONS(207),
     [anon_sym_expect] = ACTIONS(207),
+    [anon_sym_authority] = ACTIONS(207),
+    [anon_sym_jurisdiction] = ACTIONS(207),
+    [anon_sym_service] = ACTIONS(207),
+    [anon_sym_edition] = ACTIONS(207),
+    [anon_sym_dated] = ACTIONS(207),
+    [anon_sym_until] = ACTIONS(207),
+    [anon_sym_holder] = ACTIONS(207),
+    [anon_sym_class] = ACTIONS(207),
+    [anon_sym_ask] = ACTIONS(207),
+    [anon_sym_threshold] = ACTIONS(207),
+    [anon_sym_fixed] = ACTIONS(207),
+    [anon_sym_condition] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -15106,6 +17064,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
+    [anon_sym_haat] = ACTIONS(207),
+    [anon_sym_bandwidth] = ACTIONS(207),
+    [anon_sym_distance] = ACTIONS(207),
+    [anon_sym_radius] = ACTIONS(207),
+    [anon_sym_fails] = ACTIONS(207),
+    [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
@@ -15114,12 +17078,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(207),
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
+    [anon_sym_below] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
+    [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
+    [anon_sym_dc_DASHinput] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
@@ -15129,17 +17096,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(207),
     [anon_sym_for] = ACTIONS(207),
     [anon_sym_forward] = ACTIONS(207),
+    [anon_sym_frequency] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
-    [anon_sym_haat] = ACTIONS(207),
+    [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
+    [anon_sym_instead] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
+    [anon_sym_medium] = ACTIONS(207),
     [anon_sym_nad27] = ACTIONS(207),
     [anon_sym_nad83] = ACTIONS(207),
     [anon_sym_net] = ACTIONS(207),
+    [anon_sym_no] = ACTIONS(207),
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
@@ -15162,12 +17133,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(207),
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
+    [anon_sym_then] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
+    [anon_sym_total] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
     [anon_sym_with] = ACTIONS(207),
+    [anon_sym_within] = ACTIONS(207),
+    [anon_sym_yes] = ACTIONS(207),
     [anon_sym_LPAREN] = ACTIONS(205),
     [anon_sym_DASH] = ACTIONS(207),
     [anon_sym_u2212] = ACTIONS(207),
@@ -15193,6 +17168,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(211),
     [anon_sym_station] = ACTIONS(211),
     [anon_sym_chain] = ACTIONS(211),
+    [anon_sym_licence] = ACTIONS(211),
+    [anon_sym_rules] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -15249,6 +17226,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(211),
     [anon_sym_ground] = ACTIONS(211),
     [anon_sym_place] = ACTIONS(211),
+    [anon_sym_under] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_run] = ACTIONS(211),
@@ -15273,6 +17251,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(211),
     [anon_sym_branches] = ACTIONS(211),
     [anon_sym_expect] = ACTIONS(211),
+    [anon_sym_authority] = ACTIONS(211),
+    [anon_sym_jurisdiction] = ACTIONS(211),
+    [anon_sym_service] = ACTIONS(211),
+    [anon_sym_edition] = ACTIONS(211),
+    [anon_sym_dated] = ACTIONS(211),
+    [anon_sym_until] = ACTIONS(211),
+    [anon_sym_holder] = ACTIONS(211),
+    [anon_sym_class] = ACTIONS(211),
+    [anon_sym_ask] = ACTIONS(211),
+    [anon_sym_threshold] = ACTIONS(211),
+    [anon_sym_fixed] = ACTIONS(211),
+    [anon_sym_condition] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -15299,6 +17289,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
+    [anon_sym_haat] = ACTIONS(211),
+    [anon_sym_bandwidth] = ACTIONS(211),
+    [anon_sym_distance] = ACTIONS(211),
+    [anon_sym_radius] = ACTIONS(211),
+    [anon_sym_fails] = ACTIONS(211),
+    [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
@@ -15307,12 +17303,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(211),
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
+    [anon_sym_below] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
+    [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
+    [anon_sym_dc_DASHinput] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
@@ -15322,17 +17321,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(211),
     [anon_sym_for] = ACTIONS(211),
     [anon_sym_forward] = ACTIONS(211),
+    [anon_sym_frequency] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
-    [anon_sym_haat] = ACTIONS(211),
+    [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
+    [anon_sym_instead] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
+    [anon_sym_medium] = ACTIONS(211),
     [anon_sym_nad27] = ACTIONS(211),
     [anon_sym_nad83] = ACTIONS(211),
     [anon_sym_net] = ACTIONS(211),
+    [anon_sym_no] = ACTIONS(211),
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
@@ -15355,12 +17358,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(211),
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
+    [anon_sym_then] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
+    [anon_sym_total] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
     [anon_sym_with] = ACTIONS(211),
+    [anon_sym_within] = ACTIONS(211),
+    [anon_sym_yes] = ACTIONS(211),
     [anon_sym_LPAREN] = ACTIONS(209),
     [anon_sym_DASH] = ACTIONS(211),
     [anon_sym_u2212] = ACTIONS(211),
@@ -15386,6 +17393,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(215),
     [anon_sym_station] = ACTIONS(215),
     [anon_sym_chain] = ACTIONS(215),
+    [anon_sym_licence] = ACTIONS(215),
+    [anon_sym_rules] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -15442,6 +17451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(215),
     [anon_sym_ground] = ACTIONS(215),
     [anon_sym_place] = ACTIONS(215),
+    [anon_sym_under] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_run] = ACTIONS(215),
@@ -15466,6 +17476,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(215),
     [anon_sym_branches] = ACTIONS(215),
     [anon_sym_expect] = ACTIONS(215),
+    [anon_sym_authority] = ACTIONS(215),
+    [anon_sym_jurisdiction] = ACTIONS(215),
+    [anon_sym_service] = ACTIONS(215),
+    [anon_sym_edition] = ACTIONS(215),
+    [anon_sym_dated] = ACTIONS(215),
+    [anon_sym_until] = ACTIONS(215),
+    [anon_sym_holder] = ACTIONS(215),
+    [anon_sym_class] = ACTIONS(215),
+    [anon_sym_ask] = ACTIONS(215),
+    [anon_sym_threshold] = ACTIONS(215),
+    [anon_sym_fixed] = ACTIONS(215),
+    [anon_sym_condition] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -15492,6 +17514,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
+    [anon_sym_haat] = ACTIONS(215),
+    [anon_sym_bandwidth] = ACTIONS(215),
+    [anon_sym_distance] = ACTIONS(215),
+    [anon_sym_radius] = ACTIONS(215),
+    [anon_sym_fails] = ACTIONS(215),
+    [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
@@ -15500,12 +17528,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(215),
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
+    [anon_sym_below] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
+    [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
+    [anon_sym_dc_DASHinput] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
@@ -15515,17 +17546,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(215),
     [anon_sym_for] = ACTIONS(215),
     [anon_sym_forward] = ACTIONS(215),
+    [anon_sym_frequency] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
-    [anon_sym_haat] = ACTIONS(215),
+    [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
+    [anon_sym_instead] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
+    [anon_sym_medium] = ACTIONS(215),
     [anon_sym_nad27] = ACTIONS(215),
     [anon_sym_nad83] = ACTIONS(215),
     [anon_sym_net] = ACTIONS(215),
+    [anon_sym_no] = ACTIONS(215),
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
@@ -15548,12 +17583,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(215),
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
+    [anon_sym_then] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
+    [anon_sym_total] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
     [anon_sym_with] = ACTIONS(215),
+    [anon_sym_within] = ACTIONS(215),
+    [anon_sym_yes] = ACTIONS(215),
     [anon_sym_LPAREN] = ACTIONS(213),
     [anon_sym_DASH] = ACTIONS(215),
     [anon_sym_u2212] = ACTIONS(215),
@@ -15579,6 +17618,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(219),
     [anon_sym_station] = ACTIONS(219),
     [anon_sym_chain] = ACTIONS(219),
+    [anon_sym_licence] = ACTIONS(219),
+    [anon_sym_rules] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -15635,6 +17676,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(219),
     [anon_sym_ground] = ACTIONS(219),
     [anon_sym_place] = ACTIONS(219),
+    [anon_sym_under] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_run] = ACTIONS(219),
@@ -15659,6 +17701,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(219),
     [anon_sym_branches] = ACTIONS(219),
     [anon_sym_expect] = ACTIONS(219),
+    [anon_sym_authority] = ACTIONS(219),
+    [anon_sym_jurisdiction] = ACTIONS(219),
+    [anon_sym_service] = ACTIONS(219),
+    [anon_sym_edition] = ACTIONS(219),
+    [anon_sym_dated] = ACTIONS(219),
+    [anon_sym_until] = ACTIONS(219),
+    [anon_sym_holder] = ACTIONS(219),
+    [anon_sym_class] = ACTIONS(219),
+    [anon_sym_ask] = ACTIONS(219),
+    [anon_sym_threshold] = ACTIONS(219),
+    [anon_sym_fixed] = ACTIONS(219),
+    [anon_sym_condition] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -15685,6 +17739,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
+    [anon_sym_haat] = ACTIONS(219),
+    [anon_sym_bandwidth] = ACTIONS(219),
+    [anon_sym_distance] = ACTIONS(219),
+    [anon_sym_radius] = ACTIONS(219),
+    [anon_sym_fails] = ACTIONS(219),
+    [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
@@ -15693,12 +17753,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(219),
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
+    [anon_sym_below] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),
+    [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
+    [anon_sym_dc_DASHinput] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
@@ -15708,17 +17771,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(219),
     [anon_sym_for] = ACTIONS(219),
     [anon_sym_forward] = ACTIONS(219),
+    [anon_sym_frequency] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
-    [anon_sym_haat] = ACTIONS(219),
+    [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
+    [anon_sym_instead] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
+    [anon_sym_medium] = ACTIONS(219),
     [anon_sym_nad27] = ACTIONS(219),
     [anon_sym_nad83] = ACTIONS(219),
     [anon_sym_net] = ACTIONS(219),
+    [anon_sym_no] = ACTIONS(219),
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
@@ -15741,12 +17808,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(219),
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
+    [anon_sym_then] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
+    [anon_sym_total] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
     [anon_sym_with] = ACTIONS(219),
+    [anon_sym_within] = ACTIONS(219),
+    [anon_sym_yes] = ACTIONS(219),
     [anon_sym_LPAREN] = ACTIONS(217),
     [anon_sym_DASH] = ACTIONS(219),
     [anon_sym_u2212] = ACTIONS(219),
@@ -15767,6 +17838,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(23),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [aux_sym_unit_token1] = ACTIONS(221),
     [aux_sym_unit_token2] = ACTIONS(221),
     [aux_sym_unit_token3] = ACTIONS(221),
@@ -16037,19 +18109,20 @@ static const uint16_t ts_small_parse_table[] = {
       anon_sym_SLASH,
     ACTIONS(253), 1,
       anon_sym_per,
-    ACTIONS(141), 6,
+    ACTIONS(141), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [282] = 3,
+      anon_sym_CARET,
+  [283] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(139), 1,
       anon_sym_SLASH,
-    ACTIONS(137), 7,
+    ACTIONS(137), 8,
       anon_sym_per,
       anon_sym_RPAREN,
       anon_sym_DASH,
@@ -16057,130 +18130,141 @@ static const uint16_t ts_small_parse_table[] = {
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [298] = 4,
+      anon_sym_CARET,
+  [300] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(255), 1,
       anon_sym_RPAREN,
     ACTIONS(259), 1,
       anon_sym_SLASH,
-    ACTIONS(257), 5,
+    ACTIONS(257), 6,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [315] = 3,
+      anon_sym_CARET,
+  [318] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(131), 1,
       anon_sym_SLASH,
-    ACTIONS(129), 6,
+    ACTIONS(129), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [330] = 3,
+      anon_sym_CARET,
+  [334] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(153), 1,
       anon_sym_SLASH,
-    ACTIONS(151), 6,
+    ACTIONS(151), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [345] = 3,
+      anon_sym_CARET,
+  [350] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(149), 1,
       anon_sym_SLASH,
-    ACTIONS(147), 6,
+    ACTIONS(147), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [360] = 3,
+      anon_sym_CARET,
+  [366] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(157), 1,
       anon_sym_SLASH,
-    ACTIONS(155), 6,
+    ACTIONS(155), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [375] = 3,
+      anon_sym_CARET,
+  [382] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(161), 1,
       anon_sym_SLASH,
-    ACTIONS(159), 6,
+    ACTIONS(159), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [390] = 4,
+      anon_sym_CARET,
+  [398] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(259), 1,
       anon_sym_SLASH,
     ACTIONS(261), 1,
       anon_sym_RPAREN,
-    ACTIONS(257), 5,
+    ACTIONS(257), 6,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [407] = 3,
+      anon_sym_CARET,
+  [416] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(25), 1,
       anon_sym_SLASH,
-    ACTIONS(23), 6,
+    ACTIONS(23), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [422] = 3,
+      anon_sym_CARET,
+  [432] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(135), 1,
       anon_sym_SLASH,
-    ACTIONS(133), 6,
+    ACTIONS(133), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [437] = 4,
+      anon_sym_CARET,
+  [448] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(259), 1,
       anon_sym_SLASH,
     ACTIONS(263), 1,
       anon_sym_RPAREN,
-    ACTIONS(257), 5,
+    ACTIONS(257), 6,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [454] = 4,
+      anon_sym_CARET,
+  [466] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(267), 1,
@@ -16192,7 +18276,7 @@ static const uint16_t ts_small_parse_table[] = {
       aux_sym__end_token1,
       anon_sym_SEMI,
       anon_sym_RBRACE,
-  [470] = 4,
+  [482] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(271), 1,
@@ -16202,7 +18286,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [484] = 4,
+  [496] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(273), 1,
@@ -16212,7 +18296,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [498] = 4,
+  [510] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(113), 1,
@@ -16222,7 +18306,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [512] = 4,
+  [524] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(105), 1,
@@ -16232,7 +18316,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [526] = 3,
+  [538] = 3,
     ACTIONS(3), 1,
       sym_comment,
     STATE(39), 1,
@@ -16240,7 +18324,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [537] = 4,
+  [549] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(15), 1,
@@ -16249,7 +18333,7 @@ static const uint16_t ts_small_parse_table[] = {
       sym_name,
     STATE(14), 1,
       sym_parenthesized_expression,
-  [550] = 4,
+  [562] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(243), 1,
@@ -16258,7 +18342,7 @@ static const uint16_t ts_small_parse_table[] = {
       sym_name,
     STATE(62), 1,
       sym_parenthesized_expression,
-  [563] = 4,
+  [575] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(231), 1,
@@ -16267,42 +18351,42 @@ static const uint16_t ts_small_parse_table[] = {
       sym_name,
     STATE(26), 1,
       sym_parenthesized_expression,
-  [576] = 2,
+  [588] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(281), 1,
       sym_number,
-  [583] = 2,
+  [595] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(283), 1,
       sym_root,
-  [590] = 2,
+  [602] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(285), 1,
       sym_root,
-  [597] = 2,
+  [609] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(287), 1,
       sym_root,
-  [604] = 2,
+  [616] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(289), 1,
       sym_root,
-  [611] = 2,
+  [623] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(291), 1,
       sym_root,
-  [618] = 2,
+  [630] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(293), 1,
       sym_root,
-  [625] = 2,
+  [637] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(295), 1,
@@ -16319,34 +18403,34 @@ static const uint32_t ts_small_parse_table_map[] = {
   [SMALL_STATE(50)] = 198,
   [SMALL_STATE(51)] = 231,
   [SMALL_STATE(52)] = 264,
-  [SMALL_STATE(53)] = 282,
-  [SMALL_STATE(54)] = 298,
-  [SMALL_STATE(55)] = 315,
-  [SMALL_STATE(56)] = 330,
-  [SMALL_STATE(57)] = 345,
-  [SMALL_STATE(58)] = 360,
-  [SMALL_STATE(59)] = 375,
-  [SMALL_STATE(60)] = 390,
-  [SMALL_STATE(61)] = 407,
-  [SMALL_STATE(62)] = 422,
-  [SMALL_STATE(63)] = 437,
-  [SMALL_STATE(64)] = 454,
-  [SMALL_STATE(65)] = 470,
-  [SMALL_STATE(66)] = 484,
-  [SMALL_STATE(67)] = 498,
-  [SMALL_STATE(68)] = 512,
-  [SMALL_STATE(69)] = 526,
-  [SMALL_STATE(70)] = 537,
-  [SMALL_STATE(71)] = 550,
-  [SMALL_STATE(72)] = 563,
-  [SMALL_STATE(73)] = 576,
-  [SMALL_STATE(74)] = 583,
-  [SMALL_STATE(75)] = 590,
-  [SMALL_STATE(76)] = 597,
-  [SMALL_STATE(77)] = 604,
-  [SMALL_STATE(78)] = 611,
-  [SMALL_STATE(79)] = 618,
-  [SMALL_STATE(80)] = 625,
+  [SMALL_STATE(53)] = 283,
+  [SMALL_STATE(54)] = 300,
+  [SMALL_STATE(55)] = 318,
+  [SMALL_STATE(56)] = 334,
+  [SMALL_STATE(57)] = 350,
+  [SMALL_STATE(58)] = 366,
+  [SMALL_STATE(59)] = 382,
+  [SMALL_STATE(60)] = 398,
+  [SMALL_STATE(61)] = 416,
+  [SMALL_STATE(62)] = 432,
+  [SMALL_STATE(63)] = 448,
+  [SMALL_STATE(64)] = 466,
+  [SMALL_STATE(65)] = 482,
+  [SMALL_STATE(66)] = 496,
+  [SMALL_STATE(67)] = 510,
+  [SMALL_STATE(68)] = 524,
+  [SMALL_STATE(69)] = 538,
+  [SMALL_STATE(70)] = 549,
+  [SMALL_STATE(71)] = 562,
+  [SMALL_STATE(72)] = 575,
+  [SMALL_STATE(73)] = 588,
+  [SMALL_STATE(74)] = 595,
+  [SMALL_STATE(75)] = 602,
+  [SMALL_STATE(76)] = 609,
+  [SMALL_STATE(77)] = 616,
+  [SMALL_STATE(78)] = 623,
+  [SMALL_STATE(79)] = 630,
+  [SMALL_STATE(80)] = 637,
 };
 
 static const TSParseActionEntry ts_parse_actions[] = {

@@ -10,6 +10,7 @@ mod fit;
 mod fmt;
 #[cfg(unix)]
 mod hostile;
+mod licence;
 mod misc;
 mod report;
 

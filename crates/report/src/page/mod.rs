@@ -5,6 +5,7 @@ pub mod card;
 pub mod chain;
 pub mod compare;
 pub mod fit;
+mod rules;
 pub mod verify;
 
 use crate::document::{Block, Document, Level, Text};

@@ -6,5 +6,6 @@ pub mod chain;
 pub mod compare;
 pub mod fit;
 pub mod loss_law;
+pub mod rules;
 pub mod verify;
 pub mod word;

@@ -6,10 +6,12 @@ use downlead_station::model::Direction;
 
 use super::chain::{NOT_KNOWN, quantity, typed};
 use super::figure::counted;
+use super::rules;
 use super::verdict::{Judged, text};
 use crate::document::{Answer, Place, Sign, Text};
 use crate::shape::bench::VerdictCounts;
 use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport};
+use crate::shape::rules::RuleReport;
 use crate::shape::word::{LimitVerdict, Point};
 
 /// Lines of a conclusion, its heading and last line not counted.
@@ -81,13 +83,79 @@ fn of_band(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
                 margin_db: l.margin_db,
                 answer: limit(chain, band, l, at(l.line)),
             })
+            .chain(of_rules(chain, band))
             .collect();
+    }
+    if !band.rules.is_empty() {
+        return of_rules(chain, band);
     }
     vec![Ranked {
         sign: None,
         margin_db: 0.0,
         answer: figures(chain, band, at(chain.line)),
     }]
+}
+
+/// A line a licence or set of rules: its worst clause on the band.
+fn of_rules(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
+    let mut seen: Vec<&str> = Vec::new();
+    let mut out = Vec::new();
+    for r in &band.rules {
+        if seen.contains(&r.set.as_str()) {
+            continue;
+        }
+        seen.push(&r.set);
+        out.push(Ranked {
+            sign: Some(r.verdict.sign()),
+            margin_db: r.margin_db.unwrap_or(0.0),
+            answer: rule(chain, band, r),
+        });
+    }
+    out
+}
+
+fn rule(chain: &ChainReport, band: &BandReport, r: &RuleReport) -> Answer {
+    let (on, own) = names(chain, band);
+    let (what, verdict) = (rules::quantity(r), rules::verdict(r));
+    let value = r.value_w.map_or(String::new(), |w| {
+        format!("{what} {}", spanned(w, r.uncertainty_db))
+    });
+    let limit = r
+        .limit_w
+        .map_or(String::new(), |w| format!("limit {}", typed(w)));
+    let u = r
+        .uncertainty_db
+        .map_or(String::new(), |u| format!(", U {}", db(u)));
+    let left = match rules::margin(r) {
+        m if m.is_empty() => String::new(),
+        m => format!(", {m}{u}"),
+    };
+    let at = Some(Place::new(&r.file, r.line));
+    Answer {
+        cells: vec![
+            on.clone().into(),
+            own.clone().into(),
+            value.into(),
+            limit.into(),
+            verdict.clone().plus(&left),
+            rules::citation(r).into(),
+        ],
+        short: vec![
+            format!("{on} {own}").into(),
+            r.value_w
+                .zip(r.limit_w)
+                .map_or(String::new(), |(v, l)| {
+                    format!("{} {what} of {}", power(v), typed(l))
+                })
+                .into(),
+            verdict.plus(&match rules::margin(r) {
+                m if m.is_empty() => String::new(),
+                m => format!(", {m}"),
+            }),
+            rules::citation(r).into(),
+        ],
+        at,
+    }
 }
 
 /// Names that open a line: band and chain. A chain's name that ends with its band's is shown

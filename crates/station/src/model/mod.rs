@@ -11,6 +11,7 @@ mod figure;
 mod list;
 mod node;
 mod part;
+mod rules;
 
 use downlead_base::Loc;
 
@@ -22,6 +23,10 @@ pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
 pub use part::{Device, Line, LineLength, Part, PartData, PartKind, Port, Sits};
+pub use rules::{
+    Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
+    Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
+};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -46,6 +51,7 @@ pub enum Meaning {
     Station(Box<Station>),
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
+    Rules(Box<RuleSet>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }
