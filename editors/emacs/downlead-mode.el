@@ -65,9 +65,9 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
   '(
     "accuracy" "ask" "authority" "bandwidth" "baseline" "braid" "bump" "calibrated"
     "class" "condition" "conductor" "construction" "coupled" "dated" "delay" "diameter"
-    "directivity" "distance" "due" "duty" "edition" "efficiency" "equalise" "excess"
-    "fails" "family" "fixed" "foldback" "from" "gain" "generator" "ground" "haat" "height"
-    "high" "holder" "impedance" "inner" "inner-resistivity" "isolation" "joins"
+    "directivity" "distance" "drift" "due" "duty" "edition" "efficiency" "equalise"
+    "excess" "fails" "family" "fixed" "foldback" "from" "gain" "generator" "ground" "haat"
+    "height" "high" "holder" "impedance" "inner" "inner-resistivity" "isolation" "joins"
     "jurisdiction" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode" "noise"
     "open" "outer" "outer-resistivity" "passes" "permittivity" "phase" "piece" "place"
     "port" "position" "power" "radius" "rating" "ratio" "receive" "repeatability"
@@ -81,13 +81,13 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
   '(
     "above" "accuracy" "adapter" "added" "against" "agl" "am" "ambient" "amplifier" "amsl"
     "antenna" "apart" "ask" "at" "authority" "balun" "band" "bandwidth" "baseline" "below"
-    "braid" "branch" "branches" "bump" "by" "cable" "calibrated" "carrier" "chain"
+    "bow" "braid" "branch" "branches" "bump" "by" "cable" "calibrated" "carrier" "chain"
     "circulator" "clad" "class" "combiner" "condition" "conductor" "confidence"
     "connector" "construction" "corrected" "coupled" "coupler" "cw" "data" "dated"
     "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed" "distance"
-    "divider" "due" "duplexer" "duty" "edition" "efficiency" "eirp" "ends" "equalise"
-    "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter" "fixed" "fm"
-    "foldback" "for" "forward" "frequency" "from" "full" "gain" "generator" "ground"
+    "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp" "ends"
+    "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter" "fixed"
+    "fm" "foldback" "for" "forward" "frequency" "from" "full" "gain" "generator" "ground"
     "guess" "haat" "height" "high" "holder" "if" "impedance" "in" "inner"
     "inner-resistivity" "input" "instead" "instrument" "isolation" "isolator" "joins"
     "jumper" "jurisdiction" "k" "keyed" "kind" "let" "licence" "limit" "linearity" "load"
@@ -210,10 +210,20 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
   (add-to-list 'eglot-server-programs '(downlead-mode . downlead--contact))
   (add-hook 'downlead-mode-hook #'downlead--configure-eglot))
 
+(defvar eglot-inlay-hints-mode)
+(declare-function jit-lock-refontify "jit-lock")
+
+(defun downlead--fresh-hints ()
+  "Have Eglot ask for all hints again.
+It does not for lines that are typed at the end of the buffer."
+  (when (bound-and-true-p eglot-inlay-hints-mode)
+    (jit-lock-refontify)))
+
 (defun downlead--configure-eglot ()
   "Hand `downlead-hints' and `downlead-swatches' to the server."
   (setq-local eglot-workspace-configuration
-              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches))))
+              `(:downlead (:hints ,downlead-hints :swatches ,downlead-swatches)))
+  (add-hook 'after-save-hook #'downlead--fresh-hints nil t))
 
 (declare-function eglot-current-server "eglot")
 (declare-function jsonrpc-request "jsonrpc")

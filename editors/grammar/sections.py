@@ -45,7 +45,7 @@ def tree_sitter(t):
         return f"const {name} = [\n" + wrap([i + "," for i in items], "  ") + "\n];"
 
     units = longest_first(t["unit_symbols"])
-    # only these can be one token with their number: the others are told apart from names by their sign
+    # only these can be one token with their number: the others are distinguished from names by their sign
     glued = [s for s in units if re.match(r"[A-Za-z]", s)]
     return "\n\n".join([
         array("KEYWORDS", quoted(k["word"] for k in t["keywords"])),

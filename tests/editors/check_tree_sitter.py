@@ -79,7 +79,7 @@ def faults(tree, text):
         node = tree.root_node.descendant_for_point_range((line, first), (line, last))
         if not node.is_named:
             node = node.parent
-        # a tag that is spelt like a keyword of another place, and a name that is a word, are told apart by place only
+        # a tag that is spelt like a keyword of another place, and a name that is a word, are distinguished by place only
         if node.type not in KINDS[kind]:
             yield f"{line + 1}:{start + 1} `{lines[line][start:end]}` is a {kind}, parsed as {node.type}"
 

@@ -1,4 +1,4 @@
-"""What each token of a text is, worked out without any grammar.
+"""What each token of a text is, computed without any grammar.
 
 A plain reading of the section "Text" of docs/language.md: cut into runs, decide what a run is by its
 place and by the program's tables. The highlighters are compared with this, token by token.

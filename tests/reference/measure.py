@@ -35,7 +35,7 @@ def curve(mhz, k1, k2):
     return k1 * np.sqrt(mhz) + k2 * mhz
 
 
-# name, MHz, k1 and k2 (dB/100 m) of the truth, relative doubt, what is wrong with which point
+# name, MHz, k1 and k2 (dB/100 m) of the truth, relative uncertainty, what is wrong with which point
 SETS = [
     ("three decades", [1, 10, 100, 1000], 0.58, 0.011, 0.03, {}),
     ("two bands", [145, 435], 0.58, 0.011, 0.03, {}),

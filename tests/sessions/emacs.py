@@ -53,7 +53,7 @@ def session(check):
     check(s.wait(r"eglot:"), "Eglot is attached")
     goto(story.antenna)
     s.keys("C-l")
-    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
+    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}")
     check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
     s.keep(story, "hints")
@@ -106,6 +106,19 @@ def session(check):
     # report
     command("downlead-report")
     check(s.wait(rf"M9.*\n(.*\n)*.*{story.erp}") or s.find(story.erp), "the report is beside the file")
+
+    # whole files typed in
+    s.keys("C-x", "1")
+    for file, text in ((story.typed, story.typed_text), (story.typed_bench, story.typed_bench_text)):
+        name = os.path.basename(file)
+        s.keys("C-x", "C-f", "C-a", "C-k", f"={file}", "Enter")
+        check(s.wait(rf"{name} .*eglot:"), f"{name}: the server is there")
+        s.write(text)
+        s.keys("C-x", "C-s")
+        wait(lambda: story.on_disk(file) == text, 5)
+        check.same(story.on_disk(file), text, f"{name}: what was typed is in the file, a line for each Enter")
+        if file == story.typed_bench:
+            check(s.wait(r"session reel-7 .*A < B"), f"{name}: the ranking is beside the session")
 
     s.keys("C-x", "C-c")
     if s.wait(r"[Aa]ctive processes exist|anyway", 2):

@@ -34,7 +34,7 @@ def session(check):
     if not check(s.wait(r"transmitter TX1"), "the file is open"):
         return
     s.keys(f"=:{story.antenna}", "Enter", "=zz", "=k", "=j")
-    check(s.wait(rf"^ *{story.antenna} .*A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
+    check(s.wait(rf"^ *{story.antenna} .*A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}")
     check(s.wait(rf"^ *{story.use} .*M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} .*limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
     s.keep(story, "hints")

@@ -30,6 +30,15 @@ def line(number):
     return ask(f"getline({number})").rstrip("\n")
 
 
+def contrast(a, b):
+    """Ratio of two colours (sRGB, 24 bits) by WCAG 2.1."""
+    def luminance(colour):
+        parts = ((colour >> shift & 255) / 255 for shift in (16, 8, 0))
+        return sum(w * (p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4) for w, p in zip((0.2126, 0.7152, 0.0722), parts))
+    light, dark = sorted((luminance(a), luminance(b)), reverse=True)
+    return (light + 0.05) / (dark + 0.05)
+
+
 def session(check):
     shutil.copytree(os.path.join(ROOT, "editors", "neovim"), os.path.join(story.home, ".local/share/nvim/site/pack/downlead/start/downlead"))
     s = check.screen = Screen("neovim", [NVIM, "--listen", SOCKET, "-c", "set number noswapfile termguicolors", story.file], story.environment(), story.ws)
@@ -38,11 +47,18 @@ def session(check):
     if not check(s.wait(r"transmitter TX1"), "the file is open"):
         return
     s.keys(f"={story.antenna}G", "=zz")
-    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.doubt}")
+    check(s.wait(rf"^ *{story.antenna} +A1 .*ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}"), f"hint at the antenna: ERP {story.erp}, EIRP {story.eirp} ± {story.uncertainty}")
     check(s.wait(rf"^ *{story.use} +M1 .*0\.75 dB →\s+12\.8 W"), "hint at the run: its loss and the power behind it")
     check(s.wait(rf"^ *{story.limit} +limit .* met: {story.margin} under"), f"hint at the limit: met, {story.margin}")
     check(int(ask("luaeval('#vim.diagnostic.get(0)')") or -1) == 0, "no message", s.text())
     s.keep(story, "hints")
+
+    # hints can be read, on both backgrounds
+    for background in ("dark", "light"):
+        s.keys(f"=:set background={background}", "Enter")
+        fore, back = (int(ask(f"luaeval('vim.api.nvim_get_hl(0, {{ name = \"{g}\", link = false }}).{p}')") or 0) for g, p in (("LspInlayHint", "fg"), ("Normal", "bg")))
+        check(contrast(fore, back) >= 4.5, f"{background}: contrast of hints {contrast(fore, back):.1f}, at least 4.5", f"{fore:06x} on {back:06x}")
+    s.keys("=:set background=dark", "Enter")
 
     # hover
     s.keys(f"={story.use}G", "=^", "=K")
@@ -55,8 +71,9 @@ def session(check):
     s.keys(f"={story.broken}G", "=0", "=/W1 by", "Enter", "=ea1", "Escape")
     check(line(story.broken) == story.line(story.broken).replace("with W1 ", "with W11 "), "the line is broken", line(story.broken))
     check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0)')") not in ("", "0")), "a message has come")
-    s.keys("C-w", "=d")
+    # it stands below the line of the cursor by itself
     check(s.wait(r"W11.* is not defined"), "the message names what is wrong")
+    s.keys("C-w", "=d")
     s.keep(story, "message")
     check(s.wait(r"Did you mean `?W1`?"), "the message says what was meant")
     s.keys("Escape", "=h", "=l")
@@ -118,8 +135,26 @@ def session(check):
     s.keys(f"=:w | e {story.bench}", "Enter")
     check(s.wait(rf"readings from .july.csv. .*{story.verdicts}"), f"hint at a table of readings: {story.verdicts}")
     check(s.wait(r"session four-cables .*D < C < B < A"), "hint at the session: the ranking per 100 m")
-    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0, {severity = vim.diagnostic.severity.WARN})')") == "2"), "the wet cable and the drift are told")
+    check(wait(lambda: ask("luaeval('#vim.diagnostic.get(0, {severity = vim.diagnostic.severity.WARN})')") == "2"), "the wet cable and the drift are reported")
     s.keep(story, "bench")
+
+    # whole files typed in: as shipped, and with completion while one types
+    for completes in ("false", "true"):
+        for file, text in ((story.typed, story.typed_text), (story.typed_bench, story.typed_bench_text)):
+            open(file, "w").close()
+            s.keys(f"=:lua require('downlead').setup({{ completion = {completes} }})", "Enter", f"=:e! {file}", "Enter")
+            name = f"{os.path.basename(file)}{', lists open' if completes == 'true' else ''}"
+            check(wait(lambda: ask("luaeval('#vim.lsp.get_clients({ bufnr = 0 })')") == "1"), f"{name}: the server is there")
+            s.keys("=i")
+            s.write(text)
+            s.keys("Escape")
+            check.same(buffer().rstrip("\n") + "\n", text, f"{name}: what was typed is in the file, a line for each Enter")
+            # later than the pause after which findings about what is typed are shown
+            time.sleep(2)
+            check(ask("luaeval('#vim.diagnostic.get(0, {severity = vim.diagnostic.severity.ERROR})')") == "0", f"{name}: no error in it")
+            if file == story.typed_bench:
+                check(s.wait(r"session reel-7 .*A < B"), f"{name}: the ranking is beside the session")
+            s.keys("=:bwipeout!", "Enter")
 
     s.keys("=:wqa!", "Enter")
     check(s.wait_end(), "the editor ends")

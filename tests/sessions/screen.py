@@ -57,6 +57,18 @@ class Screen:
             time.sleep(0.35 if n == "Escape" else 0.03)
             self.settle()
 
+    def write(self, text):
+        """Types a text key by key, with the end of each line as Enter; blanks before a line are the editor's. A rest before each
+        Enter, in which a list of completions could open."""
+        for line in text.rstrip("\n").split("\n"):
+            for key in line.strip():
+                # a semicolon at the end would end tmux' own command
+                self.run("send-keys", "-l", "\\;" if key == ";" else key)
+            time.sleep(0.1)
+            self.settle(0.5)
+            self.run("send-keys", "Enter")
+        self.settle()
+
     def settle(self, seconds=2):
         """Waits until the screen stays the same for a moment: a key that comes while an editor is busy with the last one may be lost."""
         end, last = time.monotonic() + seconds, None

@@ -36,7 +36,10 @@ class Story:
         self.typed = os.path.join(self.ws, "typed.downlead")
         with open(os.path.join(HERE, "repeater.downlead"), encoding="utf-8") as f:
             self.typed_text = f.read()
-        # its verdicts were worked out apart from the program: crates/physics/tests/data/bench_results.csv
+        self.typed_bench = os.path.join(self.ws, "typed-bench.downlead")
+        with open(os.path.join(HERE, "bench.downlead"), encoding="utf-8") as f:
+            self.typed_bench_text = f.read()
+        # its verdicts were computed apart from the program: crates/physics/tests/data/bench_results.csv
         self.bench = os.path.join(self.ws, "bench", "four-cables.downlead")
         self.verdicts = "24 agree, 5 differ, 7 cannot tell"
         self.wide_finished = WIDE.replace("foan", "foam")
@@ -48,7 +51,7 @@ class Story:
             chain = next(c for c in json.load(f)["rev4"]["chains"] if c["chain"] == CHAIN)
         self.erp = f"{chain['erp_w']:.1f} W"
         self.eirp = f"{chain['eirp_w']:.1f} W"
-        self.doubt = f"{chain['uncertainty_db']:.2f} dB"
+        self.uncertainty = f"{chain['uncertainty_db']:.2f} dB"
         self.margin = f"{chain['margin_db']:.2f} dB"
         # 1-based lines
         self.head = self.number(f"    chain {CHAIN} ")
@@ -112,7 +115,8 @@ class Story:
             os.makedirs(os.path.join(self.ws, ".git"))
         with open(self.wide, "w", encoding="utf-8") as f:
             f.write(WIDE)
-        open(self.typed, "w").close()
+        for file in (self.typed, self.typed_bench):
+            open(file, "w").close()
         for name in ("home", "bin", "pictures"):
             os.makedirs(os.path.join(self.folder, name))
         program = os.path.join(self.folder, "bin", "downlead")

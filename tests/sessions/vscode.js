@@ -118,7 +118,7 @@ async function session() {
 
   // hints
   await goto(story.antenna, 9);
-  await check(`hint at the antenna: ERP ${story.erp}, EIRP ${story.eirp} ± ${story.doubt}`, () => seen(line(spaced(`ERP ${story.erp}, EIRP ${story.eirp} ± ${story.doubt}`)), 30000));
+  await check(`hint at the antenna: ERP ${story.erp}, EIRP ${story.eirp} ± ${story.uncertainty}`, () => seen(line(spaced(`ERP ${story.erp}, EIRP ${story.eirp} ± ${story.uncertainty}`)), 30000));
   await check("hint at the run: its loss and the power behind it", () => seen(line(/M1\s+0\.75\s+dB\s+→\s+12\.8\s+W/)));
   await check(`hint at the limit: met, ${story.margin}`, () => seen(line(spaced(`met: ${story.margin} under`))));
   await check("no message", async () => (await page.locator(".squiggly-error").count()) === 0);
@@ -210,11 +210,12 @@ async function wide() {
 }
 
 /** A whole file typed in, Enter at the end of each line as soon as the list has had time to open. Braces and quotes are closed by VS Code. */
-async function typed() {
-  await open(story.typed);
-  if (!(await check("an empty file is open", () => seen(page.locator(".editor-instance .view-line"), 60000)))) return;
+async function write(file, text) {
+  const name = path.basename(file);
+  await open(file);
+  if (!(await check(`${name}: an empty file is open`, () => seen(page.locator(".editor-instance .view-line"), 60000)))) return;
   await goto(1);
-  const lines = story.typed_text.trimEnd().split("\n").map((l) => l.trim());
+  const lines = text.trimEnd().split("\n").map((l) => l.trim());
   for (const content of lines) {
     if (content === "}") {
       // the brace is there: the empty line above it goes, the cursor to its end
@@ -226,9 +227,16 @@ async function typed() {
     }
     await page.keyboard.press("Enter");
   }
-  await page.screenshot({ path: picture("typed") });
-  await same("what was typed is in the file, a line for each Enter", story.typed_text, story.typed);
-  await check("no message in it", () => until(async () => (await page.locator(".squiggly-error").count()) === 0));
+  await page.screenshot({ path: picture(name) });
+  await same(`${name}: what was typed is in the file, a line for each Enter`, text, file);
+  await check(`${name}: no message in it`, () => until(async () => (await page.locator(".squiggly-error").count()) === 0));
+}
+
+async function typed() {
+  await write(story.typed_bench, story.typed_bench_text);
+  await goto(1);
+  await check("the ranking is beside the session", () => seen(line(/session\s+reel-7.*A\s+<\s+B/)));
+  await write(story.typed, story.typed_text);
 
   // a blank at the end of a line opens the list, too
   const [before, rest] = story.typed_text.split(/(?<="licence 12")/);

@@ -158,8 +158,8 @@ def pellgarrow():
             chains.append(talk_in(band, main, wet))
         out[name] = {"station": "pellgarrow", "chains": chains}
     last = out["rev4"]["chains"]
-    for c, doubt in ((last[0], 0.74), (last[1], 0.78)):
-        close(f"rev4 {c['band']} U", c["uncertainty_db"], doubt, 0.0051)
+    for c, uncertainty in ((last[0], 0.74), (last[1], 0.78)):
+        close(f"rev4 {c['band']} U", c["uncertainty_db"], uncertainty, 0.0051)
     for c, loss in ((last[2], 3.51), (last[3], 4.67)):
         close(f"rev4 {c['chain']} loss", c["total_loss_db"], loss, 0.0051)
     for c, antenna in ((last[0], 12.2), (last[1], 4.5)):

@@ -16,9 +16,14 @@ pub struct Code {
     pub page: &'static str,
 }
 
-/// The entry of that name.
+/// Former names of codes, each with the present one.
+const RENAMED: &[(&str, &str)] = &[("finer-than-doubt", "excess-digits")];
+
+/// The entry of that name, which may be a former one.
 #[must_use]
 pub fn code_named(id: &str) -> Option<&'static Code> {
+    let renamed = RENAMED.iter().find(|(former, _)| *former == id);
+    let id = renamed.map_or(id, |(_, present)| present);
     CODES.iter().copied().find(|c| c.id == id)
 }
 
@@ -93,7 +98,7 @@ pub mod codes {
         ACCURACY_KIND_MISSING Error "accuracy-kind-missing" "An accuracy does not say of reading or of full scale";
         LOSS_RATE_IMPLAUSIBLE Warning "loss-rate-implausible" "A cable loses far less or more than its size can";
         PERCENT_ADDED Warning "percent-added" "Losses in percent do not add along a chain";
-        FINER_THAN_DOUBT Hint "finer-than-doubt" "A value has more digits than its uncertainty supports";
+        EXCESS_DIGITS Hint "excess-digits" "A value has more digits than its uncertainty supports";
         FREQUENCY_OFF_BAND Warning "frequency-off-band" "A frequency does not fit its band";
         TEMPERATURE_UNLIKELY Warning "temperature-unlikely" "A temperature is outside what stations see";
         MIXED_LENGTH_UNITS Info "mixed-length-units" "Feet and metres stand in one chain";
@@ -199,3 +204,17 @@ pub mod codes {
 }
 
 pub use codes::CODES;
+
+#[cfg(test)]
+mod tests {
+    use super::{RENAMED, code_named, codes};
+
+    #[test]
+    fn a_former_name_of_a_code_still_finds_it() {
+        assert_eq!(code_named("finer-than-doubt"), Some(&codes::EXCESS_DIGITS));
+        for (former, present) in RENAMED {
+            assert_eq!(code_named(former), code_named(present));
+            assert!(code_named(present).is_some_and(|c| c.id == *present));
+        }
+    }
+}

@@ -18,6 +18,9 @@ pub(crate) struct Args {
     /// Colour the output.
     #[arg(long, global = true, value_enum, default_value_t = ColourChoice::Auto, value_name = "WHEN", visible_alias = "colour")]
     pub(crate) color: ColourChoice,
+    /// Print the conclusion only; of `check` and `fmt`, nothing where there is nothing to mend.
+    #[arg(long, short, global = true)]
+    pub(crate) quiet: bool,
     #[command(subcommand)]
     pub(crate) command: Command,
 }
@@ -74,7 +77,7 @@ pub(crate) enum Command {
 // Files of a command that prints one value in several formats.
 #[derive(Debug, clap::Args)]
 pub(crate) struct Inputs {
-    /// Files, or folders searched for `*.downlead`.
+    /// Files, or folders searched for `*.downlead`; `-` is standard input.
     #[arg(value_name = "FILE", required_unless_present = "schema")]
     pub(crate) paths: Vec<PathBuf>,
     #[command(flatten)]
@@ -84,7 +87,8 @@ pub(crate) struct Inputs {
 // Where files may lie.
 #[derive(Debug, clap::Args)]
 pub(crate) struct Within {
-    /// Folder above which nothing is read.
+    /// Folder above which nothing is read; without it the git repository of each file, or the nearest
+    /// folder with a file named `.downlead-root`, else the file's own folder and those of its `use` lines.
     #[arg(long, value_name = "DIR")]
     pub(crate) root: Option<PathBuf>,
 }
@@ -99,7 +103,7 @@ pub(crate) struct Shape {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct CheckArgs {
-    /// Files, or folders searched for `*.downlead`.
+    /// Files, or folders searched for `*.downlead`; `-` is standard input.
     #[arg(default_value = ".", value_name = "PATH")]
     pub(crate) paths: Vec<PathBuf>,
     /// Warnings and `cannot tell` fail too.
@@ -115,6 +119,9 @@ pub(crate) struct CheckArgs {
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
+    /// Show all findings of a kind, not only the first 20 (the other programs' formats hold all).
+    #[arg(long)]
+    pub(crate) all: bool,
     #[command(flatten)]
     pub(crate) within: Within,
 }
@@ -123,6 +130,8 @@ pub(crate) struct CheckArgs {
 pub(crate) enum CheckFormat {
     /// Drawn for people.
     Text,
+    /// One line a finding.
+    Short,
     Json,
     /// SARIF 2.1.0.
     Sarif,
@@ -232,7 +241,7 @@ pub(crate) enum BenchTable {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct FitArgs {
-    /// A .downlead file with a bench session, or with the cable of --cable; or a two-port network file (.s2p, .ts).
+    /// A .downlead file with a bench session, or with the cable of --cable (`-`: standard input); or a two-port network file (.s2p, .ts).
     #[arg(value_name = "FILE", required_unless_present = "schema")]
     pub(crate) file: Option<PathBuf>,
     /// The session, where there are several.
@@ -282,8 +291,8 @@ pub(crate) enum FitFormat {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct ExplainArgs {
-    /// A diagnostic's code, or FILE:LINE.
-    #[arg(value_name = "CODE|FILE:LINE")]
+    /// A diagnostic's code, or FILE:LINE (`-:LINE`: of standard input).
+    #[arg(value_name = "CODE|FILE:LINE", allow_hyphen_values = true)]
     pub(crate) what: Option<String>,
     #[command(flatten)]
     pub(crate) within: Within,

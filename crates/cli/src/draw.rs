@@ -6,7 +6,7 @@ use ariadne::{Cache, CharSet, Color, Config, IndexType, Label, Report, ReportKin
 use downlead_base::Severity;
 use unicode_width::UnicodeWidthStr;
 
-use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
+use crate::findings::{Change, Finding, SourceFile, Spot};
 use crate::ui::{Style, printable};
 
 /// At most this many are drawn; the rest is counted.
@@ -15,20 +15,24 @@ pub(crate) const DRAWN: usize = 200;
 /// Lines longer than this are cut to the part that matters.
 const LONG_LINE: usize = 400;
 
-/// Draws the findings for which `wanted` holds, errors first in the choice when there are too
-/// many, then in order of place.
-pub(crate) fn draw(findings: &Findings, style: Style, wanted: impl Fn(&Finding) -> bool) -> String {
-    let mut chosen: Vec<&Finding> = findings.list.iter().filter(|f| wanted(f)).collect();
-    let left = chosen.len().saturating_sub(DRAWN);
+/// Draws the findings; errors first in the choice when there are more than `most`, then in order
+/// of place.
+pub(crate) fn draw(
+    files: &[SourceFile],
+    mut chosen: Vec<&Finding>,
+    most: usize,
+    style: Style,
+) -> String {
+    let left = chosen.len().saturating_sub(most);
     if left > 0 {
         let mut by_weight: Vec<(usize, &Finding)> = chosen.into_iter().enumerate().collect();
         by_weight.sort_by_key(|(_, f)| std::cmp::Reverse(f.severity));
-        by_weight.truncate(DRAWN);
+        by_weight.truncate(most);
         by_weight.sort_by_key(|(at, _)| *at);
         chosen = by_weight.into_iter().map(|(_, f)| f).collect();
     }
     let mut sources = Sources {
-        files: &findings.files,
+        files,
         ready: Vec::new(),
     };
     let mut out = String::new();
@@ -37,7 +41,7 @@ pub(crate) fn draw(findings: &Findings, style: Style, wanted: impl Fn(&Finding) 
         out.push('\n');
     }
     if left > 0 {
-        let _ = writeln!(out, "{left} more not drawn; --format json lists all");
+        let _ = writeln!(out, "{left} more not drawn; --all draws all");
     }
     out
 }
@@ -342,6 +346,16 @@ fn cut_line(spot: &Spot, file: &SourceFile, label: &str, out: &mut String) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::findings::Findings;
+
+    fn all(findings: &Findings, style: Style) -> String {
+        draw(
+            &findings.files,
+            findings.list.iter().collect(),
+            DRAWN,
+            style,
+        )
+    }
     use crate::findings::tests::made;
     use downlead_base::codes;
 
@@ -351,7 +365,7 @@ mod tests {
     fn a_place_beyond_letters_of_two_bytes_is_underlined_where_it_is() {
         let text = "// Ω µ Ω\nantenna A1 { impedance 50 Ω; gain 6 dB }\n";
         let at = text.find("6 dB").unwrap();
-        let drawn = draw(
+        let drawn = all(
             &made(
                 text,
                 &[(
@@ -361,7 +375,6 @@ mod tests {
                 )],
             ),
             PLAIN,
-            |_| true,
         );
         assert!(drawn.contains("a.downlead:2:35"), "{drawn}");
         let lines: Vec<&str> = drawn.lines().collect();
@@ -380,10 +393,9 @@ mod tests {
         let text = "Ω\r\n\t\u{1b}[31mµ\u{85}±\u{2028}x\ry{\n\n}é";
         for start in 0..=text.len() + 1 {
             for end in start..=text.len() + 2 {
-                let drawn = draw(
+                let drawn = all(
                     &made(text, &[(&codes::NOT_UNDERSTOOD, start..end, "m\u{1b}[2J")]),
                     PLAIN,
-                    |_| true,
                 );
                 assert!(!drawn.contains('\u{1b}'), "{start}..{end}: {drawn:?}");
                 assert!(drawn.contains("not-understood"));
@@ -394,10 +406,9 @@ mod tests {
     #[test]
     fn a_long_line_is_cut() {
         let text = format!("station s {}", "{".repeat(100_000));
-        let drawn = draw(
+        let drawn = all(
             &made(&text, &[(&codes::TOO_DEEP, 5000..5001, "too deep")]),
             PLAIN,
-            |_| true,
         );
         assert!(drawn.len() < 1000, "{}", drawn.len());
         assert!(drawn.contains("a.downlead:1:5001"), "{drawn}");
@@ -414,7 +425,7 @@ mod tests {
             4999 * 6..4999 * 6 + 3,
             "no such cable",
         ));
-        let drawn = draw(&made(&text, &at), PLAIN, |_| true);
+        let drawn = all(&made(&text, &at), PLAIN);
         assert!(drawn.contains("no such cable"));
         assert!(
             drawn.contains("4800 more"),
@@ -442,7 +453,7 @@ mod tests {
             preferred: true,
             edits: vec![(spot, "0.55 dB".to_owned())],
         });
-        let drawn = draw(&found, PLAIN, |_| true);
+        let drawn = all(&found, PLAIN);
         assert!(drawn.contains("write: isolator IS1 0.55 dB"), "{drawn}");
     }
 }

@@ -3,8 +3,10 @@
 use std::collections::HashSet;
 use std::fs;
 use std::path::{Component, Path, PathBuf};
+use std::sync::Arc;
 
-use crate::loader::plain_io;
+use crate::loader::{DiskLoader, plain_io};
+use crate::stdin;
 
 /// How the language's files end.
 pub(crate) const EXTENSION: &str = "downlead";
@@ -16,8 +18,22 @@ pub(crate) struct Group {
     pub(crate) root: PathBuf,
     /// Files below it, `/`-separated, in the order named; each once.
     pub(crate) files: Vec<String>,
-    /// What leads from the current folder to the root when printing paths: empty where they are one.
-    pub(crate) prefix: String,
+    /// The current folder, canonical; paths are printed as seen from it.
+    here: Option<PathBuf>,
+    /// Standard input, under the name it has among the files.
+    input: Option<(String, Arc<str>)>,
+}
+
+impl Group {
+    /// A path below the root as a person in the current folder can open it.
+    pub(crate) fn shown(&self, path: &str) -> String {
+        seen_from(self.here.as_deref(), &self.root, path)
+    }
+
+    /// What reads the files.
+    pub(crate) fn loader(&self) -> DiskLoader {
+        DiskLoader::new(self.root.clone()).over(self.input.clone())
+    }
 }
 
 /// The files named, and what could not be taken, each in one sentence.
@@ -29,8 +45,8 @@ pub(crate) struct Gathered {
 }
 
 /// Finds the files that `paths` name. Folders are searched for `*.downlead`, not through links
-/// and not in hidden folders. The root is `root`, or the current folder for files below it, or the
-/// nearest folder above the file that holds `.git`, or the file's own folder.
+/// and not in hidden folders; `-` is standard input, which counts as a file of the current folder.
+/// The root of a file is `root`, or what [`downlead_git::root_of`] says.
 pub(crate) fn gather(paths: &[PathBuf], root: Option<&Path>) -> Gathered {
     let mut all = Gathered::default();
     let here = std::env::current_dir().and_then(fs::canonicalize).ok();
@@ -48,46 +64,97 @@ pub(crate) fn gather(paths: &[PathBuf], root: Option<&Path>) -> Gathered {
             return all;
         }
     };
+    let mut finder = Finder {
+        home: downlead_git::home(),
+        here,
+        fixed,
+        all,
+    };
     for path in paths {
-        for real in files_of(path, &mut all.trouble) {
-            let root = match &fixed {
-                Some(root) if real.starts_with(root) => root.clone(),
-                Some(root) => {
-                    all.trouble.push(format!(
-                        "{}: it lies outside the root {}",
-                        path.display(),
-                        root.display()
-                    ));
-                    continue;
-                }
-                None => root_of(&real, here.as_deref()),
-            };
-            add(&mut all, &root, &real, here.as_deref());
+        if path.as_os_str() == stdin::DASH {
+            finder.input();
+            continue;
+        }
+        let folder = fs::canonicalize(path).ok().filter(|p| p.is_dir());
+        for real in files_of(path, &mut finder.all.trouble) {
+            finder.file(path, &real, None, folder.as_deref());
         }
     }
-    all
+    finder.all
 }
 
-fn add(all: &mut Gathered, root: &Path, real: &Path, here: Option<&Path>) {
-    let Some(name) = real.strip_prefix(root).ok().and_then(slashed) else {
-        all.trouble
-            .push(format!("{}: its name is not UTF-8", real.display()));
-        return;
-    };
-    let at = match all.groups.iter().position(|g| g.root == root) {
-        Some(at) => at,
-        None => {
-            let prefix = prefix_to(root, here);
-            all.groups.push(Group {
-                root: root.to_owned(),
-                files: Vec::new(),
-                prefix,
-            });
-            all.groups.len() - 1
+/// What is needed to place a file.
+struct Finder {
+    home: Option<PathBuf>,
+    here: Option<PathBuf>,
+    /// The root that was named.
+    fixed: Option<PathBuf>,
+    all: Gathered,
+}
+
+impl Finder {
+    /// Takes the file `real`, which the command line names by `path`; `folder` is the folder in
+    /// which it was searched.
+    fn file(&mut self, path: &Path, real: &Path, text: Option<&Arc<str>>, folder: Option<&Path>) {
+        let root = match &self.fixed {
+            Some(root) if real.starts_with(root) => root.clone(),
+            Some(root) => {
+                self.all.trouble.push(format!(
+                    "{}: it lies outside the root {}",
+                    path.display(),
+                    root.display()
+                ));
+                return;
+            }
+            None => downlead_git::root_of(real, text.map(|t| &**t), folder, self.home.as_deref()),
+        };
+        self.add(root, real, text);
+    }
+
+    fn input(&mut self) {
+        let Some(here) = self.here.clone() else {
+            self.all
+                .trouble
+                .push("the current folder cannot be read".to_owned());
+            return;
+        };
+        match stdin::text() {
+            Ok(text) => self.file(
+                Path::new(stdin::DASH),
+                &here.join(stdin::DASH),
+                Some(&text.into()),
+                None,
+            ),
+            Err(why) => self.all.trouble.push(format!("standard input: {why}")),
         }
-    };
-    if all.seen.insert(real.to_owned()) {
-        all.groups[at].files.push(name);
+    }
+
+    fn add(&mut self, root: PathBuf, real: &Path, text: Option<&Arc<str>>) {
+        let Some(name) = real.strip_prefix(&root).ok().and_then(slashed) else {
+            self.all
+                .trouble
+                .push(format!("{}: its name is not UTF-8", real.display()));
+            return;
+        };
+        let at = match self.all.groups.iter().position(|g| g.root == root) {
+            Some(at) => at,
+            None => {
+                self.all.groups.push(Group {
+                    root,
+                    files: Vec::new(),
+                    here: self.here.clone(),
+                    input: None,
+                });
+                self.all.groups.len() - 1
+            }
+        };
+        if self.all.seen.insert(real.to_owned()) {
+            let group = &mut self.all.groups[at];
+            if let Some(text) = text {
+                group.input = Some((name.clone(), Arc::clone(text)));
+            }
+            group.files.push(name);
+        }
     }
 }
 
@@ -103,36 +170,29 @@ fn slashed(path: &Path) -> Option<String> {
     Some(parts?.join("/"))
 }
 
-/// How a path below `root` is begun so that a person in `here` can open it.
-fn prefix_to(root: &Path, here: Option<&Path>) -> String {
-    let Some(here) = here else {
-        return format!("{}/", root.display());
-    };
-    if root == here {
-        return String::new();
-    }
-    match root.strip_prefix(here) {
-        Ok(below) => format!(
-            "{}/",
-            slashed(below).unwrap_or_else(|| below.display().to_string())
-        ),
-        Err(_) => format!("{}/", root.display().to_string().trim_end_matches('/')),
-    }
-}
-
-/// The root for one file, canonical like it.
-fn root_of(real: &Path, here: Option<&Path>) -> PathBuf {
-    if let Some(here) = here
-        && real.starts_with(here)
-    {
-        return here.to_owned();
-    }
-    let folder = real.parent().unwrap_or(real);
-    folder
-        .ancestors()
-        .find(|a| a.join(".git").exists())
-        .unwrap_or(folder)
-        .to_owned()
+/// `path` below `root` as seen from `here`: relative where they have more in common than the top of
+/// the disk, else absolute.
+fn seen_from(here: Option<&Path>, root: &Path, path: &str) -> String {
+    let whole = root.join(path);
+    let near = here.and_then(|here| {
+        let common = here
+            .components()
+            .zip(whole.components())
+            .take_while(|(a, b)| a == b)
+            .count();
+        // a file elsewhere on the disk is found more easily by its whole path
+        let inside = root.starts_with(here) || here.starts_with(root);
+        let up = here.components().count() - common;
+        let down: PathBuf = whole.components().skip(common).collect();
+        inside.then(|| {
+            format!(
+                "{}{}",
+                "../".repeat(up),
+                slashed(&down).unwrap_or_else(|| down.display().to_string())
+            )
+        })
+    });
+    near.unwrap_or_else(|| whole.display().to_string())
 }
 
 /// Canonical files of one path on the command line.
@@ -233,23 +293,47 @@ mod tests {
     }
 
     #[test]
-    fn the_root_is_the_repository_or_the_folder() {
+    fn files_share_the_root_of_their_repository() {
         let dir = tempfile::tempdir().unwrap();
         let at = |p: &str| dir.path().join(p);
         fs::create_dir_all(at("repo/.git")).unwrap();
         fs::create_dir_all(at("repo/deep")).unwrap();
         fs::create_dir_all(at("plain")).unwrap();
-        for f in ["repo/deep/a.downlead", "plain/b.downlead"] {
+        for f in [
+            "repo/deep/a.downlead",
+            "repo/c.downlead",
+            "plain/b.downlead",
+        ] {
             fs::write(at(f), "").unwrap();
         }
-        let got = gather(&[at("repo/deep/a.downlead"), at("plain/b.downlead")], None);
+        let named = ["repo/deep/a.downlead", "plain/b.downlead", "repo"].map(at);
+        let got = gather(&named, None);
         let roots: Vec<_> = got
             .groups
             .iter()
             .map(|g| g.root.file_name().unwrap().to_owned())
             .collect();
         assert_eq!(roots, ["repo", "plain"]);
-        assert_eq!(got.groups[0].files, ["deep/a.downlead"]);
+        assert_eq!(got.groups[0].files, ["deep/a.downlead", "c.downlead"]);
+    }
+
+    #[test]
+    fn paths_are_shown_from_the_current_folder() {
+        let root = Path::new("/w/repo");
+        for (here, path, shown) in [
+            ("/w/repo", "a/b.downlead", "a/b.downlead"),
+            ("/w", "a/b.downlead", "repo/a/b.downlead"),
+            ("/w/repo/a", "a/b.downlead", "b.downlead"),
+            ("/w/repo/a/c", "a/b.downlead", "../b.downlead"),
+            ("/w/other", "b.downlead", "/w/repo/b.downlead"),
+        ] {
+            assert_eq!(
+                seen_from(Some(Path::new(here)), root, path),
+                shown,
+                "{here}"
+            );
+        }
+        assert_eq!(seen_from(None, root, "b.downlead"), "/w/repo/b.downlead");
     }
 
     #[test]

@@ -72,7 +72,7 @@ impl Findings {
             );
             self.files.push(SourceFile {
                 path: file.path.clone(),
-                shown: format!("{}{}", group.prefix, file.path),
+                shown: group.shown(&file.path),
                 text: file.tree.shared_text(),
             });
         }

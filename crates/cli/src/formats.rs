@@ -9,6 +9,7 @@ use serde::{Serialize, Serializer};
 use serde_json::{Value, json};
 
 use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
+use crate::ui::printable;
 
 /// Name and version of the JSON shape of `check`.
 const SCHEMA: &str = "downlead-check/1";
@@ -92,6 +93,22 @@ fn place(spot: &Spot, files: &[SourceFile]) -> Value {
         "start_byte": spot.bytes.start,
         "end_byte": spot.bytes.end,
     })
+}
+
+/// `FILE:LINE:COLUMN severity CODE: MESSAGE`, one line a finding.
+pub(crate) fn short(findings: &[&Finding], files: &[SourceFile]) -> String {
+    let mut out = String::new();
+    for f in findings {
+        if let Some(spot) = &f.spot {
+            let (line, column) = spot.start;
+            let name = printable(&files[spot.file].shown);
+            let _ = write!(out, "{name}:{line}:{column} ");
+        }
+        let message = f.message.trim_end_matches('.').replace(['\n', '\r'], " ");
+        let severity = f.severity.name();
+        let _ = writeln!(out, "{severity} {}: {}", f.code.id, printable(&message));
+    }
+    out
 }
 
 #[derive(Serialize)]

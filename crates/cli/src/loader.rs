@@ -13,12 +13,20 @@ pub(crate) const LARGEST: u64 = 64 << 20;
 /// Loads `/`-separated paths relative to `root`.
 pub(crate) struct DiskLoader {
     root: PathBuf,
+    /// A text that is not on the disk, under its path.
+    over: Option<(String, Arc<str>)>,
 }
 
 impl DiskLoader {
     /// A loader below `root`, which must be canonical.
     pub(crate) fn new(root: PathBuf) -> DiskLoader {
-        DiskLoader { root }
+        DiskLoader { root, over: None }
+    }
+
+    /// The same with a text in the place of a file.
+    pub(crate) fn over(mut self, text: Option<(String, Arc<str>)>) -> DiskLoader {
+        self.over = text;
+        self
     }
 
     fn locate(&self, path: &str) -> Result<PathBuf, LoadError> {
@@ -41,6 +49,11 @@ impl DiskLoader {
 
 impl Loader for DiskLoader {
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
+        if let Some((name, text)) = &self.over
+            && name == path
+        {
+            return Ok(Arc::clone(text));
+        }
         let bytes = read_regular(&self.locate(path)?)?;
         match String::from_utf8(bytes) {
             Ok(text) => Ok(text.into()),
@@ -49,10 +62,14 @@ impl Loader for DiskLoader {
             }),
         }
     }
+
+    fn root(&self) -> Option<String> {
+        Some(self.root.display().to_string())
+    }
 }
 
 /// The bytes of a regular file of bounded size. Pipes, sockets and devices are refused
-/// unopened: opening a pipe nobody writes to would wait for ever.
+/// unopened: opening a pipe without a writer would block.
 pub(crate) fn read_regular(path: &Path) -> Result<Vec<u8>, LoadError> {
     let facts = fs::metadata(path).map_err(|e| io_error(&e))?;
     if facts.is_dir() {

@@ -3,6 +3,7 @@
 mod args;
 mod bench;
 mod command;
+mod conclusion;
 mod draw;
 mod files;
 mod findings;
@@ -12,6 +13,7 @@ mod loader;
 mod model;
 mod plot;
 mod report;
+mod stdin;
 mod svg;
 mod ui;
 mod write;
@@ -35,7 +37,7 @@ fn main() -> ExitCode {
         return downlead_server::run_stdio();
     }
     ExitCode::from(guarded(|| {
-        let mut ui = Ui::new(args.color);
+        let mut ui = Ui::new(args.color, args.quiet);
         let result = command::run(args, &mut ui).and_then(|outcome| ui.flush().map(|()| outcome));
         match result {
             Ok(outcome) => outcome as u8,

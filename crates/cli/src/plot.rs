@@ -16,7 +16,7 @@ pub(crate) struct Point {
     pub(crate) inside: bool,
 }
 
-/// What stands beside the axes.
+/// Labels of the axes.
 #[derive(Clone, Copy)]
 pub(crate) struct Labels<'a> {
     pub(crate) y: &'a str,

@@ -33,10 +33,12 @@ pub(crate) struct Ui {
     pub(crate) error_style: Style,
     /// Whether a person is watching standard error.
     pub(crate) watched: bool,
+    /// Whether only the conclusion is wanted.
+    pub(crate) quiet: bool,
 }
 
 impl Ui {
-    pub(crate) fn new(choice: ColourChoice) -> Ui {
+    pub(crate) fn new(choice: ColourChoice, quiet: bool) -> Ui {
         let plain = std::env::var_os("NO_COLOR").is_some_and(|v| !v.is_empty())
             || std::env::var_os("TERM").is_some_and(|v| v == "dumb");
         let wanted = |terminal: bool| match choice {
@@ -55,7 +57,8 @@ impl Ui {
             width: width(),
             out: BufWriter::with_capacity(1 << 16, io::stdout()),
             gone: false,
-            watched,
+            watched: watched && !quiet,
+            quiet,
         }
     }
 
@@ -73,7 +76,7 @@ impl Ui {
         self.write_all(text.as_bytes())
     }
 
-    /// One line to standard error. That stream's own failure is nobody's business.
+    /// One line to standard error. A failure of that stream itself is ignored.
     pub(crate) fn note(&mut self, text: &str) {
         // what was printed before comes first on a shared terminal; a failure shows at the end
         let _ = self.flush();

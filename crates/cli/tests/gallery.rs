@@ -4,8 +4,9 @@
 //! `UPDATE=1 cargo test -p downlead --test gallery` writes the file; otherwise it is compared.
 //!
 //! In a page, a fence ```` ```downlead ```` holds the file `CODE.downlead` that triggers the code, and
-//! ```` ```downlead-fixed ```` its mended form. A fence ```` ```downlead NAME.downlead ```` holds a further
-//! file that both need, ```` ```downlead-recorded ```` the state of the file that was committed first.
+//! ```` ```downlead-fixed ```` its corrected form. A fence ```` ```downlead NAME.downlead ````
+//! holds a further file that both need, ```` ```downlead-recorded ```` the state of the file that
+//! was committed first.
 
 use std::fmt::Write as _;
 use std::fs;
@@ -46,7 +47,7 @@ fn read(code: &Code) -> Page {
                     Some(name) if name.starts_with(' ') => {
                         page.more.push((name.trim().to_owned(), text))
                     }
-                    Some(_) => panic!("{}: fence ```{info} stands twice or is not known", code.id),
+                    Some(_) => panic!("{}: fence ```{info} occurs twice or is not known", code.id),
                     None => {}
                 }
             }
@@ -135,7 +136,7 @@ fn every_page_shows_what_it_is_about() {
         let page = read(code);
         let (Some(broken), Some(fixed)) = (&page.broken, &page.fixed) else {
             wrong.push(format!(
-                "{}: the page lacks an example or its mended form",
+                "{}: the page lacks an example or its corrected form",
                 code.id
             ));
             continue;
@@ -144,10 +145,10 @@ fn every_page_shows_what_it_is_about() {
         if !found.iter().any(|c| c == code.id) {
             wrong.push(format!("{}: the example gives {found:?}", code.id));
         }
-        let (found, mended) = check(code, fixed, &page);
-        if found.iter().any(|c| c == code.id) || mended.contains("] error: ") {
+        let (found, corrected) = check(code, fixed, &page);
+        if found.iter().any(|c| c == code.id) || corrected.contains("] error: ") {
             wrong.push(format!(
-                "{}: the mended form still gives {found:?}",
+                "{}: the corrected form still gives {found:?}",
                 code.id
             ));
         }
@@ -166,7 +167,7 @@ fn every_page_shows_what_it_is_about() {
         }
         let _ = write!(
             out,
-            "\n```\n{broken}```\n\nprints\n\n```\n{}\n```\n\nMended:\n\n```\n{fixed}```\n",
+            "\n```\n{broken}```\n\nprints\n\n```\n{}\n```\n\nCorrected:\n\n```\n{fixed}```\n",
             drawn.trim_end()
         );
     }
@@ -185,6 +186,6 @@ fn every_page_shows_what_it_is_about() {
         .replace("\r\n", "\n");
     assert!(
         there == out,
-        "docs/errors.md is not what the program prints now; UPDATE=1 writes it anew"
+        "docs/errors.md is not what the program prints now; UPDATE=1 rewrites it"
     );
 }

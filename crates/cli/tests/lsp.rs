@@ -276,7 +276,7 @@ fn a_comparison_without_git_says_what_is_missing() {
     );
 }
 
-/// Nothing to do costs nothing: with a station open and nobody typing, no processor time goes by.
+/// An idle server uses no processor time while a station is open.
 #[cfg(target_os = "linux")]
 #[test]
 fn at_rest_it_does_not_work() {

@@ -79,7 +79,7 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
     let factor = conductor_temperature_ratio(cable.reference_c, celsius);
     let mut outside: f64 = 1.0;
     let mut two_term = None;
-    // relative doubt of the file's loss and the length of its piece
+    // relative uncertainty of the file's loss and the length of its piece
     let mut u_file = 0.0;
     // relative ± of a table's points
     let mut table = Measure::default();
@@ -321,7 +321,7 @@ fn rate_of_file(
     Some((rate * conductor, rate * (1.0 - conductor)))
 }
 
-/// The law `k1 √f + k2 f` laid through a cable's loss table.
+/// The law `k1 √f + k2 f` that passes through a cable's loss table.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TableFit {
     /// dB/m per √MHz.

@@ -119,6 +119,11 @@ pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     }
     note_scatter(i, assumed);
     match i.linearity {
+        // each reading has its own, as large everywhere on the scale
+        Some(l) if i.linearity_of_scale && i.scale_w.is_some() => {
+            m.u_linearity_w = l * i.scale_w.unwrap_or(0.0);
+        }
+        // without its scale it is at least that much of the reading
         Some(l) => m.u_linearity = l,
         // how an error of full scale is spread along the scale is not known: the careful case is
         // that each reading has its own

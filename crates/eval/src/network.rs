@@ -82,7 +82,7 @@ fn network<'e>(
         );
         return None;
     };
-    // why there is none is told by its notes
+    // the notes say why there is none
     let n = t.network.as_ref()?;
     if n.ports() != ports {
         let (need, what) = if ports == 1 {
@@ -408,7 +408,7 @@ fn active(asked: &Asked<'_>, kind: PartKind, env: &Env) -> Option<Diagnostic> {
     let Ok(Content::Network(t)) = &a.content else {
         return None;
     };
-    // numbers in another format than the file says are told by its notes
+    // the notes report numbers in another format than the file states
     if t.notes.iter().any(|n| n.kind == Kind::WrongFormat) {
         return None;
     }

@@ -11,11 +11,11 @@ use crate::assume::Assumed;
 /// Three-way verdict.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Verdict {
-    /// Met, or agrees, beyond the doubt.
+    /// Met, or agrees, by more than the uncertainty.
     Yes,
-    /// Not met, or differs, beyond the doubt.
+    /// Not met, or differs, by more than the uncertainty.
     No,
-    /// The doubt is larger than the difference.
+    /// The uncertainty is larger than the difference.
     CannotTell,
 }
 
@@ -66,7 +66,7 @@ impl NodeKind {
         self == NodeKind::Part(kind)
     }
 
-    /// Whether it is a pair of connectors nobody wrote.
+    /// Whether it is a pair of connectors that follows from the stated ends.
     #[must_use]
     pub fn is_join(self) -> bool {
         self == NodeKind::Join
@@ -197,7 +197,7 @@ pub struct LimitResult {
     pub exceeded: f64,
     /// Verdict.
     pub verdict: Verdict,
-    /// Transmitter setting that meets it with the doubt allowed for, W.
+    /// Transmitter setting that meets it with the uncertainty allowed for, W.
     pub safe_w: Option<f64>,
 }
 
@@ -296,10 +296,10 @@ pub struct LogResult {
     pub trends: Box<[LogTrend]>,
 }
 
-/// What is in doubt.
+/// The kind of a contribution to the uncertainty.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[allow(missing_docs, reason = "see the words")]
-pub enum Doubted {
+pub enum CauseKind {
     Power,
     Instrument,
     Cable,
@@ -326,35 +326,35 @@ pub enum Doubted {
     AddedLoss,
 }
 
-impl Doubted {
+impl CauseKind {
     /// In words, before whose it is.
     #[must_use]
     pub fn words(self) -> &'static str {
         match self {
-            Doubted::Power => "power of",
-            Doubted::Instrument => "scale of instrument",
-            Doubted::Cable => "cable loss,",
-            Doubted::Length => "length of",
-            Doubted::Connectors => "connectors of family",
-            Doubted::Loss => "loss of",
-            Doubted::Gain => "gain of",
-            Doubted::Velocity => "velocity factor of",
-            Doubted::Impedance => "impedance of",
-            Doubted::Construction => "dimensions of",
-            Doubted::Bump => "impedance bump of",
-            Doubted::Coupling => "coupling of",
-            Doubted::Share => "division in",
-            Doubted::Noise => "noise figure of",
-            Doubted::Isolation => "isolation of",
-            Doubted::Reflection => "reflection of",
-            Doubted::Reactance => "reactance of",
-            Doubted::Efficiency => "efficiency of",
-            Doubted::Sits => "place of the loss in",
-            Doubted::Phases => "unknown phase of",
-            Doubted::AllPhases => "unknown phases of reflections",
-            Doubted::Multiple => "second-order effects",
-            Doubted::Temperature => "temperature of",
-            Doubted::AddedLoss => "added loss of",
+            CauseKind::Power => "power of",
+            CauseKind::Instrument => "scale of instrument",
+            CauseKind::Cable => "cable loss,",
+            CauseKind::Length => "length of",
+            CauseKind::Connectors => "connectors of family",
+            CauseKind::Loss => "loss of",
+            CauseKind::Gain => "gain of",
+            CauseKind::Velocity => "velocity factor of",
+            CauseKind::Impedance => "impedance of",
+            CauseKind::Construction => "dimensions of",
+            CauseKind::Bump => "impedance bump of",
+            CauseKind::Coupling => "coupling of",
+            CauseKind::Share => "division in",
+            CauseKind::Noise => "noise figure of",
+            CauseKind::Isolation => "isolation of",
+            CauseKind::Reflection => "reflection of",
+            CauseKind::Reactance => "reactance of",
+            CauseKind::Efficiency => "efficiency of",
+            CauseKind::Sits => "place of the loss in",
+            CauseKind::Phases => "unknown phase of",
+            CauseKind::AllPhases => "unknown phases of reflections",
+            CauseKind::Multiple => "second-order effects",
+            CauseKind::Temperature => "temperature of",
+            CauseKind::AddedLoss => "added loss of",
         }
     }
 }
@@ -395,13 +395,31 @@ pub struct TapResult {
     pub power_w: f64,
     /// Expanded uncertainty (k = 2), dB.
     pub uncertainty_db: f64,
+    /// What the power was computed from.
+    pub made: TapMade,
 }
 
-/// A contributor to the doubt.
+/// What the power at a port is computed from: a wave of the main line, less a coupling or a
+/// rejection.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TapMade {
+    /// Forward power where the part takes it from the line, W, and its standard uncertainty, dB.
+    pub forward: (f64, f64),
+    /// Coupling or rejection, dB, and its standard uncertainty, dB.
+    pub less: (f64, f64),
+    /// Share of the forward power that comes back there, 0 to 1.
+    pub back: f64,
+    /// Whether the port takes the wave that comes back instead of the forward one.
+    pub reversed: bool,
+    /// Standard uncertainty of the waves' sum or of the share that comes back, dB.
+    pub waves_db: f64,
+}
+
+/// A contribution to the uncertainty.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BudgetItem {
-    /// What is in doubt.
-    pub cause: Doubted,
+    /// The kind of a contribution to the uncertainty.
+    pub cause: CauseKind,
     /// Whose that is.
     pub name: CauseName,
     /// Standard uncertainty, dB.

@@ -6,7 +6,7 @@ use downlead_station::model::Name;
 use indexmap::IndexMap;
 use rustc_hash::FxHashSet;
 
-/// At most so many findings of one file are told one by one.
+/// Most findings of one file that are reported one by one.
 const TOLD: usize = 12;
 
 /// At most so many lines of a file are named in one finding.

@@ -58,6 +58,12 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
                 "Define it at the left margin: `licence {text} {{ limit 30 W erp carrier on 2m, \"clause 4\" }}`."
             )],
         ),
+        NameKind::Family => (
+            &codes::UNKNOWN_CONNECTOR,
+            "Connector family",
+            "no connector of the library or the files is of it",
+            vec!["`downlead catalogue --kind connector` lists the families.".to_owned()],
+        ),
         _ => return None,
     };
     let d = Diagnostic::new(code, name.loc, format!("{what} `{text}` is not defined.")).at(at);

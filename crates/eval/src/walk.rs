@@ -360,8 +360,16 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
                     loc.item,
                     downlead_base::Span::new(loc.span.end, loc.span.end),
                 );
-                for n in named.iter().take(4) {
-                    diag = diag.fix(format!("write `{tag}.{n}`"), end, format!(".{n}"));
+                if p.loc == *loc {
+                    diag = diag.help(format!(
+                        "In a chain a part has one way through. Write it in the station, `{} DU1 {{ … }}`, and here the leg the chain takes: `DU1.{}`.",
+                        p.kind.word(),
+                        named[0]
+                    ));
+                } else {
+                    for n in named.iter().take(4) {
+                        diag = diag.fix(format!("write `{tag}.{n}`"), end, format!(".{n}"));
+                    }
                 }
                 out.push(diag);
             }

@@ -1,7 +1,7 @@
 //! Bench sessions: the demo session's 36 verdicts with both meters, in the language.
 //!
-//! The demo data are invented (see `examples/bench`); what they must come to was worked out
-//! beside the project, and `crates/physics/tests/data/bench_results.csv` holds it.
+//! The demo data are invented (see `examples/bench`); the expected results were computed
+//! independently and are in `crates/physics/tests/data/bench_results.csv`.
 
 use downlead_eval::Snapshot;
 use downlead_eval::bench::result::SessionResult;
@@ -566,9 +566,9 @@ fn sessions(text: &str, more: &[(&str, &str)]) -> (Vec<SessionResult>, Vec<Strin
     (results.collect(), said)
 }
 
-/// Two meters that were not read one behind the other are off by the same on every band, and a
-/// mean over bands does not take that out, nor a fit through them. Worked out with numpy: the
-/// covariance of the four losses is (s_P² + s_Q²) everywhere, and beside it 2 (u_l² + u_r²) on the
+/// The scale errors of two meters that were not compared are the same on every band, and neither
+/// a mean over bands nor a fit removes them. Computed with numpy: the
+/// covariance of the four losses is (s_P² + s_Q²) everywhere, plus 2 (u_l² + u_r²) on the
 /// diagonal; weights of the mean are (e/u)², those of the fit 1/u² (GUM, JCGM 100:2008, 5.2.2).
 /// Bands counted as independent would give 0.061.
 #[test]
@@ -594,7 +594,7 @@ fn an_error_of_two_meters_stays_in_the_mean_over_bands() {
     near("correlation", f.correlation, -0.989_510_8, 1e-6);
 }
 
-/// What a table says against the text, or what cannot be, is told with its line; the rest counts.
+/// Rows that contradict the text or are impossible are reported with their line; the rest counts.
 #[test]
 fn a_table_that_contradicts_the_session_is_told() {
     let text = format!(
@@ -658,8 +658,8 @@ fn a_table_that_contradicts_the_session_is_told() {
     );
 }
 
-/// A two-port's own reflection is none of an open end, and a file that does not reach the band is
-/// told whatever it is read for.
+/// The reflection of a two-port is not that of an open end, and a file that does not reach the band
+/// is reported for every reading.
 #[test]
 fn what_is_open_or_shorted_is_a_file_of_one_port() {
     let two = "# MHz S DB R 50\n140 -30 0 -1 0 -1 0 -30 0\n150 -30 0 -1 0 -1 0 -30 0\n";
@@ -736,7 +736,8 @@ fn below_a_sheets_maximum_a_piece_keeps_what_is_promised() {
             .filter(|d| d.starts_with("cable-differs") || d.starts_with("loss-too-low"));
         (v.join(", "), whole, told.count())
     };
-    // expected 1.48 and 3.37 dB; 10 log10(44 / 35) is 0.99 dB, less than both beyond doubt
+    // expected 1.48 and 3.37 dB; 10 log10(44 / 35) is 0.99 dB, less than both by more than the
+    // uncertainty
     let differs = ("differs, differs".to_owned(), "differs", 1);
     assert_eq!(of("typical", 35.0), differs);
     assert_eq!(
@@ -747,7 +748,8 @@ fn below_a_sheets_maximum_a_piece_keeps_what_is_promised() {
     assert_eq!(of("maximum", 15.0), differs);
 }
 
-/// What takes no part is told: a reading made in another way, a length without a velocity factor.
+/// Readings that are not used are reported: one made in another way, a length without a velocity
+/// factor.
 #[test]
 fn a_reading_that_takes_no_part_is_told() {
     let (r, said) = one_band(
@@ -768,8 +770,8 @@ fn a_reading_that_takes_no_part_is_told() {
     near("u", r[0].cells[0].measured.u_db, u, 1e-6);
 }
 
-/// A loss in dB and a power in W have no reference in common: what stands in the unit of the
-/// baseline is taken (10 log10(44 / 30) = 1.663 dB), the other is told.
+/// A loss in dB and a power in W have no reference in common: a reading in the unit of the
+/// baseline is used (10 log10(44 / 30) = 1.663 dB), the other is reported.
 #[test]
 fn decibels_and_watts_are_not_mixed() {
     let told = |said: &[String]| -> Vec<String> {
@@ -1181,4 +1183,54 @@ fn one_file_for_both_ends_gives_no_loss() {
         said.iter().any(|d| d.starts_with("reading-impossible")),
         "{said:?}"
     );
+}
+
+#[test]
+fn a_stated_drift_counts_in_place_of_the_assumed_one() {
+    let base = "        baseline 44 W at 0 min\n        through A 29 W at 2 min\n        baseline 42 W at 8 min\n";
+    let with = |line: &str, readings: &str| {
+        let text = readings.replacen(
+            "        ",
+            &format!("    }}\n    {line}\n    readings on 145 MHz {{\n        "),
+            1,
+        );
+        // an empty group of readings stands before the line
+        let (r, said) = one_band(W1, &text, &[]);
+        (r.cells[0].measured.expanded_db, said)
+    };
+    // the terms of `loss_is_ten_log_of_the_ratio_at_the_time_of_the_reading`
+    let one = (4.342_944_8_f64 * 0.01 / 3.0_f64.sqrt()).hypot(4.342_944_8 * 0.006);
+    let (before, after) = (0.75 * 44.0 / 43.5, 0.25 * 42.0 / 43.5);
+    let step = 4.342_944_8 * 2.0 / 44.0;
+    let step = (step * step - 2.0 * one * one).sqrt();
+    let own = one * (1.0_f64 + before * before + after * after).sqrt();
+    for (line, bow) in [
+        ("drift bow 50 %", 0.5),
+        ("drift bow 10 %", 0.1),
+        ("drift bow 0 %", 0.0),
+    ] {
+        let drift = 2.0 * (0.25_f64 * 0.75).sqrt() * bow * step / 3.0_f64.sqrt();
+        near(line, with(line, base).0, 2.0 * own.hypot(drift), 1e-4);
+    }
+    // one baseline, read 2 min before: 2 min of 0.3 % or of what is said (half-width, rectangular)
+    let single = "        baseline 44 W at 0 min\n        through A 29 W at 2 min\n";
+    let two = one * 2.0_f64.sqrt();
+    for (line, relative) in [
+        ("drift 1 % in 10 min", 0.001),
+        ("drift 0.3 % in 1 min", 0.003),
+    ] {
+        let drift = 4.342_944_8 * 2.0 * relative / 3.0_f64.sqrt();
+        near(line, with(line, single).0, 2.0 * two.hypot(drift), 1e-4);
+    }
+}
+
+#[test]
+fn a_linearity_of_full_scale_is_as_large_at_every_reading() {
+    let meter = "instrument W1 {\n    accuracy 5 % of reading\n    linearity 1 % of full scale\n    repeatability 0.6 % k 1\n    scale 100 W\n}\n";
+    let base = "        baseline 44 W at 0 min\n        through A 22 W at 2 min\n        baseline 44 W at 4 min\n";
+    let (r, _) = one_band(meter, base, &[]);
+    // 1 W half-width at 44 W and at 22 W; the two baselines count as one reading where they agree
+    let at = |w: f64| (1.0 / w / 3.0_f64.sqrt()).hypot(0.006);
+    let u = 4.342_944_8 * (at(22.0).powi(2) + 0.5 * at(44.0).powi(2)).sqrt();
+    near("U", r.cells[0].measured.expanded_db, 2.0 * u, 2e-3);
 }

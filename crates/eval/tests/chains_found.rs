@@ -529,7 +529,7 @@ fn forward_power_at_several_swr() {
 
 #[test]
 fn a_forward_reading_between_parts_agrees() {
-    let text = "instrument W1 \"through-line meter\" {\n    accuracy 1 % of reading\n}\n"
+    let text = "instrument W1 \"directional wattmeter\" {\n    accuracy 1 % of reading\n}\n"
         .to_owned()
         + &FLEX.exact()
         + &MAIN.exact()

@@ -1,9 +1,9 @@
-//! Every diagnostic: its page shows a text that triggers it and a mended form that does not.
+//! Every diagnostic: its page shows a text that triggers it and a corrected form that does not.
 //! Also that nothing else is said about those texts, and nothing about sound ones.
 //!
-//! In a page, a fence `downlead` holds the file `CODE.downlead`, `downlead-fixed` its mended form;
-//! a fence `downlead NAME.downlead` holds a further file that both need, `downlead-recorded` the
-//! state of the file that was committed first.
+//! In a page, a fence `downlead` holds the file `CODE.downlead`, `downlead-fixed` its corrected
+//! form; a fence `downlead NAME.downlead` holds a further file that both need, `downlead-recorded`
+//! the state of the file that was committed first.
 
 mod common;
 
@@ -120,7 +120,7 @@ fn pages_have_the_tables_title_and_say_something() {
 const ALSO: &[(&str, &str, &str)] = &[(
     "foldback",
     "swr-not-added",
-    "an SWR that makes a transmitter turn down is one whose cost is told",
+    "an SWR that makes a transmitter reduce its power, with the cost",
 )];
 
 #[test]
@@ -146,7 +146,7 @@ fn every_example_triggers_its_code_and_no_other() {
 }
 
 #[test]
-fn every_mended_form_is_free_of_findings() {
+fn every_corrected_form_is_free_of_findings() {
     let mut wrong = Vec::new();
     for code in CODES {
         let p = page(code);
@@ -154,14 +154,14 @@ fn every_mended_form_is_free_of_findings() {
         wrong.extend(
             s.diagnostics()
                 .iter()
-                .map(|d| format!("{} mended: {}", code.id, words(&s, d))),
+                .map(|d| format!("{} corrected: {}", code.id, words(&s, d))),
         );
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
-/// A message is a sentence, names a place in a file, and what can be mended by one change offers it
-/// in a form that really mends it.
+/// A message is a sentence, names a place in a file, and what can be corrected by one change offers
+/// it in a form that really mends it.
 #[test]
 fn messages_are_sentences_and_preferred_fixes_mend() {
     let mut wrong = Vec::new();
@@ -194,8 +194,8 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
                     assert_eq!(s.files()[file].path, main, "{}", code.id);
                     text.replace_range(span.range(), with);
                 }
-                let mended = load(code, &text, &p);
-                let still = mended
+                let corrected = load(code, &text, &p);
+                let still = corrected
                     .diagnostics()
                     .iter()
                     .filter(|x| x.code.id == d.code.id)
@@ -217,7 +217,7 @@ fn messages_are_sentences_and_preferred_fixes_mend() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
-/// Findings of results: a mended line can bring them, since more is computed.
+/// Findings of results: a corrected line can bring them, since more is computed.
 const OF_RESULTS: &[&str] = &["limit-not-met", "expectation-missed", "reading-contradicts"];
 
 /// Where a fix is a choice of which the next finding says whether it was right.
@@ -251,11 +251,11 @@ fn useless_fixes(read: &dyn Fn(&str) -> Snapshot, main: &str, bad: &str) -> Vec<
             for ((_, span), with) in edits {
                 text.replace_range(span.range(), with);
             }
-            let mended = read(&text);
+            let corrected = read(&text);
             let same = |list: &[Diagnostic]| list.iter().filter(|x| x.code.id == d.code.id).count();
-            let mut new = errors(&mended);
+            let mut new = errors(&corrected);
             new.retain(|n| !before.contains(n) && !CHOICES.contains(&(d.code.id, n)));
-            if same(&mended.diagnostics()) >= same(&had) || !new.is_empty() {
+            if same(&corrected.diagnostics()) >= same(&had) || !new.is_empty() {
                 wrong.push(format!(
                     "{}: `{}` does not mend it, new: {new:?}\n{text}",
                     d.code.id, f.title
@@ -338,7 +338,7 @@ fn every_fix_that_is_offered_mends() {
 /// A `±` after a word is one matter, and the fix puts it after the figure.
 #[test]
 fn a_tolerance_after_a_word_goes_to_its_figure() {
-    for (line, mended) in [
+    for (line, corrected) in [
         ("read 22 W forward ± 5 %", "read 22 W ± 5 % forward"),
         ("limit 90 W erp ± 0.5 dB, \"x\"", "limit 90 W erp, \"x\""),
     ] {
@@ -360,7 +360,7 @@ fn a_tolerance_after_a_word_goes_to_its_figure() {
             let (_, span) = s.place(e.loc).expect("a place");
             out.replace_range(span.range(), &e.text);
         }
-        assert!(out.contains(&format!("    {mended}\n")), "{out}");
+        assert!(out.contains(&format!("    {corrected}\n")), "{out}");
     }
 }
 
@@ -389,7 +389,7 @@ const EXPECTED: &[(&str, &str, &str)] = &[
     (
         "pellgarrow/rev1.downlead",
         "limit-cannot-tell",
-        "the scenario: both bands nearer to the limit than the doubt",
+        "the scenario: both bands nearer to the limit than the uncertainty",
     ),
     (
         "pellgarrow/rev3.downlead",
@@ -458,14 +458,14 @@ fn library_gives_no_false_alarm() {
     }
 }
 
-/// The texts of the examples and of all mended forms.
+/// The texts of the examples and of all corrected forms.
 fn sound_texts() -> Vec<(String, String)> {
     let mut texts: Vec<(String, String)> = example_files()
         .into_iter()
         .map(|n| (n.clone(), examples().read(&n).expect("a file").to_string()))
         .collect();
     for code in CODES {
-        texts.push((format!("{} mended", code.id), page(code).fixed));
+        texts.push((format!("{} corrected", code.id), page(code).fixed));
     }
     texts
 }

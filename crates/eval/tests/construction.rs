@@ -62,7 +62,7 @@ fn the_two_conductors_may_be_of_different_metal() {
         expected(ALUMINIUM, COPPER, 1.0),
         &at("inner-resistivity 2.82e-8 ohm-m"),
     );
-    // what is said of one goes before what is said of both
+    // a line about one takes precedence over a line about both
     near(
         expected(COPPER, ALUMINIUM, 1.0),
         &at("inner-resistivity 1.7241e-8 ohm-m; resistivity 2.82e-8 ohm-m"),

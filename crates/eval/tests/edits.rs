@@ -107,7 +107,8 @@ band 70cm 434.5 MHz
     )
 }
 
-/// Makes one change in a snapshot and in the texts, and compares with loading the texts anew.
+/// Makes one change in a snapshot and in the texts, and compares with loading the texts from
+/// scratch.
 fn step(s: &mut Snapshot, files: &mut Files, file: usize, c: &Change) -> Result<(), TestCaseError> {
     let path = s.files()[file].path.clone();
     let before = files.text(&path).expect("a text").clone();
@@ -204,12 +205,12 @@ fn a_meter_named_in_a_log_counts() {
     assert_ne!(
         everything(&s),
         before,
-        "the doubt of the log's rows follows the meter"
+        "the uncertainty of the log's rows follows the meter"
     );
 }
 
-/// A table of readings damaged anywhere never brings the program down, and a changed one is taken
-/// anew as if it had been loaded.
+/// A table of readings damaged anywhere never brings the program down, and a changed one is used
+/// as if it had been loaded.
 #[test]
 fn broken_tables_end_in_findings() {
     let mut r = Rng::new(20_260_719);
@@ -262,7 +263,7 @@ fn edits_with_a_reach() {
         (MAIN, "let tower = 30 m ± 0.2 m", "let tower = 45 m ± 2 m"),
         (MAIN, "let spare = tower / 10\n", ""),
         (MAIN, "let spare", "let spore"),
-        // a value's doubt alone
+        // a value's uncertainty alone
         (MAIN, "± 0.2 m", "± 2 m"),
         // definitions: a cable, the joins, the band behind a device's figure, an instrument
         (

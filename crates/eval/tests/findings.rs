@@ -523,7 +523,7 @@ fn an_swr_agrees_with_the_watts_beside_it() {
     );
     says(
         &d,
-        &["SWR 2 stands beside 100 W forward and 4.00 W reflected, which are SWR 1.5."],
+        &["SWR 2 was read with 100 W forward and 4.00 W reflected, which are SWR 1.5."],
     );
     // net and reflected are forward: 96 W + 4 W
     says(
@@ -538,7 +538,7 @@ fn an_swr_agrees_with_the_watts_beside_it() {
         // 1.6 is |Γ| 0.231, 1.3 is 0.130: within 0.056 and 0.070
         &["100 W forward", "4 W reflected", "swr 1.6"],
         &["100 W forward", "4 W reflected", "swr 1.35"],
-        // with doubts of its own
+        // with uncertainties of its own
         &["100 W forward", "4 W reflected", "swr 2 ± 0.4"],
         &["100 W forward", "4 W ± 3 W reflected", "swr 2"],
         // at another point, on another day, alone, two of a kind
@@ -577,7 +577,7 @@ fn a_meter_that_reads_coarsely_contradicts_no_swr() {
             .filter(|d| d.code.id == "swr-beside-watts")
             .map(|d| d.help.join(" "))
             .collect();
-        // the same in every row is told once
+        // the same finding in every row is reported once
         assert!(found.len() <= 1, "{found:?}");
         found.into_iter().next()
     };
@@ -629,11 +629,11 @@ fn slips_by_a_thousand_are_named() {
         };
         let edit = &d.fixes[0].edits[0];
         assert_eq!(edit.text, meant, "{read}");
-        let mut mended = t.clone();
-        let from = mended.find("chain c").expect("the chain");
+        let mut corrected = t.clone();
+        let from = corrected.find("chain c").expect("the chain");
         let span = edit.loc.span;
-        mended.replace_range(from + span.start as usize..from + span.end as usize, meant);
-        none(&mended, "reading-contradicts");
+        corrected.replace_range(from + span.start as usize..from + span.end as usize, meant);
+        none(&corrected, "reading-contradicts");
     }
     let t = "chain c on 145 kHz {\n    transmitter 25 W carrier\n    filter 0.5 dB, passes 144 MHz to 146 MHz\n    antenna 0 dBi\n}\n";
     says(&one(t, "outside-pass-band"), &["power of 1000"]);
@@ -919,7 +919,7 @@ fn one_meter_at_both_ends_leaves_its_linearity_and_scatter() {
     }
 }
 
-/// Rows of a log that cannot be placed are told once; what is not dated still counts.
+/// Rows of a log that cannot be placed are reported once; what is not dated still counts.
 #[test]
 fn rows_of_a_log_without_a_band_or_a_date_are_told() {
     let text = "band 2m 145.3 MHz\n\nband 70cm 434.5 MHz\n\ninstrument W1 {\n    accuracy 5 % of reading\n}\n\nstation hill {\n    transmitter TX1 30 W ± 5 % carrier, fm\n    pad P1 3 dB ± 0.1 dB\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2\n\n    chain out on 2m, 70cm transmit {\n        TX1\n        P1\n        readings from \"site.csv\" with W1\n        A1\n    }\n}\n";
@@ -945,7 +945,7 @@ fn rows_of_a_log_without_a_band_or_a_date_are_told() {
         "readings-not-read",
         "line 4, column 3 (`date`): There is no month 13",
     );
-    // 3 dB below 30 W are 15.04 W: the row without a date contradicts, and is told without one
+    // 3 dB below 30 W are 15.04 W: the row without a date contradicts, and is reported without one
     said("reading-contradicts", "In line 3, on 2m: 30.0 W read");
 }
 
@@ -968,7 +968,7 @@ fn a_row_with_watts_and_swr_says_one_thing() {
     assert_eq!(
         found,
         [
-            "In line 3: SWR 2.1 stands beside 15.0 W forward and 150 mW reflected, which are SWR 1.22."
+            "In line 3: SWR 2.1 was read with 15.0 W forward and 150 mW reflected, which are SWR 1.22."
         ]
     );
 }
@@ -1075,4 +1075,30 @@ fn a_part_gives_out_no_more_than_it_gets() {
         "not-passive",
     );
     says(&d, &["0.10 dB"]);
+}
+
+/// The name of a device where a tag may stand: the part gets no figure of it, and the finding
+/// says how it does.
+#[test]
+fn a_device_named_as_a_tag_is_pointed_out_with_a_fix_that_mends() {
+    let text = "device entry-protector \"at the wall\" {\n    kind protector\n    loss 0.1 dB ± 0.05 dB\n}\n\nchain c on 145 MHz {\n    transmitter 25 W carrier\n    protector entry-protector\n    antenna 4.5 dBi\n}\n";
+    let s = load(text);
+    let found = s
+        .diagnostics()
+        .into_iter()
+        .find(|d| d.code.id == "lossless-part")
+        .expect("it has no loss");
+    assert!(
+        found.help[0].contains("protector of entry-protector"),
+        "{found:?}"
+    );
+    let edit = &found.fixes[0].edits[0];
+    let mended = text.replacen(
+        "protector entry-protector",
+        &format!("protector {}", edit.text),
+        1,
+    );
+    let s = load(&mended);
+    let codes: Vec<_> = s.diagnostics().iter().map(|d| d.code.id).collect();
+    assert!(!codes.contains(&"lossless-part"), "{codes:?}");
 }

@@ -1,5 +1,5 @@
 //! Determinism: the report of every example, as JSON, equals the committed text byte for byte on
-//! every platform. `UPDATE=1 cargo test -p downlead-eval --test golden` writes the texts anew; the
+//! every platform. `UPDATE=1 cargo test -p downlead-eval --test golden` rewrites the texts; the
 //! numbers in them are checked by the other tests, not here.
 
 use downlead_eval::Snapshot;

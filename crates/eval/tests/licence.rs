@@ -246,7 +246,7 @@ fn laws_give_the_published_values() {
 }
 
 /// 9.15 W ERP is 15 W EIRP (91 FR 1405), 10 W EIRP is 6.1 W ERP (German and British licences), and 611 W
-/// ERP is printed as 1 kW EIRP (47 CFR 97.313(f)): within 0.02 dB nothing is told apart.
+/// ERP is printed as 1 kW EIRP (47 CFR 97.313(f)): within 0.02 dB the verdict is `at the limit`.
 #[test]
 fn pairs_printed_in_law_are_at_the_limit_of_each_other() {
     for (limit, power, verdict) in [

@@ -1,6 +1,6 @@
 //! The executable manual: every example of `docs/language.md` checks without error, and every
-//! `result` fence says what the report gives. The printed numbers themselves were worked out apart
-//! from the program (`tests/tools/manual_numbers.py`).
+//! `result` fence says what the report gives. The printed numbers themselves were computed
+//! independently (`tests/tools/manual_numbers.py`).
 //!
 //! A fence `downlead NAME` holds a further file, which all examples can name.
 

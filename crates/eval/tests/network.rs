@@ -395,8 +395,8 @@ fn another_text_of_a_file_is_another_result() {
         } else {
             near(matched(&s), want, 1e-9, name);
         }
-        let anew = load_from(&files);
-        assert_eq!(common::everything(&s), common::everything(&anew), "{name}");
+        let fresh = load_from(&files);
+        assert_eq!(common::everything(&s), common::everything(&fresh), "{name}");
     }
     assert!(!s.refresh_attachment("other.s2p", &files));
 }

@@ -323,7 +323,7 @@ fn slips_are_told_with_what_to_write() {
         ),
         (
             "filter F1 from \"x.s2p\" ± 0.1 dB",
-            &["not-understood `±` stands where no value goes before it."],
+            &["not-understood `±` stands where no value precedes it."],
         ),
         (
             "filter F1 0.3 dB ± 0.1 dB, accuracy 0.1 dB",

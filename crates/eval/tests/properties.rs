@@ -32,7 +32,7 @@ fn difference(a: &BandReport, b: &BandReport) -> (&'static str, f64) {
         ("erp", level(a.erp_w) - level(b.erp_w)),
         // with standing waves the sensitivities come from differences: good to some 1e-6 dB
         (
-            "doubt",
+            "uncertainty",
             1e-5 * (a.uncertainty_db.unwrap() - b.uncertainty_db.unwrap()),
         ),
         ("margin", margin(a) - margin(b)),

@@ -1,4 +1,4 @@
-//! The README's examples check clean: no error, no warning, no limit or reading in doubt.
+//! The README's examples check clean: no error, no warning, no limit or reading that cannot tell.
 
 use downlead_eval::Snapshot;
 use downlead_report::Reports as _;

@@ -1,4 +1,4 @@
-//! The stations of the demo scenario against figures worked out apart from the program
+//! The stations of the demo scenario against figures computed independently
 //! (`tests/tools/scenario_numbers.py`: plain arithmetic, kept in the `expected.json` beside the
 //! examples).
 
@@ -37,7 +37,7 @@ fn apart(a: f64, b: f64) -> f64 {
 }
 
 const LOSS: f64 = 0.02;
-const DOUBT: f64 = 0.03;
+const U_CLOSE: f64 = 0.03;
 
 /// Compares one chain on one band with its expected figures; gives the number of comparisons.
 fn compare(want: &Value, have: &BandReport, place: &str) -> usize {
@@ -88,13 +88,17 @@ fn compare(want: &Value, have: &BandReport, place: &str) -> usize {
         );
     }
     if let Some(u) = number("uncertainty_db") {
-        near("doubt", (have.uncertainty_db.unwrap() - u).abs(), DOUBT);
+        near(
+            "uncertainty",
+            (have.uncertainty_db.unwrap() - u).abs(),
+            U_CLOSE,
+        );
     }
     if let Some(margin) = number("margin_db") {
         let limit = &have.limits[0];
         near("margin", (limit.margin_db - margin).abs(), LOSS);
         near(
-            "doubt of the limit",
+            "uncertainty of the limit",
             (limit.uncertainty_db - have.uncertainty_db.unwrap()).abs(),
             1e-12,
         );
@@ -181,7 +185,7 @@ fn doubt_by_its_causes() {
                         continue;
                     }
                     s if ["IS", "DU", "DX", "SP"].iter().any(|t| s.contains(t)) => "devices",
-                    s => panic!("{rev}: a cause nobody expects: {s}"),
+                    s => panic!("{rev}: an unexpected cause: {s}"),
                 };
                 *variance.entry(group).or_default() += i.standard_db * i.standard_db;
             }

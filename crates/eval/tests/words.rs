@@ -228,9 +228,9 @@ fn a_share_says_of_what_in_full() {
         // whatever is written of it, either fix leaves a whole line
         for f in &all[0].fixes {
             let e = &f.edits[0];
-            let mut mended = text.clone();
-            mended.replace_range(e.loc.span.range(), &e.text);
-            assert_eq!(errors(&mended), [], "{mended}");
+            let mut corrected = text.clone();
+            corrected.replace_range(e.loc.span.range(), &e.text);
+            assert_eq!(errors(&corrected), [], "{corrected}");
         }
     }
     assert_eq!(errors(&t(" of full scale")), []);
@@ -451,14 +451,9 @@ fn a_figure_in_line_and_block() {
     }
     let station = "transmitter T1 25 W carrier, keyed 100 % { keyed 40 % }";
     assert_eq!(error(&text(station, "")).0, "said-twice");
-    // a rating at a frequency is another figure
-    assert!(
-        errors(&text(
-            "pad P1 3 dB, rating 5 W { rating 3 W at 435 MHz }",
-            ""
-        ))
-        .is_empty()
-    );
+    // a part has one rating, at whatever frequency
+    let line = "pad P1 3 dB, rating 5 W { rating 3 W at 435 MHz }";
+    assert_eq!(error(&text(line, "")).0, "said-twice");
 }
 
 /// Each of linearity and repeatability that is taken because it is not stated is listed, also where
@@ -483,4 +478,51 @@ fn one_missing_figure_of_a_meter_is_listed() {
         repeats.contains("linearity 1 % for W1: none is stated"),
         "{repeats}"
     );
+}
+
+/// A family of ends that no connector of the files or the library has.
+#[test]
+fn ends_of_an_unknown_family() {
+    let of = |line: &str, more: &str| errors(&format!("{more}{}", text(line, "")));
+    for line in ["run M1 20 m of rg-213, ends n foo", "pad P1 3 dB, ends foo"] {
+        let found = of(line, "");
+        assert_eq!(found.len(), 1, "{line}: {found:?}");
+        assert!(found[0].message.contains("family `foo`"));
+        let own = "connector foo-pair { family foo; loss 0.1 dB }\n\n";
+        assert!(of(line, own).is_empty(), "{line}");
+    }
+    assert!(of("pad P1 3 dB, ends n uhf", "").is_empty());
+}
+
+/// A leg is named where the part stands by its tag; a part written into the chain has no way to.
+#[test]
+fn a_duplexer_in_a_chain_has_nothing_to_write() {
+    let found = errors(&text("", "duplexer { high 1 dB; low 1 dB }"));
+    let d = found
+        .iter()
+        .find(|d| d.code.id == "port-needed")
+        .expect("asked");
+    assert!(
+        d.fixes.is_empty() && d.help[0].contains("DU1.high"),
+        "{d:?}"
+    );
+}
+
+/// An excess loss holds on its band.
+#[test]
+fn an_excess_loss_of_a_band() {
+    let of = |excess: &str| {
+        let t = format!(
+            "band b1 145 MHz\n\nband b2 435 MHz\n\nchain c on b1, b2 {{\n    transmitter 25 W carrier\n    divider 2 way{excess} {{\n        branch {{ antenna 2.15 dBi }}\n        branch {{ antenna 2.15 dBi }}\n    }}\n}}\n"
+        );
+        let s = load(&t);
+        let all = downlead_report::build::chain::report(&s);
+        (errors(&t), format!("{:?}", all))
+    };
+    let (found, two) = of(", excess 0.5 dB on b1, excess 1 dB on b2");
+    assert!(found.is_empty(), "{found:?}");
+    let (_, one) = of(", excess 0.5 dB");
+    assert_ne!(one, two);
+    let (found, _) = of(", excess 0.5 dB on b1");
+    assert_eq!(found[0].code.id, "no-figure-for-band");
 }

@@ -45,8 +45,8 @@ pub(crate) fn git_with(
         .env("GIT_TERMINAL_PROMPT", "0")
         .env("GIT_OPTIONAL_LOCKS", "0")
         .env("GIT_NO_LAZY_FETCH", "1")
-        // an older git does not know the line above, and a folder's own `protocol.NAME.allow` goes
-        // before `protocol.allow`. This list goes before both, and no transport has this name.
+        // an older git does not know the line above, and a folder's own `protocol.NAME.allow`
+        // overrides `protocol.allow`. This list overrides both, and no transport has this name.
         .env("GIT_ALLOW_PROTOCOL", "none")
         .stdin(if input.is_some() {
             Stdio::piped()

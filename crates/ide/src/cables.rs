@@ -79,7 +79,7 @@ fn label(cable: &Cable, list: &[(String, f64)], files: &Attachments) -> Vec<Labe
         } else {
             ""
         };
-        let doubt = if at.u_relative > 0.0 {
+        let uncertainty = if at.u_relative > 0.0 {
             format!(" ± {} % (k = 2)", number(200.0 * at.u_relative, 1))
         } else {
             String::new()
@@ -91,7 +91,7 @@ fn label(cable: &Cable, list: &[(String, f64)], files: &Attachments) -> Vec<Labe
                 per_100m(at.loss())
             ),
             tooltip: Some(format!(
-                "matched loss at {}, 20 °C{doubt}{outside}",
+                "matched loss at {}, 20 °C{uncertainty}{outside}",
                 frequency(*hz)
             )),
             target: None,

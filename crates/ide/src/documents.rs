@@ -140,11 +140,11 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                         }
                     }
                 }
-                let doubt = shown
+                let uncertainty = shown
                     .filter_map(|b| Some((b, b.uncertainty_db.filter(|u| *u >= 0.005)?)))
                     .max_by(|a, b| a.1.total_cmp(&b.1))
                     .and_then(|b| Some((b, b.0.causes(&places, &low.meaning).into_iter().next()?)));
-                if let Some(((b, all), (cause, u))) = doubt {
+                if let Some(((b, all), (cause, u))) = uncertainty {
                     let total: f64 = b.budget.iter().map(|i| i.standard_db * i.standard_db).sum();
                     if total > 0.0 {
                         out.push(Lens {

@@ -76,7 +76,12 @@ pub fn format_on_type(s: &Snapshot, doc: Doc, offset: u32, ch: char) -> Vec<Text
             }
             edits
         }
-        '}' | ';' => format_range(s, doc, Span::new(offset, offset)),
+        '}' | ';' => {
+            let mut edits = format_range(s, doc, Span::new(offset, offset));
+            // what is typed next stands after the cursor: a line end there would be one too many
+            edits.retain(|e| e.span.start < offset || !e.text.contains('\n'));
+            edits
+        }
         _ => Vec::new(),
     }
 }

@@ -317,7 +317,7 @@ fn name<'s>(
                 w.text(&match &b.kind {
                     BandKind::Single(f) => frequency(*f),
                     BandKind::Range(lo, hi) => format!(
-                        "{} to {}, worked out at both edges and the middle",
+                        "{} to {}, computed at both edges and in the middle",
                         frequency(*lo),
                         frequency(*hi)
                     ),
@@ -431,7 +431,7 @@ fn cable_words(w: &mut Writer<'_, '_>, s: &Snapshot, doc: Doc, cable: &Cable, c:
         .into_iter()
         .map(Vec::from)
         .collect();
-    w.table(&["at 20 °C", "loss", "doubt (k = 2)"], &rows);
+    w.table(&["at 20 °C", "loss", "uncertainty (k = 2)"], &rows);
     let mut facts = Vec::new();
     let hz = list.first().map_or(145e6, |f| f.1);
     if let Some(at) = downlead_eval::cable_at_in(cable, hz, 20.0, files) {
@@ -539,7 +539,11 @@ fn instrument_words(w: &mut Writer<'_, '_>, i: &Instrument) {
     }
     let share = |u: f64| format!("{} % of reading", number(u * 100.0, 2));
     if let Some(u) = i.linearity {
-        facts.push(format!("linearity {} (standard)", share(u)));
+        let of = match i.linearity_of_scale {
+            true => format!("{} % of full scale", number(u * 100.0, 2)),
+            false => share(u),
+        };
+        facts.push(format!("linearity {of} (standard)"));
     }
     if let Some(u) = i.repeatability {
         facts.push(format!("repeatability {} (standard)", share(u)));

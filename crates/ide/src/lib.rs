@@ -34,6 +34,7 @@ mod swatches;
 mod symbols;
 mod tokens;
 mod types;
+mod unfinished;
 mod view;
 mod words;
 
@@ -69,4 +70,5 @@ pub use swatches::{Swatch, swatches};
 pub use symbols::{Symbol, SymbolKind, WorkspaceSymbol, document_symbols, workspace_symbols};
 pub use tokens::{TOKEN_MODIFIERS, Token, TokenKind, semantic_tokens};
 pub use types::{TypeItem, prepare_types, subtypes, supertypes};
+pub use unfinished::premature;
 pub use view::{Action, ActionKind, Doc, Place, TextEdit, doc_of_path, doc_path, doc_text};

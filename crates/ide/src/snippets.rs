@@ -18,7 +18,7 @@ pub(crate) fn snippet(cx: Context, word: &str, station: bool) -> Option<&'static
             "device ${1:name} \"${2:title}\" {\n    kind ${3:isolator}\n    loss ${4:0.5 dB ± 0.1 dB}\n    source \"${5:document, page}\"\n}$0"
         }
         (Context::Top, "instrument") => {
-            "instrument ${1:W1} \"${2:through-line meter}\" {\n    accuracy ${3:5 %} of ${4:reading}\n    scale ${5:100 W}\n}$0"
+            "instrument ${1:W1} \"${2:directional wattmeter}\" {\n    accuracy ${3:5 %} of ${4:reading}\n    scale ${5:100 W}\n}$0"
         }
         (Context::Top, "station") => "station ${1:hill} \"${2:title}\" {\n    $0\n}",
         (Context::Top | Context::Station, "chain") => {

@@ -6,11 +6,11 @@ use downlead_report::shape::word::ReadingVerdict;
 /// What was found of a limit, a reading or a piece, best first: of several the largest counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Status {
-    /// Met, or agrees, beyond the doubt.
+    /// Met, or agrees, by more than the uncertainty.
     Good,
-    /// The doubt is too large to tell.
-    Doubtful,
-    /// Not met, or differs, beyond the doubt.
+    /// The uncertainty is too large to tell.
+    Unclear,
+    /// Not met, or differs, by more than the uncertainty.
     Bad,
 }
 
@@ -25,7 +25,7 @@ impl Status {
     pub fn colour(self) -> [u8; 3] {
         match self {
             Status::Good => [0, 114, 178],
-            Status::Doubtful => [230, 159, 0],
+            Status::Unclear => [230, 159, 0],
             Status::Bad => [178, 60, 0],
         }
     }
@@ -36,7 +36,7 @@ impl From<Verdict> for Status {
         match v {
             Verdict::Yes => Status::Good,
             Verdict::No => Status::Bad,
-            Verdict::CannotTell => Status::Doubtful,
+            Verdict::CannotTell => Status::Unclear,
         }
     }
 }
@@ -46,7 +46,7 @@ impl From<ReadingVerdict> for Status {
         match v {
             ReadingVerdict::Agrees => Status::Good,
             ReadingVerdict::Differs => Status::Bad,
-            ReadingVerdict::CannotTell => Status::Doubtful,
+            ReadingVerdict::CannotTell => Status::Unclear,
         }
     }
 }
@@ -56,7 +56,7 @@ impl From<measure::Verdict> for Status {
         match v {
             measure::Verdict::Agrees => Status::Good,
             measure::Verdict::Differs => Status::Bad,
-            measure::Verdict::CannotTell => Status::Doubtful,
+            measure::Verdict::CannotTell => Status::Unclear,
         }
     }
 }

@@ -91,7 +91,7 @@ pub fn folding_ranges(s: &Snapshot, doc: Doc) -> Vec<Fold> {
     out
 }
 
-/// Ever larger ranges around an offset: word, number, quantity, value with its doubt, group,
+/// Ever larger ranges around an offset: word, number, quantity, value with its uncertainty, group,
 /// statement, block, item, file.
 #[must_use]
 pub fn selection_ranges(s: &Snapshot, doc: Doc, offset: u32) -> Vec<Span> {

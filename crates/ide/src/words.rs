@@ -53,7 +53,7 @@ pub(crate) fn or_not_known(words: Option<String>) -> String {
     words.unwrap_or_else(|| "not known".to_owned())
 }
 
-/// `± 0.74 dB`; nothing where no doubt is stated.
+/// `± 0.74 dB`; empty without an uncertainty.
 pub(crate) fn plus_minus(u_db: f64) -> String {
     if u_db.is_finite() && u_db >= 0.005 {
         format!(" ± {}", db(u_db))

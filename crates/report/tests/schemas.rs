@@ -1,6 +1,6 @@
 //! The JSON Schemas that `--schema` prints, byte for byte: programs rely on them.
 //!
-//! `UPDATE=1 cargo test -p downlead-report --test schemas` writes them anew; the change is then
+//! `UPDATE=1 cargo test -p downlead-report --test schemas` rewrites them; the change is then
 //! described in the change log.
 
 use std::path::Path;

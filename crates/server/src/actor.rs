@@ -5,7 +5,7 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, TryRecvError};
 use std::time::{Duration, Instant};
 
-use crate::docs::{Home, Key};
+use crate::docs::Home;
 use crate::handlers::inlay_hint;
 use crate::jobs::Job;
 use crate::state::State;
@@ -22,6 +22,7 @@ impl State {
                 Err(TryRecvError::Disconnected) => return,
                 Err(TryRecvError::Empty) => {
                     self.guarded(State::settle);
+                    self.guarded(State::release);
                     if self.due.next().is_none() && self.unprepared() {
                         self.guarded(State::prepare_hints);
                         continue;
@@ -76,11 +77,6 @@ impl State {
             _ => true,
         };
         self.docs.get_mut(&uri).expect("found").prepared = done;
-    }
-
-    fn is_published(&self, key: &Key) -> bool {
-        let space = self.spaces.get(key);
-        space.is_some_and(|s| s.published == s.generation)
     }
 
     /// Runs a job. A panic ends the job, not the server.

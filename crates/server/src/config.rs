@@ -2,6 +2,7 @@
 
 use downlead_ide::Config;
 use serde_json::Value;
+use std::time::Duration;
 
 /// The user's settings.
 #[derive(Clone, Debug, PartialEq)]
@@ -13,6 +14,8 @@ pub(crate) struct Settings {
     pub(crate) lenses: bool,
     pub(crate) swatches: bool,
     pub(crate) max_diagnostics: usize,
+    /// Pause in typing after which findings about the line being typed are sent.
+    pub(crate) pause: Duration,
     /// True if readings are compared with their committed versions.
     pub(crate) history: bool,
     /// Folder above which no file is read; none: the workspace folder.
@@ -31,6 +34,7 @@ impl Default for Settings {
             lenses: true,
             swatches: false,
             max_diagnostics: 100,
+            pause: Duration::from_millis(1500),
             history: true,
             root: None,
         }
@@ -92,6 +96,7 @@ impl Settings {
                         for (k, v) in o {
                             match k.as_str() {
                                 "max" => s.max_diagnostics = r.count("diagnostics.max", v),
+                                "delay" => s.pause = r.milliseconds("diagnostics.delay", v),
                                 "history" => s.history = r.flag("diagnostics.history", v),
                                 // read once, at the start
                                 "pull" => _ = r.flag("diagnostics.pull", v),
@@ -190,6 +195,10 @@ impl Reader {
         }
     }
 
+    fn milliseconds(&mut self, name: &str, v: &Value) -> Duration {
+        Duration::from_millis(self.count(name, v) as u64)
+    }
+
     fn words(&mut self, name: &str, v: &Value) -> Vec<String> {
         let all: Option<Vec<String>> = match v {
             Value::Null => Some(Vec::new()),
@@ -268,6 +277,7 @@ mod tests {
             json!({ "hints": { "loss": 1 } }),
             json!(3),
             json!({ "diagnostics": { "max": -1 } }),
+            json!({ "diagnostics": { "delay": "long" } }),
             json!({ "bands": [1] }),
             json!({ "swatches": "red" }),
         ] {

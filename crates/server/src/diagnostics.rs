@@ -63,8 +63,10 @@ pub(crate) fn pulled(view: &View<'_>) -> Vec<Diagnostic> {
     let Doc::File(file) = view.doc else {
         return Vec::new();
     };
-    downlead_ide::file_diagnostics(view.snapshot, file, &view.config)
-        .iter()
-        .map(|f| diagnostic(view, f))
-        .collect()
+    let found = downlead_ide::file_diagnostics(view.snapshot, file, &view.config);
+    let found = match view.state.docs.get(view.uri) {
+        Some(doc) => view.state.ripe(view.snapshot, doc, file, found),
+        None => found,
+    };
+    found.iter().map(|f| diagnostic(view, f)).collect()
 }

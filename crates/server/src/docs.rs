@@ -5,12 +5,13 @@ use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 use ls_types::{SemanticToken, TextDocumentContentChangeEvent, Uri};
-use rustc_hash::FxHashMap;
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use downlead_base::Span;
 
 use crate::kept_hints::KeptHints;
 use crate::positions::{Encoding, Lines};
+use crate::typing::Typing;
 
 /// A space: the documents below one root folder, or a document that has none.
 #[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -47,6 +48,10 @@ pub(crate) struct Document {
     pub(crate) change: u64,
     /// Version and digest of the diagnostics sent last.
     pub(crate) published: Option<(i32, u64)>,
+    /// Where and when it was typed in last.
+    pub(crate) typing: Option<Typing>,
+    /// Digests of the findings that the client shows.
+    pub(crate) told: FxHashSet<u64>,
     /// Semantic tokens sent last, by the name they were given.
     pub(crate) tokens: Option<(String, Vec<SemanticToken>)>,
     /// Hints as they were sent, item by item.
@@ -66,6 +71,8 @@ impl Document {
             home,
             change,
             published: None,
+            typing: None,
+            told: FxHashSet::default(),
             tokens: None,
             hints: RefCell::default(),
             prepared: false,
@@ -83,14 +90,18 @@ impl Document {
         changes: Vec<TextDocumentContentChangeEvent>,
         encoding: Encoding,
     ) {
+        self.typing = None;
         for change in changes {
             match change.range {
                 None => {
+                    let changed = difference(&self.text, &change.text);
+                    self.typing = changed.and_then(|(span, text)| Typing::of(span, text));
                     self.text = change.text;
                     self.lines = Lines::new(&self.text);
                 }
                 Some(range) => {
                     let span = self.lines.span(&self.text, range, encoding);
+                    self.typing = Typing::of(span, &change.text);
                     self.text.replace_range(span.range(), &change.text);
                     self.lines
                         .replaced(&self.text, span, change.text.len() as u32);

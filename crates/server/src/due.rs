@@ -15,6 +15,8 @@ pub(crate) struct Due {
     pub(crate) publish: Option<Instant>,
     pub(crate) since: Option<Instant>,
     pub(crate) refresh: Option<Instant>,
+    /// When findings that wait for a pause in typing are sent.
+    pub(crate) release: Option<Instant>,
 }
 
 impl Due {
@@ -51,7 +53,10 @@ impl Due {
     }
 
     pub(crate) fn next(&self) -> Option<Instant> {
-        [self.publish, self.refresh].into_iter().flatten().min()
+        [self.publish, self.refresh, self.release]
+            .into_iter()
+            .flatten()
+            .min()
     }
 
     pub(crate) fn starved(&self) -> bool {

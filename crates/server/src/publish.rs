@@ -68,42 +68,8 @@ impl State {
             Err(Broken::Failed) => false,
             Err(Broken::Stopped) => return false,
         };
-        let uris: Vec<Uri> = self
-            .docs
-            .of(key)
-            .iter()
-            .map(|(_, d)| d.uri.clone())
-            .collect();
         if !self.peer.pull {
-            let all = if sound {
-                self.findings(key)
-            } else {
-                uris.iter().map(|u| (u.clone(), vec![broken()])).collect()
-            };
-            let mut unopened = Vec::new();
-            for (uri, diagnostics) in all {
-                let Some(doc) = self.docs.get_mut(&uri) else {
-                    unopened.push((uri, diagnostics));
-                    continue;
-                };
-                let params = Published {
-                    uri: &uri,
-                    diagnostics: &diagnostics,
-                    version: doc.version,
-                };
-                let Ok(params) = serde_json::to_vec(&params) else {
-                    continue;
-                };
-                let mut hasher = FxHasher::default();
-                params.hash(&mut hasher);
-                let digest = hasher.finish();
-                if doc.published == Some((doc.version, digest)) {
-                    continue;
-                }
-                doc.published = Some((doc.version, digest));
-                self.out.publish(uri.as_str(), &params);
-            }
-            self.publish_unopened(key, unopened);
+            self.send_findings(key, sound);
         }
         if let Some(space) = self.spaces.get_mut(key) {
             space.published = generation;
@@ -113,6 +79,42 @@ impl State {
             self.recall(key);
         }
         true
+    }
+
+    /// Sends the findings of a space that is up to date; if it is not sound, that the server failed.
+    pub(crate) fn send_findings(&mut self, key: &Key, sound: bool) {
+        let all = if sound {
+            self.findings(key)
+        } else {
+            let open = self.docs.of(key);
+            let uris = open.iter().map(|(_, d)| d.uri.clone());
+            uris.map(|u| (u, vec![broken()])).collect()
+        };
+        let mut unopened = Vec::new();
+        for (uri, diagnostics) in all {
+            let Some(doc) = self.docs.get_mut(&uri) else {
+                unopened.push((uri, diagnostics));
+                continue;
+            };
+            let params = Published {
+                uri: &uri,
+                diagnostics: &diagnostics,
+                version: doc.version,
+            };
+            let Ok(params) = serde_json::to_vec(&params) else {
+                continue;
+            };
+            let mut hasher = FxHasher::default();
+            params.hash(&mut hasher);
+            let digest = hasher.finish();
+            if doc.published == Some((doc.version, digest)) {
+                continue;
+            }
+            doc.published = Some((doc.version, digest));
+            self.out.publish(uri.as_str(), &params);
+            self.told(&uri, &diagnostics);
+        }
+        self.publish_unopened(key, unopened);
     }
 
     /// Notifies the client that texts generated from documents of the space have changed.
@@ -153,6 +155,7 @@ impl State {
             .filter_map(|(path, doc)| {
                 let file = snapshot.files().iter().position(|f| f.path == *path)?;
                 let found = std::mem::take(all.get_mut(file)?);
+                let found = self.ripe(snapshot, doc, file, found);
                 let view = View::of_file(self, key, snapshot, doc, file);
                 Some((
                     doc.uri.clone(),

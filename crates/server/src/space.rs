@@ -108,6 +108,13 @@ impl Loader for Sources<'_> {
             Key::Alone(_) => Err(LoadError::NotFound),
         }
     }
+
+    fn root(&self) -> Option<String> {
+        match self.key {
+            Key::Root(root) => Some(root.display().to_string()),
+            Key::Alone(_) => None,
+        }
+    }
 }
 
 impl Space {

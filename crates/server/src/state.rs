@@ -254,16 +254,9 @@ impl State {
                 return set;
             }
         }
-        let parent = path.parent().unwrap_or(path);
-        folder
-            .or_else(|| {
-                parent
-                    .ancestors()
-                    .find(|a| a.join(".git").exists())
-                    .map(Path::to_owned)
-            })
-            .or_else(|| working_folder(path))
-            .unwrap_or_else(|| parent.to_owned())
+        let text = self.docs.get(uri).map(|doc| doc.text.as_str());
+        let home = downlead_git::home();
+        downlead_git::root_of(path, text, folder.as_deref(), home.as_deref())
     }
 
     /// A text that is no file belongs to the first folder, under a name that no file has.
@@ -413,13 +406,4 @@ impl State {
         }
         result.map(|_| ())
     }
-}
-
-/// The folder the server was started in, if the file is below it and it is not the home folder:
-/// a lone file may use files outside its own folder, as on the command line.
-fn working_folder(path: &Path) -> Option<PathBuf> {
-    let here = std::env::current_dir().ok()?;
-    let home = std::env::var_os("HOME").map(PathBuf::from);
-    let fit = path.starts_with(&here) && here.parent().is_some() && home.as_deref() != Some(&*here);
-    fit.then_some(here)
 }

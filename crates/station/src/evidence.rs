@@ -1,5 +1,5 @@
-//! Readings as evidence: what a text or a table says was read, each with what tells it from the
-//! others, so that an earlier state of the same text can be laid beside it.
+//! Readings as evidence: the readings of a text or a table, each with a key that identifies it, so
+//! that they can be compared with an earlier state of the same text.
 
 use downlead_base::{Loc, Span};
 use downlead_quantity::{Dim, UnitId, sig};
@@ -334,7 +334,7 @@ fn date_of_reading(s: Stmt<'_>) -> Option<&str> {
         .map(|w| s.text(w[1]))
 }
 
-/// Whether a statement says what was read: its figures are somebody's, digit for digit.
+/// Whether a statement records a reading: its figures are a record, digit for digit.
 pub(crate) fn is_reading(s: Stmt<'_>) -> bool {
     let word = s.keyword().unwrap_or("");
     let read = |a: &Atom| matches!(a.kind, AtomKind::Word) && s.text(*a) == "read";

@@ -1,5 +1,5 @@
-//! Lengths of cable as stated in a text, each with what tells it from the others, so that an
-//! earlier state of the same text can be laid beside it.
+//! Lengths of cable as stated in a text, each with a key that identifies it, so that they can be
+//! compared with an earlier state of the same text.
 
 use downlead_base::Loc;
 use downlead_quantity::{Dim, UnitId};

@@ -6,6 +6,7 @@ use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
+use crate::lower::check::names_band;
 use crate::model::{Basis, Bound, Figure, Meta, Name, When};
 use crate::words::{OF_FIGURES, excludes, is_one_of, of_figures};
 
@@ -111,15 +112,17 @@ impl Quals {
                     cur.i += 1;
                     let before = self.on.len();
                     while let Some(n) = cur.name(cx) {
-                        self.on.push(n);
+                        self.on_band(cx, n);
                         // `on 2m 70cm`: further names follow directly
-                        if !cur.peek().is_some_and(|a| {
-                            matches!(a.kind, AtomKind::Value(_)) && !cx.text(a.span).contains(' ')
+                        if !cur.peek().is_some_and(|a| match a.kind {
+                            AtomKind::Value(_) => !cx.text(a.span).contains(' '),
+                            AtomKind::Word => names_band(cx, cur.stmt, a),
+                            _ => false,
                         }) {
                             break;
                         }
                     }
-                    if self.on.len() == before {
+                    if self.on.len() == before && !frequency_after_on(cx, cur) {
                         missing(cx, cur, "`on` is followed by a band", "on 2m");
                     }
                     true
@@ -182,7 +185,7 @@ impl Quals {
                     }
                     true
                 }
-                // for whoever reads it, and for the check of what was recorded (`evidence`)
+                // for the reader, and for the check of recorded readings (`evidence`)
                 crate::evidence::CORRECTED => {
                     cur.i += 1;
                     if cur.string(cx).is_none_or(|s| s.trim().is_empty()) {
@@ -237,6 +240,14 @@ impl Quals {
             },
             _ => false,
         }
+    }
+
+    /// Adds a band on which the figure holds.
+    fn on_band(&mut self, cx: &mut Cx<'_>, band: Name) {
+        if let Some(first) = self.on.iter().find(|b| b.text == band.text) {
+            return said_twice(cx, &band, first.loc);
+        }
+        self.on.push(band);
     }
 
     fn basis(&mut self, cur: &mut Cur<'_>, b: Basis) -> bool {
@@ -349,6 +360,45 @@ fn without(stmt: Stmt<'_>, word: Span) -> Option<Span> {
     })
 }
 
+/// Says that a name stands in a list already.
+pub(crate) fn said_twice(cx: &mut Cx<'_>, again: &Name, first: Loc) {
+    cx.push(
+        Diagnostic::new(
+            &codes::SAID_TWICE,
+            again.loc,
+            format!("`{}` is said twice.", again.text),
+        )
+        .at("again here")
+        .also(first, "first here")
+        .help("Remove one of them."),
+    );
+}
+
+/// `on 100 MHz`: a figure holds on bands, or at a frequency. False if no frequency stands there.
+fn frequency_after_on<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
+    let at = cur.i;
+    let had = cx.diags.len();
+    let hertz = cur.val(cx).filter(|v| v.q.dim == Dim::Frequency);
+    let Some(v) = hertz else {
+        cx.diags.truncate(had);
+        cur.i = at;
+        return false;
+    };
+    let text = cx.text(v.loc.span);
+    let word = cx.loc(cur.atoms[at - 1].span);
+    cx.push(
+        Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            v.loc,
+            format!("`on` is followed by the name of a band, and `{text}` is a frequency."),
+        )
+        .at("no band")
+        .help(format!("Name it: `band b1 {text}`, and write `on b1`. At a frequency a figure is one of a table, `at {text}`."))
+        .fix("write `at`", word, "at"),
+    );
+    true
+}
+
 /// Says that a temperature is not used.
 fn cold(cx: &mut Cx<'_>, v: &Val) {
     cx.push(
@@ -396,7 +446,8 @@ pub(crate) fn twice<'f>(
     }
 }
 
-fn meet(a: &When, b: &When) -> bool {
+/// Whether two figures hold at once.
+pub(crate) fn meet(a: &When, b: &When) -> bool {
     match (a, b) {
         (When::Always, When::Always) => true,
         (When::Bands(x), When::Bands(y)) => x.iter().any(|n| y.iter().any(|m| n.text == m.text)),
@@ -440,7 +491,7 @@ pub(crate) fn ends<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, cur: &Cur<'a>, what: &str) 
 
 /// Says that a figure or name is missing at the cursor.
 pub(crate) fn missing(cx: &mut Cx<'_>, cur: &Cur<'_>, what: &str, example: &str) {
-    // a broken line has its own message already, and so has one whose value cannot be worked out
+    // a broken line has its own message already, and so has one whose value cannot be computed
     let line = cur.stmt.head_span();
     let said = |d: &Diagnostic| {
         line.start <= d.primary.loc.span.start && d.primary.loc.span.end <= line.end

@@ -42,7 +42,7 @@ impl std::fmt::Display for LoadError {
                 write!(f, "it is not UTF-8 text (byte {offset}): save it as UTF-8")
             }
             LoadError::TooLarge => f.write_str("it is too large"),
-            LoadError::OutsideRoot => f.write_str("it lies outside the project's root"),
+            LoadError::OutsideRoot => f.write_str("it lies outside the root folder"),
             LoadError::Unreadable(why) => write!(f, "it cannot be read: {why}"),
         }
     }
@@ -55,6 +55,11 @@ pub trait Loader {
     /// # Errors
     /// [`LoadError`] when it cannot be had.
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError>;
+
+    /// The root folder in words for people, where there is one.
+    fn root(&self) -> Option<String> {
+        None
+    }
 }
 
 /// The path that `relative` means when it stands in the file `base`; none if it climbs above
@@ -530,8 +535,24 @@ impl Env {
             NameKind::Device => self.device(name).is_some(),
             NameKind::Instrument => self.instrument(name).is_some(),
             NameKind::Rules => self.rule_set(name).is_some(),
+            NameKind::Family => self.families().any(|f| f == name),
             _ => true,
         }
+    }
+
+    /// The families of all connectors.
+    fn families(&self) -> impl Iterator<Item = &str> {
+        let own = self.connectors.values().map(|(_, low)| &low.meaning);
+        let own = own.filter_map(|m| match m {
+            Meaning::Connector(c) => c.families.as_ref(),
+            _ => None,
+        });
+        let lib = library();
+        own.chain(
+            lib.connector_names()
+                .filter_map(|n| lib.connector(n)?.families.as_ref()),
+        )
+        .flat_map(|f| [&*f.0, &*f.1])
     }
 
     /// The names of a kind that a text can use.
@@ -550,6 +571,7 @@ impl Env {
             NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
             NameKind::Instrument => keys(&self.instruments).collect(),
             NameKind::Rules => keys(&self.rules).chain(lib.rules_names()).collect(),
+            NameKind::Family => self.families().collect(),
             _ => Vec::new(),
         }
     }
@@ -562,6 +584,14 @@ impl Env {
         let RestsOn::Name(kind) = on else {
             return self.attachments.stamp(name);
         };
+        if kind == NameKind::Family {
+            let known = self.families().fold(0, |h, f| h ^ hash(&f));
+            return if self.defines(kind, name) {
+                0
+            } else {
+                known | 1
+            };
+        }
         let own = |m: &FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>| m.get(name).map(|x| x.1.stamp);
         let (own, built_in) = match kind {
             NameKind::Band => (self.bands.get(name).map(|b| b.stamp), false),

@@ -20,6 +20,11 @@ pub struct Session {
     pub meta_loc: Option<Loc>,
     /// Temperature of the bench, °C.
     pub temperature: Option<Measure>,
+    /// How much of the step between two baselines a straight line may miss, a share (half-width).
+    pub step_share: Option<f64>,
+    /// How much the transmitter may drift where the baseline was read once, a share a minute
+    /// (half-width).
+    pub drift_per_minute: Option<f64>,
     /// Match of the load, as SWR.
     pub load: Match,
     /// Match of the generator, as SWR.

@@ -89,7 +89,7 @@ fn bands_of_a_figure_stand_without_commas() {
             .flat_map(|p| lower(&p.item, &Lets::default(), false).diagnostics)
             .collect::<Vec<_>>()
     };
-    for (line, mended) in [
+    for (line, corrected) in [
         (
             "transmitter TX1 { power 100 W pep on 80m, 20m }",
             "transmitter TX1 { power 100 W pep on 80m 20m }",
@@ -108,7 +108,7 @@ fn bands_of_a_figure_stand_without_commas() {
         ),
     ] {
         let mut text = format!("station s {{ {line} }}");
-        let right = format!("station s {{ {mended} }}");
+        let right = format!("station s {{ {corrected} }}");
         let mut found = told(&text);
         assert!(!found.is_empty(), "{line}");
         // each comma has its finding and its fix

@@ -1,5 +1,5 @@
-//! Values finer than their doubt, and those that are not (GUM, JCGM 100:2008, 7.2.6: two digits of
-//! the uncertainty).
+//! Values with more digits than their uncertainty supports, and others (GUM, JCGM 100:2008, 7.2.6:
+//! two digits of the uncertainty).
 
 use downlead_station::{Lets, lower};
 use downlead_syntax::File;
@@ -9,7 +9,7 @@ fn found(line: &str) -> Option<(String, Option<String>)> {
     let tree = File::parse(text);
     let item = &tree.items().iter().next().expect("an item").item;
     let all = lower(item, &Lets::default(), false).diagnostics;
-    let mut fine = all.into_iter().filter(|d| d.code.id == "finer-than-doubt");
+    let mut fine = all.into_iter().filter(|d| d.code.id == "excess-digits");
     let first = fine.next()?;
     assert!(fine.next().is_none(), "{line}");
     let written = first.fixes.first().map(|f| f.edits[0].text.clone());
@@ -22,7 +22,7 @@ fn digits_beyond_the_doubt_are_told() {
         // 18 % of 30.8417 W are 5.55 W: known to a tenth
         (
             "transmitter 30.8417 W ± 18 % carrier",
-            "The doubt of 30.8417 W is 5.6 W: its last digits are not known; write `30.8 W`.",
+            "The uncertainty of 30.8417 W is 5.6 W: the last digits are not significant; write `30.8 W`.",
             "30.8",
         ),
         // a standard uncertainty of 0.25 m is an expanded one of 0.5 m: known to 0.01 m
@@ -47,12 +47,12 @@ fn digits_beyond_the_doubt_are_told() {
         // 5 % of a power are 0.22 dB (10 / ln 10 · 0.05)
         (
             "transmitter 43.4561 dBm ± 5 %",
-            "The doubt of 43.4561 dBm is 0.22 dBm",
+            "The uncertainty of 43.4561 dBm is 0.22 dBm",
             "43.46",
         ),
         (
             "run 1234.56 m ± 234.5 m of rg-213",
-            "The doubt of 1234.56 m is 230 m: its last digits are not known; write `1235 m`.",
+            "The uncertainty of 1234.56 m is 230 m: the last digits are not significant; write `1235 m`.",
             "1235",
         ),
         ("pad 0.1534 dB ± 0.15 dB", "write `0.15 dB`", "0.15"),

@@ -1,4 +1,4 @@
-//! Named values keep their doubt in what is made of them (GUM, JCGM 100:2008, 5.1.2).
+//! Named values keep their uncertainty in what is made of them (GUM, JCGM 100:2008, 5.1.2).
 
 use downlead_station::{Lets, lower_let};
 use downlead_syntax::File;

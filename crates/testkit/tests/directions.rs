@@ -33,7 +33,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
         "downlead-ide",
         &["base", "quantity", "syntax", "station", "eval", "report"],
     ),
-    ("downlead-git", &["station", "eval"]),
+    ("downlead-git", &["syntax", "station", "eval"]),
     (
         "downlead-server",
         &[

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 325
+#define SYMBOL_COUNT 327
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 303
+#define TOKEN_COUNT 305
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -80,266 +80,268 @@ enum ts_symbol_identifiers {
   anon_sym_read = 62,
   anon_sym_temperature = 63,
   anon_sym_generator = 64,
-  anon_sym_piece = 65,
-  anon_sym_readings = 66,
-  anon_sym_resonance = 67,
-  anon_sym_delay = 68,
-  anon_sym_phase = 69,
-  anon_sym_adapter = 70,
-  anon_sym_position = 71,
-  anon_sym_ground = 72,
-  anon_sym_place = 73,
-  anon_sym_under = 74,
-  anon_sym_transmitter = 75,
-  anon_sym_receiver = 76,
-  anon_sym_run = 77,
-  anon_sym_jumper = 78,
-  anon_sym_tail = 79,
-  anon_sym_pad = 80,
-  anon_sym_filter = 81,
-  anon_sym_isolator = 82,
-  anon_sym_circulator = 83,
-  anon_sym_protector = 84,
-  anon_sym_switch = 85,
-  anon_sym_coupler = 86,
-  anon_sym_meter = 87,
-  anon_sym_balun = 88,
-  anon_sym_tuner = 89,
-  anon_sym_duplexer = 90,
-  anon_sym_diplexer = 91,
-  anon_sym_combiner = 92,
-  anon_sym_divider = 93,
-  anon_sym_amplifier = 94,
-  anon_sym_preamplifier = 95,
-  anon_sym_antenna = 96,
-  anon_sym_branches = 97,
-  anon_sym_expect = 98,
-  anon_sym_authority = 99,
-  anon_sym_jurisdiction = 100,
-  anon_sym_service = 101,
-  anon_sym_edition = 102,
-  anon_sym_dated = 103,
-  anon_sym_until = 104,
-  anon_sym_holder = 105,
-  anon_sym_class = 106,
-  anon_sym_ask = 107,
-  anon_sym_threshold = 108,
-  anon_sym_fixed = 109,
-  anon_sym_condition = 110,
-  anon_sym_branch = 111,
-  anon_sym_inner = 112,
-  anon_sym_outer = 113,
-  anon_sym_permittivity = 114,
-  anon_sym_loss_DASHtangent = 115,
-  anon_sym_strand = 116,
-  anon_sym_strand_DASHdiameter = 117,
-  anon_sym_braid = 118,
-  anon_sym_resistivity = 119,
-  anon_sym_inner_DASHresistivity = 120,
-  anon_sym_outer_DASHresistivity = 121,
-  anon_sym_diameter = 122,
-  anon_sym_spacing = 123,
-  anon_sym_baseline = 124,
-  anon_sym_through = 125,
-  anon_sym_open = 126,
-  anon_sym_short = 127,
-  anon_sym_equalise = 128,
-  anon_sym_power = 129,
-  anon_sym_mode = 130,
-  anon_sym_duty = 131,
-  anon_sym_keyed = 132,
-  anon_sym_foldback = 133,
-  anon_sym_sensitivity = 134,
-  anon_sym_efficiency = 135,
-  anon_sym_height = 136,
-  anon_sym_haat = 137,
-  anon_sym_bandwidth = 138,
-  anon_sym_distance = 139,
-  anon_sym_radius = 140,
-  anon_sym_fails = 141,
-  anon_sym_above = 142,
-  anon_sym_added = 143,
-  anon_sym_against = 144,
-  anon_sym_agl = 145,
-  anon_sym_am = 146,
-  anon_sym_ambient = 147,
-  anon_sym_amsl = 148,
-  anon_sym_apart = 149,
-  anon_sym_at = 150,
-  anon_sym_below = 151,
-  anon_sym_by = 152,
-  anon_sym_carrier = 153,
-  anon_sym_clad = 154,
-  anon_sym_confidence = 155,
-  anon_sym_corrected = 156,
-  anon_sym_cw = 157,
-  anon_sym_data = 158,
-  anon_sym_dc_DASHinput = 159,
-  anon_sym_displayed = 160,
-  anon_sym_eirp = 161,
-  anon_sym_ends = 162,
-  anon_sym_erp = 163,
-  anon_sym_etrs89 = 164,
-  anon_sym_figure = 165,
-  anon_sym_fm = 166,
-  anon_sym_for = 167,
-  anon_sym_forward = 168,
-  anon_sym_frequency = 169,
-  anon_sym_full = 170,
-  anon_sym_guess = 171,
-  anon_sym_if = 172,
-  anon_sym_in = 173,
-  anon_sym_input = 174,
-  anon_sym_instead = 175,
-  anon_sym_k = 176,
-  anon_sym_maximum = 177,
-  anon_sym_mean = 178,
-  anon_sym_medium = 179,
-  anon_sym_nad27 = 180,
-  anon_sym_nad83 = 181,
-  anon_sym_net = 182,
-  anon_sym_no = 183,
-  anon_sym_nominal = 184,
-  anon_sym_of = 185,
-  anon_sym_on = 186,
-  anon_sym_output = 187,
-  anon_sym_over = 188,
-  anon_sym_pep = 189,
-  anon_sym_per = 190,
-  anon_sym_rated = 191,
-  anon_sym_reactance = 192,
-  anon_sym_reading = 193,
-  anon_sym_realized = 194,
-  anon_sym_reference = 195,
-  anon_sym_reflected = 196,
-  anon_sym_rejects = 197,
-  anon_sym_series = 198,
-  anon_sym_shared = 199,
-  anon_sym_sheet = 200,
-  anon_sym_shunt = 201,
-  anon_sym_sinad = 202,
-  anon_sym_since = 203,
-  anon_sym_ssb = 204,
-  anon_sym_ssb_DASHprocessed = 205,
-  anon_sym_then = 206,
-  anon_sym_to = 207,
-  anon_sym_total = 208,
-  anon_sym_typical = 209,
-  anon_sym_way = 210,
-  anon_sym_wet = 211,
-  anon_sym_wgs84 = 212,
-  anon_sym_with = 213,
-  anon_sym_within = 214,
-  anon_sym_yes = 215,
-  anon_sym_COMMA = 216,
-  anon_sym_EQ = 217,
-  anon_sym_u00b1 = 218,
-  anon_sym_PLUS_SLASH_DASH = 219,
-  anon_sym_LPAREN = 220,
-  anon_sym_RPAREN = 221,
-  anon_sym_DASH = 222,
-  anon_sym_u2212 = 223,
-  anon_sym_u2013 = 224,
-  anon_sym_PLUS = 225,
-  anon_sym_STAR = 226,
-  anon_sym_SLASH = 227,
-  anon_sym_CARET = 228,
-  sym__glued = 229,
-  sym_date = 230,
-  sym_dms = 231,
-  sym_number = 232,
-  aux_sym_unit_token1 = 233,
-  aux_sym_unit_token2 = 234,
-  aux_sym_unit_token3 = 235,
-  aux_sym_unit_token4 = 236,
-  aux_sym_unit_token5 = 237,
-  aux_sym_unit_token6 = 238,
-  anon_sym_wavelengths = 239,
-  anon_sym_wavelength = 240,
-  aux_sym_unit_token7 = 241,
-  aux_sym_unit_token8 = 242,
-  aux_sym_unit_token9 = 243,
-  aux_sym_unit_token10 = 244,
-  anon_sym_ohm_DASHm = 245,
-  aux_sym_unit_token11 = 246,
-  aux_sym_unit_token12 = 247,
-  anon_sym_degC = 248,
-  anon_sym_degF = 249,
-  anon_sym_ohms = 250,
-  aux_sym_unit_token13 = 251,
-  anon_sym_GHz = 252,
-  anon_sym_MHz = 253,
-  anon_sym_dBW = 254,
-  anon_sym_dBd = 255,
-  anon_sym_dBi = 256,
-  anon_sym_dBm = 257,
-  anon_sym_deg = 258,
-  anon_sym_kHz = 259,
-  anon_sym_min = 260,
-  anon_sym_ohm = 261,
-  anon_sym_Hz = 262,
-  anon_sym_cm = 263,
-  anon_sym_dB = 264,
-  anon_sym_ft = 265,
-  anon_sym_kV = 266,
-  anon_sym_kW = 267,
-  anon_sym_km = 268,
-  anon_sym_mW = 269,
-  anon_sym_mi = 270,
-  anon_sym_mm = 271,
-  anon_sym_ms = 272,
-  anon_sym_ns = 273,
-  anon_sym_uV = 274,
-  anon_sym_uW = 275,
-  anon_sym_us = 276,
-  anon_sym_yd = 277,
-  anon_sym_u00b0C = 278,
-  anon_sym_u00b0F = 279,
-  anon_sym_u00b5V = 280,
-  anon_sym_u00b5W = 281,
-  anon_sym_u00b5s = 282,
-  anon_sym_u03a9m = 283,
-  anon_sym_u03bcV = 284,
-  anon_sym_u03bcW = 285,
-  anon_sym_u03bcs = 286,
-  anon_sym_u2126m = 287,
-  anon_sym_PERCENT = 288,
-  anon_sym_A = 289,
-  anon_sym_V = 290,
-  anon_sym_W = 291,
-  anon_sym_h = 292,
-  anon_sym_m = 293,
-  anon_sym_s = 294,
-  anon_sym_u00b0 = 295,
-  anon_sym_u03a9 = 296,
-  anon_sym_u03bb = 297,
-  anon_sym_u2126 = 298,
-  sym_root = 299,
-  sym_digit_name = 300,
-  sym_string = 301,
-  sym_comment = 302,
-  sym_source_file = 303,
-  sym__line = 304,
-  sym__end = 305,
-  sym_statement = 306,
-  sym_block_statement = 307,
-  sym_block = 308,
-  sym__head = 309,
-  sym_keyword = 310,
-  sym_only_word = 311,
-  sym_word = 312,
-  sym__value = 313,
-  sym_range = 314,
-  sym_tolerance = 315,
-  sym_coverage = 316,
-  sym__expression = 317,
-  sym_parenthesized_expression = 318,
-  sym_negation = 319,
-  sym_binary_expression = 320,
-  sym_quantity = 321,
-  sym_unit = 322,
-  aux_sym_source_file_repeat1 = 323,
-  aux_sym__head_repeat1 = 324,
+  anon_sym_drift = 65,
+  anon_sym_piece = 66,
+  anon_sym_readings = 67,
+  anon_sym_resonance = 68,
+  anon_sym_delay = 69,
+  anon_sym_phase = 70,
+  anon_sym_adapter = 71,
+  anon_sym_position = 72,
+  anon_sym_ground = 73,
+  anon_sym_place = 74,
+  anon_sym_under = 75,
+  anon_sym_transmitter = 76,
+  anon_sym_receiver = 77,
+  anon_sym_run = 78,
+  anon_sym_jumper = 79,
+  anon_sym_tail = 80,
+  anon_sym_pad = 81,
+  anon_sym_filter = 82,
+  anon_sym_isolator = 83,
+  anon_sym_circulator = 84,
+  anon_sym_protector = 85,
+  anon_sym_switch = 86,
+  anon_sym_coupler = 87,
+  anon_sym_meter = 88,
+  anon_sym_balun = 89,
+  anon_sym_tuner = 90,
+  anon_sym_duplexer = 91,
+  anon_sym_diplexer = 92,
+  anon_sym_combiner = 93,
+  anon_sym_divider = 94,
+  anon_sym_amplifier = 95,
+  anon_sym_preamplifier = 96,
+  anon_sym_antenna = 97,
+  anon_sym_branches = 98,
+  anon_sym_expect = 99,
+  anon_sym_authority = 100,
+  anon_sym_jurisdiction = 101,
+  anon_sym_service = 102,
+  anon_sym_edition = 103,
+  anon_sym_dated = 104,
+  anon_sym_until = 105,
+  anon_sym_holder = 106,
+  anon_sym_class = 107,
+  anon_sym_ask = 108,
+  anon_sym_threshold = 109,
+  anon_sym_fixed = 110,
+  anon_sym_condition = 111,
+  anon_sym_branch = 112,
+  anon_sym_inner = 113,
+  anon_sym_outer = 114,
+  anon_sym_permittivity = 115,
+  anon_sym_loss_DASHtangent = 116,
+  anon_sym_strand = 117,
+  anon_sym_strand_DASHdiameter = 118,
+  anon_sym_braid = 119,
+  anon_sym_resistivity = 120,
+  anon_sym_inner_DASHresistivity = 121,
+  anon_sym_outer_DASHresistivity = 122,
+  anon_sym_diameter = 123,
+  anon_sym_spacing = 124,
+  anon_sym_baseline = 125,
+  anon_sym_through = 126,
+  anon_sym_open = 127,
+  anon_sym_short = 128,
+  anon_sym_equalise = 129,
+  anon_sym_power = 130,
+  anon_sym_mode = 131,
+  anon_sym_duty = 132,
+  anon_sym_keyed = 133,
+  anon_sym_foldback = 134,
+  anon_sym_sensitivity = 135,
+  anon_sym_efficiency = 136,
+  anon_sym_height = 137,
+  anon_sym_haat = 138,
+  anon_sym_bandwidth = 139,
+  anon_sym_distance = 140,
+  anon_sym_radius = 141,
+  anon_sym_fails = 142,
+  anon_sym_above = 143,
+  anon_sym_added = 144,
+  anon_sym_against = 145,
+  anon_sym_agl = 146,
+  anon_sym_am = 147,
+  anon_sym_ambient = 148,
+  anon_sym_amsl = 149,
+  anon_sym_apart = 150,
+  anon_sym_at = 151,
+  anon_sym_below = 152,
+  anon_sym_bow = 153,
+  anon_sym_by = 154,
+  anon_sym_carrier = 155,
+  anon_sym_clad = 156,
+  anon_sym_confidence = 157,
+  anon_sym_corrected = 158,
+  anon_sym_cw = 159,
+  anon_sym_data = 160,
+  anon_sym_dc_DASHinput = 161,
+  anon_sym_displayed = 162,
+  anon_sym_eirp = 163,
+  anon_sym_ends = 164,
+  anon_sym_erp = 165,
+  anon_sym_etrs89 = 166,
+  anon_sym_figure = 167,
+  anon_sym_fm = 168,
+  anon_sym_for = 169,
+  anon_sym_forward = 170,
+  anon_sym_frequency = 171,
+  anon_sym_full = 172,
+  anon_sym_guess = 173,
+  anon_sym_if = 174,
+  anon_sym_in = 175,
+  anon_sym_input = 176,
+  anon_sym_instead = 177,
+  anon_sym_k = 178,
+  anon_sym_maximum = 179,
+  anon_sym_mean = 180,
+  anon_sym_medium = 181,
+  anon_sym_nad27 = 182,
+  anon_sym_nad83 = 183,
+  anon_sym_net = 184,
+  anon_sym_no = 185,
+  anon_sym_nominal = 186,
+  anon_sym_of = 187,
+  anon_sym_on = 188,
+  anon_sym_output = 189,
+  anon_sym_over = 190,
+  anon_sym_pep = 191,
+  anon_sym_per = 192,
+  anon_sym_rated = 193,
+  anon_sym_reactance = 194,
+  anon_sym_reading = 195,
+  anon_sym_realized = 196,
+  anon_sym_reference = 197,
+  anon_sym_reflected = 198,
+  anon_sym_rejects = 199,
+  anon_sym_series = 200,
+  anon_sym_shared = 201,
+  anon_sym_sheet = 202,
+  anon_sym_shunt = 203,
+  anon_sym_sinad = 204,
+  anon_sym_since = 205,
+  anon_sym_ssb = 206,
+  anon_sym_ssb_DASHprocessed = 207,
+  anon_sym_then = 208,
+  anon_sym_to = 209,
+  anon_sym_total = 210,
+  anon_sym_typical = 211,
+  anon_sym_way = 212,
+  anon_sym_wet = 213,
+  anon_sym_wgs84 = 214,
+  anon_sym_with = 215,
+  anon_sym_within = 216,
+  anon_sym_yes = 217,
+  anon_sym_COMMA = 218,
+  anon_sym_EQ = 219,
+  anon_sym_u00b1 = 220,
+  anon_sym_PLUS_SLASH_DASH = 221,
+  anon_sym_LPAREN = 222,
+  anon_sym_RPAREN = 223,
+  anon_sym_DASH = 224,
+  anon_sym_u2212 = 225,
+  anon_sym_u2013 = 226,
+  anon_sym_PLUS = 227,
+  anon_sym_STAR = 228,
+  anon_sym_SLASH = 229,
+  anon_sym_CARET = 230,
+  sym__glued = 231,
+  sym_date = 232,
+  sym_dms = 233,
+  sym_number = 234,
+  aux_sym_unit_token1 = 235,
+  aux_sym_unit_token2 = 236,
+  aux_sym_unit_token3 = 237,
+  aux_sym_unit_token4 = 238,
+  aux_sym_unit_token5 = 239,
+  aux_sym_unit_token6 = 240,
+  anon_sym_wavelengths = 241,
+  anon_sym_wavelength = 242,
+  aux_sym_unit_token7 = 243,
+  aux_sym_unit_token8 = 244,
+  aux_sym_unit_token9 = 245,
+  aux_sym_unit_token10 = 246,
+  anon_sym_ohm_DASHm = 247,
+  aux_sym_unit_token11 = 248,
+  aux_sym_unit_token12 = 249,
+  anon_sym_degC = 250,
+  anon_sym_degF = 251,
+  anon_sym_ohms = 252,
+  aux_sym_unit_token13 = 253,
+  anon_sym_GHz = 254,
+  anon_sym_MHz = 255,
+  anon_sym_dBW = 256,
+  anon_sym_dBd = 257,
+  anon_sym_dBi = 258,
+  anon_sym_dBm = 259,
+  anon_sym_deg = 260,
+  anon_sym_kHz = 261,
+  anon_sym_min = 262,
+  anon_sym_ohm = 263,
+  anon_sym_Hz = 264,
+  anon_sym_cm = 265,
+  anon_sym_dB = 266,
+  anon_sym_ft = 267,
+  anon_sym_kV = 268,
+  anon_sym_kW = 269,
+  anon_sym_km = 270,
+  anon_sym_mW = 271,
+  anon_sym_mi = 272,
+  anon_sym_mm = 273,
+  anon_sym_ms = 274,
+  anon_sym_ns = 275,
+  anon_sym_uV = 276,
+  anon_sym_uW = 277,
+  anon_sym_us = 278,
+  anon_sym_yd = 279,
+  anon_sym_u00b0C = 280,
+  anon_sym_u00b0F = 281,
+  anon_sym_u00b5V = 282,
+  anon_sym_u00b5W = 283,
+  anon_sym_u00b5s = 284,
+  anon_sym_u03a9m = 285,
+  anon_sym_u03bcV = 286,
+  anon_sym_u03bcW = 287,
+  anon_sym_u03bcs = 288,
+  anon_sym_u2126m = 289,
+  anon_sym_PERCENT = 290,
+  anon_sym_A = 291,
+  anon_sym_V = 292,
+  anon_sym_W = 293,
+  anon_sym_h = 294,
+  anon_sym_m = 295,
+  anon_sym_s = 296,
+  anon_sym_u00b0 = 297,
+  anon_sym_u03a9 = 298,
+  anon_sym_u03bb = 299,
+  anon_sym_u2126 = 300,
+  sym_root = 301,
+  sym_digit_name = 302,
+  sym_string = 303,
+  sym_comment = 304,
+  sym_source_file = 305,
+  sym__line = 306,
+  sym__end = 307,
+  sym_statement = 308,
+  sym_block_statement = 309,
+  sym_block = 310,
+  sym__head = 311,
+  sym_keyword = 312,
+  sym_only_word = 313,
+  sym_word = 314,
+  sym__value = 315,
+  sym_range = 316,
+  sym_tolerance = 317,
+  sym_coverage = 318,
+  sym__expression = 319,
+  sym_parenthesized_expression = 320,
+  sym_negation = 321,
+  sym_binary_expression = 322,
+  sym_quantity = 323,
+  sym_unit = 324,
+  aux_sym_source_file_repeat1 = 325,
+  aux_sym__head_repeat1 = 326,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -408,6 +410,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_read] = "read",
   [anon_sym_temperature] = "temperature",
   [anon_sym_generator] = "generator",
+  [anon_sym_drift] = "drift",
   [anon_sym_piece] = "piece",
   [anon_sym_readings] = "readings",
   [anon_sym_resonance] = "resonance",
@@ -495,6 +498,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
   [anon_sym_below] = "below",
+  [anon_sym_bow] = "bow",
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
   [anon_sym_clad] = "clad",
@@ -736,6 +740,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_read] = anon_sym_read,
   [anon_sym_temperature] = anon_sym_temperature,
   [anon_sym_generator] = anon_sym_generator,
+  [anon_sym_drift] = anon_sym_drift,
   [anon_sym_piece] = anon_sym_piece,
   [anon_sym_readings] = anon_sym_readings,
   [anon_sym_resonance] = anon_sym_resonance,
@@ -823,6 +828,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
   [anon_sym_below] = anon_sym_below,
+  [anon_sym_bow] = anon_sym_bow,
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
   [anon_sym_clad] = anon_sym_clad,
@@ -1259,6 +1265,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_drift] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_piece] = {
     .visible = true,
     .named = false,
@@ -1604,6 +1614,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_below] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_bow] = {
     .visible = true,
     .named = false,
   },
@@ -4282,1019 +4296,1020 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 8:
       if (lookahead == 'a') ADVANCE(43);
       if (lookahead == 'e') ADVANCE(44);
-      if (lookahead == 'r') ADVANCE(45);
-      if (lookahead == 'u') ADVANCE(46);
-      if (lookahead == 'y') ADVANCE(47);
+      if (lookahead == 'o') ADVANCE(45);
+      if (lookahead == 'r') ADVANCE(46);
+      if (lookahead == 'u') ADVANCE(47);
+      if (lookahead == 'y') ADVANCE(48);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(48);
-      if (lookahead == 'h') ADVANCE(49);
-      if (lookahead == 'i') ADVANCE(50);
-      if (lookahead == 'l') ADVANCE(51);
-      if (lookahead == 'm') ADVANCE(52);
-      if (lookahead == 'o') ADVANCE(53);
-      if (lookahead == 'w') ADVANCE(54);
+      if (lookahead == 'a') ADVANCE(49);
+      if (lookahead == 'h') ADVANCE(50);
+      if (lookahead == 'i') ADVANCE(51);
+      if (lookahead == 'l') ADVANCE(52);
+      if (lookahead == 'm') ADVANCE(53);
+      if (lookahead == 'o') ADVANCE(54);
+      if (lookahead == 'w') ADVANCE(55);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(55);
-      if (lookahead == 'a') ADVANCE(56);
-      if (lookahead == 'c') ADVANCE(57);
-      if (lookahead == 'e') ADVANCE(58);
-      if (lookahead == 'i') ADVANCE(59);
-      if (lookahead == 'u') ADVANCE(60);
+      if (lookahead == 'B') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(57);
+      if (lookahead == 'c') ADVANCE(58);
+      if (lookahead == 'e') ADVANCE(59);
+      if (lookahead == 'i') ADVANCE(60);
+      if (lookahead == 'r') ADVANCE(61);
+      if (lookahead == 'u') ADVANCE(62);
       END_STATE();
     case 11:
       ADVANCE_MAP(
-        'd', 61,
-        'f', 62,
-        'i', 63,
-        'n', 64,
-        'q', 65,
-        'r', 66,
-        't', 67,
-        'x', 68,
+        'd', 63,
+        'f', 64,
+        'i', 65,
+        'n', 66,
+        'q', 67,
+        'r', 68,
+        't', 69,
+        'x', 70,
       );
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(69);
-      if (lookahead == 'i') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(71);
-      if (lookahead == 'o') ADVANCE(72);
-      if (lookahead == 'r') ADVANCE(73);
-      if (lookahead == 't') ADVANCE(74);
-      if (lookahead == 'u') ADVANCE(75);
+      if (lookahead == 'a') ADVANCE(71);
+      if (lookahead == 'i') ADVANCE(72);
+      if (lookahead == 'm') ADVANCE(73);
+      if (lookahead == 'o') ADVANCE(74);
+      if (lookahead == 'r') ADVANCE(75);
+      if (lookahead == 't') ADVANCE(76);
+      if (lookahead == 'u') ADVANCE(77);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(76);
-      if (lookahead == 'e') ADVANCE(77);
-      if (lookahead == 'r') ADVANCE(78);
-      if (lookahead == 'u') ADVANCE(79);
+      if (lookahead == 'a') ADVANCE(78);
+      if (lookahead == 'e') ADVANCE(79);
+      if (lookahead == 'r') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(80);
-      if (lookahead == 'e') ADVANCE(81);
-      if (lookahead == 'i') ADVANCE(82);
-      if (lookahead == 'o') ADVANCE(83);
+      if (lookahead == 'a') ADVANCE(82);
+      if (lookahead == 'e') ADVANCE(83);
+      if (lookahead == 'i') ADVANCE(84);
+      if (lookahead == 'o') ADVANCE(85);
       END_STATE();
     case 15:
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(85);
-      if (lookahead == 'n') ADVANCE(86);
-      if (lookahead == 's') ADVANCE(87);
+      if (lookahead == 'f') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(87);
+      if (lookahead == 'n') ADVANCE(88);
+      if (lookahead == 's') ADVANCE(89);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(88);
-      if (lookahead == 'u') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(90);
+      if (lookahead == 'u') ADVANCE(91);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(90);
-      if (lookahead == 'V') ADVANCE(91);
-      if (lookahead == 'W') ADVANCE(92);
-      if (lookahead == 'e') ADVANCE(93);
-      if (lookahead == 'i') ADVANCE(94);
-      if (lookahead == 'm') ADVANCE(95);
+      if (lookahead == 'H') ADVANCE(92);
+      if (lookahead == 'V') ADVANCE(93);
+      if (lookahead == 'W') ADVANCE(94);
+      if (lookahead == 'e') ADVANCE(95);
+      if (lookahead == 'i') ADVANCE(96);
+      if (lookahead == 'm') ADVANCE(97);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(96);
-      if (lookahead == 'i') ADVANCE(97);
-      if (lookahead == 'o') ADVANCE(98);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'o') ADVANCE(100);
       END_STATE();
     case 19:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(99);
-      if (lookahead == 'a') ADVANCE(100);
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'm') ADVANCE(103);
-      if (lookahead == 'o') ADVANCE(104);
-      if (lookahead == 's') ADVANCE(105);
+      if (lookahead == 'W') ADVANCE(101);
+      if (lookahead == 'a') ADVANCE(102);
+      if (lookahead == 'e') ADVANCE(103);
+      if (lookahead == 'i') ADVANCE(104);
+      if (lookahead == 'm') ADVANCE(105);
+      if (lookahead == 'o') ADVANCE(106);
+      if (lookahead == 's') ADVANCE(107);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(106);
-      if (lookahead == 'e') ADVANCE(107);
-      if (lookahead == 'o') ADVANCE(108);
-      if (lookahead == 's') ADVANCE(109);
+      if (lookahead == 'a') ADVANCE(108);
+      if (lookahead == 'e') ADVANCE(109);
+      if (lookahead == 'o') ADVANCE(110);
+      if (lookahead == 's') ADVANCE(111);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(110);
-      if (lookahead == 'h') ADVANCE(111);
-      if (lookahead == 'n') ADVANCE(112);
-      if (lookahead == 'p') ADVANCE(113);
-      if (lookahead == 'u') ADVANCE(114);
-      if (lookahead == 'v') ADVANCE(115);
+      if (lookahead == 'f') ADVANCE(112);
+      if (lookahead == 'h') ADVANCE(113);
+      if (lookahead == 'n') ADVANCE(114);
+      if (lookahead == 'p') ADVANCE(115);
+      if (lookahead == 'u') ADVANCE(116);
+      if (lookahead == 'v') ADVANCE(117);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(116);
-      if (lookahead == 'e') ADVANCE(117);
-      if (lookahead == 'h') ADVANCE(118);
-      if (lookahead == 'i') ADVANCE(119);
-      if (lookahead == 'l') ADVANCE(120);
-      if (lookahead == 'o') ADVANCE(121);
-      if (lookahead == 'r') ADVANCE(122);
+      if (lookahead == 'a') ADVANCE(118);
+      if (lookahead == 'e') ADVANCE(119);
+      if (lookahead == 'h') ADVANCE(120);
+      if (lookahead == 'i') ADVANCE(121);
+      if (lookahead == 'l') ADVANCE(122);
+      if (lookahead == 'o') ADVANCE(123);
+      if (lookahead == 'r') ADVANCE(124);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(123);
-      if (lookahead == 'e') ADVANCE(124);
-      if (lookahead == 'u') ADVANCE(125);
+      if (lookahead == 'a') ADVANCE(125);
+      if (lookahead == 'e') ADVANCE(126);
+      if (lookahead == 'u') ADVANCE(127);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 126,
-        'e', 127,
-        'h', 128,
-        'i', 129,
-        'o', 130,
-        'p', 131,
-        's', 132,
-        't', 133,
-        'w', 134,
+        'c', 128,
+        'e', 129,
+        'h', 130,
+        'i', 131,
+        'o', 132,
+        'p', 133,
+        's', 134,
+        't', 135,
+        'w', 136,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(135);
-      if (lookahead == 'e') ADVANCE(136);
-      if (lookahead == 'h') ADVANCE(137);
-      if (lookahead == 'o') ADVANCE(138);
-      if (lookahead == 'r') ADVANCE(139);
-      if (lookahead == 'u') ADVANCE(140);
-      if (lookahead == 'y') ADVANCE(141);
+      if (lookahead == 'a') ADVANCE(137);
+      if (lookahead == 'e') ADVANCE(138);
+      if (lookahead == 'h') ADVANCE(139);
+      if (lookahead == 'o') ADVANCE(140);
+      if (lookahead == 'r') ADVANCE(141);
+      if (lookahead == 'u') ADVANCE(142);
+      if (lookahead == 'y') ADVANCE(143);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(142);
-      if (lookahead == 'W') ADVANCE(143);
-      if (lookahead == 'n') ADVANCE(144);
-      if (lookahead == 's') ADVANCE(145);
+      if (lookahead == 'V') ADVANCE(144);
+      if (lookahead == 'W') ADVANCE(145);
+      if (lookahead == 'n') ADVANCE(146);
+      if (lookahead == 's') ADVANCE(147);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(146);
-      if (lookahead == 'e') ADVANCE(147);
-      if (lookahead == 'o') ADVANCE(148);
+      if (lookahead == 'a') ADVANCE(148);
+      if (lookahead == 'e') ADVANCE(149);
+      if (lookahead == 'o') ADVANCE(150);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(149);
-      if (lookahead == 'e') ADVANCE(150);
-      if (lookahead == 'g') ADVANCE(151);
-      if (lookahead == 'i') ADVANCE(152);
+      if (lookahead == 'a') ADVANCE(151);
+      if (lookahead == 'e') ADVANCE(152);
+      if (lookahead == 'g') ADVANCE(153);
+      if (lookahead == 'i') ADVANCE(154);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(153);
-      if (lookahead == 'e') ADVANCE(154);
+      if (lookahead == 'd') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(156);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(155);
+      if (lookahead == 'z') ADVANCE(157);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(156);
+      if (lookahead == 'z') ADVANCE(158);
       END_STATE();
     case 33:
-      if (lookahead == 'o') ADVANCE(157);
+      if (lookahead == 'o') ADVANCE(159);
       END_STATE();
     case 34:
-      if (lookahead == 'c') ADVANCE(158);
+      if (lookahead == 'c') ADVANCE(160);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(159);
-      if (lookahead == 'd') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(161);
+      if (lookahead == 'd') ADVANCE(162);
       END_STATE();
     case 36:
-      if (lookahead == 'a') ADVANCE(161);
-      if (lookahead == 'l') ADVANCE(162);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'l') ADVANCE(164);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(163);
-      if (lookahead == 'p') ADVANCE(164);
-      if (lookahead == 's') ADVANCE(165);
+      if (lookahead == 'b') ADVANCE(165);
+      if (lookahead == 'p') ADVANCE(166);
+      if (lookahead == 's') ADVANCE(167);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(166);
+      if (lookahead == 't') ADVANCE(168);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(167);
+      if (lookahead == 'a') ADVANCE(169);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(168);
+      if (lookahead == 'k') ADVANCE(170);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == 't') ADVANCE(171);
       END_STATE();
     case 43:
-      if (lookahead == 'l') ADVANCE(170);
-      if (lookahead == 'n') ADVANCE(171);
-      if (lookahead == 's') ADVANCE(172);
+      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'n') ADVANCE(173);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(173);
+      if (lookahead == 'l') ADVANCE(175);
       END_STATE();
     case 45:
-      if (lookahead == 'a') ADVANCE(174);
+      if (lookahead == 'w') ADVANCE(176);
       END_STATE();
     case 46:
-      if (lookahead == 'm') ADVANCE(175);
+      if (lookahead == 'a') ADVANCE(177);
       END_STATE();
     case 47:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'm') ADVANCE(178);
       END_STATE();
     case 48:
-      if (lookahead == 'b') ADVANCE(176);
-      if (lookahead == 'l') ADVANCE(177);
-      if (lookahead == 'r') ADVANCE(178);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 49:
-      if (lookahead == 'a') ADVANCE(179);
+      if (lookahead == 'b') ADVANCE(179);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 'r') ADVANCE(181);
       END_STATE();
     case 50:
-      if (lookahead == 'r') ADVANCE(180);
+      if (lookahead == 'a') ADVANCE(182);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(181);
+      if (lookahead == 'r') ADVANCE(183);
       END_STATE();
     case 52:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(184);
       END_STATE();
     case 53:
-      if (lookahead == 'm') ADVANCE(182);
-      if (lookahead == 'n') ADVANCE(183);
-      if (lookahead == 'r') ADVANCE(184);
-      if (lookahead == 'u') ADVANCE(185);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(185);
+      if (lookahead == 'n') ADVANCE(186);
+      if (lookahead == 'r') ADVANCE(187);
+      if (lookahead == 'u') ADVANCE(188);
       END_STATE();
     case 55:
-      if (lookahead == 'W') ADVANCE(186);
-      if (lookahead == 'd') ADVANCE(187);
-      if (lookahead == 'i') ADVANCE(188);
-      if (lookahead == 'm') ADVANCE(189);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 56:
-      if (lookahead == 't') ADVANCE(190);
+      if (lookahead == 'W') ADVANCE(189);
+      if (lookahead == 'd') ADVANCE(190);
+      if (lookahead == 'i') ADVANCE(191);
+      if (lookahead == 'm') ADVANCE(192);
       END_STATE();
     case 57:
-      if (lookahead == '-') ADVANCE(191);
+      if (lookahead == 't') ADVANCE(193);
       END_STATE();
     case 58:
-      if (lookahead == 'g') ADVANCE(192);
-      if (lookahead == 'l') ADVANCE(193);
-      if (lookahead == 'v') ADVANCE(194);
+      if (lookahead == '-') ADVANCE(194);
       END_STATE();
     case 59:
-      if (lookahead == 'a') ADVANCE(195);
-      if (lookahead == 'p') ADVANCE(196);
-      if (lookahead == 'r') ADVANCE(197);
-      if (lookahead == 's') ADVANCE(198);
-      if (lookahead == 'v') ADVANCE(199);
+      if (lookahead == 'g') ADVANCE(195);
+      if (lookahead == 'l') ADVANCE(196);
+      if (lookahead == 'v') ADVANCE(197);
       END_STATE();
     case 60:
-      if (lookahead == 'e') ADVANCE(200);
-      if (lookahead == 'p') ADVANCE(201);
-      if (lookahead == 't') ADVANCE(202);
+      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'p') ADVANCE(199);
+      if (lookahead == 'r') ADVANCE(200);
+      if (lookahead == 's') ADVANCE(201);
+      if (lookahead == 'v') ADVANCE(202);
       END_STATE();
     case 61:
       if (lookahead == 'i') ADVANCE(203);
       END_STATE();
     case 62:
-      if (lookahead == 'f') ADVANCE(204);
+      if (lookahead == 'e') ADVANCE(204);
+      if (lookahead == 'p') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(206);
       END_STATE();
     case 63:
-      if (lookahead == 'r') ADVANCE(205);
+      if (lookahead == 'i') ADVANCE(207);
       END_STATE();
     case 64:
-      if (lookahead == 'd') ADVANCE(206);
+      if (lookahead == 'f') ADVANCE(208);
       END_STATE();
     case 65:
-      if (lookahead == 'u') ADVANCE(207);
-      END_STATE();
-    case 66:
-      if (lookahead == 'p') ADVANCE(208);
-      END_STATE();
-    case 67:
       if (lookahead == 'r') ADVANCE(209);
       END_STATE();
+    case 66:
+      if (lookahead == 'd') ADVANCE(210);
+      END_STATE();
+    case 67:
+      if (lookahead == 'u') ADVANCE(211);
+      END_STATE();
     case 68:
-      if (lookahead == 'c') ADVANCE(210);
-      if (lookahead == 'p') ADVANCE(211);
+      if (lookahead == 'p') ADVANCE(212);
       END_STATE();
     case 69:
-      if (lookahead == 'i') ADVANCE(212);
-      if (lookahead == 'm') ADVANCE(213);
+      if (lookahead == 'r') ADVANCE(213);
       END_STATE();
     case 70:
-      if (lookahead == 'g') ADVANCE(214);
-      if (lookahead == 'l') ADVANCE(215);
-      if (lookahead == 'x') ADVANCE(216);
+      if (lookahead == 'c') ADVANCE(214);
+      if (lookahead == 'p') ADVANCE(215);
       END_STATE();
     case 71:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'i') ADVANCE(216);
+      if (lookahead == 'm') ADVANCE(217);
       END_STATE();
     case 72:
-      if (lookahead == 'l') ADVANCE(217);
-      if (lookahead == 'r') ADVANCE(218);
+      if (lookahead == 'g') ADVANCE(218);
+      if (lookahead == 'l') ADVANCE(219);
+      if (lookahead == 'x') ADVANCE(220);
       END_STATE();
     case 73:
-      if (lookahead == 'e') ADVANCE(219);
-      if (lookahead == 'o') ADVANCE(220);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 74:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'l') ADVANCE(221);
+      if (lookahead == 'r') ADVANCE(222);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(221);
-      END_STATE();
-    case 76:
-      if (lookahead == 'i') ADVANCE(222);
-      END_STATE();
-    case 77:
-      if (lookahead == 'n') ADVANCE(223);
-      END_STATE();
-    case 78:
+      if (lookahead == 'e') ADVANCE(223);
       if (lookahead == 'o') ADVANCE(224);
       END_STATE();
+    case 76:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 77:
+      if (lookahead == 'l') ADVANCE(225);
+      END_STATE();
+    case 78:
+      if (lookahead == 'i') ADVANCE(226);
+      END_STATE();
     case 79:
-      if (lookahead == 'e') ADVANCE(225);
+      if (lookahead == 'n') ADVANCE(227);
       END_STATE();
     case 80:
-      if (lookahead == 'a') ADVANCE(226);
+      if (lookahead == 'o') ADVANCE(228);
       END_STATE();
     case 81:
-      if (lookahead == 'i') ADVANCE(227);
+      if (lookahead == 'e') ADVANCE(229);
       END_STATE();
     case 82:
-      if (lookahead == 'g') ADVANCE(228);
+      if (lookahead == 'a') ADVANCE(230);
       END_STATE();
     case 83:
-      if (lookahead == 'l') ADVANCE(229);
+      if (lookahead == 'i') ADVANCE(231);
       END_STATE();
     case 84:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'g') ADVANCE(232);
       END_STATE();
     case 85:
-      if (lookahead == 'p') ADVANCE(230);
+      if (lookahead == 'l') ADVANCE(233);
       END_STATE();
     case 86:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(231);
-      if (lookahead == 'p') ADVANCE(232);
-      if (lookahead == 's') ADVANCE(233);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 87:
-      if (lookahead == 'o') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(234);
       END_STATE();
     case 88:
-      if (lookahead == 'i') ADVANCE(235);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(235);
+      if (lookahead == 'p') ADVANCE(236);
+      if (lookahead == 's') ADVANCE(237);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(236);
-      if (lookahead == 'r') ADVANCE(237);
+      if (lookahead == 'o') ADVANCE(238);
       END_STATE();
     case 90:
-      if (lookahead == 'z') ADVANCE(238);
+      if (lookahead == 'i') ADVANCE(239);
       END_STATE();
     case 91:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'm') ADVANCE(240);
+      if (lookahead == 'r') ADVANCE(241);
       END_STATE();
     case 92:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'z') ADVANCE(242);
       END_STATE();
     case 93:
-      if (lookahead == 'y') ADVANCE(239);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 94:
-      if (lookahead == 'n') ADVANCE(240);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'y') ADVANCE(243);
       END_STATE();
     case 96:
-      if (lookahead == 't') ADVANCE(241);
-      END_STATE();
-    case 97:
-      if (lookahead == 'c') ADVANCE(242);
-      if (lookahead == 'm') ADVANCE(243);
       if (lookahead == 'n') ADVANCE(244);
       END_STATE();
+    case 97:
+      ACCEPT_TOKEN(anon_sym_km);
+      END_STATE();
     case 98:
-      if (lookahead == 'a') ADVANCE(245);
-      if (lookahead == 's') ADVANCE(246);
-      if (lookahead == 'w') ADVANCE(247);
+      if (lookahead == 't') ADVANCE(245);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == 'c') ADVANCE(246);
+      if (lookahead == 'm') ADVANCE(247);
+      if (lookahead == 'n') ADVANCE(248);
       END_STATE();
     case 100:
-      if (lookahead == 'x') ADVANCE(248);
+      if (lookahead == 'a') ADVANCE(249);
+      if (lookahead == 's') ADVANCE(250);
+      if (lookahead == 'w') ADVANCE(251);
       END_STATE();
     case 101:
-      if (lookahead == 'a') ADVANCE(249);
-      if (lookahead == 'd') ADVANCE(250);
-      if (lookahead == 't') ADVANCE(251);
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(252);
+      if (lookahead == 'x') ADVANCE(252);
       END_STATE();
     case 103:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 104:
-      if (lookahead == 'd') ADVANCE(253);
-      END_STATE();
-    case 105:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 106:
+      if (lookahead == 'a') ADVANCE(253);
       if (lookahead == 'd') ADVANCE(254);
-      END_STATE();
-    case 107:
       if (lookahead == 't') ADVANCE(255);
       END_STATE();
+    case 104:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(256);
+      END_STATE();
+    case 105:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 106:
+      if (lookahead == 'd') ADVANCE(257);
+      END_STATE();
+    case 107:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
     case 108:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(256);
-      if (lookahead == 'm') ADVANCE(257);
+      if (lookahead == 'd') ADVANCE(258);
       END_STATE();
     case 109:
-      ACCEPT_TOKEN(anon_sym_ns);
+      if (lookahead == 't') ADVANCE(259);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_of);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(260);
+      if (lookahead == 'm') ADVANCE(261);
       END_STATE();
     case 111:
-      if (lookahead == 'm') ADVANCE(258);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_on);
+      ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 113:
-      if (lookahead == 'e') ADVANCE(259);
+      if (lookahead == 'm') ADVANCE(262);
       END_STATE();
     case 114:
-      if (lookahead == 't') ADVANCE(260);
+      ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 115:
-      if (lookahead == 'e') ADVANCE(261);
+      if (lookahead == 'e') ADVANCE(263);
       END_STATE();
     case 116:
-      if (lookahead == 'd') ADVANCE(262);
-      if (lookahead == 's') ADVANCE(263);
+      if (lookahead == 't') ADVANCE(264);
       END_STATE();
     case 117:
-      if (lookahead == 'p') ADVANCE(264);
-      if (lookahead == 'r') ADVANCE(265);
+      if (lookahead == 'e') ADVANCE(265);
       END_STATE();
     case 118:
-      if (lookahead == 'a') ADVANCE(266);
+      if (lookahead == 'd') ADVANCE(266);
+      if (lookahead == 's') ADVANCE(267);
       END_STATE();
     case 119:
-      if (lookahead == 'e') ADVANCE(267);
+      if (lookahead == 'p') ADVANCE(268);
+      if (lookahead == 'r') ADVANCE(269);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(268);
+      if (lookahead == 'a') ADVANCE(270);
       END_STATE();
     case 121:
-      if (lookahead == 'r') ADVANCE(269);
-      if (lookahead == 's') ADVANCE(270);
-      if (lookahead == 'w') ADVANCE(271);
+      if (lookahead == 'e') ADVANCE(271);
       END_STATE();
     case 122:
-      if (lookahead == 'e') ADVANCE(272);
-      if (lookahead == 'o') ADVANCE(273);
+      if (lookahead == 'a') ADVANCE(272);
       END_STATE();
     case 123:
-      if (lookahead == 'd') ADVANCE(274);
-      if (lookahead == 't') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(273);
+      if (lookahead == 's') ADVANCE(274);
+      if (lookahead == 'w') ADVANCE(275);
       END_STATE();
     case 124:
-      ADVANCE_MAP(
-        'a', 276,
-        'c', 277,
-        'f', 278,
-        'j', 279,
-        'p', 280,
-        's', 281,
-        't', 282,
-        'v', 283,
-      );
+      if (lookahead == 'e') ADVANCE(276);
+      if (lookahead == 'o') ADVANCE(277);
       END_STATE();
     case 125:
-      if (lookahead == 'l') ADVANCE(284);
-      if (lookahead == 'n') ADVANCE(285);
+      if (lookahead == 'd') ADVANCE(278);
+      if (lookahead == 't') ADVANCE(279);
       END_STATE();
     case 126:
-      if (lookahead == 'a') ADVANCE(286);
+      ADVANCE_MAP(
+        'a', 280,
+        'c', 281,
+        'f', 282,
+        'j', 283,
+        'p', 284,
+        's', 285,
+        't', 286,
+        'v', 287,
+      );
       END_STATE();
     case 127:
-      if (lookahead == 'n') ADVANCE(287);
-      if (lookahead == 'r') ADVANCE(288);
-      if (lookahead == 's') ADVANCE(289);
+      if (lookahead == 'l') ADVANCE(288);
+      if (lookahead == 'n') ADVANCE(289);
       END_STATE();
     case 128:
       if (lookahead == 'a') ADVANCE(290);
-      if (lookahead == 'e') ADVANCE(291);
-      if (lookahead == 'o') ADVANCE(292);
-      if (lookahead == 'u') ADVANCE(293);
       END_STATE();
     case 129:
-      if (lookahead == 'n') ADVANCE(294);
-      if (lookahead == 'z') ADVANCE(295);
+      if (lookahead == 'n') ADVANCE(291);
+      if (lookahead == 'r') ADVANCE(292);
+      if (lookahead == 's') ADVANCE(293);
       END_STATE();
     case 130:
-      if (lookahead == 'u') ADVANCE(296);
+      if (lookahead == 'a') ADVANCE(294);
+      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 'o') ADVANCE(296);
+      if (lookahead == 'u') ADVANCE(297);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(297);
-      if (lookahead == 'l') ADVANCE(298);
+      if (lookahead == 'n') ADVANCE(298);
+      if (lookahead == 'z') ADVANCE(299);
       END_STATE();
     case 132:
-      if (lookahead == 'b') ADVANCE(299);
+      if (lookahead == 'u') ADVANCE(300);
       END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(300);
-      if (lookahead == 'r') ADVANCE(301);
+      if (lookahead == 'a') ADVANCE(301);
+      if (lookahead == 'l') ADVANCE(302);
       END_STATE();
     case 134:
-      if (lookahead == 'i') ADVANCE(302);
-      if (lookahead == 'r') ADVANCE(303);
+      if (lookahead == 'b') ADVANCE(303);
       END_STATE();
     case 135:
-      if (lookahead == 'i') ADVANCE(304);
+      if (lookahead == 'a') ADVANCE(304);
+      if (lookahead == 'r') ADVANCE(305);
       END_STATE();
     case 136:
-      if (lookahead == 'e') ADVANCE(305);
-      if (lookahead == 'm') ADVANCE(306);
+      if (lookahead == 'i') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(307);
       END_STATE();
     case 137:
-      if (lookahead == 'e') ADVANCE(307);
-      if (lookahead == 'r') ADVANCE(308);
+      if (lookahead == 'i') ADVANCE(308);
       END_STATE();
     case 138:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(309);
+      if (lookahead == 'e') ADVANCE(309);
+      if (lookahead == 'm') ADVANCE(310);
       END_STATE();
     case 139:
-      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'e') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
       END_STATE();
     case 140:
-      if (lookahead == 'n') ADVANCE(311);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(313);
       END_STATE();
     case 141:
-      if (lookahead == 'p') ADVANCE(312);
+      if (lookahead == 'a') ADVANCE(314);
       END_STATE();
     case 142:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'n') ADVANCE(315);
       END_STATE();
     case 143:
-      ACCEPT_TOKEN(anon_sym_uW);
+      if (lookahead == 'p') ADVANCE(316);
       END_STATE();
     case 144:
-      if (lookahead == 'd') ADVANCE(313);
-      if (lookahead == 't') ADVANCE(314);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(315);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 146:
-      if (lookahead == 'l') ADVANCE(316);
+      if (lookahead == 'd') ADVANCE(317);
+      if (lookahead == 't') ADVANCE(318);
       END_STATE();
     case 147:
-      if (lookahead == 'l') ADVANCE(317);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(319);
       END_STATE();
     case 148:
-      if (lookahead == 'l') ADVANCE(318);
+      if (lookahead == 'l') ADVANCE(320);
       END_STATE();
     case 149:
-      if (lookahead == 'v') ADVANCE(319);
-      if (lookahead == 'y') ADVANCE(320);
+      if (lookahead == 'l') ADVANCE(321);
       END_STATE();
     case 150:
-      if (lookahead == 't') ADVANCE(321);
+      if (lookahead == 'l') ADVANCE(322);
       END_STATE();
     case 151:
-      if (lookahead == 's') ADVANCE(322);
+      if (lookahead == 'v') ADVANCE(323);
+      if (lookahead == 'y') ADVANCE(324);
       END_STATE();
     case 152:
-      if (lookahead == 'r') ADVANCE(323);
-      if (lookahead == 't') ADVANCE(324);
+      if (lookahead == 't') ADVANCE(325);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 's') ADVANCE(326);
       END_STATE();
     case 154:
-      if (lookahead == 's') ADVANCE(325);
+      if (lookahead == 'r') ADVANCE(327);
+      if (lookahead == 't') ADVANCE(328);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 's') ADVANCE(329);
       END_STATE();
     case 157:
-      if (lookahead == 'v') ADVANCE(326);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 158:
-      if (lookahead == 'u') ADVANCE(327);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 159:
-      if (lookahead == 'p') ADVANCE(328);
+      if (lookahead == 'v') ADVANCE(330);
       END_STATE();
     case 160:
-      if (lookahead == 'e') ADVANCE(329);
+      if (lookahead == 'u') ADVANCE(331);
       END_STATE();
     case 161:
-      if (lookahead == 'i') ADVANCE(330);
+      if (lookahead == 'p') ADVANCE(332);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(333);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(331);
+      if (lookahead == 'i') ADVANCE(334);
       END_STATE();
     case 164:
-      if (lookahead == 'l') ADVANCE(332);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 165:
-      if (lookahead == 'l') ADVANCE(333);
+      if (lookahead == 'i') ADVANCE(335);
       END_STATE();
     case 166:
-      if (lookahead == 'e') ADVANCE(334);
+      if (lookahead == 'l') ADVANCE(336);
       END_STATE();
     case 167:
-      if (lookahead == 'r') ADVANCE(335);
+      if (lookahead == 'l') ADVANCE(337);
       END_STATE();
     case 168:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'e') ADVANCE(338);
       END_STATE();
     case 169:
-      if (lookahead == 'h') ADVANCE(336);
+      if (lookahead == 'r') ADVANCE(339);
       END_STATE();
     case 170:
-      if (lookahead == 'u') ADVANCE(337);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 171:
-      if (lookahead == 'd') ADVANCE(338);
+      if (lookahead == 'h') ADVANCE(340);
       END_STATE();
     case 172:
-      if (lookahead == 'e') ADVANCE(339);
+      if (lookahead == 'u') ADVANCE(341);
       END_STATE();
     case 173:
-      if (lookahead == 'o') ADVANCE(340);
+      if (lookahead == 'd') ADVANCE(342);
       END_STATE();
     case 174:
-      if (lookahead == 'i') ADVANCE(341);
-      if (lookahead == 'n') ADVANCE(342);
+      if (lookahead == 'e') ADVANCE(343);
       END_STATE();
     case 175:
-      if (lookahead == 'p') ADVANCE(343);
+      if (lookahead == 'o') ADVANCE(344);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(344);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 177:
       if (lookahead == 'i') ADVANCE(345);
+      if (lookahead == 'n') ADVANCE(346);
       END_STATE();
     case 178:
-      if (lookahead == 'r') ADVANCE(346);
+      if (lookahead == 'p') ADVANCE(347);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(347);
+      if (lookahead == 'l') ADVANCE(348);
       END_STATE();
     case 180:
-      if (lookahead == 'c') ADVANCE(348);
+      if (lookahead == 'i') ADVANCE(349);
       END_STATE();
     case 181:
-      if (lookahead == 'd') ADVANCE(349);
-      if (lookahead == 's') ADVANCE(350);
+      if (lookahead == 'r') ADVANCE(350);
       END_STATE();
     case 182:
-      if (lookahead == 'b') ADVANCE(351);
+      if (lookahead == 'i') ADVANCE(351);
       END_STATE();
     case 183:
-      if (lookahead == 'd') ADVANCE(352);
-      if (lookahead == 'f') ADVANCE(353);
-      if (lookahead == 'n') ADVANCE(354);
-      if (lookahead == 's') ADVANCE(355);
+      if (lookahead == 'c') ADVANCE(352);
       END_STATE();
     case 184:
-      if (lookahead == 'r') ADVANCE(356);
+      if (lookahead == 'd') ADVANCE(353);
+      if (lookahead == 's') ADVANCE(354);
       END_STATE();
     case 185:
-      if (lookahead == 'p') ADVANCE(357);
+      if (lookahead == 'b') ADVANCE(355);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'd') ADVANCE(356);
+      if (lookahead == 'f') ADVANCE(357);
+      if (lookahead == 'n') ADVANCE(358);
+      if (lookahead == 's') ADVANCE(359);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'r') ADVANCE(360);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'p') ADVANCE(361);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 190:
-      if (lookahead == 'a') ADVANCE(358);
-      if (lookahead == 'e') ADVANCE(359);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 191:
-      if (lookahead == 'i') ADVANCE(360);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(361);
-      if (lookahead == 'F') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 193:
-      if (lookahead == 'a') ADVANCE(363);
+      if (lookahead == 'a') ADVANCE(362);
+      if (lookahead == 'e') ADVANCE(363);
       END_STATE();
     case 194:
       if (lookahead == 'i') ADVANCE(364);
       END_STATE();
     case 195:
-      if (lookahead == 'm') ADVANCE(365);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(365);
+      if (lookahead == 'F') ADVANCE(366);
       END_STATE();
     case 196:
-      if (lookahead == 'l') ADVANCE(366);
+      if (lookahead == 'a') ADVANCE(367);
       END_STATE();
     case 197:
-      if (lookahead == 'e') ADVANCE(367);
+      if (lookahead == 'i') ADVANCE(368);
       END_STATE();
     case 198:
-      if (lookahead == 'p') ADVANCE(368);
-      if (lookahead == 't') ADVANCE(369);
+      if (lookahead == 'm') ADVANCE(369);
       END_STATE();
     case 199:
-      if (lookahead == 'i') ADVANCE(370);
+      if (lookahead == 'l') ADVANCE(370);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'e') ADVANCE(371);
       END_STATE();
     case 201:
-      if (lookahead == 'l') ADVANCE(371);
-      END_STATE();
-    case 202:
-      if (lookahead == 'y') ADVANCE(372);
-      END_STATE();
-    case 203:
+      if (lookahead == 'p') ADVANCE(372);
       if (lookahead == 't') ADVANCE(373);
       END_STATE();
-    case 204:
+    case 202:
       if (lookahead == 'i') ADVANCE(374);
       END_STATE();
+    case 203:
+      if (lookahead == 'f') ADVANCE(375);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
     case 205:
-      if (lookahead == 'p') ADVANCE(375);
+      if (lookahead == 'l') ADVANCE(376);
       END_STATE();
     case 206:
-      if (lookahead == 's') ADVANCE(376);
+      if (lookahead == 'y') ADVANCE(377);
       END_STATE();
     case 207:
-      if (lookahead == 'a') ADVANCE(377);
+      if (lookahead == 't') ADVANCE(378);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'i') ADVANCE(379);
       END_STATE();
     case 209:
-      if (lookahead == 's') ADVANCE(378);
+      if (lookahead == 'p') ADVANCE(380);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(379);
+      if (lookahead == 's') ADVANCE(381);
       END_STATE();
     case 211:
-      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'a') ADVANCE(382);
       END_STATE();
     case 212:
-      if (lookahead == 'l') ADVANCE(381);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 213:
-      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 's') ADVANCE(383);
       END_STATE();
     case 214:
-      if (lookahead == 'u') ADVANCE(383);
+      if (lookahead == 'e') ADVANCE(384);
       END_STATE();
     case 215:
-      if (lookahead == 't') ADVANCE(384);
-      END_STATE();
-    case 216:
       if (lookahead == 'e') ADVANCE(385);
       END_STATE();
+    case 216:
+      if (lookahead == 'l') ADVANCE(386);
+      END_STATE();
     case 217:
-      if (lookahead == 'd') ADVANCE(386);
+      if (lookahead == 'i') ADVANCE(387);
       END_STATE();
     case 218:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(387);
+      if (lookahead == 'u') ADVANCE(388);
       END_STATE();
     case 219:
-      if (lookahead == 'q') ADVANCE(388);
+      if (lookahead == 't') ADVANCE(389);
       END_STATE();
     case 220:
-      if (lookahead == 'm') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(390);
       END_STATE();
     case 221:
-      if (lookahead == 'l') ADVANCE(390);
+      if (lookahead == 'd') ADVANCE(391);
       END_STATE();
     case 222:
-      if (lookahead == 'n') ADVANCE(391);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(392);
       END_STATE();
     case 223:
-      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'q') ADVANCE(393);
       END_STATE();
     case 224:
-      if (lookahead == 'u') ADVANCE(393);
+      if (lookahead == 'm') ADVANCE(394);
       END_STATE();
     case 225:
-      if (lookahead == 's') ADVANCE(394);
+      if (lookahead == 'l') ADVANCE(395);
       END_STATE();
     case 226:
-      if (lookahead == 't') ADVANCE(395);
+      if (lookahead == 'n') ADVANCE(396);
       END_STATE();
     case 227:
-      if (lookahead == 'g') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(397);
       END_STATE();
     case 228:
-      if (lookahead == 'h') ADVANCE(397);
+      if (lookahead == 'u') ADVANCE(398);
       END_STATE();
     case 229:
-      if (lookahead == 'd') ADVANCE(398);
+      if (lookahead == 's') ADVANCE(399);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(399);
+      if (lookahead == 't') ADVANCE(400);
       END_STATE();
     case 231:
-      if (lookahead == 'e') ADVANCE(400);
+      if (lookahead == 'g') ADVANCE(401);
       END_STATE();
     case 232:
-      if (lookahead == 'u') ADVANCE(401);
+      if (lookahead == 'h') ADVANCE(402);
       END_STATE();
     case 233:
-      if (lookahead == 't') ADVANCE(402);
+      if (lookahead == 'd') ADVANCE(403);
       END_STATE();
     case 234:
-      if (lookahead == 'l') ADVANCE(403);
+      if (lookahead == 'e') ADVANCE(404);
       END_STATE();
     case 235:
-      if (lookahead == 'n') ADVANCE(404);
+      if (lookahead == 'e') ADVANCE(405);
       END_STATE();
     case 236:
-      if (lookahead == 'p') ADVANCE(405);
+      if (lookahead == 'u') ADVANCE(406);
       END_STATE();
     case 237:
-      if (lookahead == 'i') ADVANCE(406);
+      if (lookahead == 't') ADVANCE(407);
       END_STATE();
     case 238:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'l') ADVANCE(408);
       END_STATE();
     case 239:
-      if (lookahead == 'e') ADVANCE(407);
+      if (lookahead == 'n') ADVANCE(409);
       END_STATE();
     case 240:
-      if (lookahead == 'd') ADVANCE(408);
+      if (lookahead == 'p') ADVANCE(410);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'i') ADVANCE(411);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(409);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 243:
-      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'e') ADVANCE(412);
       END_STATE();
     case 244:
-      if (lookahead == 'e') ADVANCE(411);
+      if (lookahead == 'd') ADVANCE(413);
       END_STATE();
     case 245:
-      if (lookahead == 'd') ADVANCE(412);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 246:
-      if (lookahead == 's') ADVANCE(413);
+      if (lookahead == 'e') ADVANCE(414);
       END_STATE();
     case 247:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
     case 248:
-      if (lookahead == 'i') ADVANCE(414);
+      if (lookahead == 'e') ADVANCE(416);
       END_STATE();
     case 249:
-      if (lookahead == 'n') ADVANCE(415);
+      if (lookahead == 'd') ADVANCE(417);
       END_STATE();
     case 250:
-      if (lookahead == 'i') ADVANCE(416);
+      if (lookahead == 's') ADVANCE(418);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(417);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 252:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(418);
+      if (lookahead == 'n') ADVANCE(420);
       END_STATE();
     case 254:
-      if (lookahead == '2') ADVANCE(419);
-      if (lookahead == '8') ADVANCE(420);
+      if (lookahead == 'i') ADVANCE(421);
       END_STATE();
     case 255:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'e') ADVANCE(422);
       END_STATE();
     case 256:
-      if (lookahead == 's') ADVANCE(421);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 257:
-      if (lookahead == 'i') ADVANCE(422);
+      if (lookahead == 'e') ADVANCE(423);
       END_STATE();
     case 258:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(423);
-      if (lookahead == 's') ADVANCE(424);
+      if (lookahead == '2') ADVANCE(424);
+      if (lookahead == '8') ADVANCE(425);
       END_STATE();
     case 259:
-      if (lookahead == 'n') ADVANCE(425);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 260:
-      if (lookahead == 'e') ADVANCE(426);
-      if (lookahead == 'p') ADVANCE(427);
+      if (lookahead == 's') ADVANCE(426);
       END_STATE();
     case 261:
-      if (lookahead == 'r') ADVANCE(428);
+      if (lookahead == 'i') ADVANCE(427);
       END_STATE();
     case 262:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 263:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(428);
       if (lookahead == 's') ADVANCE(429);
       END_STATE();
+    case 263:
+      if (lookahead == 'n') ADVANCE(430);
+      END_STATE();
     case 264:
-      ACCEPT_TOKEN(anon_sym_pep);
+      if (lookahead == 'e') ADVANCE(431);
+      if (lookahead == 'p') ADVANCE(432);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(430);
+      if (lookahead == 'r') ADVANCE(433);
       END_STATE();
     case 266:
-      if (lookahead == 's') ADVANCE(431);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 267:
-      if (lookahead == 'c') ADVANCE(432);
+      if (lookahead == 's') ADVANCE(434);
       END_STATE();
     case 268:
-      if (lookahead == 'c') ADVANCE(433);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 269:
-      if (lookahead == 't') ADVANCE(434);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(435);
       END_STATE();
     case 270:
-      if (lookahead == 'i') ADVANCE(435);
+      if (lookahead == 's') ADVANCE(436);
       END_STATE();
     case 271:
-      if (lookahead == 'e') ADVANCE(436);
+      if (lookahead == 'c') ADVANCE(437);
       END_STATE();
     case 272:
-      if (lookahead == 'a') ADVANCE(437);
+      if (lookahead == 'c') ADVANCE(438);
       END_STATE();
     case 273:
-      if (lookahead == 't') ADVANCE(438);
+      if (lookahead == 't') ADVANCE(439);
       END_STATE();
     case 274:
-      if (lookahead == 'i') ADVANCE(439);
+      if (lookahead == 'i') ADVANCE(440);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(440);
-      if (lookahead == 'i') ADVANCE(441);
+      if (lookahead == 'e') ADVANCE(441);
       END_STATE();
     case 276:
-      if (lookahead == 'c') ADVANCE(442);
-      if (lookahead == 'd') ADVANCE(443);
-      if (lookahead == 'l') ADVANCE(444);
+      if (lookahead == 'a') ADVANCE(442);
       END_STATE();
     case 277:
-      if (lookahead == 'e') ADVANCE(445);
+      if (lookahead == 't') ADVANCE(443);
       END_STATE();
     case 278:
-      if (lookahead == 'e') ADVANCE(446);
-      if (lookahead == 'l') ADVANCE(447);
+      if (lookahead == 'i') ADVANCE(444);
       END_STATE();
     case 279:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'e') ADVANCE(445);
+      if (lookahead == 'i') ADVANCE(446);
       END_STATE();
     case 280:
-      if (lookahead == 'e') ADVANCE(449);
+      if (lookahead == 'c') ADVANCE(447);
+      if (lookahead == 'd') ADVANCE(448);
+      if (lookahead == 'l') ADVANCE(449);
       END_STATE();
     case 281:
-      if (lookahead == 'i') ADVANCE(450);
-      if (lookahead == 'o') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(450);
       END_STATE();
     case 282:
-      if (lookahead == 'u') ADVANCE(452);
+      if (lookahead == 'e') ADVANCE(451);
+      if (lookahead == 'l') ADVANCE(452);
       END_STATE();
     case 283:
       if (lookahead == 'e') ADVANCE(453);
@@ -5303,36 +5318,36 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'e') ADVANCE(454);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'i') ADVANCE(455);
+      if (lookahead == 'o') ADVANCE(456);
       END_STATE();
     case 286:
-      if (lookahead == 'l') ADVANCE(455);
+      if (lookahead == 'u') ADVANCE(457);
       END_STATE();
     case 287:
-      if (lookahead == 's') ADVANCE(456);
+      if (lookahead == 'e') ADVANCE(458);
       END_STATE();
     case 288:
-      if (lookahead == 'i') ADVANCE(457);
-      if (lookahead == 'v') ADVANCE(458);
+      if (lookahead == 'e') ADVANCE(459);
       END_STATE();
     case 289:
-      if (lookahead == 's') ADVANCE(459);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 290:
-      if (lookahead == 'r') ADVANCE(460);
+      if (lookahead == 'l') ADVANCE(460);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(461);
+      if (lookahead == 's') ADVANCE(461);
       END_STATE();
     case 292:
-      if (lookahead == 'r') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(462);
+      if (lookahead == 'v') ADVANCE(463);
       END_STATE();
     case 293:
-      if (lookahead == 'n') ADVANCE(463);
+      if (lookahead == 's') ADVANCE(464);
       END_STATE();
     case 294:
-      if (lookahead == 'a') ADVANCE(464);
-      if (lookahead == 'c') ADVANCE(465);
+      if (lookahead == 'r') ADVANCE(465);
       END_STATE();
     case 295:
       if (lookahead == 'e') ADVANCE(466);
@@ -5341,2097 +5356,2116 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'r') ADVANCE(467);
       END_STATE();
     case 297:
-      if (lookahead == 'c') ADVANCE(468);
+      if (lookahead == 'n') ADVANCE(468);
       END_STATE();
     case 298:
-      if (lookahead == 'i') ADVANCE(469);
+      if (lookahead == 'a') ADVANCE(469);
+      if (lookahead == 'c') ADVANCE(470);
       END_STATE();
     case 299:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(470);
+      if (lookahead == 'e') ADVANCE(471);
       END_STATE();
     case 300:
-      if (lookahead == 't') ADVANCE(471);
+      if (lookahead == 'r') ADVANCE(472);
       END_STATE();
     case 301:
-      if (lookahead == 'a') ADVANCE(472);
+      if (lookahead == 'c') ADVANCE(473);
       END_STATE();
     case 302:
-      if (lookahead == 't') ADVANCE(473);
+      if (lookahead == 'i') ADVANCE(474);
       END_STATE();
     case 303:
-      ACCEPT_TOKEN(anon_sym_swr);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(475);
       END_STATE();
     case 304:
-      if (lookahead == 'l') ADVANCE(474);
+      if (lookahead == 't') ADVANCE(476);
       END_STATE();
     case 305:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'a') ADVANCE(477);
       END_STATE();
     case 306:
-      if (lookahead == 'p') ADVANCE(475);
+      if (lookahead == 't') ADVANCE(478);
       END_STATE();
     case 307:
-      if (lookahead == 'n') ADVANCE(476);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(477);
-      if (lookahead == 'o') ADVANCE(478);
+      if (lookahead == 'l') ADVANCE(479);
       END_STATE();
     case 309:
-      if (lookahead == 'a') ADVANCE(479);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 310:
-      if (lookahead == 'n') ADVANCE(480);
+      if (lookahead == 'p') ADVANCE(480);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(481);
+      if (lookahead == 'n') ADVANCE(481);
       END_STATE();
     case 312:
-      if (lookahead == 'i') ADVANCE(482);
+      if (lookahead == 'e') ADVANCE(482);
+      if (lookahead == 'o') ADVANCE(483);
       END_STATE();
     case 313:
-      if (lookahead == 'e') ADVANCE(483);
+      if (lookahead == 'a') ADVANCE(484);
       END_STATE();
     case 314:
-      if (lookahead == 'i') ADVANCE(484);
+      if (lookahead == 'n') ADVANCE(485);
       END_STATE();
     case 315:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(486);
       END_STATE();
     case 316:
-      if (lookahead == 'i') ADVANCE(485);
+      if (lookahead == 'i') ADVANCE(487);
       END_STATE();
     case 317:
-      if (lookahead == 'o') ADVANCE(486);
-      END_STATE();
-    case 318:
-      if (lookahead == 't') ADVANCE(487);
-      END_STATE();
-    case 319:
       if (lookahead == 'e') ADVANCE(488);
       END_STATE();
+    case 318:
+      if (lookahead == 'i') ADVANCE(489);
+      END_STATE();
+    case 319:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
     case 320:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(489);
+      if (lookahead == 'i') ADVANCE(490);
       END_STATE();
     case 321:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'o') ADVANCE(491);
       END_STATE();
     case 322:
-      if (lookahead == '8') ADVANCE(490);
+      if (lookahead == 't') ADVANCE(492);
       END_STATE();
     case 323:
-      if (lookahead == 'e') ADVANCE(491);
-      END_STATE();
-    case 324:
-      if (lookahead == 'h') ADVANCE(492);
-      END_STATE();
-    case 325:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 326:
       if (lookahead == 'e') ADVANCE(493);
       END_STATE();
+    case 324:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(494);
+      END_STATE();
+    case 325:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 326:
+      if (lookahead == '8') ADVANCE(495);
+      END_STATE();
     case 327:
-      if (lookahead == 'r') ADVANCE(494);
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
     case 328:
-      if (lookahead == 't') ADVANCE(495);
+      if (lookahead == 'h') ADVANCE(497);
       END_STATE();
     case 329:
-      if (lookahead == 'd') ADVANCE(496);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 330:
-      if (lookahead == 'n') ADVANCE(497);
-      END_STATE();
-    case 331:
       if (lookahead == 'e') ADVANCE(498);
       END_STATE();
+    case 331:
+      if (lookahead == 'r') ADVANCE(499);
+      END_STATE();
     case 332:
-      if (lookahead == 'i') ADVANCE(499);
+      if (lookahead == 't') ADVANCE(500);
       END_STATE();
     case 333:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'd') ADVANCE(501);
       END_STATE();
     case 334:
-      if (lookahead == 'n') ADVANCE(500);
+      if (lookahead == 'n') ADVANCE(502);
       END_STATE();
     case 335:
-      if (lookahead == 't') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(503);
       END_STATE();
     case 336:
-      if (lookahead == 'o') ADVANCE(502);
+      if (lookahead == 'i') ADVANCE(504);
       END_STATE();
     case 337:
-      if (lookahead == 'n') ADVANCE(503);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 338:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(504);
+      if (lookahead == 'n') ADVANCE(505);
       END_STATE();
     case 339:
-      if (lookahead == 'l') ADVANCE(505);
+      if (lookahead == 't') ADVANCE(506);
       END_STATE();
     case 340:
-      if (lookahead == 'w') ADVANCE(506);
+      if (lookahead == 'o') ADVANCE(507);
       END_STATE();
     case 341:
-      if (lookahead == 'd') ADVANCE(507);
+      if (lookahead == 'n') ADVANCE(508);
       END_STATE();
     case 342:
-      if (lookahead == 'c') ADVANCE(508);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(509);
       END_STATE();
     case 343:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'l') ADVANCE(510);
       END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(509);
+      if (lookahead == 'w') ADVANCE(511);
       END_STATE();
     case 345:
-      if (lookahead == 'b') ADVANCE(510);
+      if (lookahead == 'd') ADVANCE(512);
       END_STATE();
     case 346:
-      if (lookahead == 'i') ADVANCE(511);
+      if (lookahead == 'c') ADVANCE(513);
       END_STATE();
     case 347:
-      if (lookahead == 'n') ADVANCE(512);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 348:
-      if (lookahead == 'u') ADVANCE(513);
+      if (lookahead == 'e') ADVANCE(514);
       END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'b') ADVANCE(515);
       END_STATE();
     case 350:
-      if (lookahead == 's') ADVANCE(514);
+      if (lookahead == 'i') ADVANCE(516);
       END_STATE();
     case 351:
-      if (lookahead == 'i') ADVANCE(515);
+      if (lookahead == 'n') ADVANCE(517);
       END_STATE();
     case 352:
-      if (lookahead == 'i') ADVANCE(516);
-      if (lookahead == 'u') ADVANCE(517);
+      if (lookahead == 'u') ADVANCE(518);
       END_STATE();
     case 353:
-      if (lookahead == 'i') ADVANCE(518);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 354:
-      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 's') ADVANCE(519);
       END_STATE();
     case 355:
-      if (lookahead == 't') ADVANCE(520);
+      if (lookahead == 'i') ADVANCE(520);
       END_STATE();
     case 356:
-      if (lookahead == 'e') ADVANCE(521);
+      if (lookahead == 'i') ADVANCE(521);
+      if (lookahead == 'u') ADVANCE(522);
       END_STATE();
     case 357:
-      if (lookahead == 'l') ADVANCE(522);
+      if (lookahead == 'i') ADVANCE(523);
       END_STATE();
     case 358:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
     case 359:
-      if (lookahead == 'd') ADVANCE(523);
+      if (lookahead == 't') ADVANCE(525);
       END_STATE();
     case 360:
-      if (lookahead == 'n') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(526);
       END_STATE();
     case 361:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'l') ADVANCE(527);
       END_STATE();
     case 362:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 363:
-      if (lookahead == 'y') ADVANCE(525);
+      if (lookahead == 'd') ADVANCE(528);
       END_STATE();
     case 364:
-      if (lookahead == 'c') ADVANCE(526);
+      if (lookahead == 'n') ADVANCE(529);
       END_STATE();
     case 365:
-      if (lookahead == 'e') ADVANCE(527);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 366:
-      if (lookahead == 'e') ADVANCE(528);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 367:
-      if (lookahead == 'c') ADVANCE(529);
+      if (lookahead == 'y') ADVANCE(530);
       END_STATE();
     case 368:
-      if (lookahead == 'l') ADVANCE(530);
+      if (lookahead == 'c') ADVANCE(531);
       END_STATE();
     case 369:
-      if (lookahead == 'a') ADVANCE(531);
+      if (lookahead == 'e') ADVANCE(532);
       END_STATE();
     case 370:
-      if (lookahead == 'd') ADVANCE(532);
-      END_STATE();
-    case 371:
       if (lookahead == 'e') ADVANCE(533);
       END_STATE();
+    case 371:
+      if (lookahead == 'c') ADVANCE(534);
+      END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'l') ADVANCE(535);
       END_STATE();
     case 373:
-      if (lookahead == 'i') ADVANCE(534);
+      if (lookahead == 'a') ADVANCE(536);
       END_STATE();
     case 374:
-      if (lookahead == 'c') ADVANCE(535);
+      if (lookahead == 'd') ADVANCE(537);
       END_STATE();
     case 375:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 't') ADVANCE(538);
       END_STATE();
     case 376:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'e') ADVANCE(539);
       END_STATE();
     case 377:
-      if (lookahead == 'l') ADVANCE(536);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 378:
-      if (lookahead == '8') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(540);
       END_STATE();
     case 379:
-      if (lookahead == 's') ADVANCE(538);
+      if (lookahead == 'c') ADVANCE(541);
       END_STATE();
     case 380:
-      if (lookahead == 'c') ADVANCE(539);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 381:
-      if (lookahead == 's') ADVANCE(540);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 382:
-      if (lookahead == 'l') ADVANCE(541);
+      if (lookahead == 'l') ADVANCE(542);
       END_STATE();
     case 383:
-      if (lookahead == 'r') ADVANCE(542);
+      if (lookahead == '8') ADVANCE(543);
       END_STATE();
     case 384:
-      if (lookahead == 'e') ADVANCE(543);
+      if (lookahead == 's') ADVANCE(544);
       END_STATE();
     case 385:
-      if (lookahead == 'd') ADVANCE(544);
+      if (lookahead == 'c') ADVANCE(545);
       END_STATE();
     case 386:
-      if (lookahead == 'b') ADVANCE(545);
+      if (lookahead == 's') ADVANCE(546);
       END_STATE();
     case 387:
-      if (lookahead == 'a') ADVANCE(546);
+      if (lookahead == 'l') ADVANCE(547);
       END_STATE();
     case 388:
-      if (lookahead == 'u') ADVANCE(547);
-      END_STATE();
-    case 389:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 390:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 391:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 392:
       if (lookahead == 'r') ADVANCE(548);
       END_STATE();
+    case 389:
+      if (lookahead == 'e') ADVANCE(549);
+      END_STATE();
+    case 390:
+      if (lookahead == 'd') ADVANCE(550);
+      END_STATE();
+    case 391:
+      if (lookahead == 'b') ADVANCE(551);
+      END_STATE();
+    case 392:
+      if (lookahead == 'a') ADVANCE(552);
+      END_STATE();
     case 393:
-      if (lookahead == 'n') ADVANCE(549);
+      if (lookahead == 'u') ADVANCE(553);
       END_STATE();
     case 394:
-      if (lookahead == 's') ADVANCE(550);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 395:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 396:
-      if (lookahead == 'h') ADVANCE(551);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 397:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 398:
-      if (lookahead == 'e') ADVANCE(552);
-      END_STATE();
-    case 399:
-      if (lookahead == 'd') ADVANCE(553);
-      END_STATE();
-    case 400:
       if (lookahead == 'r') ADVANCE(554);
       END_STATE();
+    case 398:
+      if (lookahead == 'n') ADVANCE(555);
+      END_STATE();
+    case 399:
+      if (lookahead == 's') ADVANCE(556);
+      END_STATE();
+    case 400:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
     case 401:
-      if (lookahead == 't') ADVANCE(555);
+      if (lookahead == 'h') ADVANCE(557);
       END_STATE();
     case 402:
-      if (lookahead == 'e') ADVANCE(556);
-      if (lookahead == 'r') ADVANCE(557);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 403:
-      if (lookahead == 'a') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(558);
       END_STATE();
     case 404:
-      if (lookahead == 's') ADVANCE(559);
+      if (lookahead == 'd') ADVANCE(559);
       END_STATE();
     case 405:
-      if (lookahead == 'e') ADVANCE(560);
+      if (lookahead == 'r') ADVANCE(560);
       END_STATE();
     case 406:
-      if (lookahead == 's') ADVANCE(561);
+      if (lookahead == 't') ADVANCE(561);
       END_STATE();
     case 407:
-      if (lookahead == 'd') ADVANCE(562);
+      if (lookahead == 'e') ADVANCE(562);
+      if (lookahead == 'r') ADVANCE(563);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'a') ADVANCE(564);
       END_STATE();
     case 409:
-      if (lookahead == 'n') ADVANCE(563);
+      if (lookahead == 's') ADVANCE(565);
       END_STATE();
     case 410:
-      if (lookahead == 't') ADVANCE(564);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 411:
-      if (lookahead == 'a') ADVANCE(565);
+      if (lookahead == 's') ADVANCE(567);
       END_STATE();
     case 412:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'd') ADVANCE(568);
       END_STATE();
     case 413:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(566);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 414:
-      if (lookahead == 'm') ADVANCE(567);
+      if (lookahead == 'n') ADVANCE(569);
       END_STATE();
     case 415:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 't') ADVANCE(570);
       END_STATE();
     case 416:
-      if (lookahead == 'u') ADVANCE(568);
+      if (lookahead == 'a') ADVANCE(571);
       END_STATE();
     case 417:
-      if (lookahead == 'r') ADVANCE(569);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_mode);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(572);
       END_STATE();
     case 419:
-      if (lookahead == '7') ADVANCE(570);
+      if (lookahead == 'm') ADVANCE(573);
       END_STATE();
     case 420:
-      if (lookahead == '3') ADVANCE(571);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(572);
+      if (lookahead == 'u') ADVANCE(574);
       END_STATE();
     case 422:
-      if (lookahead == 'n') ADVANCE(573);
-      END_STATE();
-    case 423:
-      if (lookahead == 'm') ADVANCE(574);
-      END_STATE();
-    case 424:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 425:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 426:
       if (lookahead == 'r') ADVANCE(575);
       END_STATE();
+    case 423:
+      ACCEPT_TOKEN(anon_sym_mode);
+      END_STATE();
+    case 424:
+      if (lookahead == '7') ADVANCE(576);
+      END_STATE();
+    case 425:
+      if (lookahead == '3') ADVANCE(577);
+      END_STATE();
+    case 426:
+      if (lookahead == 'e') ADVANCE(578);
+      END_STATE();
     case 427:
-      if (lookahead == 'u') ADVANCE(576);
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
     case 428:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'm') ADVANCE(580);
       END_STATE();
     case 429:
-      if (lookahead == 'e') ADVANCE(577);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 430:
-      if (lookahead == 'i') ADVANCE(578);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 431:
-      if (lookahead == 'e') ADVANCE(579);
+      if (lookahead == 'r') ADVANCE(581);
       END_STATE();
     case 432:
-      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'u') ADVANCE(582);
       END_STATE();
     case 433:
-      if (lookahead == 'e') ADVANCE(581);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(583);
       END_STATE();
     case 435:
-      if (lookahead == 't') ADVANCE(582);
+      if (lookahead == 'i') ADVANCE(584);
       END_STATE();
     case 436:
-      if (lookahead == 'r') ADVANCE(583);
-      END_STATE();
-    case 437:
-      if (lookahead == 'm') ADVANCE(584);
-      END_STATE();
-    case 438:
       if (lookahead == 'e') ADVANCE(585);
       END_STATE();
+    case 437:
+      if (lookahead == 'e') ADVANCE(586);
+      END_STATE();
+    case 438:
+      if (lookahead == 'e') ADVANCE(587);
+      END_STATE();
     case 439:
-      if (lookahead == 'u') ADVANCE(586);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 440:
-      if (lookahead == 'd') ADVANCE(587);
+      if (lookahead == 't') ADVANCE(588);
       END_STATE();
     case 441:
-      if (lookahead == 'n') ADVANCE(588);
-      if (lookahead == 'o') ADVANCE(589);
+      if (lookahead == 'r') ADVANCE(589);
       END_STATE();
     case 442:
-      if (lookahead == 't') ADVANCE(590);
+      if (lookahead == 'm') ADVANCE(590);
       END_STATE();
     case 443:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(591);
+      if (lookahead == 'e') ADVANCE(591);
       END_STATE();
     case 444:
-      if (lookahead == 'i') ADVANCE(592);
+      if (lookahead == 'u') ADVANCE(592);
       END_STATE();
     case 445:
-      if (lookahead == 'i') ADVANCE(593);
+      if (lookahead == 'd') ADVANCE(593);
       END_STATE();
     case 446:
-      if (lookahead == 'r') ADVANCE(594);
+      if (lookahead == 'n') ADVANCE(594);
+      if (lookahead == 'o') ADVANCE(595);
       END_STATE();
     case 447:
-      if (lookahead == 'e') ADVANCE(595);
+      if (lookahead == 't') ADVANCE(596);
       END_STATE();
     case 448:
-      if (lookahead == 'c') ADVANCE(596);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(597);
       END_STATE();
     case 449:
-      if (lookahead == 'a') ADVANCE(597);
+      if (lookahead == 'i') ADVANCE(598);
       END_STATE();
     case 450:
-      if (lookahead == 's') ADVANCE(598);
+      if (lookahead == 'i') ADVANCE(599);
       END_STATE();
     case 451:
-      if (lookahead == 'l') ADVANCE(599);
-      if (lookahead == 'n') ADVANCE(600);
+      if (lookahead == 'r') ADVANCE(600);
       END_STATE();
     case 452:
-      if (lookahead == 'r') ADVANCE(601);
+      if (lookahead == 'e') ADVANCE(601);
       END_STATE();
     case 453:
-      if (lookahead == 'r') ADVANCE(602);
+      if (lookahead == 'c') ADVANCE(602);
       END_STATE();
     case 454:
-      if (lookahead == 's') ADVANCE(603);
+      if (lookahead == 'a') ADVANCE(603);
       END_STATE();
     case 455:
-      if (lookahead == 'e') ADVANCE(604);
+      if (lookahead == 's') ADVANCE(604);
       END_STATE();
     case 456:
-      if (lookahead == 'i') ADVANCE(605);
+      if (lookahead == 'l') ADVANCE(605);
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
     case 457:
-      if (lookahead == 'e') ADVANCE(606);
+      if (lookahead == 'r') ADVANCE(607);
       END_STATE();
     case 458:
-      if (lookahead == 'i') ADVANCE(607);
+      if (lookahead == 'r') ADVANCE(608);
       END_STATE();
     case 459:
-      if (lookahead == 'i') ADVANCE(608);
+      if (lookahead == 's') ADVANCE(609);
       END_STATE();
     case 460:
-      if (lookahead == 'e') ADVANCE(609);
+      if (lookahead == 'e') ADVANCE(610);
       END_STATE();
     case 461:
-      if (lookahead == 't') ADVANCE(610);
+      if (lookahead == 'i') ADVANCE(611);
       END_STATE();
     case 462:
-      if (lookahead == 't') ADVANCE(611);
+      if (lookahead == 'e') ADVANCE(612);
       END_STATE();
     case 463:
-      if (lookahead == 't') ADVANCE(612);
+      if (lookahead == 'i') ADVANCE(613);
       END_STATE();
     case 464:
-      if (lookahead == 'd') ADVANCE(613);
+      if (lookahead == 'i') ADVANCE(614);
       END_STATE();
     case 465:
-      if (lookahead == 'e') ADVANCE(614);
+      if (lookahead == 'e') ADVANCE(615);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 't') ADVANCE(616);
       END_STATE();
     case 467:
-      if (lookahead == 'c') ADVANCE(615);
-      END_STATE();
-    case 468:
-      if (lookahead == 'i') ADVANCE(616);
-      END_STATE();
-    case 469:
       if (lookahead == 't') ADVANCE(617);
       END_STATE();
+    case 468:
+      if (lookahead == 't') ADVANCE(618);
+      END_STATE();
+    case 469:
+      if (lookahead == 'd') ADVANCE(619);
+      END_STATE();
     case 470:
-      if (lookahead == 'p') ADVANCE(618);
+      if (lookahead == 'e') ADVANCE(620);
       END_STATE();
     case 471:
-      if (lookahead == 'i') ADVANCE(619);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 472:
-      if (lookahead == 'n') ADVANCE(620);
-      END_STATE();
-    case 473:
       if (lookahead == 'c') ADVANCE(621);
       END_STATE();
+    case 473:
+      if (lookahead == 'i') ADVANCE(622);
+      END_STATE();
     case 474:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 't') ADVANCE(623);
       END_STATE();
     case 475:
-      if (lookahead == 'e') ADVANCE(622);
+      if (lookahead == 'p') ADVANCE(624);
       END_STATE();
     case 476:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'i') ADVANCE(625);
       END_STATE();
     case 477:
-      if (lookahead == 's') ADVANCE(623);
+      if (lookahead == 'n') ADVANCE(626);
       END_STATE();
     case 478:
-      if (lookahead == 'u') ADVANCE(624);
+      if (lookahead == 'c') ADVANCE(627);
       END_STATE();
     case 479:
-      if (lookahead == 'l') ADVANCE(625);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 480:
-      if (lookahead == 's') ADVANCE(626);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 481:
-      if (lookahead == 'r') ADVANCE(627);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 482:
-      if (lookahead == 'c') ADVANCE(628);
+      if (lookahead == 's') ADVANCE(629);
       END_STATE();
     case 483:
-      if (lookahead == 'r') ADVANCE(629);
+      if (lookahead == 'u') ADVANCE(630);
       END_STATE();
     case 484:
-      if (lookahead == 'l') ADVANCE(630);
+      if (lookahead == 'l') ADVANCE(631);
       END_STATE();
     case 485:
-      if (lookahead == 'd') ADVANCE(631);
+      if (lookahead == 's') ADVANCE(632);
       END_STATE();
     case 486:
-      if (lookahead == 'c') ADVANCE(632);
+      if (lookahead == 'r') ADVANCE(633);
       END_STATE();
     case 487:
-      if (lookahead == 'a') ADVANCE(633);
+      if (lookahead == 'c') ADVANCE(634);
       END_STATE();
     case 488:
-      if (lookahead == 'l') ADVANCE(634);
+      if (lookahead == 'r') ADVANCE(635);
       END_STATE();
     case 489:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'l') ADVANCE(636);
       END_STATE();
     case 490:
-      if (lookahead == '4') ADVANCE(635);
+      if (lookahead == 'd') ADVANCE(637);
       END_STATE();
     case 491:
-      if (lookahead == 's') ADVANCE(636);
+      if (lookahead == 'c') ADVANCE(638);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(637);
+      if (lookahead == 'a') ADVANCE(639);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'l') ADVANCE(640);
       END_STATE();
     case 494:
-      if (lookahead == 'a') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 495:
-      if (lookahead == 'e') ADVANCE(639);
+      if (lookahead == '4') ADVANCE(641);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 's') ADVANCE(642);
       END_STATE();
     case 497:
-      if (lookahead == 's') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(643);
       END_STATE();
     case 498:
-      if (lookahead == 'n') ADVANCE(641);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 499:
-      if (lookahead == 'f') ADVANCE(642);
+      if (lookahead == 'a') ADVANCE(644);
       END_STATE();
     case 500:
-      if (lookahead == 'n') ADVANCE(643);
+      if (lookahead == 'e') ADVANCE(645);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_apart);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(644);
+      if (lookahead == 's') ADVANCE(646);
       END_STATE();
     case 503:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(647);
       END_STATE();
     case 504:
-      if (lookahead == 'i') ADVANCE(645);
+      if (lookahead == 'f') ADVANCE(648);
       END_STATE();
     case 505:
-      if (lookahead == 'i') ADVANCE(646);
+      if (lookahead == 'n') ADVANCE(649);
       END_STATE();
     case 506:
-      ACCEPT_TOKEN(anon_sym_below);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 507:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'r') ADVANCE(650);
       END_STATE();
     case 508:
-      if (lookahead == 'h') ADVANCE(647);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 509:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'i') ADVANCE(651);
       END_STATE();
     case 510:
-      if (lookahead == 'r') ADVANCE(648);
+      if (lookahead == 'i') ADVANCE(652);
       END_STATE();
     case 511:
-      if (lookahead == 'e') ADVANCE(649);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 512:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 513:
-      if (lookahead == 'l') ADVANCE(650);
+      if (lookahead == 'h') ADVANCE(653);
       END_STATE();
     case 514:
-      ACCEPT_TOKEN(anon_sym_class);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 515:
-      if (lookahead == 'n') ADVANCE(651);
+      if (lookahead == 'r') ADVANCE(654);
       END_STATE();
     case 516:
-      if (lookahead == 't') ADVANCE(652);
+      if (lookahead == 'e') ADVANCE(655);
       END_STATE();
     case 517:
-      if (lookahead == 'c') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 518:
-      if (lookahead == 'd') ADVANCE(654);
+      if (lookahead == 'l') ADVANCE(656);
       END_STATE();
     case 519:
-      if (lookahead == 'c') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 520:
-      if (lookahead == 'r') ADVANCE(656);
+      if (lookahead == 'n') ADVANCE(657);
       END_STATE();
     case 521:
-      if (lookahead == 'c') ADVANCE(657);
+      if (lookahead == 't') ADVANCE(658);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(658);
+      if (lookahead == 'c') ADVANCE(659);
       END_STATE();
     case 523:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'd') ADVANCE(660);
       END_STATE();
     case 524:
-      if (lookahead == 'p') ADVANCE(659);
+      if (lookahead == 'c') ADVANCE(661);
       END_STATE();
     case 525:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'r') ADVANCE(662);
       END_STATE();
     case 526:
-      if (lookahead == 'e') ADVANCE(660);
+      if (lookahead == 'c') ADVANCE(663);
       END_STATE();
     case 527:
-      if (lookahead == 't') ADVANCE(661);
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
     case 528:
-      if (lookahead == 'x') ADVANCE(662);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 529:
-      if (lookahead == 't') ADVANCE(663);
+      if (lookahead == 'p') ADVANCE(665);
       END_STATE();
     case 530:
-      if (lookahead == 'a') ADVANCE(664);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 531:
-      if (lookahead == 'n') ADVANCE(665);
-      END_STATE();
-    case 532:
       if (lookahead == 'e') ADVANCE(666);
       END_STATE();
+    case 532:
+      if (lookahead == 't') ADVANCE(667);
+      END_STATE();
     case 533:
-      if (lookahead == 'x') ADVANCE(667);
+      if (lookahead == 'x') ADVANCE(668);
       END_STATE();
     case 534:
-      if (lookahead == 'o') ADVANCE(668);
+      if (lookahead == 't') ADVANCE(669);
       END_STATE();
     case 535:
-      if (lookahead == 'i') ADVANCE(669);
+      if (lookahead == 'a') ADVANCE(670);
       END_STATE();
     case 536:
-      if (lookahead == 'i') ADVANCE(670);
+      if (lookahead == 'n') ADVANCE(671);
       END_STATE();
     case 537:
-      if (lookahead == '9') ADVANCE(671);
+      if (lookahead == 'e') ADVANCE(672);
       END_STATE();
     case 538:
-      if (lookahead == 's') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 539:
-      if (lookahead == 't') ADVANCE(673);
+      if (lookahead == 'x') ADVANCE(673);
       END_STATE();
     case 540:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'o') ADVANCE(674);
       END_STATE();
     case 541:
-      if (lookahead == 'y') ADVANCE(674);
+      if (lookahead == 'i') ADVANCE(675);
       END_STATE();
     case 542:
-      if (lookahead == 'e') ADVANCE(675);
+      if (lookahead == 'i') ADVANCE(676);
       END_STATE();
     case 543:
-      if (lookahead == 'r') ADVANCE(676);
+      if (lookahead == '9') ADVANCE(677);
       END_STATE();
     case 544:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 's') ADVANCE(678);
       END_STATE();
     case 545:
-      if (lookahead == 'a') ADVANCE(677);
+      if (lookahead == 't') ADVANCE(679);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(678);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 547:
-      if (lookahead == 'e') ADVANCE(679);
+      if (lookahead == 'y') ADVANCE(680);
       END_STATE();
     case 548:
-      if (lookahead == 'a') ADVANCE(680);
+      if (lookahead == 'e') ADVANCE(681);
       END_STATE();
     case 549:
-      if (lookahead == 'd') ADVANCE(681);
+      if (lookahead == 'r') ADVANCE(682);
       END_STATE();
     case 550:
-      ACCEPT_TOKEN(anon_sym_guess);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 551:
-      if (lookahead == 't') ADVANCE(682);
+      if (lookahead == 'a') ADVANCE(683);
       END_STATE();
     case 552:
-      if (lookahead == 'r') ADVANCE(683);
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
     case 553:
-      if (lookahead == 'a') ADVANCE(684);
+      if (lookahead == 'e') ADVANCE(685);
       END_STATE();
     case 554:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(685);
-      END_STATE();
-    case 555:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 556:
       if (lookahead == 'a') ADVANCE(686);
       END_STATE();
-    case 557:
-      if (lookahead == 'u') ADVANCE(687);
+    case 555:
+      if (lookahead == 'd') ADVANCE(687);
       END_STATE();
-    case 558:
+    case 556:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
+    case 557:
       if (lookahead == 't') ADVANCE(688);
       END_STATE();
-    case 559:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 560:
+    case 558:
       if (lookahead == 'r') ADVANCE(689);
       END_STATE();
+    case 559:
+      if (lookahead == 'a') ADVANCE(690);
+      END_STATE();
+    case 560:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(691);
+      END_STATE();
     case 561:
-      if (lookahead == 'd') ADVANCE(690);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 562:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'a') ADVANCE(692);
       END_STATE();
     case 563:
-      if (lookahead == 'c') ADVANCE(691);
+      if (lookahead == 'u') ADVANCE(693);
       END_STATE();
     case 564:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
     case 565:
-      if (lookahead == 'r') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 566:
-      if (lookahead == 't') ADVANCE(693);
+      if (lookahead == 'r') ADVANCE(695);
       END_STATE();
     case 567:
-      if (lookahead == 'u') ADVANCE(694);
+      if (lookahead == 'd') ADVANCE(696);
       END_STATE();
     case 568:
-      if (lookahead == 'm') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 569:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'c') ADVANCE(697);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 571:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'r') ADVANCE(698);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 't') ADVANCE(699);
       END_STATE();
     case 573:
-      if (lookahead == 'a') ADVANCE(696);
+      if (lookahead == 'u') ADVANCE(700);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'm') ADVANCE(701);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(697);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 576:
-      if (lookahead == 't') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 577:
-      if (lookahead == 's') ADVANCE(699);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 578:
-      if (lookahead == 't') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'a') ADVANCE(702);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(703);
       END_STATE();
     case 582:
-      if (lookahead == 'i') ADVANCE(701);
+      if (lookahead == 't') ADVANCE(704);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(705);
       END_STATE();
     case 584:
-      if (lookahead == 'p') ADVANCE(702);
+      if (lookahead == 't') ADVANCE(706);
       END_STATE();
     case 585:
-      if (lookahead == 'c') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 586:
-      if (lookahead == 's') ADVANCE(704);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 588:
-      if (lookahead == 'g') ADVANCE(705);
+      if (lookahead == 'i') ADVANCE(707);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 590:
-      if (lookahead == 'a') ADVANCE(706);
+      if (lookahead == 'p') ADVANCE(708);
       END_STATE();
     case 591:
-      if (lookahead == 'n') ADVANCE(707);
+      if (lookahead == 'c') ADVANCE(709);
       END_STATE();
     case 592:
-      if (lookahead == 'z') ADVANCE(708);
+      if (lookahead == 's') ADVANCE(710);
       END_STATE();
     case 593:
-      if (lookahead == 'v') ADVANCE(709);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 594:
-      if (lookahead == 'e') ADVANCE(710);
+      if (lookahead == 'g') ADVANCE(711);
       END_STATE();
     case 595:
-      if (lookahead == 'c') ADVANCE(711);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 596:
-      if (lookahead == 't') ADVANCE(712);
+      if (lookahead == 'a') ADVANCE(712);
       END_STATE();
     case 597:
-      if (lookahead == 't') ADVANCE(713);
+      if (lookahead == 'n') ADVANCE(713);
       END_STATE();
     case 598:
-      if (lookahead == 't') ADVANCE(714);
+      if (lookahead == 'z') ADVANCE(714);
       END_STATE();
     case 599:
-      if (lookahead == 'u') ADVANCE(715);
+      if (lookahead == 'v') ADVANCE(715);
       END_STATE();
     case 600:
-      if (lookahead == 'a') ADVANCE(716);
+      if (lookahead == 'e') ADVANCE(716);
       END_STATE();
     case 601:
-      if (lookahead == 'n') ADVANCE(717);
+      if (lookahead == 'c') ADVANCE(717);
       END_STATE();
     case 602:
-      if (lookahead == 's') ADVANCE(718);
+      if (lookahead == 't') ADVANCE(718);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 604:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 605:
       if (lookahead == 't') ADVANCE(719);
       END_STATE();
+    case 604:
+      if (lookahead == 't') ADVANCE(720);
+      END_STATE();
+    case 605:
+      if (lookahead == 'u') ADVANCE(721);
+      END_STATE();
     case 606:
-      if (lookahead == 's') ADVANCE(720);
+      if (lookahead == 'a') ADVANCE(722);
       END_STATE();
     case 607:
-      if (lookahead == 'c') ADVANCE(721);
+      if (lookahead == 'n') ADVANCE(723);
       END_STATE();
     case 608:
-      if (lookahead == 'o') ADVANCE(722);
+      if (lookahead == 's') ADVANCE(724);
       END_STATE();
     case 609:
-      if (lookahead == 'd') ADVANCE(723);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 610:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 611:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 't') ADVANCE(725);
       END_STATE();
     case 612:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(726);
       END_STATE();
     case 613:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'c') ADVANCE(727);
       END_STATE();
     case 614:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'o') ADVANCE(728);
       END_STATE();
     case 615:
-      if (lookahead == 'e') ADVANCE(724);
+      if (lookahead == 'd') ADVANCE(729);
       END_STATE();
     case 616:
-      if (lookahead == 'n') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 617:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 618:
-      if (lookahead == 'r') ADVANCE(726);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 619:
-      if (lookahead == 'o') ADVANCE(727);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 620:
-      if (lookahead == 'd') ADVANCE(728);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 621:
-      if (lookahead == 'h') ADVANCE(729);
+      if (lookahead == 'e') ADVANCE(730);
       END_STATE();
     case 622:
-      if (lookahead == 'r') ADVANCE(730);
+      if (lookahead == 'n') ADVANCE(731);
       END_STATE();
     case 623:
-      if (lookahead == 'h') ADVANCE(731);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 624:
-      if (lookahead == 'g') ADVANCE(732);
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
     case 625:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'o') ADVANCE(733);
       END_STATE();
     case 626:
-      if (lookahead == 'm') ADVANCE(733);
+      if (lookahead == 'd') ADVANCE(734);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'h') ADVANCE(735);
       END_STATE();
     case 628:
-      if (lookahead == 'a') ADVANCE(734);
+      if (lookahead == 'r') ADVANCE(736);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'h') ADVANCE(737);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'g') ADVANCE(738);
       END_STATE();
     case 631:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 632:
-      if (lookahead == 'i') ADVANCE(735);
+      if (lookahead == 'm') ADVANCE(739);
       END_STATE();
     case 633:
-      if (lookahead == 'g') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 634:
-      if (lookahead == 'e') ADVANCE(737);
+      if (lookahead == 'a') ADVANCE(740);
       END_STATE();
     case 635:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 636:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 637:
-      if (lookahead == 'n') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 638:
-      if (lookahead == 'c') ADVANCE(739);
+      if (lookahead == 'i') ADVANCE(741);
       END_STATE();
     case 639:
-      if (lookahead == 'r') ADVANCE(740);
+      if (lookahead == 'g') ADVANCE(742);
       END_STATE();
     case 640:
-      if (lookahead == 't') ADVANCE(741);
+      if (lookahead == 'e') ADVANCE(743);
       END_STATE();
     case 641:
-      if (lookahead == 't') ADVANCE(742);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 642:
-      if (lookahead == 'i') ADVANCE(743);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 643:
-      if (lookahead == 'a') ADVANCE(744);
+      if (lookahead == 'n') ADVANCE(744);
       END_STATE();
     case 644:
-      if (lookahead == 'i') ADVANCE(745);
+      if (lookahead == 'c') ADVANCE(745);
       END_STATE();
     case 645:
-      if (lookahead == 'd') ADVANCE(746);
+      if (lookahead == 'r') ADVANCE(746);
       END_STATE();
     case 646:
-      if (lookahead == 'n') ADVANCE(747);
+      if (lookahead == 't') ADVANCE(747);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(748);
+      if (lookahead == 't') ADVANCE(748);
       END_STATE();
     case 648:
-      if (lookahead == 'a') ADVANCE(749);
+      if (lookahead == 'i') ADVANCE(749);
       END_STATE();
     case 649:
-      if (lookahead == 'r') ADVANCE(750);
+      if (lookahead == 'a') ADVANCE(750);
       END_STATE();
     case 650:
-      if (lookahead == 'a') ADVANCE(751);
+      if (lookahead == 'i') ADVANCE(751);
       END_STATE();
     case 651:
-      if (lookahead == 'e') ADVANCE(752);
+      if (lookahead == 'd') ADVANCE(752);
       END_STATE();
     case 652:
-      if (lookahead == 'i') ADVANCE(753);
+      if (lookahead == 'n') ADVANCE(753);
       END_STATE();
     case 653:
-      if (lookahead == 't') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(754);
       END_STATE();
     case 654:
-      if (lookahead == 'e') ADVANCE(755);
+      if (lookahead == 'a') ADVANCE(755);
       END_STATE();
     case 655:
-      if (lookahead == 't') ADVANCE(756);
+      if (lookahead == 'r') ADVANCE(756);
       END_STATE();
     case 656:
-      if (lookahead == 'u') ADVANCE(757);
+      if (lookahead == 'a') ADVANCE(757);
       END_STATE();
     case 657:
-      if (lookahead == 't') ADVANCE(758);
+      if (lookahead == 'e') ADVANCE(758);
       END_STATE();
     case 658:
-      if (lookahead == 'd') ADVANCE(759);
-      if (lookahead == 'r') ADVANCE(760);
+      if (lookahead == 'i') ADVANCE(759);
       END_STATE();
     case 659:
-      if (lookahead == 'u') ADVANCE(761);
+      if (lookahead == 't') ADVANCE(760);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'e') ADVANCE(761);
       END_STATE();
     case 661:
-      if (lookahead == 'e') ADVANCE(762);
+      if (lookahead == 't') ADVANCE(762);
       END_STATE();
     case 662:
-      if (lookahead == 'e') ADVANCE(763);
+      if (lookahead == 'u') ADVANCE(763);
       END_STATE();
     case 663:
-      if (lookahead == 'i') ADVANCE(764);
+      if (lookahead == 't') ADVANCE(764);
       END_STATE();
     case 664:
-      if (lookahead == 'y') ADVANCE(765);
+      if (lookahead == 'd') ADVANCE(765);
+      if (lookahead == 'r') ADVANCE(766);
       END_STATE();
     case 665:
-      if (lookahead == 'c') ADVANCE(766);
+      if (lookahead == 'u') ADVANCE(767);
       END_STATE();
     case 666:
-      if (lookahead == 'r') ADVANCE(767);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 667:
       if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 668:
-      if (lookahead == 'n') ADVANCE(769);
+      if (lookahead == 'e') ADVANCE(769);
       END_STATE();
     case 669:
-      if (lookahead == 'e') ADVANCE(770);
+      if (lookahead == 'i') ADVANCE(770);
       END_STATE();
     case 670:
-      if (lookahead == 's') ADVANCE(771);
+      if (lookahead == 'y') ADVANCE(771);
       END_STATE();
     case 671:
-      ACCEPT_TOKEN(anon_sym_etrs89);
-      END_STATE();
-    case 672:
-      ACCEPT_TOKEN(anon_sym_excess);
-      END_STATE();
-    case 673:
-      ACCEPT_TOKEN(anon_sym_expect);
-      END_STATE();
-    case 674:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 675:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 676:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 677:
       if (lookahead == 'c') ADVANCE(772);
       END_STATE();
+    case 672:
+      if (lookahead == 'r') ADVANCE(773);
+      END_STATE();
+    case 673:
+      if (lookahead == 'e') ADVANCE(774);
+      END_STATE();
+    case 674:
+      if (lookahead == 'n') ADVANCE(775);
+      END_STATE();
+    case 675:
+      if (lookahead == 'e') ADVANCE(776);
+      END_STATE();
+    case 676:
+      if (lookahead == 's') ADVANCE(777);
+      END_STATE();
+    case 677:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
     case 678:
-      if (lookahead == 'd') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 679:
-      if (lookahead == 'n') ADVANCE(774);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 680:
-      if (lookahead == 't') ADVANCE(775);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 681:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 682:
-      ACCEPT_TOKEN(anon_sym_height);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'c') ADVANCE(778);
       END_STATE();
     case 684:
-      if (lookahead == 'n') ADVANCE(776);
+      if (lookahead == 'd') ADVANCE(779);
       END_STATE();
     case 685:
-      if (lookahead == 'r') ADVANCE(777);
+      if (lookahead == 'n') ADVANCE(780);
       END_STATE();
     case 686:
-      if (lookahead == 'd') ADVANCE(778);
+      if (lookahead == 't') ADVANCE(781);
       END_STATE();
     case 687:
-      if (lookahead == 'm') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 688:
-      if (lookahead == 'i') ADVANCE(780);
-      if (lookahead == 'o') ADVANCE(781);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 690:
-      if (lookahead == 'i') ADVANCE(782);
+      if (lookahead == 'n') ADVANCE(782);
       END_STATE();
     case 691:
-      if (lookahead == 'e') ADVANCE(783);
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
     case 692:
-      if (lookahead == 'i') ADVANCE(784);
+      if (lookahead == 'd') ADVANCE(784);
       END_STATE();
     case 693:
-      if (lookahead == 'a') ADVANCE(785);
+      if (lookahead == 'm') ADVANCE(785);
       END_STATE();
     case 694:
-      if (lookahead == 'm') ADVANCE(786);
+      if (lookahead == 'i') ADVANCE(786);
+      if (lookahead == 'o') ADVANCE(787);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_medium);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 696:
-      if (lookahead == 'l') ADVANCE(787);
+      if (lookahead == 'i') ADVANCE(788);
       END_STATE();
     case 697:
-      if (lookahead == 'r') ADVANCE(788);
+      if (lookahead == 'e') ADVANCE(789);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'i') ADVANCE(790);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'a') ADVANCE(791);
       END_STATE();
     case 700:
-      if (lookahead == 't') ADVANCE(789);
+      if (lookahead == 'm') ADVANCE(792);
       END_STATE();
     case 701:
-      if (lookahead == 'o') ADVANCE(790);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 702:
-      if (lookahead == 'l') ADVANCE(791);
+      if (lookahead == 'l') ADVANCE(793);
       END_STATE();
     case 703:
-      if (lookahead == 't') ADVANCE(792);
+      if (lookahead == 'r') ADVANCE(794);
       END_STATE();
     case 704:
-      ACCEPT_TOKEN(anon_sym_radius);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_rating);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 706:
-      if (lookahead == 'n') ADVANCE(793);
+      if (lookahead == 't') ADVANCE(795);
       END_STATE();
     case 707:
-      if (lookahead == 'g') ADVANCE(794);
+      if (lookahead == 'o') ADVANCE(796);
       END_STATE();
     case 708:
-      if (lookahead == 'e') ADVANCE(795);
+      if (lookahead == 'l') ADVANCE(797);
       END_STATE();
     case 709:
-      if (lookahead == 'e') ADVANCE(796);
-      END_STATE();
-    case 710:
-      if (lookahead == 'n') ADVANCE(797);
-      END_STATE();
-    case 711:
       if (lookahead == 't') ADVANCE(798);
       END_STATE();
+    case 710:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 711:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
     case 712:
-      if (lookahead == 's') ADVANCE(799);
+      if (lookahead == 'n') ADVANCE(799);
       END_STATE();
     case 713:
-      if (lookahead == 'a') ADVANCE(800);
+      if (lookahead == 'g') ADVANCE(800);
       END_STATE();
     case 714:
-      if (lookahead == 'i') ADVANCE(801);
+      if (lookahead == 'e') ADVANCE(801);
       END_STATE();
     case 715:
-      if (lookahead == 't') ADVANCE(802);
+      if (lookahead == 'e') ADVANCE(802);
       END_STATE();
     case 716:
       if (lookahead == 'n') ADVANCE(803);
       END_STATE();
     case 717:
-      if (lookahead == '-') ADVANCE(804);
+      if (lookahead == 't') ADVANCE(804);
       END_STATE();
     case 718:
-      if (lookahead == 'e') ADVANCE(805);
+      if (lookahead == 's') ADVANCE(805);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(806);
+      if (lookahead == 'a') ADVANCE(806);
       END_STATE();
     case 720:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'i') ADVANCE(807);
       END_STATE();
     case 721:
-      if (lookahead == 'e') ADVANCE(807);
+      if (lookahead == 't') ADVANCE(808);
       END_STATE();
     case 722:
-      if (lookahead == 'n') ADVANCE(808);
+      if (lookahead == 'n') ADVANCE(809);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == '-') ADVANCE(810);
       END_STATE();
     case 724:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'e') ADVANCE(811);
       END_STATE();
     case 725:
-      if (lookahead == 'g') ADVANCE(809);
+      if (lookahead == 'i') ADVANCE(812);
       END_STATE();
     case 726:
-      if (lookahead == 'o') ADVANCE(810);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 727:
-      if (lookahead == 'n') ADVANCE(811);
+      if (lookahead == 'e') ADVANCE(813);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(812);
+      if (lookahead == 'n') ADVANCE(814);
       END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_switch);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 730:
-      if (lookahead == 'a') ADVANCE(813);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 731:
-      if (lookahead == 'o') ADVANCE(814);
+      if (lookahead == 'g') ADVANCE(815);
       END_STATE();
     case 732:
-      if (lookahead == 'h') ADVANCE(815);
+      if (lookahead == 'o') ADVANCE(816);
       END_STATE();
     case 733:
-      if (lookahead == 'i') ADVANCE(816);
+      if (lookahead == 'n') ADVANCE(817);
       END_STATE();
     case 734:
-      if (lookahead == 'l') ADVANCE(817);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(818);
       END_STATE();
     case 735:
-      if (lookahead == 't') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 736:
-      if (lookahead == 'e') ADVANCE(819);
+      if (lookahead == 'a') ADVANCE(819);
       END_STATE();
     case 737:
-      if (lookahead == 'n') ADVANCE(820);
+      if (lookahead == 'o') ADVANCE(820);
       END_STATE();
     case 738:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'h') ADVANCE(821);
       END_STATE();
     case 739:
-      if (lookahead == 'y') ADVANCE(821);
+      if (lookahead == 'i') ADVANCE(822);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'l') ADVANCE(823);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 742:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 743:
-      if (lookahead == 'e') ADVANCE(822);
-      END_STATE();
-    case 744:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 745:
-      if (lookahead == 't') ADVANCE(823);
-      END_STATE();
-    case 746:
       if (lookahead == 't') ADVANCE(824);
       END_STATE();
-    case 747:
+    case 742:
       if (lookahead == 'e') ADVANCE(825);
       END_STATE();
+    case 743:
+      if (lookahead == 'n') ADVANCE(826);
+      END_STATE();
+    case 744:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 745:
+      if (lookahead == 'y') ADVANCE(827);
+      END_STATE();
+    case 746:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 747:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
     case 748:
-      if (lookahead == 's') ADVANCE(826);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 749:
-      if (lookahead == 't') ADVANCE(827);
+      if (lookahead == 'e') ADVANCE(828);
       END_STATE();
     case 750:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 751:
-      if (lookahead == 't') ADVANCE(828);
+      if (lookahead == 't') ADVANCE(829);
       END_STATE();
     case 752:
-      if (lookahead == 'r') ADVANCE(829);
+      if (lookahead == 't') ADVANCE(830);
       END_STATE();
     case 753:
-      if (lookahead == 'o') ADVANCE(830);
+      if (lookahead == 'e') ADVANCE(831);
       END_STATE();
     case 754:
-      if (lookahead == 'o') ADVANCE(831);
+      if (lookahead == 's') ADVANCE(832);
       END_STATE();
     case 755:
-      if (lookahead == 'n') ADVANCE(832);
+      if (lookahead == 't') ADVANCE(833);
       END_STATE();
     case 756:
-      if (lookahead == 'o') ADVANCE(833);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 757:
-      if (lookahead == 'c') ADVANCE(834);
+      if (lookahead == 't') ADVANCE(834);
       END_STATE();
     case 758:
-      if (lookahead == 'e') ADVANCE(835);
+      if (lookahead == 'r') ADVANCE(835);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'o') ADVANCE(836);
       END_STATE();
     case 760:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'o') ADVANCE(837);
       END_STATE();
     case 761:
-      if (lookahead == 't') ADVANCE(836);
+      if (lookahead == 'n') ADVANCE(838);
       END_STATE();
     case 762:
-      if (lookahead == 'r') ADVANCE(837);
+      if (lookahead == 'o') ADVANCE(839);
       END_STATE();
     case 763:
-      if (lookahead == 'r') ADVANCE(838);
+      if (lookahead == 'c') ADVANCE(840);
       END_STATE();
     case 764:
-      if (lookahead == 'v') ADVANCE(839);
-      END_STATE();
-    case 765:
-      if (lookahead == 'e') ADVANCE(840);
-      END_STATE();
-    case 766:
       if (lookahead == 'e') ADVANCE(841);
       END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 766:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
     case 767:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 768:
-      if (lookahead == 'r') ADVANCE(842);
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'r') ADVANCE(844);
       END_STATE();
     case 770:
-      if (lookahead == 'n') ADVANCE(843);
+      if (lookahead == 'v') ADVANCE(845);
       END_STATE();
     case 771:
-      if (lookahead == 'e') ADVANCE(844);
+      if (lookahead == 'e') ADVANCE(846);
       END_STATE();
     case 772:
-      if (lookahead == 'k') ADVANCE(845);
+      if (lookahead == 'e') ADVANCE(847);
       END_STATE();
     case 773:
-      ACCEPT_TOKEN(anon_sym_forward);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 774:
-      if (lookahead == 'c') ADVANCE(846);
+      if (lookahead == 'r') ADVANCE(848);
       END_STATE();
     case 775:
-      if (lookahead == 'o') ADVANCE(847);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 776:
-      if (lookahead == 'c') ADVANCE(848);
+      if (lookahead == 'n') ADVANCE(849);
       END_STATE();
     case 777:
-      if (lookahead == 'e') ADVANCE(849);
-      END_STATE();
-    case 778:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 779:
       if (lookahead == 'e') ADVANCE(850);
       END_STATE();
+    case 778:
+      if (lookahead == 'k') ADVANCE(851);
+      END_STATE();
+    case 779:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
     case 780:
-      if (lookahead == 'o') ADVANCE(851);
+      if (lookahead == 'c') ADVANCE(852);
       END_STATE();
     case 781:
-      if (lookahead == 'r') ADVANCE(852);
+      if (lookahead == 'o') ADVANCE(853);
       END_STATE();
     case 782:
-      if (lookahead == 'c') ADVANCE(853);
+      if (lookahead == 'c') ADVANCE(854);
       END_STATE();
     case 783:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'e') ADVANCE(855);
       END_STATE();
     case 784:
-      if (lookahead == 't') ADVANCE(854);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 785:
-      if (lookahead == 'n') ADVANCE(855);
-      END_STATE();
-    case 786:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 787:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 788:
       if (lookahead == 'e') ADVANCE(856);
       END_STATE();
+    case 786:
+      if (lookahead == 'o') ADVANCE(857);
+      END_STATE();
+    case 787:
+      if (lookahead == 'r') ADVANCE(858);
+      END_STATE();
+    case 788:
+      if (lookahead == 'c') ADVANCE(859);
+      END_STATE();
     case 789:
-      if (lookahead == 'i') ADVANCE(857);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 790:
-      if (lookahead == 'n') ADVANCE(858);
+      if (lookahead == 't') ADVANCE(860);
       END_STATE();
     case 791:
-      if (lookahead == 'i') ADVANCE(859);
+      if (lookahead == 'n') ADVANCE(861);
       END_STATE();
     case 792:
-      if (lookahead == 'o') ADVANCE(860);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 793:
-      if (lookahead == 'c') ADVANCE(861);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 794:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(862);
+      if (lookahead == 'e') ADVANCE(862);
       END_STATE();
     case 795:
-      if (lookahead == 'd') ADVANCE(863);
+      if (lookahead == 'i') ADVANCE(863);
       END_STATE();
     case 796:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(864);
+      if (lookahead == 'n') ADVANCE(864);
       END_STATE();
     case 797:
-      if (lookahead == 'c') ADVANCE(865);
+      if (lookahead == 'i') ADVANCE(865);
       END_STATE();
     case 798:
-      if (lookahead == 'e') ADVANCE(866);
+      if (lookahead == 'o') ADVANCE(866);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'c') ADVANCE(867);
       END_STATE();
     case 800:
-      if (lookahead == 'b') ADVANCE(867);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(868);
       END_STATE();
     case 801:
-      if (lookahead == 'v') ADVANCE(868);
+      if (lookahead == 'd') ADVANCE(869);
       END_STATE();
     case 802:
-      if (lookahead == 'i') ADVANCE(869);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(870);
       END_STATE();
     case 803:
-      if (lookahead == 'c') ADVANCE(870);
+      if (lookahead == 'c') ADVANCE(871);
       END_STATE();
     case 804:
-      if (lookahead == 'l') ADVANCE(871);
+      if (lookahead == 'e') ADVANCE(872);
       END_STATE();
     case 805:
-      if (lookahead == 'd') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 806:
-      if (lookahead == 'v') ADVANCE(873);
+      if (lookahead == 'b') ADVANCE(873);
       END_STATE();
     case 807:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'v') ADVANCE(874);
       END_STATE();
     case 808:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'i') ADVANCE(875);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'c') ADVANCE(876);
       END_STATE();
     case 810:
-      if (lookahead == 'c') ADVANCE(874);
-      END_STATE();
-    case 811:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 812:
-      if (lookahead == 'd') ADVANCE(875);
-      END_STATE();
-    case 813:
-      if (lookahead == 't') ADVANCE(876);
-      END_STATE();
-    case 814:
       if (lookahead == 'l') ADVANCE(877);
       END_STATE();
+    case 811:
+      if (lookahead == 'd') ADVANCE(878);
+      END_STATE();
+    case 812:
+      if (lookahead == 'v') ADVANCE(879);
+      END_STATE();
+    case 813:
+      ACCEPT_TOKEN(anon_sym_service);
+      END_STATE();
+    case 814:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
     case 815:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 816:
-      if (lookahead == 't') ADVANCE(878);
+      if (lookahead == 'c') ADVANCE(880);
       END_STATE();
     case 817:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 818:
-      if (lookahead == 'y') ADVANCE(879);
+      if (lookahead == 'd') ADVANCE(881);
       END_STATE();
     case 819:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 't') ADVANCE(882);
       END_STATE();
     case 820:
-      if (lookahead == 'g') ADVANCE(880);
+      if (lookahead == 'l') ADVANCE(883);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 822:
-      if (lookahead == 'r') ADVANCE(881);
+      if (lookahead == 't') ADVANCE(884);
       END_STATE();
     case 823:
-      if (lookahead == 'y') ADVANCE(882);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 824:
-      if (lookahead == 'h') ADVANCE(883);
+      if (lookahead == 'y') ADVANCE(885);
       END_STATE();
     case 825:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'g') ADVANCE(886);
       END_STATE();
     case 827:
-      if (lookahead == 'e') ADVANCE(884);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 828:
-      if (lookahead == 'o') ADVANCE(885);
-      END_STATE();
-    case 829:
-      ACCEPT_TOKEN(anon_sym_combiner);
-      END_STATE();
-    case 830:
-      if (lookahead == 'n') ADVANCE(886);
-      END_STATE();
-    case 831:
       if (lookahead == 'r') ADVANCE(887);
       END_STATE();
+    case 829:
+      if (lookahead == 'y') ADVANCE(888);
+      END_STATE();
+    case 830:
+      if (lookahead == 'h') ADVANCE(889);
+      END_STATE();
+    case 831:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
     case 832:
-      if (lookahead == 'c') ADVANCE(888);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 833:
-      if (lookahead == 'r') ADVANCE(889);
+      if (lookahead == 'e') ADVANCE(890);
       END_STATE();
     case 834:
-      if (lookahead == 't') ADVANCE(890);
+      if (lookahead == 'o') ADVANCE(891);
       END_STATE();
     case 835:
-      if (lookahead == 'd') ADVANCE(891);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'n') ADVANCE(892);
       END_STATE();
     case 837:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'r') ADVANCE(893);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 839:
-      if (lookahead == 'i') ADVANCE(892);
-      END_STATE();
-    case 840:
-      if (lookahead == 'd') ADVANCE(893);
-      END_STATE();
-    case 841:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 842:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 843:
       if (lookahead == 'c') ADVANCE(894);
       END_STATE();
+    case 839:
+      if (lookahead == 'r') ADVANCE(895);
+      END_STATE();
+    case 840:
+      if (lookahead == 't') ADVANCE(896);
+      END_STATE();
+    case 841:
+      if (lookahead == 'd') ADVANCE(897);
+      END_STATE();
+    case 842:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 843:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
     case 844:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 845:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'i') ADVANCE(898);
       END_STATE();
     case 846:
-      if (lookahead == 'y') ADVANCE(895);
+      if (lookahead == 'd') ADVANCE(899);
       END_STATE();
     case 847:
-      if (lookahead == 'r') ADVANCE(896);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 848:
-      if (lookahead == 'e') ADVANCE(897);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 849:
-      if (lookahead == 's') ADVANCE(898);
+      if (lookahead == 'c') ADVANCE(900);
       END_STATE();
     case 850:
-      if (lookahead == 'n') ADVANCE(899);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 851:
-      if (lookahead == 'n') ADVANCE(900);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'y') ADVANCE(901);
       END_STATE();
     case 853:
-      if (lookahead == 't') ADVANCE(901);
+      if (lookahead == 'r') ADVANCE(902);
       END_STATE();
     case 854:
-      if (lookahead == 'y') ADVANCE(902);
+      if (lookahead == 'e') ADVANCE(903);
       END_STATE();
     case 855:
-      if (lookahead == 'g') ADVANCE(903);
-      END_STATE();
-    case 856:
       if (lookahead == 's') ADVANCE(904);
       END_STATE();
+    case 856:
+      if (lookahead == 'n') ADVANCE(905);
+      END_STATE();
     case 857:
-      if (lookahead == 'v') ADVANCE(905);
+      if (lookahead == 'n') ADVANCE(906);
       END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 859:
-      if (lookahead == 'f') ADVANCE(906);
+      if (lookahead == 't') ADVANCE(907);
       END_STATE();
     case 860:
-      if (lookahead == 'r') ADVANCE(907);
+      if (lookahead == 'y') ADVANCE(908);
       END_STATE();
     case 861:
-      if (lookahead == 'e') ADVANCE(908);
+      if (lookahead == 'g') ADVANCE(909);
       END_STATE();
     case 862:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 's') ADVANCE(910);
       END_STATE();
     case 863:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'v') ADVANCE(911);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 865:
-      if (lookahead == 'e') ADVANCE(909);
+      if (lookahead == 'f') ADVANCE(912);
       END_STATE();
     case 866:
-      if (lookahead == 'd') ADVANCE(910);
+      if (lookahead == 'r') ADVANCE(913);
       END_STATE();
     case 867:
-      if (lookahead == 'i') ADVANCE(911);
-      END_STATE();
-    case 868:
-      if (lookahead == 'i') ADVANCE(912);
-      END_STATE();
-    case 869:
-      if (lookahead == 'o') ADVANCE(913);
-      END_STATE();
-    case 870:
       if (lookahead == 'e') ADVANCE(914);
       END_STATE();
+    case 868:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 869:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
     case 871:
-      if (lookahead == 'o') ADVANCE(915);
+      if (lookahead == 'e') ADVANCE(915);
       END_STATE();
     case 872:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'd') ADVANCE(916);
       END_STATE();
     case 873:
-      if (lookahead == 'i') ADVANCE(916);
+      if (lookahead == 'i') ADVANCE(917);
       END_STATE();
     case 874:
-      if (lookahead == 'e') ADVANCE(917);
-      END_STATE();
-    case 875:
       if (lookahead == 'i') ADVANCE(918);
       END_STATE();
+    case 875:
+      if (lookahead == 'o') ADVANCE(919);
+      END_STATE();
     case 876:
-      if (lookahead == 'u') ADVANCE(919);
+      if (lookahead == 'e') ADVANCE(920);
       END_STATE();
     case 877:
-      if (lookahead == 'd') ADVANCE(920);
+      if (lookahead == 'o') ADVANCE(921);
       END_STATE();
     case 878:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(921);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 879:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'i') ADVANCE(922);
       END_STATE();
     case 880:
-      if (lookahead == 't') ADVANCE(922);
+      if (lookahead == 'e') ADVANCE(923);
       END_STATE();
     case 881:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'i') ADVANCE(924);
       END_STATE();
     case 882:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 'u') ADVANCE(925);
       END_STATE();
     case 883:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'd') ADVANCE(926);
       END_STATE();
     case 884:
-      if (lookahead == 'd') ADVANCE(923);
-      END_STATE();
-    case 885:
-      if (lookahead == 'r') ADVANCE(924);
-      END_STATE();
-    case 886:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 887:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 888:
-      if (lookahead == 'e') ADVANCE(925);
-      END_STATE();
-    case 889:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 890:
-      if (lookahead == 'i') ADVANCE(926);
-      END_STATE();
-    case 891:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 892:
+      ACCEPT_TOKEN(anon_sym_transmit);
       if (lookahead == 't') ADVANCE(927);
       END_STATE();
+    case 885:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 886:
+      if (lookahead == 't') ADVANCE(928);
+      END_STATE();
+    case 887:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 888:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 889:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 890:
+      if (lookahead == 'd') ADVANCE(929);
+      END_STATE();
+    case 891:
+      if (lookahead == 'r') ADVANCE(930);
+      END_STATE();
+    case 892:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
     case 893:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 894:
-      if (lookahead == 'y') ADVANCE(928);
+      if (lookahead == 'e') ADVANCE(931);
       END_STATE();
     case 895:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 896:
-      ACCEPT_TOKEN(anon_sym_generator);
+      if (lookahead == 'i') ADVANCE(932);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 898:
-      if (lookahead == 'i') ADVANCE(929);
+      if (lookahead == 't') ADVANCE(933);
       END_STATE();
     case 899:
-      if (lookahead == 't') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 900:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      if (lookahead == 'y') ADVANCE(934);
       END_STATE();
     case 901:
-      if (lookahead == 'i') ADVANCE(931);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 902:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 903:
-      if (lookahead == 'e') ADVANCE(932);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 904:
-      if (lookahead == 'i') ADVANCE(933);
-      END_STATE();
-    case 905:
-      if (lookahead == 'i') ADVANCE(934);
-      END_STATE();
-    case 906:
       if (lookahead == 'i') ADVANCE(935);
       END_STATE();
+    case 905:
+      if (lookahead == 't') ADVANCE(936);
+      END_STATE();
+    case 906:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
     case 907:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'i') ADVANCE(937);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 909:
-      ACCEPT_TOKEN(anon_sym_reference);
+      if (lookahead == 'e') ADVANCE(938);
       END_STATE();
     case 910:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'i') ADVANCE(939);
       END_STATE();
     case 911:
-      if (lookahead == 'l') ADVANCE(936);
+      if (lookahead == 'i') ADVANCE(940);
       END_STATE();
     case 912:
-      if (lookahead == 't') ADVANCE(937);
+      if (lookahead == 'i') ADVANCE(941);
       END_STATE();
     case 913:
-      if (lookahead == 'n') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 914:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 915:
-      if (lookahead == 's') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 916:
-      if (lookahead == 't') ADVANCE(940);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 917:
-      if (lookahead == 's') ADVANCE(941);
+      if (lookahead == 'l') ADVANCE(942);
       END_STATE();
     case 918:
-      if (lookahead == 'a') ADVANCE(942);
+      if (lookahead == 't') ADVANCE(943);
       END_STATE();
     case 919:
-      if (lookahead == 'r') ADVANCE(943);
+      if (lookahead == 'n') ADVANCE(944);
       END_STATE();
     case 920:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 921:
-      if (lookahead == 'e') ADVANCE(944);
+      if (lookahead == 's') ADVANCE(945);
       END_STATE();
     case 922:
-      if (lookahead == 'h') ADVANCE(945);
+      if (lookahead == 't') ADVANCE(946);
       END_STATE();
     case 923:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 's') ADVANCE(947);
       END_STATE();
     case 924:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'a') ADVANCE(948);
       END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'r') ADVANCE(949);
       END_STATE();
     case 926:
-      if (lookahead == 'o') ADVANCE(946);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 927:
-      if (lookahead == 'y') ADVANCE(947);
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'h') ADVANCE(951);
       END_STATE();
     case 929:
-      if (lookahead == 's') ADVANCE(948);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 930:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 931:
-      if (lookahead == 'o') ADVANCE(949);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 932:
-      if (lookahead == 'n') ADVANCE(950);
+      if (lookahead == 'o') ADVANCE(952);
       END_STATE();
     case 933:
-      if (lookahead == 's') ADVANCE(951);
+      if (lookahead == 'y') ADVANCE(953);
       END_STATE();
     case 934:
-      if (lookahead == 't') ADVANCE(952);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 935:
-      if (lookahead == 'e') ADVANCE(953);
+      if (lookahead == 's') ADVANCE(954);
       END_STATE();
     case 936:
-      if (lookahead == 'i') ADVANCE(954);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 937:
-      if (lookahead == 'y') ADVANCE(955);
+      if (lookahead == 'o') ADVANCE(955);
       END_STATE();
     case 938:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
     case 939:
-      if (lookahead == 's') ADVANCE(956);
+      if (lookahead == 's') ADVANCE(957);
       END_STATE();
     case 940:
-      if (lookahead == 'y') ADVANCE(957);
+      if (lookahead == 't') ADVANCE(958);
       END_STATE();
     case 941:
-      if (lookahead == 's') ADVANCE(958);
+      if (lookahead == 'e') ADVANCE(959);
       END_STATE();
     case 942:
-      if (lookahead == 'm') ADVANCE(959);
+      if (lookahead == 'i') ADVANCE(960);
       END_STATE();
     case 943:
-      if (lookahead == 'e') ADVANCE(960);
+      if (lookahead == 'y') ADVANCE(961);
       END_STATE();
     case 944:
-      if (lookahead == 'r') ADVANCE(961);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 945:
-      ACCEPT_TOKEN(anon_sym_wavelength);
       if (lookahead == 's') ADVANCE(962);
       END_STATE();
     case 946:
-      if (lookahead == 'n') ADVANCE(963);
+      if (lookahead == 'y') ADVANCE(963);
       END_STATE();
     case 947:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 's') ADVANCE(964);
       END_STATE();
     case 948:
-      if (lookahead == 't') ADVANCE(964);
+      if (lookahead == 'm') ADVANCE(965);
       END_STATE();
     case 949:
-      if (lookahead == 'n') ADVANCE(965);
+      if (lookahead == 'e') ADVANCE(966);
       END_STATE();
     case 950:
-      if (lookahead == 't') ADVANCE(966);
+      if (lookahead == 'r') ADVANCE(967);
       END_STATE();
     case 951:
-      if (lookahead == 't') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(968);
       END_STATE();
     case 952:
-      if (lookahead == 'y') ADVANCE(968);
+      if (lookahead == 'n') ADVANCE(969);
       END_STATE();
     case 953:
-      if (lookahead == 'r') ADVANCE(969);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 954:
       if (lookahead == 't') ADVANCE(970);
       END_STATE();
     case 955:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'n') ADVANCE(971);
       END_STATE();
     case 956:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(972);
       END_STATE();
     case 957:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 't') ADVANCE(973);
       END_STATE();
     case 958:
-      if (lookahead == 'e') ADVANCE(971);
+      if (lookahead == 'y') ADVANCE(974);
       END_STATE();
     case 959:
-      if (lookahead == 'e') ADVANCE(972);
+      if (lookahead == 'r') ADVANCE(975);
       END_STATE();
     case 960:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 't') ADVANCE(976);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 962:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 964:
-      if (lookahead == 'i') ADVANCE(973);
+      if (lookahead == 'e') ADVANCE(977);
       END_STATE();
     case 965:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 'e') ADVANCE(978);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 967:
-      if (lookahead == 'i') ADVANCE(974);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 968:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 969:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 970:
-      if (lookahead == 'y') ADVANCE(975);
+      if (lookahead == 'i') ADVANCE(979);
       END_STATE();
     case 971:
-      if (lookahead == 'd') ADVANCE(976);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 972:
-      if (lookahead == 't') ADVANCE(977);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 973:
-      if (lookahead == 'v') ADVANCE(978);
+      if (lookahead == 'i') ADVANCE(980);
       END_STATE();
     case 974:
-      if (lookahead == 'v') ADVANCE(979);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'y') ADVANCE(981);
       END_STATE();
     case 977:
-      if (lookahead == 'e') ADVANCE(980);
+      if (lookahead == 'd') ADVANCE(982);
       END_STATE();
     case 978:
-      if (lookahead == 'i') ADVANCE(981);
+      if (lookahead == 't') ADVANCE(983);
       END_STATE();
     case 979:
-      if (lookahead == 'i') ADVANCE(982);
+      if (lookahead == 'v') ADVANCE(984);
       END_STATE();
     case 980:
-      if (lookahead == 'r') ADVANCE(983);
+      if (lookahead == 'v') ADVANCE(985);
       END_STATE();
     case 981:
-      if (lookahead == 't') ADVANCE(984);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 982:
-      if (lookahead == 't') ADVANCE(985);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 983:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(986);
       END_STATE();
     case 984:
-      if (lookahead == 'y') ADVANCE(986);
+      if (lookahead == 'i') ADVANCE(987);
       END_STATE();
     case 985:
-      if (lookahead == 'y') ADVANCE(987);
+      if (lookahead == 'i') ADVANCE(988);
       END_STATE();
     case 986:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'r') ADVANCE(989);
       END_STATE();
     case 987:
+      if (lookahead == 't') ADVANCE(990);
+      END_STATE();
+    case 988:
+      if (lookahead == 't') ADVANCE(991);
+      END_STATE();
+    case 989:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 990:
+      if (lookahead == 'y') ADVANCE(992);
+      END_STATE();
+    case 991:
+      if (lookahead == 'y') ADVANCE(993);
+      END_STATE();
+    case 992:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 993:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7590,6 +7624,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(1),
     [anon_sym_temperature] = ACTIONS(1),
     [anon_sym_generator] = ACTIONS(1),
+    [anon_sym_drift] = ACTIONS(1),
     [anon_sym_piece] = ACTIONS(1),
     [anon_sym_readings] = ACTIONS(1),
     [anon_sym_resonance] = ACTIONS(1),
@@ -7677,6 +7712,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
+    [anon_sym_bow] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
@@ -7909,6 +7945,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -7996,6 +8033,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -8136,6 +8174,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -8223,6 +8262,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -8440,6 +8480,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -8527,6 +8568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -8751,6 +8793,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
     [anon_sym_generator] = ACTIONS(41),
+    [anon_sym_drift] = ACTIONS(41),
     [anon_sym_piece] = ACTIONS(41),
     [anon_sym_readings] = ACTIONS(41),
     [anon_sym_resonance] = ACTIONS(41),
@@ -8838,6 +8881,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
@@ -8992,6 +9036,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
     [anon_sym_generator] = ACTIONS(41),
+    [anon_sym_drift] = ACTIONS(41),
     [anon_sym_piece] = ACTIONS(41),
     [anon_sym_readings] = ACTIONS(41),
     [anon_sym_resonance] = ACTIONS(41),
@@ -9079,6 +9124,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
@@ -9233,6 +9279,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(58),
     [anon_sym_temperature] = ACTIONS(58),
     [anon_sym_generator] = ACTIONS(58),
+    [anon_sym_drift] = ACTIONS(58),
     [anon_sym_piece] = ACTIONS(58),
     [anon_sym_readings] = ACTIONS(58),
     [anon_sym_resonance] = ACTIONS(58),
@@ -9320,6 +9367,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
+    [anon_sym_bow] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
@@ -9479,6 +9527,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(87),
     [anon_sym_temperature] = ACTIONS(87),
     [anon_sym_generator] = ACTIONS(87),
+    [anon_sym_drift] = ACTIONS(87),
     [anon_sym_piece] = ACTIONS(87),
     [anon_sym_readings] = ACTIONS(87),
     [anon_sym_resonance] = ACTIONS(87),
@@ -9566,6 +9615,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
+    [anon_sym_bow] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
@@ -9719,6 +9769,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -9806,6 +9857,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -9959,6 +10011,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -10046,6 +10099,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -10199,6 +10253,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
     [anon_sym_generator] = ACTIONS(11),
+    [anon_sym_drift] = ACTIONS(11),
     [anon_sym_piece] = ACTIONS(11),
     [anon_sym_readings] = ACTIONS(11),
     [anon_sym_resonance] = ACTIONS(11),
@@ -10286,6 +10341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
@@ -10426,6 +10482,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(117),
     [anon_sym_temperature] = ACTIONS(117),
     [anon_sym_generator] = ACTIONS(117),
+    [anon_sym_drift] = ACTIONS(117),
     [anon_sym_piece] = ACTIONS(117),
     [anon_sym_readings] = ACTIONS(117),
     [anon_sym_resonance] = ACTIONS(117),
@@ -10513,6 +10570,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
+    [anon_sym_bow] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
@@ -10663,6 +10721,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
     [anon_sym_generator] = ACTIONS(131),
+    [anon_sym_drift] = ACTIONS(131),
     [anon_sym_piece] = ACTIONS(131),
     [anon_sym_readings] = ACTIONS(131),
     [anon_sym_resonance] = ACTIONS(131),
@@ -10750,6 +10809,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
@@ -10900,6 +10960,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -10987,6 +11048,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -11137,6 +11199,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
     [anon_sym_generator] = ACTIONS(135),
+    [anon_sym_drift] = ACTIONS(135),
     [anon_sym_piece] = ACTIONS(135),
     [anon_sym_readings] = ACTIONS(135),
     [anon_sym_resonance] = ACTIONS(135),
@@ -11224,6 +11287,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
@@ -11374,6 +11438,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
     [anon_sym_generator] = ACTIONS(139),
+    [anon_sym_drift] = ACTIONS(139),
     [anon_sym_piece] = ACTIONS(139),
     [anon_sym_readings] = ACTIONS(139),
     [anon_sym_resonance] = ACTIONS(139),
@@ -11461,6 +11526,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
@@ -11611,6 +11677,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
     [anon_sym_generator] = ACTIONS(143),
+    [anon_sym_drift] = ACTIONS(143),
     [anon_sym_piece] = ACTIONS(143),
     [anon_sym_readings] = ACTIONS(143),
     [anon_sym_resonance] = ACTIONS(143),
@@ -11698,6 +11765,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
@@ -11848,6 +11916,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
     [anon_sym_generator] = ACTIONS(149),
+    [anon_sym_drift] = ACTIONS(149),
     [anon_sym_piece] = ACTIONS(149),
     [anon_sym_readings] = ACTIONS(149),
     [anon_sym_resonance] = ACTIONS(149),
@@ -11935,6 +12004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
@@ -12085,6 +12155,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
     [anon_sym_generator] = ACTIONS(153),
+    [anon_sym_drift] = ACTIONS(153),
     [anon_sym_piece] = ACTIONS(153),
     [anon_sym_readings] = ACTIONS(153),
     [anon_sym_resonance] = ACTIONS(153),
@@ -12172,6 +12243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
@@ -12322,6 +12394,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
     [anon_sym_generator] = ACTIONS(157),
+    [anon_sym_drift] = ACTIONS(157),
     [anon_sym_piece] = ACTIONS(157),
     [anon_sym_readings] = ACTIONS(157),
     [anon_sym_resonance] = ACTIONS(157),
@@ -12409,6 +12482,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
@@ -12559,6 +12633,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
     [anon_sym_generator] = ACTIONS(161),
+    [anon_sym_drift] = ACTIONS(161),
     [anon_sym_piece] = ACTIONS(161),
     [anon_sym_readings] = ACTIONS(161),
     [anon_sym_resonance] = ACTIONS(161),
@@ -12646,6 +12721,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
@@ -12797,6 +12873,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(165),
     [anon_sym_temperature] = ACTIONS(165),
     [anon_sym_generator] = ACTIONS(165),
+    [anon_sym_drift] = ACTIONS(165),
     [anon_sym_piece] = ACTIONS(165),
     [anon_sym_readings] = ACTIONS(165),
     [anon_sym_resonance] = ACTIONS(165),
@@ -12884,6 +12961,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
+    [anon_sym_bow] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
@@ -13032,6 +13110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(173),
     [anon_sym_temperature] = ACTIONS(173),
     [anon_sym_generator] = ACTIONS(173),
+    [anon_sym_drift] = ACTIONS(173),
     [anon_sym_piece] = ACTIONS(173),
     [anon_sym_readings] = ACTIONS(173),
     [anon_sym_resonance] = ACTIONS(173),
@@ -13119,6 +13198,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
+    [anon_sym_bow] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
@@ -13267,6 +13347,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
     [anon_sym_generator] = ACTIONS(157),
+    [anon_sym_drift] = ACTIONS(157),
     [anon_sym_piece] = ACTIONS(157),
     [anon_sym_readings] = ACTIONS(157),
     [anon_sym_resonance] = ACTIONS(157),
@@ -13354,6 +13435,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
@@ -13502,6 +13584,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
     [anon_sym_generator] = ACTIONS(153),
+    [anon_sym_drift] = ACTIONS(153),
     [anon_sym_piece] = ACTIONS(153),
     [anon_sym_readings] = ACTIONS(153),
     [anon_sym_resonance] = ACTIONS(153),
@@ -13589,6 +13672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
@@ -13737,6 +13821,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
     [anon_sym_generator] = ACTIONS(131),
+    [anon_sym_drift] = ACTIONS(131),
     [anon_sym_piece] = ACTIONS(131),
     [anon_sym_readings] = ACTIONS(131),
     [anon_sym_resonance] = ACTIONS(131),
@@ -13824,6 +13909,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
@@ -13972,6 +14058,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
     [anon_sym_generator] = ACTIONS(135),
+    [anon_sym_drift] = ACTIONS(135),
     [anon_sym_piece] = ACTIONS(135),
     [anon_sym_readings] = ACTIONS(135),
     [anon_sym_resonance] = ACTIONS(135),
@@ -14059,6 +14146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
@@ -14207,6 +14295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
     [anon_sym_generator] = ACTIONS(149),
+    [anon_sym_drift] = ACTIONS(149),
     [anon_sym_piece] = ACTIONS(149),
     [anon_sym_readings] = ACTIONS(149),
     [anon_sym_resonance] = ACTIONS(149),
@@ -14294,6 +14383,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
@@ -14442,6 +14532,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
     [anon_sym_generator] = ACTIONS(25),
+    [anon_sym_drift] = ACTIONS(25),
     [anon_sym_piece] = ACTIONS(25),
     [anon_sym_readings] = ACTIONS(25),
     [anon_sym_resonance] = ACTIONS(25),
@@ -14529,6 +14620,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
@@ -14677,6 +14769,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
     [anon_sym_generator] = ACTIONS(143),
+    [anon_sym_drift] = ACTIONS(143),
     [anon_sym_piece] = ACTIONS(143),
     [anon_sym_readings] = ACTIONS(143),
     [anon_sym_resonance] = ACTIONS(143),
@@ -14764,6 +14857,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
@@ -14912,6 +15006,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
     [anon_sym_generator] = ACTIONS(139),
+    [anon_sym_drift] = ACTIONS(139),
     [anon_sym_piece] = ACTIONS(139),
     [anon_sym_readings] = ACTIONS(139),
     [anon_sym_resonance] = ACTIONS(139),
@@ -14999,6 +15094,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
@@ -15147,6 +15243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
     [anon_sym_generator] = ACTIONS(161),
+    [anon_sym_drift] = ACTIONS(161),
     [anon_sym_piece] = ACTIONS(161),
     [anon_sym_readings] = ACTIONS(161),
     [anon_sym_resonance] = ACTIONS(161),
@@ -15234,6 +15331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
@@ -15382,6 +15480,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(179),
     [anon_sym_temperature] = ACTIONS(179),
     [anon_sym_generator] = ACTIONS(179),
+    [anon_sym_drift] = ACTIONS(179),
     [anon_sym_piece] = ACTIONS(179),
     [anon_sym_readings] = ACTIONS(179),
     [anon_sym_resonance] = ACTIONS(179),
@@ -15469,6 +15568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
+    [anon_sym_bow] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
@@ -15613,6 +15713,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(183),
     [anon_sym_temperature] = ACTIONS(183),
     [anon_sym_generator] = ACTIONS(183),
+    [anon_sym_drift] = ACTIONS(183),
     [anon_sym_piece] = ACTIONS(183),
     [anon_sym_readings] = ACTIONS(183),
     [anon_sym_resonance] = ACTIONS(183),
@@ -15700,6 +15801,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
+    [anon_sym_bow] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
@@ -15844,6 +15946,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(187),
     [anon_sym_temperature] = ACTIONS(187),
     [anon_sym_generator] = ACTIONS(187),
+    [anon_sym_drift] = ACTIONS(187),
     [anon_sym_piece] = ACTIONS(187),
     [anon_sym_readings] = ACTIONS(187),
     [anon_sym_resonance] = ACTIONS(187),
@@ -15931,6 +16034,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
+    [anon_sym_bow] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
@@ -16075,6 +16179,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(191),
     [anon_sym_temperature] = ACTIONS(191),
     [anon_sym_generator] = ACTIONS(191),
+    [anon_sym_drift] = ACTIONS(191),
     [anon_sym_piece] = ACTIONS(191),
     [anon_sym_readings] = ACTIONS(191),
     [anon_sym_resonance] = ACTIONS(191),
@@ -16162,6 +16267,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
+    [anon_sym_bow] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
@@ -16306,6 +16412,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(195),
     [anon_sym_temperature] = ACTIONS(195),
     [anon_sym_generator] = ACTIONS(195),
+    [anon_sym_drift] = ACTIONS(195),
     [anon_sym_piece] = ACTIONS(195),
     [anon_sym_readings] = ACTIONS(195),
     [anon_sym_resonance] = ACTIONS(195),
@@ -16393,6 +16500,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
+    [anon_sym_bow] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
@@ -16537,6 +16645,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(199),
     [anon_sym_temperature] = ACTIONS(199),
     [anon_sym_generator] = ACTIONS(199),
+    [anon_sym_drift] = ACTIONS(199),
     [anon_sym_piece] = ACTIONS(199),
     [anon_sym_readings] = ACTIONS(199),
     [anon_sym_resonance] = ACTIONS(199),
@@ -16624,6 +16733,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
+    [anon_sym_bow] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
@@ -16767,6 +16877,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(203),
     [anon_sym_temperature] = ACTIONS(203),
     [anon_sym_generator] = ACTIONS(203),
+    [anon_sym_drift] = ACTIONS(203),
     [anon_sym_piece] = ACTIONS(203),
     [anon_sym_readings] = ACTIONS(203),
     [anon_sym_resonance] = ACTIONS(203),
@@ -16854,6 +16965,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
+    [anon_sym_bow] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
@@ -16992,6 +17104,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(207),
     [anon_sym_temperature] = ACTIONS(207),
     [anon_sym_generator] = ACTIONS(207),
+    [anon_sym_drift] = ACTIONS(207),
     [anon_sym_piece] = ACTIONS(207),
     [anon_sym_readings] = ACTIONS(207),
     [anon_sym_resonance] = ACTIONS(207),
@@ -17079,6 +17192,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
+    [anon_sym_bow] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
@@ -17217,6 +17331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(211),
     [anon_sym_temperature] = ACTIONS(211),
     [anon_sym_generator] = ACTIONS(211),
+    [anon_sym_drift] = ACTIONS(211),
     [anon_sym_piece] = ACTIONS(211),
     [anon_sym_readings] = ACTIONS(211),
     [anon_sym_resonance] = ACTIONS(211),
@@ -17304,6 +17419,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
+    [anon_sym_bow] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
@@ -17442,6 +17558,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(215),
     [anon_sym_temperature] = ACTIONS(215),
     [anon_sym_generator] = ACTIONS(215),
+    [anon_sym_drift] = ACTIONS(215),
     [anon_sym_piece] = ACTIONS(215),
     [anon_sym_readings] = ACTIONS(215),
     [anon_sym_resonance] = ACTIONS(215),
@@ -17529,6 +17646,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
+    [anon_sym_bow] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
@@ -17667,6 +17785,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_read] = ACTIONS(219),
     [anon_sym_temperature] = ACTIONS(219),
     [anon_sym_generator] = ACTIONS(219),
+    [anon_sym_drift] = ACTIONS(219),
     [anon_sym_piece] = ACTIONS(219),
     [anon_sym_readings] = ACTIONS(219),
     [anon_sym_resonance] = ACTIONS(219),
@@ -17754,6 +17873,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
+    [anon_sym_bow] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),

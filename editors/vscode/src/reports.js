@@ -4,7 +4,7 @@
 const vscode = require("vscode");
 const { question, SCHEMES } = require("./settings");
 
-// a report is worked out anew when typing has paused this long (milliseconds)
+// a report is computed again when typing has paused this long (milliseconds)
 const PAUSE = 250;
 
 class Reports {

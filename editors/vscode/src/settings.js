@@ -7,7 +7,7 @@ const KINDS = ["loss", "power", "radiated", "limits", "readings", "cables"];
 function serverSettings(config) {
   const hints = { bands: config.get("hints.bands", []) };
   for (const kind of KINDS) hints[kind] = config.get(`hints.${kind}`, true);
-  const diagnostics = { history: config.get("diagnostics.history", true) };
+  const diagnostics = { delay: config.get("diagnostics.delay", 1500), history: config.get("diagnostics.history", true) };
   return { downlead: { hints, swatches: config.get("swatches", false), diagnostics } };
 }
 

@@ -14,7 +14,7 @@ use downlead_report::shape::bench::{BandReport, PieceReport, SessionReport};
 use downlead_report::shape::loss_law::PER;
 use downlead_report::words::bench as words;
 
-/// Columns and groups beyond which a picture is read by nobody.
+/// Columns and groups beyond which a picture is not readable.
 const MOST_COLUMNS: usize = 40;
 const MOST_GROUPS: usize = 24;
 

@@ -36,7 +36,7 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
                 plots.extend(bench::plots::of_session(s, r, env, &one));
             }
             if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
-                one.file.insert_str(0, &group.prefix);
+                one.file = group.shown(&one.file);
             }
             all.sessions.push(one);
         }

@@ -45,9 +45,7 @@ pub(crate) fn run(args: &CardArgs, ui: &mut Ui) -> io::Result<Outcome> {
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
         let mut cards = cards(&downlead_report::build::chain::report(snapshot), &meters);
         if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
-            cards
-                .iter_mut()
-                .for_each(|c| c.file.insert_str(0, &group.prefix));
+            cards.iter_mut().for_each(|c| c.file = group.shown(&c.file));
         }
         file.cards.extend(cards);
     }

@@ -3,38 +3,47 @@
 use std::io;
 
 use downlead_base::Severity;
-use downlead_report::words::figure::counted;
 
 use super::{judged, load_with};
 use crate::args::{CheckArgs, CheckFormat};
-use crate::draw::draw;
+use crate::conclusion::{Conclusion, capped};
+use crate::draw::{DRAWN, draw};
 use crate::files::gather;
-use crate::findings::Findings;
+use crate::findings::Finding;
 use crate::formats;
 use crate::ui::{Outcome, Ui};
+
+/// Of one kind of finding no more than this are shown.
+const OF_A_KIND: usize = 20;
 
 pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let gathered = gather(&args.paths, args.within.root.as_deref());
     let loaded = load_with(&gathered, ui, args.history);
     let findings = &loaded.findings;
     match args.format {
-        CheckFormat::Text => {
-            let style = ui.style;
-            ui.print(&draw(findings, style, |f| {
-                args.notes || f.severity >= Severity::Warning
-            }))?;
+        CheckFormat::Text | CheckFormat::Short => {
+            let mut conclusion = Conclusion::default();
+            for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
+                conclusion.add(group, snapshot);
+            }
+            conclusion.count(findings);
+            let lines = conclusion.lines(loaded.files, ui.quiet, args.notes);
+            let shown = if ui.quiet {
+                String::new()
+            } else {
+                shown(args, findings, ui)
+            };
+            if args.format == CheckFormat::Text || ui.quiet {
+                ui.print(&lines)?;
+                if !shown.is_empty() {
+                    ui.print("\n")?;
+                }
+            }
+            ui.print(&shown)?;
         }
         CheckFormat::Json => formats::json(findings, ui)?,
         CheckFormat::Sarif => formats::sarif(findings, ui)?,
         CheckFormat::Github => ui.print(&formats::github(findings))?,
-    }
-    if ui.watched {
-        let summary = summary(
-            findings,
-            loaded.files,
-            args.notes || args.format != CheckFormat::Text,
-        );
-        ui.note(&summary);
     }
     let outcome = loaded.outcome.max(judged(findings, args.strict));
     // the program ends here: to give back every finding of a long run one by one is time for nothing
@@ -42,32 +51,22 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     Ok(outcome)
 }
 
-/// `3 files: no errors, 1 warning; --notes shows 4 notes`.
-fn summary(findings: &Findings, files: usize, notes_shown: bool) -> String {
-    let errors = findings.count(Severity::Error);
-    let warnings = findings.count(Severity::Warning);
-    let notes = findings.count(Severity::Info) + findings.count(Severity::Hint);
-    let word = |n: usize, what: &str| {
-        if n == 0 {
-            format!("no {what}s")
-        } else {
-            counted(n, what)
-        }
+/// The findings for people or one a line, and how many are left out.
+fn shown(args: &CheckArgs, findings: &crate::findings::Findings, ui: &Ui) -> String {
+    let wanted = |f: &&Finding| args.notes || f.severity >= Severity::Warning;
+    let all = findings.list.iter().filter(wanted);
+    let (of_a_kind, at_once) = match args.all {
+        true => (usize::MAX, usize::MAX),
+        false => (OF_A_KIND, DRAWN),
     };
-    let mut line = format!(
-        "{}: {}, {}",
-        counted(files, "file"),
-        word(errors, "error"),
-        word(warnings, "warning")
-    );
-    if notes > 0 {
-        let lead = if notes_shown { "" } else { "; --notes shows" };
-        line += &format!(
-            "{}{} {}",
-            if notes_shown { "," } else { "" },
-            lead,
-            counted(notes, "note")
-        );
+    let (kept, more) = capped(all, of_a_kind);
+    let mut out = match args.format {
+        CheckFormat::Short => formats::short(&kept, &findings.files),
+        _ => draw(&findings.files, kept, at_once, ui.style),
+    };
+    let dots = if ui.look().ascii { "..." } else { "…" };
+    for (code, n) in more {
+        out += &format!("{dots} and {n} more of {code} (--all)\n");
     }
-    line
+    out
 }

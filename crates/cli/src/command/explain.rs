@@ -10,7 +10,7 @@ use downlead_report::write::text::{Look, table};
 
 use super::load;
 use crate::args::ExplainArgs;
-use crate::files::gather;
+use crate::files::{Group, gather};
 use crate::model::{Derivation, Snapshot};
 use crate::ui::{Outcome, Style, Ui, printable};
 
@@ -57,7 +57,7 @@ pub(crate) fn run(args: &ExplainArgs, ui: &mut Ui) -> io::Result<Outcome> {
             derivation,
             0,
             ui.style,
-            &|d| place(d, snapshot, &group.prefix),
+            &|d| place(d, snapshot, group),
             &mut out,
         );
         out.push('\n');
@@ -126,7 +126,7 @@ fn page(code: &downlead_base::Code, style: Style) -> String {
 }
 
 /// Where a derivation's figure stands, as `file:line`.
-fn place(d: &Derivation, snapshot: &Snapshot, prefix: &str) -> Option<String> {
+fn place(d: &Derivation, snapshot: &Snapshot, group: &Group) -> Option<String> {
     let (file, span) = snapshot.place(d.place?)?;
     let file = snapshot.files().get(file)?;
     let line = file
@@ -137,7 +137,7 @@ fn place(d: &Derivation, snapshot: &Snapshot, prefix: &str) -> Option<String> {
         .filter(|b| **b == b'\n')
         .count()
         + 1;
-    Some(format!("{prefix}{}:{line}", file.path))
+    Some(format!("{}:{line}", group.shown(&file.path)))
 }
 
 /// A derivation and, indented below it, those of its operands.

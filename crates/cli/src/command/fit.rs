@@ -374,7 +374,7 @@ fn first_fault(text: &str) -> Option<String> {
         errors.min_by_key(|(at, d)| (d.code.id == codes::MISPLACED_STATEMENT.id, *at))?;
     let line = 1 + text[..at].matches('\n').count();
     Some(format!(
-        "line {line} must be mended first: {}",
+        "line {line} must be corrected first: {}",
         fault.message.trim_end_matches('.')
     ))
 }

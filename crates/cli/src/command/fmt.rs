@@ -1,17 +1,18 @@
 //! `downlead fmt`: files brought into the usual layout, whole or not at all.
 
 use std::fs;
-use std::io::{self, Read};
+use std::io;
 use std::path::Path;
 
 use crate::args::FmtArgs;
 use crate::files::files_of;
-use crate::loader::{LARGEST, in_words, plain_io, read_regular};
+use crate::loader::{in_words, read_regular};
+use crate::stdin;
 use crate::ui::{Outcome, Ui};
 use crate::write::{self, Refusal};
 
 pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    if args.paths.iter().any(|p| p.as_os_str() == "-") {
+    if args.paths.iter().any(|p| p.as_os_str() == stdin::DASH) {
         if args.paths.len() > 1 {
             ui.complain("- (standard input) stands alone");
             return Ok(Outcome::Trouble);
@@ -51,19 +52,7 @@ pub(crate) fn run(args: &FmtArgs, ui: &mut Ui) -> io::Result<Outcome> {
 
 /// From standard input to standard output; with `check` nothing is printed.
 fn stream(check: bool, ui: &mut Ui) -> io::Result<Outcome> {
-    let mut bytes = Vec::new();
-    if let Err(e) = io::stdin().lock().take(LARGEST + 1).read_to_end(&mut bytes) {
-        ui.complain(&format!("standard input: {}", plain_io(&e)));
-        return Ok(Outcome::Trouble);
-    }
-    if bytes.len() as u64 > LARGEST {
-        ui.complain(&format!(
-            "standard input: it is larger than {} MiB",
-            LARGEST >> 20
-        ));
-        return Ok(Outcome::Trouble);
-    }
-    let text = match text_of(bytes) {
+    let text = match stdin::text() {
         Ok(text) => text,
         Err(why) => {
             ui.complain(&format!("standard input: {why}"));

@@ -18,7 +18,7 @@ use clap::CommandFactory;
 use crate::args::{Args, Command};
 use crate::files::{Gathered, Group};
 use crate::findings::Findings;
-use crate::loader::{DiskLoader, in_words};
+use crate::loader::in_words;
 use crate::model::Snapshot;
 use crate::ui::{Outcome, Ui};
 
@@ -60,7 +60,7 @@ fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
     load_with(gathered, ui, false)
 }
 
-/// The same; with `history`, readings are laid beside what was recorded.
+/// The same; with `history`, readings are compared with the recorded ones.
 fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
     let mut loaded = Loaded {
         snapshots: Vec::new(),
@@ -73,7 +73,7 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
         loaded.outcome = Outcome::Trouble;
     }
     for group in &gathered.groups {
-        let loader = DiskLoader::new(group.root.clone());
+        let loader = group.loader();
         let mut snapshot = Snapshot::load(&group.files, &loader);
         if history && !recall(&mut snapshot, group, ui) {
             loaded.outcome = Outcome::Trouble;
@@ -82,12 +82,7 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
             match &file.error {
                 // a file that is only used has a finding where it is used
                 Some(error) if file.root => {
-                    ui.complain(&format!(
-                        "{}{}: {}",
-                        group.prefix,
-                        file.path,
-                        in_words(error)
-                    ));
+                    ui.complain(&format!("{}: {}", group.shown(&file.path), in_words(error)));
                     loaded.outcome = Outcome::Trouble;
                 }
                 Some(_) => {}
@@ -100,13 +95,13 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
     loaded
 }
 
-/// Lays the earlier states of its files beside a snapshot. Whether they could be read.
+/// Gives a snapshot the earlier states of its files. False if one could not be read.
 fn recall(snapshot: &mut Snapshot, group: &Group, ui: &mut Ui) -> bool {
     let mut told: Vec<String> = Vec::new();
     let mut all = Vec::new();
     for path in snapshot.files_to_recall() {
         let file = group.root.join(&path);
-        // what is not there is told where it is named
+        // a missing file has a finding where it is named
         if !file.is_file() {
             continue;
         }

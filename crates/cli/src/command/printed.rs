@@ -17,7 +17,7 @@ use serde::Serialize;
 use super::{Loaded, load};
 use crate::args::{Inputs, ReportFormat, Shape};
 use crate::bench::plots::Plot;
-use crate::draw::draw;
+use crate::draw::{DRAWN, draw};
 use crate::files::{Gathered, gather};
 use crate::findings::Findings;
 use crate::loader::plain_io;
@@ -71,11 +71,15 @@ pub(super) fn print<T: Serialize>(
     forms: &Forms<'_, T>,
     ui: &mut Ui,
 ) -> io::Result<()> {
+    let page = || match ui.quiet {
+        true => (forms.page)(value).conclusion(),
+        false => (forms.page)(value),
+    };
     let out = match format {
-        ReportFormat::Text => text(&(forms.page)(value), ui.look()),
+        ReportFormat::Text => text(&page(), ui.look()),
         ReportFormat::Json => json(value)?,
-        ReportFormat::Markdown => markdown(&(forms.page)(value), UNLINKED),
-        ReportFormat::Html => html(&(forms.page)(value)),
+        ReportFormat::Markdown => markdown(&page(), UNLINKED),
+        ReportFormat::Html => html(&page()),
         ReportFormat::Csv => (forms.csv)(value).map_err(io::Error::other)?,
     };
     ui.print(&out)
@@ -83,8 +87,12 @@ pub(super) fn print<T: Serialize>(
 
 /// Puts the findings from `least` upwards beside what was printed.
 pub(super) fn beside(findings: &Findings, least: Severity, ui: &mut Ui) {
+    if ui.quiet {
+        return;
+    }
     let style = ui.error_style;
-    let drawn = draw(findings, style, |f| f.severity >= least);
+    let kept = findings.list.iter().filter(|f| f.severity >= least);
+    let drawn = draw(&findings.files, kept.collect(), DRAWN, style);
     if !drawn.is_empty() {
         ui.note(drawn.trim_end());
     }

@@ -35,7 +35,7 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
             // people get names that lead from here to the file, programs names below the root
             let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
-            chains.for_each(|c| c.file.insert_str(0, &group.prefix));
+            chains.for_each(|c| c.file = group.shown(&c.file));
         }
         if args.plot.is_some() {
             plots.extend(report::plots::of_logs(snapshot));
@@ -78,7 +78,7 @@ fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         let mut one = downlead_report::build::verify::verification(snapshot, draws);
         if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
             let chains = one.chains.iter_mut();
-            chains.for_each(|c| c.file.insert_str(0, &group.prefix));
+            chains.for_each(|c| c.file = group.shown(&c.file));
         }
         // rounded up to whole blocks
         all.draws = one.draws;

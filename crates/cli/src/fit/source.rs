@@ -16,7 +16,7 @@ use super::{Sample, Subject};
 const C0: f64 = 299_792_458.0;
 /// At most so many points of a network file take part.
 const POINTS: usize = 200;
-/// A network that reflects more than this makes the loss of the cable doubtful, dB return loss.
+/// A network that reflects more than this makes the loss of the cable unclear, dB return loss.
 const REFLECTS: f64 = 20.0;
 
 /// A piece of a session; `without` names bands that are left out.

@@ -238,7 +238,7 @@ fn description(loss: &Loss) -> String {
         .map(|r| format!("{}: {:.2} ± {:.2}", r.band, r.value, r.u))
         .collect();
     format!(
-        "Loss in dB per 100 m against frequency, both scales logarithmic. Readings with their doubt: {}.",
+        "Loss in dB per 100 m against frequency, both scales logarithmic. Readings with their uncertainty: {}.",
         readings.join("; ")
     )
 }

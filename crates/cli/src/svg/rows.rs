@@ -182,7 +182,7 @@ pub(crate) struct Entry {
     pub(crate) u: f64,
     /// Whether it may be scaled to 100 m.
     pub(crate) trusted: bool,
-    /// Rank; neighbours that cannot be told apart share it.
+    /// Rank; neighbours that cannot be distinguished share it.
     pub(crate) rank: usize,
 }
 
@@ -237,13 +237,13 @@ pub(crate) fn ranking(title: &str, bands: &[(String, Vec<Entry>)]) -> String {
     p.small(
         (30.0, under),
         Anchor::Start,
-        "loss under five times its doubt: not to be scaled up",
+        "loss under five times its uncertainty: not to be scaled up",
     );
     p.line((372.0, under - 11.0), (372.0, under + 3.0), Stroke::Heavy);
     p.small(
         (382.0, under),
         Anchor::Start,
-        "cannot be told apart from the next",
+        "cannot be distinguished from the next",
     );
     p.finish()
 }

@@ -162,7 +162,7 @@ fn an_include_that_is_a_folder_or_no_text_is_a_finding() {
     fs::write(dir.path().join("latin.downlead"), b"\xff").unwrap();
     let r = run(dir.path(), &["check", "a.downlead"]);
     assert_eq!(r.code, Some(1));
-    assert_eq!(r.out.matches("use-not-found").count(), 2, "{}", r.out);
+    assert_eq!(r.out.matches("[use-not-found]").count(), 2, "{}", r.out);
 }
 
 #[test]
@@ -284,7 +284,7 @@ fn a_million_lines() {
     let good = "let a = 1 m\n// a comment\n".to_owned() + &"\n// a comment\n".repeat(499_999);
     let dir = folder(&[("a.downlead", &good)]);
     let start = Instant::now();
-    let r = run(dir.path(), &["check"]);
+    let r = run(dir.path(), &["check", "-q"]);
     assert_eq!((r.code, r.out.as_str()), (Some(0), ""), "{}", r.err);
     assert!(
         start.elapsed() < Duration::from_secs(60),
@@ -299,8 +299,11 @@ fn a_hundred_thousand_findings() {
     let start = Instant::now();
     let r = run(dir.path(), &["check"]);
     assert_eq!(r.code, Some(1));
-    assert_eq!(r.out.matches("] error: ").count(), 200, "{}", &r.out[..500]);
-    assert!(r.out.contains("more not drawn"));
+    assert_eq!(r.out.matches("] error: ").count(), 20);
+    assert!(
+        r.out
+            .contains("and 99980 more of unknown-statement (--all)")
+    );
     assert!(
         start.elapsed() < Duration::from_secs(60),
         "{:?}",

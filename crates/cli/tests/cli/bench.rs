@@ -14,7 +14,7 @@ const FILE: &str = "bench/four-cables.downlead";
 const SESSION: &str = include_str!("../../../../examples/bench/four-cables.downlead");
 const READINGS: &str = include_str!("../../../../examples/bench/july.csv");
 const CABLES: &str = include_str!("../../../../examples/thrennock/cables.downlead");
-/// Worked out beside the project from the readings and the sheet.
+/// Computed independently of the project, from the readings and the sheet.
 const EXPECTED: &str = include_str!("../../../physics/tests/data/bench_results.csv");
 
 /// The example with other readings.
@@ -23,6 +23,7 @@ fn with_readings(readings: &str) -> tempfile::TempDir {
         ("bench/four-cables.downlead", SESSION),
         ("bench/july.csv", readings),
         ("thrennock/cables.downlead", CABLES),
+        (".downlead-root", ""),
     ])
 }
 
@@ -123,7 +124,7 @@ fn json_fits_its_schema_and_holds_the_counts() {
         serde_json::json!({ "agrees": 24, "differs": 5, "cannot_tell": 7 })
     );
     assert_eq!(four["results"].as_array().unwrap().len(), 36);
-    // the doubt of each comparison is the root of the sum of its causes, twice
+    // the uncertainty of each comparison is the root of the sum of its causes, twice
     for r in four["results"].as_array().unwrap() {
         let sum: f64 = r["budget"]
             .as_array()
@@ -237,6 +238,7 @@ fn a_missing_table_is_told_where_it_is_named() {
     let dir = folder(&[
         ("bench/four-cables.downlead", SESSION),
         ("thrennock/cables.downlead", CABLES),
+        (".downlead-root", ""),
     ]);
     let r = run(dir.path(), &["bench", FILE]);
     assert_eq!(r.code, Some(1));
@@ -395,7 +397,7 @@ fn well_formed(name: &str, svg: &str) {
     assert!(open.is_empty(), "{name}: {open:?}");
 }
 
-/// `UPDATE=1` writes them anew.
+/// `UPDATE=1` rewrites them.
 #[test]
 fn the_pictures_of_the_documents_are_what_the_program_draws() {
     let dir = tempfile::tempdir().unwrap();
@@ -413,7 +415,7 @@ fn the_pictures_of_the_documents_are_what_the_program_draws() {
         }
         assert!(
             fs::read_to_string(&path).unwrap() == drawn[name],
-            "{shown}: UPDATE=1 writes it anew"
+            "{shown}: UPDATE=1 rewrites it"
         );
     }
 }

@@ -59,7 +59,7 @@ fn json_fits_its_schema_and_agrees_with_the_report() {
     assert_eq!(read["forward_w"], due["expected_w"]);
     assert_eq!(read["uncertainty_db"], due["uncertainty_db"]);
     assert_eq!(read["read"][0]["read_w"], due["read_w"]);
-    // the span is the doubt in dB, both ways
+    // the span is the uncertainty in dB, both ways
     for p in points {
         let n = |f: &str| p[f].as_f64().unwrap();
         let high = 10.0 * (n("high_w") / n("forward_w")).log10();

@@ -5,10 +5,121 @@ use serde_json::Value;
 use crate::{BAD, GOOD, folder, run};
 
 #[test]
-fn clean_is_silent() {
+fn a_clean_file_says_what_was_compared() {
     let dir = folder(&[("a.downlead", GOOD)]);
-    let r = run(dir.path(), &["check"]);
+    let r = run(dir.path(), &["check", "a.downlead"]);
+    assert_eq!((r.code, r.err.as_str()), (Some(0), ""));
+    assert_eq!(
+        r.out,
+        "a.downlead: 1 chain, no limit and no reading; nothing to mend\n"
+    );
+    let r = run(dir.path(), &["check", "-q", "a.downlead"]);
     assert_eq!((r.code, r.out.as_str(), r.err.as_str()), (Some(0), "", ""));
+    let empty = folder(&[("a.downlead", "let mast = 30 m\n")]);
+    let r = run(empty.path(), &["check"]);
+    assert_eq!(
+        r.out,
+        "a.downlead: no chain, 1 definition; nothing to mend\n"
+    );
+}
+
+#[test]
+fn limits_and_readings_are_counted_and_the_worst_file_comes_first() {
+    let limited = GOOD.replace("dBi\n", "dBi\n    limit 500 W erp, \"L\"\n");
+    let dir = folder(&[
+        ("a.downlead", &limited),
+        ("b.downlead", BAD),
+        ("c.downlead", READ),
+    ]);
+    let r = run(dir.path(), &["check"]);
+    assert_eq!(r.code, Some(1));
+    let lines: Vec<&str> = r.out.lines().take(2).collect();
+    assert!(lines[0].starts_with("b.downlead: 1 chain, "), "{}", r.out);
+    assert!(lines[0].contains("; 1 error"), "{}", r.out);
+    assert!(
+        lines[1].starts_with("3 files: 1 limit met, 1 reading agrees; 1 error"),
+        "{}",
+        r.out
+    );
+    // the conclusion alone
+    let quiet = run(dir.path(), &["check", "--quiet"]);
+    assert_eq!(quiet.code, Some(1));
+    assert_eq!(quiet.out.lines().collect::<Vec<_>>(), lines);
+}
+
+/// Sixty equal mistakes and another one.
+fn many() -> String {
+    "band 2m { transmit 145 parsec }\n".repeat(60) + "let x = 3 W + 3 dBm\n"
+}
+
+#[test]
+fn of_one_kind_twenty_are_shown_unless_all_are_asked_for() {
+    let dir = folder(&[("a.downlead", &many())]);
+    let short = |more: &[&str]| {
+        let r = run(
+            dir.path(),
+            &[&["check", "--format", "short"][..], more].concat(),
+        );
+        assert_eq!(r.code, Some(1));
+        r.out
+    };
+    let first = short(&[]);
+    let of = |out: &str, code: &str| {
+        let part = format!(" error {code}: ");
+        out.lines().filter(|l| l.contains(&part)).count()
+    };
+    assert_eq!(of(&first, "unknown-unit"), 20, "{first}");
+    assert!(
+        first.contains("… and 40 more of unknown-unit (--all)\n"),
+        "{first}"
+    );
+    assert!(
+        first.starts_with("a.downlead:1:24 error unknown-unit: "),
+        "{first}"
+    );
+    assert_eq!(of(&short(&["--all"]), "unknown-unit"), 60);
+    let text = run(dir.path(), &["check"]);
+    assert_eq!(text.out.matches("[unknown-unit]").count(), 20);
+    assert!(
+        text.out.contains("by code: 60 unknown-unit, "),
+        "{}",
+        text.out
+    );
+}
+
+#[test]
+fn every_command_that_takes_a_file_reads_standard_input() {
+    let dir = folder(&[("lib.downlead", "let mast = 30 m\n")]);
+    let session = "session s { }\n";
+    let with = |args: &[&str], text: &str| {
+        let output = crate::downlead(dir.path())
+            .args(args)
+            .write_stdin(text)
+            .output()
+            .expect("the program starts");
+        (
+            output.status.code(),
+            String::from_utf8(output.stdout).expect("UTF-8")
+                + &String::from_utf8(output.stderr).expect("UTF-8"),
+        )
+    };
+    let (code, out) = with(&["check", "-"], BAD);
+    assert_eq!(code, Some(1));
+    assert!(out.contains("─[ -:3:17 ]"), "{out}");
+    let (code, out) = with(&["report", "-"], GOOD);
+    assert_eq!(code, Some(0), "{out}");
+    assert!(out.contains("what-if"), "{out}");
+    assert_eq!(with(&["card", "-"], GOOD).0, Some(0));
+    assert!(with(&["bench", "-"], session).1.contains("reading"));
+    let (code, out) = with(&["explain", "-:3"], GOOD);
+    assert_eq!(code, Some(0), "{out}");
+    assert!(out.contains("28 m"), "{out}");
+    let (_, out) = with(&["fit", "-", "--cable", "none"], GOOD);
+    assert!(out.contains("there is no cable `none`"), "{out}");
+    // it counts as a file of the current folder
+    let using = format!("use \"lib.downlead\"\n\n{GOOD}");
+    assert_eq!(with(&["check", "--strict", "-"], &using).0, Some(0));
+    assert_eq!(with(&["check", "-", "-"], GOOD).0, Some(0));
 }
 
 #[test]
@@ -124,7 +235,7 @@ fn a_file_elsewhere_is_named_so_that_it_can_be_opened() {
 #[test]
 fn the_examples_are_clean() {
     let r = run(&crate::examples(), &["check"]);
-    // one revision of the story is over its limit beyond doubt, which is its point
+    // one revision of the story is over its limit by more than the uncertainty, which is its point
     let story: Vec<&str> = r.out.lines().filter(|l| l.contains("error:")).collect();
     assert!(
         story.iter().all(|l| l.contains("limit-not-met")),
@@ -156,7 +267,7 @@ fn history_points_out_a_changed_reading_and_only_when_asked() {
     git(dir.path(), &["init", "-q"]);
     git(dir.path(), &["add", "."]);
     git(dir.path(), &["commit", "-q", "-m", "as read"]);
-    let clean = run(dir.path(), &["check", "--history"]);
+    let clean = run(dir.path(), &["check", "-q", "--history"]);
     assert_eq!((clean.code, clean.out.as_str()), (Some(0), ""));
 
     std::fs::write(
@@ -164,7 +275,7 @@ fn history_points_out_a_changed_reading_and_only_when_asked() {
         READ.replace("26.0 W", "25.6 W"),
     )
     .expect("written");
-    assert_eq!(run(dir.path(), &["check"]).out, "");
+    assert_eq!(run(dir.path(), &["check", "-q"]).out, "");
     let r = run(dir.path(), &["check", "--history", "--format", "json"]);
     let v: Value = serde_json::from_str(&r.out).expect("JSON");
     let all = v["diagnostics"].as_array().expect("a list");

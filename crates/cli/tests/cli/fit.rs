@@ -17,6 +17,7 @@ fn bench(session: &str, readings: &str) -> tempfile::TempDir {
         ("bench/four-cables.downlead", session),
         ("bench/july.csv", readings),
         ("thrennock/cables.downlead", CABLES),
+        (".downlead-root", ""),
     ])
 }
 
@@ -56,10 +57,7 @@ fn a_definition_is_used_at_once_and_gives_the_readings_back() {
         &["fit", FILE, "--write", "thrennock/measured.downlead"],
     );
     assert_eq!(r.code, Some(0), "{}", r.err);
-    let r = run(
-        dir.path(),
-        &["check", "--notes", "thrennock/measured.downlead"],
-    );
+    let r = run(dir.path(), &["check", "-q", "thrennock/measured.downlead"]);
     assert_eq!((r.code, r.out.as_str()), (Some(0), ""), "{}", r.err);
     // the same readings against the cables as they are
     let mut text = SESSION.replace(
@@ -512,8 +510,9 @@ fn a_text_that_cannot_be_read_is_not_added_to() {
         ];
         let r = run(dir.path(), &args);
         assert_eq!(r.code, Some(2), "{own}: {r:?}");
-        let said =
-            format!("own.downlead: line {line} must be mended first: {words}; nothing was added");
+        let said = format!(
+            "own.downlead: line {line} must be corrected first: {words}; nothing was added"
+        );
         assert!(r.err.contains(&said), "{own}: {}", r.err);
         let after = fs::read_to_string(dir.path().join("own.downlead")).unwrap();
         assert_eq!(after, own);

@@ -237,7 +237,7 @@ mod unix {
                 .output()
                 .ok()
         } else {
-            // mode bits do not bind the administrator: become somebody else, where that can be done
+            // mode bits do not bind the administrator: become another user where possible
             let _ = fs::remove_file(inner.join("probe"));
             Command::new("setpriv")
                 .args(["--reuid", "65534", "--regid", "65534", "--clear-groups"])

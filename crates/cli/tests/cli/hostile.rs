@@ -52,7 +52,7 @@ impl Trap {
         path
     }
 
-    /// Runs a `git` in the opened folder, as somebody without settings of their own.
+    /// Runs a `git` in the opened folder, as a user without settings.
     fn ask(&self, git: &Path, args: &[&str], sound: bool) {
         let done = Command::new(git)
             .args(["-c", "user.name=QY2TEC", "-c", "user.email=x@example.org"])

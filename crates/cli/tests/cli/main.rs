@@ -13,6 +13,7 @@ mod hostile;
 mod licence;
 mod misc;
 mod report;
+mod root;
 
 use std::path::{Path, PathBuf};
 

@@ -45,7 +45,7 @@ fn the_starters_check_clean_even_strictly() {
         let r = run(dir.path(), &["new", "deep/er", "--kind", kind]);
         assert_eq!(r.code, Some(0), "{}", r.err);
         assert_eq!(r.out, format!("deep/er/{kind}.downlead\n"));
-        let check = run(dir.path(), &["check", "--strict"]);
+        let check = run(dir.path(), &["check", "-q", "--strict"]);
         assert_eq!((check.code, check.out.as_str()), (Some(0), ""), "{kind}");
         let tidy = run(dir.path(), &["fmt", "--check", "."]);
         assert_eq!(tidy.code, Some(0), "{kind}");

@@ -2,8 +2,8 @@
 
 use downlead_base::{Diagnostic, Loc};
 use downlead_physics::measure::{
-    Adapter, Around, BaselineUse, Baselines, Budget, Grows, Level, Loss, Meter, Rules, Single,
-    Source, SwrReading, Term, Value, Verdict, compare, length_factor, length_factor_with,
+    Adapter, Around, BaselineUse, Baselines, Budget, Grows, HALF_STEP, Level, Loss, Meter, Rules,
+    Single, Source, SwrReading, Term, Value, Verdict, compare, length_factor, length_factor_with,
     mean_loss, per_length, substitution, swr, two_meters,
 };
 use downlead_quantity::from_db;
@@ -105,7 +105,7 @@ fn same_adapters(a: &[(u32, Name)], b: &[(u32, Name)]) -> bool {
 }
 
 impl<'m> Bench<'m, '_> {
-    /// The cells of a band, with what stands beside its readings; `expected` by piece.
+    /// The cells of a band, with the context of its readings; `expected` by piece.
     pub(super) fn band(
         &mut self,
         g: &Group<'m>,
@@ -220,7 +220,7 @@ impl<'m> Bench<'m, '_> {
         out
     }
 
-    /// The readings that stand in the unit of the first baseline, and the others, which are told: a
+    /// The readings in the unit of the first baseline. The others are reported: a
     /// loss in dB is one against the instrument's own reference, a power in W against one in W.
     fn of_one_unit<'g>(
         &mut self,
@@ -450,12 +450,13 @@ impl<'m> Bench<'m, '_> {
                 .filter_map(|s| s.loss.baseline.as_ref())
                 .any(|b| f(&b.how))
         };
-        if how(&|h| matches!(h, BaselineUse::Only(_))) {
+        let (step, single) = (self.session.step_share, self.session.drift_per_minute);
+        if single.is_none() && how(&|h| matches!(h, BaselineUse::Only(_))) {
             self.assumed
                 .add(Assumed::DriftUnknown, self.session.name.loc);
             findings::one_baseline(g, self.point, self.out);
         }
-        if how(&|h| matches!(h, BaselineUse::Between { .. })) {
+        if step.is_none() && how(&|h| matches!(h, BaselineUse::Between { .. })) {
             self.assumed.add(Assumed::DriftLine, self.session.name.loc);
         }
     }
@@ -473,8 +474,8 @@ impl<'m> Bench<'m, '_> {
             Method::OtherMeter
         };
         let rules = Rules {
-            unknown_per_minute: DRIFT_UNKNOWN,
-            ..Rules::default()
+            unknown_per_minute: self.session.drift_per_minute.unwrap_or(DRIFT_UNKNOWN),
+            step_share: self.session.step_share.unwrap_or(HALF_STEP),
         };
         let around = Around {
             adapters,
@@ -640,16 +641,12 @@ impl<'m> Bench<'m, '_> {
                 fixed_expanded_db: 2.0 * e.u_joins_db,
             };
             match self.full_scale(&f) {
-                Some((own, at_base)) => {
+                Some((own, offset)) => {
                     // it rises as the reading falls; the piece may lose more than is expected
                     let loss_db = f.loss.db.max(e.db);
                     let of = |x: f64| {
                         let ratio = from_db(x * loss_db);
-                        if own {
-                            at_base * libm::hypot(1.0, ratio)
-                        } else {
-                            at_base * (ratio - 1.0)
-                        }
+                        libm::hypot(own * libm::hypot(1.0, ratio), offset * (ratio - 1.0))
                     };
                     let now = of(1.0);
                     let rest = libm::sqrt((f.loss.u_db * f.loss.u_db - now * now).max(0.0));
@@ -686,20 +683,17 @@ impl<'m> Bench<'m, '_> {
         }
     }
 
-    /// An error of full scale in a loss against a baseline: whether each reading has its own, and its
-    /// size at the baseline, dB.
-    fn full_scale(&self, f: &Found) -> Option<(bool, f64)> {
+    /// Errors of full scale in a loss against a baseline: the one that each reading has by itself, and
+    /// the one that is the same in all; their sizes at the baseline, dB.
+    fn full_scale(&self, f: &Found) -> Option<(f64, f64)> {
         let base = f.loss.baseline.as_ref()?.watts;
         let m = self.meters.all().get(f.meter?)?;
-        let (own, u) = if m.u_linearity_w > 0.0 {
-            (true, m.u_linearity_w)
-        } else {
-            (false, m.u_full_scale_w)
-        };
-        (u > 0.0).then_some((own, downlead_quantity::DB_PER_RELATIVE * u / base))
+        let at_base = |u: f64| downlead_quantity::DB_PER_RELATIVE * u / base;
+        (m.u_linearity_w > 0.0 || m.u_full_scale_w > 0.0)
+            .then(|| (at_base(m.u_linearity_w), at_base(m.u_full_scale_w)))
     }
 
-    /// What stands beside a reading of power written in the text.
+    /// The context of a power reading written in the text.
     fn row(
         &self,
         r: &Row<'_, 'm>,

@@ -1,8 +1,8 @@
 //! Bench sessions: measured against promised.
 //!
 //! Readings of the text and of other files are gathered by band (`gather`), each piece's loss is
-//! found from them with its doubt by cause (`cells`), compared with what its cable promises at
-//! the temperature of the bench (`expected`), and the bands together say what the piece is
+//! found from them with its uncertainty by cause (`cells`), compared with what its cable promises
+//! at the temperature of the bench (`expected`), and the bands together say what the piece is
 //! (`summary`). Formulas are those of [`downlead_physics::measure`].
 
 mod cells;
@@ -77,7 +77,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         });
     }
     cable_notes.retain(|d: &Diagnostic| {
-        // a piece of 75 ohm is computed as such, and nobody puts one on the bench unawares
+        // a piece of 75 ohm is computed as such, and is on the bench deliberately
         d.code.id != codes::IMPEDANCE_JUMP.id
     });
     out.append(&mut cable_notes);
@@ -99,7 +99,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     }
 }
 
-/// Cells from `from` on by loss per length, with groups of those that cannot be told apart.
+/// Cells from `from` on by loss per length, with groups of those that cannot be distinguished.
 fn ranked(cells: &[BenchCell], from: usize) -> Box<[(usize, usize)]> {
     let with: Vec<(usize, (f64, f64))> = cells[from..]
         .iter()

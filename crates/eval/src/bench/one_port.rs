@@ -196,7 +196,7 @@ impl<'m> Bench<'m, '_> {
                 .assumed
                 .add(Assumed::DirectivityPerfect, self.session.name.loc),
         }
-        // half of the doubt of a return loss, common to both ends
+        // half of the uncertainty of a return loss, common to both ends
         budget.push(Term::type_b(Source::Scale(meter), 0.5 * gain_db));
     }
 

@@ -122,7 +122,7 @@ pub struct BenchCell {
     pub reading: Option<(f64, f64)>,
     /// Measured loss.
     pub measured: Loss,
-    /// What its doubt consists of, largest first.
+    /// What its uncertainty consists of, largest first.
     pub budget: Box<[Term]>,
     /// Expected loss; none if the cable is not known.
     pub expected: Option<Expected>,
@@ -150,7 +150,7 @@ pub struct BenchBand {
     /// Drift of the baselines; none without.
     pub drift: Option<Drift>,
     /// Pieces by loss per length, rising: indices of cells, and the group of those that cannot
-    /// be told apart.
+    /// be distinguished.
     pub ranking: Box<[(usize, usize)]>,
 }
 

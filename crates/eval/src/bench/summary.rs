@@ -15,8 +15,8 @@ use super::gather::Gathered;
 use super::meters::Meters;
 use super::result::{BenchBand, BenchCell, BenchPiece, Method};
 
-/// A measured loss below this share of the expected one, beyond doubt, is rather a wrong length
-/// or type than a good cable (common practice).
+/// A measured loss below this share of the expected one, by more than the uncertainty, is rather a
+/// wrong length or type than a good cable (common practice).
 const FAR_TOO_LOW: f64 = 0.6;
 
 /// Up to so many bands are all named in a message; of more, the first [`NAMED_OF_MANY`].
@@ -97,7 +97,7 @@ fn piece(
         .map(|(e, db)| e.u_joins_db / (db - e.joins_db))
         .filter(|share| share.is_finite())
         .fold(0.0, f64::max);
-    // the same tape and the same joins on all bands: their doubt does not average out
+    // the same tape and the same joins on all bands: their uncertainty does not average out
     let common = libm::hypot(shared, joins_share);
     let (found, fit_bands) = fitted(s, metres, celsius, common, &mine, cells, bands);
     BenchPiece {
@@ -348,39 +348,6 @@ pub(super) fn session(
         }
     }
     families(s, g, out);
-    for p in &s.pieces {
-        unknown_family(p, env, out);
-    }
-}
-
-/// Ends of a family that no connector has.
-fn unknown_family(p: &Piece, env: &Env, out: &mut Vec<Diagnostic>) {
-    let Some(ends) = &p.part.ends else { return };
-    let library = downlead_station::library();
-    let known: Vec<&str> = library
-        .connector_names()
-        .chain(env.connectors.keys().map(AsRef::as_ref))
-        .filter_map(|n| env.connector(n)?.families.as_ref())
-        .flat_map(|f| [&*f.0, &*f.1])
-        .collect();
-    for family in [&ends.0, &ends.1] {
-        if known.contains(&&**family) {
-            continue;
-        }
-        let d = Diagnostic::new(
-            &codes::UNKNOWN_CONNECTOR,
-            p.loc,
-            format!("No connector of a family `{family}` is defined."),
-        )
-        .at("family not known");
-        out.push(
-            match downlead_station::nearest(family, known.iter().copied()) {
-                Some(n) => d.help(format!("Did you mean `{n}`?")),
-                None => d.help("`downlead catalogue --kind connector` lists the families."),
-            },
-        );
-        return;
-    }
 }
 
 /// A piece whose ends are of another family than another's goes in with an adapter.

@@ -8,7 +8,7 @@ use downlead_physics::net::part::End;
 use super::Run;
 use super::transmit::Reached;
 use crate::cause::Cause;
-use crate::result::{BandResult, BudgetItem, CauseName, Doubted, Method};
+use crate::result::{BandResult, BudgetItem, CauseKind, CauseName, Method};
 
 impl<'m> Run<'m, '_> {
     pub(super) fn result(
@@ -138,40 +138,40 @@ fn short(what: &str) -> &str {
 pub(crate) fn budget_item(c: &Cause<'_>, v: f64) -> BudgetItem {
     let named = |n: &str| CauseName::Named(n.into());
     let (cause, name) = match c {
-        Cause::Power(l) => (Doubted::Power, CauseName::At(*l)),
-        Cause::Instrument(n) => (Doubted::Instrument, named(n)),
-        Cause::Cable(n) => (Doubted::Cable, named(n)),
-        Cause::Velocity(n) => (Doubted::Velocity, named(n)),
-        Cause::Impedance(n) => (Doubted::Impedance, named(n)),
-        // figures of one name are told apart
+        Cause::Power(l) => (CauseKind::Power, CauseName::At(*l)),
+        Cause::Instrument(n) => (CauseKind::Instrument, named(n)),
+        Cause::Cable(n) => (CauseKind::Cable, named(n)),
+        Cause::Velocity(n) => (CauseKind::Velocity, named(n)),
+        Cause::Impedance(n) => (CauseKind::Impedance, named(n)),
+        // distinguishes figures of one name
         Cause::Construction(n, what) if what.starts_with(['k']) => {
-            (Doubted::Cable, named(&format!("{n}, {}", short(what))))
+            (CauseKind::Cable, named(&format!("{n}, {}", short(what))))
         }
         Cause::Construction(n, what) => (
-            Doubted::Construction,
+            CauseKind::Construction,
             named(&format!("{n}, {}", short(what))),
         ),
-        Cause::Length(l) => (Doubted::Length, CauseName::At(*l)),
-        Cause::Connector(n) => (Doubted::Connectors, named(n)),
-        Cause::Bump(n, "SWR") => (Doubted::Reflection, named(n)),
-        Cause::Bump(n, what) => (Doubted::Bump, named(&format!("{n}, {what}"))),
-        Cause::Device(l) => (Doubted::Loss, CauseName::At(*l)),
-        Cause::Coupling(l) => (Doubted::Coupling, CauseName::At(*l)),
-        Cause::Share(l, _) => (Doubted::Share, CauseName::At(*l)),
-        Cause::Noise(l) => (Doubted::Noise, CauseName::At(*l)),
-        Cause::Amplification(l) => (Doubted::Gain, CauseName::At(*l)),
-        Cause::Isolation(l) => (Doubted::Isolation, CauseName::At(*l)),
-        Cause::Reflection(l) => (Doubted::Reflection, CauseName::At(*l)),
-        Cause::Reactance(l) => (Doubted::Reactance, CauseName::At(*l)),
-        Cause::Gain(l) => (Doubted::Gain, CauseName::At(*l)),
-        Cause::Efficiency(l) => (Doubted::Efficiency, CauseName::At(*l)),
-        Cause::Sits(l) => (Doubted::Sits, CauseName::At(*l)),
-        Cause::Phase(l) => (Doubted::Phases, CauseName::At(*l)),
-        Cause::Phases => (Doubted::AllPhases, CauseName::None),
-        Cause::Multiple => (Doubted::Multiple, CauseName::None),
-        Cause::Temperature(n) => (Doubted::Temperature, named(n)),
-        Cause::OwnTemperature(l) => (Doubted::Temperature, CauseName::At(*l)),
-        Cause::Added(l) => (Doubted::AddedLoss, CauseName::At(*l)),
+        Cause::Length(l) => (CauseKind::Length, CauseName::At(*l)),
+        Cause::Connector(n) => (CauseKind::Connectors, named(n)),
+        Cause::Bump(n, "SWR") => (CauseKind::Reflection, named(n)),
+        Cause::Bump(n, what) => (CauseKind::Bump, named(&format!("{n}, {what}"))),
+        Cause::Device(l) => (CauseKind::Loss, CauseName::At(*l)),
+        Cause::Coupling(l) => (CauseKind::Coupling, CauseName::At(*l)),
+        Cause::Share(l, _) => (CauseKind::Share, CauseName::At(*l)),
+        Cause::Noise(l) => (CauseKind::Noise, CauseName::At(*l)),
+        Cause::Amplification(l) => (CauseKind::Gain, CauseName::At(*l)),
+        Cause::Isolation(l) => (CauseKind::Isolation, CauseName::At(*l)),
+        Cause::Reflection(l) => (CauseKind::Reflection, CauseName::At(*l)),
+        Cause::Reactance(l) => (CauseKind::Reactance, CauseName::At(*l)),
+        Cause::Gain(l) => (CauseKind::Gain, CauseName::At(*l)),
+        Cause::Efficiency(l) => (CauseKind::Efficiency, CauseName::At(*l)),
+        Cause::Sits(l) => (CauseKind::Sits, CauseName::At(*l)),
+        Cause::Phase(l) => (CauseKind::Phases, CauseName::At(*l)),
+        Cause::Phases => (CauseKind::AllPhases, CauseName::None),
+        Cause::Multiple => (CauseKind::Multiple, CauseName::None),
+        Cause::Temperature(n) => (CauseKind::Temperature, named(n)),
+        Cause::OwnTemperature(l) => (CauseKind::Temperature, CauseName::At(*l)),
+        Cause::Added(l) => (CauseKind::AddedLoss, CauseName::At(*l)),
     };
     BudgetItem {
         cause,

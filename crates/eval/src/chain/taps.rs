@@ -9,7 +9,7 @@ use downlead_station::model::{Device, PartData, PartKind, Port};
 use super::Run;
 use crate::element::Element;
 use crate::point::pick;
-use crate::result::TapResult;
+use crate::result::{TapMade, TapResult};
 
 /// Standard deviation of 20 log10 |1 + Γ e^(jφ)| over a free angle is this times |Γ|, for small Γ:
 /// 20/ln 10/√2.
@@ -81,14 +81,14 @@ impl<'m> Run<'m, '_> {
         if b.mean <= 1e-12 {
             return;
         }
-        let of_back = b.u / b.mean * 10.0 / core::f64::consts::LN_10;
-        self.taps.push(TapResult {
-            part,
-            chain,
-            port: "coupled".into(),
-            power_w: from_db(f.mean - less.value) * b.mean,
-            uncertainty_db: 2.0 * libm::hypot(libm::hypot(f.u, less.u), of_back),
-        });
+        let made = TapMade {
+            forward: (from_db(f.mean), f.u),
+            less: (less.value, less.u),
+            back: b.mean,
+            reversed: true,
+            waves_db: b.u / b.mean * 10.0 / core::f64::consts::LN_10,
+        };
+        self.note_tap(part, chain, "coupled", made);
     }
 
     /// One tap: so much less than the wave at a node, where `back` of it comes back at an unknown
@@ -107,14 +107,30 @@ impl<'m> Run<'m, '_> {
         let Some(o) = v.output(Quantity::Forward(at)) else {
             return;
         };
-        let waves = DB_PER_REFLECTION * libm::sqrt(back.clamp(0.0, 1.0));
-        let u = libm::hypot(libm::hypot(o.u, less.u), waves);
+        let made = TapMade {
+            forward: (from_db(o.mean), o.u),
+            less: (less.value, less.u),
+            back,
+            reversed: false,
+            waves_db: DB_PER_REFLECTION * libm::sqrt(back.clamp(0.0, 1.0)),
+        };
+        self.note_tap(part, chain, port, made);
+    }
+
+    fn note_tap(&mut self, part: Loc, chain: Loc, port: &str, made: TapMade) {
+        let share = if made.reversed {
+            made.back
+        } else {
+            1.0 + made.back
+        };
+        let u = libm::hypot(libm::hypot(made.forward.1, made.less.1), made.waves_db);
         self.taps.push(TapResult {
             part,
             chain,
             port: port.into(),
-            power_w: from_db(o.mean - less.value) * (1.0 + back),
+            power_w: made.forward.0 * from_db(-made.less.0) * share,
             uncertainty_db: 2.0 * u,
+            made,
         });
     }
 }

@@ -162,7 +162,8 @@ pub(super) fn many_bands(
     }
 }
 
-/// A pad is flat by design, a pass band says where a figure holds, and a doubt can cover both.
+/// A pad is flat by design, a pass band says where a figure holds, and an uncertainty can cover
+/// both.
 fn device_many_bands(
     p: &Part,
     d: &downlead_station::model::Device,

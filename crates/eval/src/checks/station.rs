@@ -294,7 +294,7 @@ fn devices_and_bands(stops: &[Stop<'_>], out: &mut Vec<Diagnostic>) {
                 Diagnostic::new(
                     &codes::DIPLEXER_FOR_PAIR,
                     loc,
-                    format!("A diplexer between {} and {}? Transmit and receive of one band are parted by a duplexer.", frequency(lo), frequency(hi)),
+                    format!("A diplexer between {} and {}? A duplexer separates transmit and receive of one band.", frequency(lo), frequency(hi)),
                 )
                 .at("both in one band"),
             );

@@ -61,7 +61,7 @@ impl<'m> Build<'m, '_> {
                 .also(cable.name.loc, "the cable"),
             );
         }
-        // nobody puts a parallel-wire line into a chain by accident
+        // a parallel-wire line in a chain is deliberate
         if (at.z0 - R0).abs() > 2.5 && at.z0 < PARALLEL_LINE_OHM {
             let swr = at.z0.max(R0) / at.z0.min(R0);
             self.diags.push(

@@ -138,16 +138,7 @@ impl<'m> Build<'m, '_> {
                 )
             }
             (None, None) if figures.is_empty() && ports.is_empty() => {
-                // nothing stated at all: no loss, said so
-                self.diags.push(
-                    Diagnostic::new(
-                        &codes::LOSSLESS_PART,
-                        e.who,
-                        format!("{} has no loss stated and is taken as lossless; every real {} loses something.", e.subject(), e.kind),
-                    )
-                    .at("no loss")
-                    .help(format!("Written for example `{} {} 0.3 dB ± 0.1 dB`.", e.kind, part.tag.as_ref().map_or("X1", |t| &t.text))),
-                );
+                self.lossless(e, part);
                 if part.kind == PartKind::Tuner {
                     e.net = Net::Tuner {
                         loss: Input::exact("loss, dB", 0.0),
@@ -166,6 +157,48 @@ impl<'m> Build<'m, '_> {
         if !stated_swr && e.loss_db > 0.0 && part.kind != PartKind::Tuner {
             self.assumed.add(Assumed::DeviceMatched, e.who);
         }
+    }
+
+    /// A device of which nothing is stated. A device class of the same name as its tag was meant
+    /// to be its figures: the tag is the reader's own word, the class follows `of`.
+    fn lossless(&mut self, e: &Element<'m>, part: &'m Part) {
+        let mut d = Diagnostic::new(
+            &codes::LOSSLESS_PART,
+            e.who,
+            format!(
+                "{} has no loss stated and is taken as lossless; every real {} loses something.",
+                e.subject(),
+                e.kind
+            ),
+        )
+        .at("no loss");
+        let class = part
+            .tag
+            .as_ref()
+            .filter(|t| self.env.device(&t.text).is_some());
+        let in_station = self
+            .station
+            .is_some_and(|s| s.parts.iter().any(|p| p.loc == part.loc));
+        d = match class {
+            Some(t) => {
+                let of = if in_station {
+                    format!("X1 of {}", t.text)
+                } else {
+                    format!("of {}", t.text)
+                };
+                d.help(format!(
+                    "`{}` is taken as its tag. The device of that name gives its figures with `of`: `{} {of}`.",
+                    t.text, e.kind
+                ))
+                .fix(format!("write `{of}`"), t.loc, of)
+            }
+            None => d.help(format!(
+                "Written for example `{} {} 0.3 dB ± 0.1 dB`.",
+                e.kind,
+                part.tag.as_ref().map_or("X1", |t| &t.text)
+            )),
+        };
+        self.diags.push(d);
     }
 
     /// A part without a supply whose loss is known.
@@ -290,10 +323,16 @@ impl<'m> Build<'m, '_> {
         swr: Option<Input>,
     ) {
         let ways = d.ways.or(base.and_then(|b| b.ways)).unwrap_or(2);
-        let excess = match d.excess.as_ref().or(base.and_then(|b| b.excess.as_ref())) {
-            Some(x) => self
-                .wiring
-                .positive("excess loss, dB", &x.value, Cause::Device(x.loc)),
+        let stated = match base {
+            Some(b) if d.excess.is_empty() => &b.excess,
+            _ => &d.excess,
+        };
+        let excess = match pick(stated, self.point, self.env) {
+            Some(p) => {
+                self.wiring
+                    .positive("excess loss, dB", &p.value, Cause::Device(p.figure.loc))
+            }
+            None if !stated.is_empty() => return self.no_figure(e, "excess loss"),
             None => Input::exact("excess loss, dB", 0.0),
         };
         e.basis = Basis::Computed;

@@ -13,11 +13,11 @@ use super::numbers::{
 };
 use super::totals::items;
 use crate::chain::NodeState;
-use crate::result::{BudgetItem, CauseName, Doubted, LimitResult, ReadingResult, Verdict};
+use crate::result::{BudgetItem, CauseKind, CauseName, LimitResult, ReadingResult, Verdict};
 use crate::verdict::{METER_GAMMA, SMALLEST_FAULT_DB, power_budget, read_reflection, scatter_db};
 
 impl Cx<'_> {
-    fn state(&self, loc: downlead_base::Loc) -> Option<(&Node, &NodeState<'_>)> {
+    pub(super) fn state(&self, loc: downlead_base::Loc) -> Option<(&Node, &NodeState<'_>)> {
         let states = &self.kept().c.states;
         states
             .iter()
@@ -118,7 +118,7 @@ impl Cx<'_> {
     }
 
     /// The forward power at a statement.
-    fn forward(&self, s: &NodeState<'_>) -> Derivation {
+    pub(super) fn forward(&self, s: &NodeState<'_>) -> Derivation {
         let kept = self.kept();
         let after = self.after(s);
         let title = format!("forward power{after}");
@@ -200,7 +200,7 @@ impl Cx<'_> {
         let scatter = scatter_db(instrument, state);
         if let (true, Some(i)) = (scatter > 0.0, instrument) {
             rows.push(BudgetItem {
-                cause: Doubted::Instrument,
+                cause: CauseKind::Instrument,
                 name: CauseName::Named(format!("{}, straightness and scatter", i.name.text).into()),
                 standard_db: scatter,
             });

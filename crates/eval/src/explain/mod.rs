@@ -10,6 +10,7 @@ mod branches;
 mod cx;
 mod expected;
 mod judged;
+mod logged;
 mod node;
 pub(crate) mod numbers;
 mod origin;
@@ -222,6 +223,7 @@ fn chains(
                     out.push(cx.loss_alone(i));
                 } else if on_part || on_chain {
                     out.push(cx.node(i));
+                    out.extend(cx.taps_at(n));
                 }
             }
             for l in b.limits.iter().filter(|_| here) {
@@ -245,6 +247,9 @@ fn chains(
                 if places.line(r.loc) == line {
                     out.push(cx.reading(r));
                 }
+            }
+            for l in b.logs.iter().filter(|l| here && places.line(l.loc) == line) {
+                out.extend(cx.log(l));
             }
         }
     }

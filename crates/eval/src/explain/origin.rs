@@ -324,7 +324,7 @@ fn in_device(d: &Device, loc: Loc) -> Option<&Figure> {
         .flat_map(|p| p.loss.iter().chain(p.rejects.iter()))
         .chain(d.swr.iter())
         .chain(d.gain.iter())
-        .chain(d.excess.as_deref())
+        .chain(d.excess.iter())
         .find(|f| f.loc == loc)
 }
 

@@ -112,8 +112,8 @@ fn all_same(a: &[StatedLength], b: &[StatedLength]) -> bool {
     a.len() == b.len() && a.iter().zip(b).all(|(a, b)| a.same(b))
 }
 
-/// The lengths of one key that are others now. Where lines came or went nobody knows which is
-/// which.
+/// The lengths of one key that have changed. None where lines were added or removed: old and new
+/// lines cannot be matched then.
 fn changed<'l>(
     before: &'l [StatedLength],
     now: &'l [StatedLength],

@@ -1,5 +1,5 @@
-//! Texts beside their earlier states. A reading that was changed after it had been committed is no
-//! longer what somebody read on that day; a length that was changed may be mistyped.
+//! Compares texts with their earlier states. A reading that was changed after it had been
+//! committed is no longer the value read on that day; a changed length may be mistyped.
 
 mod lengths;
 

@@ -14,7 +14,7 @@ use crate::result::{BandResult, LimitResult, Verdict};
 use crate::verdict::{compare, kind_factor};
 use crate::walk::walk;
 
-/// Margin and uncertainty below which nothing is told apart: laws round the dipole's gain three ways.
+/// Margin and uncertainty below which a limit counts as reached: laws round the dipole's gain three ways.
 const AT_THE_LIMIT_DB: f64 = 0.02;
 
 /// Judges the clauses of all licences and rules that the station is under.
@@ -457,7 +457,7 @@ impl<'m> Set<'m> {
                 &codes::LIMIT_CANNOT_TELL,
                 place(self.under),
                 format!(
-                    "{what} on {band} is {}, at the {} of {by}: laws round the gain of a dipole by 0.02 dB, so nothing closer is told.",
+                    "{what} on {band} is {}, at the {} of {by}: laws round the gain of a dipole by 0.02 dB, so nothing closer can be said.",
                     power(j.value_w),
                     power(j.limit_w)
                 ),

@@ -6,6 +6,7 @@ use downlead_base::{Diagnostic, codes};
 use downlead_station::{Attachment, Attachments, LoadError, Loader, Lowered, normalise};
 use downlead_syntax::Item;
 
+use super::outside::outside;
 use super::{ON, Snapshot};
 
 impl Snapshot {
@@ -19,7 +20,7 @@ impl Snapshot {
         self.cache.attached.get(path).cloned()
     }
 
-    /// Takes another file's contents anew, which have changed. False if they take no part.
+    /// Takes the changed contents of another file. False if no item uses the file.
     pub fn refresh_attachment(&mut self, path: &str, loader: &dyn Loader) -> bool {
         if self.cache.attached.remove(path).is_none() {
             return false;
@@ -41,11 +42,7 @@ impl Snapshot {
         for (_, low) in lowered {
             for n in &low.files {
                 let Some(path) = normalise(&self.files[file].path, &n.text) else {
-                    out.push(
-                        Diagnostic::new(&codes::USE_OUTSIDE_ROOT, n.loc, format!("`{}` lies outside the project's root.", n.text))
-                            .at("climbs out")
-                            .help("Only what lies below the root is read: a path with `/`, relative to this file."),
-                    );
+                    out.push(outside(n, loader));
                     continue;
                 };
                 let a = self
@@ -53,7 +50,9 @@ impl Snapshot {
                     .attached
                     .entry(path)
                     .or_insert_with_key(|p| Arc::new(Attachment::load(p, loader)));
-                if let Err(e) = &a.content {
+                if let Err(LoadError::OutsideRoot) = &a.content {
+                    out.push(outside(n, loader));
+                } else if let Err(e) = &a.content {
                     let mut d = Diagnostic::new(
                         &codes::USE_NOT_FOUND,
                         n.loc,

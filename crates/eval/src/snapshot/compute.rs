@@ -144,7 +144,7 @@ impl Snapshot {
         self.cache.lower.sweep(&|id| ids.contains(&id), ids.len());
         self.scopes = scopes;
         self.unfinished = false;
-        // what no scope holds any more is read anew when it is named again
+        // a file that no scope holds any more is read again when it is named again
         self.cache.attached.retain(|_, a| Arc::strong_count(a) > 1);
         self.compare_recorded();
     }

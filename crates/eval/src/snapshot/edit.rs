@@ -7,7 +7,7 @@ use downlead_syntax::File;
 use super::{ON, Snapshot};
 
 impl Snapshot {
-    /// Replaces a range of a file's text. Only what the edit touches is computed anew.
+    /// Replaces a range of a file's text. Only items the edit touches are computed again.
     /// `loader` is asked for files that are used for the first time.
     pub fn edit(&mut self, file: usize, range: Span, text: &str, loader: &dyn Loader) {
         self.edit_until(file, range, text, loader, ON);

@@ -50,19 +50,20 @@ impl Snapshot {
     }
 }
 
-/// Where a brace is missing, the statements around it stand in the wrong block: what is said of
-/// their places follows from that one slip.
+/// Where a brace is missing, the statements around it are in the wrong block: findings about
+/// their places follow from that one slip.
 fn below_open_blocks(found: &mut Vec<Diagnostic>) {
-    // from where on an item is in doubt; and whether the first finding about a place may be the slip
-    let mut doubtful: FxHashMap<ItemId, (u32, bool)> = FxHashMap::default();
+    // where the uncertain part of an item begins, and whether the first finding there may be the
+    // slip
+    let mut unsure: FxHashMap<ItemId, (u32, bool)> = FxHashMap::default();
     for d in found.iter() {
         if d.code.id == codes::UNCLOSED_BLOCK.id {
-            doubtful.insert(d.primary.loc.item, (d.primary.loc.span.start, false));
+            unsure.insert(d.primary.loc.item, (d.primary.loc.span.start, false));
         } else if d.code.id == codes::UNMATCHED_BRACE.id {
-            doubtful.insert(d.primary.loc.item, (0, true));
+            unsure.insert(d.primary.loc.item, (0, true));
         }
     }
-    if doubtful.is_empty() {
+    if unsure.is_empty() {
         return;
     }
     let of_place = |d: &Diagnostic| {
@@ -90,7 +91,7 @@ fn below_open_blocks(found: &mut Vec<Diagnostic>) {
     }
     found.retain(|d| {
         let (item, start) = (d.primary.loc.item, d.primary.loc.span.start);
-        match doubtful.get(&item) {
+        match unsure.get(&item) {
             Some((from, slip)) if start >= *from => {
                 !of_shape(d) && (!of_place(d) || *slip && first.get(&item) == Some(&start))
             }

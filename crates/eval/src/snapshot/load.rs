@@ -8,6 +8,7 @@ use downlead_station::{LoadError, Loader, keyword_of, normalise};
 use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
 
+use super::outside::outside;
 use super::{Cache, FileEntry, ON, Snapshot};
 use crate::network;
 
@@ -87,11 +88,7 @@ impl Snapshot {
             };
             let base = self.files[at].path.clone();
             let Some(path) = normalise(&base, &name.text) else {
-                self.load_diagnostics.push(
-                    Diagnostic::new(&codes::USE_OUTSIDE_ROOT, name.loc, format!("`{}` lies outside the project's root.", name.text))
-                        .at("climbs out")
-                        .help("A file may use only what lies below the root: a path with `/`, relative to this file."),
-                );
+                self.load_diagnostics.push(outside(name, loader));
                 continue;
             };
             if let Some(d) = network::used(name) {
@@ -120,14 +117,9 @@ impl Snapshot {
                 continue;
             }
             match loader.read(&path) {
-                Err(LoadError::OutsideRoot) => self.load_diagnostics.push(
-                    Diagnostic::new(
-                        &codes::USE_OUTSIDE_ROOT,
-                        name.loc,
-                        format!("`{}` lies outside the project's root.", name.text),
-                    )
-                    .at("leads out"),
-                ),
+                Err(LoadError::OutsideRoot) => {
+                    self.load_diagnostics.push(outside(name, loader));
+                }
                 Err(e) => {
                     let mut d = Diagnostic::new(
                         &codes::USE_NOT_FOUND,
@@ -196,7 +188,7 @@ impl Snapshot {
         state[at] = 2;
     }
 
-    /// Follows all `use` statements anew.
+    /// Follows all `use` statements again.
     pub(super) fn reload(&mut self, loader: &dyn Loader, stop: &dyn Fn() -> bool) {
         self.load_diagnostics.clear();
         let old = std::mem::take(&mut self.files);

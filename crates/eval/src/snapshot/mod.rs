@@ -7,6 +7,7 @@ mod edit;
 mod findings;
 mod item;
 mod load;
+mod outside;
 mod recorded;
 
 use std::sync::Arc;
@@ -89,7 +90,7 @@ pub struct Snapshot {
     pub(crate) files: Vec<FileEntry>,
     pub(crate) scopes: Vec<Scope>,
     pub(crate) load_diagnostics: Vec<Diagnostic>,
-    /// Trees of the last version while files are followed anew.
+    /// Trees of the last version while `use` statements are followed again.
     known: FxHashMap<String, File>,
     cache: Cache,
     /// Readings beside what was first recorded.

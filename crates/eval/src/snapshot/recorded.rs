@@ -1,4 +1,4 @@
-//! Earlier states of the files, laid beside the set.
+//! Earlier states of the files, compared with the present ones.
 
 use std::sync::Arc;
 

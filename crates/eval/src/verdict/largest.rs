@@ -1,4 +1,4 @@
-//! The largest share of a doubt, in words.
+//! The largest share of an uncertainty, in words.
 
 use crate::cause::{Budget, Cause};
 

@@ -69,7 +69,7 @@ pub(super) fn judge<'m>(
     })
 }
 
-/// What is told of the rows of one log: of each kind the first, and in which lines it is so again.
+/// Findings about the rows of one log: the first of each kind, with the lines where it recurs.
 #[derive(Default)]
 struct Told(Vec<(Diagnostic, Vec<u64>)>);
 

@@ -156,7 +156,7 @@ pub(super) fn reading<'m>(
         return None;
     }
     if meta.instrument.is_some() && instrument.is_none_or(|i| i.broken) && !own_tolerance {
-        // its doubt is not known, so it can neither agree nor differ
+        // its uncertainty is not known, so it can neither agree nor differ
         return None;
     }
     match read {

@@ -9,7 +9,7 @@ use super::reading::read_reflection;
 use crate::chain::{NodeState, Run};
 use crate::result::{ReadingResult, Verdict};
 
-/// By how much a through-line meter may misread a reflection coefficient: a directivity of 25 dB
+/// By how much a directional wattmeter may misread a reflection coefficient: a directivity of 25 dB
 /// (common practice for such meters).
 pub(crate) const METER_GAMMA: f64 = 0.056_234_132_519_034_91;
 
@@ -106,8 +106,8 @@ pub(super) fn reflection<'m>(
     }
     // the text knows no reflection here: nothing to compare with
     let unknown = there < 1e-4;
-    let doubt = METER_GAMMA + u + state.gamma_spread;
-    let verdict = match (unknown, (g - there).abs() > doubt) {
+    let uncertainty = METER_GAMMA + u + state.gamma_spread;
+    let verdict = match (unknown, (g - there).abs() > uncertainty) {
         (true, _) => Verdict::CannotTell,
         (_, true) => Verdict::No,
         _ => Verdict::Yes,
@@ -153,7 +153,7 @@ pub(super) fn reflection<'m>(
         read,
         expected,
         difference_db: return_loss(g.max(1e-3)) - return_loss(there),
-        uncertainty_db: return_loss(there) - return_loss((there + doubt).min(1.0)),
+        uncertainty_db: return_loss(there) - return_loss((there + uncertainty).min(1.0)),
         verdict,
     })
 }

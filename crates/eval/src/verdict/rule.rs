@@ -26,8 +26,8 @@ pub(super) fn upper_limit(margin_db: f64, above: impl Fn(f64) -> f64, level_db: 
     }
 }
 
-/// The verdict on a reading: `differs` beyond the doubt; `cannot-tell` where the doubt is more
-/// than half of what the reading is to show.
+/// The verdict on a reading: `differs` by more than the uncertainty; `cannot-tell` where the
+/// uncertainty is more than half of what the reading is to show.
 pub(super) fn agreement(difference_db: f64, u_db: f64, to_show_db: f64) -> Verdict {
     if difference_db.abs() > u_db {
         Verdict::No

@@ -97,7 +97,10 @@ fn scatter_db(run: &Run<'_, '_>, r: &LogRow, one_meter: bool) -> f64 {
         Some(i) if one_meter => {
             let m = meter_of(i);
             db(libm::hypot(
-                libm::hypot(m.u_linearity, m.u_repeatability),
+                libm::hypot(
+                    libm::hypot(m.u_linearity, m.u_linearity_w / r.read),
+                    m.u_repeatability,
+                ),
                 m.u_resolution_w / r.read,
             ))
         }

@@ -23,11 +23,11 @@ struct Watts {
 }
 
 impl Watts {
-    /// With the doubt stated, or else that of the instrument: its accuracy, of a scale or of the
-    /// reading, and its resolution (k = 2).
+    /// With the stated uncertainty, or else that of the instrument: its accuracy, of a scale or of
+    /// the reading, and its resolution (k = 2).
     fn read(m: Measure, instrument: Option<&Instrument>) -> Self {
         let half = if m.u > 0.0 {
-            // one written as `0 W ± 0.1 W` has no doubt in dB
+            // one written as `0 W ± 0.1 W` has no uncertainty in dB
             m.value * (from_db(libm::sqrt(3.0) * m.u) - 1.0)
         } else {
             instrument.map(meter_of).map_or(0.0, |i| {
@@ -45,11 +45,11 @@ impl Watts {
     }
 }
 
-/// What two readings of power say of the reflection, and the words for it if the SWR read beside
-/// them is another by more than a meter's directivity and all the doubts.
+/// Compares the reflection that two power readings give with the SWR read at the same place. A
+/// message if they differ by more than a meter's directivity and all uncertainties.
 fn differ(forward: Watts, reflected: Watts, swr: &Measure) -> Option<String> {
     let g = libm::sqrt(reflected.value / forward.value);
-    // no more comes back than goes there: that is told of the reading itself
+    // more reflected than forward power has a finding of its own
     if !g.is_finite() || g >= 1.0 {
         return None;
     }
@@ -69,7 +69,7 @@ fn differ(forward: Watts, reflected: Watts, swr: &Measure) -> Option<String> {
     let high = gamma_from_swr(swr.value + half);
     (low > most + METER_GAMMA || high < least - METER_GAMMA).then(|| {
         format!(
-            "SWR {} stands beside {} forward and {} reflected, which are SWR {}.",
+            "SWR {} was read with {} forward and {} reflected, which are SWR {}.",
             number(swr.value, 2),
             power(forward.value),
             power(reflected.value),
@@ -112,7 +112,7 @@ pub(super) fn at_nodes(run: &mut Run<'_, '_>, states: &[(Loc, &Node, NodeState<'
                 }
                 _ => None,
             });
-            // several of a kind: nobody knows which belongs to the SWR
+            // several of a kind: which belongs to the SWR is unknown
             same.next().filter(|_| same.next().is_none())
         };
         let Some((at, back)) = beside(ReadPower::Reflected) else {

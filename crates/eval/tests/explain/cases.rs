@@ -189,7 +189,10 @@ fn a_divider_and_a_coupler_show_their_formulas() {
     let s = load(
         "chain c on 145 MHz transmit {\n    transmitter 100 W carrier\n    coupler 10 dB coupled\n    divider 3 way, excess 0.2 dB\n    antenna 3 dBi\n}\n",
     );
-    let d = only(line(&s, "main.downlead", "coupler"));
+    let mut both = line(&s, "main.downlead", "coupler");
+    // its loss, and what comes out at its side arm
+    assert_eq!(both.len(), 2, "{both:#?}");
+    let d = both.remove(0);
     let left = step(&d, "share left in the main line");
     assert_eq!(left.formula, "1 - 10^(-coupling/10)");
     assert_eq!(left.substituted, "1 - 10^(-10/10)");
@@ -396,4 +399,65 @@ fn expectations_are_derived() {
         assert_eq!(all.len(), 1, "{begins}: {all:?}");
         assert!(all[0].value.contains(says), "{begins}: {}", all[0].value);
     }
+}
+
+/// What comes out at a leg that rejects the carrier: 50 W less 1.5 dB and 80 dB, by hand
+/// 50 × 10^-0.15 × 10^-8 W.
+#[test]
+fn the_power_at_a_leg_that_rejects_it_has_its_derivation() {
+    let s = load(
+        "station s {\n    transmitter TX1 50 W carrier\n    duplexer DU1 {\n        high 1.5 dB ± 0.2 dB\n        low 1.5 dB ± 0.2 dB, rejects 80 dB ± 2 dB at 146.9 MHz\n    }\n    antenna A1 2.15 dBi, swr 2\n\n    chain out on 146.9 MHz transmit {\n        TX1\n        DU1.high\n        A1\n    }\n}\n",
+    );
+    let all = line(&s, "main.downlead", "DU1.high");
+    let tap = all
+        .iter()
+        .find(|d| d.title.starts_with("power at DU1.low"))
+        .expect("the other leg");
+    // the antenna of SWR 2 sends 1/9 back: both waves are there, at an unknown phase
+    let want = 50.0 * 10f64.powf(-0.15) * 1e-8 * (1.0 + 1.0 / 9.0);
+    close(value(tap) / want, 1.0, 0.01);
+    close(value(step(tap, "reflected share")), 1.0 / 9.0, 1e-6);
+    assert!(!step(tap, "uncertainty (k = 2)").steps.is_empty());
+}
+
+/// A reversed coupler's side arm is derived from the wave that comes back.
+#[test]
+fn a_reversed_couplers_side_arm_has_its_derivation() {
+    let s = load(
+        "station s {\n    transmitter TX1 100 W carrier\n    coupler CP1 30 dB coupled, reversed\n    antenna A1 2.15 dBi, swr 3\n\n    chain out on 146.9 MHz transmit {\n        TX1\n        CP1\n        A1\n    }\n}\n",
+    );
+    let all = line(&s, "main.downlead", "CP1");
+    let tap = all
+        .iter()
+        .find(|d| d.title.starts_with("power at CP1.coupled"))
+        .expect("the side arm");
+    // SWR 3: a quarter of the power comes back; 30 dB less
+    close(
+        value(tap),
+        0.025 * value(step(tap, "forward power")) / 100.0,
+        1e-4,
+    );
+}
+
+/// Each row of a log with what was expected of it and why it is judged so.
+#[test]
+fn the_rows_of_a_log_have_their_derivations() {
+    let s = Snapshot::load(
+        &["main.downlead".to_owned()],
+        &Files::default()
+            .with(
+                "main.downlead",
+                "instrument W1 \"meter\" {\n    accuracy 5 % of reading\n}\n\nstation s {\n    transmitter TX1 50 W ± 2 W, carrier\n    pad R1 1 dB ± 0.1 dB\n    antenna A1 2.15 dBi, swr 1.5\n\n    chain out on 146.9 MHz transmit {\n        TX1\n        R1\n        readings from \"log.csv\" with W1\n        A1\n    }\n}\n",
+            )
+            .with(
+                "log.csv",
+                "after,date,forward_w,reflected_w,swr\nR1,2026-01-10,40,1.5,1.45\nR1,2026-05-10,39,1.6,1.5\n",
+            ),
+    );
+    let all = line(&s, "main.downlead", "readings from");
+    assert_eq!(all.len(), 3, "{all:#?}");
+    let first = step(&all[0], "line 2, 2026-01-10");
+    let expected = value(step(&all[0], "forward power after R1"));
+    close(value(first), 10.0 * (40.0 / expected).log10(), 1e-4);
+    assert!(steps(first).iter().any(|d| d.title.contains("W1")));
 }

@@ -104,7 +104,8 @@ impl<'s> At<'_, 's> {
                 "State that the branches add in phase".to_owned(),
                 self.phase()?,
             ),
-            // what is exact, lossless or unknown cannot be stated without a figure nobody gave
+            // an exact, lossless or unknown value cannot be stated without a figure that is not
+            // known
             _ => return None,
         };
         Some(Action::new(title, ActionKind::Rewrite, vec![edit]))

@@ -230,7 +230,7 @@ fn of_run(s: &Snapshot, doc: Doc, placed: &Placed, offset: u32, out: &mut Vec<Ac
 }
 
 /// Fixes of a finding in a session: the line that is missing, with its places to be filled in.
-/// What nobody has written down is not guessed: such a place stays an error until it is filled.
+/// Unknown values are not guessed: such a place stays an error until it is filled in.
 pub(super) fn mends(s: &Snapshot, doc: Doc, f: &Finding, out: &mut Vec<Action>) {
     let Some(placed) = item_at(s, doc, f.span.start) else {
         return;
@@ -511,7 +511,7 @@ struct Lacks {
 }
 
 impl Lacks {
-    /// Behind the date. A name that stands there would be taken for somebody's, so none does.
+    /// The words after the date. No person is named: an invented name would pass for a real one.
     fn rest(&self) -> String {
         let with = if self.instrument {
             " with INSTRUMENT"

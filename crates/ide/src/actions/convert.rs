@@ -11,10 +11,10 @@ use crate::view::{Action, ActionKind, Doc, TextEdit, item_at, tidy, tree};
 /// A number of the text with what stands around it.
 struct Site {
     number: Number,
-    /// Nothing but the number and its doubt: its kind may change.
+    /// Nothing but the number and its uncertainty: its kind may change.
     alone: bool,
     /// A number with unit that is its `±`.
-    doubt: Option<Number>,
+    uncertainty: Option<Number>,
     /// Relative to the item.
     span: Span,
 }
@@ -91,12 +91,12 @@ fn converted(digits: &str, value: f64, from: UnitId, to: UnitId) -> Option<Strin
 }
 
 fn sites(item: &Item) -> Vec<Site> {
-    fn inner(e: Expr<'_>, alone: bool, doubt: Option<Number>, out: &mut Vec<Site>) {
+    fn inner(e: Expr<'_>, alone: bool, uncertainty: Option<Number>, out: &mut Vec<Site>) {
         match e.kind() {
             ExprKind::Number(number) if number.unit.is_some() => out.push(Site {
                 number,
                 alone,
-                doubt,
+                uncertainty,
                 span: number.digits.join(number.unit_span),
             }),
             ExprKind::Neg(x) | ExprKind::Per(x, _) => inner(x, false, None, out),
@@ -113,12 +113,12 @@ fn sites(item: &Item) -> Vec<Site> {
             let AtomKind::Value(_) = a.kind else { continue };
             let Some(v) = s.value(*a) else { continue };
             let v: Value<'_> = v;
-            let doubt = v.tolerance().and_then(|(t, _)| match t.kind() {
+            let uncertainty = v.tolerance().and_then(|(t, _)| match t.kind() {
                 ExprKind::Number(n) => Some(n),
                 _ => None,
             });
             let plain = matches!(v.expr().kind(), ExprKind::Number(_)) && v.upper().is_none();
-            inner(v.expr(), plain, doubt, &mut out);
+            inner(v.expr(), plain, uncertainty, &mut out);
             if let Some(u) = v.upper() {
                 inner(u, false, None, &mut out);
             }
@@ -127,7 +127,7 @@ fn sites(item: &Item) -> Vec<Site> {
     out
 }
 
-/// The edits that convert one number; an error in words where its doubt stands against it.
+/// The edits that convert one number; an error in words where its uncertainty prevents it.
 fn edits(
     doc: Doc,
     item: &Item,
@@ -146,7 +146,7 @@ fn edits(
     let text = converted(item.slice(site.number.digits), site.number.value, from, to)
         .ok_or_else(|| "it cannot be written in that unit".to_owned())?;
     let mut out = vec![one(&site.number, text)];
-    if let Some(d) = site.doubt {
+    if let Some(d) = site.uncertainty {
         let same_kind = d.unit.is_some_and(|u| unit(u).dim == unit(from).dim);
         match (d.unit, unit(from).dim) {
             (Some(u), Dim::Length) if same_kind => {

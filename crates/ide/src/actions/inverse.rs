@@ -122,7 +122,7 @@ fn power_like(watts: f64, id: UnitId) -> Option<String> {
     })
 }
 
-/// At a limit: the transmitter power that just keeps it, the doubt allowed for.
+/// At a limit: the transmitter power that just keeps it, the uncertainty allowed for.
 fn powers(
     ask: &Ask<'_, '_>,
     low: &downlead_station::Lowered,

@@ -180,7 +180,7 @@ impl<'a> At<'a> {
                     self.edit(Span::new(start, start + crate::view::to32(from.len())), to)
                 })
                 .collect();
-            if edits.is_empty() || !self.mended(&edits) {
+            if edits.is_empty() || !self.corrected(&edits) {
                 continue;
             }
             self.offer(format!("Write the losses in `dB{to}`"), edits, out);
@@ -188,7 +188,7 @@ impl<'a> At<'a> {
     }
 
     /// Whether the finding is gone after the edits.
-    fn mended(&self, edits: &[TextEdit]) -> bool {
+    fn corrected(&self, edits: &[TextEdit]) -> bool {
         let count = |s: &Snapshot| {
             let list = s.diagnostics();
             list.iter().filter(|d| d.code.id == self.f.code).count()
@@ -275,7 +275,7 @@ impl<'a> At<'a> {
             span: Span::new(span.end, span.end),
             text: format!("{}{}load", newline(text), indent(text, span.start)),
         };
-        if self.mended(std::slice::from_ref(&edit)) {
+        if self.corrected(std::slice::from_ref(&edit)) {
             self.offer("End it in a dummy load".to_owned(), vec![edit], out);
         }
     }

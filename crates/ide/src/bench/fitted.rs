@@ -10,7 +10,7 @@ use downlead_station::session::Session;
 
 use downlead_report::words::figure::with_uncertainty;
 
-/// Accuracy is stated by these ranges, Hz: the doubt of a fit is least in the middle of its
+/// Accuracy is stated by these ranges, Hz: the uncertainty of a fit is least in the middle of its
 /// points.
 const ENDS: [f64; 3] = [10e6, 100e6, 1e9];
 
@@ -138,8 +138,8 @@ pub fn cable_definition(c: &MeasuredCable, f: &LossFit) -> String {
     out + "}\n"
 }
 
-/// The largest relative doubt in each range, percent at k = 2, rounded up to a tenth; ranges that
-/// are as good as the next are one.
+/// The largest relative uncertainty in each range, percent at k = 2, rounded up to a tenth; ranges
+/// that are as good as the next are one.
 fn accuracies(f: &LossFit) -> Vec<(f64, Option<f64>)> {
     const STEPS: u32 = 24;
     let (low, high) = f.range_hz;

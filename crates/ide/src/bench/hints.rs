@@ -44,7 +44,7 @@ struct Look<'a, 's> {
     counting: FxHashSet<(usize, Loc)>,
 }
 
-/// What stands beside the lines of a session for which `wanted` holds, in the order of the text.
+/// The hints at the lines of a session for which `wanted` holds, in the order of the text.
 pub(crate) fn of_session(
     view: &View<'_>,
     c: &Config,
@@ -166,7 +166,7 @@ impl Look<'_, '_> {
                         "{} in all",
                         downlead_report::build::bench::counts(r.cells.iter()).words()
                     ),
-                    "loss per 100 m, dB, least first; pieces that cannot be told apart are equal:"
+                    "loss per 100 m, dB, least first; pieces that cannot be distinguished are equal:"
                         .to_owned(),
                 ];
                 lines.extend((0..r.bands.len()).filter_map(|i| {
@@ -493,12 +493,12 @@ pub(crate) fn of_log(label: &str, b: &BandResult, log: &LogResult, c: &Config) -
     let mut parts = vec![part(text, None)];
     let mut status = None;
     if let Some(last) = of(Logged::Forward).or_else(|| of(Logged::Swr)) {
-        // what was wrong once and is mended is wrong no more: the last one counts
+        // the latest row decides: an earlier error may have been corrected
         status = last.verdict.map(Status::from);
         let note = last.verdict.and_then(|v| tip(c, || note(v)));
         parts.push(part(format!("; last {}", against(last)), note));
     }
-    // what moves beyond doubt is told first
+    // significant trends come first
     let moving = log
         .trends
         .iter()

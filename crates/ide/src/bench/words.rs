@@ -8,7 +8,7 @@ use downlead_report::words::verdict;
 use downlead_report::words::figure::with_uncertainty;
 pub(crate) use downlead_report::words::figure::{band_in_words, counted};
 
-/// `+0.03 dB ± 0.10 dB: agrees`; the loss's own doubt where nothing is expected.
+/// `+0.03 dB ± 0.10 dB: agrees`; the loss's own uncertainty where nothing is expected.
 pub(crate) fn judged(c: &BenchCell) -> String {
     match &c.comparison {
         Some(x) => format!(
@@ -43,7 +43,7 @@ pub(crate) fn whole(w: &WholeCable) -> String {
     format!("× {ratio} ± {u} of its sheet")
 }
 
-/// Said where the bands scatter about that factor beyond their doubt (χ² test, 5 %).
+/// Said where the bands scatter about that factor by more than their uncertainty (χ² test, 5 %).
 pub(crate) fn scatters(w: &WholeCable) -> &'static str {
     if w.p < 0.05 {
         "; one factor does not hold on all bands"
@@ -59,7 +59,7 @@ pub(crate) fn per_100m(db_per_m: f64, u_db_per_m: f64) -> String {
 }
 
 /// The ranking of a band, least loss per length first: `D < C < A = B`; pieces that cannot be
-/// told apart are equal. `figures` gives the loss per 100 m with each.
+/// distinguished are equal. `figures` gives the loss per 100 m with each.
 pub(crate) fn ranking(r: &SessionResult, band: usize, figures: bool) -> String {
     let mut out = String::new();
     let mut last = None;

@@ -216,7 +216,7 @@ fn part_name(view: &View<'_>, n: &NodeResult) -> String {
 fn written(view: &View<'_>, n: &NodeResult) -> String {
     let whole = statement_of(view, n.def).map(|(_, _, stmt)| one_line(&statement_text(stmt)));
     match whole {
-        // nobody writes it
+        // it has no line of its own
         _ if n.kind.is_join() => "between neighbours".to_owned(),
         Some(text) => text,
         None => one_line(view.text(n.def)),
@@ -238,7 +238,7 @@ fn one_line(text: &str) -> String {
             }
             out.push_str(word);
         }
-        // lines of a block are told apart
+        // separates the lines of a block
         if !code.is_empty() && !code.ends_with('{') && text.contains('\n') {
             out.push(';');
         }

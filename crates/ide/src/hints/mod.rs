@@ -50,7 +50,7 @@ pub fn inlay_hints(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Inlay
 }
 
 /// The hints of a document item by item: those of an item depend on nothing but its text, its
-/// meaning and its results, so that whoever asks again and again can keep them.
+/// meaning and its results, so that a caller that asks often can keep them.
 pub struct HintsByItem<'s> {
     view: View<'s>,
     doc: Doc,

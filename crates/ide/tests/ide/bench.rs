@@ -25,7 +25,7 @@ instrument W1 "meter at the near end" {
     accuracy 5 % of reading
     scale 100 W
 }
-instrument W3 "through-line wattmeter" {
+instrument W3 "directional wattmeter" {
     accuracy 5 % of reading
     linearity 1 % of reading
     repeatability 0.6 % k 1
@@ -75,7 +75,7 @@ frequency_mhz,piece,time_min,forward_w
 pub(crate) const SITE: &str = r#"band 2m 145.3 MHz
 band 70cm 433 MHz
 
-instrument W3 "through-line wattmeter" {
+instrument W3 "directional wattmeter" {
     accuracy 5 % of reading
 }
 
@@ -299,7 +299,7 @@ fn cable<'c>(c: &'c Case, name: &str) -> &'c downlead_station::model::Cable {
 }
 
 /// The definition says what was read: parsed again it has no findings, and at the frequencies of
-/// the readings it gives their loss within their doubt.
+/// the readings it gives their loss within their uncertainty.
 #[test]
 fn a_fitted_cable_says_what_was_read() {
     let c = at(BENCH, "    piece A");

@@ -14,7 +14,7 @@ band 2m {
 }
 band 70cm 438.9 MHz
 
-instrument W1 "through-line meter" {
+instrument W1 "directional wattmeter" {
     accuracy 5 % of reading
     scale 100 W
 }

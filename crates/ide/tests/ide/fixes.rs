@@ -37,7 +37,7 @@ const FIXES: [&str; 43] = [
     r"accuracy-kind-missing: Write `of full scale` | Write `of reading`",
     r"loss-rate-implausible: Write the losses in `dB/100 ft`",
     r"percent-added: Write them in dB",
-    r"finer-than-doubt: Write `30.8 W`",
+    r"excess-digits: Write `30.8 W`",
     r"frequency-off-band: Write `145.3 MHz`",
     r"temperature-unlikely: Write °F",
     r"mixed-length-units: Write all lengths here in feet | Write all lengths here in metres",
@@ -137,14 +137,14 @@ fn what_is_offered_for_each_code() {
     }
 }
 
-/// The mended text of a page's example is, where there is one clear answer, what the fix writes.
+/// The corrected text of a page's example is, where there is one clear answer, what the fix writes.
 #[test]
 fn fixes_write_what_the_pages_recommend() {
     for (id, title) in [
         ("levels-added", "Write the powers in watts"),
         ("power-times-decibel", "Write a level plus decibels"),
         ("figure-twice", "Remove this figure"),
-        ("finer-than-doubt", "Write `30.8 W`"),
+        ("excess-digits", "Write `30.8 W`"),
         ("loss-rate-implausible", "Write the losses in"),
         ("mixed-length-units", "Write all lengths here in metres"),
         ("connector-gap", "Put `adapter n-to-uhf` between"),
@@ -198,11 +198,11 @@ fn the_rest_of_a_statement_stays() {
         take("part-unused", "Remove `P8`"),
         Some(text.replace("    pad P8 {\n        loss 1 dB\n    }\n", ""))
     );
-    // a comment beside it is somebody's word
+    // a comment at the line may hold information
     assert_eq!(take("part-unused", "Remove `P9`"), None);
 }
 
-/// A text with an earlier state laid beside it.
+/// A snapshot that knows an earlier state of its text.
 fn recalled(mut s: Snapshot, earlier: &str) -> Snapshot {
     use downlead_eval::history::{Recorded, Recording};
     let when = Recording {
@@ -247,7 +247,7 @@ fn a_length_that_looks_mistyped_is_put_back_or_explained() {
     );
 }
 
-/// The history is laid beside the text; the figure goes back, or stays with a reason.
+/// A reading that differs from its history: the figure is put back, or stays with a reason.
 #[test]
 fn a_reading_that_was_changed_is_put_back_or_explained() {
     let code = downlead_base::code_named("reading-edited").unwrap();

@@ -5,13 +5,13 @@ use downlead_testkit::example_files;
 
 use crate::case::{Case, applied};
 
-const MESSY: &str = "band   2m 145 MHz\nstation s   {\n  run M1  46 m   of rg-213 // a\n\n\n\n\tchain c on 2m {\n M1\n    }\n}\n";
+const UNTIDY: &str = "band   2m 145 MHz\nstation s   {\n  run M1  46 m   of rg-213 // a\n\n\n\n\tchain c on 2m {\n M1\n    }\n}\n";
 
 #[test]
 fn edits_give_what_the_formatter_gives() {
-    let c = Case::new(MESSY);
+    let c = Case::new(UNTIDY);
     let edits = format(&c.s, c.doc);
-    assert_eq!(applied(MESSY, &edits), downlead_syntax::format(MESSY));
+    assert_eq!(applied(UNTIDY, &edits), downlead_syntax::format(UNTIDY));
     // only blanks are touched
     assert!(
         edits
@@ -22,7 +22,7 @@ fn edits_give_what_the_formatter_gives() {
 
 #[test]
 fn crlf_stays() {
-    let text = MESSY.replace('\n', "\r\n");
+    let text = UNTIDY.replace('\n', "\r\n");
     let c = Case::new(&text);
     let after = applied(&text, &format(&c.s, c.doc));
     assert_eq!(after, downlead_syntax::format(&text));
@@ -31,12 +31,12 @@ fn crlf_stays() {
 
 #[test]
 fn a_range_touches_its_lines_only() {
-    let c = Case::new(&MESSY.replace("  run", "  r$0un"));
+    let c = Case::new(&UNTIDY.replace("  run", "  r$0un"));
     let edits = format_range(&c.s, c.doc, c.range());
     let after = applied(c.text(), &edits);
     assert_eq!(
         after,
-        MESSY.replace("  run M1  46 m   of", "    run M1 46 m of")
+        UNTIDY.replace("  run M1  46 m   of", "    run M1 46 m of")
     );
 }
 
@@ -109,4 +109,16 @@ fn ranges_agree_with_the_whole() {
             }
         }
     }
+}
+
+#[test]
+fn no_line_end_comes_after_a_brace_that_ends_the_text() {
+    assert_eq!(
+        typed("band 2m {\n    transmit 145 MHz\n    }$0", '}'),
+        "band 2m {\n    transmit 145 MHz\n}"
+    );
+    assert_eq!(
+        typed("station s { joins n-pair;$0", ';'),
+        "station s { joins n-pair;"
+    );
 }

@@ -21,3 +21,4 @@ mod structure;
 mod swatches;
 mod types;
 mod typing;
+mod unfinished;

@@ -17,7 +17,7 @@ fn picture(c: &Case, config: &Config) -> String {
     let found = swatches(&c.s, c.doc, config);
     let note = |s: &Swatch| match s.status {
         Status::Good => "●good",
-        Status::Doubtful => "◐doubtful",
+        Status::Unclear => "◐unclear",
         Status::Bad => "○bad",
     };
     let spans: Vec<(Span, &str)> = found.iter().map(|s| (s.span, note(s))).collect();
@@ -63,7 +63,7 @@ fn where_the_hints_judge() {
             let wanted = if says(&["not met", "differ"]) {
                 Some(Status::Bad)
             } else if says(&["cannot tell", "cannot-tell"]) {
-                Some(Status::Doubtful)
+                Some(Status::Unclear)
             } else if says(&["met: ", "agree"]) {
                 Some(Status::Good)
             } else {
@@ -136,7 +136,7 @@ fn of_several_bands_the_worst_counts() {
         ..on()
     };
     assert_eq!(of(&c, &one), [Status::Good]);
-    assert!(Status::Bad > Status::Doubtful && Status::Doubtful > Status::Good);
+    assert!(Status::Bad > Status::Unclear && Status::Unclear > Status::Good);
 }
 
 #[test]
@@ -214,9 +214,9 @@ fn the_colours_stay_apart_for_everyone() {
         let squares = a.iter().zip(b).map(|(x, y)| (x - y) * (x - y));
         squares.sum::<f64>().sqrt()
     };
-    let [good, doubtful, bad] = [Status::Good, Status::Doubtful, Status::Bad].map(Status::colour);
+    let [good, unclear, bad] = [Status::Good, Status::Unclear, Status::Bad].map(Status::colour);
     for sight in &SIGHTS {
-        for (a, b) in [(good, doubtful), (good, bad), (doubtful, bad)] {
+        for (a, b) in [(good, unclear), (good, bad), (unclear, bad)] {
             let d = apart(a, b, sight);
             assert!(d > 30.0, "{a:?} and {b:?}: {d:.1}");
         }

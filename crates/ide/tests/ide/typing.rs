@@ -67,7 +67,7 @@ impl Typist {
     }
 
     /// One key. The list opens at trigger characters and at words. What is open already is narrowed
-    /// by the client, which asks anew only when nothing is left.
+    /// by the client, which asks again only when nothing is left.
     fn key(&mut self, c: char) {
         self.write(c);
         if TRIGGERS.contains(&c) {

@@ -48,7 +48,7 @@ pub fn session(places: &Places<'_>, s: &Session, r: &SessionResult, env: &Env) -
             .collect(),
         results: cells.iter().map(|c| result(r, c)).collect(),
         reflections: reflections(places, r),
-        doubt: contributions(r),
+        contributions: contributions(r),
         assumptions: r.assumptions(places),
     }
 }
@@ -80,7 +80,9 @@ fn instrument(name: &str, env: &Env) -> InstrumentReport {
         },
         full_scale_w: i.and_then(|i| i.scale_w),
         resolution_w: i.and_then(|i| i.resolution_w),
-        standard_linearity: i.and_then(|i| i.linearity),
+        standard_linearity: i.and_then(|i| i.linearity.filter(|_| !i.linearity_of_scale)),
+        standard_linearity_of_full_scale: i
+            .and_then(|i| i.linearity.filter(|_| i.linearity_of_scale)),
         standard_repeatability: i.and_then(|i| i.repeatability),
         directivity_db: i.and_then(|i| i.directivity_db),
         calibrated: i
@@ -348,8 +350,8 @@ fn budget(r: &SessionResult, c: &BenchCell) -> Vec<CauseReport> {
 
 /// The uncertainty over all comparisons by kind of cause, largest first.
 #[must_use]
-pub fn contributions(r: &SessionResult) -> Vec<DoubtReport> {
-    let mut all: Vec<(Kind, DoubtReport)> = Vec::new();
+pub fn contributions(r: &SessionResult) -> Vec<ContributionReport> {
+    let mut all: Vec<(Kind, ContributionReport)> = Vec::new();
     let mut total = 0.0;
     for c in &r.cells {
         for (kind, cause, standard_db) in causes(r, c) {
@@ -363,7 +365,7 @@ pub fn contributions(r: &SessionResult) -> Vec<DoubtReport> {
                 }
                 None => all.push((
                     kind,
-                    DoubtReport {
+                    ContributionReport {
                         cause,
                         smallest_standard_db: standard_db,
                         largest_standard_db: standard_db,
@@ -373,7 +375,7 @@ pub fn contributions(r: &SessionResult) -> Vec<DoubtReport> {
             }
         }
     }
-    let mut all: Vec<DoubtReport> = all.into_iter().map(|d| d.1).collect();
+    let mut all: Vec<ContributionReport> = all.into_iter().map(|d| d.1).collect();
     all.iter_mut().for_each(|d| d.share /= total);
     all.sort_by(|a, b| b.share.total_cmp(&a.share).then(a.cause.cmp(&b.cause)));
     all

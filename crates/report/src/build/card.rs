@@ -1,7 +1,7 @@
 //! From the report to cards.
 
 use downlead_eval::instrument::{between_readings_db, meter_of};
-use downlead_eval::result::Doubted;
+use downlead_eval::result::CauseKind;
 use downlead_physics::measure::Meter;
 use downlead_quantity::{DB_PER_RELATIVE, from_db, w_to_dbm};
 use downlead_station::Env;
@@ -56,7 +56,7 @@ fn card(
         .budget
         .iter()
         .find(|b| {
-            b.cause.kind == Doubted::Instrument
+            b.cause.kind == CauseKind::Instrument
                 && meter.is_some_and(|m| *m.name.text == *b.cause.name)
         })
         .map_or(0.0, |b| b.standard_db);

@@ -81,6 +81,29 @@ impl Document {
         self.push(Block::Heading(level, words.into(), at));
     }
 
+    /// Its conclusion alone: the answers, each with the heading and the remark they stand between.
+    /// A document without answers remains as it is.
+    #[must_use]
+    pub fn conclusion(self) -> Document {
+        let answers = |b: Option<&Block>| matches!(b, Some(Block::Answers(_)));
+        if !self.blocks.iter().any(|b| answers(Some(b))) {
+            return self;
+        }
+        let kept = |at: usize| match &self.blocks[at] {
+            Block::Answers(_) => true,
+            Block::Heading(..) => answers(self.blocks.get(at + 1)),
+            Block::Paragraph(_) => at > 0 && answers(self.blocks.get(at - 1)),
+            _ => false,
+        };
+        Document {
+            blocks: (0..self.blocks.len())
+                .filter(|at| kept(*at))
+                .map(|at| self.blocks[at].clone())
+                .collect(),
+            ..self
+        }
+    }
+
     /// Adds facts, where there are any.
     pub fn facts(&mut self, facts: Vec<(&'static str, Text)>) {
         if !facts.is_empty() {

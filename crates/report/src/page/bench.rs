@@ -180,7 +180,7 @@ fn worst(s: &SessionReport, p: &PieceReport) -> String {
     }
 }
 
-/// `per 100 m  D < C < B < A on every band; not all told apart on 160m, 80m`.
+/// `per 100 m  D < C < B < A on every band; not all distinguished on 160m, 80m`.
 fn order(s: &SessionReport) -> Option<String> {
     let ranked: Vec<&BandReport> = s.bands.iter().filter(|b| b.ranking.len() > 1).collect();
     let telling = ranked.iter().max_by(|a, b| {
@@ -210,7 +210,7 @@ fn order(s: &SessionReport) -> Option<String> {
         .map(|b| b.band.as_str())
         .collect();
     if !shared.is_empty() {
-        out += &format!("; not all told apart on {}", shared.join(", "));
+        out += &format!("; not all distinguished on {}", shared.join(", "));
     }
     Some(out)
 }
@@ -343,7 +343,7 @@ fn ranking(doc: &mut Document, s: &SessionReport) {
     }
     doc.table(table);
     let mut key =
-        "= cannot be told apart from a neighbour of the same rank; ├─●─┤ value and uncertainty (k = 2)"
+        "= cannot be distinguished from a neighbour of the same rank; ├─●─┤ value and uncertainty (k = 2)"
             .to_owned();
     if open {
         key += "; ○ the loss is less than five times its uncertainty: do not scale it up";
@@ -357,7 +357,7 @@ fn tail(s: &SessionReport) -> Vec<(&'static str, Text)> {
     out.extend(drift.map(|d| ("drift", d.into())));
     let swrs = words::swrs(&s.reflections).into_iter();
     out.extend(swrs.map(|w| ("SWR", w.into())));
-    let all: Vec<String> = s.doubt.iter().map(words::contribution).collect();
+    let all: Vec<String> = s.contributions.iter().map(words::contribution).collect();
     if !all.is_empty() {
         let words = all.join(", ") + ", standard, by share of the variance";
         out.push(("uncertainty", words.into()));

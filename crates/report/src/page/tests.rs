@@ -1,6 +1,6 @@
 //! The renderers against a report put together by hand.
 
-use downlead_eval::result::{Doubted, Method, NodeKind};
+use downlead_eval::result::{CauseKind, Method, NodeKind};
 use downlead_station::model::{Basis, Direction, LimitQuantity, PartKind};
 
 use super::chain::{With, page};
@@ -120,7 +120,7 @@ pub(crate) fn made() -> Report {
             .into_iter()
             .map(|cause| BudgetReport {
                 cause: Cause {
-                    kind: Doubted::Gain,
+                    kind: CauseKind::Gain,
                     name: String::new(),
                     words: cause.to_owned(),
                 },

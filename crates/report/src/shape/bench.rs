@@ -1,7 +1,7 @@
 //! Bench sessions as a value: the stable shape that `bench --format json` prints.
 //!
-//! Numbers are in SI units or dB, the unit stands in the name. `uncertainty` is expanded (k = 2)
-//! unless a coverage of its own stands beside it, `standard` is k = 1. More fields may be added;
+//! Numbers are in SI units or dB, the name holds the unit. `uncertainty` is expanded (k = 2)
+//! unless the coverage is given with it, `standard` is k = 1. More fields may be added;
 //! none is renamed or removed within one `schema`.
 
 use downlead_station::session::ReadingKind;
@@ -43,7 +43,7 @@ pub struct TrendReport {
     /// Its expanded uncertainty (95.45 %).
     #[serde(skip_serializing_if = "Option::is_none")]
     pub ratio_per_year_uncertainty: Option<f64>,
-    /// `rising`, `falling`, or `cannot-tell` where neither is beyond doubt.
+    /// `rising`, `falling`, or `cannot-tell` where neither is significant.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub direction: Option<BenchSlope>,
 }
@@ -96,8 +96,9 @@ pub struct SessionReport {
     pub results: Vec<ResultReport>,
     /// SWR from forward and reflected power.
     pub reflections: Vec<SwrReport>,
-    /// What the doubt of the comparisons consists of, largest first.
-    pub doubt: Vec<DoubtReport>,
+    /// What the uncertainty of the comparisons consists of, largest first.
+    #[serde(rename = "doubt")]
+    pub contributions: Vec<ContributionReport>,
     /// What was assumed because the text does not say it.
     pub assumptions: Vec<String>,
 }
@@ -107,7 +108,7 @@ pub struct SessionReport {
 pub struct VerdictCounts {
     /// Agree.
     pub agrees: usize,
-    /// Differ beyond doubt.
+    /// Differ by more than the uncertainty.
     pub differs: usize,
     /// Cannot tell.
     pub cannot_tell: usize,
@@ -139,6 +140,9 @@ pub struct InstrumentReport {
     /// Standard uncertainty of its linearity, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub standard_linearity: Option<f64>,
+    /// Standard uncertainty of its linearity, share of full scale.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub standard_linearity_of_full_scale: Option<f64>,
     /// Standard deviation of one reading, share of the reading.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub standard_repeatability: Option<f64>,
@@ -179,7 +183,7 @@ pub struct BandReport {
 /// A place in a ranking.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct RankReport {
-    /// Rank; pieces that cannot be told apart from their neighbour share one.
+    /// Rank; pieces that cannot be distinguished from their neighbour share one.
     pub rank: usize,
     /// Number of pieces that share it.
     pub sharing: usize,
@@ -379,7 +383,7 @@ pub struct ResultReport {
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub verdict: Option<ReadingVerdict>,
-    /// Cannot tell: by what factor the doubt of the measurement must shrink; absent where no
+    /// Cannot tell: by what factor the uncertainty of the measurement must shrink; absent where no
     /// meter helps, the expectation being too loose.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub better_meter_factor: Option<f64>,
@@ -398,11 +402,11 @@ pub struct ResultReport {
     /// Half the return loss with the end open less that with it shorted, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub half_difference_db: Option<f64>,
-    /// What the doubt of the comparison consists of, largest first.
+    /// What the uncertainty of the comparison consists of, largest first.
     pub budget: Vec<CauseReport>,
 }
 
-/// A contribution to a doubt.
+/// A contribution to an uncertainty.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct CauseReport {
     /// The cause.
@@ -413,7 +417,7 @@ pub struct CauseReport {
 
 /// A contribution over all comparisons of a session.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct DoubtReport {
+pub struct ContributionReport {
     /// The cause.
     pub cause: String,
     /// Smallest standard uncertainty (k = 1), dB.

@@ -273,7 +273,7 @@ pub struct LimitReport {
     pub probability_exceeded: f64,
     /// `met`, `not-met` or `cannot-tell`.
     pub verdict: LimitVerdict,
-    /// Transmitter setting that would just meet the limit with the doubt allowed for, W.
+    /// Transmitter setting that would just meet the limit with the uncertainty allowed for, W.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub safe_setting_w: Option<f64>,
     /// Document and clause.

@@ -42,7 +42,7 @@ pub struct ChainChange {
     pub name: String,
     /// Word for its direction: then, now.
     pub direction: Pair<&'static str>,
-    /// The frequencies it is worked out at.
+    /// The frequencies at which it is computed.
     pub bands: Vec<BandChange>,
 }
 
@@ -122,7 +122,7 @@ pub struct LimitState {
     pub limit_w: f64,
     /// Margin, dB.
     pub margin_db: f64,
-    /// Its doubt (k = 2), dB.
+    /// Its uncertainty (k = 2), dB.
     pub uncertainty_db: f64,
     /// Verdict.
     pub verdict: Verdict,

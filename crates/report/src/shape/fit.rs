@@ -40,7 +40,7 @@ pub struct OneFit {
     pub definition: Option<String>,
 }
 
-/// The two coefficients with their doubt.
+/// The two coefficients with their uncertainty.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Coefficients {
     /// The two coefficients.
@@ -53,7 +53,8 @@ pub struct Coefficients {
     pub held_at_zero: Option<Coefficient>,
     /// Relative standard uncertainty that all points share.
     pub standard_shared: f64,
-    /// Sum of squared standardised residuals; absent where the doubt was found from the scatter.
+    /// Sum of squared standardised residuals; absent where the uncertainty was found from the
+    /// scatter.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub chi_square: Option<f64>,
     /// Degrees of freedom.

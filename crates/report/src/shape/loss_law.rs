@@ -11,7 +11,7 @@ use crate::words::figure::with_uncertainty;
 /// Metres in the trade's unit of length for losses.
 pub const PER: f64 = 100.0;
 
-/// The two coefficients with their doubt.
+/// The two coefficients with their uncertainty.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct LossLaw {
     /// Temperature of the points, °C.
@@ -44,7 +44,7 @@ impl LossLaw {
         }
     }
 
-    /// k1 with its doubt, in dB/100 m per root of MHz; a plain 0 where it was held there.
+    /// k1 with its uncertainty, in dB/100 m per root of MHz; a plain 0 where it was held there.
     pub fn k1(&self) -> String {
         coefficient(
             self.k1_db_per_m_per_sqrt_mhz,
@@ -52,7 +52,7 @@ impl LossLaw {
         )
     }
 
-    /// k2 with its doubt, in dB/100 m per MHz; a plain 0 where it was held there.
+    /// k2 with its uncertainty, in dB/100 m per MHz; a plain 0 where it was held there.
     pub fn k2(&self) -> String {
         coefficient(
             self.k2_db_per_m_per_mhz,
@@ -112,7 +112,7 @@ pub fn refused(e: &FitError, point: &dyn Fn(usize) -> String) -> String {
     }
 }
 
-/// A frequency to advise, with two digits: nobody has a transmitter for 13.7382 MHz.
+/// A frequency to advise, with two digits: no transmitter is set to 13.7382 MHz.
 pub fn tidy(hz: f64) -> f64 {
     let step = libm::pow(10.0, libm::floor(libm::log10(hz)) - 1.0);
     libm::round(hz / step) * step

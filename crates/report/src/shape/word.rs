@@ -4,7 +4,7 @@ use std::ops::Deref;
 
 use downlead_base::Severity;
 use downlead_eval::licence::RuleVerdict;
-use downlead_eval::result::{Doubted, Method, NodeKind, Verdict, measure};
+use downlead_eval::result::{CauseKind, Method, NodeKind, Verdict, measure};
 use downlead_station::model::{Basis, Direction, LimitQuantity};
 use downlead_station::session::ReadingKind;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
@@ -238,7 +238,7 @@ impl Point {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Cause {
     /// What is uncertain.
-    pub kind: Doubted,
+    pub kind: CauseKind,
     /// Name of the part, cable or instrument it belongs to; empty if there is none.
     pub name: String,
     /// Both in words.

@@ -114,6 +114,9 @@ pub fn instrument(i: &InstrumentReport) -> String {
     if let Some(u) = i.standard_linearity {
         errors.push(format!("linearity {}", twice(u)));
     }
+    if let Some(u) = i.standard_linearity_of_full_scale {
+        errors.push(format!("linearity {} of full scale", twice(u)));
+    }
     if let Some(u) = i.standard_repeatability {
         errors.push(format!("repeatability {}", twice(u)));
     }
@@ -362,7 +365,7 @@ pub fn trend(t: &TrendReport) -> String {
 
 /// A contribution over all comparisons.
 #[must_use]
-pub fn contribution(d: &DoubtReport) -> String {
+pub fn contribution(d: &ContributionReport) -> String {
     let span = if d.largest_standard_db - d.smallest_standard_db < 0.000_5 {
         format!("{:.3} dB", d.largest_standard_db)
     } else {

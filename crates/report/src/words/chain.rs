@@ -143,7 +143,7 @@ pub fn swr(value: f64) -> String {
     }
 }
 
-/// A power as somebody typed it: `30 W`.
+/// A power as it would be typed: `30 W`.
 #[must_use]
 pub fn typed(watts: f64) -> String {
     if (0.001..10_000.0).contains(&watts) {

@@ -39,7 +39,7 @@ impl Style {
 
     /// Cannot tell.
     #[must_use]
-    pub fn doubtful(self, text: &str) -> String {
+    pub fn unclear(self, text: &str) -> String {
         self.paint("33", text)
     }
 

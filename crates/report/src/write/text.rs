@@ -129,7 +129,7 @@ impl Writer {
                     let words = self.words(&format!("{} {word}", sign.sign()));
                     match sign {
                         Sign::Good => style.good(&words),
-                        Sign::Open => style.doubtful(&words),
+                        Sign::Open => style.unclear(&words),
                         Sign::Bad => style.bad(&words),
                     }
                 }
@@ -171,7 +171,7 @@ impl Writer {
                         self.line(&format!("  {}", wrapped(&words, room, INDENT)));
                     }
                     Level::Warning => {
-                        let words = style.doubtful(&format!("! {words}"));
+                        let words = style.unclear(&format!("! {words}"));
                         self.line(&format!("  {}", wrapped(&words, room, INDENT)));
                     }
                 }
@@ -332,7 +332,7 @@ impl Writer {
     fn rows(&mut self, t: &Table, keep: &[usize], widths: &[usize], cells: &[Option<Vec<String>>]) {
         let heads: Vec<String> = keep.iter().map(|i| self.words(t.heads[*i].words)).collect();
         let plain = |s: &str, _: usize| s.to_owned();
-        let head = self.laid(&t.heads, keep, widths, &heads, &plain);
+        let head = self.one_line(&t.heads, keep, widths, &heads, &plain);
         let head = self.style().faint(head.trim_end());
         if heads.iter().any(|h| !h.is_empty()) {
             self.line(&head);
@@ -351,7 +351,7 @@ impl Writer {
                         true => self.painted(&texts[keep[at]]),
                         false => s.to_owned(),
                     };
-                    let line = self.laid(&t.heads, keep, widths, &kept, &painted);
+                    let line = self.one_line(&t.heads, keep, widths, &kept, &painted);
                     let line = match line.contains('\u{1b}') {
                         true => line,
                         false => self.cut(line.trim_end(), self.look.width.max(20)),
@@ -363,7 +363,7 @@ impl Writer {
         }
     }
 
-    fn laid(
+    fn one_line(
         &self,
         heads: &[Head],
         keep: &[usize],

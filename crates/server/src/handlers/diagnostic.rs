@@ -15,6 +15,7 @@ pub(crate) fn diagnostic(
         .view(&p.text_document.uri)?
         .map(|v| pulled(&v))
         .unwrap_or_default();
+    st.told(&p.text_document.uri, &items);
     let mut hasher = FxHasher::default();
     serde_json::to_string(&items)
         .unwrap_or_default()

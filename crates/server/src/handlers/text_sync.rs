@@ -31,6 +31,7 @@ pub(crate) fn changed(st: &mut State, p: DidChangeTextDocumentParams) {
     let Home::Space { key, path } = doc.home.clone() else {
         return;
     };
+    st.release_later(&p.text_document.uri);
     let mut cost = Duration::ZERO;
     let mut seen_elsewhere = false;
     if let Some(space) = st.spaces.get_mut(&key) {
@@ -55,6 +56,7 @@ fn is_used(s: &downlead_eval::Snapshot, path: &str) -> bool {
 
 pub(crate) fn saved(st: &mut State, p: DidSaveTextDocumentParams) {
     st.look_at_disk();
+    st.release_of(&p.text_document.uri);
     // something may have been committed since
     if let Some(Home::Space { key, .. }) = st.docs.get(&p.text_document.uri).map(|d| d.home.clone())
     {

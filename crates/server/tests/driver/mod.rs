@@ -35,6 +35,23 @@ pub(crate) fn capabilities() -> Value {
     serde_json::from_str(include_str!("../clients/neovim.json")).expect("a client's words")
 }
 
+/// The same with all findings sent at once, also those about what is being typed.
+fn at_once(params: &Value) -> Value {
+    let mut params = params.clone();
+    let options = &mut params["initializationOptions"];
+    let options = match options.get("downlead") {
+        Some(_) => &mut options["downlead"],
+        None => options,
+    };
+    if options.get("diagnostics").is_none() {
+        options["diagnostics"] = json!({});
+    }
+    if options["diagnostics"].get("delay").is_none() {
+        options["diagnostics"]["delay"] = json!(0);
+    }
+    params
+}
+
 impl Client {
     /// A server, not yet greeted.
     pub(crate) fn raw(faults: Faults) -> Client {
@@ -68,6 +85,15 @@ impl Client {
     }
 
     pub(crate) fn faulty(params: &Value, faults: Faults) -> Client {
+        Client::greeted(&at_once(params), faults)
+    }
+
+    /// With the parameters as they are: findings about what is being typed wait for a pause.
+    pub(crate) fn patient(params: &Value) -> Client {
+        Client::greeted(params, Faults::default())
+    }
+
+    fn greeted(params: &Value, faults: Faults) -> Client {
         let mut c = Client::raw(faults);
         c.offered = c.ask("initialize", params.clone());
         c.tell("initialized", json!({}));

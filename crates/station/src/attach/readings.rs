@@ -109,7 +109,7 @@ impl ReadingsFile {
             match &heads {
                 None if fields.len() == 1 => {
                     let shown: String = fields[0].chars().take(40).collect();
-                    out.problem(line, 0, "", format!("The first line, `{shown}`, is one column only."), Some("It names the columns, parted by comma, semicolon, tab or bar, for example `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
+                    out.problem(line, 0, "", format!("The first line, `{shown}`, is one column only."), Some("It names the columns, separated by comma, semicolon, tab or bar, for example `frequency_mhz,piece,time_min,forward_w`.".to_owned()), true);
                     return out;
                 }
                 None => {
@@ -188,7 +188,7 @@ impl ReadingsFile {
                 });
             if let Some(first) = before {
                 let message = if *first == *name {
-                    format!("`{name}` stands twice; the first is used.")
+                    format!("`{name}` occurs twice; the first is used.")
                 } else {
                     format!("`{name}` says what `{first}` says already; `{first}` is used.")
                 };
@@ -244,7 +244,7 @@ impl ReadingsFile {
             "",
             format!("No column says {}.", lacks.join(", nor ")),
             Some(format!(
-                "Fields were taken as parted by a {}.",
+                "Fields were read as separated by a {}.",
                 said(self.delimiter)
             )),
             true,

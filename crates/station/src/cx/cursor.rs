@@ -7,8 +7,10 @@ use downlead_syntax::{Atom, AtomKind, Stmt};
 use super::Cx;
 use super::value::Val;
 use super::word::nearest;
-use crate::keywords::{Context, form_in, keyword};
-use crate::model::Name;
+use crate::forms::{self, Form};
+use crate::keywords::{Context, Keyword, form_in, keyword};
+use crate::lower::check::known_to_table;
+use crate::model::{Name, PartKind};
 use crate::words::ALIKE;
 
 /// A walk over the atoms of one group.
@@ -209,6 +211,9 @@ impl<'a> Cur<'a> {
                 return;
             }
         }
+        if known_to_table(cx, self.stmt, a) {
+            return;
+        }
         if let Some(d) = elsewhere(self.stmt, text, loc, in_what, allowed) {
             cx.push(d);
             return;
@@ -243,59 +248,30 @@ fn elsewhere(
     allowed: &[&str],
 ) -> Option<Diagnostic> {
     let k = keyword(text).filter(|_| !allowed.contains(&text))?;
-    let form = |c: Context| {
-        form_in(c, text)
-            .and_then(|f| f.examples.first())
-            .map_or(text, |e| *e)
-    };
     let head = stmt.keyword().unwrap_or("");
-    let own = match head {
-        "transmitter" => Some(Context::Transmitter),
-        "receiver" => Some(Context::Receiver),
-        "antenna" | "load" => Some(Context::Antenna),
-        "band" => Some(Context::Band),
-        "run" | "jumper" | "tail" | "connector" | "adapter" => None,
-        w => crate::model::PartKind::from_word(w).map(|_| Context::Device),
-    };
-    // a line has a loss in its block
-    let of_line = matches!(head, "run" | "jumper" | "tail") && text == "loss";
-    let (place, example) = if of_line {
-        let place = format!("in the block of the {head}");
-        (place, format!("{head} … {{ loss 0.4 dB }}"))
-    } else if let Some(c) = own.filter(|c| k.contexts.contains(c)) {
-        let place = format!("in the block of the {head}");
-        (place, format!("{head} … {{ {} }}", form(c)))
-    } else {
-        let (c, (what, word)) = k.contexts.iter().find_map(|c| {
-            Some((
-                *c,
-                match c {
-                    Context::Cable => Some(("the block of a cable definition", "cable NAME")),
-                    Context::Construction => Some((
-                        "the `construction` or `wires` of a cable definition",
-                        "cable NAME { construction",
-                    )),
-                    Context::Connector => {
-                        Some(("the block of a connector definition", "connector NAME"))
-                    }
-                    Context::Instrument => {
-                        Some(("the block of an instrument definition", "instrument NAME"))
-                    }
-                    Context::Place => Some(("the block of a place", "place NAME")),
-                    Context::Device => Some(("the block of a device", "device NAME")),
-                    Context::Transmitter => Some(("the block of a transmitter", "transmitter TX1")),
-                    Context::Receiver => Some(("the block of a receiver", "receiver RX1")),
-                    Context::Antenna => Some(("the block of an antenna", "antenna A1")),
-                    Context::Band => Some(("the block of a band", "band NAME")),
-                    _ => None,
-                }?,
-            ))
-        })?;
-        let closing = if word.contains('{') { " }" } else { "" };
+    let form = forms::form_of(stmt);
+    let part = PartKind::from_word(head);
+    let in_block = |f: &'static Form| f.block.form(Some(text)).filter(|l| l.word == text);
+    let (place, example) = if let Some(line) = form.and_then(in_block) {
+        let example = line.examples.first().unwrap_or(&text);
         (
-            format!("in {what}"),
-            format!("{word} {{ {} }}{closing}", form(c)),
+            format!("in the block of the {head}"),
+            format!("{head} … {{ {example} }}"),
         )
+    } else if part.is_some()
+        && let Some(of) = said_of(text)
+    {
+        let this = part.map_or_else(String::new, PartKind::with_article);
+        return Some(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                loc,
+                format!("`{text}` is said of {of}, and this is {this}."),
+            )
+            .at("not here"),
+        );
+    } else {
+        definition(k)?
     };
     Some(
         Diagnostic::new(
@@ -306,4 +282,60 @@ fn elsewhere(
         .at("not on this line")
         .help(format!("Written so: `{example}`.")),
     )
+}
+
+/// The kinds of part that have a line or a word of their own in their block, at most three.
+fn said_of(word: &str) -> Option<String> {
+    let has = |k: &PartKind| {
+        let form = forms::of_part(*k);
+        form.block.lines().iter().any(|l| l.word == word)
+    };
+    let kinds: Vec<String> = PartKind::ALL
+        .into_iter()
+        .filter(has)
+        .map(PartKind::with_article)
+        .collect();
+    match &kinds[..] {
+        [] => None,
+        [one] => Some(one.clone()),
+        [first @ .., last] if kinds.len() <= 3 => Some(format!("{} or {last}", first.join(", "))),
+        _ => None,
+    }
+}
+
+/// The definition in whose block a word stands, and how it is written.
+fn definition(k: &Keyword) -> Option<(String, String)> {
+    let (c, (what, word)) = k.contexts.iter().find_map(|c| {
+        Some((
+            *c,
+            match c {
+                Context::Cable => Some(("the block of a cable definition", "cable NAME")),
+                Context::Construction => Some((
+                    "the `construction` or `wires` of a cable definition",
+                    "cable NAME { construction",
+                )),
+                Context::Connector => {
+                    Some(("the block of a connector definition", "connector NAME"))
+                }
+                Context::Instrument => {
+                    Some(("the block of an instrument definition", "instrument NAME"))
+                }
+                Context::Place => Some(("the block of a place", "place NAME")),
+                Context::Device => Some(("the block of a device", "device NAME")),
+                Context::Transmitter => Some(("the block of a transmitter", "transmitter TX1")),
+                Context::Receiver => Some(("the block of a receiver", "receiver RX1")),
+                Context::Antenna => Some(("the block of an antenna", "antenna A1")),
+                Context::Band => Some(("the block of a band", "band NAME")),
+                _ => None,
+            }?,
+        ))
+    })?;
+    let example = form_in(c, k.word)
+        .and_then(|f| f.examples.first())
+        .map_or(k.word, |e| *e);
+    let closing = if word.contains('{') { " }" } else { "" };
+    Some((
+        format!("in {what}"),
+        format!("{word} {{ {example} }}{closing}"),
+    ))
 }

@@ -1,4 +1,4 @@
-//! Expressions: their value, their doubt, and which unit was written.
+//! Expressions: value, uncertainty and written unit.
 
 use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_quantity::{

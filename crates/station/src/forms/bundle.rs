@@ -2,7 +2,7 @@
 //! network files, how well a part is matched.
 
 use super::quantity as q;
-use super::types::Takes::{Bands, Date, File, Filler, May, Name, Names, Text, Value};
+use super::types::Takes::{BandNames, Date, File, May, Name, Names, OneOf, Text, Value};
 use super::types::{Exclusive, FileKind, NameKind, Slot};
 use super::words as w;
 
@@ -53,7 +53,7 @@ const ORIGIN: [Slot; 5] = [
         .also(&["estimate", "estimated", "assumed"]),
 ];
 
-const ON_BANDS: Slot = Slot::word(ON, "on", &[Bands])
+const ON_BANDS: Slot = Slot::word(ON, "on", &[BandNames])
     .each()
     .says("holds on these bands only", "on 2m");
 const SINCE_DATE: Slot =
@@ -91,12 +91,12 @@ macro_rules! about_figure {
 about_figure! {
     /// What can be said about every figure.
     ABOUT_FIGURE,
-    Slot::word(AT, "at", &[Value(&q::FREQUENCY)]).each().says("at a frequency", "at 145 MHz")
+    Slot::word(AT, "at", &[Value(&q::FREQUENCY)]).once_per_kind().says("at a frequency", "at 145 MHz")
 }
 about_figure! {
     /// The same, of something whose temperature takes part.
     ABOUT_WARM,
-    Slot::word(AT, "at", &[Value(&q::WARM_AT)]).each().says("at a temperature or frequency", "at 15 °C")
+    Slot::word(AT, "at", &[Value(&q::WARM_AT)]).once_per_kind().says("at a temperature or frequency", "at 15 °C")
 }
 
 /// What can be said about a limit.
@@ -128,9 +128,8 @@ pub(crate) static OF_NODE_READING: &[Slot] = &{
 };
 /// What can be said about readings of a file in a chain.
 pub(crate) static OF_LOG: &[Slot] = &[WITH_INSTRUMENT, ON_BANDS];
-/// What can be said about readings of a file on the bench.
+/// What can be said about several readings on the bench.
 pub(crate) static OF_IMPORT: &[Slot] = &[Slot::word(WITH, "with", &[Name(NameKind::Instrument)])
-    .after(FROM, "is said here of readings of a file")
     .says("the instrument they were read on", "with W1")];
 /// What can be said about readings on the bench.
 pub(crate) static OF_READING: &[Slot] = &{
@@ -151,6 +150,12 @@ pub(crate) const ONE_ORIGIN: Exclusive = Exclusive {
     slots: 1 << READ | 1 << SHEET | 1 << RATED | 1 << DISPLAYED | 1 << GUESS,
     rule: "A figure has one origin.",
     instead: "To name a document beside `guess`, write it without `sheet`: `guess, \"TX-2 p. 1\"`.",
+};
+/// What holds on bands does not hold at one frequency of them.
+pub(crate) static ONE_WHEN: Exclusive = Exclusive {
+    slots: 1 << ON | 1 << AT,
+    rule: "A figure holds on bands or at a frequency.",
+    instead: "",
 };
 /// The rule of figures whose slots are those of [`ABOUT_FIGURE`].
 pub(crate) static ORIGINS: &[Exclusive] = &[ONE_ORIGIN];
@@ -209,7 +214,7 @@ pub(crate) const fn ends(id: u8) -> Slot {
 
 /// `noise figure 6 dB`, at a number of the statement's own.
 pub(crate) const fn noise(id: u8) -> Slot {
-    Slot::word(id, "noise", &[Filler(&["figure"]), Value(&q::NOISE)]).says(
+    Slot::word(id, "noise", &[OneOf(w::FIGURE), Value(&q::NOISE)]).says(
         "`noise figure` of a receiver or amplifier",
         "noise figure 6 dB",
     )

@@ -4,7 +4,8 @@ use super::bundle::{OF_EXPECTATION, OF_LIMIT, OF_LOG, OF_NODE_READING};
 use super::quantity as q;
 use super::types::Takes::{Bands, File, Value};
 use super::types::{
-    BLOCK, Block, Context, FileKind, Form, NameKind, Need, Slot, Stands, Subject, need, slots,
+    BLOCK, Block, Context, Exclusive, FileKind, Form, NameKind, Need, Slot, Stands, Subject, need,
+    slots,
 };
 use super::words as w;
 
@@ -57,7 +58,7 @@ pub(crate) static CHAIN: Form = Form {
     slots: &[&[
         Slot::word(Head::On.id(), "on", &[Bands])
             .stands(Stands::Head)
-            .says("bands or frequencies it is worked out on", "on 2m"),
+            .says("bands or frequencies it is computed on", "on 2m"),
         Slot::bare(Head::More.id(), &Bands)
             .each()
             .after(Head::On.id(), "has no meaning before `on`")
@@ -143,6 +144,11 @@ static READ: Form = Form {
         .says("the day of the reading", "read 2026-07-04")],
         READING_ABOUT,
     ],
+    exclusive: &[Exclusive {
+        slots: Read::Power.bit() | Read::Swr.bit(),
+        rule: "A reading is of a power or of an SWR.",
+        instead: "Two readings are two `read` lines.",
+    }],
     needs: &[
         need(Read::Power.bit() | Read::Swr.bit(), "what was read follows"),
         Need {
@@ -191,6 +197,11 @@ static EXPECT: Form = Form {
         ],
         OF_EXPECTATION,
     ],
+    exclusive: &[Exclusive {
+        slots: 0b1_1111,
+        rule: "An expectation is of one figure.",
+        instead: "Two expectations are two `expect` lines.",
+    }],
     needs: &[need(0b1_1111, "the expected value follows")],
     ..Form::EMPTY
 };

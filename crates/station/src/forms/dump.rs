@@ -113,7 +113,7 @@ pub fn reference(f: &Form) -> String {
     for s in f.all_slots().filter(|s| s.id < ABOUT && s.alike.is_none()) {
         let many = match s.many {
             Many::Once => "",
-            Many::Each => "; may be repeated",
+            Many::Each | Many::OncePerKind => "; may be repeated",
         };
         let after = match s.stands {
             Stands::After(id, _) => match f.slot(id) {

@@ -1,9 +1,9 @@
 //! Transmitters, receivers, antennas and loads.
 
 use super::bundle::{ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
-use super::parts::{RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
+use super::parts::{ONE_RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
 use super::quantity as q;
-use super::types::Takes::{File, Filler, OneOf, Rest, Value};
+use super::types::Takes::{File, OneOf, Rest, Value};
 use super::types::{BLOCK, Block, Context, FileKind, Form, Slot, Subject, need, slots};
 use super::words as w;
 
@@ -23,7 +23,7 @@ static TX_SLOTS: &[Slot] = &[
     Slot::word(
         Tx::Foldback.id(),
         "foldback",
-        &[Filler(&["swr"]), Value(&q::SWR)],
+        &[OneOf(w::AT_SWR), Value(&q::SWR)],
     )
     .says(
         "the SWR at which a transmitter turns itself down",
@@ -113,16 +113,13 @@ static FOLDBACK_LINE: Form = Form {
     doc: "SWR at which it turns itself down.",
     examples: &["foldback swr 2"],
     slots: &[
-        &[
-            Slot::value(0, &q::SWR).first().says("an SWR", "2"),
-            Slot::word(1, "swr", &[Value(&q::SWR)])
-                .first()
-                .says("an SWR", "swr 2"),
-        ],
+        &[Slot::word(0, "swr", &[Value(&q::SWR)])
+            .first()
+            .says("an SWR", "swr 2")],
         ABOUT_FIGURE,
     ],
     exclusive: ORIGINS,
-    needs: &[need(3, "`foldback` is followed by an SWR")],
+    needs: &[need(1, "`foldback` is followed by an SWR")],
     once: true,
     ..Form::EMPTY
 };
@@ -171,18 +168,13 @@ static NOISE_LINE: Form = Form {
     doc: "Noise figure.",
     examples: &["noise figure 6 dB"],
     slots: &[
-        &[
-            Slot::value(0, &q::NOISE)
-                .first()
-                .says("a noise figure", "6 dB"),
-            Slot::word(1, "figure", &[Value(&q::NOISE)])
-                .first()
-                .says("a noise figure", "figure 6 dB"),
-        ],
+        &[Slot::word(0, "figure", &[Value(&q::NOISE)])
+            .first()
+            .says("a noise figure", "figure 6 dB")],
         ABOUT_FIGURE,
     ],
     exclusive: ORIGINS,
-    needs: &[need(3, "a noise figure follows")],
+    needs: &[need(1, "a noise figure follows")],
     once: true,
     ..Form::EMPTY
 };
@@ -240,7 +232,7 @@ pub(crate) static ANTENNA: Form = Form {
             &RETURN_LOSS_LINE,
             &SWR_LINE,
             &HEIGHT_LINE,
-            &RATING_LINE,
+            &ONE_RATING_LINE,
         ],
     ),
     ..Form::EMPTY
@@ -266,7 +258,7 @@ pub(crate) static LOAD: Form = Form {
             &MATCH_FILE_LINE,
             &RETURN_LOSS_LINE,
             &SWR_LINE,
-            &RATING_LINE,
+            &ONE_RATING_LINE,
         ],
     ),
     ..Form::EMPTY

@@ -22,7 +22,7 @@ pub(crate) static CONNECTOR_DEFINITION: Form = Form {
             &FAMILIES,
             &CONNECTOR_LIMIT,
             &CONNECTOR_LOSS,
-            &super::parts::RATING_LINE,
+            &super::parts::ONE_RATING_LINE,
             &CONNECTOR_VOLTAGE,
             &SOURCE,
             &FAMILY,
@@ -122,7 +122,7 @@ pub(crate) static INSTRUMENT: Form = Form {
     also: &["wattmeter", "analyser"],
     noun: "an instrument",
     doc: "Defines a measuring instrument.",
-    examples: &["instrument W1 \"through-line meter\" { accuracy 5 % of reading; scale 100 W }"],
+    examples: &["instrument W1 \"directional wattmeter\" { accuracy 5 % of reading; scale 100 W }"],
     subject: Subject::New(NameKind::Instrument),
     slots: &[&[TITLE]],
     block: Block::Lines(
@@ -162,15 +162,15 @@ static INSTRUMENT_ACCURACY: Form = Form {
 };
 
 macro_rules! spread_line {
-    ($n:ident $w:literal $doc:literal $ex:literal) => {
+    ($n:ident $w:literal $of:ident $last:literal $doc:literal $ex:literal) => {
         static $n: Form = Form {
             word: $w,
             noun: concat!("the ", $w),
             doc: $doc,
-            examples: &[concat!($w, " ", $ex)],
+            examples: &[concat!($w, " ", $ex), concat!($w, " 1 % of ", $last)],
             slots: &[&[Slot::value(0, &q::ACCURACY)
                 .first()
-                .then(&[Then("of", &OneOf(w::OF_READING))])
+                .then(&[Then("of", &OneOf(w::$of))])
                 .says($doc, $ex)]],
             needs: &[need(1, "a share of the reading follows")],
             once: true,
@@ -178,8 +178,8 @@ macro_rules! spread_line {
         };
     };
 }
-spread_line! { LINEARITY "linearity" "Part of its error that does not cancel between two of its own readings." "1 %" }
-spread_line! { REPEATABILITY "repeatability" "Spread of one reading." "0.6 % k 1" }
+spread_line! { LINEARITY "linearity" SHARE_OF "full scale" "Part of its error that does not cancel between two of its own readings." "1 %" }
+spread_line! { REPEATABILITY "repeatability" OF_READING "reading" "Spread of one reading." "0.6 % k 1" }
 
 macro_rules! date_line {
     ($n:ident $w:literal $doc:literal $ex:literal) => {

@@ -42,6 +42,7 @@ use session::SESSION;
 
 use std::sync::LazyLock;
 
+use downlead_syntax::Stmt;
 use rustc_hash::FxHashMap;
 
 use crate::model::PartKind;
@@ -85,6 +86,22 @@ static STATION_LINES: &[&Form] = &[
 #[must_use]
 pub fn top() -> Block {
     Block::Lines(Context::Top, top::TOP)
+}
+
+/// The form of a statement, which the blocks around it decide.
+#[must_use]
+pub fn form_of(stmt: Stmt<'_>) -> Option<&'static Form> {
+    let at = stmt.span();
+    let mut outer = stmt.item().statement()?;
+    let mut form = top().form(outer.keyword())?;
+    while outer.span() != at {
+        outer = outer
+            .block()?
+            .iter()
+            .find(|s| s.span().start <= at.start && at.end <= s.span().end)?;
+        form = form.block.form(outer.keyword())?;
+    }
+    Some(form)
 }
 
 /// The statement of a kind of part.

@@ -299,6 +299,8 @@ fn one_slot(s: &'static Slot, out: &mut Vec<Offer>) {
         Begins::Word(w) => {
             let second = match s.takes.first() {
                 Some(Takes::Filler(f)) => Some(f[0]),
+                // the one word that follows
+                Some(Takes::OneOf([w])) => Some(w.word),
                 _ => None,
             };
             out.push(word(w, second, s.doc));
@@ -329,7 +331,8 @@ fn operands(takes: &'static [Takes], out: &mut Vec<Offer>) -> bool {
             Takes::Value(q) | Takes::Values(q) | Takes::Range(q) => out.push(Offer::Value(q)),
             Takes::Name(k) | Takes::Names(k) | Takes::NamePair(k) => out.push(Offer::Name(*k)),
             Takes::Counted(k) => out.push(Offer::Counted(*k)),
-            Takes::Bands => {
+            Takes::BandNames => out.push(Offer::Name(NameKind::Band)),
+            Takes::Band | Takes::Bands => {
                 out.push(Offer::Name(NameKind::Band));
                 out.push(Offer::Value(&OF_BAND));
             }

@@ -224,7 +224,8 @@ static DIVIDER_SLOTS: &[Slot] = &[
         .first()
         .then(&[Filler(&["way", "ways"])])
         .says("into how many branches it divides", "2 way"),
-    LOSS,
+    Slot::value(Device::Figure.id(), &q::LOSS)
+        .says("loss to each branch, in place of the division", "3.3 dB"),
     Slot::word(Device::Split.id(), "split", &[Values(&q::SHARE_OR_LOSS)]).says(
         "share of the power that each branch of a divider gets, in their order",
         "split 70 % 30 %",
@@ -257,7 +258,7 @@ macro_rules! device {
             block: Block::Lines(
                 Context::Device,
                 &[
-                    &LOSS_LINE, &FROM_LINE, &RETURN_LOSS_LINE, &SWR_LINE, &RATING_LINE,
+                    &LOSS_LINE, &FROM_LINE, &RETURN_LOSS_LINE, &SWR_LINE, &ONE_RATING_LINE,
                     &VOLTAGE_LINE, &PASSES_LINE, &SOURCE, $(&$line),*
                 ],
             ),
@@ -282,7 +283,7 @@ device! { SWITCH "switch" "a switch" &["relay"], WITH_ISOLATION NETWORK "A switc
 [PORT_LINE, ISOLATION_LINE] }
 device! { COUPLER "coupler" "a coupler" &["tap"], COUPLER_SLOTS DIRECTED "A directional coupler in the main line."
 ["coupler CP1 20 dB coupled, 0.3 dB"] [COUPLED_LINE, REVERSED_LINE] }
-device! { METER "meter" "a meter" &["wattmeter"], ONE_WAY NETWORK "A through-line meter left in the line."
+device! { METER "meter" "a meter" &["wattmeter"], ONE_WAY NETWORK "A directional wattmeter left in the line."
 ["meter ME1 0.1 dB"] [] }
 device! { BALUN "balun" "a balun" &["choke", "unun"], BALUN_SLOTS NETWORK "A balun or choke, with its ratio of impedances."
 ["balun BA1 0.1 dB series, ratio 4:1"] [RATIO_LINE] }
@@ -310,12 +311,17 @@ pub(crate) static DIVIDER: Form = Form {
     doc: "Divides the power among branches.",
     examples: &[
         "divider DV1 2 way, excess 0.3 dB",
+        "divider DV1 2 way, 3.3 dB",
         "divider DV1 split 70 % 30 %",
         "divider T1 tee",
     ],
     subject: Subject::Tag,
     slots: &[DIVIDER_SLOTS, MATCH, RATINGS, ABOUT_WARM],
     exclusive: ORIGINS,
+    needs: &[need(
+        Device::Ways.bit() | Device::Split.bit() | Device::Tee.bit() | Device::Of.bit() | BLOCK,
+        "a divider says into how many ways it divides",
+    )],
     block: Block::Lines(
         Context::Device,
         &[
@@ -323,7 +329,7 @@ pub(crate) static DIVIDER: Form = Form {
             &LOSS_LINE,
             &RETURN_LOSS_LINE,
             &SWR_LINE,
-            &RATING_LINE,
+            &ONE_RATING_LINE,
             &VOLTAGE_LINE,
             &PASSES_LINE,
             &SOURCE,
@@ -344,7 +350,12 @@ pub(crate) static CONNECTOR: Form = Form {
     also: &["plug"],
     noun: "a connector",
     doc: "Puts pairs of a connector into a chain.",
-    examples: &["connector 2 of n-pair", "connector n-pair"],
+    examples: &[
+        "connector 2 of n-pair",
+        "connector n-pair",
+        "connector C1 4 of n-pair",
+    ],
+    subject: Subject::TagBefore,
     slots: &[&[Slot::bare(0, &Counted(NameKind::Connector))
         .first()
         .says("how many, and the connector's name", "2 of n-pair")]],
@@ -357,7 +368,11 @@ pub(crate) static ADAPTER: Form = Form {
     word: "adapter",
     noun: "a connector",
     doc: "An adapter between two connector families.",
-    examples: &["adapter n-to-uhf", "adapter AD1 n-to-uhf"],
+    examples: &[
+        "adapter n-to-uhf",
+        "adapter AD1 n-to-uhf",
+        "adapter AD1 2 of n-to-uhf",
+    ],
     subject: Subject::TagBefore,
     slots: &[&[Slot::bare(0, &Counted(NameKind::Connector))
         .first()
@@ -398,7 +413,7 @@ pub(crate) static DEVICE_DEFINITION: Form = Form {
             &EXCESS_LINE,
             &WAYS_LINE,
             &COUPLED_LINE,
-            &RATING_LINE,
+            &ONE_RATING_LINE,
             &VOLTAGE_LINE,
             &SOURCE,
         ],
@@ -573,7 +588,7 @@ figure_line! {
     VOLTAGE_LINE "voltage" VOLTAGE true "a device" "a working voltage follows" "Working voltage, rms." "500 V";
     PASSES_LINE "passes" FREQUENCY false "a device" "a pass band follows" "Pass band." "144 MHz to 148 MHz";
     GAIN_LINE "gain" GAIN_DB false "a gain" "a gain follows" "Gain of an amplifier." "13 dB on 2m";
-    EXCESS_LINE "excess" LOSS true "an excess loss" "an excess loss follows" "Loss of a divider beyond the division." "0.3 dB";
+    EXCESS_LINE "excess" LOSS false "an excess loss" "an excess loss follows" "Loss of a divider beyond the division." "0.3 dB";
     WAYS_LINE "ways" COUNT true "a device" "a number of branches follows" "Number of branches." "2";
     COUPLED_LINE "coupled" LOSS true "a device" "a coupling follows" "Coupling of a coupler." "20 dB";
     RATIO_LINE "ratio" NUMBER true "a device" "a ratio of impedances follows" "Of a balun: impedance of the side away from the transmitter over that of the transmitter's side." "4:1";
@@ -585,18 +600,13 @@ static NOISE_LINE: Form = Form {
     doc: "Noise figure.",
     examples: &["noise figure 6 dB"],
     slots: &[
-        &[
-            Slot::value(0, &q::NOISE)
-                .first()
-                .says("a noise figure", "6 dB"),
-            Slot::word(1, "figure", &[Value(&q::NOISE)])
-                .first()
-                .says("a noise figure", "figure 6 dB"),
-        ],
+        &[Slot::word(0, "figure", &[Value(&q::NOISE)])
+            .first()
+            .says("a noise figure", "figure 6 dB")],
         ABOUT_FIGURE,
     ],
     exclusive: ORIGINS,
-    needs: &[need(3, "a noise figure follows")],
+    needs: &[need(1, "a noise figure follows")],
     once: true,
     ..Form::EMPTY
 };
@@ -636,8 +646,10 @@ flag_line! { TEE_LINE "tee" "Of a divider: its branches are just joined in paral
 flag_line! { REVERSED_LINE "reversed" "The part lies the other way round: of an isolator, circulator, coupler or amplifier." }
 
 slots! { enum Rating { Power, Ambient, Conductor } }
-/// Mean power a part may carry.
-pub(crate) static RATING_LINE: Form = Form {
+macro_rules! rating_line {
+    ($(#[$m:meta])* $n:ident $once:literal) => {
+$(#[$m])*
+pub(crate) static $n: Form = Form {
     word: "rating",
     noun: "a rating",
     doc: "Mean power it may carry.",
@@ -663,5 +675,16 @@ pub(crate) static RATING_LINE: Form = Form {
     ],
     exclusive: ORIGINS,
     needs: &[need(Rating::Power.bit(), "a power follows")],
+    once: $once,
     ..Form::EMPTY
 };
+    };
+}
+rating_line! {
+    /// Mean power a cable may carry, at several frequencies.
+    RATING_LINE false
+}
+rating_line! {
+    /// Mean power a part may carry.
+    ONE_RATING_LINE true
+}

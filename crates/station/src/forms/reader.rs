@@ -8,7 +8,7 @@ use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Stmt};
 
 use rustc_hash::FxHashMap;
 
-use super::bundle::{ABOUT, DISPLAYED, GUESS, PROMISE, RATED, READ, SHEET};
+use super::bundle::{ABOUT, AT, DISPLAYED, GUESS, ON, ONE_WHEN, PROMISE, RATED, READ, SHEET};
 use super::types::{
     BLOCK, Begins, Exclusive, Form, Many, NameKind, Slot, Stands, Subject, Takes, pack,
 };
@@ -145,6 +145,9 @@ pub struct Reader<'a, 'k> {
     pub have: u64,
     /// Slots met of the figure of this group.
     pub in_figure: u64,
+    /// Kinds of value met after a word that stands once for each kind, and those of the figure of
+    /// this group.
+    kinds: (u64, u64),
     /// The figure of this group.
     pub figure: Option<u8>,
     /// Whether the main figure can still come.
@@ -226,6 +229,7 @@ impl<'a, 'k> Reader<'a, 'k> {
             start: if form.word.is_empty() { 0 } else { usize::MAX },
             have: if stmt.block().is_some() { BLOCK } else { 0 },
             in_figure: 0,
+            kinds: (0, 0),
             figure: None,
             first: true,
             head: true,
@@ -327,7 +331,7 @@ impl<'a, 'k> Reader<'a, 'k> {
                 hit(v.upper().is_some(), Role::Name(*k), role)
             }
             Takes::Counted(k) => self.counted(i, *k, role),
-            Takes::Bands => self.bands(i, role),
+            Takes::Band | Takes::Bands | Takes::BandNames => self.bands(i, t, role),
             Takes::OneOf(words) => self.word_of(i, words.iter().map(|w| w.word), role),
             Takes::Filler(words) => Some(self.word_of(i, words.iter().copied(), role).unwrap_or(i)),
             Takes::Text => hit(next?.kind == AtomKind::Str, Role::Value, role),
@@ -347,6 +351,7 @@ impl<'a, 'k> Reader<'a, 'k> {
                     let about = a.kind == AtomKind::Word
                         && self.find_word(at).is_some_and(|s| {
                             matches!(s.id, READ | SHEET | RATED | DISPLAYED | GUESS | PROMISE)
+                                || s.id < ABOUT && self.args(s, at + 1, true).1.is_none()
                         });
                     if about {
                         break;
@@ -394,10 +399,38 @@ impl<'a, 'k> Reader<'a, 'k> {
         Some(at + 1)
     }
 
-    /// A band or frequency, and the bands such as `70cm` that follow directly.
-    fn bands(&self, i: usize, role: &mut dyn FnMut(usize, Role)) -> Option<usize> {
+    /// Whether the word at a place names a further band: it begins nothing, and is neither a place
+    /// nor a named value.
+    fn is_further_band(&self, i: usize, t: &Takes) -> bool {
+        self.here(i).is_some_and(|b| match b.kind {
+            AtomKind::Word => {
+                let text = self.text(b);
+                self.find_word(i).is_none()
+                    && !self.known.places.contains(&text)
+                    && !self.known.lets.contains_key(text)
+            }
+            _ => glued(self.stmt, b) || *t == Takes::Bands && self.dim(b) == Some(Dim::Frequency),
+        })
+    }
+
+    /// Whether a word that follows the name of a band is a further one.
+    #[must_use]
+    pub fn names_band(&self, word: &Atom) -> bool {
+        let at = self.atoms.iter().position(|a| a.span == word.span);
+        at.is_some_and(|i| {
+            let from = self.atoms[..=i].iter().rposition(|a| a.comma_before);
+            let me = Reader {
+                start: from.unwrap_or(self.start),
+                ..self.clone()
+            };
+            me.is_further_band(i, &Takes::BandNames)
+        })
+    }
+
+    /// Bands or frequencies that follow each other directly.
+    fn bands(&self, i: usize, t: &Takes, role: &mut dyn FnMut(usize, Role)) -> Option<usize> {
         let a = self.here(i)?;
-        let frequency = self.dim(a) == Some(Dim::Frequency);
+        let frequency = self.dim(a) == Some(Dim::Frequency) && *t != Takes::BandNames;
         if !frequency && !self.is_name(a) {
             return None;
         }
@@ -410,8 +443,9 @@ impl<'a, 'k> Reader<'a, 'k> {
         };
         role(i, of(frequency));
         let mut at = i + 1;
-        while let Some(b) = self.here(at).filter(|b| glued(self.stmt, b)) {
-            role(at, of(self.dim(b) == Some(Dim::Frequency)));
+        while *t != Takes::Band && self.is_further_band(at, t) {
+            let frequency = self.dim(&self.atoms[at]) == Some(Dim::Frequency);
+            role(at, of(frequency && *t != Takes::BandNames));
             at += 1;
         }
         Some(at)
@@ -688,6 +722,7 @@ impl<'a, 'k> Reader<'a, 'k> {
         if a.comma_before {
             self.figure = None;
             self.in_figure = 0;
+            self.kinds.1 = 0;
             self.head = false;
             self.start = i;
         }
@@ -719,6 +754,44 @@ impl<'a, 'k> Reader<'a, 'k> {
             },
             Refusal::NotHere => Problem::Stray(a),
         })
+    }
+
+    /// Notes when a figure holds: twice a temperature, or on a band and at a frequency, is a problem.
+    fn said_of_kind(
+        &mut self,
+        slot: &'static Slot,
+        a: &'a Atom,
+        args: &'a [Atom],
+    ) -> Option<Problem<'a>> {
+        if !matches!(slot.id, AT | ON) {
+            return None;
+        }
+        let kind = match slot.many {
+            Many::OncePerKind => self.dim(args.first()?)?,
+            _ => Dim::Frequency,
+        };
+        let (bit, on) = (1u64 << (kind as u8), 1u64 << 63);
+        let at_frequency = 1u64 << (Dim::Frequency as u8);
+        let have = match self.figure {
+            Some(_) => &mut self.kinds.1,
+            None => &mut self.kinds.0,
+        };
+        let before = *have;
+        *have |= if slot.id == ON { on } else { bit };
+        let other = match slot.id {
+            ON => before & at_frequency != 0,
+            _ => bit == at_frequency && before & on != 0,
+        };
+        if other {
+            let first = self.form.slot(if slot.id == ON { AT } else { ON })?;
+            return Some(Problem::Contradicts {
+                first,
+                second: slot,
+                at: a,
+                rule: &ONE_WHEN,
+            });
+        }
+        (slot.id == AT && before & bit != 0).then_some(Problem::Twice { slot, again: a })
     }
 
     /// Takes a slot that begins at `i`.
@@ -765,6 +838,7 @@ impl<'a, 'k> Reader<'a, 'k> {
         if slot.figure {
             self.figure = Some(slot.id);
             self.in_figure = 0;
+            self.kinds.1 = 0;
         }
         if let Some(operand) = missing {
             // the operand of a word that may be missing together with it
@@ -779,6 +853,7 @@ impl<'a, 'k> Reader<'a, 'k> {
                 at: self.here(end),
             });
         }
+        let problem = problem.or_else(|| self.said_of_kind(slot, a, &atoms[from.min(end)..end]));
         let met = Met::Slot {
             slot,
             head: a,

@@ -4,11 +4,12 @@ use super::bundle::{ABOUT_FIGURE, FROM, OF_IMPORT, OF_READING, ORIGINS, RETURN_L
 use super::parts::PIECE;
 use super::quantity as q;
 use super::top::{TEMPERATURE, TITLE};
-use super::types::Takes::{Bands, Counted, File, Name, Then, Value};
+use super::types::Takes::{Band, Counted, File, Name, OneOf, Then, Value};
 use super::types::{
     BLOCK, Block, Context, Exclusive, FileKind, Form, NameKind, Need, Slot, Stands, Subject, need,
     slots,
 };
+use super::words as w;
 
 /// A bench session.
 pub(crate) static SESSION: Form = Form {
@@ -27,6 +28,7 @@ pub(crate) static SESSION: Form = Form {
             &SESSION_READ,
             &TEMPERATURE,
             &GENERATOR,
+            &DRIFT,
             &PIECE,
             &SESSION_READINGS,
             &RESONANCE,
@@ -90,6 +92,33 @@ macro_rules! bench_end {
 bench_end! { SESSION_LOAD "load" "Match of the load's end of the bench." }
 bench_end! { GENERATOR "generator" "Match of the generator's end of the bench." }
 
+slots! { enum Drift { Share, Bow } }
+static DRIFT: Form = Form {
+    word: "drift",
+    noun: "the drift of a transmitter",
+    doc: "How far the transmitter of the bench may drift: where the baseline was read once, and beside the straight line between two.",
+    examples: &["drift bow 10 %", "drift 0.5 % in 10 min, bow 10 %"],
+    slots: &[&[
+        Slot::value(Drift::Share.id(), &q::SHARE)
+            .first()
+            .then(&[OneOf(w::IN), Value(&q::TIME)])
+            .says(
+                "a share of the power, and the time it takes; where the baseline was read once",
+                "0.5 % in 10 min",
+            ),
+        Slot::word(Drift::Bow.id(), "bow", &[Value(&q::SHARE)]).says(
+            "how much of the step between two baselines the straight line may miss halfway",
+            "bow 10 %",
+        ),
+    ]],
+    needs: &[need(
+        Drift::Share.bit() | Drift::Bow.bit(),
+        "how far it may drift follows",
+    )],
+    once: true,
+    ..Form::EMPTY
+};
+
 slots! { enum Group { On, Bare } }
 static SESSION_READINGS: Form = Form {
     word: "readings",
@@ -97,14 +126,15 @@ static SESSION_READINGS: Form = Form {
     doc: "Readings on one band, in the order of time; or those of a CSV file.",
     examples: &[
         "readings on 2m { baseline 44.0 W at 0 min }",
+        "readings on 2m with W2 { baseline 44.0 W at 0 min }",
         "readings from \"july.csv\" with W3",
     ],
     slots: &[
         &[
-            Slot::word(Group::On.id(), "on", &[Bands])
+            Slot::word(Group::On.id(), "on", &[Band])
                 .first()
                 .says("the band or frequency", "on 2m"),
-            Slot::bare(Group::Bare.id(), &Bands)
+            Slot::bare(Group::Bare.id(), &Band)
                 .first()
                 .alike("on")
                 .says("the band or frequency", "2m"),

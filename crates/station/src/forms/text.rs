@@ -14,7 +14,7 @@ fn one_operand(t: &Takes) -> String {
         Takes::Names(k) => format!("{0} [{0}]", k.hole()),
         Takes::NamePair(k) => format!("{0} to {0}", k.hole()),
         Takes::Counted(k) => format!("[COUNT of] {}", k.hole()),
-        Takes::Bands => "BAND".to_owned(),
+        Takes::Band | Takes::Bands | Takes::BandNames => "BAND".to_owned(),
         Takes::OneOf(words) => words.iter().map(|w| w.word).collect::<Vec<_>>().join(" | "),
         Takes::Text => "\"TEXT\"".to_owned(),
         Takes::Date => "DATE".to_owned(),
@@ -94,7 +94,7 @@ pub fn signature(f: &Form) -> (String, Vec<(u8, std::ops::Range<usize>)>) {
         let sep = if after { "" } else { comma };
         let (open, close) = if need { (" ", "") } else { (" [", "]") };
         put(&mut out, &format!("{sep}{open}"), s, close);
-        if s.many == Many::Each {
+        if s.many != Many::Once {
             out.push('…');
         }
         comma = ",";

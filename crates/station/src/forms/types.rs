@@ -124,6 +124,12 @@ impl NameKind {
         )
     }
 
+    /// Whether a use of it is held against what is defined.
+    #[must_use]
+    pub const fn is_checked(self) -> bool {
+        self.is_global() || matches!(self, NameKind::Family)
+    }
+
     /// In words.
     #[must_use]
     pub fn noun(self) -> &'static str {
@@ -242,8 +248,12 @@ pub enum Takes {
     NamePair(NameKind),
     /// `2 of n-pair`, `n-pair`.
     Counted(NameKind),
-    /// A band or a frequency; further bands such as `70cm` follow directly.
+    /// A band or a frequency.
+    Band,
+    /// Bands or frequencies, which follow each other directly.
     Bands,
+    /// Names of bands, which follow each other directly.
+    BandNames,
     /// One word of a set.
     OneOf(&'static [Word]),
     /// A text in quotes.
@@ -269,9 +279,9 @@ impl Takes {
     const fn names(&self) -> bool {
         match self {
             Takes::Name(k) | Takes::Names(k) | Takes::NamePair(k) | Takes::Counted(k) => {
-                k.is_global()
+                k.is_checked()
             }
-            Takes::Bands => true,
+            Takes::Band | Takes::Bands | Takes::BandNames => true,
             Takes::May(t) | Takes::Then(_, t) => t.names(),
             _ => false,
         }
@@ -323,6 +333,8 @@ pub enum Stands {
 pub enum Many {
     /// Once.
     Once,
+    /// Once for each kind of value: `at 15 °C`, `at 145 MHz`.
+    OncePerKind,
     /// Any number of times.
     Each,
 }
@@ -473,6 +485,11 @@ impl Slot {
 
     pub(super) const fn each(mut self) -> Slot {
         self.many = Many::Each;
+        self
+    }
+
+    pub(super) const fn once_per_kind(mut self) -> Slot {
+        self.many = Many::OncePerKind;
         self
     }
 

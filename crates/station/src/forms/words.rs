@@ -158,6 +158,12 @@ pub(crate) const CONDUCTORS: Set = Set {
     instead: "",
 };
 
+/// What stands between a drift and its time.
+pub(crate) const IN: &[Word] = &[word("in", "the time it takes")];
+/// What follows `noise`.
+pub(crate) const FIGURE: &[Word] = &[word("figure", "how much noise it adds, in dB")];
+/// What follows `foldback`.
+pub(crate) const AT_SWR: &[Word] = &[word("swr", "the SWR at which it turns itself down")];
 /// North or south.
 pub(crate) const LATITUDE: &[Word] = &[word("N", "north"), word("S", "south")];
 /// East or west.

@@ -79,13 +79,17 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
                 .help("Remove one of them."),
             );
         }
-        Some((m, _)) => steps.push(AccuracyStep {
-            up_to_hz: f64::INFINITY,
-            u_relative: m.u,
-            normal: m.normal,
-        }),
+        Some((m, loc)) => steps.push((
+            AccuracyStep {
+                up_to_hz: f64::INFINITY,
+                u_relative: m.u,
+                normal: m.normal,
+            },
+            loc,
+        )),
         None => {}
     }
+    let mut steps: Vec<AccuracyStep> = steps.into_iter().map(|s| s.0).collect();
     steps.sort_by(|a: &AccuracyStep, b| a.up_to_hz.total_cmp(&b.up_to_hz));
     c.accuracy = steps.into();
     c.ratings = ratings.into();
@@ -109,7 +113,7 @@ fn line<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
     c: &mut Cable,
-    steps: &mut Vec<AccuracyStep>,
+    steps: &mut Vec<(AccuracyStep, Loc)>,
     ratings: &mut Vec<crate::model::Rating>,
     of_loss: &mut Option<(Measure, Loc)>,
 ) {
@@ -184,7 +188,19 @@ fn line<'a>(
         }
         Some("accuracy") => return accuracy(cx, s, c, steps),
         Some("rating") => {
-            ratings.extend(rating(cx, s, 1));
+            let Some(r) = rating(cx, s, 1) else { return };
+            match ratings.iter().find(|x| x.at_hz == r.at_hz) {
+                Some(first) => again(
+                    cx,
+                    r.loc,
+                    first.loc,
+                    &match r.at_hz {
+                        Some(f) => format!("The rating at {}", downlead_quantity::frequency(f)),
+                        None => "The rating".to_owned(),
+                    },
+                ),
+                None => ratings.push(r),
+            }
             return;
         }
         Some("voltage") => {
@@ -325,7 +341,7 @@ fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc
                 let d = Diagnostic::new(
                     &codes::DUPLICATE_NAME,
                     f.loc,
-                    format!("{} stands twice in this table.", frequency(hz)),
+                    format!("{} occurs twice in this table.", frequency(hz)),
                 )
                 .at("again")
                 .also(other.2, "first here");
@@ -482,7 +498,7 @@ fn of_file(path: Name, length: Measure, accuracy: Measure, meta: &Meta) -> Cable
     }
 }
 
-fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<AccuracyStep>) {
+fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<(AccuracyStep, Loc)>) {
     let mut u = None;
     let mut up_to = f64::INFINITY;
     let mut q = Quals::default();
@@ -554,13 +570,37 @@ fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<Acc
             }
         }
     }
-    if let Some(u) = u {
-        steps.push(AccuracyStep {
+    let Some(u) = u else { return };
+    let loc = cx.loc(s.head_span());
+    if let Some((_, first)) = steps.iter().find(|x| x.0.up_to_hz == up_to) {
+        let to = match up_to.is_finite() {
+            true => format!(" up to {}", downlead_quantity::frequency(up_to)),
+            false => String::new(),
+        };
+        return again(cx, loc, *first, &format!("The accuracy{to}"));
+    }
+    steps.push((
+        AccuracyStep {
             up_to_hz: up_to,
             u_relative: u.u,
             normal: u.normal,
-        });
-    }
+        },
+        loc,
+    ));
+}
+
+/// Points out a line that says again what another one says; the first counts.
+fn again(cx: &mut Cx<'_>, loc: Loc, first: Loc, what: &str) {
+    cx.push(
+        Diagnostic::new(
+            &codes::FIGURE_TWICE,
+            loc,
+            format!("{what} is given twice; the first is used."),
+        )
+        .at("again here")
+        .also(first, "first here")
+        .help("Remove one of the two lines."),
+    );
 }
 
 fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
@@ -575,7 +615,7 @@ fn construction<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Construction> {
         inner_resistivity: Measure::exact(COPPER),
         outer_resistivity: Measure::exact(COPPER),
     };
-    // what is said of one conductor goes before what is said of both
+    // a line about one conductor takes precedence over a line about both
     let (mut both, mut of_inner, mut of_outer) = (None, None, None);
     let had = cx.diags.len();
     dimensions(cx, s, |cx, word, v| {

@@ -2,8 +2,9 @@
 
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure, Shape, to_db};
-use downlead_syntax::Stmt;
+use downlead_syntax::{AtomKind, Stmt};
 
+use super::check::names_band;
 use super::head::{declared, no_keyword, unknown_statement};
 use super::{ends, part};
 use crate::cx::{Cur, Cx, Val, first_of};
@@ -13,7 +14,7 @@ use crate::model::{
     ReadPower, Step,
 };
 use crate::quals::{self, Quals, missing};
-use crate::words::own;
+use crate::words::{OF_FIGURES, own};
 
 pub(super) fn chain<'a>(
     cx: &mut Cx<'a>,
@@ -26,7 +27,7 @@ pub(super) fn chain<'a>(
     let mut bands = Vec::new();
     let mut direction = None;
     if cur.eat(cx, "on") {
-        band(cx, cur, &mut bands);
+        listed(cx, cur, &mut bands);
     }
     direction_word(cx, cur, &mut direction);
     if !cur.done() {
@@ -34,7 +35,7 @@ pub(super) fn chain<'a>(
     }
     for g in stmt.groups().skip(1) {
         let mut c = Cur::new(stmt, g);
-        band(cx, &mut c, &mut bands);
+        listed(cx, &mut c, &mut bands);
         direction_word(cx, &mut c, &mut direction);
         if !c.done() {
             c.unexpected(cx, "a chain's head", &["transmit", "receive"]);
@@ -75,6 +76,29 @@ fn direction_word<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, direction: &mut Option<Dir
         *direction = Some(Direction::Transmit);
     } else if cur.eat(cx, "receive") {
         *direction = Some(Direction::Receive);
+    }
+}
+
+/// Bands or frequencies that follow each other directly.
+fn listed<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef>) {
+    loop {
+        let (had, at) = (out.len(), cur.i);
+        band(cx, cur, out);
+        if let Some(n) = (out.len() > had).then(|| out.pop()).flatten() {
+            match out.iter().find(|b| b.name().text == n.name().text) {
+                Some(first) => quals::said_twice(cx, n.name(), first.name().loc),
+                None => out.push(n),
+            }
+        }
+        let more = cur.peek().is_some_and(|a| match a.kind {
+            AtomKind::Value(_) => true,
+            AtomKind::Word => names_band(cx, cur.stmt, a),
+            _ => false,
+        });
+        // what is no band stays where it is
+        if !more || cur.i == at {
+            return;
+        }
     }
 }
 
@@ -319,6 +343,53 @@ fn wave<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>) -> Option<ReadPower> {
         .find(|k| cur.eat(cx, k.word()))
 }
 
+/// Asks which power a reading is of: of the wave towards the antenna, of the one that comes back,
+/// or of the two. A word that is none of these goes.
+fn which_power<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>, v: &Val) {
+    let end = v.loc.span.end;
+    let mut gap = cx.loc(downlead_base::Span::new(end, end));
+    let word = cur.word(cx).unwrap_or("");
+    let waves = ["forward", "reflected", "net"];
+    if word == "swr" {
+        let at = cx.loc(cur.next_span());
+        cx.push(
+            Diagnostic::new(
+                &codes::WORDS_EXCLUDE,
+                at,
+                "A reading is of a power or of an SWR.",
+            )
+            .at("a second reading")
+            .also(v.loc, "the first one")
+            .help("Two readings are two lines: `read 5 W forward`, `read swr 1.2`."),
+        );
+        return;
+    }
+    let mut d = Diagnostic::new(
+        &codes::MISSING_VALUE,
+        v.loc,
+        "A reading of power says whether it is forward, reflected or net: 9 W forward with 3 W back is 6 W net.",
+    )
+    .at("which power?");
+    // what stands there in place of the wave
+    if !word.is_empty() && keyword(word).is_none() && !OF_FIGURES.contains(&word) {
+        let wrong = cur.next_span();
+        gap = cx.loc(downlead_base::Span::new(end, wrong.end));
+        d = d.also(cx.loc(wrong), format!("not `{word}`"));
+        if let Some(n) = crate::cx::nearest(word, waves.into_iter()) {
+            cx.push(
+                d.help(format!("Did you mean `{n}`?"))
+                    .fix(format!("write `{n}`"), gap, format!(" {n}"))
+                    .preferred(),
+            );
+            return;
+        }
+    }
+    for w in waves {
+        d = d.fix(format!("write `{w}`"), gap, format!(" {w}"));
+    }
+    cx.push(d);
+}
+
 fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
     let mut q = Quals::of(Context::Chain, "read");
     let mut value = None;
@@ -346,20 +417,7 @@ fn read<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                     q.said.note(cx, s, word);
                 }
                 if kind.is_none() && m.is_some() {
-                    let end = Loc::new(
-                        v.loc.item,
-                        downlead_base::Span::new(v.loc.span.end, v.loc.span.end),
-                    );
-                    let d = Diagnostic::new(
-                        &codes::MISSING_VALUE,
-                        v.loc,
-                        "A reading of power says whether it is forward, reflected or net: 9 W forward with 3 W back is 6 W net.",
-                    )
-                    .at("which power?")
-                    .fix("write `forward`", end, " forward")
-                    .fix("write `reflected`", end, " reflected")
-                    .fix("write `net`", end, " net");
-                    cx.push(d);
+                    which_power(cx, &cur, &v);
                     return None;
                 }
                 value = m.zip(kind).map(|(m, k)| (Read::Power(k, m), v));
@@ -520,7 +578,7 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
     let mut value = None;
     let (mut quantity, mut kind) = (None, None);
     // a limit that says two things is not judged by one of them
-    let mut clear = true;
+    let (mut clear, mut stray) = (true, false);
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
@@ -553,12 +611,17 @@ fn limit<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, loc: Loc) -> Option<Step> {
                 kind = Some(k);
                 clear &= q.said.note(cx, s, word);
             } else if !q.take(cx, &mut cur) {
+                stray = true;
                 q.unexpected(cx, &cur, "a limit", own(Context::Chain, "limit"));
                 break;
             }
         }
     }
     let (m, v) = value.filter(|_| clear)?;
+    // a word that was meant as the quantity has its finding
+    if quantity.is_none() && stray {
+        return None;
+    }
     let Some(quantity) = quantity else {
         let end = Loc::new(
             v.loc.item,

@@ -112,9 +112,7 @@ impl<'a> Check<'_, 'a, '_> {
             let Some((word, first)) = single.iter().find(|x| line.keyword() == Some(x.0)) else {
                 continue;
             };
-            // a rating at a frequency stands beside the general one
-            let elsewhere = line.atoms().iter().any(|a| line.text(*a) == "at");
-            if elsewhere || self.said(line) {
+            if self.said(line) {
                 continue;
             }
             let at = line.atoms().first().map_or(line.head_span(), |a| a.span);
@@ -131,7 +129,7 @@ impl<'a> Check<'_, 'a, '_> {
     }
 
     fn name(&mut self, s: Stmt<'a>, kind: NameKind, a: &Atom) {
-        if kind.is_global() {
+        if kind.is_checked() {
             let loc = self.cx.loc(forms::name_of(s, a));
             self.names.push(Mention { kind, loc });
         }
@@ -219,133 +217,175 @@ impl<'a> Check<'_, 'a, '_> {
     }
 
     fn problem(&mut self, s: Stmt<'a>, r: &Reader<'a, '_>, p: &Problem<'a>) {
-        if self.said(s) {
-            return;
+        if !self.said(s) {
+            report(self.cx, s, r, self.known, p);
         }
-        let form = r.form;
-        let d = match p {
-            Problem::Stray(a) => self.stray(r, a),
-            Problem::Missing { slot, at, .. } => {
-                let span = at.map_or_else(|| end(s), |a| a.span);
-                let what = match slot.words().next() {
-                    Some(w) => format!("What follows `{w}` is missing."),
-                    None => "Something is missing here.".to_owned(),
-                };
-                Diagnostic::new(&codes::MISSING_VALUE, self.cx.loc(span), what)
-                    .at("something is missing")
-                    .help(format!("Written for example `{}`.", slot.example))
-            }
-            Problem::Twice { slot, again } => return self.twice(s, form, slot, again),
-            Problem::Contradicts {
-                first,
-                second,
-                at,
-                rule,
-            } => {
-                let Some(earlier) = place_of(s, form, self.known, first) else {
-                    return;
-                };
-                let _ = second;
-                let loc = self.cx.loc(earlier);
-                let text = self.cx.text(earlier);
-                let (rule, instead) = (rule.rule, rule.instead);
-                return exclusive(self.cx, s, at.span, (text, loc), (rule, instead));
-            }
-            Problem::TooEarly { slot, at, why } => Diagnostic::new(
-                &codes::UNEXPECTED_WORD,
-                self.cx.loc(at.span),
-                format!("`{}` {why}.", self.cx.text(at.span)),
+    }
+}
+
+/// Says what the table knows of a word that lowering did not expect: that it stands there already,
+/// or that an earlier one excludes it. False if it knows nothing of the kind.
+pub(crate) fn known_to_table<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, word: &Atom) -> bool {
+    let Some(form) = forms::form_of(s) else {
+        return false;
+    };
+    let places = places(cx.item);
+    let known = Known {
+        lets: cx.lets,
+        places: &places,
+    };
+    let mut r = Reader::new(form, s, known);
+    while let Some(m) = r.next() {
+        if let Met::Problem(
+            p @ (Problem::Twice { again: at, .. } | Problem::Contradicts { at, .. }),
+        ) = m
+            && at.span == word.span
+        {
+            report(cx, s, &r, known, &p);
+            return true;
+        }
+    }
+    false
+}
+
+/// Whether a word that follows the name of a band is the name of a further one.
+pub(crate) fn names_band<'a>(cx: &Cx<'a>, s: Stmt<'a>, word: &Atom) -> bool {
+    let Some(form) = forms::form_of(s) else {
+        return false;
+    };
+    let places = places(cx.item);
+    let known = Known {
+        lets: cx.lets,
+        places: &places,
+    };
+    Reader::new(form, s, known).names_band(word)
+}
+
+/// Reports a problem of a statement.
+fn report<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, r: &Reader<'a, '_>, known: Known<'_>, p: &Problem<'a>) {
+    let form = r.form;
+    let d = match p {
+        Problem::Stray(a) => stray(cx, r, a),
+        Problem::Missing { slot, at, .. } => {
+            let span = at.map_or_else(|| end(s), |a| a.span);
+            let what = match slot.words().next() {
+                Some(w) => format!("What follows `{w}` is missing."),
+                None => "Something is missing here.".to_owned(),
+            };
+            Diagnostic::new(&codes::MISSING_VALUE, cx.loc(span), what)
+                .at("something is missing")
+                .help(format!("Written for example `{}`.", slot.example))
+        }
+        Problem::Twice { slot, again } => return twice(cx, s, form, known, (slot, again)),
+        Problem::Contradicts {
+            first,
+            second,
+            at,
+            rule,
+        } => {
+            let Some(earlier) = place_of(s, form, known, first) else {
+                return;
+            };
+            let _ = second;
+            let loc = cx.loc(earlier);
+            let text = cx.text(earlier);
+            let (rule, instead) = (rule.rule, rule.instead);
+            return exclusive(cx, s, at.span, (text, loc), (rule, instead));
+        }
+        Problem::TooEarly { slot, at, why } => Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            cx.loc(at.span),
+            format!("`{}` {why}.", cx.text(at.span)),
+        )
+        .at("of what?")
+        .help(format!(
+            "Written for example `{}`.",
+            example_with(form, slot)
+        )),
+        Problem::SubjectMissing(_) | Problem::Needs(_) => {
+            let what = match p {
+                Problem::Needs(what) => (*what).to_owned(),
+                _ => format!("{} needs a name", form.noun),
+            };
+            Diagnostic::new(
+                &codes::MISSING_VALUE,
+                cx.loc(s.head_span()),
+                format!("{}.", capital(&what)),
             )
-            .at("of what?")
+            .at("something is missing")
             .help(format!(
                 "Written for example `{}`.",
-                example_with(form, slot)
-            )),
-            Problem::SubjectMissing(_) | Problem::Needs(_) => {
-                let what = match p {
-                    Problem::Needs(what) => (*what).to_owned(),
-                    _ => format!("{} needs a name", form.noun),
-                };
-                Diagnostic::new(
-                    &codes::MISSING_VALUE,
-                    self.cx.loc(s.head_span()),
-                    format!("{}.", capital(&what)),
-                )
-                .at("something is missing")
-                .help(format!(
-                    "Written for example `{}`.",
-                    form.examples.first().unwrap_or(&"")
-                ))
-            }
+                form.examples.first().unwrap_or(&"")
+            ))
+        }
+    };
+    cx.push(d);
+}
+
+fn stray<'a>(cx: &Cx<'a>, r: &Reader<'a, '_>, a: &Atom) -> Diagnostic {
+    let loc = cx.loc(a.span);
+    let text = cx.text(a.span);
+    let d = Diagnostic::new(
+        &codes::UNEXPECTED_WORD,
+        loc,
+        format!("`{text}` has no meaning in {}.", r.form.noun),
+    )
+    .at("not understood");
+    if let Some(n) = meant_word(text, r).filter(|n| *n != text) {
+        return d
+            .help(format!("Did you mean `{n}`?"))
+            .fix(format!("write `{n}`"), loc, n);
+    }
+    let mut words: Vec<&str> = r
+        .form
+        .all_slots()
+        .filter(|s| s.alike.is_none() && s.stands != Stands::First)
+        .filter(|s| r.refuses(s, r.have_for(s)).is_none())
+        .flat_map(Slot::words)
+        .collect();
+    words.truncate(LISTED);
+    match words.is_empty() {
+        true => d,
+        false => d.help(format!("What can still stand here: {}.", words.join(", "))),
+    }
+}
+
+/// A slot that stands again: two words of a set exclude each other, a second figure is one too
+/// many.
+fn twice<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    form: &'static Form,
+    known: Known<'_>,
+    (slot, again): (&'static Slot, &'a Atom),
+) {
+    let Some(first) = place_of(s, form, known, slot) else {
+        return;
+    };
+    let (text, earlier) = (cx.text(again.span), cx.text(first));
+    let loc = cx.loc(first);
+    if let Begins::OneOf(set) = slot.begins
+        && text != earlier
+    {
+        // `typical nominal` says one thing in two words
+        let means = |w: &str| {
+            let of = set.words.iter().find(|x| x.word == w);
+            of.map(|x| x.alike.unwrap_or(x.word))
         };
-        self.cx.push(d);
-    }
-
-    fn stray(&self, r: &Reader<'a, '_>, a: &Atom) -> Diagnostic {
-        let loc = self.cx.loc(a.span);
-        let text = self.cx.text(a.span);
-        let d = Diagnostic::new(
-            &codes::UNEXPECTED_WORD,
-            loc,
-            format!("`{text}` has no meaning in {}.", r.form.noun),
-        )
-        .at("not understood");
-        if let Some(n) = meant_word(text, r).filter(|n| *n != text) {
-            return d
-                .help(format!("Did you mean `{n}`?"))
-                .fix(format!("write `{n}`"), loc, n);
-        }
-        let mut words: Vec<&str> = r
-            .form
-            .all_slots()
-            .filter(|s| s.alike.is_none() && s.stands != Stands::First)
-            .filter(|s| r.refuses(s, r.have_for(s)).is_none())
-            .flat_map(Slot::words)
-            .collect();
-        words.truncate(LISTED);
-        match words.is_empty() {
-            true => d,
-            false => d.help(format!("What can still stand here: {}.", words.join(", "))),
-        }
-    }
-
-    /// A slot that stands again: two words of a set exclude each other, a second figure is one too
-    /// many.
-    fn twice(&mut self, s: Stmt<'a>, form: &'static Form, slot: &'static Slot, again: &'a Atom) {
-        let Some(first) = place_of(s, form, self.known, slot) else {
+        if means(text) == means(earlier) {
             return;
-        };
-        let (text, earlier) = (self.cx.text(again.span), self.cx.text(first));
-        let loc = self.cx.loc(first);
-        if let Begins::OneOf(set) = slot.begins
-            && text != earlier
-        {
-            // `typical nominal` says one thing in two words
-            let means = |w: &str| {
-                let of = set.words.iter().find(|x| x.word == w);
-                of.map(|x| x.alike.unwrap_or(x.word))
-            };
-            if means(text) == means(earlier) {
-                return;
-            }
-            return exclusive(
-                self.cx,
-                s,
-                again.span,
-                (earlier, loc),
-                (set.rule, set.instead),
-            );
         }
-        let what = match slot.words().next() {
-            Some(_) => format!("`{text}` is said twice."),
-            None => format!("`{earlier}` and `{text}` say the same thing twice."),
-        };
-        let d = Diagnostic::new(&codes::SAID_TWICE, self.cx.loc(again.span), what)
-            .at("again here")
-            .also(loc, "first here")
-            .help("Remove one of them.");
-        self.cx.push(d);
+        return exclusive(cx, s, again.span, (earlier, loc), (set.rule, set.instead));
     }
+    let what = match slot.words().next() {
+        Some(_) => format!("`{text}` is said twice."),
+        None => format!("`{earlier}` and `{text}` say the same thing twice."),
+    };
+    let d = Diagnostic::new(&codes::SAID_TWICE, cx.loc(again.span), what)
+        .at("again here")
+        .also(loc, "first here")
+        .help("Remove one of them.");
+    cx.push(d);
 }
 
 /// The end of a statement's head.

@@ -44,6 +44,7 @@ pub(super) struct Draft {
     pub(super) ports: Vec<Port>,
     pub(super) swr: Vec<Figure>,
     pub(super) gain: Vec<Figure>,
+    pub(super) excess: Vec<Figure>,
     pub(super) meta: Meta,
     /// What only one kind of part has: where it stands, the word, the kind.
     pub(super) only: Vec<(Loc, &'static str, PartKind)>,
@@ -87,6 +88,7 @@ impl Draft {
         self.device.ports = self.ports.into();
         self.device.swr = self.swr.into();
         self.device.gain = self.gain.into();
+        self.device.excess = self.excess.into();
         self.device.broken = self.broken;
         self.device
     }
@@ -188,7 +190,7 @@ pub(super) fn loss_table<'a>(
             let d = Diagnostic::new(
                 &codes::DUPLICATE_NAME,
                 f.loc,
-                "This frequency stands twice in the table.",
+                "This frequency occurs twice in the table.",
             )
             .at("again");
             cx.push(d);
@@ -311,6 +313,12 @@ pub(super) fn contradictions(cx: &mut Cx<'_>, d: &Device, who: &str) {
         }
     }
     twice(cx, &format!("The SWR of `{who}`"), &d.swr, swr_words);
+    twice(
+        cx,
+        &format!("The excess loss of `{who}`"),
+        &d.excess,
+        downlead_quantity::db,
+    );
     if let Some(p) = d.ports.iter().find(|p| p.name.text.is_empty()) {
         network::twice(cx, &format!("The SWR of `{who}`"), &p.network, &d.swr);
     }
@@ -401,13 +409,13 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             d.gain.extend(figure);
         }
         Some("noise") => {
-            cur.eat(cx, "figure");
             d.device.noise_figure = noise_figure(cx, &mut cur);
             d.broken |= d.device.noise_figure.is_none();
         }
         Some("excess") => {
-            d.device.excess = loss_figure(cx, s, 1, "an excess loss", &mut none).map(Box::new);
-            d.broken |= d.device.excess.is_none();
+            let excess = loss_figure(cx, s, 1, "an excess loss", &mut none);
+            d.broken |= excess.is_none();
+            d.excess.extend(excess);
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
@@ -484,8 +492,36 @@ pub(super) fn gain_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize) -> Opti
     Some(q.figure(m, loc, false))
 }
 
-/// A noise figure in dB at the cursor.
+/// The second word of two that belong together: a value without it is understood, and the word is
+/// asked for.
+pub(super) fn second_word<'a>(
+    cx: &mut Cx<'a>,
+    cur: &mut Cur<'a>,
+    first: &str,
+    second: &str,
+    example: &str,
+) {
+    if cur.eat(cx, second) || !cur.at_value(cx) {
+        return;
+    }
+    let at = cur.next_span();
+    let gap = cx.loc(downlead_base::Span::new(at.start, at.start));
+    cx.push(
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            cx.loc(at),
+            format!("`{first}` is followed by `{second}`."),
+        )
+        .at(format!("`{second}` is missing before it"))
+        .help(format!("Written for example `{example}`."))
+        .fix(format!("write `{second}`"), gap, format!("{second} "))
+        .preferred(),
+    );
+}
+
+/// A noise figure in dB at the cursor, after `noise`.
 pub(super) fn noise_figure<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
+    second_word(cx, cur, "noise", "figure", "noise figure 6 dB");
     match cur.val(cx) {
         Some(v) => cx.loss(&v, "a noise figure").map(|m| m.0),
         None => {
@@ -517,6 +553,30 @@ pub(super) fn ways(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<u32> {
     None
 }
 
+/// Says that a word is no kind of device.
+fn unknown_kind(cx: &mut Cx<'_>, n: &Name) {
+    let words: Vec<&str> = PartKind::ALL.iter().map(|k| k.word()).collect();
+    let meant = words.iter().copied().find(|w| {
+        let form = PartKind::from_word(w).map(crate::forms::of_part);
+        form.is_some_and(|f| f.also.contains(&&*n.text))
+    });
+    let d = Diagnostic::new(
+        &codes::UNEXPECTED_WORD,
+        n.loc,
+        format!("`{}` is no kind of device.", n.text),
+    )
+    .at("not known");
+    cx.push(
+        match meant.or_else(|| crate::cx::nearest(&n.text, words.iter().copied())) {
+            Some(w) => d
+                .help(format!("Did you mean `{w}`?"))
+                .fix(format!("write `{w}`"), n.loc, w)
+                .preferred(),
+            None => d.help("Written for example `kind isolator`."),
+        },
+    );
+}
+
 /// `device NAME "title" { kind KIND … }`.
 pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Option<DeviceClass> {
     let name = declared(
@@ -541,7 +601,7 @@ pub(super) fn class<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
                         kind = Some(k);
                         ends(cx, s, &c, "`kind`");
                     }
-                    None => unknown_statement(cx, s, &n.text, Context::Station),
+                    None => unknown_kind(cx, &n),
                 },
                 None => missing(cx, &c, "the kind of device follows", "kind isolator"),
             }

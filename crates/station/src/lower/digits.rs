@@ -1,4 +1,4 @@
-//! Values written finer than their own doubt lets them be known.
+//! Values with more digits than their uncertainty supports.
 
 use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{DB_PER_RELATIVE, Dim, Unit, from_db, sig, unit};
@@ -7,8 +7,8 @@ use downlead_syntax::{AtomKind, ExprKind, Number, Stmt, Value};
 use crate::cx::Cx;
 use crate::evidence::is_reading;
 
-/// Points out values with a `±` that go on for digits of which nothing is known. What was read
-/// stays as it was read.
+/// Reports values with a `±` that have more digits than it supports. Readings stay as they were
+/// read.
 pub(super) fn too_fine<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) {
     if !is_reading(s) {
         for a in s.atoms() {
@@ -30,11 +30,11 @@ fn finding(cx: &Cx<'_>, v: Value<'_>) -> Option<Diagnostic> {
     let (ExprKind::Number(n), ExprKind::Number(t)) = (v.expr().kind(), tolerance.kind()) else {
         return None;
     };
-    // what is less than its own doubt is no matter of digits
+    // a value below its own uncertainty has no significant digits at all
     let expanded = expanded(n, t, coverage).filter(|u| *u <= n.value.abs())?;
     let decimals = decimals(cx.text(n.digits))?;
     // the uncertainty is stated with two digits at most and the value as far as they reach (GUM,
-    // JCGM 100:2008, 7.2.6); a digit more is nobody's harm
+    // JCGM 100:2008, 7.2.6); one digit more is tolerated
     let reach = 1 - libm::floor(libm::log10(expanded)) as i32;
     if decimals < reach.max(0) + 2 {
         return None;
@@ -44,15 +44,15 @@ fn finding(cx: &Cx<'_>, v: Value<'_>) -> Option<Diagnostic> {
     let kept = usize::try_from(reach).unwrap_or(0);
     let rounded = format!("{:.kept$}", n.value);
     let d = Diagnostic::new(
-        &codes::FINER_THAN_DOUBT,
+        &codes::EXCESS_DIGITS,
         cx.loc(n.digits),
         format!(
-            "The doubt of {}{blank}{symbol} is {}{blank}{symbol}: its last digits are not known; write `{rounded}{blank}{symbol}`.",
+            "The uncertainty of {}{blank}{symbol} is {}{blank}{symbol}: the last digits are not significant; write `{rounded}{blank}{symbol}`.",
             cx.text(n.digits),
             two_digits(expanded)
         ),
     )
-    .at("finer than its doubt")
+    .at("more digits than its uncertainty supports")
     .fix(
         format!("write `{rounded}{blank}{symbol}`"),
         cx.loc(n.digits),
@@ -70,7 +70,7 @@ fn two_digits(value: f64) -> String {
     sig(value, 2)
 }
 
-/// The doubt (k = 2; of a plain `±` the half-width) in the value's own unit.
+/// The uncertainty (k = 2; of a plain `±` the half-width) in the value's own unit.
 fn expanded(n: Number, t: Number, coverage: Option<f64>) -> Option<f64> {
     let k = match coverage {
         Some(k) if k > 0.0 => 2.0 / k,

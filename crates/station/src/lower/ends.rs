@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
 use downlead_syntax::Stmt;
 
-use super::device::{noise_figure, none, return_loss_to_swr, swr_figure, swr_words};
+use super::device::{noise_figure, none, return_loss_to_swr, second_word, swr_figure, swr_words};
 use super::head::{meant, no_keyword, unknown_statement};
 use super::network::{self, Ports};
 use super::part::unread;
@@ -12,7 +12,7 @@ use super::rating::{plain_rating, rating, share};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter,
+    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When,
 };
 use crate::quals::{Quals, Said, ends, missing, rest, twice};
 use crate::words::{MODES, OF_FIGURES, is_one_of, own};
@@ -77,7 +77,7 @@ fn transmitter_word<'a>(
         return true;
     }
     if cur.eat(cx, "foldback") {
-        cur.eat(cx, "swr");
+        second_word(cx, cur, "foldback", "swr", "foldback swr 2");
         match cur.val(cx) {
             Some(v) => {
                 let v = cx.alone(&v, "the SWR of a foldback");
@@ -263,13 +263,12 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
                 let start = cur.next_span();
                 let mut end = start;
                 // the criterion is free text, what is said about the figure is not
-                while !cur.done() && cur.word(cx).is_none_or(|w| !about_figure(w)) {
+                while !cur.done() && !ends_criterion(cx, &cur) {
                     end = cur.next_span();
                     cur.i += 1;
                 }
-                r.criterion = Some(cx.text(start.join(end)).into());
+                r.criterion = criterion(cx, start.join(end));
             } else if cur.eat(cx, "noise") {
-                cur.eat(cx, "figure");
                 r.noise_figure = noise_figure(cx, &mut cur);
             } else if !q.take(cx, &mut cur) {
                 let own = own(Context::Receiver, "sensitivity");
@@ -280,9 +279,36 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
     }
 }
 
-/// Whether a word says where a figure comes from.
-fn about_figure(word: &str) -> bool {
-    is_one_of(word) && OF_FIGURES.contains(&word)
+/// Whether the criterion of a sensitivity ends before the cursor: at another one, at a noise
+/// figure, or at a word that says where the figure comes from.
+fn ends_criterion<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
+    let next = cur.atoms.get(cur.i + 1).map(|a| cx.text(a.span));
+    match cur.word(cx) {
+        Some("for") => true,
+        Some("noise") => next == Some("figure"),
+        Some(w) => is_one_of(w) && OF_FIGURES.contains(&w),
+        None => false,
+    }
+}
+
+/// The criterion of a sensitivity, which is no text that repeats itself.
+fn criterion(cx: &mut Cx<'_>, span: downlead_base::Span) -> Option<Box<str>> {
+    let text = cx.text(span);
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let (first, second) = words.split_at(words.len() / 2);
+    if first != second || first.is_empty() {
+        return Some(text.into());
+    }
+    cx.push(
+        Diagnostic::new(
+            &codes::SAID_TWICE,
+            cx.loc(span),
+            format!("`{}` is said twice.", first.join(" ")),
+        )
+        .at("the same again")
+        .help("Remove one of them."),
+    );
+    Some(first.join(" ").into())
 }
 
 fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
@@ -470,6 +496,12 @@ pub(super) fn antenna<'a>(
         &files,
         &swrs,
     );
+    beside_impedance(
+        cx,
+        if load { "load" } else { "antenna" },
+        &impedances,
+        &swrs,
+    );
     let stated: Vec<Figure> = impedances.iter().map(|z| z.resistance.clone()).collect();
     network::twice(cx, "The impedance", &files, &stated);
     a.network = files.into();
@@ -477,6 +509,29 @@ pub(super) fn antenna<'a>(
     a.swr = swrs.into();
     a.impedance = impedances.into();
     (a, meta)
+}
+
+/// Points out an SWR that no result uses, since an impedance says the same: the one of its band, or
+/// one that holds always.
+fn beside_impedance(cx: &mut Cx<'_>, what: &str, impedances: &[Impedance], swrs: &[Figure]) {
+    for s in swrs {
+        let holds = |z: &&Impedance| {
+            z.resistance.when == When::Always || crate::quals::meet(&z.resistance.when, &s.when)
+        };
+        let Some(z) = impedances.iter().find(holds) else {
+            continue;
+        };
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                s.loc,
+                format!("The match of this {what} is given twice, by its impedance and here; the impedance is used."),
+            )
+            .at("not used")
+            .also(z.resistance.loc, "the impedance")
+            .help("Remove one of them, or say with `on` on which band each holds."),
+        );
+    }
 }
 
 /// `load DL1 300 W`: a load has no figure of its own in front.
@@ -614,7 +669,7 @@ fn height_twice(cx: &mut Cx<'_>, s: Stmt<'_>) {
     )
     .at("again here")
     .help(
-        "Remove one of the two lines; `height 312 m haat` is another height and may stand beside.",
+        "Remove one of the two lines; `height 312 m haat` is another height, and an antenna may have both.",
     );
     cx.push(d);
 }

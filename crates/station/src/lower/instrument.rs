@@ -1,6 +1,6 @@
 //! Instruments.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::Dim;
 use downlead_syntax::Stmt;
 
@@ -33,6 +33,7 @@ pub(super) fn instrument<'a>(
         calibrated: None,
         due: None,
         linearity: None,
+        linearity_of_scale: false,
         repeatability: None,
         directivity_db: None,
         broken: false,
@@ -40,6 +41,7 @@ pub(super) fn instrument<'a>(
     if !cur.done() {
         cur.unexpected(cx, "an instrument", &[]);
     }
+    let (mut calibrated, mut due) = (None, None);
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         let mut c = Cur::new(s, s.atoms());
         c.i = 1;
@@ -73,11 +75,17 @@ pub(super) fn instrument<'a>(
                 }
             }
             Some("calibrated") => match c.date(cx) {
-                Some(d) => ins.calibrated = Some(d),
+                Some(d) => {
+                    calibrated = Some(cx.loc(s.head_span()));
+                    ins.calibrated = Some(d);
+                }
                 None => missing(cx, &c, "a date follows", "calibrated 2026-01-10"),
             },
             Some("due") => match c.date(cx) {
-                Some(d) => ins.due = Some(d),
+                Some(d) => {
+                    due = Some(cx.loc(s.head_span()));
+                    ins.due = Some(d);
+                }
                 None => missing(cx, &c, "a date follows", "due 2028-01-10"),
             },
             Some(w @ ("linearity" | "repeatability")) => {
@@ -93,11 +101,36 @@ pub(super) fn instrument<'a>(
                         ins.repeatability = u;
                     }
                     // the share is of the reading, and may say so
-                    if c.eat(cx, "of") && !c.eat(cx, "reading") {
+                    let of = c.eat(cx, "of");
+                    if of && w == "linearity" && c.eat(cx, "full") {
+                        let scale = c.eat(cx, "scale");
+                        if !scale {
+                            missing(
+                                cx,
+                                &c,
+                                "`full` is followed by `scale`",
+                                "linearity 1 % of full scale",
+                            );
+                        }
+                        ins.broken |= !scale || v.q.dim != Dim::Percent;
+                        ins.linearity_of_scale = true;
+                        if v.q.dim == Dim::Decibel {
+                            cx.wrong_kind(
+                                &v,
+                                &[Dim::Percent],
+                                "a share of full scale",
+                                "linearity 1 % of full scale",
+                            );
+                        }
+                    } else if of && !c.eat(cx, "reading") {
                         if c.done() {
                             missing(cx, &c, "`of` is followed by `reading`", &example);
                         }
-                        c.unexpected(cx, &format!("the {w}"), &["reading"]);
+                        let of: &[&str] = match w {
+                            "linearity" => &["reading", "full scale"],
+                            _ => &["reading"],
+                        };
+                        c.unexpected(cx, &format!("the {w}"), of);
                         continue;
                     }
                 }
@@ -134,7 +167,32 @@ pub(super) fn instrument<'a>(
             c.unexpected(cx, "an instrument", &[]);
         }
     }
+    if let (Some(made), Some(due)) = (calibrated, due) {
+        due_before(cx, &ins, made, due);
+    }
     Some(ins)
+}
+
+/// Points out a calibration that would be due before it was made. Of two dates that differ in
+/// detail the common part counts.
+fn due_before(cx: &mut Cx<'_>, i: &Instrument, made: Loc, due: Loc) {
+    let (Some(from), Some(to)) = (&i.calibrated, &i.due) else {
+        return;
+    };
+    let n = from.len().min(to.len());
+    if to.get(..n) >= from.get(..n) {
+        return;
+    }
+    cx.push(
+        Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            due,
+            format!("The next calibration is due on {to}, before the last one on {from}."),
+        )
+        .at("before the last one")
+        .also(made, "the last one")
+        .help("Correct one of the two dates."),
+    );
 }
 
 /// Standard uncertainty of one reading, relative, from a share: a half-width (rectangular), or

@@ -3,10 +3,11 @@
 mod band;
 mod cable;
 mod chain;
-mod check;
+pub(crate) mod check;
 mod connector;
 mod device;
 mod digits;
+mod drift;
 mod ends;
 mod head;
 mod instrument;

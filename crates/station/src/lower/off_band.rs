@@ -13,8 +13,8 @@ const LIGHT: f64 = 299_792_458.0;
 /// from 2200 m to 1 mm stay within 1.25).
 const NAME_FITS: f64 = 1.5;
 
-/// The wavelength a band's name says, m: `2m`, `70cm`, `1.25m`. Of other names, `70cm-if` too,
-/// nobody knows what they mean.
+/// The wavelength a band's name says, m: `2m`, `70cm`, `1.25m`. None for other
+/// names, `70cm-if` too: their meaning is not known.
 fn wavelength(name: &str) -> Option<f64> {
     let unit = name.find(|c: char| c.is_ascii_alphabetic())?;
     let (digits, unit) = name.split_at(unit);

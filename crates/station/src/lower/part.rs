@@ -112,31 +112,29 @@ fn connector<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind, part: &mut 
     ) {
         return;
     }
-    if kind == PartKind::Connector && cur.at_value(cx) {
+    let example = match kind {
+        PartKind::Connector => "connector 4 of n-pair",
+        _ => "adapter 2 of n-to-uhf",
+    };
+    // `2m-adapter` is a name, `2 of` a number
+    let counted = cur.at_value(cx)
+        && (cur.atoms.get(cur.i + 1)).is_some_and(|a| cx.text(a.span) == "of")
+        || kind == PartKind::Connector && cur.at_value(cx);
+    if counted {
         let Some(v) = cur.val(cx) else { return };
-        let Some(n) = self::count(cx, &v, "connector 4 of n-pair") else {
+        let Some(n) = self::count(cx, &v, example) else {
             return;
         };
         count = n;
         if !cur.eat(cx, "of") {
-            missing(
-                cx,
-                cur,
-                "`of` and the connector's name follow",
-                "connector 4 of n-pair",
-            );
+            missing(cx, cur, "`of` and the connector's name follow", example);
             return;
         }
     } else {
         cur.eat(cx, "of");
     }
     let Some(name) = cur.name(cx) else {
-        missing(
-            cx,
-            cur,
-            "the connector's name follows",
-            "connector 2 of n-pair",
-        );
+        missing(cx, cur, "the connector's name follows", example);
         return;
     };
     ends(cx, cur.stmt, cur, "a connector");
@@ -198,16 +196,17 @@ pub(super) fn line<'a>(
     // a piece on the bench has readings of its own
     let measured = kind != PartKind::Piece;
     let (mut file, mut files) = (network::Draft::default(), Vec::new());
-    let in_block = stmt
-        .block()
-        .is_some_and(|b| b.iter().any(|s| s.keyword() == Some("from")));
+    let in_block = stmt.block().is_some_and(|b| {
+        b.iter()
+            .any(|s| matches!(s.keyword(), Some("from" | "loss")))
+    });
     let had = cx.diags.len();
     for (n, g) in stmt.groups().enumerate() {
         let mut cur = Cur::new(stmt, g);
         if n == 0 {
             cur.i = skip;
             if measured && (cur.word(cx) == Some("from") || cur.done() && in_block) {
-                // its figures stand in a file
+                // its figures stand in a file, or in the block
             } else if let Some(v) = cur.val(cx) {
                 if matches!(
                     v.q.dim,
@@ -351,6 +350,22 @@ pub(super) fn line<'a>(
             .at("not used")
             .also(f.path.loc, "the file")
             .help("Remove one of them."),
+        );
+    }
+    if let (Some(f), Some(_)) = (losses.first(), &l.length) {
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                f.loc,
+                format!(
+                    "The loss of `{who}` is given twice, by its cable and here; the cable is used."
+                ),
+            )
+            .at("not used")
+            .also(l.length_loc, "the cable and its length")
+            .help(
+                "Remove one of them. What a cable loses beyond its table is `added 1.35 dB on 2m`.",
+            ),
         );
     }
     for (what, figures) in [
@@ -630,6 +645,46 @@ fn main_figure<'a>(
     Some(())
 }
 
+/// Whether a loss can follow what the kind states first: the coupling, the number of ways.
+fn second_loss(kind: PartKind, d: &Draft) -> bool {
+    match kind {
+        PartKind::Coupler => d.device.coupling.is_some(),
+        PartKind::Divider => d.device.ways.is_some() || d.split.is_some() || d.device.tee,
+        _ => false,
+    }
+}
+
+/// A main line that loses half of the power, dB: of a coupler that does not say so, the figure is
+/// its coupling (our choice).
+const HALF_DB: f64 = 3.0;
+
+/// Points out a coupling that is not said to be one: without `coupled` it is the loss of the main
+/// line.
+fn coupling_or_loss(cx: &mut Cx<'_>, d: &Draft, figure: Option<&(Measure, bool, Loc)>) {
+    let Some((m, _, loc)) = figure.filter(|f| f.0.value >= HALF_DB) else {
+        return;
+    };
+    if d.device.coupling.is_some() || d.device.class.is_some() {
+        return;
+    }
+    let end = Loc::new(
+        loc.item,
+        downlead_base::Span::new(loc.span.end, loc.span.end),
+    );
+    let text = downlead_quantity::db(m.value);
+    cx.push(
+        Diagnostic::new(
+            &codes::MISSING_VALUE,
+            *loc,
+            format!("A coupler's coupling is followed by `coupled`; without it {text} is what the main line loses."),
+        )
+        .at("coupled?")
+        .help("Written for example `coupler CP1 20 dB coupled, 0.3 dB`. A main line that loses as much states its coupling too.")
+        .fix("write `coupled`", end, " coupled")
+        .preferred(),
+    );
+}
+
 fn device<'a>(
     cx: &mut Cx<'a>,
     stmt: Stmt<'a>,
@@ -705,10 +760,9 @@ fn device<'a>(
             } else if kinds::sits(cx, &mut cur, &mut d.only, &mut d.device) {
                 // the next word
             } else if cur.eat(cx, "excess") {
-                d.device.excess =
-                    dated_loss(cx, &mut cur, "an excess loss", "excess 0.3 dB").map(Box::new);
+                d.excess
+                    .extend(dated_loss(cx, &mut cur, "an excess loss", "excess 0.3 dB"));
             } else if cur.eat(cx, "noise") {
-                cur.eat(cx, "figure");
                 d.device.noise_figure = noise_figure(cx, &mut cur);
                 d.broken |= d.device.noise_figure.is_none();
             } else if kind.has_direction() && !file.has_path() && cur.eat(cx, "reversed") {
@@ -722,9 +776,10 @@ fn device<'a>(
                 "Say into how many ways it divides: `divider DV1 2 way, excess 0.3 dB`.",
             ) {
                 // told
-            } else if n > 0 && kind == PartKind::Coupler && cur.at_value(cx) {
+            } else if figure.is_none() && second_loss(kind, &d) && cur.at_value(cx) {
                 if let Some(v) = cur.val(cx) {
-                    figure = cx.loss(&v, "a coupler's loss").map(|(m, p)| (m, p, v.loc));
+                    let what = format!("the loss of {}", kind.with_article());
+                    figure = cx.loss(&v, &what).map(|(m, p)| (m, p, v.loc));
                 }
                 d.broken |= figure.is_none();
             } else if let Some(p) = place(cx, &mut cur, places) {
@@ -751,6 +806,9 @@ fn device<'a>(
         file.reverse();
     }
     d.network.extend(file.finish(&q));
+    if kind == PartKind::Coupler {
+        coupling_or_loss(cx, &d, figure.as_ref());
+    }
     let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text);
     kinds::only_of_kind(cx, &mut d, kind, who);
     if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {

@@ -25,6 +25,8 @@ pub(super) fn session<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
             meta: Meta::default(),
             meta_loc: None,
             temperature: None,
+            step_share: None,
+            drift_per_minute: None,
             load: Match::default(),
             generator: Match::default(),
             pieces: Box::default(),
@@ -86,6 +88,7 @@ impl Draft {
                 &mut self.generator,
                 &mut self.session.generator,
             ),
+            "drift" => super::drift::drift(cx, st, &mut self.session),
             "piece" => self.pieces.extend(piece(cx, st)),
             "readings" => {
                 if c.eat(cx, "from") {
@@ -164,6 +167,8 @@ impl Draft {
         {
             unknown_piece(cx, n, &known);
         }
+        one_match(cx, "load", &self.load, s.load.file.as_ref());
+        one_match(cx, "generator", &self.generator, s.generator.file.as_ref());
         s.load.swr = self.load.into();
         s.generator.swr = self.generator.into();
         s.pieces = self.pieces.into();
@@ -206,19 +211,59 @@ fn ends<'a>(
     out: &mut Match,
 ) {
     let word = st.keyword().unwrap_or("load");
+    let before = out.file.clone();
     if c.eat(cx, "return-loss") {
         figures.extend(swr_figure(cx, st, 2, true));
     } else if c.eat(cx, "swr") {
         figures.extend(swr_figure(cx, st, 2, false));
     } else if c.eat(cx, "from") {
         out.file = file(cx, c, "dummy.s1p");
-        quals::ends(cx, st, c, "a load from a file");
+        quals::ends(cx, st, c, &format!("a {word} from a file"));
     } else {
         missing(
             cx,
             c,
             "its match follows",
             &format!("{word} return-loss 26 dB"),
+        );
+    }
+    if let (Some(first), Some(again)) = (before, &out.file)
+        && first.loc != again.loc
+    {
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                again.loc,
+                format!(
+                    "The match of the {word} is given twice, by `{}` and by `{}`; the first is used.",
+                    first.text, again.text
+                ),
+            )
+            .at("not used")
+            .also(first.loc, "first here")
+            .help("Remove one of them."),
+        );
+        out.file = Some(first);
+    }
+}
+
+/// Points out a match of the bench that is given twice.
+fn one_match(cx: &mut Cx<'_>, word: &str, figures: &[crate::model::Figure], file: Option<&Name>) {
+    let what = format!("The match of the {word}");
+    quals::twice(cx, &what, figures, super::device::swr_words);
+    if let (Some(f), Some(figure)) = (file, figures.first()) {
+        cx.push(
+            Diagnostic::new(
+                &codes::FIGURE_TWICE,
+                figure.loc,
+                format!(
+                    "{what} is given twice, here and by `{}`; the file is used.",
+                    f.text
+                ),
+            )
+            .at("not used")
+            .also(f.loc, "the file")
+            .help("Remove one of them."),
         );
     }
 }
@@ -303,14 +348,16 @@ fn readings<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, c: &mut Cur<'a>) -> Option<Readin
     let mut bands: Vec<BandRef> = Vec::new();
     super::chain::band(cx, c, &mut bands);
     let on = bands.pop()?;
-    let (had, word) = (cx.diags.len(), c.word(cx));
+    let instrument = if c.eat(cx, "with") {
+        let i = c.name(cx);
+        if i.is_none() {
+            missing(cx, c, "`with` is followed by the instrument", "with W1");
+        }
+        i
+    } else {
+        None
+    };
     quals::ends(cx, st, c, "the head of `readings`");
-    if word == Some("with") {
-        cx.help_if_new(
-            had,
-            "A reading names its instrument, `baseline 44 W at 0 min with W1`; for all of them the session says `read 2026-07-19 with W1`.",
-        );
-    }
     let Some(block) = st.block() else {
         missing(
             cx,
@@ -329,6 +376,12 @@ fn readings<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, c: &mut Cur<'a>) -> Option<Readin
             (Some(k), _) => rows.extend(reading(cx, s, k)),
             (None, Some(w)) => unknown_statement(cx, s, w, Context::Readings),
             (None, None) => no_keyword(cx, s, Context::Readings),
+        }
+    }
+    // said once for all readings that do not say otherwise
+    for r in &mut rows {
+        if r.instrument.is_none() {
+            r.instrument.clone_from(&instrument);
         }
     }
     Some(Readings {
@@ -487,7 +540,24 @@ fn reflected<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, r: &mut Reading) {
         r.minutes = r.minutes.or(Some(v.q.value / 60.0));
         return;
     }
-    if !c.eat(cx, "reflected") {
+    if v.q.watts().is_none() && !c.eat(cx, "reflected") {
+        let d = Diagnostic::new(
+            &codes::UNEXPECTED_WORD,
+            v.loc,
+            format!(
+                "A reading has no second figure of this kind: this is {}.",
+                v.q.dim.noun()
+            ),
+        )
+        .at("not used");
+        cx.push(match v.q.dim {
+            Dim::Temperature => d.help("The temperature is that of the session, in a line of its own: `temperature 12 °C`."),
+            Dim::Frequency => d.help("The frequency stands in the head: `readings on 145.3 MHz { … }`."),
+            _ => d.help("A reading has a power, a time and a reflected power: `through A 28.9 W at 2 min, 0.05 W reflected`."),
+        });
+        return;
+    }
+    if v.q.watts().is_some() && !c.eat(cx, "reflected") {
         cx.push(
             Diagnostic::new(
                 &codes::UNEXPECTED_WORD,

@@ -58,7 +58,7 @@ pub(super) fn unused(cx: &mut Cx<'_>, d: &Device, kind: PartKind, at: Loc) {
         );
     }
     if !divides {
-        if let Some(x) = &d.excess {
+        if let Some(x) = d.excess.first() {
             say(
                 cx,
                 x.loc,
@@ -82,10 +82,10 @@ pub(super) fn unused(cx: &mut Cx<'_>, d: &Device, kind: PartKind, at: Loc) {
                 "How a plain junction divides follows from what its branches are; its loss is not taken.",
                 "State what is lost in it as `excess 0.1 dB`.",
             );
-        } else if d.excess.is_some() || !d.split.is_empty() {
+        } else if !d.excess.is_empty() || !d.split.is_empty() {
             say(
                 cx,
-                d.excess.as_ref().map_or(at, |x| x.loc),
+                d.excess.first().map_or(at, |x| x.loc),
                 "The loss to each branch is stated as a whole, so neither an excess loss nor a split enters a result.",
                 "State either the loss to each branch, or how the divider divides and its excess loss.",
             );

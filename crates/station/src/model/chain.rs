@@ -28,6 +28,16 @@ pub enum BandRef {
     Frequency(f64, Name),
 }
 
+impl BandRef {
+    /// As it is written.
+    #[must_use]
+    pub fn name(&self) -> &Name {
+        match self {
+            BandRef::Named(n) | BandRef::Frequency(_, n) => n,
+        }
+    }
+}
+
 /// Direction of a chain.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Direction {

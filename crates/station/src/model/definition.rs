@@ -114,6 +114,8 @@ pub struct Instrument {
     pub due: Option<Box<str>>,
     /// What of its error does not cancel between two readings: standard uncertainty, relative.
     pub linearity: Option<f64>,
+    /// Whether that is a share of full scale, not of the reading.
+    pub linearity_of_scale: bool,
     /// Spread of one reading: standard uncertainty, relative.
     pub repeatability: Option<f64>,
     /// Directivity of a reflection meter, dB.

@@ -91,7 +91,7 @@ pub struct Device {
     /// Number of branches of a divider.
     pub ways: Option<u32>,
     /// Excess loss of a divider, dB.
-    pub excess: Option<Box<Figure>>,
+    pub excess: List<Figure>,
     /// Of a divider that divides unequally: the share of the power each branch gets, 0 to 1, in
     /// the order of the branches; together at most 1.
     pub split: List<Measure>,

@@ -363,7 +363,7 @@ fn unexpected(loc: Loc, text: &str, read: &[Tok], tok: &Tok) -> Diagnostic {
             new(format!("`{}` and `{}` have no value between them.", before.map_or("", slice), slice(tok)))
                 .help("Write the value between them, or remove one.")
         }
-        S::PlusMinus => new("`±` stands where no value goes before it.".to_owned())
+        S::PlusMinus => new("`±` stands where no value precedes it.".to_owned())
             .help("Write the value first (`46 m ± 0.5 m`); an accuracy is written without it: `accuracy 5 %`."),
         _ if is_operator(tok) => new(format!("`{}` has no value on its left.", slice(tok)))
             .help("A sign directly precedes its digits; between two values write blanks on both sides of the operator."),

@@ -1,9 +1,9 @@
 -- Starts the server and shows what it says. Called by plugin/downlead.lua; `setup` is for other wishes.
 local M = {}
 
-M.config = { hints = true, lenses = true }
+M.config = { hints = true, lenses = true, completion = false, messages = true }
 
---- @param options? { hints?: boolean, lenses?: boolean, cmd?: string[], settings?: table }
+--- @param options? { hints?: boolean, lenses?: boolean, completion?: boolean, messages?: boolean, cmd?: string[], settings?: table }
 function M.setup(options)
   M.config = vim.tbl_extend("force", M.config, options or {})
   local server = {}
@@ -32,14 +32,38 @@ local function start_old(buffer)
   }, { bufnr = buffer })
 end
 
+--- Neovim draws hints like NonText, whose contrast is about 2; text wants 4.5 (WCAG 2.1, 1.4.3). A colour scheme's own choice stays.
+local function colours()
+  for _, group in ipairs({ "LspInlayHint", "LspCodeLens" }) do
+    if vim.api.nvim_get_hl(0, { name = group }).link == "NonText" then
+      vim.api.nvim_set_hl(0, group, { link = "Comment" })
+    end
+  end
+end
+
+--- The message of the line with the cursor below that line, the worst sign of a line beside it, in this plugin's buffers only.
+local function messages(client)
+  if not M.config.messages or vim.fn.has("nvim-0.11") == 0 then
+    return
+  end
+  local namespace = vim.lsp.diagnostic.get_namespace(client.id, false)
+  vim.diagnostic.config({ virtual_lines = { current_line = true }, severity_sort = true }, namespace)
+end
+
 local function attached(event)
   local client = vim.lsp.get_client_by_id(event.data.client_id)
   if not client or client.name ~= "downlead" then
     return
   end
   local buffer = event.buf
+  messages(client)
   if M.config.hints and vim.lsp.inlay_hint then
     vim.lsp.inlay_hint.enable(true, { bufnr = buffer })
+  end
+  if M.config.completion and vim.lsp.completion and client.server_capabilities.completionProvider then
+    -- nothing is chosen or inserted before a key says so: Enter is a new line
+    vim.bo[buffer].completeopt = "menuone,noselect,popup"
+    vim.lsp.completion.enable(true, client.id, buffer, { autotrigger = true })
   end
   if M.config.lenses and client.server_capabilities.codeLensProvider then
     local group = vim.api.nvim_create_augroup("downlead_lens_" .. buffer, {})
@@ -102,6 +126,8 @@ function M.compare(revision)
 end
 
 function M.enable()
+  colours()
+  vim.api.nvim_create_autocmd("ColorScheme", { group = vim.api.nvim_create_augroup("downlead_colours", {}), callback = colours })
   vim.api.nvim_create_autocmd("LspAttach", { group = vim.api.nvim_create_augroup("downlead", {}), callback = attached })
   vim.api.nvim_create_user_command("DownleadReport", M.report, { desc = "Report of this file" })
   vim.api.nvim_create_user_command("DownleadCompare", function(command)
