@@ -3,6 +3,7 @@
 pub mod bench;
 pub mod card;
 pub mod chain;
-mod rules;
 pub mod trends;
 pub mod verify;
+
+mod rules;

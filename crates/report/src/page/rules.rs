@@ -115,11 +115,11 @@ fn unused(s: &StationReport) -> Vec<String> {
         match of.len() {
             0 => {}
             n if n <= FEW => out.push(format!(
-                "{} bear on nothing here: {}",
+                "no chain is judged by {} {}",
                 set.name,
                 of.join(", ")
             )),
-            n => out.push(format!("{n} clauses of {} bear on nothing here", set.name)),
+            n => out.push(format!("no chain is judged by {n} clauses of {}", set.name)),
         }
     }
     out
