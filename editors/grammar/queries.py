@@ -41,7 +41,7 @@ def patterns(t):
         ("", "(number) @@number\n(date) @@number\n(dms) @@number\n(unit) @@unit"),
         ("a number glued to its unit", "(quantity) @@number"),
         ("", '["{" "}" "(" ")"] @@bracket\n["," ";"] @@delimiter\n'
-             '["=" "+" "-" "−" "–" "*" "/" "±" "+/-"] @@operator\n'
+             '["=" "+" "-" "−" "–" "*" "/" "^" "±" "+/-"] @@operator\n'
              '(range "to" @@word)\n(coverage "k" @@word)\n(quantity "per" @@word)'),
         ("lines inside a block", "(keyword) @@property"),
         ("parts of a station", f"(keyword {words('part')} @@part)"),

@@ -99,7 +99,7 @@ def grammar(t):
             rule("punctuation.section.block", "[{}]"),
             rule("punctuation.section.parens", "[()]"),
             rule("keyword.operator.tolerance", r"±|\+/-"),
-            rule("keyword.operator", r"[=+*/−–-]"),
+            rule("keyword.operator", r"[=+*/^−–-]"),
         ]},
     }
     return {

@@ -161,6 +161,24 @@ pub mod codes {
         LIMIT_CONVERTED Info "limit-converted" "A limit's quantity was converted for the comparison";
         LOW_EDGE_USED Info "low-edge-used" "For an upper limit the lowest credible loss counts";
         LIMIT_IN_THE_COLD Info "limit-in-the-cold" "A limit is met only while the run is as warm as assumed";
+        // licences and rules
+        UNKNOWN_RULES Error "unknown-rules" "A licence or rules are not defined";
+        UNKNOWN_IN_RULES Error "unknown-in-rules" "A class or question is not in the rules";
+        UNKNOWN_CITATION Error "unknown-citation" "A replaced clause is not in the rules";
+        RULE_WITHOUT_QUANTITY Error "rule-without-quantity" "A clause does not say which power it counts";
+        RULE_WITHOUT_CONFIDENCE Error "rule-without-confidence" "A clause of rules does not say how sure its text is";
+        RULE_LAW Error "rule-law" "A law of a clause cannot be read";
+        RULE_STEPS Error "rule-steps" "Steps of a clause leave a gap or overlap";
+        RULE_EXAMPLE Error "rule-example" "A worked example contradicts its clause";
+        RULES_OVERLAP Info "rules-overlap" "Two clauses of one set hold at once and differ";
+        CANNOT_JUDGE Warning "cannot-judge" "A clause needs something that the text does not say";
+        NO_RULE Warning "no-rule" "Rules say nothing about a transmitter";
+        CLAUSE_UNUSED Info "clause-unused" "A clause of a licence bears on nothing here";
+        LIMIT_DISAGREES Error "limit-disagrees" "A limit in a chain and a clause of the licence differ";
+        RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
+        RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
+        FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        // what a limit rests on
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";
         LOSS_RISING Warning "loss-rising" "Power after a point falls from year to year by more than the uncertainty";

@@ -2,7 +2,8 @@
 //!
 //! This crate holds text only. A file here is what a user can jump into, read and copy; the
 //! figures in it are read by the same code as the user's own. The cable files are written by
-//! `tests/tools/make_catalogue.py` from `data/`; the other two by hand.
+//! `tests/tools/make_catalogue.py` from `data/`, the rule files by `tests/tools/make_rules.py`; the other two
+//! by hand.
 
 /// One file of the library.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,6 +31,13 @@ library![
     "cables-open-wire.downlead",
     "connectors.downlead",
     "devices.downlead",
+    "rules-au.downlead",
+    "rules-ca.downlead",
+    "rules-cept.downlead",
+    "rules-de.downlead",
+    "rules-itu.downlead",
+    "rules-uk.downlead",
+    "rules-us.downlead",
 ];
 
 /// The file of that name.

@@ -16,7 +16,8 @@ struct Item {
 /// Reads the plain shape the library is written in (not the language: that is crate syntax's job).
 fn items() -> Vec<Item> {
     let mut out: Vec<Item> = Vec::new();
-    for f in FILES {
+    // clauses of rules have a shape of their own and a test below
+    for f in FILES.iter().filter(|f| !f.name.starts_with("rules-")) {
         for line in f.text.lines() {
             if line.starts_with("//") || line.is_empty() || line == "}" {
                 continue;
@@ -248,4 +249,53 @@ fn adapters_are_the_sum_of_their_pairs() {
         }
     }
     assert!(adapters >= 8);
+}
+
+/// Every row of the data that a clause can hold stands in a rule file with its power, its citation and
+/// its confidence (`tests/tools/make_rules.py` writes them; this reads the data by itself).
+#[test]
+fn every_row_of_the_limits_is_a_clause() {
+    let texts: String = FILES
+        .iter()
+        .filter(|f| f.name.starts_with("rules-"))
+        .map(|f| f.text)
+        .collect();
+    let lines: Vec<&str> = texts.lines().collect();
+    let data = include_str!("../data/limits.csv");
+    let mut rows = 0;
+    for line in data.lines().skip(1) {
+        let confidence = line.rsplit(',').next().expect("a confidence");
+        let left_out = line.contains(",amplifier_gain,") || line.contains(",host_rules,");
+        if left_out {
+            continue;
+        }
+        rows += 1;
+        let limit = line.split(',').nth(5).expect("a limit");
+        // 40 dBW is 10 kW; trailing zeros are not written
+        let limit = if line.contains(",dBW,") {
+            "10000"
+        } else {
+            limit
+        };
+        let of_line = |l: &&str| {
+            let words: Vec<&str> = l.split_whitespace().collect();
+            words.windows(2).any(|w| w[0] == limit && w[1] == "W")
+        };
+        let powers = lines.iter().filter(|l| of_line(l)).count();
+        assert!(powers > 0, "no clause of {limit} W: {line}");
+        let ends = format!("confidence {confidence}");
+        assert!(
+            lines
+                .iter()
+                .any(|l| l.trim_end_matches([' ', '{']).ends_with(&ends)),
+            "{line}"
+        );
+    }
+    assert_eq!(rows, 147);
+    // no clause without citation and confidence
+    for l in lines.iter().filter(|l| {
+        l.trim_start().starts_with("limit ") || l.trim_start().starts_with("threshold ")
+    }) {
+        assert!(l.contains(", \"") && l.contains(", confidence "), "{l}");
+    }
 }

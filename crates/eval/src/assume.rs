@@ -50,6 +50,8 @@ pub enum Assumed {
     LogWithoutMeter,
     LoggedSwr,
     FileExact,
+    CarrierAlone,
+    PerTransmitter,
 }
 
 impl Assumed {
@@ -192,6 +194,12 @@ impl Assumed {
             Assumed::FileExact => {
                 format!("the network file of {who} is exact: no accuracy is stated")
             }
+            Assumed::CarrierAlone => format!(
+                "the carrier alone is in the range of a clause of {who}: no bandwidth is counted"
+            ),
+            Assumed::PerTransmitter => format!(
+                "the clauses of {who} that do not say `total` count each transmitter by itself"
+            ),
             Assumed::IsolationComplete => format!("nothing reflected passes back through {who}"),
         }
     }

@@ -16,6 +16,7 @@ mod explain;
 pub mod facts;
 pub mod history;
 pub mod instrument;
+pub mod licence;
 mod log_place;
 mod network;
 pub mod origin;

@@ -494,6 +494,8 @@ pub struct BandResult {
     pub mean_w: Option<f64>,
     /// Limits.
     pub limits: Box<[LimitResult]>,
+    /// Clauses of the licences and rules that the station is under.
+    pub rules: Box<[crate::licence::RuleResult]>,
     /// Readings.
     pub readings: Box<[ReadingResult]>,
     /// Readings of logs.
@@ -537,6 +539,8 @@ pub struct ItemResult {
     pub chains: Vec<ChainResult>,
     /// A bench session.
     pub session: Option<Box<crate::bench::result::SessionResult>>,
+    /// What the licences and rules of a station say of it as a whole.
+    pub rules: Option<Box<crate::licence::StationRules>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Whether there is only the first stage of its chains: the sample and the bounds over all
@@ -552,10 +556,15 @@ impl ItemResult {
         let Self {
             chains,
             session,
+            rules,
             diagnostics,
             depends,
             provisional: _,
         } = self;
-        chains.is_empty() && session.is_none() && diagnostics.is_empty() && depends.is_empty()
+        rules.is_none()
+            && chains.is_empty()
+            && session.is_none()
+            && diagnostics.is_empty()
+            && depends.is_empty()
     }
 }

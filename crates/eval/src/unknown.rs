@@ -50,6 +50,14 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
                 "Define it at the left margin: `instrument {text} {{ accuracy 5 % of reading }}`."
             )],
         ),
+        NameKind::Rules => (
+            &codes::UNKNOWN_RULES,
+            "Licence or rules",
+            of_library,
+            vec![format!(
+                "Define it at the left margin: `licence {text} {{ limit 30 W erp carrier on 2m, \"clause 4\" }}`."
+            )],
+        ),
         NameKind::Family => (
             &codes::UNKNOWN_CONNECTOR,
             "Connector family",

@@ -407,6 +407,11 @@ const EXPECTED: &[(&str, &str, &str)] = &[
         "the scenario: the jumper gets worse from year to year",
     ),
     (
+        "licence/hill.downlead",
+        "rule-duty",
+        "the scenario: both transmitters together radiate more than 10 W EIRP",
+    ),
+    (
         "site-log/hill.downlead",
         "swr-falling",
         "the scenario: the main run takes in water",

@@ -316,6 +316,7 @@ impl<'a> List<'a> {
             NameKind::Device => "device",
             NameKind::Instrument => "instrument",
             NameKind::Band => "band",
+            NameKind::Rules => "licence",
             _ => return,
         };
         let mut docs: Vec<(u8, Doc)> = seen(self.s, self.doc)
@@ -326,7 +327,10 @@ impl<'a> List<'a> {
         for (rank, doc) in docs {
             let Some(t) = tree(self.s, doc) else { continue };
             for p in t.items() {
-                let Some(stmt) = p.item.statement().filter(|x| x.keyword() == Some(word)) else {
+                let begins = |w: Option<&str>| {
+                    w == Some(word) || kind == NameKind::Rules && w == Some("rules")
+                };
+                let Some(stmt) = p.item.statement().filter(|x| begins(x.keyword())) else {
                     continue;
                 };
                 let Some(a) = stmt.atoms().get(1) else {

@@ -262,9 +262,11 @@ fn name<'s>(
 ) {
     let Some(d) = resolve(s, doc, placed, n) else {
         match n.kind {
-            NameKind::Person | NameKind::Family | NameKind::Shared => {
-                w.title(&n.text, n.kind.noun())
-            }
+            NameKind::Person
+            | NameKind::Family
+            | NameKind::Shared
+            | NameKind::Class
+            | NameKind::Question => w.title(&n.text, n.kind.noun()),
             k => w.title(&n.text, &format!("{} that is not defined", k.noun())),
         }
         return;
@@ -297,6 +299,15 @@ fn name<'s>(
             w.title(&n.text, &about);
             if let Some(i) = env.and_then(|e| e.instrument(&n.text)) {
                 instrument_words(w, i);
+            }
+        }
+        NameKind::Rules => {
+            w.title(&n.text, &about);
+            if let Some(set) = env.map_or_else(
+                || downlead_station::library().rules(&n.text),
+                |e| e.rule_set(&n.text),
+            ) {
+                crate::rules::hover(w, set);
             }
         }
         NameKind::Device => {

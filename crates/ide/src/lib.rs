@@ -25,6 +25,7 @@ mod navigate;
 mod references;
 mod rename;
 mod resolve;
+mod rules;
 mod signature;
 mod situation;
 mod snippets;

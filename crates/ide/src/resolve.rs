@@ -119,6 +119,7 @@ fn keyword_for(kind: NameKind) -> &'static str {
         NameKind::Station => "station",
         NameKind::Session => "session",
         NameKind::Chain => "chain",
+        NameKind::Rules => "licence",
         _ => "",
     }
 }
@@ -126,8 +127,10 @@ fn keyword_for(kind: NameKind) -> &'static str {
 /// A top-level definition among the items of a document.
 fn top<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) -> Option<Def<'s>> {
     let word = keyword_for(kind);
+    // a licence and rules are one kind of thing
+    let begins = |w: Option<&str>| w == Some(word) || kind == NameKind::Rules && w == Some("rules");
     tree(s, doc)?.items().iter().find_map(|p| {
-        if keyword_of(&p.item) != Some(word) {
+        if !begins(keyword_of(&p.item)) {
             return None;
         }
         let stmt = p.item.statement()?;
@@ -151,7 +154,7 @@ pub(crate) fn global<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) 
     }
     if !matches!(
         kind,
-        NameKind::Cable | NameKind::Connector | NameKind::Device
+        NameKind::Cable | NameKind::Connector | NameKind::Device | NameKind::Rules
     ) {
         return None;
     }

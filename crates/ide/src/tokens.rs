@@ -199,6 +199,7 @@ fn name_kind(k: NameKind) -> TokenKind {
         | NameKind::Connector
         | NameKind::Device
         | NameKind::Family
+        | NameKind::Rules
         | NameKind::Shared => TokenKind::Catalogue,
         NameKind::Instrument => TokenKind::Instrument,
         NameKind::Station | NameKind::Session => TokenKind::Station,
@@ -206,6 +207,7 @@ fn name_kind(k: NameKind) -> TokenKind {
         NameKind::Tag => TokenKind::Part,
         NameKind::Port => TokenKind::Port,
         NameKind::Place => TokenKind::Place,
-        NameKind::Person => TokenKind::Person,
+        // words of one's own, which nothing defines elsewhere
+        NameKind::Person | NameKind::Class | NameKind::Question => TokenKind::Person,
     }
 }

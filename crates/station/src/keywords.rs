@@ -55,9 +55,9 @@ pub static KEYWORDS: LazyLock<Vec<Keyword>> = LazyLock::new(|| {
 /// Words that stand inside statements, sorted.
 pub static WORDS: LazyLock<Vec<&'static str>> = LazyLock::new(|| {
     let mut all = forms::inner();
-    // a datum that is refused with a message of its own, the usual criterion of a sensitivity, and
-    // a word of the first edition, which is no name since then
-    all.extend(["haat", "sinad", "reference"]);
+    // the usual criterion of a sensitivity, and a word of the first edition, which is no name since
+    // then
+    all.extend(["sinad", "reference"]);
     all.sort_unstable();
     all
 });

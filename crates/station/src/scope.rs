@@ -11,7 +11,7 @@ use std::hash::{Hash, Hasher};
 use crate::cx::{Lets, Val};
 use crate::forms::NameKind;
 use crate::lower::{Lowered, lower, lower_let};
-use crate::model::{Band, Cable, Connector, DeviceClass, Instrument, Meaning, Name};
+use crate::model::{Band, Cable, Connector, DeviceClass, Instrument, Meaning, Name, RuleSet};
 
 /// Why a file could not be had.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -125,6 +125,7 @@ pub struct Library {
     cables: FxHashMap<Box<str>, usize>,
     connectors: FxHashMap<Box<str>, usize>,
     devices: FxHashMap<Box<str>, usize>,
+    rules: FxHashMap<Box<str>, usize>,
 }
 
 /// The built-in library.
@@ -138,6 +139,7 @@ pub fn library() -> &'static Library {
             cables: FxHashMap::default(),
             connectors: FxHashMap::default(),
             devices: FxHashMap::default(),
+            rules: FxHashMap::default(),
         };
         for f in downlead_catalogue::FILES {
             let file = File::parse(f.text);
@@ -153,6 +155,9 @@ pub fn library() -> &'static Library {
                     }
                     Meaning::Device(c) => {
                         lib.devices.insert(c.name.text.clone(), at);
+                    }
+                    Meaning::Rules(c) => {
+                        lib.rules.insert(c.name.text.clone(), at);
                     }
                     _ => continue,
                 }
@@ -190,6 +195,20 @@ impl Library {
             Meaning::Device(c) => Some(c),
             _ => None,
         }
+    }
+
+    /// Rules by name.
+    #[must_use]
+    pub fn rules(&self, name: &str) -> Option<&RuleSet> {
+        match &self.items[*self.rules.get(name)?].2.meaning {
+            Meaning::Rules(c) => Some(c),
+            _ => None,
+        }
+    }
+
+    /// Names of all rules.
+    pub fn rules_names(&self) -> impl Iterator<Item = &str> {
+        self.rules.keys().map(AsRef::as_ref)
     }
 
     /// Names of all cables.
@@ -340,12 +359,16 @@ pub struct Env {
     pub devices: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Instruments.
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Licences and rules of the files.
+    pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind.
     names: FxHashMap<NameKind, u64>,
     /// Names that the files' device definitions use.
     uses: FxHashMap<Box<str>, Uses>,
+    /// Names that the files' licences and rules use.
+    rule_uses: FxHashMap<Box<str>, Uses>,
     /// Names whose definition could not be understood: that is said there, not at each use.
     broken: FxHashMap<Box<str>, ItemId>,
 }
@@ -402,6 +425,7 @@ impl Env {
                     Some("connector") => NameKind::Connector,
                     Some("device") => NameKind::Device,
                     Some("instrument") => NameKind::Instrument,
+                    Some("licence" | "rules") => NameKind::Rules,
                     _ => continue,
                 };
                 let low = cache.get(&p.item, &env.lets, env.lets_key);
@@ -411,6 +435,7 @@ impl Env {
                     Meaning::Connector(c) => &c.name,
                     Meaning::Device(c) => &c.name,
                     Meaning::Instrument(c) => &c.name,
+                    Meaning::Rules(c) => &c.name,
                     _ => {
                         if let Some(s) = p.item.statement()
                             && let Some(a) = s.atoms().get(1)
@@ -435,6 +460,12 @@ impl Env {
                         let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
                         env.uses.insert(text.clone(), used.collect());
                         env.devices.insert(text, (id, low));
+                    }
+                    NameKind::Rules => {
+                        let used = low.names.iter();
+                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
+                        env.rule_uses.insert(text.clone(), used.collect());
+                        env.rules.insert(text, (id, low));
                     }
                     _ => drop(env.instruments.insert(text, (id, low))),
                 }
@@ -503,6 +534,24 @@ impl Env {
         }
     }
 
+    /// A licence or rules by name, the files' own before the library's.
+    #[must_use]
+    pub fn rule_set(&self, name: &str) -> Option<&RuleSet> {
+        match self.rules.get(name) {
+            Some((_, low)) => match &low.meaning {
+                Meaning::Rules(c) => Some(c),
+                _ => None,
+            },
+            None => library().rules(name),
+        }
+    }
+
+    /// The names that the files' own licence or rules use.
+    #[must_use]
+    pub fn used_by_rules(&self, name: &str) -> &[(NameKind, Box<str>)] {
+        self.rule_uses.get(name).map_or(&[], |u| u)
+    }
+
     /// The names that the files' own definition of a device uses.
     #[must_use]
     pub fn used_by_device(&self, name: &str) -> &[(NameKind, Box<str>)] {
@@ -518,6 +567,7 @@ impl Env {
             NameKind::Connector => self.connector(name).is_some(),
             NameKind::Device => self.device(name).is_some(),
             NameKind::Instrument => self.instrument(name).is_some(),
+            NameKind::Rules => self.rule_set(name).is_some(),
             NameKind::Family => self.families().any(|f| f == name),
             _ => true,
         }
@@ -553,6 +603,7 @@ impl Env {
                 .collect(),
             NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
             NameKind::Instrument => keys(&self.instruments).collect(),
+            NameKind::Rules => keys(&self.rules).chain(lib.rules_names()).collect(),
             NameKind::Family => self.families().collect(),
             _ => Vec::new(),
         }
@@ -583,6 +634,7 @@ impl Env {
                 (own(&self.connectors), built_in)
             }
             NameKind::Device => (own(&self.devices), library().device(name).is_some()),
+            NameKind::Rules => (own(&self.rules), library().rules(name).is_some()),
             _ => (own(&self.instruments), false),
         };
         match own {

@@ -525,7 +525,7 @@ fn a_word_of_the_trade_finds_its_statement() {
         ),
     ] {
         let d = one(&text);
-        let good = fixed(&text, &d, 0);
+        let good = corrected(&text, &d, 0);
         assert!(good.contains(write), "{text}: {}", d.message);
         clean(&good);
     }

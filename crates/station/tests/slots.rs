@@ -40,6 +40,9 @@ fn wrap(place: &str, line: &str) -> String {
             let rest = others(line, &["family n", "loss 0.1 dB"]);
             format!("connector x {{ {rest}{line} }}")
         }
+        "rules" => format!("licence l {{ {line} }}"),
+        "steps" => format!("licence l {{ limit erp, \"x\" {{ {line} }} }}"),
+        "examples" => format!("licence l {{ limit 30 W erp, \"x\" {{ {line} }} }}"),
         "instrument" => format!("instrument x {{ {line} }}"),
         "device" => {
             let kind = match line.split(' ').next() {
@@ -257,6 +260,19 @@ const WITHOUT_FIGURES: &[&str] = &[
     "mode",
     "reversed",
     "tee",
+    "licence",
+    "rules",
+    "under",
+    "authority",
+    "jurisdiction",
+    "service",
+    "edition",
+    "dated",
+    "until",
+    "holder",
+    "class",
+    "ask",
+    "condition",
 ];
 
 #[test]

@@ -210,11 +210,11 @@ fn trimmed(text: &str) -> &str {
 fn space_between(line: &[Tok], next: Tok) -> bool {
     let last = line[line.len() - 1].kind;
     match next.kind {
-        S::Comma | S::Semicolon | S::RParen => return false,
+        S::Comma | S::Semicolon | S::RParen | S::Caret => return false,
         _ => {}
     }
     match last {
-        S::LParen => false,
+        S::LParen | S::Caret => false,
         // a sign before a name or bracket; before digits a blank keeps it an operator
         S::Minus => {
             !(begins_operand(&line[..line.len() - 1]) && matches!(next.kind, S::Word | S::LParen))

@@ -46,6 +46,8 @@ pub enum SyntaxKind {
     Star,
     /// `/`
     Slash,
+    /// `^`, in the law of a rule.
+    Caret,
     /// `±` or `+/-`.
     PlusMinus,
     /// `sqrt(GHz)` or `√GHz`, as written after `per`.

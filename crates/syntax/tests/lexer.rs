@@ -255,7 +255,7 @@ proptest! {
 #[test]
 fn precedence_is_that_of_arithmetic() {
     fn eval(e: downlead_syntax::Expr<'_>) -> f64 {
-        use downlead_syntax::BinOp::{Add, Div, Mul, Sub};
+        use downlead_syntax::BinOp::{Add, Div, Mul, Pow, Sub};
         match e.kind() {
             ExprKind::Number(n) => n.value,
             ExprKind::Neg(e) => -eval(e),
@@ -263,6 +263,7 @@ fn precedence_is_that_of_arithmetic() {
             ExprKind::Binary(Sub, a, b) => eval(a) - eval(b),
             ExprKind::Binary(Mul, a, b) => eval(a) * eval(b),
             ExprKind::Binary(Div, a, b) => eval(a) / eval(b),
+            ExprKind::Binary(Pow, a, b) => eval(a).powf(eval(b)),
             ExprKind::Name(_) | ExprKind::Per(..) => f64::NAN,
         }
     }
@@ -278,6 +279,10 @@ fn precedence_is_that_of_arithmetic() {
         ("-(2 + 3) * 2", -10.0),
         ("1 - (2 - (3 - 4))", -2.0),
         ("2 * -3", -6.0),
+        ("50 * (6 / 3)^2", 200.0),
+        ("2 * 3^2 * 4", 72.0),
+        ("1 + 2^3", 9.0),
+        ("(1 + 1)^-1", 0.5),
     ];
     for (text, expected) in cases {
         let file = File::parse(format!("let x = {text}"));

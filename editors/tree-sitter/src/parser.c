@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 294
+#define SYMBOL_COUNT 327
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 272
+#define TOKEN_COUNT 305
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -31,284 +31,317 @@ enum ts_symbol_identifiers {
   anon_sym_session = 13,
   anon_sym_station = 14,
   anon_sym_chain = 15,
-  anon_sym_transmit = 16,
-  anon_sym_receive = 17,
-  anon_sym_impedance = 18,
-  anon_sym_velocity = 19,
-  anon_sym_loss = 20,
-  anon_sym_construction = 21,
-  anon_sym_wires = 22,
-  anon_sym_valid = 23,
-  anon_sym_accuracy = 24,
-  anon_sym_rating = 25,
-  anon_sym_voltage = 26,
-  anon_sym_size = 27,
-  anon_sym_conductor = 28,
-  anon_sym_source = 29,
-  anon_sym_joins = 30,
-  anon_sym_limit = 31,
-  anon_sym_family = 32,
-  anon_sym_bump = 33,
-  anon_sym_return_DASHloss = 34,
-  anon_sym_swr = 35,
-  anon_sym_kind = 36,
-  anon_sym_high = 37,
-  anon_sym_low = 38,
-  anon_sym_port = 39,
-  anon_sym_from = 40,
-  anon_sym_isolation = 41,
-  anon_sym_ratio = 42,
-  anon_sym_split = 43,
-  anon_sym_tee = 44,
-  anon_sym_reversed = 45,
-  anon_sym_passes = 46,
-  anon_sym_gain = 47,
-  anon_sym_noise = 48,
-  anon_sym_excess = 49,
-  anon_sym_ways = 50,
-  anon_sym_coupled = 51,
-  anon_sym_calibrated = 52,
-  anon_sym_scale = 53,
-  anon_sym_resolution = 54,
-  anon_sym_due = 55,
-  anon_sym_linearity = 56,
-  anon_sym_repeatability = 57,
-  anon_sym_directivity = 58,
-  anon_sym_load = 59,
-  anon_sym_read = 60,
-  anon_sym_temperature = 61,
-  anon_sym_generator = 62,
-  anon_sym_drift = 63,
-  anon_sym_piece = 64,
-  anon_sym_readings = 65,
-  anon_sym_resonance = 66,
-  anon_sym_delay = 67,
-  anon_sym_phase = 68,
-  anon_sym_adapter = 69,
-  anon_sym_position = 70,
-  anon_sym_ground = 71,
-  anon_sym_place = 72,
-  anon_sym_transmitter = 73,
-  anon_sym_receiver = 74,
-  anon_sym_run = 75,
-  anon_sym_jumper = 76,
-  anon_sym_tail = 77,
-  anon_sym_pad = 78,
-  anon_sym_filter = 79,
-  anon_sym_isolator = 80,
-  anon_sym_circulator = 81,
-  anon_sym_protector = 82,
-  anon_sym_switch = 83,
-  anon_sym_coupler = 84,
-  anon_sym_meter = 85,
-  anon_sym_balun = 86,
-  anon_sym_tuner = 87,
-  anon_sym_duplexer = 88,
-  anon_sym_diplexer = 89,
-  anon_sym_combiner = 90,
-  anon_sym_divider = 91,
-  anon_sym_amplifier = 92,
-  anon_sym_preamplifier = 93,
-  anon_sym_antenna = 94,
-  anon_sym_branches = 95,
-  anon_sym_expect = 96,
-  anon_sym_branch = 97,
-  anon_sym_inner = 98,
-  anon_sym_outer = 99,
-  anon_sym_permittivity = 100,
-  anon_sym_loss_DASHtangent = 101,
-  anon_sym_strand = 102,
-  anon_sym_strand_DASHdiameter = 103,
-  anon_sym_braid = 104,
-  anon_sym_resistivity = 105,
-  anon_sym_inner_DASHresistivity = 106,
-  anon_sym_outer_DASHresistivity = 107,
-  anon_sym_diameter = 108,
-  anon_sym_spacing = 109,
-  anon_sym_baseline = 110,
-  anon_sym_through = 111,
-  anon_sym_open = 112,
-  anon_sym_short = 113,
-  anon_sym_equalise = 114,
-  anon_sym_power = 115,
-  anon_sym_mode = 116,
-  anon_sym_duty = 117,
-  anon_sym_keyed = 118,
-  anon_sym_foldback = 119,
-  anon_sym_sensitivity = 120,
-  anon_sym_efficiency = 121,
-  anon_sym_height = 122,
-  anon_sym_added = 123,
-  anon_sym_against = 124,
-  anon_sym_agl = 125,
-  anon_sym_am = 126,
-  anon_sym_ambient = 127,
-  anon_sym_amsl = 128,
-  anon_sym_apart = 129,
-  anon_sym_at = 130,
-  anon_sym_bow = 131,
-  anon_sym_by = 132,
-  anon_sym_carrier = 133,
-  anon_sym_clad = 134,
-  anon_sym_corrected = 135,
-  anon_sym_cw = 136,
-  anon_sym_data = 137,
-  anon_sym_displayed = 138,
-  anon_sym_eirp = 139,
-  anon_sym_ends = 140,
-  anon_sym_erp = 141,
-  anon_sym_etrs89 = 142,
-  anon_sym_figure = 143,
-  anon_sym_fm = 144,
-  anon_sym_for = 145,
-  anon_sym_forward = 146,
-  anon_sym_full = 147,
-  anon_sym_guess = 148,
-  anon_sym_haat = 149,
-  anon_sym_in = 150,
-  anon_sym_input = 151,
-  anon_sym_k = 152,
-  anon_sym_maximum = 153,
-  anon_sym_mean = 154,
-  anon_sym_nad27 = 155,
-  anon_sym_nad83 = 156,
-  anon_sym_net = 157,
-  anon_sym_nominal = 158,
-  anon_sym_of = 159,
-  anon_sym_on = 160,
-  anon_sym_output = 161,
-  anon_sym_over = 162,
-  anon_sym_pep = 163,
-  anon_sym_per = 164,
-  anon_sym_rated = 165,
-  anon_sym_reactance = 166,
-  anon_sym_reading = 167,
-  anon_sym_realized = 168,
-  anon_sym_reference = 169,
-  anon_sym_reflected = 170,
-  anon_sym_rejects = 171,
-  anon_sym_series = 172,
-  anon_sym_shared = 173,
-  anon_sym_sheet = 174,
-  anon_sym_shunt = 175,
-  anon_sym_sinad = 176,
-  anon_sym_since = 177,
-  anon_sym_ssb = 178,
-  anon_sym_ssb_DASHprocessed = 179,
-  anon_sym_to = 180,
-  anon_sym_typical = 181,
-  anon_sym_way = 182,
-  anon_sym_wet = 183,
-  anon_sym_wgs84 = 184,
-  anon_sym_with = 185,
-  anon_sym_COMMA = 186,
-  anon_sym_EQ = 187,
-  anon_sym_u00b1 = 188,
-  anon_sym_PLUS_SLASH_DASH = 189,
-  anon_sym_LPAREN = 190,
-  anon_sym_RPAREN = 191,
-  anon_sym_DASH = 192,
-  anon_sym_u2212 = 193,
-  anon_sym_u2013 = 194,
-  anon_sym_PLUS = 195,
-  anon_sym_STAR = 196,
-  anon_sym_SLASH = 197,
-  sym__glued = 198,
-  sym_date = 199,
-  sym_dms = 200,
-  sym_number = 201,
-  aux_sym_unit_token1 = 202,
-  aux_sym_unit_token2 = 203,
-  aux_sym_unit_token3 = 204,
-  aux_sym_unit_token4 = 205,
-  aux_sym_unit_token5 = 206,
-  aux_sym_unit_token6 = 207,
-  anon_sym_wavelengths = 208,
-  anon_sym_wavelength = 209,
-  aux_sym_unit_token7 = 210,
-  aux_sym_unit_token8 = 211,
-  aux_sym_unit_token9 = 212,
-  aux_sym_unit_token10 = 213,
-  anon_sym_ohm_DASHm = 214,
-  aux_sym_unit_token11 = 215,
-  aux_sym_unit_token12 = 216,
-  anon_sym_degC = 217,
-  anon_sym_degF = 218,
-  anon_sym_ohms = 219,
-  aux_sym_unit_token13 = 220,
-  anon_sym_GHz = 221,
-  anon_sym_MHz = 222,
-  anon_sym_dBW = 223,
-  anon_sym_dBd = 224,
-  anon_sym_dBi = 225,
-  anon_sym_dBm = 226,
-  anon_sym_deg = 227,
-  anon_sym_kHz = 228,
-  anon_sym_min = 229,
-  anon_sym_ohm = 230,
-  anon_sym_Hz = 231,
-  anon_sym_cm = 232,
-  anon_sym_dB = 233,
-  anon_sym_ft = 234,
-  anon_sym_kV = 235,
-  anon_sym_kW = 236,
-  anon_sym_km = 237,
-  anon_sym_mW = 238,
-  anon_sym_mi = 239,
-  anon_sym_mm = 240,
-  anon_sym_ms = 241,
-  anon_sym_ns = 242,
-  anon_sym_uV = 243,
-  anon_sym_uW = 244,
-  anon_sym_us = 245,
-  anon_sym_yd = 246,
-  anon_sym_u00b0C = 247,
-  anon_sym_u00b0F = 248,
-  anon_sym_u00b5V = 249,
-  anon_sym_u00b5W = 250,
-  anon_sym_u00b5s = 251,
-  anon_sym_u03a9m = 252,
-  anon_sym_u03bcV = 253,
-  anon_sym_u03bcW = 254,
-  anon_sym_u03bcs = 255,
-  anon_sym_u2126m = 256,
-  anon_sym_PERCENT = 257,
-  anon_sym_A = 258,
-  anon_sym_V = 259,
-  anon_sym_W = 260,
-  anon_sym_h = 261,
-  anon_sym_m = 262,
-  anon_sym_s = 263,
-  anon_sym_u00b0 = 264,
-  anon_sym_u03a9 = 265,
-  anon_sym_u03bb = 266,
-  anon_sym_u2126 = 267,
-  sym_root = 268,
-  sym_digit_name = 269,
-  sym_string = 270,
-  sym_comment = 271,
-  sym_source_file = 272,
-  sym__line = 273,
-  sym__end = 274,
-  sym_statement = 275,
-  sym_block_statement = 276,
-  sym_block = 277,
-  sym__head = 278,
-  sym_keyword = 279,
-  sym_only_word = 280,
-  sym_word = 281,
-  sym__value = 282,
-  sym_range = 283,
-  sym_tolerance = 284,
-  sym_coverage = 285,
-  sym__expression = 286,
-  sym_parenthesized_expression = 287,
-  sym_negation = 288,
-  sym_binary_expression = 289,
-  sym_quantity = 290,
-  sym_unit = 291,
-  aux_sym_source_file_repeat1 = 292,
-  aux_sym__head_repeat1 = 293,
+  anon_sym_licence = 16,
+  anon_sym_rules = 17,
+  anon_sym_transmit = 18,
+  anon_sym_receive = 19,
+  anon_sym_impedance = 20,
+  anon_sym_velocity = 21,
+  anon_sym_loss = 22,
+  anon_sym_construction = 23,
+  anon_sym_wires = 24,
+  anon_sym_valid = 25,
+  anon_sym_accuracy = 26,
+  anon_sym_rating = 27,
+  anon_sym_voltage = 28,
+  anon_sym_size = 29,
+  anon_sym_conductor = 30,
+  anon_sym_source = 31,
+  anon_sym_joins = 32,
+  anon_sym_limit = 33,
+  anon_sym_family = 34,
+  anon_sym_bump = 35,
+  anon_sym_return_DASHloss = 36,
+  anon_sym_swr = 37,
+  anon_sym_kind = 38,
+  anon_sym_high = 39,
+  anon_sym_low = 40,
+  anon_sym_port = 41,
+  anon_sym_from = 42,
+  anon_sym_isolation = 43,
+  anon_sym_ratio = 44,
+  anon_sym_split = 45,
+  anon_sym_tee = 46,
+  anon_sym_reversed = 47,
+  anon_sym_passes = 48,
+  anon_sym_gain = 49,
+  anon_sym_noise = 50,
+  anon_sym_excess = 51,
+  anon_sym_ways = 52,
+  anon_sym_coupled = 53,
+  anon_sym_calibrated = 54,
+  anon_sym_scale = 55,
+  anon_sym_resolution = 56,
+  anon_sym_due = 57,
+  anon_sym_linearity = 58,
+  anon_sym_repeatability = 59,
+  anon_sym_directivity = 60,
+  anon_sym_load = 61,
+  anon_sym_read = 62,
+  anon_sym_temperature = 63,
+  anon_sym_generator = 64,
+  anon_sym_drift = 65,
+  anon_sym_piece = 66,
+  anon_sym_readings = 67,
+  anon_sym_resonance = 68,
+  anon_sym_delay = 69,
+  anon_sym_phase = 70,
+  anon_sym_adapter = 71,
+  anon_sym_position = 72,
+  anon_sym_ground = 73,
+  anon_sym_place = 74,
+  anon_sym_under = 75,
+  anon_sym_transmitter = 76,
+  anon_sym_receiver = 77,
+  anon_sym_run = 78,
+  anon_sym_jumper = 79,
+  anon_sym_tail = 80,
+  anon_sym_pad = 81,
+  anon_sym_filter = 82,
+  anon_sym_isolator = 83,
+  anon_sym_circulator = 84,
+  anon_sym_protector = 85,
+  anon_sym_switch = 86,
+  anon_sym_coupler = 87,
+  anon_sym_meter = 88,
+  anon_sym_balun = 89,
+  anon_sym_tuner = 90,
+  anon_sym_duplexer = 91,
+  anon_sym_diplexer = 92,
+  anon_sym_combiner = 93,
+  anon_sym_divider = 94,
+  anon_sym_amplifier = 95,
+  anon_sym_preamplifier = 96,
+  anon_sym_antenna = 97,
+  anon_sym_branches = 98,
+  anon_sym_expect = 99,
+  anon_sym_authority = 100,
+  anon_sym_jurisdiction = 101,
+  anon_sym_service = 102,
+  anon_sym_edition = 103,
+  anon_sym_dated = 104,
+  anon_sym_until = 105,
+  anon_sym_holder = 106,
+  anon_sym_class = 107,
+  anon_sym_ask = 108,
+  anon_sym_threshold = 109,
+  anon_sym_fixed = 110,
+  anon_sym_condition = 111,
+  anon_sym_branch = 112,
+  anon_sym_inner = 113,
+  anon_sym_outer = 114,
+  anon_sym_permittivity = 115,
+  anon_sym_loss_DASHtangent = 116,
+  anon_sym_strand = 117,
+  anon_sym_strand_DASHdiameter = 118,
+  anon_sym_braid = 119,
+  anon_sym_resistivity = 120,
+  anon_sym_inner_DASHresistivity = 121,
+  anon_sym_outer_DASHresistivity = 122,
+  anon_sym_diameter = 123,
+  anon_sym_spacing = 124,
+  anon_sym_baseline = 125,
+  anon_sym_through = 126,
+  anon_sym_open = 127,
+  anon_sym_short = 128,
+  anon_sym_equalise = 129,
+  anon_sym_power = 130,
+  anon_sym_mode = 131,
+  anon_sym_duty = 132,
+  anon_sym_keyed = 133,
+  anon_sym_foldback = 134,
+  anon_sym_sensitivity = 135,
+  anon_sym_efficiency = 136,
+  anon_sym_height = 137,
+  anon_sym_haat = 138,
+  anon_sym_bandwidth = 139,
+  anon_sym_distance = 140,
+  anon_sym_radius = 141,
+  anon_sym_fails = 142,
+  anon_sym_above = 143,
+  anon_sym_added = 144,
+  anon_sym_against = 145,
+  anon_sym_agl = 146,
+  anon_sym_am = 147,
+  anon_sym_ambient = 148,
+  anon_sym_amsl = 149,
+  anon_sym_apart = 150,
+  anon_sym_at = 151,
+  anon_sym_below = 152,
+  anon_sym_bow = 153,
+  anon_sym_by = 154,
+  anon_sym_carrier = 155,
+  anon_sym_clad = 156,
+  anon_sym_confidence = 157,
+  anon_sym_corrected = 158,
+  anon_sym_cw = 159,
+  anon_sym_data = 160,
+  anon_sym_dc_DASHinput = 161,
+  anon_sym_displayed = 162,
+  anon_sym_eirp = 163,
+  anon_sym_ends = 164,
+  anon_sym_erp = 165,
+  anon_sym_etrs89 = 166,
+  anon_sym_figure = 167,
+  anon_sym_fm = 168,
+  anon_sym_for = 169,
+  anon_sym_forward = 170,
+  anon_sym_frequency = 171,
+  anon_sym_full = 172,
+  anon_sym_guess = 173,
+  anon_sym_if = 174,
+  anon_sym_in = 175,
+  anon_sym_input = 176,
+  anon_sym_instead = 177,
+  anon_sym_k = 178,
+  anon_sym_maximum = 179,
+  anon_sym_mean = 180,
+  anon_sym_medium = 181,
+  anon_sym_nad27 = 182,
+  anon_sym_nad83 = 183,
+  anon_sym_net = 184,
+  anon_sym_no = 185,
+  anon_sym_nominal = 186,
+  anon_sym_of = 187,
+  anon_sym_on = 188,
+  anon_sym_output = 189,
+  anon_sym_over = 190,
+  anon_sym_pep = 191,
+  anon_sym_per = 192,
+  anon_sym_rated = 193,
+  anon_sym_reactance = 194,
+  anon_sym_reading = 195,
+  anon_sym_realized = 196,
+  anon_sym_reference = 197,
+  anon_sym_reflected = 198,
+  anon_sym_rejects = 199,
+  anon_sym_series = 200,
+  anon_sym_shared = 201,
+  anon_sym_sheet = 202,
+  anon_sym_shunt = 203,
+  anon_sym_sinad = 204,
+  anon_sym_since = 205,
+  anon_sym_ssb = 206,
+  anon_sym_ssb_DASHprocessed = 207,
+  anon_sym_then = 208,
+  anon_sym_to = 209,
+  anon_sym_total = 210,
+  anon_sym_typical = 211,
+  anon_sym_way = 212,
+  anon_sym_wet = 213,
+  anon_sym_wgs84 = 214,
+  anon_sym_with = 215,
+  anon_sym_within = 216,
+  anon_sym_yes = 217,
+  anon_sym_COMMA = 218,
+  anon_sym_EQ = 219,
+  anon_sym_u00b1 = 220,
+  anon_sym_PLUS_SLASH_DASH = 221,
+  anon_sym_LPAREN = 222,
+  anon_sym_RPAREN = 223,
+  anon_sym_DASH = 224,
+  anon_sym_u2212 = 225,
+  anon_sym_u2013 = 226,
+  anon_sym_PLUS = 227,
+  anon_sym_STAR = 228,
+  anon_sym_SLASH = 229,
+  anon_sym_CARET = 230,
+  sym__glued = 231,
+  sym_date = 232,
+  sym_dms = 233,
+  sym_number = 234,
+  aux_sym_unit_token1 = 235,
+  aux_sym_unit_token2 = 236,
+  aux_sym_unit_token3 = 237,
+  aux_sym_unit_token4 = 238,
+  aux_sym_unit_token5 = 239,
+  aux_sym_unit_token6 = 240,
+  anon_sym_wavelengths = 241,
+  anon_sym_wavelength = 242,
+  aux_sym_unit_token7 = 243,
+  aux_sym_unit_token8 = 244,
+  aux_sym_unit_token9 = 245,
+  aux_sym_unit_token10 = 246,
+  anon_sym_ohm_DASHm = 247,
+  aux_sym_unit_token11 = 248,
+  aux_sym_unit_token12 = 249,
+  anon_sym_degC = 250,
+  anon_sym_degF = 251,
+  anon_sym_ohms = 252,
+  aux_sym_unit_token13 = 253,
+  anon_sym_GHz = 254,
+  anon_sym_MHz = 255,
+  anon_sym_dBW = 256,
+  anon_sym_dBd = 257,
+  anon_sym_dBi = 258,
+  anon_sym_dBm = 259,
+  anon_sym_deg = 260,
+  anon_sym_kHz = 261,
+  anon_sym_min = 262,
+  anon_sym_ohm = 263,
+  anon_sym_Hz = 264,
+  anon_sym_cm = 265,
+  anon_sym_dB = 266,
+  anon_sym_ft = 267,
+  anon_sym_kV = 268,
+  anon_sym_kW = 269,
+  anon_sym_km = 270,
+  anon_sym_mW = 271,
+  anon_sym_mi = 272,
+  anon_sym_mm = 273,
+  anon_sym_ms = 274,
+  anon_sym_ns = 275,
+  anon_sym_uV = 276,
+  anon_sym_uW = 277,
+  anon_sym_us = 278,
+  anon_sym_yd = 279,
+  anon_sym_u00b0C = 280,
+  anon_sym_u00b0F = 281,
+  anon_sym_u00b5V = 282,
+  anon_sym_u00b5W = 283,
+  anon_sym_u00b5s = 284,
+  anon_sym_u03a9m = 285,
+  anon_sym_u03bcV = 286,
+  anon_sym_u03bcW = 287,
+  anon_sym_u03bcs = 288,
+  anon_sym_u2126m = 289,
+  anon_sym_PERCENT = 290,
+  anon_sym_A = 291,
+  anon_sym_V = 292,
+  anon_sym_W = 293,
+  anon_sym_h = 294,
+  anon_sym_m = 295,
+  anon_sym_s = 296,
+  anon_sym_u00b0 = 297,
+  anon_sym_u03a9 = 298,
+  anon_sym_u03bb = 299,
+  anon_sym_u2126 = 300,
+  sym_root = 301,
+  sym_digit_name = 302,
+  sym_string = 303,
+  sym_comment = 304,
+  sym_source_file = 305,
+  sym__line = 306,
+  sym__end = 307,
+  sym_statement = 308,
+  sym_block_statement = 309,
+  sym_block = 310,
+  sym__head = 311,
+  sym_keyword = 312,
+  sym_only_word = 313,
+  sym_word = 314,
+  sym__value = 315,
+  sym_range = 316,
+  sym_tolerance = 317,
+  sym_coverage = 318,
+  sym__expression = 319,
+  sym_parenthesized_expression = 320,
+  sym_negation = 321,
+  sym_binary_expression = 322,
+  sym_quantity = 323,
+  sym_unit = 324,
+  aux_sym_source_file_repeat1 = 325,
+  aux_sym__head_repeat1 = 326,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -328,6 +361,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_session] = "session",
   [anon_sym_station] = "station",
   [anon_sym_chain] = "chain",
+  [anon_sym_licence] = "licence",
+  [anon_sym_rules] = "rules",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -385,6 +420,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_position] = "position",
   [anon_sym_ground] = "ground",
   [anon_sym_place] = "place",
+  [anon_sym_under] = "under",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_run] = "run",
@@ -409,6 +445,18 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_antenna] = "antenna",
   [anon_sym_branches] = "branches",
   [anon_sym_expect] = "expect",
+  [anon_sym_authority] = "authority",
+  [anon_sym_jurisdiction] = "jurisdiction",
+  [anon_sym_service] = "service",
+  [anon_sym_edition] = "edition",
+  [anon_sym_dated] = "dated",
+  [anon_sym_until] = "until",
+  [anon_sym_holder] = "holder",
+  [anon_sym_class] = "class",
+  [anon_sym_ask] = "ask",
+  [anon_sym_threshold] = "threshold",
+  [anon_sym_fixed] = "fixed",
+  [anon_sym_condition] = "condition",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -435,6 +483,12 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_sensitivity] = "sensitivity",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
+  [anon_sym_haat] = "haat",
+  [anon_sym_bandwidth] = "bandwidth",
+  [anon_sym_distance] = "distance",
+  [anon_sym_radius] = "radius",
+  [anon_sym_fails] = "fails",
+  [anon_sym_above] = "above",
   [anon_sym_added] = "added",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
@@ -443,13 +497,16 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_amsl] = "amsl",
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
+  [anon_sym_below] = "below",
   [anon_sym_bow] = "bow",
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
   [anon_sym_clad] = "clad",
+  [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
   [anon_sym_data] = "data",
+  [anon_sym_dc_DASHinput] = "dc-input",
   [anon_sym_displayed] = "displayed",
   [anon_sym_eirp] = "eirp",
   [anon_sym_ends] = "ends",
@@ -459,17 +516,21 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fm] = "fm",
   [anon_sym_for] = "for",
   [anon_sym_forward] = "forward",
+  [anon_sym_frequency] = "frequency",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
-  [anon_sym_haat] = "haat",
+  [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
+  [anon_sym_instead] = "instead",
   [anon_sym_k] = "k",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
+  [anon_sym_medium] = "medium",
   [anon_sym_nad27] = "nad27",
   [anon_sym_nad83] = "nad83",
   [anon_sym_net] = "net",
+  [anon_sym_no] = "no",
   [anon_sym_nominal] = "nominal",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
@@ -492,12 +553,16 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_since] = "since",
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
+  [anon_sym_then] = "then",
   [anon_sym_to] = "to",
+  [anon_sym_total] = "total",
   [anon_sym_typical] = "typical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
   [anon_sym_with] = "with",
+  [anon_sym_within] = "within",
+  [anon_sym_yes] = "yes",
   [anon_sym_COMMA] = ",",
   [anon_sym_EQ] = "=",
   [anon_sym_u00b1] = "\u00b1",
@@ -510,6 +575,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_PLUS] = "+",
   [anon_sym_STAR] = "*",
   [anon_sym_SLASH] = "/",
+  [anon_sym_CARET] = "^",
   [sym__glued] = "_glued",
   [sym_date] = "date",
   [sym_dms] = "dms",
@@ -625,6 +691,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_session] = anon_sym_session,
   [anon_sym_station] = anon_sym_station,
   [anon_sym_chain] = anon_sym_chain,
+  [anon_sym_licence] = anon_sym_licence,
+  [anon_sym_rules] = anon_sym_rules,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -682,6 +750,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_position] = anon_sym_position,
   [anon_sym_ground] = anon_sym_ground,
   [anon_sym_place] = anon_sym_place,
+  [anon_sym_under] = anon_sym_under,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_run] = anon_sym_run,
@@ -706,6 +775,18 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_antenna] = anon_sym_antenna,
   [anon_sym_branches] = anon_sym_branches,
   [anon_sym_expect] = anon_sym_expect,
+  [anon_sym_authority] = anon_sym_authority,
+  [anon_sym_jurisdiction] = anon_sym_jurisdiction,
+  [anon_sym_service] = anon_sym_service,
+  [anon_sym_edition] = anon_sym_edition,
+  [anon_sym_dated] = anon_sym_dated,
+  [anon_sym_until] = anon_sym_until,
+  [anon_sym_holder] = anon_sym_holder,
+  [anon_sym_class] = anon_sym_class,
+  [anon_sym_ask] = anon_sym_ask,
+  [anon_sym_threshold] = anon_sym_threshold,
+  [anon_sym_fixed] = anon_sym_fixed,
+  [anon_sym_condition] = anon_sym_condition,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -732,6 +813,12 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_sensitivity] = anon_sym_sensitivity,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
+  [anon_sym_haat] = anon_sym_haat,
+  [anon_sym_bandwidth] = anon_sym_bandwidth,
+  [anon_sym_distance] = anon_sym_distance,
+  [anon_sym_radius] = anon_sym_radius,
+  [anon_sym_fails] = anon_sym_fails,
+  [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
@@ -740,13 +827,16 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_amsl] = anon_sym_amsl,
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
+  [anon_sym_below] = anon_sym_below,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
   [anon_sym_clad] = anon_sym_clad,
+  [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
   [anon_sym_data] = anon_sym_data,
+  [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
   [anon_sym_displayed] = anon_sym_displayed,
   [anon_sym_eirp] = anon_sym_eirp,
   [anon_sym_ends] = anon_sym_ends,
@@ -756,17 +846,21 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fm] = anon_sym_fm,
   [anon_sym_for] = anon_sym_for,
   [anon_sym_forward] = anon_sym_forward,
+  [anon_sym_frequency] = anon_sym_frequency,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
-  [anon_sym_haat] = anon_sym_haat,
+  [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
+  [anon_sym_instead] = anon_sym_instead,
   [anon_sym_k] = anon_sym_k,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
+  [anon_sym_medium] = anon_sym_medium,
   [anon_sym_nad27] = anon_sym_nad27,
   [anon_sym_nad83] = anon_sym_nad83,
   [anon_sym_net] = anon_sym_net,
+  [anon_sym_no] = anon_sym_no,
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
@@ -789,12 +883,16 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_since] = anon_sym_since,
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
+  [anon_sym_then] = anon_sym_then,
   [anon_sym_to] = anon_sym_to,
+  [anon_sym_total] = anon_sym_total,
   [anon_sym_typical] = anon_sym_typical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
   [anon_sym_with] = anon_sym_with,
+  [anon_sym_within] = anon_sym_within,
+  [anon_sym_yes] = anon_sym_yes,
   [anon_sym_COMMA] = anon_sym_COMMA,
   [anon_sym_EQ] = anon_sym_EQ,
   [anon_sym_u00b1] = anon_sym_u00b1,
@@ -807,6 +905,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_PLUS] = anon_sym_PLUS,
   [anon_sym_STAR] = anon_sym_STAR,
   [anon_sym_SLASH] = anon_sym_SLASH,
+  [anon_sym_CARET] = anon_sym_CARET,
   [sym__glued] = sym__glued,
   [sym_date] = sym_date,
   [sym_dms] = sym_dms,
@@ -967,6 +1066,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_chain] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_licence] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rules] = {
     .visible = true,
     .named = false,
   },
@@ -1198,6 +1305,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_under] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1291,6 +1402,54 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_expect] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_authority] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_jurisdiction] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_service] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_edition] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dated] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_until] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_holder] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_class] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_ask] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_threshold] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_fixed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_condition] = {
     .visible = true,
     .named = false,
   },
@@ -1398,6 +1557,30 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_haat] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_bandwidth] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_distance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_radius] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_fails] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_above] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_added] = {
     .visible = true,
     .named = false,
@@ -1430,6 +1613,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_below] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_bow] = {
     .visible = true,
     .named = false,
@@ -1446,6 +1633,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_confidence] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_corrected] = {
     .visible = true,
     .named = false,
@@ -1455,6 +1646,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_data] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dc_DASHinput] = {
     .visible = true,
     .named = false,
   },
@@ -1494,6 +1689,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_frequency] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1502,7 +1701,7 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_haat] = {
+  [anon_sym_if] = {
     .visible = true,
     .named = false,
   },
@@ -1511,6 +1710,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_input] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_instead] = {
     .visible = true,
     .named = false,
   },
@@ -1526,6 +1729,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_medium] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_nad27] = {
     .visible = true,
     .named = false,
@@ -1535,6 +1742,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_net] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_no] = {
     .visible = true,
     .named = false,
   },
@@ -1626,7 +1837,15 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_then] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_to] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_total] = {
     .visible = true,
     .named = false,
   },
@@ -1647,6 +1866,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_with] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_within] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_yes] = {
     .visible = true,
     .named = false,
   },
@@ -1695,6 +1922,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_SLASH] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_CARET] = {
     .visible = true,
     .named = false,
   },
@@ -2216,7 +2447,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '\n', 133,
         '\r', 1,
         '"', 3,
-        '%', 213,
+        '%', 214,
         '(', 141,
         ')', 142,
         '*', 152,
@@ -2226,26 +2457,27 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
-        'd', 250,
-        'p', 251,
+        '^', 154,
+        'd', 251,
+        'p', 252,
         '{', 135,
         '}', 136,
-        0xb0, 214,
+        0xb0, 215,
         0xb1, 139,
         0xb5, 54,
-        0x3a9, 215,
-        0x3bb, 216,
+        0x3a9, 216,
+        0x3bb, 217,
         0x3bc, 55,
         0x2013, 148,
-        0x2126, 217,
+        0x2126, 218,
         0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 1:
       if (lookahead == '\n') ADVANCE(133);
@@ -2255,35 +2487,36 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(253);
+      if (lookahead == '"') ADVANCE(254);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 213,
+        '%', 214,
         ')', 142,
         '*', 152,
         '+', 149,
         '-', 143,
         '/', 153,
-        'd', 250,
-        'p', 251,
-        0xb0, 214,
+        '^', 154,
+        'd', 251,
+        'p', 252,
+        0xb0, 215,
         0xb5, 54,
-        0x3a9, 215,
-        0x3bb, 216,
+        0x3a9, 216,
+        0x3bb, 217,
         0x3bc, 55,
         0x2013, 147,
-        0x2126, 217,
+        0x2126, 218,
         0x2212, 145,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 5:
       if (lookahead == '(') ADVANCE(125);
@@ -2298,30 +2531,33 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '(') ADVANCE(53);
       END_STATE();
     case 9:
-      if (lookahead == ')') ADVANCE(142);
-      if (lookahead == '*') ADVANCE(152);
-      if (lookahead == '+') ADVANCE(149);
-      if (lookahead == '-') ADVANCE(143);
-      if (lookahead == '/') ADVANCE(153);
-      if (lookahead == 0x2013) ADVANCE(147);
-      if (lookahead == 0x2212) ADVANCE(145);
+      ADVANCE_MAP(
+        ')', 142,
+        '*', 152,
+        '+', 149,
+        '-', 143,
+        '/', 153,
+        '^', 154,
+        0x2013, 147,
+        0x2212, 145,
+      );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(154);
+      if (lookahead == ')') ADVANCE(155);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(190);
+      if (lookahead == ')') ADVANCE(191);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(189);
+      if (lookahead == ')') ADVANCE(190);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(218);
+      if (lookahead == ')') ADVANCE(219);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
@@ -2334,20 +2570,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 16:
       if (lookahead == '.') ADVANCE(116);
-      if (lookahead == 0x2032) ADVANCE(172);
+      if (lookahead == 0x2032) ADVANCE(173);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
       if (lookahead == '.') ADVANCE(118);
-      if (lookahead == 0x2033) ADVANCE(171);
+      if (lookahead == 0x2033) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(254);
+      if (lookahead == '/') ADVANCE(255);
       END_STATE();
     case 19:
       if (lookahead == '/') ADVANCE(32);
@@ -2374,7 +2610,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == '-' ||
           lookahead == 0x2013 ||
           lookahead == 0x2212) ADVANCE(120);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 23:
       if (lookahead == '/') ADVANCE(33);
@@ -2397,12 +2633,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(246);
-      if (lookahead == '1') ADVANCE(245);
+      if (lookahead == '0') ADVANCE(247);
+      if (lookahead == '1') ADVANCE(246);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 28:
       if (lookahead == '0') ADVANCE(29);
@@ -2420,7 +2656,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '1') ADVANCE(28);
       if (lookahead == 'f') ADVANCE(85);
       if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(201);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
@@ -2428,12 +2664,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '1') ADVANCE(31);
       if (lookahead == 'f') ADVANCE(84);
       if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(154);
+      if (lookahead == 'm') ADVANCE(155);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(158);
+      if (lookahead == 'B') ADVANCE(159);
       if (lookahead == 'e') ADVANCE(64);
       END_STATE();
     case 35:
@@ -2446,7 +2682,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'H') ADVANCE(95);
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(154);
+          lookahead == 'm') ADVANCE(155);
       END_STATE();
     case 38:
       if (lookahead == 'H') ADVANCE(96);
@@ -2509,20 +2745,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'M') ADVANCE(44);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(205);
-      if (lookahead == 'W') ADVANCE(206);
-      if (lookahead == 's') ADVANCE(207);
+      if (lookahead == 'V') ADVANCE(206);
+      if (lookahead == 'W') ADVANCE(207);
+      if (lookahead == 's') ADVANCE(208);
       END_STATE();
     case 55:
-      if (lookahead == 'V') ADVANCE(209);
-      if (lookahead == 'W') ADVANCE(210);
-      if (lookahead == 's') ADVANCE(211);
+      if (lookahead == 'V') ADVANCE(210);
+      if (lookahead == 'W') ADVANCE(211);
+      if (lookahead == 's') ADVANCE(212);
       END_STATE();
     case 56:
       if (lookahead == 'a') ADVANCE(94);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(154);
+      if (lookahead == 'd') ADVANCE(155);
       END_STATE();
     case 58:
       if (lookahead == 'e') ADVANCE(68);
@@ -2532,36 +2768,36 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 60:
       if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(154);
+      if (lookahead == 'm') ADVANCE(155);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(60);
       END_STATE();
     case 61:
       if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == 'm') ADVANCE(202);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(196);
+      if (lookahead == 'm') ADVANCE(197);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(159);
+      if (lookahead == 'm') ADVANCE(160);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == 'g') ADVANCE(168);
       END_STATE();
     case 65:
       if (lookahead == 'g') ADVANCE(90);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(165);
+      if (lookahead == 'h') ADVANCE(166);
       END_STATE();
     case 67:
       if (lookahead == 'h') ADVANCE(71);
@@ -2570,23 +2806,23 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'l') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(168);
+      if (lookahead == 'm') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'm') ADVANCE(154);
-      END_STATE();
-    case 71:
       if (lookahead == 'm') ADVANCE(155);
       END_STATE();
+    case 71:
+      if (lookahead == 'm') ADVANCE(156);
+      END_STATE();
     case 72:
-      if (lookahead == 'm') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 73:
-      if (lookahead == 'n') ADVANCE(154);
+      if (lookahead == 'n') ADVANCE(155);
       END_STATE();
     case 74:
       if (lookahead == 'n') ADVANCE(65);
@@ -2616,22 +2852,22 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'r') ADVANCE(93);
       END_STATE();
     case 83:
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 's') ADVANCE(155);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(154);
+      if (lookahead == 't') ADVANCE(155);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(197);
+      if (lookahead == 't') ADVANCE(198);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(199);
+      if (lookahead == 't') ADVANCE(200);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(195);
+      if (lookahead == 't') ADVANCE(196);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(159);
+      if (lookahead == 't') ADVANCE(160);
       END_STATE();
     case 89:
       if (lookahead == 't') ADVANCE(6);
@@ -2652,19 +2888,19 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'v') ADVANCE(58);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(154);
+      if (lookahead == 'z') ADVANCE(155);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == 'z') ADVANCE(195);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(192);
-      END_STATE();
-    case 98:
       if (lookahead == 'z') ADVANCE(193);
       END_STATE();
+    case 98:
+      if (lookahead == 'z') ADVANCE(194);
+      END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(191);
+      if (lookahead == 'z') ADVANCE(192);
       END_STATE();
     case 100:
       if (lookahead == 'z') ADVANCE(11);
@@ -2676,51 +2912,51 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 103:
-      if (lookahead == 0x2032) ADVANCE(172);
+      if (lookahead == 0x2032) ADVANCE(173);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
       END_STATE();
     case 104:
-      if (lookahead == 0x2033) ADVANCE(171);
+      if (lookahead == 0x2033) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 105:
       if (lookahead == '+' ||
           lookahead == '-') ADVANCE(114);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 106:
       if (lookahead == '+' ||
           lookahead == '-') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
       END_STATE();
     case 107:
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 's') ADVANCE(154);
+          lookahead == 's') ADVANCE(155);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
       END_STATE();
     case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
     case 111:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 112:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
       END_STATE();
     case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 115:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
@@ -2735,26 +2971,26 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
       END_STATE();
     case 119:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(247);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(248);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 120:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
-      END_STATE();
-    case 121:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
-      END_STATE();
-    case 122:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
+    case 121:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      END_STATE();
+    case 122:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      END_STATE();
     case 123:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
       END_STATE();
     case 124:
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(219);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
       END_STATE();
     case 125:
       if (('A' <= lookahead && lookahead <= 'Z') ||
@@ -2764,13 +3000,13 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 127:
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 128:
       if (eof) ADVANCE(132);
@@ -2778,7 +3014,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '\n', 133,
         '\r', 1,
         '"', 3,
-        '%', 213,
+        '%', 214,
         '(', 141,
         '*', 152,
         '+', 151,
@@ -2787,25 +3023,26 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
-        'd', 250,
-        'p', 251,
+        '^', 154,
+        'd', 251,
+        'p', 252,
         '{', 135,
         '}', 136,
-        0xb0, 214,
+        0xb0, 215,
         0xb5, 54,
-        0x3a9, 215,
-        0x3bb, 216,
+        0x3a9, 216,
+        0x3bb, 217,
         0x3bc, 55,
         0x2013, 148,
-        0x2126, 217,
+        0x2126, 218,
         0x2212, 146,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 129:
       if (eof) ADVANCE(132);
@@ -2821,6 +3058,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
+        '^', 154,
         '{', 135,
         '}', 136,
         0xb1, 139,
@@ -2829,10 +3067,10 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(129);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 130:
       if (eof) ADVANCE(132);
@@ -2848,6 +3086,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '/', 153,
         ';', 134,
         '=', 138,
+        '^', 154,
         '{', 135,
         '}', 136,
         0x2013, 148,
@@ -2855,10 +3094,10 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 131:
       if (eof) ADVANCE(132);
@@ -2876,10 +3115,10 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(131);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 132:
       ACCEPT_TOKEN(ts_builtin_sym_end);
@@ -2919,21 +3158,21 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 144:
       ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 145:
       ACCEPT_TOKEN(anon_sym_u2212);
       END_STATE();
     case 146:
       ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 147:
       ACCEPT_TOKEN(anon_sym_u2013);
       END_STATE();
     case 148:
       ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 149:
       ACCEPT_TOKEN(anon_sym_PLUS);
@@ -2941,38 +3180,41 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 150:
       ACCEPT_TOKEN(anon_sym_PLUS);
       if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
     case 152:
       ACCEPT_TOKEN(anon_sym_STAR);
       END_STATE();
     case 153:
       ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(254);
+      if (lookahead == '/') ADVANCE(255);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(sym__glued);
+      ACCEPT_TOKEN(anon_sym_CARET);
       END_STATE();
     case 155:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 156:
       ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == 's') ADVANCE(155);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-') ADVANCE(69);
       if (lookahead == '.') ADVANCE(127);
-      if (lookahead == 's') ADVANCE(168);
+      if (lookahead == 's') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 157:
+    case 158:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
         '/', 33,
@@ -2980,17 +3222,17 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         ' ', 23,
         '-', 127,
         '.', 127,
-        'W', 168,
-        'd', 168,
-        'i', 168,
-        'm', 168,
+        'W', 169,
+        'd', 169,
+        'i', 169,
+        'm', 169,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 158:
+    case 159:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(33);
       if (lookahead == '\t' ||
@@ -2998,182 +3240,147 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(154);
+          lookahead == 'm') ADVANCE(155);
       END_STATE();
-    case 159:
+    case 160:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '/') ADVANCE(46);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
-    case 160:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(162);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(168);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
     case 161:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == 'i') ADVANCE(163);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
       if (lookahead == 'W' ||
           lookahead == 'm' ||
-          lookahead == 's') ADVANCE(154);
+          lookahead == 's') ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 162:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      if (lookahead == 'i') ADVANCE(164);
+      if (lookahead == 'W' ||
+          lookahead == 'm' ||
+          lookahead == 's') ADVANCE(155);
       END_STATE();
     case 163:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(154);
+      if (lookahead == 'n') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 164:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+      if (lookahead == 'n') ADVANCE(155);
       END_STATE();
     case 165:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(154);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(168);
+      if (lookahead == 's') ADVANCE(169);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(155);
       END_STATE();
     case 167:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(154);
+          lookahead == 'F') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 168:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(155);
+      END_STATE();
+    case 169:
       ACCEPT_TOKEN(sym__glued);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 169:
+    case 170:
       ACCEPT_TOKEN(sym_date);
       if (lookahead == '-') ADVANCE(119);
       if (lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 170:
+    case 171:
       ACCEPT_TOKEN(sym_date);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(sym_dms);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 172:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 173:
       ACCEPT_TOKEN(sym_dms);
       if (lookahead == ' ') ADVANCE(117);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
-    case 173:
+    case 174:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '-', 27,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 175:
       ACCEPT_TOKEN(sym_number);
@@ -3181,34 +3388,34 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 176:
       ACCEPT_TOKEN(sym_number);
@@ -3216,34 +3423,34 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(sym_number);
@@ -3251,34 +3458,34 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
         0xb0, 2,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 178:
       ACCEPT_TOKEN(sym_number);
@@ -3286,69 +3493,104 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '-', 127,
         '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        0xb0, 2,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '-', 127,
-        '.', 115,
+        '.', 109,
         ':', 110,
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        'E', 220,
-        'e', 220,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 180:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 127,
+        '.', 115,
+        ':', 110,
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        'E', 221,
+        'e', 221,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 181:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '.', 113,
@@ -3361,7 +3603,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
@@ -3370,15 +3612,15 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'y', 57,
         'E', 105,
         'e', 105,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
       END_STATE();
-    case 181:
+    case 182:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         '.', 114,
@@ -3390,35 +3632,35 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
         'u', 107,
         'w', 56,
         'y', 57,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
       END_STATE();
-    case 182:
+    case 183:
       ACCEPT_TOKEN(sym_number);
       if (lookahead == '.') ADVANCE(121);
       if (lookahead == ':') ADVANCE(122);
       if (lookahead == 'E' ||
           lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(123);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
       END_STATE();
     case 184:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      END_STATE();
+    case 185:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         ':', 110,
@@ -3430,7 +3672,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
@@ -3439,53 +3681,53 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'y', 57,
         'E', 105,
         'e', 105,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
       END_STATE();
     case 186:
       ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 225,
-        'H', 243,
-        'M', 225,
-        'c', 235,
-        'd', 222,
-        'f', 240,
-        'i', 237,
-        'k', 224,
-        'm', 160,
-        'n', 239,
-        'o', 233,
-        'p', 223,
-        'u', 244,
-        'w', 226,
-        'y', 227,
-        '-', 127,
-        '.', 127,
-        'A', 168,
-        'V', 168,
-        'W', 168,
-        'h', 168,
-        's', 168,
-      );
+      if (lookahead == ':') ADVANCE(122);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(106);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
       END_STATE();
     case 187:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'G', 226,
+        'H', 244,
+        'M', 226,
+        'c', 236,
+        'd', 223,
+        'f', 241,
+        'i', 238,
+        'k', 225,
+        'm', 161,
+        'n', 240,
+        'o', 234,
+        'p', 224,
+        'u', 245,
+        'w', 227,
+        'y', 228,
+        '-', 127,
+        '.', 127,
+        'A', 169,
+        'V', 169,
+        'W', 169,
+        'h', 169,
+        's', 169,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 188:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
         'G', 36,
@@ -3496,71 +3738,71 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'f', 84,
         'i', 73,
         'k', 37,
-        'm', 161,
+        'm', 162,
         'n', 83,
         'o', 67,
         'p', 35,
         'u', 107,
         'w', 56,
         'y', 57,
-        'A', 154,
-        'V', 154,
-        'W', 154,
-        'h', 154,
-        's', 154,
+        'A', 155,
+        'V', 155,
+        'W', 155,
+        'h', 155,
+        's', 155,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(sym_number);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(aux_sym_unit_token1);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(aux_sym_unit_token2);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(aux_sym_unit_token3);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(aux_sym_unit_token4);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(aux_sym_unit_token5);
       END_STATE();
     case 195:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 196:
       ACCEPT_TOKEN(aux_sym_unit_token7);
       if (lookahead == '/') ADVANCE(48);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
-    case 196:
+    case 197:
       ACCEPT_TOKEN(aux_sym_unit_token8);
       if (lookahead == '/') ADVANCE(47);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
-    case 197:
+    case 198:
       ACCEPT_TOKEN(aux_sym_unit_token9);
       END_STATE();
-    case 198:
+    case 199:
       ACCEPT_TOKEN(aux_sym_unit_token10);
       END_STATE();
-    case 199:
+    case 200:
       ACCEPT_TOKEN(aux_sym_unit_token11);
       END_STATE();
-    case 200:
+    case 201:
       ACCEPT_TOKEN(aux_sym_unit_token12);
       END_STATE();
-    case 201:
+    case 202:
       ACCEPT_TOKEN(aux_sym_unit_token13);
       END_STATE();
-    case 202:
+    case 203:
       ACCEPT_TOKEN(anon_sym_dB);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
@@ -3570,76 +3812,76 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
-      END_STATE();
-    case 203:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
+      ACCEPT_TOKEN(anon_sym_u00b0C);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
+      ACCEPT_TOKEN(anon_sym_u00b0F);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
+      ACCEPT_TOKEN(anon_sym_u00b5V);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
+      ACCEPT_TOKEN(anon_sym_u00b5W);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
+      ACCEPT_TOKEN(anon_sym_u00b5s);
       END_STATE();
     case 209:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
+      ACCEPT_TOKEN(anon_sym_u03a9m);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
+      ACCEPT_TOKEN(anon_sym_u03bcV);
       END_STATE();
     case 211:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
+      ACCEPT_TOKEN(anon_sym_u03bcW);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(anon_sym_u2126m);
+      ACCEPT_TOKEN(anon_sym_u03bcs);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
+      ACCEPT_TOKEN(anon_sym_u2126m);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(203);
-      if (lookahead == 'F') ADVANCE(204);
+      ACCEPT_TOKEN(anon_sym_PERCENT);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(208);
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(204);
+      if (lookahead == 'F') ADVANCE(205);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_u03bb);
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(209);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(212);
+      ACCEPT_TOKEN(anon_sym_u03bb);
       END_STATE();
     case 218:
-      ACCEPT_TOKEN(sym_root);
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(213);
       END_STATE();
     case 219:
       ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(219);
       END_STATE();
     case 220:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
+      END_STATE();
+    case 221:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '+') ADVANCE(114);
       if (lookahead == '-') ADVANCE(112);
       if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 221:
+    case 222:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '/') ADVANCE(60);
       if (lookahead == '\t' ||
@@ -3649,283 +3891,283 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(230);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 223:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(221);
+      if (lookahead == 'B') ADVANCE(158);
+      if (lookahead == 'e') ADVANCE(231);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 224:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(243);
+      if (lookahead == 'F') ADVANCE(222);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(168);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(243);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(242);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(234);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(238);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(166);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(241);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(164);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(236);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(229);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(156);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(231);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(232);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(228);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(168);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(248);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(244);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (lookahead == 'V' ||
           lookahead == 'W' ||
-          lookahead == 's') ADVANCE(168);
+          lookahead == 'm') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(244);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(243);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(235);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(239);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(242);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(165);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(237);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(230);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(157);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(232);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(233);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(229);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(169);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(249);
       END_STATE();
     case 245:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(169);
-      if (('3' <= lookahead && lookahead <= '9') ||
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(169);
+      if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 246:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(169);
-      if (lookahead == '0' ||
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(170);
+      if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 247:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(170);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(170);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
     case 248:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(127);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      END_STATE();
+    case 249:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
           lookahead == '.') ADVANCE(127);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
       END_STATE();
-    case 249:
+    case 250:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
@@ -3935,45 +4177,45 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'B') ADVANCE(202);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 251:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'F') ADVANCE(249);
+      if (lookahead == 'B') ADVANCE(203);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 252:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(126);
+      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == 'F') ADVANCE(250);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+      END_STATE();
+    case 253:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(126);
       if (lookahead == '.') ADVANCE(126);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(252);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(sym_string);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
       END_STATE();
     case 254:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 255:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(254);
+          lookahead != '\r') ADVANCE(255);
       END_STATE();
     default:
       return false;
@@ -4038,2763 +4280,3192 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_W);
       END_STATE();
     case 7:
-      if (lookahead == 'c') ADVANCE(33);
-      if (lookahead == 'd') ADVANCE(34);
-      if (lookahead == 'g') ADVANCE(35);
-      if (lookahead == 'm') ADVANCE(36);
-      if (lookahead == 'n') ADVANCE(37);
-      if (lookahead == 'p') ADVANCE(38);
-      if (lookahead == 't') ADVANCE(39);
+      ADVANCE_MAP(
+        'b', 33,
+        'c', 34,
+        'd', 35,
+        'g', 36,
+        'm', 37,
+        'n', 38,
+        'p', 39,
+        's', 40,
+        't', 41,
+        'u', 42,
+      );
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(40);
-      if (lookahead == 'o') ADVANCE(41);
-      if (lookahead == 'r') ADVANCE(42);
-      if (lookahead == 'u') ADVANCE(43);
-      if (lookahead == 'y') ADVANCE(44);
+      if (lookahead == 'a') ADVANCE(43);
+      if (lookahead == 'e') ADVANCE(44);
+      if (lookahead == 'o') ADVANCE(45);
+      if (lookahead == 'r') ADVANCE(46);
+      if (lookahead == 'u') ADVANCE(47);
+      if (lookahead == 'y') ADVANCE(48);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(45);
-      if (lookahead == 'h') ADVANCE(46);
-      if (lookahead == 'i') ADVANCE(47);
-      if (lookahead == 'l') ADVANCE(48);
-      if (lookahead == 'm') ADVANCE(49);
-      if (lookahead == 'o') ADVANCE(50);
-      if (lookahead == 'w') ADVANCE(51);
+      if (lookahead == 'a') ADVANCE(49);
+      if (lookahead == 'h') ADVANCE(50);
+      if (lookahead == 'i') ADVANCE(51);
+      if (lookahead == 'l') ADVANCE(52);
+      if (lookahead == 'm') ADVANCE(53);
+      if (lookahead == 'o') ADVANCE(54);
+      if (lookahead == 'w') ADVANCE(55);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(52);
-      if (lookahead == 'a') ADVANCE(53);
-      if (lookahead == 'e') ADVANCE(54);
-      if (lookahead == 'i') ADVANCE(55);
-      if (lookahead == 'r') ADVANCE(56);
-      if (lookahead == 'u') ADVANCE(57);
+      if (lookahead == 'B') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(57);
+      if (lookahead == 'c') ADVANCE(58);
+      if (lookahead == 'e') ADVANCE(59);
+      if (lookahead == 'i') ADVANCE(60);
+      if (lookahead == 'r') ADVANCE(61);
+      if (lookahead == 'u') ADVANCE(62);
       END_STATE();
     case 11:
-      if (lookahead == 'f') ADVANCE(58);
-      if (lookahead == 'i') ADVANCE(59);
-      if (lookahead == 'n') ADVANCE(60);
-      if (lookahead == 'q') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 't') ADVANCE(63);
-      if (lookahead == 'x') ADVANCE(64);
+      ADVANCE_MAP(
+        'd', 63,
+        'f', 64,
+        'i', 65,
+        'n', 66,
+        'q', 67,
+        'r', 68,
+        't', 69,
+        'x', 70,
+      );
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(65);
-      if (lookahead == 'i') ADVANCE(66);
-      if (lookahead == 'm') ADVANCE(67);
-      if (lookahead == 'o') ADVANCE(68);
-      if (lookahead == 'r') ADVANCE(69);
-      if (lookahead == 't') ADVANCE(70);
-      if (lookahead == 'u') ADVANCE(71);
+      if (lookahead == 'a') ADVANCE(71);
+      if (lookahead == 'i') ADVANCE(72);
+      if (lookahead == 'm') ADVANCE(73);
+      if (lookahead == 'o') ADVANCE(74);
+      if (lookahead == 'r') ADVANCE(75);
+      if (lookahead == 't') ADVANCE(76);
+      if (lookahead == 'u') ADVANCE(77);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'e') ADVANCE(73);
-      if (lookahead == 'r') ADVANCE(74);
-      if (lookahead == 'u') ADVANCE(75);
+      if (lookahead == 'a') ADVANCE(78);
+      if (lookahead == 'e') ADVANCE(79);
+      if (lookahead == 'r') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(76);
-      if (lookahead == 'e') ADVANCE(77);
-      if (lookahead == 'i') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(82);
+      if (lookahead == 'e') ADVANCE(83);
+      if (lookahead == 'i') ADVANCE(84);
+      if (lookahead == 'o') ADVANCE(85);
       END_STATE();
     case 15:
-      if (lookahead == 'm') ADVANCE(79);
-      if (lookahead == 'n') ADVANCE(80);
-      if (lookahead == 's') ADVANCE(81);
+      if (lookahead == 'f') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(87);
+      if (lookahead == 'n') ADVANCE(88);
+      if (lookahead == 's') ADVANCE(89);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(82);
-      if (lookahead == 'u') ADVANCE(83);
+      if (lookahead == 'o') ADVANCE(90);
+      if (lookahead == 'u') ADVANCE(91);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(84);
-      if (lookahead == 'V') ADVANCE(85);
-      if (lookahead == 'W') ADVANCE(86);
-      if (lookahead == 'e') ADVANCE(87);
-      if (lookahead == 'i') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(89);
-      END_STATE();
-    case 18:
-      if (lookahead == 'e') ADVANCE(90);
-      if (lookahead == 'i') ADVANCE(91);
-      if (lookahead == 'o') ADVANCE(92);
-      END_STATE();
-    case 19:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(93);
-      if (lookahead == 'a') ADVANCE(94);
+      if (lookahead == 'H') ADVANCE(92);
+      if (lookahead == 'V') ADVANCE(93);
+      if (lookahead == 'W') ADVANCE(94);
       if (lookahead == 'e') ADVANCE(95);
       if (lookahead == 'i') ADVANCE(96);
       if (lookahead == 'm') ADVANCE(97);
-      if (lookahead == 'o') ADVANCE(98);
-      if (lookahead == 's') ADVANCE(99);
+      END_STATE();
+    case 18:
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'o') ADVANCE(100);
+      END_STATE();
+    case 19:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == 'W') ADVANCE(101);
+      if (lookahead == 'a') ADVANCE(102);
+      if (lookahead == 'e') ADVANCE(103);
+      if (lookahead == 'i') ADVANCE(104);
+      if (lookahead == 'm') ADVANCE(105);
+      if (lookahead == 'o') ADVANCE(106);
+      if (lookahead == 's') ADVANCE(107);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(100);
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'o') ADVANCE(102);
-      if (lookahead == 's') ADVANCE(103);
+      if (lookahead == 'a') ADVANCE(108);
+      if (lookahead == 'e') ADVANCE(109);
+      if (lookahead == 'o') ADVANCE(110);
+      if (lookahead == 's') ADVANCE(111);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'h') ADVANCE(105);
-      if (lookahead == 'n') ADVANCE(106);
-      if (lookahead == 'p') ADVANCE(107);
-      if (lookahead == 'u') ADVANCE(108);
-      if (lookahead == 'v') ADVANCE(109);
+      if (lookahead == 'f') ADVANCE(112);
+      if (lookahead == 'h') ADVANCE(113);
+      if (lookahead == 'n') ADVANCE(114);
+      if (lookahead == 'p') ADVANCE(115);
+      if (lookahead == 'u') ADVANCE(116);
+      if (lookahead == 'v') ADVANCE(117);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(110);
-      if (lookahead == 'e') ADVANCE(111);
-      if (lookahead == 'h') ADVANCE(112);
-      if (lookahead == 'i') ADVANCE(113);
-      if (lookahead == 'l') ADVANCE(114);
-      if (lookahead == 'o') ADVANCE(115);
-      if (lookahead == 'r') ADVANCE(116);
+      if (lookahead == 'a') ADVANCE(118);
+      if (lookahead == 'e') ADVANCE(119);
+      if (lookahead == 'h') ADVANCE(120);
+      if (lookahead == 'i') ADVANCE(121);
+      if (lookahead == 'l') ADVANCE(122);
+      if (lookahead == 'o') ADVANCE(123);
+      if (lookahead == 'r') ADVANCE(124);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(117);
-      if (lookahead == 'e') ADVANCE(118);
-      if (lookahead == 'u') ADVANCE(119);
+      if (lookahead == 'a') ADVANCE(125);
+      if (lookahead == 'e') ADVANCE(126);
+      if (lookahead == 'u') ADVANCE(127);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 120,
-        'e', 121,
-        'h', 122,
-        'i', 123,
-        'o', 124,
-        'p', 125,
-        's', 126,
-        't', 127,
-        'w', 128,
+        'c', 128,
+        'e', 129,
+        'h', 130,
+        'i', 131,
+        'o', 132,
+        'p', 133,
+        's', 134,
+        't', 135,
+        'w', 136,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(129);
-      if (lookahead == 'e') ADVANCE(130);
-      if (lookahead == 'h') ADVANCE(131);
-      if (lookahead == 'o') ADVANCE(132);
-      if (lookahead == 'r') ADVANCE(133);
-      if (lookahead == 'u') ADVANCE(134);
-      if (lookahead == 'y') ADVANCE(135);
+      if (lookahead == 'a') ADVANCE(137);
+      if (lookahead == 'e') ADVANCE(138);
+      if (lookahead == 'h') ADVANCE(139);
+      if (lookahead == 'o') ADVANCE(140);
+      if (lookahead == 'r') ADVANCE(141);
+      if (lookahead == 'u') ADVANCE(142);
+      if (lookahead == 'y') ADVANCE(143);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(136);
-      if (lookahead == 'W') ADVANCE(137);
-      if (lookahead == 's') ADVANCE(138);
+      if (lookahead == 'V') ADVANCE(144);
+      if (lookahead == 'W') ADVANCE(145);
+      if (lookahead == 'n') ADVANCE(146);
+      if (lookahead == 's') ADVANCE(147);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(139);
-      if (lookahead == 'e') ADVANCE(140);
-      if (lookahead == 'o') ADVANCE(141);
+      if (lookahead == 'a') ADVANCE(148);
+      if (lookahead == 'e') ADVANCE(149);
+      if (lookahead == 'o') ADVANCE(150);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(142);
-      if (lookahead == 'e') ADVANCE(143);
-      if (lookahead == 'g') ADVANCE(144);
-      if (lookahead == 'i') ADVANCE(145);
+      if (lookahead == 'a') ADVANCE(151);
+      if (lookahead == 'e') ADVANCE(152);
+      if (lookahead == 'g') ADVANCE(153);
+      if (lookahead == 'i') ADVANCE(154);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(146);
+      if (lookahead == 'd') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(156);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(147);
+      if (lookahead == 'z') ADVANCE(157);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(148);
+      if (lookahead == 'z') ADVANCE(158);
       END_STATE();
     case 33:
-      if (lookahead == 'c') ADVANCE(149);
+      if (lookahead == 'o') ADVANCE(159);
       END_STATE();
     case 34:
-      if (lookahead == 'a') ADVANCE(150);
-      if (lookahead == 'd') ADVANCE(151);
+      if (lookahead == 'c') ADVANCE(160);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(152);
-      if (lookahead == 'l') ADVANCE(153);
+      if (lookahead == 'a') ADVANCE(161);
+      if (lookahead == 'd') ADVANCE(162);
       END_STATE();
     case 36:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(154);
-      if (lookahead == 'p') ADVANCE(155);
-      if (lookahead == 's') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'l') ADVANCE(164);
       END_STATE();
     case 37:
-      if (lookahead == 't') ADVANCE(157);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(165);
+      if (lookahead == 'p') ADVANCE(166);
+      if (lookahead == 's') ADVANCE(167);
       END_STATE();
     case 38:
-      if (lookahead == 'a') ADVANCE(158);
+      if (lookahead == 't') ADVANCE(168);
       END_STATE();
     case 39:
-      ACCEPT_TOKEN(anon_sym_at);
+      if (lookahead == 'a') ADVANCE(169);
       END_STATE();
     case 40:
-      if (lookahead == 'l') ADVANCE(159);
-      if (lookahead == 'n') ADVANCE(160);
-      if (lookahead == 's') ADVANCE(161);
+      if (lookahead == 'k') ADVANCE(170);
       END_STATE();
     case 41:
-      if (lookahead == 'w') ADVANCE(162);
+      ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 't') ADVANCE(171);
       END_STATE();
     case 43:
-      if (lookahead == 'm') ADVANCE(164);
+      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'n') ADVANCE(173);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 44:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'l') ADVANCE(175);
       END_STATE();
     case 45:
-      if (lookahead == 'b') ADVANCE(165);
-      if (lookahead == 'l') ADVANCE(166);
-      if (lookahead == 'r') ADVANCE(167);
+      if (lookahead == 'w') ADVANCE(176);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(168);
+      if (lookahead == 'a') ADVANCE(177);
       END_STATE();
     case 47:
-      if (lookahead == 'r') ADVANCE(169);
-      END_STATE();
-    case 48:
-      if (lookahead == 'a') ADVANCE(170);
-      END_STATE();
-    case 49:
-      ACCEPT_TOKEN(anon_sym_cm);
-      END_STATE();
-    case 50:
-      if (lookahead == 'm') ADVANCE(171);
-      if (lookahead == 'n') ADVANCE(172);
-      if (lookahead == 'r') ADVANCE(173);
-      if (lookahead == 'u') ADVANCE(174);
-      END_STATE();
-    case 51:
-      ACCEPT_TOKEN(anon_sym_cw);
-      END_STATE();
-    case 52:
-      if (lookahead == 'W') ADVANCE(175);
-      if (lookahead == 'd') ADVANCE(176);
-      if (lookahead == 'i') ADVANCE(177);
       if (lookahead == 'm') ADVANCE(178);
       END_STATE();
+    case 48:
+      ACCEPT_TOKEN(anon_sym_by);
+      END_STATE();
+    case 49:
+      if (lookahead == 'b') ADVANCE(179);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 'r') ADVANCE(181);
+      END_STATE();
+    case 50:
+      if (lookahead == 'a') ADVANCE(182);
+      END_STATE();
+    case 51:
+      if (lookahead == 'r') ADVANCE(183);
+      END_STATE();
+    case 52:
+      if (lookahead == 'a') ADVANCE(184);
+      END_STATE();
     case 53:
-      if (lookahead == 't') ADVANCE(179);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 54:
-      if (lookahead == 'g') ADVANCE(180);
-      if (lookahead == 'l') ADVANCE(181);
-      if (lookahead == 'v') ADVANCE(182);
+      if (lookahead == 'm') ADVANCE(185);
+      if (lookahead == 'n') ADVANCE(186);
+      if (lookahead == 'r') ADVANCE(187);
+      if (lookahead == 'u') ADVANCE(188);
       END_STATE();
     case 55:
-      if (lookahead == 'a') ADVANCE(183);
-      if (lookahead == 'p') ADVANCE(184);
-      if (lookahead == 'r') ADVANCE(185);
-      if (lookahead == 's') ADVANCE(186);
-      if (lookahead == 'v') ADVANCE(187);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 56:
-      if (lookahead == 'i') ADVANCE(188);
+      if (lookahead == 'W') ADVANCE(189);
+      if (lookahead == 'd') ADVANCE(190);
+      if (lookahead == 'i') ADVANCE(191);
+      if (lookahead == 'm') ADVANCE(192);
       END_STATE();
     case 57:
-      if (lookahead == 'e') ADVANCE(189);
-      if (lookahead == 'p') ADVANCE(190);
-      if (lookahead == 't') ADVANCE(191);
+      if (lookahead == 't') ADVANCE(193);
       END_STATE();
     case 58:
-      if (lookahead == 'f') ADVANCE(192);
+      if (lookahead == '-') ADVANCE(194);
       END_STATE();
     case 59:
-      if (lookahead == 'r') ADVANCE(193);
+      if (lookahead == 'g') ADVANCE(195);
+      if (lookahead == 'l') ADVANCE(196);
+      if (lookahead == 'v') ADVANCE(197);
       END_STATE();
     case 60:
-      if (lookahead == 'd') ADVANCE(194);
+      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'p') ADVANCE(199);
+      if (lookahead == 'r') ADVANCE(200);
+      if (lookahead == 's') ADVANCE(201);
+      if (lookahead == 'v') ADVANCE(202);
       END_STATE();
     case 61:
-      if (lookahead == 'u') ADVANCE(195);
+      if (lookahead == 'i') ADVANCE(203);
       END_STATE();
     case 62:
-      if (lookahead == 'p') ADVANCE(196);
+      if (lookahead == 'e') ADVANCE(204);
+      if (lookahead == 'p') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(206);
       END_STATE();
     case 63:
-      if (lookahead == 'r') ADVANCE(197);
-      END_STATE();
-    case 64:
-      if (lookahead == 'c') ADVANCE(198);
-      if (lookahead == 'p') ADVANCE(199);
-      END_STATE();
-    case 65:
-      if (lookahead == 'm') ADVANCE(200);
-      END_STATE();
-    case 66:
-      if (lookahead == 'g') ADVANCE(201);
-      if (lookahead == 'l') ADVANCE(202);
-      END_STATE();
-    case 67:
-      ACCEPT_TOKEN(anon_sym_fm);
-      END_STATE();
-    case 68:
-      if (lookahead == 'l') ADVANCE(203);
-      if (lookahead == 'r') ADVANCE(204);
-      END_STATE();
-    case 69:
-      if (lookahead == 'o') ADVANCE(205);
-      END_STATE();
-    case 70:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 71:
-      if (lookahead == 'l') ADVANCE(206);
-      END_STATE();
-    case 72:
       if (lookahead == 'i') ADVANCE(207);
       END_STATE();
+    case 64:
+      if (lookahead == 'f') ADVANCE(208);
+      END_STATE();
+    case 65:
+      if (lookahead == 'r') ADVANCE(209);
+      END_STATE();
+    case 66:
+      if (lookahead == 'd') ADVANCE(210);
+      END_STATE();
+    case 67:
+      if (lookahead == 'u') ADVANCE(211);
+      END_STATE();
+    case 68:
+      if (lookahead == 'p') ADVANCE(212);
+      END_STATE();
+    case 69:
+      if (lookahead == 'r') ADVANCE(213);
+      END_STATE();
+    case 70:
+      if (lookahead == 'c') ADVANCE(214);
+      if (lookahead == 'p') ADVANCE(215);
+      END_STATE();
+    case 71:
+      if (lookahead == 'i') ADVANCE(216);
+      if (lookahead == 'm') ADVANCE(217);
+      END_STATE();
+    case 72:
+      if (lookahead == 'g') ADVANCE(218);
+      if (lookahead == 'l') ADVANCE(219);
+      if (lookahead == 'x') ADVANCE(220);
+      END_STATE();
     case 73:
-      if (lookahead == 'n') ADVANCE(208);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 74:
-      if (lookahead == 'o') ADVANCE(209);
+      if (lookahead == 'l') ADVANCE(221);
+      if (lookahead == 'r') ADVANCE(222);
       END_STATE();
     case 75:
-      if (lookahead == 'e') ADVANCE(210);
+      if (lookahead == 'e') ADVANCE(223);
+      if (lookahead == 'o') ADVANCE(224);
       END_STATE();
     case 76:
-      if (lookahead == 'a') ADVANCE(211);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 77:
-      if (lookahead == 'i') ADVANCE(212);
+      if (lookahead == 'l') ADVANCE(225);
       END_STATE();
     case 78:
-      if (lookahead == 'g') ADVANCE(213);
+      if (lookahead == 'i') ADVANCE(226);
       END_STATE();
     case 79:
-      if (lookahead == 'p') ADVANCE(214);
+      if (lookahead == 'n') ADVANCE(227);
       END_STATE();
     case 80:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(215);
-      if (lookahead == 'p') ADVANCE(216);
-      if (lookahead == 's') ADVANCE(217);
+      if (lookahead == 'o') ADVANCE(228);
       END_STATE();
     case 81:
-      if (lookahead == 'o') ADVANCE(218);
+      if (lookahead == 'e') ADVANCE(229);
       END_STATE();
     case 82:
-      if (lookahead == 'i') ADVANCE(219);
+      if (lookahead == 'a') ADVANCE(230);
       END_STATE();
     case 83:
-      if (lookahead == 'm') ADVANCE(220);
+      if (lookahead == 'i') ADVANCE(231);
       END_STATE();
     case 84:
-      if (lookahead == 'z') ADVANCE(221);
+      if (lookahead == 'g') ADVANCE(232);
       END_STATE();
     case 85:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'l') ADVANCE(233);
       END_STATE();
     case 86:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 87:
-      if (lookahead == 'y') ADVANCE(222);
+      if (lookahead == 'p') ADVANCE(234);
       END_STATE();
     case 88:
-      if (lookahead == 'n') ADVANCE(223);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(235);
+      if (lookahead == 'p') ADVANCE(236);
+      if (lookahead == 's') ADVANCE(237);
       END_STATE();
     case 89:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'o') ADVANCE(238);
       END_STATE();
     case 90:
-      if (lookahead == 't') ADVANCE(224);
+      if (lookahead == 'i') ADVANCE(239);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(225);
-      if (lookahead == 'n') ADVANCE(226);
+      if (lookahead == 'm') ADVANCE(240);
+      if (lookahead == 'r') ADVANCE(241);
       END_STATE();
     case 92:
-      if (lookahead == 'a') ADVANCE(227);
-      if (lookahead == 's') ADVANCE(228);
-      if (lookahead == 'w') ADVANCE(229);
+      if (lookahead == 'z') ADVANCE(242);
       END_STATE();
     case 93:
-      ACCEPT_TOKEN(anon_sym_mW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 94:
-      if (lookahead == 'x') ADVANCE(230);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 95:
-      if (lookahead == 'a') ADVANCE(231);
-      if (lookahead == 't') ADVANCE(232);
+      if (lookahead == 'y') ADVANCE(243);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(233);
+      if (lookahead == 'n') ADVANCE(244);
       END_STATE();
     case 97:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 98:
-      if (lookahead == 'd') ADVANCE(234);
+      if (lookahead == 't') ADVANCE(245);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'c') ADVANCE(246);
+      if (lookahead == 'm') ADVANCE(247);
+      if (lookahead == 'n') ADVANCE(248);
       END_STATE();
     case 100:
-      if (lookahead == 'd') ADVANCE(235);
+      if (lookahead == 'a') ADVANCE(249);
+      if (lookahead == 's') ADVANCE(250);
+      if (lookahead == 'w') ADVANCE(251);
       END_STATE();
     case 101:
-      if (lookahead == 't') ADVANCE(236);
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 102:
-      if (lookahead == 'i') ADVANCE(237);
-      if (lookahead == 'm') ADVANCE(238);
+      if (lookahead == 'x') ADVANCE(252);
       END_STATE();
     case 103:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 104:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 105:
-      if (lookahead == 'm') ADVANCE(239);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_on);
-      END_STATE();
-    case 107:
-      if (lookahead == 'e') ADVANCE(240);
-      END_STATE();
-    case 108:
-      if (lookahead == 't') ADVANCE(241);
-      END_STATE();
-    case 109:
-      if (lookahead == 'e') ADVANCE(242);
-      END_STATE();
-    case 110:
-      if (lookahead == 'd') ADVANCE(243);
-      if (lookahead == 's') ADVANCE(244);
-      END_STATE();
-    case 111:
-      if (lookahead == 'p') ADVANCE(245);
-      if (lookahead == 'r') ADVANCE(246);
-      END_STATE();
-    case 112:
-      if (lookahead == 'a') ADVANCE(247);
-      END_STATE();
-    case 113:
-      if (lookahead == 'e') ADVANCE(248);
-      END_STATE();
-    case 114:
-      if (lookahead == 'a') ADVANCE(249);
-      END_STATE();
-    case 115:
-      if (lookahead == 'r') ADVANCE(250);
-      if (lookahead == 's') ADVANCE(251);
-      if (lookahead == 'w') ADVANCE(252);
-      END_STATE();
-    case 116:
-      if (lookahead == 'e') ADVANCE(253);
-      if (lookahead == 'o') ADVANCE(254);
-      END_STATE();
-    case 117:
+      if (lookahead == 'a') ADVANCE(253);
+      if (lookahead == 'd') ADVANCE(254);
       if (lookahead == 't') ADVANCE(255);
       END_STATE();
+    case 104:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(256);
+      END_STATE();
+    case 105:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 106:
+      if (lookahead == 'd') ADVANCE(257);
+      END_STATE();
+    case 107:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
+    case 108:
+      if (lookahead == 'd') ADVANCE(258);
+      END_STATE();
+    case 109:
+      if (lookahead == 't') ADVANCE(259);
+      END_STATE();
+    case 110:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(260);
+      if (lookahead == 'm') ADVANCE(261);
+      END_STATE();
+    case 111:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 112:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
+    case 113:
+      if (lookahead == 'm') ADVANCE(262);
+      END_STATE();
+    case 114:
+      ACCEPT_TOKEN(anon_sym_on);
+      END_STATE();
+    case 115:
+      if (lookahead == 'e') ADVANCE(263);
+      END_STATE();
+    case 116:
+      if (lookahead == 't') ADVANCE(264);
+      END_STATE();
+    case 117:
+      if (lookahead == 'e') ADVANCE(265);
+      END_STATE();
     case 118:
-      ADVANCE_MAP(
-        'a', 256,
-        'c', 257,
-        'f', 258,
-        'j', 259,
-        'p', 260,
-        's', 261,
-        't', 262,
-        'v', 263,
-      );
+      if (lookahead == 'd') ADVANCE(266);
+      if (lookahead == 's') ADVANCE(267);
       END_STATE();
     case 119:
-      if (lookahead == 'n') ADVANCE(264);
+      if (lookahead == 'p') ADVANCE(268);
+      if (lookahead == 'r') ADVANCE(269);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(265);
+      if (lookahead == 'a') ADVANCE(270);
       END_STATE();
     case 121:
-      if (lookahead == 'n') ADVANCE(266);
-      if (lookahead == 'r') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
+      if (lookahead == 'e') ADVANCE(271);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(269);
-      if (lookahead == 'e') ADVANCE(270);
-      if (lookahead == 'o') ADVANCE(271);
-      if (lookahead == 'u') ADVANCE(272);
+      if (lookahead == 'a') ADVANCE(272);
       END_STATE();
     case 123:
-      if (lookahead == 'n') ADVANCE(273);
-      if (lookahead == 'z') ADVANCE(274);
+      if (lookahead == 'r') ADVANCE(273);
+      if (lookahead == 's') ADVANCE(274);
+      if (lookahead == 'w') ADVANCE(275);
       END_STATE();
     case 124:
-      if (lookahead == 'u') ADVANCE(275);
+      if (lookahead == 'e') ADVANCE(276);
+      if (lookahead == 'o') ADVANCE(277);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(276);
-      if (lookahead == 'l') ADVANCE(277);
+      if (lookahead == 'd') ADVANCE(278);
+      if (lookahead == 't') ADVANCE(279);
       END_STATE();
     case 126:
-      if (lookahead == 'b') ADVANCE(278);
+      ADVANCE_MAP(
+        'a', 280,
+        'c', 281,
+        'f', 282,
+        'j', 283,
+        'p', 284,
+        's', 285,
+        't', 286,
+        'v', 287,
+      );
       END_STATE();
     case 127:
-      if (lookahead == 'a') ADVANCE(279);
-      if (lookahead == 'r') ADVANCE(280);
+      if (lookahead == 'l') ADVANCE(288);
+      if (lookahead == 'n') ADVANCE(289);
       END_STATE();
     case 128:
-      if (lookahead == 'i') ADVANCE(281);
-      if (lookahead == 'r') ADVANCE(282);
+      if (lookahead == 'a') ADVANCE(290);
       END_STATE();
     case 129:
-      if (lookahead == 'i') ADVANCE(283);
+      if (lookahead == 'n') ADVANCE(291);
+      if (lookahead == 'r') ADVANCE(292);
+      if (lookahead == 's') ADVANCE(293);
       END_STATE();
     case 130:
-      if (lookahead == 'e') ADVANCE(284);
-      if (lookahead == 'm') ADVANCE(285);
+      if (lookahead == 'a') ADVANCE(294);
+      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 'o') ADVANCE(296);
+      if (lookahead == 'u') ADVANCE(297);
       END_STATE();
     case 131:
-      if (lookahead == 'r') ADVANCE(286);
+      if (lookahead == 'n') ADVANCE(298);
+      if (lookahead == 'z') ADVANCE(299);
       END_STATE();
     case 132:
-      ACCEPT_TOKEN(anon_sym_to);
-      END_STATE();
-    case 133:
-      if (lookahead == 'a') ADVANCE(287);
-      END_STATE();
-    case 134:
-      if (lookahead == 'n') ADVANCE(288);
-      END_STATE();
-    case 135:
-      if (lookahead == 'p') ADVANCE(289);
-      END_STATE();
-    case 136:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 137:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 138:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(290);
-      END_STATE();
-    case 139:
-      if (lookahead == 'l') ADVANCE(291);
-      END_STATE();
-    case 140:
-      if (lookahead == 'l') ADVANCE(292);
-      END_STATE();
-    case 141:
-      if (lookahead == 'l') ADVANCE(293);
-      END_STATE();
-    case 142:
-      if (lookahead == 'v') ADVANCE(294);
-      if (lookahead == 'y') ADVANCE(295);
-      END_STATE();
-    case 143:
-      if (lookahead == 't') ADVANCE(296);
-      END_STATE();
-    case 144:
-      if (lookahead == 's') ADVANCE(297);
-      END_STATE();
-    case 145:
-      if (lookahead == 'r') ADVANCE(298);
-      if (lookahead == 't') ADVANCE(299);
-      END_STATE();
-    case 146:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 147:
-      ACCEPT_TOKEN(anon_sym_GHz);
-      END_STATE();
-    case 148:
-      ACCEPT_TOKEN(anon_sym_MHz);
-      END_STATE();
-    case 149:
       if (lookahead == 'u') ADVANCE(300);
       END_STATE();
+    case 133:
+      if (lookahead == 'a') ADVANCE(301);
+      if (lookahead == 'l') ADVANCE(302);
+      END_STATE();
+    case 134:
+      if (lookahead == 'b') ADVANCE(303);
+      END_STATE();
+    case 135:
+      if (lookahead == 'a') ADVANCE(304);
+      if (lookahead == 'r') ADVANCE(305);
+      END_STATE();
+    case 136:
+      if (lookahead == 'i') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(307);
+      END_STATE();
+    case 137:
+      if (lookahead == 'i') ADVANCE(308);
+      END_STATE();
+    case 138:
+      if (lookahead == 'e') ADVANCE(309);
+      if (lookahead == 'm') ADVANCE(310);
+      END_STATE();
+    case 139:
+      if (lookahead == 'e') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
+      END_STATE();
+    case 140:
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(313);
+      END_STATE();
+    case 141:
+      if (lookahead == 'a') ADVANCE(314);
+      END_STATE();
+    case 142:
+      if (lookahead == 'n') ADVANCE(315);
+      END_STATE();
+    case 143:
+      if (lookahead == 'p') ADVANCE(316);
+      END_STATE();
+    case 144:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 145:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
+    case 146:
+      if (lookahead == 'd') ADVANCE(317);
+      if (lookahead == 't') ADVANCE(318);
+      END_STATE();
+    case 147:
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(319);
+      END_STATE();
+    case 148:
+      if (lookahead == 'l') ADVANCE(320);
+      END_STATE();
+    case 149:
+      if (lookahead == 'l') ADVANCE(321);
+      END_STATE();
     case 150:
-      if (lookahead == 'p') ADVANCE(301);
+      if (lookahead == 'l') ADVANCE(322);
       END_STATE();
     case 151:
-      if (lookahead == 'e') ADVANCE(302);
+      if (lookahead == 'v') ADVANCE(323);
+      if (lookahead == 'y') ADVANCE(324);
       END_STATE();
     case 152:
-      if (lookahead == 'i') ADVANCE(303);
+      if (lookahead == 't') ADVANCE(325);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 's') ADVANCE(326);
       END_STATE();
     case 154:
-      if (lookahead == 'i') ADVANCE(304);
+      if (lookahead == 'r') ADVANCE(327);
+      if (lookahead == 't') ADVANCE(328);
       END_STATE();
     case 155:
-      if (lookahead == 'l') ADVANCE(305);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 156:
-      if (lookahead == 'l') ADVANCE(306);
+      if (lookahead == 's') ADVANCE(329);
       END_STATE();
     case 157:
-      if (lookahead == 'e') ADVANCE(307);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 158:
-      if (lookahead == 'r') ADVANCE(308);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 159:
-      if (lookahead == 'u') ADVANCE(309);
+      if (lookahead == 'v') ADVANCE(330);
       END_STATE();
     case 160:
-      if (lookahead == 'd') ADVANCE(310);
+      if (lookahead == 'u') ADVANCE(331);
       END_STATE();
     case 161:
-      if (lookahead == 'e') ADVANCE(311);
+      if (lookahead == 'p') ADVANCE(332);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'e') ADVANCE(333);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(312);
-      if (lookahead == 'n') ADVANCE(313);
+      if (lookahead == 'i') ADVANCE(334);
       END_STATE();
     case 164:
-      if (lookahead == 'p') ADVANCE(314);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 165:
-      if (lookahead == 'l') ADVANCE(315);
+      if (lookahead == 'i') ADVANCE(335);
       END_STATE();
     case 166:
-      if (lookahead == 'i') ADVANCE(316);
+      if (lookahead == 'l') ADVANCE(336);
       END_STATE();
     case 167:
-      if (lookahead == 'r') ADVANCE(317);
+      if (lookahead == 'l') ADVANCE(337);
       END_STATE();
     case 168:
-      if (lookahead == 'i') ADVANCE(318);
+      if (lookahead == 'e') ADVANCE(338);
       END_STATE();
     case 169:
-      if (lookahead == 'c') ADVANCE(319);
+      if (lookahead == 'r') ADVANCE(339);
       END_STATE();
     case 170:
-      if (lookahead == 'd') ADVANCE(320);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 171:
-      if (lookahead == 'b') ADVANCE(321);
+      if (lookahead == 'h') ADVANCE(340);
       END_STATE();
     case 172:
-      if (lookahead == 'd') ADVANCE(322);
-      if (lookahead == 'n') ADVANCE(323);
-      if (lookahead == 's') ADVANCE(324);
+      if (lookahead == 'u') ADVANCE(341);
       END_STATE();
     case 173:
-      if (lookahead == 'r') ADVANCE(325);
+      if (lookahead == 'd') ADVANCE(342);
       END_STATE();
     case 174:
-      if (lookahead == 'p') ADVANCE(326);
+      if (lookahead == 'e') ADVANCE(343);
       END_STATE();
     case 175:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'o') ADVANCE(344);
       END_STATE();
     case 176:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 177:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'i') ADVANCE(345);
+      if (lookahead == 'n') ADVANCE(346);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      if (lookahead == 'p') ADVANCE(347);
       END_STATE();
     case 179:
-      if (lookahead == 'a') ADVANCE(327);
+      if (lookahead == 'l') ADVANCE(348);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(328);
-      if (lookahead == 'F') ADVANCE(329);
+      if (lookahead == 'i') ADVANCE(349);
       END_STATE();
     case 181:
-      if (lookahead == 'a') ADVANCE(330);
+      if (lookahead == 'r') ADVANCE(350);
       END_STATE();
     case 182:
-      if (lookahead == 'i') ADVANCE(331);
+      if (lookahead == 'i') ADVANCE(351);
       END_STATE();
     case 183:
-      if (lookahead == 'm') ADVANCE(332);
+      if (lookahead == 'c') ADVANCE(352);
       END_STATE();
     case 184:
-      if (lookahead == 'l') ADVANCE(333);
+      if (lookahead == 'd') ADVANCE(353);
+      if (lookahead == 's') ADVANCE(354);
       END_STATE();
     case 185:
-      if (lookahead == 'e') ADVANCE(334);
+      if (lookahead == 'b') ADVANCE(355);
       END_STATE();
     case 186:
-      if (lookahead == 'p') ADVANCE(335);
+      if (lookahead == 'd') ADVANCE(356);
+      if (lookahead == 'f') ADVANCE(357);
+      if (lookahead == 'n') ADVANCE(358);
+      if (lookahead == 's') ADVANCE(359);
       END_STATE();
     case 187:
-      if (lookahead == 'i') ADVANCE(336);
+      if (lookahead == 'r') ADVANCE(360);
       END_STATE();
     case 188:
-      if (lookahead == 'f') ADVANCE(337);
+      if (lookahead == 'p') ADVANCE(361);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(anon_sym_due);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 190:
-      if (lookahead == 'l') ADVANCE(338);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 191:
-      if (lookahead == 'y') ADVANCE(339);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(340);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 193:
-      if (lookahead == 'p') ADVANCE(341);
+      if (lookahead == 'a') ADVANCE(362);
+      if (lookahead == 'e') ADVANCE(363);
       END_STATE();
     case 194:
-      if (lookahead == 's') ADVANCE(342);
+      if (lookahead == 'i') ADVANCE(364);
       END_STATE();
     case 195:
-      if (lookahead == 'a') ADVANCE(343);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(365);
+      if (lookahead == 'F') ADVANCE(366);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'a') ADVANCE(367);
       END_STATE();
     case 197:
-      if (lookahead == 's') ADVANCE(344);
+      if (lookahead == 'i') ADVANCE(368);
       END_STATE();
     case 198:
-      if (lookahead == 'e') ADVANCE(345);
+      if (lookahead == 'm') ADVANCE(369);
       END_STATE();
     case 199:
-      if (lookahead == 'e') ADVANCE(346);
+      if (lookahead == 'l') ADVANCE(370);
       END_STATE();
     case 200:
-      if (lookahead == 'i') ADVANCE(347);
-      END_STATE();
-    case 201:
-      if (lookahead == 'u') ADVANCE(348);
-      END_STATE();
-    case 202:
-      if (lookahead == 't') ADVANCE(349);
-      END_STATE();
-    case 203:
-      if (lookahead == 'd') ADVANCE(350);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(351);
-      END_STATE();
-    case 205:
-      if (lookahead == 'm') ADVANCE(352);
-      END_STATE();
-    case 206:
-      if (lookahead == 'l') ADVANCE(353);
-      END_STATE();
-    case 207:
-      if (lookahead == 'n') ADVANCE(354);
-      END_STATE();
-    case 208:
-      if (lookahead == 'e') ADVANCE(355);
-      END_STATE();
-    case 209:
-      if (lookahead == 'u') ADVANCE(356);
-      END_STATE();
-    case 210:
-      if (lookahead == 's') ADVANCE(357);
-      END_STATE();
-    case 211:
-      if (lookahead == 't') ADVANCE(358);
-      END_STATE();
-    case 212:
-      if (lookahead == 'g') ADVANCE(359);
-      END_STATE();
-    case 213:
-      if (lookahead == 'h') ADVANCE(360);
-      END_STATE();
-    case 214:
-      if (lookahead == 'e') ADVANCE(361);
-      END_STATE();
-    case 215:
-      if (lookahead == 'e') ADVANCE(362);
-      END_STATE();
-    case 216:
-      if (lookahead == 'u') ADVANCE(363);
-      END_STATE();
-    case 217:
-      if (lookahead == 't') ADVANCE(364);
-      END_STATE();
-    case 218:
-      if (lookahead == 'l') ADVANCE(365);
-      END_STATE();
-    case 219:
-      if (lookahead == 'n') ADVANCE(366);
-      END_STATE();
-    case 220:
-      if (lookahead == 'p') ADVANCE(367);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 222:
-      if (lookahead == 'e') ADVANCE(368);
-      END_STATE();
-    case 223:
-      if (lookahead == 'd') ADVANCE(369);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 225:
-      if (lookahead == 'i') ADVANCE(370);
-      END_STATE();
-    case 226:
       if (lookahead == 'e') ADVANCE(371);
       END_STATE();
-    case 227:
-      if (lookahead == 'd') ADVANCE(372);
+    case 201:
+      if (lookahead == 'p') ADVANCE(372);
+      if (lookahead == 't') ADVANCE(373);
       END_STATE();
-    case 228:
-      if (lookahead == 's') ADVANCE(373);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 230:
+    case 202:
       if (lookahead == 'i') ADVANCE(374);
       END_STATE();
-    case 231:
-      if (lookahead == 'n') ADVANCE(375);
+    case 203:
+      if (lookahead == 'f') ADVANCE(375);
       END_STATE();
-    case 232:
-      if (lookahead == 'e') ADVANCE(376);
+    case 204:
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
-    case 233:
-      ACCEPT_TOKEN(anon_sym_min);
+    case 205:
+      if (lookahead == 'l') ADVANCE(376);
       END_STATE();
-    case 234:
-      if (lookahead == 'e') ADVANCE(377);
+    case 206:
+      if (lookahead == 'y') ADVANCE(377);
       END_STATE();
-    case 235:
-      if (lookahead == '2') ADVANCE(378);
-      if (lookahead == '8') ADVANCE(379);
+    case 207:
+      if (lookahead == 't') ADVANCE(378);
       END_STATE();
-    case 236:
-      ACCEPT_TOKEN(anon_sym_net);
+    case 208:
+      if (lookahead == 'i') ADVANCE(379);
       END_STATE();
-    case 237:
-      if (lookahead == 's') ADVANCE(380);
+    case 209:
+      if (lookahead == 'p') ADVANCE(380);
       END_STATE();
-    case 238:
-      if (lookahead == 'i') ADVANCE(381);
+    case 210:
+      if (lookahead == 's') ADVANCE(381);
       END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(382);
+    case 211:
+      if (lookahead == 'a') ADVANCE(382);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
+    case 213:
       if (lookahead == 's') ADVANCE(383);
       END_STATE();
+    case 214:
+      if (lookahead == 'e') ADVANCE(384);
+      END_STATE();
+    case 215:
+      if (lookahead == 'e') ADVANCE(385);
+      END_STATE();
+    case 216:
+      if (lookahead == 'l') ADVANCE(386);
+      END_STATE();
+    case 217:
+      if (lookahead == 'i') ADVANCE(387);
+      END_STATE();
+    case 218:
+      if (lookahead == 'u') ADVANCE(388);
+      END_STATE();
+    case 219:
+      if (lookahead == 't') ADVANCE(389);
+      END_STATE();
+    case 220:
+      if (lookahead == 'e') ADVANCE(390);
+      END_STATE();
+    case 221:
+      if (lookahead == 'd') ADVANCE(391);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(392);
+      END_STATE();
+    case 223:
+      if (lookahead == 'q') ADVANCE(393);
+      END_STATE();
+    case 224:
+      if (lookahead == 'm') ADVANCE(394);
+      END_STATE();
+    case 225:
+      if (lookahead == 'l') ADVANCE(395);
+      END_STATE();
+    case 226:
+      if (lookahead == 'n') ADVANCE(396);
+      END_STATE();
+    case 227:
+      if (lookahead == 'e') ADVANCE(397);
+      END_STATE();
+    case 228:
+      if (lookahead == 'u') ADVANCE(398);
+      END_STATE();
+    case 229:
+      if (lookahead == 's') ADVANCE(399);
+      END_STATE();
+    case 230:
+      if (lookahead == 't') ADVANCE(400);
+      END_STATE();
+    case 231:
+      if (lookahead == 'g') ADVANCE(401);
+      END_STATE();
+    case 232:
+      if (lookahead == 'h') ADVANCE(402);
+      END_STATE();
+    case 233:
+      if (lookahead == 'd') ADVANCE(403);
+      END_STATE();
+    case 234:
+      if (lookahead == 'e') ADVANCE(404);
+      END_STATE();
+    case 235:
+      if (lookahead == 'e') ADVANCE(405);
+      END_STATE();
+    case 236:
+      if (lookahead == 'u') ADVANCE(406);
+      END_STATE();
+    case 237:
+      if (lookahead == 't') ADVANCE(407);
+      END_STATE();
+    case 238:
+      if (lookahead == 'l') ADVANCE(408);
+      END_STATE();
+    case 239:
+      if (lookahead == 'n') ADVANCE(409);
+      END_STATE();
     case 240:
-      if (lookahead == 'n') ADVANCE(384);
+      if (lookahead == 'p') ADVANCE(410);
       END_STATE();
     case 241:
-      if (lookahead == 'e') ADVANCE(385);
-      if (lookahead == 'p') ADVANCE(386);
+      if (lookahead == 'i') ADVANCE(411);
       END_STATE();
     case 242:
-      if (lookahead == 'r') ADVANCE(387);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 243:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'e') ADVANCE(412);
       END_STATE();
     case 244:
-      if (lookahead == 's') ADVANCE(388);
+      if (lookahead == 'd') ADVANCE(413);
       END_STATE();
     case 245:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 246:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(414);
       END_STATE();
     case 247:
-      if (lookahead == 's') ADVANCE(390);
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
     case 248:
-      if (lookahead == 'c') ADVANCE(391);
+      if (lookahead == 'e') ADVANCE(416);
       END_STATE();
     case 249:
-      if (lookahead == 'c') ADVANCE(392);
+      if (lookahead == 'd') ADVANCE(417);
       END_STATE();
     case 250:
-      if (lookahead == 't') ADVANCE(393);
+      if (lookahead == 's') ADVANCE(418);
       END_STATE();
     case 251:
-      if (lookahead == 'i') ADVANCE(394);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(395);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 253:
-      if (lookahead == 'a') ADVANCE(396);
+      if (lookahead == 'n') ADVANCE(420);
       END_STATE();
     case 254:
-      if (lookahead == 't') ADVANCE(397);
+      if (lookahead == 'i') ADVANCE(421);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(398);
-      if (lookahead == 'i') ADVANCE(399);
-      END_STATE();
-    case 256:
-      if (lookahead == 'c') ADVANCE(400);
-      if (lookahead == 'd') ADVANCE(401);
-      if (lookahead == 'l') ADVANCE(402);
-      END_STATE();
-    case 257:
-      if (lookahead == 'e') ADVANCE(403);
-      END_STATE();
-    case 258:
-      if (lookahead == 'e') ADVANCE(404);
-      if (lookahead == 'l') ADVANCE(405);
-      END_STATE();
-    case 259:
-      if (lookahead == 'e') ADVANCE(406);
-      END_STATE();
-    case 260:
-      if (lookahead == 'e') ADVANCE(407);
-      END_STATE();
-    case 261:
-      if (lookahead == 'i') ADVANCE(408);
-      if (lookahead == 'o') ADVANCE(409);
-      END_STATE();
-    case 262:
-      if (lookahead == 'u') ADVANCE(410);
-      END_STATE();
-    case 263:
-      if (lookahead == 'e') ADVANCE(411);
-      END_STATE();
-    case 264:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 265:
-      if (lookahead == 'l') ADVANCE(412);
-      END_STATE();
-    case 266:
-      if (lookahead == 's') ADVANCE(413);
-      END_STATE();
-    case 267:
-      if (lookahead == 'i') ADVANCE(414);
-      END_STATE();
-    case 268:
-      if (lookahead == 's') ADVANCE(415);
-      END_STATE();
-    case 269:
-      if (lookahead == 'r') ADVANCE(416);
-      END_STATE();
-    case 270:
-      if (lookahead == 'e') ADVANCE(417);
-      END_STATE();
-    case 271:
-      if (lookahead == 'r') ADVANCE(418);
-      END_STATE();
-    case 272:
-      if (lookahead == 'n') ADVANCE(419);
-      END_STATE();
-    case 273:
-      if (lookahead == 'a') ADVANCE(420);
-      if (lookahead == 'c') ADVANCE(421);
-      END_STATE();
-    case 274:
       if (lookahead == 'e') ADVANCE(422);
       END_STATE();
+    case 256:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 257:
+      if (lookahead == 'e') ADVANCE(423);
+      END_STATE();
+    case 258:
+      if (lookahead == '2') ADVANCE(424);
+      if (lookahead == '8') ADVANCE(425);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 260:
+      if (lookahead == 's') ADVANCE(426);
+      END_STATE();
+    case 261:
+      if (lookahead == 'i') ADVANCE(427);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(428);
+      if (lookahead == 's') ADVANCE(429);
+      END_STATE();
+    case 263:
+      if (lookahead == 'n') ADVANCE(430);
+      END_STATE();
+    case 264:
+      if (lookahead == 'e') ADVANCE(431);
+      if (lookahead == 'p') ADVANCE(432);
+      END_STATE();
+    case 265:
+      if (lookahead == 'r') ADVANCE(433);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
+    case 267:
+      if (lookahead == 's') ADVANCE(434);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(435);
+      END_STATE();
+    case 270:
+      if (lookahead == 's') ADVANCE(436);
+      END_STATE();
+    case 271:
+      if (lookahead == 'c') ADVANCE(437);
+      END_STATE();
+    case 272:
+      if (lookahead == 'c') ADVANCE(438);
+      END_STATE();
+    case 273:
+      if (lookahead == 't') ADVANCE(439);
+      END_STATE();
+    case 274:
+      if (lookahead == 'i') ADVANCE(440);
+      END_STATE();
     case 275:
-      if (lookahead == 'r') ADVANCE(423);
+      if (lookahead == 'e') ADVANCE(441);
       END_STATE();
     case 276:
-      if (lookahead == 'c') ADVANCE(424);
+      if (lookahead == 'a') ADVANCE(442);
       END_STATE();
     case 277:
-      if (lookahead == 'i') ADVANCE(425);
+      if (lookahead == 't') ADVANCE(443);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(426);
+      if (lookahead == 'i') ADVANCE(444);
       END_STATE();
     case 279:
-      if (lookahead == 't') ADVANCE(427);
+      if (lookahead == 'e') ADVANCE(445);
+      if (lookahead == 'i') ADVANCE(446);
       END_STATE();
     case 280:
-      if (lookahead == 'a') ADVANCE(428);
+      if (lookahead == 'c') ADVANCE(447);
+      if (lookahead == 'd') ADVANCE(448);
+      if (lookahead == 'l') ADVANCE(449);
       END_STATE();
     case 281:
-      if (lookahead == 't') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(450);
       END_STATE();
     case 282:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'e') ADVANCE(451);
+      if (lookahead == 'l') ADVANCE(452);
       END_STATE();
     case 283:
-      if (lookahead == 'l') ADVANCE(430);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 284:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'e') ADVANCE(454);
       END_STATE();
     case 285:
-      if (lookahead == 'p') ADVANCE(431);
+      if (lookahead == 'i') ADVANCE(455);
+      if (lookahead == 'o') ADVANCE(456);
       END_STATE();
     case 286:
-      if (lookahead == 'o') ADVANCE(432);
+      if (lookahead == 'u') ADVANCE(457);
       END_STATE();
     case 287:
-      if (lookahead == 'n') ADVANCE(433);
+      if (lookahead == 'e') ADVANCE(458);
       END_STATE();
     case 288:
-      if (lookahead == 'e') ADVANCE(434);
+      if (lookahead == 'e') ADVANCE(459);
       END_STATE();
     case 289:
-      if (lookahead == 'i') ADVANCE(435);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'l') ADVANCE(460);
       END_STATE();
     case 291:
-      if (lookahead == 'i') ADVANCE(436);
+      if (lookahead == 's') ADVANCE(461);
       END_STATE();
     case 292:
-      if (lookahead == 'o') ADVANCE(437);
+      if (lookahead == 'i') ADVANCE(462);
+      if (lookahead == 'v') ADVANCE(463);
       END_STATE();
     case 293:
-      if (lookahead == 't') ADVANCE(438);
+      if (lookahead == 's') ADVANCE(464);
       END_STATE();
     case 294:
-      if (lookahead == 'e') ADVANCE(439);
+      if (lookahead == 'r') ADVANCE(465);
       END_STATE();
     case 295:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(466);
       END_STATE();
     case 296:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'r') ADVANCE(467);
       END_STATE();
     case 297:
-      if (lookahead == '8') ADVANCE(441);
+      if (lookahead == 'n') ADVANCE(468);
       END_STATE();
     case 298:
-      if (lookahead == 'e') ADVANCE(442);
+      if (lookahead == 'a') ADVANCE(469);
+      if (lookahead == 'c') ADVANCE(470);
       END_STATE();
     case 299:
-      if (lookahead == 'h') ADVANCE(443);
+      if (lookahead == 'e') ADVANCE(471);
       END_STATE();
     case 300:
-      if (lookahead == 'r') ADVANCE(444);
+      if (lookahead == 'r') ADVANCE(472);
       END_STATE();
     case 301:
-      if (lookahead == 't') ADVANCE(445);
+      if (lookahead == 'c') ADVANCE(473);
       END_STATE();
     case 302:
-      if (lookahead == 'd') ADVANCE(446);
+      if (lookahead == 'i') ADVANCE(474);
       END_STATE();
     case 303:
-      if (lookahead == 'n') ADVANCE(447);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(475);
       END_STATE();
     case 304:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 't') ADVANCE(476);
       END_STATE();
     case 305:
-      if (lookahead == 'i') ADVANCE(449);
+      if (lookahead == 'a') ADVANCE(477);
       END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 't') ADVANCE(478);
       END_STATE();
     case 307:
-      if (lookahead == 'n') ADVANCE(450);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 308:
-      if (lookahead == 't') ADVANCE(451);
+      if (lookahead == 'l') ADVANCE(479);
       END_STATE();
     case 309:
-      if (lookahead == 'n') ADVANCE(452);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 310:
-      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'p') ADVANCE(480);
       END_STATE();
     case 311:
-      if (lookahead == 'l') ADVANCE(453);
+      if (lookahead == 'n') ADVANCE(481);
       END_STATE();
     case 312:
-      if (lookahead == 'd') ADVANCE(454);
+      if (lookahead == 'e') ADVANCE(482);
+      if (lookahead == 'o') ADVANCE(483);
       END_STATE();
     case 313:
-      if (lookahead == 'c') ADVANCE(455);
+      if (lookahead == 'a') ADVANCE(484);
       END_STATE();
     case 314:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'n') ADVANCE(485);
       END_STATE();
     case 315:
-      if (lookahead == 'e') ADVANCE(456);
+      if (lookahead == 'e') ADVANCE(486);
       END_STATE();
     case 316:
-      if (lookahead == 'b') ADVANCE(457);
+      if (lookahead == 'i') ADVANCE(487);
       END_STATE();
     case 317:
-      if (lookahead == 'i') ADVANCE(458);
+      if (lookahead == 'e') ADVANCE(488);
       END_STATE();
     case 318:
-      if (lookahead == 'n') ADVANCE(459);
+      if (lookahead == 'i') ADVANCE(489);
       END_STATE();
     case 319:
-      if (lookahead == 'u') ADVANCE(460);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 320:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'i') ADVANCE(490);
       END_STATE();
     case 321:
-      if (lookahead == 'i') ADVANCE(461);
+      if (lookahead == 'o') ADVANCE(491);
       END_STATE();
     case 322:
-      if (lookahead == 'u') ADVANCE(462);
-      END_STATE();
-    case 323:
-      if (lookahead == 'e') ADVANCE(463);
-      END_STATE();
-    case 324:
-      if (lookahead == 't') ADVANCE(464);
-      END_STATE();
-    case 325:
-      if (lookahead == 'e') ADVANCE(465);
-      END_STATE();
-    case 326:
-      if (lookahead == 'l') ADVANCE(466);
-      END_STATE();
-    case 327:
-      ACCEPT_TOKEN(anon_sym_data);
-      END_STATE();
-    case 328:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 329:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 330:
-      if (lookahead == 'y') ADVANCE(467);
-      END_STATE();
-    case 331:
-      if (lookahead == 'c') ADVANCE(468);
-      END_STATE();
-    case 332:
-      if (lookahead == 'e') ADVANCE(469);
-      END_STATE();
-    case 333:
-      if (lookahead == 'e') ADVANCE(470);
-      END_STATE();
-    case 334:
-      if (lookahead == 'c') ADVANCE(471);
-      END_STATE();
-    case 335:
-      if (lookahead == 'l') ADVANCE(472);
-      END_STATE();
-    case 336:
-      if (lookahead == 'd') ADVANCE(473);
-      END_STATE();
-    case 337:
-      if (lookahead == 't') ADVANCE(474);
-      END_STATE();
-    case 338:
-      if (lookahead == 'e') ADVANCE(475);
-      END_STATE();
-    case 339:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 340:
-      if (lookahead == 'c') ADVANCE(476);
-      END_STATE();
-    case 341:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 342:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 343:
-      if (lookahead == 'l') ADVANCE(477);
-      END_STATE();
-    case 344:
-      if (lookahead == '8') ADVANCE(478);
-      END_STATE();
-    case 345:
-      if (lookahead == 's') ADVANCE(479);
-      END_STATE();
-    case 346:
-      if (lookahead == 'c') ADVANCE(480);
-      END_STATE();
-    case 347:
-      if (lookahead == 'l') ADVANCE(481);
-      END_STATE();
-    case 348:
-      if (lookahead == 'r') ADVANCE(482);
-      END_STATE();
-    case 349:
-      if (lookahead == 'e') ADVANCE(483);
-      END_STATE();
-    case 350:
-      if (lookahead == 'b') ADVANCE(484);
-      END_STATE();
-    case 351:
-      if (lookahead == 'a') ADVANCE(485);
-      END_STATE();
-    case 352:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 353:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 354:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 355:
-      if (lookahead == 'r') ADVANCE(486);
-      END_STATE();
-    case 356:
-      if (lookahead == 'n') ADVANCE(487);
-      END_STATE();
-    case 357:
-      if (lookahead == 's') ADVANCE(488);
-      END_STATE();
-    case 358:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 359:
-      if (lookahead == 'h') ADVANCE(489);
-      END_STATE();
-    case 360:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 361:
-      if (lookahead == 'd') ADVANCE(490);
-      END_STATE();
-    case 362:
-      if (lookahead == 'r') ADVANCE(491);
-      END_STATE();
-    case 363:
       if (lookahead == 't') ADVANCE(492);
       END_STATE();
-    case 364:
-      if (lookahead == 'r') ADVANCE(493);
+    case 323:
+      if (lookahead == 'e') ADVANCE(493);
       END_STATE();
-    case 365:
-      if (lookahead == 'a') ADVANCE(494);
+    case 324:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(494);
       END_STATE();
-    case 366:
-      if (lookahead == 's') ADVANCE(495);
+    case 325:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 367:
+    case 326:
+      if (lookahead == '8') ADVANCE(495);
+      END_STATE();
+    case 327:
       if (lookahead == 'e') ADVANCE(496);
       END_STATE();
-    case 368:
-      if (lookahead == 'd') ADVANCE(497);
+    case 328:
+      if (lookahead == 'h') ADVANCE(497);
       END_STATE();
-    case 369:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 329:
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
-    case 370:
-      if (lookahead == 't') ADVANCE(498);
+    case 330:
+      if (lookahead == 'e') ADVANCE(498);
       END_STATE();
-    case 371:
-      if (lookahead == 'a') ADVANCE(499);
+    case 331:
+      if (lookahead == 'r') ADVANCE(499);
       END_STATE();
-    case 372:
-      ACCEPT_TOKEN(anon_sym_load);
+    case 332:
+      if (lookahead == 't') ADVANCE(500);
       END_STATE();
-    case 373:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(500);
+    case 333:
+      if (lookahead == 'd') ADVANCE(501);
       END_STATE();
-    case 374:
-      if (lookahead == 'm') ADVANCE(501);
+    case 334:
+      if (lookahead == 'n') ADVANCE(502);
       END_STATE();
-    case 375:
-      ACCEPT_TOKEN(anon_sym_mean);
+    case 335:
+      if (lookahead == 'e') ADVANCE(503);
       END_STATE();
-    case 376:
-      if (lookahead == 'r') ADVANCE(502);
+    case 336:
+      if (lookahead == 'i') ADVANCE(504);
       END_STATE();
-    case 377:
-      ACCEPT_TOKEN(anon_sym_mode);
+    case 337:
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
-    case 378:
-      if (lookahead == '7') ADVANCE(503);
+    case 338:
+      if (lookahead == 'n') ADVANCE(505);
       END_STATE();
-    case 379:
-      if (lookahead == '3') ADVANCE(504);
+    case 339:
+      if (lookahead == 't') ADVANCE(506);
       END_STATE();
-    case 380:
-      if (lookahead == 'e') ADVANCE(505);
+    case 340:
+      if (lookahead == 'o') ADVANCE(507);
       END_STATE();
-    case 381:
-      if (lookahead == 'n') ADVANCE(506);
+    case 341:
+      if (lookahead == 'n') ADVANCE(508);
       END_STATE();
-    case 382:
-      if (lookahead == 'm') ADVANCE(507);
+    case 342:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(509);
       END_STATE();
-    case 383:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 343:
+      if (lookahead == 'l') ADVANCE(510);
       END_STATE();
-    case 384:
-      ACCEPT_TOKEN(anon_sym_open);
+    case 344:
+      if (lookahead == 'w') ADVANCE(511);
       END_STATE();
-    case 385:
-      if (lookahead == 'r') ADVANCE(508);
+    case 345:
+      if (lookahead == 'd') ADVANCE(512);
       END_STATE();
-    case 386:
-      if (lookahead == 'u') ADVANCE(509);
+    case 346:
+      if (lookahead == 'c') ADVANCE(513);
       END_STATE();
-    case 387:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 347:
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
-    case 388:
-      if (lookahead == 'e') ADVANCE(510);
-      END_STATE();
-    case 389:
-      if (lookahead == 'i') ADVANCE(511);
-      END_STATE();
-    case 390:
-      if (lookahead == 'e') ADVANCE(512);
-      END_STATE();
-    case 391:
-      if (lookahead == 'e') ADVANCE(513);
-      END_STATE();
-    case 392:
+    case 348:
       if (lookahead == 'e') ADVANCE(514);
       END_STATE();
-    case 393:
-      ACCEPT_TOKEN(anon_sym_port);
+    case 349:
+      if (lookahead == 'b') ADVANCE(515);
       END_STATE();
-    case 394:
-      if (lookahead == 't') ADVANCE(515);
+    case 350:
+      if (lookahead == 'i') ADVANCE(516);
       END_STATE();
-    case 395:
-      if (lookahead == 'r') ADVANCE(516);
+    case 351:
+      if (lookahead == 'n') ADVANCE(517);
       END_STATE();
-    case 396:
-      if (lookahead == 'm') ADVANCE(517);
+    case 352:
+      if (lookahead == 'u') ADVANCE(518);
       END_STATE();
-    case 397:
-      if (lookahead == 'e') ADVANCE(518);
+    case 353:
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
-    case 398:
-      if (lookahead == 'd') ADVANCE(519);
+    case 354:
+      if (lookahead == 's') ADVANCE(519);
       END_STATE();
-    case 399:
-      if (lookahead == 'n') ADVANCE(520);
-      if (lookahead == 'o') ADVANCE(521);
+    case 355:
+      if (lookahead == 'i') ADVANCE(520);
       END_STATE();
-    case 400:
-      if (lookahead == 't') ADVANCE(522);
+    case 356:
+      if (lookahead == 'i') ADVANCE(521);
+      if (lookahead == 'u') ADVANCE(522);
       END_STATE();
-    case 401:
-      ACCEPT_TOKEN(anon_sym_read);
+    case 357:
       if (lookahead == 'i') ADVANCE(523);
       END_STATE();
-    case 402:
-      if (lookahead == 'i') ADVANCE(524);
+    case 358:
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
-    case 403:
-      if (lookahead == 'i') ADVANCE(525);
+    case 359:
+      if (lookahead == 't') ADVANCE(525);
       END_STATE();
-    case 404:
-      if (lookahead == 'r') ADVANCE(526);
+    case 360:
+      if (lookahead == 'e') ADVANCE(526);
       END_STATE();
-    case 405:
-      if (lookahead == 'e') ADVANCE(527);
+    case 361:
+      if (lookahead == 'l') ADVANCE(527);
       END_STATE();
-    case 406:
-      if (lookahead == 'c') ADVANCE(528);
+    case 362:
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
-    case 407:
-      if (lookahead == 'a') ADVANCE(529);
+    case 363:
+      if (lookahead == 'd') ADVANCE(528);
       END_STATE();
-    case 408:
-      if (lookahead == 's') ADVANCE(530);
+    case 364:
+      if (lookahead == 'n') ADVANCE(529);
       END_STATE();
-    case 409:
-      if (lookahead == 'l') ADVANCE(531);
-      if (lookahead == 'n') ADVANCE(532);
+    case 365:
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
-    case 410:
-      if (lookahead == 'r') ADVANCE(533);
+    case 366:
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
-    case 411:
-      if (lookahead == 'r') ADVANCE(534);
+    case 367:
+      if (lookahead == 'y') ADVANCE(530);
       END_STATE();
-    case 412:
-      if (lookahead == 'e') ADVANCE(535);
+    case 368:
+      if (lookahead == 'c') ADVANCE(531);
       END_STATE();
-    case 413:
-      if (lookahead == 'i') ADVANCE(536);
+    case 369:
+      if (lookahead == 'e') ADVANCE(532);
       END_STATE();
-    case 414:
-      if (lookahead == 'e') ADVANCE(537);
+    case 370:
+      if (lookahead == 'e') ADVANCE(533);
       END_STATE();
-    case 415:
-      if (lookahead == 'i') ADVANCE(538);
+    case 371:
+      if (lookahead == 'c') ADVANCE(534);
       END_STATE();
-    case 416:
+    case 372:
+      if (lookahead == 'l') ADVANCE(535);
+      END_STATE();
+    case 373:
+      if (lookahead == 'a') ADVANCE(536);
+      END_STATE();
+    case 374:
+      if (lookahead == 'd') ADVANCE(537);
+      END_STATE();
+    case 375:
+      if (lookahead == 't') ADVANCE(538);
+      END_STATE();
+    case 376:
       if (lookahead == 'e') ADVANCE(539);
       END_STATE();
-    case 417:
-      if (lookahead == 't') ADVANCE(540);
+    case 377:
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
-    case 418:
-      if (lookahead == 't') ADVANCE(541);
+    case 378:
+      if (lookahead == 'i') ADVANCE(540);
       END_STATE();
-    case 419:
-      if (lookahead == 't') ADVANCE(542);
+    case 379:
+      if (lookahead == 'c') ADVANCE(541);
       END_STATE();
-    case 420:
-      if (lookahead == 'd') ADVANCE(543);
+    case 380:
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
-    case 421:
-      if (lookahead == 'e') ADVANCE(544);
+    case 381:
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
-    case 422:
-      ACCEPT_TOKEN(anon_sym_size);
+    case 382:
+      if (lookahead == 'l') ADVANCE(542);
       END_STATE();
-    case 423:
+    case 383:
+      if (lookahead == '8') ADVANCE(543);
+      END_STATE();
+    case 384:
+      if (lookahead == 's') ADVANCE(544);
+      END_STATE();
+    case 385:
       if (lookahead == 'c') ADVANCE(545);
       END_STATE();
-    case 424:
-      if (lookahead == 'i') ADVANCE(546);
+    case 386:
+      if (lookahead == 's') ADVANCE(546);
       END_STATE();
-    case 425:
-      if (lookahead == 't') ADVANCE(547);
+    case 387:
+      if (lookahead == 'l') ADVANCE(547);
       END_STATE();
-    case 426:
-      if (lookahead == 'p') ADVANCE(548);
+    case 388:
+      if (lookahead == 'r') ADVANCE(548);
       END_STATE();
-    case 427:
-      if (lookahead == 'i') ADVANCE(549);
+    case 389:
+      if (lookahead == 'e') ADVANCE(549);
       END_STATE();
-    case 428:
-      if (lookahead == 'n') ADVANCE(550);
+    case 390:
+      if (lookahead == 'd') ADVANCE(550);
       END_STATE();
-    case 429:
-      if (lookahead == 'c') ADVANCE(551);
+    case 391:
+      if (lookahead == 'b') ADVANCE(551);
       END_STATE();
-    case 430:
-      ACCEPT_TOKEN(anon_sym_tail);
+    case 392:
+      if (lookahead == 'a') ADVANCE(552);
       END_STATE();
-    case 431:
-      if (lookahead == 'e') ADVANCE(552);
-      END_STATE();
-    case 432:
+    case 393:
       if (lookahead == 'u') ADVANCE(553);
       END_STATE();
-    case 433:
-      if (lookahead == 's') ADVANCE(554);
+    case 394:
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
-    case 434:
-      if (lookahead == 'r') ADVANCE(555);
+    case 395:
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
-    case 435:
-      if (lookahead == 'c') ADVANCE(556);
+    case 396:
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
-    case 436:
-      if (lookahead == 'd') ADVANCE(557);
+    case 397:
+      if (lookahead == 'r') ADVANCE(554);
       END_STATE();
-    case 437:
-      if (lookahead == 'c') ADVANCE(558);
+    case 398:
+      if (lookahead == 'n') ADVANCE(555);
       END_STATE();
-    case 438:
-      if (lookahead == 'a') ADVANCE(559);
+    case 399:
+      if (lookahead == 's') ADVANCE(556);
       END_STATE();
-    case 439:
-      if (lookahead == 'l') ADVANCE(560);
+    case 400:
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
-    case 440:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 401:
+      if (lookahead == 'h') ADVANCE(557);
       END_STATE();
-    case 441:
-      if (lookahead == '4') ADVANCE(561);
+    case 402:
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
-    case 442:
-      if (lookahead == 's') ADVANCE(562);
+    case 403:
+      if (lookahead == 'e') ADVANCE(558);
       END_STATE();
-    case 443:
-      ACCEPT_TOKEN(anon_sym_with);
+    case 404:
+      if (lookahead == 'd') ADVANCE(559);
       END_STATE();
-    case 444:
-      if (lookahead == 'a') ADVANCE(563);
+    case 405:
+      if (lookahead == 'r') ADVANCE(560);
       END_STATE();
-    case 445:
-      if (lookahead == 'e') ADVANCE(564);
+    case 406:
+      if (lookahead == 't') ADVANCE(561);
       END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_added);
+    case 407:
+      if (lookahead == 'e') ADVANCE(562);
+      if (lookahead == 'r') ADVANCE(563);
       END_STATE();
-    case 447:
+    case 408:
+      if (lookahead == 'a') ADVANCE(564);
+      END_STATE();
+    case 409:
       if (lookahead == 's') ADVANCE(565);
       END_STATE();
-    case 448:
-      if (lookahead == 'n') ADVANCE(566);
+    case 410:
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
-    case 449:
-      if (lookahead == 'f') ADVANCE(567);
+    case 411:
+      if (lookahead == 's') ADVANCE(567);
       END_STATE();
-    case 450:
-      if (lookahead == 'n') ADVANCE(568);
+    case 412:
+      if (lookahead == 'd') ADVANCE(568);
       END_STATE();
-    case 451:
-      ACCEPT_TOKEN(anon_sym_apart);
+    case 413:
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
-    case 452:
-      ACCEPT_TOKEN(anon_sym_balun);
+    case 414:
+      if (lookahead == 'n') ADVANCE(569);
       END_STATE();
-    case 453:
-      if (lookahead == 'i') ADVANCE(569);
+    case 415:
+      if (lookahead == 't') ADVANCE(570);
       END_STATE();
-    case 454:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 416:
+      if (lookahead == 'a') ADVANCE(571);
       END_STATE();
-    case 455:
-      if (lookahead == 'h') ADVANCE(570);
+    case 417:
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
-    case 456:
-      ACCEPT_TOKEN(anon_sym_cable);
+    case 418:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(572);
       END_STATE();
-    case 457:
-      if (lookahead == 'r') ADVANCE(571);
+    case 419:
+      if (lookahead == 'm') ADVANCE(573);
       END_STATE();
-    case 458:
-      if (lookahead == 'e') ADVANCE(572);
+    case 420:
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
-    case 459:
-      ACCEPT_TOKEN(anon_sym_chain);
+    case 421:
+      if (lookahead == 'u') ADVANCE(574);
       END_STATE();
-    case 460:
-      if (lookahead == 'l') ADVANCE(573);
+    case 422:
+      if (lookahead == 'r') ADVANCE(575);
       END_STATE();
-    case 461:
-      if (lookahead == 'n') ADVANCE(574);
+    case 423:
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
-    case 462:
-      if (lookahead == 'c') ADVANCE(575);
+    case 424:
+      if (lookahead == '7') ADVANCE(576);
       END_STATE();
-    case 463:
-      if (lookahead == 'c') ADVANCE(576);
+    case 425:
+      if (lookahead == '3') ADVANCE(577);
       END_STATE();
-    case 464:
-      if (lookahead == 'r') ADVANCE(577);
+    case 426:
+      if (lookahead == 'e') ADVANCE(578);
       END_STATE();
-    case 465:
-      if (lookahead == 'c') ADVANCE(578);
+    case 427:
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
-    case 466:
-      if (lookahead == 'e') ADVANCE(579);
+    case 428:
+      if (lookahead == 'm') ADVANCE(580);
       END_STATE();
-    case 467:
-      ACCEPT_TOKEN(anon_sym_delay);
+    case 429:
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
-    case 468:
-      if (lookahead == 'e') ADVANCE(580);
+    case 430:
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
-    case 469:
-      if (lookahead == 't') ADVANCE(581);
+    case 431:
+      if (lookahead == 'r') ADVANCE(581);
       END_STATE();
-    case 470:
-      if (lookahead == 'x') ADVANCE(582);
+    case 432:
+      if (lookahead == 'u') ADVANCE(582);
       END_STATE();
-    case 471:
-      if (lookahead == 't') ADVANCE(583);
+    case 433:
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
-    case 472:
-      if (lookahead == 'a') ADVANCE(584);
+    case 434:
+      if (lookahead == 'e') ADVANCE(583);
       END_STATE();
-    case 473:
+    case 435:
+      if (lookahead == 'i') ADVANCE(584);
+      END_STATE();
+    case 436:
       if (lookahead == 'e') ADVANCE(585);
       END_STATE();
-    case 474:
-      ACCEPT_TOKEN(anon_sym_drift);
+    case 437:
+      if (lookahead == 'e') ADVANCE(586);
       END_STATE();
-    case 475:
-      if (lookahead == 'x') ADVANCE(586);
+    case 438:
+      if (lookahead == 'e') ADVANCE(587);
       END_STATE();
-    case 476:
-      if (lookahead == 'i') ADVANCE(587);
+    case 439:
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
-    case 477:
-      if (lookahead == 'i') ADVANCE(588);
+    case 440:
+      if (lookahead == 't') ADVANCE(588);
       END_STATE();
-    case 478:
-      if (lookahead == '9') ADVANCE(589);
+    case 441:
+      if (lookahead == 'r') ADVANCE(589);
       END_STATE();
-    case 479:
-      if (lookahead == 's') ADVANCE(590);
+    case 442:
+      if (lookahead == 'm') ADVANCE(590);
       END_STATE();
-    case 480:
-      if (lookahead == 't') ADVANCE(591);
+    case 443:
+      if (lookahead == 'e') ADVANCE(591);
       END_STATE();
-    case 481:
-      if (lookahead == 'y') ADVANCE(592);
+    case 444:
+      if (lookahead == 'u') ADVANCE(592);
       END_STATE();
-    case 482:
-      if (lookahead == 'e') ADVANCE(593);
+    case 445:
+      if (lookahead == 'd') ADVANCE(593);
       END_STATE();
-    case 483:
-      if (lookahead == 'r') ADVANCE(594);
+    case 446:
+      if (lookahead == 'n') ADVANCE(594);
+      if (lookahead == 'o') ADVANCE(595);
       END_STATE();
-    case 484:
-      if (lookahead == 'a') ADVANCE(595);
+    case 447:
+      if (lookahead == 't') ADVANCE(596);
       END_STATE();
-    case 485:
-      if (lookahead == 'r') ADVANCE(596);
+    case 448:
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(597);
       END_STATE();
-    case 486:
-      if (lookahead == 'a') ADVANCE(597);
+    case 449:
+      if (lookahead == 'i') ADVANCE(598);
       END_STATE();
-    case 487:
-      if (lookahead == 'd') ADVANCE(598);
+    case 450:
+      if (lookahead == 'i') ADVANCE(599);
       END_STATE();
-    case 488:
-      ACCEPT_TOKEN(anon_sym_guess);
+    case 451:
+      if (lookahead == 'r') ADVANCE(600);
       END_STATE();
-    case 489:
-      if (lookahead == 't') ADVANCE(599);
+    case 452:
+      if (lookahead == 'e') ADVANCE(601);
       END_STATE();
-    case 490:
-      if (lookahead == 'a') ADVANCE(600);
+    case 453:
+      if (lookahead == 'c') ADVANCE(602);
       END_STATE();
-    case 491:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(601);
+    case 454:
+      if (lookahead == 'a') ADVANCE(603);
       END_STATE();
-    case 492:
-      ACCEPT_TOKEN(anon_sym_input);
+    case 455:
+      if (lookahead == 's') ADVANCE(604);
       END_STATE();
-    case 493:
-      if (lookahead == 'u') ADVANCE(602);
+    case 456:
+      if (lookahead == 'l') ADVANCE(605);
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
-    case 494:
-      if (lookahead == 't') ADVANCE(603);
+    case 457:
+      if (lookahead == 'r') ADVANCE(607);
       END_STATE();
-    case 495:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 458:
+      if (lookahead == 'r') ADVANCE(608);
       END_STATE();
-    case 496:
-      if (lookahead == 'r') ADVANCE(604);
+    case 459:
+      if (lookahead == 's') ADVANCE(609);
       END_STATE();
-    case 497:
-      ACCEPT_TOKEN(anon_sym_keyed);
+    case 460:
+      if (lookahead == 'e') ADVANCE(610);
       END_STATE();
-    case 498:
-      ACCEPT_TOKEN(anon_sym_limit);
+    case 461:
+      if (lookahead == 'i') ADVANCE(611);
       END_STATE();
-    case 499:
-      if (lookahead == 'r') ADVANCE(605);
+    case 462:
+      if (lookahead == 'e') ADVANCE(612);
       END_STATE();
-    case 500:
-      if (lookahead == 't') ADVANCE(606);
-      END_STATE();
-    case 501:
-      if (lookahead == 'u') ADVANCE(607);
-      END_STATE();
-    case 502:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 503:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 504:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 505:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 506:
-      if (lookahead == 'a') ADVANCE(608);
-      END_STATE();
-    case 507:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 508:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(609);
-      END_STATE();
-    case 509:
-      if (lookahead == 't') ADVANCE(610);
-      END_STATE();
-    case 510:
-      if (lookahead == 's') ADVANCE(611);
-      END_STATE();
-    case 511:
-      if (lookahead == 't') ADVANCE(612);
-      END_STATE();
-    case 512:
-      ACCEPT_TOKEN(anon_sym_phase);
-      END_STATE();
-    case 513:
-      ACCEPT_TOKEN(anon_sym_piece);
-      END_STATE();
-    case 514:
-      ACCEPT_TOKEN(anon_sym_place);
-      END_STATE();
-    case 515:
+    case 463:
       if (lookahead == 'i') ADVANCE(613);
       END_STATE();
-    case 516:
-      ACCEPT_TOKEN(anon_sym_power);
+    case 464:
+      if (lookahead == 'i') ADVANCE(614);
       END_STATE();
-    case 517:
-      if (lookahead == 'p') ADVANCE(614);
+    case 465:
+      if (lookahead == 'e') ADVANCE(615);
       END_STATE();
-    case 518:
-      if (lookahead == 'c') ADVANCE(615);
+    case 466:
+      if (lookahead == 't') ADVANCE(616);
       END_STATE();
-    case 519:
-      ACCEPT_TOKEN(anon_sym_rated);
+    case 467:
+      if (lookahead == 't') ADVANCE(617);
       END_STATE();
-    case 520:
-      if (lookahead == 'g') ADVANCE(616);
+    case 468:
+      if (lookahead == 't') ADVANCE(618);
       END_STATE();
-    case 521:
-      ACCEPT_TOKEN(anon_sym_ratio);
+    case 469:
+      if (lookahead == 'd') ADVANCE(619);
       END_STATE();
-    case 522:
-      if (lookahead == 'a') ADVANCE(617);
+    case 470:
+      if (lookahead == 'e') ADVANCE(620);
       END_STATE();
-    case 523:
-      if (lookahead == 'n') ADVANCE(618);
+    case 471:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 524:
-      if (lookahead == 'z') ADVANCE(619);
+    case 472:
+      if (lookahead == 'c') ADVANCE(621);
       END_STATE();
-    case 525:
-      if (lookahead == 'v') ADVANCE(620);
+    case 473:
+      if (lookahead == 'i') ADVANCE(622);
       END_STATE();
-    case 526:
-      if (lookahead == 'e') ADVANCE(621);
-      END_STATE();
-    case 527:
-      if (lookahead == 'c') ADVANCE(622);
-      END_STATE();
-    case 528:
+    case 474:
       if (lookahead == 't') ADVANCE(623);
       END_STATE();
-    case 529:
-      if (lookahead == 't') ADVANCE(624);
+    case 475:
+      if (lookahead == 'p') ADVANCE(624);
       END_STATE();
-    case 530:
-      if (lookahead == 't') ADVANCE(625);
+    case 476:
+      if (lookahead == 'i') ADVANCE(625);
       END_STATE();
-    case 531:
-      if (lookahead == 'u') ADVANCE(626);
+    case 477:
+      if (lookahead == 'n') ADVANCE(626);
       END_STATE();
-    case 532:
-      if (lookahead == 'a') ADVANCE(627);
+    case 478:
+      if (lookahead == 'c') ADVANCE(627);
       END_STATE();
-    case 533:
-      if (lookahead == 'n') ADVANCE(628);
+    case 479:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 534:
+    case 480:
+      if (lookahead == 'e') ADVANCE(628);
+      END_STATE();
+    case 481:
+      ACCEPT_TOKEN(anon_sym_then);
+      END_STATE();
+    case 482:
       if (lookahead == 's') ADVANCE(629);
       END_STATE();
-    case 535:
-      ACCEPT_TOKEN(anon_sym_scale);
+    case 483:
+      if (lookahead == 'u') ADVANCE(630);
       END_STATE();
-    case 536:
-      if (lookahead == 't') ADVANCE(630);
+    case 484:
+      if (lookahead == 'l') ADVANCE(631);
       END_STATE();
-    case 537:
-      if (lookahead == 's') ADVANCE(631);
+    case 485:
+      if (lookahead == 's') ADVANCE(632);
       END_STATE();
-    case 538:
-      if (lookahead == 'o') ADVANCE(632);
+    case 486:
+      if (lookahead == 'r') ADVANCE(633);
       END_STATE();
-    case 539:
-      if (lookahead == 'd') ADVANCE(633);
+    case 487:
+      if (lookahead == 'c') ADVANCE(634);
       END_STATE();
-    case 540:
-      ACCEPT_TOKEN(anon_sym_sheet);
+    case 488:
+      if (lookahead == 'r') ADVANCE(635);
       END_STATE();
-    case 541:
-      ACCEPT_TOKEN(anon_sym_short);
+    case 489:
+      if (lookahead == 'l') ADVANCE(636);
       END_STATE();
-    case 542:
-      ACCEPT_TOKEN(anon_sym_shunt);
+    case 490:
+      if (lookahead == 'd') ADVANCE(637);
       END_STATE();
-    case 543:
-      ACCEPT_TOKEN(anon_sym_sinad);
+    case 491:
+      if (lookahead == 'c') ADVANCE(638);
       END_STATE();
-    case 544:
-      ACCEPT_TOKEN(anon_sym_since);
+    case 492:
+      if (lookahead == 'a') ADVANCE(639);
       END_STATE();
-    case 545:
-      if (lookahead == 'e') ADVANCE(634);
+    case 493:
+      if (lookahead == 'l') ADVANCE(640);
       END_STATE();
-    case 546:
-      if (lookahead == 'n') ADVANCE(635);
+    case 494:
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
-    case 547:
-      ACCEPT_TOKEN(anon_sym_split);
+    case 495:
+      if (lookahead == '4') ADVANCE(641);
       END_STATE();
-    case 548:
-      if (lookahead == 'r') ADVANCE(636);
+    case 496:
+      if (lookahead == 's') ADVANCE(642);
       END_STATE();
-    case 549:
-      if (lookahead == 'o') ADVANCE(637);
+    case 497:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(643);
       END_STATE();
-    case 550:
-      if (lookahead == 'd') ADVANCE(638);
+    case 498:
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
-    case 551:
-      if (lookahead == 'h') ADVANCE(639);
+    case 499:
+      if (lookahead == 'a') ADVANCE(644);
       END_STATE();
-    case 552:
-      if (lookahead == 'r') ADVANCE(640);
+    case 500:
+      if (lookahead == 'e') ADVANCE(645);
       END_STATE();
-    case 553:
-      if (lookahead == 'g') ADVANCE(641);
+    case 501:
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
-    case 554:
-      if (lookahead == 'm') ADVANCE(642);
+    case 502:
+      if (lookahead == 's') ADVANCE(646);
       END_STATE();
-    case 555:
-      ACCEPT_TOKEN(anon_sym_tuner);
+    case 503:
+      if (lookahead == 'n') ADVANCE(647);
       END_STATE();
-    case 556:
-      if (lookahead == 'a') ADVANCE(643);
+    case 504:
+      if (lookahead == 'f') ADVANCE(648);
       END_STATE();
-    case 557:
-      ACCEPT_TOKEN(anon_sym_valid);
+    case 505:
+      if (lookahead == 'n') ADVANCE(649);
       END_STATE();
-    case 558:
-      if (lookahead == 'i') ADVANCE(644);
+    case 506:
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
-    case 559:
-      if (lookahead == 'g') ADVANCE(645);
+    case 507:
+      if (lookahead == 'r') ADVANCE(650);
       END_STATE();
-    case 560:
-      if (lookahead == 'e') ADVANCE(646);
+    case 508:
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
-    case 561:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 562:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 563:
-      if (lookahead == 'c') ADVANCE(647);
-      END_STATE();
-    case 564:
-      if (lookahead == 'r') ADVANCE(648);
-      END_STATE();
-    case 565:
-      if (lookahead == 't') ADVANCE(649);
-      END_STATE();
-    case 566:
-      if (lookahead == 't') ADVANCE(650);
-      END_STATE();
-    case 567:
+    case 509:
       if (lookahead == 'i') ADVANCE(651);
       END_STATE();
-    case 568:
-      if (lookahead == 'a') ADVANCE(652);
+    case 510:
+      if (lookahead == 'i') ADVANCE(652);
       END_STATE();
-    case 569:
-      if (lookahead == 'n') ADVANCE(653);
+    case 511:
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
-    case 570:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(654);
+    case 512:
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
-    case 571:
-      if (lookahead == 'a') ADVANCE(655);
+    case 513:
+      if (lookahead == 'h') ADVANCE(653);
       END_STATE();
-    case 572:
-      if (lookahead == 'r') ADVANCE(656);
+    case 514:
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
-    case 573:
-      if (lookahead == 'a') ADVANCE(657);
+    case 515:
+      if (lookahead == 'r') ADVANCE(654);
       END_STATE();
-    case 574:
-      if (lookahead == 'e') ADVANCE(658);
+    case 516:
+      if (lookahead == 'e') ADVANCE(655);
       END_STATE();
-    case 575:
-      if (lookahead == 't') ADVANCE(659);
+    case 517:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 576:
-      if (lookahead == 't') ADVANCE(660);
+    case 518:
+      if (lookahead == 'l') ADVANCE(656);
       END_STATE();
-    case 577:
-      if (lookahead == 'u') ADVANCE(661);
+    case 519:
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
-    case 578:
-      if (lookahead == 't') ADVANCE(662);
+    case 520:
+      if (lookahead == 'n') ADVANCE(657);
       END_STATE();
-    case 579:
-      if (lookahead == 'd') ADVANCE(663);
-      if (lookahead == 'r') ADVANCE(664);
+    case 521:
+      if (lookahead == 't') ADVANCE(658);
       END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_device);
+    case 522:
+      if (lookahead == 'c') ADVANCE(659);
       END_STATE();
-    case 581:
-      if (lookahead == 'e') ADVANCE(665);
+    case 523:
+      if (lookahead == 'd') ADVANCE(660);
       END_STATE();
-    case 582:
+    case 524:
+      if (lookahead == 'c') ADVANCE(661);
+      END_STATE();
+    case 525:
+      if (lookahead == 'r') ADVANCE(662);
+      END_STATE();
+    case 526:
+      if (lookahead == 'c') ADVANCE(663);
+      END_STATE();
+    case 527:
+      if (lookahead == 'e') ADVANCE(664);
+      END_STATE();
+    case 528:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 529:
+      if (lookahead == 'p') ADVANCE(665);
+      END_STATE();
+    case 530:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 531:
       if (lookahead == 'e') ADVANCE(666);
       END_STATE();
-    case 583:
-      if (lookahead == 'i') ADVANCE(667);
+    case 532:
+      if (lookahead == 't') ADVANCE(667);
       END_STATE();
-    case 584:
-      if (lookahead == 'y') ADVANCE(668);
+    case 533:
+      if (lookahead == 'x') ADVANCE(668);
       END_STATE();
-    case 585:
-      if (lookahead == 'r') ADVANCE(669);
+    case 534:
+      if (lookahead == 't') ADVANCE(669);
       END_STATE();
-    case 586:
-      if (lookahead == 'e') ADVANCE(670);
+    case 535:
+      if (lookahead == 'a') ADVANCE(670);
       END_STATE();
-    case 587:
-      if (lookahead == 'e') ADVANCE(671);
+    case 536:
+      if (lookahead == 'n') ADVANCE(671);
       END_STATE();
-    case 588:
-      if (lookahead == 's') ADVANCE(672);
+    case 537:
+      if (lookahead == 'e') ADVANCE(672);
       END_STATE();
-    case 589:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+    case 538:
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
-    case 590:
-      ACCEPT_TOKEN(anon_sym_excess);
+    case 539:
+      if (lookahead == 'x') ADVANCE(673);
       END_STATE();
-    case 591:
-      ACCEPT_TOKEN(anon_sym_expect);
+    case 540:
+      if (lookahead == 'o') ADVANCE(674);
       END_STATE();
-    case 592:
-      ACCEPT_TOKEN(anon_sym_family);
+    case 541:
+      if (lookahead == 'i') ADVANCE(675);
       END_STATE();
-    case 593:
-      ACCEPT_TOKEN(anon_sym_figure);
+    case 542:
+      if (lookahead == 'i') ADVANCE(676);
       END_STATE();
-    case 594:
-      ACCEPT_TOKEN(anon_sym_filter);
+    case 543:
+      if (lookahead == '9') ADVANCE(677);
       END_STATE();
-    case 595:
-      if (lookahead == 'c') ADVANCE(673);
+    case 544:
+      if (lookahead == 's') ADVANCE(678);
       END_STATE();
-    case 596:
-      if (lookahead == 'd') ADVANCE(674);
+    case 545:
+      if (lookahead == 't') ADVANCE(679);
       END_STATE();
-    case 597:
-      if (lookahead == 't') ADVANCE(675);
+    case 546:
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
-    case 598:
-      ACCEPT_TOKEN(anon_sym_ground);
+    case 547:
+      if (lookahead == 'y') ADVANCE(680);
       END_STATE();
-    case 599:
-      ACCEPT_TOKEN(anon_sym_height);
+    case 548:
+      if (lookahead == 'e') ADVANCE(681);
       END_STATE();
-    case 600:
-      if (lookahead == 'n') ADVANCE(676);
+    case 549:
+      if (lookahead == 'r') ADVANCE(682);
       END_STATE();
-    case 601:
-      if (lookahead == 'r') ADVANCE(677);
+    case 550:
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
-    case 602:
-      if (lookahead == 'm') ADVANCE(678);
+    case 551:
+      if (lookahead == 'a') ADVANCE(683);
       END_STATE();
-    case 603:
-      if (lookahead == 'i') ADVANCE(679);
-      if (lookahead == 'o') ADVANCE(680);
+    case 552:
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
-    case 604:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 553:
+      if (lookahead == 'e') ADVANCE(685);
       END_STATE();
-    case 605:
-      if (lookahead == 'i') ADVANCE(681);
+    case 554:
+      if (lookahead == 'a') ADVANCE(686);
       END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(682);
+    case 555:
+      if (lookahead == 'd') ADVANCE(687);
       END_STATE();
-    case 607:
-      if (lookahead == 'm') ADVANCE(683);
+    case 556:
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
-    case 608:
-      if (lookahead == 'l') ADVANCE(684);
+    case 557:
+      if (lookahead == 't') ADVANCE(688);
       END_STATE();
-    case 609:
-      if (lookahead == 'r') ADVANCE(685);
+    case 558:
+      if (lookahead == 'r') ADVANCE(689);
       END_STATE();
-    case 610:
-      ACCEPT_TOKEN(anon_sym_output);
+    case 559:
+      if (lookahead == 'a') ADVANCE(690);
       END_STATE();
-    case 611:
-      ACCEPT_TOKEN(anon_sym_passes);
+    case 560:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(691);
       END_STATE();
-    case 612:
-      if (lookahead == 't') ADVANCE(686);
+    case 561:
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
-    case 613:
-      if (lookahead == 'o') ADVANCE(687);
+    case 562:
+      if (lookahead == 'a') ADVANCE(692);
       END_STATE();
-    case 614:
-      if (lookahead == 'l') ADVANCE(688);
+    case 563:
+      if (lookahead == 'u') ADVANCE(693);
       END_STATE();
-    case 615:
-      if (lookahead == 't') ADVANCE(689);
+    case 564:
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
-    case 616:
-      ACCEPT_TOKEN(anon_sym_rating);
+    case 565:
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
-    case 617:
-      if (lookahead == 'n') ADVANCE(690);
+    case 566:
+      if (lookahead == 'r') ADVANCE(695);
       END_STATE();
-    case 618:
-      if (lookahead == 'g') ADVANCE(691);
+    case 567:
+      if (lookahead == 'd') ADVANCE(696);
       END_STATE();
-    case 619:
-      if (lookahead == 'e') ADVANCE(692);
+    case 568:
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
-    case 620:
-      if (lookahead == 'e') ADVANCE(693);
+    case 569:
+      if (lookahead == 'c') ADVANCE(697);
       END_STATE();
-    case 621:
-      if (lookahead == 'n') ADVANCE(694);
+    case 570:
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
-    case 622:
-      if (lookahead == 't') ADVANCE(695);
+    case 571:
+      if (lookahead == 'r') ADVANCE(698);
       END_STATE();
-    case 623:
-      if (lookahead == 's') ADVANCE(696);
-      END_STATE();
-    case 624:
-      if (lookahead == 'a') ADVANCE(697);
-      END_STATE();
-    case 625:
-      if (lookahead == 'i') ADVANCE(698);
-      END_STATE();
-    case 626:
+    case 572:
       if (lookahead == 't') ADVANCE(699);
       END_STATE();
-    case 627:
-      if (lookahead == 'n') ADVANCE(700);
+    case 573:
+      if (lookahead == 'u') ADVANCE(700);
       END_STATE();
-    case 628:
-      if (lookahead == '-') ADVANCE(701);
+    case 574:
+      if (lookahead == 'm') ADVANCE(701);
       END_STATE();
-    case 629:
-      if (lookahead == 'e') ADVANCE(702);
+    case 575:
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
-    case 630:
-      if (lookahead == 'i') ADVANCE(703);
+    case 576:
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
-    case 631:
-      ACCEPT_TOKEN(anon_sym_series);
+    case 577:
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
-    case 632:
-      if (lookahead == 'n') ADVANCE(704);
+    case 578:
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_shared);
+    case 579:
+      if (lookahead == 'a') ADVANCE(702);
       END_STATE();
-    case 634:
-      ACCEPT_TOKEN(anon_sym_source);
+    case 580:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
-    case 635:
-      if (lookahead == 'g') ADVANCE(705);
+    case 581:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(703);
       END_STATE();
-    case 636:
-      if (lookahead == 'o') ADVANCE(706);
+    case 582:
+      if (lookahead == 't') ADVANCE(704);
       END_STATE();
-    case 637:
-      if (lookahead == 'n') ADVANCE(707);
+    case 583:
+      if (lookahead == 's') ADVANCE(705);
       END_STATE();
-    case 638:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(708);
+    case 584:
+      if (lookahead == 't') ADVANCE(706);
       END_STATE();
-    case 639:
-      ACCEPT_TOKEN(anon_sym_switch);
+    case 585:
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
-    case 640:
-      if (lookahead == 'a') ADVANCE(709);
+    case 586:
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
-    case 641:
-      if (lookahead == 'h') ADVANCE(710);
+    case 587:
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
-    case 642:
-      if (lookahead == 'i') ADVANCE(711);
+    case 588:
+      if (lookahead == 'i') ADVANCE(707);
       END_STATE();
-    case 643:
-      if (lookahead == 'l') ADVANCE(712);
+    case 589:
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
-    case 644:
-      if (lookahead == 't') ADVANCE(713);
+    case 590:
+      if (lookahead == 'p') ADVANCE(708);
       END_STATE();
-    case 645:
-      if (lookahead == 'e') ADVANCE(714);
+    case 591:
+      if (lookahead == 'c') ADVANCE(709);
       END_STATE();
-    case 646:
-      if (lookahead == 'n') ADVANCE(715);
+    case 592:
+      if (lookahead == 's') ADVANCE(710);
       END_STATE();
-    case 647:
-      if (lookahead == 'y') ADVANCE(716);
+    case 593:
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
-    case 648:
-      ACCEPT_TOKEN(anon_sym_adapter);
+    case 594:
+      if (lookahead == 'g') ADVANCE(711);
       END_STATE();
-    case 649:
-      ACCEPT_TOKEN(anon_sym_against);
+    case 595:
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
-    case 650:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 596:
+      if (lookahead == 'a') ADVANCE(712);
       END_STATE();
-    case 651:
-      if (lookahead == 'e') ADVANCE(717);
+    case 597:
+      if (lookahead == 'n') ADVANCE(713);
       END_STATE();
-    case 652:
-      ACCEPT_TOKEN(anon_sym_antenna);
+    case 598:
+      if (lookahead == 'z') ADVANCE(714);
       END_STATE();
-    case 653:
-      if (lookahead == 'e') ADVANCE(718);
+    case 599:
+      if (lookahead == 'v') ADVANCE(715);
       END_STATE();
-    case 654:
-      if (lookahead == 's') ADVANCE(719);
+    case 600:
+      if (lookahead == 'e') ADVANCE(716);
       END_STATE();
-    case 655:
+    case 601:
+      if (lookahead == 'c') ADVANCE(717);
+      END_STATE();
+    case 602:
+      if (lookahead == 't') ADVANCE(718);
+      END_STATE();
+    case 603:
+      if (lookahead == 't') ADVANCE(719);
+      END_STATE();
+    case 604:
       if (lookahead == 't') ADVANCE(720);
       END_STATE();
-    case 656:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 605:
+      if (lookahead == 'u') ADVANCE(721);
       END_STATE();
-    case 657:
-      if (lookahead == 't') ADVANCE(721);
+    case 606:
+      if (lookahead == 'a') ADVANCE(722);
       END_STATE();
-    case 658:
-      if (lookahead == 'r') ADVANCE(722);
+    case 607:
+      if (lookahead == 'n') ADVANCE(723);
       END_STATE();
-    case 659:
-      if (lookahead == 'o') ADVANCE(723);
+    case 608:
+      if (lookahead == 's') ADVANCE(724);
       END_STATE();
-    case 660:
-      if (lookahead == 'o') ADVANCE(724);
+    case 609:
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
-    case 661:
-      if (lookahead == 'c') ADVANCE(725);
+    case 610:
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
-    case 662:
-      if (lookahead == 'e') ADVANCE(726);
+    case 611:
+      if (lookahead == 't') ADVANCE(725);
       END_STATE();
-    case 663:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 612:
+      if (lookahead == 's') ADVANCE(726);
       END_STATE();
-    case 664:
-      ACCEPT_TOKEN(anon_sym_coupler);
+    case 613:
+      if (lookahead == 'c') ADVANCE(727);
       END_STATE();
-    case 665:
-      if (lookahead == 'r') ADVANCE(727);
+    case 614:
+      if (lookahead == 'o') ADVANCE(728);
       END_STATE();
-    case 666:
-      if (lookahead == 'r') ADVANCE(728);
+    case 615:
+      if (lookahead == 'd') ADVANCE(729);
       END_STATE();
-    case 667:
-      if (lookahead == 'v') ADVANCE(729);
+    case 616:
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
-    case 668:
+    case 617:
+      ACCEPT_TOKEN(anon_sym_short);
+      END_STATE();
+    case 618:
+      ACCEPT_TOKEN(anon_sym_shunt);
+      END_STATE();
+    case 619:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 620:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 621:
       if (lookahead == 'e') ADVANCE(730);
       END_STATE();
-    case 669:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 622:
+      if (lookahead == 'n') ADVANCE(731);
       END_STATE();
-    case 670:
-      if (lookahead == 'r') ADVANCE(731);
+    case 623:
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
-    case 671:
-      if (lookahead == 'n') ADVANCE(732);
+    case 624:
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
-    case 672:
-      if (lookahead == 'e') ADVANCE(733);
+    case 625:
+      if (lookahead == 'o') ADVANCE(733);
       END_STATE();
-    case 673:
-      if (lookahead == 'k') ADVANCE(734);
+    case 626:
+      if (lookahead == 'd') ADVANCE(734);
       END_STATE();
-    case 674:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 627:
+      if (lookahead == 'h') ADVANCE(735);
       END_STATE();
-    case 675:
-      if (lookahead == 'o') ADVANCE(735);
+    case 628:
+      if (lookahead == 'r') ADVANCE(736);
       END_STATE();
-    case 676:
-      if (lookahead == 'c') ADVANCE(736);
+    case 629:
+      if (lookahead == 'h') ADVANCE(737);
       END_STATE();
-    case 677:
-      if (lookahead == 'e') ADVANCE(737);
+    case 630:
+      if (lookahead == 'g') ADVANCE(738);
       END_STATE();
-    case 678:
-      if (lookahead == 'e') ADVANCE(738);
+    case 631:
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
-    case 679:
-      if (lookahead == 'o') ADVANCE(739);
+    case 632:
+      if (lookahead == 'm') ADVANCE(739);
       END_STATE();
-    case 680:
-      if (lookahead == 'r') ADVANCE(740);
+    case 633:
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
-    case 681:
-      if (lookahead == 't') ADVANCE(741);
+    case 634:
+      if (lookahead == 'a') ADVANCE(740);
       END_STATE();
-    case 682:
-      if (lookahead == 'n') ADVANCE(742);
+    case 635:
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
-    case 683:
-      ACCEPT_TOKEN(anon_sym_maximum);
+    case 636:
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
-    case 684:
-      ACCEPT_TOKEN(anon_sym_nominal);
+    case 637:
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
-    case 685:
+    case 638:
+      if (lookahead == 'i') ADVANCE(741);
+      END_STATE();
+    case 639:
+      if (lookahead == 'g') ADVANCE(742);
+      END_STATE();
+    case 640:
       if (lookahead == 'e') ADVANCE(743);
       END_STATE();
-    case 686:
-      if (lookahead == 'i') ADVANCE(744);
+    case 641:
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
-    case 687:
-      if (lookahead == 'n') ADVANCE(745);
+    case 642:
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
-    case 688:
-      if (lookahead == 'i') ADVANCE(746);
+    case 643:
+      if (lookahead == 'n') ADVANCE(744);
       END_STATE();
-    case 689:
-      if (lookahead == 'o') ADVANCE(747);
+    case 644:
+      if (lookahead == 'c') ADVANCE(745);
       END_STATE();
-    case 690:
-      if (lookahead == 'c') ADVANCE(748);
+    case 645:
+      if (lookahead == 'r') ADVANCE(746);
       END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(749);
+    case 646:
+      if (lookahead == 't') ADVANCE(747);
       END_STATE();
-    case 692:
-      if (lookahead == 'd') ADVANCE(750);
+    case 647:
+      if (lookahead == 't') ADVANCE(748);
       END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(751);
+    case 648:
+      if (lookahead == 'i') ADVANCE(749);
       END_STATE();
-    case 694:
-      if (lookahead == 'c') ADVANCE(752);
+    case 649:
+      if (lookahead == 'a') ADVANCE(750);
       END_STATE();
-    case 695:
-      if (lookahead == 'e') ADVANCE(753);
+    case 650:
+      if (lookahead == 'i') ADVANCE(751);
       END_STATE();
-    case 696:
-      ACCEPT_TOKEN(anon_sym_rejects);
+    case 651:
+      if (lookahead == 'd') ADVANCE(752);
       END_STATE();
-    case 697:
-      if (lookahead == 'b') ADVANCE(754);
+    case 652:
+      if (lookahead == 'n') ADVANCE(753);
       END_STATE();
-    case 698:
-      if (lookahead == 'v') ADVANCE(755);
+    case 653:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(754);
       END_STATE();
-    case 699:
-      if (lookahead == 'i') ADVANCE(756);
+    case 654:
+      if (lookahead == 'a') ADVANCE(755);
       END_STATE();
-    case 700:
-      if (lookahead == 'c') ADVANCE(757);
+    case 655:
+      if (lookahead == 'r') ADVANCE(756);
       END_STATE();
-    case 701:
-      if (lookahead == 'l') ADVANCE(758);
+    case 656:
+      if (lookahead == 'a') ADVANCE(757);
       END_STATE();
-    case 702:
-      if (lookahead == 'd') ADVANCE(759);
+    case 657:
+      if (lookahead == 'e') ADVANCE(758);
       END_STATE();
-    case 703:
-      if (lookahead == 'v') ADVANCE(760);
+    case 658:
+      if (lookahead == 'i') ADVANCE(759);
       END_STATE();
-    case 704:
-      ACCEPT_TOKEN(anon_sym_session);
+    case 659:
+      if (lookahead == 't') ADVANCE(760);
       END_STATE();
-    case 705:
-      ACCEPT_TOKEN(anon_sym_spacing);
+    case 660:
+      if (lookahead == 'e') ADVANCE(761);
       END_STATE();
-    case 706:
-      if (lookahead == 'c') ADVANCE(761);
+    case 661:
+      if (lookahead == 't') ADVANCE(762);
       END_STATE();
-    case 707:
-      ACCEPT_TOKEN(anon_sym_station);
+    case 662:
+      if (lookahead == 'u') ADVANCE(763);
       END_STATE();
-    case 708:
-      if (lookahead == 'd') ADVANCE(762);
-      END_STATE();
-    case 709:
-      if (lookahead == 't') ADVANCE(763);
-      END_STATE();
-    case 710:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 711:
+    case 663:
       if (lookahead == 't') ADVANCE(764);
       END_STATE();
-    case 712:
-      ACCEPT_TOKEN(anon_sym_typical);
+    case 664:
+      if (lookahead == 'd') ADVANCE(765);
+      if (lookahead == 'r') ADVANCE(766);
       END_STATE();
-    case 713:
-      if (lookahead == 'y') ADVANCE(765);
+    case 665:
+      if (lookahead == 'u') ADVANCE(767);
       END_STATE();
-    case 714:
-      ACCEPT_TOKEN(anon_sym_voltage);
+    case 666:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 715:
-      if (lookahead == 'g') ADVANCE(766);
-      END_STATE();
-    case 716:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 717:
-      if (lookahead == 'r') ADVANCE(767);
-      END_STATE();
-    case 718:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 719:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 720:
+    case 667:
       if (lookahead == 'e') ADVANCE(768);
       END_STATE();
-    case 721:
-      if (lookahead == 'o') ADVANCE(769);
+    case 668:
+      if (lookahead == 'e') ADVANCE(769);
       END_STATE();
-    case 722:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 669:
+      if (lookahead == 'i') ADVANCE(770);
       END_STATE();
-    case 723:
-      if (lookahead == 'r') ADVANCE(770);
+    case 670:
+      if (lookahead == 'y') ADVANCE(771);
       END_STATE();
-    case 724:
-      if (lookahead == 'r') ADVANCE(771);
+    case 671:
+      if (lookahead == 'c') ADVANCE(772);
       END_STATE();
-    case 725:
-      if (lookahead == 't') ADVANCE(772);
+    case 672:
+      if (lookahead == 'r') ADVANCE(773);
       END_STATE();
-    case 726:
-      if (lookahead == 'd') ADVANCE(773);
+    case 673:
+      if (lookahead == 'e') ADVANCE(774);
       END_STATE();
-    case 727:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 674:
+      if (lookahead == 'n') ADVANCE(775);
       END_STATE();
-    case 728:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 675:
+      if (lookahead == 'e') ADVANCE(776);
       END_STATE();
-    case 729:
-      if (lookahead == 'i') ADVANCE(774);
+    case 676:
+      if (lookahead == 's') ADVANCE(777);
       END_STATE();
-    case 730:
-      if (lookahead == 'd') ADVANCE(775);
+    case 677:
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
-    case 731:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 678:
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
-    case 732:
-      if (lookahead == 'c') ADVANCE(776);
+    case 679:
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
-    case 733:
-      ACCEPT_TOKEN(anon_sym_equalise);
+    case 680:
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_foldback);
+    case 681:
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
-    case 735:
-      if (lookahead == 'r') ADVANCE(777);
+    case 682:
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
-    case 736:
-      if (lookahead == 'e') ADVANCE(778);
+    case 683:
+      if (lookahead == 'c') ADVANCE(778);
       END_STATE();
-    case 737:
-      if (lookahead == 's') ADVANCE(779);
+    case 684:
+      if (lookahead == 'd') ADVANCE(779);
       END_STATE();
-    case 738:
+    case 685:
       if (lookahead == 'n') ADVANCE(780);
       END_STATE();
-    case 739:
-      if (lookahead == 'n') ADVANCE(781);
+    case 686:
+      if (lookahead == 't') ADVANCE(781);
       END_STATE();
-    case 740:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 687:
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
-    case 741:
-      if (lookahead == 'y') ADVANCE(782);
+    case 688:
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
-    case 742:
-      if (lookahead == 'g') ADVANCE(783);
+    case 689:
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
-    case 743:
-      if (lookahead == 's') ADVANCE(784);
+    case 690:
+      if (lookahead == 'n') ADVANCE(782);
       END_STATE();
-    case 744:
-      if (lookahead == 'v') ADVANCE(785);
+    case 691:
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
-    case 745:
-      ACCEPT_TOKEN(anon_sym_position);
+    case 692:
+      if (lookahead == 'd') ADVANCE(784);
       END_STATE();
-    case 746:
-      if (lookahead == 'f') ADVANCE(786);
+    case 693:
+      if (lookahead == 'm') ADVANCE(785);
       END_STATE();
-    case 747:
-      if (lookahead == 'r') ADVANCE(787);
+    case 694:
+      if (lookahead == 'i') ADVANCE(786);
+      if (lookahead == 'o') ADVANCE(787);
       END_STATE();
-    case 748:
-      if (lookahead == 'e') ADVANCE(788);
+    case 695:
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
-    case 749:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 696:
+      if (lookahead == 'i') ADVANCE(788);
       END_STATE();
-    case 750:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 751:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 752:
+    case 697:
       if (lookahead == 'e') ADVANCE(789);
       END_STATE();
-    case 753:
-      if (lookahead == 'd') ADVANCE(790);
+    case 698:
+      if (lookahead == 'i') ADVANCE(790);
       END_STATE();
-    case 754:
-      if (lookahead == 'i') ADVANCE(791);
+    case 699:
+      if (lookahead == 'a') ADVANCE(791);
       END_STATE();
-    case 755:
-      if (lookahead == 'i') ADVANCE(792);
+    case 700:
+      if (lookahead == 'm') ADVANCE(792);
       END_STATE();
-    case 756:
-      if (lookahead == 'o') ADVANCE(793);
+    case 701:
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
-    case 757:
-      if (lookahead == 'e') ADVANCE(794);
+    case 702:
+      if (lookahead == 'l') ADVANCE(793);
       END_STATE();
-    case 758:
-      if (lookahead == 'o') ADVANCE(795);
+    case 703:
+      if (lookahead == 'r') ADVANCE(794);
       END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 704:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 760:
-      if (lookahead == 'i') ADVANCE(796);
+    case 705:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 761:
-      if (lookahead == 'e') ADVANCE(797);
+    case 706:
+      if (lookahead == 't') ADVANCE(795);
       END_STATE();
-    case 762:
-      if (lookahead == 'i') ADVANCE(798);
+    case 707:
+      if (lookahead == 'o') ADVANCE(796);
       END_STATE();
-    case 763:
-      if (lookahead == 'u') ADVANCE(799);
+    case 708:
+      if (lookahead == 'l') ADVANCE(797);
       END_STATE();
-    case 764:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(800);
+    case 709:
+      if (lookahead == 't') ADVANCE(798);
       END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 710:
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
-    case 766:
-      if (lookahead == 't') ADVANCE(801);
+    case 711:
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
-    case 767:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 712:
+      if (lookahead == 'n') ADVANCE(799);
       END_STATE();
-    case 768:
-      if (lookahead == 'd') ADVANCE(802);
+    case 713:
+      if (lookahead == 'g') ADVANCE(800);
       END_STATE();
-    case 769:
-      if (lookahead == 'r') ADVANCE(803);
+    case 714:
+      if (lookahead == 'e') ADVANCE(801);
       END_STATE();
-    case 770:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 715:
+      if (lookahead == 'e') ADVANCE(802);
       END_STATE();
-    case 771:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 716:
+      if (lookahead == 'n') ADVANCE(803);
       END_STATE();
-    case 772:
-      if (lookahead == 'i') ADVANCE(804);
+    case 717:
+      if (lookahead == 't') ADVANCE(804);
       END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 718:
+      if (lookahead == 's') ADVANCE(805);
       END_STATE();
-    case 774:
-      if (lookahead == 't') ADVANCE(805);
+    case 719:
+      if (lookahead == 'a') ADVANCE(806);
       END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 776:
-      if (lookahead == 'y') ADVANCE(806);
-      END_STATE();
-    case 777:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 778:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 779:
+    case 720:
       if (lookahead == 'i') ADVANCE(807);
       END_STATE();
-    case 780:
+    case 721:
       if (lookahead == 't') ADVANCE(808);
       END_STATE();
-    case 781:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 722:
+      if (lookahead == 'n') ADVANCE(809);
       END_STATE();
-    case 782:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 723:
+      if (lookahead == '-') ADVANCE(810);
       END_STATE();
-    case 783:
-      if (lookahead == 'e') ADVANCE(809);
+    case 724:
+      if (lookahead == 'e') ADVANCE(811);
       END_STATE();
-    case 784:
-      if (lookahead == 'i') ADVANCE(810);
-      END_STATE();
-    case 785:
-      if (lookahead == 'i') ADVANCE(811);
-      END_STATE();
-    case 786:
+    case 725:
       if (lookahead == 'i') ADVANCE(812);
       END_STATE();
-    case 787:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 726:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 788:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 727:
+      if (lookahead == 'e') ADVANCE(813);
       END_STATE();
-    case 789:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 728:
+      if (lookahead == 'n') ADVANCE(814);
       END_STATE();
-    case 790:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 729:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 791:
-      if (lookahead == 'l') ADVANCE(813);
+    case 730:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 792:
-      if (lookahead == 't') ADVANCE(814);
+    case 731:
+      if (lookahead == 'g') ADVANCE(815);
       END_STATE();
-    case 793:
-      if (lookahead == 'n') ADVANCE(815);
+    case 732:
+      if (lookahead == 'o') ADVANCE(816);
       END_STATE();
-    case 794:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 733:
+      if (lookahead == 'n') ADVANCE(817);
       END_STATE();
-    case 795:
-      if (lookahead == 's') ADVANCE(816);
+    case 734:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(818);
       END_STATE();
-    case 796:
-      if (lookahead == 't') ADVANCE(817);
+    case 735:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 797:
-      if (lookahead == 's') ADVANCE(818);
-      END_STATE();
-    case 798:
+    case 736:
       if (lookahead == 'a') ADVANCE(819);
       END_STATE();
-    case 799:
-      if (lookahead == 'r') ADVANCE(820);
+    case 737:
+      if (lookahead == 'o') ADVANCE(820);
       END_STATE();
-    case 800:
-      if (lookahead == 'e') ADVANCE(821);
+    case 738:
+      if (lookahead == 'h') ADVANCE(821);
       END_STATE();
-    case 801:
-      if (lookahead == 'h') ADVANCE(822);
+    case 739:
+      if (lookahead == 'i') ADVANCE(822);
       END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 740:
+      if (lookahead == 'l') ADVANCE(823);
       END_STATE();
-    case 803:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 741:
+      if (lookahead == 't') ADVANCE(824);
       END_STATE();
-    case 804:
-      if (lookahead == 'o') ADVANCE(823);
+    case 742:
+      if (lookahead == 'e') ADVANCE(825);
       END_STATE();
-    case 805:
-      if (lookahead == 'y') ADVANCE(824);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 807:
-      if (lookahead == 's') ADVANCE(825);
-      END_STATE();
-    case 808:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 809:
+    case 743:
       if (lookahead == 'n') ADVANCE(826);
       END_STATE();
-    case 810:
-      if (lookahead == 's') ADVANCE(827);
+    case 744:
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
-    case 811:
-      if (lookahead == 't') ADVANCE(828);
+    case 745:
+      if (lookahead == 'y') ADVANCE(827);
       END_STATE();
-    case 812:
-      if (lookahead == 'e') ADVANCE(829);
+    case 746:
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
-    case 813:
-      if (lookahead == 'i') ADVANCE(830);
+    case 747:
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
-    case 814:
-      if (lookahead == 'y') ADVANCE(831);
+    case 748:
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
-    case 815:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 749:
+      if (lookahead == 'e') ADVANCE(828);
       END_STATE();
-    case 816:
+    case 750:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 751:
+      if (lookahead == 't') ADVANCE(829);
+      END_STATE();
+    case 752:
+      if (lookahead == 't') ADVANCE(830);
+      END_STATE();
+    case 753:
+      if (lookahead == 'e') ADVANCE(831);
+      END_STATE();
+    case 754:
       if (lookahead == 's') ADVANCE(832);
       END_STATE();
-    case 817:
-      if (lookahead == 'y') ADVANCE(833);
+    case 755:
+      if (lookahead == 't') ADVANCE(833);
       END_STATE();
-    case 818:
-      if (lookahead == 's') ADVANCE(834);
+    case 756:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 819:
-      if (lookahead == 'm') ADVANCE(835);
+    case 757:
+      if (lookahead == 't') ADVANCE(834);
       END_STATE();
-    case 820:
-      if (lookahead == 'e') ADVANCE(836);
+    case 758:
+      if (lookahead == 'r') ADVANCE(835);
       END_STATE();
-    case 821:
-      if (lookahead == 'r') ADVANCE(837);
+    case 759:
+      if (lookahead == 'o') ADVANCE(836);
       END_STATE();
-    case 822:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(838);
+    case 760:
+      if (lookahead == 'o') ADVANCE(837);
       END_STATE();
-    case 823:
-      if (lookahead == 'n') ADVANCE(839);
+    case 761:
+      if (lookahead == 'n') ADVANCE(838);
       END_STATE();
-    case 824:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 762:
+      if (lookahead == 'o') ADVANCE(839);
       END_STATE();
-    case 825:
-      if (lookahead == 't') ADVANCE(840);
+    case 763:
+      if (lookahead == 'c') ADVANCE(840);
       END_STATE();
-    case 826:
-      if (lookahead == 't') ADVANCE(841);
+    case 764:
+      if (lookahead == 'e') ADVANCE(841);
       END_STATE();
-    case 827:
+    case 765:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 766:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 767:
       if (lookahead == 't') ADVANCE(842);
       END_STATE();
-    case 828:
-      if (lookahead == 'y') ADVANCE(843);
+    case 768:
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
-    case 829:
+    case 769:
       if (lookahead == 'r') ADVANCE(844);
       END_STATE();
-    case 830:
-      if (lookahead == 't') ADVANCE(845);
+    case 770:
+      if (lookahead == 'v') ADVANCE(845);
       END_STATE();
-    case 831:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 832:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 833:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 834:
+    case 771:
       if (lookahead == 'e') ADVANCE(846);
       END_STATE();
-    case 835:
+    case 772:
       if (lookahead == 'e') ADVANCE(847);
       END_STATE();
-    case 836:
-      ACCEPT_TOKEN(anon_sym_temperature);
+    case 773:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 837:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+    case 774:
+      if (lookahead == 'r') ADVANCE(848);
       END_STATE();
-    case 838:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+    case 775:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 839:
-      ACCEPT_TOKEN(anon_sym_construction);
+    case 776:
+      if (lookahead == 'n') ADVANCE(849);
       END_STATE();
-    case 840:
-      if (lookahead == 'i') ADVANCE(848);
+    case 777:
+      if (lookahead == 'e') ADVANCE(850);
       END_STATE();
-    case 841:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+    case 778:
+      if (lookahead == 'k') ADVANCE(851);
       END_STATE();
-    case 842:
-      if (lookahead == 'i') ADVANCE(849);
+    case 779:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 843:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+    case 780:
+      if (lookahead == 'c') ADVANCE(852);
       END_STATE();
-    case 844:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+    case 781:
+      if (lookahead == 'o') ADVANCE(853);
       END_STATE();
-    case 845:
-      if (lookahead == 'y') ADVANCE(850);
+    case 782:
+      if (lookahead == 'c') ADVANCE(854);
       END_STATE();
-    case 846:
-      if (lookahead == 'd') ADVANCE(851);
-      END_STATE();
-    case 847:
-      if (lookahead == 't') ADVANCE(852);
-      END_STATE();
-    case 848:
-      if (lookahead == 'v') ADVANCE(853);
-      END_STATE();
-    case 849:
-      if (lookahead == 'v') ADVANCE(854);
-      END_STATE();
-    case 850:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 852:
+    case 783:
       if (lookahead == 'e') ADVANCE(855);
       END_STATE();
-    case 853:
-      if (lookahead == 'i') ADVANCE(856);
+    case 784:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 854:
-      if (lookahead == 'i') ADVANCE(857);
+    case 785:
+      if (lookahead == 'e') ADVANCE(856);
       END_STATE();
-    case 855:
+    case 786:
+      if (lookahead == 'o') ADVANCE(857);
+      END_STATE();
+    case 787:
       if (lookahead == 'r') ADVANCE(858);
       END_STATE();
-    case 856:
-      if (lookahead == 't') ADVANCE(859);
+    case 788:
+      if (lookahead == 'c') ADVANCE(859);
       END_STATE();
-    case 857:
+    case 789:
+      ACCEPT_TOKEN(anon_sym_licence);
+      END_STATE();
+    case 790:
       if (lookahead == 't') ADVANCE(860);
       END_STATE();
+    case 791:
+      if (lookahead == 'n') ADVANCE(861);
+      END_STATE();
+    case 792:
+      ACCEPT_TOKEN(anon_sym_maximum);
+      END_STATE();
+    case 793:
+      ACCEPT_TOKEN(anon_sym_nominal);
+      END_STATE();
+    case 794:
+      if (lookahead == 'e') ADVANCE(862);
+      END_STATE();
+    case 795:
+      if (lookahead == 'i') ADVANCE(863);
+      END_STATE();
+    case 796:
+      if (lookahead == 'n') ADVANCE(864);
+      END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(865);
+      END_STATE();
+    case 798:
+      if (lookahead == 'o') ADVANCE(866);
+      END_STATE();
+    case 799:
+      if (lookahead == 'c') ADVANCE(867);
+      END_STATE();
+    case 800:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(868);
+      END_STATE();
+    case 801:
+      if (lookahead == 'd') ADVANCE(869);
+      END_STATE();
+    case 802:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(870);
+      END_STATE();
+    case 803:
+      if (lookahead == 'c') ADVANCE(871);
+      END_STATE();
+    case 804:
+      if (lookahead == 'e') ADVANCE(872);
+      END_STATE();
+    case 805:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 806:
+      if (lookahead == 'b') ADVANCE(873);
+      END_STATE();
+    case 807:
+      if (lookahead == 'v') ADVANCE(874);
+      END_STATE();
+    case 808:
+      if (lookahead == 'i') ADVANCE(875);
+      END_STATE();
+    case 809:
+      if (lookahead == 'c') ADVANCE(876);
+      END_STATE();
+    case 810:
+      if (lookahead == 'l') ADVANCE(877);
+      END_STATE();
+    case 811:
+      if (lookahead == 'd') ADVANCE(878);
+      END_STATE();
+    case 812:
+      if (lookahead == 'v') ADVANCE(879);
+      END_STATE();
+    case 813:
+      ACCEPT_TOKEN(anon_sym_service);
+      END_STATE();
+    case 814:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 815:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 816:
+      if (lookahead == 'c') ADVANCE(880);
+      END_STATE();
+    case 817:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 818:
+      if (lookahead == 'd') ADVANCE(881);
+      END_STATE();
+    case 819:
+      if (lookahead == 't') ADVANCE(882);
+      END_STATE();
+    case 820:
+      if (lookahead == 'l') ADVANCE(883);
+      END_STATE();
+    case 821:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 822:
+      if (lookahead == 't') ADVANCE(884);
+      END_STATE();
+    case 823:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 824:
+      if (lookahead == 'y') ADVANCE(885);
+      END_STATE();
+    case 825:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 826:
+      if (lookahead == 'g') ADVANCE(886);
+      END_STATE();
+    case 827:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 828:
+      if (lookahead == 'r') ADVANCE(887);
+      END_STATE();
+    case 829:
+      if (lookahead == 'y') ADVANCE(888);
+      END_STATE();
+    case 830:
+      if (lookahead == 'h') ADVANCE(889);
+      END_STATE();
+    case 831:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 832:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 833:
+      if (lookahead == 'e') ADVANCE(890);
+      END_STATE();
+    case 834:
+      if (lookahead == 'o') ADVANCE(891);
+      END_STATE();
+    case 835:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 836:
+      if (lookahead == 'n') ADVANCE(892);
+      END_STATE();
+    case 837:
+      if (lookahead == 'r') ADVANCE(893);
+      END_STATE();
+    case 838:
+      if (lookahead == 'c') ADVANCE(894);
+      END_STATE();
+    case 839:
+      if (lookahead == 'r') ADVANCE(895);
+      END_STATE();
+    case 840:
+      if (lookahead == 't') ADVANCE(896);
+      END_STATE();
+    case 841:
+      if (lookahead == 'd') ADVANCE(897);
+      END_STATE();
+    case 842:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 843:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 844:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 845:
+      if (lookahead == 'i') ADVANCE(898);
+      END_STATE();
+    case 846:
+      if (lookahead == 'd') ADVANCE(899);
+      END_STATE();
+    case 847:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 848:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 849:
+      if (lookahead == 'c') ADVANCE(900);
+      END_STATE();
+    case 850:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 851:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 852:
+      if (lookahead == 'y') ADVANCE(901);
+      END_STATE();
+    case 853:
+      if (lookahead == 'r') ADVANCE(902);
+      END_STATE();
+    case 854:
+      if (lookahead == 'e') ADVANCE(903);
+      END_STATE();
+    case 855:
+      if (lookahead == 's') ADVANCE(904);
+      END_STATE();
+    case 856:
+      if (lookahead == 'n') ADVANCE(905);
+      END_STATE();
+    case 857:
+      if (lookahead == 'n') ADVANCE(906);
+      END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 859:
-      if (lookahead == 'y') ADVANCE(861);
+      if (lookahead == 't') ADVANCE(907);
       END_STATE();
     case 860:
-      if (lookahead == 'y') ADVANCE(862);
+      if (lookahead == 'y') ADVANCE(908);
       END_STATE();
     case 861:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'g') ADVANCE(909);
       END_STATE();
     case 862:
+      if (lookahead == 's') ADVANCE(910);
+      END_STATE();
+    case 863:
+      if (lookahead == 'v') ADVANCE(911);
+      END_STATE();
+    case 864:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 865:
+      if (lookahead == 'f') ADVANCE(912);
+      END_STATE();
+    case 866:
+      if (lookahead == 'r') ADVANCE(913);
+      END_STATE();
+    case 867:
+      if (lookahead == 'e') ADVANCE(914);
+      END_STATE();
+    case 868:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 869:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 871:
+      if (lookahead == 'e') ADVANCE(915);
+      END_STATE();
+    case 872:
+      if (lookahead == 'd') ADVANCE(916);
+      END_STATE();
+    case 873:
+      if (lookahead == 'i') ADVANCE(917);
+      END_STATE();
+    case 874:
+      if (lookahead == 'i') ADVANCE(918);
+      END_STATE();
+    case 875:
+      if (lookahead == 'o') ADVANCE(919);
+      END_STATE();
+    case 876:
+      if (lookahead == 'e') ADVANCE(920);
+      END_STATE();
+    case 877:
+      if (lookahead == 'o') ADVANCE(921);
+      END_STATE();
+    case 878:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
+    case 879:
+      if (lookahead == 'i') ADVANCE(922);
+      END_STATE();
+    case 880:
+      if (lookahead == 'e') ADVANCE(923);
+      END_STATE();
+    case 881:
+      if (lookahead == 'i') ADVANCE(924);
+      END_STATE();
+    case 882:
+      if (lookahead == 'u') ADVANCE(925);
+      END_STATE();
+    case 883:
+      if (lookahead == 'd') ADVANCE(926);
+      END_STATE();
+    case 884:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(927);
+      END_STATE();
+    case 885:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 886:
+      if (lookahead == 't') ADVANCE(928);
+      END_STATE();
+    case 887:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 888:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 889:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 890:
+      if (lookahead == 'd') ADVANCE(929);
+      END_STATE();
+    case 891:
+      if (lookahead == 'r') ADVANCE(930);
+      END_STATE();
+    case 892:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 893:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 894:
+      if (lookahead == 'e') ADVANCE(931);
+      END_STATE();
+    case 895:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 896:
+      if (lookahead == 'i') ADVANCE(932);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 898:
+      if (lookahead == 't') ADVANCE(933);
+      END_STATE();
+    case 899:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 900:
+      if (lookahead == 'y') ADVANCE(934);
+      END_STATE();
+    case 901:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 902:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 903:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 904:
+      if (lookahead == 'i') ADVANCE(935);
+      END_STATE();
+    case 905:
+      if (lookahead == 't') ADVANCE(936);
+      END_STATE();
+    case 906:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 907:
+      if (lookahead == 'i') ADVANCE(937);
+      END_STATE();
+    case 908:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 909:
+      if (lookahead == 'e') ADVANCE(938);
+      END_STATE();
+    case 910:
+      if (lookahead == 'i') ADVANCE(939);
+      END_STATE();
+    case 911:
+      if (lookahead == 'i') ADVANCE(940);
+      END_STATE();
+    case 912:
+      if (lookahead == 'i') ADVANCE(941);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 914:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 917:
+      if (lookahead == 'l') ADVANCE(942);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(943);
+      END_STATE();
+    case 919:
+      if (lookahead == 'n') ADVANCE(944);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 921:
+      if (lookahead == 's') ADVANCE(945);
+      END_STATE();
+    case 922:
+      if (lookahead == 't') ADVANCE(946);
+      END_STATE();
+    case 923:
+      if (lookahead == 's') ADVANCE(947);
+      END_STATE();
+    case 924:
+      if (lookahead == 'a') ADVANCE(948);
+      END_STATE();
+    case 925:
+      if (lookahead == 'r') ADVANCE(949);
+      END_STATE();
+    case 926:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 927:
+      if (lookahead == 'e') ADVANCE(950);
+      END_STATE();
+    case 928:
+      if (lookahead == 'h') ADVANCE(951);
+      END_STATE();
+    case 929:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 930:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 931:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 932:
+      if (lookahead == 'o') ADVANCE(952);
+      END_STATE();
+    case 933:
+      if (lookahead == 'y') ADVANCE(953);
+      END_STATE();
+    case 934:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 935:
+      if (lookahead == 's') ADVANCE(954);
+      END_STATE();
+    case 936:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 937:
+      if (lookahead == 'o') ADVANCE(955);
+      END_STATE();
+    case 938:
+      if (lookahead == 'n') ADVANCE(956);
+      END_STATE();
+    case 939:
+      if (lookahead == 's') ADVANCE(957);
+      END_STATE();
+    case 940:
+      if (lookahead == 't') ADVANCE(958);
+      END_STATE();
+    case 941:
+      if (lookahead == 'e') ADVANCE(959);
+      END_STATE();
+    case 942:
+      if (lookahead == 'i') ADVANCE(960);
+      END_STATE();
+    case 943:
+      if (lookahead == 'y') ADVANCE(961);
+      END_STATE();
+    case 944:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 945:
+      if (lookahead == 's') ADVANCE(962);
+      END_STATE();
+    case 946:
+      if (lookahead == 'y') ADVANCE(963);
+      END_STATE();
+    case 947:
+      if (lookahead == 's') ADVANCE(964);
+      END_STATE();
+    case 948:
+      if (lookahead == 'm') ADVANCE(965);
+      END_STATE();
+    case 949:
+      if (lookahead == 'e') ADVANCE(966);
+      END_STATE();
+    case 950:
+      if (lookahead == 'r') ADVANCE(967);
+      END_STATE();
+    case 951:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(968);
+      END_STATE();
+    case 952:
+      if (lookahead == 'n') ADVANCE(969);
+      END_STATE();
+    case 953:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 954:
+      if (lookahead == 't') ADVANCE(970);
+      END_STATE();
+    case 955:
+      if (lookahead == 'n') ADVANCE(971);
+      END_STATE();
+    case 956:
+      if (lookahead == 't') ADVANCE(972);
+      END_STATE();
+    case 957:
+      if (lookahead == 't') ADVANCE(973);
+      END_STATE();
+    case 958:
+      if (lookahead == 'y') ADVANCE(974);
+      END_STATE();
+    case 959:
+      if (lookahead == 'r') ADVANCE(975);
+      END_STATE();
+    case 960:
+      if (lookahead == 't') ADVANCE(976);
+      END_STATE();
+    case 961:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 962:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 963:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 964:
+      if (lookahead == 'e') ADVANCE(977);
+      END_STATE();
+    case 965:
+      if (lookahead == 'e') ADVANCE(978);
+      END_STATE();
+    case 966:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 967:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 968:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 969:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 970:
+      if (lookahead == 'i') ADVANCE(979);
+      END_STATE();
+    case 971:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 972:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 973:
+      if (lookahead == 'i') ADVANCE(980);
+      END_STATE();
+    case 974:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 975:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 976:
+      if (lookahead == 'y') ADVANCE(981);
+      END_STATE();
+    case 977:
+      if (lookahead == 'd') ADVANCE(982);
+      END_STATE();
+    case 978:
+      if (lookahead == 't') ADVANCE(983);
+      END_STATE();
+    case 979:
+      if (lookahead == 'v') ADVANCE(984);
+      END_STATE();
+    case 980:
+      if (lookahead == 'v') ADVANCE(985);
+      END_STATE();
+    case 981:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 982:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 983:
+      if (lookahead == 'e') ADVANCE(986);
+      END_STATE();
+    case 984:
+      if (lookahead == 'i') ADVANCE(987);
+      END_STATE();
+    case 985:
+      if (lookahead == 'i') ADVANCE(988);
+      END_STATE();
+    case 986:
+      if (lookahead == 'r') ADVANCE(989);
+      END_STATE();
+    case 987:
+      if (lookahead == 't') ADVANCE(990);
+      END_STATE();
+    case 988:
+      if (lookahead == 't') ADVANCE(991);
+      END_STATE();
+    case 989:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 990:
+      if (lookahead == 'y') ADVANCE(992);
+      END_STATE();
+    case 991:
+      if (lookahead == 'y') ADVANCE(993);
+      END_STATE();
+    case 992:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 993:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -6904,6 +7575,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(1),
     [anon_sym_station] = ACTIONS(1),
     [anon_sym_chain] = ACTIONS(1),
+    [anon_sym_licence] = ACTIONS(1),
+    [anon_sym_rules] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -6961,6 +7634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(1),
     [anon_sym_ground] = ACTIONS(1),
     [anon_sym_place] = ACTIONS(1),
+    [anon_sym_under] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_run] = ACTIONS(1),
@@ -6985,6 +7659,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(1),
     [anon_sym_branches] = ACTIONS(1),
     [anon_sym_expect] = ACTIONS(1),
+    [anon_sym_authority] = ACTIONS(1),
+    [anon_sym_jurisdiction] = ACTIONS(1),
+    [anon_sym_service] = ACTIONS(1),
+    [anon_sym_edition] = ACTIONS(1),
+    [anon_sym_dated] = ACTIONS(1),
+    [anon_sym_until] = ACTIONS(1),
+    [anon_sym_holder] = ACTIONS(1),
+    [anon_sym_class] = ACTIONS(1),
+    [anon_sym_ask] = ACTIONS(1),
+    [anon_sym_threshold] = ACTIONS(1),
+    [anon_sym_fixed] = ACTIONS(1),
+    [anon_sym_condition] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -7011,6 +7697,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
+    [anon_sym_haat] = ACTIONS(1),
+    [anon_sym_bandwidth] = ACTIONS(1),
+    [anon_sym_distance] = ACTIONS(1),
+    [anon_sym_radius] = ACTIONS(1),
+    [anon_sym_fails] = ACTIONS(1),
+    [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
@@ -7019,13 +7711,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(1),
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
+    [anon_sym_below] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
+    [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
+    [anon_sym_dc_DASHinput] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
@@ -7035,17 +7730,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(1),
     [anon_sym_for] = ACTIONS(1),
     [anon_sym_forward] = ACTIONS(1),
+    [anon_sym_frequency] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
-    [anon_sym_haat] = ACTIONS(1),
+    [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
+    [anon_sym_instead] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
+    [anon_sym_medium] = ACTIONS(1),
     [anon_sym_nad27] = ACTIONS(1),
     [anon_sym_nad83] = ACTIONS(1),
     [anon_sym_net] = ACTIONS(1),
+    [anon_sym_no] = ACTIONS(1),
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
@@ -7068,12 +7767,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(1),
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
+    [anon_sym_then] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
+    [anon_sym_total] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
     [anon_sym_with] = ACTIONS(1),
+    [anon_sym_within] = ACTIONS(1),
+    [anon_sym_yes] = ACTIONS(1),
     [anon_sym_COMMA] = ACTIONS(1),
     [anon_sym_EQ] = ACTIONS(1),
     [anon_sym_u00b1] = ACTIONS(1),
@@ -7086,6 +7789,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(1),
     [anon_sym_STAR] = ACTIONS(1),
     [anon_sym_SLASH] = ACTIONS(1),
+    [anon_sym_CARET] = ACTIONS(1),
     [sym__glued] = ACTIONS(1),
     [sym_date] = ACTIONS(1),
     [sym_dms] = ACTIONS(1),
@@ -7192,6 +7896,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -7249,6 +7955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -7273,6 +7980,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -7299,6 +8018,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -7307,13 +8032,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -7323,17 +8051,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -7356,12 +8088,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -7389,6 +8125,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -7446,6 +8184,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -7470,6 +8209,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -7496,6 +8247,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -7504,13 +8261,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -7520,17 +8280,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -7553,12 +8317,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_u00b1] = ACTIONS(23),
@@ -7570,6 +8338,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -7662,6 +8431,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -7719,6 +8490,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -7743,6 +8515,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -7769,6 +8553,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -7777,13 +8567,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -7793,17 +8586,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -7826,12 +8623,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_LPAREN] = ACTIONS(23),
@@ -7841,6 +8642,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -7942,6 +8744,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(41),
     [anon_sym_station] = ACTIONS(41),
     [anon_sym_chain] = ACTIONS(41),
+    [anon_sym_licence] = ACTIONS(41),
+    [anon_sym_rules] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -7999,6 +8803,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(41),
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
+    [anon_sym_under] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -8023,6 +8828,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(41),
     [anon_sym_branches] = ACTIONS(41),
     [anon_sym_expect] = ACTIONS(41),
+    [anon_sym_authority] = ACTIONS(41),
+    [anon_sym_jurisdiction] = ACTIONS(41),
+    [anon_sym_service] = ACTIONS(41),
+    [anon_sym_edition] = ACTIONS(41),
+    [anon_sym_dated] = ACTIONS(41),
+    [anon_sym_until] = ACTIONS(41),
+    [anon_sym_holder] = ACTIONS(41),
+    [anon_sym_class] = ACTIONS(41),
+    [anon_sym_ask] = ACTIONS(41),
+    [anon_sym_threshold] = ACTIONS(41),
+    [anon_sym_fixed] = ACTIONS(41),
+    [anon_sym_condition] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8049,6 +8866,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_bandwidth] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_radius] = ACTIONS(41),
+    [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
@@ -8057,13 +8880,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
@@ -8073,17 +8899,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
-    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
+    [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
+    [anon_sym_medium] = ACTIONS(41),
     [anon_sym_nad27] = ACTIONS(41),
     [anon_sym_nad83] = ACTIONS(41),
     [anon_sym_net] = ACTIONS(41),
+    [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
@@ -8106,12 +8936,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
+    [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
+    [anon_sym_total] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
     [anon_sym_with] = ACTIONS(41),
+    [anon_sym_within] = ACTIONS(41),
+    [anon_sym_yes] = ACTIONS(41),
     [anon_sym_COMMA] = ACTIONS(43),
     [anon_sym_EQ] = ACTIONS(43),
     [anon_sym_LPAREN] = ACTIONS(15),
@@ -8153,6 +8987,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(41),
     [anon_sym_station] = ACTIONS(41),
     [anon_sym_chain] = ACTIONS(41),
+    [anon_sym_licence] = ACTIONS(41),
+    [anon_sym_rules] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -8210,6 +9046,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(41),
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
+    [anon_sym_under] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -8234,6 +9071,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(41),
     [anon_sym_branches] = ACTIONS(41),
     [anon_sym_expect] = ACTIONS(41),
+    [anon_sym_authority] = ACTIONS(41),
+    [anon_sym_jurisdiction] = ACTIONS(41),
+    [anon_sym_service] = ACTIONS(41),
+    [anon_sym_edition] = ACTIONS(41),
+    [anon_sym_dated] = ACTIONS(41),
+    [anon_sym_until] = ACTIONS(41),
+    [anon_sym_holder] = ACTIONS(41),
+    [anon_sym_class] = ACTIONS(41),
+    [anon_sym_ask] = ACTIONS(41),
+    [anon_sym_threshold] = ACTIONS(41),
+    [anon_sym_fixed] = ACTIONS(41),
+    [anon_sym_condition] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8260,6 +9109,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_bandwidth] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_radius] = ACTIONS(41),
+    [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
@@ -8268,13 +9123,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
+    [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
@@ -8284,17 +9142,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
-    [anon_sym_haat] = ACTIONS(41),
+    [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
+    [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
+    [anon_sym_medium] = ACTIONS(41),
     [anon_sym_nad27] = ACTIONS(41),
     [anon_sym_nad83] = ACTIONS(41),
     [anon_sym_net] = ACTIONS(41),
+    [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
@@ -8317,12 +9179,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
+    [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
+    [anon_sym_total] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
     [anon_sym_with] = ACTIONS(41),
+    [anon_sym_within] = ACTIONS(41),
+    [anon_sym_yes] = ACTIONS(41),
     [anon_sym_COMMA] = ACTIONS(49),
     [anon_sym_EQ] = ACTIONS(49),
     [anon_sym_LPAREN] = ACTIONS(15),
@@ -8364,6 +9230,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(58),
     [anon_sym_station] = ACTIONS(58),
     [anon_sym_chain] = ACTIONS(58),
+    [anon_sym_licence] = ACTIONS(58),
+    [anon_sym_rules] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -8421,6 +9289,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(58),
     [anon_sym_ground] = ACTIONS(58),
     [anon_sym_place] = ACTIONS(58),
+    [anon_sym_under] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_run] = ACTIONS(58),
@@ -8445,6 +9314,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(58),
     [anon_sym_branches] = ACTIONS(58),
     [anon_sym_expect] = ACTIONS(58),
+    [anon_sym_authority] = ACTIONS(58),
+    [anon_sym_jurisdiction] = ACTIONS(58),
+    [anon_sym_service] = ACTIONS(58),
+    [anon_sym_edition] = ACTIONS(58),
+    [anon_sym_dated] = ACTIONS(58),
+    [anon_sym_until] = ACTIONS(58),
+    [anon_sym_holder] = ACTIONS(58),
+    [anon_sym_class] = ACTIONS(58),
+    [anon_sym_ask] = ACTIONS(58),
+    [anon_sym_threshold] = ACTIONS(58),
+    [anon_sym_fixed] = ACTIONS(58),
+    [anon_sym_condition] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -8471,6 +9352,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
+    [anon_sym_haat] = ACTIONS(58),
+    [anon_sym_bandwidth] = ACTIONS(58),
+    [anon_sym_distance] = ACTIONS(58),
+    [anon_sym_radius] = ACTIONS(58),
+    [anon_sym_fails] = ACTIONS(58),
+    [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
@@ -8479,13 +9366,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(58),
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
+    [anon_sym_below] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
+    [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
+    [anon_sym_dc_DASHinput] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
@@ -8495,17 +9385,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(58),
     [anon_sym_for] = ACTIONS(58),
     [anon_sym_forward] = ACTIONS(58),
+    [anon_sym_frequency] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
-    [anon_sym_haat] = ACTIONS(58),
+    [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
+    [anon_sym_instead] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
+    [anon_sym_medium] = ACTIONS(58),
     [anon_sym_nad27] = ACTIONS(58),
     [anon_sym_nad83] = ACTIONS(58),
     [anon_sym_net] = ACTIONS(58),
+    [anon_sym_no] = ACTIONS(58),
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
@@ -8528,12 +9422,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(58),
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
+    [anon_sym_then] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
+    [anon_sym_total] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
     [anon_sym_with] = ACTIONS(58),
+    [anon_sym_within] = ACTIONS(58),
+    [anon_sym_yes] = ACTIONS(58),
     [anon_sym_COMMA] = ACTIONS(61),
     [anon_sym_EQ] = ACTIONS(61),
     [anon_sym_LPAREN] = ACTIONS(64),
@@ -8580,6 +9478,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(87),
     [anon_sym_station] = ACTIONS(87),
     [anon_sym_chain] = ACTIONS(87),
+    [anon_sym_licence] = ACTIONS(87),
+    [anon_sym_rules] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -8637,6 +9537,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(87),
     [anon_sym_ground] = ACTIONS(87),
     [anon_sym_place] = ACTIONS(87),
+    [anon_sym_under] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_run] = ACTIONS(87),
@@ -8661,6 +9562,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(87),
     [anon_sym_branches] = ACTIONS(87),
     [anon_sym_expect] = ACTIONS(87),
+    [anon_sym_authority] = ACTIONS(87),
+    [anon_sym_jurisdiction] = ACTIONS(87),
+    [anon_sym_service] = ACTIONS(87),
+    [anon_sym_edition] = ACTIONS(87),
+    [anon_sym_dated] = ACTIONS(87),
+    [anon_sym_until] = ACTIONS(87),
+    [anon_sym_holder] = ACTIONS(87),
+    [anon_sym_class] = ACTIONS(87),
+    [anon_sym_ask] = ACTIONS(87),
+    [anon_sym_threshold] = ACTIONS(87),
+    [anon_sym_fixed] = ACTIONS(87),
+    [anon_sym_condition] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -8687,6 +9600,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
+    [anon_sym_haat] = ACTIONS(87),
+    [anon_sym_bandwidth] = ACTIONS(87),
+    [anon_sym_distance] = ACTIONS(87),
+    [anon_sym_radius] = ACTIONS(87),
+    [anon_sym_fails] = ACTIONS(87),
+    [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
@@ -8695,13 +9614,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(90),
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
+    [anon_sym_below] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
+    [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
+    [anon_sym_dc_DASHinput] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
@@ -8711,17 +9633,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(90),
     [anon_sym_for] = ACTIONS(90),
     [anon_sym_forward] = ACTIONS(90),
+    [anon_sym_frequency] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
-    [anon_sym_haat] = ACTIONS(90),
+    [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
+    [anon_sym_instead] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
+    [anon_sym_medium] = ACTIONS(90),
     [anon_sym_nad27] = ACTIONS(90),
     [anon_sym_nad83] = ACTIONS(90),
     [anon_sym_net] = ACTIONS(90),
+    [anon_sym_no] = ACTIONS(90),
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
@@ -8744,12 +9670,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(90),
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
+    [anon_sym_then] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
+    [anon_sym_total] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
     [anon_sym_with] = ACTIONS(90),
+    [anon_sym_within] = ACTIONS(90),
+    [anon_sym_yes] = ACTIONS(90),
     [anon_sym_LPAREN] = ACTIONS(93),
     [anon_sym_DASH] = ACTIONS(96),
     [anon_sym_u2212] = ACTIONS(96),
@@ -8790,6 +9720,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -8847,6 +9779,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -8871,6 +9804,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8897,6 +9842,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -8905,13 +9856,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -8921,17 +9875,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -8954,12 +9912,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -9000,6 +9962,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9057,6 +10021,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -9081,6 +10046,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9107,6 +10084,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -9115,13 +10098,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -9131,17 +10117,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -9164,12 +10154,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -9210,6 +10204,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(11),
     [anon_sym_station] = ACTIONS(11),
     [anon_sym_chain] = ACTIONS(11),
+    [anon_sym_licence] = ACTIONS(11),
+    [anon_sym_rules] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9267,6 +10263,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(11),
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
+    [anon_sym_under] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -9291,6 +10288,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(11),
     [anon_sym_branches] = ACTIONS(11),
     [anon_sym_expect] = ACTIONS(11),
+    [anon_sym_authority] = ACTIONS(11),
+    [anon_sym_jurisdiction] = ACTIONS(11),
+    [anon_sym_service] = ACTIONS(11),
+    [anon_sym_edition] = ACTIONS(11),
+    [anon_sym_dated] = ACTIONS(11),
+    [anon_sym_until] = ACTIONS(11),
+    [anon_sym_holder] = ACTIONS(11),
+    [anon_sym_class] = ACTIONS(11),
+    [anon_sym_ask] = ACTIONS(11),
+    [anon_sym_threshold] = ACTIONS(11),
+    [anon_sym_fixed] = ACTIONS(11),
+    [anon_sym_condition] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9317,6 +10326,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_haat] = ACTIONS(11),
+    [anon_sym_bandwidth] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_radius] = ACTIONS(11),
+    [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
@@ -9325,13 +10340,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
+    [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -9341,17 +10359,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
-    [anon_sym_haat] = ACTIONS(13),
+    [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
+    [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
+    [anon_sym_medium] = ACTIONS(13),
     [anon_sym_nad27] = ACTIONS(13),
     [anon_sym_nad83] = ACTIONS(13),
     [anon_sym_net] = ACTIONS(13),
+    [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
@@ -9374,12 +10396,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
+    [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
+    [anon_sym_total] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
     [anon_sym_with] = ACTIONS(13),
+    [anon_sym_within] = ACTIONS(13),
+    [anon_sym_yes] = ACTIONS(13),
     [anon_sym_LPAREN] = ACTIONS(15),
     [anon_sym_DASH] = ACTIONS(17),
     [anon_sym_u2212] = ACTIONS(17),
@@ -9407,6 +10433,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(117),
     [anon_sym_station] = ACTIONS(117),
     [anon_sym_chain] = ACTIONS(117),
+    [anon_sym_licence] = ACTIONS(117),
+    [anon_sym_rules] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -9464,6 +10492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(117),
     [anon_sym_ground] = ACTIONS(117),
     [anon_sym_place] = ACTIONS(117),
+    [anon_sym_under] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_run] = ACTIONS(117),
@@ -9488,6 +10517,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(117),
     [anon_sym_branches] = ACTIONS(117),
     [anon_sym_expect] = ACTIONS(117),
+    [anon_sym_authority] = ACTIONS(117),
+    [anon_sym_jurisdiction] = ACTIONS(117),
+    [anon_sym_service] = ACTIONS(117),
+    [anon_sym_edition] = ACTIONS(117),
+    [anon_sym_dated] = ACTIONS(117),
+    [anon_sym_until] = ACTIONS(117),
+    [anon_sym_holder] = ACTIONS(117),
+    [anon_sym_class] = ACTIONS(117),
+    [anon_sym_ask] = ACTIONS(117),
+    [anon_sym_threshold] = ACTIONS(117),
+    [anon_sym_fixed] = ACTIONS(117),
+    [anon_sym_condition] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -9514,6 +10555,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
+    [anon_sym_haat] = ACTIONS(117),
+    [anon_sym_bandwidth] = ACTIONS(117),
+    [anon_sym_distance] = ACTIONS(117),
+    [anon_sym_radius] = ACTIONS(117),
+    [anon_sym_fails] = ACTIONS(117),
+    [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
@@ -9522,13 +10569,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(117),
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
+    [anon_sym_below] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
+    [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
+    [anon_sym_dc_DASHinput] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
@@ -9538,17 +10588,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(117),
     [anon_sym_for] = ACTIONS(117),
     [anon_sym_forward] = ACTIONS(117),
+    [anon_sym_frequency] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
-    [anon_sym_haat] = ACTIONS(117),
+    [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
+    [anon_sym_instead] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
+    [anon_sym_medium] = ACTIONS(117),
     [anon_sym_nad27] = ACTIONS(117),
     [anon_sym_nad83] = ACTIONS(117),
     [anon_sym_net] = ACTIONS(117),
+    [anon_sym_no] = ACTIONS(117),
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
@@ -9571,12 +10625,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(117),
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
+    [anon_sym_then] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
+    [anon_sym_total] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
     [anon_sym_with] = ACTIONS(117),
+    [anon_sym_within] = ACTIONS(117),
+    [anon_sym_yes] = ACTIONS(117),
     [anon_sym_COMMA] = ACTIONS(115),
     [anon_sym_EQ] = ACTIONS(115),
     [anon_sym_u00b1] = ACTIONS(123),
@@ -9588,6 +10646,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(125),
     [anon_sym_STAR] = ACTIONS(127),
     [anon_sym_SLASH] = ACTIONS(125),
+    [anon_sym_CARET] = ACTIONS(127),
     [sym__glued] = ACTIONS(117),
     [sym_date] = ACTIONS(117),
     [sym_dms] = ACTIONS(115),
@@ -9613,6 +10672,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(131),
     [anon_sym_station] = ACTIONS(131),
     [anon_sym_chain] = ACTIONS(131),
+    [anon_sym_licence] = ACTIONS(131),
+    [anon_sym_rules] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -9670,6 +10731,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(131),
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
+    [anon_sym_under] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -9694,6 +10756,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(131),
     [anon_sym_branches] = ACTIONS(131),
     [anon_sym_expect] = ACTIONS(131),
+    [anon_sym_authority] = ACTIONS(131),
+    [anon_sym_jurisdiction] = ACTIONS(131),
+    [anon_sym_service] = ACTIONS(131),
+    [anon_sym_edition] = ACTIONS(131),
+    [anon_sym_dated] = ACTIONS(131),
+    [anon_sym_until] = ACTIONS(131),
+    [anon_sym_holder] = ACTIONS(131),
+    [anon_sym_class] = ACTIONS(131),
+    [anon_sym_ask] = ACTIONS(131),
+    [anon_sym_threshold] = ACTIONS(131),
+    [anon_sym_fixed] = ACTIONS(131),
+    [anon_sym_condition] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -9720,6 +10794,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_bandwidth] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_radius] = ACTIONS(131),
+    [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
@@ -9728,13 +10808,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
@@ -9744,17 +10827,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
-    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
+    [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
+    [anon_sym_medium] = ACTIONS(131),
     [anon_sym_nad27] = ACTIONS(131),
     [anon_sym_nad83] = ACTIONS(131),
     [anon_sym_net] = ACTIONS(131),
+    [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
@@ -9777,12 +10864,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
+    [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
+    [anon_sym_total] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
     [anon_sym_with] = ACTIONS(131),
+    [anon_sym_within] = ACTIONS(131),
+    [anon_sym_yes] = ACTIONS(131),
     [anon_sym_COMMA] = ACTIONS(129),
     [anon_sym_EQ] = ACTIONS(129),
     [anon_sym_u00b1] = ACTIONS(129),
@@ -9794,6 +10885,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(131),
     [anon_sym_STAR] = ACTIONS(129),
     [anon_sym_SLASH] = ACTIONS(131),
+    [anon_sym_CARET] = ACTIONS(129),
     [sym__glued] = ACTIONS(131),
     [sym_date] = ACTIONS(131),
     [sym_dms] = ACTIONS(129),
@@ -9819,6 +10911,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9876,6 +10970,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -9900,6 +10995,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -9926,6 +11033,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -9934,13 +11047,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -9950,17 +11066,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -9983,12 +11103,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_u00b1] = ACTIONS(23),
@@ -10000,6 +11124,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -10025,6 +11150,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(135),
     [anon_sym_station] = ACTIONS(135),
     [anon_sym_chain] = ACTIONS(135),
+    [anon_sym_licence] = ACTIONS(135),
+    [anon_sym_rules] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -10082,6 +11209,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(135),
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
+    [anon_sym_under] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -10106,6 +11234,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(135),
     [anon_sym_branches] = ACTIONS(135),
     [anon_sym_expect] = ACTIONS(135),
+    [anon_sym_authority] = ACTIONS(135),
+    [anon_sym_jurisdiction] = ACTIONS(135),
+    [anon_sym_service] = ACTIONS(135),
+    [anon_sym_edition] = ACTIONS(135),
+    [anon_sym_dated] = ACTIONS(135),
+    [anon_sym_until] = ACTIONS(135),
+    [anon_sym_holder] = ACTIONS(135),
+    [anon_sym_class] = ACTIONS(135),
+    [anon_sym_ask] = ACTIONS(135),
+    [anon_sym_threshold] = ACTIONS(135),
+    [anon_sym_fixed] = ACTIONS(135),
+    [anon_sym_condition] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -10132,6 +11272,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_bandwidth] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_radius] = ACTIONS(135),
+    [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
@@ -10140,13 +11286,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
@@ -10156,17 +11305,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
-    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
+    [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
+    [anon_sym_medium] = ACTIONS(135),
     [anon_sym_nad27] = ACTIONS(135),
     [anon_sym_nad83] = ACTIONS(135),
     [anon_sym_net] = ACTIONS(135),
+    [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
@@ -10189,12 +11342,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
+    [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
+    [anon_sym_total] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
     [anon_sym_with] = ACTIONS(135),
+    [anon_sym_within] = ACTIONS(135),
+    [anon_sym_yes] = ACTIONS(135),
     [anon_sym_COMMA] = ACTIONS(133),
     [anon_sym_EQ] = ACTIONS(133),
     [anon_sym_u00b1] = ACTIONS(133),
@@ -10206,6 +11363,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(135),
     [anon_sym_STAR] = ACTIONS(133),
     [anon_sym_SLASH] = ACTIONS(135),
+    [anon_sym_CARET] = ACTIONS(133),
     [sym__glued] = ACTIONS(135),
     [sym_date] = ACTIONS(135),
     [sym_dms] = ACTIONS(133),
@@ -10231,6 +11389,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(139),
     [anon_sym_station] = ACTIONS(139),
     [anon_sym_chain] = ACTIONS(139),
+    [anon_sym_licence] = ACTIONS(139),
+    [anon_sym_rules] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -10288,6 +11448,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(139),
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
+    [anon_sym_under] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -10312,6 +11473,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(139),
     [anon_sym_branches] = ACTIONS(139),
     [anon_sym_expect] = ACTIONS(139),
+    [anon_sym_authority] = ACTIONS(139),
+    [anon_sym_jurisdiction] = ACTIONS(139),
+    [anon_sym_service] = ACTIONS(139),
+    [anon_sym_edition] = ACTIONS(139),
+    [anon_sym_dated] = ACTIONS(139),
+    [anon_sym_until] = ACTIONS(139),
+    [anon_sym_holder] = ACTIONS(139),
+    [anon_sym_class] = ACTIONS(139),
+    [anon_sym_ask] = ACTIONS(139),
+    [anon_sym_threshold] = ACTIONS(139),
+    [anon_sym_fixed] = ACTIONS(139),
+    [anon_sym_condition] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -10338,6 +11511,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_bandwidth] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_radius] = ACTIONS(139),
+    [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
@@ -10346,13 +11525,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
@@ -10362,17 +11544,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
-    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
+    [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
+    [anon_sym_medium] = ACTIONS(139),
     [anon_sym_nad27] = ACTIONS(139),
     [anon_sym_nad83] = ACTIONS(139),
     [anon_sym_net] = ACTIONS(139),
+    [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
@@ -10395,12 +11581,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
+    [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
+    [anon_sym_total] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
     [anon_sym_with] = ACTIONS(139),
+    [anon_sym_within] = ACTIONS(139),
+    [anon_sym_yes] = ACTIONS(139),
     [anon_sym_COMMA] = ACTIONS(137),
     [anon_sym_EQ] = ACTIONS(137),
     [anon_sym_u00b1] = ACTIONS(137),
@@ -10412,6 +11602,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(139),
     [anon_sym_STAR] = ACTIONS(137),
     [anon_sym_SLASH] = ACTIONS(139),
+    [anon_sym_CARET] = ACTIONS(137),
     [sym__glued] = ACTIONS(139),
     [sym_date] = ACTIONS(139),
     [sym_dms] = ACTIONS(137),
@@ -10437,6 +11628,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(143),
     [anon_sym_station] = ACTIONS(143),
     [anon_sym_chain] = ACTIONS(143),
+    [anon_sym_licence] = ACTIONS(143),
+    [anon_sym_rules] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -10494,6 +11687,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(143),
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
+    [anon_sym_under] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -10518,6 +11712,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(143),
     [anon_sym_branches] = ACTIONS(143),
     [anon_sym_expect] = ACTIONS(143),
+    [anon_sym_authority] = ACTIONS(143),
+    [anon_sym_jurisdiction] = ACTIONS(143),
+    [anon_sym_service] = ACTIONS(143),
+    [anon_sym_edition] = ACTIONS(143),
+    [anon_sym_dated] = ACTIONS(143),
+    [anon_sym_until] = ACTIONS(143),
+    [anon_sym_holder] = ACTIONS(143),
+    [anon_sym_class] = ACTIONS(143),
+    [anon_sym_ask] = ACTIONS(143),
+    [anon_sym_threshold] = ACTIONS(143),
+    [anon_sym_fixed] = ACTIONS(143),
+    [anon_sym_condition] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -10544,6 +11750,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_bandwidth] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_radius] = ACTIONS(143),
+    [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
@@ -10552,13 +11764,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
@@ -10568,17 +11783,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
-    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
+    [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
+    [anon_sym_medium] = ACTIONS(143),
     [anon_sym_nad27] = ACTIONS(143),
     [anon_sym_nad83] = ACTIONS(143),
     [anon_sym_net] = ACTIONS(143),
+    [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
@@ -10601,12 +11820,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
+    [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
+    [anon_sym_total] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
     [anon_sym_with] = ACTIONS(143),
+    [anon_sym_within] = ACTIONS(143),
+    [anon_sym_yes] = ACTIONS(143),
     [anon_sym_COMMA] = ACTIONS(141),
     [anon_sym_EQ] = ACTIONS(141),
     [anon_sym_u00b1] = ACTIONS(141),
@@ -10618,6 +11841,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(143),
     [anon_sym_STAR] = ACTIONS(141),
     [anon_sym_SLASH] = ACTIONS(143),
+    [anon_sym_CARET] = ACTIONS(141),
     [sym__glued] = ACTIONS(143),
     [sym_date] = ACTIONS(143),
     [sym_dms] = ACTIONS(141),
@@ -10643,6 +11867,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(149),
     [anon_sym_station] = ACTIONS(149),
     [anon_sym_chain] = ACTIONS(149),
+    [anon_sym_licence] = ACTIONS(149),
+    [anon_sym_rules] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -10700,6 +11926,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(149),
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
+    [anon_sym_under] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -10724,6 +11951,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(149),
     [anon_sym_branches] = ACTIONS(149),
     [anon_sym_expect] = ACTIONS(149),
+    [anon_sym_authority] = ACTIONS(149),
+    [anon_sym_jurisdiction] = ACTIONS(149),
+    [anon_sym_service] = ACTIONS(149),
+    [anon_sym_edition] = ACTIONS(149),
+    [anon_sym_dated] = ACTIONS(149),
+    [anon_sym_until] = ACTIONS(149),
+    [anon_sym_holder] = ACTIONS(149),
+    [anon_sym_class] = ACTIONS(149),
+    [anon_sym_ask] = ACTIONS(149),
+    [anon_sym_threshold] = ACTIONS(149),
+    [anon_sym_fixed] = ACTIONS(149),
+    [anon_sym_condition] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -10750,6 +11989,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_bandwidth] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_radius] = ACTIONS(149),
+    [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
@@ -10758,13 +12003,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
@@ -10774,17 +12022,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
-    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
+    [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
+    [anon_sym_medium] = ACTIONS(149),
     [anon_sym_nad27] = ACTIONS(149),
     [anon_sym_nad83] = ACTIONS(149),
     [anon_sym_net] = ACTIONS(149),
+    [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
@@ -10807,12 +12059,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
+    [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
+    [anon_sym_total] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
     [anon_sym_with] = ACTIONS(149),
+    [anon_sym_within] = ACTIONS(149),
+    [anon_sym_yes] = ACTIONS(149),
     [anon_sym_COMMA] = ACTIONS(147),
     [anon_sym_EQ] = ACTIONS(147),
     [anon_sym_u00b1] = ACTIONS(147),
@@ -10824,6 +12080,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(149),
     [anon_sym_STAR] = ACTIONS(147),
     [anon_sym_SLASH] = ACTIONS(149),
+    [anon_sym_CARET] = ACTIONS(147),
     [sym__glued] = ACTIONS(149),
     [sym_date] = ACTIONS(149),
     [sym_dms] = ACTIONS(147),
@@ -10849,6 +12106,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(153),
     [anon_sym_station] = ACTIONS(153),
     [anon_sym_chain] = ACTIONS(153),
+    [anon_sym_licence] = ACTIONS(153),
+    [anon_sym_rules] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -10906,6 +12165,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(153),
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
+    [anon_sym_under] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -10930,6 +12190,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(153),
     [anon_sym_branches] = ACTIONS(153),
     [anon_sym_expect] = ACTIONS(153),
+    [anon_sym_authority] = ACTIONS(153),
+    [anon_sym_jurisdiction] = ACTIONS(153),
+    [anon_sym_service] = ACTIONS(153),
+    [anon_sym_edition] = ACTIONS(153),
+    [anon_sym_dated] = ACTIONS(153),
+    [anon_sym_until] = ACTIONS(153),
+    [anon_sym_holder] = ACTIONS(153),
+    [anon_sym_class] = ACTIONS(153),
+    [anon_sym_ask] = ACTIONS(153),
+    [anon_sym_threshold] = ACTIONS(153),
+    [anon_sym_fixed] = ACTIONS(153),
+    [anon_sym_condition] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -10956,6 +12228,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_bandwidth] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_radius] = ACTIONS(153),
+    [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
@@ -10964,13 +12242,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
@@ -10980,17 +12261,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
-    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
+    [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
+    [anon_sym_medium] = ACTIONS(153),
     [anon_sym_nad27] = ACTIONS(153),
     [anon_sym_nad83] = ACTIONS(153),
     [anon_sym_net] = ACTIONS(153),
+    [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
@@ -11013,12 +12298,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
+    [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
+    [anon_sym_total] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
     [anon_sym_with] = ACTIONS(153),
+    [anon_sym_within] = ACTIONS(153),
+    [anon_sym_yes] = ACTIONS(153),
     [anon_sym_COMMA] = ACTIONS(151),
     [anon_sym_EQ] = ACTIONS(151),
     [anon_sym_u00b1] = ACTIONS(151),
@@ -11030,6 +12319,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(153),
     [anon_sym_STAR] = ACTIONS(151),
     [anon_sym_SLASH] = ACTIONS(153),
+    [anon_sym_CARET] = ACTIONS(151),
     [sym__glued] = ACTIONS(153),
     [sym_date] = ACTIONS(153),
     [sym_dms] = ACTIONS(151),
@@ -11055,6 +12345,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(157),
     [anon_sym_station] = ACTIONS(157),
     [anon_sym_chain] = ACTIONS(157),
+    [anon_sym_licence] = ACTIONS(157),
+    [anon_sym_rules] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -11112,6 +12404,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(157),
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
+    [anon_sym_under] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -11136,6 +12429,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(157),
     [anon_sym_branches] = ACTIONS(157),
     [anon_sym_expect] = ACTIONS(157),
+    [anon_sym_authority] = ACTIONS(157),
+    [anon_sym_jurisdiction] = ACTIONS(157),
+    [anon_sym_service] = ACTIONS(157),
+    [anon_sym_edition] = ACTIONS(157),
+    [anon_sym_dated] = ACTIONS(157),
+    [anon_sym_until] = ACTIONS(157),
+    [anon_sym_holder] = ACTIONS(157),
+    [anon_sym_class] = ACTIONS(157),
+    [anon_sym_ask] = ACTIONS(157),
+    [anon_sym_threshold] = ACTIONS(157),
+    [anon_sym_fixed] = ACTIONS(157),
+    [anon_sym_condition] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -11162,6 +12467,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_bandwidth] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_radius] = ACTIONS(157),
+    [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
@@ -11170,13 +12481,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
@@ -11186,17 +12500,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
-    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
+    [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
+    [anon_sym_medium] = ACTIONS(157),
     [anon_sym_nad27] = ACTIONS(157),
     [anon_sym_nad83] = ACTIONS(157),
     [anon_sym_net] = ACTIONS(157),
+    [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
@@ -11219,12 +12537,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
+    [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
+    [anon_sym_total] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
     [anon_sym_with] = ACTIONS(157),
+    [anon_sym_within] = ACTIONS(157),
+    [anon_sym_yes] = ACTIONS(157),
     [anon_sym_COMMA] = ACTIONS(155),
     [anon_sym_EQ] = ACTIONS(155),
     [anon_sym_u00b1] = ACTIONS(155),
@@ -11236,6 +12558,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(157),
     [anon_sym_STAR] = ACTIONS(155),
     [anon_sym_SLASH] = ACTIONS(157),
+    [anon_sym_CARET] = ACTIONS(155),
     [sym__glued] = ACTIONS(157),
     [sym_date] = ACTIONS(157),
     [sym_dms] = ACTIONS(155),
@@ -11261,6 +12584,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(161),
     [anon_sym_station] = ACTIONS(161),
     [anon_sym_chain] = ACTIONS(161),
+    [anon_sym_licence] = ACTIONS(161),
+    [anon_sym_rules] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -11318,6 +12643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(161),
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
+    [anon_sym_under] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -11342,6 +12668,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(161),
     [anon_sym_branches] = ACTIONS(161),
     [anon_sym_expect] = ACTIONS(161),
+    [anon_sym_authority] = ACTIONS(161),
+    [anon_sym_jurisdiction] = ACTIONS(161),
+    [anon_sym_service] = ACTIONS(161),
+    [anon_sym_edition] = ACTIONS(161),
+    [anon_sym_dated] = ACTIONS(161),
+    [anon_sym_until] = ACTIONS(161),
+    [anon_sym_holder] = ACTIONS(161),
+    [anon_sym_class] = ACTIONS(161),
+    [anon_sym_ask] = ACTIONS(161),
+    [anon_sym_threshold] = ACTIONS(161),
+    [anon_sym_fixed] = ACTIONS(161),
+    [anon_sym_condition] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -11368,6 +12706,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_bandwidth] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_radius] = ACTIONS(161),
+    [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
@@ -11376,13 +12720,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
@@ -11392,17 +12739,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
-    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
+    [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
+    [anon_sym_medium] = ACTIONS(161),
     [anon_sym_nad27] = ACTIONS(161),
     [anon_sym_nad83] = ACTIONS(161),
     [anon_sym_net] = ACTIONS(161),
+    [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
@@ -11425,12 +12776,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
+    [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
+    [anon_sym_total] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
     [anon_sym_with] = ACTIONS(161),
+    [anon_sym_within] = ACTIONS(161),
+    [anon_sym_yes] = ACTIONS(161),
     [anon_sym_COMMA] = ACTIONS(159),
     [anon_sym_EQ] = ACTIONS(159),
     [anon_sym_u00b1] = ACTIONS(159),
@@ -11442,6 +12797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(161),
     [anon_sym_STAR] = ACTIONS(159),
     [anon_sym_SLASH] = ACTIONS(161),
+    [anon_sym_CARET] = ACTIONS(159),
     [sym__glued] = ACTIONS(161),
     [sym_date] = ACTIONS(161),
     [sym_dms] = ACTIONS(159),
@@ -11468,6 +12824,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(165),
     [anon_sym_station] = ACTIONS(165),
     [anon_sym_chain] = ACTIONS(165),
+    [anon_sym_licence] = ACTIONS(165),
+    [anon_sym_rules] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -11525,6 +12883,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(165),
     [anon_sym_ground] = ACTIONS(165),
     [anon_sym_place] = ACTIONS(165),
+    [anon_sym_under] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_run] = ACTIONS(165),
@@ -11549,6 +12908,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(165),
     [anon_sym_branches] = ACTIONS(165),
     [anon_sym_expect] = ACTIONS(165),
+    [anon_sym_authority] = ACTIONS(165),
+    [anon_sym_jurisdiction] = ACTIONS(165),
+    [anon_sym_service] = ACTIONS(165),
+    [anon_sym_edition] = ACTIONS(165),
+    [anon_sym_dated] = ACTIONS(165),
+    [anon_sym_until] = ACTIONS(165),
+    [anon_sym_holder] = ACTIONS(165),
+    [anon_sym_class] = ACTIONS(165),
+    [anon_sym_ask] = ACTIONS(165),
+    [anon_sym_threshold] = ACTIONS(165),
+    [anon_sym_fixed] = ACTIONS(165),
+    [anon_sym_condition] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -11575,6 +12946,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
+    [anon_sym_haat] = ACTIONS(165),
+    [anon_sym_bandwidth] = ACTIONS(165),
+    [anon_sym_distance] = ACTIONS(165),
+    [anon_sym_radius] = ACTIONS(165),
+    [anon_sym_fails] = ACTIONS(165),
+    [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
@@ -11583,13 +12960,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(165),
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
+    [anon_sym_below] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
+    [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
+    [anon_sym_dc_DASHinput] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
@@ -11599,17 +12979,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(165),
     [anon_sym_for] = ACTIONS(165),
     [anon_sym_forward] = ACTIONS(165),
+    [anon_sym_frequency] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
-    [anon_sym_haat] = ACTIONS(165),
+    [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
+    [anon_sym_instead] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
+    [anon_sym_medium] = ACTIONS(165),
     [anon_sym_nad27] = ACTIONS(165),
     [anon_sym_nad83] = ACTIONS(165),
     [anon_sym_net] = ACTIONS(165),
+    [anon_sym_no] = ACTIONS(165),
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
@@ -11632,12 +13016,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(165),
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
+    [anon_sym_then] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
+    [anon_sym_total] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
     [anon_sym_with] = ACTIONS(165),
+    [anon_sym_within] = ACTIONS(165),
+    [anon_sym_yes] = ACTIONS(165),
     [anon_sym_COMMA] = ACTIONS(163),
     [anon_sym_EQ] = ACTIONS(163),
     [anon_sym_LPAREN] = ACTIONS(163),
@@ -11647,6 +13035,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(167),
     [anon_sym_STAR] = ACTIONS(169),
     [anon_sym_SLASH] = ACTIONS(167),
+    [anon_sym_CARET] = ACTIONS(169),
     [sym__glued] = ACTIONS(165),
     [sym_date] = ACTIONS(165),
     [sym_dms] = ACTIONS(163),
@@ -11672,6 +13061,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(173),
     [anon_sym_station] = ACTIONS(173),
     [anon_sym_chain] = ACTIONS(173),
+    [anon_sym_licence] = ACTIONS(173),
+    [anon_sym_rules] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -11729,6 +13120,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(173),
     [anon_sym_ground] = ACTIONS(173),
     [anon_sym_place] = ACTIONS(173),
+    [anon_sym_under] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_run] = ACTIONS(173),
@@ -11753,6 +13145,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(173),
     [anon_sym_branches] = ACTIONS(173),
     [anon_sym_expect] = ACTIONS(173),
+    [anon_sym_authority] = ACTIONS(173),
+    [anon_sym_jurisdiction] = ACTIONS(173),
+    [anon_sym_service] = ACTIONS(173),
+    [anon_sym_edition] = ACTIONS(173),
+    [anon_sym_dated] = ACTIONS(173),
+    [anon_sym_until] = ACTIONS(173),
+    [anon_sym_holder] = ACTIONS(173),
+    [anon_sym_class] = ACTIONS(173),
+    [anon_sym_ask] = ACTIONS(173),
+    [anon_sym_threshold] = ACTIONS(173),
+    [anon_sym_fixed] = ACTIONS(173),
+    [anon_sym_condition] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -11779,6 +13183,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
+    [anon_sym_haat] = ACTIONS(173),
+    [anon_sym_bandwidth] = ACTIONS(173),
+    [anon_sym_distance] = ACTIONS(173),
+    [anon_sym_radius] = ACTIONS(173),
+    [anon_sym_fails] = ACTIONS(173),
+    [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
@@ -11787,13 +13197,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(173),
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
+    [anon_sym_below] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
+    [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
+    [anon_sym_dc_DASHinput] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
@@ -11803,17 +13216,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(173),
     [anon_sym_for] = ACTIONS(173),
     [anon_sym_forward] = ACTIONS(173),
+    [anon_sym_frequency] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
-    [anon_sym_haat] = ACTIONS(173),
+    [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
+    [anon_sym_instead] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
+    [anon_sym_medium] = ACTIONS(173),
     [anon_sym_nad27] = ACTIONS(173),
     [anon_sym_nad83] = ACTIONS(173),
     [anon_sym_net] = ACTIONS(173),
+    [anon_sym_no] = ACTIONS(173),
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
@@ -11836,12 +13253,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(173),
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
+    [anon_sym_then] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
+    [anon_sym_total] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
     [anon_sym_with] = ACTIONS(173),
+    [anon_sym_within] = ACTIONS(173),
+    [anon_sym_yes] = ACTIONS(173),
     [anon_sym_COMMA] = ACTIONS(171),
     [anon_sym_EQ] = ACTIONS(171),
     [anon_sym_LPAREN] = ACTIONS(171),
@@ -11851,6 +13272,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(167),
     [anon_sym_STAR] = ACTIONS(169),
     [anon_sym_SLASH] = ACTIONS(167),
+    [anon_sym_CARET] = ACTIONS(169),
     [sym__glued] = ACTIONS(173),
     [sym_date] = ACTIONS(173),
     [sym_dms] = ACTIONS(171),
@@ -11876,6 +13298,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(157),
     [anon_sym_station] = ACTIONS(157),
     [anon_sym_chain] = ACTIONS(157),
+    [anon_sym_licence] = ACTIONS(157),
+    [anon_sym_rules] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -11933,6 +13357,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(157),
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
+    [anon_sym_under] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -11957,6 +13382,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(157),
     [anon_sym_branches] = ACTIONS(157),
     [anon_sym_expect] = ACTIONS(157),
+    [anon_sym_authority] = ACTIONS(157),
+    [anon_sym_jurisdiction] = ACTIONS(157),
+    [anon_sym_service] = ACTIONS(157),
+    [anon_sym_edition] = ACTIONS(157),
+    [anon_sym_dated] = ACTIONS(157),
+    [anon_sym_until] = ACTIONS(157),
+    [anon_sym_holder] = ACTIONS(157),
+    [anon_sym_class] = ACTIONS(157),
+    [anon_sym_ask] = ACTIONS(157),
+    [anon_sym_threshold] = ACTIONS(157),
+    [anon_sym_fixed] = ACTIONS(157),
+    [anon_sym_condition] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -11983,6 +13420,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_bandwidth] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_radius] = ACTIONS(157),
+    [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
@@ -11991,13 +13434,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
+    [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
@@ -12007,17 +13453,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
-    [anon_sym_haat] = ACTIONS(157),
+    [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
+    [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
+    [anon_sym_medium] = ACTIONS(157),
     [anon_sym_nad27] = ACTIONS(157),
     [anon_sym_nad83] = ACTIONS(157),
     [anon_sym_net] = ACTIONS(157),
+    [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
@@ -12040,12 +13490,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
+    [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
+    [anon_sym_total] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
     [anon_sym_with] = ACTIONS(157),
+    [anon_sym_within] = ACTIONS(157),
+    [anon_sym_yes] = ACTIONS(157),
     [anon_sym_COMMA] = ACTIONS(155),
     [anon_sym_EQ] = ACTIONS(155),
     [anon_sym_LPAREN] = ACTIONS(155),
@@ -12055,6 +13509,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(157),
     [anon_sym_STAR] = ACTIONS(155),
     [anon_sym_SLASH] = ACTIONS(157),
+    [anon_sym_CARET] = ACTIONS(155),
     [sym__glued] = ACTIONS(157),
     [sym_date] = ACTIONS(157),
     [sym_dms] = ACTIONS(155),
@@ -12080,6 +13535,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(153),
     [anon_sym_station] = ACTIONS(153),
     [anon_sym_chain] = ACTIONS(153),
+    [anon_sym_licence] = ACTIONS(153),
+    [anon_sym_rules] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -12137,6 +13594,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(153),
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
+    [anon_sym_under] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -12161,6 +13619,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(153),
     [anon_sym_branches] = ACTIONS(153),
     [anon_sym_expect] = ACTIONS(153),
+    [anon_sym_authority] = ACTIONS(153),
+    [anon_sym_jurisdiction] = ACTIONS(153),
+    [anon_sym_service] = ACTIONS(153),
+    [anon_sym_edition] = ACTIONS(153),
+    [anon_sym_dated] = ACTIONS(153),
+    [anon_sym_until] = ACTIONS(153),
+    [anon_sym_holder] = ACTIONS(153),
+    [anon_sym_class] = ACTIONS(153),
+    [anon_sym_ask] = ACTIONS(153),
+    [anon_sym_threshold] = ACTIONS(153),
+    [anon_sym_fixed] = ACTIONS(153),
+    [anon_sym_condition] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12187,6 +13657,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_bandwidth] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_radius] = ACTIONS(153),
+    [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
@@ -12195,13 +13671,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
+    [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
@@ -12211,17 +13690,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
-    [anon_sym_haat] = ACTIONS(153),
+    [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
+    [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
+    [anon_sym_medium] = ACTIONS(153),
     [anon_sym_nad27] = ACTIONS(153),
     [anon_sym_nad83] = ACTIONS(153),
     [anon_sym_net] = ACTIONS(153),
+    [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
@@ -12244,12 +13727,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
+    [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
+    [anon_sym_total] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
     [anon_sym_with] = ACTIONS(153),
+    [anon_sym_within] = ACTIONS(153),
+    [anon_sym_yes] = ACTIONS(153),
     [anon_sym_COMMA] = ACTIONS(151),
     [anon_sym_EQ] = ACTIONS(151),
     [anon_sym_LPAREN] = ACTIONS(151),
@@ -12259,6 +13746,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(153),
     [anon_sym_STAR] = ACTIONS(151),
     [anon_sym_SLASH] = ACTIONS(153),
+    [anon_sym_CARET] = ACTIONS(151),
     [sym__glued] = ACTIONS(153),
     [sym_date] = ACTIONS(153),
     [sym_dms] = ACTIONS(151),
@@ -12284,6 +13772,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(131),
     [anon_sym_station] = ACTIONS(131),
     [anon_sym_chain] = ACTIONS(131),
+    [anon_sym_licence] = ACTIONS(131),
+    [anon_sym_rules] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -12341,6 +13831,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(131),
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
+    [anon_sym_under] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -12365,6 +13856,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(131),
     [anon_sym_branches] = ACTIONS(131),
     [anon_sym_expect] = ACTIONS(131),
+    [anon_sym_authority] = ACTIONS(131),
+    [anon_sym_jurisdiction] = ACTIONS(131),
+    [anon_sym_service] = ACTIONS(131),
+    [anon_sym_edition] = ACTIONS(131),
+    [anon_sym_dated] = ACTIONS(131),
+    [anon_sym_until] = ACTIONS(131),
+    [anon_sym_holder] = ACTIONS(131),
+    [anon_sym_class] = ACTIONS(131),
+    [anon_sym_ask] = ACTIONS(131),
+    [anon_sym_threshold] = ACTIONS(131),
+    [anon_sym_fixed] = ACTIONS(131),
+    [anon_sym_condition] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -12391,6 +13894,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_bandwidth] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_radius] = ACTIONS(131),
+    [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
@@ -12399,13 +13908,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
+    [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
@@ -12415,17 +13927,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
-    [anon_sym_haat] = ACTIONS(131),
+    [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
+    [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
+    [anon_sym_medium] = ACTIONS(131),
     [anon_sym_nad27] = ACTIONS(131),
     [anon_sym_nad83] = ACTIONS(131),
     [anon_sym_net] = ACTIONS(131),
+    [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
@@ -12448,12 +13964,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
+    [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
+    [anon_sym_total] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
     [anon_sym_with] = ACTIONS(131),
+    [anon_sym_within] = ACTIONS(131),
+    [anon_sym_yes] = ACTIONS(131),
     [anon_sym_COMMA] = ACTIONS(129),
     [anon_sym_EQ] = ACTIONS(129),
     [anon_sym_LPAREN] = ACTIONS(129),
@@ -12463,6 +13983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(131),
     [anon_sym_STAR] = ACTIONS(129),
     [anon_sym_SLASH] = ACTIONS(131),
+    [anon_sym_CARET] = ACTIONS(129),
     [sym__glued] = ACTIONS(131),
     [sym_date] = ACTIONS(131),
     [sym_dms] = ACTIONS(129),
@@ -12488,6 +14009,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(135),
     [anon_sym_station] = ACTIONS(135),
     [anon_sym_chain] = ACTIONS(135),
+    [anon_sym_licence] = ACTIONS(135),
+    [anon_sym_rules] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -12545,6 +14068,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(135),
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
+    [anon_sym_under] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -12569,6 +14093,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(135),
     [anon_sym_branches] = ACTIONS(135),
     [anon_sym_expect] = ACTIONS(135),
+    [anon_sym_authority] = ACTIONS(135),
+    [anon_sym_jurisdiction] = ACTIONS(135),
+    [anon_sym_service] = ACTIONS(135),
+    [anon_sym_edition] = ACTIONS(135),
+    [anon_sym_dated] = ACTIONS(135),
+    [anon_sym_until] = ACTIONS(135),
+    [anon_sym_holder] = ACTIONS(135),
+    [anon_sym_class] = ACTIONS(135),
+    [anon_sym_ask] = ACTIONS(135),
+    [anon_sym_threshold] = ACTIONS(135),
+    [anon_sym_fixed] = ACTIONS(135),
+    [anon_sym_condition] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -12595,6 +14131,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_bandwidth] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_radius] = ACTIONS(135),
+    [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
@@ -12603,13 +14145,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
+    [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
@@ -12619,17 +14164,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
-    [anon_sym_haat] = ACTIONS(135),
+    [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
+    [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
+    [anon_sym_medium] = ACTIONS(135),
     [anon_sym_nad27] = ACTIONS(135),
     [anon_sym_nad83] = ACTIONS(135),
     [anon_sym_net] = ACTIONS(135),
+    [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
@@ -12652,12 +14201,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
+    [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
+    [anon_sym_total] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
     [anon_sym_with] = ACTIONS(135),
+    [anon_sym_within] = ACTIONS(135),
+    [anon_sym_yes] = ACTIONS(135),
     [anon_sym_COMMA] = ACTIONS(133),
     [anon_sym_EQ] = ACTIONS(133),
     [anon_sym_LPAREN] = ACTIONS(133),
@@ -12667,6 +14220,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(135),
     [anon_sym_STAR] = ACTIONS(133),
     [anon_sym_SLASH] = ACTIONS(135),
+    [anon_sym_CARET] = ACTIONS(133),
     [sym__glued] = ACTIONS(135),
     [sym_date] = ACTIONS(135),
     [sym_dms] = ACTIONS(133),
@@ -12692,6 +14246,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(149),
     [anon_sym_station] = ACTIONS(149),
     [anon_sym_chain] = ACTIONS(149),
+    [anon_sym_licence] = ACTIONS(149),
+    [anon_sym_rules] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -12749,6 +14305,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(149),
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
+    [anon_sym_under] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -12773,6 +14330,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(149),
     [anon_sym_branches] = ACTIONS(149),
     [anon_sym_expect] = ACTIONS(149),
+    [anon_sym_authority] = ACTIONS(149),
+    [anon_sym_jurisdiction] = ACTIONS(149),
+    [anon_sym_service] = ACTIONS(149),
+    [anon_sym_edition] = ACTIONS(149),
+    [anon_sym_dated] = ACTIONS(149),
+    [anon_sym_until] = ACTIONS(149),
+    [anon_sym_holder] = ACTIONS(149),
+    [anon_sym_class] = ACTIONS(149),
+    [anon_sym_ask] = ACTIONS(149),
+    [anon_sym_threshold] = ACTIONS(149),
+    [anon_sym_fixed] = ACTIONS(149),
+    [anon_sym_condition] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -12799,6 +14368,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_bandwidth] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_radius] = ACTIONS(149),
+    [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
@@ -12807,13 +14382,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
+    [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
@@ -12823,17 +14401,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
-    [anon_sym_haat] = ACTIONS(149),
+    [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
+    [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
+    [anon_sym_medium] = ACTIONS(149),
     [anon_sym_nad27] = ACTIONS(149),
     [anon_sym_nad83] = ACTIONS(149),
     [anon_sym_net] = ACTIONS(149),
+    [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
@@ -12856,12 +14438,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
+    [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
+    [anon_sym_total] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
     [anon_sym_with] = ACTIONS(149),
+    [anon_sym_within] = ACTIONS(149),
+    [anon_sym_yes] = ACTIONS(149),
     [anon_sym_COMMA] = ACTIONS(147),
     [anon_sym_EQ] = ACTIONS(147),
     [anon_sym_LPAREN] = ACTIONS(147),
@@ -12871,6 +14457,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(149),
     [anon_sym_STAR] = ACTIONS(147),
     [anon_sym_SLASH] = ACTIONS(149),
+    [anon_sym_CARET] = ACTIONS(147),
     [sym__glued] = ACTIONS(149),
     [sym_date] = ACTIONS(149),
     [sym_dms] = ACTIONS(147),
@@ -12896,6 +14483,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(25),
     [anon_sym_station] = ACTIONS(25),
     [anon_sym_chain] = ACTIONS(25),
+    [anon_sym_licence] = ACTIONS(25),
+    [anon_sym_rules] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -12953,6 +14542,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(25),
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
+    [anon_sym_under] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -12977,6 +14567,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(25),
     [anon_sym_branches] = ACTIONS(25),
     [anon_sym_expect] = ACTIONS(25),
+    [anon_sym_authority] = ACTIONS(25),
+    [anon_sym_jurisdiction] = ACTIONS(25),
+    [anon_sym_service] = ACTIONS(25),
+    [anon_sym_edition] = ACTIONS(25),
+    [anon_sym_dated] = ACTIONS(25),
+    [anon_sym_until] = ACTIONS(25),
+    [anon_sym_holder] = ACTIONS(25),
+    [anon_sym_class] = ACTIONS(25),
+    [anon_sym_ask] = ACTIONS(25),
+    [anon_sym_threshold] = ACTIONS(25),
+    [anon_sym_fixed] = ACTIONS(25),
+    [anon_sym_condition] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -13003,6 +14605,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_bandwidth] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_radius] = ACTIONS(25),
+    [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
@@ -13011,13 +14619,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
+    [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -13027,17 +14638,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
-    [anon_sym_haat] = ACTIONS(25),
+    [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
+    [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
+    [anon_sym_medium] = ACTIONS(25),
     [anon_sym_nad27] = ACTIONS(25),
     [anon_sym_nad83] = ACTIONS(25),
     [anon_sym_net] = ACTIONS(25),
+    [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
@@ -13060,12 +14675,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
+    [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
+    [anon_sym_total] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
     [anon_sym_with] = ACTIONS(25),
+    [anon_sym_within] = ACTIONS(25),
+    [anon_sym_yes] = ACTIONS(25),
     [anon_sym_COMMA] = ACTIONS(23),
     [anon_sym_EQ] = ACTIONS(23),
     [anon_sym_LPAREN] = ACTIONS(23),
@@ -13075,6 +14694,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(25),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [sym__glued] = ACTIONS(25),
     [sym_date] = ACTIONS(25),
     [sym_dms] = ACTIONS(23),
@@ -13100,6 +14720,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(143),
     [anon_sym_station] = ACTIONS(143),
     [anon_sym_chain] = ACTIONS(143),
+    [anon_sym_licence] = ACTIONS(143),
+    [anon_sym_rules] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -13157,6 +14779,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(143),
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
+    [anon_sym_under] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -13181,6 +14804,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(143),
     [anon_sym_branches] = ACTIONS(143),
     [anon_sym_expect] = ACTIONS(143),
+    [anon_sym_authority] = ACTIONS(143),
+    [anon_sym_jurisdiction] = ACTIONS(143),
+    [anon_sym_service] = ACTIONS(143),
+    [anon_sym_edition] = ACTIONS(143),
+    [anon_sym_dated] = ACTIONS(143),
+    [anon_sym_until] = ACTIONS(143),
+    [anon_sym_holder] = ACTIONS(143),
+    [anon_sym_class] = ACTIONS(143),
+    [anon_sym_ask] = ACTIONS(143),
+    [anon_sym_threshold] = ACTIONS(143),
+    [anon_sym_fixed] = ACTIONS(143),
+    [anon_sym_condition] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -13207,6 +14842,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_bandwidth] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_radius] = ACTIONS(143),
+    [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
@@ -13215,13 +14856,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
+    [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
@@ -13231,17 +14875,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
-    [anon_sym_haat] = ACTIONS(143),
+    [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
+    [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
+    [anon_sym_medium] = ACTIONS(143),
     [anon_sym_nad27] = ACTIONS(143),
     [anon_sym_nad83] = ACTIONS(143),
     [anon_sym_net] = ACTIONS(143),
+    [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
@@ -13264,12 +14912,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
+    [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
+    [anon_sym_total] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
     [anon_sym_with] = ACTIONS(143),
+    [anon_sym_within] = ACTIONS(143),
+    [anon_sym_yes] = ACTIONS(143),
     [anon_sym_COMMA] = ACTIONS(141),
     [anon_sym_EQ] = ACTIONS(141),
     [anon_sym_LPAREN] = ACTIONS(141),
@@ -13279,6 +14931,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(143),
     [anon_sym_STAR] = ACTIONS(141),
     [anon_sym_SLASH] = ACTIONS(143),
+    [anon_sym_CARET] = ACTIONS(141),
     [sym__glued] = ACTIONS(143),
     [sym_date] = ACTIONS(143),
     [sym_dms] = ACTIONS(141),
@@ -13304,6 +14957,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(139),
     [anon_sym_station] = ACTIONS(139),
     [anon_sym_chain] = ACTIONS(139),
+    [anon_sym_licence] = ACTIONS(139),
+    [anon_sym_rules] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -13361,6 +15016,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(139),
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
+    [anon_sym_under] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -13385,6 +15041,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(139),
     [anon_sym_branches] = ACTIONS(139),
     [anon_sym_expect] = ACTIONS(139),
+    [anon_sym_authority] = ACTIONS(139),
+    [anon_sym_jurisdiction] = ACTIONS(139),
+    [anon_sym_service] = ACTIONS(139),
+    [anon_sym_edition] = ACTIONS(139),
+    [anon_sym_dated] = ACTIONS(139),
+    [anon_sym_until] = ACTIONS(139),
+    [anon_sym_holder] = ACTIONS(139),
+    [anon_sym_class] = ACTIONS(139),
+    [anon_sym_ask] = ACTIONS(139),
+    [anon_sym_threshold] = ACTIONS(139),
+    [anon_sym_fixed] = ACTIONS(139),
+    [anon_sym_condition] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -13411,6 +15079,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_bandwidth] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_radius] = ACTIONS(139),
+    [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
@@ -13419,13 +15093,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
+    [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
@@ -13435,17 +15112,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
-    [anon_sym_haat] = ACTIONS(139),
+    [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
+    [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
+    [anon_sym_medium] = ACTIONS(139),
     [anon_sym_nad27] = ACTIONS(139),
     [anon_sym_nad83] = ACTIONS(139),
     [anon_sym_net] = ACTIONS(139),
+    [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
@@ -13468,12 +15149,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
+    [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
+    [anon_sym_total] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
     [anon_sym_with] = ACTIONS(139),
+    [anon_sym_within] = ACTIONS(139),
+    [anon_sym_yes] = ACTIONS(139),
     [anon_sym_COMMA] = ACTIONS(137),
     [anon_sym_EQ] = ACTIONS(137),
     [anon_sym_LPAREN] = ACTIONS(137),
@@ -13483,6 +15168,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(139),
     [anon_sym_STAR] = ACTIONS(137),
     [anon_sym_SLASH] = ACTIONS(139),
+    [anon_sym_CARET] = ACTIONS(137),
     [sym__glued] = ACTIONS(139),
     [sym_date] = ACTIONS(139),
     [sym_dms] = ACTIONS(137),
@@ -13508,6 +15194,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(161),
     [anon_sym_station] = ACTIONS(161),
     [anon_sym_chain] = ACTIONS(161),
+    [anon_sym_licence] = ACTIONS(161),
+    [anon_sym_rules] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -13565,6 +15253,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(161),
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
+    [anon_sym_under] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -13589,6 +15278,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(161),
     [anon_sym_branches] = ACTIONS(161),
     [anon_sym_expect] = ACTIONS(161),
+    [anon_sym_authority] = ACTIONS(161),
+    [anon_sym_jurisdiction] = ACTIONS(161),
+    [anon_sym_service] = ACTIONS(161),
+    [anon_sym_edition] = ACTIONS(161),
+    [anon_sym_dated] = ACTIONS(161),
+    [anon_sym_until] = ACTIONS(161),
+    [anon_sym_holder] = ACTIONS(161),
+    [anon_sym_class] = ACTIONS(161),
+    [anon_sym_ask] = ACTIONS(161),
+    [anon_sym_threshold] = ACTIONS(161),
+    [anon_sym_fixed] = ACTIONS(161),
+    [anon_sym_condition] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -13615,6 +15316,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_bandwidth] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_radius] = ACTIONS(161),
+    [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
@@ -13623,13 +15330,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
+    [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
@@ -13639,17 +15349,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
-    [anon_sym_haat] = ACTIONS(161),
+    [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
+    [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
+    [anon_sym_medium] = ACTIONS(161),
     [anon_sym_nad27] = ACTIONS(161),
     [anon_sym_nad83] = ACTIONS(161),
     [anon_sym_net] = ACTIONS(161),
+    [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
@@ -13672,12 +15386,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
+    [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
+    [anon_sym_total] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
     [anon_sym_with] = ACTIONS(161),
+    [anon_sym_within] = ACTIONS(161),
+    [anon_sym_yes] = ACTIONS(161),
     [anon_sym_COMMA] = ACTIONS(159),
     [anon_sym_EQ] = ACTIONS(159),
     [anon_sym_LPAREN] = ACTIONS(159),
@@ -13687,6 +15405,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(161),
     [anon_sym_STAR] = ACTIONS(159),
     [anon_sym_SLASH] = ACTIONS(161),
+    [anon_sym_CARET] = ACTIONS(159),
     [sym__glued] = ACTIONS(161),
     [sym_date] = ACTIONS(161),
     [sym_dms] = ACTIONS(159),
@@ -13712,6 +15431,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(179),
     [anon_sym_station] = ACTIONS(179),
     [anon_sym_chain] = ACTIONS(179),
+    [anon_sym_licence] = ACTIONS(179),
+    [anon_sym_rules] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -13769,6 +15490,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(179),
     [anon_sym_ground] = ACTIONS(179),
     [anon_sym_place] = ACTIONS(179),
+    [anon_sym_under] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_run] = ACTIONS(179),
@@ -13793,6 +15515,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(179),
     [anon_sym_branches] = ACTIONS(179),
     [anon_sym_expect] = ACTIONS(179),
+    [anon_sym_authority] = ACTIONS(179),
+    [anon_sym_jurisdiction] = ACTIONS(179),
+    [anon_sym_service] = ACTIONS(179),
+    [anon_sym_edition] = ACTIONS(179),
+    [anon_sym_dated] = ACTIONS(179),
+    [anon_sym_until] = ACTIONS(179),
+    [anon_sym_holder] = ACTIONS(179),
+    [anon_sym_class] = ACTIONS(179),
+    [anon_sym_ask] = ACTIONS(179),
+    [anon_sym_threshold] = ACTIONS(179),
+    [anon_sym_fixed] = ACTIONS(179),
+    [anon_sym_condition] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -13819,6 +15553,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
+    [anon_sym_haat] = ACTIONS(179),
+    [anon_sym_bandwidth] = ACTIONS(179),
+    [anon_sym_distance] = ACTIONS(179),
+    [anon_sym_radius] = ACTIONS(179),
+    [anon_sym_fails] = ACTIONS(179),
+    [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
@@ -13827,13 +15567,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(179),
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
+    [anon_sym_below] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
+    [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
+    [anon_sym_dc_DASHinput] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
@@ -13843,17 +15586,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(179),
     [anon_sym_for] = ACTIONS(179),
     [anon_sym_forward] = ACTIONS(179),
+    [anon_sym_frequency] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
-    [anon_sym_haat] = ACTIONS(179),
+    [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
+    [anon_sym_instead] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
+    [anon_sym_medium] = ACTIONS(179),
     [anon_sym_nad27] = ACTIONS(179),
     [anon_sym_nad83] = ACTIONS(179),
     [anon_sym_net] = ACTIONS(179),
+    [anon_sym_no] = ACTIONS(179),
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
@@ -13876,12 +15623,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(179),
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
+    [anon_sym_then] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
+    [anon_sym_total] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
     [anon_sym_with] = ACTIONS(179),
+    [anon_sym_within] = ACTIONS(179),
+    [anon_sym_yes] = ACTIONS(179),
     [anon_sym_COMMA] = ACTIONS(177),
     [anon_sym_EQ] = ACTIONS(177),
     [anon_sym_LPAREN] = ACTIONS(177),
@@ -13913,6 +15664,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(183),
     [anon_sym_station] = ACTIONS(183),
     [anon_sym_chain] = ACTIONS(183),
+    [anon_sym_licence] = ACTIONS(183),
+    [anon_sym_rules] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -13970,6 +15723,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(183),
     [anon_sym_ground] = ACTIONS(183),
     [anon_sym_place] = ACTIONS(183),
+    [anon_sym_under] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_run] = ACTIONS(183),
@@ -13994,6 +15748,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(183),
     [anon_sym_branches] = ACTIONS(183),
     [anon_sym_expect] = ACTIONS(183),
+    [anon_sym_authority] = ACTIONS(183),
+    [anon_sym_jurisdiction] = ACTIONS(183),
+    [anon_sym_service] = ACTIONS(183),
+    [anon_sym_edition] = ACTIONS(183),
+    [anon_sym_dated] = ACTIONS(183),
+    [anon_sym_until] = ACTIONS(183),
+    [anon_sym_holder] = ACTIONS(183),
+    [anon_sym_class] = ACTIONS(183),
+    [anon_sym_ask] = ACTIONS(183),
+    [anon_sym_threshold] = ACTIONS(183),
+    [anon_sym_fixed] = ACTIONS(183),
+    [anon_sym_condition] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -14020,6 +15786,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
+    [anon_sym_haat] = ACTIONS(183),
+    [anon_sym_bandwidth] = ACTIONS(183),
+    [anon_sym_distance] = ACTIONS(183),
+    [anon_sym_radius] = ACTIONS(183),
+    [anon_sym_fails] = ACTIONS(183),
+    [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
@@ -14028,13 +15800,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(183),
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
+    [anon_sym_below] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
+    [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
+    [anon_sym_dc_DASHinput] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
@@ -14044,17 +15819,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(183),
     [anon_sym_for] = ACTIONS(183),
     [anon_sym_forward] = ACTIONS(183),
+    [anon_sym_frequency] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
-    [anon_sym_haat] = ACTIONS(183),
+    [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
+    [anon_sym_instead] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
+    [anon_sym_medium] = ACTIONS(183),
     [anon_sym_nad27] = ACTIONS(183),
     [anon_sym_nad83] = ACTIONS(183),
     [anon_sym_net] = ACTIONS(183),
+    [anon_sym_no] = ACTIONS(183),
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
@@ -14077,12 +15856,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(183),
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
+    [anon_sym_then] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
+    [anon_sym_total] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
     [anon_sym_with] = ACTIONS(183),
+    [anon_sym_within] = ACTIONS(183),
+    [anon_sym_yes] = ACTIONS(183),
     [anon_sym_COMMA] = ACTIONS(181),
     [anon_sym_EQ] = ACTIONS(181),
     [anon_sym_LPAREN] = ACTIONS(181),
@@ -14114,6 +15897,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(187),
     [anon_sym_station] = ACTIONS(187),
     [anon_sym_chain] = ACTIONS(187),
+    [anon_sym_licence] = ACTIONS(187),
+    [anon_sym_rules] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -14171,6 +15956,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(187),
     [anon_sym_ground] = ACTIONS(187),
     [anon_sym_place] = ACTIONS(187),
+    [anon_sym_under] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_run] = ACTIONS(187),
@@ -14195,6 +15981,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(187),
     [anon_sym_branches] = ACTIONS(187),
     [anon_sym_expect] = ACTIONS(187),
+    [anon_sym_authority] = ACTIONS(187),
+    [anon_sym_jurisdiction] = ACTIONS(187),
+    [anon_sym_service] = ACTIONS(187),
+    [anon_sym_edition] = ACTIONS(187),
+    [anon_sym_dated] = ACTIONS(187),
+    [anon_sym_until] = ACTIONS(187),
+    [anon_sym_holder] = ACTIONS(187),
+    [anon_sym_class] = ACTIONS(187),
+    [anon_sym_ask] = ACTIONS(187),
+    [anon_sym_threshold] = ACTIONS(187),
+    [anon_sym_fixed] = ACTIONS(187),
+    [anon_sym_condition] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -14221,6 +16019,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
+    [anon_sym_haat] = ACTIONS(187),
+    [anon_sym_bandwidth] = ACTIONS(187),
+    [anon_sym_distance] = ACTIONS(187),
+    [anon_sym_radius] = ACTIONS(187),
+    [anon_sym_fails] = ACTIONS(187),
+    [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
@@ -14229,13 +16033,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(187),
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
+    [anon_sym_below] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
+    [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
+    [anon_sym_dc_DASHinput] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
@@ -14245,17 +16052,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(187),
     [anon_sym_for] = ACTIONS(187),
     [anon_sym_forward] = ACTIONS(187),
+    [anon_sym_frequency] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
-    [anon_sym_haat] = ACTIONS(187),
+    [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
+    [anon_sym_instead] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
+    [anon_sym_medium] = ACTIONS(187),
     [anon_sym_nad27] = ACTIONS(187),
     [anon_sym_nad83] = ACTIONS(187),
     [anon_sym_net] = ACTIONS(187),
+    [anon_sym_no] = ACTIONS(187),
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
@@ -14278,12 +16089,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(187),
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
+    [anon_sym_then] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
+    [anon_sym_total] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
     [anon_sym_with] = ACTIONS(187),
+    [anon_sym_within] = ACTIONS(187),
+    [anon_sym_yes] = ACTIONS(187),
     [anon_sym_COMMA] = ACTIONS(185),
     [anon_sym_EQ] = ACTIONS(185),
     [anon_sym_LPAREN] = ACTIONS(185),
@@ -14315,6 +16130,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(191),
     [anon_sym_station] = ACTIONS(191),
     [anon_sym_chain] = ACTIONS(191),
+    [anon_sym_licence] = ACTIONS(191),
+    [anon_sym_rules] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -14372,6 +16189,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(191),
     [anon_sym_ground] = ACTIONS(191),
     [anon_sym_place] = ACTIONS(191),
+    [anon_sym_under] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_run] = ACTIONS(191),
@@ -14396,6 +16214,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(191),
     [anon_sym_branches] = ACTIONS(191),
     [anon_sym_expect] = ACTIONS(191),
+    [anon_sym_authority] = ACTIONS(191),
+    [anon_sym_jurisdiction] = ACTIONS(191),
+    [anon_sym_service] = ACTIONS(191),
+    [anon_sym_edition] = ACTIONS(191),
+    [anon_sym_dated] = ACTIONS(191),
+    [anon_sym_until] = ACTIONS(191),
+    [anon_sym_holder] = ACTIONS(191),
+    [anon_sym_class] = ACTIONS(191),
+    [anon_sym_ask] = ACTIONS(191),
+    [anon_sym_threshold] = ACTIONS(191),
+    [anon_sym_fixed] = ACTIONS(191),
+    [anon_sym_condition] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -14422,6 +16252,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
+    [anon_sym_haat] = ACTIONS(191),
+    [anon_sym_bandwidth] = ACTIONS(191),
+    [anon_sym_distance] = ACTIONS(191),
+    [anon_sym_radius] = ACTIONS(191),
+    [anon_sym_fails] = ACTIONS(191),
+    [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
@@ -14430,13 +16266,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(191),
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
+    [anon_sym_below] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
+    [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
+    [anon_sym_dc_DASHinput] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
@@ -14446,17 +16285,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(191),
     [anon_sym_for] = ACTIONS(191),
     [anon_sym_forward] = ACTIONS(191),
+    [anon_sym_frequency] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
-    [anon_sym_haat] = ACTIONS(191),
+    [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
+    [anon_sym_instead] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
+    [anon_sym_medium] = ACTIONS(191),
     [anon_sym_nad27] = ACTIONS(191),
     [anon_sym_nad83] = ACTIONS(191),
     [anon_sym_net] = ACTIONS(191),
+    [anon_sym_no] = ACTIONS(191),
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
@@ -14479,12 +16322,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(191),
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
+    [anon_sym_then] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
+    [anon_sym_total] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
     [anon_sym_with] = ACTIONS(191),
+    [anon_sym_within] = ACTIONS(191),
+    [anon_sym_yes] = ACTIONS(191),
     [anon_sym_COMMA] = ACTIONS(189),
     [anon_sym_EQ] = ACTIONS(189),
     [anon_sym_LPAREN] = ACTIONS(189),
@@ -14516,6 +16363,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(195),
     [anon_sym_station] = ACTIONS(195),
     [anon_sym_chain] = ACTIONS(195),
+    [anon_sym_licence] = ACTIONS(195),
+    [anon_sym_rules] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -14573,6 +16422,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(195),
     [anon_sym_ground] = ACTIONS(195),
     [anon_sym_place] = ACTIONS(195),
+    [anon_sym_under] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_run] = ACTIONS(195),
@@ -14597,6 +16447,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(195),
     [anon_sym_branches] = ACTIONS(195),
     [anon_sym_expect] = ACTIONS(195),
+    [anon_sym_authority] = ACTIONS(195),
+    [anon_sym_jurisdiction] = ACTIONS(195),
+    [anon_sym_service] = ACTIONS(195),
+    [anon_sym_edition] = ACTIONS(195),
+    [anon_sym_dated] = ACTIONS(195),
+    [anon_sym_until] = ACTIONS(195),
+    [anon_sym_holder] = ACTIONS(195),
+    [anon_sym_class] = ACTIONS(195),
+    [anon_sym_ask] = ACTIONS(195),
+    [anon_sym_threshold] = ACTIONS(195),
+    [anon_sym_fixed] = ACTIONS(195),
+    [anon_sym_condition] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -14623,6 +16485,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
+    [anon_sym_haat] = ACTIONS(195),
+    [anon_sym_bandwidth] = ACTIONS(195),
+    [anon_sym_distance] = ACTIONS(195),
+    [anon_sym_radius] = ACTIONS(195),
+    [anon_sym_fails] = ACTIONS(195),
+    [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
@@ -14631,13 +16499,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(195),
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
+    [anon_sym_below] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
+    [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
+    [anon_sym_dc_DASHinput] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
@@ -14647,17 +16518,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(195),
     [anon_sym_for] = ACTIONS(195),
     [anon_sym_forward] = ACTIONS(195),
+    [anon_sym_frequency] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
-    [anon_sym_haat] = ACTIONS(195),
+    [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
+    [anon_sym_instead] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
+    [anon_sym_medium] = ACTIONS(195),
     [anon_sym_nad27] = ACTIONS(195),
     [anon_sym_nad83] = ACTIONS(195),
     [anon_sym_net] = ACTIONS(195),
+    [anon_sym_no] = ACTIONS(195),
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
@@ -14680,12 +16555,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(195),
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
+    [anon_sym_then] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
+    [anon_sym_total] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
     [anon_sym_with] = ACTIONS(195),
+    [anon_sym_within] = ACTIONS(195),
+    [anon_sym_yes] = ACTIONS(195),
     [anon_sym_COMMA] = ACTIONS(193),
     [anon_sym_EQ] = ACTIONS(193),
     [anon_sym_LPAREN] = ACTIONS(193),
@@ -14717,6 +16596,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(199),
     [anon_sym_station] = ACTIONS(199),
     [anon_sym_chain] = ACTIONS(199),
+    [anon_sym_licence] = ACTIONS(199),
+    [anon_sym_rules] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -14774,6 +16655,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(199),
     [anon_sym_ground] = ACTIONS(199),
     [anon_sym_place] = ACTIONS(199),
+    [anon_sym_under] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_run] = ACTIONS(199),
@@ -14798,6 +16680,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(199),
     [anon_sym_branches] = ACTIONS(199),
     [anon_sym_expect] = ACTIONS(199),
+    [anon_sym_authority] = ACTIONS(199),
+    [anon_sym_jurisdiction] = ACTIONS(199),
+    [anon_sym_service] = ACTIONS(199),
+    [anon_sym_edition] = ACTIONS(199),
+    [anon_sym_dated] = ACTIONS(199),
+    [anon_sym_until] = ACTIONS(199),
+    [anon_sym_holder] = ACTIONS(199),
+    [anon_sym_class] = ACTIONS(199),
+    [anon_sym_ask] = ACTIONS(199),
+    [anon_sym_threshold] = ACTIONS(199),
+    [anon_sym_fixed] = ACTIONS(199),
+    [anon_sym_condition] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -14824,6 +16718,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
+    [anon_sym_haat] = ACTIONS(199),
+    [anon_sym_bandwidth] = ACTIONS(199),
+    [anon_sym_distance] = ACTIONS(199),
+    [anon_sym_radius] = ACTIONS(199),
+    [anon_sym_fails] = ACTIONS(199),
+    [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
@@ -14832,13 +16732,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(199),
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
+    [anon_sym_below] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
+    [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
+    [anon_sym_dc_DASHinput] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
@@ -14848,17 +16751,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(199),
     [anon_sym_for] = ACTIONS(199),
     [anon_sym_forward] = ACTIONS(199),
+    [anon_sym_frequency] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
-    [anon_sym_haat] = ACTIONS(199),
+    [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
+    [anon_sym_instead] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
+    [anon_sym_medium] = ACTIONS(199),
     [anon_sym_nad27] = ACTIONS(199),
     [anon_sym_nad83] = ACTIONS(199),
     [anon_sym_net] = ACTIONS(199),
+    [anon_sym_no] = ACTIONS(199),
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
@@ -14881,12 +16788,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(199),
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
+    [anon_sym_then] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
+    [anon_sym_total] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
     [anon_sym_with] = ACTIONS(199),
+    [anon_sym_within] = ACTIONS(199),
+    [anon_sym_yes] = ACTIONS(199),
     [anon_sym_COMMA] = ACTIONS(197),
     [anon_sym_EQ] = ACTIONS(197),
     [anon_sym_LPAREN] = ACTIONS(197),
@@ -14917,6 +16828,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(203),
     [anon_sym_station] = ACTIONS(203),
     [anon_sym_chain] = ACTIONS(203),
+    [anon_sym_licence] = ACTIONS(203),
+    [anon_sym_rules] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -14974,6 +16887,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(203),
     [anon_sym_ground] = ACTIONS(203),
     [anon_sym_place] = ACTIONS(203),
+    [anon_sym_under] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_run] = ACTIONS(203),
@@ -14998,6 +16912,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(203),
     [anon_sym_branches] = ACTIONS(203),
     [anon_sym_expect] = ACTIONS(203),
+    [anon_sym_authority] = ACTIONS(203),
+    [anon_sym_jurisdiction] = ACTIONS(203),
+    [anon_sym_service] = ACTIONS(203),
+    [anon_sym_edition] = ACTIONS(203),
+    [anon_sym_dated] = ACTIONS(203),
+    [anon_sym_until] = ACTIONS(203),
+    [anon_sym_holder] = ACTIONS(203),
+    [anon_sym_class] = ACTIONS(203),
+    [anon_sym_ask] = ACTIONS(203),
+    [anon_sym_threshold] = ACTIONS(203),
+    [anon_sym_fixed] = ACTIONS(203),
+    [anon_sym_condition] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -15024,6 +16950,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
+    [anon_sym_haat] = ACTIONS(203),
+    [anon_sym_bandwidth] = ACTIONS(203),
+    [anon_sym_distance] = ACTIONS(203),
+    [anon_sym_radius] = ACTIONS(203),
+    [anon_sym_fails] = ACTIONS(203),
+    [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
@@ -15032,13 +16964,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(203),
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
+    [anon_sym_below] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
+    [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
+    [anon_sym_dc_DASHinput] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
@@ -15048,17 +16983,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(203),
     [anon_sym_for] = ACTIONS(203),
     [anon_sym_forward] = ACTIONS(203),
+    [anon_sym_frequency] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
-    [anon_sym_haat] = ACTIONS(203),
+    [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
+    [anon_sym_instead] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
+    [anon_sym_medium] = ACTIONS(203),
     [anon_sym_nad27] = ACTIONS(203),
     [anon_sym_nad83] = ACTIONS(203),
     [anon_sym_net] = ACTIONS(203),
+    [anon_sym_no] = ACTIONS(203),
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
@@ -15081,12 +17020,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(203),
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
+    [anon_sym_then] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
+    [anon_sym_total] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
     [anon_sym_with] = ACTIONS(203),
+    [anon_sym_within] = ACTIONS(203),
+    [anon_sym_yes] = ACTIONS(203),
     [anon_sym_LPAREN] = ACTIONS(201),
     [anon_sym_DASH] = ACTIONS(203),
     [anon_sym_u2212] = ACTIONS(203),
@@ -15112,6 +17055,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(207),
     [anon_sym_station] = ACTIONS(207),
     [anon_sym_chain] = ACTIONS(207),
+    [anon_sym_licence] = ACTIONS(207),
+    [anon_sym_rules] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -15169,6 +17114,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(207),
     [anon_sym_ground] = ACTIONS(207),
     [anon_sym_place] = ACTIONS(207),
+    [anon_sym_under] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_run] = ACTIONS(207),
@@ -15193,6 +17139,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(207),
     [anon_sym_branches] = ACTIONS(207),
     [anon_sym_expect] = ACTIONS(207),
+    [anon_sym_authority] = ACTIONS(207),
+    [anon_sym_jurisdiction] = ACTIONS(207),
+    [anon_sym_service] = ACTIONS(207),
+    [anon_sym_edition] = ACTIONS(207),
+    [anon_sym_dated] = ACTIONS(207),
+    [anon_sym_until] = ACTIONS(207),
+    [anon_sym_holder] = ACTIONS(207),
+    [anon_sym_class] = ACTIONS(207),
+    [anon_sym_ask] = ACTIONS(207),
+    [anon_sym_threshold] = ACTIONS(207),
+    [anon_sym_fixed] = ACTIONS(207),
+    [anon_sym_condition] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -15219,6 +17177,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
+    [anon_sym_haat] = ACTIONS(207),
+    [anon_sym_bandwidth] = ACTIONS(207),
+    [anon_sym_distance] = ACTIONS(207),
+    [anon_sym_radius] = ACTIONS(207),
+    [anon_sym_fails] = ACTIONS(207),
+    [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
@@ -15227,13 +17191,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(207),
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
+    [anon_sym_below] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
+    [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
+    [anon_sym_dc_DASHinput] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
@@ -15243,17 +17210,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(207),
     [anon_sym_for] = ACTIONS(207),
     [anon_sym_forward] = ACTIONS(207),
+    [anon_sym_frequency] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
-    [anon_sym_haat] = ACTIONS(207),
+    [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
+    [anon_sym_instead] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
+    [anon_sym_medium] = ACTIONS(207),
     [anon_sym_nad27] = ACTIONS(207),
     [anon_sym_nad83] = ACTIONS(207),
     [anon_sym_net] = ACTIONS(207),
+    [anon_sym_no] = ACTIONS(207),
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
@@ -15276,12 +17247,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(207),
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
+    [anon_sym_then] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
+    [anon_sym_total] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
     [anon_sym_with] = ACTIONS(207),
+    [anon_sym_within] = ACTIONS(207),
+    [anon_sym_yes] = ACTIONS(207),
     [anon_sym_LPAREN] = ACTIONS(205),
     [anon_sym_DASH] = ACTIONS(207),
     [anon_sym_u2212] = ACTIONS(207),
@@ -15307,6 +17282,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(211),
     [anon_sym_station] = ACTIONS(211),
     [anon_sym_chain] = ACTIONS(211),
+    [anon_sym_licence] = ACTIONS(211),
+    [anon_sym_rules] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -15364,6 +17341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(211),
     [anon_sym_ground] = ACTIONS(211),
     [anon_sym_place] = ACTIONS(211),
+    [anon_sym_under] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_run] = ACTIONS(211),
@@ -15388,6 +17366,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(211),
     [anon_sym_branches] = ACTIONS(211),
     [anon_sym_expect] = ACTIONS(211),
+    [anon_sym_authority] = ACTIONS(211),
+    [anon_sym_jurisdiction] = ACTIONS(211),
+    [anon_sym_service] = ACTIONS(211),
+    [anon_sym_edition] = ACTIONS(211),
+    [anon_sym_dated] = ACTIONS(211),
+    [anon_sym_until] = ACTIONS(211),
+    [anon_sym_holder] = ACTIONS(211),
+    [anon_sym_class] = ACTIONS(211),
+    [anon_sym_ask] = ACTIONS(211),
+    [anon_sym_threshold] = ACTIONS(211),
+    [anon_sym_fixed] = ACTIONS(211),
+    [anon_sym_condition] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -15414,6 +17404,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
+    [anon_sym_haat] = ACTIONS(211),
+    [anon_sym_bandwidth] = ACTIONS(211),
+    [anon_sym_distance] = ACTIONS(211),
+    [anon_sym_radius] = ACTIONS(211),
+    [anon_sym_fails] = ACTIONS(211),
+    [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
@@ -15422,13 +17418,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(211),
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
+    [anon_sym_below] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
+    [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
+    [anon_sym_dc_DASHinput] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
@@ -15438,17 +17437,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(211),
     [anon_sym_for] = ACTIONS(211),
     [anon_sym_forward] = ACTIONS(211),
+    [anon_sym_frequency] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
-    [anon_sym_haat] = ACTIONS(211),
+    [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
+    [anon_sym_instead] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
+    [anon_sym_medium] = ACTIONS(211),
     [anon_sym_nad27] = ACTIONS(211),
     [anon_sym_nad83] = ACTIONS(211),
     [anon_sym_net] = ACTIONS(211),
+    [anon_sym_no] = ACTIONS(211),
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
@@ -15471,12 +17474,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(211),
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
+    [anon_sym_then] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
+    [anon_sym_total] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
     [anon_sym_with] = ACTIONS(211),
+    [anon_sym_within] = ACTIONS(211),
+    [anon_sym_yes] = ACTIONS(211),
     [anon_sym_LPAREN] = ACTIONS(209),
     [anon_sym_DASH] = ACTIONS(211),
     [anon_sym_u2212] = ACTIONS(211),
@@ -15502,6 +17509,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(215),
     [anon_sym_station] = ACTIONS(215),
     [anon_sym_chain] = ACTIONS(215),
+    [anon_sym_licence] = ACTIONS(215),
+    [anon_sym_rules] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -15559,6 +17568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(215),
     [anon_sym_ground] = ACTIONS(215),
     [anon_sym_place] = ACTIONS(215),
+    [anon_sym_under] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_run] = ACTIONS(215),
@@ -15583,6 +17593,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(215),
     [anon_sym_branches] = ACTIONS(215),
     [anon_sym_expect] = ACTIONS(215),
+    [anon_sym_authority] = ACTIONS(215),
+    [anon_sym_jurisdiction] = ACTIONS(215),
+    [anon_sym_service] = ACTIONS(215),
+    [anon_sym_edition] = ACTIONS(215),
+    [anon_sym_dated] = ACTIONS(215),
+    [anon_sym_until] = ACTIONS(215),
+    [anon_sym_holder] = ACTIONS(215),
+    [anon_sym_class] = ACTIONS(215),
+    [anon_sym_ask] = ACTIONS(215),
+    [anon_sym_threshold] = ACTIONS(215),
+    [anon_sym_fixed] = ACTIONS(215),
+    [anon_sym_condition] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -15609,6 +17631,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
+    [anon_sym_haat] = ACTIONS(215),
+    [anon_sym_bandwidth] = ACTIONS(215),
+    [anon_sym_distance] = ACTIONS(215),
+    [anon_sym_radius] = ACTIONS(215),
+    [anon_sym_fails] = ACTIONS(215),
+    [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
@@ -15617,13 +17645,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(215),
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
+    [anon_sym_below] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
+    [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
+    [anon_sym_dc_DASHinput] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
@@ -15633,17 +17664,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(215),
     [anon_sym_for] = ACTIONS(215),
     [anon_sym_forward] = ACTIONS(215),
+    [anon_sym_frequency] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
-    [anon_sym_haat] = ACTIONS(215),
+    [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
+    [anon_sym_instead] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
+    [anon_sym_medium] = ACTIONS(215),
     [anon_sym_nad27] = ACTIONS(215),
     [anon_sym_nad83] = ACTIONS(215),
     [anon_sym_net] = ACTIONS(215),
+    [anon_sym_no] = ACTIONS(215),
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
@@ -15666,12 +17701,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(215),
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
+    [anon_sym_then] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
+    [anon_sym_total] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
     [anon_sym_with] = ACTIONS(215),
+    [anon_sym_within] = ACTIONS(215),
+    [anon_sym_yes] = ACTIONS(215),
     [anon_sym_LPAREN] = ACTIONS(213),
     [anon_sym_DASH] = ACTIONS(215),
     [anon_sym_u2212] = ACTIONS(215),
@@ -15697,6 +17736,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_session] = ACTIONS(219),
     [anon_sym_station] = ACTIONS(219),
     [anon_sym_chain] = ACTIONS(219),
+    [anon_sym_licence] = ACTIONS(219),
+    [anon_sym_rules] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -15754,6 +17795,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_position] = ACTIONS(219),
     [anon_sym_ground] = ACTIONS(219),
     [anon_sym_place] = ACTIONS(219),
+    [anon_sym_under] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_run] = ACTIONS(219),
@@ -15778,6 +17820,18 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_antenna] = ACTIONS(219),
     [anon_sym_branches] = ACTIONS(219),
     [anon_sym_expect] = ACTIONS(219),
+    [anon_sym_authority] = ACTIONS(219),
+    [anon_sym_jurisdiction] = ACTIONS(219),
+    [anon_sym_service] = ACTIONS(219),
+    [anon_sym_edition] = ACTIONS(219),
+    [anon_sym_dated] = ACTIONS(219),
+    [anon_sym_until] = ACTIONS(219),
+    [anon_sym_holder] = ACTIONS(219),
+    [anon_sym_class] = ACTIONS(219),
+    [anon_sym_ask] = ACTIONS(219),
+    [anon_sym_threshold] = ACTIONS(219),
+    [anon_sym_fixed] = ACTIONS(219),
+    [anon_sym_condition] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -15804,6 +17858,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
+    [anon_sym_haat] = ACTIONS(219),
+    [anon_sym_bandwidth] = ACTIONS(219),
+    [anon_sym_distance] = ACTIONS(219),
+    [anon_sym_radius] = ACTIONS(219),
+    [anon_sym_fails] = ACTIONS(219),
+    [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
@@ -15812,13 +17872,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(219),
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
+    [anon_sym_below] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),
+    [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
+    [anon_sym_dc_DASHinput] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
@@ -15828,17 +17891,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(219),
     [anon_sym_for] = ACTIONS(219),
     [anon_sym_forward] = ACTIONS(219),
+    [anon_sym_frequency] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
-    [anon_sym_haat] = ACTIONS(219),
+    [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
+    [anon_sym_instead] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
+    [anon_sym_medium] = ACTIONS(219),
     [anon_sym_nad27] = ACTIONS(219),
     [anon_sym_nad83] = ACTIONS(219),
     [anon_sym_net] = ACTIONS(219),
+    [anon_sym_no] = ACTIONS(219),
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
@@ -15861,12 +17928,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_since] = ACTIONS(219),
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
+    [anon_sym_then] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
+    [anon_sym_total] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
     [anon_sym_with] = ACTIONS(219),
+    [anon_sym_within] = ACTIONS(219),
+    [anon_sym_yes] = ACTIONS(219),
     [anon_sym_LPAREN] = ACTIONS(217),
     [anon_sym_DASH] = ACTIONS(219),
     [anon_sym_u2212] = ACTIONS(219),
@@ -15887,6 +17958,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_PLUS] = ACTIONS(23),
     [anon_sym_STAR] = ACTIONS(23),
     [anon_sym_SLASH] = ACTIONS(25),
+    [anon_sym_CARET] = ACTIONS(23),
     [aux_sym_unit_token1] = ACTIONS(221),
     [aux_sym_unit_token2] = ACTIONS(221),
     [aux_sym_unit_token3] = ACTIONS(221),
@@ -16157,19 +18229,20 @@ static const uint16_t ts_small_parse_table[] = {
       anon_sym_SLASH,
     ACTIONS(253), 1,
       anon_sym_per,
-    ACTIONS(141), 6,
+    ACTIONS(141), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [282] = 3,
+      anon_sym_CARET,
+  [283] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(139), 1,
       anon_sym_SLASH,
-    ACTIONS(137), 7,
+    ACTIONS(137), 8,
       anon_sym_per,
       anon_sym_RPAREN,
       anon_sym_DASH,
@@ -16177,130 +18250,141 @@ static const uint16_t ts_small_parse_table[] = {
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [298] = 4,
+      anon_sym_CARET,
+  [300] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(255), 1,
       anon_sym_RPAREN,
     ACTIONS(259), 1,
       anon_sym_SLASH,
-    ACTIONS(257), 5,
+    ACTIONS(257), 6,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [315] = 3,
+      anon_sym_CARET,
+  [318] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(131), 1,
       anon_sym_SLASH,
-    ACTIONS(129), 6,
+    ACTIONS(129), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [330] = 3,
+      anon_sym_CARET,
+  [334] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(153), 1,
       anon_sym_SLASH,
-    ACTIONS(151), 6,
+    ACTIONS(151), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [345] = 3,
+      anon_sym_CARET,
+  [350] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(149), 1,
       anon_sym_SLASH,
-    ACTIONS(147), 6,
+    ACTIONS(147), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [360] = 3,
+      anon_sym_CARET,
+  [366] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(157), 1,
       anon_sym_SLASH,
-    ACTIONS(155), 6,
+    ACTIONS(155), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [375] = 3,
+      anon_sym_CARET,
+  [382] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(161), 1,
       anon_sym_SLASH,
-    ACTIONS(159), 6,
+    ACTIONS(159), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [390] = 4,
+      anon_sym_CARET,
+  [398] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(259), 1,
       anon_sym_SLASH,
     ACTIONS(261), 1,
       anon_sym_RPAREN,
-    ACTIONS(257), 5,
+    ACTIONS(257), 6,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [407] = 3,
+      anon_sym_CARET,
+  [416] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(25), 1,
       anon_sym_SLASH,
-    ACTIONS(23), 6,
+    ACTIONS(23), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [422] = 3,
+      anon_sym_CARET,
+  [432] = 3,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(135), 1,
       anon_sym_SLASH,
-    ACTIONS(133), 6,
+    ACTIONS(133), 7,
       anon_sym_RPAREN,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [437] = 4,
+      anon_sym_CARET,
+  [448] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(259), 1,
       anon_sym_SLASH,
     ACTIONS(263), 1,
       anon_sym_RPAREN,
-    ACTIONS(257), 5,
+    ACTIONS(257), 6,
       anon_sym_DASH,
       anon_sym_u2212,
       anon_sym_u2013,
       anon_sym_PLUS,
       anon_sym_STAR,
-  [454] = 4,
+      anon_sym_CARET,
+  [466] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(267), 1,
@@ -16312,7 +18396,7 @@ static const uint16_t ts_small_parse_table[] = {
       aux_sym__end_token1,
       anon_sym_SEMI,
       anon_sym_RBRACE,
-  [470] = 4,
+  [482] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(271), 1,
@@ -16322,7 +18406,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [484] = 4,
+  [496] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(273), 1,
@@ -16332,7 +18416,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [498] = 4,
+  [510] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(113), 1,
@@ -16342,7 +18426,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [512] = 4,
+  [524] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(105), 1,
@@ -16352,7 +18436,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [526] = 3,
+  [538] = 3,
     ACTIONS(3), 1,
       sym_comment,
     STATE(39), 1,
@@ -16360,7 +18444,7 @@ static const uint16_t ts_small_parse_table[] = {
     ACTIONS(269), 2,
       aux_sym__end_token1,
       anon_sym_SEMI,
-  [537] = 4,
+  [549] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(15), 1,
@@ -16369,7 +18453,7 @@ static const uint16_t ts_small_parse_table[] = {
       sym_name,
     STATE(14), 1,
       sym_parenthesized_expression,
-  [550] = 4,
+  [562] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(243), 1,
@@ -16378,7 +18462,7 @@ static const uint16_t ts_small_parse_table[] = {
       sym_name,
     STATE(62), 1,
       sym_parenthesized_expression,
-  [563] = 4,
+  [575] = 4,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(231), 1,
@@ -16387,42 +18471,42 @@ static const uint16_t ts_small_parse_table[] = {
       sym_name,
     STATE(26), 1,
       sym_parenthesized_expression,
-  [576] = 2,
+  [588] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(281), 1,
       sym_number,
-  [583] = 2,
+  [595] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(283), 1,
       sym_root,
-  [590] = 2,
+  [602] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(285), 1,
       sym_root,
-  [597] = 2,
+  [609] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(287), 1,
       sym_root,
-  [604] = 2,
+  [616] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(289), 1,
       sym_root,
-  [611] = 2,
+  [623] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(291), 1,
       sym_root,
-  [618] = 2,
+  [630] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(293), 1,
       sym_root,
-  [625] = 2,
+  [637] = 2,
     ACTIONS(3), 1,
       sym_comment,
     ACTIONS(295), 1,
@@ -16439,34 +18523,34 @@ static const uint32_t ts_small_parse_table_map[] = {
   [SMALL_STATE(50)] = 198,
   [SMALL_STATE(51)] = 231,
   [SMALL_STATE(52)] = 264,
-  [SMALL_STATE(53)] = 282,
-  [SMALL_STATE(54)] = 298,
-  [SMALL_STATE(55)] = 315,
-  [SMALL_STATE(56)] = 330,
-  [SMALL_STATE(57)] = 345,
-  [SMALL_STATE(58)] = 360,
-  [SMALL_STATE(59)] = 375,
-  [SMALL_STATE(60)] = 390,
-  [SMALL_STATE(61)] = 407,
-  [SMALL_STATE(62)] = 422,
-  [SMALL_STATE(63)] = 437,
-  [SMALL_STATE(64)] = 454,
-  [SMALL_STATE(65)] = 470,
-  [SMALL_STATE(66)] = 484,
-  [SMALL_STATE(67)] = 498,
-  [SMALL_STATE(68)] = 512,
-  [SMALL_STATE(69)] = 526,
-  [SMALL_STATE(70)] = 537,
-  [SMALL_STATE(71)] = 550,
-  [SMALL_STATE(72)] = 563,
-  [SMALL_STATE(73)] = 576,
-  [SMALL_STATE(74)] = 583,
-  [SMALL_STATE(75)] = 590,
-  [SMALL_STATE(76)] = 597,
-  [SMALL_STATE(77)] = 604,
-  [SMALL_STATE(78)] = 611,
-  [SMALL_STATE(79)] = 618,
-  [SMALL_STATE(80)] = 625,
+  [SMALL_STATE(53)] = 283,
+  [SMALL_STATE(54)] = 300,
+  [SMALL_STATE(55)] = 318,
+  [SMALL_STATE(56)] = 334,
+  [SMALL_STATE(57)] = 350,
+  [SMALL_STATE(58)] = 366,
+  [SMALL_STATE(59)] = 382,
+  [SMALL_STATE(60)] = 398,
+  [SMALL_STATE(61)] = 416,
+  [SMALL_STATE(62)] = 432,
+  [SMALL_STATE(63)] = 448,
+  [SMALL_STATE(64)] = 466,
+  [SMALL_STATE(65)] = 482,
+  [SMALL_STATE(66)] = 496,
+  [SMALL_STATE(67)] = 510,
+  [SMALL_STATE(68)] = 524,
+  [SMALL_STATE(69)] = 538,
+  [SMALL_STATE(70)] = 549,
+  [SMALL_STATE(71)] = 562,
+  [SMALL_STATE(72)] = 575,
+  [SMALL_STATE(73)] = 588,
+  [SMALL_STATE(74)] = 595,
+  [SMALL_STATE(75)] = 602,
+  [SMALL_STATE(76)] = 609,
+  [SMALL_STATE(77)] = 616,
+  [SMALL_STATE(78)] = 623,
+  [SMALL_STATE(79)] = 630,
+  [SMALL_STATE(80)] = 637,
 };
 
 static const TSParseActionEntry ts_parse_actions[] = {

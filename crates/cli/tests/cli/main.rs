@@ -12,6 +12,7 @@ mod fix;
 mod fmt;
 #[cfg(unix)]
 mod hostile;
+mod licence;
 mod misc;
 mod overview;
 mod recipes;

@@ -87,6 +87,7 @@ impl<'m> Run<'m, '_> {
             noise_figure_u_db: None,
             mean_w: None,
             limits: Box::default(),
+            rules: Box::default(),
             readings: Box::default(),
             logs: Box::default(),
             budget: budget.into(),

@@ -18,6 +18,7 @@ mod receive;
 mod recorded;
 mod reflect;
 mod rows;
+mod rules;
 mod through;
 mod totals;
 
@@ -228,6 +229,15 @@ fn chains(
             for l in b.limits.iter().filter(|_| here) {
                 if places.line(l.loc) == line {
                     out.push(cx.limit(l));
+                }
+            }
+            for r in &b.rules {
+                let on = |loc: Loc| {
+                    let (file, _, at) = places.at(loc);
+                    file == path && at == line
+                };
+                if on(r.under) || r.clause.is_some_and(on) {
+                    out.push(cx.rule(r));
                 }
             }
             if here && expects(&model.steps, &|loc| places.line(loc) == line) {

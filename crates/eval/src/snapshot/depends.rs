@@ -13,14 +13,19 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
     // a definition may be used with the bands and instruments of the file that uses it
     let whole = matches!(
         low.meaning,
-        Meaning::Station(_) | Meaning::Chain(_) | Meaning::Session(_)
+        Meaning::Station(_) | Meaning::Chain(_) | Meaning::Session(_) | Meaning::Rules(_)
     );
     let mut names: FxHashSet<(NameKind, &str)> = FxHashSet::default();
     for m in &low.names {
         let text = item.slice(m.loc.span);
-        if names.insert((m.kind, text)) && m.kind == NameKind::Device {
+        names.insert((m.kind, text));
+        if m.kind == NameKind::Device {
             // the figures of a device definition name bands too
             names.extend(env.used_by_device(text).iter().map(|(k, n)| (*k, &**n)));
+        }
+        if m.kind == NameKind::Rules {
+            // clauses name bands
+            names.extend(env.used_by_rules(text).iter().map(|(k, n)| (*k, &**n)));
         }
         if whole && !env.defines(m.kind, text) {
             let name = Name {

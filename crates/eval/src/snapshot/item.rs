@@ -30,6 +30,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
                     &mut r.diagnostics,
                 ));
             }
+            r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
@@ -55,6 +56,15 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
         Meaning::Session(s) => {
             let found = crate::bench::evaluate(s, env, &mut r.diagnostics);
             r.session = Some(Box::new(found));
+        }
+        Meaning::Rules(set) => {
+            crate::licence::examples(set, env, &mut r.diagnostics);
+            checks::replaced(
+                "set of rules",
+                &set.name,
+                library().rules(&set.name.text).is_some(),
+                &mut r.diagnostics,
+            );
         }
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);

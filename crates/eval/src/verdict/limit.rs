@@ -27,54 +27,30 @@ pub(super) fn limit<'m>(
 ) -> Option<LimitResult> {
     let feed = feed?;
     let factor = kind_factor(run, feed, want, loc)?;
-    let quantity_at = match quantity {
-        LimitQuantity::Output => Quantity::Forward(state.at),
-        LimitQuantity::Erp | LimitQuantity::Eirp => Quantity::Eirp,
-    };
-    let radiated = match quantity {
-        LimitQuantity::Erp => result.erp_w(),
-        LimitQuantity::Eirp => result.eirp_w,
-        LimitQuantity::Output => None,
-    };
-    let value = match (quantity, radiated) {
-        // what a wattmeter there would read
-        (LimitQuantity::Output, _) => state.forward_w?,
-        (_, Some(w)) => w,
-        _ if !result.complete => return None,
-        (_, None) => {
+    let Some(found) = compare(
+        run,
+        result,
+        feed,
+        (state.at, state.forward_w),
+        quantity,
+        limit_w,
+        factor,
+    ) else {
+        let radiated = quantity != LimitQuantity::Output;
+        if radiated && result.complete && result.eirp_w.is_none() {
             no_gain(run, result, quantity, loc);
-            return None;
         }
-    };
-    if !value.is_finite() {
         return None;
-    }
-    let value = value * factor;
-    let margin = to_db(limit_w / value);
-    let output = run.evaluated.as_ref().and_then(|e| e.output(quantity_at));
-    let u = output.map_or(0.0, |o| 2.0 * o.u);
-    // the limit as a level of that output
-    let level = output.map_or(0.0, |o| o.mean) + margin;
-    let above = |db: f64| output.map_or(1.0, |o| o.above(db));
-    let exceeded = above(level);
-    let mut verdict = upper_limit(margin, above, level);
-    let elsewhere = run
-        .in_phase
-        .as_ref()
-        .filter(|_| quantity != LimitQuantity::Output)
-        .and_then(|e| e.output(Quantity::Eirp));
-    // met in the direction where the lengths of the feeds are compared, and perhaps not in another
-    let mut aside = None;
-    if let (Verdict::Yes, Some(o)) = (verdict, elsewhere) {
-        let more = output.map_or(0.0, |e| o.mean - e.mean);
-        if upper_limit(margin - more, |db| o.above(db), level) != Verdict::Yes {
-            verdict = Verdict::CannotTell;
-            aside = Some(value * from_db(more));
-        }
-    }
-    // what the output can come to beyond its mean
-    let reach = output.map_or(u, |o| o.high - o.mean);
-    let safe = feed.watts * from_db(margin - reach);
+    };
+    let Compared {
+        value,
+        margin,
+        u,
+        exceeded,
+        verdict,
+        aside,
+        safe,
+    } = found;
     let what = quantity.word().to_uppercase();
     let what = if quantity == LimitQuantity::Output {
         "The power here".to_owned()
@@ -200,6 +176,83 @@ pub(super) fn limit<'m>(
         cold(run, reached, &judged, &what);
     }
     Some(judged)
+}
+
+/// A value compared with a limit.
+pub(crate) struct Compared {
+    /// The value of the kind the limit counts, W.
+    pub(crate) value: f64,
+    /// Margin and expanded uncertainty, dB.
+    pub(crate) margin: f64,
+    pub(crate) u: f64,
+    /// Probability that the limit is exceeded.
+    pub(crate) exceeded: f64,
+    pub(crate) verdict: Verdict,
+    /// What is radiated in another direction, W, where the limit is met in one only.
+    pub(crate) aside: Option<f64>,
+    /// Transmitter setting that meets it with the uncertainty allowed for, W.
+    pub(crate) safe: f64,
+}
+
+/// Compares a power with a limit: at a node (its number and forward power), or radiated. `factor`
+/// makes the stated power one of the kind that the limit counts. None where the power is not known.
+pub(crate) fn compare(
+    run: &Run<'_, '_>,
+    result: &BandResult,
+    feed: &Feed<'_>,
+    (at, forward_w): (usize, Option<f64>),
+    quantity: LimitQuantity,
+    limit_w: f64,
+    factor: f64,
+) -> Option<Compared> {
+    let quantity_at = match quantity {
+        LimitQuantity::Output => Quantity::Forward(at),
+        LimitQuantity::Erp | LimitQuantity::Eirp => Quantity::Eirp,
+    };
+    let value = match quantity {
+        LimitQuantity::Erp => result.erp_w(),
+        LimitQuantity::Eirp => result.eirp_w,
+        // what a wattmeter there would read
+        LimitQuantity::Output => forward_w,
+    }?;
+    if !value.is_finite() {
+        return None;
+    }
+    let value = value * factor;
+    let margin = to_db(limit_w / value);
+    let output = run.evaluated.as_ref().and_then(|e| e.output(quantity_at));
+    let u = output.map_or(0.0, |o| 2.0 * o.u);
+    // the limit as a level of that output
+    let level = output.map_or(0.0, |o| o.mean) + margin;
+    let above = |db: f64| output.map_or(1.0, |o| o.above(db));
+    let exceeded = above(level);
+    let mut verdict = upper_limit(margin, above, level);
+    let elsewhere = run
+        .in_phase
+        .as_ref()
+        .filter(|_| quantity != LimitQuantity::Output)
+        .and_then(|e| e.output(Quantity::Eirp));
+    // met in the direction where the lengths of the feeds are compared, and perhaps not in another
+    let mut aside = None;
+    if let (Verdict::Yes, Some(o)) = (verdict, elsewhere) {
+        let more = output.map_or(0.0, |e| o.mean - e.mean);
+        if upper_limit(margin - more, |db| o.above(db), level) != Verdict::Yes {
+            verdict = Verdict::CannotTell;
+            aside = Some(value * from_db(more));
+        }
+    }
+    // what the output can come to beyond its mean
+    let reach = output.map_or(u, |o| o.high - o.mean);
+    let safe = feed.watts * from_db(margin - reach);
+    Some(Compared {
+        value,
+        margin,
+        u,
+        exceeded,
+        verdict,
+        aside,
+        safe,
+    })
 }
 
 /// A limit or expectation on radiated power where nothing is known to radiate.

@@ -25,6 +25,9 @@ use crate::log_place::log_places;
 use crate::result::{BandResult, ReadingResult};
 use expectation::expectation;
 use limit::limit;
+
+pub(crate) use limit::compare;
+pub(crate) use power_kind::kind_factor;
 use reading::reading;
 
 pub(crate) use expectation::receive_statement;
@@ -105,6 +108,9 @@ pub(crate) fn judge<'m>(
     result.limits = limits.into();
     result.readings = readings.into();
     result.logs = logs.into();
+    if let Some(f) = feed {
+        result.rules = crate::licence::judge(run, result, f).into();
+    }
 }
 
 /// A thousand times too much or too little in dB, and how near a reading must come to it.

@@ -41,7 +41,7 @@ fn kind(k: PowerKind) -> P {
 }
 
 /// Factor from the stated power to the kind a limit counts; none with a diagnostic if unknown.
-pub(super) fn kind_factor<'m>(
+pub(crate) fn kind_factor<'m>(
     run: &mut Run<'m, '_>,
     f: &Feed<'m>,
     want: Option<PowerKind>,

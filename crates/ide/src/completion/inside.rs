@@ -141,10 +141,13 @@ impl List<'_> {
             NameKind::Connector => self.names(1, NameKind::Connector, CompletionKind::Connector),
             NameKind::Device => self.names(1, NameKind::Device, CompletionKind::Device),
             NameKind::Instrument => self.names(1, NameKind::Instrument, CompletionKind::Instrument),
+            NameKind::Rules => self.names(1, NameKind::Rules, CompletionKind::File),
             NameKind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => {
                 self.tags()
             }
             NameKind::Person => self.heard(NameKind::Person, CompletionKind::Person),
+            NameKind::Class => self.heard(NameKind::Class, CompletionKind::Qualifier),
+            NameKind::Question => self.heard(NameKind::Question, CompletionKind::Qualifier),
             NameKind::Shared => self.heard(NameKind::Shared, CompletionKind::Qualifier),
             NameKind::Family => self.heard(NameKind::Family, CompletionKind::Family),
             // a place stands in a group of its own

@@ -6,6 +6,7 @@
 mod aligned;
 mod lines;
 mod parts;
+mod rules;
 mod verdicts;
 
 use std::collections::BTreeMap;
@@ -104,6 +105,9 @@ impl<'s> HintsByItem<'s> {
             h.chain(chain, &low.meaning);
         }
         h.definitions(&result.chains);
+        if h.c.hints.limits {
+            h.rules(&result.chains);
+        }
         if let (Some(r), Meaning::Session(s)) = (&result.session, &low.meaning)
             && self.c.hints.readings
         {

@@ -321,3 +321,21 @@ fn hints_of_a_block_in_one_column() {
         picture(&c, &Config::default())
     );
 }
+
+/// At `under` the worst clause, at each clause of a licence in the file what it says of the chains.
+#[test]
+fn along_a_licence() {
+    let text = "licence l {\n    limit 10 W erp carrier, \"clause 4\"\n    limit 30 W erp carrier, \"clause 5\"\n}\nstation s {\n    under l\n    chain c on 146.9 MHz {\n        transmitter 20 W carrier, fm\n        pad 0 dB\n        antenna 2.15 dBi\n    }\n}\n";
+    let shown = picture(&Case::new(text), &Config::default());
+    let line = |with: &str| {
+        let found = shown.lines().find(|l| l.contains(with));
+        found.unwrap_or_default().to_owned()
+    };
+    assert!(
+        line("clause 4\"").contains("not met: 3.01 dB over"),
+        "{shown}"
+    );
+    assert!(line("clause 5\"").contains("met: 1.76 dB under"), "{shown}");
+    assert!(line("under l").contains("not met: 3.01 dB over"), "{shown}");
+    assert!(line("under l").contains("1 more"), "{shown}");
+}

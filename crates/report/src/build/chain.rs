@@ -76,6 +76,7 @@ pub fn stations(
         name: String::new(),
         title: None,
         chains: Vec::new(),
+        rules: None,
     };
     for (_, low, result) in scope.items() {
         let chains = |station: &str| -> Vec<ChainReport> {
@@ -91,6 +92,7 @@ pub fn stations(
                 name: st.name.text.to_string(),
                 title: st.title.as_ref().map(ToString::to_string),
                 chains: chains(&st.name.text),
+                rules: result.rules.as_deref().map(super::rules::station),
             }),
             _ => loose.chains.extend(chains("")),
         }
@@ -179,6 +181,11 @@ fn band(
         taps: b.taps.iter().map(|t| tap(places, t)).collect(),
         limits: b.limits.iter().map(|l| limit(places, meaning, l)).collect(),
         limits_not_judged: Vec::new(),
+        rules: b
+            .rules
+            .iter()
+            .map(|r| super::rules::rule(places, r))
+            .collect(),
         readings: b
             .readings
             .iter()

@@ -10,3 +10,5 @@ pub mod remarks;
 pub mod trends;
 mod unjudged;
 pub mod verify;
+
+mod rules;

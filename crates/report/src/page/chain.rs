@@ -181,6 +181,7 @@ fn station(doc: &mut Document, s: &StationReport, found: &[DiagnosticReport]) ->
     if let Some(words) = closing(s) {
         note(doc, words);
     }
+    super::rules::section(doc, s);
     for chain in &s.chains {
         for band in &chain.bands {
             one(doc, chain, band);

@@ -7,6 +7,7 @@ pub mod compare;
 pub mod diff;
 pub mod fit;
 pub mod overview;
+mod rules;
 pub mod verify;
 
 use crate::document::{Block, Document, Level, Text};

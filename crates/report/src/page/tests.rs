@@ -89,6 +89,7 @@ pub(crate) fn made() -> Report {
         sensitivity_uncertainty_db: None,
         noise_figure_uncertainty_db: None,
         taps: Vec::new(),
+        rules: Vec::new(),
         limits: vec![LimitReport {
             quantity: Word(LimitQuantity::Erp),
             limit_w: 30.0,
@@ -141,6 +142,7 @@ pub(crate) fn made() -> Report {
     let station = StationReport {
         name: "pellgarrow".to_owned(),
         title: Some("Pellgarrow *hill*".to_owned()),
+        rules: None,
         chains: vec![chain],
     };
     Report {

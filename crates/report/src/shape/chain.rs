@@ -9,6 +9,7 @@ use downlead_station::model::{Basis, Direction, LimitQuantity};
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::rules::{RuleReport, StationRulesReport};
 use super::word::{Cause, LimitVerdict, Point, PowerMode, ReadingVerdict, Slope, Wave, Word};
 
 /// Name and version of the JSON shape.
@@ -35,6 +36,9 @@ pub struct StationReport {
     pub title: Option<String>,
     /// Its chains in the order of the text.
     pub chains: Vec<ChainReport>,
+    /// What its licences and rules say of it as a whole; absent where it is under none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rules: Option<StationRulesReport>,
 }
 
 /// One chain on all its bands.
@@ -139,6 +143,10 @@ pub struct BandReport {
     #[serde(skip_serializing_if = "Vec::is_empty")]
     #[schemars(default)]
     pub limits_not_judged: Vec<UnjudgedReport>,
+    /// Clauses of the licences and rules that the station is under, the worst first.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub rules: Vec<RuleReport>,
     /// Readings compared.
     pub readings: Vec<ReadingReport>,
     /// Logs of readings.

@@ -8,5 +8,6 @@ pub mod diff;
 pub mod fit;
 pub mod loss_law;
 pub mod overview;
+pub mod rules;
 pub mod verify;
 pub mod word;

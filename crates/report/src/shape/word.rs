@@ -3,6 +3,7 @@
 use std::ops::Deref;
 
 use downlead_base::Severity;
+use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::{CauseKind, Method, NodeKind, Verdict, measure};
 use downlead_station::model::{Basis, Direction, LimitQuantity};
 use downlead_station::session::ReadingKind;
@@ -74,6 +75,7 @@ worded! {
     NodeKind: |k| k.word();
     Basis: |b| b.word();
     LimitQuantity: |q| q.word();
+    RuleVerdict: |v| v.word();
     Method: |m| m.word();
     Severity: |s| s.name();
     ReadingKind: |k| k.word();

@@ -6,10 +6,12 @@ use downlead_station::model::Direction;
 
 use super::chain::{NOT_KNOWN, quantity, typed};
 use super::figure::counted;
+use super::rules;
 use super::verdict::{Judged, text};
 use crate::document::{Answer, Place, Run, Sign, Text};
 use crate::shape::bench::VerdictCounts;
 use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport, UnjudgedReport};
+use crate::shape::rules::RuleReport;
 use crate::shape::word::{LimitVerdict, Point};
 
 /// Lines of a conclusion, its heading and last line not counted.
@@ -82,7 +84,7 @@ fn of_band(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
         margin_db: f64::NEG_INFINITY,
         answer: not_judged(chain, band, l),
     });
-    let all: Vec<Ranked> = judged.chain(open).collect();
+    let all: Vec<Ranked> = judged.chain(open).chain(of_rules(chain, band)).collect();
     if !all.is_empty() {
         return all;
     }
@@ -91,6 +93,68 @@ fn of_band(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
         margin_db: 0.0,
         answer: figures(chain, band, Some(Place::new(&chain.file, chain.line))),
     }]
+}
+
+/// A line a licence or set of rules: its worst clause on the band.
+fn of_rules(chain: &ChainReport, band: &BandReport) -> Vec<Ranked> {
+    let mut seen: Vec<&str> = Vec::new();
+    let mut out = Vec::new();
+    for r in &band.rules {
+        if seen.contains(&r.set.as_str()) {
+            continue;
+        }
+        seen.push(&r.set);
+        out.push(Ranked {
+            sign: Some(r.verdict.sign()),
+            margin_db: r.margin_db.unwrap_or(0.0),
+            answer: rule(chain, band, r),
+        });
+    }
+    out
+}
+
+fn rule(chain: &ChainReport, band: &BandReport, r: &RuleReport) -> Answer {
+    let (on, own) = names(chain, band);
+    let (what, verdict) = (rules::quantity(r), rules::verdict(r));
+    let value = r.value_w.map_or(String::new(), |w| {
+        format!("{what} {}", spanned(w, r.uncertainty_db))
+    });
+    let limit = r
+        .limit_w
+        .map_or(String::new(), |w| format!("limit {}", typed(w)));
+    let u = r
+        .uncertainty_db
+        .map_or(String::new(), |u| format!(", U {}", db(u)));
+    let left = match rules::margin(r) {
+        m if m.is_empty() => String::new(),
+        m => format!(", {m}{u}"),
+    };
+    let at = Some(Place::new(&r.file, r.line));
+    Answer {
+        cells: vec![
+            on.clone().into(),
+            own.clone().into(),
+            value.into(),
+            limit.into(),
+            verdict.clone().plus(&left),
+            rules::citation(r).into(),
+        ],
+        short: vec![
+            format!("{on} {own}").into(),
+            r.value_w
+                .zip(r.limit_w)
+                .map_or(String::new(), |(v, l)| {
+                    format!("{} {what} of {}", power(v), typed(l))
+                })
+                .into(),
+            verdict.plus(&match rules::margin(r) {
+                m if m.is_empty() => String::new(),
+                m => format!(", {m}"),
+            }),
+            rules::citation(r).into(),
+        ],
+        at,
+    }
 }
 
 /// Names that open a line: band and chain. A chain's name that ends with its band's is shown

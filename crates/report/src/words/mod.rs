@@ -5,4 +5,5 @@ pub mod bars;
 pub mod bench;
 pub mod chain;
 pub mod figure;
+pub mod rules;
 pub mod verdict;

@@ -48,13 +48,17 @@ impl<'a> Cx<'a> {
             }
             ExprKind::Neg(inner) => self.expr(inner).map(Quantity::negate),
             ExprKind::Binary(op, left, right) => {
+                if op == BinOp::Pow {
+                    self.power_outside_a_law(loc);
+                    return None;
+                }
                 let a = self.expr(left)?;
                 let b = self.expr(right)?;
                 let r = match op {
                     BinOp::Add => a.add(b),
                     BinOp::Sub => a.sub(b),
                     BinOp::Mul => a.mul(b),
-                    BinOp::Div => a.div(b),
+                    BinOp::Div | BinOp::Pow => a.div(b),
                 };
                 match r {
                     Ok(q) => Some(q),
@@ -65,6 +69,18 @@ impl<'a> Cx<'a> {
                 }
             }
         }
+    }
+
+    fn power_outside_a_law(&mut self, loc: Loc) {
+        self.push(
+            Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                loc,
+                "A power of a ratio stands in the law of a rule only.",
+            )
+            .at("`^` has no meaning here")
+            .help("Write the product: `0.5 * 0.5` for a square."),
+        );
     }
 
     fn arith_error(&mut self, e: ArithError, op: BinOp, (a, b): (Quantity, Quantity), loc: Loc) {
@@ -311,7 +327,7 @@ impl<'a> Cx<'a> {
                     BinOp::Add => (1.0, 1.0),
                     BinOp::Sub => (1.0, -1.0),
                     BinOp::Mul => (b, a),
-                    BinOp::Div => (1.0 / b, -a / (b * b)),
+                    BinOp::Div | BinOp::Pow => (1.0 / b, -a / (b * b)),
                 };
                 self.sensitivities(l, factor * fl, out);
                 self.sensitivities(r, factor * fr, out);
@@ -335,7 +351,7 @@ impl<'a> Cx<'a> {
                     BinOp::Add => a + b,
                     BinOp::Sub => a - b,
                     BinOp::Mul => a * b,
-                    BinOp::Div => a / b,
+                    BinOp::Div | BinOp::Pow => a / b,
                 }
             }
         }
@@ -403,6 +419,6 @@ fn participle(op: BinOp) -> &'static str {
         BinOp::Add => "added",
         BinOp::Sub => "subtracted",
         BinOp::Mul => "multiplied",
-        BinOp::Div => "divided",
+        BinOp::Div | BinOp::Pow => "divided",
     }
 }

@@ -292,18 +292,17 @@ gain_line! { DIRECTIVITY_LINE "directivity" "Of an antenna, directivity: gain is
 static HEIGHT_LINE: Form = Form {
     word: "height",
     noun: "a height",
-    doc: "Height above ground.",
-    examples: &["height 26 m agl"],
+    doc: "Height above ground, or above average terrain, which rules go by.",
+    examples: &["height 26 m agl", "height 312 m ± 15 m haat"],
     slots: &[
         &[Slot::value(0, &q::HEIGHT)
             .first()
-            .then(&[OneOf(w::ABOVE_GROUND)])
-            .says("height of its highest point above ground", "26 m agl")],
+            .then(&[OneOf(w::ABOVE_WHAT)])
+            .says("height of its highest point", "26 m agl")],
         ABOUT_ALWAYS,
     ],
     exclusive: ORIGINS,
     needs: &[need(1, "a height follows")],
-    once: true,
     ..Form::EMPTY
 };
 

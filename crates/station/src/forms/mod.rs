@@ -14,6 +14,7 @@ mod offer;
 mod parts;
 mod quantity;
 mod reader;
+pub(crate) mod rules;
 mod session;
 mod text;
 mod top;
@@ -55,6 +56,7 @@ static STATION_LINES: &[&Form] = &[
     &top::GROUND,
     &top::PLACE,
     &top::JOINS,
+    &rules::UNDER,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
     &parts::RUN,

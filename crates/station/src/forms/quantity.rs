@@ -48,6 +48,7 @@ quantities! {
     RATE [LossRate] "a loss per length" "RATE" "dB/100 m, dB/m, dB/km, dB/100 ft, dB/ft";
     ANGLE [Angle] "an angle" "ANGLE" "°, or degrees, minutes and seconds with primes";
     TIME [Time] "a time" "TIME" "min, s, h";
+    OFF_BY [Length, Frequency] "how far it may be off" "LIMIT" "m for a position or height, kHz for a frequency";
     DELAY [Time] "a delay" "TIME" "ns, us, s";
     ANY [Length, Decibel, Power, Frequency] "a value" "VALUE" "a number with its unit, or arithmetic";
 }

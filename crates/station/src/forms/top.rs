@@ -3,6 +3,7 @@
 use super::bundle::ABOUT_ALWAYS;
 use super::chain::CHAIN;
 use super::quantity as q;
+use super::rules;
 use super::types::Takes::{Equals, File, Name, OneOf, Value};
 use super::types::{
     BLOCK, Block, Context, FileKind, Form, NameKind, Slot, Stands, Subject, need, slots,
@@ -22,6 +23,8 @@ pub(crate) static TOP: &[&Form] = &[
     &SESSION,
     &STATION,
     &CHAIN,
+    &rules::LICENCE,
+    &rules::RULES,
 ];
 
 /// A text in quotes after a definition's name.

@@ -35,6 +35,10 @@ pub enum Context {
     Session,
     /// Among the readings of a bench session.
     Readings,
+    /// In a licence or rules.
+    Rules,
+    /// In a clause of them.
+    Clause,
     /// In a block of frequencies and losses.
     Table,
 }
@@ -59,6 +63,8 @@ impl Context {
             Context::Antenna => "in an antenna",
             Context::Session => "in a session",
             Context::Readings => "among readings",
+            Context::Rules => "in a licence or rules",
+            Context::Clause => "in a clause of rules",
             Context::Table => "in a table",
         }
     }
@@ -99,6 +105,12 @@ pub enum NameKind {
     Family,
     /// A cause of uncertainty that cables share.
     Shared,
+    /// A licence or rules.
+    Rules,
+    /// A class, jurisdiction or service of rules.
+    Class,
+    /// A question of rules.
+    Question,
 }
 
 impl NameKind {
@@ -108,7 +120,7 @@ impl NameKind {
         use NameKind as N;
         matches!(
             self,
-            N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument
+            N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument | N::Rules
         )
     }
 
@@ -138,6 +150,9 @@ impl NameKind {
             NameKind::Person => "person",
             NameKind::Family => "connector family",
             NameKind::Shared => "shared cause",
+            NameKind::Rules => "licence or rules",
+            NameKind::Class => "class",
+            NameKind::Question => "question",
         }
     }
 

@@ -183,6 +183,11 @@ pub(crate) const LATITUDE: &[Word] = &[word("N", "north"), word("S", "south")];
 pub(crate) const LONGITUDE: &[Word] = &[word("E", "east"), word("W", "west")];
 /// What a height of an antenna is above.
 pub(crate) const ABOVE_GROUND: &[Word] = &[word("agl", "above ground level")];
+/// What a height of an antenna can be above in its block.
+pub(crate) const ABOVE_WHAT: &[Word] = &[
+    word("agl", "above ground level"),
+    word("haat", "above average terrain"),
+];
 /// What a height of the ground is above.
 pub(crate) const ABOVE_SEA: &[Word] = &[word("amsl", "above mean sea level")];
 /// What a share of an instrument is of.

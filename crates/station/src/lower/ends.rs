@@ -448,8 +448,16 @@ pub(super) fn antenna<'a>(
                 a.broken_gain |= a.efficiency.is_none();
                 rest(cx, s, &mut cur, "an efficiency");
             }
+            Some("height") if !load && has_word(cx, s, "haat") => {
+                a.height_haat = haat(cx, &mut cur);
+                rest(cx, s, &mut cur, "a height");
+            }
             Some("height") if !load => {
+                let again = a.height_agl.is_some();
                 a.height_agl = height(cx, &mut cur);
+                if again {
+                    height_twice(cx, s);
+                }
                 rest(cx, s, &mut cur, "a height");
             }
             Some("rating") => a.rating = rating(cx, s, 1),
@@ -634,6 +642,36 @@ fn impedance<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Impedance> {
         resistance: q.figure(m, loc, false),
         reactance: x,
     })
+}
+
+/// Whether a word stands in a line.
+fn has_word(cx: &Cx<'_>, s: Stmt<'_>, word: &str) -> bool {
+    s.atoms().iter().any(|a| cx.text(a.span) == word)
+}
+
+/// Height above average terrain, which rules go by.
+fn haat<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
+    let v = cur.need(cx, "a height follows", "height 312 m haat")?;
+    let m = cx.measure(&v, Dim::Length, "a height", "312 m haat")?;
+    if !cur.eat(cx, "haat") {
+        cur.unexpected(cx, "a height", &["haat"]);
+        return None;
+    }
+    Some(m)
+}
+
+/// Two heights of one antenna above the same.
+fn height_twice(cx: &mut Cx<'_>, s: Stmt<'_>) {
+    let d = Diagnostic::new(
+        &codes::SAID_TWICE,
+        cx.loc(s.head_span()),
+        "The height of this antenna above ground is said already.",
+    )
+    .at("again here")
+    .help(
+        "Remove one of the two lines; `height 312 m haat` is another height, and an antenna may have both.",
+    );
+    cx.push(d);
 }
 
 fn height<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Span, codes};
 use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx, nearest};
-use crate::keywords::{Context, KEYWORDS, keyword, keywords_in, meant_in};
+use crate::keywords::{Context, KEYWORDS, Keyword, keyword, keywords_in, meant_in};
 use crate::model::Name;
 use crate::quals::missing;
 
@@ -100,7 +100,17 @@ pub(super) fn declared<'a>(
         missing(cx, cur, &format!("{what} needs a name"), example);
         return None;
     };
-    if KEYWORDS.iter().any(|k| k.word == &*name.text) {
+    // words of licences and rules are reserved at the beginning of their own lines only
+    let contextual = |k: &Keyword| {
+        k.contexts
+            .iter()
+            .all(|c| matches!(c, Context::Rules | Context::Clause))
+            || matches!(k.word, "licence" | "rules" | "under")
+    };
+    if KEYWORDS
+        .iter()
+        .any(|k| k.word == &*name.text && !contextual(k))
+    {
         cx.push(
             Diagnostic::new(
                 &codes::NAME_IS_KEYWORD,

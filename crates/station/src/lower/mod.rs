@@ -12,11 +12,13 @@ mod ends;
 mod head;
 mod instrument;
 mod kinds;
+mod law;
 mod leg;
 mod network;
 mod off_band;
 mod part;
 mod rating;
+mod rules;
 mod session;
 mod station;
 mod unused;
@@ -212,6 +214,8 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
             .map_or(Meaning::Nothing, |c| Meaning::Instrument(Box::new(c))),
         "session" => session::session(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |s| Meaning::Session(Box::new(s))),
+        "licence" | "rules" => rules::rules(cx, stmt, &mut cur, word == "licence")
+            .map_or(Meaning::Nothing, |r| Meaning::Rules(Box::new(r))),
         "station" => station::station(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
         "chain" => chain::chain(cx, stmt, &mut cur, &[])

@@ -34,7 +34,10 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
         position: None,
         datum: None,
         ground_amsl: None,
+        under: Box::default(),
+        newest: super::rules::newest(stmt),
     };
+    let mut under = Vec::new();
     // places first: parts may name one that stands below them
     for s in block.iter().filter(|s| s.keyword() == Some("place")) {
         if let Some(p) = place(cx, s) {
@@ -65,6 +68,7 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
                 }
                 None => missing(cx, &c, "the connector of the joins follows", "joins n-pair"),
             },
+            Some("under") => under.extend(super::rules::under(cx, s)),
             Some("chain") => chains.push(s),
             Some(w) => match part::kind_of(s) {
                 Some(k) => {
@@ -119,6 +123,7 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
             }
         }
     }
+    st.under = under.into();
     st.places = places.into();
     st.parts = parts.into();
     st.chains = lowered.into();
@@ -309,7 +314,7 @@ fn unknown_datum<'a>(cx: &mut Cx<'a>, c: &Cur<'a>) {
     cx.push(d);
 }
 
-fn angle<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
+pub(super) fn angle<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
     let a = c.peek()?;
     if matches!(a.kind, AtomKind::Dms) {
         c.i += 1;
@@ -331,7 +336,7 @@ fn angle<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>) -> Option<f64> {
         .map(|m| m.value)
 }
 
-fn letter<'a>(cx: &Cx<'a>, c: &mut Cur<'a>, pair: [&str; 2]) -> Option<bool> {
+pub(super) fn letter<'a>(cx: &Cx<'a>, c: &mut Cur<'a>, pair: [&str; 2]) -> Option<bool> {
     let w = c.word(cx)?;
     let hit = pair.iter().position(|p| *p == w)?;
     c.i += 1;

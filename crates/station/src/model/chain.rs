@@ -143,4 +143,8 @@ pub struct Station {
     pub datum: Option<Box<str>>,
     /// Ground above mean sea level, m.
     pub ground_amsl: Option<f64>,
+    /// Licences and rules it is under.
+    pub under: Box<[super::rules::Under]>,
+    /// The newest date in its text: there is no clock.
+    pub newest: Option<Box<str>>,
 }

@@ -109,6 +109,8 @@ pub struct Antenna {
     pub efficiency: Option<Measure>,
     /// Height above ground, m.
     pub height_agl: Option<Measure>,
+    /// Height above average terrain, m.
+    pub height_haat: Option<Measure>,
     /// Mean power rating.
     pub rating: Option<Rating>,
     /// Whether what it reflects is stated but could not be read.

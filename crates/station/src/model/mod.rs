@@ -12,6 +12,7 @@ mod kind;
 mod list;
 mod node;
 mod part;
+mod rules;
 
 use downlead_base::Loc;
 
@@ -24,6 +25,10 @@ pub use kind::{PartKind, Role};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
 pub use part::{Device, Line, LineLength, Part, PartData, Port, Sits};
+pub use rules::{
+    Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
+    Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
+};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -48,6 +53,7 @@ pub enum Meaning {
     Station(Box<Station>),
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
+    Rules(Box<RuleSet>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }

@@ -216,4 +216,17 @@ pub(crate) const SLOTS: &[Row] = &[
     ("readings",   "short A @",                                       "4.3 dB", "%", Refused),
     ("readings",   "equalise @, against 44 W",                        "44 W", "%", Refused),
     ("readings",   "equalise 44 W, against @",                        "44 W", "%", Refused),
+    // licences and rules
+    ("rules",      "threshold @ eirp, \"x\", then \"y\"",             "10 W", "%", Refused),
+    ("rules",      "fixed height @ agl, within 1 m",                  "26 m", "%", Refused),
+    ("rules",      "fixed height 26 m agl, within @",                 "0.5 m", "%", Refused),
+    ("rules",      "fixed frequency @, within 1 kHz",                 "145 MHz", "%", Refused),
+    ("steps",      "haat to @ 30 W",                                  "150 m", "%", Refused),
+    ("steps",      "haat to 150 m @",                                 "30 W", "%", Refused),
+    ("steps",      "height to @ 30 W",                                "20 m", "%", Refused),
+    ("steps",      "bandwidth to @ 30 W",                             "3 kHz", "%", Refused),
+    ("steps",      "distance to @ 30 W",                              "3 km", "%", Refused),
+    ("steps",      "radius to @ 30 W",                                "3 km", "%", Refused),
+    ("examples",   "passes @ at 145 MHz",                             "20 W", "%", Refused),
+    ("examples",   "fails 40 W at @",                                 "145 MHz", "%", Refused),
 ];

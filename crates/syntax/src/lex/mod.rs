@@ -53,6 +53,8 @@ enum Raw {
     Star,
     #[token("/")]
     Slash,
+    #[token("^")]
+    Caret,
     #[token("±")]
     #[token("+/-")]
     PlusMinus,
@@ -149,6 +151,7 @@ fn kind_of(raw: Result<Raw, ()>) -> SyntaxKind {
         Ok(Raw::Minus) => S::Minus,
         Ok(Raw::Star) => S::Star,
         Ok(Raw::Slash) => S::Slash,
+        Ok(Raw::Caret) => S::Caret,
         Ok(Raw::PlusMinus) => S::PlusMinus,
         Ok(Raw::Root) => S::Root,
         Ok(Raw::Dms) => S::Dms,
@@ -333,7 +336,7 @@ impl<'t> Lexer<'t> {
             )
             || matches!(
                 self.before,
-                S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus
+                S::Plus | S::Minus | S::Star | S::Slash | S::Caret | S::PlusMinus
             );
         opens
             && self

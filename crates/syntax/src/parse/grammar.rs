@@ -87,8 +87,15 @@ fn expression<'t>() -> impl Parser<'t, Input<'t>, u32, Extra> + Clone {
             .then(operand.clone())
             .map_with(|(minus, inner), e| e.state().negative(minus, inner));
         let law = word(Tok::PER).ignore_then(token(S::Root));
+        // the power of a ratio, in the law of a rule
+        let power = token(S::Caret).then(number);
         let primary = operand
             .or(negative)
+            .then(power.or_not())
+            .map_with(|(node, power), e| match power {
+                Some((at, exponent)) => e.state().binary(BinOp::Pow, at, node, exponent),
+                None => node,
+            })
             .then(law.or_not())
             .map_with(|(node, law), e| match law {
                 Some(law) => e.state().per(node, law),

@@ -350,7 +350,7 @@ pub(super) fn not_understood(item: ItemId, text: &str, toks: &[Tok], stop: usize
 fn is_operator(t: &Tok) -> bool {
     matches!(
         t.kind,
-        S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus
+        S::Plus | S::Minus | S::Star | S::Slash | S::Caret | S::PlusMinus
     )
 }
 

@@ -87,7 +87,9 @@ pub(super) fn lex(text: &str, toks: &mut Vec<Tok>) -> Faults {
                     join(&mut toks[from..]);
                 }
             }
-            S::Plus | S::Minus | S::Star | S::Slash | S::PlusMinus => join(&mut toks[from..]),
+            S::Plus | S::Minus | S::Star | S::Slash | S::Caret | S::PlusMinus => {
+                join(&mut toks[from..])
+            }
             _ => {}
         }
         toks.push(tok);

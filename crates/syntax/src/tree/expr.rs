@@ -148,6 +148,8 @@ pub enum BinOp {
     Mul,
     /// `/`
     Div,
+    /// `^`
+    Pow,
 }
 
 impl BinOp {
@@ -156,12 +158,13 @@ impl BinOp {
             0 => BinOp::Add,
             1 => BinOp::Sub,
             2 => BinOp::Mul,
-            _ => BinOp::Div,
+            3 => BinOp::Div,
+            _ => BinOp::Pow,
         }
     }
 
     pub(crate) fn binds_tightly(self) -> bool {
-        matches!(self, BinOp::Mul | BinOp::Div)
+        matches!(self, BinOp::Mul | BinOp::Div | BinOp::Pow)
     }
 
     /// As typed.
@@ -172,6 +175,7 @@ impl BinOp {
             BinOp::Sub => "-",
             BinOp::Mul => "*",
             BinOp::Div => "/",
+            BinOp::Pow => "^",
         }
     }
 }

@@ -12,7 +12,8 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "session" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "place" "rules"
+    "session" "station" "use"
   ])
   . [(name) (word)] @type)
 
@@ -30,7 +31,8 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "session" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules" "session"
+    "station" "use"
   ] @keyword.storage.type)
 
 ; statements of a chain
@@ -50,7 +52,7 @@
 
 ["{" "}" "(" ")"] @punctuation.bracket
 ["," ";"] @punctuation.delimiter
-["=" "+" "-" "−" "–" "*" "/" "±" "+/-"] @operator
+["=" "+" "-" "−" "–" "*" "/" "^" "±" "+/-"] @operator
 (range "to" @keyword.operator)
 (coverage "k" @keyword.operator)
 (quantity "per" @keyword.operator)

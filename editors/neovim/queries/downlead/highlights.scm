@@ -16,7 +16,7 @@
 
 ["{" "}" "(" ")"] @punctuation.bracket
 ["," ";"] @punctuation.delimiter
-["=" "+" "-" "−" "–" "*" "/" "±" "+/-"] @operator
+["=" "+" "-" "−" "–" "*" "/" "^" "±" "+/-"] @operator
 (range "to" @keyword.operator)
 (coverage "k" @keyword.operator)
 (quantity "per" @keyword.operator)
@@ -38,7 +38,8 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "session" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules" "session"
+    "station" "use"
   ] @keyword.type)
 
 ; a tag in a chain
@@ -56,7 +57,8 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "place" "session" "station" "use"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "place" "rules"
+    "session" "station" "use"
   ])
   . [(name) (word)] @type)
 

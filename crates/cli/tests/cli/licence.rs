@@ -1,0 +1,92 @@
+//! Licences and rules from the outside: the report, its JSON, `explain` and the exit code of `check`.
+
+use serde_json::Value;
+
+use crate::{examples, folder, run};
+
+const FILE: &str = "licence/hill.downlead";
+
+#[test]
+fn the_report_says_what_each_clause_says() {
+    let r = run(&examples(), &["report", FILE]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    // the conclusion comes first
+    let first: Vec<&str> = r.out.lines().take(8).collect();
+    assert!(
+        first
+            .iter()
+            .any(|l| l.contains("met") && l.contains("clause 4")),
+        "{}",
+        r.out
+    );
+    for words in [
+        "Licences and rules, clause by clause",
+        "height of A1: ✓ met",
+        "identify every 15 min",
+        "notify the office before first use",
+        "the current text of the rule decides",
+    ] {
+        assert!(r.out.contains(words), "{words}\n{}", r.out);
+    }
+    let html = run(&examples(), &["report", FILE, "--format", "html"]);
+    assert!(html.out.contains("the current text of the rule decides"));
+}
+
+#[test]
+fn the_json_holds_clauses_and_site() {
+    let r = run(&examples(), &["report", FILE, "--format", "json"]);
+    let v: Value = serde_json::from_str(&r.out).expect("JSON");
+    let station = &v["stations"][0];
+    let rules = station["chains"][0]["bands"][0]["rules"]
+        .as_array()
+        .expect("rules");
+    assert!(rules.iter().all(|r| r["verdict"] == "met"), "{rules:#?}");
+    assert!(
+        rules
+            .iter()
+            .any(|r| r["cite"] == "clause 4" && r["limit_w"] == 30.0)
+    );
+    assert_eq!(station["rules"]["duties"][0]["reached"], true);
+    assert_eq!(station["rules"]["fixed"][0]["verdict"], "met");
+    // a station under no rules has no such key
+    let r = run(
+        &examples(),
+        &["report", "pellgarrow/rev4.downlead", "--format", "json"],
+    );
+    assert!(!r.out.contains("\"rules\""));
+}
+
+#[test]
+fn a_verdict_is_explained_at_its_clause() {
+    let text = std::fs::read_to_string(examples().join("licence/papers.downlead")).expect("it");
+    let line = text
+        .lines()
+        .position(|l| l.contains("\"clause 4\""))
+        .expect("it")
+        + 1;
+    let hill = std::fs::read_to_string(examples().join(FILE)).expect("it");
+    let under = hill
+        .lines()
+        .position(|l| l.contains("under tso"))
+        .expect("it")
+        + 1;
+    let r = run(&examples(), &["explain", &format!("{FILE}:{under}")]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    for words in [
+        "verdict by tso-14-0093 clause 4",
+        "clause 5",
+        "met where the limit",
+    ] {
+        assert!(r.out.contains(words), "{words}\n{}", r.out);
+    }
+    assert!(line > 1);
+}
+
+#[test]
+fn a_clause_not_met_ends_with_1() {
+    let text = "licence l { limit 10 W erp carrier, \"clause 4\" }\nstation s {\n    under l\n    chain c on 146.9 MHz {\n        transmitter 20 W carrier, fm\n        pad 0 dB\n        antenna 2.15 dBi\n    }\n}\n";
+    let dir = folder(&[("a.downlead", text)]);
+    let r = run(dir.path(), &["check", "a.downlead"]);
+    assert_eq!(r.code, Some(1), "{}", r.out);
+    assert!(r.out.contains("limit-not-met") || r.err.contains("limit-not-met"));
+}
