@@ -147,3 +147,55 @@ fn what_the_pages_show_is_what_the_program_prints() {
     // so that the test cannot pass by finding nothing
     assert!(commands > 25 || pages().len() < 5, "{commands} commands");
 }
+
+/// Headings as anchors: lower case, blanks as hyphens, no punctuation.
+fn anchors(page: &str) -> Vec<String> {
+    page.lines()
+        .filter(|l| l.starts_with('#'))
+        .map(|l| {
+            l.trim_start_matches('#')
+                .trim()
+                .to_lowercase()
+                .chars()
+                .filter(|c| c.is_alphanumeric() || matches!(c, ' ' | '-' | '_'))
+                .map(|c| if c == ' ' { '-' } else { c })
+                .collect()
+        })
+        .collect()
+}
+
+/// Every link of the pages leads to a page of the site, at a heading that is there; every page of
+/// the site is in its table of contents.
+#[test]
+fn the_links_of_the_pages_lead_somewhere() {
+    let mut all = pages();
+    for more in ["README.md", "SUMMARY.md", "glossary.md", "how-sure.md"] {
+        all.push(project("docs").join(more));
+    }
+    let summary = fs::read_to_string(project("docs/SUMMARY.md")).expect("the contents");
+    let (mut wrong, mut links) = (Vec::new(), 0);
+    for path in &all {
+        let page = fs::read_to_string(path).expect("a page");
+        let name = path.file_name().expect("a name").to_string_lossy();
+        if name != "SUMMARY.md" && !summary.contains(&format!("{name})")) {
+            wrong.push(format!("{name} is not in SUMMARY.md"));
+        }
+        for link in page.split("](").skip(1).filter_map(|l| l.split(')').next()) {
+            if link.starts_with("http") {
+                continue;
+            }
+            links += 1;
+            let (file, anchor) = link.split_once('#').unwrap_or((link, ""));
+            let target = path.parent().expect("a folder").join(file);
+            let Ok(text) = fs::read_to_string(&target) else {
+                wrong.push(format!("{name}: no file {link}"));
+                continue;
+            };
+            if !anchor.is_empty() && !anchors(&text).iter().any(|a| a == anchor) {
+                wrong.push(format!("{name}: no heading {link}"));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+    assert!(links > 30, "{links} links");
+}
