@@ -18,7 +18,7 @@ pub(crate) struct Args {
     /// Colour the output.
     #[arg(long, global = true, value_enum, default_value_t = ColourChoice::Auto, value_name = "WHEN", visible_alias = "colour")]
     pub(crate) color: ColourChoice,
-    /// Print the conclusion only; of `check` and `fmt`, nothing where there is nothing to mend.
+    /// Print the conclusion only; of `check` and `fmt`, nothing where there is nothing to correct.
     #[arg(long, short, global = true)]
     pub(crate) quiet: bool,
     /// Run again whenever a file changes (check, report, bench, card).

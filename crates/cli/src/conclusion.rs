@@ -90,13 +90,13 @@ impl Conclusion {
         }
     }
 
-    /// Whether there is nothing to mend.
+    /// Whether there is nothing to correct.
     fn clean(&self) -> bool {
         self.files.values().all(|s| s.weight() == (0, 0, 0))
     }
 
     /// The lines: one for each file with something to mend, the worst first, and one for all files
-    /// where there are several. `quiet`: nothing where there is nothing to mend. `notes`: these are
+    /// where there are several. `quiet`: nothing where there is nothing to correct. `notes`: these are
     /// shown already.
     pub(crate) fn lines(&self, files: usize, quiet: bool, notes: bool) -> String {
         let mut out = String::new();
@@ -113,7 +113,7 @@ impl Conclusion {
                 .iter()
                 .filter(|(name, s)| s.weight() > (0, 0, 0) && !name.is_empty())
                 .collect();
-            worst.sort_by(|a, b| b.1.weight().cmp(&a.1.weight()));
+            worst.sort_by_key(|x| std::cmp::Reverse(x.1.weight()));
             for (name, sum) in worst.iter().take(NAMED) {
                 let _ = writeln!(out, "{}: {}", printable(name), sum.words(notes));
             }
@@ -218,7 +218,7 @@ impl Sum {
 
     fn to_mend(&self) -> String {
         match (self.errors, self.warnings) {
-            (0, 0) => "nothing to mend".to_owned(),
+            (0, 0) => "nothing to correct".to_owned(),
             (e, 0) => counted(e, "error"),
             (0, w) => counted(w, "warning"),
             (e, w) => format!("{}, {}", counted(e, "error"), counted(w, "warning")),

@@ -88,9 +88,9 @@ fn rendered(page: &str, dir: &Path, at: &str, commands: &mut usize) -> String {
             }
             Some("console") => console = true,
             Some(info) => {
-                let name = info.split_once(' ').filter(|(kind, _)| {
-                    ["downlead", "csv", "yaml", "sh", "text"].contains(kind)
-                });
+                let name = info
+                    .split_once(' ')
+                    .filter(|(kind, _)| ["downlead", "csv", "yaml", "sh", "text"].contains(kind));
                 file = name.map(|(_, name)| dir.join(name));
             }
             None if file.is_some() => {
@@ -143,7 +143,11 @@ fn what_the_pages_show_is_what_the_program_prints() {
             ));
         }
     }
-    assert!(wrong.is_empty(), "{}\nUPDATE=1 writes them", wrong.join("\n"));
+    assert!(
+        wrong.is_empty(),
+        "{}\nUPDATE=1 writes them",
+        wrong.join("\n")
+    );
     // so that the test cannot pass by finding nothing
     assert!(commands > 25 || pages().len() < 5, "{commands} commands");
 }

@@ -59,9 +59,9 @@ fn an_example_in_two_stages_is_the_example_at_once() {
     let mut provisional = 0;
     let files = examples();
     for name in example_files() {
-        let at_once = Snapshot::load(&[name.clone()], &files);
+        let at_once = Snapshot::load(std::slice::from_ref(&name), &files);
         assert!(at_once.is_finished());
-        let mut s = Snapshot::load_for_later(&[name.clone()], &files);
+        let mut s = Snapshot::load_for_later(std::slice::from_ref(&name), &files);
         let file = s.files().iter().position(|f| f.path == name).expect("it");
         assert!(s.evaluate(file, ALL, Stage::First, ON));
         assert_eq!(verdicts(&s), verdicts(&at_once), "{name}");
@@ -88,7 +88,7 @@ fn edits_in_two_stages_end_as_a_cold_start() {
         if !name.contains("pellgarrow") {
             continue;
         }
-        let mut s = Snapshot::load_for_later(&[name.clone()], &files);
+        let mut s = Snapshot::load_for_later(std::slice::from_ref(&name), &files);
         let file = s.files().iter().position(|f| f.path == name).expect("it");
         let text = s.files()[file].text().to_owned();
         for (n, at) in digits(&text, 61).into_iter().enumerate() {
@@ -111,7 +111,7 @@ fn edits_in_two_stages_end_as_a_cold_start() {
                 path: name.clone(),
                 text: s.files()[file].text().to_owned(),
             };
-            let cold = Snapshot::load(&[name.clone()], &now);
+            let cold = Snapshot::load(std::slice::from_ref(&name), &now);
             assert_eq!(before, verdicts(&s), "{name}, edit {n}");
             assert_eq!(everything(&s), everything(&cold), "{name}, edit {n}");
         }
@@ -155,7 +155,7 @@ fn an_edit_drops_the_sample_that_waits() {
     s.edit_for_later(0, &[(here, "7")], &files);
     assert!(s.evaluate(0, here, Stage::First, ON));
     assert!(s.is_provisional(0, here));
-    // the second edit is evaluated anew; nothing of the first is left to do
+    // the second edit is evaluated again; nothing of the first is left to do
     s.edit_for_later(0, &[(here, "8")], &files);
     assert!(!s.is_provisional(0, here), "no result of this text yet");
     let questions = Cell::new(0);

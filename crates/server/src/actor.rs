@@ -56,7 +56,7 @@ impl State {
 
     /// Takes the sample for hints on the screen that were answered without it, and asks the client to
     /// fetch them again if they are others now. A newer change drops this, and a newer request
-    /// goes before it.
+    /// comes first.
     fn refine_shown(&mut self) {
         loop {
             let next = self.docs.iter().find_map(|d| {

@@ -1,4 +1,5 @@
 //! Files typed key by key: how often an error stands on the very line that is being typed.
+#![allow(clippy::print_stdout, reason = "the share is a figure to quote")]
 
 mod driver;
 

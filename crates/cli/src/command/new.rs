@@ -66,8 +66,8 @@ pub(crate) fn run(args: &NewArgs, ui: &mut Ui) -> io::Result<Outcome> {
         return Ok(Outcome::Trouble);
     }
     // all or none, as far as can be seen beforehand
-    let there = files.iter().map(|f| args.dir.join(f.0));
-    for path in there.filter(|p| p.symlink_metadata().is_ok()) {
+    let mut there = files.iter().map(|f| args.dir.join(f.0));
+    if let Some(path) = there.find(|p| p.symlink_metadata().is_ok()) {
         ui.complain(&format!(
             "{}: already exists; not overwritten",
             path.display()

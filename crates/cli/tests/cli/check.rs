@@ -11,7 +11,7 @@ fn a_clean_file_says_what_was_compared() {
     assert_eq!((r.code, r.err.as_str()), (Some(0), ""));
     assert_eq!(
         r.out,
-        "a.downlead: 1 chain, no limit and no reading; nothing to mend\n"
+        "a.downlead: 1 chain, no limit and no reading; nothing to correct\n"
     );
     let r = run(dir.path(), &["check", "-q", "a.downlead"]);
     assert_eq!((r.code, r.out.as_str(), r.err.as_str()), (Some(0), "", ""));
@@ -19,7 +19,7 @@ fn a_clean_file_says_what_was_compared() {
     let r = run(empty.path(), &["check"]);
     assert_eq!(
         r.out,
-        "a.downlead: no chain, 1 definition; nothing to mend\n"
+        "a.downlead: no chain, 1 definition; nothing to correct\n"
     );
 }
 

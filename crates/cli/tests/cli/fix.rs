@@ -32,7 +32,7 @@ fn offered_changes_are_made_shown_and_only_once() {
     assert_eq!(r.code, Some(0), "{}{}", r.out, r.err);
     assert!(
         r.out
-            .contains("1 change made\na.downlead: no statement; nothing to mend"),
+            .contains("1 change made\na.downlead: no statement; nothing to correct"),
         "{}",
         r.out
     );
@@ -88,7 +88,7 @@ fn a_watched_file_is_checked_again_when_it_changes() {
         .unwrap();
     let mut lines = BufReader::new(child.stdout.take().unwrap()).lines();
     let first = lines.next().unwrap().unwrap();
-    assert!(first.contains("nothing to mend"), "{first}");
+    assert!(first.contains("nothing to correct"), "{first}");
     fs::write(dir.path().join("a.downlead"), crate::BAD).unwrap();
     let second = lines.next().unwrap().unwrap();
     assert!(second.contains("1 error"), "{second}");

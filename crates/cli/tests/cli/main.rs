@@ -18,8 +18,8 @@ mod overview;
 mod recipes;
 mod report;
 mod root;
-mod untrusted;
 mod solve;
+mod untrusted;
 
 use std::path::{Path, PathBuf};
 

@@ -7,7 +7,7 @@ use downlead_station::session::Session;
 
 use super::result::BenchCell;
 
-/// Cells from `from` on by loss per length, with groups of those that cannot be told apart. What two
+/// Cells from `from` on by loss per length, with groups of those that cannot be distinguished. What two
 /// of them share (the baseline, an adapter, kinds of joins) counts once, in their difference.
 pub(super) fn ranked(s: &Session, cells: &[BenchCell], from: usize) -> Box<[(usize, usize)]> {
     let with: Vec<&BenchCell> = cells[from..]

@@ -243,7 +243,7 @@ struct Told<'t, 'g, 'm> {
 impl Told<'_, '_, '_> {
     fn explain(&self, e: &Explained) -> Option<(Slipped, Diagnostic)> {
         if e.candidates.iter().any(|c| c.0 == Odd::Drift) {
-            // that is told as drift
+            // drift has its own finding
             return None;
         }
         let (best, _) = *e.candidates.first()?;

@@ -94,7 +94,7 @@ impl Cx<'_> {
     }
 
     /// The rows of a log of each kind, against what the text lets expect at its place.
-    pub(super) fn log(&self, log: &LogResult) -> Vec<Derivation> {
+    pub(super) fn logged(&self, log: &LogResult) -> Vec<Derivation> {
         let Some((Node::Log { instrument, .. }, state)) = self.state(log.loc) else {
             return Vec::new();
         };

@@ -249,7 +249,7 @@ fn chains(
                 }
             }
             for l in b.logs.iter().filter(|l| here && places.line(l.loc) == line) {
-                out.extend(cx.log(l));
+                out.extend(cx.logged(l));
             }
         }
     }

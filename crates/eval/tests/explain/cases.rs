@@ -228,7 +228,7 @@ fn fields_of_unlike_feeds_add_with_their_phase() {
 #[test]
 fn a_receive_chain_with_a_preamplifier_follows_the_noise() {
     let s = load(
-        "chain r on 145 MHz receive {\n    antenna { gain 3 dBi; swr 1.5 }\n    jumper 2 m of rg-213, at 5 °C\n    preamplifier 20 dB gain, noise 0.8 dB\n    pad 3 dB\n    receiver { sensitivity -120 dBm; noise 6 dB }\n}\n",
+        "chain r on 145 MHz receive {\n    antenna { gain 3 dBi; swr 1.5 }\n    jumper 2 m of rg-213, at 5 °C\n    preamplifier 20 dB gain, noise figure 0.8 dB\n    pad 3 dB\n    receiver { sensitivity -120 dBm; noise figure 6 dB }\n}\n",
     );
     let head = only(line(&s, "main.downlead", "chain r"));
     let noise = step(&head, "noise figure of the system");
@@ -263,7 +263,7 @@ fn a_receive_chain_with_a_preamplifier_follows_the_noise() {
 #[test]
 fn without_a_preamplifier_the_sensitivity_follows_the_loss() {
     let s = load(
-        "chain r on 145 MHz receive {\n    antenna { gain 3 dBi }\n    pad 3 dB\n    receiver { sensitivity -120 dBm; noise 6 dB }\n}\n",
+        "chain r on 145 MHz receive {\n    antenna { gain 3 dBi }\n    pad 3 dB\n    receiver { sensitivity -120 dBm; noise figure 6 dB }\n}\n",
     );
     let head = only(line(&s, "main.downlead", "chain r"));
     let level = step(&head, "sensitivity at the antenna");

@@ -40,8 +40,8 @@ impl Hints<'_, '_> {
             let text = |b: &BandResult, l: &LimitResult| {
                 let verdict = words::verdict::limit(l.verdict);
                 let margin = under_or_over(l.margin_db);
-                let doubt = plus_minus(l.uncertainty_db);
-                format!("{}{verdict}: {margin}{doubt}", label(b, many))
+                let uncertainty = plus_minus(l.uncertainty_db);
+                format!("{}{verdict}: {margin}{uncertainty}", label(b, many))
             };
             for (i, (b, l)) in shown.iter().take(2).enumerate() {
                 let value = self.tip(|| {

@@ -41,8 +41,9 @@ impl Correlated {
             for j in 0..=i {
                 let mut x = dot(shared[i], shared[j], &own);
                 x += f64::from(u8::from(i == j));
-                for k in 0..j {
-                    x -= factor[i][k] * factor[j][k];
+                // one product after the other, so that the digits do not depend on a way of summing
+                for (a, b) in factor[i].iter().zip(&factor[j]).take(j) {
+                    x -= a * b;
                 }
                 factor[i][j] = if i == j {
                     // 1 and more but for rounding

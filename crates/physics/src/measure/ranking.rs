@@ -1,5 +1,7 @@
 //! Order of values with their uncertainty.
 
+use std::cmp::Ordering;
+
 /// A place in a ranking.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Ranked {
@@ -41,7 +43,10 @@ pub fn ranking_with(items: &[(f64, f64)], apart: impl Fn(usize, usize) -> f64) -
         let clear_of_next = order.get(place + 1).is_none_or(|&next| {
             let step = (items[item].0 - items[next].0).abs();
             // a value that is no number is apart from all
-            !(step <= apart(item, next))
+            !matches!(
+                step.partial_cmp(&apart(item, next)),
+                Some(Ordering::Less | Ordering::Equal)
+            )
         });
         out.push(Ranked {
             item,

@@ -662,9 +662,10 @@ impl Network {
             let first = block * WIDTH;
             self.points(dimensions, first, &|_| true, &mut have);
             e.predict(&self.inputs, dimensions, first, &mut z, &mut guess);
-            for k in 0..WIDTH {
-                for (o, s) in square.iter_mut().enumerate() {
-                    let r = have[o].0[k] - guess[o][k];
+            // the sum of an output runs over its points in order
+            for ((s, have), guess) in square.iter_mut().zip(&have).zip(&guess) {
+                for (have, guess) in have.0.iter().zip(guess) {
+                    let r = have - guess;
                     *s += r * r;
                 }
             }

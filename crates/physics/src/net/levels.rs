@@ -169,7 +169,7 @@ impl<'n> Levels<'n> {
         level_db(Lanes::of(0.0) + net, self.level).0
     }
 
-    /// Builds the parts anew whose phases are not as before. False if that cannot be done.
+    /// Builds the parts again whose phases are not as before. False if that cannot be done.
     fn turn(&mut self, x: &[[f64; WIDTH]]) -> bool {
         for (phase, (old, new)) in self.angles.iter_mut().zip(x).enumerate() {
             if old.map(f64::to_bits) != new.map(f64::to_bits) {

@@ -418,7 +418,7 @@ impl ReadingsFile {
             );
             return;
         };
-        // past midnight a clock begins anew; a session that lasts less than half a day goes on
+        // past midnight a clock starts again at zero; a session that lasts less than half a day goes on
         const DAY: f64 = 24.0 * 60.0;
         let last = self.rows.iter().rev().find_map(|r| r.minutes);
         let days = last.map_or(0.0, |l| libm::floor(l.0 / DAY));
