@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use downlead_base::Severity;
+use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::Verdict;
 use downlead_report::shape::bench::VerdictCounts;
 use downlead_report::words::figure::counted;
@@ -26,11 +27,14 @@ struct Sum {
     met: usize,
     not_met: usize,
     cannot_tell: usize,
+    /// Clauses that something is missing for.
+    not_judged: usize,
+    /// Chains on a band that no clause of their licence or rules bears on.
+    no_rule: usize,
     readings: VerdictCounts,
     errors: usize,
     warnings: usize,
     notes: usize,
-    accepted: usize,
 }
 
 /// What was compared and found, file by file.
@@ -61,6 +65,7 @@ impl Conclusion {
                     sum.chains += 1;
                     for band in &chain.bands {
                         sum.limits(band.limits.iter().map(|l| l.verdict));
+                        sum.clauses(band.rules.iter().map(|r| r.verdict));
                         sum.readings(band.readings.iter().map(|r| r.verdict));
                         let rows = band.logs.iter().flat_map(|l| &l.rows);
                         sum.readings(rows.filter_map(|r| r.verdict));
@@ -150,6 +155,19 @@ impl Sum {
         }
     }
 
+    fn clauses(&mut self, verdicts: impl Iterator<Item = RuleVerdict>) {
+        for v in verdicts {
+            match v {
+                RuleVerdict::Met => self.met += 1,
+                RuleVerdict::NotMet => self.not_met += 1,
+                // both sides of the limit are possible
+                RuleVerdict::CannotTell | RuleVerdict::AtLimit => self.cannot_tell += 1,
+                RuleVerdict::CannotJudge => self.not_judged += 1,
+                RuleVerdict::NoRule => self.no_rule += 1,
+            }
+        }
+    }
+
     fn readings(&mut self, verdicts: impl Iterator<Item = Verdict>) {
         for v in verdicts {
             match v {
@@ -167,18 +185,20 @@ impl Sum {
         self.met += other.met;
         self.not_met += other.not_met;
         self.cannot_tell += other.cannot_tell;
+        self.not_judged += other.not_judged;
+        self.no_rule += other.no_rule;
         self.readings.agrees += other.readings.agrees;
         self.readings.differs += other.readings.differs;
         self.readings.cannot_tell += other.readings.cannot_tell;
         self.errors += other.errors;
         self.warnings += other.warnings;
         self.notes += other.notes;
-        self.accepted += other.accepted;
     }
 
     /// What files are ranked by.
     fn weight(&self) -> (usize, usize, usize) {
-        (self.errors, self.warnings, self.not_met + self.cannot_tell)
+        let open = self.not_met + self.cannot_tell + self.not_judged + self.no_rule;
+        (self.errors, self.warnings, open)
     }
 
     fn words(&self, notes_shown: bool) -> String {
@@ -186,10 +206,14 @@ impl Sum {
         let limits = [
             (self.not_met, "not met"),
             (self.cannot_tell, "cannot tell"),
+            (self.not_judged, "not judged"),
             (self.met, "met"),
         ];
         for (n, words) in limits.into_iter().filter(|l| l.0 > 0) {
             parts.push(format!("{} {words}", counted(n, "limit")));
+        }
+        if self.no_rule > 0 {
+            parts.push(format!("{} under no rule", counted(self.no_rule, "chain")));
         }
         if self.readings.all() > 0 {
             let listed = self.readings.listed();

@@ -90,3 +90,22 @@ fn a_clause_not_met_ends_with_1() {
     assert_eq!(r.code, Some(1), "{}", r.out);
     assert!(r.out.contains("limit-not-met") || r.err.contains("limit-not-met"));
 }
+
+/// The first line of `check` counts clauses as it counts limits; a chain that no clause bears on is
+/// not among those that are met.
+#[test]
+fn the_conclusion_of_check_counts_clauses() {
+    let text = |at: &str| {
+        format!(
+            "licence l {{ limit 10 W erp carrier on 144 MHz to 146.95 MHz, \"clause 4\" }}\nstation s {{\n    under l\n    chain c on {at} {{\n        transmitter 20 W carrier, fm\n        pad 0 dB\n        antenna 2.15 dBi\n    }}\n}}\n"
+        )
+    };
+    for (at, words) in [
+        ("146.9 MHz", "a.downlead: 1 limit not met; "),
+        ("433 MHz", "a.downlead: 1 chain under no rule; "),
+    ] {
+        let dir = folder(&[("a.downlead", &text(at))]);
+        let r = run(dir.path(), &["check", "a.downlead"]);
+        assert!(r.out.starts_with(words), "{at}: {}", r.out);
+    }
+}
