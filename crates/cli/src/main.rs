@@ -12,6 +12,7 @@ mod fit;
 mod formats;
 mod loader;
 mod model;
+mod parallel;
 mod plot;
 mod report;
 mod stdin;

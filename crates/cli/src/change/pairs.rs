@@ -3,7 +3,6 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicUsize, Ordering};
 
 use downlead_report::build::compare::compare;
 use downlead_report::build::diff::FileChange;
@@ -11,6 +10,7 @@ use downlead_report::build::diff::FileChange;
 use crate::files::{gather, root_of_file};
 use crate::loader::{DiskLoader, in_words};
 use crate::model::{LoadError, Loader, Snapshot};
+use crate::parallel::each;
 
 /// A file in one state.
 #[derive(Clone)]
@@ -56,34 +56,10 @@ impl Loader for Overlay {
 
 /// Compares all pairs on all processors, in their order. What cannot be read is complained of.
 pub(crate) fn compared(pairs: &[Pair<'_>]) -> Result<Vec<FileChange>, Vec<String>> {
-    let next = AtomicUsize::new(0);
-    let workers = std::thread::available_parallelism().map_or(1, usize::from);
-    let work = || {
-        let mut out = Vec::new();
-        loop {
-            let at = next.fetch_add(1, Ordering::Relaxed);
-            let Some(pair) = pairs.get(at) else {
-                return out;
-            };
-            out.push((at, one(pair)));
-        }
-    };
-    let mut all = if pairs.len() < 2 || workers < 2 {
-        work()
-    } else {
-        std::thread::scope(|s| {
-            let threads: Vec<_> = (0..workers.min(pairs.len()))
-                .map(|_| s.spawn(work))
-                .collect();
-            let done = threads.into_iter().map(std::thread::ScopedJoinHandle::join);
-            done.flat_map(|r| r.unwrap_or_else(|p| std::panic::resume_unwind(p)))
-                .collect()
-        })
-    };
-    all.sort_by_key(|x| x.0);
+    let all = each(pairs, one);
     let mut trouble = Vec::new();
     let mut out = Vec::with_capacity(all.len());
-    for (_, result) in all {
+    for result in all {
         match result {
             Ok(change) => out.push(change),
             Err(why) => trouble.push(why),

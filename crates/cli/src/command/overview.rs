@@ -2,7 +2,6 @@
 
 use std::cmp::Ordering;
 use std::io;
-use std::sync::atomic::{AtomicUsize, Ordering as Order};
 
 use downlead_eval::dates::days_of;
 use downlead_report::build::overview::rows;
@@ -17,6 +16,7 @@ use serde_json::json;
 use crate::change::args::{OverviewArgs, OverviewFormat, Sort};
 use crate::files::{Gathered, gather};
 use crate::model::Snapshot;
+use crate::parallel::each;
 use crate::ui::{Outcome, Ui};
 
 /// Files that are read together: files of one folder share what they use.
@@ -95,36 +95,16 @@ fn collect(gathered: &Gathered) -> Vec<OverviewRow> {
         .enumerate()
         .flat_map(|(g, group)| group.files.chunks(TOGETHER).map(move |c| (g, c)))
         .collect();
-    let next = AtomicUsize::new(0);
-    let work = || {
-        let mut out = Vec::new();
-        loop {
-            let at = next.fetch_add(1, Order::Relaxed);
-            let Some((g, files)) = sets.get(at) else {
-                return out;
-            };
-            let group = &gathered.groups[*g];
-            let snapshot = Snapshot::load(files, &group.loader());
-            let mut found = rows(&snapshot);
-            found.iter_mut().for_each(|r| r.file = group.shown(&r.file));
-            out.push((at, found));
-        }
-    };
-    let workers = std::thread::available_parallelism().map_or(1, usize::from);
-    let mut all: Vec<(usize, Vec<OverviewRow>)> = if sets.len() < 2 || workers < 2 {
-        work()
-    } else {
-        std::thread::scope(|s| {
-            let threads: Vec<_> = (0..workers.min(sets.len()))
-                .map(|_| s.spawn(work))
-                .collect();
-            let done = threads.into_iter().map(std::thread::ScopedJoinHandle::join);
-            done.flat_map(|r| r.unwrap_or_else(|p| std::panic::resume_unwind(p)))
-                .collect()
-        })
-    };
-    all.sort_by_key(|x| x.0);
-    all.into_iter().flat_map(|x| x.1).collect()
+    each(&sets, |(g, files)| {
+        let group = &gathered.groups[*g];
+        let snapshot = Snapshot::load(files, &group.loader());
+        let mut found = rows(&snapshot);
+        found.iter_mut().for_each(|r| r.file = group.shown(&r.file));
+        found
+    })
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 fn newest(rows: &[OverviewRow]) -> Option<String> {
