@@ -31,7 +31,8 @@
   :risky t)
 
 (defcustom downlead-hints
-  '(:loss t :power t :radiated t :limits t :readings t :cables t :bands [])
+  '(:loss t :power t :radiated t :limits t :readings t :cables t :bands []
+           :aligned :json-false)
   "Which hints the server shows beside the lines.
 Each kind is t or :json-false; `:bands' is a vector of band names,
 empty for all bands."

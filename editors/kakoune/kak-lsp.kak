@@ -17,6 +17,7 @@ hook global WinSetOption filetype=downlead %{
         readings = true
         cables = true
         bands = []
+        aligned = false
     }
     set-option buffer lsp_language_id downlead
     lsp-enable-window

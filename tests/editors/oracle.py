@@ -88,7 +88,10 @@ def tokens(text):
                     kind = "keyword" if begins else "word"
                 else:
                     kind = "name"
-            yield number, at, end, kind
+            # in an expression (`7 m / haat`) a word is the name of a value: editors may show it as either
+            operand = kind == "word" and line[:at].rstrip()[-1:] in ("(", "/", "*")
+            if not operand:
+                yield number, at, end, kind
             at, begins = end, begins and kind == "comment"
 
 

@@ -318,7 +318,7 @@ RG_HEAD = """// Cables of the RG types (MIL-DTL-17). All losses are typical figu
 //
 // The data file has 8 rows marked max. They are left out: four are a second-hand reading of two
 // slash sheets (one of them lies below every typical value), four follow from run lengths in an
-// avionics manual and may hold connectors. Nobody here has read the sheets themselves.
+// avionics manual and may hold connectors. The sheets themselves were not read.
 """
 
 FOAM_HEAD = """// Foam polyethylene cables with foil and braid, by size class. Typical figures at 20 °C, derived.

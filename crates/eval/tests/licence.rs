@@ -6,6 +6,7 @@ mod common;
 use common::{MAIN, load, load_from};
 use downlead_eval::Snapshot;
 use downlead_eval::licence::{RuleResult, RuleVerdict, StationRules};
+use downlead_report::Reports as _;
 use downlead_testkit::{Files, examples};
 
 /// All clause results of a snapshot, with chain and band.
@@ -526,4 +527,50 @@ fn sixty_metres_in_the_united_states() {
     let r = worst(&of("20 W"));
     assert_eq!(r.verdict, RuleVerdict::NotMet);
     assert!(r.cite.contains("91 FR 1405"), "{}", r.cite);
+}
+
+/// Rules whose clauses go by classes, and a station that states none: every class might forbid what
+/// the clause without a class allows.
+#[test]
+fn a_class_that_is_not_stated_cannot_be_judged() {
+    let text = |class: &str| {
+        format!(
+            "rules r1 {{\n    dated 2026-01-15\n    class a, b\n    limit 200 W output carrier on 140 MHz to 150 MHz, \"1\", confidence high\n    limit 10 W output carrier on 140 MHz to 150 MHz, class b, \"2\", confidence high\n}}\nstation s {{\n    under r1{class}\n    chain c on 145.3 MHz transmit {{\n        transmitter 90 W carrier, fm\n        antenna 2.15 dBi\n    }}\n}}\n"
+        )
+    };
+    let verdicts = |t: &str| -> Vec<&'static str> {
+        let s = load(t);
+        let chain = &s.report().stations[0].chains[0];
+        chain.bands[0]
+            .rules
+            .iter()
+            .map(|r| r.verdict.word())
+            .collect()
+    };
+    assert!(verdicts(&text("")).contains(&"cannot-judge"));
+    assert!(!verdicts(&text(", class a")).contains(&"cannot-judge"));
+    assert!(verdicts(&text(", class b")).contains(&"not-met"));
+}
+
+/// 133 W and 109 W of EIRP are more than 150 W together, though each is less.
+#[test]
+fn a_total_of_several_transmitters_is_not_said_to_be_met() {
+    let text = |more: &str| {
+        format!(
+            "licence l1 {{\n    limit 150 W eirp carrier total on 140 MHz to 450 MHz, \"tot\"\n}}\nstation s {{\n    under l1\n    chain c2 on 145.3 MHz transmit {{\n        transmitter 50 W carrier, fm\n        antenna 3 dBi\n    }}\n{more}}}\n"
+        )
+    };
+    let verdicts = |t: &str| -> Vec<&'static str> {
+        let s = load(t);
+        let report = s.report();
+        let chains = report.stations[0].chains.iter();
+        chains
+            .flat_map(|c| &c.bands)
+            .flat_map(|b| &b.rules)
+            .map(|r| r.verdict.word())
+            .collect()
+    };
+    assert_eq!(verdicts(&text("")), ["met"]);
+    let more = "    chain c70 on 433 MHz transmit {\n        transmitter 50 W carrier, fm\n        antenna 3 dBi\n    }\n";
+    assert_eq!(verdicts(&text(more)), ["cannot-judge", "cannot-judge"]);
 }

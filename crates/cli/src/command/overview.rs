@@ -212,7 +212,15 @@ fn ordered(sort: Sort, a: &OverviewRow, b: &OverviewRow) -> Ordering {
 }
 
 /// The words of `--verdict`.
-pub(crate) const VERDICTS: [&str; 5] = ["error", "not-met", "cannot-tell", "no-limit", "met"];
+pub(crate) const VERDICTS: [&str; 7] = [
+    "error",
+    "not-met",
+    "cannot-tell",
+    "not-judged",
+    "no-rule",
+    "no-limit",
+    "met",
+];
 
 #[cfg(test)]
 mod tests {
@@ -225,6 +233,8 @@ mod tests {
             Standing::Error,
             Standing::NotMet,
             Standing::CannotTell,
+            Standing::NotJudged,
+            Standing::NoRule,
             Standing::NoLimit,
             Standing::Met,
         ];

@@ -126,6 +126,10 @@ impl Goal {
                     };
                     out.push((source, l.margin_db, l.uncertainty_db));
                 }
+                for (r, l) in b.rules.iter().filter_map(|r| Some((r, r.judged.as_ref()?))) {
+                    let source = format!("{} ({chain} on {})", r.source(), b.band);
+                    out.push((source, l.margin_db, l.uncertainty_db));
+                }
             }
             Goal::Radiated(eirp, least, watts, band) => {
                 let value = if *eirp { b.eirp_w } else { b.erp_w() };
@@ -144,8 +148,8 @@ impl Goal {
 struct Question {
     opened: Opened,
     goal: Goal,
-    /// Numbers of what is judged that depends on the figure.
-    moves: Vec<usize>,
+    /// What is judged and depends on the figure: its number and its name.
+    moves: Vec<(usize, String)>,
 }
 
 impl Question {
@@ -154,8 +158,12 @@ impl Question {
         self.opened.set(x);
         let all = self.goal.judged(&self.opened.snapshot);
         let mut least: Option<(f64, String)> = None;
-        for i in &self.moves {
+        for (i, known) in &self.moves {
             let (name, margin, u) = all.get(*i)?;
+            // another clause applies at this number: what is sought is not one function of it
+            if name != known {
+                return None;
+            }
             let m = if surely { margin - u } else { *margin };
             if !m.is_finite() {
                 return None;
@@ -312,7 +320,7 @@ pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let moved = before.iter().zip(&after).enumerate();
     q.moves = moved
         .filter(|(_, (a, b))| (a.1 - b.1).abs() > 1e-9)
-        .map(|x| x.0)
+        .map(|(i, (a, _))| (i, a.0.clone()))
         .collect();
     if q.moves.is_empty() {
         ui.complain(&format!(
@@ -333,6 +341,7 @@ pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
             return Ok(Outcome::Findings);
         }
     };
+    let unjudged = unjudged(&q);
     let binding = q.margin(just, false).map_or_else(String::new, |m| m.1);
     let safe = sure.as_ref().ok().map(|x| rounded(*x, rises, step));
     let unit = q.opened.varied.unit.clone();
@@ -349,6 +358,7 @@ pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
                 "just": just,
                 "rounded": safe,
                 "binding": binding,
+                "not_judged": unjudged,
             });
             serde_json::to_string_pretty(&value)? + "\n"
         }
@@ -362,8 +372,12 @@ pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
                 (Ok(x), _) => shown(*x),
                 (Err(why), _) => why.clone(),
             };
+            let open: String = unjudged
+                .iter()
+                .map(|u| format!("  not judged              {u}\n"))
+                .collect();
             format!(
-                "{} (stated {start} {unit}), for {}\n  beyond the uncertainty  {surely}\n  just reached            {}\n  binding                 {binding}\n",
+                "{} (stated {start} {unit}), for {}\n  beyond the uncertainty  {surely}\n  just reached            {}\n  binding                 {binding}\n{open}",
                 args.vary,
                 args.goal,
                 shown(just)
@@ -376,6 +390,21 @@ pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
     } else {
         Outcome::Findings
     })
+}
+
+/// Clauses that the answer says nothing about, because something is missing for them or none bears
+/// on the frequency.
+fn unjudged(q: &Question) -> Vec<String> {
+    let mut out = Vec::new();
+    if !matches!(q.goal, Goal::Limits) {
+        return out;
+    }
+    each_band(&q.opened.snapshot, |chain, _, b| {
+        for r in b.rules.iter().filter(|r| r.judged.is_none()) {
+            out.push(format!("{} ({chain} on {})", r.source(), b.band));
+        }
+    });
+    out
 }
 
 /// A row of a sweep.

@@ -109,3 +109,57 @@ fn the_conclusion_of_check_counts_clauses() {
         assert!(r.out.starts_with(words), "{at}: {}", r.out);
     }
 }
+
+const UNDER: &str = "licence l { limit 30 W erp carrier, \"clause 4\" }\nstation s {\n    under l\n    transmitter TX1 20 W ± 5 % carrier, fm\n    antenna A1 2.15 dBi ± 0.5 dB\n\n    chain c on 146.9 MHz transmit {\n        TX1\n        pad 0.5 dB\n        A1\n        limit 60 W erp, \"sheet\"\n    }\n}\n";
+
+/// The nearest of limit and clause decides how far a figure may go.
+#[test]
+fn solve_goes_by_the_clauses_too() {
+    let dir = folder(&[("a.downlead", UNDER)]);
+    let r = run(dir.path(), &["solve", "a.downlead", "--vary", "TX1.power"]);
+    assert!(
+        r.out.contains("binding                 l clause 4"),
+        "{}",
+        r.out
+    );
+    // 30 W ERP over a half-wave dipole of 2.15 dBi after 0.5 dB
+    assert!(
+        r.out.contains("just reached            at most 33.60 W"),
+        "{}",
+        r.out
+    );
+    let alone = UNDER.replace("        limit 60 W erp, \"sheet\"\n", "");
+    let dir = folder(&[("a.downlead", &alone)]);
+    let r = run(dir.path(), &["solve", "a.downlead", "--vary", "TX1.power"]);
+    assert!(r.out.contains("at most 33.60 W"), "{} {}", r.out, r.err);
+}
+
+/// A clause that is no longer met is something that got worse, as a limit is.
+#[test]
+fn diff_goes_by_the_clauses_too() {
+    let more = UNDER.replace("TX1 20 W", "TX1 40 W");
+    let gone = more.replace("    under l\n", "");
+    let dir = folder(&[
+        ("a.downlead", UNDER),
+        ("b.downlead", &more),
+        ("c.downlead", &gone),
+    ]);
+    let r = run(dir.path(), &["diff", "a.downlead", "b.downlead"]);
+    assert_eq!(r.code, Some(1), "{}", r.out);
+    assert!(r.out.contains("l clause 4: met → not met"), "{}", r.out);
+    let r = run(dir.path(), &["diff", "b.downlead", "c.downlead"]);
+    assert!(r.out.contains("l clause 4"), "{}", r.out);
+}
+
+/// An overview says how a station stands under its licence.
+#[test]
+fn an_overview_goes_by_the_clauses_too() {
+    let more = UNDER.replace("TX1 20 W", "TX1 50 W");
+    let other = UNDER.replace("erp carrier,", "erp carrier on 430 MHz to 440 MHz,");
+    let dir = folder(&[("b.downlead", &more), ("c.downlead", &other)]);
+    let r = run(dir.path(), &["overview", "--format", "csv", "b.downlead"]);
+    assert!(r.out.contains("not-met"), "{}", r.out);
+    assert!(r.out.contains("l clause 4"), "{}", r.out);
+    let r = run(dir.path(), &["overview", "--format", "csv", "c.downlead"]);
+    assert!(r.out.contains("no-rule"), "{}", r.out);
+}

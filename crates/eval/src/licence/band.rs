@@ -3,7 +3,8 @@
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{db, power};
 use downlead_station::model::{
-    Amount, Clause, Confidence, Counted, LimitQuantity, Name, RuleSet, Station, Under,
+    Amount, Clause, Confidence, Counted, LimitQuantity, Name, Part, PartKind, RuleSet, Station,
+    Step, Under,
 };
 
 use super::matching::{self, Bears, Facts, bears, now, place, replaced};
@@ -93,6 +94,7 @@ impl<'m> Set<'m> {
             .collect();
         let expired = self.set.until.as_deref().filter(|u| matching::past(now, u));
         let mut out = Vec::new();
+        let mut classless = false;
         for (c, b) in &all {
             if replaced(c, &bearing) {
                 continue;
@@ -108,6 +110,22 @@ impl<'m> Set<'m> {
             }
             match b {
                 Bears::Ended(until) => self.superseded(run, c, until, now),
+                // one of them says it for all
+                Bears::Class if classless => {}
+                Bears::Class => {
+                    classless = true;
+                    let names: Vec<String> = self
+                        .set
+                        .classes
+                        .iter()
+                        .map(|n| format!("`{}`", n.text))
+                        .collect();
+                    let why = format!(
+                        "it goes by the class of the station, which `under` does not state ({})",
+                        names.join(", ")
+                    );
+                    out.push(self.cannot(run, c, why, Severity::Warning));
+                }
                 Bears::Unknown(v) => {
                     let why = format!("it goes by {}, which is not stated", v.noun());
                     out.push(self.cannot(run, c, why, Severity::Warning));
@@ -132,6 +150,18 @@ impl<'m> Set<'m> {
                         "it counts DC input, which no line states; the set's other clause is judged instead".to_owned(),
                         Severity::Info,
                     );
+                }
+                // what each transmitter keeps, all of them together may exceed
+                Bears::Yes if c.total && senders(self.st) > 1 => {
+                    let had = run.diags.len();
+                    let found = self.clause(run, result, feed, c);
+                    if found.verdict == RuleVerdict::NotMet {
+                        out.push(found);
+                        continue;
+                    }
+                    run.diags.truncate(had);
+                    let why = "it counts all transmitters of the station together, and the sum of several is not computed".to_owned();
+                    out.push(self.cannot(run, c, why, Severity::Warning));
                 }
                 Bears::Yes => out.push(self.clause(run, result, feed, c)),
                 Bears::No => {}
@@ -210,6 +240,12 @@ impl<'m> Set<'m> {
             let name = c.asks.as_ref().map_or("", |q| &q.text);
             d = d.help(format!(
                 "Answer it: `under {} {{ {name} no, \"who says so, and when\" }}`.",
+                self.set.name.text
+            ));
+        } else if why.starts_with("it goes by the class") {
+            let class = self.set.classes.first().map_or("A", |n| &*n.text);
+            d = d.help(format!(
+                "Say it: `under {}, class {class}`.",
                 self.set.name.text
             ));
         } else if why.starts_with("it goes by") {
@@ -498,4 +534,19 @@ pub(super) fn plain(c: &Clause) -> Option<f64> {
         Amount::Law(law) if law.factors.is_empty() => Some(law.watts),
         _ => None,
     }
+}
+
+/// Chains of a station that begin at a transmitter.
+fn senders(station: &Station) -> usize {
+    let sends = |part: &Part| part.kind == PartKind::Transmitter;
+    let of_step = |s: &Step| match s {
+        Step::Part { part, .. } => sends(part),
+        Step::Use { tag, .. } => {
+            let named = |p: &&Part| p.tag.as_ref().is_some_and(|t| t.text == tag.text);
+            station.parts.iter().find(named).is_some_and(sends)
+        }
+        _ => false,
+    };
+    let chains = station.chains.iter();
+    chains.filter(|c| c.steps.iter().any(of_step)).count()
 }

@@ -106,6 +106,8 @@ pub(super) enum Bears<'m> {
     Ended(&'m str),
     /// It does if a question is answered with yes.
     Asks(&'m Name),
+    /// It is of some classes, and the station states none.
+    Class,
     /// Whether it does depends on something that is not stated.
     Unknown(Variable),
 }
@@ -145,7 +147,8 @@ pub(super) fn bears<'m>(
         return Bears::No;
     }
     let mine = |n: &Name| facts.under.classes.iter().any(|k| k.text == n.text);
-    if !c.classes.is_empty() && !c.classes.iter().any(mine) {
+    let stated = !facts.under.classes.is_empty();
+    if stated && !c.classes.is_empty() && !c.classes.iter().any(mine) {
         return Bears::No;
     }
     if let Some((v, above, edge)) = c.bound {
@@ -173,6 +176,7 @@ pub(super) fn bears<'m>(
         return Bears::No;
     }
     match answer {
+        _ if !c.classes.is_empty() && facts.under.classes.is_empty() => Bears::Class,
         Some((q, None)) => Bears::Asks(q),
         _ => Bears::Yes,
     }

@@ -80,6 +80,17 @@ pub struct RuleResult {
     pub why: Box<[Box<str>]>,
 }
 
+impl RuleResult {
+    /// `SET CITATION`, as the document that a limit cites.
+    #[must_use]
+    pub fn source(&self) -> String {
+        match &*self.cite {
+            "" => self.set.to_string(),
+            cite => format!("{} {cite}", self.set),
+        }
+    }
+}
+
 /// A threshold that is reached, or may be.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Duty {

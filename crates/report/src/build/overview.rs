@@ -2,6 +2,7 @@
 
 use downlead_base::Severity;
 use downlead_eval::dates::days_of;
+use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, Verdict};
 use downlead_eval::{Evaluated, Places, Snapshot};
 use downlead_station::model::{Basis, Chain, Direction, Meaning, Node, PartData, Station, Step};
@@ -113,26 +114,37 @@ fn of_band(
     c: &ChainResult,
     b: &BandResult,
 ) -> OverviewRow {
-    let rank = |l: &&LimitResult| match l.verdict {
+    let rank = |l: &LimitResult| match l.verdict {
         Verdict::No => 0,
         Verdict::CannotTell => 1,
         Verdict::Yes => 2,
     };
-    let worst = b
-        .limits
+    let clauses = b
+        .rules
         .iter()
-        .min_by(|x, y| (rank(x).cmp(&rank(y))).then(x.margin_db.total_cmp(&y.margin_db)));
-    let verdict = match worst.map(|l| l.verdict) {
+        .filter_map(|r| Some((r.judged.as_ref()?, Some(r))));
+    let limits = b.limits.iter().map(|l| (l, None)).chain(clauses);
+    let worst = limits
+        .min_by(|(x, _), (y, _)| (rank(x).cmp(&rank(y))).then(x.margin_db.total_cmp(&y.margin_db)));
+    let is = |v: RuleVerdict| b.rules.iter().any(|r| r.verdict == v);
+    let verdict = match worst.map(|l| l.0.verdict) {
         Some(Verdict::No) => Standing::NotMet,
         Some(Verdict::CannotTell) => Standing::CannotTell,
+        // a clause that is met says nothing of one that could not be judged
+        _ if is(RuleVerdict::CannotJudge) => Standing::NotJudged,
+        _ if is(RuleVerdict::NoRule) => Standing::NoRule,
         Some(Verdict::Yes) => Standing::Met,
         None if !b.complete => Standing::Error,
         None => Standing::NoLimit,
     };
-    let cite = worst.and_then(|l| match item.1.meaning.node(l.loc) {
-        Some(Node::Limit { source, .. }) => source.as_ref().map(ToString::to_string),
-        _ => None,
+    let cite = worst.and_then(|(l, clause)| match clause {
+        Some(r) => Some(r.source()),
+        None => match item.1.meaning.node(l.loc) {
+            Some(Node::Limit { source, .. }) => source.as_ref().map(ToString::to_string),
+            _ => None,
+        },
     });
+    let worst = worst.map(|x| x.0);
     OverviewRow {
         file: file.to_owned(),
         line: places.line(c.loc),

@@ -10,23 +10,29 @@ use crate::words::figure::counted;
 static ROWS: &[Column<OverviewRow>] = &[
     Column::left("station", |r| name(r).into()),
     Column::left("band", |r| (&r.band).into()),
-    Column::right("MHz", |r| {
+    Column::right("MHz", |r: &OverviewRow| {
         let mhz = r.frequency_hz.map(|f| format!("{}", f / 1e6));
         mhz.unwrap_or_default().into()
-    }),
+    })
+    .drop(3),
     Column::right("ERP", |r| r.erp_w.map(power).unwrap_or_default().into()),
-    Column::left("limit", |r| limit(r).into()),
+    Column::left("limit", |r: &OverviewRow| limit(r).into()).shrink(12),
     Column::left("verdict", verdict),
-    Column::right("margin", |r| {
+    Column::right("margin", |r: &OverviewRow| {
         r.margin_db.map(signed).unwrap_or_default().into()
     }),
-    Column::right("uncertainty", |r| {
+    Column::right("uncertainty", |r: &OverviewRow| {
         r.uncertainty_db.map(db).unwrap_or_default().into()
-    }),
-    Column::left("newest reading", |r| {
+    })
+    .drop(4),
+    Column::left("newest reading", |r: &OverviewRow| {
         r.newest_reading.clone().unwrap_or_default().into()
-    }),
-    Column::right("age", |r| r.age_days.map(age).unwrap_or_default().into()),
+    })
+    .drop(1),
+    Column::right("age", |r: &OverviewRow| {
+        r.age_days.map(age).unwrap_or_default().into()
+    })
+    .drop(2),
     Column::left("open", |r| open(r).into()),
     Column::left("file", |r| {
         let place = Place::new(&r.file, r.line);
@@ -56,7 +62,7 @@ fn limit(r: &OverviewRow) -> String {
 fn verdict(r: &OverviewRow) -> Text {
     let sign = match r.verdict {
         Standing::Met => Sign::Good,
-        Standing::CannotTell => Sign::Open,
+        Standing::CannotTell | Standing::NotJudged | Standing::NoRule => Sign::Open,
         Standing::NotMet | Standing::Error => Sign::Bad,
         Standing::NoLimit => return r.verdict.words().into(),
     };
@@ -98,6 +104,8 @@ pub fn page(o: &Overview) -> Document {
         Standing::Error,
         Standing::NotMet,
         Standing::CannotTell,
+        Standing::NotJudged,
+        Standing::NoRule,
         Standing::NoLimit,
         Standing::Met,
     ];

@@ -16,6 +16,10 @@ pub enum Standing {
     NotMet,
     /// The uncertainty is larger than the margin.
     CannotTell,
+    /// A clause of the licence cannot be judged, because something is not stated.
+    NotJudged,
+    /// No clause of the licence bears on the frequency.
+    NoRule,
     /// No limit is stated.
     NoLimit,
     /// All limits are met.
@@ -30,6 +34,8 @@ impl Standing {
             Standing::Error => "error",
             Standing::NotMet => "not-met",
             Standing::CannotTell => "cannot-tell",
+            Standing::NotJudged => "not-judged",
+            Standing::NoRule => "no-rule",
             Standing::NoLimit => "no-limit",
             Standing::Met => "met",
         }
@@ -42,6 +48,8 @@ impl Standing {
             Standing::Error => "error",
             Standing::NotMet => "not met",
             Standing::CannotTell => "cannot tell",
+            Standing::NotJudged => "not judged",
+            Standing::NoRule => "no rule",
             Standing::NoLimit => "no limit",
             Standing::Met => "met",
         }

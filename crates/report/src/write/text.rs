@@ -1,7 +1,7 @@
 //! A document as text for a terminal or a printer, at any width.
 //!
 //! Words wrap with a hanging indent. Columns of a table are shortened, then left out; where that
-//! does not suffice, or the width is below [`NARROW`], each row becomes wrapped words and keeps all
+//! does not suffice, or the width is below `NARROW`, each row becomes wrapped words and keeps all
 //! of its cells.
 
 use unicode_width::UnicodeWidthStr;

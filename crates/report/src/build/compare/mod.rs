@@ -249,8 +249,8 @@ fn figures(b: &BandResult) -> Figures {
     }
 }
 
-/// Limits of the same quantity belong together: by the document they cite, and what is left in the
-/// order in which they stand.
+/// Limits of the same quantity belong together, clauses of a licence among them: by the document they
+/// cite, and what is left in the order of the text.
 fn limits(
     old: Option<(&Named<'_>, usize, &BandResult)>,
     new: Option<(&Named<'_>, usize, &BandResult)>,
@@ -259,10 +259,16 @@ fn limits(
         let Some((c, _, b)) = x else {
             return Vec::new();
         };
-        b.limits
-            .iter()
-            .map(|l| (l.quantity.word(), limit(c, l)))
-            .collect()
+        let limits = b.limits.iter().map(|l| (l.quantity.word(), limit(c, l)));
+        let clauses = b.rules.iter().filter_map(|r| {
+            let l = r.judged.as_ref()?;
+            let state = LimitState {
+                source: Some(r.source()),
+                ..limit(c, l)
+            };
+            Some((l.quantity.word(), state))
+        });
+        limits.chain(clauses).collect()
     };
     let (was, is) = (of(old), of(new));
     let mut taken = vec![false; was.len()];
