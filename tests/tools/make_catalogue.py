@@ -285,7 +285,7 @@ def rigid():
 
 
 def open_wire():
-    dry = "dry line only: wet or iced it loses several times as much and nobody can say how much"
+    dry = "dry line only: wet or iced it loses several times as much; how much is not known"
     return [
         derived_class(
             "window line nominal 450 ohm, 18 AWG", "window-line-450", "window line, nominal 450 ohm, two 18 AWG wires", None, None,
