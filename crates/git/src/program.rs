@@ -19,6 +19,16 @@ pub(crate) fn git(folder: &Path, args: &[&str]) -> Result<Option<Vec<u8>>, Strin
     git_with(folder, args, None)
 }
 
+/// Settings that hold whatever the user's and the folder's own files say: nothing is fetched, no
+/// program checks a signature, and what is printed has one form.
+const SETTINGS: [&str; 5] = [
+    "protocol.allow=never",
+    "log.showSignature=false",
+    "log.showRoot=true",
+    "diff.relative=false",
+    "core.quotePath=false",
+];
+
 /// The same with something to read.
 pub(crate) fn git_with(
     folder: &Path,
@@ -33,7 +43,8 @@ pub(crate) fn git_with(
         command.env("PATH", path);
     }
     let child = command
-        .args(["--no-pager", "-c", "protocol.allow=never"])
+        .arg("--no-pager")
+        .args(SETTINGS.iter().flat_map(|s| ["-c", s]))
         .args(args)
         .current_dir(folder)
         // a hook's own repository is not that of the file asked about

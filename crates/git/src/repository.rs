@@ -216,12 +216,6 @@ impl Repository {
         let hash = self.commit(name)?;
         let most = most.min(MOST_COMMITS).to_string();
         let args = [
-            "-c",
-            "diff.relative=false",
-            "-c",
-            "log.showSignature=false",
-            "-c",
-            "log.showRoot=true",
             "log",
             "--first-parent",
             "-m",

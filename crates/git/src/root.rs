@@ -183,47 +183,47 @@ mod tests {
     #[test]
     fn without_either_the_use_lines_widen_it_below_home() {
         let (_dir, top) = made(&[
-            ("home/work/sites/a.downlead", SITE),
+            ("home/radio/sites/a.downlead", SITE),
             (
-                "home/work/lib/cables.downlead",
+                "home/radio/lib/cables.downlead",
                 "use \"../../more/deep/m.downlead\"\n",
             ),
             ("home/alone/b.downlead", "band 2m 145 MHz\n"),
             ("home/alone/c.downlead", "use \"../x.downlead\"\n"),
             (
-                "home/work/side/d.downlead",
+                "home/radio/side/d.downlead",
                 "use \"../../../e.downlead\"\nuse \"../secret.txt\"\n",
             ),
         ]);
         let home = top.join("home");
         let of = |p: &str, home: Option<&Path>| root_of(&top.join(p), None, None, home);
         // the library's own `use` line leads to the home folder itself, which is no root
-        let a = "home/work/sites/a.downlead";
-        assert_eq!(of(a, Some(&home)), home.join("work"));
+        let a = "home/radio/sites/a.downlead";
+        assert_eq!(of(a, Some(&home)), home.join("radio"));
         assert_eq!(of(a, Some(&top)), home);
-        assert_eq!(of(a, None), home.join("work/sites"));
+        assert_eq!(of(a, None), home.join("radio/sites"));
         assert_eq!(of("home/alone/b.downlead", Some(&home)), home.join("alone"));
         assert_eq!(of("home/alone/c.downlead", Some(&home)), home.join("alone"));
-        let d = "home/work/side/d.downlead";
-        assert_eq!(of(d, Some(&home)), home.join("work/side"));
+        let d = "home/radio/side/d.downlead";
+        assert_eq!(of(d, Some(&home)), home.join("radio/side"));
         // the text of an editor takes precedence over that on the disk
         let b = top.join("home/alone/b.downlead");
         fs::create_dir_all(home.join("alone/sub")).unwrap();
-        let text = Some("use \"../work/x.downlead\"\n");
+        let text = Some("use \"../radio/x.downlead\"\n");
         assert_eq!(root_of(&b, text, None, Some(&top)), home);
     }
 
     #[test]
     fn an_opened_folder_is_part_of_the_root() {
-        let (_dir, top) = made(&[("work/sites/a.downlead", SITE), ("other/", "")]);
-        let a = top.join("work/sites/a.downlead");
+        let (_dir, top) = made(&[("radio/sites/a.downlead", SITE), ("other/", "")]);
+        let a = top.join("radio/sites/a.downlead");
         assert_eq!(
-            root_of(&a, None, Some(&top.join("work")), None),
-            top.join("work")
+            root_of(&a, None, Some(&top.join("radio")), None),
+            top.join("radio")
         );
         assert_eq!(
             root_of(&a, None, Some(&top.join("other")), None),
-            top.join("work/sites")
+            top.join("radio/sites")
         );
     }
 
