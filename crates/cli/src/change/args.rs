@@ -3,6 +3,8 @@
 use std::path::PathBuf;
 
 use clap::ValueEnum;
+use clap::builder::PossibleValuesParser;
+use downlead_report::shape::overview::Standing;
 
 use crate::args::{Shape, Within};
 
@@ -84,7 +86,7 @@ pub(crate) struct OverviewArgs {
     #[arg(long, value_enum, default_value_t = Sort::Verdict)]
     pub(crate) sort: Sort,
     /// Only rows with this verdict; may be given several times.
-    #[arg(long, value_name = "VERDICT", value_parser = crate::command::VERDICTS)]
+    #[arg(long, value_name = "VERDICT", value_parser = PossibleValuesParser::new(Standing::ALL.map(Standing::word)))]
     pub(crate) verdict: Vec<String>,
     /// Only rows of this band; may be given several times.
     #[arg(long, value_name = "BAND")]

@@ -18,8 +18,6 @@ mod report;
 mod solve;
 mod watch;
 
-pub(crate) use overview::VERDICTS;
-
 use std::io;
 
 use clap::CommandFactory;

@@ -211,34 +211,12 @@ fn ordered(sort: Sort, a: &OverviewRow, b: &OverviewRow) -> Ordering {
     }
 }
 
-/// The words of `--verdict`.
-pub(crate) const VERDICTS: [&str; 7] = [
-    "error",
-    "not-met",
-    "cannot-tell",
-    "not-judged",
-    "no-rule",
-    "no-limit",
-    "met",
-];
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use downlead_report::shape::overview::Standing;
 
     #[test]
-    fn the_words_are_those_of_the_shape() {
-        let all = [
-            Standing::Error,
-            Standing::NotMet,
-            Standing::CannotTell,
-            Standing::NotJudged,
-            Standing::NoRule,
-            Standing::NoLimit,
-            Standing::Met,
-        ];
-        assert_eq!(all.map(Standing::word), VERDICTS);
+    fn ages_are_read_in_days_and_months() {
         assert_eq!(days_in("24mo"), Some(730.5));
         assert_eq!(
             (days_in("90d"), days_in("x"), days_in("24")),

@@ -100,16 +100,7 @@ pub fn page(o: &Overview) -> Document {
         Some(Place::new(&r.file, r.line))
     }));
     let count = |s: Standing| o.rows.iter().filter(|r| r.verdict == s).count();
-    let all = [
-        Standing::Error,
-        Standing::NotMet,
-        Standing::CannotTell,
-        Standing::NotJudged,
-        Standing::NoRule,
-        Standing::NoLimit,
-        Standing::Met,
-    ];
-    let sums: Vec<String> = all
+    let sums: Vec<String> = Standing::ALL
         .into_iter()
         .filter(|s| count(*s) > 0)
         .map(|s| format!("{} {}", count(s), s.words()))

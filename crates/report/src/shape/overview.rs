@@ -27,6 +27,17 @@ pub enum Standing {
 }
 
 impl Standing {
+    /// All of them, the worst first.
+    pub const ALL: [Standing; 7] = [
+        Standing::Error,
+        Standing::NotMet,
+        Standing::CannotTell,
+        Standing::NotJudged,
+        Standing::NoRule,
+        Standing::NoLimit,
+        Standing::Met,
+    ];
+
     /// Word of the JSON.
     #[must_use]
     pub fn word(self) -> &'static str {

@@ -75,13 +75,21 @@ const READ_DATE: Slot = Slot::date(DATE).says("the day of the reading", "2026-07
 const PROMISED: Slot =
     Slot::one_of(PROMISE, &w::PROMISE).says("what a sheet's figure promises", "typical");
 
+const AT_FREQUENCY: Slot = Slot::word(AT, "at", &[Value(&q::FREQUENCY)])
+    .once_per_kind()
+    .says("at a frequency", "at 145 MHz");
+const AT_WARM: Slot = Slot::word(AT, "at", &[Value(&q::WARM_AT)])
+    .once_per_kind()
+    .says("at a temperature or frequency", "at 15 °C");
+
+/// Where a figure is from and what it promises, with what else it may hold on or at.
 macro_rules! about_figure {
-    ($(#[$m:meta])* $name:ident, $at:expr) => {
+    ($(#[$m:meta])* $name:ident $(, $where:expr)*) => {
         $(#[$m])*
         pub(crate) static $name: &[Slot] = &{
             let [read, sheet, rated, displayed, guess] = ORIGIN;
             [
-                read, sheet, SOURCE_TEXT, rated, displayed, guess, PROMISED, ON_BANDS, $at,
+                read, sheet, SOURCE_TEXT, rated, displayed, guess, PROMISED, $($where,)*
                 SINCE_DATE, WITH_INSTRUMENT, BY_PERSON, CORRECTED_TEXT, CITE_TEXT, READ_DATE,
             ]
         };
@@ -90,54 +98,19 @@ macro_rules! about_figure {
 
 about_figure! {
     /// What can be said about every figure.
-    ABOUT_FIGURE,
-    Slot::word(AT, "at", &[Value(&q::FREQUENCY)]).once_per_kind().says("at a frequency", "at 145 MHz")
+    ABOUT_FIGURE, ON_BANDS, AT_FREQUENCY
 }
-/// What can be said about a figure that holds always.
-pub(crate) static ABOUT_ALWAYS: &[Slot] = &{
-    let [read, sheet, rated, displayed, guess] = ORIGIN;
-    [
-        read,
-        sheet,
-        SOURCE_TEXT,
-        rated,
-        displayed,
-        guess,
-        PROMISED,
-        SINCE_DATE,
-        WITH_INSTRUMENT,
-        BY_PERSON,
-        CORRECTED_TEXT,
-        CITE_TEXT,
-        READ_DATE,
-    ]
-};
-/// What can be said about a figure that holds at a frequency, and on no band.
-pub(crate) static ABOUT_AT: &[Slot] = &{
-    let [read, sheet, rated, displayed, guess] = ORIGIN;
-    [
-        read,
-        sheet,
-        SOURCE_TEXT,
-        rated,
-        displayed,
-        guess,
-        PROMISED,
-        Slot::word(AT, "at", &[Value(&q::FREQUENCY)])
-            .once_per_kind()
-            .says("at a frequency", "at 145 MHz"),
-        SINCE_DATE,
-        WITH_INSTRUMENT,
-        BY_PERSON,
-        CORRECTED_TEXT,
-        CITE_TEXT,
-        READ_DATE,
-    ]
-};
+about_figure! {
+    /// What can be said about a figure that holds always.
+    ABOUT_ALWAYS
+}
+about_figure! {
+    /// What can be said about a figure that holds at a frequency, and on no band.
+    ABOUT_AT, AT_FREQUENCY
+}
 about_figure! {
     /// The same, of something whose temperature takes part.
-    ABOUT_WARM,
-    Slot::word(AT, "at", &[Value(&q::WARM_AT)]).once_per_kind().says("at a temperature or frequency", "at 15 °C")
+    ABOUT_WARM, ON_BANDS, AT_WARM
 }
 
 /// What can be said about a limit.
