@@ -510,3 +510,23 @@ fn the_log_says_what_each_commit_did() {
     }
     assert_eq!(run(dir.path(), &["log", "--from", "none"]).code, Some(2));
 }
+
+/// A frequency in another unit is the same frequency: a verdict that fell there is found.
+#[test]
+fn a_frequency_in_another_unit_is_no_other_band() {
+    let text = |on: &str, watts: &str| {
+        format!(
+            "chain c on {on} {{\n    transmitter {watts} W ± 5 % carrier, fm\n    antenna 2.15 dBi ± 0.5 dB\n    limit 70 W erp, \"clause 4\"\n}}\n"
+        )
+    };
+    let dir = crate::folder(&[
+        ("a.downlead", &text("145.3 MHz", "40")),
+        ("same.downlead", &text("145300 kHz", "40")),
+        ("more.downlead", &text("145300 kHz", "66")),
+    ]);
+    let r = crate::run(dir.path(), &["diff", "a.downlead", "same.downlead"]);
+    assert_eq!((r.code, r.out.as_str()), (Some(0), ""));
+    let r = crate::run(dir.path(), &["diff", "a.downlead", "more.downlead"]);
+    assert_eq!(r.code, Some(1), "{}", r.out);
+    assert!(r.out.contains("met → cannot tell"), "{}", r.out);
+}

@@ -157,17 +157,18 @@ fn chain(old: Option<&Named<'_>>, new: Option<&Named<'_>>) -> ChainChange {
         old: old.map(|c| c.result().direction.word()),
         new: new.map(|c| c.result().direction.word()),
     };
-    let names = |c: Option<&Named<'_>>| -> Vec<String> {
+    let names = |c: Option<&Named<'_>>| -> Vec<(String, String)> {
         c.map_or_else(Vec::new, |c| {
-            c.result().bands.iter().map(band_name).collect()
+            let bands = c.result().bands.iter();
+            bands.map(|b| (band_key(c, b), band_name(b))).collect()
         })
     };
     let (was, is) = (names(old), names(new));
-    let mut all: Vec<&String> = is.iter().collect();
-    all.extend(was.iter().filter(|n| !is.contains(n)));
+    let mut all: Vec<&(String, String)> = is.iter().collect();
+    all.extend(was.iter().filter(|n| is.iter().all(|x| x.0 != n.0)));
     let bands = all.into_iter().map(|n| {
-        let find = |list: &[String]| list.iter().position(|x| x == n);
-        band(n, (old, find(&was)), (new, find(&is)))
+        let find = |list: &[(String, String)]| list.iter().position(|x| x.0 == n.0);
+        band(&n.1, (old, find(&was)), (new, find(&is)))
     });
     ChainChange {
         name: any.map_or_else(String::new, |c| c.name.clone()),
@@ -175,6 +176,17 @@ fn chain(old: Option<&Named<'_>>, new: Option<&Named<'_>>) -> ChainChange {
         direction,
         bands: bands.collect(),
     }
+}
+
+/// What a band is found by in another state: its name, and of a frequency in the head of a chain the
+/// frequency, in whichever unit it is written.
+fn band_key(c: &Named<'_>, b: &BandResult) -> String {
+    let defined = |s: &Scope| s.env().band(&b.band).is_some();
+    if c.state.scope().is_some_and(defined) {
+        return band_name(b);
+    }
+    // to the millihertz: the same number by way of another unit differs in its last bits
+    format!("{:.3} Hz", b.hz)
 }
 
 fn band_name(b: &BandResult) -> String {
