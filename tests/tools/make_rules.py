@@ -31,6 +31,8 @@ KINDS = {
     "eirp_peak": "eirp pep",
     "eirp_mean": "eirp mean",
 }
+# a clause of power says nothing of whether a class may send on the frequency at all
+ALLOCATED = 'condition "send only where the table of allocations lets this service and class send", "table of allocations"'
 SETS = {  # jurisdiction and service: file, name, title
     ("US", "amateur"): ("us", "us-amateur", "United States, amateur service, 47 CFR 97"),
     ("US", "GMRS"): ("us", "us-gmrs", "United States, general mobile radio service, 47 CFR 95 E"),
@@ -207,6 +209,7 @@ def files():
         if name == "us-amateur":
             asked[("near-russia", "Is the station in Alaska within 800 km of Russia?")] = None
         lines += [f"    ask {q} \"{text}\"" for q, text in asked]
+        lines.append(f"    {ALLOCATED}")
         lines += clauses(name, used) + ["}", ""]
         texts.setdefault(file, []).append("\n".join(lines))
     left += sum(1 for r in ROWS if (r["jurisdiction"], r["service"]) not in SETS)

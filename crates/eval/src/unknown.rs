@@ -54,9 +54,10 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
             &codes::UNKNOWN_RULES,
             "Licence or rules",
             of_library,
-            vec![format!(
-                "Define it at the left margin: `licence {text} {{ limit 30 W erp carrier on 2m, \"clause 4\" }}`."
-            )],
+            vec![
+                format!("The library has {}.", library_rules(env)),
+                format!("A paper of your own is defined at the left margin: `licence {text} {{ … }}`, with the clauses that it has."),
+            ],
         ),
         NameKind::Family => (
             &codes::UNKNOWN_CONNECTOR,
@@ -73,4 +74,17 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
             .fix(format!("write `{n}`"), name.loc, n),
         None => help.into_iter().fold(d, |d, h| d.help(h)),
     })
+}
+
+/// The names of the rules of the library, in order.
+fn library_rules(env: &Env) -> String {
+    let built_in = |n: &&str| env.rule_set(n).is_some_and(|r| r.built_in);
+    let mut names: Vec<&str> = env
+        .names_of(NameKind::Rules)
+        .into_iter()
+        .filter(built_in)
+        .collect();
+    names.sort_unstable();
+    let names: Vec<String> = names.iter().map(|n| format!("`{n}`")).collect();
+    names.join(", ")
 }

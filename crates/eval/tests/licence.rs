@@ -529,6 +529,14 @@ fn sixty_metres_in_the_united_states() {
     assert!(r.cite.contains("91 FR 1405"), "{}", r.cite);
 }
 
+/// The words of the verdicts of all clauses of the first station, chain by chain.
+fn verdicts(text: &str) -> Vec<&'static str> {
+    let report = load(text).report();
+    let bands = report.stations[0].chains.iter().flat_map(|c| &c.bands);
+    let rules = bands.flat_map(|b| &b.rules);
+    rules.map(|r| r.verdict.word()).collect()
+}
+
 /// Rules whose clauses go by classes, and a station that states none: every class might forbid what
 /// the clause without a class allows.
 #[test]
@@ -537,15 +545,6 @@ fn a_class_that_is_not_stated_cannot_be_judged() {
         format!(
             "rules r1 {{\n    dated 2026-01-15\n    class a, b\n    limit 200 W output carrier on 140 MHz to 150 MHz, \"1\", confidence high\n    limit 10 W output carrier on 140 MHz to 150 MHz, class b, \"2\", confidence high\n}}\nstation s {{\n    under r1{class}\n    chain c on 145.3 MHz transmit {{\n        transmitter 90 W carrier, fm\n        antenna 2.15 dBi\n    }}\n}}\n"
         )
-    };
-    let verdicts = |t: &str| -> Vec<&'static str> {
-        let s = load(t);
-        let chain = &s.report().stations[0].chains[0];
-        chain.bands[0]
-            .rules
-            .iter()
-            .map(|r| r.verdict.word())
-            .collect()
     };
     assert!(verdicts(&text("")).contains(&"cannot-judge"));
     assert!(!verdicts(&text(", class a")).contains(&"cannot-judge"));
@@ -560,17 +559,84 @@ fn a_total_of_several_transmitters_is_not_said_to_be_met() {
             "licence l1 {{\n    limit 150 W eirp carrier total on 140 MHz to 450 MHz, \"tot\"\n}}\nstation s {{\n    under l1\n    chain c2 on 145.3 MHz transmit {{\n        transmitter 50 W carrier, fm\n        antenna 3 dBi\n    }}\n{more}}}\n"
         )
     };
-    let verdicts = |t: &str| -> Vec<&'static str> {
-        let s = load(t);
-        let report = s.report();
-        let chains = report.stations[0].chains.iter();
-        chains
-            .flat_map(|c| &c.bands)
-            .flat_map(|b| &b.rules)
-            .map(|r| r.verdict.word())
-            .collect()
-    };
     assert_eq!(verdicts(&text("")), ["met"]);
     let more = "    chain c70 on 433 MHz transmit {\n        transmitter 50 W carrier, fm\n        antenna 3 dBi\n    }\n";
     assert_eq!(verdicts(&text(more)), ["cannot-judge", "cannot-judge"]);
+}
+
+/// A name that is near none: the names of the library, and nothing that invents a clause.
+#[test]
+fn unknown_rules_list_those_of_the_library() {
+    let s = load(
+        "station s {\n    under national-rules\n    chain c on 145.3 MHz transmit {\n        transmitter 9 W carrier, fm\n        antenna 2.15 dBi\n    }\n}\n",
+    );
+    let found = s.diagnostics();
+    let d = found
+        .iter()
+        .find(|d| d.code.id == "unknown-rules")
+        .expect("it is not defined");
+    assert!(
+        d.help[0].contains("`us-amateur`") && d.help[0].contains("`de-amateur`"),
+        "{d:?}"
+    );
+    assert!(d.help.iter().all(|h| !h.contains("30 W")), "{d:?}");
+}
+
+/// A clause of power does not say that a class may send on the frequency; every set of the library
+/// lists that as not judged.
+#[test]
+fn rules_of_the_library_say_that_allocations_are_not_judged() {
+    let s = load(
+        "station s {\n    under us-amateur, class novice\n    chain c on 27.2 MHz transmit {\n        transmitter 9 W carrier, fm\n        antenna 2.15 dBi\n    }\n}\n",
+    );
+    let report = s.report();
+    let rules = report.stations[0]
+        .rules
+        .as_ref()
+        .expect("it is under rules");
+    assert!(
+        rules
+            .conditions
+            .iter()
+            .any(|c| c.text.contains("allocations")),
+        "{:?}",
+        rules.conditions
+    );
+}
+
+/// A range written backwards holds nowhere: it is an error, as in a band.
+#[test]
+fn a_clauses_range_runs_upwards() {
+    let s =
+        load("licence l {\n    limit 30 W erp carrier on 150 MHz to 140 MHz, \"clause 1\"\n}\n");
+    let found = s.diagnostics();
+    let d = found
+        .iter()
+        .find(|d| d.code.id == "impossible-value")
+        .expect("it is backwards");
+    assert!(
+        d.message.contains("from the lower to the higher frequency"),
+        "{d:?}"
+    );
+}
+
+/// Every frequency that is sent must be one that the paper fixes; one that it fixes need not be used.
+#[test]
+fn a_frequency_beside_the_fixed_ones_is_found() {
+    let text = |second: &str, more: &str| {
+        format!(
+            "licence l {{\n    limit 50 W erp carrier, \"1\"\n    fixed frequency 145.3 MHz, within 1 kHz, \"2\"\n{more}}}\nstation s {{\n    under l\n    chain a on 145.3 MHz transmit {{\n        transmitter 9 W carrier, fm\n        antenna 2.15 dBi\n    }}\n    chain b on {second} transmit {{\n        transmitter 9 W carrier, fm\n        antenna 2.15 dBi\n    }}\n}}\n"
+        )
+    };
+    let moved = |t: &str| {
+        load(t)
+            .diagnostics()
+            .iter()
+            .any(|d| d.code.id == "fixed-moved")
+    };
+    assert!(moved(&text("145.302 MHz", "")));
+    assert!(!moved(&text("145.3 MHz", "")));
+    let further = "    fixed frequency 433.1 MHz, within 1 kHz, \"3\"\n";
+    assert!(!moved(&text("145.3 MHz", further)));
+    assert!(moved(&text("433.2 MHz", further)));
 }

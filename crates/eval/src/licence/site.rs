@@ -168,6 +168,27 @@ fn names(under: &Under, set: &RuleSet, out: &mut Vec<Diagnostic>) {
     }
 }
 
+/// How far what is sent is off a fixed frequency, Hz: each frequency that is sent belongs to the
+/// nearest one that the paper fixes, and the farthest of them counts. One that none belongs to is a
+/// permission that is not used. None where nothing is sent.
+fn off_frequency(hz: f64, set: &RuleSet, sent: &[Sent<'_>]) -> Option<f64> {
+    let fixed = set.fixed.iter().filter_map(|f| match f.what {
+        FixedWhat::Frequency(hz) => Some(hz),
+        _ => None,
+    });
+    let nearest = |x: f64| {
+        let off = |f: &f64| (f - x).abs();
+        fixed.clone().min_by(|a, b| off(a).total_cmp(&off(b)))
+    };
+    let mut worst = None;
+    for (_, b, _) in sent {
+        let own = nearest(b.hz).is_some_and(|f| f.total_cmp(&hz).is_eq());
+        let off = if own { (b.hz - hz).abs() } else { 0.0 };
+        worst = Some(worst.map_or(off, |w: f64| w.max(off)));
+    }
+    worst
+}
+
 /// What a paper fixes beside what the station says.
 fn fixed(
     st: &Station,
@@ -222,10 +243,7 @@ fn fixed(
         }
         FixedWhat::Frequency(hz) => {
             metres = false;
-            let off = sent
-                .iter()
-                .map(|(_, b, _)| (b.hz - hz).abs())
-                .min_by(f64::total_cmp);
+            let off = off_frequency(*hz, set, sent);
             (format!("frequency {}", frequency(*hz)), off.map(|d| (d, d)))
         }
     };
@@ -269,7 +287,7 @@ fn fixed(
                 ),
             )
             .at("not as in the paper")
-            .help("Mend the station's text, or have the paper changed first.");
+            .help("Correct the station's text, or have the paper changed first.");
             if verdict == RuleVerdict::CannotTell {
                 d.severity = downlead_base::Severity::Warning;
             }

@@ -245,14 +245,17 @@ fn frequencies<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, args: &'a [Atom]) -> Option<Fre
         ));
     }
     let v = cx.value(s, first)?;
+    if ranged {
+        let (low, high) = super::band::frequency_range(cx, &v, "where a clause holds")?;
+        return Some(Frequencies::Range(low, high));
+    }
     let low = cx.measure(
-        &crate::cx::Val { upper: None, ..v },
+        &v,
         Dim::Frequency,
         "where a clause holds",
         "144 MHz to 148 MHz",
     )?;
-    let high = v.upper.map_or(low.value, |u| u.value);
-    Some(Frequencies::Range(low.value, high))
+    Some(Frequencies::Range(low.value, low.value))
 }
 
 #[allow(clippy::too_many_lines, reason = "one line with many slots")]
