@@ -555,3 +555,30 @@ fn a_figure_that_holds_always_takes_no_band() {
         "pad P1 { loss 1 dB on 2m; rating 5 W at 145 MHz, sheet \"p. 3\" }",
     ));
 }
+
+/// Figures that nothing can have, one sign or one key beside the right one.
+#[test]
+fn a_gain_or_a_sensitivity_that_nothing_has_is_an_error() {
+    for (line, says) in [
+        ("antenna A1 4000 dBi", "No antenna has a gain of 4000 dB"),
+        ("antenna A1 -300 dBd", "No antenna has a gain of -300 dB"),
+        (
+            "receiver RX1 119 dBm for 12 dB sinad",
+            "No receiver needs 119 dBm",
+        ),
+    ] {
+        let all = found(&station(line));
+        let d = all.iter().find(|d| d.code.id == "impossible-value");
+        assert!(
+            d.is_some_and(|d| d.message.contains(says)),
+            "{line}: {all:?}"
+        );
+    }
+    for line in ["antenna A1 45 dBi", "receiver RX1 -119 dBm for 12 dB sinad"] {
+        let all = found(&station(line));
+        assert!(
+            all.iter().all(|d| d.code.id != "impossible-value"),
+            "{line}: {all:?}"
+        );
+    }
+}

@@ -179,7 +179,8 @@ impl Question {
     fn range(&self) -> (f64, f64) {
         let v = &self.opened.varied;
         match v.unit.as_str() {
-            "dBi" | "dBd" => (v.value - 60.0, v.value + 60.0),
+            // what the text may say of a gain
+            "dBi" | "dBd" => ((v.value - 60.0).max(-100.0), (v.value + 60.0).min(100.0)),
             "dB" => (0.0, v.value + 100.0),
             "dBm" | "dBW" => (v.value - 100.0, v.value + 60.0),
             _ => (v.value.abs() * 1e-3, v.value.abs().max(1e-3) * 1e3),

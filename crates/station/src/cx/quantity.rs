@@ -10,6 +10,10 @@ use super::word::capital;
 /// How far below zero a `±` in dB may reach without a word: less than losses are rounded to.
 const BELOW_ZERO_DB: f64 = 0.1;
 
+/// A gain beyond it, either way, is a slip: the largest reflectors in use have some 80 dBi (common
+/// practice).
+const MOST_GAIN_DB: f64 = 100.0;
+
 impl<'a> Cx<'a> {
     /// A power in W (dBm is converted) with its standard uncertainty in dB.
     pub(crate) fn power(&mut self, v: &Val, what: &str, example: &str) -> Option<Measure> {
@@ -165,6 +169,21 @@ impl<'a> Cx<'a> {
         } else {
             0.0
         };
+        if m.value.abs() > MOST_GAIN_DB {
+            self.push(
+                Diagnostic::new(
+                    &codes::IMPOSSIBLE_VALUE,
+                    v.loc,
+                    format!(
+                        "No antenna has a gain of {} dB over a reference antenna.",
+                        number(m.value, 3)
+                    ),
+                )
+                .at(format!("beyond ±{MOST_GAIN_DB} dB"))
+                .help("The largest reflectors have some 80 dBi. Written for example `5.2 dBi`."),
+            );
+            return None;
+        }
         Some((
             Measure {
                 value: m.value + shift,

@@ -1,7 +1,7 @@
 //! What a chain begins and ends with: transmitters, receivers, antennas, loads.
 
 use downlead_base::{Diagnostic, codes};
-use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure};
+use downlead_quantity::{DB_PER_RELATIVE, Dim, Measure, number};
 use downlead_syntax::Stmt;
 
 use super::device::{noise_figure, none, return_loss_to_swr, second_word, swr_figure, swr_words};
@@ -313,7 +313,26 @@ fn criterion(cx: &mut Cx<'_>, span: downlead_base::Span) -> Option<Box<str>> {
 
 fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
     match v.q.dim {
-        Dim::Level => cx.measure(v, Dim::Level, "a sensitivity", "-119 dBm"),
+        Dim::Level => {
+            let m = cx.measure(v, Dim::Level, "a sensitivity", "-119 dBm")?;
+            // a milliwatt at its input is what damages a receiver, not what it hears
+            if m.value > 0.0 {
+                cx.push(
+                    Diagnostic::new(
+                        &codes::IMPOSSIBLE_VALUE,
+                        v.loc,
+                        format!(
+                            "No receiver needs {} dBm: a sensitivity is far below 0 dBm.",
+                            number(m.value, 3)
+                        ),
+                    )
+                    .at("without its minus?")
+                    .help("Written for example `-119 dBm`."),
+                );
+                return None;
+            }
+            Some(m)
+        }
         // microvolts across 50 ohm (potential difference), the usual way sheets give it
         Dim::Voltage if v.q.value > 0.0 => {
             let m = cx.measure(v, Dim::Voltage, "a sensitivity", "0.25 uV")?;
