@@ -204,10 +204,14 @@ fn changed(seed: u64) -> (String, String) {
     (old.text(), new.text())
 }
 
-/// U of the difference beside a joint Monte Carlo (JCGM 101:2008) of both states.
-fn beside_draws(pairs: u64, least: u64, draws: usize) {
-    let mut far = Vec::new();
-    let mut compared = 0;
+/// U of the difference beside a joint Monte Carlo (JCGM 101:2008) of both states: within 5 % for 99
+/// pairs of 100, and within 12 % for all. That is what the 1024 points of the sample give where
+/// reflections are strong.
+#[test]
+fn a_thousand_pairs_beside_joint_draws() {
+    let (pairs, least, draws) = (1_500, 1_000, 20_000);
+    let (mut far, mut too_far) = (Vec::new(), Vec::new());
+    let mut compared: usize = 0;
     for seed in 0..pairs {
         let (a, b) = changed(seed);
         let (a, b) = (load(&a), load(&b));
@@ -224,15 +228,34 @@ fn beside_draws(pairs: u64, least: u64, draws: usize) {
         compared += 1;
         let (got, want) = (step.uncertainty_db, 2.0 * u);
         // below 0.02 dB no printed digit moves
-        if (got - want).abs() > 0.05 * want.max(0.02) {
+        let off = (got - want).abs() / want.max(0.02);
+        if off > 0.05 {
             far.push((seed, got, want));
+        }
+        if off > 0.12 {
+            too_far.push((seed, got, want));
         }
     }
     assert!(compared >= least, "{compared} of {pairs}");
-    assert!(far.is_empty(), "{} of {compared}: {far:?}", far.len());
+    assert!(too_far.is_empty(), "of {compared}: {too_far:?}");
+    assert!(
+        100 * far.len() <= compared,
+        "{} of {compared}: {far:?}",
+        far.len()
+    );
 }
 
+/// A run at the transmitter's end that is taken away: its length turned nothing, and what the other
+/// runs reflect is the same in both states, whichever number their phases have.
 #[test]
-fn a_thousand_pairs_beside_joint_draws() {
-    beside_draws(1_500, 1_000, 20_000);
+fn what_follows_from_shared_figures_cancels_when_a_part_goes() {
+    let text = |first: &str| {
+        format!(
+            "cable thin {{ impedance 450 ohm; velocity 0.75; loss 0.4 dB/100 m/sqrt(MHz), typical; accuracy 5 % k 2 }}\nchain c on 28.6 MHz transmit {{\n    transmitter 309 W ± 5 % carrier, fm\n{first}    run 12.2 m ± 0.3 m of thin\n    antenna {{ gain 5 dBi ± 0.5 dB; swr 2.4 }}\n}}\n"
+        )
+    };
+    let step = between(&text("    run 9.8 m of rg-213\n"), &text(""));
+    let step = step.radiated.expect("it radiates");
+    // the loss of 9.8 m of that class is known to a few percent
+    assert!(step.uncertainty_db < 0.05, "{step:?}");
 }

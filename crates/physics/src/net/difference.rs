@@ -115,7 +115,11 @@ pub fn difference(
     let mut u = both.linear();
     let (r, x) = both.residual(u);
     u = libm::hypot(u, r);
-    let weight = smooth(ENOUGH, x);
+    let weight = if both.follows_apart() {
+        1.0
+    } else {
+        smooth(ENOUGH, x)
+    };
     let (mut low, mut high) = (mean - 2.0 * u, mean + 2.0 * u);
     if weight > 0.0
         && let Some(s) = both.sample()
@@ -227,6 +231,24 @@ impl<'n> Both<'n> {
         }
         square += a.iter().map(|d| d * d).sum::<f64>();
         libm::sqrt(square)
+    }
+
+    /// Whether a phase that follows from figures counts in one network and is no phase of the other:
+    /// its figures may be shared all the same, and its derivatives say nothing of that.
+    fn follows_apart(&self) -> bool {
+        let taken = |q: usize| {
+            let all = self.shared.phases.iter().flatten();
+            all.into_iter().any(|s| *s as usize == q)
+        };
+        let counts = |known: Known<'_>, apart: &dyn Fn(usize) -> bool| {
+            let (inputs, terms) = (&known.0.inputs, self.terms(known));
+            let pairs = terms[inputs.shapes().len()..].chunks_exact(2).enumerate();
+            pairs
+                .filter(|(p, pair)| !inputs.is_free(*p) && (pair[0] != 0.0 || pair[1] != 0.0))
+                .any(|(p, _)| apart(p))
+        };
+        let mine = |p: usize| self.shared.phases.get(p).copied().flatten().is_none();
+        counts(self.new, &mine) || counts(self.old, &|q| !taken(q))
     }
 
     /// What is compared at the points from `first` on.
