@@ -8,6 +8,7 @@ use downlead_station::model::{
 };
 
 use super::matching::{self, Bears, Facts, bears, now, place, replaced};
+use super::missing::Missing;
 use super::{RuleResult, RuleVerdict};
 use crate::assume::Assumed;
 use crate::chain::{Feed, Run};
@@ -100,12 +101,7 @@ impl<'m> Set<'m> {
                 continue;
             }
             if let Some(date) = expired {
-                out.push(self.cannot(
-                    run,
-                    c,
-                    format!("the paper ended on {date}"),
-                    Severity::Warning,
-                ));
+                out.push(self.cannot(run, c, Missing::Expired(date)));
                 continue;
             }
             match b {
@@ -114,22 +110,9 @@ impl<'m> Set<'m> {
                 Bears::Class if classless => {}
                 Bears::Class => {
                     classless = true;
-                    let names: Vec<String> = self
-                        .set
-                        .classes
-                        .iter()
-                        .map(|n| format!("`{}`", n.text))
-                        .collect();
-                    let why = format!(
-                        "it goes by the class of the station, which `under` does not state ({})",
-                        names.join(", ")
-                    );
-                    out.push(self.cannot(run, c, why, Severity::Warning));
+                    out.push(self.cannot(run, c, Missing::Class));
                 }
-                Bears::Unknown(v) => {
-                    let why = format!("it goes by {}, which is not stated", v.noun());
-                    out.push(self.cannot(run, c, why, Severity::Warning));
-                }
+                Bears::Unknown(v) => out.push(self.cannot(run, c, Missing::Variable(*v))),
                 Bears::Asks(q) => {
                     let quiet = run.diags.len();
                     let found = self.clause(run, result, feed, c);
@@ -137,19 +120,11 @@ impl<'m> Set<'m> {
                     // answered either way it changes nothing
                     let changes = !c.instead.is_empty() || found.verdict != RuleVerdict::Met;
                     if changes {
-                        let asked = self.set.asks.iter().find(|a| a.name.text == q.text);
-                        let text = asked.map_or("", |a| &*a.text);
-                        let why = format!("the question `{}` is open: {text}", q.text);
-                        out.push(self.cannot(run, c, why, Severity::Warning));
+                        out.push(self.cannot(run, c, Missing::Question(q)));
                     }
                 }
                 Bears::Yes if c.counted == Counted::DcInput && self.alternative(&bearing) => {
-                    let _ = self.cannot(
-                        run,
-                        c,
-                        "it counts DC input, which no line states; the set's other clause is judged instead".to_owned(),
-                        Severity::Info,
-                    );
+                    let _ = self.cannot(run, c, Missing::DcInput { instead: true });
                 }
                 // what each transmitter keeps, all of them together may exceed
                 Bears::Yes if c.total && senders(self.st) > 1 => {
@@ -160,8 +135,7 @@ impl<'m> Set<'m> {
                         continue;
                     }
                     run.diags.truncate(had);
-                    let why = "it counts all transmitters of the station together, and the sum of several is not computed".to_owned();
-                    out.push(self.cannot(run, c, why, Severity::Warning));
+                    out.push(self.cannot(run, c, Missing::Total));
                 }
                 Bears::Yes => out.push(self.clause(run, result, feed, c)),
                 Bears::No => {}
@@ -213,13 +187,8 @@ impl<'m> Set<'m> {
         }
     }
 
-    fn cannot(
-        &self,
-        run: &mut Run<'m, '_>,
-        c: &Clause,
-        why: String,
-        severity: Severity,
-    ) -> RuleResult {
+    fn cannot(&self, run: &mut Run<'m, '_>, c: &Clause, missing: Missing<'_>) -> RuleResult {
+        let why = missing.words(self.set);
         let mut d = Diagnostic::new(
             &codes::CANNOT_JUDGE,
             place(self.under),
@@ -230,31 +199,10 @@ impl<'m> Set<'m> {
             ),
         )
         .at("not judged");
-        d.severity = severity;
+        d.severity = missing.severity();
         d = self.also(d, c);
-        if why.contains("HAAT") {
-            d = d.help(
-                "Say it in the antenna's block, with its source: `height 312 m ± 15 m haat`.",
-            );
-        } else if why.starts_with("the question") {
-            let name = c.asks.as_ref().map_or("", |q| &q.text);
-            d = d.help(format!(
-                "Answer it: `under {} {{ {name} no, \"who says so, and when\" }}`.",
-                self.set.name.text
-            ));
-        } else if why.starts_with("it goes by the class") {
-            let class = self.set.classes.first().map_or("A", |n| &*n.text);
-            d = d.help(format!(
-                "Say it: `under {}, class {class}`.",
-                self.set.name.text
-            ));
-        } else if why.starts_with("it goes by") {
-            d = d.help(format!(
-                "Say it: in the antenna's block (`height 26 m agl`), or in `under {} {{ radius 16 km }}`.",
-                self.set.name.text
-            ));
-        }
-        run.diags.push(d);
+        run.diags
+            .push(missing.help(self.set).into_iter().fold(d, Diagnostic::help));
         RuleResult {
             why: [why.into()].into(),
             ..self.result(c, RuleVerdict::CannotJudge)
@@ -360,19 +308,12 @@ impl<'m> Set<'m> {
         c: &'m Clause,
     ) -> RuleResult {
         let Counted::Power(quantity) = c.counted else {
-            let why = "it counts DC input, which no line states".to_owned();
-            return self.cannot(run, c, why, Severity::Warning);
+            return self.cannot(run, c, Missing::DcInput { instead: false });
         };
         let limits = match c.amount.candidates(&|v| self.facts.known(v)) {
             Ok(l) if !l.is_empty() => l,
-            Ok(_) => {
-                let why = "no step of it covers this station".to_owned();
-                return self.cannot(run, c, why, Severity::Warning);
-            }
-            Err(v) => {
-                let why = format!("it goes by {}, which is not stated", v.noun());
-                return self.cannot(run, c, why, Severity::Warning);
-            }
+            Ok(_) => return self.cannot(run, c, Missing::Step),
+            Err(v) => return self.cannot(run, c, Missing::Variable(v)),
         };
         let had = run.diags.len();
         let Some(factor) = kind_factor(run, feed, c.kind, place(self.under)) else {
@@ -403,7 +344,7 @@ impl<'m> Set<'m> {
                 true => "the antenna states no gain, so nothing is known to radiate",
                 false => "a part of the chain could not be computed",
             };
-            return self.cannot(run, c, why.to_owned(), Severity::Warning);
+            return self.cannot(run, c, Missing::Value(why));
         };
         let mut why = Vec::new();
         let decides = all.iter().any(|a| a.2 != verdict);

@@ -6,6 +6,7 @@
 mod band;
 mod examples;
 mod matching;
+mod missing;
 mod site;
 
 use downlead_base::Loc;
