@@ -286,7 +286,7 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
             )
             .at("no datum")
             .help(
-                "Add it behind a comma, for example `, wgs84` for what a satellite receiver shows.",
+                "Add it after a comma, for example `, wgs84` for what a satellite receiver shows.",
             )
             .fix("write `, wgs84`", end, ", wgs84"),
         );
