@@ -3,8 +3,8 @@
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{db, power};
 use downlead_station::model::{
-    Amount, Clause, Confidence, Counted, LimitQuantity, Name, Part, PartKind, RuleSet, Station,
-    Step, Under,
+    Amount, Clause, Confidence, Counted, LimitQuantity, Name, Part, PartKind, PowerKind, RuleSet,
+    Station, Step, Under,
 };
 
 use super::matching::{self, Bears, Facts, bears, now, place, replaced};
@@ -167,7 +167,7 @@ impl<'m> Set<'m> {
             cite: c.citation().into(),
             counted: Some(c.counted),
             kind: c.kind,
-            confidence: self.confidence(c),
+            confidence: Some(self.confidence(c)),
             judged: None,
             verdict,
             why: Box::default(),
@@ -195,7 +195,7 @@ impl<'m> Set<'m> {
             format!(
                 "Nothing can be judged by {} on {}: {why}.",
                 self.named(c),
-                run.point.band
+                run.point.words()
             ),
         )
         .at("not judged");
@@ -254,7 +254,7 @@ impl<'m> Set<'m> {
             cite: Box::default(),
             counted: None,
             kind: None,
-            confidence: Confidence::High,
+            confidence: None,
             judged: None,
             verdict: RuleVerdict::NoRule,
             why: Box::default(),
@@ -288,7 +288,7 @@ impl<'m> Set<'m> {
                         x.quantity.word(),
                         b.cite,
                         power(y),
-                        run.point.band,
+                        run.point.words(),
                         tighter.cite
                     ),
                 )
@@ -316,7 +316,14 @@ impl<'m> Set<'m> {
             Err(v) => return self.cannot(run, c, Missing::Variable(v)),
         };
         let had = run.diags.len();
-        let Some(factor) = kind_factor(run, feed, c.kind, place(self.under)) else {
+        // a clause that says no kind counts what licences usually do, and is as strict as one that
+        // says it: a paper's "met" rests on no kind that the transmitter does not state
+        let want = c.kind.unwrap_or(PowerKind::Pep);
+        let factor = kind_factor(run, feed, Some(want), place(self.under));
+        if c.kind.is_none() && factor != Some(1.0) {
+            run.assumed.add(Assumed::LimitPep, place(self.under));
+        }
+        let Some(factor) = factor else {
             let why = match run.diags.len() > had {
                 true => "the kind of the transmitter's power is not stated",
                 false => "the transmitter's mode could not be read",
@@ -398,7 +405,7 @@ impl<'m> Set<'m> {
             LimitQuantity::Output => "The output".to_owned(),
             q => q.word().to_uppercase(),
         };
-        let band = &run.point.band;
+        let band = run.point.words();
         let by = self.named(c);
         let because = match why {
             [] => String::new(),
@@ -434,9 +441,14 @@ impl<'m> Set<'m> {
                 &codes::LIMIT_CANNOT_TELL,
                 place(self.under),
                 format!(
-                    "{what} on {band} is {}, at the {} of {by}: laws round the gain of a dipole by 0.02 dB, so nothing closer can be said.",
+                    "{what} on {band} is {}, at the {} of {by}: {}, so nothing closer can be said.",
                     power(j.value_w),
-                    power(j.limit_w)
+                    power(j.limit_w),
+                    match j.quantity {
+                        // no antenna takes part
+                        LimitQuantity::Output => "margin and uncertainty are below 0.02 dB",
+                        _ => "laws round the gain of a dipole by 0.02 dB",
+                    }
                 ),
             )
             .at("at the limit"),

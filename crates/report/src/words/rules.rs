@@ -71,7 +71,7 @@ pub fn margin(r: &RuleReport) -> String {
 #[must_use]
 pub fn remarks(r: &RuleReport) -> String {
     let mut parts = r.missing.clone();
-    if r.confidence == "low" {
+    if r.confidence.as_deref() == Some("low") {
         parts.push("the text is not sure (confidence low)".to_owned());
     }
     if *r.verdict == RuleVerdict::NoRule {

@@ -190,10 +190,7 @@ fn band_key(c: &Named<'_>, b: &BandResult) -> String {
 }
 
 fn band_name(b: &BandResult) -> String {
-    match b.point {
-        Some(p) => format!("{} {p}", b.band),
-        None => b.band.to_string(),
-    }
+    b.place()
 }
 
 type Side<'c, 's> = (Option<&'c Named<'s>>, Option<usize>);
