@@ -182,3 +182,95 @@ fn at_the_limit_of_the_output_speaks_of_no_dipole() {
     assert!(!output.contains("dipole"), "{output}");
     assert!(said("limit 20 W erp pep").contains("dipole"));
 }
+
+/// The built-in clause of 1500 W spans everything from 135.7 kHz on: "met" is said only where the
+/// station says that the service is allocated.
+#[test]
+fn a_catch_all_is_met_only_where_the_service_is_allocated() {
+    let at = |under: &str, mhz: &str| {
+        let s = load(&format!(
+            "station s {{\n    under us-amateur, class general {under}\n    chain c on {mhz} MHz {{\n        \
+             transmitter 100 W pep\n        pad 0 dB\n        antenna 2.15 dBi\n    }}\n}}\n"
+        ));
+        rules(&s).remove(0).1
+    };
+    // 120 MHz is an aeronautical frequency
+    let r = at("", "120");
+    assert_eq!(r.verdict, RuleVerdict::MetIfAllocated);
+    assert!(r.why[0].contains("allocated"), "{:?}", r.why);
+    let said = "{ allocated 144 MHz to 148 MHz, \"47 CFR 97.301(a), QY4TRA 2026-05-02\" }";
+    assert_eq!(at(said, "146.9").verdict, RuleVerdict::Met);
+    assert_eq!(at(said, "120").verdict, RuleVerdict::MetIfAllocated);
+    // what is exceeded is exceeded, allocated or not
+    let s = load(
+        "station s {\n    under us-amateur, class general\n    chain c on 120 MHz {\n        \
+         transmitter 2000 W pep\n        pad 0 dB\n        antenna 2.15 dBi\n    }\n}\n",
+    );
+    assert_eq!(rules(&s)[0].1.verdict, RuleVerdict::NotMet);
+}
+
+/// Every clause of the library that spans several allocations carries the word: a band of the trade is
+/// never a fifth of its frequency wide.
+#[test]
+fn wide_clauses_of_the_library_say_so() {
+    use downlead_station::model::Frequencies;
+    let s = load("station s {\n}\n");
+    let env = s.scopes()[0].env();
+    let mut seen = 0;
+    for name in [
+        "us-amateur",
+        "au-amateur",
+        "ca-amateur",
+        "de-amateur",
+        "uk-amateur",
+        "us-part-90",
+    ] {
+        let set = env.rule_set(name).expect("a set of the library");
+        for c in set.clauses.iter().filter(|c| c.is_limit()) {
+            let wide = match &c.on {
+                Frequencies::All => true,
+                Frequencies::Range(low, high) => high / low > 1.2,
+                Frequencies::Bands(_) => false,
+            };
+            // these questions ask for the schedule of the licence itself
+            let asked = c
+                .asks
+                .as_ref()
+                .is_some_and(|q| matches!(&*q.text, "general-power" | "primary"));
+            assert_eq!(c.allocated, wide && !asked, "{name} {}", c.citation());
+            seen += usize::from(c.allocated);
+        }
+    }
+    assert!(seen >= 14, "{seen}");
+}
+
+/// A band of which a part is said to be allocated: the rest is not "met".
+#[test]
+fn the_edges_of_what_is_allocated_are_judged_too() {
+    let s = load(&format!(
+        "band wide 3.5 MHz to 4 MHz\nrules r {{ limit 400 W output pep, allocated, \"x\", {HIGH} }}\n\
+         station s {{\n    under r {{\n        allocated 3.5 MHz to 3.6 MHz\n        allocated 3.7 MHz to 4 MHz\n    }}\n    \
+         chain c on wide {{\n        transmitter 100 W pep\n        pad 0 dB\n        antenna 2.15 dBi\n    }}\n}}\n"
+    ));
+    let open: Vec<f64> = verdicts(&s)
+        .into_iter()
+        .filter(|v| v.1 == RuleVerdict::MetIfAllocated)
+        .map(|v| v.0)
+        .collect();
+    assert_eq!(open.len(), 1, "{:?}", verdicts(&s));
+    assert!((open[0] - 3.65).abs() < 1e-9);
+}
+
+/// A clause of the set on a segment, which bears on the station's class, shows that the service is there.
+#[test]
+fn a_clause_on_a_segment_shows_the_allocation() {
+    let s = load(
+        "station s {\n    under us-amateur, class general\n    chain c on 10.12 MHz {\n        \
+         transmitter 100 W pep\n        pad 0 dB\n        antenna 2.15 dBi\n    }\n}\n",
+    );
+    // the 200 W of 10.1 MHz to 10.15 MHz, and the 1500 W of everything
+    assert_eq!(
+        verdicts(&s),
+        [(10.12, RuleVerdict::Met), (10.12, RuleVerdict::Met)]
+    );
+}

@@ -3,8 +3,8 @@
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{db, power};
 use downlead_station::model::{
-    Amount, Clause, Confidence, Counted, LimitQuantity, Name, Part, PartKind, PowerKind, RuleSet,
-    Station, Step, Under,
+    Amount, Clause, Confidence, Counted, Frequencies, LimitQuantity, Name, Part, PartKind,
+    PowerKind, RuleSet, Station, Step, Under,
 };
 
 use super::matching::{self, Bears, Facts, bears, now, place, replaced};
@@ -50,6 +50,7 @@ pub(crate) fn judge<'m>(
             set,
             under,
             facts,
+            allocated: false,
         };
         out.extend(one.judge(run, result, feed));
     }
@@ -69,6 +70,8 @@ struct Set<'m> {
     set: &'m RuleSet,
     under: &'m Under,
     facts: Facts<'m>,
+    /// Whether the service is known to be allocated at the frequency.
+    allocated: bool,
 }
 
 impl<'m> Set<'m> {
@@ -93,6 +96,7 @@ impl<'m> Set<'m> {
             .filter(|(_, b)| *b == Bears::Yes)
             .map(|(c, _)| *c)
             .collect();
+        self.allocated = self.is_allocated(run, &bearing);
         let expired = self.set.until.as_deref().filter(|u| matching::past(now, u));
         let mut out = Vec::new();
         let mut classless = false;
@@ -118,7 +122,11 @@ impl<'m> Set<'m> {
                     let found = self.clause(run, result, feed, c);
                     run.diags.truncate(quiet);
                     // answered either way it changes nothing
-                    let changes = !c.instead.is_empty() || found.verdict != RuleVerdict::Met;
+                    let kept = matches!(
+                        found.verdict,
+                        RuleVerdict::Met | RuleVerdict::MetIfAllocated
+                    );
+                    let changes = !c.instead.is_empty() || !kept;
                     if changes {
                         out.push(self.cannot(run, c, Missing::Question(q)));
                     }
@@ -364,6 +372,16 @@ impl<'m> Set<'m> {
         if found.aside.is_some() {
             why.push("met in one direction only".into());
         }
+        if verdict == RuleVerdict::Met && c.allocated && !self.allocated {
+            verdict = RuleVerdict::MetIfAllocated;
+            why.push(
+                format!(
+                    "`{}` does not list where the service is allocated, and the station does not say it",
+                    self.set.name.text
+                )
+                .into(),
+            );
+        }
         let judged = LimitResult {
             loc: place(self.under),
             quantity,
@@ -374,7 +392,7 @@ impl<'m> Set<'m> {
             exceeded: found.exceeded,
             verdict: match verdict {
                 RuleVerdict::NotMet => Verdict::No,
-                RuleVerdict::Met => Verdict::Yes,
+                RuleVerdict::Met | RuleVerdict::MetIfAllocated => Verdict::Yes,
                 _ => Verdict::CannotTell,
             },
             safe_w: found.safe.is_finite().then_some(found.safe),
@@ -389,6 +407,14 @@ impl<'m> Set<'m> {
             why: why.into(),
             ..self.result(c, verdict)
         }
+    }
+
+    /// Whether the service is known to be allocated at the frequency: the station says so, or a clause
+    /// that bears on it is of a segment there.
+    fn is_allocated(&self, run: &Run<'m, '_>, bearing: &[&Clause]) -> bool {
+        let here = |on: &Frequencies| matching::covers(on, run.point, run.cx.env);
+        let segment = |c: &&Clause| !c.allocated && c.on != Frequencies::All;
+        self.under.allocated.iter().any(here) || bearing.iter().any(segment)
     }
 
     /// The finding of a verdict that is not "met".

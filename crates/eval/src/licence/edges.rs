@@ -2,12 +2,12 @@
 //!
 //! A band that is a range is evaluated at its ends and its middle. A clause whose own range lies
 //! between those would never be judged, so its edges are evaluated too, and so is the middle of each
-//! stretch that no clause of a set covers.
+//! stretch that no clause of a set covers, or that is not known to be allocated.
 
 use downlead_station::Env;
 use downlead_station::model::{BandKind, Clause, Direction, Frequencies, RuleSet, Station, Under};
 
-use super::matching::in_range;
+use super::matching::{covers, in_range};
 use crate::point::Point;
 
 /// Part of a range where a clause has an edge.
@@ -73,7 +73,8 @@ fn inside(under: &Under, set: &RuleSet, low: &Point, high: f64, env: &Env) -> Ve
         part: Some(part),
         ..low.clone()
     };
-    let mut edges: Vec<f64> = clauses.iter().flat_map(|c| edges(c, env)).collect();
+    let on = clauses.iter().map(|c| &c.on).chain(&under.allocated);
+    let mut edges: Vec<f64> = on.flat_map(|on| edges(on, env)).collect();
     edges.retain(|e| *e > low.hz * (1.0 + SAME) && *e < high * (1.0 - SAME));
     edges.sort_by(f64::total_cmp);
     edges.dedup_by(|a, b| (*a / *b - 1.0).abs() < SAME);
@@ -82,16 +83,19 @@ fn inside(under: &Under, set: &RuleSet, low: &Point, high: f64, env: &Env) -> Ve
     let stretches = ends.zip(edges.iter().copied().chain([high]));
     for (from, to) in stretches.filter(|_| !edges.is_empty()) {
         let middle = at(0.5 * (from + to), GAP);
-        if !clauses.iter().any(|c| in_range(c, &middle, env)) {
+        let here = |c: &&&Clause| in_range(c, &middle, env);
+        let open = clauses.iter().filter(here).any(|c| c.allocated)
+            && !under.allocated.iter().any(|a| covers(a, &middle, env));
+        if open || !clauses.iter().any(|c| in_range(c, &middle, env)) {
             out.push(middle);
         }
     }
     out
 }
 
-/// Frequencies where a clause begins to hold or ceases to, Hz.
-fn edges(c: &Clause, env: &Env) -> Vec<f64> {
-    match &c.on {
+/// Where a clause begins to hold or ceases to, Hz.
+fn edges(on: &Frequencies, env: &Env) -> Vec<f64> {
+    match on {
         Frequencies::All => Vec::new(),
         Frequencies::Range(low, high) => vec![*low, *high],
         Frequencies::Bands(names) => names

@@ -33,6 +33,8 @@ pub enum RuleVerdict {
     AtLimit,
     /// No clause of the set bears on it.
     NoRule,
+    /// Kept beyond the uncertainty, where the service is allocated; nothing says that it is here.
+    MetIfAllocated,
     /// Kept beyond the uncertainty.
     Met,
 }
@@ -47,6 +49,7 @@ impl RuleVerdict {
             RuleVerdict::CannotTell => "cannot-tell",
             RuleVerdict::AtLimit => "at-the-limit",
             RuleVerdict::NoRule => "no-rule",
+            RuleVerdict::MetIfAllocated => "met-if-allocated",
             RuleVerdict::Met => "met",
         }
     }
@@ -54,7 +57,10 @@ impl RuleVerdict {
     /// In words.
     #[must_use]
     pub fn words(self) -> String {
-        self.word().replace('-', " ")
+        match self {
+            RuleVerdict::MetIfAllocated => "met, if allocated".to_owned(),
+            v => v.word().replace('-', " "),
+        }
     }
 }
 
