@@ -149,7 +149,8 @@ fn chain_of(
         direction,
         stage,
     };
-    let mut points = points(c, direction, env, out);
+    let points = points(c, direction, env, out);
+    let mut points = crate::licence::with_edges(points, station, direction, env);
     let asked = points.len() * stops.len();
     match rows.checked_sub(asked) {
         Some(left) => *rows = left,
